@@ -1,0 +1,30 @@
+//! The checked whole: all that the solver gets.
+
+use crate::piece::Piece;
+use crate::room::Room;
+use crate::rules::Rules;
+use crate::wishes::Wishes;
+
+/// A measured room, what should stand in it, the rules in force and what counts.
+///
+/// A `Brief` that came out of the reader is sound: the outline is simple, clockwise and closed, items lie on their
+/// walls, every name is unique, every range runs forward, and there is at least one seat.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Brief {
+    /// The room as closed.
+    pub room: Room,
+    /// The pieces, in the file's order, a row with a count spread out.
+    pub pieces: Vec<Piece>,
+    /// The clearances in force.
+    pub rules: Rules,
+    /// How much each criterion counts.
+    pub wishes: Wishes,
+    /// Assumptions made, corrections, cautions: what the reader of a result must be told.
+    pub notices: Vec<Notice>,
+    /// The unit of length that the file speaks.
+    pub units: crate::length::Unit,
+}
+
+/// Something that a reader of the result must be told.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Notice(pub String);

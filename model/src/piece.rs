@@ -1,0 +1,240 @@
+//! The furniture that is asked for: kinds, and the sizes each may have.
+
+use serde::{Deserialize, Serialize};
+
+/// The twelve kinds of piece.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum PieceKind {
+    /// A straight sofa.
+    Sofa,
+    /// Two runs joined at a right angle.
+    CornerSofa,
+    /// A seat for one.
+    Armchair,
+    /// The low table before the main seat.
+    CoffeeTable,
+    /// A small table beside a seat.
+    SideTable,
+    /// What carries the screen.
+    MediaUnit,
+    /// Tall shelves at a wall.
+    Bookcase,
+    /// Low storage at a wall.
+    Sideboard,
+    /// A place to write.
+    Desk,
+    /// A table to eat at, with chairs along both long sides.
+    DiningTable,
+    /// A standing lamp.
+    FloorLamp,
+    /// Lies flat under the seating.
+    Rug,
+}
+
+impl PieceKind {
+    /// Every kind, in the order of the vocabulary.
+    pub const ALL: [Self; 12] = [
+        Self::Sofa,
+        Self::CornerSofa,
+        Self::Armchair,
+        Self::CoffeeTable,
+        Self::SideTable,
+        Self::MediaUnit,
+        Self::Bookcase,
+        Self::Sideboard,
+        Self::Desk,
+        Self::DiningTable,
+        Self::FloorLamp,
+        Self::Rug,
+    ];
+
+    /// The kind as a scenario file writes it: `corner-sofa`.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Sofa => "sofa",
+            Self::CornerSofa => "corner-sofa",
+            Self::Armchair => "armchair",
+            Self::CoffeeTable => "coffee-table",
+            Self::SideTable => "side-table",
+            Self::MediaUnit => "media-unit",
+            Self::Bookcase => "bookcase",
+            Self::Sideboard => "sideboard",
+            Self::Desk => "desk",
+            Self::DiningTable => "dining-table",
+            Self::FloorLamp => "floor-lamp",
+            Self::Rug => "rug",
+        }
+    }
+
+    /// The kind in words: `corner sofa`.
+    #[must_use]
+    pub fn words(self) -> String {
+        self.key().replace('-', " ")
+    }
+
+    /// One sits on it: sofa, corner sofa, armchair.
+    #[must_use]
+    pub const fn is_seat(self) -> bool {
+        matches!(self, Self::Sofa | Self::CornerSofa | Self::Armchair)
+    }
+
+    /// One steps up to its front to open it: media units are not counted.
+    #[must_use]
+    pub const fn is_storage(self) -> bool {
+        matches!(self, Self::Bookcase | Self::Sideboard)
+    }
+
+    /// A way must lead to its front: seats, storage, desks.
+    #[must_use]
+    pub const fn is_led_to(self) -> bool {
+        self.is_seat() || self.is_storage() || matches!(self, Self::Desk)
+    }
+}
+
+/// Side of the return of a corner sofa, as one SITS on the main run.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Hand {
+    /// The return is on the sitter's left.
+    Left,
+    /// The return is on the sitter's right.
+    Right,
+}
+
+/// A dimension that has a range of its own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Dimension {
+    /// Along the back (of a corner sofa: of the main run, the corner included).
+    Width,
+    /// Whole length of a corner sofa's return along its back, the corner included.
+    Return,
+    /// Away from the back (of both runs of a corner sofa).
+    Depth,
+}
+
+impl Dimension {
+    /// The dimension as files write it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Width => "width",
+            Self::Return => "return",
+            Self::Depth => "depth",
+        }
+    }
+}
+
+/// Least, usual and most of one dimension, mm: 0 < `least` <= `usual` <= `most`, all finite.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct SizeRange {
+    /// The least that still does its work.
+    pub least: f64,
+    /// The size people usually want; beyond it a millimetre counts a quarter.
+    pub usual: f64,
+    /// The most that is sold or asked for.
+    pub most: f64,
+}
+
+impl SizeRange {
+    /// One size and no other.
+    #[must_use]
+    pub const fn fixed(size: f64) -> Self {
+        Self { least: size, usual: size, most: size }
+    }
+
+    /// Value of `size` from `least` on: slope 1 up to usual, a quarter beyond.
+    #[must_use]
+    pub fn value(&self, size: f64) -> f64 {
+        size.min(self.usual) - self.least + 0.25 * (size - self.usual).max(0.0)
+    }
+}
+
+/// One size of a piece that comes in steps (rugs, dining tables by seats), mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Step {
+    /// Along the long side.
+    pub width: f64,
+    /// Along the short side.
+    pub depth: f64,
+}
+
+/// One piece that should stand in the room. A row of the file with a count of 2 gives two of these.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Piece {
+    /// Its name in the room's own words, unique.
+    pub name: String,
+    /// What it is.
+    pub kind: PieceKind,
+    /// Range along its back.
+    pub width: SizeRange,
+    /// Range away from its back.
+    pub depth: SizeRange,
+    /// Range of a corner sofa's return; `None` for every other kind.
+    pub return_length: Option<SizeRange>,
+    /// Sizes it comes in, smallest first; empty where it may have any size in its ranges.
+    pub steps: Vec<Step>,
+    /// Width and depth are one size (floor lamps, square side tables).
+    pub square: bool,
+    /// Height above the floor, mm, without a screen that stands on it; 0 for a rug.
+    pub height: f64,
+    /// Diagonal of the 16:9 screen that a media unit carries, mm.
+    pub screen: Option<f64>,
+    /// Hands that are allowed: one or both for a corner sofa, none for any other kind.
+    pub hands: Vec<Hand>,
+    /// The return has no back, so one sees over it.
+    pub chaise: bool,
+    /// Gap kept behind its backs where they stand at a wall, mm, as in force.
+    pub off_wall: f64,
+    /// It must stand in the room; `false`: only if it fits.
+    pub needed: bool,
+    /// People pass behind the chairs of this dining table.
+    pub passing: bool,
+    /// Chairs at a dining table.
+    pub seats: Option<u32>,
+    /// Pieces of one row of the file share one size: the place of the first of them in [`crate::Brief::pieces`].
+    pub alike: Option<usize>,
+    /// What one millimetre of any of its dimensions counts in the size value.
+    pub weight: f64,
+}
+
+impl Piece {
+    /// The range of `dimension`; `None` where this kind has no such dimension.
+    #[must_use]
+    pub fn range(&self, dimension: Dimension) -> Option<SizeRange> {
+        match dimension {
+            Dimension::Width => Some(self.width),
+            Dimension::Return => self.return_length,
+            Dimension::Depth => Some(self.depth),
+        }
+    }
+
+    /// The dimensions that this piece has, in the order they are told.
+    #[must_use]
+    pub fn dimensions(&self) -> Vec<Dimension> {
+        match self.return_length {
+            Some(_) => vec![Dimension::Width, Dimension::Return, Dimension::Depth],
+            None => vec![Dimension::Width, Dimension::Depth],
+        }
+    }
+
+    /// Height of what it puts before a window: its own, or to the top of the screen it carries (16:9), mm.
+    #[must_use]
+    pub fn height_with_screen(&self) -> f64 {
+        self.height + self.screen.map_or(0.0, screen_height)
+    }
+}
+
+/// Width of a 16:9 screen of this diagonal.
+#[must_use]
+pub fn screen_width(diagonal: f64) -> f64 {
+    diagonal * 16.0 / 337_f64.sqrt()
+}
+
+/// Height of a 16:9 screen of this diagonal.
+#[must_use]
+pub fn screen_height(diagonal: f64) -> f64 {
+    diagonal * 9.0 / 337_f64.sqrt()
+}

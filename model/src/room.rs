@@ -1,0 +1,169 @@
+//! The measured room: its outline, what its walls hold and what stands in it for good.
+
+use crate::opening::ItemKind;
+use crate::point::Point;
+
+/// Which wall of a room, by its place in [`Room::walls`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct WallId(pub usize);
+
+/// Which item on a wall, by its place in [`Room::items`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct ItemId(pub usize);
+
+/// Which fixed thing, by its place in [`Room::fixed`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct FixedId(pub usize);
+
+/// A closed room as measured.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Room {
+    /// Its name, or `"room"` where the file gives none.
+    pub name: String,
+    /// Walls in clockwise order seen from above: each ends where the next starts, and the last where the first starts.
+    pub walls: Vec<Wall>,
+    /// What the walls hold, in the file's order.
+    pub items: Vec<WallItem>,
+    /// What stands off the walls, in the file's order.
+    pub fixed: Vec<Fixed>,
+    /// Height of the ceiling, mm, where it was measured.
+    pub ceiling: Option<f64>,
+    /// Latitude in degrees north, where it was given.
+    pub latitude: Option<f64>,
+    /// A wall and the compass bearing (degrees clockwise from north) one looks along when facing it.
+    pub bearing: Option<(WallId, f64)>,
+    /// How far off a measured length may be, mm, as in force (at least the largest closing correction).
+    pub measured_within: f64,
+    /// What closing the survey did.
+    pub survey: Survey,
+}
+
+/// A straight stretch of wall.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Wall {
+    /// Its name in the room's own words.
+    pub name: String,
+    /// Its left-hand end, as one faces it from inside.
+    pub start: Point,
+    /// Its right-hand end.
+    pub end: Point,
+}
+
+/// Something that a wall holds.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WallItem {
+    /// Its name in the room's own words.
+    pub name: String,
+    /// The wall that holds it.
+    pub wall: WallId,
+    /// From the wall's left end (as one faces it) to the item's left end, mm.
+    pub at: f64,
+    /// Width along the wall, mm; 0 for a socket.
+    pub width: f64,
+    /// What it is.
+    pub kind: ItemKind,
+}
+
+/// Something that stands off the walls for good: a pillar, a counter, a stair.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fixed {
+    /// Its name in the room's own words.
+    pub name: String,
+    /// What the file calls it: `pillar`, `counter`, ...
+    pub kind: String,
+    /// Convex, counter-clockwise, plan coordinates.
+    pub corners: Vec<Point>,
+    /// Height, mm, where it was given; it stops what stands on the floor in any case.
+    pub height: Option<f64>,
+}
+
+/// What closing the survey found and did.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Survey {
+    /// End minus start of the outline as measured, mm; `None` where walls give coordinates or diagonals were fitted.
+    pub misclosure: Option<Point>,
+    /// The misclosure was spread over the walls.
+    pub spread: bool,
+    /// How far the corners missed (n - 2) x 180 degrees before the misfit was spread.
+    pub corner_misfit: f64,
+    /// Wall by wall, the length of the vector that closing added to it, mm.
+    pub corrections: Vec<f64>,
+    /// Each measured quantity of a least-squares fit against the fitted outline.
+    pub residuals: Vec<Residual>,
+}
+
+/// One measured quantity against the fitted outline.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Residual {
+    /// What was measured, in the room's own words: `"length of canal wall"`, `"diagonal canal wall to party wall"`.
+    pub of: String,
+    /// As measured (mm, or degrees for a corner).
+    pub measured: f64,
+    /// In the fitted outline.
+    pub fitted: f64,
+    /// Over three times `measured_within`: named as a likely slip.
+    pub likely_slip: bool,
+}
+
+impl Wall {
+    /// Length of the wall, mm.
+    #[must_use]
+    pub fn length(&self) -> f64 {
+        (self.end - self.start).norm()
+    }
+
+    /// Unit vector from its left-hand to its right-hand end, as one faces it from inside.
+    #[must_use]
+    pub fn along(&self) -> Point {
+        (self.end - self.start).unit().unwrap_or(Point::new(1.0, 0.0))
+    }
+
+    /// Unit vector square to the wall, into the room.
+    #[must_use]
+    pub fn inward(&self) -> Point {
+        self.along().right()
+    }
+
+    /// The place on the wall `at` mm from its left-hand end.
+    #[must_use]
+    pub fn point_at(&self, at: f64) -> Point {
+        self.start + self.along() * at
+    }
+}
+
+impl Room {
+    /// The outline as measured, clockwise: the left-hand end of each wall in turn.
+    #[must_use]
+    pub fn outline(&self) -> Vec<Point> {
+        self.walls.iter().map(|wall| wall.start).collect()
+    }
+
+    /// Area of the outline, mm2.
+    #[must_use]
+    pub fn area(&self) -> f64 {
+        -0.5 * self.walls.iter().map(|wall| wall.start.cross(wall.end)).sum::<f64>()
+    }
+
+    /// The wall named by `id`, `None` where the room has no such wall.
+    #[must_use]
+    pub fn wall(&self, id: WallId) -> Option<&Wall> {
+        self.walls.get(id.0)
+    }
+
+    /// The two ends of an item on its wall, as measured: left, then right as one faces it from inside.
+    #[must_use]
+    pub fn ends(&self, item: &WallItem) -> Option<(Point, Point)> {
+        let wall = self.wall(item.wall)?;
+        Some((wall.point_at(item.at), wall.point_at(item.at + item.width)))
+    }
+
+    /// Items with their ids, in the file's order.
+    pub fn items(&self) -> impl Iterator<Item = (ItemId, &WallItem)> {
+        self.items.iter().enumerate().map(|(place, item)| (ItemId(place), item))
+    }
+
+    /// Walls with their ids, clockwise.
+    pub fn walls(&self) -> impl Iterator<Item = (WallId, &Wall)> {
+        self.walls.iter().enumerate().map(|(place, wall)| (WallId(place), wall))
+    }
+}

@@ -1,0 +1,9 @@
+//! The discrete options: which wall the seat's back takes, which way it faces, which hand a corner sofa has, where the
+//! media unit and the second seats stand.
+//!
+//! Only decisions that a person would call a different option; what is left (the wall of a bookcase, the side of a
+//! lamp) is a choice of [`Stand`] inside the search. No size is found here.
+
+mod stand;
+
+pub use stand::{Arrangement, Choices, Relation, Role, Stand, Standing};

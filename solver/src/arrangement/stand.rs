@@ -1,0 +1,107 @@
+//! How each piece of an arrangement may stand.
+
+use elbowroom_model::{Hand, Point, WallId};
+
+/// The decisions that make one option.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Choices {
+    /// The wall behind the main seat; `None`: it stands free.
+    pub seat_back: Option<WallId>,
+    /// Unit vector that the main seat faces.
+    pub facing: Point,
+    /// Hand of the corner sofa; `None` where the main seat is none.
+    pub hand: Option<Hand>,
+    /// The wall of the media unit; `None` without one.
+    pub media_wall: Option<WallId>,
+    /// Where the second seats stand, in the order of the brief.
+    pub second_seats: Vec<(usize, Role)>,
+}
+
+/// One way to furnish the room: the decisions, and for each piece the ways it may stand under them.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Arrangement {
+    /// Stable name, the same from run to run: `canal-wall/left/stair-wall`.
+    pub key: String,
+    /// The decisions in words: `Back to the canal wall, return on the left, screen on the stair wall`.
+    pub title: String,
+    /// The decisions.
+    pub choices: Choices,
+    /// The main seat, by its place in the brief.
+    pub main_seat: usize,
+    /// For each piece of the brief, in its order.
+    pub standings: Vec<Standing>,
+}
+
+/// The ways one piece may stand: a single one is decided, several are chosen from inside the search.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Standing {
+    /// The piece, by its place in the brief.
+    pub piece: usize,
+    /// What it does in the group.
+    pub role: Role,
+    /// Hand of a corner sofa.
+    pub hand: Option<Hand>,
+    /// In an order that geometry gives (clockwise from the main seat's back), never names. Never empty.
+    pub stands: Vec<Stand>,
+}
+
+/// One way a piece may stand.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Stand {
+    /// The wall behind its back; `None`: it stands free.
+    pub at_wall: Option<WallId>,
+    /// Unit vector from its back to its front.
+    pub facing: Point,
+    /// How it stands to another piece.
+    pub relation: Relation,
+}
+
+/// What a piece does in the group.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Role {
+    /// The seat that the arrangement is built about.
+    MainSeat,
+    /// A second seat opposite the main one, facing it.
+    Opposite,
+    /// A second seat to the left of the main one (as one sits), facing across.
+    LeftOf,
+    /// A second seat to the right of the main one (as one sits), facing across.
+    RightOf,
+    /// The media unit opposite the main seat, which faces it.
+    Screen,
+    /// The media unit at the wall that a corner sofa's return faces.
+    ScreenBeside,
+    /// The coffee table.
+    Table,
+    /// Everything else.
+    Other,
+}
+
+/// How a piece stands to another, as linear rows say it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Relation {
+    /// To none.
+    Alone,
+    /// Straight before the main seat: `seat_to_table` off, sideways within it at every size.
+    Before {
+        /// The seat it serves.
+        seat: usize,
+    },
+    /// Faces the front of a seat, fronts overlapping sideways.
+    Faces {
+        /// The seat it faces.
+        seat: usize,
+    },
+    /// Beside a seat within arm's reach, on the seat's left (as one sits) or right.
+    Beside {
+        /// The seat.
+        seat: usize,
+        /// On the left, as one sits.
+        left: bool,
+    },
+    /// Under the front of a seat and its table (rugs).
+    Under {
+        /// The seat.
+        seat: usize,
+    },
+}

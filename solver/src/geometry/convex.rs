@@ -1,0 +1,113 @@
+//! A convex polygon.
+
+use elbowroom_model::Point;
+use geo::{Area, BooleanOps, Coord, LineString, Polygon};
+
+/// A convex polygon, corners counter-clockwise. One corner is a point, two are a segment.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Convex {
+    corners: Vec<Point>,
+}
+
+impl Convex {
+    /// The convex polygon with these corners in order round it, turned counter-clockwise where they run clockwise.
+    #[must_use]
+    pub fn counter_clockwise(mut corners: Vec<Point>) -> Self {
+        if signed_area(&corners) < 0.0 {
+            corners.reverse();
+        }
+        Self { corners }
+    }
+
+    /// Corners, counter-clockwise.
+    #[must_use]
+    pub fn corners(&self) -> &[Point] {
+        &self.corners
+    }
+
+    /// Edges, counter-clockwise; a point has none, a segment has one.
+    pub fn edges(&self) -> impl Iterator<Item = (Point, Point)> + '_ {
+        let count = match self.corners.len() {
+            0 | 1 => 0,
+            2 => 1,
+            corners => corners,
+        };
+        (0..count).map(|i| (self.corners[i], self.corners[(i + 1) % self.corners.len()]))
+    }
+
+    /// Outward unit normals of its edges with the support of each: every point `p` of it has `normal . p <= support`.
+    #[must_use]
+    pub fn half_planes(&self) -> Vec<(Point, f64)> {
+        let edge = |(start, end): (Point, Point)| {
+            let normal = (end - start).right().unit()?;
+            Some((normal, normal.dot(start)))
+        };
+        self.edges().filter_map(edge).collect()
+    }
+
+    /// The furthest that it reaches in `direction`.
+    #[must_use]
+    pub fn support(&self, direction: Point) -> f64 {
+        self.corners.iter().map(|corner| corner.dot(direction)).fold(f64::NEG_INFINITY, f64::max)
+    }
+
+    /// Area, mm2.
+    #[must_use]
+    pub fn area(&self) -> f64 {
+        signed_area(&self.corners).abs()
+    }
+
+    /// Mean of its corners: a place inside it.
+    #[must_use]
+    pub fn middle(&self) -> Point {
+        let sum = self.corners.iter().fold(Point::default(), |sum, corner| sum + *corner);
+        sum * (1.0 / self.corners.len().max(1) as f64)
+    }
+
+    /// How far `point` lies inside every edge (negative: outside by at least that much), mm.
+    #[must_use]
+    pub fn depth_of(&self, point: Point) -> f64 {
+        self.half_planes().iter().map(|(normal, support)| support - normal.dot(point)).fold(f64::INFINITY, f64::min)
+    }
+
+    /// The part of it with `normal . p <= support`; `None` where nothing is left.
+    #[must_use]
+    pub fn clipped(&self, normal: Point, support: f64) -> Option<Self> {
+        let mut corners = Vec::with_capacity(self.corners.len() + 1);
+        let outside = |corner: Point| normal.dot(corner) - support;
+        for (i, &start) in self.corners.iter().enumerate() {
+            let end = self.corners[(i + 1) % self.corners.len()];
+            let (from, to) = (outside(start), outside(end));
+            if from <= 0.0 {
+                corners.push(start);
+            }
+            if (from < 0.0 && to > 0.0) || (from > 0.0 && to < 0.0) {
+                corners.push(start + (end - start) * (from / (from - to)));
+            }
+        }
+        (corners.len() >= 3).then_some(Self { corners })
+    }
+
+    /// Area that two convex polygons have in common, mm2; with `geo`.
+    #[must_use]
+    pub fn common_area(&self, other: &Self) -> f64 {
+        if self.corners.len() < 3 || other.corners.len() < 3 {
+            return 0.0;
+        }
+        self.to_geo().intersection(&other.to_geo()).unsigned_area()
+    }
+
+    /// The same polygon in the geometry library's own type.
+    pub(super) fn to_geo(&self) -> Polygon<f64> {
+        let ring: LineString<f64> = self.corners.iter().map(|p| Coord { x: p.x, y: p.y }).collect();
+        Polygon::new(ring, Vec::new())
+    }
+}
+
+/// Area by the shoelace rule, positive where the corners run counter-clockwise.
+fn signed_area(corners: &[Point]) -> f64 {
+    let Some(&first) = corners.first() else { return 0.0 };
+    // Taken from the first corner, so that a far origin costs no digits.
+    let fan = corners.windows(2).map(|pair| (pair[0] - first).cross(pair[1] - first));
+    0.5 * fan.sum::<f64>()
+}

@@ -1,0 +1,9 @@
+//! Convex shapes and the verbs on them: how far apart, how much in common, inside or not.
+//!
+//! The only folder that names `geo` and `rstar`. No rule of the trade lives here.
+
+mod convex;
+mod gap;
+
+pub use convex::Convex;
+pub use gap::{Gap, gap, gap_to_segment, nearest_on_segment};

@@ -1,0 +1,168 @@
+//! A finished layout: which pieces stand where, how large, facing which way.
+
+use elbowroom_model::{Brief, Dimension, Hand, Point, WallId};
+use serde::Serialize;
+
+use crate::geometry::Convex;
+
+/// The sizes of one piece as laid out, mm.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct Size {
+    /// Along its back (of a corner sofa: of the main run, the corner included).
+    pub width: f64,
+    /// Whole length of a corner sofa's return, the corner included.
+    #[serde(rename = "return")]
+    pub return_length: Option<f64>,
+    /// Away from its back.
+    pub depth: f64,
+}
+
+impl Size {
+    /// The size in one dimension; `None` where the piece has no such dimension.
+    #[must_use]
+    pub const fn get(&self, dimension: Dimension) -> Option<f64> {
+        match dimension {
+            Dimension::Width => Some(self.width),
+            Dimension::Return => self.return_length,
+            Dimension::Depth => Some(self.depth),
+        }
+    }
+
+    /// The same size with one dimension changed.
+    #[must_use]
+    pub const fn with(mut self, dimension: Dimension, size: f64) -> Self {
+        match dimension {
+            Dimension::Width => self.width = size,
+            Dimension::Return => self.return_length = Some(size),
+            Dimension::Depth => self.depth = size,
+        }
+        self
+    }
+}
+
+/// One piece as it stands.
+///
+/// Its own axes are `facing` and [`Placed::left`], the left of one who sits on it (or stands with the back to its back).
+/// For a piece at a wall `left` is the wall's own direction, from its left to its right end as seen from inside.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Placed {
+    /// Its place in [`Brief::pieces`].
+    pub piece: usize,
+    /// The wall it stands at; `None`: it stands free.
+    pub at_wall: Option<WallId>,
+    /// Middle of its back edge; of a corner sofa the outer corner, where both backs meet.
+    pub anchor: Point,
+    /// Unit vector from its back to its front.
+    pub facing: Point,
+    /// Side of a corner sofa's return, as one sits on the main run.
+    pub hand: Option<Hand>,
+    /// Its sizes.
+    pub size: Size,
+}
+
+impl Placed {
+    /// Unit vector to the left of one who sits on it.
+    #[must_use]
+    pub const fn left(&self) -> Point {
+        self.facing.left()
+    }
+
+    /// From the anchor along the main run, for a corner sofa: away from the return. For other pieces: to the left.
+    #[must_use]
+    pub fn along(&self) -> Point {
+        match self.hand {
+            Some(Hand::Left) => -self.left(),
+            Some(Hand::Right) | None => self.left(),
+        }
+    }
+
+    /// Convex, counter-clockwise, disjoint parts: one rectangle, or the main run whole and then the return less the corner.
+    #[must_use]
+    pub fn parts(&self) -> Vec<Convex> {
+        let Size { width, return_length, depth } = self.size;
+        match (self.hand, return_length) {
+            (Some(_), Some(return_length)) => {
+                vec![self.block(0.0, width, 0.0, depth), self.block(0.0, depth, depth, return_length)]
+            }
+            _ => vec![self.block(-width / 2.0, width / 2.0, 0.0, depth)],
+        }
+    }
+
+    /// The main run of a corner sofa, the whole of any other piece.
+    #[must_use]
+    pub fn main(&self) -> Convex {
+        match self.hand {
+            Some(_) => self.block(0.0, self.size.width, 0.0, self.size.depth),
+            None => self.block(-self.size.width / 2.0, self.size.width / 2.0, 0.0, self.size.depth),
+        }
+    }
+
+    /// Both ends of its front edge (of a corner sofa: of the main run, the part before the return left out): the left
+    /// one, then the right one, as one sits.
+    #[must_use]
+    pub fn front(&self) -> (Point, Point) {
+        let at = |along: f64| self.anchor + self.along() * along + self.facing * self.size.depth;
+        match self.hand {
+            Some(Hand::Left) => (at(self.size.depth), at(self.size.width)),
+            Some(Hand::Right) => (at(self.size.width), at(self.size.depth)),
+            None => (at(self.size.width / 2.0), at(-self.size.width / 2.0)),
+        }
+    }
+
+    /// Middle of its back edge (of a corner sofa: of the main run's).
+    #[must_use]
+    pub fn back_middle(&self) -> Point {
+        match self.hand {
+            Some(_) => self.anchor + self.along() * (self.size.width / 2.0),
+            None => self.anchor,
+        }
+    }
+
+    /// A rectangle in the piece's own axes: `from..to` along, `near..far` toward the front; counter-clockwise.
+    #[must_use]
+    pub fn block(&self, from: f64, to: f64, near: f64, far: f64) -> Convex {
+        let at = |along: f64, out: f64| self.anchor + self.along() * along + self.facing * out;
+        let corners = vec![at(from, near), at(to, near), at(to, far), at(from, far)];
+        Convex::counter_clockwise(corners)
+    }
+}
+
+/// Every piece that stands, as it stands.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Layout {
+    /// Pieces that stand, in the order of [`Brief::pieces`].
+    pub placed: Vec<Placed>,
+    /// Pieces with `needed: false` that found no room, by their place in [`Brief::pieces`].
+    pub left_out: Vec<usize>,
+    /// Centre of the turning circle, where one is asked for.
+    pub turning_circle: Option<Point>,
+}
+
+impl Layout {
+    /// How the piece at `piece` in [`Brief::pieces`] stands; `None` where it was left out.
+    #[must_use]
+    pub fn of(&self, piece: usize) -> Option<&Placed> {
+        self.placed.iter().find(|placed| placed.piece == piece)
+    }
+
+    /// Sum over the pieces that stand and their dimensions of weight times the value of the size. A piece with
+    /// `needed: false` counts from zero.
+    #[must_use]
+    pub fn size_value(&self, brief: &Brief) -> f64 {
+        let value = |placed: &Placed| {
+            let Some(piece) = brief.pieces.get(placed.piece) else { return 0.0 };
+            let dimensions = piece.dimensions().into_iter();
+            dimensions.map(|dimension| value_of(piece, dimension, placed.size)).sum::<f64>() * piece.weight
+        };
+        self.placed.iter().map(value).sum()
+    }
+}
+
+/// Value of one dimension, before the piece's weight.
+fn value_of(piece: &elbowroom_model::Piece, dimension: Dimension, size: Size) -> f64 {
+    match (piece.range(dimension), size.get(dimension)) {
+        (Some(range), Some(size)) if piece.needed => range.value(size),
+        (Some(range), Some(size)) => range.value(size) + range.least,
+        _ => 0.0,
+    }
+}

@@ -1,0 +1,49 @@
+//! Decides: from a measured room and what is wanted in it to ranked, checked options.
+//!
+//! [`arrangement`] enumerates the discrete options; the search solves each for its largest pieces over linear programs
+//! ([`program`]); [`routes`] measures the ways through; [`criteria`] judge what came out and [`ranking`] orders it.
+//! Deterministic; no clock, no printing.
+
+pub mod arrangement;
+pub mod criteria;
+pub mod geometry;
+pub mod layout;
+pub mod outcome;
+pub mod program;
+pub mod routes;
+pub mod site;
+
+pub use layout::{Layout, Placed, Size};
+pub use outcome::Outcome;
+pub use site::Site;
+
+/// How much to do, counted in work, never in time.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limits {
+    /// Options that get the `alone` figures and what holds each size: the first so many.
+    pub shown: usize,
+    /// Nodes of the search that one arrangement may take before it answers with a bound instead of a proof.
+    pub nodes: usize,
+    /// Rank by this criterion alone instead of by the wishes.
+    pub by: Option<elbowroom_model::Criterion>,
+}
+
+impl Default for Limits {
+    fn default() -> Self {
+        Self { shown: 6, nodes: 20_000, by: None }
+    }
+}
+
+/// Told as the work goes on, from any thread.
+pub trait Watch: Sync {
+    /// `done` of `all` arrangements are solved.
+    fn solved(&self, done: usize, all: usize);
+}
+
+/// Watches nothing.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Unwatched;
+
+impl Watch for Unwatched {
+    fn solved(&self, _done: usize, _all: usize) {}
+}

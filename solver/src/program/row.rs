@@ -1,0 +1,71 @@
+//! Rows of a program and what an engine must do with them.
+
+/// `sum of coefficient x variable <= most`. A variable stands in it once at most.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Row {
+    /// Variable and coefficient, by growing variable, no zero coefficients.
+    pub terms: Vec<(usize, f64)>,
+    /// Right-hand side.
+    pub most: f64,
+}
+
+impl Row {
+    /// A row from terms in any order; terms of one variable are added up, zeros dropped.
+    #[must_use]
+    pub fn at_most(mut terms: Vec<(usize, f64)>, most: f64) -> Self {
+        terms.sort_by_key(|(variable, _)| *variable);
+        let mut merged: Vec<(usize, f64)> = Vec::with_capacity(terms.len());
+        for (variable, coefficient) in terms {
+            match merged.last_mut() {
+                Some(last) if last.0 == variable => last.1 += coefficient,
+                _ => merged.push((variable, coefficient)),
+            }
+        }
+        merged.retain(|(_, coefficient)| *coefficient != 0.0);
+        Self { terms: merged, most }
+    }
+
+    /// `sum >= least`, written as a row.
+    #[must_use]
+    pub fn at_least(terms: Vec<(usize, f64)>, least: f64) -> Self {
+        Self::at_most(terms.into_iter().map(|(variable, coefficient)| (variable, -coefficient)).collect(), -least)
+    }
+
+    /// Left-hand side less right-hand side at `values`: positive where the row is broken.
+    #[must_use]
+    pub fn excess(&self, values: &[f64]) -> f64 {
+        self.terms.iter().map(|(variable, coefficient)| coefficient * values[*variable]).sum::<f64>() - self.most
+    }
+}
+
+/// How solving ended.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Status {
+    /// At an optimum.
+    Optimal,
+    /// No point keeps every row.
+    Infeasible,
+    /// A work limit was hit, or a coefficient was not finite: nothing is known.
+    Interrupted,
+}
+
+/// A linear program that maximises, held at an optimum of its rows so far. Cloning it is how a search branches.
+pub trait Engine: Clone + Send + Sync {
+    /// A program with no rows: each variable has a finite lower and upper bound (lower <= upper).
+    fn start(objective: &[f64], bounds: &[(f64, f64)]) -> Self;
+
+    /// Adds rows and solves again by the dual simplex from the present basis.
+    fn add(&mut self, rows: &[Row]) -> Status;
+
+    /// Replaces the objective and solves again.
+    fn aim(&mut self, objective: &[f64]) -> Status;
+
+    /// The present point, one value a variable (within its bounds); what stood before where the last status was not optimal.
+    fn values(&self) -> &[f64];
+
+    /// Objective at the present point.
+    fn objective(&self) -> f64;
+
+    /// Programs solved so far by this engine and what it was cloned from.
+    fn solved(&self) -> usize;
+}

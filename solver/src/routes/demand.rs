@@ -1,0 +1,56 @@
+//! Which routes a layout must have.
+
+use elbowroom_model::{Brief, ItemId, ItemKind, Rule};
+
+use super::End;
+use crate::layout::Layout;
+
+/// A route that must be there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Demand {
+    /// An entrance.
+    pub from: ItemId,
+    /// Where it leads.
+    pub to: End,
+    /// The rule that says how wide: walkway or passage.
+    pub rule: Rule,
+}
+
+/// The routes that a layout with these pieces must have: from every entrance to every other doorway (between two
+/// entrances once), to each seat, storage front and desk, and to each window that must be reached.
+#[must_use]
+pub fn demands(brief: &Brief, layout: &Layout) -> Vec<Demand> {
+    let mut all = Vec::new();
+    for from in entrances(brief) {
+        for (id, item) in brief.room.items() {
+            let doorway = item.kind.leads_to().is_some() && id != from && !(is_entrance(brief, id) && id < from);
+            if doorway {
+                all.push(Demand { from, to: End::Item(id), rule: Rule::Walkway });
+            } else if must_reach(brief, &item.kind) {
+                all.push(Demand { from, to: End::Item(id), rule: Rule::Passage });
+            }
+        }
+        let led_to = layout.placed.iter().filter(|placed| is_led_to(brief, placed.piece));
+        all.extend(led_to.map(|placed| Demand { from, to: End::Piece(placed.piece), rule: Rule::Passage }));
+    }
+    all
+}
+
+fn entrances(brief: &Brief) -> Vec<ItemId> {
+    brief.room.items().filter(|(id, _)| is_entrance(brief, *id)).map(|(id, _)| id).collect()
+}
+
+fn is_entrance(brief: &Brief, ItemId(item): ItemId) -> bool {
+    let leads_to = brief.room.items.get(item).and_then(|item| item.kind.leads_to());
+    leads_to.is_some_and(elbowroom_model::LeadsTo::is_entrance)
+}
+
+fn must_reach(brief: &Brief, kind: &ItemKind) -> bool {
+    let ItemKind::Window(window) = kind else { return false };
+    window.must_reach || (brief.rules.reach_opening_windows && window.opens)
+}
+
+/// A way must lead to seats, storage fronts and desks.
+fn is_led_to(brief: &Brief, piece: usize) -> bool {
+    brief.pieces.get(piece).is_some_and(|piece| piece.kind.is_led_to())
+}

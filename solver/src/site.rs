@@ -1,0 +1,237 @@
+//! The room as the rules see it: walls moved in by what a measurement may be off, and what they hold turned into shapes.
+
+use elbowroom_model::{Brief, FixedId, Hinge, ItemId, ItemKind, Point, Rule, Swings, Wall, WallId};
+
+use crate::geometry::Convex;
+
+/// The widest opening that has a landing, mm; before a wider one only the route to it counts.
+pub const WIDEST_OPENING_WITH_LANDING: f64 = 1200.0;
+
+/// The room with `measured_within` taken off it once and for all.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Site {
+    /// How far walls and fixed things were moved toward the room, mm.
+    pub measured_within: f64,
+    /// Walls as moved in, mitred at the corners, in the room's order (clockwise).
+    pub walls: Vec<SiteWall>,
+    /// Quarter discs of the doors that swing in.
+    pub swings: Vec<Swing>,
+    /// Free floor just inside doors and narrow openings.
+    pub landings: Vec<Landing>,
+    /// What heats or burns keeps free before it.
+    pub clear_zones: Vec<ClearZone>,
+    /// What stands in the room for good: fixed things, radiators, fireplaces.
+    pub bodies: Vec<Body>,
+}
+
+/// A wall as moved in.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SiteWall {
+    /// Its place in the room.
+    pub id: WallId,
+    /// Left-hand end as one faces it from inside.
+    pub start: Point,
+    /// Right-hand end.
+    pub end: Point,
+    /// Unit vector from start to end.
+    pub along: Point,
+    /// Unit vector into the room.
+    pub inward: Point,
+}
+
+/// The quarter disc that a leaf sweeps.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Swing {
+    /// The door.
+    pub item: ItemId,
+    /// The hinge, on the wall as moved in.
+    pub hinge: Point,
+    /// Unit vector from the hinge along the closed leaf.
+    pub along: Point,
+    /// Unit vector into the room.
+    pub inward: Point,
+    /// Width of the leaf, mm.
+    pub radius: f64,
+}
+
+/// Free floor just inside a doorway.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Landing {
+    /// The door or opening.
+    pub item: ItemId,
+    /// Its width by `door_landing`.
+    pub zone: Convex,
+}
+
+/// What is kept clear before a radiator or a fire.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ClearZone {
+    /// The radiator or fireplace.
+    pub item: ItemId,
+    /// From the front's left to its right end as one faces it.
+    pub front: (Point, Point),
+    /// Unit vector into the room.
+    pub inward: Point,
+    /// How far before the front, mm.
+    pub reach: f64,
+    /// A fire: the zone also rounds the two ends of the front. Rugs keep out of it.
+    pub fire: bool,
+}
+
+impl ClearZone {
+    /// The rectangle straight before the front.
+    #[must_use]
+    pub fn before(&self) -> Convex {
+        let out = self.inward * self.reach;
+        let (left, right) = self.front;
+        Convex::counter_clockwise(vec![left, right, right + out, left + out])
+    }
+}
+
+/// Where a body comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum BodyId {
+    /// A fixed thing.
+    Fixed(FixedId),
+    /// A radiator or fireplace.
+    Item(ItemId),
+}
+
+/// A convex thing that nothing may stand in and nobody can walk through.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Body {
+    /// What it is.
+    pub id: BodyId,
+    /// Its plan: a fixed thing grown by `measured_within` (mitred), an item moved in with its wall.
+    pub shape: Convex,
+}
+
+impl Site {
+    /// The site of a sound brief.
+    #[must_use]
+    pub fn of(brief: &Brief) -> Self {
+        let measured_within = brief.room.measured_within;
+        let walls = moved_in(&brief.room.walls, measured_within);
+        let mut site = Self {
+            measured_within,
+            walls,
+            swings: Vec::new(),
+            landings: Vec::new(),
+            clear_zones: Vec::new(),
+            bodies: Vec::new(),
+        };
+        for (id, item) in brief.room.items() {
+            if let Some(place) = site.place_of(brief, id) {
+                site.add_item(brief, id, &item.kind, place);
+            }
+        }
+        for (place, fixed) in brief.room.fixed.iter().enumerate() {
+            let shape = grown(&fixed.corners, measured_within);
+            site.bodies.push(Body { id: BodyId::Fixed(FixedId(place)), shape });
+        }
+        site
+    }
+
+    /// The wall as moved in.
+    #[must_use]
+    pub fn wall(&self, id: WallId) -> Option<&SiteWall> {
+        self.walls.get(id.0)
+    }
+
+    /// Outline as moved in, clockwise.
+    #[must_use]
+    pub fn outline(&self) -> Vec<Point> {
+        self.walls.iter().map(|wall| wall.start).collect()
+    }
+
+    /// Both ends of an item moved in with its wall (left, right as one faces it) and the way into the room.
+    #[must_use]
+    pub fn place_of(&self, brief: &Brief, id: ItemId) -> Option<(Point, Point, Point)> {
+        let item = brief.room.items.get(id.0)?;
+        let inward = self.wall(item.wall)?.inward;
+        let (left, right) = brief.room.ends(item)?;
+        let shift = inward * self.measured_within;
+        Some((left + shift, right + shift, inward))
+    }
+
+    fn add_item(&mut self, brief: &Brief, id: ItemId, kind: &ItemKind, place: (Point, Point, Point)) {
+        let (left, right, _) = place;
+        match kind {
+            ItemKind::Door(door) => {
+                if door.swings == Swings::In {
+                    self.swings.extend(door.hinge.map(|hinge| swing(id, hinge, place)));
+                }
+                self.add_landing(brief, id, place);
+            }
+            ItemKind::Opening(_) if (right - left).norm() <= WIDEST_OPENING_WITH_LANDING => {
+                self.add_landing(brief, id, place);
+            }
+            ItemKind::Radiator(radiator) => {
+                self.add_heater(id, place, radiator.depth, (radiator.keep_clear, false));
+            }
+            ItemKind::Fireplace(fire) => self.add_heater(id, place, fire.depth, (fire.keep_clear, true)),
+            ItemKind::Opening(_) | ItemKind::Window(_) | ItemKind::Socket(_) => {}
+        }
+    }
+
+    fn add_landing(&mut self, brief: &Brief, item: ItemId, (left, right, inward): (Point, Point, Point)) {
+        let out = inward * brief.rules.get(Rule::DoorLanding);
+        let zone = Convex::counter_clockwise(vec![left, right, right + out, left + out]);
+        self.landings.push(Landing { item, zone });
+    }
+
+    fn add_heater(&mut self, item: ItemId, place: (Point, Point, Point), depth: f64, (reach, fire): (f64, bool)) {
+        let (left, right, inward) = place;
+        let out = inward * depth;
+        let shape = Convex::counter_clockwise(vec![left, right, right + out, left + out]);
+        self.bodies.push(Body { id: BodyId::Item(item), shape });
+        self.clear_zones.push(ClearZone { item, front: (left + out, right + out), inward, reach, fire });
+    }
+}
+
+fn swing(item: ItemId, hinge: Hinge, (left, right, inward): (Point, Point, Point)) -> Swing {
+    let radius = (right - left).norm();
+    let (hinge, other) = match hinge {
+        Hinge::Left => (left, right),
+        Hinge::Right => (right, left),
+    };
+    let along = (other - hinge).unit().unwrap_or(inward.left());
+    Swing { item, hinge, along, inward, radius }
+}
+
+/// Every wall moved along its normal by `by`, cut where neighbours meet; walls in one line keep their common corner.
+fn moved_in(walls: &[Wall], by: f64) -> Vec<SiteWall> {
+    let count = walls.len();
+    let corner = |i: usize| {
+        let (before, after) = (&walls[(i + count - 1) % count], &walls[i]);
+        mitre(after.start, before.inward(), after.inward(), by)
+    };
+    let moved = |i: usize| SiteWall {
+        id: WallId(i),
+        start: corner(i),
+        end: corner((i + 1) % count),
+        along: walls[i].along(),
+        inward: walls[i].inward(),
+    };
+    (0..count).map(moved).collect()
+}
+
+/// The corner at `at` when both edges that meet there move by `by` along their normals.
+fn mitre(at: Point, first: Point, second: Point, by: f64) -> Point {
+    let sum = first + second;
+    let reach = sum.dot(first);
+    if reach.abs() < 1e-9 {
+        return at + first * by;
+    }
+    at + sum * (by / reach)
+}
+
+/// A convex counter-clockwise polygon with every edge moved outward by `by`, mitred.
+fn grown(corners: &[Point], by: f64) -> Convex {
+    let shape = Convex::counter_clockwise(corners.to_vec());
+    let ring = shape.corners();
+    let count = ring.len();
+    let normal = |i: usize| (ring[(i + 1) % count] - ring[i]).right().unit().unwrap_or_default();
+    let corner = |i: usize| mitre(ring[i], normal((i + count - 1) % count), normal(i), by);
+    Convex::counter_clockwise((0..count).map(corner).collect())
+}

@@ -10,8 +10,14 @@ pub mod geometry;
 pub mod layout;
 pub mod outcome;
 pub mod program;
+pub mod ranking;
+pub mod refusal;
 pub mod routes;
+pub mod rules;
+pub mod search;
 pub mod site;
+pub mod sizes;
+pub mod verify;
 
 pub use layout::{Layout, Placed, Size};
 pub use outcome::Outcome;

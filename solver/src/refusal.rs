@@ -1,0 +1,1 @@
+//! Why nothing fits, and the least change that helps.

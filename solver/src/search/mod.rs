@@ -1,0 +1,1 @@
+//! Best-first branch and bound over disjunctions.

@@ -1,0 +1,1 @@
+//! Together, alone, least, and what holds a size.

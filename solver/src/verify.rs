@@ -1,0 +1,1 @@
+//! The independent re-check of a finished layout.

@@ -1,0 +1,2 @@
+//! Suite `cli`.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]

@@ -1,0 +1,10 @@
+//! The solver from the outside: one file per part.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
+
+mod arrangement;
+mod criteria;
+mod program;
+mod ranking;
+mod routes;
+mod search;
+mod verify;

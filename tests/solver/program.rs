@@ -1,1 +1,259 @@
-//! What must hold of `program`.
+//! What must hold of `program`: the engines agree with each other, with a program stated once and solved from nothing by
+//! general solvers (`microlp` through `good_lp`; HiGHS behind the feature `highs`), and with every corner tried by hand.
+
+mod corners;
+mod made;
+
+use self::made::{Made, Numbers};
+use elbowroom_solver::program::{Dense, Engine, MicrolpEngine, Row, Status, once, tolerance};
+use proptest::prelude::{ProptestConfig, any, prop_assert, prop_assert_eq, proptest};
+
+/// Optimum of a made program by an engine, rows in chunks of `chunk`; none where it is infeasible.
+fn stepwise<E: Engine>(made: &Made, chunk: usize) -> Option<f64> {
+    let mut engine = E::start(&made.objective, &made.bounds);
+    for rows in made.rows.chunks(chunk.max(1)) {
+        match engine.add(rows) {
+            Status::Optimal => {}
+            Status::Infeasible => return None,
+            Status::Interrupted => panic!("interrupted: {made:?}"),
+        }
+    }
+    made.assert_kept(engine.values());
+    Some(engine.objective())
+}
+
+#[track_caller]
+fn assert_same(left: Option<f64>, right: Option<f64>, made: &Made) {
+    match (left, right) {
+        (None, None) => {}
+        (Some(left), Some(right)) => {
+            let near = 1e-6 * (1.0 + left.abs().max(right.abs()) / 1e3);
+            assert!((left - right).abs() <= near, "{left} against {right}: {made:?}");
+        }
+        _ => panic!("{left:?} against {right:?}: {made:?}"),
+    }
+}
+
+/// Programs of every family that the maker knows, `many` of each.
+fn programs(many: u64, most_variables: usize) -> impl Iterator<Item = Made> {
+    (0..many)
+        .flat_map(move |seed| made::FAMILIES.iter().map(move |family| family(&mut Numbers::new(seed), most_variables)))
+}
+
+/// Independent: good_lp on microlp, from nothing (D: both solve the same stated program).
+#[test]
+fn rows_one_by_one_end_where_a_solve_from_nothing_ends() {
+    let mut infeasible = 0;
+    for made in programs(500, 24) {
+        let whole = once::maximise(&made.objective, &made.bounds, &made.rows).map(|(worth, _)| worth);
+        infeasible += usize::from(whole.is_none());
+        assert_same(stepwise::<Dense>(&made, 1), whole, &made);
+        assert_same(stepwise::<Dense>(&made, made.rows.len()), whole, &made);
+        assert_same(stepwise::<Dense>(&made, 7), whole, &made);
+    }
+    assert!(infeasible > 100, "too few infeasible programs to mean anything: {infeasible}");
+}
+
+#[test]
+fn both_engines_agree_row_by_row() {
+    for made in programs(100, 16) {
+        let mut own = Dense::start(&made.objective, &made.bounds);
+        let mut other = MicrolpEngine::start(&made.objective, &made.bounds);
+        for row in &made.rows {
+            let (left, right) = (own.add(std::slice::from_ref(row)), other.add(std::slice::from_ref(row)));
+            assert_eq!(left, right, "{made:?}");
+            if left != Status::Optimal {
+                break;
+            }
+            assert_same(Some(own.objective()), Some(other.objective()), &made);
+        }
+        assert_eq!(own.solved(), other.solved());
+    }
+}
+
+/// Large ones of the size a crowded room makes.
+#[test]
+fn sixty_variables_and_150_rows_end_where_a_solve_from_nothing_ends() {
+    for made in programs(12, 60) {
+        let whole = once::maximise(&made.objective, &made.bounds, &made.rows).map(|(worth, _)| worth);
+        assert_same(stepwise::<Dense>(&made, 3), whole, &made);
+    }
+}
+
+/// Independent: HiGHS, a reference library for linear programs (D).
+#[cfg(feature = "highs")]
+#[test]
+fn highs_finds_the_same_optimum() {
+    for made in programs(300, 40) {
+        let whole = made.by_highs();
+        assert_same(stepwise::<Dense>(&made, 1), whole, &made);
+        assert_same(stepwise::<MicrolpEngine>(&made, 4), whole, &made);
+    }
+}
+
+/// Independent: every corner of the feasible set, tried one after the other (D).
+#[test]
+fn no_corner_beats_the_optimum() {
+    for made in programs(400, 3) {
+        let best = corners::best(&made);
+        assert_same(stepwise::<Dense>(&made, 1), best, &made);
+        assert_same(stepwise::<MicrolpEngine>(&made, 1), best, &made);
+    }
+}
+
+#[test]
+fn another_aim_finds_what_a_fresh_start_finds() {
+    for (seed, made) in programs(100, 20).enumerate() {
+        let mut engine = Dense::start(&made.objective, &made.bounds);
+        let mut other = MicrolpEngine::start(&made.objective, &made.bounds);
+        if engine.add(&made.rows) != Status::Optimal || other.add(&made.rows) != Status::Optimal {
+            continue;
+        }
+        let mut numbers = Numbers::new(seed as u64);
+        let objective: Vec<f64> = made.objective.iter().map(|_| numbers.between(-2.0, 2.0).round()).collect();
+        assert_eq!(engine.aim(&objective), Status::Optimal);
+        assert_eq!(other.aim(&objective), Status::Optimal);
+        let again = Made { objective, ..made };
+        let whole = once::maximise(&again.objective, &again.bounds, &again.rows).map(|(worth, _)| worth);
+        again.assert_kept(engine.values());
+        assert_same(Some(engine.objective()), whole, &again);
+        assert_same(Some(other.objective()), whole, &again);
+    }
+}
+
+/// E. M. L. Beale's example of 1955, on which the largest-coefficient rule cycles, given bounds; optimum 1/20 (M).
+#[test]
+fn beales_cycling_example_ends() {
+    let objective = [0.75, -150.0, 0.02, -6.0];
+    let rows = [
+        Row::at_most(vec![(0, 0.25), (1, -60.0), (2, -0.04), (3, 9.0)], 0.0),
+        Row::at_most(vec![(0, 0.5), (1, -90.0), (2, -0.02), (3, 3.0)], 0.0),
+        Row::at_most(vec![(2, 1.0)], 1.0),
+    ];
+    let mut engine = Dense::start(&objective, &[(0.0, 1e4); 4]);
+    assert_eq!(engine.add(&rows), Status::Optimal);
+    assert!((engine.objective() - 0.05).abs() < 1e-9, "{}", engine.objective());
+}
+
+/// V. Klee and G. J. Minty's cube of 1972 in `n` dimensions: the optimum is 5^n at the last variable alone (M).
+#[test]
+fn the_klee_minty_cube_is_climbed() {
+    let n = 6;
+    let objective: Vec<f64> = (0..n).map(|j| 2f64.powi(n - 1 - j)).collect();
+    let rows: Vec<Row> = (0..n)
+        .map(|i| {
+            let mut terms: Vec<(usize, f64)> = (0..i).map(|j| (j as usize, 2f64.powi(i - j + 1))).collect();
+            terms.push((i as usize, 1.0));
+            Row::at_most(terms, 5f64.powi(i + 1))
+        })
+        .collect();
+    let mut engine = Dense::start(&objective, &[(0.0, 1e5); 6]);
+    assert_eq!(engine.add(&rows), Status::Optimal);
+    assert!((engine.objective() - 5f64.powi(n)).abs() < 1e-6, "{}", engine.objective());
+}
+
+#[test]
+fn what_is_not_a_number_is_refused_for_good() {
+    fn refused<E: Engine>() {
+        for row in [
+            Row { terms: vec![(0, f64::NAN)], most: 1.0 },
+            Row { terms: vec![(0, 1.0)], most: f64::INFINITY },
+            Row { terms: vec![(9, 1.0)], most: 1.0 },
+        ] {
+            let mut engine = E::start(&[1.0], &[(0.0, 5.0)]);
+            assert_eq!(engine.add(&[row]), Status::Interrupted);
+            assert_eq!(engine.add(&[]), Status::Interrupted);
+            assert_eq!(engine.values(), [5.0]);
+        }
+        assert_eq!(E::start(&[f64::NAN], &[(0.0, 1.0)]).add(&[]), Status::Interrupted);
+        assert_eq!(E::start(&[1.0], &[(0.0, f64::INFINITY)]).add(&[]), Status::Interrupted);
+        assert_eq!(E::start(&[1.0, 1.0], &[(0.0, 1.0)]).add(&[]), Status::Interrupted);
+        assert_eq!(E::start(&[1.0], &[(0.0, 1.0)]).aim(&[]), Status::Interrupted);
+    }
+    refused::<Dense>();
+    refused::<MicrolpEngine>();
+    assert_eq!(once::maximise(&[1.0], &[(0.0, 1.0)], &[Row { terms: vec![(0, f64::NAN)], most: 1.0 }]), None);
+}
+
+#[test]
+fn the_last_optimum_outlives_an_infeasible_row() {
+    fn outlives<E: Engine>() {
+        let mut engine = E::start(&[1.0, 1.0], &[(0.0, 5.0), (0.0, 5.0)]);
+        assert_eq!(engine.add(&[Row::at_most(vec![(0, 1.0), (1, 1.0)], 7.0)]), Status::Optimal);
+        let before = engine.values().to_vec();
+        let mut branch = engine.clone();
+        assert_eq!(branch.add(&[Row::at_least(vec![(0, 1.0), (1, 1.0)], 8.0)]), Status::Infeasible);
+        assert_eq!(branch.values(), before);
+        assert_eq!(branch.add(&[]), Status::Infeasible);
+        assert_eq!(engine.add(&[]), Status::Optimal);
+        assert_eq!((engine.objective(), branch.solved()), (7.0, 3));
+    }
+    outlives::<Dense>();
+    outlives::<MicrolpEngine>();
+}
+
+#[test]
+fn rows_without_terms_and_bounds_without_room_are_understood() {
+    fn understood<E: Engine>() {
+        let mut engine = E::start(&[1.0], &[(2.0, 2.0)]);
+        assert_eq!(engine.add(&[Row::at_most(vec![], 0.0)]), Status::Optimal);
+        assert_eq!(engine.values(), [2.0]);
+        assert_eq!(engine.add(&[Row::at_most(vec![], -1.0)]), Status::Infeasible);
+        assert_eq!(E::start(&[1.0], &[(2.0, 1.0)]).add(&[]), Status::Infeasible);
+        assert_eq!(E::start(&[], &[]).add(&[]), Status::Optimal);
+        let mut engine = E::start(&[1.0], &[(0.0, 3.0)]);
+        assert_eq!((engine.add(&[]), engine.objective()), (Status::Optimal, 3.0));
+        assert_eq!(engine.add(&[Row::at_most(vec![(0, 1.0), (0, 1.0)], 4.0)]), Status::Optimal);
+        assert_eq!(engine.values(), [2.0]);
+    }
+    understood::<Dense>();
+    understood::<MicrolpEngine>();
+}
+
+#[test]
+fn a_program_solved_once_may_have_open_bounds() {
+    let free = (f64::NEG_INFINITY, f64::INFINITY);
+    let rows = [Row::at_most(vec![(0, 1.0), (1, 2.0)], 4.0), Row::at_most(vec![(0, 1.0), (1, -1.0)], 1.0)];
+    let (worth, point) = once::maximise(&[1.0, 0.0], &[free, free], &rows).unwrap();
+    assert!((worth - 2.0).abs() < tolerance::FEASIBLE && (point[1] - 1.0).abs() < tolerance::FEASIBLE);
+    assert_eq!(once::maximise(&[1.0], &[free], &[]), None);
+    assert!(once::feasible(&[(0.0, 1.0)], &[Row::at_least(vec![(0, 1.0)], 1.0)]).is_some());
+    assert!(once::feasible(&[(0.0, 1.0)], &[Row::at_least(vec![(0, 1.0)], 1.1)]).is_none());
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(200))]
+
+    /// Law: a row more never raises the optimum, and one that the point keeps changes nothing.
+    #[test]
+    fn a_row_more_never_gains(seed in any::<u64>()) {
+        let made = made::room(&mut Numbers::new(seed), 30);
+        let mut engine = Dense::start(&made.objective, &made.bounds);
+        let mut before = engine.objective();
+        for row in &made.rows {
+            let kept = row.excess(engine.values()) <= 0.0;
+            if engine.add(std::slice::from_ref(row)) != Status::Optimal {
+                prop_assert!(!kept);
+                break;
+            }
+            prop_assert!(engine.objective() <= before + tolerance::FEASIBLE);
+            prop_assert!(!kept || engine.objective() == before);
+            before = engine.objective();
+        }
+    }
+
+    /// Law: the same rows in the same order give the same bits, from a clone or not.
+    #[test]
+    fn same_rows_same_bits(seed in any::<u64>()) {
+        let made = made::room(&mut Numbers::new(seed), 30);
+        let mut engine = Dense::start(&made.objective, &made.bounds);
+        let mut again = Dense::start(&made.objective, &made.bounds);
+        for rows in made.rows.chunks(3) {
+            let mut copy = engine.clone();
+            prop_assert_eq!(engine.add(rows), again.add(rows));
+            copy.add(rows);
+            prop_assert_eq!(engine.values(), again.values());
+            prop_assert_eq!(engine.values(), copy.values());
+        }
+    }
+}

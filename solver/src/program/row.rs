@@ -31,6 +31,18 @@ impl Row {
         Self::at_most(terms.into_iter().map(|(variable, coefficient)| (variable, -coefficient)).collect(), -least)
     }
 
+    /// No coefficient and no right-hand side is infinite or not a number.
+    #[must_use]
+    pub fn is_finite(&self) -> bool {
+        self.most.is_finite() && self.terms.iter().all(|(_, coefficient)| coefficient.is_finite())
+    }
+
+    /// Every variable that it names is among the first `variables`.
+    #[must_use]
+    pub fn fits(&self, variables: usize) -> bool {
+        self.terms.iter().all(|(variable, _)| *variable < variables)
+    }
+
     /// Left-hand side less right-hand side at `values`: positive where the row is broken.
     #[must_use]
     pub fn excess(&self, values: &[f64]) -> f64 {

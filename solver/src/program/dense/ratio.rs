@@ -1,0 +1,96 @@
+//! Which column gives way to the one that leaves: the dual ratio test, flipping bounds on the way.
+
+use super::statement::Statement;
+use super::tableau::Tableau;
+use crate::program::tolerance;
+
+/// A column that can help to mend what is broken.
+struct Candidate {
+    column: usize,
+    /// Variable or slack, for ties.
+    index: usize,
+    /// Dual step at which the column's reduced cost is used up.
+    ratio: f64,
+    /// How fast it mends.
+    pace: f64,
+    /// How far it can go.
+    room: f64,
+}
+
+/// What the test found.
+pub(super) enum Entry {
+    /// This column enters, after a dual step of this length.
+    Column(usize, f64),
+    /// All columns at their far limits would not mend it.
+    None,
+}
+
+/// Finds the column that enters. `broken` is by how much the one that leaves breaks its limit. Columns whose whole room does
+/// not mend it are flipped to their other bound on the way (noted in `flips`), as long as `flipping` is allowed.
+pub(super) fn test(
+    statement: &Statement,
+    tableau: &Tableau,
+    gradient: &[f64],
+    broken: f64,
+    flipping: bool,
+    flips: &mut Vec<usize>,
+) -> Entry {
+    flips.clear();
+    let mut candidates = candidates(statement, tableau, gradient);
+    let reach: f64 = candidates.iter().map(|candidate| candidate.pace * candidate.room).sum();
+    if reach < broken - tolerance::WORKING || candidates.is_empty() {
+        return Entry::None;
+    }
+    let mut left = broken;
+    loop {
+        let best = next(&candidates, flipping);
+        let candidate = candidates.swap_remove(best);
+        left -= candidate.pace * candidate.room;
+        if left <= 0.0 || candidates.is_empty() || !flipping {
+            return Entry::Column(candidate.column, candidate.ratio);
+        }
+        flips.push(candidate.column);
+    }
+}
+
+fn candidates(statement: &Statement, tableau: &Tableau, gradient: &[f64]) -> Vec<Candidate> {
+    let mut candidates = Vec::with_capacity(gradient.len());
+    for (column, entry) in gradient.iter().enumerate() {
+        let toward = if tableau.high[column] { -1.0 } else { 1.0 };
+        let pace = entry * toward;
+        if pace <= tolerance::PIVOT {
+            continue;
+        }
+        let room = tableau.room(statement, column);
+        if room > 0.0 {
+            let ratio = (-tableau.reduced[column] * toward / pace).max(0.0);
+            candidates.push(Candidate { column, index: tableau.columns[column], ratio, pace, room });
+        }
+    }
+    candidates
+}
+
+/// The candidate with the least ratio; of a tie the fastest where `fast` (it is the safest pivot), then the smallest index.
+fn next(candidates: &[Candidate], fast: bool) -> usize {
+    let least = candidates.iter().map(|candidate| candidate.ratio).fold(f64::INFINITY, f64::min);
+    let tie = if fast { tolerance::RATIO_TIE } else { tolerance::STEP };
+    let mut best = 0;
+    let mut chosen: Option<&Candidate> = None;
+    for (position, candidate) in candidates.iter().enumerate() {
+        if candidate.ratio > least + tie {
+            continue;
+        }
+        let better = chosen.is_none_or(|chosen| {
+            if fast && candidate.pace != chosen.pace {
+                candidate.pace > chosen.pace
+            } else {
+                candidate.index < chosen.index
+            }
+        });
+        if better {
+            best = position;
+            chosen = Some(candidate);
+        }
+    }
+    best
+}

@@ -1,0 +1,117 @@
+//! The program as it was written: objective, bounds and rows, and what can be proved from them alone.
+
+use crate::program::row::Row;
+use crate::program::tolerance;
+
+/// Rows flat, one after the other, so that a clone is a few copies.
+#[derive(Debug, Clone)]
+pub(super) struct Statement {
+    pub(super) objective: Vec<f64>,
+    pub(super) lower: Vec<f64>,
+    pub(super) upper: Vec<f64>,
+    /// All terms of all rows: variable and coefficient.
+    terms: Vec<(usize, f64)>,
+    /// End of each row in `terms`.
+    ends: Vec<usize>,
+    /// Right-hand side of each row.
+    most: Vec<f64>,
+}
+
+impl Statement {
+    pub(super) fn new(objective: &[f64], bounds: &[(f64, f64)]) -> Self {
+        let mut objective = objective.to_vec();
+        objective.resize(bounds.len(), 0.0);
+        Self {
+            objective,
+            lower: bounds.iter().map(|(lower, _)| *lower).collect(),
+            upper: bounds.iter().map(|(_, upper)| *upper).collect(),
+            terms: Vec::new(),
+            ends: Vec::new(),
+            most: Vec::new(),
+        }
+    }
+
+    pub(super) fn variables(&self) -> usize {
+        self.lower.len()
+    }
+
+    pub(super) fn rows(&self) -> usize {
+        self.most.len()
+    }
+
+    pub(super) fn push(&mut self, row: &Row) {
+        self.terms.extend_from_slice(&row.terms);
+        self.ends.push(self.terms.len());
+        self.most.push(row.most);
+    }
+
+    pub(super) fn terms(&self, row: usize) -> &[(usize, f64)] {
+        let start = if row == 0 { 0 } else { self.ends[row - 1] };
+        &self.terms[start..self.ends[row]]
+    }
+
+    /// How far inside the row the point is; negative where it breaks it.
+    pub(super) fn slack(&self, row: usize, point: &[f64]) -> f64 {
+        self.most[row]
+            - self.terms(row).iter().map(|(variable, coefficient)| coefficient * point[*variable]).sum::<f64>()
+    }
+
+    /// Some variable's bounds leave it no value.
+    pub(super) fn crossed(&self) -> bool {
+        self.lower.iter().zip(&self.upper).any(|(lower, upper)| lower > upper)
+    }
+
+    /// Objective at a point.
+    pub(super) fn worth(&self, point: &[f64]) -> f64 {
+        self.objective.iter().zip(point).map(|(weight, value)| weight * value).sum()
+    }
+
+    /// Size of the figures that make up the objective, for judging rounding.
+    pub(super) fn scale(&self) -> f64 {
+        let reach = self.lower.iter().zip(&self.upper).map(|(lower, upper)| lower.abs().max(upper.abs()));
+        self.objective.iter().zip(reach).map(|(weight, reach)| weight.abs() * reach).sum()
+    }
+
+    /// The point moved into the bounds, and onto those that it all but touches.
+    pub(super) fn cleaned(&self, point: &[f64]) -> Vec<f64> {
+        let bounds = self.lower.iter().zip(&self.upper);
+        point
+            .iter()
+            .zip(bounds)
+            .map(|(value, (lower, upper))| {
+                if *value <= lower + tolerance::SNAP {
+                    *lower
+                } else if *value >= upper - tolerance::SNAP {
+                    *upper
+                } else {
+                    *value
+                }
+            })
+            .collect()
+    }
+
+    /// By how much the point breaks the row that it breaks most; zero or less where it keeps them all.
+    pub(super) fn worst_excess(&self, point: &[f64]) -> f64 {
+        (0..self.rows()).map(|row| -self.slack(row, point)).fold(0.0, f64::max)
+    }
+
+    /// No point that keeps the rows and bounds has more of `objective` than this: weak duality, true for any weights that
+    /// are not negative.
+    pub(super) fn bound(&self, objective: &[f64], weights: &[(usize, f64)]) -> f64 {
+        let mut rest = objective.to_vec();
+        let mut bound = 0.0;
+        for (row, weight) in weights {
+            bound += weight * self.most[*row];
+            for (variable, coefficient) in self.terms(*row) {
+                rest[*variable] -= weight * coefficient;
+            }
+        }
+        let bounds = self.lower.iter().zip(&self.upper);
+        bound + rest.iter().zip(bounds).map(|(rest, (lower, upper))| (rest * lower).max(rest * upper)).sum::<f64>()
+    }
+
+    /// The rows so weighted cannot all hold within the bounds (Farkas).
+    pub(super) fn excludes(&self, weights: &[(usize, f64)]) -> bool {
+        self.bound(&vec![0.0; self.variables()], weights) < -tolerance::MISS
+    }
+}

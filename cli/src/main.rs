@@ -1,2 +1,19 @@
-//! x
-fn main() {}
+//! The program `elbowroom`: hands this process's arguments and streams to [`elbowroom::run`].
+
+use std::process::ExitCode;
+
+use elbowroom::Outlet;
+
+fn main() -> ExitCode {
+    // Not locked: a progress bar writes to standard error from other threads.
+    let mut stdin = std::io::stdin();
+    let mut stdout = std::io::stdout();
+    let mut stderr = std::io::stderr();
+    let exit = elbowroom::run(
+        std::env::args_os(),
+        &mut stdin,
+        &mut Outlet::of_stdout(&mut stdout),
+        &mut Outlet::of_stderr(&mut stderr),
+    );
+    exit.into()
+}

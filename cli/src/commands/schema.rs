@@ -1,0 +1,13 @@
+//! `schema`: the JSON Schema of a scenario file.
+
+use crate::seam::scenario;
+
+use crate::exit::Exit;
+use crate::failure::Failure;
+use crate::outlet::Outlet;
+
+/// Prints the schema.
+pub(super) fn run(stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {
+    stdout.write(&scenario::schema())?;
+    Ok(Exit::Done)
+}

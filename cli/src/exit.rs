@@ -1,0 +1,45 @@
+//! Exit codes, all of them.
+
+use std::process::ExitCode;
+
+/// How a run ends.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[repr(u8)]
+pub enum Exit {
+    /// It did what was asked; of `rank`: at least one arrangement fits.
+    Done = 0,
+    /// Anything that is neither the command line's fault nor the file's: a full disk, a thread that would not start.
+    Failed = 1,
+    /// The command line or the file is at fault.
+    Faulty = 2,
+    /// The file is sound, and nothing fits as asked.
+    NothingFits = 3,
+}
+
+impl Exit {
+    /// Every exit, by its code.
+    pub const ALL: [Self; 4] = [Self::Done, Self::Failed, Self::Faulty, Self::NothingFits];
+
+    /// The code that the process ends with.
+    #[must_use]
+    pub const fn code(self) -> u8 {
+        self as u8
+    }
+
+    /// What the code says, as `--help` lists it.
+    #[must_use]
+    pub const fn meaning(self) -> &'static str {
+        match self {
+            Self::Done => "done; of `rank`: options were found",
+            Self::Failed => "it could not be done for a reason outside the command line and the file",
+            Self::Faulty => "the command line or the file is at fault",
+            Self::NothingFits => "the file is sound, and nothing fits as asked (what would help is told)",
+        }
+    }
+}
+
+impl From<Exit> for ExitCode {
+    fn from(exit: Exit) -> Self {
+        Self::from(exit.code())
+    }
+}

@@ -1,0 +1,104 @@
+//! Why a run did not do what was asked, as a value.
+
+use elbowroom_model::Fault;
+
+use crate::exit::Exit;
+use crate::outlet::Outlet;
+use crate::render::{faults, safe};
+use crate::source::{Source, Unreadable};
+use crate::words;
+
+/// Why a run did not do what was asked.
+#[derive(Debug, thiserror::Error)]
+pub(crate) enum Failure {
+    /// The command line was not understood, or asked for help.
+    #[error("{0}")]
+    CommandLine(clap::Error),
+    /// Two inputs cannot both be standard input.
+    #[error("standard input can be the scenario or the table, not both")]
+    StandardInputTwice,
+    /// A file cannot be read.
+    #[error("cannot read {name}: {why}")]
+    Unreadable {
+        /// What the user calls it.
+        name: String,
+        /// Why.
+        why: Unreadable,
+    },
+    /// The scenario, or the table beside it, is at fault.
+    #[error("{} in {}", faults.len(), scenario.name)]
+    Faults {
+        /// The scenario.
+        scenario: Source,
+        /// Every fault of it.
+        faults: Vec<Fault>,
+    },
+    /// A file that was to be written is there already.
+    #[error("{0} is already there, and nothing was written")]
+    AlreadyThere(String),
+    /// A file cannot be created.
+    #[error("cannot write {name}: {why}")]
+    Uncreatable {
+        /// What the user calls it.
+        name: String,
+        /// Why.
+        why: std::io::Error,
+    },
+    /// The output cannot be written.
+    #[error("cannot write the result: {0}")]
+    Unwritable(std::io::Error),
+    /// The result cannot be put into JSON.
+    #[error("cannot put the result into JSON: {0}")]
+    Json(#[from] serde_json::Error),
+    /// Threads would not start.
+    #[error("cannot start the threads: {0}")]
+    Threads(#[from] rayon::ThreadPoolBuildError),
+}
+
+impl Failure {
+    /// How the run ends.
+    pub(crate) fn exit(&self) -> Exit {
+        match self {
+            Self::CommandLine(error) if !error.use_stderr() => Exit::Done,
+            Self::CommandLine(_)
+            | Self::StandardInputTwice
+            | Self::Unreadable { .. }
+            | Self::Faults { .. }
+            | Self::AlreadyThere(_)
+            | Self::Uncreatable { .. } => Exit::Faulty,
+            Self::Unwritable(_) | Self::Json(_) | Self::Threads(_) => Exit::Failed,
+        }
+    }
+
+    /// What to do about it, where that is not plain from the message.
+    const fn remedy(&self) -> Option<&'static str> {
+        match self {
+            Self::Unreadable { why, .. } => Some(why.remedy()),
+            Self::StandardInputTwice => Some("Name a file for one of the two."),
+            Self::AlreadyThere(_) => Some("Name another file, or move that one away."),
+            Self::Uncreatable { .. } => Some("See that the folder is there and can be written to."),
+            _ => None,
+        }
+    }
+
+    /// Tells the failure where it belongs and says how the run ends. If even the message cannot be written, the exit
+    /// code still speaks.
+    pub(crate) fn tell(&self, stdout: &mut Outlet<'_>, stderr: &mut Outlet<'_>) -> Exit {
+        let told = match self {
+            Self::CommandLine(error) if error.use_stderr() => stderr.write(&clap_text(error, stderr)),
+            Self::CommandLine(error) => stdout.write(&clap_text(error, stdout)),
+            Self::Faults { scenario, faults } => stderr.write(&faults::text(scenario, faults, stderr.look())),
+            _ => stderr.write(&words::failure(&safe(&self.to_string()), self.remedy())),
+        };
+        match (told, self.exit()) {
+            (Err(_), Exit::Done) => Exit::Failed,
+            (_, exit) => exit,
+        }
+    }
+}
+
+/// What clap has to say, with its own tones only where they can be shown.
+fn clap_text(error: &clap::Error, outlet: &Outlet<'_>) -> String {
+    let text = error.render();
+    if outlet.look().colour { text.ansi().to_string() } else { text.to_string() }
+}

@@ -1,0 +1,26 @@
+//! What `check` tells: the room as read and closed, what its walls hold, the pieces, the rules in force.
+
+mod pieces;
+mod room;
+mod rules;
+
+use elbowroom_model::Brief;
+
+use crate::outlet::Look;
+use crate::render::page::Page;
+
+/// The page for one scenario.
+pub(crate) fn text(file: &str, brief: &Brief, look: Look) -> String {
+    let mut page = Page::new(look);
+    page.strong(&brief.room.name);
+    room::tell(&mut page, file, brief);
+    pieces::tell(&mut page, brief);
+    rules::tell(&mut page, brief);
+    if !brief.notices.is_empty() {
+        page.heading(crate::words::NOTICES);
+        for notice in &brief.notices {
+            page.entry(2, &notice.0);
+        }
+    }
+    page.into_text()
+}

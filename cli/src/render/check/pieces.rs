@@ -1,0 +1,75 @@
+//! The pieces: sizes asked for, least, usual and most.
+
+use elbowroom_model::{Brief, Dimension, Hand, Piece, Unit};
+
+use crate::render::lengths::{shop_unit, sign, taped, taped_bare};
+use crate::render::page::Page;
+use crate::render::table::{Stand, Table};
+use crate::words::check as words;
+
+/// Each piece in turn.
+pub(super) fn tell(page: &mut Page, brief: &Brief) {
+    page.heading(&words::pieces(sign(shop_unit(brief.units))));
+    let mut table = Table::new(&[
+        ("", Stand::Left),
+        ("width", Stand::Right),
+        ("return", Stand::Right),
+        ("depth", Stand::Right),
+        ("", Stand::Left),
+    ]);
+    for piece in &brief.pieces {
+        let size = |dimension| range(piece, dimension, brief.units);
+        let sizes = [Dimension::Width, Dimension::Return, Dimension::Depth].map(size);
+        let [width, return_length, depth] = sizes;
+        table.row([piece.name.clone(), width, return_length, depth, said(piece, brief.units)]);
+    }
+    page.table(2, &table);
+}
+
+/// `200 / 230 / 280`, or one figure where there is no choice.
+fn range(piece: &Piece, dimension: Dimension, units: Unit) -> String {
+    let Some(range) = piece.range(dimension) else { return String::new() };
+    let tape = |length: f64| taped_bare(units, length);
+    if range.least >= range.most {
+        tape(range.most)
+    } else {
+        format!("{} / {} / {}", tape(range.least), tape(range.usual), tape(range.most))
+    }
+}
+
+/// What else the file says of a piece.
+fn said(piece: &Piece, units: Unit) -> String {
+    let mut said = Vec::new();
+    let kind = piece.kind.words();
+    if !piece.name.starts_with(&kind) {
+        said.push(kind);
+    }
+    match piece.hands.as_slice() {
+        [Hand::Left] => said.push("left hand".to_owned()),
+        [Hand::Right] => said.push("right hand".to_owned()),
+        [] => {}
+        _ => said.push("either hand".to_owned()),
+    }
+    if piece.chaise {
+        said.push("a chaise".to_owned());
+    }
+    if let Some(screen) = piece.screen {
+        said.push(format!("screen {}", taped(Unit::Inch, screen)));
+    }
+    if let Some(seats) = piece.seats {
+        said.push(crate::words::counted(seats as usize, "chair", "chairs"));
+    }
+    if piece.passing {
+        said.push("people pass behind the chairs".to_owned());
+    }
+    if !piece.steps.is_empty() {
+        said.push(crate::words::counted(piece.steps.len(), "size to choose from", "sizes to choose from"));
+    }
+    if piece.height > 0.0 {
+        said.push(format!("{} high", taped(shop_unit(units), piece.height)));
+    }
+    if !piece.needed {
+        said.push("only if it fits".to_owned());
+    }
+    said.join(", ")
+}

@@ -1,0 +1,23 @@
+//! The rules and wishes in force.
+
+use elbowroom_model::{Brief, Criterion, Rule};
+
+use crate::render::lengths::taped;
+use crate::render::page::Page;
+use crate::render::table::{Stand, Table};
+use crate::words::check as words;
+
+/// Each rule with its figure and source, then each wish.
+pub(super) fn tell(page: &mut Page, brief: &Brief) {
+    page.heading(&words::rules(&brief.rules.profile));
+    let mut table = Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Left)]);
+    for rule in Rule::ALL {
+        let figure = brief.rules.figure(rule);
+        let length = figure.figure.map_or_else(|| words::NOT_IN_FORCE.to_owned(), |length| taped(brief.units, length));
+        table.row([rule.key().to_owned(), length, figure.source.clone()]);
+    }
+    page.table(2, &table);
+    page.heading(words::WISHES);
+    let wishes = Criterion::ALL.map(|criterion| format!("{} {}", criterion.key(), brief.wishes.get(criterion)));
+    page.paragraph(2, &wishes.join(", "));
+}

@@ -1,0 +1,123 @@
+//! A result as JSON: one field a line, a list of plain figures on one line, nothing in it that a terminal would obey.
+
+use std::io::{self, Write};
+
+use elbowroom_solver::Outcome;
+use serde::Serialize;
+use serde_json::ser::{Formatter, PrettyFormatter};
+
+use crate::failure::Failure;
+use crate::render::safe::is_obeyed;
+
+/// The result, ready to write, with a line feed at its end.
+pub(crate) fn text(outcome: &Outcome) -> Result<String, Failure> {
+    let mut bytes = Vec::new();
+    outcome.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default()))?;
+    bytes.push(b'\n');
+    Ok(String::from_utf8_lossy(&bytes).into_owned())
+}
+
+/// Indents objects and lists of objects; keeps lists within lists (shapes, places) on one line.
+#[derive(Default)]
+struct Tidy {
+    pretty: PrettyFormatter<'static>,
+    /// Lists open at present that stand on one line.
+    flat: usize,
+    /// What is open at present: true for a list.
+    open: Vec<bool>,
+}
+
+impl Tidy {
+    /// A list under a key that is known to hold figures only cannot be told ahead; one inside another list can.
+    fn in_list(&self) -> bool {
+        self.open.last().copied().unwrap_or(false)
+    }
+}
+
+impl Formatter for Tidy {
+    fn begin_array<W: ?Sized + Write>(&mut self, writer: &mut W) -> io::Result<()> {
+        if self.flat > 0 || self.in_list() {
+            self.flat += 1;
+        }
+        self.open.push(true);
+        if self.flat > 0 { writer.write_all(b"[") } else { self.pretty.begin_array(writer) }
+    }
+
+    fn end_array<W: ?Sized + Write>(&mut self, writer: &mut W) -> io::Result<()> {
+        self.open.pop();
+        if self.flat > 0 {
+            self.flat -= 1;
+            writer.write_all(b"]")
+        } else {
+            self.pretty.end_array(writer)
+        }
+    }
+
+    fn begin_array_value<W: ?Sized + Write>(&mut self, writer: &mut W, first: bool) -> io::Result<()> {
+        match (self.flat > 0, first) {
+            (true, true) => Ok(()),
+            (true, false) => writer.write_all(b", "),
+            (false, first) => self.pretty.begin_array_value(writer, first),
+        }
+    }
+
+    fn end_array_value<W: ?Sized + Write>(&mut self, writer: &mut W) -> io::Result<()> {
+        if self.flat > 0 { Ok(()) } else { self.pretty.end_array_value(writer) }
+    }
+
+    fn begin_object<W: ?Sized + Write>(&mut self, writer: &mut W) -> io::Result<()> {
+        self.open.push(false);
+        self.pretty.begin_object(writer)
+    }
+
+    fn end_object<W: ?Sized + Write>(&mut self, writer: &mut W) -> io::Result<()> {
+        self.open.pop();
+        self.pretty.end_object(writer)
+    }
+
+    fn begin_object_key<W: ?Sized + Write>(&mut self, writer: &mut W, first: bool) -> io::Result<()> {
+        self.pretty.begin_object_key(writer, first)
+    }
+
+    fn begin_object_value<W: ?Sized + Write>(&mut self, writer: &mut W) -> io::Result<()> {
+        self.pretty.begin_object_value(writer)
+    }
+
+    fn end_object_value<W: ?Sized + Write>(&mut self, writer: &mut W) -> io::Result<()> {
+        self.pretty.end_object_value(writer)
+    }
+
+    fn write_string_fragment<W: ?Sized + Write>(&mut self, writer: &mut W, fragment: &str) -> io::Result<()> {
+        let mut rest = fragment;
+        while let Some((place, obeyed)) = rest.char_indices().find(|(_, character)| is_obeyed(*character)) {
+            writer.write_all(&rest.as_bytes()[..place])?;
+            write!(writer, "\\u{:04x}", u32::from(obeyed))?;
+            rest = &rest[place + obeyed.len_utf8()..];
+        }
+        writer.write_all(rest.as_bytes())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use serde::Serialize;
+
+    use super::Tidy;
+
+    fn tidy(value: &serde_json::Value) -> String {
+        let mut bytes = Vec::new();
+        value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default())).unwrap();
+        String::from_utf8(bytes).unwrap()
+    }
+
+    #[test]
+    fn it_reads_back_the_same() {
+        let value = serde_json::json!({
+            "a": [[1, 2], [3.5, 4]], "b": [], "c": [{ "d": [[[0, 1]]] }, {}], "name": "x\u{9b}\u{202e}\u{7f}\u{1b}y"
+        });
+        let text = tidy(&value);
+        assert_eq!(serde_json::from_str::<serde_json::Value>(&text).unwrap(), value);
+        assert!(text.contains("[1, 2]"), "{text}");
+        assert!(!text.contains(|character: char| character != '\n' && super::is_obeyed(character)), "{text:?}");
+    }
+}

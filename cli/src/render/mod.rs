@@ -1,0 +1,14 @@
+//! How things look: faults under their own line, what `check` understood, what `rank` found, as text and as JSON.
+//!
+//! Every text that came from a file goes through [`safe`] on its way out; escape sequences come from here alone.
+
+pub(crate) mod check;
+pub(crate) mod faults;
+pub(crate) mod json;
+mod lengths;
+mod page;
+pub(crate) mod rank;
+mod safe;
+mod table;
+
+pub(crate) use safe::safe;

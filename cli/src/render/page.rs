@@ -1,0 +1,142 @@
+//! A page of text: paragraphs that wrap, headings, tables. The only place that writes escape sequences.
+
+use textwrap::core::display_width;
+
+use crate::outlet::Look;
+use crate::render::safe;
+use crate::render::table::Table;
+
+/// How a stretch of text stands out, where the reader's screen can show it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Tone {
+    /// It does not.
+    Plain,
+    /// It is what the page is about.
+    Strong,
+    /// It is there for whoever looks for it.
+    Faint,
+}
+
+/// A page that grows downward.
+#[derive(Debug)]
+pub(super) struct Page {
+    text: String,
+    look: Look,
+}
+
+impl Page {
+    /// An empty page.
+    pub(super) const fn new(look: Look) -> Self {
+        Self { text: String::new(), look }
+    }
+
+    /// All of it.
+    pub(super) fn into_text(self) -> String {
+        self.text
+    }
+
+    /// An empty line; never two of them, and none at the top.
+    pub(super) fn gap(&mut self) {
+        if !self.text.is_empty() && !self.text.ends_with("\n\n") {
+            self.text.push('\n');
+        }
+    }
+
+    /// A heading, after an empty line.
+    pub(super) fn heading(&mut self, text: &str) {
+        self.gap();
+        self.wrapped(text, 0, 2, Tone::Strong);
+    }
+
+    /// A line that stands out, wrapped if it must.
+    pub(super) fn strong(&mut self, text: &str) {
+        self.wrapped(text, 0, 3, Tone::Strong);
+    }
+
+    /// A paragraph, `indent` columns in.
+    pub(super) fn paragraph(&mut self, indent: usize, text: &str) {
+        self.wrapped(text, indent, indent, Tone::Plain);
+    }
+
+    /// A paragraph that stands back.
+    pub(super) fn faint(&mut self, indent: usize, text: &str) {
+        self.wrapped(text, indent, indent, Tone::Faint);
+    }
+
+    /// An entry of a list: its further lines stand in by two.
+    pub(super) fn entry(&mut self, indent: usize, text: &str) {
+        self.wrapped(text, indent, indent + 2, Tone::Plain);
+    }
+
+    /// A label and what it says, the text hung at column `hang`.
+    pub(super) fn labelled(&mut self, indent: usize, label: &str, hang: usize, text: &str) {
+        let label = safe(label);
+        let fill = hang.saturating_sub(indent + display_width(&label)).max(1);
+        let lines = self.lines(text, hang, hang);
+        for (place, line) in lines.iter().enumerate() {
+            if place == 0 {
+                self.push(&" ".repeat(indent), Tone::Plain);
+                self.push(&label, Tone::Faint);
+                self.push(&" ".repeat(fill), Tone::Plain);
+                self.push(line.trim_start(), Tone::Plain);
+            } else {
+                self.push(line, Tone::Plain);
+            }
+            self.end_line();
+        }
+    }
+
+    /// A table, `indent` columns in.
+    pub(super) fn table(&mut self, indent: usize, table: &Table) {
+        let drawn = table.drawn(self.look.width.saturating_sub(indent));
+        for (place, line) in drawn.iter().enumerate() {
+            self.push(&" ".repeat(indent), Tone::Plain);
+            self.push(line, if place == 0 && table.has_heads() { Tone::Faint } else { Tone::Plain });
+            self.end_line();
+        }
+    }
+
+    fn wrapped(&mut self, text: &str, first: usize, rest: usize, tone: Tone) {
+        for line in self.lines(text, first, rest) {
+            self.push(&line, tone);
+            self.end_line();
+        }
+    }
+
+    /// `text` made safe and broken into lines that fit, the first `first` columns in, the others `rest`.
+    fn lines(&self, text: &str, first: usize, rest: usize) -> Vec<String> {
+        let (first, rest) = (" ".repeat(first), " ".repeat(rest));
+        let options = textwrap::Options::new(self.look.width)
+            .initial_indent(&first)
+            .subsequent_indent(&rest)
+            .wrap_algorithm(textwrap::WrapAlgorithm::FirstFit);
+        textwrap::wrap(&safe(text), options).into_iter().map(std::borrow::Cow::into_owned).collect()
+    }
+
+    /// Adds `text`, which is safe already, to the line.
+    fn push(&mut self, text: &str, tone: Tone) {
+        let sequence = match tone {
+            _ if !self.look.colour || text.trim().is_empty() => None,
+            Tone::Plain => None,
+            Tone::Strong => Some("\x1b[1m"),
+            Tone::Faint => Some("\x1b[2m"),
+        };
+        match sequence {
+            Some(sequence) => {
+                let body = text.trim_start();
+                self.text.push_str(&text[..text.len() - body.len()]);
+                self.text.push_str(sequence);
+                self.text.push_str(body);
+                self.text.push_str("\x1b[0m");
+            }
+            None => self.text.push_str(text),
+        }
+    }
+
+    fn end_line(&mut self) {
+        while self.text.ends_with(' ') {
+            self.text.pop();
+        }
+        self.text.push('\n');
+    }
+}

@@ -1,0 +1,96 @@
+//! What `rank` tells, in the order in which somebody with a tape in hand asks: which wall, which hand, why, how large,
+//! how firm; then the other options; then where to mark the floor, the ways through, the gaps; then what was refused.
+
+mod answer;
+mod facing;
+mod group;
+mod others;
+mod places;
+mod refused;
+mod sizes;
+mod ways;
+mod why;
+
+use elbowroom_model::{Brief, Criterion, Unit};
+use elbowroom_solver::Outcome;
+use elbowroom_solver::outcome::OptionFound;
+
+pub(crate) use facing::Faced;
+
+use crate::outlet::Look;
+use crate::render::lengths::taped;
+use crate::render::page::Page;
+use crate::words::rank as words;
+
+/// All that the page is made from.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Told<'a> {
+    /// What was asked.
+    pub brief: &'a Brief,
+    /// What came out.
+    pub outcome: &'a Outcome,
+    /// Options told at some length.
+    pub shown: usize,
+    /// Ranked by this alone.
+    pub by: Option<Criterion>,
+}
+
+impl Told<'_> {
+    /// The unit that lengths are told in.
+    const fn units(&self) -> Unit {
+        self.brief.units
+    }
+
+    /// A length as a tape reads it.
+    fn tape(&self, length: f64) -> String {
+        taped(self.units(), length)
+    }
+}
+
+/// The page of a result.
+pub(crate) fn text(told: &Told<'_>, look: Look) -> String {
+    let mut page = Page::new(look);
+    match told.outcome.options.as_slice() {
+        [] => refused::tell_nothing_fits(&mut page, told),
+        [best, others @ ..] => tell(&mut page, told, best, others),
+    }
+    notices(&mut page, told);
+    refused::tell(&mut page, told);
+    page.gap();
+    page.faint(0, &words::work(&told.outcome.work));
+    page.into_text()
+}
+
+fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound, others: &[OptionFound]) {
+    answer::tell(page, told, best);
+    why::tell(page, best, others);
+    sizes::tell(page, told, best);
+    others::tell(page, told, best, others);
+    places::tell(page, told, best);
+    sizes::tell_alone(page, told, best);
+    ways::tell(page, told, best);
+    left_out(page, best);
+}
+
+fn left_out(page: &mut Page, option: &OptionFound) {
+    if option.left_out.is_empty() {
+        return;
+    }
+    page.heading(words::LEFT_OUT);
+    for piece in &option.left_out {
+        page.entry(2, &format!("{}: {}", piece.name, piece.why));
+    }
+}
+
+fn notices(page: &mut Page, told: &Told<'_>) {
+    if told.outcome.notices.is_empty() {
+        return;
+    }
+    page.heading(crate::words::NOTICES);
+    for notice in &told.outcome.notices {
+        page.entry(2, notice);
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,69 @@
+//! Setting out: where each piece stands, as a tape from the walls reads.
+
+use elbowroom_model::{Point, Room, Wall};
+use elbowroom_solver::outcome::{OptionFound, PieceFound};
+
+use super::Told;
+use crate::render::lengths::{shop_unit, sign, taped_bare};
+use crate::render::page::Page;
+use crate::render::table::{Stand, Table};
+use crate::words::rank as words;
+
+/// Each piece of `option`, in the file's order.
+pub(super) fn tell(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
+    page.heading(&words::places(sign(shop_unit(told.units()))));
+    let mut table = Table::new(&[
+        ("", Stand::Left),
+        ("at", Stand::Left),
+        ("from", Stand::Right),
+        ("to", Stand::Right),
+        ("off it", Stand::Right),
+        ("", Stand::Left),
+    ]);
+    for piece in &option.pieces {
+        table.row(row(told, piece));
+    }
+    page.table(3, &table);
+}
+
+fn row(told: &Told<'_>, piece: &PieceFound) -> [String; 6] {
+    let room = &told.brief.room;
+    let at_wall = piece.at_wall.as_ref().and_then(|name| room.walls.iter().find(|wall| wall.name == *name));
+    let name = piece.name.clone();
+    match at_wall {
+        Some(wall) => {
+            let (from, to) = along(wall, piece);
+            let [from, to, off] = [from, to, off(wall, piece)].map(|length| taped_bare(told.units(), length));
+            [name, wall.name.clone(), from, to, off, String::new()]
+        }
+        None => {
+            let two = two_walls(room, piece.facing).into_iter();
+            let distances: Vec<(String, String)> =
+                two.map(|wall| (wall.name.clone(), taped_bare(told.units(), off(wall, piece)))).collect();
+            let nothing = String::new;
+            [name, words::FREE.to_owned(), nothing(), nothing(), nothing(), words::place_free(&distances)]
+        }
+    }
+}
+
+fn corners(piece: &PieceFound) -> impl Iterator<Item = Point> {
+    piece.parts.iter().flatten().copied()
+}
+
+/// From where to where a piece stands along a wall, from the wall's left end.
+fn along(wall: &Wall, piece: &PieceFound) -> (f64, f64) {
+    let places = corners(piece).map(|corner| (corner - wall.start).dot(wall.along()));
+    places.fold((f64::INFINITY, f64::NEG_INFINITY), |(from, to), at| (from.min(at), to.max(at)))
+}
+
+/// How far the nearest corner of a piece stands off the line of a wall.
+fn off(wall: &Wall, piece: &PieceFound) -> f64 {
+    corners(piece).map(|corner| (corner - wall.start).dot(wall.inward())).fold(f64::INFINITY, f64::min)
+}
+
+/// Two walls to measure a free-standing piece from: the one most behind it, and the one most to its left.
+fn two_walls(room: &Room, facing: f64) -> Vec<&Wall> {
+    let ahead = Point::new(facing.to_radians().cos(), facing.to_radians().sin());
+    let most = |way: Point| room.walls.iter().max_by(|a, b| a.inward().dot(way).total_cmp(&b.inward().dot(way)));
+    [most(ahead), most(-ahead.left())].into_iter().flatten().collect()
+}

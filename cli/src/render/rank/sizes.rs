@@ -1,0 +1,85 @@
+//! How large each piece may be, and what holds it.
+
+use elbowroom_model::{Dimension, Rounding};
+use elbowroom_solver::outcome::{DimensionFound, OptionFound, PieceFound};
+
+use super::Told;
+use super::group::groups;
+use crate::render::lengths::{shop_unit, shopped, shopped_range, sign};
+use crate::render::page::Page;
+use crate::render::table::{Stand, Table};
+use crate::words::rank as words;
+
+/// The dimensions in the order they are told.
+const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimension::Depth];
+
+/// Sizes that fit together, with what holds them.
+pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
+    page.strong(&words::sizes(sign(shop_unit(told.units()))));
+    let mut table = Table::new(&[
+        ("", Stand::Left),
+        ("width", Stand::Right),
+        ("return", Stand::Right),
+        ("depth", Stand::Right),
+        (words::HELD_BY, Stand::Left),
+    ]);
+    for group in groups(told.brief, best) {
+        let size = |dimension| {
+            let found = figures(group.piece, dimension);
+            found.map_or_else(String::new, |it| shopped_range(told.units(), it.least, it.together))
+        };
+        let [width, return_length, depth] = DIMENSIONS.map(size);
+        table.row([group.label, width, return_length, depth, held(group.piece)]);
+    }
+    page.table(3, &table);
+}
+
+/// What each size could be if all else gave way, where that is more.
+pub(super) fn tell_alone(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
+    let mut entries = Vec::new();
+    for group in groups(told.brief, best) {
+        let more: Vec<String> = DIMENSIONS.into_iter().filter_map(|it| alone(told, group.piece, it)).collect();
+        if !more.is_empty() {
+            entries.push(format!("{}: {}", group.label, more.join(", ")));
+        }
+    }
+    if entries.is_empty() {
+        return;
+    }
+    page.heading(&words::alone(sign(shop_unit(told.units()))));
+    for entry in entries {
+        page.entry(3, &entry);
+    }
+}
+
+/// The figures of one dimension, where the piece has it.
+pub(super) const fn figures(piece: &PieceFound, dimension: Dimension) -> Option<DimensionFound> {
+    match dimension {
+        Dimension::Width => Some(piece.range.width),
+        Dimension::Return => piece.range.return_length,
+        Dimension::Depth => Some(piece.range.depth),
+    }
+}
+
+/// `width up to 248`, where that is a step more than together.
+fn alone(told: &Told<'_>, piece: &PieceFound, dimension: Dimension) -> Option<String> {
+    let found = figures(piece, dimension)?;
+    let alone = found.alone?;
+    let shop = shop_unit(told.units());
+    let gains = shop.rounded(alone, Rounding::Down) > shop.rounded(found.together, Rounding::Down);
+    gains.then(|| words::dimension_up_to(dimension.key(), &shopped(shop, alone, Rounding::Down)))
+}
+
+/// What holds the sizes of a piece: `hall door swing (width, depth); 64 cm to walk past (return)`.
+fn held(piece: &PieceFound) -> String {
+    let mut told: Vec<(String, Vec<&str>)> = Vec::new();
+    let free = |dimension| figures(piece, dimension).is_some_and(|it| it.most > it.least);
+    for held in piece.held_by.iter().filter(|held| free(held.dimension)) {
+        let by = if held.rule == "most" { words::ITS_MOST.to_owned() } else { held.by.clone() };
+        match told.iter_mut().find(|(known, _)| *known == by) {
+            Some((_, dimensions)) => dimensions.push(held.dimension.key()),
+            None => told.push((by, vec![held.dimension.key()])),
+        }
+    }
+    words::held(&told)
+}

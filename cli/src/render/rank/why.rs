@@ -1,0 +1,50 @@
+//! Why the first option stands first: what speaks for it, what against, each with its figure.
+
+use elbowroom_solver::outcome::{CriterionFound, OptionFound};
+
+use crate::render::page::Page;
+use crate::render::table::{Stand, Table};
+use crate::words::rank as words;
+
+/// Reasons told for the first option.
+const FOR: usize = 2;
+/// A score under this speaks against an option even where the others are no better.
+const POOR: f64 = 50.0;
+
+/// The reasons that put `best` first, and the one that speaks most against it.
+pub(super) fn tell(page: &mut Page, best: &OptionFound, others: &[OptionFound]) {
+    let mut weighed: Vec<(f64, Option<f64>, &CriterionFound)> =
+        best.criteria.iter().map(|it| weigh(it, others)).collect();
+    weighed.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left), ("", Stand::Right), ("", Stand::Left)]);
+    for (_, mean, criterion) in weighed.iter().take(FOR).filter(|(gain, _, _)| *gain > 0.0) {
+        table.row(row("+", criterion, *mean));
+    }
+    if let Some((_, mean, criterion)) =
+        weighed.iter().skip(FOR).next_back().filter(|(gain, _, it)| *gain < 0.0 || it.score < POOR)
+    {
+        table.row(row("-", criterion, *mean));
+    }
+    if !table.is_empty() {
+        page.strong(words::why(others.is_empty()));
+        page.table(3, &table);
+    }
+}
+
+/// What a criterion brings `best` before the mean of the others (of its own, where there are none), and that mean.
+fn weigh<'a>(criterion: &'a CriterionFound, others: &[OptionFound]) -> (f64, Option<f64>, &'a CriterionFound) {
+    let of_others =
+        others.iter().filter_map(|option| option.criteria.iter().find(|other| other.name == criterion.name));
+    let (sum, count) = of_others.fold((0.0, 0.0), |(sum, count), other| (sum + other.score, count + 1.0));
+    let mean = (count > 0.0).then_some(sum / count);
+    (criterion.weight * (criterion.score - mean.unwrap_or(0.0)), mean, criterion)
+}
+
+fn row(sign: &str, criterion: &CriterionFound, mean: Option<f64>) -> [String; 4] {
+    [
+        sign.to_owned(),
+        criterion.name.key().to_owned(),
+        words::against_mean(criterion.score, mean),
+        criterion.reason.clone(),
+    ]
+}

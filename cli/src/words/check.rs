@@ -1,0 +1,83 @@
+//! Prose of what `check` tells.
+
+use std::fmt::Write;
+
+use elbowroom_model::{Room, Survey};
+
+use super::area;
+
+/// Over the walls.
+pub(crate) const WALLS: &str = "Walls, clockwise";
+/// Over what the walls hold.
+pub(crate) const ITEMS: &str = "On the walls (from the wall's left end, as you face it from inside)";
+/// Over what stands off the walls.
+pub(crate) const FIXED: &str = "Fixed";
+/// Over how the survey closed.
+pub(crate) const SURVEY: &str = "How the measurements close";
+/// Over the wishes.
+pub(crate) const WISHES: &str = "Wishes, 0 to 5";
+/// Of a rule that nobody asked for.
+pub(crate) const NOT_IN_FORCE: &str = "not in force";
+/// Of a measurement that does not agree with the others.
+pub(crate) const LIKELY_SLIP: &str = "likely a slip: measure it again";
+
+/// Over the pieces.
+pub(crate) fn pieces(unit: &str) -> String {
+    format!("Pieces, {unit}: least / usual / most")
+}
+
+/// Over the rules.
+pub(crate) fn rules(profile: &str) -> String {
+    format!("Rules in force (profile {profile})")
+}
+
+/// An angle.
+pub(crate) fn degrees(angle: f64) -> String {
+    let tenths = (angle * 10.0).round() / 10.0;
+    format!("{tenths} deg")
+}
+
+/// The way one looks along when facing a wall.
+pub(crate) fn bearing(bearing: f64) -> String {
+    format!("facing it you look toward {}", degrees(bearing))
+}
+
+/// What was read, in short.
+pub(crate) fn room_read(file: &str, room: &Room, tape: impl Fn(f64) -> String) -> String {
+    let girth = room.walls.iter().map(elbowroom_model::Wall::length).sum();
+    let mut text = format!(
+        "{file}: {}, girth {}, measured within {}",
+        area(room.area() / 1e6),
+        tape(girth),
+        tape(room.measured_within)
+    );
+    if let Some(ceiling) = room.ceiling {
+        let _ = write!(text, ", ceiling {}", tape(ceiling));
+    }
+    if let Some(latitude) = room.latitude {
+        let _ = write!(text, ", latitude {latitude}");
+    }
+    text
+}
+
+/// How the survey closed.
+pub(crate) fn closure(survey: &Survey, tape: impl Fn(f64) -> String) -> String {
+    let mut text = match survey.misclosure {
+        Some(miss) if survey.spread => format!(
+            "The walls miss closing by {} ({} along the first wall, {} square to it); that was spread over them in \
+             proportion to their lengths.",
+            tape(miss.norm()),
+            tape(miss.x),
+            tape(miss.y)
+        ),
+        Some(_) => "The walls close.".to_owned(),
+        None if !survey.residuals.is_empty() => {
+            "The outline is the least-squares fit of all that was measured.".to_owned()
+        }
+        None => "The walls are given by coordinates: there is nothing to close.".to_owned(),
+    };
+    if survey.corner_misfit.abs() > 1e-6 {
+        let _ = write!(text, " The corners missed their sum by {}; spread evenly.", degrees(survey.corner_misfit));
+    }
+    text
+}

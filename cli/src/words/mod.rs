@@ -1,0 +1,51 @@
+//! The program's prose, all of it that is not the model's or the solver's: headings, sentences, labels.
+
+pub(crate) mod check;
+pub(crate) mod rank;
+
+use std::fmt::Write;
+
+use crate::exit::Exit;
+
+/// How a bar of progress reads (the library's own template language).
+pub(crate) const PROGRESS: &str = "{pos} of {len} arrangements solved {wide_bar} {elapsed} ";
+
+/// What `--help` says of exit codes.
+pub(crate) fn exit_codes() -> String {
+    Exit::ALL.iter().fold("Exit codes:".to_owned(), |mut text, exit| {
+        let _ = write!(text, "\n  {}  {}", exit.code(), exit.meaning());
+        text
+    })
+}
+
+/// A failure and what to do about it.
+pub(crate) fn failure(message: &str, remedy: Option<&str>) -> String {
+    match remedy {
+        Some(remedy) => format!("elbowroom: {message}.\n{remedy}\n"),
+        None => format!("elbowroom: {message}.\n"),
+    }
+}
+
+/// How many faults a file has.
+pub(crate) fn faults(count: usize, name: &str) -> String {
+    let faults = counted(count, "fault", "faults");
+    format!("{name}: {faults} to mend first.\n")
+}
+
+/// What `new` says once the file is there.
+pub(crate) fn wrote(name: &str) -> String {
+    format!("Wrote {name}. Put your own measurements in, then: elbowroom check {name}\n")
+}
+
+/// `1 wall`, `4 walls`.
+pub(crate) fn counted(count: usize, one: &str, many: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { many })
+}
+
+/// An area in square metres.
+pub(crate) fn area(square_metres: f64) -> String {
+    format!("{square_metres:.1} m2")
+}
+
+/// Over what a reader must be told.
+pub(crate) const NOTICES: &str = "Notices";

@@ -1,0 +1,260 @@
+//! Prose of what `rank` tells.
+
+use std::fmt::Write;
+
+use elbowroom_model::Criterion;
+use elbowroom_solver::Outcome;
+use elbowroom_solver::outcome::{OptionFound, TurnsIf, Work};
+
+use super::{area, counted};
+use crate::render::rank::Faced;
+
+/// Label: which wall, which way.
+pub(crate) const SEATING: &str = "Seating";
+/// Label: the hand of a corner sofa.
+pub(crate) const HAND: &str = "Hand";
+/// Label: where the screen is.
+pub(crate) const SCREEN: &str = "Screen";
+/// Label: how firm the order is.
+pub(crate) const FIRM: &str = "How firm";
+/// Over what holds each size.
+pub(crate) const HELD_BY: &str = "held by";
+/// What holds a size that is as large as asked for, or as sold.
+pub(crate) const ITS_MOST: &str = "the most asked for";
+/// Instead of other options.
+pub(crate) const NO_OTHER: &str = "No other arrangement fits.";
+/// Of a piece that stands at no wall.
+pub(crate) const FREE: &str = "free";
+/// Over where a route is narrowest.
+pub(crate) const NARROWEST: &str = "narrowest between";
+/// Of a route that is as wide as where it starts and ends.
+pub(crate) const NO_PINCH: &str = "nothing in the room";
+/// Over pieces that found no room.
+pub(crate) const LEFT_OUT: &str = "Left out, for it did not fit";
+/// Over what does not fit.
+pub(crate) const REFUSED: &str = "What does not fit, the nearest misses first";
+/// Instead of options.
+pub(crate) const NOTHING_FITS: &str = "Nothing fits as asked.";
+/// Instead of remedies.
+pub(crate) const NO_REMEDY: &str = "No single change, and no two together, would make room. Ask for less.";
+/// Over remedies.
+pub(crate) const REMEDIES: &str = "What would help, each by itself";
+
+/// The head of the page: room, area, how many fit.
+pub(crate) fn summary(outcome: &Outcome, by: Option<Criterion>) -> String {
+    let fit = outcome.options.len();
+    let mut text = format!("{}, {}: ", outcome.room.name, area(outcome.room.area));
+    let _ = match fit {
+        0 => write!(text, "none of {} fits", counted(outcome.refused.len(), "arrangement", "arrangements")),
+        _ => write!(
+            text,
+            "{}, {} not",
+            counted(fit, "arrangement fits", "arrangements fit"),
+            plural_do(outcome.refused.len())
+        ),
+    };
+    if let Some(criterion) = by {
+        let _ = write!(text, "; ranked by {} alone", criterion.key());
+    }
+    text
+}
+
+fn plural_do(count: usize) -> String {
+    counted(count, "does", "do")
+}
+
+/// A name with its article: `the canal wall`, but `wall 2`.
+fn the(name: &str) -> String {
+    let numbered = name.chars().next_back().is_some_and(|last| last.is_ascii_digit());
+    if numbered || name.starts_with("the ") { name.to_owned() } else { format!("the {name}") }
+}
+
+/// Which wall the seating takes and what it faces.
+pub(crate) fn seating(back: Option<&str>, faced: Option<&Faced>) -> String {
+    let back = back.map_or_else(|| "stands free of the walls".to_owned(), |wall| format!("back to {}", the(wall)));
+    match faced {
+        Some(Faced { wall, item: Some(item) }) => format!("{back}, facing {} and its {item}", the(wall)),
+        Some(Faced { wall, item: None }) => format!("{back}, facing {}", the(wall)),
+        None => back,
+    }
+}
+
+/// Which hand a corner sofa has.
+pub(crate) fn hand(hand: &str, beside: Option<&str>) -> String {
+    let toward = beside.map_or_else(String::new, |wall| format!(", toward {}", the(wall)));
+    format!("{hand}: the return is on your {hand} as you sit{toward}")
+}
+
+/// Where the screen is and how far off.
+pub(crate) fn screen(wall: &str, distance: Option<&str>) -> String {
+    let distance = distance.map_or_else(String::new, |distance| format!(", {distance} from the seat's front"));
+    format!("on {}{distance}", the(wall))
+}
+
+/// How firm the first place is and what would turn it.
+pub(crate) fn firm(best: &OptionFound, options: usize, rival: Option<(&TurnsIf, f64, &OptionFound)>) -> String {
+    let mut text = format!("score {:.0} of 100", best.score);
+    if options == 1 {
+        return text + "; nothing else fits";
+    }
+    let _ = write!(text, "; first in {} of the ways to weigh your wishes", share(best.first_place_share));
+    match rival {
+        Some((turn, now, rival)) => {
+            let (name, to) = (turn.criterion.key(), wish(turn.weight, now));
+            let _ = write!(text, "; {name} at {to} instead of {now} would put option {} first", rival.rank);
+        }
+        None => text.push_str("; no change of one wish turns it"),
+    }
+    text
+}
+
+/// A wish to two places, rounded away from the present one so that it still turns the order.
+fn wish(weight: f64, now: f64) -> f64 {
+    let hundredths = weight * 100.0;
+    // What is a whole number of hundredths but for rounding stays one.
+    let near = hundredths.round();
+    if (hundredths - near).abs() < 1e-6 {
+        return near / 100.0;
+    }
+    (if weight > now { hundredths.ceil() } else { hundredths.floor() }) / 100.0
+}
+
+/// A share in words: `64 %`; what is not quite nothing or all does not read so.
+fn share(share: f64) -> String {
+    match share {
+        nothing if nothing <= 0.0 => "none".to_owned(),
+        little if little < 0.01 => "under 1 %".to_owned(),
+        all if all >= 1.0 => "all".to_owned(),
+        much if much > 0.99 => "over 99 %".to_owned(),
+        share => format!("{:.0} %", share * 100.0),
+    }
+}
+
+/// Over the reasons.
+pub(crate) const fn why(alone: bool) -> &'static str {
+    if alone { "   How it scores" } else { "   Why first (score, and the others' mean)" }
+}
+
+/// A score beside the mean of the others: `88 (61)`.
+pub(crate) fn against_mean(score: f64, mean: Option<f64>) -> String {
+    mean.map_or_else(|| format!("{score:.0}"), |mean| format!("{score:.0} ({mean:.0})"))
+}
+
+/// Over the sizes.
+pub(crate) fn sizes(unit: &str) -> String {
+    format!("   Sizes to shop by, {unit}: all of these fit together, and so does anything smaller")
+}
+
+/// `hall door swing (width, depth); the most asked for (return)`; no dimensions where there is but one reason.
+pub(crate) fn held(told: &[(String, Vec<&str>)]) -> String {
+    match told {
+        [(by, _)] => by.clone(),
+        told => {
+            let each: Vec<String> = told.iter().map(|(by, of)| format!("{}: {by}", of.join(", "))).collect();
+            each.join("; ")
+        }
+    }
+}
+
+/// Over what each size could be alone.
+pub(crate) fn alone(unit: &str) -> String {
+    format!("If all else gave way to one size, {unit}")
+}
+
+/// `width up to 248`.
+pub(crate) fn dimension_up_to(dimension: &str, most: &str) -> String {
+    format!("{dimension} up to {most}")
+}
+
+/// Over the other options.
+pub(crate) fn others(unit: &str) -> String {
+    format!("Other options (largest sizes together, {unit}; scores against option 1)")
+}
+
+/// The line of another option.
+pub(crate) fn other(option: &OptionFound) -> String {
+    let share = share(option.first_place_share);
+    format!("{}. {}: score {:.0}, first in {share}", option.rank, option.title, option.score)
+}
+
+/// How an option differs from the first.
+pub(crate) fn apart(differences: &[(f64, f64, &str)], dominating: Option<usize>, never_first: bool) -> String {
+    let scores: Vec<String> = differences.iter().map(|(_, by, name)| format!("{name} {by:+.0}")).collect();
+    let mut text = if scores.is_empty() { "scores as option 1".to_owned() } else { scores.join(", ") };
+    match dominating {
+        Some(rank) => {
+            let _ = write!(text, "; option {rank} is at least as good in everything");
+        }
+        None if never_first => text.push_str("; first under no weights"),
+        None => {}
+    }
+    text
+}
+
+/// Options that are not shown.
+pub(crate) fn more_options(more: usize, all: usize) -> String {
+    format!("and {more} more: --top {all} shows them, --json has them all")
+}
+
+/// Over where each piece stands.
+pub(crate) fn places(unit: &str) -> String {
+    format!(
+        "Setting out option 1, {unit} along each wall from its left end as you face it (low-tack tape, full size, before \
+         you buy)"
+    )
+}
+
+/// Where a piece that stands free is measured from.
+pub(crate) fn place_free(distances: &[(String, String)]) -> String {
+    let each: Vec<String> = distances.iter().map(|(wall, off)| format!("{off} from {}", the(wall))).collect();
+    each.join(", ")
+}
+
+/// Over the routes.
+pub(crate) fn ways(unit: &str) -> String {
+    format!("Ways through option 1, {unit}")
+}
+
+/// `hall door to dining opening`.
+pub(crate) fn route(from: &str, to: &str) -> String {
+    format!("{from} to {to}")
+}
+
+/// Two names.
+pub(crate) fn between([one, other]: &[String; 2]) -> String {
+    format!("{one} and {other}")
+}
+
+/// Over the gaps.
+pub(crate) fn gaps(unit: &str) -> String {
+    format!("Gaps in option 1, {unit}")
+}
+
+/// A rule's key in words: `seat to table`.
+pub(crate) fn rule(key: &str) -> String {
+    key.replace('_', " ")
+}
+
+/// A reason and what it refuses.
+pub(crate) fn refused(why: &str, keys: &[&str]) -> String {
+    match keys {
+        [one] => format!("{one}: {why}"),
+        [first, rest @ ..] => format!("{first} and {} more: {why}", rest.len()),
+        [] => why.to_owned(),
+    }
+}
+
+/// Reasons that are not told.
+pub(crate) fn more_refused(more: usize) -> String {
+    format!("and {}: --json has them all", counted(more, "reason more", "reasons more"))
+}
+
+/// What it took.
+pub(crate) fn work(work: &Work) -> String {
+    format!(
+        "{}, {}, {:.2} s. Setting out full size comes before buying; local codes come before any of this.",
+        counted(work.arrangements, "arrangement", "arrangements"),
+        counted(work.programs, "program", "programs"),
+        work.seconds
+    )
+}

@@ -1,1 +1,4 @@
-//! What must hold of `routes`.
+//! Routes: the widest disc, its mouths, the walk and the turning circle.
+
+#[path = "routes/dilation_table.rs"]
+mod dilation_table;

@@ -4,6 +4,13 @@ use elbowroom_model::Point;
 
 use super::Convex;
 
+/// Shapes nearer than this touch, mm: far above the rounding of coordinates in a room, far below any tape.
+const TOUCH: f64 = 1e-9;
+
+/// Squared sine under which two edges count as parallel: where they then meet is lost in rounding, and where they overlap
+/// an end of one lies on the other.
+const PARALLEL: f64 = 1e-20;
+
 /// The least distance of two shapes and the places where it is met.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Gap {
@@ -16,19 +23,22 @@ pub struct Gap {
 /// The gap of two convex shapes (points and segments included).
 #[must_use]
 pub fn gap(first: &Convex, second: &Convex) -> Gap {
-    if let Some(place) = place_in_both(first, second) {
+    let apart = is_separated(first, second) || is_separated(second, first);
+    if !apart && let Some(place) = place_in_both(first, second) {
         return Gap { clear: 0.0, at: [place, place] };
     }
-    let mut best = Gap { clear: f64::INFINITY, at: [first.middle(), second.middle()] };
+    let mut best = Nearest { squared: f64::INFINITY, at: [first.middle(), second.middle()] };
     for &corner in first.corners() {
-        let near = nearest_on(second, corner);
-        keep_nearer(&mut best, corner, near);
+        best.keep(corner, nearest_on(second, corner));
     }
     for &corner in second.corners() {
-        let near = nearest_on(first, corner);
-        keep_nearer(&mut best, near, corner);
+        best.keep(nearest_on(first, corner), corner);
     }
-    best
+    let clear = best.squared.sqrt();
+    if clear < TOUCH {
+        return Gap { clear: 0.0, at: [best.at[0], best.at[0]] };
+    }
+    Gap { clear, at: best.at }
 }
 
 /// The gap of a convex shape and a segment.
@@ -48,45 +58,65 @@ pub fn nearest_on_segment(start: Point, end: Point, point: Point) -> Point {
     start + along * ((point - start).dot(along) / squared).clamp(0.0, 1.0)
 }
 
-fn keep_nearer(best: &mut Gap, on_first: Point, on_second: Point) {
-    let clear = (on_second - on_first).norm();
-    if clear < best.clear {
-        *best = Gap { clear, at: [on_first, on_second] };
+struct Nearest {
+    squared: f64,
+    at: [Point; 2],
+}
+
+impl Nearest {
+    fn keep(&mut self, on_first: Point, on_second: Point) {
+        let apart = on_second - on_first;
+        let squared = apart.dot(apart);
+        if squared < self.squared {
+            *self = Self { squared, at: [on_first, on_second] };
+        }
     }
 }
 
 fn nearest_on(shape: &Convex, point: Point) -> Point {
     let Some(&only) = shape.corners().first() else { return point };
-    let mut best = (only, (only - point).norm());
+    let mut best = Nearest { squared: f64::INFINITY, at: [point, only] };
+    best.keep(point, only);
     for (start, end) in shape.edges() {
-        let near = nearest_on_segment(start, end, point);
-        let distance = (near - point).norm();
-        if distance < best.1 {
-            best = (near, distance);
-        }
+        best.keep(point, nearest_on_segment(start, end, point));
     }
-    best.0
+    best.at[1]
+}
+
+/// Whether an edge of `first` has all of `second` clear on its outer side. A segment has two outer sides.
+fn is_separated(first: &Convex, second: &Convex) -> bool {
+    let segment = first.corners().len() == 2;
+    first.edges().any(|(start, end)| {
+        let along = end - start;
+        let clear = TOUCH * along.dot(along).sqrt();
+        let outside = |corner: &Point| along.cross(*corner - start) < -clear;
+        let beyond = |corner: &Point| along.cross(*corner - start) > clear;
+        second.corners().iter().all(outside) || (segment && second.corners().iter().all(beyond))
+    })
 }
 
 /// A place that lies in both shapes, where there is one.
 fn place_in_both(first: &Convex, second: &Convex) -> Option<Point> {
     for (shape, other) in [(first, second), (second, first)] {
-        if shape.corners().len() >= 3 {
-            let inside = other.corners().iter().find(|corner| shape.depth_of(**corner) >= 0.0);
-            if let Some(&place) = inside {
-                return Some(place);
-            }
+        let inside = other.corners().iter().find(|corner| holds(shape, **corner));
+        if let Some(&place) = inside {
+            return Some(place);
         }
     }
     let crossing = |edge| second.edges().find_map(|other| segments_cross(edge, other));
     first.edges().find_map(crossing)
 }
 
+/// Whether a polygon holds the point, its edges included.
+fn holds(shape: &Convex, point: Point) -> bool {
+    shape.corners().len() >= 3 && shape.edges().all(|(start, end)| (end - start).cross(point - start) >= 0.0)
+}
+
 /// Where two segments meet, where they do and are not parallel.
 fn segments_cross((a, b): (Point, Point), (c, d): (Point, Point)) -> Option<Point> {
     let (along, other) = (b - a, d - c);
     let turn = along.cross(other);
-    if turn == 0.0 {
+    if turn * turn <= PARALLEL * along.dot(along) * other.dot(other) {
         return None;
     }
     let t = (c - a).cross(other) / turn;

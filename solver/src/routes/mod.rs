@@ -3,8 +3,20 @@
 //! What is measured on a finished layout lives here; how a route that is too narrow is mended in the search lives in
 //! `rules`.
 
+mod chain;
+mod cut;
 mod demand;
+mod doorstep;
+mod floor;
+mod joint;
+mod mouth;
 mod route;
+mod stop;
+mod widest;
 
 pub use demand::{Demand, demands};
+pub use floor::Floor;
+pub use mouth::{Mouth, Owner};
 pub use route::{End, Pinch, Route, ShapeId};
+pub use stop::Stop;
+pub use widest::{Link, Widest, widest_between, widest_to_place};

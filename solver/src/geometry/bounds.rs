@@ -1,0 +1,37 @@
+//! The upright box round a shape: a cheap first answer to "how far apart".
+
+use elbowroom_model::Point;
+
+use super::Convex;
+
+/// The least upright box that holds a shape.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bounds {
+    /// Its lower left corner.
+    pub least: Point,
+    /// Its upper right corner.
+    pub most: Point,
+}
+
+impl Bounds {
+    /// The box round `shape`.
+    #[must_use]
+    pub fn of(shape: &Convex) -> Self {
+        let empty = Self {
+            least: Point::new(f64::INFINITY, f64::INFINITY),
+            most: Point::new(f64::NEG_INFINITY, f64::NEG_INFINITY),
+        };
+        shape.corners().iter().fold(empty, |bounds, corner| Self {
+            least: Point::new(bounds.least.x.min(corner.x), bounds.least.y.min(corner.y)),
+            most: Point::new(bounds.most.x.max(corner.x), bounds.most.y.max(corner.y)),
+        })
+    }
+
+    /// Whether the two boxes are at least `distance` apart: then so is what they hold.
+    #[must_use]
+    pub fn apart_by(&self, other: &Self, distance: f64) -> bool {
+        let across = (self.least.x - other.most.x).max(other.least.x - self.most.x).max(0.0);
+        let up = (self.least.y - other.most.y).max(other.least.y - self.most.y).max(0.0);
+        across * across + up * up >= distance * distance
+    }
+}

@@ -1,0 +1,27 @@
+//! Where a convex shape meets an endless line.
+
+use elbowroom_model::Point;
+
+use super::Convex;
+
+/// The stretch of the line through `origin` along the unit vector `along` that lies in `shape` or within `slack` of it
+/// (measured square to the line), as distances from `origin`; `None` where the shape keeps clear of the line.
+#[must_use]
+pub fn cross_section(shape: &Convex, origin: Point, along: Point, slack: f64) -> Option<(f64, f64)> {
+    let place = |corner: Point| (along.dot(corner - origin), along.cross(corner - origin));
+    let mut found: Option<(f64, f64)> = None;
+    let mut take = |at: f64| found = Some(found.map_or((at, at), |(from, to)| (from.min(at), to.max(at))));
+    for &corner in shape.corners() {
+        let (at, off) = place(corner);
+        if off.abs() <= slack {
+            take(at);
+        }
+    }
+    for (start, end) in shape.edges() {
+        let ((from, before), (to, after)) = (place(start), place(end));
+        if before * after < 0.0 {
+            take(from + (to - from) * (before / (before - after)));
+        }
+    }
+    found
+}

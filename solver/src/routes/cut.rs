@@ -1,0 +1,73 @@
+//! Walls and things cut at the mouths of a route.
+
+use elbowroom_model::Point;
+
+use super::mouth::{AT_END, Mouth, ON_LINE, Owner, Side};
+use super::stop::Stop;
+use crate::geometry::{Convex, cross_section};
+
+/// Stretches of wall left between corners and mouths.
+pub(super) fn walls_beside(walls: &[Stop], mouths: &[Mouth]) -> Vec<Stop> {
+    let mut stretches = walls.to_vec();
+    for mouth in mouths.iter().filter(|mouth| mouth.owner == Owner::Wall) {
+        stretches = stretches.into_iter().flat_map(|wall| beside(wall, mouth)).collect();
+    }
+    stretches
+}
+
+/// A thing as the walkers of a route meet it: cut in two at the line of a mouth that it crosses. What lies behind a
+/// doorway or window then falls away.
+pub(super) fn things_beside(things: impl IntoIterator<Item = Stop>, mouths: &[Mouth], stops: &mut Vec<Stop>) {
+    for thing in things {
+        if !mouths.iter().any(|mouth| crosses(&thing, mouth)) {
+            stops.push(thing);
+            continue;
+        }
+        let mut parts = vec![thing];
+        for mouth in mouths {
+            parts = parts.into_iter().flat_map(|part| cut(part, mouth)).collect();
+        }
+        stops.append(&mut parts);
+    }
+}
+
+fn beside(wall: Stop, mouth: &Mouth) -> Vec<Stop> {
+    let &[start, end] = wall.shape.corners() else { return vec![wall] };
+    let Some(along) = (end - start).unit() else { return vec![wall] };
+    let off_line = |at: Point| mouth.before.dot(at - mouth.stretch[0]).abs() > ON_LINE;
+    if off_line(start) || off_line(end) || mouth.before.dot(along.right()) <= 0.0 {
+        return vec![wall];
+    }
+    let length = (end - start).norm();
+    let places = mouth.stretch.map(|at| (along.dot(at - start), at));
+    let [from, to] = if places[0].0 <= places[1].0 { places } else { [places[1], places[0]] };
+    if from.0 >= length || to.0 <= 0.0 {
+        return vec![wall];
+    }
+    let before = (from.0 > AT_END).then(|| Stop::stretch(wall.id, start, from.1));
+    let after = (to.0 < length - AT_END).then(|| Stop::stretch(wall.id, to.1, end));
+    before.into_iter().chain(after).collect()
+}
+
+/// Whether the thing lies on both sides of the mouth's own stretch.
+fn crosses(thing: &Stop, mouth: &Mouth) -> bool {
+    if thing.shape.corners().len() < 3 || mouth.owner == Owner::Shape(thing.id) {
+        return false;
+    }
+    if mouth.side(&thing.shape) != Side::Astride {
+        return false;
+    }
+    let section = cross_section(&thing.shape, mouth.stretch[0], mouth.along(), 0.0);
+    section.is_some_and(|(from, to)| from.max(0.0) < to.min(mouth.width()) - AT_END)
+}
+
+fn cut(thing: Stop, mouth: &Mouth) -> Vec<Stop> {
+    if !crosses(&thing, mouth) {
+        return vec![thing];
+    }
+    let on_line = mouth.before.dot(mouth.stretch[0]);
+    let half = |normal: Point, support: f64| -> Option<Convex> { thing.shape.clipped(normal, support) };
+    let before = half(-mouth.before, -on_line);
+    let behind = if mouth.owner == Owner::Wall { None } else { half(mouth.before, on_line) };
+    before.into_iter().chain(behind).map(|shape| Stop::new(thing.id, shape)).collect()
+}

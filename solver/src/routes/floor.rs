@@ -1,0 +1,165 @@
+//! The floor of a room made ready once, so that the routes of many layouts can be measured on it.
+
+use std::collections::BTreeMap;
+
+use elbowroom_model::{Brief, PieceKind, Point, Rule};
+
+use super::mouth::Mouth;
+use super::stop::Stop;
+use super::widest::{ENOUGH, Widest, widest_between, widest_to_place};
+use super::{Demand, End, ShapeId, demands, doorstep};
+use crate::geometry::{Convex, gap};
+use crate::layout::{Layout, Placed};
+use crate::site::{BodyId, Site};
+
+/// What does not depend on a layout: walls, what stands for good, the mouths of doorways and windows, and how wide the
+/// routes between these are in the empty room.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Floor {
+    pub(super) walls: Vec<Stop>,
+    pub(super) bodies: Vec<Stop>,
+    /// One for each item on a wall; `None` for those that lead nowhere.
+    mouths: Vec<Option<Mouth>>,
+    /// Width of each route between items with nothing in the room, mm.
+    empty: BTreeMap<Demand, f64>,
+}
+
+/// Which coffee tables a walker minds.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Tables<'a> {
+    /// All of them.
+    All,
+    /// All but those within `passage` of the front of the seat that the walker goes to.
+    AllButBefore { seat: &'a Placed, passage: f64 },
+    /// None: they can be moved.
+    None,
+}
+
+impl Floor {
+    /// The floor of a sound brief and its site.
+    #[must_use]
+    pub fn of(brief: &Brief, site: &Site) -> Self {
+        let walls = site.walls.iter().map(|wall| Stop::stretch(ShapeId::Wall(wall.id), wall.start, wall.end));
+        let bodies = site.bodies.iter().map(|body| {
+            let id = match body.id {
+                BodyId::Fixed(id) => ShapeId::Fixed(id),
+                BodyId::Item(id) => ShapeId::Item(id),
+            };
+            Stop::new(id, body.shape.clone())
+        });
+        let mouths = brief.room.items().map(|(id, _)| doorstep::of_item(brief, site, id));
+        let mut floor =
+            Self { walls: walls.collect(), bodies: bodies.collect(), mouths: mouths.collect(), empty: BTreeMap::new() };
+        floor.measure_empty(brief);
+        floor
+    }
+
+    /// The widest route that a demand asks for, and the chain that keeps it from being wider. A route to what does not
+    /// stand in the room is closed.
+    #[must_use]
+    pub fn widest(&self, brief: &Brief, layout: &Layout, demand: &Demand) -> Widest {
+        let needs = self.needs(brief, demand);
+        match self.mouths(brief, layout, demand) {
+            Some(mouths) => {
+                let things = self.things(brief, layout, Self::tables(brief, layout, demand));
+                widest_between(&self.walls, &mouths, &things, needs)
+            }
+            None => Widest::closed(needs),
+        }
+    }
+
+    /// What a route must have, mm: its rule, or what the empty room gives where that is less and both ends are
+    /// doorways or windows, since no furniture can mend that.
+    #[must_use]
+    pub fn needs(&self, brief: &Brief, demand: &Demand) -> f64 {
+        let rule = brief.rules.get(demand.rule);
+        self.empty.get(demand).map_or(rule, |empty| rule.min(*empty))
+    }
+
+    /// The mouth of one end as measured, not widened; `None` where the end is not in the room or leads nowhere.
+    #[must_use]
+    pub fn mouth(&self, brief: &Brief, layout: &Layout, end: End) -> Option<Mouth> {
+        match end {
+            End::Item(item) => self.mouths.get(item.0).cloned().flatten(),
+            End::Piece(piece) => doorstep::of_piece(brief, layout, piece),
+        }
+    }
+
+    /// Both mouths of a route, widened to its rule.
+    #[must_use]
+    pub fn mouths(&self, brief: &Brief, layout: &Layout, demand: &Demand) -> Option<[Mouth; 2]> {
+        let from = self.mouth(brief, layout, End::Item(demand.from))?;
+        let to = self.mouth(brief, layout, demand.to)?;
+        let also = match demand.to {
+            End::Piece(piece) => layout.of(piece).map_or_else(Vec::new, |placed| parts(placed).skip(1).collect()),
+            End::Item(_) => Vec::new(),
+        };
+        Some(Mouth::widened_pair([from, to], brief.rules.get(demand.rule), &self.walls, [&[], &also]))
+    }
+
+    /// How wide a disc can travel from an entrance to a place on the floor, mm, at most `walkway`. Coffee tables do not
+    /// count, since they can be moved.
+    #[must_use]
+    pub fn circle_width(&self, brief: &Brief, layout: &Layout, from: End, centre: Point) -> Widest {
+        let walkway = brief.rules.get(Rule::Walkway);
+        let Some(mouth) = self.mouth(brief, layout, from) else { return Widest::closed(walkway) };
+        let mouth = mouth.widened(walkway, &self.walls);
+        let things = self.things(brief, layout, Tables::None);
+        widest_to_place(&self.walls, &mouth, centre, &things, walkway)
+    }
+
+    /// Everything that stops a disc besides the walls. Rugs do not.
+    pub(super) fn things(&self, brief: &Brief, layout: &Layout, tables: Tables<'_>) -> Vec<Stop> {
+        let mut things = self.bodies.clone();
+        for placed in &layout.placed {
+            let counts = match brief.pieces.get(placed.piece).map(|piece| piece.kind) {
+                Some(PieceKind::Rug) | None => false,
+                Some(PieceKind::CoffeeTable) => tables.count(placed),
+                Some(_) => true,
+            };
+            if counts {
+                things.extend(parts(placed));
+            }
+        }
+        things
+    }
+
+    /// The coffee tables that count on a way: `seat_to_table` is made to let one step in to a seat.
+    pub(super) fn tables<'a>(brief: &Brief, layout: &'a Layout, demand: &Demand) -> Tables<'a> {
+        let End::Piece(piece) = demand.to else { return Tables::All };
+        let is_seat = brief.pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
+        match layout.of(piece).filter(|_| is_seat) {
+            Some(seat) => Tables::AllButBefore { seat, passage: brief.rules.get(Rule::Passage) },
+            None => Tables::All,
+        }
+    }
+
+    fn measure_empty(&mut self, brief: &Brief) {
+        let empty = Layout::default();
+        for demand in demands(brief, &empty) {
+            let width = self.widest(brief, &empty, &demand).width;
+            self.empty.insert(demand, width);
+        }
+    }
+}
+
+impl Tables<'_> {
+    fn count(self, table: &Placed) -> bool {
+        match self {
+            Self::All => true,
+            Self::None => false,
+            Self::AllButBefore { seat, passage } => {
+                let (left, right) = seat.front();
+                let front = Convex::counter_clockwise(vec![left, right]);
+                gap(&table.main(), &front).clear > passage + ENOUGH
+            }
+        }
+    }
+}
+
+/// The parts of a piece as what stops a disc.
+fn parts(placed: &Placed) -> impl Iterator<Item = Stop> {
+    let piece = placed.piece;
+    let stop = move |(part, shape)| Stop::new(ShapeId::Part { piece, part }, shape);
+    placed.parts().into_iter().enumerate().map(stop)
+}

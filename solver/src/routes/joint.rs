@@ -1,0 +1,108 @@
+//! The joints between what stops a disc: how near each two stand, and on which side of them the route runs.
+
+use elbowroom_model::Point;
+
+use super::mouth::{AT_END, Mouth, ON_LINE, Side};
+use super::stop::Stop;
+use crate::geometry::gap;
+
+/// Two stops that stand nearer to each other than the widest disc that is asked about.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Joint {
+    /// Places of the two in the list of stops.
+    pub(super) between: [usize; 2],
+    /// How far they are apart, mm.
+    pub(super) gap: f64,
+    /// Nearest place on each.
+    pub(super) at: [Point; 2],
+    /// A path from heart to heart across the gap crosses the curve between the two starts an odd number of times.
+    pub(super) odd: bool,
+}
+
+/// A route's mouths as the joints need them, and where the route starts and ends.
+pub(super) struct Course<'a> {
+    mouths: Vec<(&'a Mouth, Point, f64)>,
+    starts: [Point; 2],
+}
+
+impl<'a> Course<'a> {
+    pub(super) fn new(mouths: &'a [Mouth], starts: [Point; 2]) -> Self {
+        let mouths = mouths.iter().map(|mouth| (mouth, mouth.along(), mouth.width())).collect();
+        Self { mouths, starts }
+    }
+
+    /// Every joint with a gap below `limit` that stops a disc.
+    pub(super) fn joints(&self, stops: &[Stop], limit: f64) -> Vec<Joint> {
+        let sides: Vec<Vec<Side>> = stops.iter().map(|stop| self.sides(stop)).collect();
+        let mut joints = Vec::new();
+        for (j, (second, second_sides)) in stops.iter().zip(&sides).enumerate() {
+            for (i, (first, first_sides)) in stops[..j].iter().zip(&sides).enumerate() {
+                if first.bounds.apart_by(&second.bounds, limit) {
+                    continue;
+                }
+                let found = gap(&first.shape, &second.shape);
+                let open = found.clear < limit && !self.is_void(found.at, first_sides, second_sides);
+                if open {
+                    let odd = self.is_odd(&[first.heart, found.at[0], found.at[1], second.heart]);
+                    joints.push(Joint { between: [i, j], gap: found.clear, at: found.at, odd });
+                }
+            }
+        }
+        joints
+    }
+
+    /// Whether the path crosses the curve between the two starts an odd number of times. The curve runs from each
+    /// start level to the right, and joins up beyond everything.
+    pub(super) fn is_odd(&self, path: &[Point]) -> bool {
+        let crossings = |start: Point| path.windows(2).filter(|leg| passes_right_of(start, leg[0], leg[1])).count();
+        self.starts.iter().map(|start| crossings(*start)).sum::<usize>() % 2 == 1
+    }
+
+    fn sides(&self, stop: &Stop) -> Vec<Side> {
+        self.mouths.iter().map(|(mouth, ..)| mouth.side(&stop.shape)).collect()
+    }
+
+    /// Whether a nearest segment stops nobody, since it passes through a mouth or touches one from behind.
+    fn is_void(&self, at: [Point; 2], first: &[Side], second: &[Side]) -> bool {
+        let sides = first.iter().zip(second);
+        self.mouths.iter().zip(sides).any(|(&(mouth, along, width), (&first, &second))| {
+            let [from, to] = at.map(|at| mouth.place(along, at));
+            let behind = first == Side::Behind || second == Side::Behind;
+            let in_line = first == Side::InLine && second == Side::InLine;
+            runs_through(from, to, width)
+                || (behind && (touches(from, width) || touches(to, width)))
+                || ((behind || in_line) && runs_along(from, to, width))
+        })
+    }
+}
+
+/// Places are (along the stretch, before its line).
+type Place = (f64, f64);
+
+fn runs_through(from: Place, to: Place, width: f64) -> bool {
+    let (low, high) = if from.1 <= to.1 { (from, to) } else { (to, from) };
+    if low.1 >= -ON_LINE || high.1 <= ON_LINE {
+        return false;
+    }
+    let along = low.0 + (high.0 - low.0) * (low.1 / (low.1 - high.1));
+    (-AT_END..=width + AT_END).contains(&along)
+}
+
+fn touches((along, before): Place, width: f64) -> bool {
+    before.abs() <= ON_LINE && along > AT_END && along < width - AT_END
+}
+
+fn runs_along(from: Place, to: Place, width: f64) -> bool {
+    let in_line = from.1.abs() <= ON_LINE && to.1.abs() <= ON_LINE;
+    in_line && from.0.min(to.0).max(AT_END) < from.0.max(to.0).min(width - AT_END)
+}
+
+/// Whether the leg crosses the ray that runs from `start` level to the right. Half open in y, so that a path that
+/// touches the ray's line at a bend is counted once.
+fn passes_right_of(start: Point, from: Point, to: Point) -> bool {
+    if (from.y > start.y) == (to.y > start.y) {
+        return false;
+    }
+    let (low, high) = if from.y < to.y { (from, to) } else { (to, from) };
+    (high - low).cross(start - low) > 0.0
+}

@@ -1,6 +1,9 @@
 //! The solver from the outside: one file per part.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
 
+#[path = "../support/mod.rs"]
+mod support;
+
 mod arrangement;
 mod criteria;
 mod program;

@@ -1,1 +1,394 @@
-//! What must hold of `verify`.
+//! The re-check of a layout: each rule passes at its edge and fails a hair past it.
+
+use elbowroom_model::{
+    Brief, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceKind, Point, Radiator, Rule, Swings, View, WallId,
+    Window,
+};
+use elbowroom_solver::arrangement::{Arrangement, Choices, Relation, Role, Stand, Standing};
+use elbowroom_solver::verify::verify;
+use elbowroom_solver::{Layout, Placed, Size};
+
+use crate::support::rooms::{Furnish, outline, piece, rectangle};
+
+const NORTH: Point = Point::new(0.0, 1.0);
+const SOUTH: Point = Point::new(0.0, -1.0);
+const WEST: Point = Point::new(-1.0, 0.0);
+
+/// A hair: rounding explains half a millimetre, no more.
+const HAIR: f64 = 0.6;
+
+fn arrangement() -> Arrangement {
+    let choices = Choices { seat_back: None, facing: SOUTH, hand: None, media_wall: None, second_seats: Vec::new() };
+    Arrangement { key: String::new(), title: String::new(), choices, main_seat: 0, standings: Vec::new() }
+}
+
+/// Stands with the middle of its back (of a corner sofa: its outer corner) at a place.
+fn placed(piece: usize, back: (f64, f64), facing: Point, (width, depth): (f64, f64)) -> Placed {
+    let size = Size { width, return_length: None, depth };
+    Placed { piece, at_wall: None, anchor: Point::new(back.0, back.1), facing, hand: None, size }
+}
+
+fn at_wall(placed: Placed, wall: usize) -> Placed {
+    Placed { at_wall: Some(WallId(wall)), ..placed }
+}
+
+fn corner(placed: Placed, hand: Hand, length: f64) -> Placed {
+    let size = Size { return_length: Some(length), ..placed.size };
+    Placed { hand: Some(hand), size, ..placed }
+}
+
+fn broken(brief: &Brief, pieces: Vec<Placed>) -> Vec<&'static str> {
+    let layout = Layout { placed: pieces, ..Layout::default() };
+    verify(brief, &layout, &arrangement(), &[]).into_iter().map(|breach| breach.rule).collect()
+}
+
+/// The layout that `at` makes keeps every rule at `edge`, and breaks `rule` alone at `past`.
+fn edge(rule: &str, brief: &Brief, edge: f64, past: f64, at: impl Fn(f64) -> Vec<Placed>) {
+    assert_eq!(broken(brief, at(edge)), [""; 0], "{rule} at its edge");
+    assert_eq!(broken(brief, at(past)), [rule], "{rule} past its edge");
+}
+
+#[test]
+fn a_part_stays_inside_the_walls_as_moved_in() {
+    let brief = rectangle(5000.0, 4000.0).within(10.0).piece(piece(PieceKind::Sofa));
+    edge("room", &brief, 4000.0, 4000.0 + HAIR, |x| vec![placed(0, (x - 10.0, -2000.0), SOUTH, (2000.0, 900.0))]);
+}
+
+#[test]
+fn a_corner_of_the_room_that_juts_out_stops_a_part() {
+    let corners = [(0.0, 0.0), (5000.0, 0.0), (5000.0, -2000.0), (3000.0, -2000.0), (3000.0, -4000.0), (0.0, -4000.0)];
+    let brief = outline(&corners, &["a", "b", "c", "d", "e", "f"]).within(10.0).piece(piece(PieceKind::Sofa));
+    edge("room", &brief, 2990.0, 2990.0 + HAIR, |x| vec![placed(0, (x - 1000.0, -1500.0), SOUTH, (2000.0, 900.0))]);
+}
+
+#[test]
+fn a_wall_between_two_rooms_is_not_stepped_over() {
+    // A U about a wall 100 thick: the sofa lies across it, all its corners inside.
+    let corners = [
+        (0.0, 0.0),
+        (2000.0, 0.0),
+        (2000.0, -2500.0),
+        (2100.0, -2500.0),
+        (2100.0, 0.0),
+        (5000.0, 0.0),
+        (5000.0, -4000.0),
+        (0.0, -4000.0),
+    ];
+    let brief = outline(&corners, &["a", "b", "c", "d", "e", "f", "g", "h"]).piece(piece(PieceKind::Sofa));
+    assert_eq!(broken(&brief, vec![placed(0, (2050.0, -500.0), SOUTH, (2000.0, 900.0))]), ["room"]);
+}
+
+#[test]
+fn pieces_do_not_overlap_and_a_rug_may_lie_under_anything() {
+    let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::Sofa)).piece(piece(PieceKind::SideTable));
+    edge("overlap", &brief, 2250.0, 2250.0 - HAIR, |x| {
+        vec![placed(0, (1000.0, -1000.0), SOUTH, (2000.0, 900.0)), placed(1, (x, -1200.0), SOUTH, (500.0, 500.0))]
+    });
+    let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::Sofa)).piece(piece(PieceKind::Rug));
+    let sofa = placed(0, (1500.0, -1000.0), SOUTH, (2000.0, 900.0));
+    let rug = placed(1, (1500.0, -1200.0), SOUTH, (2400.0, 1700.0));
+    assert_eq!(broken(&brief, vec![sofa, rug]), [""; 0]);
+}
+
+#[test]
+fn the_corner_that_two_runs_leave_free_is_free() {
+    let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::CornerSofa)).piece(piece(PieceKind::SideTable));
+    edge("overlap", &brief, 900.0, 900.0 - HAIR, |x| {
+        let sofa = corner(placed(0, (0.0, 0.0), SOUTH, (2500.0, 900.0)), Hand::Right, 2000.0);
+        vec![sofa, placed(1, (x + 250.0, -1000.0), SOUTH, (500.0, 500.0))]
+    });
+}
+
+fn door(hinge: Hinge) -> ItemKind {
+    ItemKind::Door(Door { hinge: Some(hinge), swings: Swings::In, leads_to: LeadsTo::Entrance })
+}
+
+#[test]
+fn a_leaf_sweeps_a_quarter_disc_about_its_hinge() {
+    // The hinge is moved in with its wall by 10. The side table's near corner lies on the diagonal.
+    let brief = rectangle(5000.0, 4000.0).within(10.0).piece(piece(PieceKind::SideTable));
+    let right = brief.clone().item("hall door", 0, 1200.0, 800.0, door(Hinge::Right));
+    let reach = 800.0 / 2_f64.sqrt();
+    edge("door_swing", &right, reach, reach - HAIR, |out| {
+        vec![placed(0, (2000.0 - out - 250.0, -10.0 - out), SOUTH, (500.0, 500.0))]
+    });
+    let left = brief.item("hall door", 0, 1200.0, 800.0, door(Hinge::Left));
+    edge("door_swing", &left, reach, reach - HAIR, |out| {
+        vec![placed(0, (1200.0 + out + 250.0, -10.0 - out), SOUTH, (500.0, 500.0))]
+    });
+}
+
+#[test]
+fn a_landing_is_as_wide_as_its_doorway() {
+    let kind = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let brief = rectangle(5000.0, 4000.0)
+        .within(10.0)
+        .rule(Rule::DoorLanding, 900.0)
+        .item("hall door", 0, 200.0, 800.0, kind)
+        .piece(piece(PieceKind::SideTable));
+    edge("landing", &brief, 1250.0, 1250.0 - HAIR, |x| vec![placed(0, (x, -300.0), SOUTH, (500.0, 500.0))]);
+    edge("landing", &brief, -910.0, -910.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
+}
+
+#[test]
+fn heat_keeps_its_front_clear() {
+    let radiator = ItemKind::Radiator(Radiator { depth: 110.0, height: 600.0, keep_clear: 100.0 });
+    let brief = rectangle(5000.0, 4000.0)
+        .within(10.0)
+        .item("radiator", 0, 1000.0, 1200.0, radiator)
+        .piece(piece(PieceKind::Sofa));
+    edge("keep_clear", &brief, -220.0, -220.0 + HAIR, |y| vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]);
+    let fire = ItemKind::Fireplace(Fireplace { depth: 350.0, height: None, keep_clear: 900.0 });
+    for kind in [PieceKind::Sofa, PieceKind::Rug] {
+        let brief = rectangle(5000.0, 4000.0).item("fire", 0, 1000.0, 1000.0, fire.clone()).piece(piece(kind));
+        edge("keep_clear", &brief, -1250.0, -1250.0 + HAIR, |y| vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]);
+        // The round end: a corner 45 degrees off the front's right end.
+        let out = 900.0 / 2_f64.sqrt();
+        edge("keep_clear", &brief, out, out - HAIR, |out| {
+            vec![placed(0, (2000.0 + out + 1000.0, -350.0 - out), SOUTH, (2000.0, 900.0))]
+        });
+        // Beside the breast, behind the plane of its front, all is free.
+        assert_eq!(broken(&brief, vec![placed(0, (2500.0, 0.0), SOUTH, (1000.0, 350.0))]), [""; 0]);
+    }
+}
+
+#[test]
+fn a_fixed_thing_is_grown_by_what_it_may_be_off() {
+    for kind in [PieceKind::Sofa, PieceKind::Rug] {
+        let brief = rectangle(5000.0, 4000.0)
+            .within(10.0)
+            .fixed("post", &[(100.0, -2000.0), (400.0, -2000.0), (400.0, -1700.0), (100.0, -1700.0)])
+            .piece(piece(kind));
+        edge("fixed", &brief, 1410.0, 1410.0 - HAIR, |x| vec![placed(0, (x, -1500.0), SOUTH, (2000.0, 900.0))]);
+    }
+}
+
+#[test]
+fn a_piece_taller_than_the_sill_keeps_off_the_window() {
+    let window =
+        |sill| ItemKind::Window(Window { sill, head: 2100.0, view: View::Plain, opens: true, must_reach: false });
+    let brief = |sill| {
+        rectangle(5000.0, 4000.0)
+            .within(10.0)
+            .rule(Rule::WindowFront, 300.0)
+            .item("bay", 0, 1000.0, 1200.0, window(sill))
+            .piece(piece(PieceKind::Sofa))
+    };
+    edge("window_front", &brief(849.0), -310.0, -310.0 + HAIR, |y| {
+        vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]
+    });
+    assert_eq!(broken(&brief(850.0), vec![placed(0, (1600.0, -20.0), SOUTH, (2000.0, 900.0))]), [""; 0]);
+}
+
+#[test]
+fn a_screen_counts_to_its_top_before_a_window() {
+    let kind =
+        ItemKind::Window(Window { sill: 1100.0, head: 2100.0, view: View::Plain, opens: true, must_reach: false });
+    let brief = rectangle(5000.0, 4000.0).rule(Rule::WindowFront, 300.0).item("bay", 0, 1000.0, 1200.0, kind);
+    let unit = |screen| {
+        let mut unit = piece(PieceKind::MediaUnit);
+        (unit.height, unit.screen) = (500.0, screen);
+        unit
+    };
+    let stands = || vec![at_wall(placed(0, (1600.0, -50.0), SOUTH, (1500.0, 450.0)), 0)];
+    // 55 in: 684.9 mm high (derived from 16:9).
+    assert_eq!(broken(&brief.clone().piece(unit(Some(1397.0))), stands()), ["window_front"]);
+    assert_eq!(broken(&brief.piece(unit(None)), stands()), [""; 0]);
+}
+
+fn sofa_and_table() -> Brief {
+    rectangle(5000.0, 4000.0)
+        .rule(Rule::SeatToTable, 400.0)
+        .piece(piece(PieceKind::Sofa))
+        .piece(piece(PieceKind::CoffeeTable))
+}
+
+#[test]
+fn a_table_lies_exactly_before_its_seat() {
+    let at = |y: f64, x: f64| {
+        let sofa = placed(0, (2500.0, -100.0), SOUTH, (2000.0, 900.0));
+        vec![sofa, placed(1, (x, y), SOUTH, (1000.0, 600.0))]
+    };
+    edge("seat_to_table", &sofa_and_table(), -1399.0, -1398.9, |y| at(y, 2500.0));
+    edge("seat_to_table", &sofa_and_table(), -1401.0, -1401.1, |y| at(y, 2500.0));
+    edge("seat_to_table", &sofa_and_table(), 3999.0, 4000.0, |x| at(-1400.0, x));
+}
+
+#[test]
+fn nothing_stands_between_seat_and_table() {
+    let brief = sofa_and_table().piece(piece(PieceKind::SideTable));
+    edge("seat_to_table", &brief, 1900.0, 1900.0 + HAIR, |x| {
+        let sofa = placed(0, (2500.0, -100.0), SOUTH, (2000.0, 900.0));
+        let table = placed(1, (2500.0, -1400.0), SOUTH, (1200.0, 600.0));
+        vec![sofa, table, placed(2, (x - 150.0, -1050.0), SOUTH, (300.0, 300.0))]
+    });
+}
+
+#[test]
+fn a_table_keeps_off_the_return() {
+    let brief = rectangle(5000.0, 4000.0)
+        .rule(Rule::SeatToTable, 400.0)
+        .piece(piece(PieceKind::CornerSofa))
+        .piece(piece(PieceKind::CoffeeTable));
+    edge("seat_to_table", &brief, 1800.0, 1800.0 - HAIR, |x| {
+        let sofa = corner(placed(0, (0.0, 0.0), SOUTH, (2500.0, 900.0)), Hand::Right, 2000.0);
+        vec![sofa, placed(1, (x, -1300.0), SOUTH, (1000.0, 600.0))]
+    });
+}
+
+#[test]
+fn the_table_that_the_arrangement_gives_a_seat_serves_that_seat() {
+    let brief = sofa_and_table().piece(piece(PieceKind::Armchair));
+    let layout = Layout {
+        placed: vec![
+            placed(0, (2500.0, -100.0), SOUTH, (2000.0, 900.0)),
+            placed(1, (2500.0, -1400.0), SOUTH, (1000.0, 600.0)),
+            placed(2, (2500.0, -3600.0), NORTH, (900.0, 900.0)),
+        ],
+        ..Layout::default()
+    };
+    let serving = |seat| {
+        let stand = Stand { at_wall: None, facing: SOUTH, relation: Relation::Before { seat } };
+        let standing = Standing { piece: 1, role: Role::Table, hand: None, stands: vec![stand] };
+        Arrangement { standings: vec![standing], ..arrangement() }
+    };
+    assert_eq!(verify(&brief, &layout, &serving(0), &[]), []);
+    let breaches = verify(&brief, &layout, &serving(2), &[]);
+    assert_eq!(breaches.iter().map(|breach| breach.rule).collect::<Vec<_>>(), ["seat_to_table"]);
+}
+
+#[test]
+fn one_walks_between_table_and_screen() {
+    let brief = sofa_and_table().rule(Rule::Passage, 600.0).piece(piece(PieceKind::MediaUnit));
+    edge("passage", &brief, 600.0, 600.0 - HAIR, |gap| {
+        let sofa = placed(0, (2500.0, -100.0), SOUTH, (2000.0, 900.0));
+        let table = placed(1, (2500.0, -1400.0), SOUTH, (1000.0, 2150.0 - gap));
+        vec![sofa, table, at_wall(placed(2, (2500.0, -4000.0), NORTH, (1600.0, 450.0)), 2)]
+    });
+}
+
+#[test]
+fn without_a_table_one_walks_between_seat_and_screen() {
+    let brief = rectangle(5000.0, 4000.0)
+        .rule(Rule::Passage, 600.0)
+        .piece(piece(PieceKind::Sofa))
+        .piece(piece(PieceKind::MediaUnit));
+    edge("passage", &brief, 600.0, 600.0 - HAIR, |gap| {
+        let sofa = placed(0, (2500.0, -2650.0 + gap), SOUTH, (2000.0, 900.0));
+        vec![sofa, at_wall(placed(1, (2500.0, -4000.0), NORTH, (1600.0, 450.0)), 2)]
+    });
+}
+
+#[test]
+fn a_back_stands_off_its_wall_by_its_gap_and_at_most_a_foot_more() {
+    let mut sofa = piece(PieceKind::Sofa);
+    sofa.off_wall = 50.0;
+    let brief = rectangle(5000.0, 4000.0).within(10.0).piece(sofa);
+    let at = |y: f64| vec![at_wall(placed(0, (2500.0, y), SOUTH, (2000.0, 900.0)), 0)];
+    edge("off_wall", &brief, -60.0, -60.0 + HAIR, at);
+    edge("off_wall", &brief, -364.8, -364.8 - HAIR, at);
+    edge("off_wall", &brief, 0.0, 0.03, |degrees: f64| {
+        let (sin, cos) = degrees.to_radians().sin_cos();
+        vec![at_wall(placed(0, (2500.0, -100.0), Point::new(sin, -cos), (2000.0, 900.0)), 0)]
+    });
+}
+
+#[test]
+fn storage_stands_at_a_wall() {
+    let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::Bookcase));
+    let free = placed(0, (2500.0, -10.0), SOUTH, (800.0, 300.0));
+    assert_eq!(broken(&brief, vec![free.clone()]), ["off_wall"]);
+    assert_eq!(broken(&brief, vec![at_wall(free, 0)]), [""; 0]);
+}
+
+fn facing_pair(kind: PieceKind, rule: Rule) -> Brief {
+    rectangle(5000.0, 4000.0).rule(rule, 1500.0).piece(piece(PieceKind::Sofa)).piece(piece(kind))
+}
+
+#[test]
+fn seats_that_face_each_other_keep_their_distance() {
+    let brief = facing_pair(PieceKind::Armchair, Rule::FacingSeats);
+    let at = |gap: f64, x: f64, facing: Point| {
+        let sofa = placed(0, (2500.0, -100.0), SOUTH, (2000.0, 900.0));
+        vec![sofa, placed(1, (x, -1900.0 - gap), facing, (900.0, 900.0))]
+    };
+    edge("facing_seats", &brief, 1500.0, 1500.0 - HAIR, |gap| at(gap, 2500.0, NORTH));
+    // Beside each other's fronts, at right angles or turned further than 10 degrees they do not face each other.
+    edge("facing_seats", &brief, 3950.0, 3950.0 - HAIR, |x| at(800.0, x, NORTH));
+    assert_eq!(broken(&brief, at(800.0, 2500.0, WEST)), [""; 0]);
+    let turned = |degrees: f64| {
+        let (sin, cos) = degrees.to_radians().sin_cos();
+        at(800.0, 2500.0, Point::new(sin, cos))
+    };
+    edge("facing_seats", &brief, 10.1, 9.9, turned);
+    // Back to back they face away.
+    let back_to_back =
+        vec![placed(0, (2500.0, -2100.0), SOUTH, (2000.0, 900.0)), placed(1, (2500.0, -2000.0), NORTH, (900.0, 900.0))];
+    assert_eq!(broken(&brief, back_to_back), [""; 0]);
+}
+
+#[test]
+fn a_seat_keeps_its_distance_from_the_screen_it_faces() {
+    let brief = facing_pair(PieceKind::MediaUnit, Rule::ScreenToSeat);
+    edge("screen_to_seat", &brief, 1500.0, 1500.0 - HAIR, |gap| {
+        let sofa = placed(0, (2500.0, -2650.0 + gap), SOUTH, (2000.0, 900.0));
+        vec![sofa, at_wall(placed(1, (2500.0, -4000.0), NORTH, (1600.0, 450.0)), 2)]
+    });
+}
+
+#[test]
+fn storage_and_desks_keep_their_front_clear_over_their_width() {
+    let kinds = [
+        (PieceKind::Bookcase, Rule::StorageFront),
+        (PieceKind::Sideboard, Rule::StorageFront),
+        (PieceKind::Desk, Rule::DeskFront),
+    ];
+    for (kind, rule) in kinds {
+        let brief = rectangle(5000.0, 4000.0).rule(rule, 600.0).piece(piece(kind)).piece(piece(PieceKind::SideTable));
+        let at = |x: f64, y: f64| {
+            vec![at_wall(placed(0, (2500.0, 0.0), SOUTH, (800.0, 300.0)), 0), placed(1, (x, y), SOUTH, (400.0, 400.0))]
+        };
+        edge(rule.key(), &brief, -900.0, -900.0 + HAIR, |y| at(2500.0, y));
+        edge(rule.key(), &brief, 3100.0, 3100.0 - HAIR, |x| at(x, -500.0));
+        let rug = rectangle(5000.0, 4000.0).rule(rule, 600.0).piece(piece(kind)).piece(piece(PieceKind::Rug));
+        assert_eq!(broken(&rug, at(2500.0, -400.0)), [""; 0]);
+    }
+}
+
+#[test]
+fn chairs_stand_along_both_long_sides_of_a_dining_table() {
+    let dining = |passing| {
+        let mut table = piece(PieceKind::DiningTable);
+        table.passing = passing;
+        let brief =
+            rectangle(5000.0, 4000.0).within(10.0).rule(Rule::DiningChair, 800.0).rule(Rule::DiningPassing, 950.0);
+        brief.piece(table)
+    };
+    let at = |y: f64| vec![placed(0, (2500.0, y), SOUTH, (1800.0, 900.0))];
+    edge("dining_chair", &dining(false), -810.0, -810.0 + HAIR, at);
+    edge("dining_chair", &dining(false), -2290.0, -2290.0 - HAIR, at);
+    edge("dining_passing", &dining(true), -960.0, -960.0 + HAIR, at);
+    // At a wall, that side has no chairs.
+    let side = at_wall(placed(0, (2500.0, -10.0), SOUTH, (1800.0, 900.0)), 0);
+    assert_eq!(broken(&dining(false), vec![side]), [""; 0]);
+    // A piece, a post and a leaf stop a chair.
+    let piece_near = dining(false).piece(piece(PieceKind::SideTable));
+    edge("dining_chair", &piece_near, -2510.0, -2510.0 + HAIR, |y| {
+        vec![placed(0, (2500.0, -810.0), SOUTH, (1800.0, 900.0)), placed(1, (2500.0, y), SOUTH, (400.0, 400.0))]
+    });
+    let post = [(2450.0, -3000.0), (2550.0, -3000.0), (2550.0, -2900.0), (2450.0, -2900.0)];
+    edge("dining_chair", &dining(false).fixed("post", &post), -1190.0, -1190.0 - HAIR, at);
+    let leaf = dining(false).item("hall door", 1, 2000.0, 800.0, door(Hinge::Left));
+    edge("dining_chair", &leaf, 3290.0, 3290.0 + HAIR, |x| vec![placed(0, (x, -1000.0), SOUTH, (1800.0, 900.0))]);
+}
+
+#[test]
+fn what_is_needed_stands_and_has_a_size_in_its_range() {
+    let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::Sofa));
+    assert_eq!(broken(&brief, Vec::new()), ["needed"]);
+    edge("size", &brief, 4000.0, 4000.0 + HAIR, |width| vec![placed(0, (2500.0, -1000.0), SOUTH, (width, 900.0))]);
+    edge("size", &brief, 200.0, 200.0 - HAIR, |depth| vec![placed(0, (2500.0, -1000.0), SOUTH, (2000.0, depth))]);
+    let mut spare = piece(PieceKind::Sofa);
+    spare.needed = false;
+    assert_eq!(broken(&rectangle(5000.0, 4000.0).piece(spare), Vec::new()), [""; 0]);
+}

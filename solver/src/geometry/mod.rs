@@ -2,12 +2,19 @@
 //!
 //! The only folder that names `geo` and `rstar`. No rule of the trade lives here.
 
+mod apart;
 mod bounds;
 mod convex;
 mod cross_section;
+mod floor;
 mod gap;
+mod meets;
+mod pulled_in;
 
+pub use apart::apart;
 pub use bounds::Bounds;
 pub use convex::Convex;
 pub use cross_section::cross_section;
+pub use floor::Floor;
 pub use gap::{Gap, gap, gap_to_segment, nearest_on_segment};
+pub use meets::{meets, overlap_depth};

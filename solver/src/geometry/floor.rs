@@ -1,0 +1,41 @@
+//! The floor of a room: a polygon that need not be convex.
+
+use elbowroom_model::Point;
+use geo::{Contains, Coord, Distance, Euclidean, Intersects, LineString, Polygon};
+
+use super::Convex;
+
+/// A simple polygon, corners in order round it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Floor {
+    polygon: Polygon<f64>,
+}
+
+impl Floor {
+    /// The floor within these corners.
+    #[must_use]
+    pub fn within(corners: &[Point]) -> Self {
+        let ring: LineString<f64> = corners.iter().map(|p| Coord { x: p.x, y: p.y }).collect();
+        Self { polygon: Polygon::new(ring, Vec::new()) }
+    }
+
+    /// Whether the convex polygon lies on it, clear of its edges.
+    #[must_use]
+    pub fn covers(&self, shape: &Convex) -> bool {
+        let Some(corner) = shape.corners().first() else { return true };
+        self.polygon.contains(&geo::Point::new(corner.x, corner.y))
+            && !self.polygon.exterior().intersects(&shape.to_geo())
+    }
+
+    /// How far the convex polygon reaches beyond the edge: the farthest of its corners that lies outside, or of the
+    /// floor's own corners that lies inside it, mm.
+    #[must_use]
+    pub fn overshoot(&self, shape: &Convex) -> f64 {
+        let outside = shape
+            .corners()
+            .iter()
+            .map(|corner| Euclidean.distance(&geo::Point::new(corner.x, corner.y), &self.polygon));
+        let inside = self.polygon.exterior().coords().map(|c| shape.depth_of(Point::new(c.x, c.y)));
+        outside.chain(inside).fold(0.0, f64::max)
+    }
+}

@@ -1,0 +1,12 @@
+//! A convex polygon with every edge moved inward.
+
+use super::Convex;
+
+impl Convex {
+    /// The polygon with every edge moved inward by `by` mm; `None` where nothing is left.
+    #[must_use]
+    pub fn pulled_in(&self, by: f64) -> Option<Self> {
+        let start = Some(self.clone());
+        self.half_planes().into_iter().fold(start, |left, (normal, support)| left?.clipped(normal, support - by))
+    }
+}

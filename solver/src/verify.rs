@@ -1,1 +1,0 @@
-//! The independent re-check of a finished layout.

@@ -1,0 +1,75 @@
+//! What is kept clear before storage and desks, and along a dining table's long sides.
+
+use elbowroom_model::{PieceKind, Rule};
+
+use super::SLACK;
+use super::breach::Breach;
+use super::scene::{InPlace, Scene};
+use crate::geometry::{Convex, meets, overlap_depth};
+
+pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+    let of = |piece| match rule_of(piece)? {
+        (rule, PieceKind::DiningTable) => Some(dining(scene, piece, rule)),
+        (rule, _) => Some(entered(scene, piece, rule, &piece.before(scene.rule(rule)))),
+    };
+    scene.pieces.iter().filter_map(of).flatten().collect()
+}
+
+/// The rule that keeps a piece's front clear.
+fn rule_of(piece: &InPlace<'_>) -> Option<(Rule, PieceKind)> {
+    let kind = piece.piece.kind;
+    match kind {
+        PieceKind::Bookcase | PieceKind::Sideboard => Some((Rule::StorageFront, kind)),
+        PieceKind::Desk => Some((Rule::DeskFront, kind)),
+        PieceKind::DiningTable if piece.piece.passing => Some((Rule::DiningPassing, kind)),
+        PieceKind::DiningTable => Some((Rule::DiningChair, kind)),
+        _ => None,
+    }
+}
+
+/// Other pieces' parts that enter the zone.
+fn entered(scene: &Scene<'_>, piece: &InPlace<'_>, rule: Rule, zone: &Convex) -> Vec<Breach> {
+    let but = [piece.placed.piece];
+    let depth = |other: &InPlace<'_>| {
+        let parts = other.tight.iter().filter(|part| meets(part, zone));
+        parts.map(|part| overlap_depth(part, zone) + SLACK).fold(0.0, f64::max)
+    };
+    let others = scene.standing_but(&but).map(|other| (other.name(), depth(other)));
+    let breach = |(name, depth): (&str, f64)| Breach::new(rule.key(), &[name, piece.name()], depth, TOO_NEAR);
+    others.filter(|(_, depth)| *depth > 0.0).map(breach).collect()
+}
+
+const TOO_NEAR: &str = "stands in what is kept clear before";
+
+/// Chairs along both long sides, less a side that stands at a wall: free of pieces, walls, fixed things and swings.
+fn dining(scene: &Scene<'_>, table: &InPlace<'_>, rule: Rule) -> Vec<Breach> {
+    let sides = long_sides(table, scene.rule(rule));
+    sides.iter().flat_map(|side| along(scene, table, rule, side)).collect()
+}
+
+fn along(scene: &Scene<'_>, table: &InPlace<'_>, rule: Rule, side: &Convex) -> Vec<Breach> {
+    let mut found = entered(scene, table, rule, side);
+    let Some(tight) = side.pulled_in(SLACK) else { return found };
+    if !scene.ground.floor.covers(&tight) {
+        let past = scene.ground.floor.overshoot(&tight) + SLACK;
+        found.push(Breach::new(rule.key(), &[table.name()], past, "has a wall where its chairs stand"));
+    }
+    let stops = scene.ground.zones.iter().filter(|zone| matches!(zone.rule, "fixed" | "door_swing"));
+    for zone in stops {
+        if let Some(depth) = zone.shape.entered_by(&tight) {
+            found.push(Breach::new(rule.key(), &[&zone.item, table.name()], depth, TOO_NEAR));
+        }
+    }
+    found
+}
+
+fn long_sides(table: &InPlace<'_>, reach: f64) -> Vec<Convex> {
+    let placed = table.placed;
+    let (half, depth) = (placed.size.width / 2.0, placed.size.depth);
+    if depth > placed.size.width {
+        return vec![placed.block(half, half + reach, 0.0, depth), placed.block(-half - reach, -half, 0.0, depth)];
+    }
+    let front = placed.block(-half, half, depth, depth + reach);
+    let behind = placed.block(-half, half, -reach, 0.0);
+    if placed.at_wall.is_some() { vec![front] } else { vec![front, behind] }
+}

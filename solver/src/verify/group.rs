@@ -1,0 +1,43 @@
+//! Seats that face each other keep their distance, and so do seat and screen.
+
+use elbowroom_model::{PieceKind, Rule};
+
+use super::SLACK;
+use super::breach::Breach;
+use super::scene::{InPlace, Scene, common};
+use crate::geometry::apart;
+
+/// How far from opposite two fronts may be turned and still face each other, degrees (result format).
+const FACING: f64 = 10.0;
+
+pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+    let seats: Vec<&InPlace<'_>> = scene.seats().collect();
+    let mut found = Vec::new();
+    for (i, seat) in seats.iter().enumerate() {
+        let others = seats[i + 1..].iter().map(|other| breach(scene, Rule::FacingSeats, seat, other));
+        let screens = scene.of_kind(PieceKind::MediaUnit).map(|media| breach(scene, Rule::ScreenToSeat, seat, media));
+        found.extend(others.chain(screens).flatten());
+    }
+    found
+}
+
+fn breach(scene: &Scene<'_>, rule: Rule, first: &InPlace<'_>, second: &InPlace<'_>) -> Option<Breach> {
+    if !face(first, second) {
+        return None;
+    }
+    let missing = scene.rule(rule) - apart(&first.front(), &second.front());
+    let breach = || Breach::new(rule.key(), &[first.name(), second.name()], missing, "faces, too near,");
+    (missing > SLACK).then(breach)
+}
+
+/// Whether two pieces face each other: within 10 degrees of opposite, fronts overlapping sideways, each before the
+/// other's back.
+pub(super) fn face(first: &InPlace<'_>, second: &InPlace<'_>) -> bool {
+    let (facing, left) = (first.placed.facing, first.placed.left());
+    let opposite = -facing.dot(second.placed.facing) >= FACING.to_radians().cos() - 1e-9;
+    let across = second.front();
+    let sideways = (-across.support(-left), across.support(left));
+    opposite
+        && common(first.extent(left), sideways) > SLACK
+        && (second.placed.back_middle() - first.placed.back_middle()).dot(facing) > 0.0
+}

@@ -1,0 +1,53 @@
+//! A piece at a wall has its back parallel to it, its off-wall gap or more from it, and at most that gap and a foot.
+
+use elbowroom_model::PieceKind;
+
+use super::SLACK;
+use super::breach::Breach;
+use super::scene::{InPlace, Scene, common};
+
+/// How much farther off its wall a piece may stand, mm: a foot, where one walks or cleans behind (common practice).
+const FOOT: f64 = 304.8;
+
+pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+    scene.pieces.iter().filter_map(|piece| breach(scene, piece)).collect()
+}
+
+fn breach(scene: &Scene<'_>, piece: &InPlace<'_>) -> Option<Breach> {
+    let Some(id) = piece.placed.at_wall else {
+        let kind = piece.piece.kind;
+        return (kind.is_storage() || kind == PieceKind::MediaUnit)
+            .then(|| Breach::new(RULE, &[piece.name()], 0.0, "must stand at a wall"));
+    };
+    let wall = scene.brief.room.wall(id)?;
+    let tell = |short_by: f64, what: &str| Some(Breach::new(RULE, &[piece.name(), &wall.name], short_by, what));
+    let (inward, along) = (wall.inward(), wall.along());
+    let line = wall.start.dot(inward) + scene.brief.room.measured_within;
+    let back = back(piece);
+    let [first, second] = back.map(|corner| corner.dot(inward) - line);
+    let slant = (first - second).abs();
+    if slant > SLACK || piece.placed.facing.dot(inward) < 0.0 {
+        return tell(slant, "has its back at an angle to");
+    }
+    let nearest = first.min(second);
+    let gap = piece.piece.off_wall;
+    if nearest < gap - SLACK {
+        return tell(gap - nearest, "stands too near to");
+    }
+    if nearest > gap + FOOT + SLACK {
+        return tell(nearest - gap - FOOT, "stands too far off");
+    }
+    let (from, to) = (wall.start.dot(along), wall.end.dot(along));
+    let [first, second] = back.map(|corner| corner.dot(along));
+    let beside = -common((from, to), (first.min(second), first.max(second)));
+    if beside > 0.0 { tell(beside, "stands past the end of") } else { None }
+}
+
+const RULE: &str = "off_wall";
+
+/// Both ends of its back edge (of a corner sofa: of the main run's).
+fn back(piece: &InPlace<'_>) -> [elbowroom_model::Point; 2] {
+    let half = piece.placed.along() * (piece.placed.size.width / 2.0);
+    let middle = piece.placed.back_middle();
+    [middle - half, middle + half]
+}

@@ -1,0 +1,29 @@
+//! Parts of different pieces do not overlap; a rug may lie under anything.
+
+use super::SLACK;
+use super::breach::Breach;
+use super::scene::{InPlace, Scene};
+use crate::geometry::{meets, overlap_depth};
+
+pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+    let mut found = Vec::new();
+    for (i, first) in scene.pieces.iter().enumerate() {
+        for second in &scene.pieces[i + 1..] {
+            let depth = depth(first, second);
+            if depth > 0.0 && !first.is_rug() && !second.is_rug() {
+                found.push(Breach::new("overlap", &[first.name(), second.name()], depth, "overlaps"));
+            }
+        }
+    }
+    found
+}
+
+fn depth(first: &InPlace<'_>, second: &InPlace<'_>) -> f64 {
+    let mut worst = 0.0_f64;
+    for part in &first.tight {
+        for other in second.parts.iter().filter(|other| meets(part, other)) {
+            worst = worst.max(overlap_depth(part, other) + SLACK);
+        }
+    }
+    worst
+}

@@ -1,0 +1,102 @@
+//! What the rules look at: the ground, and each piece with its parts.
+
+use elbowroom_model::{Brief, Piece, PieceKind, Point, Rule};
+
+use super::SLACK;
+use super::ground::Ground;
+use crate::arrangement::Arrangement;
+use crate::geometry::{Convex, apart};
+use crate::layout::{Layout, Placed};
+
+/// A layout ready to be checked.
+pub(super) struct Scene<'a> {
+    pub(super) brief: &'a Brief,
+    pub(super) arrangement: &'a Arrangement,
+    pub(super) ground: Ground,
+    pub(super) pieces: Vec<InPlace<'a>>,
+}
+
+/// A piece where it stands.
+pub(super) struct InPlace<'a> {
+    pub(super) piece: &'a Piece,
+    pub(super) placed: &'a Placed,
+    /// Its parts as laid out.
+    pub(super) parts: Vec<Convex>,
+    /// Its parts less the slack: what rounding cannot explain away.
+    pub(super) tight: Vec<Convex>,
+}
+
+impl<'a> Scene<'a> {
+    pub(super) fn of(brief: &'a Brief, layout: &'a Layout, arrangement: &'a Arrangement) -> Self {
+        let in_place = |placed: &'a Placed| Some(InPlace::of(brief.pieces.get(placed.piece)?, placed));
+        let pieces = layout.placed.iter().filter_map(in_place).collect();
+        Self { brief, arrangement, ground: Ground::of(brief), pieces }
+    }
+
+    pub(super) fn rule(&self, rule: Rule) -> f64 {
+        self.brief.rules.get(rule)
+    }
+
+    /// Pieces of one kind.
+    pub(super) fn of_kind(&self, kind: PieceKind) -> impl Iterator<Item = &InPlace<'a>> {
+        self.pieces.iter().filter(move |piece| piece.piece.kind == kind)
+    }
+
+    /// Seats.
+    pub(super) fn seats(&self) -> impl Iterator<Item = &InPlace<'a>> {
+        self.pieces.iter().filter(|piece| piece.piece.kind.is_seat())
+    }
+
+    /// Pieces that stand on the floor, other than these.
+    pub(super) fn standing_but<'s>(&'s self, but: &'s [usize]) -> impl Iterator<Item = &'s InPlace<'a>> {
+        self.pieces.iter().filter(move |piece| !piece.is_rug() && !but.contains(&piece.placed.piece))
+    }
+}
+
+impl<'a> InPlace<'a> {
+    fn of(piece: &'a Piece, placed: &'a Placed) -> Self {
+        let parts = placed.parts();
+        let tight = parts.iter().filter_map(|part| part.pulled_in(SLACK)).collect();
+        Self { piece, placed, parts, tight }
+    }
+
+    pub(super) fn name(&self) -> &str {
+        &self.piece.name
+    }
+
+    pub(super) fn is_rug(&self) -> bool {
+        self.piece.kind == PieceKind::Rug
+    }
+
+    /// Both ends of the front edge, of a corner sofa the whole main run's.
+    pub(super) fn front(&self) -> Convex {
+        let facing = self.placed.facing;
+        let main = self.placed.main();
+        let reach = main.support(facing) - SLACK;
+        let ends = main.corners().iter().copied().filter(|corner| corner.dot(facing) >= reach).collect();
+        Convex::counter_clockwise(ends)
+    }
+
+    /// How far it reaches along `axis`: from, to (of a corner sofa: the main run).
+    pub(super) fn extent(&self, axis: Point) -> (f64, f64) {
+        let main = self.placed.main();
+        (-main.support(-axis), main.support(axis))
+    }
+
+    /// Clear distance of the nearest parts of two pieces, mm.
+    pub(super) fn apart(&self, other: &Self) -> f64 {
+        let nearest = |part: &Convex| other.parts.iter().map(|other| apart(part, other)).fold(f64::INFINITY, f64::min);
+        self.parts.iter().map(nearest).fold(f64::INFINITY, f64::min)
+    }
+
+    /// The rectangle of `reach` before its front over its width.
+    pub(super) fn before(&self, reach: f64) -> Convex {
+        let size = self.placed.size;
+        self.placed.block(-size.width / 2.0, size.width / 2.0, size.depth, size.depth + reach)
+    }
+}
+
+/// How much two intervals have in common; negative: how far they are apart.
+pub(super) fn common(first: (f64, f64), second: (f64, f64)) -> f64 {
+    first.1.min(second.1) - first.0.max(second.0)
+}

@@ -1,0 +1,130 @@
+//! A coffee table lies before the seat it serves, free of the return, with nothing in between, and a passage from the
+//! media unit.
+
+use elbowroom_model::{PieceKind, Rule};
+
+use super::SLACK;
+use super::breach::Breach;
+use super::scene::{InPlace, Scene, common};
+use crate::arrangement::Relation;
+use crate::geometry::{Convex, apart, meets};
+
+/// How exactly a table lies before its seat, mm (result format, rule 5).
+const PLACE: f64 = 1.0;
+
+/// Breaches of the distances that are leasts: they hold for smaller pieces too.
+pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+    let tables = scene.of_kind(PieceKind::CoffeeTable);
+    tables.flat_map(|table| best_served(scene, table, too_near)).chain(media(scene)).collect()
+}
+
+/// Breaches of the place itself: the table lies exactly so far before its seat.
+pub(super) fn out_of_place(scene: &Scene<'_>) -> Vec<Breach> {
+    let tables = scene.of_kind(PieceKind::CoffeeTable);
+    tables.flat_map(|table| best_served(scene, table, too_far)).collect()
+}
+
+/// The seats that the arrangement has the table serve; every seat where it names none.
+pub(super) fn served<'s>(scene: &'s Scene<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>> {
+    let standing = scene.arrangement.standings.iter().find(|standing| standing.piece == table.placed.piece);
+    let stands = standing.map_or(&[][..], |standing| &standing.stands);
+    let named: Vec<usize> = stands
+        .iter()
+        .filter_map(|stand| match stand.relation {
+            Relation::Before { seat } => Some(seat),
+            _ => None,
+        })
+        .collect();
+    scene.seats().filter(|seat| named.is_empty() || named.contains(&seat.placed.piece)).collect()
+}
+
+type Check = fn(&Scene<'_>, &InPlace<'_>, &InPlace<'_>) -> Vec<Breach>;
+
+/// What is wrong with the table before the seat that it serves best.
+fn best_served(scene: &Scene<'_>, table: &InPlace<'_>, check: Check) -> Vec<Breach> {
+    let missing = |breaches: &Vec<Breach>| breaches.iter().map(|breach| breach.short_by).sum::<f64>();
+    let all = served(scene, table).into_iter().map(|seat| check(scene, seat, table));
+    all.min_by(|first, second| missing(first).total_cmp(&missing(second))).unwrap_or_default()
+}
+
+fn too_near(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
+    let rule = Rule::SeatToTable.key();
+    let needs = scene.rule(Rule::SeatToTable);
+    let names = [table.name(), seat.name()];
+    let mut found = Vec::new();
+    let clear = before(seat, table);
+    if clear < needs - PLACE {
+        found.push(Breach::new(rule, &names, needs - clear, "lies too near to the front of"));
+    }
+    let beside = -sideways(seat, table);
+    if beside >= 0.0 {
+        found.push(Breach::new(rule, &names, beside, "lies beside the front of"));
+    }
+    if let Some(run) = seat.parts.get(1) {
+        let clear = table.parts.iter().map(|part| apart(run, part)).fold(f64::INFINITY, f64::min);
+        if clear < needs - SLACK {
+            found.push(Breach::new(rule, &names, needs - clear, "lies too near to the return of"));
+        }
+    }
+    found.extend(in_between(scene, seat, table));
+    found
+}
+
+fn too_far(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
+    let past = before(seat, table) - scene.rule(Rule::SeatToTable);
+    let breach = || Breach::new(Rule::SeatToTable.key(), &[table.name(), seat.name()], past, "lies too far before");
+    (past > PLACE).then(breach).into_iter().collect()
+}
+
+/// What stands between the seat's front and its table, where the two overlap sideways.
+fn in_between(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
+    let Some(strip) = strip(seat, table).and_then(|strip| strip.pulled_in(SLACK)) else { return Vec::new() };
+    let others = [seat.placed.piece, table.placed.piece];
+    let pieces = scene.standing_but(&others).flat_map(|piece| piece.parts.iter().map(move |part| (piece.name(), part)));
+    let bodies = scene.ground.bodies.iter().map(|(name, body)| (name.as_str(), body));
+    let between = pieces.chain(bodies).filter(|(_, shape)| meets(shape, &strip));
+    let breach = |(name, _): (&str, &Convex)| {
+        Breach::new(Rule::SeatToTable.key(), &[name, seat.name(), table.name()], SLACK, "stands before its table at")
+    };
+    between.map(breach).collect()
+}
+
+/// The floor between the seat's front and the table, over the stretch they share.
+fn strip(seat: &InPlace<'_>, table: &InPlace<'_>) -> Option<Convex> {
+    let (facing, left) = (seat.placed.facing, seat.placed.left());
+    let (of_seat, of_table) = (seat.extent(left), table.extent(left));
+    let (from, to) = (of_seat.0.max(of_table.0), of_seat.1.min(of_table.1));
+    let (near, far) = (seat.extent(facing).1, table.extent(facing).0);
+    let at = |along: f64, out: f64| left * along + facing * out;
+    (from < to && near < far)
+        .then(|| Convex::counter_clockwise(vec![at(from, near), at(from, far), at(to, far), at(to, near)]))
+}
+
+/// How far the table lies before the seat's front.
+fn before(seat: &InPlace<'_>, table: &InPlace<'_>) -> f64 {
+    table.extent(seat.placed.facing).0 - seat.extent(seat.placed.facing).1
+}
+
+fn sideways(seat: &InPlace<'_>, table: &InPlace<'_>) -> f64 {
+    let left = seat.placed.left();
+    common(seat.extent(left), table.extent(left))
+}
+
+/// The passage between table and media unit; without a table, between the media unit and the seats that face it.
+fn media(scene: &Scene<'_>) -> Vec<Breach> {
+    let needs = scene.rule(Rule::Passage);
+    let mut found = Vec::new();
+    let no_table = scene.of_kind(PieceKind::CoffeeTable).next().is_none();
+    for media in scene.of_kind(PieceKind::MediaUnit) {
+        let tables = scene.of_kind(PieceKind::CoffeeTable).map(|table| (table.name(), table.apart(media)));
+        let seats = scene.seats().filter(|seat| no_table && super::group::face(seat, media));
+        let from_front = |seat: &InPlace<'_>| {
+            media.parts.iter().map(|part| apart(part, &seat.front())).fold(f64::INFINITY, f64::min)
+        };
+        let seats = seats.map(|seat| (seat.name(), from_front(seat)));
+        for (name, clear) in tables.chain(seats).filter(|(_, clear)| *clear < needs - SLACK) {
+            found.push(Breach::new(Rule::Passage.key(), &[name, media.name()], needs - clear, "stands too near to"));
+        }
+    }
+    found
+}

@@ -1,0 +1,104 @@
+//! Rooms and pieces made by hand, without the reader of scenario files.
+
+use elbowroom_model::{
+    Brief, Fixed, ItemKind, Piece, PieceKind, Point, Room, Rule, Rules, SizeRange, Survey, Unit, Wall, WallId,
+    WallItem, Wishes,
+};
+
+/// An empty rectangular room: `north` runs from (0, 0) to (`width`, 0), then `east`, `south`, `west`; no tolerance, and
+/// every clearance 0 until it is set.
+pub(crate) fn rectangle(width: f64, depth: f64) -> Brief {
+    let corners = [(0.0, 0.0), (width, 0.0), (width, -depth), (0.0, -depth)];
+    outline(&corners, &["north", "east", "south", "west"])
+}
+
+/// An empty room with these corners, clockwise; wall `i` runs from corner `i` to the next.
+pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
+    let point = |i: usize| Point::new(corners[i % corners.len()].0, corners[i % corners.len()].1);
+    let wall = |i: usize| Wall { name: names[i].to_owned(), start: point(i), end: point(i + 1) };
+    let room = Room {
+        name: "room".to_owned(),
+        walls: (0..corners.len()).map(wall).collect(),
+        items: Vec::new(),
+        fixed: Vec::new(),
+        ceiling: None,
+        latitude: None,
+        bearing: None,
+        measured_within: 0.0,
+        survey: Survey::default(),
+    };
+    Brief {
+        room,
+        pieces: Vec::new(),
+        rules: Rules::new("easy", Default::default()),
+        wishes: Wishes::default(),
+        notices: Vec::new(),
+        units: Unit::Millimetre,
+    }
+}
+
+/// Chained changes to a brief.
+pub(crate) trait Furnish: Sized {
+    /// With this clearance.
+    fn rule(self, rule: Rule, figure: f64) -> Self;
+    /// With walls and fixed things known within so much.
+    fn within(self, measured_within: f64) -> Self;
+    /// With an item on the wall at this place of the order.
+    fn item(self, name: &str, wall: usize, at: f64, width: f64, kind: ItemKind) -> Self;
+    /// With a fixed thing.
+    fn fixed(self, name: &str, corners: &[(f64, f64)]) -> Self;
+    /// With one more piece.
+    fn piece(self, piece: Piece) -> Self;
+}
+
+impl Furnish for Brief {
+    fn rule(mut self, rule: Rule, figure: f64) -> Self {
+        self.rules = self.rules.with(rule, figure, "the test");
+        self
+    }
+
+    fn within(mut self, measured_within: f64) -> Self {
+        self.room.measured_within = measured_within;
+        self
+    }
+
+    fn item(mut self, name: &str, wall: usize, at: f64, width: f64, kind: ItemKind) -> Self {
+        self.room.items.push(WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind });
+        self
+    }
+
+    fn fixed(mut self, name: &str, corners: &[(f64, f64)]) -> Self {
+        let corners = corners.iter().map(|&(x, y)| Point::new(x, y)).collect();
+        self.room.fixed.push(Fixed { name: name.to_owned(), kind: "pillar".to_owned(), corners, height: None });
+        self
+    }
+
+    fn piece(mut self, piece: Piece) -> Self {
+        self.pieces.push(piece);
+        self
+    }
+}
+
+/// A piece of a kind, named by it, of any size from 200 to 4000 mm and with no off-wall gap.
+pub(crate) fn piece(kind: PieceKind) -> Piece {
+    let range = SizeRange { least: 200.0, usual: 1000.0, most: 4000.0 };
+    Piece {
+        name: kind.words(),
+        kind,
+        width: range,
+        depth: range,
+        return_length: (kind == PieceKind::CornerSofa).then_some(range),
+        steps: Vec::new(),
+        square: false,
+        height: if kind == PieceKind::Rug { 0.0 } else { 850.0 },
+        screen: None,
+        hands: Vec::new(),
+        chaise: false,
+        off_wall: 0.0,
+        needed: true,
+        passing: false,
+        seats: None,
+        alike: None,
+        weight: 1.0,
+    }
+}

@@ -4,6 +4,17 @@
 //! Only decisions that a person would call a different option; what is left (the wall of a bookcase, the side of a
 //! lamp) is a choice of [`Stand`] inside the search. No size is found here.
 
+mod bounds;
+mod cast;
+mod direction;
+mod enumerate;
+mod media;
+mod naming;
+mod other_pieces;
+mod seating;
+mod second_seat;
 mod stand;
+mod stretch;
 
+pub use enumerate::{Dropped, Enumeration, MOST_ARRANGEMENTS, enumerate};
 pub use stand::{Arrangement, Choices, Relation, Role, Stand, Standing};

@@ -41,7 +41,8 @@ pub struct Standing {
     pub role: Role,
     /// Hand of a corner sofa.
     pub hand: Option<Hand>,
-    /// In an order that geometry gives (clockwise from the main seat's back), never names. Never empty.
+    /// In an order that geometry gives (clockwise from the main seat's back), never names. Empty where the arrangement
+    /// leaves out a piece that need not stand: a media unit in one without a screen, what no wall is long enough for.
     pub stands: Vec<Stand>,
 }
 

@@ -1,0 +1,186 @@
+//! Cheap bounds: an arrangement that cannot hold, whatever the layout, goes before any program is built, with its reason.
+
+use elbowroom_model::{Brief, Piece, PieceKind, Point, Rounding, Rule, WallId};
+
+use super::cast::Cast;
+use super::media::ScreenPlace;
+use super::naming::the_wall;
+use super::seating::Seating;
+use super::stand::Role;
+use super::stretch::{Obstacle, longest, obstacles};
+use crate::site::{Site, SiteWall};
+
+/// What just fits is let through, mm.
+const HAIR: f64 = 1e-6;
+
+/// Why an arrangement cannot hold.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Reason {
+    /// One sentence.
+    pub(super) why: String,
+    /// Stable name of the rule that fails.
+    pub(super) rule: &'static str,
+    /// mm.
+    pub(super) short_by: f64,
+}
+
+/// What is known of a room before anything is solved.
+pub(super) struct Bounds<'a> {
+    brief: &'a Brief,
+    site: &'a Site,
+    /// For each piece and each wall: why the piece cannot stand along it, `None` where it may.
+    along: Vec<Vec<Option<Reason>>>,
+    /// For each wall: how deep the room is before it at most, mm.
+    depths: Vec<f64>,
+}
+
+impl<'a> Bounds<'a> {
+    pub(super) fn of(brief: &'a Brief, site: &'a Site) -> Self {
+        let obstacles = obstacles(brief, site);
+        let row = |piece| site.walls.iter().map(|wall| along(brief, site, &obstacles, piece, wall)).collect();
+        let along = brief.pieces.iter().map(row).collect();
+        let depths = site.walls.iter().map(|wall| deepest_before(site, wall)).collect();
+        Self { brief, site, along, depths }
+    }
+
+    /// How deep the room is before a wall at most, mm.
+    pub(super) fn depth_before(&self, wall: WallId) -> f64 {
+        self.depths.get(wall.0).copied().unwrap_or(0.0)
+    }
+
+    /// Why the piece cannot stand along the wall; `None` where it may.
+    pub(super) fn along(&self, piece: usize, wall: WallId) -> Option<&Reason> {
+        self.along.get(piece)?.get(wall.0)?.as_ref()
+    }
+
+    /// Why the group of main seat, screen and seats opposite cannot hold; `None` where it may.
+    pub(super) fn group(
+        &self,
+        cast: &Cast,
+        seating: &Seating,
+        screen: Option<ScreenPlace>,
+        opposite: &[usize],
+    ) -> Option<Reason> {
+        let seat = self.brief.pieces.get(cast.main)?;
+        let along = seating.back.and_then(|back| self.along(cast.main, back)).cloned();
+        let screen_along = || screen.and_then(|place| self.along(cast.screen?, place.wall)).cloned();
+        along
+            .or_else(screen_along)
+            .or_else(|| self.room_before(seat, seating))
+            .or_else(|| self.to_screen(cast, seat, seating, screen))
+            .or_else(|| self.to_opposite(seat, seating, opposite))
+    }
+
+    /// From the nearest that the seat's back can come to what lies behind it to the furthest place before it.
+    fn room_for(&self, seating: &Seating, seat: &Piece, furthest: f64) -> f64 {
+        let behind = match seating.back.and_then(|back| self.site.wall(back)) {
+            Some(back) => back.start.dot(seating.facing) + seat.off_wall,
+            None => -self.reach(-seating.facing) + self.brief.rules.get(Rule::Passage),
+        };
+        furthest - behind
+    }
+
+    /// Furthest that the room reaches in a direction.
+    fn reach(&self, direction: Point) -> f64 {
+        self.site.walls.iter().map(|wall| wall.start.dot(direction)).fold(f64::NEG_INFINITY, f64::max)
+    }
+
+    /// The seat itself, its return and the table before it.
+    fn room_before(&self, seat: &Piece, seating: &Seating) -> Option<Reason> {
+        let tables = self.brief.pieces.iter().filter(|piece| piece.kind == PieceKind::CoffeeTable && piece.needed);
+        let table = tables.map(|table| table.depth.least + self.brief.rules.get(Rule::SeatToTable));
+        let deep = seat.depth.least + table.fold(0.0, f64::max);
+        let needs = seat.return_length.map_or(deep, |length| deep.max(length.least));
+        let has = self.room_for(seating, seat, self.reach(seating.facing));
+        self.short(has, needs, "room", || format!("the {} and what stands before it", seat.name))
+    }
+
+    /// The seat, the way before the screen and the media unit, one behind the other.
+    fn to_screen(&self, cast: &Cast, seat: &Piece, seating: &Seating, place: Option<ScreenPlace>) -> Option<Reason> {
+        let place = place.filter(|place| place.role == Role::Screen)?;
+        let unit = self.brief.pieces.get(cast.screen?)?;
+        let wall = self.site.wall(place.wall)?;
+        let tables = self.brief.pieces.iter().any(|piece| piece.kind == PieceKind::CoffeeTable);
+        let passage = if tables { 0.0 } else { self.brief.rules.get(Rule::Passage) };
+        let screen = self.brief.rules.get(Rule::ScreenToSeat);
+        let rule = if passage > screen { Rule::Passage } else { Rule::ScreenToSeat };
+        let unit_takes = (unit.depth.least + unit.off_wall) * -wall.inward.dot(seating.facing);
+        let furthest = wall.start.dot(seating.facing).max(wall.end.dot(seating.facing));
+        let has = self.room_for(seating, seat, furthest);
+        let needs = seat.depth.least + screen.max(passage) + unit_takes;
+        let told = || format!("the {}, the {} and the distance between them", seat.name, unit.name);
+        // A free-standing seat also has to find its depth before this very wall.
+        let has =
+            seating.faced.map_or(has, |faced| has.min(self.depth_before(faced) - self.brief.rules.get(Rule::Passage)));
+        self.short(has, needs, rule.key(), told)
+    }
+
+    /// Two seats that face each other.
+    fn to_opposite(&self, seat: &Piece, seating: &Seating, opposite: &[usize]) -> Option<Reason> {
+        let seats = opposite.iter().filter_map(|second| self.brief.pieces.get(*second)).filter(|second| second.needed);
+        let second = seats.max_by(|one, other| one.depth.least.total_cmp(&other.depth.least))?;
+        let has = self.room_for(seating, seat, self.reach(seating.facing));
+        let needs = seat.depth.least + self.brief.rules.get(Rule::FacingSeats) + second.depth.least;
+        let told = || format!("the {}, the {} and the distance between them", seat.name, second.name);
+        self.short(has, needs, Rule::FacingSeats.key(), told)
+    }
+
+    fn short(&self, has: f64, needs: f64, rule: &'static str, what: impl Fn() -> String) -> Option<Reason> {
+        let short_by = needs - has;
+        let words = |length, rounding| self.brief.units.words(length, rounding);
+        (short_by > HAIR).then(|| Reason {
+            why: format!(
+                "There is {} for {}; they need {} at the least.",
+                words(has.max(0.0), Rounding::Down),
+                what(),
+                words(needs, Rounding::Up)
+            ),
+            rule,
+            short_by,
+        })
+    }
+}
+
+/// Why a piece cannot stand along a wall.
+fn along(brief: &Brief, site: &Site, obstacles: &[Obstacle], piece: &Piece, wall: &SiteWall) -> Option<Reason> {
+    let stretch = longest(site, obstacles, piece, wall);
+    let short_by = piece.width.least - stretch.length;
+    if short_by <= HAIR {
+        return None;
+    }
+    let words = |length, rounding| brief.units.words(length, rounding);
+    let least = words(piece.width.least, Rounding::Up);
+    let has = words(stretch.length, Rounding::Down);
+    let wall = the_wall(brief, wall.id);
+    let beside = stretch.held_by.map_or(String::new(), |by| format!(" beside the {}", by.name));
+    Some(Reason {
+        why: format!("Along {wall}{beside} {has} is free; the {} needs {least} at the least.", piece.name),
+        rule: stretch.held_by.map_or("room", |by| by.rule),
+        short_by,
+    })
+}
+
+/// The furthest that one can look straight out from a wall, mm.
+fn deepest_before(site: &Site, wall: &SiteWall) -> f64 {
+    const BESIDE: f64 = 1e-3;
+    let along = |place: Point| (place - wall.start).dot(wall.along);
+    let length = along(wall.end);
+    // Between two corners the depth changes evenly, so it is greatest just beside one.
+    let corners = site.walls.iter().flat_map(|corner| [along(corner.start) - BESIDE, along(corner.start) + BESIDE]);
+    let places = corners.filter(|at| (0.0..=length).contains(at));
+    places.map(|at| depth_at(site, wall, wall.start + wall.along * at)).fold(0.0, f64::max)
+}
+
+/// How far one can look straight out from a place on a wall, mm.
+fn depth_at(site: &Site, wall: &SiteWall, place: Point) -> f64 {
+    let crossing = |other: &SiteWall| {
+        let side = |end: Point| (end - place).dot(wall.along);
+        let (one, two) = (side(other.start), side(other.end));
+        if other.id == wall.id || (one > 0.0) == (two > 0.0) {
+            return None;
+        }
+        let at = other.start + (other.end - other.start) * (one / (one - two));
+        Some((at - place).dot(wall.inward)).filter(|depth| *depth > HAIR)
+    };
+    site.walls.iter().filter_map(crossing).reduce(f64::min).unwrap_or(0.0)
+}

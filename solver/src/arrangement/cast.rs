@@ -1,0 +1,73 @@
+//! Who plays which part: the main seat, the screen, the second seats in their rows.
+
+use std::cmp::Ordering;
+
+use elbowroom_model::{Brief, Piece, PieceKind};
+
+/// The parts of the pieces that make options.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Cast {
+    /// The largest seat, by its place in the brief.
+    pub(super) main: usize,
+    /// The media unit that the seats turn to, by its place in the brief.
+    pub(super) screen: Option<usize>,
+    /// The other seats, those of one row together, largest first.
+    pub(super) rows: Vec<Vec<usize>>,
+}
+
+impl Cast {
+    /// The cast of a brief; `None` where it has no seat.
+    pub(super) fn of(brief: &Brief) -> Option<Self> {
+        let main = first_of(brief, |piece| piece.kind.is_seat())?;
+        let screen = first_of(brief, |piece| piece.kind == PieceKind::MediaUnit);
+        Some(Self { main, screen, rows: rows(brief, main) })
+    }
+}
+
+/// The foremost of the pieces that `wanted` admits.
+fn first_of(brief: &Brief, wanted: impl Fn(&Piece) -> bool) -> Option<usize> {
+    let pieces = brief.pieces.iter().enumerate().filter(|(_, piece)| wanted(piece));
+    pieces.min_by(|(_, one), (_, other)| rank(one, other)).map(|(place, _)| place)
+}
+
+/// The seats beside the main one, those of one row of the file together.
+fn rows(brief: &Brief, main: usize) -> Vec<Vec<usize>> {
+    let mut rows: Vec<Vec<usize>> = Vec::new();
+    for (place, piece) in brief.pieces.iter().enumerate() {
+        if !piece.kind.is_seat() || place == main {
+            continue;
+        }
+        let row_of = |other: usize| brief.pieces.get(other).and_then(|piece| piece.alike).unwrap_or(other);
+        match rows.iter_mut().find(|row| piece.alike.is_some() && row.iter().all(|seat| row_of(*seat) == row_of(place)))
+        {
+            Some(row) => row.push(place),
+            None => rows.push(vec![place]),
+        }
+    }
+    let foremost = |row: &Vec<usize>| row.first().and_then(|seat| brief.pieces.get(*seat));
+    rows.sort_by(|one, other| match (foremost(one), foremost(other)) {
+        (Some(one), Some(other)) => rank(one, other),
+        _ => Ordering::Equal,
+    });
+    rows
+}
+
+/// What must stand goes first, then the larger kind, the larger screen, the larger sizes. Names settle what sizes do
+/// not, so that the order of the file settles nothing.
+fn rank(one: &Piece, other: &Piece) -> Ordering {
+    let sizes = |piece: &Piece| {
+        let screen = piece.screen.unwrap_or(0.0);
+        let (width, depth) = (piece.width, piece.depth);
+        [screen, width.usual, width.most, width.least, depth.usual, depth.most, depth.least]
+    };
+    let kind = |piece: &Piece| match piece.kind {
+        PieceKind::CornerSofa => 0,
+        PieceKind::Sofa => 1,
+        _ => 2,
+    };
+    let larger = || sizes(other).iter().zip(sizes(one)).map(|(b, a)| b.total_cmp(&a)).find(|order| order.is_ne());
+    (other.needed.cmp(&one.needed))
+        .then_with(|| kind(one).cmp(&kind(other)))
+        .then_with(|| larger().unwrap_or(Ordering::Equal))
+        .then_with(|| one.name.cmp(&other.name))
+}

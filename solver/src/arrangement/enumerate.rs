@@ -1,0 +1,222 @@
+//! All arrangements of a room.
+
+use elbowroom_model::{Brief, PieceKind};
+
+use super::bounds::{Bounds, Reason};
+use super::cast::Cast;
+use super::media::{self, ScreenPlace};
+use super::naming;
+use super::other_pieces::Group;
+use super::seating::{self, Seating};
+use super::second_seat::{self, Company, SecondSeat};
+use super::stand::{Arrangement, Choices, Relation, Role, Stand, Standing};
+use crate::outcome::Refused;
+use crate::site::Site;
+
+/// The most arrangements that are solved, and the most dropped ones that are told: far beyond any room one lives in.
+pub const MOST_ARRANGEMENTS: usize = 600;
+
+/// The arrangements of a room.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Enumeration {
+    /// Those that may fit, each seating with the first way to place the second seats, then each with the next.
+    pub arrangements: Vec<Arrangement>,
+    /// Those that cannot fit, with the reason. Their pieces keep all their stands, so that a remedy can be sought.
+    pub dropped: Vec<Dropped>,
+    /// How many more there are than [`MOST_ARRANGEMENTS`] lets be looked at.
+    pub beyond: usize,
+}
+
+/// An arrangement that cheap bounds dropped.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Dropped {
+    /// What it would have been.
+    pub arrangement: Arrangement,
+    /// Why it cannot hold.
+    pub refused: Refused,
+}
+
+/// All arrangements of a room, those that cannot hold apart.
+#[must_use]
+pub fn enumerate(brief: &Brief, site: &Site) -> Enumeration {
+    let mut enumeration = Enumeration::default();
+    let Some(cast) = Cast::of(brief) else { return enumeration };
+    let maker = Maker { brief, site, cast: &cast, bounds: &Bounds::of(brief, site) };
+    let bases = maker.bases();
+    let rounds = bases.iter().map(|base| base.companies.len()).max().unwrap_or(0);
+    for round in 0..rounds {
+        for base in &bases {
+            if let Some(company) = base.companies.get(round) {
+                maker.add(&mut enumeration, base, company);
+            }
+        }
+    }
+    enumeration.beyond += bases.iter().map(|base| base.beyond).sum::<usize>();
+    let kept = enumeration.arrangements.iter_mut().map(|arrangement| &mut arrangement.key);
+    let dropped = enumeration.dropped.iter_mut().map(|dropped| &mut dropped.arrangement.key);
+    naming::distinct(&mut kept.chain(dropped).collect::<Vec<_>>());
+    for dropped in &mut enumeration.dropped {
+        dropped.refused.key.clone_from(&dropped.arrangement.key);
+    }
+    enumeration
+}
+
+/// The main seat and the screen placed, and the ways to place the second seats about them.
+struct Base {
+    seating: Seating,
+    screen: Option<ScreenPlace>,
+    companies: Vec<Company>,
+    /// Ways that were not listed.
+    beyond: usize,
+}
+
+struct Maker<'a> {
+    brief: &'a Brief,
+    site: &'a Site,
+    cast: &'a Cast,
+    bounds: &'a Bounds<'a>,
+}
+
+impl Maker<'_> {
+    fn bases(&self) -> Vec<Base> {
+        let places = self.seatings().into_iter().flat_map(|seating| {
+            let screens = media::places(self.brief, self.site, self.cast, &seating);
+            screens.into_iter().map(move |screen| (seating, screen))
+        });
+        let places = places.filter(|(seating, screen)| self.makes_sense(seating, *screen));
+        let base = |(seating, screen): (Seating, Option<ScreenPlace>)| {
+            let (companies, all) = second_seat::companies(self.brief, self.cast, &seating, screen, MOST_ARRANGEMENTS);
+            let beyond = all - companies.len();
+            Base { seating, screen, companies, beyond }
+        };
+        places.map(base).collect()
+    }
+
+    /// At every wall; free-standing before every wall.
+    fn seatings(&self) -> Vec<Seating> {
+        let Some(seat) = self.brief.pieces.get(self.cast.main) else { return Vec::new() };
+        let mut seatings = seating::at_walls(self.site, seat);
+        seatings.extend(self.site.walls.iter().flat_map(|wall| seating::free_before(wall, seat)));
+        seatings
+    }
+
+    /// A free-standing seat that no screen ties to its wall is the same before every wall that runs the same way.
+    fn makes_sense(&self, seating: &Seating, screen: Option<ScreenPlace>) -> bool {
+        let tied = screen.is_some_and(|place| place.role == Role::Screen);
+        let ways = || seating::ways_to_look(self.site, |wall| self.bounds.depth_before(wall));
+        seating.faced.is_none_or(|faced| tied || ways().iter().any(|way| way.id == faced))
+    }
+
+    fn add(&self, enumeration: &mut Enumeration, base: &Base, company: &Company) {
+        let seconds: Vec<SecondSeat> = company.iter().flatten().copied().collect();
+        let (standings, no_stand) = self.standings(base, &seconds);
+        let opposite: Vec<usize> =
+            seconds.iter().filter(|seat| seat.role == Role::Opposite).map(|seat| seat.piece).collect();
+        let reason = self.bounds.group(self.cast, &base.seating, base.screen, &opposite).or(no_stand);
+        let full = match reason {
+            Some(_) => enumeration.dropped.len() >= MOST_ARRANGEMENTS,
+            None => enumeration.arrangements.len() >= MOST_ARRANGEMENTS,
+        };
+        if full {
+            enumeration.beyond += 1;
+            return;
+        }
+        let arrangement = self.arrangement(base, company, &seconds, standings);
+        match reason {
+            None => enumeration.arrangements.push(arrangement),
+            Some(Reason { why, rule, short_by }) => {
+                let (key, rule) = (arrangement.key.clone(), rule.to_owned());
+                let refused = Refused { key, why, rule, short_by: Some(short_by) };
+                enumeration.dropped.push(Dropped { arrangement, refused });
+            }
+        }
+    }
+
+    fn arrangement(
+        &self,
+        base: &Base,
+        company: &Company,
+        seconds: &[SecondSeat],
+        standings: Vec<Standing>,
+    ) -> Arrangement {
+        let mut second_seats: Vec<(usize, Role)> = seconds.iter().map(|seat| (seat.piece, seat.role)).collect();
+        second_seats.sort_unstable();
+        let Seating { back, facing, hand, .. } = base.seating;
+        Arrangement {
+            key: naming::key(self.brief, self.cast, &base.seating, base.screen, company),
+            title: naming::title(self.brief, self.cast, &base.seating, base.screen, company),
+            choices: Choices {
+                seat_back: back,
+                facing,
+                hand,
+                media_wall: base.screen.map(|place| place.wall),
+                second_seats,
+            },
+            main_seat: self.cast.main,
+            standings,
+        }
+    }
+
+    /// How each piece may stand; and why a piece that must stand cannot stand anywhere.
+    fn standings(&self, base: &Base, seconds: &[SecondSeat]) -> (Vec<Standing>, Option<Reason>) {
+        let group = Group { site: self.site, main: self.cast.main, seating: &base.seating, seconds };
+        let mut no_stand = None;
+        let mut standings = Vec::with_capacity(self.brief.pieces.len());
+        for place in 0..self.brief.pieces.len() {
+            let mut standing = self.standing(base, &group, place);
+            let left = self.keep_possible(&mut standing);
+            no_stand = no_stand.or(left);
+            standings.push(standing);
+        }
+        (standings, no_stand)
+    }
+
+    fn standing(&self, base: &Base, group: &Group<'_>, place: usize) -> Standing {
+        let Seating { back, facing, hand, .. } = base.seating;
+        let main = self.cast.main;
+        if place == main {
+            let stand = Stand { at_wall: back, facing, relation: Relation::Alone };
+            return Standing { piece: place, role: Role::MainSeat, hand, stands: vec![stand] };
+        }
+        if let Some(seat) = group.seconds.iter().find(|seat| seat.piece == place) {
+            let stands = second_seat::stands(self.site, main, &base.seating, seat.role);
+            return Standing { piece: place, role: seat.role, hand: seat.hand, stands };
+        }
+        if self.cast.screen == Some(place) {
+            let role = base.screen.map_or(Role::Screen, |screen| screen.role);
+            return Standing { piece: place, role, hand: None, stands: self.screen_stands(base) };
+        }
+        let piece = self.brief.pieces.get(place);
+        let role = Group::role(piece.map_or(PieceKind::Rug, |piece| piece.kind));
+        let stands = piece.map_or(Vec::new(), |piece| group.stands(piece));
+        Standing { piece: place, role, hand: None, stands }
+    }
+
+    /// The media unit at its wall; nowhere in an arrangement without a screen.
+    fn screen_stands(&self, base: &Base) -> Vec<Stand> {
+        let at = |place: ScreenPlace| {
+            let relation = match place.role {
+                Role::Screen => Relation::Faces { seat: self.cast.main },
+                _ => Relation::Alone,
+            };
+            let wall = self.site.wall(place.wall)?;
+            Some(Stand { at_wall: Some(wall.id), facing: wall.inward, relation })
+        };
+        base.screen.and_then(at).into_iter().collect()
+    }
+
+    /// Strikes out the walls that the piece cannot stand along. Where none is left, a piece that may be left out has no
+    /// stand; one that must stand keeps them all, and the reason comes back of the wall that comes nearest.
+    fn keep_possible(&self, standing: &mut Standing) -> Option<Reason> {
+        let reason = |stand: &Stand| stand.at_wall.and_then(|wall| self.bounds.along(standing.piece, wall));
+        let possible: Vec<Stand> = standing.stands.iter().filter(|stand| reason(stand).is_none()).copied().collect();
+        let needed = self.brief.pieces.get(standing.piece).is_some_and(|piece| piece.needed);
+        let reasons = standing.stands.iter().filter_map(reason);
+        let nearest = reasons.min_by(|one, other| one.short_by.total_cmp(&other.short_by)).cloned();
+        if possible.is_empty() && needed {
+            return nearest;
+        }
+        standing.stands = possible;
+        None
+    }
+}

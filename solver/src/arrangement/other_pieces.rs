@@ -1,0 +1,88 @@
+//! How the pieces may stand that make no option of their own: tables, storage, lamps, rugs.
+
+use elbowroom_model::{Piece, PieceKind, Point};
+
+use super::direction::{alike, clockwise_from};
+use super::seating::Seating;
+use super::second_seat::SecondSeat;
+use super::stand::{Relation, Role, Stand};
+use crate::site::{Site, SiteWall};
+
+/// What the other pieces stand about.
+pub(super) struct Group<'a> {
+    pub(super) site: &'a Site,
+    pub(super) main: usize,
+    pub(super) seating: &'a Seating,
+    pub(super) seconds: &'a [SecondSeat],
+}
+
+impl Group<'_> {
+    /// What such a piece does in the group.
+    pub(super) fn role(kind: PieceKind) -> Role {
+        if kind == PieceKind::CoffeeTable { Role::Table } else { Role::Other }
+    }
+
+    /// The ways such a piece may stand.
+    pub(super) fn stands(&self, piece: &Piece) -> Vec<Stand> {
+        let facing = self.seating.facing;
+        match piece.kind {
+            PieceKind::CoffeeTable => vec![free(facing, Relation::Before { seat: self.main })],
+            PieceKind::Rug => vec![free(facing, Relation::Under { seat: self.main })],
+            PieceKind::SideTable => self.beside_seats(false),
+            PieceKind::FloorLamp => self.beside_seats(true),
+            PieceKind::DiningTable => self.dining(piece),
+            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk | PieceKind::MediaUnit => self.at_walls(),
+            // Seats are placed before: what comes here stands anywhere.
+            PieceKind::Sofa | PieceKind::CornerSofa | PieceKind::Armchair => self.at_walls(),
+        }
+    }
+
+    fn walls(&self) -> Vec<&SiteWall> {
+        clockwise_from(self.site, self.seating.back, self.seating.facing)
+    }
+
+    fn at_walls(&self) -> Vec<Stand> {
+        let at = |wall: &&SiteWall| Stand { at_wall: Some(wall.id), facing: wall.inward, relation: Relation::Alone };
+        self.walls().iter().map(at).collect()
+    }
+
+    /// Beside the main seat, then beside each second seat. Behind a return a lamp gives light, and a table is out of reach.
+    fn beside_seats(&self, behind_return: bool) -> Vec<Stand> {
+        use elbowroom_model::Hand;
+        let main = (self.main, self.seating.facing, self.seating.hand);
+        let second = |seat: &SecondSeat| (seat.piece, self.second_facing(seat.role), seat.hand);
+        let seats = std::iter::once(main).chain(self.seconds.iter().map(second));
+        let sides = |(seat, facing, hand): (usize, Point, Option<Hand>)| {
+            let open = [(true, Hand::Left), (false, Hand::Right)].into_iter();
+            let open = open.filter(move |(_, side)| behind_return || hand != Some(*side));
+            open.map(move |(left, _)| free(facing, Relation::Beside { seat, left }))
+        };
+        seats.flat_map(sides).collect()
+    }
+
+    fn second_facing(&self, role: Role) -> Point {
+        super::second_seat::looks(self.seating.facing, role)
+    }
+
+    /// Free, its long sides along each way that walls run; or with a long side at a wall.
+    fn dining(&self, table: &Piece) -> Vec<Stand> {
+        let square = !table.steps.is_empty() && table.steps.iter().all(|step| step.width == step.depth);
+        let mut ways: Vec<Point> = Vec::new();
+        for wall in self.walls() {
+            let known = |way: &Point| {
+                let across = square && (alike(way.left(), wall.inward) || alike(way.right(), wall.inward));
+                across || alike(*way, wall.inward) || alike(-*way, wall.inward)
+            };
+            if !ways.iter().any(known) {
+                ways.push(wall.inward);
+            }
+        }
+        let mut stands: Vec<Stand> = ways.into_iter().map(|way| free(way, Relation::Alone)).collect();
+        stands.extend(self.at_walls());
+        stands
+    }
+}
+
+fn free(facing: Point, relation: Relation) -> Stand {
+    Stand { at_wall: None, facing, relation }
+}

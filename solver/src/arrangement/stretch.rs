@@ -1,0 +1,157 @@
+//! The longest stretch of a wall that a piece can stand along: what surely stops it there, and no more.
+//!
+//! A place on the wall is struck out only where a piece of the least depth meets the obstacle wherever its back stands
+//! between its off-wall gap and a foot more. So what is struck out is out in every layout.
+
+use elbowroom_model::{Brief, ItemKind, Piece, Point, Rule};
+
+use crate::geometry::Convex;
+use crate::site::{BodyId, Site, SiteWall, Swing};
+
+/// How much further than its off-wall gap a piece at a wall may stand from it, mm: one foot (common practice).
+const FURTHEST_OFF: f64 = 304.8;
+
+/// Shorter overlaps are rounding, mm.
+const HAIR: f64 = 1e-6;
+
+/// Something that keeps pieces off the floor.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Obstacle {
+    shape: Convex,
+    /// It stops only pieces taller than this, mm (windows).
+    above: f64,
+    /// In the room's own words: `hall door's landing`.
+    pub(super) name: String,
+    /// The rule that keeps it free.
+    pub(super) rule: &'static str,
+}
+
+/// The longest free stretch of a wall.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Stretch<'a> {
+    /// mm.
+    pub(super) length: f64,
+    /// What ends it; `None`: the wall's own ends and corners.
+    pub(super) held_by: Option<&'a Obstacle>,
+}
+
+/// All that stops pieces at walls, in the order of the room.
+pub(super) fn obstacles(brief: &Brief, site: &Site) -> Vec<Obstacle> {
+    let name = |item: elbowroom_model::ItemId| brief.room.items.get(item.0).map_or("", |item| item.name.as_str());
+    let always = |shape, name, rule| Obstacle { shape, above: f64::NEG_INFINITY, name, rule };
+    let mut obstacles = Vec::new();
+    for landing in &site.landings {
+        let name = format!("{}'s landing", name(landing.item));
+        obstacles.push(always(landing.zone.clone(), name, Rule::DoorLanding.key()));
+    }
+    for swing in &site.swings {
+        obstacles.push(always(within_swing(swing), format!("{}'s swing", name(swing.item)), "door_swing"));
+    }
+    for zone in &site.clear_zones {
+        let rule = if zone.fire { Rule::FireClear } else { Rule::RadiatorClear };
+        obstacles.push(always(zone.before(), name(zone.item).to_owned(), rule.key()));
+    }
+    for body in &site.bodies {
+        let name = match body.id {
+            BodyId::Item(item) => name(item),
+            BodyId::Fixed(fixed) => brief.room.fixed.get(fixed.0).map_or("", |fixed| fixed.name.as_str()),
+        };
+        obstacles.push(always(body.shape.clone(), name.to_owned(), "room"));
+    }
+    obstacles.extend(windows(brief, site));
+    obstacles
+}
+
+/// Before each window, over its width, for what is taller than its sill.
+fn windows(brief: &Brief, site: &Site) -> Vec<Obstacle> {
+    let clear = brief.rules.get(Rule::WindowFront);
+    let zone = |(id, item): (elbowroom_model::ItemId, &elbowroom_model::WallItem)| {
+        let ItemKind::Window(window) = &item.kind else { return None };
+        let (left, right, inward) = site.place_of(brief, id)?;
+        let out = inward * clear;
+        let shape = Convex::counter_clockwise(vec![left, right, right + out, left + out]);
+        Some(Obstacle { shape, above: window.sill, name: item.name.clone(), rule: Rule::WindowFront.key() })
+    };
+    brief.room.items().filter_map(zone).collect()
+}
+
+/// A polygon that lies within the quarter disc.
+fn within_swing(swing: &Swing) -> Convex {
+    const CHORDS: u32 = 6;
+    let arc = (0..=CHORDS).map(|step| {
+        let turn = std::f64::consts::FRAC_PI_2 * f64::from(step) / f64::from(CHORDS);
+        swing.hinge + (swing.along * turn.cos() + swing.inward * turn.sin()) * swing.radius
+    });
+    Convex::counter_clockwise(std::iter::once(swing.hinge).chain(arc).collect())
+}
+
+/// The longest stretch of `wall` that may be free for `piece`.
+pub(super) fn longest<'a>(site: &Site, obstacles: &'a [Obstacle], piece: &Piece, wall: &SiteWall) -> Stretch<'a> {
+    let band = Band { wall, nearest: piece.off_wall + piece.depth.least, furthest: piece.off_wall + FURTHEST_OFF };
+    let height = piece.height_with_screen();
+    let stopping = obstacles.iter().filter(|obstacle| height > obstacle.above);
+    let shapes = stopping.filter_map(|obstacle| Some((band.struck_out(&obstacle.shape)?, Some(obstacle))));
+    let corners = site.walls.iter().filter(|other| other.id != wall.id);
+    let corners = corners.filter_map(|other| Some((band.cut(other.start, other.end)?, None)));
+    let mut struck: Vec<_> = shapes.chain(corners).collect();
+    struck.sort_by(|((one, _), _), ((other, _), _)| one.total_cmp(other));
+    longest_between(&struck, (wall.end - wall.start).dot(wall.along))
+}
+
+/// The longest gap between what is struck out (by growing start) on a wall of this length.
+fn longest_between<'a>(struck: &[((f64, f64), Option<&'a Obstacle>)], length: f64) -> Stretch<'a> {
+    let mut best = Stretch { length: 0.0, held_by: None };
+    let (mut free_from, mut left_end) = (0.0_f64, None);
+    let ends = std::iter::once(((length, length), None));
+    for ((from, to), by) in struck.iter().copied().chain(ends) {
+        let (from, to) = (from.clamp(0.0, length), to.clamp(0.0, length));
+        if from - free_from > best.length {
+            best = Stretch { length: from - free_from, held_by: by.or(left_end) };
+        }
+        if to >= free_from {
+            (free_from, left_end) = (to, by);
+        }
+    }
+    best
+}
+
+/// The floor along a wall where a piece may stand: its front at `nearest` or further, its back at `furthest` or nearer.
+struct Band<'a> {
+    wall: &'a SiteWall,
+    nearest: f64,
+    furthest: f64,
+}
+
+impl Band<'_> {
+    fn along(&self, place: Point) -> f64 {
+        (place - self.wall.start).dot(self.wall.along)
+    }
+
+    /// Where along the wall a convex shape stops the piece at every distance from the wall.
+    fn struck_out(&self, shape: &Convex) -> Option<(f64, f64)> {
+        let (inward, start) = (self.wall.inward, self.wall.start.dot(self.wall.inward));
+        // It reaches further than the piece's back can, and starts nearer than the piece's front must.
+        let reaching = self.span(&shape.clipped(-inward, -(start + self.furthest))?);
+        let starting = self.span(&shape.clipped(inward, start + self.nearest)?);
+        let (from, to) = (reaching.0.max(starting.0), reaching.1.min(starting.1));
+        (to - from > HAIR).then_some((from, to))
+    }
+
+    fn span(&self, shape: &Convex) -> (f64, f64) {
+        let origin = self.wall.start.dot(self.wall.along);
+        (-shape.support(-self.wall.along) - origin, shape.support(self.wall.along) - origin)
+    }
+
+    /// Where along the wall another wall cuts through the piece at every distance from the wall.
+    fn cut(&self, start: Point, end: Point) -> Option<(f64, f64)> {
+        let out = |place: Point| (place - self.wall.start).dot(self.wall.inward);
+        let (from, to) = (out(start), out(end));
+        let (low, high) = (from.min(to).max(self.furthest), from.max(to).min(self.nearest));
+        if high - low <= HAIR {
+            return None;
+        }
+        let at = |height: f64| self.along(start + (end - start) * ((height - from) / (to - from)));
+        let (one, other) = (at(low), at(high));
+        Some((one.min(other), one.max(other)))
+    }
+}

@@ -1,0 +1,215 @@
+//! What one who stands in a doorway has before them: the piece that is met first in each direction, and what lies beyond.
+
+use elbowroom_model::{ItemId, ItemKind, PieceKind, Point, View, WallId, WallItem};
+
+use super::setting::Setting;
+use super::sight::angle_between;
+use crate::layout::Placed;
+
+/// Half of the field of one who steps in and has not yet turned, degrees (common practice, no source).
+const FIELD: f64 = 45.0;
+
+/// What is lower does not catch the eye of one who comes in, mm (common practice, no source).
+const CATCHES_THE_EYE: f64 = 600.0;
+
+/// The side of a piece that is met.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Side {
+    Front,
+    Back,
+    End,
+}
+
+/// A stretch of the field in which one thing is met first.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Glimpse {
+    /// Plan angle, degrees.
+    pub(super) angle: f64,
+    /// The nearest piece that catches the eye, and its side.
+    pub(super) near: Option<(usize, Side)>,
+    /// What lies on the wall beyond.
+    pub(super) far: Far,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Far {
+    Item(ItemId),
+    Wall(WallId),
+}
+
+/// The field from the middle of a doorway, from left to right... in the order of growing angle.
+pub(super) fn arrival(setting: &Setting, doorway: &WallItem) -> Vec<Glimpse> {
+    let room = &setting.brief().room;
+    let (Some(wall), Some((left, right))) = (room.wall(doorway.wall), room.ends(doorway)) else { return Vec::new() };
+    let look = Look { setting, from: (left + right) * 0.5, ahead: wall.inward(), behind: doorway.wall };
+    let marks = look.marks();
+    marks.windows(2).filter_map(|pair| look.glimpse(pair[0], pair[1])).collect()
+}
+
+struct Look<'s, 'a> {
+    setting: &'s Setting<'a>,
+    from: Point,
+    ahead: Point,
+    behind: WallId,
+}
+
+impl Look<'_, '_> {
+    /// Angles from straight ahead, degrees counter-clockwise, at which something begins or ends.
+    fn marks(&self) -> Vec<f64> {
+        let brief = self.setting.brief();
+        let corners = self.setting.scene.layout.placed.iter().flat_map(Placed::parts);
+        let corners = corners.flat_map(|part| part.corners().to_vec());
+        let ends = brief.room.items.iter().filter_map(|item| brief.room.ends(item)).flat_map(<[Point; 2]>::from);
+        let marks = brief.room.outline().into_iter().chain(corners).chain(ends).map(|mark| {
+            let way = mark - self.from;
+            angle_between(self.ahead, way).copysign(self.ahead.cross(way))
+        });
+        let mut marks: Vec<f64> = marks.filter(|angle| angle.abs() < FIELD).collect();
+        marks.extend([-FIELD, FIELD]);
+        marks.sort_by(f64::total_cmp);
+        marks
+    }
+
+    fn glimpse(&self, from: f64, to: f64) -> Option<Glimpse> {
+        let angle = to - from;
+        let (sine, cosine) = f64::midpoint(from, to).to_radians().sin_cos();
+        let way = self.ahead * cosine + self.ahead.left() * sine;
+        if angle <= 1e-9 {
+            return None;
+        }
+        let (far, reach) = self.far(way)?;
+        Some(Glimpse { angle, near: self.near(way, reach), far })
+    }
+
+    fn far(&self, way: Point) -> Option<(Far, f64)> {
+        let room = &self.setting.brief().room;
+        let met = room.walls().filter(|(id, _)| *id != self.behind).filter_map(|(id, wall)| {
+            let (reach, along) = meet(self.from, way, wall.start, wall.end)?;
+            Some((id, reach, along * wall.length()))
+        });
+        let (wall, reach, at) = met.min_by(|a, b| a.1.total_cmp(&b.1))?;
+        let mut held = room.items().filter(|(_, item)| item.wall == wall && item.width > 0.0);
+        // A window over a radiator is what one sees.
+        let covers = |item: &WallItem| item.at <= at && at <= item.at + item.width && !is_radiator(item);
+        let item = held.find(|(_, item)| covers(item)).map(|(id, _)| Far::Item(id));
+        Some((item.unwrap_or(Far::Wall(wall)), reach))
+    }
+
+    fn near(&self, way: Point, reach: f64) -> Option<(usize, Side)> {
+        let brief = self.setting.brief();
+        let catches = |placed: &&Placed| {
+            brief.pieces.get(placed.piece).is_some_and(|piece| {
+                piece.height_with_screen() >= CATCHES_THE_EYE && piece.kind != PieceKind::FloorLamp
+            })
+        };
+        let edges = self.setting.scene.layout.placed.iter().filter(catches).flat_map(|placed| {
+            let parts = placed.parts().into_iter().enumerate();
+            parts.flat_map(move |(part, shape)| {
+                let edges: Vec<(Point, Point)> = shape.edges().collect();
+                edges.into_iter().map(move |edge| (placed, part, edge))
+            })
+        });
+        let met = edges.filter_map(|(placed, part, (start, end))| {
+            let outward = (end - start).right().unit()?;
+            let (to_edge, _) = meet(self.from, way, start, end).filter(|_| outward.dot(way) < 0.0)?;
+            (to_edge < reach).then(|| (to_edge, (placed.piece, self.side(placed, part, outward))))
+        });
+        met.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, met)| met)
+    }
+
+    /// Which side of a piece the edge of one of its parts is.
+    fn side(&self, placed: &Placed, part: usize, outward: Point) -> Side {
+        let toward = |direction: Point| outward.dot(direction) > 0.7;
+        let chaise = self.setting.brief().pieces.get(placed.piece).is_some_and(|piece| piece.chaise);
+        // A corner sofa has a second back along its return; a chaise has none.
+        let second_back = placed.hand.is_some() && !chaise && toward(-placed.along());
+        if second_back || toward(-placed.facing) {
+            Side::Back
+        } else if (part == 0 && toward(placed.facing)) || (part == 1 && toward(placed.along())) {
+            Side::Front
+        } else {
+            Side::End
+        }
+    }
+}
+
+/// How welcome the sight is, 0 to 100 (common practice, no source): near and far count alike where both are seen.
+pub(super) fn welcome(setting: &Setting, glimpse: &Glimpse) -> f64 {
+    let far = welcome_far(setting, glimpse.far);
+    glimpse.near.map_or(far, |(piece, side)| f64::midpoint(welcome_near(setting, piece, side), far))
+}
+
+fn welcome_near(setting: &Setting, piece: usize, side: Side) -> f64 {
+    let seat = setting.brief().pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
+    match (seat, side) {
+        (true, Side::Front) => 100.0,
+        (true, Side::End) => 60.0,
+        (true, Side::Back) => 10.0,
+        (false, Side::Front) => 70.0,
+        (false, Side::End) => 50.0,
+        (false, Side::Back) => 20.0,
+    }
+}
+
+fn welcome_far(setting: &Setting, far: Far) -> f64 {
+    let item = match far {
+        Far::Item(id) => setting.brief().room.items.get(id.0),
+        Far::Wall(_) => None,
+    };
+    match item.map(|item| &item.kind) {
+        Some(ItemKind::Window(window)) => match window.view {
+            View::Liked => 100.0,
+            View::Plain => 75.0,
+            View::Avoided => 30.0,
+        },
+        Some(ItemKind::Fireplace(_)) => 100.0,
+        Some(ItemKind::Opening(_)) => 80.0,
+        _ => 60.0,
+    }
+}
+
+/// What fills the largest part of the field, in words, and the angle it fills, degrees.
+pub(super) fn first_seen(setting: &Setting, glimpses: &[Glimpse]) -> Option<(String, f64)> {
+    let mut sums: Vec<(String, f64)> = Vec::new();
+    for glimpse in glimpses {
+        let words = words(setting, glimpse);
+        match sums.iter_mut().find(|(known, _)| *known == words) {
+            Some((_, angle)) => *angle += glimpse.angle,
+            None => sums.push((words, glimpse.angle)),
+        }
+    }
+    sums.into_iter().reduce(|best, next| if next.1 > best.1 + 1e-9 { next } else { best })
+}
+
+fn words(setting: &Setting, glimpse: &Glimpse) -> String {
+    let room = &setting.brief().room;
+    match (glimpse.near, glimpse.far) {
+        (Some((piece, side)), _) => {
+            let seat = setting.brief().pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
+            let name = setting.name(piece);
+            match (seat, side) {
+                (_, Side::Front) => format!("the front of the {name}"),
+                (true, Side::Back) => format!("the back of the {name}"),
+                (_, Side::End | Side::Back) => format!("the end of the {name}"),
+            }
+        }
+        (None, Far::Item(id)) => format!("the {}", room.items.get(id.0).map_or("", |item| item.name.as_str())),
+        (None, Far::Wall(id)) => format!("the {}", room.wall(id).map_or("", |wall| wall.name.as_str())),
+    }
+}
+
+const fn is_radiator(item: &WallItem) -> bool {
+    matches!(item.kind, ItemKind::Radiator(_) | ItemKind::Socket(_))
+}
+
+/// Where the ray meets a segment: how far along the ray (in lengths of `way`), and the share of the segment.
+fn meet(from: Point, way: Point, start: Point, end: Point) -> Option<(f64, f64)> {
+    let along = end - start;
+    let turn = way.cross(along);
+    if turn.abs() < 1e-9 {
+        return None;
+    }
+    let reach = (start - from).cross(along) / turn;
+    let share = (start - from).cross(way) / turn;
+    (reach > 1e-6 && (-1e-9..=1.0 + 1e-9).contains(&share)).then_some((reach, share))
+}

@@ -1,0 +1,147 @@
+//! What lies open to the eye from one place: the isovist (Benedikt 1979), and the floor that low things leave in sight.
+
+use elbowroom_model::Point;
+
+use super::obstacles::Obstacle;
+use super::sight::Eye;
+
+/// Height of the eye of one who stands, mm: the reference height of EN 17037 (from memory).
+pub const STANDING_EYE: f64 = 1700.0;
+
+/// No slice of the round is wider, radians: inside one, lines of sight over different edges hardly change their order.
+const WIDEST_SLICE: f64 = 0.15;
+
+/// Area of the plan that an eye at `from` sees inside `outline` when everything in `screens` reaches the ceiling, in the
+/// outline's unit squared. In a convex room with nothing in it, it is the room.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::criteria::isovist::isovist_area;
+/// let square = [(0.0, 0.0), (0.0, 2.0), (2.0, 2.0), (2.0, 0.0)].map(|(x, y)| Point::new(x, y));
+/// assert!((isovist_area(Point::new(0.5, 1.0), &square, &[]) - 4.0).abs() < 1e-9);
+/// ```
+#[must_use]
+pub fn isovist_area(from: Point, outline: &[Point], screens: &[Obstacle]) -> f64 {
+    Round::new(Eye { at: from, height: 0.0 }, outline, screens).seen()
+}
+
+/// Area of the floor that the eye sees: a thing as tall as the eye hides all that lies behind, a lower one hides what it
+/// stands on and its shadow as if the eye were a lamp. mm2.
+#[must_use]
+pub fn floor_seen(eye: Eye, outline: &[Point], obstacles: &[Obstacle]) -> f64 {
+    Round::new(eye, outline, obstacles).seen()
+}
+
+/// A look all round.
+struct Round<'a> {
+    eye: Eye,
+    outline: &'a [Point],
+    obstacles: &'a [Obstacle],
+}
+
+/// A straight edge across a slice, as seen from the eye: where the middle line of sight meets it, and the area between
+/// the eye and it.
+#[derive(Clone, Copy)]
+struct Edge {
+    reach: f64,
+    area: f64,
+}
+
+impl<'a> Round<'a> {
+    const fn new(eye: Eye, outline: &'a [Point], obstacles: &'a [Obstacle]) -> Self {
+        Self { eye, outline, obstacles }
+    }
+
+    fn seen(&self) -> f64 {
+        let marks = self.marks();
+        let next = marks.iter().copied().cycle().skip(1);
+        let spans = marks
+            .iter()
+            .copied()
+            .zip(next)
+            .map(|(from, to)| if to > from { (from, to) } else { (from, to + std::f64::consts::TAU) });
+        spans.filter(|(from, to)| to - from > 1e-12).map(|(from, to)| self.seen_between(from, to)).sum()
+    }
+
+    /// Directions in which something begins or ends, in order.
+    fn marks(&self) -> Vec<f64> {
+        let corners = self.obstacles.iter().flat_map(|obstacle| obstacle.shape.corners());
+        let direction = |corner: &Point| (corner.y - self.eye.at.y).atan2(corner.x - self.eye.at.x);
+        let mut marks: Vec<f64> = self.outline.iter().chain(corners).map(direction).collect();
+        marks.sort_by(f64::total_cmp);
+        marks.dedup();
+        marks
+    }
+
+    fn seen_between(&self, from: f64, to: f64) -> f64 {
+        // A cast from float to integer saturates; the span is at most a full turn.
+        let count = ((to - from) / WIDEST_SLICE).ceil().max(1.0) as usize;
+        let step = (to - from) / count as f64;
+        (0..count).map(|slice| self.seen_in(from + slice as f64 * step, step)).sum()
+    }
+
+    fn seen_in(&self, from: f64, step: f64) -> f64 {
+        let way = |angle: f64| Point::new(angle.cos(), angle.sin());
+        let ways = [way(from), way(from + step / 2.0), way(from + step)];
+        let Some(wall) = self.wall(ways) else { return 0.0 };
+        let mut hidden: Vec<(Edge, Edge)> =
+            self.obstacles.iter().filter_map(|obstacle| self.shadow(obstacle, ways, wall)).collect();
+        hidden.sort_by(|a, b| a.0.reach.total_cmp(&b.0.reach));
+        let mut lost = 0.0;
+        let mut upto = Edge { reach: 0.0, area: 0.0 };
+        for (near, far) in hidden {
+            let near = if near.reach < upto.reach { upto } else { near };
+            if far.reach > near.reach {
+                lost += far.area - near.area;
+                upto = far;
+            }
+        }
+        (wall.area - lost).max(0.0)
+    }
+
+    /// The nearest wall in the middle of the slice.
+    fn wall(&self, ways: [Point; 3]) -> Option<Edge> {
+        let count = self.outline.len();
+        let edges = (0..count).filter_map(|i| {
+            let (start, end) = (self.outline[i] - self.eye.at, self.outline[(i + 1) % count] - self.eye.at);
+            let (wall, turn) = (end - start, ways[1].cross(end - start));
+            if turn.abs() < 1e-12 {
+                return None;
+            }
+            let along = start.cross(ways[1]) / turn;
+            let reach = start.cross(wall) / turn;
+            let met = reach > 0.0 && (-1e-9..=1.0 + 1e-9).contains(&along);
+            met.then(|| edge(wall.left(), wall.left().dot(start), ways)).flatten()
+        });
+        edges.min_by(|a, b| a.reach.total_cmp(&b.reach))
+    }
+
+    /// What an obstacle hides in the slice: from its near side to the foot of the line of sight over its far side.
+    fn shadow(&self, obstacle: &Obstacle, ways: [Point; 3], wall: Edge) -> Option<(Edge, Edge)> {
+        let crossing = obstacle.crossing(self.eye.at, ways[1])?;
+        let side = |side: Option<usize>| {
+            let (normal, support) = obstacle.side(side?)?;
+            edge(normal, support - normal.dot(self.eye.at), ways)
+        };
+        let near = side(crossing.entry).filter(|near| near.reach < wall.reach)?;
+        let far = if obstacle.height >= self.eye.height {
+            wall
+        } else {
+            let stretch = self.eye.height / (self.eye.height - obstacle.height);
+            let far = side(crossing.exit)?;
+            Edge { reach: far.reach * stretch, area: far.area * stretch * stretch }
+        };
+        Some((near, if far.reach < wall.reach { far } else { wall }))
+    }
+}
+
+/// The straight line `normal . p = support` across a slice (the eye at the origin).
+fn edge(normal: Point, support: f64, ways: [Point; 3]) -> Option<Edge> {
+    let reach = |way: Point| {
+        let closing = normal.dot(way);
+        (closing.abs() > 1e-12).then(|| support / closing).filter(|reach| *reach >= 0.0)
+    };
+    let [first, middle, last] = ways;
+    let (from, to) = (first * reach(first)?, last * reach(last)?);
+    Some(Edge { reach: reach(middle)?, area: 0.5 * from.cross(to).abs() })
+}

@@ -1,0 +1,172 @@
+//! What stands in the way of the eye: backs, cupboards, screens, pillars, each with its height.
+
+use elbowroom_model::piece::screen_width;
+use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Point};
+
+use crate::geometry::Convex;
+use crate::layout::{Layout, Placed};
+use crate::site::{BodyId, Site};
+
+/// Thickness taken for the back of a seat, mm (common practice, no source).
+const BACK: f64 = 200.0;
+
+/// Thickness taken for a screen, mm (common practice, no source).
+const SCREEN: f64 = 60.0;
+
+/// What an obstacle belongs to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Whose {
+    /// The back of a seat (of a corner sofa: of its main run).
+    Back(usize),
+    /// The back of a corner sofa's return.
+    ReturnBack(usize),
+    /// The screen on a media unit.
+    Screen(usize),
+    /// Any other piece, by its place in the brief.
+    Piece(usize),
+    /// What stands in the room for good.
+    Body(BodyId),
+}
+
+impl Whose {
+    /// Its name with the article: `the back of the sofa`.
+    #[must_use]
+    pub fn words(self, brief: &Brief) -> String {
+        let piece = |piece: usize| brief.pieces.get(piece).map_or("", |piece| piece.name.as_str());
+        match self {
+            Self::Back(seat) => format!("the back of the {}", piece(seat)),
+            Self::ReturnBack(seat) => format!("the return of the {}", piece(seat)),
+            Self::Screen(unit) => format!("the screen on the {}", piece(unit)),
+            Self::Piece(other) => format!("the {}", piece(other)),
+            Self::Body(BodyId::Fixed(id)) => {
+                format!("the {}", brief.room.fixed.get(id.0).map_or("", |fixed| fixed.name.as_str()))
+            }
+            Self::Body(BodyId::Item(id)) => {
+                format!("the {}", brief.room.items.get(id.0).map_or("", |item| item.name.as_str()))
+            }
+        }
+    }
+}
+
+/// Something convex that the eye cannot see through, up to its height.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Obstacle {
+    /// Its plan.
+    pub shape: Convex,
+    /// Its height, mm; infinite where it reaches the ceiling or was not measured.
+    pub height: f64,
+    /// What it belongs to.
+    pub whose: Whose,
+    half_planes: Vec<(Point, f64)>,
+}
+
+impl Obstacle {
+    /// The obstacle of this plan and height.
+    #[must_use]
+    pub fn new(shape: Convex, height: f64, whose: Whose) -> Self {
+        let half_planes = shape.half_planes();
+        Self { shape, height, whose, half_planes }
+    }
+
+    /// Where the ray from `eye` along `way` is inside its plan: from and to, in lengths of `way`; `None` where it misses,
+    /// or where the eye itself is inside.
+    #[must_use]
+    pub fn crossing(&self, eye: Point, way: Point) -> Option<Crossing> {
+        let mut crossing = Crossing { from: 0.0, to: f64::INFINITY, entry: None, exit: None };
+        for (side, &(normal, support)) in self.half_planes.iter().enumerate() {
+            let (out, closing) = (normal.dot(eye) - support, normal.dot(way));
+            if closing.abs() < 1e-12 {
+                if out > 0.0 {
+                    return None;
+                }
+            } else if closing < 0.0 && out / -closing > crossing.from {
+                (crossing.from, crossing.entry) = (out / -closing, Some(side));
+            } else if closing > 0.0 && -out / closing < crossing.to {
+                (crossing.to, crossing.exit) = (-out / closing, Some(side));
+            }
+        }
+        (crossing.entry.is_some() && crossing.from < crossing.to).then_some(crossing)
+    }
+
+    /// Outward normal and support of one of its sides.
+    #[must_use]
+    pub fn side(&self, side: usize) -> Option<(Point, f64)> {
+        self.half_planes.get(side).copied()
+    }
+}
+
+/// Where a ray is inside an obstacle.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Crossing {
+    /// It goes in, in lengths of the ray's vector.
+    pub from: f64,
+    /// It comes out.
+    pub to: f64,
+    /// The side it goes in by.
+    pub entry: Option<usize>,
+    /// The side it comes out by.
+    pub exit: Option<usize>,
+}
+
+/// Everything that may stand before an eye in this layout: pieces in the brief's order, then what stands for good.
+/// Lamps are slender and rugs flat: they hide nothing. Of a seat its backs count, not its cushions.
+#[must_use]
+pub fn obstacles(brief: &Brief, site: &Site, layout: &Layout) -> Vec<Obstacle> {
+    let pieces = layout.placed.iter().filter_map(|placed| Some((brief.pieces.get(placed.piece)?, placed)));
+    let mut all: Vec<Obstacle> = pieces.flat_map(|(piece, placed)| of_piece(piece, placed)).collect();
+    all.extend(bodies(brief, site));
+    all
+}
+
+/// What stands in the empty room.
+#[must_use]
+pub fn bodies(brief: &Brief, site: &Site) -> Vec<Obstacle> {
+    let body = |body: &crate::site::Body| {
+        Obstacle::new(body.shape.clone(), height_of_body(brief, body.id), Whose::Body(body.id))
+    };
+    site.bodies.iter().map(body).collect()
+}
+
+fn of_piece(piece: &Piece, placed: &Placed) -> Vec<Obstacle> {
+    match piece.kind {
+        kind if kind.is_seat() => backs(piece, placed),
+        PieceKind::FloorLamp | PieceKind::Rug => Vec::new(),
+        _ => {
+            let itself = Obstacle::new(placed.main(), piece.height, Whose::Piece(placed.piece));
+            std::iter::once(itself).chain(screen(piece, placed)).collect()
+        }
+    }
+}
+
+fn backs(piece: &Piece, placed: &Placed) -> Vec<Obstacle> {
+    let thick = BACK.min(placed.size.depth / 2.0);
+    let back = |shape, whose| Obstacle::new(shape, piece.height, whose);
+    let (from, to) = match placed.hand {
+        Some(_) => (0.0, placed.size.width),
+        None => (-placed.size.width / 2.0, placed.size.width / 2.0),
+    };
+    let mut all = vec![back(placed.block(from, to, 0.0, thick), Whose::Back(placed.piece))];
+    if let (Some(_), Some(length), false) = (placed.hand, placed.size.return_length, piece.chaise) {
+        all.push(back(placed.block(0.0, thick, 0.0, length), Whose::ReturnBack(placed.piece)));
+    }
+    all
+}
+
+fn screen(piece: &Piece, placed: &Placed) -> Option<Obstacle> {
+    let half = screen_width(piece.screen?) / 2.0;
+    let middle = placed.size.depth / 2.0;
+    let shape = placed.block(-half, half, middle - SCREEN / 2.0, middle + SCREEN / 2.0);
+    Some(Obstacle::new(shape, piece.height_with_screen(), Whose::Screen(placed.piece)))
+}
+
+fn height_of_body(brief: &Brief, id: BodyId) -> f64 {
+    let height = match id {
+        BodyId::Fixed(id) => brief.room.fixed.get(id.0).and_then(|fixed| fixed.height),
+        BodyId::Item(id) => brief.room.items.get(id.0).and_then(|item| match &item.kind {
+            ItemKind::Radiator(radiator) => Some(radiator.height),
+            ItemKind::Fireplace(fire) => fire.height,
+            _ => None,
+        }),
+    };
+    height.unwrap_or(f64::INFINITY)
+}

@@ -1,0 +1,100 @@
+//! What several criteria ask of one layout, worked out once.
+
+use elbowroom_model::{Brief, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, WallItem};
+
+use super::Scene;
+use super::obstacles::obstacles;
+use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye, seat_places};
+use super::sight::{Barriers, Eye, Seen, Target, seen};
+use crate::layout::Placed;
+
+/// A scene with the places where people sit and all that stands before their eyes.
+pub(super) struct Setting<'a> {
+    pub(super) scene: Scene<'a>,
+    pub(super) places: Vec<SeatPlace>,
+    pub(super) barriers: Barriers,
+}
+
+impl<'a> Setting<'a> {
+    pub(super) fn of(scene: &Scene<'a>) -> Self {
+        let Scene { brief, site, layout, .. } = *scene;
+        let places = seat_places(brief, layout);
+        let barriers = Barriers::new(&brief.room.outline(), obstacles(brief, site, layout));
+        Self { scene: *scene, places, barriers }
+    }
+
+    pub(super) const fn brief(&self) -> &'a Brief {
+        self.scene.brief
+    }
+
+    /// The main seat as it stands.
+    pub(super) fn main_seat(&self) -> Option<(&'a Piece, &'a Placed)> {
+        let placed = self.scene.layout.of(self.scene.main_seat)?;
+        Some((self.brief().pieces.get(placed.piece)?, placed))
+    }
+
+    /// The first piece of a kind, as it stands.
+    pub(super) fn placed(&self, kind: PieceKind) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + use<'a> {
+        let pieces = &self.scene.brief.pieces;
+        let standing = self.scene.layout.placed.iter();
+        standing
+            .filter_map(|placed| Some((pieces.get(placed.piece)?, placed)))
+            .filter(move |(piece, _)| piece.kind == kind)
+    }
+
+    /// The name of a piece.
+    pub(super) fn name(&self, piece: usize) -> &'a str {
+        self.brief().pieces.get(piece).map_or("", |piece| piece.name.as_str())
+    }
+
+    /// A length in the brief's own unit.
+    pub(super) fn words(&self, length: f64) -> String {
+        self.brief().units.words(length, elbowroom_model::Rounding::Nearest)
+    }
+
+    /// What the sitter at `place` sees of `target` before them.
+    pub(super) fn seen_from(&self, place: &SeatPlace, target: &Target) -> Seen {
+        seen(sitting(place.eye), Some(place.facing), target, &self.barriers)
+    }
+
+    /// What one who sits in the middle of the main seat sees of `target`.
+    pub(super) fn seen_from_middle(&self, target: &Target) -> Seen {
+        self.main_seat().map_or_else(Seen::default, |(_, placed)| {
+            seen(sitting(middle_eye(placed)), Some(placed.facing), target, &self.barriers)
+        })
+    }
+}
+
+/// The eye of one who sits.
+const fn sitting(at: Point) -> Eye {
+    Eye { at, height: SITTING_EYE }
+}
+
+/// The ways in.
+pub(super) fn entrances(brief: &Brief) -> impl Iterator<Item = (ItemId, &WallItem)> {
+    brief.room.items().filter(|(_, item)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance))
+}
+
+/// The windows.
+pub(super) fn windows(brief: &Brief) -> impl Iterator<Item = (&WallItem, &elbowroom_model::Window)> {
+    brief.room.items.iter().filter_map(|item| match &item.kind {
+        ItemKind::Window(window) => Some((item, window)),
+        _ => None,
+    })
+}
+
+/// `the bay`, `the bay and the roof light`, `the bay, the side light and the roof light`.
+pub(super) fn listed<'n>(names: impl IntoIterator<Item = &'n str>) -> String {
+    let names: Vec<String> = names.into_iter().map(|name| format!("the {name}")).collect();
+    match names.split_last() {
+        None => String::new(),
+        Some((last, [])) => last.clone(),
+        Some((last, others)) => format!("{} and {last}", others.join(", ")),
+    }
+}
+
+/// The same sentence with a capital at its head.
+pub(super) fn sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

@@ -30,3 +30,37 @@ pub struct Place {
     /// Length in bytes of what is at fault.
     pub length: usize,
 }
+
+impl Fault {
+    /// The order in which faults are told: as they stand in the file, then by code; those without a place first.
+    #[must_use]
+    pub fn before(&self, other: &Self) -> std::cmp::Ordering {
+        self.place
+            .cmp(&other.place)
+            .then_with(|| self.code.cmp(other.code))
+            .then_with(|| self.message.cmp(&other.message))
+    }
+}
+
+/// Longest piece of a file's text that a message repeats, characters.
+const LONGEST_QUOTE: usize = 60;
+
+/// Whether a character could move a cursor, change a terminal or turn the reading direction.
+#[must_use]
+pub fn is_control(character: char) -> bool {
+    character.is_control()
+        || matches!(character, '\u{2028}' | '\u{2029}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
+}
+
+/// `text` with every control character replaced, so that it can be shown anywhere.
+#[must_use]
+pub fn clean(text: &str) -> String {
+    text.chars().map(|c| if is_control(c) { '\u{fffd}' } else { c }).collect()
+}
+
+/// A piece of the file's text as a message repeats it: clean, and cut where it is long.
+#[must_use]
+pub fn quoted(text: &str) -> String {
+    let short: String = clean(text).chars().take(LONGEST_QUOTE).collect();
+    if text.chars().count() > LONGEST_QUOTE { format!("{short}...") } else { short }
+}

@@ -3,16 +3,40 @@
 //! Here live the vocabulary of the trade as types ([`Room`], [`Piece`], [`Rules`], [`Wishes`]), the checked whole
 //! that the solver gets ([`Brief`]), and the reading of the scenario file with every fault it may have.
 //! Nothing here solves, and nothing here prints.
+//!
+//! ```
+//! let text = "
+//! units: cm
+//! walls:
+//!   - { length: 420, holds: [{ kind: window, at: 100, width: 180, view: liked }] }
+//!   - { length: 360 }
+//!   - { length: 420, holds: [{ kind: door, at: 20, width: 80, hinge: left, swings: in, leads_to: entrance }] }
+//!   - { length: 360 }
+//! pieces:
+//!   - { kind: sofa, width: 180..240 }
+//! ";
+//! let brief = elbowroom_model::scenario::read(text, None).map_err(|faults| format!("{faults:#?}"))?;
+//! assert_eq!(brief.room.walls[2].name, "wall 3");
+//! assert_eq!(brief.pieces[0].width.most, 2400.0);
+//! # Ok::<(), String>(())
+//! ```
 
 pub mod brief;
 pub mod fault;
+pub(crate) mod keyed;
 pub mod length;
+pub(crate) mod nearest;
 pub mod opening;
 pub mod piece;
 pub mod point;
+pub(crate) mod report;
 pub mod room;
 pub mod rules;
+pub mod scenario;
+pub mod survey;
+pub mod tables;
 pub mod wishes;
+pub(crate) mod yaml;
 
 pub use brief::{Brief, Notice};
 pub use fault::Fault;

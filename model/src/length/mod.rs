@@ -1,6 +1,12 @@
 //! Lengths as people write them; inside, always millimetres.
 
+mod measure;
+mod parse;
+
 use serde::{Deserialize, Serialize};
+
+pub use measure::Measure;
+pub use parse::{Extent, LONGEST, LengthError, bare, nearest_unit, parse, parse_extent};
 
 /// A unit of length that a scenario may speak.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, schemars::JsonSchema)]
@@ -35,6 +41,46 @@ pub enum Rounding {
 }
 
 impl Unit {
+    /// Every unit, as a scenario writes it.
+    pub const ALL: [Self; 5] = [Self::Millimetre, Self::Centimetre, Self::Metre, Self::Inch, Self::Foot];
+
+    /// The unit as a scenario writes it: `cm`.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Millimetre => "mm",
+            Self::Centimetre => "cm",
+            Self::Metre => "m",
+            Self::Inch => "in",
+            Self::Foot => "ft",
+        }
+    }
+
+    /// The unit that is written `key`.
+    #[must_use]
+    pub fn of(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|unit| unit.key() == key)
+    }
+
+    /// `length` (mm) in words, to a tenth of a millimetre: what was measured or is amiss, not what to shop for.
+    ///
+    /// ```
+    /// use elbowroom_model::length::Unit;
+    /// assert_eq!(Unit::Centimetre.finely(643.9), "64.39 cm");
+    /// assert_eq!(Unit::Foot.finely(3517.9), "11 ft 6.5 in");
+    /// ```
+    #[must_use]
+    pub fn finely(self, length: f64) -> String {
+        let (places, number) = match self {
+            Self::Millimetre => (1, length),
+            Self::Centimetre => (2, length / self.millimetres()),
+            Self::Metre => (4, length / self.millimetres()),
+            Self::Inch => (2, length / self.millimetres()),
+            Self::Foot => return feet_finely(length),
+        };
+        format!("{} {}", trimmed(number, places), self.key())
+    }
+
     /// Millimetres in one of this unit.
     #[must_use]
     pub const fn millimetres(self) -> f64 {
@@ -109,5 +155,23 @@ fn inches(halves: i64) -> String {
         (0, 1) => "1/2 in".to_owned(),
         (whole, 0) => format!("{whole} in"),
         (whole, _) => format!("{whole} 1/2 in"),
+    }
+}
+
+/// `number` with at most so many decimal places, none that are 0.
+fn trimmed(number: f64, places: usize) -> String {
+    let text = format!("{number:.places$}");
+    let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
+    if text == "-0" { "0".to_owned() } else { text.to_owned() }
+}
+
+fn feet_finely(length: f64) -> String {
+    let hundredths = (length.abs() / 0.254).round();
+    let (feet, inches) = ((hundredths / 1200.0).floor(), hundredths.rem_euclid(1200.0) / 100.0);
+    let sign = if length < 0.0 && hundredths > 0.0 { "-" } else { "" };
+    match (feet == 0.0, inches == 0.0) {
+        (true, _) => format!("{sign}{} in", trimmed(inches, 2)),
+        (false, true) => format!("{sign}{} ft", trimmed(feet, 0)),
+        (false, false) => format!("{sign}{} ft {} in", trimmed(feet, 0), trimmed(inches, 2)),
     }
 }

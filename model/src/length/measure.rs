@@ -1,0 +1,65 @@
+//! A length as a file gives it: a number in the file's unit, or a text with a unit of its own.
+
+use std::borrow::Cow;
+
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
+use serde::Deserialize;
+
+use super::{Extent, LengthError, Unit, bare, parse, parse_extent};
+
+/// A length as written.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(untagged)]
+pub enum Measure {
+    /// A number in the file's unit.
+    Number(f64),
+    /// A text, perhaps with a unit of its own.
+    Text(String),
+}
+
+impl Measure {
+    /// The length, mm.
+    ///
+    /// # Errors
+    /// Why it is none.
+    pub fn length(&self, units: Unit) -> Result<f64, LengthError> {
+        match self {
+            Self::Number(number) => bare(*number, units),
+            Self::Text(text) => parse(text, units),
+        }
+    }
+
+    /// The range or the one length, mm.
+    ///
+    /// # Errors
+    /// Why it is neither.
+    pub fn extent(&self, units: Unit) -> Result<Extent, LengthError> {
+        match self {
+            Self::Number(number) => bare(*number, units).map(Extent::One),
+            Self::Text(text) => parse_extent(text, units),
+        }
+    }
+
+    /// The length as the file has it, fit to be shown.
+    #[must_use]
+    pub fn as_written(&self) -> String {
+        match self {
+            Self::Number(number) => number.to_string(),
+            Self::Text(text) => crate::fault::quoted(text),
+        }
+    }
+}
+
+impl JsonSchema for Measure {
+    fn inline_schema() -> bool {
+        true
+    }
+
+    fn schema_name() -> Cow<'static, str> {
+        "Length".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({ "type": ["number", "string"] })
+    }
+}

@@ -1,0 +1,303 @@
+//! Lengths and ranges as text: `3.52 m`, `11 ft 6 in`, `11'6"`, `5 1/2 in`, `200..260 cm`.
+
+use std::iter::Peekable;
+use std::str::CharIndices;
+
+use super::Unit;
+
+/// The longest length that is taken, mm (10 km): what is longer is a slip of the pen, and would cost precision.
+pub const LONGEST: f64 = 1e7;
+
+/// Why a text is no length.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum LengthError {
+    /// There is nothing in it.
+    #[error("is empty")]
+    Empty,
+    /// It is not a number with a unit.
+    #[error("is not a length")]
+    NotALength,
+    /// The unit is none that is known; the nearest one that is.
+    #[error("has the unknown unit `{unit}`")]
+    UnknownUnit {
+        /// As written.
+        unit: String,
+        /// The nearest known one, where one is near.
+        nearest: Option<&'static str>,
+    },
+    /// A comma where a point belongs.
+    #[error("has a comma in it")]
+    Comma,
+    /// Several numbers that are not feet and then inches.
+    #[error("joins units that do not go together")]
+    Compound,
+    /// A length of feet and inches in a range.
+    #[error("has feet and inches together in a range")]
+    CompoundInRange,
+    /// A range whose lower end alone has a unit.
+    #[error("has a unit at its lower end alone")]
+    UnitAtLowerEndAlone,
+    /// A dash where the two dots of a range belong.
+    #[error("has a dash where the two dots of a range belong")]
+    Dash,
+    /// A range where one length is meant.
+    #[error("is a range where one length is meant")]
+    Range,
+    /// Beyond what can be a length in a room.
+    #[error("is no length that a room can have")]
+    OutOfBounds,
+}
+
+/// One size, or a range of which either end may be missing; mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Extent {
+    /// A size that is fixed.
+    One(f64),
+    /// A range as given.
+    Between {
+        /// Its lower end.
+        least: Option<f64>,
+        /// Its upper end.
+        most: Option<f64>,
+    },
+}
+
+/// The length in `text`, mm; a number without a unit is in `units`. A leading minus sign is taken.
+///
+/// # Errors
+/// A [`LengthError`] that says why the text is no length.
+///
+/// ```
+/// use elbowroom_model::length::{Unit, parse};
+/// assert_eq!(parse("3.52 m", Unit::Inch), Ok(3520.0));
+/// assert_eq!(parse("11'6\"", Unit::Centimetre), Ok(138.0 * 25.4));
+/// assert_eq!(parse("5 1/2 in", Unit::Centimetre), Ok(139.7));
+/// assert_eq!(parse("58", Unit::Inch), Ok(58.0 * 25.4));
+/// ```
+pub fn parse(text: &str, units: Unit) -> Result<f64, LengthError> {
+    if text.contains("..") {
+        return Err(LengthError::Range);
+    }
+    Quantity::of(text)?.millimetres(units)
+}
+
+/// The range or the one length in `text`, mm; a unit after a range holds for both of its ends.
+///
+/// # Errors
+/// A [`LengthError`] that says why the text is no range. A range that runs backward is taken: the caller knows what to say.
+///
+/// ```
+/// use elbowroom_model::length::{Extent, Unit, parse_extent};
+/// let range = parse_extent("200..260 cm", Unit::Inch);
+/// assert_eq!(range, Ok(Extent::Between { least: Some(2000.0), most: Some(2600.0) }));
+/// ```
+pub fn parse_extent(text: &str, units: Unit) -> Result<Extent, LengthError> {
+    let Some((lower, upper)) = text.split_once("..") else {
+        if text.trim().chars().skip(1).any(|c| matches!(c, '-' | '–' | '—')) {
+            return Err(LengthError::Dash);
+        }
+        return parse(text, units).map(Extent::One);
+    };
+    let lower = end_of_range(lower)?;
+    let upper = end_of_range(upper)?;
+    if lower.is_none() && upper.is_none() {
+        return Err(LengthError::Empty);
+    }
+    let lower_unit = lower.as_ref().and_then(Quantity::unit);
+    let upper_unit = upper.as_ref().and_then(Quantity::unit);
+    if lower_unit.is_some() && upper.is_some() && upper_unit.is_none() {
+        return Err(LengthError::UnitAtLowerEndAlone);
+    }
+    let lower_units = upper_unit.unwrap_or(units);
+    let least = lower.map(|end| end.millimetres(lower_units)).transpose()?;
+    let most = upper.map(|end| end.millimetres(units)).transpose()?;
+    Ok(Extent::Between { least, most })
+}
+
+/// A number that came without a unit, mm.
+///
+/// # Errors
+/// [`LengthError::OutOfBounds`] where it is not finite or beyond [`LONGEST`].
+pub fn bare(number: f64, units: Unit) -> Result<f64, LengthError> {
+    within_bounds(number * units.millimetres())
+}
+
+fn end_of_range(text: &str) -> Result<Option<Quantity>, LengthError> {
+    if text.trim().is_empty() {
+        return Ok(None);
+    }
+    let end = Quantity::of(text)?;
+    if end.parts.len() > 1 {
+        return Err(LengthError::CompoundInRange);
+    }
+    Ok(Some(end))
+}
+
+fn within_bounds(length: f64) -> Result<f64, LengthError> {
+    if length.is_finite() && length.abs() <= LONGEST { Ok(length) } else { Err(LengthError::OutOfBounds) }
+}
+
+/// A signed sum of numbers with their units, as written.
+struct Quantity {
+    negative: bool,
+    parts: Vec<(f64, Option<Unit>)>,
+}
+
+impl Quantity {
+    fn of(text: &str) -> Result<Self, LengthError> {
+        let text = text.trim();
+        if text.contains(',') {
+            return Err(LengthError::Comma);
+        }
+        let (negative, rest) = match text.strip_prefix(['-', '−']) {
+            Some(rest) => (true, rest),
+            None => (false, text.strip_prefix('+').unwrap_or(text)),
+        };
+        let mut chars = rest.char_indices().peekable();
+        let mut parts = Vec::new();
+        skip_space(&mut chars);
+        while chars.peek().is_some() {
+            let number = number(rest, &mut chars)?;
+            let unit = unit(rest, &mut chars)?;
+            parts.push((number, unit));
+            skip_space(&mut chars);
+        }
+        if parts.is_empty() {
+            return Err(if text.is_empty() { LengthError::Empty } else { LengthError::NotALength });
+        }
+        Ok(Self { negative, parts })
+    }
+
+    fn unit(&self) -> Option<Unit> {
+        self.parts.first().and_then(|part| part.1)
+    }
+
+    fn millimetres(&self, units: Unit) -> Result<f64, LengthError> {
+        let length = match self.parts.as_slice() {
+            [(number, unit)] => number * unit.unwrap_or(units).millimetres(),
+            // In inches first: one product, so that no rounding creeps in.
+            [(feet, Some(Unit::Foot)), (inches, Some(Unit::Inch))] => (feet * 12.0 + inches) * Unit::Inch.millimetres(),
+            _ => return Err(LengthError::Compound),
+        };
+        within_bounds(if self.negative { -length } else { length })
+    }
+}
+
+type Chars<'a> = Peekable<CharIndices<'a>>;
+
+fn skip_space(chars: &mut Chars<'_>) {
+    while chars.next_if(|(_, c)| c.is_whitespace()).is_some() {}
+}
+
+/// `352`, `3.52`, `1/2`, `5 1/2`, `½`, `5½`.
+fn number(text: &str, chars: &mut Chars<'_>) -> Result<f64, LengthError> {
+    let whole = match decimal(text, chars) {
+        None => return vulgar(chars).ok_or(LengthError::NotALength),
+        Some(whole) => whole,
+    };
+    if chars.next_if(|(_, c)| *c == '/').is_some() {
+        return fraction(whole, decimal(text, chars));
+    }
+    if let Some(part) = vulgar(chars) {
+        return Ok(whole + part);
+    }
+    // `5 1/2`: look ahead past the space for a second number with a stroke after it.
+    let mut ahead = chars.clone();
+    skip_space(&mut ahead);
+    if let Some(part) = vulgar(&mut ahead) {
+        *chars = ahead;
+        return Ok(whole + part);
+    }
+    if let Some(above) = decimal(text, &mut ahead)
+        && ahead.next_if(|(_, c)| *c == '/').is_some()
+    {
+        let part = fraction(above, decimal(text, &mut ahead))?;
+        *chars = ahead;
+        return Ok(whole + part);
+    }
+    Ok(whole)
+}
+
+fn fraction(above: f64, below: Option<f64>) -> Result<f64, LengthError> {
+    match below {
+        Some(below) if below > 0.0 => Ok(above / below),
+        _ => Err(LengthError::NotALength),
+    }
+}
+
+fn decimal(text: &str, chars: &mut Chars<'_>) -> Option<f64> {
+    let (start, _) = *chars.peek()?;
+    let mut end = start;
+    while let Some((at, c)) = chars.next_if(|(_, c)| c.is_ascii_digit() || *c == '.') {
+        end = at + c.len_utf8();
+    }
+    text.get(start..end)?.parse().ok()
+}
+
+fn vulgar(chars: &mut Chars<'_>) -> Option<f64> {
+    let value = match chars.peek()?.1 {
+        '½' => 0.5,
+        '¼' => 0.25,
+        '¾' => 0.75,
+        '⅛' => 0.125,
+        '⅜' => 0.375,
+        '⅝' => 0.625,
+        '⅞' => 0.875,
+        _ => return None,
+    };
+    chars.next();
+    Some(value)
+}
+
+fn unit(text: &str, chars: &mut Chars<'_>) -> Result<Option<Unit>, LengthError> {
+    skip_space(chars);
+    let Some((start, first)) = chars.peek().copied() else { return Ok(None) };
+    let mark = match first {
+        '\'' | '′' | '’' => Some(Unit::Foot),
+        '"' | '″' | '”' => Some(Unit::Inch),
+        _ => None,
+    };
+    if mark.is_some() {
+        chars.next();
+        return Ok(mark);
+    }
+    let mut end = start;
+    while let Some((at, c)) = chars.next_if(|(_, c)| c.is_alphabetic()) {
+        end = at + c.len_utf8();
+    }
+    match text.get(start..end).unwrap_or_default() {
+        // A digit or a mark that is no unit: the number's reader will have its say.
+        "" => Ok(None),
+        word => Unit::of(word)
+            .map(Some)
+            .ok_or_else(|| LengthError::UnknownUnit { unit: word.to_owned(), nearest: nearest_unit(word) }),
+    }
+}
+
+/// The unit that someone who wrote `word` will have meant.
+#[must_use]
+pub fn nearest_unit(word: &str) -> Option<&'static str> {
+    let word = word.to_lowercase();
+    let known: [(&str, &str); 17] = [
+        ("millimetre", "mm"),
+        ("millimeter", "mm"),
+        ("millimetres", "mm"),
+        ("centimetre", "cm"),
+        ("centimeter", "cm"),
+        ("centimetres", "cm"),
+        ("metre", "m"),
+        ("meter", "m"),
+        ("metres", "m"),
+        ("meters", "m"),
+        ("inch", "in"),
+        ("inches", "in"),
+        ("foot", "ft"),
+        ("feet", "ft"),
+        ("mm", "mm"),
+        ("cm", "cm"),
+        ("in", "in"),
+    ];
+    let near = |(name, unit): &(&str, &'static str)| (strsim::damerau_levenshtein(name, &word), *unit);
+    let (distance, unit) = known.iter().map(near).min_by_key(|(distance, _)| *distance)?;
+    (distance <= (word.chars().count() / 2).max(1)).then_some(unit)
+}

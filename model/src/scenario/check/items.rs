@@ -1,0 +1,84 @@
+//! Items on a wall: past its ends, one on another, a window's heights.
+
+use crate::opening::ItemKind;
+use crate::report::Report;
+use crate::room::{Wall, WallItem};
+use crate::yaml::Trail;
+
+/// What is nearer than this touches and does not overlap, mm.
+const TOUCHING: f64 = 1e-6;
+
+/// Whether the item lies between the ends of its wall, `length` long as measured; `rounding` is forgiven.
+pub(crate) fn on_its_wall(
+    item: &WallItem,
+    (wall, length, rounding): (&Wall, f64, f64),
+    (at, report): (&Trail, &mut Report<'_>),
+) -> bool {
+    let slack = rounding + TOUCHING;
+    let remedy = || format!("Check `at` and `width` of {}, and the length of {}.", item.name, wall.name);
+    if item.at < -slack {
+        let message = format!("{} starts {} before the left end of {}.", item.name, report.words(-item.at), wall.name);
+        report.add(&at.key("at"), "item_past_wall_end", &item.name, message, remedy());
+        return false;
+    }
+    let past = item.at + item.width - length;
+    if past > slack {
+        let message = format!(
+            "{} runs {} past the right end of {}: it ends at {}, the wall at {}.",
+            item.name,
+            report.words(past),
+            wall.name,
+            report.words(item.at + item.width),
+            report.words(length)
+        );
+        report.add(&at.key("at"), "item_past_wall_end", &item.name, message, remedy());
+        return false;
+    }
+    true
+}
+
+/// Tells every two items on one wall that overlap and may not.
+pub(crate) fn tell_overlaps(items: &[(WallItem, Trail)], walls: &[Wall], report: &mut Report<'_>) {
+    for (place, (one, _)) in items.iter().enumerate() {
+        for (other, at) in items.iter().skip(place + 1).filter(|(other, _)| other.wall == one.wall) {
+            let (by, may) = (overlap(one, other), may_overlap(&one.kind, &other.kind));
+            if by > TOUCHING && !may {
+                let wall = walls.get(one.wall.0).map_or("their wall", |wall| &wall.name);
+                let message = format!("{} overlaps {} on {wall} by {}.", other.name, one.name, report.words(by));
+                let remedy = format!("Check `at` and `width` of {} and {}.", one.name, other.name);
+                report.add(&at.key("at"), "items_overlap", &other.name, message, remedy);
+            }
+        }
+    }
+}
+
+/// How far the two reach into one another along the wall, mm; a socket counts by how deep it lies in the other.
+fn overlap(one: &WallItem, other: &WallItem) -> f64 {
+    let (ends, other_ends) = (one.at + one.width, other.at + other.width);
+    let points = one.width == 0.0 || other.width == 0.0;
+    let by = (ends - other.at).min(other_ends - one.at);
+    if points { by } else { by.min(one.width).min(other.width) }
+}
+
+/// Radiators and sockets may lie under a window or overlap it.
+fn may_overlap(one: &ItemKind, other: &ItemKind) -> bool {
+    let low = |kind: &ItemKind| matches!(kind, ItemKind::Radiator(_) | ItemKind::Socket(_));
+    let window = |kind: &ItemKind| matches!(kind, ItemKind::Window(_));
+    (low(one) && window(other)) || (window(one) && low(other))
+}
+
+/// Whether a window's sill lies below its head.
+pub(crate) fn sill_below_head(name: &str, (sill, head): (f64, f64), (at, report): (&Trail, &mut Report<'_>)) -> bool {
+    if sill < head {
+        return true;
+    }
+    let message = format!(
+        "The sill of {name} is {} above the floor and its head {}: the sill is {} too high.",
+        report.words(sill),
+        report.words(head),
+        report.words(sill - head)
+    );
+    let remedy = "Give `sill` (default 900 mm) and `head` (default 2100 mm or the ceiling) as measured from the floor.";
+    report.add(&at.key("sill"), "sill_above_head", name, message, remedy.to_owned());
+    false
+}

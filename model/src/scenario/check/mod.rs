@@ -1,0 +1,7 @@
+//! What is refused, one family of faults a file: each tells what is wrong, by how much, and the remedy.
+
+pub(super) mod fixed;
+pub(super) mod items;
+pub(super) mod limits;
+pub(super) mod swing;
+pub(super) mod walls;

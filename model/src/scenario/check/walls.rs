@@ -1,0 +1,203 @@
+//! Walls: corners, closing, crossing, direction, area.
+
+use crate::point::Point;
+use crate::report::Report;
+use crate::room::Wall;
+use crate::scenario::document::WallRow;
+use crate::survey::compass::{Closed, MOST_SPREAD};
+use crate::survey::trace;
+use crate::yaml::Trail;
+
+/// Least and most area of a room, mm2.
+const AREAS: (f64, f64) = (2e6, 400e6);
+/// Corners may miss their sum by this, degrees.
+const MOST_CORNER_MISFIT: f64 = 3.0;
+/// How far from parallel to the misclosure a wall may run and still be a likely slip: the sine of the angle.
+const PARALLEL: f64 = 0.3;
+/// Nearer than this, walls touch, mm.
+const TOUCHING: f64 = 1e-6;
+
+fn wall_at(place: usize) -> Trail {
+    Trail::default().key("walls").index(place)
+}
+
+/// A wall that has no length.
+pub(crate) fn no_length(name: &str, at: &Trail, report: &mut Report<'_>) {
+    let message = format!("{name} has no `length`.");
+    let remedy = "Give its length, or give every wall `start: [x, y]` instead.".to_owned();
+    report.add(at, "missing_key", name, message, remedy);
+}
+
+/// Tells a wall that mixes the two forms.
+pub(crate) fn one_way_or_the_other(row: &WallRow, name: &str, at: &Trail, report: &mut Report<'_>) {
+    let remedy = || "Give every wall `start`, or every wall `length`; not some of each.".to_owned();
+    if row.start.is_none() {
+        let message = format!("{name} has no `start`, and other walls have one.");
+        report.add(at, "mixed_walls", name, message, remedy());
+    }
+    for (key, given) in [("length", row.length.is_some()), ("corner", row.corner.is_some())] {
+        if given && row.start.is_some() {
+            let message = format!("{name} has both `start` and `{key}`.");
+            report.add(&at.key(key), "mixed_walls", name, message, remedy());
+        }
+    }
+}
+
+/// The inside angle, where it is one.
+pub(crate) fn corner(corner: f64, name: &str, at: &Trail, report: &mut Report<'_>) -> Option<f64> {
+    if corner > 0.0 && corner < 360.0 {
+        return Some(corner);
+    }
+    let message =
+        format!("The corner at the right-hand end of {name} is {corner} degrees; it must lie between 0 and 360.");
+    let remedy = "Give the inside angle: 90 for a plain corner, 270 for an outside one.".to_owned();
+    report.add(&at.key("corner"), "corner_out_of_range", name, message, remedy);
+    None
+}
+
+/// Whether the corners add up to what a closed outline has, within what may be spread.
+pub(crate) fn corners_add_up(corners: &[f64], misfit: f64, report: &mut Report<'_>) -> bool {
+    if misfit.abs() <= MOST_CORNER_MISFIT {
+        return true;
+    }
+    let sum: f64 = corners.iter().sum();
+    let needed = trace::corner_sum(corners.len());
+    let message = format!(
+        "The {} inside corners add up to {sum} degrees; they must add up to {needed}, so {} degrees are {}.",
+        corners.len(),
+        misfit.abs(),
+        if misfit > 0.0 { "too many" } else { "missing" }
+    );
+    let outside = 360.0 * corners.len() as f64 - sum;
+    let remedy = if (outside - needed).abs() <= MOST_CORNER_MISFIT {
+        "These look like outside angles: give what is left to 360 of each.".to_owned()
+    } else {
+        "Check which corners are outside corners (270), and that no wall is left out.".to_owned()
+    };
+    report.add(&Trail::default().key("walls"), "corners_do_not_add_up", "", message, remedy);
+    false
+}
+
+/// Whether what fails to close may be spread; else names the walls that run along it.
+pub(crate) fn closes(closed: &Closed, walls: &[Wall], report: &mut Report<'_>) -> bool {
+    if closed.ratio() <= MOST_SPREAD {
+        return true;
+    }
+    let vector = closed.misclosure;
+    let message = format!(
+        "The walls do not close: the last ends {} from where the first began ({} to the right, {} up the plan), {:.1} % of the girth; \
+         up to 1 % is spread.",
+        report.words(vector.norm()),
+        report.words(vector.x),
+        report.words(vector.y),
+        closed.ratio() * 100.0
+    );
+    let likely = likely_slips(walls, vector);
+    let remedy = format!("Measure again what runs that way: {}.", likely.join(", "));
+    report.add(&Trail::default().key("walls"), "does_not_close", "", message, remedy);
+    false
+}
+
+fn likely_slips(walls: &[Wall], vector: Point) -> Vec<String> {
+    let Some(along) = vector.unit() else { return Vec::new() };
+    let skew = |wall: &&Wall| wall.along().cross(along).abs();
+    let parallel: Vec<String> =
+        walls.iter().filter(|wall| skew(wall) <= PARALLEL).map(|wall| wall.name.clone()).collect();
+    if !parallel.is_empty() {
+        return parallel;
+    }
+    walls.iter().min_by(|a, b| skew(a).total_cmp(&skew(b))).map(|wall| wall.name.clone()).into_iter().collect()
+}
+
+/// Whether the outline is simple, clockwise and of a sensible area.
+pub(crate) fn sound(walls: &[Wall], report: &mut Report<'_>) -> bool {
+    let before = report.count();
+    tell_no_length(walls, report);
+    if report.count() == before {
+        tell_crossing(walls, report);
+    }
+    if report.count() == before {
+        tell_direction_and_area(walls, report);
+    }
+    report.count() == before
+}
+
+fn tell_no_length(walls: &[Wall], report: &mut Report<'_>) {
+    for (place, wall) in walls.iter().enumerate().filter(|(_, wall)| wall.length() <= TOUCHING) {
+        let message = format!("{} starts and ends at the same place.", wall.name);
+        report.add(
+            &wall_at(place),
+            "wall_without_length",
+            &wall.name,
+            message,
+            "Leave it out, or move its start.".to_owned(),
+        );
+    }
+}
+
+fn tell_crossing(walls: &[Wall], report: &mut Report<'_>) {
+    let count = walls.len();
+    for (first, one) in walls.iter().enumerate() {
+        for (second, other) in walls.iter().enumerate().skip(first + 1) {
+            let neighbours = second == first + 1 || (first == 0 && second == count - 1);
+            let cross = if neighbours { folds_back(one, other, first, second) } else { meet(one, other) };
+            if cross {
+                let message = format!("{} and {} cross or touch.", one.name, other.name);
+                let remedy = format!("Check the lengths and corners between {} and {}.", one.name, other.name);
+                report.add(&wall_at(second), "walls_cross", &other.name, message, remedy);
+            }
+        }
+    }
+}
+
+/// Whether two walls that share a corner lie on one another.
+fn folds_back(one: &Wall, other: &Wall, first: usize, second: usize) -> bool {
+    let (before, after) = if second == first + 1 { (one, other) } else { (other, one) };
+    let turned = before.along().cross(after.along()).abs();
+    before.along().dot(after.along()) < 0.0 && turned * before.length().min(after.length()) <= TOUCHING
+}
+
+/// Whether two stretches cross or touch.
+fn meet(one: &Wall, other: &Wall) -> bool {
+    let sides = |wall: &Wall, point: Point| {
+        let side = wall.along().cross(point - wall.start);
+        if side.abs() <= TOUCHING { 0.0 } else { side.signum() }
+    };
+    let (a, b) = (sides(one, other.start), sides(one, other.end));
+    let (c, d) = (sides(other, one.start), sides(other, one.end));
+    if a * b < 0.0 && c * d < 0.0 {
+        return true;
+    }
+    let touches = |wall: &Wall, point: Point, side: f64| {
+        let along = wall.along().dot(point - wall.start);
+        side == 0.0 && (-TOUCHING..=wall.length() + TOUCHING).contains(&along)
+    };
+    touches(one, other.start, a)
+        || touches(one, other.end, b)
+        || touches(other, one.start, c)
+        || touches(other, one.end, d)
+}
+
+fn tell_direction_and_area(walls: &[Wall], report: &mut Report<'_>) {
+    // About a corner of the room: coordinates may be far from the origin.
+    let Some(origin) = walls.first().map(|wall| wall.start) else { return };
+    let area = -0.5 * walls.iter().map(|wall| (wall.start - origin).cross(wall.end - origin)).sum::<f64>();
+    let at = Trail::default().key("walls");
+    if area < -TOUCHING {
+        let message = "The walls run counter-clockwise as seen from above (x to the right, y up).".to_owned();
+        let remedy = "List the corners in the opposite order; each wall's `start` is its left-hand end as you face it from inside.";
+        report.add(&at, "runs_counter_clockwise", "", message, remedy.to_owned());
+        return;
+    }
+    let (least, most) = AREAS;
+    let metres = area / 1e6;
+    if area < least {
+        let message =
+            format!("The room has {metres:.2} m2, {:.2} less than the 2 m2 it must have.", (least - area) / 1e6);
+        report.add(&at, "too_small", "", message, "Check the unit: is `units` what the lengths are in?".to_owned());
+    } else if area > most {
+        let message =
+            format!("The room has {metres:.1} m2, {:.1} more than the 400 m2 it may have.", (area - most) / 1e6);
+        report.add(&at, "too_large", "", message, "Check the unit: is `units` what the lengths are in?".to_owned());
+    }
+}

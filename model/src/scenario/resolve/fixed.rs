@@ -1,0 +1,72 @@
+//! What stands off the walls for good.
+
+use super::names::Names;
+use super::outline::Outline;
+use crate::length::Measure;
+use crate::point::Point;
+use crate::report::{Of, Report, Taken};
+use crate::room::Fixed;
+use crate::scenario::check;
+use crate::scenario::document::{Document, FixedRow};
+use crate::yaml::Trail;
+
+/// The fixed things that are sound.
+pub(super) fn fixed(
+    document: &Document,
+    names: &Names,
+    outline: Option<&Outline>,
+    (report, notices): (&mut Report<'_>, &mut Vec<String>),
+) -> Vec<Fixed> {
+    let mut found = Vec::new();
+    for (place, row) in document.fixed.iter().flatten().enumerate() {
+        let Some(row) = row else { continue };
+        let at = Trail::default().key("fixed").index(place);
+        found.extend(one(row, &names.fixed[place], (&at, report)));
+    }
+    let outside =
+        |one: &&Fixed| outline.is_some_and(|outline| !check::fixed::in_the_room(&one.corners, &outline.walls));
+    let notice = |one: &Fixed| {
+        format!(
+            "{} stands outside the walls; its corners are plan coordinates, from the left end of the first wall.",
+            one.name
+        )
+    };
+    notices.extend(found.iter().filter(outside).map(notice));
+    found
+}
+
+fn one(row: &FixedRow, name: &str, (at, report): (&Trail, &mut Report<'_>)) -> Option<Fixed> {
+    let kind = row.kind.clone()?;
+    if kind.chars().any(crate::fault::is_control) || kind.trim().is_empty() {
+        let message = format!("The kind of {} is empty or holds control characters.", crate::fault::quoted(name));
+        report.add(
+            &at.key("kind"),
+            "control_character",
+            name,
+            message,
+            "Write a plain word, such as pillar.".to_owned(),
+        );
+        return None;
+    }
+    let height = match &row.height {
+        Some(measure) => {
+            Some(report.length(measure, &at.key("height"), Of { item: name, figure: "height" }, Taken::AboveZero)?)
+        }
+        None => None,
+    };
+    let corners = row.corners.as_ref()?;
+    let corners: Option<Vec<Point>> = corners
+        .iter()
+        .enumerate()
+        .map(|(nth, corner)| point(corner, name, (&at.key("corners").index(nth), report)))
+        .collect();
+    let corners = check::fixed::convex(name, corners?, (at, report))?;
+    Some(Fixed { name: name.to_owned(), kind, corners, height })
+}
+
+fn point([x, y]: &[Measure; 2], name: &str, (at, report): (&Trail, &mut Report<'_>)) -> Option<Point> {
+    let of = Of { item: name, figure: "corner" };
+    let x = report.length(x, &at.index(0), of, Taken::Any);
+    let y = report.length(y, &at.index(1), of, Taken::Any);
+    Some(Point::new(x?, y?))
+}

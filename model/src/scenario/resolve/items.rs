@@ -1,0 +1,222 @@
+//! What the walls hold.
+
+use super::names::Names;
+use super::outline::Outline;
+use crate::fault::{is_control, quoted};
+use crate::length::Measure;
+use crate::opening::{
+    Door, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,
+};
+use crate::report::{Of, Report, Taken};
+use crate::room::{Survey, Wall, WallId, WallItem};
+use crate::rules::{Rule, Rules};
+use crate::scenario::check;
+use crate::scenario::document::{
+    CarriesRow, Document, DoorRow, FireplaceRow, HingeRow, ItemRow, OpeningRow, RadiatorRow, StanceRow, SwingsRow,
+    ViewRow, WindowRow,
+};
+use crate::yaml::Trail;
+
+/// Sill of a window that is not measured, mm.
+const SILL: f64 = 900.0;
+/// Head of a window that is not measured, mm, or the ceiling if lower.
+const HEAD: f64 = 2100.0;
+/// Height of a radiator that is not measured, mm.
+const RADIATOR_HEIGHT: f64 = 600.0;
+
+/// All that is needed to read the items.
+pub(super) struct Items<'a> {
+    pub(super) document: &'a Document,
+    pub(super) names: &'a Names,
+    pub(super) rules: &'a Rules,
+    pub(super) ceiling: Option<f64>,
+}
+
+/// An item, and where it stands in the file.
+pub(super) type Found = (WallItem, Trail);
+type Told<'a, 'b> = (&'a mut Report<'b>, &'a mut Vec<String>);
+
+impl Items<'_> {
+    /// The items that are sound; what needs the outline is left alone where there is none.
+    pub(super) fn resolve(&self, outline: Option<&Outline>, told: Told<'_, '_>) -> Vec<Found> {
+        let (report, notices) = told;
+        let mut found = Vec::new();
+        for (wall, row) in self.document.walls.iter().flatten().enumerate() {
+            let Some(row) = row else { continue };
+            for (place, item) in row.holds.iter().flatten().enumerate() {
+                let at = Trail::default().key("walls").index(wall).key("holds").index(place);
+                let name = &self.names.items[wall][place];
+                let Some(item) = item else { continue };
+                if let Some(item) = self.item(item, (name, WallId(wall)), (&at, report, notices)) {
+                    found.push((item, at));
+                }
+            }
+        }
+        if let Some(outline) = outline {
+            found.retain_mut(|(item, at)| held_to_its_wall(item, outline, (at, report)));
+            check::items::tell_overlaps(&found, &outline.walls, report);
+        }
+        if !found.iter().any(|(item, _)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance)) {
+            notices.push(
+                "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out."
+                    .to_owned(),
+            );
+        }
+        found
+    }
+
+    fn item(&self, row: &ItemRow, (name, wall): (&String, WallId), told: Place<'_, '_>) -> Option<WallItem> {
+        let (at, report, notices) = told;
+        let mut read = Read { name, at, report };
+        let (place, width, kind) = match row {
+            ItemRow::Window(row) => (&row.at, read.width(&row.width), self.window(row, &mut read)),
+            ItemRow::Door(row) => (&row.at, read.width(&row.width), door(row, &mut read, notices)),
+            ItemRow::Opening(row) => (&row.at, read.width(&row.width), opening(row, &mut read, notices)),
+            ItemRow::Radiator(row) => (&row.at, read.width(&row.width), self.radiator(row, &mut read, notices)),
+            ItemRow::Fireplace(row) => (&row.at, read.width(&row.width), self.fireplace(row, &mut read)),
+            ItemRow::Socket(row) => (&row.at, Some(0.0), Some(socket(row.carries))),
+        };
+        let place = read.given(place, "at", Taken::Any);
+        Some(WallItem { name: name.clone(), wall, at: place?, width: width?, kind: kind? })
+    }
+
+    fn window(&self, row: &WindowRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
+        let sill = read.or(&row.sill, "sill", Taken::FromZero, SILL);
+        let default = self.ceiling.map_or(HEAD, |ceiling| ceiling.min(HEAD));
+        let head = read.or(&row.head, "head", Taken::AboveZero, default);
+        let (sill, head) = (sill?, head?);
+        if !check::items::sill_below_head(read.name, (sill, head), (read.at, read.report)) {
+            return None;
+        }
+        let view = match row.view {
+            Some(ViewRow::Liked) => View::Liked,
+            Some(ViewRow::Avoided) => View::Avoided,
+            Some(ViewRow::Plain) | None => View::Plain,
+        };
+        let (opens, must_reach) = (row.opens.unwrap_or(true), row.must_reach.unwrap_or(false));
+        Some(ItemKind::Window(Window { sill, head, view, opens, must_reach }))
+    }
+
+    fn radiator(&self, row: &RadiatorRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<ItemKind> {
+        let depth = read.given(&row.depth, "depth", Taken::AboveZero);
+        let height = read.or(&row.height, "height", Taken::AboveZero, RADIATOR_HEIGHT);
+        let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Rule::RadiatorClear));
+        if row.height.is_none() {
+            notices.push(format!("{} is taken as {} high.", read.name, read.report.words(RADIATOR_HEIGHT)));
+        }
+        Some(ItemKind::Radiator(Radiator { depth: depth?, height: height?, keep_clear: clear? }))
+    }
+
+    fn fireplace(&self, row: &FireplaceRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
+        let depth = read.given(&row.depth, "depth", Taken::AboveZero);
+        let height = match &row.height {
+            Some(_) => read.given(&row.height, "height", Taken::AboveZero).map(Some),
+            None => Some(None),
+        };
+        let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Rule::FireClear));
+        Some(ItemKind::Fireplace(Fireplace { depth: depth?, height: height?, keep_clear: clear? }))
+    }
+}
+
+type Place<'a, 'b> = (&'a Trail, &'a mut Report<'b>, &'a mut Vec<String>);
+
+/// Reads the lengths of one item.
+struct Read<'a, 'b> {
+    name: &'a str,
+    at: &'a Trail,
+    report: &'a mut Report<'b>,
+}
+
+impl Read<'_, '_> {
+    fn width(&mut self, measure: &Option<Measure>) -> Option<f64> {
+        self.given(measure, "width", Taken::AboveZero)
+    }
+
+    /// A length that the schema asks for: without one the fault is told already.
+    fn given(&mut self, measure: &Option<Measure>, key: &str, taken: Taken) -> Option<f64> {
+        self.report.length(measure.as_ref()?, &self.at.key(key), Of { item: self.name, figure: key }, taken)
+    }
+
+    fn or(&mut self, measure: &Option<Measure>, key: &str, taken: Taken, default: f64) -> Option<f64> {
+        if measure.is_some() { self.given(measure, key, taken) } else { Some(default) }
+    }
+}
+
+fn door(row: &DoorRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<ItemKind> {
+    let leads_to = leads_to(row.leads_to.as_deref(), read, notices)?;
+    let swings = match row.swings? {
+        SwingsRow::In => Swings::In,
+        SwingsRow::Out => Swings::Out,
+        SwingsRow::Slides => return Some(ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to })),
+    };
+    let hinge = match row.hinge {
+        Some(HingeRow::Left) => Hinge::Left,
+        Some(HingeRow::Right) => Hinge::Right,
+        None => {
+            let message = format!("{} swings and has no `hinge`.", read.name);
+            let remedy = "Give `hinge`: left or right, as you face the door from inside the room.".to_owned();
+            read.report.add(read.at, "missing_key", read.name, message, remedy);
+            return None;
+        }
+    };
+    Some(ItemKind::Door(Door { hinge: Some(hinge), swings, leads_to }))
+}
+
+fn opening(row: &OpeningRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<ItemKind> {
+    let leads_to = leads_to(row.leads_to.as_deref(), read, notices)?;
+    let stance = match row.stance {
+        Some(StanceRow::Open) => Stance::Open,
+        Some(StanceRow::Away) => Stance::Away,
+        Some(StanceRow::None) | None => Stance::None,
+    };
+    Some(ItemKind::Opening(Opening { leads_to, stance }))
+}
+
+fn leads_to(given: Option<&str>, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<LeadsTo> {
+    let Some(given) = given else {
+        notices.push(format!("{} does not say where it leads to; it is taken as a way to another space.", read.name));
+        return Some(LeadsTo::Space("another space".to_owned()));
+    };
+    if given.trim().is_empty() || given.chars().any(is_control) {
+        let message = format!("`leads_to` of {} is empty or holds control characters: `{}`.", read.name, quoted(given));
+        let remedy = "Write `entrance`, or the name of the space behind it.".to_owned();
+        read.report.add(&read.at.key("leads_to"), "control_character", read.name, message, remedy);
+        return None;
+    }
+    let given = given.trim();
+    Some(if given == "entrance" { LeadsTo::Entrance } else { LeadsTo::Space(given.to_owned()) })
+}
+
+fn socket(carries: Option<CarriesRow>) -> ItemKind {
+    ItemKind::Socket(match carries {
+        Some(CarriesRow::Aerial) => Socket::Aerial,
+        Some(CarriesRow::Data) => Socket::Data,
+        Some(CarriesRow::Power) | None => Socket::Power,
+    })
+}
+
+/// Holds an item to its wall as measured, then to the wall as closed: it stays where it was measured, and what closing took
+/// off the wall's end is clipped.
+fn held_to_its_wall(item: &mut WallItem, outline: &Outline, (at, report): (&Trail, &mut Report<'_>)) -> bool {
+    let (Some(wall), Some(measured)) = (outline.walls.get(item.wall.0), outline.measured.get(item.wall.0)) else {
+        return false;
+    };
+    if !check::items::on_its_wall(item, (wall, *measured, outline.rounding), (at, report)) {
+        return false;
+    }
+    let length = wall.length();
+    let end = (item.at + item.width).min(length);
+    item.at = item.at.clamp(0.0, length);
+    item.width = if item.width > 0.0 { end - item.at } else { 0.0 };
+    true
+}
+
+/// Tells the doors whose swing a wall is in the way of.
+pub(super) fn tell_swings(items: &[Found], walls: &[Wall], (within, survey): (f64, &Survey), report: &mut Report<'_>) {
+    let turned = (survey.corner_misfit / walls.len().max(1) as f64).to_radians().abs();
+    for (item, at) in items {
+        if let ItemKind::Door(door) = &item.kind {
+            check::swing::tell_hit(item, door, walls, within + item.width * turned + 1e-6, (at, report));
+        }
+    }
+}

@@ -1,0 +1,143 @@
+//! From the file's own types to the vocabulary: names, defaults, ranges, the closed outline. Faults are collected as they
+//! turn up; what hangs on something that was at fault is left alone.
+
+mod fixed;
+mod items;
+mod names;
+mod outline;
+mod pieces;
+mod rules;
+mod sizes;
+
+use crate::brief::{Brief, Notice};
+use crate::fault::Fault;
+use crate::length::Measure;
+use crate::report::{Of, Report, Taken};
+use crate::room::{Room, WallId};
+use crate::rules::Rules;
+use crate::scenario::check;
+use crate::scenario::document::Document;
+use crate::tables::Tables;
+use crate::yaml::{Node, Trail};
+use names::Names;
+use outline::Outline;
+
+/// How far off a measured length may be where the file does not say, mm.
+const MEASURED_WITHIN: f64 = 5.0;
+/// The most that a measurement may be off, mm: more is no measurement.
+const MOST_MEASURED_WITHIN: f64 = 250.0;
+
+/// The brief, where the document is sound, and its faults.
+pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Option<Brief>, Vec<Fault>) {
+    let units = document.units.unwrap_or_default();
+    let mut report = Report::new(tree, units);
+    if !check::limits::within(document, &mut report) {
+        return (None, report.into_faults());
+    }
+    let names = names::name_all(document, &mut report);
+    let mut notices = Vec::new();
+    let rules = rules::rules(document, tables, &mut report);
+    let wishes = rules::wishes(document, &mut report);
+    let outline = outline::outline(document, &names, &mut report);
+    let room = room(document, &names, outline, (&rules, &mut report, &mut notices));
+    let pieces = pieces::pieces(document, &names, (&rules, tables), (&mut report, &mut notices));
+    let brief = room.map(|room| Brief {
+        room,
+        pieces,
+        rules,
+        wishes,
+        notices: notices.into_iter().map(Notice).collect(),
+        units,
+    });
+    (brief, report.into_faults())
+}
+
+type Context<'a, 'b> = (&'a Rules, &'a mut Report<'b>, &'a mut Vec<String>);
+
+fn room(document: &Document, names: &Names, outline: Option<Outline>, context: Context<'_, '_>) -> Option<Room> {
+    let (rules, report, notices) = context;
+    let root = Trail::default();
+    let measured_within = measured_within(document, report);
+    let ceiling = one_length(&document.ceiling, &root, "ceiling", report);
+    let latitude = latitude(document, report);
+    let bearing = bearing(document, names, report);
+    let items =
+        items::Items { document, names, rules, ceiling }.resolve(outline.as_ref(), (&mut *report, &mut *notices));
+    let fixed = fixed::fixed(document, names, outline.as_ref(), (&mut *report, &mut *notices));
+    let outline = outline?;
+    notices.extend(outline.notices);
+    let corrected = outline.survey.corrections.iter().copied().fold(0.0, f64::max);
+    let measured_within = measured_within?.max(corrected);
+    items::tell_swings(&items, &outline.walls, (measured_within, &outline.survey), report);
+    let name = document.name.as_ref().map_or_else(|| "room".to_owned(), |name| name.trim().to_owned());
+    Some(Room {
+        name,
+        walls: outline.walls,
+        items: items.into_iter().map(|(item, _)| item).collect(),
+        fixed,
+        ceiling,
+        latitude,
+        bearing,
+        measured_within,
+        survey: outline.survey,
+    })
+}
+
+fn one_length(measure: &Option<Measure>, root: &Trail, key: &str, report: &mut Report<'_>) -> Option<f64> {
+    let of = Of { item: "the room", figure: key };
+    report.length(measure.as_ref()?, &root.key(key), of, Taken::AboveZero)
+}
+
+fn measured_within(document: &Document, report: &mut Report<'_>) -> Option<f64> {
+    let Some(measure) = &document.measured_within else { return Some(MEASURED_WITHIN) };
+    let at = Trail::default().key("measured_within");
+    let of = Of { item: "the room", figure: "measured_within" };
+    let length = report.length(measure, &at, of, Taken::FromZero)?;
+    if length <= MOST_MEASURED_WITHIN {
+        return Some(length);
+    }
+    let message = format!(
+        "`measured_within` is {}; more than {} is no measurement.",
+        report.words(length),
+        report.words(MOST_MEASURED_WITHIN)
+    );
+    report.add(&at, "measured_within_too_large", "", message, "Check its unit, or measure again.".to_owned());
+    None
+}
+
+fn latitude(document: &Document, report: &mut Report<'_>) -> Option<f64> {
+    let latitude = document.latitude?;
+    if (-90.0..=90.0).contains(&latitude) {
+        return Some(latitude);
+    }
+    let message = format!("The latitude is {latitude}; it must lie between -90 and 90 degrees.");
+    let remedy = "Give degrees north of the equator; south is below 0.".to_owned();
+    report.add(&Trail::default().key("latitude"), "latitude_out_of_range", "", message, remedy);
+    None
+}
+
+fn bearing(document: &Document, names: &Names, report: &mut Report<'_>) -> Option<(WallId, f64)> {
+    let mut found = None;
+    for (place, wall) in document.walls.iter().flatten().enumerate() {
+        let Some(bearing) = wall.as_ref().and_then(|wall| wall.bearing) else { continue };
+        let at = Trail::default().key("walls").index(place).key("bearing");
+        let name = &names.walls[place];
+        if !(0.0..=360.0).contains(&bearing) {
+            let message = format!("The bearing of {name} is {bearing}; it must lie between 0 and 360 degrees.");
+            let remedy = "Give degrees clockwise from north: 90 is east.".to_owned();
+            report.add(&at, "bearing_out_of_range", name, message, remedy);
+        } else if let Some((WallId(first), _)) = found {
+            let message = format!("{name} has a bearing, and {} has one already.", names.walls[first]);
+            report.add(
+                &at,
+                "two_bearings",
+                name,
+                message,
+                "Keep one of the two: the others follow from it.".to_owned(),
+            );
+        } else {
+            found = Some((WallId(place), bearing.rem_euclid(360.0)));
+        }
+    }
+    found
+}

@@ -1,0 +1,165 @@
+//! The outline: walls from lengths and corners, or from coordinates, closed.
+
+use super::names::Names;
+use crate::point::Point;
+use crate::report::{Of, Report, Taken};
+use crate::room::{Survey, Wall};
+use crate::scenario::check;
+use crate::scenario::document::{Document, WallRow};
+use crate::survey::{compass, trace};
+use crate::yaml::Trail;
+
+/// A misclosure below this is rounding, mm.
+const NOTHING: f64 = 1e-6;
+/// Coordinates are mostly rounded to the millimetre.
+const ROUNDED: f64 = 0.5;
+/// Corners that the file does not state.
+const RIGHT_ANGLE: f64 = 90.0;
+
+/// A closed outline.
+#[derive(Debug)]
+pub(super) struct Outline {
+    pub(super) walls: Vec<Wall>,
+    /// Lengths as measured, mm: what items are held to.
+    pub(super) measured: Vec<f64>,
+    /// What a length may be off because the coordinates were rounded, mm.
+    pub(super) rounding: f64,
+    pub(super) survey: Survey,
+    pub(super) notices: Vec<String>,
+}
+
+/// The outline of the document's walls; `None` after a fault.
+pub(super) fn outline(document: &Document, names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+    let rows = document.walls.as_ref()?;
+    if !check::limits::enough_walls(rows.len(), report) {
+        return None;
+    }
+    let all: Vec<&WallRow> = rows.iter().flatten().collect();
+    if all.len() < rows.len() {
+        return None;
+    }
+    let by_coordinates = all.iter().any(|row| row.start.is_some());
+    let outline =
+        if by_coordinates { from_coordinates(&all, names, report)? } else { from_lengths(&all, names, report)? };
+    check::walls::sound(&outline.walls, report).then_some(outline)
+}
+
+fn wall_at(place: usize) -> Trail {
+    Trail::default().key("walls").index(place)
+}
+
+fn from_coordinates(rows: &[&WallRow], names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+    let mut corners = Vec::new();
+    for (place, row) in rows.iter().enumerate() {
+        let (at, name) = (wall_at(place), &names.walls[place]);
+        check::walls::one_way_or_the_other(row, name, &at, report);
+        let Some([x, y]) = &row.start else { continue };
+        let of = Of { item: name, figure: "start" };
+        let at = at.key("start");
+        let x = report.length(x, &at.index(0), of, Taken::Any);
+        let y = report.length(y, &at.index(1), of, Taken::Any);
+        corners.extend(x.zip(y).map(|(x, y)| Point::new(x, y)));
+    }
+    if corners.len() < rows.len() {
+        return None;
+    }
+    let walls = named(&corners, names);
+    let measured = walls.iter().map(Wall::length).collect();
+    Some(Outline { walls, measured, rounding: ROUNDED, survey: Survey::default(), notices: Vec::new() })
+}
+
+fn from_lengths(rows: &[&WallRow], names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+    let before = report.count();
+    let mut lengths = Vec::new();
+    let mut corners = Vec::new();
+    for (place, row) in rows.iter().enumerate() {
+        let (at, name) = (wall_at(place), &names.walls[place]);
+        let Some(measure) = &row.length else {
+            check::walls::no_length(name, &at, report);
+            continue;
+        };
+        lengths.extend(report.length(
+            measure,
+            &at.key("length"),
+            Of { item: name, figure: "length" },
+            Taken::AboveZero,
+        ));
+        corners.extend(check::walls::corner(row.corner.unwrap_or(RIGHT_ANGLE), name, &at, report));
+    }
+    if report.count() > before || lengths.len() < rows.len() {
+        return None;
+    }
+    close(&lengths, &corners, names, report)
+}
+
+fn close(lengths: &[f64], corners: &[f64], names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+    let misfit = corners.iter().sum::<f64>() - trace::corner_sum(corners.len());
+    if !check::walls::corners_add_up(corners, misfit, report) {
+        return None;
+    }
+    let share = misfit / corners.len() as f64;
+    let spread: Vec<f64> = corners.iter().map(|corner| corner - share).collect();
+    let measured = trace::vectors(lengths, &spread);
+    let closed = compass::close(&measured);
+    if !check::walls::closes(&closed, &as_measured(&measured, names), report) {
+        return None;
+    }
+    let off = closed.misclosure.norm() > NOTHING;
+    let legs = if off { &closed.legs } else { &measured };
+    let corrections = if off { closed.corrections(&measured) } else { vec![0.0; lengths.len()] };
+    let survey = Survey {
+        misclosure: Some(if off { closed.misclosure } else { Point::default() }),
+        spread: off,
+        corner_misfit: misfit,
+        corrections,
+        residuals: Vec::new(),
+    };
+    let notices = closing_notices(&survey, report);
+    let walls = named(&trace::corners(legs), names);
+    Some(Outline { walls, measured: lengths.to_vec(), rounding: 0.0, survey, notices })
+}
+
+fn closing_notices(survey: &Survey, report: &Report<'_>) -> Vec<String> {
+    let mut notices = Vec::new();
+    if survey.corner_misfit.abs() > 1e-9 {
+        notices.push(format!(
+            "The corners add up to {:.2} degrees {} than they should; the misfit is spread evenly over them.",
+            survey.corner_misfit.abs(),
+            if survey.corner_misfit > 0.0 { "more" } else { "less" }
+        ));
+    }
+    if let (true, Some(vector)) = (survey.spread, survey.misclosure) {
+        let most = survey.corrections.iter().copied().fold(0.0, f64::max);
+        notices.push(format!(
+            "The walls as measured miss closing by {} ({} to the right, {} up the plan); this is spread over them in proportion \
+             to their lengths, {} at most on one wall.",
+            report.words(vector.norm()),
+            report.words(vector.x),
+            report.words(vector.y),
+            report.words(most)
+        ));
+    }
+    notices
+}
+
+/// Walls one after another, not closed.
+fn as_measured(legs: &[Point], names: &Names) -> Vec<Wall> {
+    let starts = trace::corners(legs);
+    let wall = |((start, leg), name): ((&Point, &Point), &String)| Wall {
+        name: name.clone(),
+        start: *start,
+        end: *start + *leg,
+    };
+    starts.iter().zip(legs).zip(&names.walls).map(wall).collect()
+}
+
+/// Walls between the corners, each the left-hand end of a wall.
+fn named(corners: &[Point], names: &Names) -> Vec<Wall> {
+    let count = corners.len();
+    let wall = |place: usize| Wall {
+        name: names.walls[place].clone(),
+        start: corners[place],
+        end: corners[(place + 1) % count],
+    };
+    (0..count).map(wall).collect()
+}

@@ -1,0 +1,231 @@
+//! The pieces: sizes by the scenario and the tables, rows with a count spread out.
+
+use super::names::Names;
+use super::sizes::{raised, within};
+use crate::length::{Extent, Measure};
+use crate::piece::{Hand, Piece, PieceKind, SizeRange, Step, screen_width};
+use crate::report::{Of, Report, Taken};
+use crate::rules::{Rule, Rules};
+use crate::scenario::document::{Document, HandRow, PieceRow};
+use crate::tables::{KindSizes, SeatedStep, Tables};
+use crate::yaml::Trail;
+
+/// The pieces that are sound, in the file's order.
+pub(super) fn pieces(
+    document: &Document,
+    names: &Names,
+    (rules, tables): (&Rules, &Tables),
+    (report, notices): (&mut Report<'_>, &mut Vec<String>),
+) -> Vec<Piece> {
+    let root = Trail::default().key("pieces");
+    let mut found: Vec<Piece> = Vec::new();
+    let mut seats = 0;
+    let mut unread = document.pieces.is_none();
+    for (place, row) in document.pieces.iter().flatten().enumerate() {
+        let at = root.index(place);
+        let Some((row, kind)) = row.as_ref().and_then(|row| Some((row, row.kind?))) else {
+            unread = true;
+            continue;
+        };
+        seats += usize::from(kind.is_seat());
+        tell_no_count(row, kind, (&at, report));
+        let names = &names.pieces[place];
+        let Some(name) = names.first() else { continue };
+        let reader = Reader { row, kind, name, at: &at, rules };
+        let Some(piece) = reader.piece(tables, (&mut *report, &mut *notices)) else { continue };
+        let alike = (names.len() > 1).then_some(found.len());
+        found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
+    }
+    if seats == 0 && !unread {
+        let message = "The scenario asks for no seat.".to_owned();
+        let remedy = "Add a sofa, a corner-sofa or an armchair to `pieces`.".to_owned();
+        report.add(&root, "no_seat", "", message, remedy);
+    }
+    found
+}
+
+fn tell_no_count(row: &PieceRow, kind: PieceKind, (at, report): (&Trail, &mut Report<'_>)) {
+    if row.count == Some(0) {
+        let message = format!("The count of {} is 0; it must be 1 or more.", kind.words());
+        report.add(&at.key("count"), "not_positive", &kind.words(), message, "Leave the row out instead.".to_owned());
+    }
+}
+
+/// Reads one row.
+struct Reader<'a> {
+    row: &'a PieceRow,
+    kind: PieceKind,
+    name: &'a str,
+    at: &'a Trail,
+    rules: &'a Rules,
+}
+
+/// What the row gives for its dimensions.
+struct Given {
+    width: Option<Extent>,
+    return_length: Option<Extent>,
+    depth: Option<Extent>,
+}
+
+impl Reader<'_> {
+    fn piece(&self, tables: &Tables, (report, notices): (&mut Report<'_>, &mut Vec<String>)) -> Option<Piece> {
+        let before = report.count();
+        let row = self.row;
+        self.tell_foreign_keys(report);
+        let sizes = tables.sizes(self.kind);
+        let mut given = Given {
+            width: self.extent(&row.width, "width", report),
+            return_length: self.extent(&row.return_length, "return", report),
+            depth: self.extent(&row.depth, "depth", report),
+        };
+        let height = self.length(&row.height, "height", Taken::FromZero, report).unwrap_or(sizes.height);
+        let off_wall = self.length(&row.off_wall, "off_wall", Taken::FromZero, report);
+        let screen = self.length(&row.screen, "screen", Taken::AboveZero, report);
+        let (seated, steps) = self.steps(&sizes, &given, report);
+        let square = self.square(&mut given);
+        if report.count() > before {
+            return None;
+        }
+        let (mut width, depth) = (sizes.width.range(), sizes.depth.range());
+        if let Some(screen) = screen {
+            width = self.as_wide_as_its_screen(width, screen, (&given, notices));
+        }
+        let (width, depth) = seated.unwrap_or((within(width, given.width), within(depth, given.depth)));
+        let (width, depth) = if square { common(width, depth) } else { (width, depth) };
+        Some(Piece {
+            name: self.name.to_owned(),
+            kind: self.kind,
+            width,
+            depth,
+            return_length: sizes.return_length.map(|table| within(table.range(), given.return_length)),
+            steps,
+            square,
+            height,
+            screen,
+            hands: self.hands(),
+            chaise: row.chaise.unwrap_or(false),
+            off_wall: off_wall.unwrap_or_else(|| self.default_off_wall()),
+            needed: row.needed.unwrap_or(true),
+            passing: row.passing.unwrap_or(false),
+            seats: row.seats,
+            alike: None,
+            weight: sizes.weight,
+        })
+    }
+
+    fn extent(&self, measure: &Option<Measure>, figure: &str, report: &mut Report<'_>) -> Option<Extent> {
+        report.extent(measure.as_ref()?, &self.at.key(figure), Of { item: self.name, figure })
+    }
+
+    fn length(&self, measure: &Option<Measure>, figure: &str, taken: Taken, report: &mut Report<'_>) -> Option<f64> {
+        report.length(measure.as_ref()?, &self.at.key(figure), Of { item: self.name, figure }, taken)
+    }
+
+    /// Keys that belong to another kind.
+    fn tell_foreign_keys(&self, report: &mut Report<'_>) {
+        let row = self.row;
+        let foreign = [
+            ("hand", row.hand.is_some(), PieceKind::CornerSofa),
+            ("return", row.return_length.is_some(), PieceKind::CornerSofa),
+            ("chaise", row.chaise.is_some(), PieceKind::CornerSofa),
+            ("screen", row.screen.is_some(), PieceKind::MediaUnit),
+            ("seats", row.seats.is_some(), PieceKind::DiningTable),
+            ("passing", row.passing.is_some(), PieceKind::DiningTable),
+        ];
+        for (key, given, owner) in foreign {
+            if given && owner != self.kind {
+                let message = format!("`{key}` is no key of {}: a {} has none.", self.name, self.kind.words());
+                let remedy = format!("Leave `{key}` out; it belongs to a {}.", owner.key());
+                report.add(&self.at.key(key), "key_of_another_kind", self.name, message, remedy);
+            }
+        }
+    }
+
+    /// Of what comes in steps and has no sizes of its own: the sizes that its seats ask for, or every step.
+    fn steps(
+        &self,
+        sizes: &KindSizes,
+        given: &Given,
+        report: &mut Report<'_>,
+    ) -> (Option<(SizeRange, SizeRange)>, Vec<Step>) {
+        if given.width.is_some() || given.depth.is_some() || self.row.width.is_some() || self.row.depth.is_some() {
+            return (None, Vec::new());
+        }
+        let Some(seats) = self.row.seats else {
+            return (None, sizes.steps.iter().map(|step| step.size).collect());
+        };
+        let enough = |step: &&SeatedStep| step.seats.is_some_and(|places| places >= seats);
+        if let Some(step) = sizes.steps.iter().find(enough) {
+            return (Some((SizeRange::fixed(step.size.width), SizeRange::fixed(step.size.depth))), Vec::new());
+        }
+        let most = sizes.steps.iter().filter_map(|step| step.seats).max().unwrap_or(0);
+        if self.kind == PieceKind::DiningTable {
+            let message = format!("{} is to seat {seats}; the table knows sizes for {most} at most.", self.name);
+            let remedy = "Give its width and depth (24 in, 610 mm, a place along each long side).".to_owned();
+            report.add(&self.at.key("seats"), "too_many_seats", self.name, message, remedy);
+        }
+        (None, Vec::new())
+    }
+
+    /// Whether width and depth are one size; what is given for the one then holds for the other.
+    fn square(&self, given: &mut Given) -> bool {
+        let (width, depth) = (given.width, given.depth);
+        match self.kind {
+            PieceKind::FloorLamp | PieceKind::SideTable if width.is_none() || depth.is_none() || width == depth => {
+                (given.width, given.depth) = (width.or(depth), depth.or(width));
+                true
+            }
+            _ => false,
+        }
+    }
+
+    fn as_wide_as_its_screen(
+        &self,
+        table: SizeRange,
+        diagonal: f64,
+        (given, notices): (&Given, &mut Vec<String>),
+    ) -> SizeRange {
+        let screen = screen_width(diagonal);
+        let most = match given.width {
+            Some(Extent::One(size)) => Some(size),
+            Some(Extent::Between { most, .. }) => most,
+            None => None,
+        };
+        if most.is_some_and(|most| most < screen) {
+            notices.push(format!("{} is narrower than the screen that it carries.", self.name));
+        }
+        raised(table, screen)
+    }
+
+    fn hands(&self) -> Vec<Hand> {
+        match (self.kind, self.row.hand) {
+            (PieceKind::CornerSofa, Some(HandRow::Left)) => vec![Hand::Left],
+            (PieceKind::CornerSofa, Some(HandRow::Right)) => vec![Hand::Right],
+            (PieceKind::CornerSofa, Some(HandRow::Either) | None) => vec![Hand::Left, Hand::Right],
+            _ => Vec::new(),
+        }
+    }
+
+    fn default_off_wall(&self) -> f64 {
+        match self.kind {
+            PieceKind::Sofa | PieceKind::CornerSofa | PieceKind::Armchair => self.rules.get(Rule::SeatOffWall),
+            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk => self.rules.get(Rule::StorageOffWall),
+            PieceKind::MediaUnit => self.rules.get(Rule::MediaOffWall),
+            PieceKind::CoffeeTable
+            | PieceKind::SideTable
+            | PieceKind::DiningTable
+            | PieceKind::FloorLamp
+            | PieceKind::Rug => 0.0,
+        }
+    }
+}
+
+/// What both ranges allow, for a piece whose width and depth are one size.
+fn common(width: SizeRange, depth: SizeRange) -> (SizeRange, SizeRange) {
+    let (least, most) = (width.least.max(depth.least), width.most.min(depth.most));
+    if least > most {
+        return (width, width);
+    }
+    let both = SizeRange { least, usual: width.usual.clamp(least, most), most };
+    (both, both)
+}

@@ -1,0 +1,9 @@
+//! From measured lengths to a closed outline.
+//!
+//! [`trace`] draws the walls one after another, [`compass`] spreads what fails to close. Figures only: names, faults and words are the scenario reader's.
+
+pub mod compass;
+pub mod stretch;
+pub mod trace;
+
+pub use stretch::with_wall_length;

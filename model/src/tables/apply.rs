@@ -1,0 +1,113 @@
+//! A table's rows put over what is there.
+
+use super::file::{FigureRow, RangeRow, SizeRow, StepRow, told};
+use super::{KindSizes, SeatedStep, TableFile, TableRange, Tables};
+use crate::fault::{Fault, clean};
+use crate::length::Measure;
+use crate::piece::{PieceKind, Step};
+use crate::report::{Of, Report, Taken};
+use crate::rules::RuleFigure;
+use crate::yaml::Trail;
+
+pub(crate) fn not_understood(message: &str) -> Fault {
+    Fault {
+        code: "not_understood",
+        item: None,
+        message: format!("The file is not understood: {}.", clean(message)),
+        remedy: "Compare it with the schema that `schema` prints.".to_owned(),
+        place: None,
+    }
+}
+
+impl Tables {
+    pub(super) fn apply(&mut self, file: &TableFile, report: &mut Report<'_>) {
+        let root = Trail::default();
+        for (kind, row) in file.sizes.iter().flat_map(|sizes| sizes.0.iter()) {
+            let at = root.key("sizes").key(kind.key());
+            apply_sizes(self.sizes.entry(*kind).or_default(), *kind, row, (report, &at));
+        }
+        for (rule, profiles) in file.clearances.iter().flat_map(|rules| rules.0.iter()) {
+            for (profile, row) in &profiles.0 {
+                let at = root.key("clearances").key(rule.key()).key(profile.key());
+                let of = Of { item: rule.key(), figure: profile.key() };
+                if let Some((figure, source)) = figure(row, of, Taken::FromZero, (report, &at)) {
+                    self.clearances.insert((*rule, *profile), RuleFigure { figure: Some(figure), source });
+                }
+            }
+        }
+    }
+}
+
+type Context<'a, 'b, 'c> = (&'a mut Report<'b>, &'c Trail);
+
+fn apply_sizes(sizes: &mut KindSizes, kind: PieceKind, row: &SizeRow, (report, at): Context<'_, '_, '_>) {
+    let words = kind.words();
+    let of = |figure| Of { item: &words, figure };
+    if let Some(range) = &row.width {
+        apply_range(&mut sizes.width, range, of("width"), (report, &at.key("width")));
+    }
+    if let Some(range) = &row.return_length {
+        let known = sizes.return_length.get_or_insert_with(TableRange::default);
+        apply_range(known, range, of("return"), (report, &at.key("return")));
+    }
+    if let Some(range) = &row.depth {
+        apply_range(&mut sizes.depth, range, of("depth"), (report, &at.key("depth")));
+    }
+    if let Some(row) = &row.height
+        && let Some((height, _)) = figure(row, of("height"), Taken::FromZero, (report, &at.key("height")))
+    {
+        sizes.height = height;
+    }
+    if let Some(weight) = row.weight {
+        apply_weight(sizes, weight, of("weight"), (report, &at.key("weight")));
+    }
+    if let Some(rows) = &row.steps {
+        sizes.steps = rows
+            .iter()
+            .enumerate()
+            .filter_map(|(place, row)| step(row, &words, (report, &at.key("steps").index(place))))
+            .collect();
+    }
+}
+
+fn apply_weight(sizes: &mut KindSizes, weight: f64, of: Of<'_>, (report, at): Context<'_, '_, '_>) {
+    if (0.0..=1000.0).contains(&weight) {
+        sizes.weight = weight;
+        return;
+    }
+    let message = format!("The weight of {} is {weight}; weights run from 0 to 1000.", of.item);
+    report.add(at, "weight_out_of_range", of.item, message, "Give a weight from 0 to 1000.".to_owned());
+}
+
+fn apply_range(known: &mut TableRange, row: &RangeRow, of: Of<'_>, (report, at): Context<'_, '_, '_>) {
+    let mut read = |measure: &Option<Measure>, key, into: &mut f64| {
+        let length = measure.as_ref().and_then(|one| report.length(one, &at.key(key), of, Taken::AboveZero));
+        *into = length.unwrap_or(*into);
+    };
+    read(&row.least, "least", &mut known.least);
+    read(&row.usual, "usual", &mut known.usual);
+    read(&row.most, "most", &mut known.most);
+    known.source = told(row.tag, row.source.as_deref());
+    if known.least > known.usual || known.usual > known.most {
+        let [least, usual, most] = [known.least, known.usual, known.most].map(|figure| report.words(figure));
+        let message =
+            format!("The {} of {} runs backward: least {least}, usual {usual}, most {most}.", of.figure, of.item);
+        report.add(at, "range_backward", of.item, message, "Give least, usual and most in growing order.".to_owned());
+    }
+}
+
+fn figure(row: &FigureRow, of: Of<'_>, taken: Taken, (report, at): Context<'_, '_, '_>) -> Option<(f64, String)> {
+    match row {
+        FigureRow::Figure(measure) => Some((report.length(measure, at, of, taken)?, told(None, None))),
+        FigureRow::Sourced(row) => {
+            let length = report.length(row.figure.as_ref()?, &at.key("figure"), of, taken)?;
+            Some((length, told(row.tag, row.source.as_deref())))
+        }
+    }
+}
+
+fn step(row: &StepRow, item: &str, (report, at): Context<'_, '_, '_>) -> Option<SeatedStep> {
+    let width = report.length(&row.width, &at.key("width"), Of { item, figure: "width" }, Taken::AboveZero)?;
+    let depth = report.length(&row.depth, &at.key("depth"), Of { item, figure: "depth" }, Taken::AboveZero)?;
+    Some(SeatedStep { seats: row.seats, size: Step { width: width.max(depth), depth: width.min(depth) } })
+}

@@ -1,0 +1,144 @@
+//! Figures of the trade that a scenario may leave out: sizes, clearances, and what the criteria rest on.
+//!
+//! The figures themselves live in `model/data/*.yaml`, each with its tag and source; a user's table goes over them.
+
+mod apply;
+mod bases;
+mod file;
+
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+
+use crate::fault::Fault;
+use crate::length::Unit;
+use crate::piece::{PieceKind, SizeRange, Step};
+use crate::report::Report;
+use crate::rules::{Rule, RuleFigure, Rules};
+use crate::yaml::{Node, typed};
+
+pub(crate) use apply::not_understood;
+pub use bases::{Basis, basis};
+pub use file::{Profile, TableFile, Tag};
+
+const SIZES: &str = include_str!("../../data/sizes.yaml");
+const CLEARANCES: &str = include_str!("../../data/clearances.yaml");
+
+/// A figure's range with the tag and source of its row.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct TableRange {
+    /// Least that people buy, mm.
+    pub least: f64,
+    /// What most people want, mm.
+    pub usual: f64,
+    /// Most that people buy, mm.
+    pub most: f64,
+    /// Tag and source, as told: `(P) drawing-office metric list`.
+    pub source: String,
+}
+
+/// Sizes of one kind of piece.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct KindSizes {
+    /// Along the back.
+    pub width: TableRange,
+    /// A corner sofa's return.
+    pub return_length: Option<TableRange>,
+    /// Away from the back.
+    pub depth: TableRange,
+    /// Above the floor, mm.
+    pub height: f64,
+    /// What a millimetre counts in the size value.
+    pub weight: f64,
+    /// Sizes that it comes in, smallest first.
+    pub steps: Vec<SeatedStep>,
+}
+
+/// A size that a kind comes in, with the people who sit at it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SeatedStep {
+    /// Places at a dining table of this size.
+    pub seats: Option<u32>,
+    /// The size.
+    pub size: Step,
+}
+
+/// The tables in force.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Tables {
+    sizes: BTreeMap<PieceKind, KindSizes>,
+    clearances: BTreeMap<(Rule, Profile), RuleFigure>,
+}
+
+impl TableRange {
+    /// The range without its source.
+    #[must_use]
+    pub const fn range(&self) -> SizeRange {
+        SizeRange { least: self.least, usual: self.usual, most: self.most }
+    }
+}
+
+static BUILT_IN: LazyLock<Result<Tables, Vec<Fault>>> = LazyLock::new(read_built_in);
+
+fn read_built_in() -> Result<Tables, Vec<Fault>> {
+    let mut tables = Tables::default();
+    tables.put_over(&format!("sizes:\n{}", indented(SIZES)))?;
+    tables.put_over(&format!("clearances:\n{}", indented(CLEARANCES)))?;
+    Ok(tables)
+}
+
+fn indented(text: &str) -> String {
+    text.lines().map(|line| format!("  {line}\n")).collect()
+}
+
+impl Tables {
+    /// The tables that come with the program.
+    ///
+    /// # Errors
+    /// Faults of the data files, which tests keep from happening.
+    pub fn built_in() -> Result<Self, Vec<Fault>> {
+        BUILT_IN.clone()
+    }
+
+    /// The built-in tables with a user's over them.
+    ///
+    /// # Errors
+    /// The faults of the user's table. Their places are told in words: they are not places of the scenario.
+    pub fn with(user: Option<&str>) -> Result<Self, Vec<Fault>> {
+        let mut tables = Self::built_in()?;
+        if let Some(text) = user {
+            tables.put_over(text).map_err(|faults| faults.into_iter().map(of_the_table).collect::<Vec<_>>())?;
+        }
+        Ok(tables)
+    }
+
+    /// The sizes of `kind`.
+    #[must_use]
+    pub fn sizes(&self, kind: PieceKind) -> KindSizes {
+        self.sizes.get(&kind).cloned().unwrap_or_default()
+    }
+
+    /// The rules of `profile`.
+    #[must_use]
+    pub fn rules(&self, profile: Profile) -> Rules {
+        let figure = |rule| self.clearances.get(&(rule, profile)).cloned().unwrap_or_default();
+        Rules::new(profile.key(), Rule::ALL.map(figure))
+    }
+
+    fn put_over(&mut self, text: &str) -> Result<(), Vec<Fault>> {
+        let tree = Node::read(text).map_err(|fault| vec![*fault])?;
+        let (tree, faults) = crate::yaml::shape::hold_to(tree, &file::SCHEMA);
+        if !faults.is_empty() {
+            return Err(faults);
+        }
+        let file: TableFile = typed::typed(&tree).map_err(|message| vec![apply::not_understood(&message)])?;
+        let mut report = Report::new(&tree, file.units.unwrap_or(Unit::Millimetre));
+        self.apply(&file, &mut report);
+        let faults = report.into_faults();
+        if faults.is_empty() { Ok(()) } else { Err(faults) }
+    }
+}
+
+fn of_the_table(fault: Fault) -> Fault {
+    let place = fault.place.map_or(String::new(), |place| format!(", line {}", place.line));
+    Fault { message: format!("In the table{place}: {}", fault.message), place: None, ..fault }
+}

@@ -1,0 +1,325 @@
+//! Holds a tree to a schema: every key that is unknown, twice or missing and every value of the wrong kind is told, with
+//! the nearest one that is known, and is taken out, so that the rest can still be read.
+
+use serde_json::Value;
+
+use super::tree::{Entry, Node, NodeValue};
+use crate::fault::{Fault, Place, quoted};
+use crate::keyed::keys_of;
+use crate::nearest::nearest;
+
+/// The tree less what is at fault, and the faults. In a list what is at fault leaves an empty place.
+pub(crate) fn hold_to(tree: Node, schema: &Value) -> (Node, Vec<Fault>) {
+    let mut holder = Holder { root: schema, faults: Vec::new() };
+    let place = tree.place;
+    let held = holder.hold(tree, schema, &Spot { item: String::new(), key: "file".to_owned() });
+    let empty = Node { value: NodeValue::Map(Vec::new()), place };
+    (held.unwrap_or(empty), holder.faults)
+}
+
+struct Holder<'a> {
+    root: &'a Value,
+    faults: Vec<Fault>,
+}
+
+/// Where in the file, in the room's own words.
+#[derive(Clone)]
+struct Spot {
+    /// The item; empty at the top.
+    item: String,
+    /// The key whose value this is.
+    key: String,
+}
+
+impl Spot {
+    fn of(&self) -> String {
+        if self.item.is_empty() { "the file".to_owned() } else { self.item.clone() }
+    }
+}
+
+impl<'a> Holder<'a> {
+    /// The node less what is at fault; `None` where nothing of it can be used.
+    fn hold(&mut self, node: Node, schema: &'a Value, spot: &Spot) -> Option<Node> {
+        let schema = self.followed(schema);
+        if node.value == NodeValue::Null {
+            return self.hold_null(node, schema, spot);
+        }
+        if let Some(kinds) = self.kinds(schema) {
+            return self.hold_kind(node, &kinds, spot);
+        }
+        if let Some(alternatives) = schema["anyOf"].as_array() {
+            let alternative = self.alternative(&node, alternatives)?;
+            return self.hold(node, alternative, spot);
+        }
+        let known = keys_of(schema);
+        if !known.is_empty() {
+            return self.hold_choice(node, known.into_iter().map(|one| one.0).collect(), spot);
+        }
+        let types = types(schema);
+        let place = node.place;
+        match node.value {
+            NodeValue::Map(entries) if types.contains(&"object") => Some(self.hold_map((entries, place), schema, spot)),
+            NodeValue::List(items) if types.contains(&"array") => self.hold_list((items, place), schema, spot),
+            ref value if types.iter().any(|one| is_of(value, one)) => Some(node),
+            _ => {
+                self.wrong_type(&node, &types, spot);
+                None
+            }
+        }
+    }
+
+    fn hold_null(&mut self, node: Node, schema: &Value, spot: &Spot) -> Option<Node> {
+        let nullable = |one: &Value| types(one).contains(&"null");
+        if nullable(schema) || schema["anyOf"].as_array().is_some_and(|all| all.iter().any(nullable)) {
+            return Some(node);
+        }
+        let message = format!("`{}` of {} has no value.", spot.key, spot.of());
+        self.fault("missing_value", spot, node.place, message, format!("Give `{}` a value.", spot.key));
+        None
+    }
+
+    /// The kinds that a value with a `kind` may have, each with its schema.
+    fn kinds(&self, schema: &'a Value) -> Option<Vec<(&'a str, &'a Value)>> {
+        let kind = |one: &'a Value| {
+            let one = self.followed(one);
+            Some((one["properties"]["kind"]["const"].as_str()?, one))
+        };
+        schema["oneOf"].as_array()?.iter().map(kind).collect()
+    }
+
+    fn hold_kind(&mut self, node: Node, kinds: &[(&'a str, &'a Value)], spot: &Spot) -> Option<Node> {
+        let NodeValue::Map(entries) = &node.value else {
+            self.wrong_type(&node, &["object"], spot);
+            return None;
+        };
+        let known: Vec<String> = kinds.iter().map(|kind| kind.0.to_owned()).collect();
+        let inner = spot_of(entries, spot);
+        let Some(entry) = entries.iter().find(|entry| entry.key == "kind") else {
+            let message = format!("{} says no kind.", sentence(&spot.of()));
+            let remedy = format!("Give it a `kind`: {}.", known.join(", "));
+            self.fault("missing_key", &inner, node.place, message, remedy);
+            return None;
+        };
+        let kind = self.hold_choice(entry.node.clone(), known, &Spot { key: "kind".to_owned(), ..inner })?;
+        let NodeValue::Text(kind) = kind.value else { return None };
+        let schema = kinds.iter().find(|one| one.0 == kind)?.1;
+        self.hold(node, schema, spot)
+    }
+
+    fn hold_choice(&mut self, node: Node, known: Vec<String>, spot: &Spot) -> Option<Node> {
+        let NodeValue::Text(text) = &node.value else {
+            self.wrong_type(&node, &["string"], spot);
+            return None;
+        };
+        if known.contains(text) {
+            return Some(node);
+        }
+        let code = match spot.key.as_str() {
+            "kind" => "unknown_kind",
+            "units" => "unknown_unit",
+            _ => "unknown_name",
+        };
+        let message = format!("`{}` is no {} that is known ({}).", quoted(text), spot.key, spot.of());
+        let remedy = did_you_mean(text, &known);
+        self.fault(code, spot, node.place, message, remedy);
+        None
+    }
+
+    fn alternative(&self, node: &Node, alternatives: &'a [Value]) -> Option<&'a Value> {
+        let wanted = match node.value {
+            NodeValue::Map(_) => "object",
+            NodeValue::List(_) => "array",
+            _ => "string",
+        };
+        let followed = || alternatives.iter().map(|one| self.followed(one)).filter(|one| types(one) != ["null"]);
+        followed().find(|one| types(one).contains(&wanted)).or_else(|| followed().next())
+    }
+
+    fn hold_map(&mut self, (entries, place): (Vec<Entry>, Option<Place>), schema: &'a Value, spot: &Spot) -> Node {
+        let inner = spot_of(&entries, spot);
+        let properties = schema["properties"].as_object();
+        let known: Vec<String> = properties.into_iter().flat_map(|all| all.keys().cloned()).collect();
+        self.tell_missing(&entries, place, schema, &inner);
+        let mut held: Vec<Entry> = Vec::new();
+        let mut seen: Vec<String> = Vec::new();
+        for entry in entries {
+            let Some(property) = properties.and_then(|all| all.get(&entry.key)) else {
+                self.unknown_key(&entry, &known, &inner);
+                continue;
+            };
+            if seen.contains(&entry.key) {
+                let message = format!("`{}` stands twice in {}.", quoted(&entry.key), inner.of());
+                self.fault("key_twice", &inner, entry.place, message, "Keep one of the two.".to_owned());
+                continue;
+            }
+            seen.push(entry.key.clone());
+            let below = Spot { item: inner.item.clone(), key: entry.key.clone() };
+            if let Some(node) = self.hold(entry.node, property, &below) {
+                held.push(Entry { key: entry.key, place: entry.place, node });
+            }
+        }
+        Node { value: NodeValue::Map(held), place }
+    }
+
+    fn tell_missing(&mut self, entries: &[Entry], place: Option<Place>, schema: &Value, spot: &Spot) {
+        let required = schema["required"].as_array().into_iter().flatten().filter_map(Value::as_str);
+        for key in required.filter(|key| !entries.iter().any(|entry| entry.key == *key)) {
+            let says = schema["properties"][key]["description"].as_str().unwrap_or_default();
+            let message = format!("{} has no `{key}`.", sentence(&spot.of()));
+            let remedy = format!("Give `{key}`: {}", lower_first(says));
+            self.fault("missing_key", spot, place, message, remedy);
+        }
+    }
+
+    fn unknown_key(&mut self, entry: &Entry, known: &[String], spot: &Spot) {
+        let message = format!("`{}` is no key of {}.", quoted(&entry.key), spot.of());
+        self.fault("unknown_key", spot, entry.place, message, did_you_mean(&entry.key, known));
+    }
+
+    fn hold_list(
+        &mut self,
+        (items, place): (Vec<Node>, Option<Place>),
+        schema: &'a Value,
+        spot: &Spot,
+    ) -> Option<Node> {
+        let least = schema["minItems"].as_u64().unwrap_or(0);
+        let most = schema["maxItems"].as_u64().unwrap_or(u64::MAX);
+        let count = items.len() as u64;
+        if !(least..=most).contains(&count) {
+            let message = format!("`{}` of {} has {count} entries; it needs {least}.", spot.key, spot.of());
+            self.fault("wrong_count", spot, place, message, format!("Give {least} entries: `[x, y]`."));
+            return None;
+        }
+        let of = &schema["items"];
+        // Rows are read one by one; a point or a list of points is whole or nothing.
+        let leaves_a_place = types(of).contains(&"object") || of["oneOf"].is_array();
+        let mut held = Vec::new();
+        for (index, item) in items.into_iter().enumerate() {
+            let place = item.place;
+            let below = Spot { item: nth(spot, index), key: spot.key.clone() };
+            let item = self.hold(item, of, &below);
+            if item.is_none() && !leaves_a_place {
+                return None;
+            }
+            held.push(item.unwrap_or(Node { value: NodeValue::Null, place }));
+        }
+        Some(Node { value: NodeValue::List(held), place })
+    }
+
+    fn wrong_type(&mut self, node: &Node, types: &[&str], spot: &Spot) {
+        let wanted: Vec<&str> = types.iter().filter(|one| **one != "null").map(|one| type_words(one)).collect();
+        let (found, text) = found_words(&node.value);
+        let message =
+            format!("`{}` of {} is {found}{}; it must be {}.", spot.key, spot.of(), shown(&text), wanted.join(" or "));
+        let remedy = match (&node.value, types) {
+            (NodeValue::Integer(_) | NodeValue::Float(_) | NodeValue::Bool(_), [.., "string"] | ["string", ..]) => {
+                format!("Put it in quotes: \"{text}\".")
+            }
+            (_, ["boolean", ..]) => "Write `true` or `false`.".to_owned(),
+            _ => format!("Write {} here.", wanted.join(" or ")),
+        };
+        self.fault("wrong_type", spot, node.place, message, remedy);
+    }
+
+    fn followed(&self, schema: &'a Value) -> &'a Value {
+        let mut schema = schema;
+        // Definitions do not refer in circles; the limit only says so.
+        for _ in 0..8 {
+            let Some(name) = schema["$ref"].as_str().and_then(|path| path.strip_prefix("#/$defs/")) else { break };
+            schema = &self.root["$defs"][name];
+        }
+        schema
+    }
+
+    fn fault(&mut self, code: &'static str, spot: &Spot, place: Option<Place>, message: String, remedy: String) {
+        let item = (!spot.item.is_empty()).then(|| spot.item.clone());
+        self.faults.push(Fault { code, item, message, remedy, place });
+    }
+}
+
+/// The spot inside a map: named as the map names itself.
+fn spot_of(entries: &[Entry], spot: &Spot) -> Spot {
+    let text = |key: &str| {
+        let entry = entries.iter().find(|entry| entry.key == key)?;
+        if let NodeValue::Text(text) = &entry.node.value { Some(quoted(text)) } else { None }
+    };
+    let top = spot.item.is_empty() && spot.key == "file";
+    let own = if top { None } else { text("name").or_else(|| text("kind").map(|kind| kind.replace('-', " "))) };
+    let fallback = if top || !spot.item.is_empty() { spot.item.clone() } else { spot.key.clone() };
+    Spot { item: own.unwrap_or(fallback), key: spot.key.clone() }
+}
+
+/// The words for the `index`th entry of a list.
+fn nth(spot: &Spot, index: usize) -> String {
+    let one = match spot.key.as_str() {
+        "walls" => "wall",
+        "fixed" => "fixed thing",
+        "pieces" => "piece",
+        "diagonals" => "diagonal",
+        "holds" => return format!("item {} of {}", index + 1, spot.of()),
+        _ => return spot.item.clone(),
+    };
+    format!("{one} {}", index + 1)
+}
+
+fn did_you_mean(word: &str, known: &[String]) -> String {
+    let all = || format!("Known here: {}.", known.join(", "));
+    nearest(word, known.iter().map(String::as_str)).map_or_else(all, |near| format!("Did you mean `{near}`?"))
+}
+
+fn types(schema: &Value) -> Vec<&str> {
+    match &schema["type"] {
+        Value::String(one) => vec![one],
+        Value::Array(all) => all.iter().filter_map(Value::as_str).collect(),
+        _ => Vec::new(),
+    }
+}
+
+fn is_of(value: &NodeValue, name: &str) -> bool {
+    match value {
+        NodeValue::Null => name == "null",
+        NodeValue::Bool(_) => name == "boolean",
+        NodeValue::Integer(number) => name == "number" || (name == "integer" && u32::try_from(*number).is_ok()),
+        NodeValue::Float(_) => name == "number",
+        NodeValue::Text(_) => name == "string",
+        NodeValue::List(_) | NodeValue::Map(_) => false,
+    }
+}
+
+fn type_words(name: &str) -> &'static str {
+    match name {
+        "object" => "a set of keys with values",
+        "array" => "a list",
+        "string" => "a text",
+        "number" => "a number",
+        "integer" => "a whole number, 0 or more",
+        "boolean" => "true or false",
+        _ => "a value",
+    }
+}
+
+fn found_words(value: &NodeValue) -> (&'static str, String) {
+    match value {
+        NodeValue::Null => ("empty", String::new()),
+        NodeValue::Bool(one) => ("the truth value", one.to_string()),
+        NodeValue::Integer(one) => ("the number", one.to_string()),
+        NodeValue::Float(one) => ("the number", one.to_string()),
+        NodeValue::Text(one) => ("the text", quoted(one)),
+        NodeValue::List(_) => ("a list", String::new()),
+        NodeValue::Map(_) => ("a set of keys", String::new()),
+    }
+}
+
+fn shown(text: &str) -> String {
+    if text.is_empty() { String::new() } else { format!(" `{text}`") }
+}
+
+fn sentence(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+}
+
+fn lower_first(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
+}

@@ -39,6 +39,11 @@ impl<'a> Report<'a> {
         self.faults.len()
     }
 
+    /// Whether what stood at `at` was taken out of the tree, its fault told.
+    pub(crate) fn was_told(&self, at: &Trail) -> bool {
+        *self.tree.at(at) == Node::TAKEN_OUT
+    }
+
     pub(crate) fn into_faults(self) -> Vec<Fault> {
         self.faults
     }

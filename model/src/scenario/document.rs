@@ -49,7 +49,7 @@ pub(crate) struct Document {
     /// The profile of clearances, and any clearance that differs from it.
     pub(crate) clearances: Option<ClearanceRows>,
     /// 0 to 5, how much each criterion counts; default 3.
-    pub(crate) wishes: Option<Keyed<Criterion, f64>>,
+    pub(crate) wishes: Option<Keyed<Criterion, Option<f64>>>,
 }
 
 /// A wall: either its length (and corner), or the plan coordinates of its left-hand end.

@@ -40,10 +40,10 @@ pub fn read(text: &str, table: Option<&str>) -> Result<Brief, Vec<Fault>> {
     }
 }
 
-/// The JSON Schema of a scenario, with a description of every key, so that editors complete and check the file.
+/// The JSON Schema of a scenario as text, with a description of every key, so that editors complete and check the file.
 #[must_use]
-pub fn schema() -> schemars::Schema {
-    SCHEMA.clone()
+pub fn schema() -> String {
+    format!("{:#}\n", SCHEMA.as_value())
 }
 
 /// A commented scenario to start from; it reads without a fault.

@@ -1,8 +1,10 @@
 //! From measured lengths to a closed outline.
 //!
-//! [`trace`] draws the walls one after another, [`compass`] spreads what fails to close. Figures only: names, faults and words are the scenario reader's.
+//! [`trace`] draws the walls one after another, [`compass`] spreads what fails to close, [`fit`] adjusts an outline that
+//! diagonals check. Figures only: names, faults and words are the scenario reader's.
 
 pub mod compass;
+pub mod fit;
 pub mod stretch;
 pub mod trace;
 

@@ -8,7 +8,7 @@ use crate::fault::{Fault, Place, quoted};
 use crate::keyed::keys_of;
 use crate::nearest::nearest;
 
-/// The tree less what is at fault, and the faults. In a list what is at fault leaves an empty place.
+/// The tree less what is at fault, and the faults. [`Node::TAKEN_OUT`] stands where something was.
 pub(crate) fn hold_to(tree: Node, schema: &Value) -> (Node, Vec<Fault>) {
     let mut holder = Holder { root: schema, faults: Vec::new() };
     let place = tree.place;
@@ -154,9 +154,8 @@ impl<'a> Holder<'a> {
             }
             seen.push(entry.key.clone());
             let below = Spot { item: inner.item.clone(), key: entry.key.clone() };
-            if let Some(node) = self.hold(entry.node, property, &below) {
-                held.push(Entry { key: entry.key, place: entry.place, node });
-            }
+            let node = self.hold(entry.node, property, &below).unwrap_or(Node::TAKEN_OUT);
+            held.push(Entry { key: entry.key, place: entry.place, node });
         }
         Node { value: NodeValue::Map(held), place }
     }
@@ -195,13 +194,12 @@ impl<'a> Holder<'a> {
         let leaves_a_place = types(of).contains(&"object") || of["oneOf"].is_array();
         let mut held = Vec::new();
         for (index, item) in items.into_iter().enumerate() {
-            let place = item.place;
             let below = Spot { item: nth(spot, index), key: spot.key.clone() };
             let item = self.hold(item, of, &below);
             if item.is_none() && !leaves_a_place {
                 return None;
             }
-            held.push(item.unwrap_or(Node { value: NodeValue::Null, place }));
+            held.push(item.unwrap_or(Node::TAKEN_OUT));
         }
         Some(Node { value: NodeValue::List(held), place })
     }

@@ -93,6 +93,9 @@ impl Trail {
 }
 
 impl Node {
+    /// Stands where a value was at fault and was taken out.
+    pub(crate) const TAKEN_OUT: Self = Self { value: NodeValue::Null, place: None };
+
     /// Reads `text`.
     ///
     /// # Errors

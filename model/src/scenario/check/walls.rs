@@ -21,8 +21,11 @@ fn wall_at(place: usize) -> Trail {
     Trail::default().key("walls").index(place)
 }
 
-/// A wall that has no length.
+/// A wall that has no length, unless the length was at fault.
 pub(crate) fn no_length(name: &str, at: &Trail, report: &mut Report<'_>) {
+    if report.was_told(&at.key("length")) {
+        return;
+    }
     let message = format!("{name} has no `length`.");
     let remedy = "Give its length, or give every wall `start: [x, y]` instead.".to_owned();
     report.add(at, "missing_key", name, message, remedy);
@@ -31,7 +34,7 @@ pub(crate) fn no_length(name: &str, at: &Trail, report: &mut Report<'_>) {
 /// Tells a wall that mixes the two forms.
 pub(crate) fn one_way_or_the_other(row: &WallRow, name: &str, at: &Trail, report: &mut Report<'_>) {
     let remedy = || "Give every wall `start`, or every wall `length`; not some of each.".to_owned();
-    if row.start.is_none() {
+    if row.start.is_none() && !report.was_told(&at.key("start")) {
         let message = format!("{name} has no `start`, and other walls have one.");
         report.add(at, "mixed_walls", name, message, remedy());
     }
@@ -76,6 +79,14 @@ pub(crate) fn corners_add_up(corners: &[f64], misfit: f64, report: &mut Report<'
     };
     report.add(&Trail::default().key("walls"), "corners_do_not_add_up", "", message, remedy);
     false
+}
+
+/// Measures that no outline fits.
+pub(crate) fn no_fit(report: &mut Report<'_>) {
+    let message = "No outline fits the lengths, corners and diagonals together.".to_owned();
+    let remedy =
+        "Measure again; the diagonals run from the left end of one wall to the left end of another.".to_owned();
+    report.add(&Trail::default().key("walls"), "no_outline_fits", "", message, remedy);
 }
 
 /// Whether what fails to close may be spread; else names the walls that run along it.

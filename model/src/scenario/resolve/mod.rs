@@ -1,6 +1,7 @@
 //! From the file's own types to the vocabulary: names, defaults, ranges, the closed outline. Faults are collected as they
 //! turn up; what hangs on something that was at fault is left alone.
 
+mod diagonals;
 mod fixed;
 mod items;
 mod names;
@@ -38,8 +39,9 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let mut notices = Vec::new();
     let rules = rules::rules(document, tables, &mut report);
     let wishes = rules::wishes(document, &mut report);
-    let outline = outline::outline(document, &names, &mut report);
-    let room = room(document, &names, outline, (&rules, &mut report, &mut notices));
+    let within = measured_within(document, &mut report);
+    let outline = outline::outline(document, &names, within.unwrap_or(MEASURED_WITHIN), &mut report);
+    let room = room(document, &names, (within, outline), (&rules, &mut report, &mut notices));
     let pieces = pieces::pieces(document, &names, (&rules, tables), (&mut report, &mut notices));
     let brief = room.map(|room| Brief {
         room,
@@ -54,10 +56,14 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
 
 type Context<'a, 'b> = (&'a Rules, &'a mut Report<'b>, &'a mut Vec<String>);
 
-fn room(document: &Document, names: &Names, outline: Option<Outline>, context: Context<'_, '_>) -> Option<Room> {
+fn room(
+    document: &Document,
+    names: &Names,
+    (within, outline): (Option<f64>, Option<Outline>),
+    context: Context<'_, '_>,
+) -> Option<Room> {
     let (rules, report, notices) = context;
     let root = Trail::default();
-    let measured_within = measured_within(document, report);
     let ceiling = one_length(&document.ceiling, &root, "ceiling", report);
     let latitude = latitude(document, report);
     let bearing = bearing(document, names, report);
@@ -67,7 +73,7 @@ fn room(document: &Document, names: &Names, outline: Option<Outline>, context: C
     let outline = outline?;
     notices.extend(outline.notices);
     let corrected = outline.survey.corrections.iter().copied().fold(0.0, f64::max);
-    let measured_within = measured_within?.max(corrected);
+    let measured_within = within?.max(corrected);
     items::tell_swings(&items, &outline.walls, (measured_within, &outline.survey), report);
     let name = document.name.as_ref().map_or_else(|| "room".to_owned(), |name| name.trim().to_owned());
     Some(Room {

@@ -1,12 +1,13 @@
 //! The outline: walls from lengths and corners, or from coordinates, closed.
 
+use super::diagonals::{self, Diagonal};
 use super::names::Names;
 use crate::point::Point;
 use crate::report::{Of, Report, Taken};
 use crate::room::{Survey, Wall};
 use crate::scenario::check;
 use crate::scenario::document::{Document, WallRow};
-use crate::survey::{compass, trace};
+use crate::survey::{compass, fit, trace};
 use crate::yaml::Trail;
 
 /// A misclosure below this is rounding, mm.
@@ -29,7 +30,7 @@ pub(super) struct Outline {
 }
 
 /// The outline of the document's walls; `None` after a fault.
-pub(super) fn outline(document: &Document, names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+pub(super) fn outline(document: &Document, names: &Names, within: f64, report: &mut Report<'_>) -> Option<Outline> {
     let rows = document.walls.as_ref()?;
     if !check::limits::enough_walls(rows.len(), report) {
         return None;
@@ -38,9 +39,21 @@ pub(super) fn outline(document: &Document, names: &Names, report: &mut Report<'_
     if all.len() < rows.len() {
         return None;
     }
+    let diagonals = diagonals::diagonals(document, names, report);
     let by_coordinates = all.iter().any(|row| row.start.is_some());
-    let outline =
-        if by_coordinates { from_coordinates(&all, names, report)? } else { from_lengths(&all, names, report)? };
+    let outline = if by_coordinates {
+        let mut outline = from_coordinates(&all, names, report)?;
+        diagonals::check(&mut outline, &diagonals?, (within, report));
+        outline
+    } else {
+        let (lengths, corners) = lengths_and_corners(&all, names, report)?;
+        let diagonals = diagonals?;
+        if diagonals.is_empty() {
+            close(&lengths, &corners, names, report)?
+        } else {
+            fitted(&lengths, &corners, (names, &diagonals), (within, report))?
+        }
+    };
     check::walls::sound(&outline.walls, report).then_some(outline)
 }
 
@@ -68,33 +81,29 @@ fn from_coordinates(rows: &[&WallRow], names: &Names, report: &mut Report<'_>) -
     Some(Outline { walls, measured, rounding: ROUNDED, survey: Survey::default(), notices: Vec::new() })
 }
 
-fn from_lengths(rows: &[&WallRow], names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+/// Length of each wall, and the corner at its right-hand end where it is stated.
+type Measured = (Vec<f64>, Vec<Option<f64>>);
+
+fn lengths_and_corners(rows: &[&WallRow], names: &Names, report: &mut Report<'_>) -> Option<Measured> {
     let before = report.count();
     let mut lengths = Vec::new();
     let mut corners = Vec::new();
     for (place, row) in rows.iter().enumerate() {
         let (at, name) = (wall_at(place), &names.walls[place]);
-        let Some(measure) = &row.length else {
-            check::walls::no_length(name, &at, report);
-            continue;
-        };
-        lengths.extend(report.length(
-            measure,
-            &at.key("length"),
-            Of { item: name, figure: "length" },
-            Taken::AboveZero,
-        ));
-        corners.extend(check::walls::corner(row.corner.unwrap_or(RIGHT_ANGLE), name, &at, report));
+        corners.push(row.corner.and_then(|corner| check::walls::corner(corner, name, &at, report)));
+        let of = Of { item: name, figure: "length" };
+        match &row.length {
+            Some(measure) => lengths.extend(report.length(measure, &at.key("length"), of, Taken::AboveZero)),
+            None => check::walls::no_length(name, &at, report),
+        }
     }
-    if report.count() > before || lengths.len() < rows.len() {
-        return None;
-    }
-    close(&lengths, &corners, names, report)
+    (report.count() == before && lengths.len() == rows.len()).then_some((lengths, corners))
 }
 
-fn close(lengths: &[f64], corners: &[f64], names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+fn close(lengths: &[f64], corners: &[Option<f64>], names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+    let corners: Vec<f64> = corners.iter().map(|corner| corner.unwrap_or(RIGHT_ANGLE)).collect();
     let misfit = corners.iter().sum::<f64>() - trace::corner_sum(corners.len());
-    if !check::walls::corners_add_up(corners, misfit, report) {
+    if !check::walls::corners_add_up(&corners, misfit, report) {
         return None;
     }
     let share = misfit / corners.len() as f64;
@@ -116,6 +125,34 @@ fn close(lengths: &[f64], corners: &[f64], names: &Names, report: &mut Report<'_
     };
     let notices = closing_notices(&survey, report);
     let walls = named(&trace::corners(legs), names);
+    Some(Outline { walls, measured: lengths.to_vec(), rounding: 0.0, survey, notices })
+}
+
+fn fitted(
+    lengths: &[f64],
+    corners: &[Option<f64>],
+    (names, diagonals): (&Names, &[Diagonal]),
+    (within, report): (f64, &mut Report<'_>),
+) -> Option<Outline> {
+    let stated: Option<Vec<f64>> = corners.iter().copied().collect();
+    if let Some(stated) = stated {
+        let misfit = stated.iter().sum::<f64>() - trace::corner_sum(stated.len());
+        if !check::walls::corners_add_up(&stated, misfit, report) {
+            return None;
+        }
+    }
+    let measures = fit::Measures {
+        lengths: lengths.to_vec(),
+        corners: corners.to_vec(),
+        diagonals: diagonals.iter().map(|one| (one.from, one.to, one.length)).collect(),
+    };
+    let Some(fitted) = fit::fit(&measures) else {
+        check::walls::no_fit(report);
+        return None;
+    };
+    let (residuals, notices) = diagonals::residuals(&measures, &fitted, names, (within, report));
+    let survey = Survey { residuals, ..Survey::default() };
+    let walls = named(&fitted.corners, names);
     Some(Outline { walls, measured: lengths.to_vec(), rounding: 0.0, survey, notices })
 }
 

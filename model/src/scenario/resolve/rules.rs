@@ -29,6 +29,7 @@ pub(super) fn rules(document: &Document, tables: &Tables, report: &mut Report<'_
 pub(super) fn wishes(document: &Document, report: &mut Report<'_>) -> Wishes {
     let mut wishes = Wishes::default();
     for (criterion, wish) in document.wishes.iter().flat_map(|wishes| &wishes.0) {
+        let Some(wish) = wish else { continue };
         if WISHES.contains(wish) {
             wishes = wishes.with(*criterion, *wish);
             continue;

@@ -2,12 +2,26 @@
 
 use elbowroom_model::Point;
 
+use super::ShapeId;
 use super::mouth::{AT_END, Mouth, ON_LINE, Owner, Side};
 use super::stop::Stop;
 use crate::geometry::{Convex, cross_section};
 
+/// Both ends and the back of each mouth (three for each, in that order), then walls and things.
+pub(super) fn stops_of(walls: &[Stop], mouths: &[Mouth], things: &[Stop]) -> Vec<Stop> {
+    let mut stops = Vec::with_capacity(3 * mouths.len() + walls.len() + things.len() + 4);
+    for mouth in mouths {
+        let id = ShapeId::Mouth(mouth.end);
+        stops.extend(mouth.stretch.map(|end| Stop::point(id, end)));
+        stops.push(mouth.back());
+    }
+    stops.extend(walls_beside(walls, mouths));
+    things_beside(things.iter().cloned(), mouths, &mut stops);
+    stops
+}
+
 /// Stretches of wall left between corners and mouths.
-pub(super) fn walls_beside(walls: &[Stop], mouths: &[Mouth]) -> Vec<Stop> {
+fn walls_beside(walls: &[Stop], mouths: &[Mouth]) -> Vec<Stop> {
     let mut stretches = walls.to_vec();
     for mouth in mouths.iter().filter(|mouth| mouth.owner == Owner::Wall) {
         stretches = stretches.into_iter().flat_map(|wall| beside(wall, mouth)).collect();
@@ -17,7 +31,7 @@ pub(super) fn walls_beside(walls: &[Stop], mouths: &[Mouth]) -> Vec<Stop> {
 
 /// A thing as the walkers of a route meet it: cut in two at the line of a mouth that it crosses. What lies behind a
 /// doorway or window then falls away.
-pub(super) fn things_beside(things: impl IntoIterator<Item = Stop>, mouths: &[Mouth], stops: &mut Vec<Stop>) {
+fn things_beside(things: impl IntoIterator<Item = Stop>, mouths: &[Mouth], stops: &mut Vec<Stop>) {
     for thing in things {
         if !mouths.iter().any(|mouth| crosses(&thing, mouth)) {
             stops.push(thing);

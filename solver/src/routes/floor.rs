@@ -2,12 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, PieceKind, Point, Rule};
+use elbowroom_model::{Brief, PieceKind, Rule};
 
 use super::mouth::Mouth;
 use super::stop::Stop;
-use super::widest::{ENOUGH, Widest, widest_between, widest_to_place};
-use super::{Demand, End, ShapeId, demands, doorstep};
+use super::walk::walk_between;
+use super::widest::{ENOUGH, Widest, widest_between};
+use super::{Demand, End, Route, ShapeId, demands, doorstep};
 use crate::geometry::{Convex, gap};
 use crate::layout::{Layout, Placed};
 use crate::site::{BodyId, Site};
@@ -68,6 +69,28 @@ impl Floor {
         }
     }
 
+    /// A route with its width and its length.
+    #[must_use]
+    pub fn route(&self, brief: &Brief, layout: &Layout, demand: &Demand) -> Route {
+        let needs = self.needs(brief, demand);
+        let things = self.things(brief, layout, Self::tables(brief, layout, demand));
+        let mouths = self.mouths(brief, layout, demand);
+        let width = |mouths| widest_between(&self.walls, mouths, &things, needs);
+        let found = mouths.as_ref().map_or_else(|| Widest::closed(needs), width);
+        let passes = found.passes();
+        let walk = |mouths| walk_between(&self.walls, mouths, &things, needs);
+        Route {
+            from: End::Item(demand.from),
+            to: demand.to,
+            rule: demand.rule,
+            needs,
+            width: found.width,
+            pinch: found.pinch,
+            chain: found.chain,
+            length: mouths.as_ref().filter(|_| passes).and_then(walk),
+        }
+    }
+
     /// What a route must have, mm: its rule, or what the empty room gives where that is less and both ends are
     /// doorways or windows, since no furniture can mend that.
     #[must_use]
@@ -97,15 +120,9 @@ impl Floor {
         Some(Mouth::widened_pair([from, to], brief.rules.get(demand.rule), &self.walls, [&[], &also]))
     }
 
-    /// How wide a disc can travel from an entrance to a place on the floor, mm, at most `walkway`. Coffee tables do not
-    /// count, since they can be moved.
-    #[must_use]
-    pub fn circle_width(&self, brief: &Brief, layout: &Layout, from: End, centre: Point) -> Widest {
-        let walkway = brief.rules.get(Rule::Walkway);
-        let Some(mouth) = self.mouth(brief, layout, from) else { return Widest::closed(walkway) };
-        let mouth = mouth.widened(walkway, &self.walls);
-        let things = self.things(brief, layout, Tables::None);
-        widest_to_place(&self.walls, &mouth, centre, &things, walkway)
+    /// Width of each route between doorways and windows with nothing in the room, mm.
+    pub(super) fn empty_widths(&self) -> impl Iterator<Item = (&Demand, f64)> {
+        self.empty.iter().map(|(demand, width)| (demand, *width))
     }
 
     /// Everything that stops a disc besides the walls. Rugs do not.
@@ -162,4 +179,11 @@ fn parts(placed: &Placed) -> impl Iterator<Item = Stop> {
     let piece = placed.piece;
     let stop = move |(part, shape)| Stop::new(ShapeId::Part { piece, part }, shape);
     placed.parts().into_iter().enumerate().map(stop)
+}
+
+/// Every route that a layout must have, with its width and its length.
+#[must_use]
+pub fn all(brief: &Brief, site: &Site, layout: &Layout) -> Vec<Route> {
+    let floor = Floor::of(brief, site);
+    demands(brief, layout).iter().map(|demand| floor.route(brief, layout, demand)).collect()
 }

@@ -4,19 +4,25 @@
 //! `rules`.
 
 mod chain;
+mod circle;
+mod corner;
 mod cut;
 mod demand;
 mod doorstep;
 mod floor;
+mod free;
 mod joint;
 mod mouth;
+mod notice;
 mod route;
 mod stop;
+mod walk;
 mod widest;
 
 pub use demand::{Demand, demands};
-pub use floor::Floor;
+pub use floor::{Floor, all};
 pub use mouth::{Mouth, Owner};
 pub use route::{End, Pinch, Route, ShapeId};
 pub use stop::Stop;
+pub use walk::walk_between;
 pub use widest::{Link, Widest, widest_between, widest_to_place};

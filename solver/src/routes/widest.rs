@@ -6,7 +6,7 @@
 use elbowroom_model::Point;
 
 use super::chain::{Chain, first_odd};
-use super::cut::{things_beside, walls_beside};
+use super::cut::stops_of;
 use super::joint::{Course, Joint};
 use super::mouth::{Mouth, Owner};
 use super::stop::Stop;
@@ -72,7 +72,7 @@ pub fn widest_to_place(walls: &[Stop], mouth: &Mouth, place: Point, things: &[St
 }
 
 fn widest(walls: &[Stop], mouths: &[Mouth], starts: [Point; 2], things: &[Stop], (cap, needs): (f64, f64)) -> Widest {
-    let stops = all_stops(walls, mouths, things);
+    let stops = stops_of(walls, mouths, things);
     let course = Course::new(mouths, starts);
     let mut joints = course.joints(&stops, cap);
     join_behind(&stops, mouths, &course, &mut joints);
@@ -81,19 +81,6 @@ fn widest(walls: &[Stop], mouths: &[Mouth], starts: [Point; 2], things: &[Stop],
         None => Widest { width: cap, needs, pinch: None, chain: Vec::new(), links: Vec::new() },
         Some(chain) => limited(&stops, &joints, &chain, needs),
     }
-}
-
-/// Both ends and the back of each mouth (three for each, in that order), then walls and things.
-fn all_stops(walls: &[Stop], mouths: &[Mouth], things: &[Stop]) -> Vec<Stop> {
-    let mut stops = Vec::with_capacity(3 * mouths.len() + walls.len() + things.len() + 4);
-    for mouth in mouths {
-        let id = ShapeId::Mouth(mouth.end);
-        stops.extend(mouth.stretch.map(|end| Stop::point(id, end)));
-        stops.push(mouth.back());
-    }
-    stops.extend(walls_beside(walls, mouths));
-    things_beside(things.iter().cloned(), mouths, &mut stops);
-    stops
 }
 
 /// A mouth's back is joined to its two ends and to what carries it, by a path that keeps behind its line.

@@ -6,7 +6,7 @@
 
 use elbowroom_model::{FixedId, ItemId, Point, WallId};
 use elbowroom_solver::geometry::Convex;
-use elbowroom_solver::routes::{End, Mouth, Owner, ShapeId, Stop, widest_between};
+use elbowroom_solver::routes::{End, Mouth, Owner, ShapeId, Stop, walk_between, widest_between};
 use serde_json::Value;
 
 /// Rounding of the table's figures beyond its own accuracy, mm.
@@ -49,6 +49,39 @@ fn mouths_are_widened_as_in_the_table() {
             let off = |i: usize| (own.stretch[i] - given.widened[i]).norm();
             assert!(off(0) < 2e-3 && off(1) < 2e-3, "{}: {:?} instead of {:?}", case.id, own.stretch, given.widened);
         }
+    }
+}
+
+#[test]
+fn a_disc_that_passes_has_a_walk_and_a_wider_one_has_none() {
+    for case in cases() {
+        let (mouths, things) = (mouths(&case), things(&case));
+        let walk = |diameter: f64| walk_between(&case.walls, &mouths, &things, diameter);
+        let pinched = widest_between(&case.walls, &mouths, &things, case.needs).pinch.is_some();
+        let length = walk(case.width);
+        assert_eq!(length.is_some(), case.width > 0.0, "{}: {length:?}", case.id);
+        if pinched {
+            assert_eq!(walk(case.width + 2.0), None, "{}", case.id);
+        }
+        let half = walk(case.width / 2.0);
+        assert!(half.zip(length).is_none_or(|(half, length)| half <= length + 0.1), "{}: {half:?} {length:?}", case.id);
+    }
+}
+
+/// Cases that are turned or mirrored copies of others.
+const COPIES: [(&str, &str); 6] =
+    [("r094", "r008"), ("r095", "r044"), ("r096", "r060"), ("r097", "r060"), ("r098", "r026"), ("r099", "r025")];
+
+#[test]
+fn a_walk_is_as_long_in_a_turned_or_mirrored_room() {
+    let cases = cases();
+    let walk = |id: &str| {
+        let case = cases.iter().find(|case| case.id == id).unwrap();
+        [1.0, 0.5].map(|share| walk_between(&case.walls, &mouths(case), &things(case), share * case.width).unwrap())
+    };
+    for (copy, original) in COPIES {
+        let (copied, original) = (walk(copy), walk(original));
+        assert!((0..2).all(|i| (copied[i] - original[i]).abs() < 0.1), "{copy}: {copied:?} instead of {original:?}");
     }
 }
 

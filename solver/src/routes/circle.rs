@@ -1,0 +1,126 @@
+//! A free circle to turn a wheelchair in, and the way to it. Coffee tables count neither against the circle nor on the
+//! way, since they can be moved.
+
+use elbowroom_model::{Brief, LeadsTo, Point, Rule};
+
+use super::End;
+use super::floor::{Floor, Tables};
+use super::mouth::Mouth;
+use super::stop::Stop;
+use super::widest::{Widest, widest_to_place};
+use crate::geometry::{Bounds, Convex, equidistant, gap};
+use crate::layout::Layout;
+
+/// A circle that is nearer to something than its radius by less than this is free, mm.
+const ROUNDING: f64 = 1e-6;
+
+impl Floor {
+    /// Whether the turning circle of the rule is free at `centre`; where no rule asks for one it always is.
+    #[must_use]
+    pub fn circle_is_free(&self, brief: &Brief, layout: &Layout, centre: Point) -> bool {
+        let Some(diameter) = brief.rules.turning_circle() else { return true };
+        Clear::new(self, brief, layout).is_free(centre, diameter / 2.0)
+    }
+
+    /// How wide a disc can travel from an entrance to a place on the floor, at most `walkway`.
+    #[must_use]
+    pub fn circle_width(&self, brief: &Brief, layout: &Layout, from: End, centre: Point) -> Widest {
+        let walkway = brief.rules.get(Rule::Walkway);
+        let Some(mouth) = self.mouth(brief, layout, from) else { return Widest::closed(walkway) };
+        Clear::new(self, brief, layout).width(mouth, walkway, centre)
+    }
+
+    /// Centre of a free turning circle that a disc of `walkway` can reach from an entrance: of the places where such a
+    /// circle is held between two things the nearest to an entrance. Where there is no entrance, any of them. `None` where
+    /// there is none, or no rule asks for one.
+    #[must_use]
+    pub fn find_circle(&self, brief: &Brief, layout: &Layout) -> Option<Point> {
+        let radius = brief.rules.turning_circle()? / 2.0;
+        let walkway = brief.rules.get(Rule::Walkway);
+        let entrances = self.entrances(brief, layout);
+        let clear = Clear::new(self, brief, layout);
+        let mut out_of_reach: Vec<Point> = Vec::new();
+        for centre in nearest_first(clear.held_centres(radius), &entrances) {
+            let reached = |mouth: &Mouth| clear.width(mouth.clone(), walkway, centre).passes();
+            // What can be reached straight from a place that is out of reach is out of reach itself.
+            let joined = |other: &Point| clear.leg_is_free((*other, centre), walkway / 2.0);
+            if !clear.is_free(centre, radius) || out_of_reach.iter().any(joined) {
+                continue;
+            }
+            if entrances.is_empty() || entrances.iter().any(reached) {
+                return Some(centre);
+            }
+            out_of_reach.push(centre);
+        }
+        None
+    }
+
+    fn entrances(&self, brief: &Brief, layout: &Layout) -> Vec<Mouth> {
+        let doorways = brief.room.items().filter(|(_, item)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance));
+        doorways.filter_map(|(id, _)| self.mouth(brief, layout, End::Item(id))).collect()
+    }
+}
+
+fn nearest_first(mut centres: Vec<Point>, entrances: &[Mouth]) -> Vec<Point> {
+    let way = |centre: &Point| {
+        let ways = entrances.iter().map(|mouth| (mouth.middle() - *centre).norm());
+        ways.fold(f64::INFINITY, f64::min)
+    };
+    centres.sort_by(|a, b| way(a).total_cmp(&way(b)).then(a.x.total_cmp(&b.x)).then(a.y.total_cmp(&b.y)));
+    centres
+}
+
+/// The floor with everything on it that cannot be moved aside.
+struct Clear<'a> {
+    walls: &'a [Stop],
+    things: Vec<Stop>,
+}
+
+impl<'a> Clear<'a> {
+    fn new(floor: &'a Floor, brief: &Brief, layout: &Layout) -> Self {
+        Self { walls: &floor.walls, things: floor.things(brief, layout, Tables::None) }
+    }
+
+    fn width(&self, mouth: Mouth, walkway: f64, centre: Point) -> Widest {
+        let mouth = mouth.widened(walkway, self.walls);
+        widest_to_place(self.walls, &mouth, centre, &self.things, walkway)
+    }
+
+    /// Whether a disc of this radius lies in the room and touches nothing.
+    fn is_free(&self, centre: Point, radius: f64) -> bool {
+        self.holds(centre) && self.leg_is_free((centre, centre), radius)
+    }
+
+    /// Whether a disc of this radius can go straight from one place to another.
+    fn leg_is_free(&self, (from, to): (Point, Point), radius: f64) -> bool {
+        let leg = Convex::counter_clockwise(if from == to { vec![from] } else { vec![from, to] });
+        let (bounds, near) = (Bounds::of(&leg), (radius - ROUNDING).max(0.0));
+        let mut stops = self.walls.iter().chain(&self.things);
+        stops.all(|stop| stop.bounds.apart_by(&bounds, near) || gap(&stop.shape, &leg).clear >= near)
+    }
+
+    /// Whether the outline holds the place.
+    fn holds(&self, place: Point) -> bool {
+        let crosses = |wall: &&Stop| {
+            let &[start, end] = wall.shape.corners() else { return false };
+            let (low, high) = if start.y <= end.y { (start, end) } else { (end, start) };
+            (low.y > place.y) != (high.y > place.y) && (high - low).cross(place - low) > 0.0
+        };
+        self.walls.iter().filter(crosses).count() % 2 == 1
+    }
+
+    /// Every place where a circle is held between two things: where any is free there is a free one so held, since the
+    /// places for its centre are bounded by the outlines of things moved outward, and end where two of these cross.
+    fn held_centres(&self, radius: f64) -> Vec<Point> {
+        let stops: Vec<&Stop> = self.walls.iter().chain(&self.things).collect();
+        let mut centres = Vec::new();
+        for (j, second) in stops.iter().enumerate() {
+            for first in &stops[..j] {
+                if !first.bounds.apart_by(&second.bounds, 2.0 * radius + ROUNDING) {
+                    centres.extend(equidistant(&first.shape, &second.shape, radius));
+                }
+            }
+        }
+        centres
+    }
+}

@@ -1,0 +1,158 @@
+//! The floor on which the centre of a disc can be.
+
+use elbowroom_model::Point;
+
+use super::cut::stops_of;
+use super::mouth::{Mouth, Side};
+use super::stop::Stop;
+use crate::geometry::{Bounds, Convex, gap};
+
+/// How much nearer than its radius a disc may pass, mm: a disc of just the width of a gap still passes it.
+const GIVES: f64 = 0.05;
+/// Rounding of a cord that touches a corner, mm.
+pub(super) const ROUNDING: f64 = 1e-6;
+
+/// What stops a disc of one size on its way between two mouths.
+pub(super) struct FreeFloor<'a> {
+    pub(super) stops: Vec<Stop>,
+    pub(super) mouths: &'a [Mouth; 2],
+    /// Half the disc's diameter, less what it gives.
+    pub(super) radius: f64,
+    /// For each stop, whether it lies behind the one and the other mouth's line.
+    behind: Vec<[bool; 2]>,
+}
+
+impl<'a> FreeFloor<'a> {
+    pub(super) fn new(walls: &[Stop], mouths: &'a [Mouth; 2], things: &[Stop], diameter: f64) -> Self {
+        let stops = stops_of(walls, mouths, things);
+        let is_behind = |stop: &Stop, mouth: &Mouth| mouth.side(&stop.shape) == Side::Behind;
+        let behind = stops.iter().map(|stop| [is_behind(stop, &mouths[0]), is_behind(stop, &mouths[1])]).collect();
+        Self { stops, mouths, radius: (diameter / 2.0 - GIVES).max(GIVES), behind }
+    }
+
+    /// Whether the centre can be at `place`.
+    pub(super) fn is_free(&self, place: Point) -> bool {
+        self.leg_is_free(place, place)
+    }
+
+    /// Whether the centre can go straight from one place to the other.
+    pub(super) fn leg_is_free(&self, from: Point, to: Point) -> bool {
+        let leg = leg(from, to);
+        let bounds = Bounds::of(&leg);
+        let near = self.radius - ROUNDING;
+        self.stops.iter().zip(&self.behind).all(|(stop, behind)| {
+            stop.bounds.apart_by(&bounds, near)
+                || gap(&stop.shape, &leg).clear >= near
+                || self.is_passed(stop, *behind, (from, to))
+        })
+    }
+
+    /// Parts of a mouth's stretch where the centre can be, as distances from its first end.
+    pub(super) fn doorsteps(&self, mouth: usize) -> Vec<(f64, f64)> {
+        let own = &self.mouths[mouth];
+        let (along, width) = (own.along(), own.width());
+        let mut free = vec![(0.0, width)];
+        for (stop, behind) in self.stops.iter().zip(&self.behind) {
+            if behind[mouth] || stop.shape.corners().is_empty() {
+                continue;
+            }
+            let place = |off: f64| own.stretch[0] + along * off;
+            let Some((from, to)) = self.shadow(stop, &place, (along, width)) else { continue };
+            let kept = self.outside_strips(*behind, (place(from), place(to)));
+            for (from, to) in kept {
+                let ends = [from, to].map(|at| along.dot(at - own.stretch[0]));
+                free = free.into_iter().flat_map(|stretch| without(stretch, (ends[0], ends[1]))).collect();
+            }
+        }
+        free
+    }
+
+    /// Whether a stop that is nearer to a leg than the radius still does not count, since it lies behind the mouth that
+    /// the leg is straight before wherever it is that near.
+    fn is_passed(&self, stop: &Stop, behind: [bool; 2], leg_ends: (Point, Point)) -> bool {
+        if behind == [false, false] {
+            return false;
+        }
+        let near = self.radius - ROUNDING;
+        let parts = self.outside_strips(behind, leg_ends);
+        parts.into_iter().all(|(from, to)| gap(&stop.shape, &leg(from, to)).clear >= near)
+    }
+
+    /// The parts of a leg that are not straight before a mouth that the stop lies behind.
+    fn outside_strips(&self, behind: [bool; 2], leg: (Point, Point)) -> Vec<(Point, Point)> {
+        let mut parts = vec![leg];
+        for (mouth, _) in self.mouths.iter().zip(behind).filter(|(_, behind)| *behind) {
+            parts = parts.into_iter().flat_map(|part| outside_strip(mouth, part)).collect();
+        }
+        parts
+    }
+
+    /// Where on a mouth's stretch a stop is nearer than the radius.
+    fn shadow(&self, stop: &Stop, place: &impl Fn(f64) -> Point, (along, width): (Point, f64)) -> Option<(f64, f64)> {
+        let found = gap(&stop.shape, &leg(place(0.0), place(width)));
+        if found.clear >= self.radius {
+            return None;
+        }
+        let nearest = along.dot(found.at[1] - place(0.0)).clamp(0.0, width);
+        let is_clear = |off: f64| {
+            let at = place(off);
+            gap(&stop.shape, &leg(at, at)).clear >= self.radius
+        };
+        Some((edge(nearest, 0.0, &is_clear), edge(nearest, width, &is_clear)))
+    }
+}
+
+/// The place between `inside` (not clear) and `outside` where it becomes clear; `outside` where that is not clear either.
+fn edge(mut inside: f64, mut outside: f64, is_clear: &impl Fn(f64) -> bool) -> f64 {
+    if !is_clear(outside) {
+        return outside;
+    }
+    while (outside - inside).abs() > ROUNDING {
+        let middle = (inside + outside) / 2.0;
+        if is_clear(middle) {
+            outside = middle;
+        } else {
+            inside = middle;
+        }
+    }
+    outside
+}
+
+fn leg(from: Point, to: Point) -> Convex {
+    if from == to { Convex::counter_clockwise(vec![from]) } else { Convex::counter_clockwise(vec![from, to]) }
+}
+
+/// What is left of a stretch.
+fn without((from, to): (f64, f64), (lost_from, lost_to): (f64, f64)) -> impl Iterator<Item = (f64, f64)> {
+    let whole = lost_to < from || lost_from > to;
+    let parts = if whole { [(from, to), (1.0, 0.0)] } else { [(from, lost_from), (lost_to, to)] };
+    parts.into_iter().filter(|(from, to)| from <= to)
+}
+
+/// The parts of a leg that are not straight before the mouth: between the perpendiculars at its ends, before its line.
+fn outside_strip(mouth: &Mouth, (from, to): (Point, Point)) -> Vec<(Point, Point)> {
+    let along = mouth.along();
+    let (start, end) = (mouth.place(along, from), mouth.place(along, to));
+    let width = mouth.width();
+    let sides = [(start.0, end.0), (width - start.0, width - end.0), (start.1, end.1)];
+    let mut inside = (0.0_f64, 1.0_f64);
+    for (at_start, at_end) in sides {
+        let (at_start, at_end) = (at_start + ROUNDING, at_end + ROUNDING);
+        if at_start < 0.0 && at_end < 0.0 {
+            return vec![(from, to)];
+        }
+        let crossing = at_start / (at_start - at_end);
+        if at_start < 0.0 {
+            inside.0 = inside.0.max(crossing);
+        } else if at_end < 0.0 {
+            inside.1 = inside.1.min(crossing);
+        }
+    }
+    if inside.0 > inside.1 {
+        return vec![(from, to)];
+    }
+    let at = |share: f64| from + (to - from) * share;
+    let before = (inside.0 > 0.0).then(|| (from, at(inside.0)));
+    let after = (inside.1 < 1.0).then(|| (at(inside.1), to));
+    before.into_iter().chain(after).collect()
+}

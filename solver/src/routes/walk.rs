@@ -1,0 +1,257 @@
+//! The shortest walk of a disc's centre from one mouth to another: a taut cord round the corners that stand in its way.
+
+use std::cmp::Ordering;
+use std::collections::BinaryHeap;
+use std::f64::consts::PI;
+
+use elbowroom_model::Point;
+
+use super::corner::{Corner, corners};
+use super::free::{FreeFloor, ROUNDING};
+use super::mouth::Mouth;
+use super::stop::Stop;
+use crate::geometry::{Turn, corner_to_corner, corner_to_place, nearest_on_segment, place_to_corner};
+
+/// An arc is looked at this often, radians: between two looks a disc of a metre gains half a millimetre.
+const LOOK: f64 = 0.06;
+
+/// Length of the shortest walk of the centre of a disc between two mouths as widened, mm; `None` where the disc cannot
+/// get there.
+#[must_use]
+pub fn walk_between(walls: &[Stop], mouths: &[Mouth; 2], things: &[Stop], diameter: f64) -> Option<f64> {
+    let floor = &FreeFloor::new(walls, mouths, things, diameter);
+    let corners: Vec<Corner> = floor.stops.iter().flat_map(corners).collect();
+    let search = Search { floor, steps: [floor.doorsteps(0), floor.doorsteps(1)], corners };
+    search.run()
+}
+
+struct Search<'a> {
+    floor: &'a FreeFloor<'a>,
+    /// Free parts of the two mouths' stretches.
+    steps: [Vec<(f64, f64)>; 2],
+    corners: Vec<Corner>,
+}
+
+/// A corner as a cord goes round it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Round {
+    corner: usize,
+    turn: Turn,
+    /// Unit vector from the corner to the place where the cord first touches its arc.
+    contact: Point,
+}
+
+/// A walk that is not yet looked at: its last leg may be blocked.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Lead {
+    /// Length at the end of the leg with the straight way to the far mouth added.
+    least: f64,
+    length: f64,
+    /// Where the leg starts: on the arc that the walk was on, or on the first mouth.
+    earlier: Option<Round>,
+    from: Point,
+    to: Point,
+    /// What the leg leads to; `None`: the far mouth.
+    next: Option<Round>,
+    /// Order of finding, so that equal leads are taken in one order.
+    found: usize,
+}
+
+/// Leads that are still open, the most promising on top.
+#[derive(Debug, Default)]
+struct Leads {
+    heap: BinaryHeap<Lead>,
+    found: usize,
+}
+
+impl Search<'_> {
+    fn run(&self) -> Option<f64> {
+        let mut open = Leads::default();
+        let mut reached: Vec<(Round, f64)> = Vec::new();
+        self.leads_from_mouth(&mut open);
+        while let Some(lead) = open.heap.pop() {
+            if !self.is_free(&lead) {
+                continue;
+            }
+            let Some(round) = lead.next else { return Some(lead.length) };
+            if self.is_beaten(&reached, round, lead.length) {
+                continue;
+            }
+            reached.push((round, lead.length));
+            self.leads_from(round, lead.length, &mut open);
+        }
+        None
+    }
+
+    fn is_free(&self, lead: &Lead) -> bool {
+        let leg = || self.floor.leg_is_free(lead.from, lead.to);
+        leg() && lead.earlier.is_none_or(|round| self.arc_is_free(round, self.contact(round, lead.from)))
+    }
+
+    /// Whether the corner was reached before, no later on its arc and by no longer a walk.
+    fn is_beaten(&self, reached: &[(Round, f64)], round: Round, length: f64) -> bool {
+        reached.iter().any(|(before, earlier)| {
+            let same = before.corner == round.corner && before.turn == round.turn;
+            let angle = round.turn.angle(before.contact, round.contact);
+            let shorter = earlier + angle * self.floor.radius <= length + 1e-9;
+            same && angle <= PI && shorter && self.arc_is_free(*before, round.contact)
+        })
+    }
+
+    /// Direction from the corner to a place on its arc.
+    fn contact(&self, round: Round, on_arc: Point) -> Point {
+        (on_arc - self.corners[round.corner].at).unit().unwrap_or(round.contact)
+    }
+
+    /// Whether the centre can go round a corner from where it first touches its arc to where it leaves it.
+    fn arc_is_free(&self, round: Round, last: Point) -> bool {
+        let at = self.corners[round.corner].at;
+        let angle = round.turn.angle(round.contact, last);
+        let looks = (angle / LOOK).ceil();
+        let (mut contact, mut looked) = (round.contact, 0.0);
+        let (sine, cosine) = (angle / looks.max(1.0)).sin_cos();
+        while looked < looks {
+            let side = match round.turn {
+                Turn::Left => contact.left(),
+                Turn::Right => contact.right(),
+            };
+            contact = contact * cosine + side * sine;
+            if !self.floor.is_free(at + contact * self.floor.radius) {
+                return false;
+            }
+            looked += 1.0;
+        }
+        true
+    }
+
+    fn leads_from_mouth(&self, open: &mut Leads) {
+        for &step in &self.steps[0] {
+            let ends = [self.on(0, step.0), self.on(0, step.1)];
+            for &far in &self.steps[1] {
+                let (from, to) = nearest(ends, [self.on(1, far.0), self.on(1, far.1)]);
+                self.push(open, Lead { from, to, ..Lead::start() });
+            }
+            for (corner, turn) in self.rounds() {
+                let at = self.corners[corner].at;
+                let radius = self.floor.radius;
+                let square = self.floor.mouths[0].before;
+                let foot = self.foot(0, step, at + turn.contact(square) * radius);
+                self.push_to(open, foot, (corner, turn), Some(square));
+                for end in ends {
+                    self.push_to(open, Some(end), (corner, turn), place_to_corner(end, (at, turn), radius));
+                }
+            }
+        }
+    }
+
+    fn leads_from(&self, round: Round, length: f64, open: &mut Leads) {
+        let at = self.corners[round.corner].at;
+        let radius = self.floor.radius;
+        for (corner, turn) in self.rounds() {
+            let to = self.corners[corner].at;
+            if let Some(along) = corner_to_corner((at, round.turn), (to, turn), radius) {
+                let next = Round { corner, turn, contact: turn.contact(along) };
+                let target = to + next.contact * radius;
+                if self.corners[corner].faces(next.contact) {
+                    self.leave(open, (round, length), along, target, Some(next));
+                }
+            }
+        }
+        for &step in &self.steps[1] {
+            let square = -self.floor.mouths[1].before;
+            if let Some(foot) = self.foot(1, step, at + round.turn.contact(square) * radius) {
+                self.leave(open, (round, length), square, foot, None);
+            }
+            for end in [self.on(1, step.0), self.on(1, step.1)] {
+                if let Some(along) = corner_to_place((at, round.turn), end, radius) {
+                    self.leave(open, (round, length), along, end, None);
+                }
+            }
+        }
+    }
+
+    /// A leg from the arc of `round` in the direction `along`.
+    fn leave(&self, open: &mut Leads, (round, length): (Round, f64), along: Point, to: Point, next: Option<Round>) {
+        let contact = round.turn.contact(along);
+        let corner = &self.corners[round.corner];
+        let angle = round.turn.angle(round.contact, contact);
+        let from = corner.at + contact * self.floor.radius;
+        if !corner.faces(contact) || angle > PI || along.dot(to - from) < -ROUNDING {
+            return;
+        }
+        let length = length + angle * self.floor.radius;
+        self.push(open, Lead { length, earlier: Some(round), from, to, next, ..Lead::start() });
+    }
+
+    /// A leg from a place on the first mouth to a corner.
+    fn push_to(&self, open: &mut Leads, from: Option<Point>, to: (usize, Turn), along: Option<Point>) {
+        let (Some(from), Some(along)) = (from, along) else { return };
+        let (corner, turn) = to;
+        let contact = turn.contact(along);
+        let to = self.corners[corner].at + contact * self.floor.radius;
+        if self.corners[corner].faces(contact) && along.dot(to - from) >= -ROUNDING {
+            let next = Some(Round { corner, turn, contact });
+            self.push(open, Lead { from, to, next, ..Lead::start() });
+        }
+    }
+
+    fn push(&self, open: &mut Leads, lead: Lead) {
+        let length = lead.length + (lead.to - lead.from).norm();
+        let ahead = self.straight_ahead(lead.to);
+        open.found += 1;
+        open.heap.push(Lead { length, least: length + ahead, found: open.found, ..lead });
+    }
+
+    /// The straight way from a place to the far mouth, mm.
+    fn straight_ahead(&self, from: Point) -> f64 {
+        let [start, end] = self.floor.mouths[1].stretch;
+        (nearest_on_segment(start, end, from) - from).norm()
+    }
+
+    fn rounds(&self) -> impl Iterator<Item = (usize, Turn)> + '_ {
+        (0..self.corners.len()).flat_map(|corner| Turn::BOTH.map(|turn| (corner, turn)))
+    }
+
+    fn on(&self, mouth: usize, off: f64) -> Point {
+        let mouth = &self.floor.mouths[mouth];
+        mouth.stretch[0] + mouth.along() * off
+    }
+
+    /// Foot of the perpendicular from a place before a mouth on a free part of its stretch.
+    fn foot(&self, mouth: usize, (from, to): (f64, f64), place: Point) -> Option<Point> {
+        let own = &self.floor.mouths[mouth];
+        let (off, ahead) = own.place(own.along(), place);
+        (off >= from - 2.0 * ROUNDING && off <= to + 2.0 * ROUNDING && ahead >= -ROUNDING).then(|| self.on(mouth, off))
+    }
+}
+
+impl Lead {
+    fn start() -> Self {
+        let origin = Point::default();
+        Self { least: 0.0, length: 0.0, earlier: None, from: origin, to: origin, next: None, found: 0 }
+    }
+}
+
+impl Eq for Lead {}
+
+impl Ord for Lead {
+    /// The greatest is the one that promises the shortest walk.
+    fn cmp(&self, other: &Self) -> Ordering {
+        other.least.total_cmp(&self.least).then(other.found.cmp(&self.found))
+    }
+}
+
+impl PartialOrd for Lead {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+/// The nearest places of two segments that do not cross.
+fn nearest(first: [Point; 2], second: [Point; 2]) -> (Point, Point) {
+    let onto_second = first.map(|from| (from, nearest_on_segment(second[0], second[1], from)));
+    let onto_first = second.map(|to| (nearest_on_segment(first[0], first[1], to), to));
+    let apart = |(from, to): &(Point, Point)| (*to - *from).norm();
+    let pairs = [onto_second[0], onto_second[1], onto_first[0], onto_first[1]];
+    pairs.into_iter().min_by(|a, b| apart(a).total_cmp(&apart(b))).unwrap_or((first[0], second[0]))
+}

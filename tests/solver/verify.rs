@@ -1,5 +1,8 @@
 //! The re-check of a layout: each rule passes at its edge and fails a hair past it.
 
+mod sizes;
+mod ways;
+
 use elbowroom_model::{
     Brief, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceKind, Point, Radiator, Rule, Swings, View, WallId,
     Window,

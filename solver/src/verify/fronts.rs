@@ -50,8 +50,8 @@ fn dining(scene: &Scene<'_>, table: &InPlace<'_>, rule: Rule) -> Vec<Breach> {
 fn along(scene: &Scene<'_>, table: &InPlace<'_>, rule: Rule, side: &Convex) -> Vec<Breach> {
     let mut found = entered(scene, table, rule, side);
     let Some(tight) = side.pulled_in(SLACK) else { return found };
-    if !scene.ground.floor.covers(&tight) {
-        let past = scene.ground.floor.overshoot(&tight) + SLACK;
+    if !scene.ground.outline.covers(&tight) {
+        let past = scene.ground.outline.overshoot(&tight) + SLACK;
         found.push(Breach::new(rule.key(), &[table.name()], past, "has a wall where its chairs stand"));
     }
     let stops = scene.ground.zones.iter().filter(|zone| matches!(zone.rule, "fixed" | "door_swing"));

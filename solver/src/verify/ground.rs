@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Door, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
 
 use super::SLACK;
-use crate::geometry::{Convex, Floor, apart};
+use crate::geometry::{Convex, Outline, apart};
 
 /// The widest opening that has a landing, mm (scenario format, Zones).
 const WIDEST_WITH_LANDING: f64 = 1200.0;
@@ -11,7 +11,9 @@ const WIDEST_WITH_LANDING: f64 = 1200.0;
 /// The room as the rules count it.
 pub(super) struct Ground {
     /// Within the walls as moved in.
-    pub(super) floor: Floor,
+    pub(super) outline: Outline,
+    /// Both ends of each wall as moved in.
+    pub(super) walls: Vec<(Point, Point)>,
     /// What stands for good and nobody walks through, with its name.
     pub(super) bodies: Vec<(String, Convex)>,
     /// What pieces keep out of, bodies included.
@@ -54,7 +56,8 @@ impl Ground {
     pub(super) fn of(brief: &Brief) -> Self {
         let by = brief.room.measured_within;
         let corners = moved_in(&brief.room.walls, by);
-        let mut ground = Self { floor: Floor::within(&corners), bodies: Vec::new(), zones: Vec::new() };
+        let walls = corners.iter().copied().zip(corners.iter().copied().cycle().skip(1)).collect();
+        let mut ground = Self { outline: Outline::within(&corners), walls, bodies: Vec::new(), zones: Vec::new() };
         for item in &brief.room.items {
             if let Some(wall) = brief.room.wall(item.wall) {
                 ground.add(brief, item, Face::of(wall, item, by));

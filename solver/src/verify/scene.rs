@@ -68,13 +68,9 @@ impl<'a> InPlace<'a> {
         self.piece.kind == PieceKind::Rug
     }
 
-    /// Both ends of the front edge, of a corner sofa the whole main run's.
+    /// Its front edge.
     pub(super) fn front(&self) -> Convex {
-        let facing = self.placed.facing;
-        let main = self.placed.main();
-        let reach = main.support(facing) - SLACK;
-        let ends = main.corners().iter().copied().filter(|corner| corner.dot(facing) >= reach).collect();
-        Convex::counter_clockwise(ends)
+        front_of(self.placed)
     }
 
     /// How far it reaches along `axis`: from, to (of a corner sofa: the main run).
@@ -94,6 +90,14 @@ impl<'a> InPlace<'a> {
         let size = self.placed.size;
         self.placed.block(-size.width / 2.0, size.width / 2.0, size.depth, size.depth + reach)
     }
+}
+
+/// The front edge of a piece, of a corner sofa the whole main run's.
+pub(super) fn front_of(placed: &Placed) -> Convex {
+    let main = placed.main();
+    let reach = main.support(placed.facing) - SLACK;
+    let ends = main.corners().iter().copied().filter(|corner| corner.dot(placed.facing) >= reach).collect();
+    Convex::counter_clockwise(ends)
 }
 
 /// How much two intervals have in common; negative: how far they are apart.

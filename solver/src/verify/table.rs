@@ -1,7 +1,7 @@
 //! A coffee table lies before the seat it serves, free of the return, with nothing in between, and a passage from the
 //! media unit.
 
-use elbowroom_model::{PieceKind, Rule};
+use elbowroom_model::{PieceKind, Point, Rule};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -25,7 +25,7 @@ pub(super) fn out_of_place(scene: &Scene<'_>) -> Vec<Breach> {
 }
 
 /// The seats that the arrangement has the table serve; every seat where it names none.
-pub(super) fn served<'s>(scene: &'s Scene<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>> {
+fn served<'s>(scene: &'s Scene<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>> {
     let standing = scene.arrangement.standings.iter().find(|standing| standing.piece == table.placed.piece);
     let stands = standing.map_or(&[][..], |standing| &standing.stands);
     let named: Vec<usize> = stands
@@ -36,6 +36,28 @@ pub(super) fn served<'s>(scene: &'s Scene<'_>, table: &InPlace<'_>) -> Vec<&'s I
         })
         .collect();
     scene.seats().filter(|seat| named.is_empty() || named.contains(&seat.placed.piece)).collect()
+}
+
+/// The way from a coffee table to the seat it serves; `None` for every other piece.
+pub(super) fn side_of_seat(scene: &Scene<'_>, table: &InPlace<'_>) -> Option<Point> {
+    if table.piece.kind != PieceKind::CoffeeTable {
+        return None;
+    }
+    let off = |seat: &&InPlace<'_>| (before(seat, table) - scene.rule(Rule::SeatToTable)).abs();
+    let nearest = served(scene, table).into_iter().min_by(|first, second| off(first).total_cmp(&off(second)));
+    nearest.map(|seat| -seat.placed.facing)
+}
+
+/// The coffee tables that lie in their place before a seat.
+pub(super) fn tables_of(scene: &Scene<'_>, seat: &InPlace<'_>) -> Vec<usize> {
+    let needs = scene.rule(Rule::SeatToTable);
+    let serves = |table: &&InPlace<'_>| {
+        let served = served(scene, table);
+        served.iter().any(|other| other.placed.piece == seat.placed.piece)
+            && (before(seat, table) - needs).abs() <= PLACE
+            && sideways(seat, table) > 0.0
+    };
+    scene.of_kind(PieceKind::CoffeeTable).filter(serves).map(|table| table.placed.piece).collect()
 }
 
 type Check = fn(&Scene<'_>, &InPlace<'_>, &InPlace<'_>) -> Vec<Breach>;

@@ -1,4 +1,4 @@
-//! The floor of a room: a polygon that need not be convex.
+//! The outline of a room: a polygon that need not be convex.
 
 use elbowroom_model::Point;
 use geo::{Contains, Coord, Distance, Euclidean, Intersects, LineString, Polygon};
@@ -7,19 +7,19 @@ use super::Convex;
 
 /// A simple polygon, corners in order round it.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Floor {
+pub struct Outline {
     polygon: Polygon<f64>,
 }
 
-impl Floor {
-    /// The floor within these corners.
+impl Outline {
+    /// The outline with these corners.
     #[must_use]
     pub fn within(corners: &[Point]) -> Self {
         let ring: LineString<f64> = corners.iter().map(|p| Coord { x: p.x, y: p.y }).collect();
         Self { polygon: Polygon::new(ring, Vec::new()) }
     }
 
-    /// Whether the convex polygon lies on it, clear of its edges.
+    /// Whether the convex polygon lies within it, clear of its edges.
     #[must_use]
     pub fn covers(&self, shape: &Convex) -> bool {
         let Some(corner) = shape.corners().first() else { return true };

@@ -1,0 +1,62 @@
+//! Where a turning circle is asked for, one is free and a disc as wide as a walkway reaches it from the entrance.
+
+use elbowroom_model::{PieceKind, Point, Rule};
+
+use super::SLACK;
+use super::breach::Breach;
+use super::mouth::Mouth;
+use super::scene::Scene;
+use super::travel::{Target, travels};
+use super::ways::{bare, entrances};
+use crate::geometry::{Convex, apart};
+use crate::layout::Layout;
+
+const RULE: &str = Rule::TurningCircle.key();
+
+pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
+    let Some(diameter) = scene.brief.rules.turning_circle() else { return Vec::new() };
+    let Some(centre) = layout.turning_circle else {
+        return vec![Breach::new(RULE, &[], diameter, "There is no circle to turn in")];
+    };
+    let obstacles = obstacles(scene);
+    let missing = diameter / 2.0 - free_radius(scene, &obstacles, centre);
+    if missing > SLACK {
+        return vec![Breach::new(RULE, &[], 2.0 * missing, "The circle to turn in is not free")];
+    }
+    let doors = entrances(scene.brief);
+    if doors.is_empty() || doors.iter().any(|&door| reached(scene, layout, &obstacles, door, centre, diameter)) {
+        return Vec::new();
+    }
+    vec![Breach::new(RULE, &[], 0.0, "The circle to turn in is not reached")]
+}
+
+/// Rugs lie flat, and coffee tables can be moved.
+fn obstacles(scene: &Scene<'_>) -> Vec<Convex> {
+    let stays = |kind: PieceKind| !matches!(kind, PieceKind::Rug | PieceKind::CoffeeTable);
+    let pieces = scene.pieces.iter().filter(|piece| stays(piece.piece.kind));
+    bare(scene).into_iter().chain(pieces.flat_map(|piece| piece.parts.iter().cloned())).collect()
+}
+
+/// The largest circle about `centre` that nothing stands in; 0 outside the room.
+fn free_radius(scene: &Scene<'_>, obstacles: &[Convex], centre: Point) -> f64 {
+    let about = Convex::counter_clockwise(vec![centre]);
+    if !scene.ground.outline.covers(&about) {
+        return 0.0;
+    }
+    obstacles.iter().map(|shape| apart(shape, &about)).fold(f64::INFINITY, f64::min)
+}
+
+fn reached(
+    scene: &Scene<'_>,
+    layout: &Layout,
+    obstacles: &[Convex],
+    door: crate::routes::End,
+    centre: Point,
+    diameter: f64,
+) -> bool {
+    let walkway = scene.rule(Rule::Walkway);
+    let mouth = Mouth::of(scene.brief, &scene.ground, layout, door);
+    // A disc wider than the circle could not stand in it: then the circle itself is what must arrive.
+    let disc = walkway.min(diameter) - SLACK;
+    mouth.is_some_and(|mouth| travels(obstacles, &mouth.widened(walkway, None), &Target::Place(centre), disc))
+}

@@ -1,0 +1,160 @@
+//! Every route is there, as wide as it says and as wide as its rule asks: by letting a disc travel it.
+
+use elbowroom_model::{Brief, ItemId, ItemKind, LeadsTo, PieceKind, Rule};
+
+use super::SLACK;
+use super::breach::Breach;
+use super::mouth::Mouth;
+use super::scene::{InPlace, Scene};
+use super::travel::{Gate, Target, travels};
+use crate::geometry::{Convex, apart};
+use crate::layout::Layout;
+use crate::routes::{End, Route};
+
+/// How exactly a width is told, mm (result format, rule 7).
+const EXACT: f64 = 5.0;
+/// What rounding may take from the width a route needs, mm.
+const ROUNDING: f64 = 0.01;
+
+/// A route that must be there.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Way {
+    pub(super) from: End,
+    pub(super) to: End,
+    pub(super) rule: f64,
+}
+
+/// Breaches of what the routes say of themselves: each is told, its figures are right, and it is wide enough.
+pub(super) fn told(scene: &Scene<'_>, layout: &Layout, routes: &[Route]) -> Vec<Breach> {
+    let check = |way: &Way| {
+        let ends = |route: &&Route| [(route.from, route.to), (route.to, route.from)].contains(&(way.from, way.to));
+        match routes.iter().find(ends) {
+            Some(route) => figures(scene, layout, way, route),
+            None => Some(way.breach(scene.brief, way.rule, "has no route to")),
+        }
+    };
+    ways(scene).iter().filter_map(check).collect()
+}
+
+/// Breaches of the widths that routes need, with the mouths of `layout` and the pieces as they stand in the scene.
+pub(super) fn too_narrow(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
+    let narrow = |way: &Way| {
+        let needs = needs(scene, layout, way)?;
+        (!way.lets_pass(scene, layout, &around(scene, layout, way), needs - SLACK))
+            .then(|| way.breach(scene.brief, 0.0, "has too narrow a route to"))
+    };
+    ways(scene).iter().filter_map(narrow).collect()
+}
+
+fn figures(scene: &Scene<'_>, layout: &Layout, way: &Way, route: &Route) -> Option<Breach> {
+    let tell = |short_by: f64, what: &str| Some(way.breach(scene.brief, short_by, what));
+    let needs = needs(scene, layout, way)?;
+    if (route.needs - needs).abs() > EXACT || route.needs > way.rule + ROUNDING {
+        return tell((route.needs - needs).abs(), "does not say what is needed of the route to");
+    }
+    if route.width < route.needs - ROUNDING {
+        return tell(route.needs - route.width, "has too narrow a route to");
+    }
+    let obstacles = around(scene, layout, way);
+    let surely = (route.width - EXACT).max(needs - SLACK);
+    if !way.lets_pass(scene, layout, &obstacles, surely) {
+        return tell(EXACT, "has a narrower route than is told to");
+    }
+    if way.lets_pass(scene, layout, &obstacles, route.width + EXACT) {
+        return tell(EXACT, "has a wider route than is told to");
+    }
+    None
+}
+
+/// What the way needs: its rule; to a doorway or window, the width in the empty room where that is less.
+fn needs(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
+    let bare = bare(scene);
+    let (from, to) = way.gates(scene, layout)?;
+    let passes = |diameter: f64| travels(&bare, &from, &Target::Gate(to), diameter);
+    if matches!(way.to, End::Piece(_)) || passes(way.rule - ROUNDING) {
+        return Some(way.rule);
+    }
+    let (mut least, mut most) = (0.0, way.rule);
+    while most - least > ROUNDING {
+        let middle = (least + most) / 2.0;
+        if passes(middle) { least = middle } else { most = middle }
+    }
+    Some(least)
+}
+
+impl Way {
+    fn gates(&self, scene: &Scene<'_>, layout: &Layout) -> Option<(Gate, Gate)> {
+        let mouth = |end| Mouth::of(scene.brief, &scene.ground, layout, end);
+        let (from, to) = (mouth(self.from)?, mouth(self.to)?);
+        Some((from.widened(self.rule, Some(&to)), to.widened(self.rule, Some(&from))))
+    }
+
+    /// Whether a disc of this diameter can travel it.
+    pub(super) fn lets_pass(&self, scene: &Scene<'_>, layout: &Layout, obstacles: &[Convex], diameter: f64) -> bool {
+        let Some((from, to)) = self.gates(scene, layout) else { return false };
+        // No disc passes a mouth that is narrower: no need to look.
+        diameter <= from.length().min(to.length()) && travels(obstacles, &from, &Target::Gate(to), diameter)
+    }
+
+    fn breach(&self, brief: &Brief, short_by: f64, what: &str) -> Breach {
+        Breach::new("route", &[self.from.name(brief), self.to.name(brief)], short_by, what)
+    }
+}
+
+/// From every entrance to every other doorway, to each seat, storage front and desk, and to each window that must be
+/// reached.
+pub(super) fn ways(scene: &Scene<'_>) -> Vec<Way> {
+    let (walkway, passage) = (scene.rule(Rule::Walkway), scene.rule(Rule::Passage));
+    let mut all: Vec<Way> = Vec::new();
+    for from in entrances(scene.brief) {
+        for (id, item) in scene.brief.room.items() {
+            let to = End::Item(id);
+            let known = all.iter().any(|way| way.from == to && way.to == from);
+            let rule = match &item.kind {
+                ItemKind::Door(_) | ItemKind::Opening(_) if to != from && !known => walkway,
+                ItemKind::Window(window) if window.must_reach => passage,
+                ItemKind::Window(window) if window.opens && scene.brief.rules.reach_opening_windows => passage,
+                _ => continue,
+            };
+            all.push(Way { from, to, rule });
+        }
+        let led_to = scene.pieces.iter().filter(|piece| piece.piece.kind.is_led_to());
+        all.extend(led_to.map(|piece| Way { from, to: End::Piece(piece.placed.piece), rule: passage }));
+    }
+    all
+}
+
+/// Doors and openings that lead to the way in.
+pub(super) fn entrances(brief: &Brief) -> Vec<End> {
+    let is_entrance = |id: &ItemId| {
+        let leads_to = brief.room.items.get(id.0).and_then(|item| item.kind.leads_to());
+        leads_to == Some(&LeadsTo::Entrance)
+    };
+    brief.room.items().map(|(id, _)| id).filter(is_entrance).map(End::Item).collect()
+}
+
+/// What stops a disc in the room with nothing in it.
+pub(super) fn bare(scene: &Scene<'_>) -> Vec<Convex> {
+    let walls = scene.ground.walls.iter().map(|&(start, end)| Convex::counter_clockwise(vec![start, end]));
+    walls.chain(scene.ground.bodies.iter().map(|(_, body)| body.clone())).collect()
+}
+
+/// What stops a disc on the way: rugs do not, nor does a coffee table that lies within a passage of the seat it leads
+/// to, as laid out (where the mouth is).
+pub(super) fn around(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Vec<Convex> {
+    let passage = scene.rule(Rule::Passage);
+    let front = match way.to {
+        End::Piece(seat) if scene.brief.pieces.get(seat).is_some_and(|seat| seat.kind.is_seat()) => layout.of(seat),
+        End::Piece(_) | End::Item(_) => None,
+    };
+    let front = front.map(super::scene::front_of);
+    let own_table = |piece: &InPlace<'_>| {
+        let table = layout.of(piece.placed.piece).filter(|_| piece.piece.kind == PieceKind::CoffeeTable);
+        let pair = front.as_ref().zip(table);
+        pair.is_some_and(|(front, table)| apart(front, &table.main()) <= passage + ROUNDING)
+    };
+    let mut all = bare(scene);
+    let standing = scene.pieces.iter().filter(|piece| !piece.is_rug() && !own_table(piece));
+    all.extend(standing.flat_map(|piece| piece.parts.iter().cloned()));
+    all
+}

@@ -1,0 +1,115 @@
+//! Routes and the turning circle: as wide as they say, and as the rules ask.
+
+use elbowroom_model::{Brief, Door, ItemId, ItemKind, LeadsTo, Opening, PieceKind, Point, Rule, Stance, Swings};
+use elbowroom_solver::routes::{End, Route};
+use elbowroom_solver::verify::verify;
+use elbowroom_solver::{Layout, Placed};
+
+use super::{SOUTH, arrangement, placed};
+use crate::support::rooms::{Furnish, piece, rectangle};
+
+/// A hall door in the north wall, an opening to the kitchen in the south wall.
+fn through_room() -> Brief {
+    let door = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let leads_to = LeadsTo::Space("kitchen".to_owned());
+    rectangle(5000.0, 4000.0)
+        .rule(Rule::Walkway, 900.0)
+        .rule(Rule::Passage, 600.0)
+        .item("hall door", 0, 500.0, 900.0, door)
+        .item("kitchen", 2, 500.0, 900.0, ItemKind::Opening(Opening { leads_to, stance: Stance::None }))
+        .piece(piece(PieceKind::SideTable))
+}
+
+/// A long piece across the room that leaves a gap at the east wall.
+fn across(gap: f64) -> Vec<Placed> {
+    vec![placed(0, (2500.0 - gap / 2.0, -2000.0), SOUTH, (5000.0 - gap, 500.0))]
+}
+
+fn route(width: f64, needs: f64) -> Route {
+    let (from, to) = (End::Item(ItemId(0)), End::Item(ItemId(1)));
+    Route { from, to, rule: Rule::Walkway, needs, width, pinch: None, chain: Vec::new(), length: None }
+}
+
+fn sentences(brief: &Brief, placed: Vec<Placed>, routes: &[Route]) -> Vec<String> {
+    let mut brief = brief.clone();
+    brief.pieces[0].width.most = 5000.0;
+    let layout = Layout { placed, ..Layout::default() };
+    let breaches = verify(&brief, &layout, &arrangement(), routes);
+    assert!(breaches.iter().all(|breach| breach.rule == "route"), "{breaches:?}");
+    breaches.into_iter().map(|breach| breach.sentence).collect()
+}
+
+#[test]
+fn a_route_is_told_and_wide_enough() {
+    let room = through_room();
+    assert_eq!(sentences(&room, across(900.0), &[route(900.0, 900.0)]), [""; 0]);
+    assert!(sentences(&room, across(900.0), &[])[0].contains("has no route to"));
+    assert!(sentences(&room, across(899.0), &[route(899.0, 900.0)])[0].contains("too narrow"));
+}
+
+#[test]
+fn a_route_is_as_wide_as_it_says_within_5_mm() {
+    let room = through_room();
+    for off in [-4.5, 4.5] {
+        assert_eq!(sentences(&room, across(850.0 - off), &[route(850.0, 850.0)]).len(), 1, "needs is the rule");
+        let room = room.clone().rule(Rule::Walkway, 800.0);
+        // The cap is the doorway's 900 mm, so 850 is the room's own.
+        assert_eq!(sentences(&room, across(850.0 - off), &[route(850.0, 800.0)]), [""; 0]);
+    }
+    let room = room.rule(Rule::Walkway, 800.0);
+    assert!(sentences(&room, across(844.5), &[route(850.0, 800.0)])[0].contains("narrower route than"));
+    assert!(sentences(&room, across(855.5), &[route(850.0, 800.0)])[0].contains("wider route than"));
+}
+
+#[test]
+fn a_route_that_says_it_is_wide_enough_and_is_not_is_found_out() {
+    assert!(sentences(&through_room(), across(898.0), &[route(900.0, 900.0)])[0].contains("narrower route than"));
+}
+
+#[test]
+fn what_the_empty_room_does_not_give_is_not_asked() {
+    // A post leaves 820 between itself and the east wall, and its line is closed to the west.
+    let post = [(0.0, -2000.0), (4180.0, -2000.0), (4180.0, -1900.0), (0.0, -1900.0)];
+    let room = through_room().fixed("counter", &post);
+    let aside = || vec![placed(0, (800.0, -2600.0), SOUTH, (500.0, 500.0))];
+    assert_eq!(sentences(&room, aside(), &[route(820.0, 820.0)]), [""; 0]);
+    assert!(sentences(&room, aside(), &[route(820.0, 810.0)])[0].contains("does not say what is needed"));
+    assert!(sentences(&room, aside(), &[route(820.0, 900.0)])[0].contains("does not say what is needed"));
+}
+
+fn circle(pieces: Vec<Placed>, centre: Option<(f64, f64)>, kind: PieceKind) -> Vec<String> {
+    let mut brief = through_room().rule(Rule::TurningCircle, 1500.0);
+    brief.pieces[0].width.most = 5000.0;
+    if kind == PieceKind::CoffeeTable {
+        // A table needs a seat, which stands well away.
+        brief.pieces[0] = piece(kind);
+    }
+    let turning_circle = centre.map(|(x, y)| Point::new(x, y));
+    let layout = Layout { placed: pieces, turning_circle, ..Layout::default() };
+    let routes = [route(900.0, 900.0)];
+    let breaches = verify(&brief, &layout, &arrangement(), &routes).into_iter();
+    breaches.filter(|breach| breach.rule == "turning_circle").map(|breach| breach.sentence).collect()
+}
+
+/// The circle of Approved Document M and Lifetime Homes, 1500 mm (published).
+#[test]
+fn the_turning_circle_is_free_and_reached() {
+    let side = PieceKind::SideTable;
+    // 1500 between the piece and the north wall, and a hair less.
+    let below = |y: f64| vec![placed(0, (3000.0, y), SOUTH, (1000.0, 500.0))];
+    assert_eq!(circle(below(-1500.0), Some((3000.0, -750.0)), side), [""; 0]);
+    assert!(circle(below(-1498.0), Some((3000.0, -750.0)), side)[0].contains("not free"));
+    assert!(circle(below(-1500.0), None, side)[0].contains("no circle"));
+    assert!(circle(below(-1500.0), Some((9000.0, -750.0)), side)[0].contains("not free"));
+    // Behind a long piece that leaves 900, and a hair less.
+    assert_eq!(circle(across(900.0), Some((2500.0, -3250.0)), side), [""; 0]);
+    assert!(circle(across(899.0), Some((2500.0, -3250.0)), side)[0].contains("not reached"));
+}
+
+/// Lifetime Homes 2010, criterion 7 (published): a coffee table can be moved, so it does not count.
+#[test]
+fn a_coffee_table_may_stand_in_the_turning_circle() {
+    let inside = || vec![placed(0, (3000.0, -500.0), SOUTH, (1000.0, 500.0))];
+    assert_eq!(circle(inside(), Some((3000.0, -750.0)), PieceKind::CoffeeTable), [""; 0]);
+    assert!(circle(inside(), Some((3000.0, -750.0)), PieceKind::SideTable)[0].contains("not free"));
+}

@@ -30,6 +30,15 @@ pub(crate) struct Of<'a> {
     pub(crate) figure: &'a str,
 }
 
+impl Of<'_> {
+    fn words(&self) -> String {
+        match self.item {
+            "clearances" => format!("The clearance `{}`", self.figure),
+            item => format!("The {} of {}", self.figure, quoted(item)),
+        }
+    }
+}
+
 impl<'a> Report<'a> {
     pub(crate) fn new(tree: &'a Node, units: Unit) -> Self {
         Self { tree, units, faults: Vec::new() }
@@ -92,9 +101,8 @@ impl<'a> Report<'a> {
             && least > most
         {
             let message = format!(
-                "The {} of {} runs backward: from {} down to {}, {} less.",
-                of.figure,
-                quoted(of.item),
+                "{} runs backward: from {} down to {}, {} less.",
+                of.words(),
                 self.words(least),
                 self.words(most),
                 self.words(least - most)
@@ -112,9 +120,8 @@ impl<'a> Report<'a> {
             Taken::Any => (true, ""),
         };
         if !sound {
-            let message =
-                format!("The {} of {} is {}; it must be {bound}.", of.figure, quoted(of.item), measure.as_written());
-            let remedy = format!("Give the {} as it was measured.", of.figure);
+            let message = format!("{} is {}; it must be {bound}.", of.words(), measure.as_written());
+            let remedy = format!("Give a length that is {bound}.");
             self.add(at, "not_positive", of.item, message, remedy);
         }
         sound
@@ -122,8 +129,7 @@ impl<'a> Report<'a> {
 
     fn no_length(&mut self, error: &LengthError, measure: &Measure, at: &Trail, of: Of<'_>) {
         let (code, remedy) = remedy(error, measure);
-        let message =
-            format!("The {} of {}, `{}`, {}.", of.figure, quoted(of.item), measure.as_written(), cleaned(error));
+        let message = format!("{}, `{}`, {}.", of.words(), measure.as_written(), cleaned(error));
         self.add(at, code, of.item, message, remedy);
     }
 }

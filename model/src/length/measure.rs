@@ -44,7 +44,7 @@ impl Measure {
     #[must_use]
     pub fn as_written(&self) -> String {
         match self {
-            Self::Number(number) => number.to_string(),
+            Self::Number(number) => crate::fault::quoted(&number.to_string()),
             Self::Text(text) => crate::fault::quoted(text),
         }
     }

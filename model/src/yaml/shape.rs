@@ -6,6 +6,7 @@ use serde_json::Value;
 use super::tree::{Entry, Node, NodeValue};
 use crate::fault::{Fault, Place, quoted};
 use crate::keyed::keys_of;
+use crate::length::nearest_unit;
 use crate::nearest::nearest;
 
 /// The tree less what is at fault, and the faults. [`Node::TAKEN_OUT`] stands where something was.
@@ -93,7 +94,7 @@ impl<'a> Holder<'a> {
             return None;
         };
         let known: Vec<String> = kinds.iter().map(|kind| kind.0.to_owned()).collect();
-        let inner = spot_of(entries, spot);
+        let inner = spot_of(entries, spot, &|kind| known.iter().any(|one| one == kind));
         let Some(entry) = entries.iter().find(|entry| entry.key == "kind") else {
             let message = format!("{} says no kind.", sentence(&spot.of()));
             let remedy = format!("Give it a `kind`: {}.", known.join(", "));
@@ -119,8 +120,10 @@ impl<'a> Holder<'a> {
             "units" => "unknown_unit",
             _ => "unknown_name",
         };
-        let message = format!("`{}` is no {} that is known ({}).", quoted(text), spot.key, spot.of());
-        let remedy = did_you_mean(text, &known);
+        let what = if spot.key == "units" { "unit of length" } else { &spot.key };
+        let message = format!("`{}`, given for {}, is no known {what}.", quoted(text), spot.of());
+        let unit = (code == "unknown_unit").then(|| nearest_unit(text)).flatten();
+        let remedy = unit.map_or_else(|| did_you_mean(text, &known), |unit| format!("Did you mean `{unit}`?"));
         self.fault(code, spot, node.place, message, remedy);
         None
     }
@@ -136,8 +139,8 @@ impl<'a> Holder<'a> {
     }
 
     fn hold_map(&mut self, (entries, place): (Vec<Entry>, Option<Place>), schema: &'a Value, spot: &Spot) -> Node {
-        let inner = spot_of(&entries, spot);
         let properties = schema["properties"].as_object();
+        let inner = self.spot_in(&entries, spot, schema);
         let known: Vec<String> = properties.into_iter().flat_map(|all| all.keys().cloned()).collect();
         self.tell_missing(&entries, place, schema, &inner);
         let mut held: Vec<Entry> = Vec::new();
@@ -158,6 +161,15 @@ impl<'a> Holder<'a> {
             held.push(Entry { key: entry.key, place: entry.place, node });
         }
         Node { value: NodeValue::Map(held), place }
+    }
+
+    /// The spot inside a map that `schema` describes.
+    fn spot_in(&self, entries: &[Entry], spot: &Spot, schema: &'a Value) -> Spot {
+        let kind = self.followed(&schema["properties"]["kind"]);
+        let known = keys_of(kind);
+        let one = kind["const"].as_str();
+        let free = known.is_empty() && one.is_none();
+        spot_of(entries, spot, &|kind| free || one == Some(kind) || known.iter().any(|(key, _)| key == kind))
     }
 
     fn tell_missing(&mut self, entries: &[Entry], place: Option<Place>, schema: &Value, spot: &Spot) {
@@ -236,13 +248,17 @@ impl<'a> Holder<'a> {
 }
 
 /// The spot inside a map: named as the map names itself.
-fn spot_of(entries: &[Entry], spot: &Spot) -> Spot {
+fn spot_of(entries: &[Entry], spot: &Spot, is_kind: &dyn Fn(&str) -> bool) -> Spot {
     let text = |key: &str| {
         let entry = entries.iter().find(|entry| entry.key == key)?;
         if let NodeValue::Text(text) = &entry.node.value { Some(quoted(text)) } else { None }
     };
     let top = spot.item.is_empty() && spot.key == "file";
-    let own = if top { None } else { text("name").or_else(|| text("kind").map(|kind| kind.replace('-', " "))) };
+    let own = if top {
+        None
+    } else {
+        text("name").or_else(|| text("kind").filter(|kind| is_kind(kind)).map(|kind| kind.replace('-', " ")))
+    };
     let fallback = if top || !spot.item.is_empty() { spot.item.clone() } else { spot.key.clone() };
     Spot { item: own.unwrap_or(fallback), key: spot.key.clone() }
 }

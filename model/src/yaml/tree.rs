@@ -12,7 +12,9 @@ pub(crate) const LARGEST_TEXT: usize = 1 << 20;
 /// How deep lists and maps may nest; a scenario needs six.
 const DEEPEST: usize = 24;
 /// Values in one text, those that aliases repeat included; the largest scenario needs some thousands.
-const MOST_VALUES: usize = 100_000;
+const MOST_VALUES: usize = 20_000;
+/// Values that aliases may repeat in one text.
+const MOST_REPEATED: usize = 5_000;
 
 /// A value and where it stands.
 #[derive(Debug, Clone, PartialEq)]
@@ -106,14 +108,14 @@ impl Node {
             budget: serde_saphyr::budget! {
                 max_depth: DEEPEST,
                 flow_nesting_limit: DEEPEST,
-                max_documents: 1,
+                max_documents: 2,
                 max_nodes: MOST_VALUES,
                 max_events: 4 * MOST_VALUES,
                 max_aliases: 1000,
                 max_anchors: 1000,
             },
             alias_limits: serde_saphyr::alias_limits! {
-                max_total_replayed_events: MOST_VALUES,
+                max_total_replayed_events: MOST_REPEATED,
                 max_replay_stack_depth: DEEPEST,
             },
             duplicate_keys: DuplicateKeyPolicy::PassThrough,
@@ -174,15 +176,25 @@ fn not_yaml(error: &serde_saphyr::Error) -> Fault {
     let error = error.without_snippet();
     let place = error.location().as_ref().and_then(place);
     let said = error.render_with_formatter(&serde_saphyr::UserMessageFormatter);
-    let (code, remedy) = if matches!(error, serde_saphyr::Error::Budget { .. }) {
-        (
+    // The place is told beside the message.
+    let said = crate::fault::clean(said.split(" at line ").next().unwrap_or_default());
+    let (code, message, remedy) = match error {
+        _ if said.contains("limit") || said.contains("too complex") => (
             "too_much",
-            "A scenario nests six deep and repeats little: remove what is nested deeper or repeated by aliases.",
-        )
-    } else {
-        ("not_yaml", "Mend the YAML at this place: check indents, colons, brackets and quotes.")
+            "The file nests deeper, or holds or repeats more, than any scenario does.".to_owned(),
+            "A scenario nests six deep: remove what is nested deeper or repeated by aliases.",
+        ),
+        serde_saphyr::Error::MultipleDocuments { .. } => (
+            "several_documents",
+            "The file holds several documents.".to_owned(),
+            "One file describes one room: keep one document, and give the others files of their own.",
+        ),
+        _ => (
+            "not_yaml",
+            format!("The file cannot be read as YAML: {}.", said.trim_end_matches('.')),
+            "Mend the YAML at this place: check indents, colons, brackets and quotes.",
+        ),
     };
-    let message = format!("The file cannot be read as YAML: {}.", crate::fault::clean(said.trim_end_matches('.')));
     Fault { code, item: None, message, remedy: remedy.to_owned(), place }
 }
 

@@ -153,6 +153,9 @@ fn door(row: &DoorRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Op
         Some(HingeRow::Left) => Hinge::Left,
         Some(HingeRow::Right) => Hinge::Right,
         None => {
+            if read.report.was_told(&read.at.key("hinge")) {
+                return None;
+            }
             let message = format!("{} swings and has no `hinge`.", read.name);
             let remedy = "Give `hinge`: left or right, as you face the door from inside the room.".to_owned();
             read.report.add(read.at, "missing_key", read.name, message, remedy);
@@ -184,7 +187,7 @@ fn leads_to(given: Option<&str>, read: &mut Read<'_, '_>, notices: &mut Vec<Stri
         return None;
     }
     let given = given.trim();
-    Some(if given == "entrance" { LeadsTo::Entrance } else { LeadsTo::Space(given.to_owned()) })
+    Some(if given.eq_ignore_ascii_case("entrance") { LeadsTo::Entrance } else { LeadsTo::Space(given.to_owned()) })
 }
 
 fn socket(carries: Option<CarriesRow>) -> ItemKind {

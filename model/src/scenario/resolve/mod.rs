@@ -11,7 +11,7 @@ mod rules;
 mod sizes;
 
 use crate::brief::{Brief, Notice};
-use crate::fault::Fault;
+use crate::fault::{Fault, is_control, quoted};
 use crate::length::Measure;
 use crate::report::{Of, Report, Taken};
 use crate::room::{Room, WallId};
@@ -64,6 +64,7 @@ fn room(
 ) -> Option<Room> {
     let (rules, report, notices) = context;
     let root = Trail::default();
+    let name = name(document, report);
     let ceiling = one_length(&document.ceiling, &root, "ceiling", report);
     let latitude = latitude(document, report);
     let bearing = bearing(document, names, report);
@@ -75,9 +76,8 @@ fn room(
     let corrected = outline.survey.corrections.iter().copied().fold(0.0, f64::max);
     let measured_within = within?.max(corrected);
     items::tell_swings(&items, &outline.walls, (measured_within, &outline.survey), report);
-    let name = document.name.as_ref().map_or_else(|| "room".to_owned(), |name| name.trim().to_owned());
     Some(Room {
-        name,
+        name: name?,
         walls: outline.walls,
         items: items.into_iter().map(|(item, _)| item).collect(),
         fixed,
@@ -87,6 +87,17 @@ fn room(
         measured_within,
         survey: outline.survey,
     })
+}
+
+fn name(document: &Document, report: &mut Report<'_>) -> Option<String> {
+    let name = document.name.as_deref().map_or("", str::trim);
+    if name.chars().any(is_control) {
+        let message = format!("The name of the room, `{}`, holds control characters.", quoted(name));
+        let remedy = "Write it with plain characters alone.".to_owned();
+        report.add(&Trail::default().key("name"), "control_character", "", message, remedy);
+        return None;
+    }
+    Some(if name.is_empty() { "room".to_owned() } else { name.to_owned() })
 }
 
 fn one_length(measure: &Option<Measure>, root: &Trail, key: &str, report: &mut Report<'_>) -> Option<f64> {

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::fault::{is_control, quoted};
+use crate::fault::{clean, is_control, quoted};
 use crate::report::Report;
 use crate::scenario::document::{Document, ItemRow};
 use crate::yaml::Trail;
@@ -15,6 +15,17 @@ pub(super) struct Names {
     pub(super) fixed: Vec<String>,
     /// One name for each piece of a row.
     pub(super) pieces: Vec<Vec<String>>,
+}
+
+impl Names {
+    /// Names as messages may hold them; a name that cleaning would change is refused.
+    fn cleaned(mut self) -> Self {
+        let all = self.walls.iter_mut().chain(self.items.iter_mut().flatten()).chain(&mut self.fixed);
+        for name in all.chain(self.pieces.iter_mut().flatten()) {
+            *name = clean(name);
+        }
+        self
+    }
 }
 
 /// What is to be named.
@@ -51,7 +62,7 @@ pub(super) fn name_all(document: &Document, report: &mut Report<'_>) -> Names {
     }
     tell_unfit(&given, report);
     tell_twice(&given, report);
-    sorted_out(document, walls, named)
+    sorted_out(document, walls, named).cleaned()
 }
 
 fn one_name(one: &Nameless<'_>, nth: usize, (several, next): (bool, &mut usize)) -> String {

@@ -23,8 +23,13 @@ pub(super) fn pieces(
     let mut unread = document.pieces.is_none();
     for (place, row) in document.pieces.iter().flatten().enumerate() {
         let at = root.index(place);
-        let Some((row, kind)) = row.as_ref().and_then(|row| Some((row, row.kind?))) else {
+        let Some(row) = row else {
             unread = true;
+            continue;
+        };
+        let Some(kind) = row.kind else {
+            unread = true;
+            tell_no_sizes(row, &names.pieces[place], (&at, report));
             continue;
         };
         seats += usize::from(kind.is_seat());
@@ -48,6 +53,16 @@ fn tell_no_count(row: &PieceRow, kind: PieceKind, (at, report): (&Trail, &mut Re
     if row.count == Some(0) {
         let message = format!("The count of {} is 0; it must be 1 or more.", kind.words());
         report.add(&at.key("count"), "not_positive", &kind.words(), message, "Leave the row out instead.".to_owned());
+    }
+}
+
+/// Tells what is amiss with the sizes of a row whose kind is at fault.
+fn tell_no_sizes(row: &PieceRow, names: &[String], (at, report): (&Trail, &mut Report<'_>)) {
+    let item = names.first().map_or("a piece", String::as_str);
+    for (figure, measure) in [("width", &row.width), ("return", &row.return_length), ("depth", &row.depth)] {
+        if let Some(measure) = measure {
+            report.extent(measure, &at.key(figure), Of { item, figure });
+        }
     }
 }
 
@@ -134,8 +149,8 @@ impl Reader<'_> {
         ];
         for (key, given, owner) in foreign {
             if given && owner != self.kind {
-                let message = format!("`{key}` is no key of {}: a {} has none.", self.name, self.kind.words());
-                let remedy = format!("Leave `{key}` out; it belongs to a {}.", owner.key());
+                let message = format!("`{key}` is no key of {}, whose kind is {}.", self.name, self.kind.key());
+                let remedy = format!("Leave `{key}` out; it belongs to the kind {}.", owner.key());
                 report.add(&self.at.key(key), "key_of_another_kind", self.name, message, remedy);
             }
         }

@@ -1,6 +1,6 @@
 //! Collects the faults of one file, each with its place, and reads lengths with a word for every way they can fail.
 
-use crate::fault::{Fault, quoted};
+use crate::fault::{CODES, Fault, quoted};
 use crate::length::{Extent, LengthError, Measure, Unit};
 use crate::yaml::{Node, Trail};
 
@@ -59,6 +59,7 @@ impl<'a> Report<'a> {
 
     /// Adds a fault of `item` (empty: of the file as a whole) that stands at `at`.
     pub(crate) fn add(&mut self, at: &Trail, code: &'static str, item: &str, message: String, remedy: String) {
+        debug_assert!(CODES.binary_search(&code).is_ok(), "`{code}` is listed among the codes");
         let item = (!item.is_empty()).then(|| quoted(item));
         self.faults.push(Fault { code, item, message, remedy, place: self.tree.at(at).place });
     }

@@ -1,4 +1,14 @@
 //! Suite `model`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
 
+mod hostile;
+mod lengths;
+mod names;
+mod pieces;
+mod places;
+mod plain_room;
 mod reading;
+mod refusals;
+mod rooms;
+mod schema;
+mod told;

@@ -1,2 +1,4 @@
 //! Suite `published`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
+
+mod survey;

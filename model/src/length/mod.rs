@@ -93,6 +93,15 @@ impl Unit {
         }
     }
 
+    /// `number` of this unit, mm. Feet are turned into inches first: whole inches then come out without a rounding.
+    #[must_use]
+    pub fn length(self, number: f64) -> f64 {
+        match self {
+            Self::Foot => number * 12.0 * Self::Inch.millimetres(),
+            _ => number * self.millimetres(),
+        }
+    }
+
     /// The step that a shopper reads on a tape: 1 cm for metric units, half an inch for feet and inches.
     #[must_use]
     pub const fn shopping_step(self) -> f64 {

@@ -119,7 +119,7 @@ pub fn parse_extent(text: &str, units: Unit) -> Result<Extent, LengthError> {
 /// # Errors
 /// [`LengthError::OutOfBounds`] where it is not finite or beyond [`LONGEST`].
 pub fn bare(number: f64, units: Unit) -> Result<f64, LengthError> {
-    within_bounds(number * units.millimetres())
+    within_bounds(units.length(number))
 }
 
 fn end_of_range(text: &str) -> Result<Option<Quantity>, LengthError> {
@@ -174,7 +174,7 @@ impl Quantity {
 
     fn millimetres(&self, units: Unit) -> Result<f64, LengthError> {
         let length = match self.parts.as_slice() {
-            [(number, unit)] => number * unit.unwrap_or(units).millimetres(),
+            [(number, unit)] => unit.unwrap_or(units).length(*number),
             // In inches first: one product, so that no rounding creeps in.
             [(feet, Some(Unit::Foot)), (inches, Some(Unit::Inch))] => (feet * 12.0 + inches) * Unit::Inch.millimetres(),
             _ => return Err(LengthError::Compound),

@@ -378,7 +378,8 @@ impl JsonSchema for ClearanceRows {
 
     fn json_schema(generator: &mut SchemaGenerator) -> Schema {
         let mut schema = Keyed::<Rule, Measure>::json_schema(generator);
-        let profile = generator.subschema_for::<Option<Profile>>();
+        let mut profile = generator.subschema_for::<Option<Profile>>();
+        profile.insert("description".to_owned(), "The table that the clearances start from; default easy.".into());
         let mut keys = properties::<Rule, Option<Measure>>(generator);
         keys.insert("profile".to_owned(), profile.to_value());
         schema.insert("properties".to_owned(), keys.into());

@@ -1,0 +1,66 @@
+//! The published schema: it lists what the reader knows, each with a description, and nothing else.
+
+use elbowroom_model::{Criterion, PieceKind, Rule, scenario};
+use serde_json::Value;
+
+fn schema() -> Value {
+    serde_json::from_str(&scenario::schema()).unwrap()
+}
+
+fn keys(value: &Value) -> Vec<&str> {
+    value["properties"].as_object().unwrap().keys().map(String::as_str).collect()
+}
+
+#[test]
+fn every_key_is_described() {
+    fn undescribed(value: &Value, path: &str, out: &mut Vec<String>) {
+        match value {
+            Value::Object(map) => {
+                for (key, property) in map.get("properties").and_then(Value::as_object).into_iter().flatten() {
+                    if property["description"].as_str().is_none_or(str::is_empty) && property.get("const").is_none() {
+                        out.push(format!("{path}.{key}"));
+                    }
+                }
+                for (key, child) in map {
+                    undescribed(child, &format!("{path}/{key}"), out);
+                }
+            }
+            Value::Array(all) => all.iter().for_each(|child| undescribed(child, path, out)),
+            _ => {}
+        }
+    }
+    let mut out = Vec::new();
+    undescribed(&schema(), "", &mut out);
+    assert!(out.is_empty(), "{out:#?}");
+}
+
+#[test]
+fn no_unknown_key_is_let_through() {
+    fn open(value: &Value, out: &mut Vec<String>) {
+        match value {
+            Value::Object(map) => {
+                if map.contains_key("properties") && map.get("additionalProperties") != Some(&Value::Bool(false)) {
+                    out.push(value.to_string());
+                }
+                map.values().for_each(|child| open(child, out));
+            }
+            Value::Array(all) => all.iter().for_each(|child| open(child, out)),
+            _ => {}
+        }
+    }
+    let mut out = Vec::new();
+    open(&schema(), &mut out);
+    assert!(out.is_empty(), "{out:#?}");
+}
+
+#[test]
+fn it_lists_every_rule_criterion_and_kind() {
+    let schema = schema();
+    assert_eq!(schema["required"], serde_json::json!(["units", "walls", "pieces"]));
+    let clearances = keys(&schema["properties"]["clearances"]).into_iter().collect::<std::collections::BTreeSet<_>>();
+    assert!(Rule::ALL.iter().all(|rule| clearances.contains(rule.key())) && clearances.len() == Rule::ALL.len() + 1);
+    let wishes = keys(&schema["properties"]["wishes"]).into_iter().collect::<std::collections::BTreeSet<_>>();
+    assert!(Criterion::ALL.iter().all(|one| wishes.contains(one.key())) && wishes.len() == Criterion::ALL.len());
+    let text = schema.to_string();
+    assert!(PieceKind::ALL.iter().all(|kind| text.contains(&format!("\"{}\"", kind.key()))));
+}

@@ -1,0 +1,72 @@
+//! How a few faults and notices read, word for word.
+
+use crate::plain_room::{brief, changed, faults, with};
+
+/// Faults as a reader meets them.
+fn told(text: &str) -> String {
+    let one = |fault: &elbowroom_model::Fault| {
+        let place = fault.place.map_or_else(String::new, |place| format!("{}:{} ", place.line, place.column));
+        format!("{place}[{}] {}\n  {}", fault.code, fault.message, fault.remedy)
+    };
+    faults(text).iter().map(one).collect::<Vec<_>>().join("\n")
+}
+
+#[test]
+fn slips_of_the_tape() {
+    insta::assert_snapshot!(told(&changed(&[
+        ("name: party wall\n    length: 486", "name: party wall\n    length: 436"),
+        ("at: 20, width: 83", "at: 320, width: 83"),
+    ])), @r#"
+    4:3 [does_not_close] The walls do not close: the last ends 50 cm from where the first began (50 cm to the right, 0 cm up the plan), 3.0 % of the girth; up to 1 % is spread.
+      Measure again what runs that way: canal wall, party wall.
+    "#);
+}
+
+#[test]
+fn slips_of_the_pen() {
+    insta::assert_snapshot!(told(&changed(&[
+        ("units: cm", "units: centimeters"),
+        ("hinge: left, ", ""),
+        ("kind: sofa", "kind: sopha, colour: red"),
+    ])), @r#"
+    2:8 [unknown_unit] `centimeters`, given for the file, is no known unit of length.
+      Did you mean `cm`?
+    11:9 [missing_key] hall door swings and has no `hinge`.
+      Give `hinge`: left or right, as you face the door from inside the room.
+    17:13 [unknown_kind] `sopha`, given for piece 1, is no known kind.
+      Did you mean `sofa`?
+    17:20 [unknown_key] `colour` is no key of piece 1.
+      Known here: chaise, count, depth, hand, height, kind, name, needed, off_wall, passing, return, screen, seats, width.
+    "#);
+}
+
+#[test]
+fn what_was_assumed() {
+    let text = changed(&[
+        ("name: party wall\n    length: 486", "name: party wall\n    length: 480"),
+        ("leads_to: entrance", "leads_to: garden"),
+    ]) + "fixed: [{ kind: pillar, corners: [[900, 0], [930, 0], [930, 30]] }]\n";
+    let notices = brief(&text).notices.into_iter().map(|notice| notice.0).collect::<Vec<_>>().join("\n");
+    insta::assert_snapshot!(notices, @r#"
+    No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out.
+    pillar stands outside the walls; its corners are plan coordinates, from the left end of the first wall.
+    The walls as measured miss closing by 6 cm (6 cm to the right, 0 cm up the plan); this is spread over them in proportion to their lengths, 1.71 cm at most on one wall.
+    "#);
+}
+
+#[test]
+fn a_diagonal_that_does_not_fit() {
+    let text = with(
+        "diagonals: [{ from: canal wall, to: party wall, length: 6.4 m }, { from: stair wall, to: dining side, length: 612 }]\n",
+    );
+    let notices = brief(&text).notices.into_iter().map(|notice| notice.0).collect::<Vec<_>>().join("\n");
+    insta::assert_snapshot!(notices, @r#"
+    The outline is the one that fits best to the lengths, stated corners and diagonals.
+    The length of canal wall is 5.61 cm less than the outline that fits best: a likely slip.
+    The length of stair wall is 4.29 cm less than the outline that fits best: a likely slip.
+    The length of party wall is 5.61 cm less than the outline that fits best: a likely slip.
+    The length of dining side is 4.29 cm less than the outline that fits best: a likely slip.
+    The diagonal canal wall to party wall is 7.22 cm more than the outline that fits best: a likely slip.
+    The diagonal stair wall to dining side is 6.9 cm more than the outline that fits best: a likely slip.
+    "#);
+}

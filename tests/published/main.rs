@@ -2,3 +2,4 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
 
 mod survey;
+mod weights;

@@ -1,1 +1,18 @@
 //! How firm the order is: weights, shares of first place, dominance, what would turn it.
+//!
+//! Criteria are judged elsewhere; here their scores are weighed. Options come in the order that size and geometry give
+//! them, and a tie goes to the earlier one: names settle nothing.
+
+mod dominance;
+mod draws;
+mod order;
+mod share;
+mod table;
+mod turn;
+
+pub use draws::Draws;
+pub use order::{Standing, order, standings};
+pub use turn::Turn;
+
+/// Scores and shares that differ by less are a tie.
+const TIE: f64 = 1e-9;

@@ -1,0 +1,78 @@
+//! The order of the options, and how each stands in it.
+
+use elbowroom_model::{Criterion, Wishes};
+
+use super::table::Table;
+use super::turn::{Turn, turns};
+use super::{TIE, dominance, share};
+
+/// How one option stands among all.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Standing {
+    /// The criteria's scores, each times its wish, over the sum of the wishes; 0 to 100.
+    pub score: f64,
+    /// Share of the ways to weigh it that put it first, in millionths; the shares sum to 1.
+    pub share: f64,
+    /// The best of the options that are at least as good in every criterion and better in one.
+    pub dominated_by: Option<usize>,
+    /// No weights at all put it strictly first.
+    pub never_first: bool,
+    /// The least change of one wish that takes the first option from its place, or puts this one first. `None` where
+    /// no change does, and where the order is that of one criterion alone.
+    pub turns_if: Option<Turn>,
+}
+
+/// The options, best first: by their score under the wishes, or by one criterion alone where it applies.
+///
+/// A tie goes to the option that was handed in earlier: hand them in the order that size and geometry give.
+#[must_use]
+pub fn order(scores: &[Vec<(Criterion, f64)>], wishes: &Wishes, by: Option<Criterion>) -> Vec<usize> {
+    let table = Table::of(scores);
+    match column_of(&table, by) {
+        Some(column) => best_first(&table.rows.iter().map(|row| row[column]).collect::<Vec<_>>()),
+        None => best_first(&table.scores(&table.wishes(wishes))),
+    }
+}
+
+/// How each option stands, in the order handed in. Scores, shares and dominance are those of the wishes even where the
+/// order is that of one criterion.
+#[must_use]
+pub fn standings(scores: &[Vec<(Criterion, f64)>], wishes: &Wishes, by: Option<Criterion>) -> Vec<Standing> {
+    let table = Table::of(scores);
+    let wishes = table.wishes(wishes);
+    let under_wishes = table.scores(&wishes);
+    let best = best_first(&under_wishes);
+    let first = share::first_places(&table, &wishes);
+    let dominated = dominance::dominated_by(&table, &best);
+    let never_first = dominance::never_first(&table, &dominated, &first.strictly);
+    let turns = match column_of(&table, by) {
+        Some(_) => vec![None; table.rows.len()],
+        None => turns(&table, &wishes, &best),
+    };
+    let standing = |option: usize| Standing {
+        score: under_wishes[option],
+        share: first.shares[option],
+        dominated_by: dominated[option],
+        never_first: never_first[option],
+        turns_if: turns[option],
+    };
+    (0..table.rows.len()).map(standing).collect()
+}
+
+fn column_of(table: &Table, by: Option<Criterion>) -> Option<usize> {
+    by.and_then(|by| table.criteria.iter().position(|criterion| *criterion == by))
+}
+
+/// Places by falling score; what ties with the best of a run keeps the order handed in.
+pub(super) fn best_first(scores: &[f64]) -> Vec<usize> {
+    let mut order: Vec<usize> = (0..scores.len()).collect();
+    order.sort_by(|one, other| scores[*other].total_cmp(&scores[*one]));
+    let mut from = 0;
+    while from < order.len() {
+        let top = scores[order[from]];
+        let tied = order[from..].iter().take_while(|option| top - scores[**option] <= TIE).count().max(1);
+        order[from..from + tied].sort_unstable();
+        from += tied;
+    }
+    order
+}

@@ -12,6 +12,7 @@ mod meets;
 mod outline;
 mod pulled_in;
 mod tangent;
+mod pockets;
 
 pub use apart::apart;
 pub use bounds::Bounds;
@@ -22,3 +23,4 @@ pub use gap::{Gap, gap, gap_to_segment, nearest_on_segment};
 pub use meets::{meets, overlap_depth};
 pub use outline::Outline;
 pub use tangent::{Turn, corner_to_corner, corner_to_place, place_to_corner};
+pub use pockets::{HullAndPockets, convex_parts, hull_and_pockets};

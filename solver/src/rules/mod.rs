@@ -1,1 +1,79 @@
-//! One file per rule: what it forbids, the alternatives that mend it, the reason it gives.
+//! One file per rule: what it forbids, as alternatives of linear rows that mend it.
+//!
+//! A rule sees one piece, or two, under one stand each, and says what must hold of them: a [`Requirement`]. The search
+//! picks among alternatives; nothing is decided here. Ways through are measured in `routes` and turned into
+//! requirements in [`route`].
+
+mod centring;
+mod doorways;
+mod facing;
+mod fronts;
+mod ground;
+mod group;
+mod keep_clear;
+mod linear;
+mod off_wall;
+mod outline;
+mod overlap;
+mod pose;
+mod requirement;
+pub mod route;
+mod seat_to_table;
+mod separation;
+mod sizes_of_kind;
+mod turning_circle;
+mod variables;
+mod within_walls;
+
+pub use ground::{Ground, Walls};
+pub use linear::{Linear, LinearPoint};
+pub use outline::Outline;
+pub use pose::Pose;
+pub use requirement::{Alternative, Arc, Cause, Requirement, RuleName, TOLERANCE, With};
+pub use variables::{PieceVariables, SizeVariables, Variables};
+
+/// What one rule asks of a layout.
+pub trait LayoutRule: Sync {
+    /// Of the room as such.
+    fn room(&self, _ground: &Ground<'_>) -> Vec<Requirement> {
+        Vec::new()
+    }
+
+    /// Of one piece by itself.
+    fn alone(&self, _ground: &Ground<'_>, _pose: &Pose<'_>) -> Vec<Requirement> {
+        Vec::new()
+    }
+
+    /// Of two pieces; asked once for each pair, in either order.
+    fn between(&self, _ground: &Ground<'_>, _first: &Pose<'_>, _second: &Pose<'_>) -> Vec<Requirement> {
+        Vec::new()
+    }
+}
+
+/// Every rule, in the order in which they are asked.
+pub static RULES: [&dyn LayoutRule; 16] = [
+    &within_walls::WithinWalls,
+    &off_wall::OffWall,
+    &keep_clear::OutOfFixed,
+    &doorways::DoorSwing,
+    &doorways::DoorLanding,
+    &keep_clear::KeepClear,
+    &keep_clear::WindowFront,
+    &overlap::NoOverlap,
+    &seat_to_table::SeatToTable,
+    &seat_to_table::TableToMedia,
+    &facing::Facing,
+    &fronts::FreeFronts,
+    &group::Group,
+    &sizes_of_kind::Steps,
+    &sizes_of_kind::Alike,
+    &turning_circle::TurningCircle,
+];
+
+/// What settles ties, asked where sizes alone leave a choice.
+pub static TIES: [&dyn LayoutRule; 1] = [&centring::Centring];
+
+/// Rugs lie flat: they may lie under anything and stop nothing.
+fn is_rug(pose: &Pose<'_>) -> bool {
+    pose.piece.kind == elbowroom_model::PieceKind::Rug
+}

@@ -1,0 +1,127 @@
+//! What settles ties: centred on the wall or on the piece it faces, drawn up to the wall or the group. Each millimetre
+//! of misplacement costs a thousandth; none of it is a rule of the room.
+
+use elbowroom_model::{PieceKind, Point};
+
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
+use crate::arrangement::{Relation, Role};
+use crate::program::Row;
+
+/// Settles ties by where things stand.
+#[derive(Debug)]
+pub(super) struct Centring;
+
+impl LayoutRule for Centring {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        let mut rows = Vec::new();
+        let middle = pose.middle_of_back();
+        if let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) {
+            rows.push(at_least(pose, 1, pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward))));
+            if is_centred_on_wall(pose) {
+                let amid = (wall.start + wall.end) * 0.5;
+                rows.extend(distance(pose, 0, &middle.along(wall.along).shifted(-amid.dot(wall.along))));
+            }
+        } else if is_centred_in_room(pose) {
+            let amid = middle_of_room(ground);
+            rows.extend(distance(pose, 0, &middle.along(pose.left()).shifted(-amid.dot(pose.left()))));
+            let facing = pose.stand.facing;
+            let own = middle.along(facing).plus(&pose.depth(), 0.5).shifted(-amid.dot(facing));
+            rows.extend(distance(pose, 1, &own));
+        }
+        requirement(pose, None, rows)
+    }
+
+    fn between(&self, _ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+        let mut found = one_way(first, second);
+        found.extend(one_way(second, first));
+        found
+    }
+}
+
+fn is_centred_on_wall(pose: &Pose<'_>) -> bool {
+    matches!(pose.role, Role::MainSeat | Role::Other) && pose.stand.relation == Relation::Alone
+}
+
+fn is_centred_in_room(pose: &Pose<'_>) -> bool {
+    is_centred_on_wall(pose) && pose.piece.kind != PieceKind::Rug
+}
+
+fn middle_of_room(ground: &Ground<'_>) -> Point {
+    let corners = ground.site.outline();
+    let sum = corners.iter().fold(Point::default(), |sum, corner| sum + *corner);
+    sum * (1.0 / corners.len().max(1) as f64)
+}
+
+fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
+    let facing = seat.stand.facing;
+    let middle = pose.middle_of_back();
+    let aside = middle.from(&middle_of_front(seat)).along(seat.left());
+    let rows = match (pose.role, pose.stand.relation) {
+        (_, Relation::Before { seat: id }) if id == seat.id => distance(pose, 0, &aside).into(),
+        (Role::Screen, _) if seat.role == Role::MainSeat => distance(pose, 0, &aside).into(),
+        (Role::Opposite, _) if seat.role == Role::MainSeat => {
+            let off = middle.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0);
+            let mut rows = Vec::from(distance(pose, 0, &aside));
+            if pose.wall().is_none() {
+                rows.push(at_least(pose, 1, off));
+            }
+            rows
+        }
+        (Role::ScreenBeside, _) if seat.role == Role::MainSeat => {
+            distance(pose, 0, &middle.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0)).into()
+        }
+        (Role::LeftOf | Role::RightOf, _) if seat.role == Role::MainSeat => {
+            let side = if pose.role == Role::LeftOf { seat.left() } else { -seat.left() };
+            let ahead = middle.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0).shifted(-BEFORE_FRONT);
+            let mut rows = Vec::from(distance(pose, 0, &ahead));
+            if pose.wall().is_none() {
+                rows.push(at_least(pose, 1, middle.from(&seat.middle_of_back()).along(side)));
+            }
+            rows
+        }
+        (_, Relation::Beside { seat: id, left }) if id == seat.id => {
+            let side = if left { seat.left() } else { -seat.left() };
+            let ahead = middle.from(&seat.anchor).along(facing);
+            vec![at_least(pose, 1, ahead), at_least(pose, 0, middle.from(&seat.middle_of_back()).along(side))]
+        }
+        (_, Relation::Under { seat: id }) if id == seat.id => {
+            let near = seat.anchor.from(&pose.anchor).along(facing).plus(&seat.depth(), 1.0);
+            let mut rows = Vec::from(distance(pose, 0, &aside));
+            rows.push(at_least(pose, 1, near));
+            rows
+        }
+        _ => return Vec::new(),
+    };
+    requirement(pose, Some(seat), rows)
+}
+
+/// A second seat at one side stands about this far before the main seat's front: beside the table, mm.
+const BEFORE_FRONT: f64 = 700.0;
+
+/// Middle of the front that people sit along: of a corner sofa from the return out.
+fn middle_of_front(seat: &Pose<'_>) -> super::LinearPoint {
+    match seat.hand {
+        Some(_) => {
+            let half = Linear::default().plus(&seat.width(), 0.5).plus(&seat.depth(), 0.5);
+            seat.anchor.clone().moved(seat.along(), &half)
+        }
+        None => seat.anchor.clone(),
+    }
+}
+
+/// Misplaced by `off` at least, either way.
+fn distance(pose: &Pose<'_>, which: usize, off: &Linear) -> [Row; 2] {
+    [at_least(pose, which, off.clone()), at_least(pose, which, Linear::default().plus(off, -1.0))]
+}
+
+fn at_least(pose: &Pose<'_>, which: usize, off: Linear) -> Row {
+    Linear::variable(pose.variables.misplaced[which]).plus(&off, -1.0).at_least(0.0)
+}
+
+fn requirement(pose: &Pose<'_>, seat: Option<&Pose<'_>>, rows: Vec<Row>) -> Vec<Requirement> {
+    if rows.is_empty() {
+        return Vec::new();
+    }
+    let with = seat.map_or(With::Itself, |seat| With::Piece(seat.id));
+    vec![Requirement::always(Cause { rule: RuleName::Centring, piece: pose.id, with }, rows)]
+}

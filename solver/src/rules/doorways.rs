@@ -1,0 +1,44 @@
+//! Doors swing free, and one can stand just inside a doorway.
+
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, is_rug, separation};
+
+/// No part enters a door's swing.
+#[derive(Debug)]
+pub(super) struct DoorSwing;
+
+/// No part enters a landing.
+#[derive(Debug)]
+pub(super) struct DoorLanding;
+
+impl LayoutRule for DoorSwing {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        if is_rug(pose) {
+            return Vec::new();
+        }
+        let swings = ground.site.swings.iter();
+        let each = swings.flat_map(|swing| {
+            let cause = Cause { rule: RuleName::DoorSwing, piece: pose.id, with: With::Item(swing.item) };
+            pose.parts
+                .iter()
+                .map(move |part| Requirement { cause, alternatives: separation::out_of_swing(part, swing) })
+        });
+        each.collect()
+    }
+}
+
+impl LayoutRule for DoorLanding {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        if is_rug(pose) {
+            return Vec::new();
+        }
+        let landings = ground.site.landings.iter().filter(|landing| landing.zone.area() > 0.0);
+        let each = landings.flat_map(|landing| {
+            let cause = Cause { rule: RuleName::DoorLanding, piece: pose.id, with: With::Item(landing.item) };
+            let zone = &landing.zone;
+            pose.parts
+                .iter()
+                .map(move |part| Requirement { cause, alternatives: separation::out_of_polygon(part, zone) })
+        });
+        each.collect()
+    }
+}

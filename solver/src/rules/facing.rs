@@ -1,0 +1,81 @@
+//! Seats that face each other, and seats that face the screen, keep their distance.
+
+use elbowroom_model::{PieceKind, Rule};
+
+use super::{Alternative, Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, separation};
+use crate::arrangement::Role;
+use crate::program::Row;
+
+/// Fronts within this of opposite face each other: 10 degrees.
+const FACING_WITHIN: f64 = 10.0;
+
+/// Fronts that are meant to face overlap sideways by this at least at every size, mm: half a seat place of 27 in
+/// (common practice, no source).
+const LEAST_OVERLAP: f64 = 343.0;
+
+/// Distance between fronts that face each other.
+#[derive(Debug)]
+pub(super) struct Facing;
+
+impl LayoutRule for Facing {
+    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+        let (seat, other) = match (first.piece.kind.is_seat(), second.piece.kind.is_seat()) {
+            (true, _) => (first, second),
+            (false, true) => (second, first),
+            (false, false) => return Vec::new(),
+        };
+        let rule = match other.piece.kind {
+            kind if kind.is_seat() => (RuleName::FacingSeats, ground.brief.rules.get(Rule::FacingSeats)),
+            PieceKind::MediaUnit => (RuleName::ScreenToSeat, ground.brief.rules.get(Rule::ScreenToSeat)),
+            _ => return Vec::new(),
+        };
+        if seat.stand.facing.dot(other.stand.facing) > -FACING_WITHIN.to_radians().cos() {
+            return Vec::new();
+        }
+        if is_meant(seat, other) { meant(ground, seat, other, rule) } else { by_chance(seat, other, rule) }
+    }
+}
+
+/// Whether the arrangement says that the two face each other.
+fn is_meant(first: &Pose<'_>, second: &Pose<'_>) -> bool {
+    let faces =
+        |a: &Pose<'_>, b: &Pose<'_>| a.role == Role::MainSeat && matches!(b.role, Role::Screen | Role::Opposite);
+    faces(first, second) || faces(second, first)
+}
+
+fn meant(ground: &Ground<'_>, seat: &Pose<'_>, other: &Pose<'_>, (rule, gap): (RuleName, f64)) -> Vec<Requirement> {
+    let cause = |rule| Cause { rule, piece: seat.id, with: With::Piece(other.id) };
+    let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, gap);
+    let mut found = vec![
+        Requirement { cause: cause(rule), alternatives: vec![apart] },
+        Requirement::always(cause(RuleName::Group), overlap_sideways(seat, other)),
+    ];
+    let passage = ground.brief.rules.get(Rule::Passage);
+    if rule == RuleName::ScreenToSeat && passage > gap {
+        let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, passage);
+        found.push(Requirement { cause: cause(RuleName::Passage), alternatives: vec![apart] });
+    }
+    found
+}
+
+/// Their least stretches overlap, so that they still do when either is smaller.
+fn overlap_sideways(seat: &Pose<'_>, other: &Pose<'_>) -> Vec<Row> {
+    let along = seat.along();
+    let offset = other.anchor.from(&seat.anchor).along(along);
+    let (from, to) = seat.least_front();
+    let runs = other.along().dot(along);
+    let ends = other.least_front();
+    let (low, high) = if runs > 0.0 { (ends.0 * runs, ends.1 * runs) } else { (ends.1 * runs, ends.0 * runs) };
+    let overlap = LEAST_OVERLAP.min(to - from).min(high - low);
+    vec![offset.at_least(from - high + overlap), offset.at_most(to - low - overlap)]
+}
+
+/// Where nothing says that they face each other they may also stand past each other or back to back.
+fn by_chance(seat: &Pose<'_>, other: &Pose<'_>, (rule, gap): (RuleName, f64)) -> Vec<Requirement> {
+    let facing = seat.stand.facing;
+    let fronts: Vec<Alternative> = [(facing, gap), (seat.left(), 0.0), (-seat.left(), 0.0), (-facing, 0.0)]
+        .map(|(towards, gap)| separation::beyond(seat.main(), other.main(), towards, gap))
+        .into();
+    let cause = Cause { rule, piece: seat.id, with: With::Piece(other.id) };
+    vec![Requirement { cause, alternatives: fronts }]
+}

@@ -1,0 +1,66 @@
+//! Nothing stands in what is kept clear before a heater or fire, nor in what is there for good, nor, where it is
+//! taller than the sill, before a window.
+
+use elbowroom_model::{ItemId, ItemKind, Rule};
+
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, is_rug, separation};
+use crate::geometry::Convex;
+use crate::site::{Body, BodyId, ClearZone};
+
+/// Out of what is kept clear before a heater or fire; rugs only out of a fire's.
+#[derive(Debug)]
+pub(super) struct KeepClear;
+
+/// Out of what stands there for good; a rug may lie under a radiator.
+#[derive(Debug)]
+pub(super) struct OutOfFixed;
+
+/// What is taller than a sill keeps away from the window.
+#[derive(Debug)]
+pub(super) struct WindowFront;
+
+impl LayoutRule for KeepClear {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !is_rug(pose));
+        let each = ground.site.clear_zones.iter().filter(counts).flat_map(|zone| {
+            let cause = Cause { rule: RuleName::KeepClear, piece: pose.id, with: With::Item(zone.item) };
+            pose.parts
+                .iter()
+                .map(move |part| Requirement { cause, alternatives: separation::out_of_clear_zone(part, zone) })
+        });
+        each.collect()
+    }
+}
+
+impl LayoutRule for OutOfFixed {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        let counts = |body: &Body| !(is_rug(pose) && is_radiator(ground, body.id)) && body.shape.area() > 0.0;
+        let parts = pose.parts.iter();
+        parts.flat_map(|part| ground.off_bodies(part, pose.id, (RuleName::Fixed, 0.0), counts)).collect()
+    }
+}
+
+fn is_radiator(ground: &Ground<'_>, id: BodyId) -> bool {
+    let BodyId::Item(ItemId(item)) = id else { return false };
+    ground.brief.room.items.get(item).is_some_and(|item| matches!(item.kind, ItemKind::Radiator(_)))
+}
+
+impl LayoutRule for WindowFront {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        let reach = ground.brief.rules.get(Rule::WindowFront);
+        let mut found = Vec::new();
+        for (id, item) in ground.brief.room.items() {
+            let ItemKind::Window(window) = &item.kind else { continue };
+            if pose.piece.height_with_screen() <= window.sill || reach <= 0.0 {
+                continue;
+            }
+            let Some((left, right, inward)) = ground.site.place_of(ground.brief, id) else { continue };
+            let zone = Convex::counter_clockwise(vec![left, right, right + inward * reach, left + inward * reach]);
+            let cause = Cause { rule: RuleName::WindowFront, piece: pose.id, with: With::Item(id) };
+            let parts = pose.parts.iter();
+            found
+                .extend(parts.map(|part| Requirement { cause, alternatives: separation::out_of_polygon(part, &zone) }));
+        }
+        found
+    }
+}

@@ -1,0 +1,71 @@
+//! Convex outlines whose corners are linear in the variables: pieces, zones that move with them, and fixed shapes.
+
+use elbowroom_model::Point;
+
+use super::linear::{Linear, LinearPoint};
+use crate::geometry::Convex;
+
+/// A convex outline: corner `i` lies between edge `i - 1` and edge `i`, counter-clockwise; `normals[i]` is the outward
+/// normal of edge `i`. A segment has two corners and two normals, a point one corner and none.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Outline {
+    /// Corners, counter-clockwise.
+    pub corners: Vec<LinearPoint>,
+    /// Outward unit normals of the edges; empty for a point.
+    pub normals: Vec<Point>,
+}
+
+impl Outline {
+    /// A shape that does not move.
+    #[must_use]
+    pub fn fixed(shape: &Convex) -> Self {
+        let points = shape.corners();
+        let corners = points.iter().map(|corner| LinearPoint::fixed(*corner)).collect();
+        let normals = match points {
+            [] | [_] => Vec::new(),
+            [start, end] => {
+                let normal = (*end - *start).right().unit().unwrap_or_default();
+                vec![normal, -normal]
+            }
+            _ => shape.edges().map(|(start, end)| (end - start).right().unit().unwrap_or_default()).collect(),
+        };
+        Self { corners, normals }
+    }
+
+    /// A rectangle: from `origin`, `from..to` in direction `along` and `near..far` in direction `out`, square to it.
+    #[must_use]
+    pub fn block(
+        origin: &LinearPoint,
+        (along, from, to): (Point, &Linear, &Linear),
+        (out, near, far): (Point, &Linear, &Linear),
+    ) -> Self {
+        let at = |a: &Linear, o: &Linear| origin.clone().moved(along, a).moved(out, o);
+        let mut corners = vec![at(from, near), at(to, near), at(to, far), at(from, far)];
+        let mut normals = vec![-out, along, out, -along];
+        if along.cross(out) < 0.0 {
+            corners = vec![at(from, near), at(from, far), at(to, far), at(to, near)];
+            normals = vec![-along, out, along, -out];
+        }
+        Self { corners, normals }
+    }
+
+    /// The corner that reaches furthest in `direction`.
+    #[must_use]
+    pub fn furthest(&self, direction: Point) -> &LinearPoint {
+        let count = self.normals.len();
+        let within = |i: usize| {
+            let (before, after) = (self.normals[(i + count - 1) % count], self.normals[i]);
+            before.cross(direction) >= -1e-12
+                && direction.cross(after) >= -1e-12
+                && direction.dot(before + after) > -1e-12
+        };
+        let corner = (0..count.min(self.corners.len())).find(|i| within(*i)).unwrap_or(0);
+        &self.corners[corner]
+    }
+
+    /// The furthest that it reaches in `direction`.
+    #[must_use]
+    pub fn reach(&self, direction: Point) -> Linear {
+        self.furthest(direction).along(direction)
+    }
+}

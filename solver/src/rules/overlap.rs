@@ -1,0 +1,18 @@
+//! Pieces do not overlap; rugs lie under anything.
+
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, is_rug, separation};
+
+/// Pieces do not overlap.
+#[derive(Debug)]
+pub(super) struct NoOverlap;
+
+impl LayoutRule for NoOverlap {
+    fn between(&self, _ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+        if is_rug(first) || is_rug(second) {
+            return Vec::new();
+        }
+        let cause = Cause { rule: RuleName::Overlap, piece: first.id, with: With::Piece(second.id) };
+        let pairs = first.parts.iter().flat_map(|a| second.parts.iter().map(move |b| (a, b)));
+        pairs.map(|(a, b)| Requirement { cause, alternatives: separation::apart(a, b, 0.0) }).collect()
+    }
+}

@@ -1,0 +1,174 @@
+//! A piece under one of its stands: its axes are known, its place and sizes are variables.
+
+use elbowroom_model::{Brief, Hand, Piece, Point, WallId};
+
+use super::linear::{Linear, LinearPoint};
+use super::outline::Outline;
+use super::variables::{PieceVariables, Variables};
+use crate::arrangement::{Arrangement, Relation, Role, Stand};
+use crate::layout::{Placed, Size};
+
+/// A piece under one of its stands.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Pose<'a> {
+    /// Its place in the brief.
+    pub id: usize,
+    /// The piece.
+    pub piece: &'a Piece,
+    /// What it does in the group.
+    pub role: Role,
+    /// How it stands.
+    pub stand: Stand,
+    /// Hand of a corner sofa.
+    pub hand: Option<Hand>,
+    /// Its variables.
+    pub variables: &'a PieceVariables,
+    /// Its anchor.
+    pub anchor: LinearPoint,
+    /// Its parts, as in [`Placed::parts`], but the return whole: it overlaps the main run at the corner.
+    pub parts: Vec<Outline>,
+}
+
+impl<'a> Pose<'a> {
+    /// The piece at `id` under its stand number `stand`; `None` where there is none such.
+    #[must_use]
+    pub fn of(
+        brief: &'a Brief,
+        arrangement: &Arrangement,
+        all: &'a Variables,
+        id: usize,
+        stand: usize,
+    ) -> Option<Self> {
+        let standing = arrangement.standings.iter().find(|standing| standing.piece == id)?;
+        let stand = *standing.stands.get(stand)?;
+        let (piece, variables) = (brief.pieces.get(id)?, all.pieces.get(id)?);
+        let anchor = LinearPoint::fixed(all.origin)
+            .moved(stand.facing.left(), &Linear::variable(variables.across))
+            .moved(stand.facing, &Linear::variable(variables.out));
+        let (role, hand) = (standing.role, standing.hand);
+        let mut pose = Self { id, piece, role, stand, hand, variables, anchor, parts: Vec::new() };
+        pose.parts = pose.all_parts();
+        Some(pose)
+    }
+
+    /// Unit vector to the left of one who sits on it.
+    #[must_use]
+    pub const fn left(&self) -> Point {
+        self.stand.facing.left()
+    }
+
+    /// From the anchor along the main run; see [`Placed::along`].
+    #[must_use]
+    pub fn along(&self) -> Point {
+        match self.hand {
+            Some(Hand::Left) => -self.left(),
+            Some(Hand::Right) | None => self.left(),
+        }
+    }
+
+    /// The wall at its back.
+    #[must_use]
+    pub const fn wall(&self) -> Option<WallId> {
+        self.stand.at_wall
+    }
+
+    /// Along its back.
+    #[must_use]
+    pub fn width(&self) -> Linear {
+        self.variables.width.size()
+    }
+
+    /// Away from its back.
+    #[must_use]
+    pub fn depth(&self) -> Linear {
+        self.variables.depth.size()
+    }
+
+    /// Length of the return.
+    #[must_use]
+    pub fn return_length(&self) -> Option<Linear> {
+        self.variables.return_length.map(|size| size.size())
+    }
+
+    /// The stretch along its back: both ends, from the anchor in direction [`Pose::along`].
+    #[must_use]
+    pub fn stretch(&self) -> (Linear, Linear) {
+        match self.hand {
+            Some(_) => (Linear::default(), self.width()),
+            None => (Linear::default().plus(&self.width(), -0.5), Linear::default().plus(&self.width(), 0.5)),
+        }
+    }
+
+    /// The stretch of its front that stays at every size down to the least, from the anchor in direction
+    /// [`Pose::along`]: of a corner sofa from the return out.
+    #[must_use]
+    pub fn least_front(&self) -> (f64, f64) {
+        let least = self.piece.width.least;
+        match self.hand {
+            Some(_) => (0.0, least),
+            None => (-least / 2.0, least / 2.0),
+        }
+    }
+
+    /// A rectangle in its own axes: a stretch along its back by `near..far` toward its front.
+    #[must_use]
+    pub fn block(&self, (from, to): (&Linear, &Linear), (near, far): (&Linear, &Linear)) -> Outline {
+        Outline::block(&self.anchor, (self.along(), from, to), (self.stand.facing, near, far))
+    }
+
+    /// The main run of a corner sofa, the whole of any other piece.
+    #[must_use]
+    pub fn main(&self) -> &Outline {
+        // `all_parts` always gives at least the main run.
+        &self.parts[0]
+    }
+
+    /// Where its middle lies in its own axis to the left, and the anchor's place toward its front.
+    #[must_use]
+    pub fn middle_of_back(&self) -> LinearPoint {
+        match self.hand {
+            Some(_) => self.anchor.clone().moved(self.along(), &Linear::default().plus(&self.width(), 0.5)),
+            None => self.anchor.clone(),
+        }
+    }
+
+    /// How it stands at a point of the program.
+    #[must_use]
+    pub fn placed(&self, values: &[f64]) -> Placed {
+        let size = Size {
+            width: self.width().at(values),
+            return_length: self.return_length().map(|length| length.at(values)),
+            depth: self.depth().at(values),
+        };
+        Placed {
+            piece: self.id,
+            at_wall: self.stand.at_wall,
+            anchor: self.anchor.at(values),
+            facing: self.stand.facing,
+            hand: self.hand,
+            size,
+        }
+    }
+
+    /// The seat it stands to, where its relation names one.
+    #[must_use]
+    pub const fn seat(&self) -> Option<usize> {
+        match self.stand.relation {
+            Relation::Alone => None,
+            Relation::Before { seat }
+            | Relation::Faces { seat }
+            | Relation::Beside { seat, .. }
+            | Relation::Under { seat } => Some(seat),
+        }
+    }
+
+    fn all_parts(&self) -> Vec<Outline> {
+        let zero = Linear::default();
+        let (from, to) = self.stretch();
+        let mut parts = vec![self.block((&from, &to), (&zero, &self.depth()))];
+        if let (Some(_), Some(return_length)) = (self.hand, self.return_length()) {
+            parts.push(self.block((&zero, &self.depth()), (&zero, &return_length)));
+        }
+        parts
+    }
+}

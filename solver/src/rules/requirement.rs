@@ -1,0 +1,226 @@
+//! What a rule asks of a layout: one of several alternatives, each a few linear rows.
+
+use elbowroom_model::{FixedId, ItemId, Point, WallId};
+
+use super::linear::LinearPoint;
+use crate::program::Row;
+use crate::routes::Demand;
+
+/// How far a row may be broken, mm, before a rule counts as broken: rounding of the programs lies far below.
+pub const TOLERANCE: f64 = 1e-6;
+
+/// One thing that must hold: at least one of the alternatives.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Requirement {
+    /// What asks for it, in a form that can be put in the room's words.
+    pub cause: Cause,
+    /// At least one of these must hold; a single one always holds.
+    pub alternatives: Vec<Alternative>,
+}
+
+/// One way to meet a requirement.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Alternative {
+    /// All of these must hold.
+    pub rows: Vec<Row>,
+    /// A round gap: the rows hold the corner in its sector and beyond the chord, the arc says the rest.
+    pub arc: Option<Arc>,
+}
+
+/// A corner that must stay `radius` away from another, seen under an angle between two directions.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Arc {
+    /// From the one corner to the other.
+    pub between: LinearPoint,
+    /// How far they must be apart, mm.
+    pub radius: f64,
+    /// Unit vector where the sector starts.
+    pub from: Point,
+    /// Unit vector where it ends, counter-clockwise.
+    pub to: Point,
+}
+
+/// Why something must hold.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Cause {
+    /// The rule.
+    pub rule: RuleName,
+    /// The piece that must obey.
+    pub piece: usize,
+    /// What it must keep from, or stand to.
+    pub with: With,
+}
+
+/// What a piece keeps from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum With {
+    /// Itself alone.
+    Itself,
+    /// A wall.
+    Wall(WallId),
+    /// Something on a wall.
+    Item(ItemId),
+    /// A fixed thing.
+    Fixed(FixedId),
+    /// Another piece.
+    Piece(usize),
+    /// A way through.
+    Route(Demand),
+}
+
+/// Every rule that a layout keeps, by its stable name in results.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum RuleName {
+    /// Inside the walls.
+    Room,
+    /// Off its wall by its gap, a foot beyond at most.
+    OffWall,
+    /// Pieces do not overlap.
+    Overlap,
+    /// Out of a door's swing.
+    DoorSwing,
+    /// Out of a landing.
+    DoorLanding,
+    /// Out of a heater's or fire's zone.
+    KeepClear,
+    /// Out of what stands there for good.
+    Fixed,
+    /// Tall pieces stay away from windows.
+    WindowFront,
+    /// The table before its seat.
+    SeatToTable,
+    /// Room to pass between pieces.
+    Passage,
+    /// A main route.
+    Walkway,
+    /// Between fronts that face each other.
+    FacingSeats,
+    /// From a seat to the screen.
+    ScreenToSeat,
+    /// Before a bookcase or sideboard.
+    StorageFront,
+    /// Before a desk.
+    DeskFront,
+    /// Beside a dining table.
+    DiningChair,
+    /// Beside a dining table where people pass.
+    DiningPassing,
+    /// A circle to turn in.
+    TurningCircle,
+    /// How the pieces of the group stand to each other.
+    Group,
+    /// Comes in steps or at one size.
+    Size,
+    /// What settles ties.
+    Centring,
+}
+
+impl RuleName {
+    /// The stable name.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Room => "room",
+            Self::OffWall => "off_wall",
+            Self::Overlap => "overlap",
+            Self::DoorSwing => "door_swing",
+            Self::DoorLanding => "door_landing",
+            Self::KeepClear => "keep_clear",
+            Self::Fixed => "fixed",
+            Self::WindowFront => "window_front",
+            Self::SeatToTable => "seat_to_table",
+            Self::Passage => "passage",
+            Self::Walkway => "walkway",
+            Self::FacingSeats => "facing_seats",
+            Self::ScreenToSeat => "screen_to_seat",
+            Self::StorageFront => "storage_front",
+            Self::DeskFront => "desk_front",
+            Self::DiningChair => "dining_chair",
+            Self::DiningPassing => "dining_passing",
+            Self::TurningCircle => "turning_circle",
+            Self::Group => "group",
+            Self::Size => "size",
+            Self::Centring => "centring",
+        }
+    }
+}
+
+impl Requirement {
+    /// Something that must hold with no choice.
+    #[must_use]
+    pub fn always(cause: Cause, rows: Vec<Row>) -> Self {
+        Self { cause, alternatives: vec![Alternative { rows, arc: None }] }
+    }
+
+    /// Whether it holds at `values`.
+    #[must_use]
+    pub fn holds(&self, values: &[f64]) -> bool {
+        self.alternatives.iter().any(|alternative| alternative.holds(values))
+    }
+}
+
+impl Alternative {
+    /// Whether it holds at `values`; a round gap by its true distance.
+    #[must_use]
+    pub fn holds(&self, values: &[f64]) -> bool {
+        self.rows.iter().all(|row| row.excess(values) <= TOLERANCE)
+            && self.arc.as_ref().is_none_or(|arc| arc.excess(values) <= TOLERANCE)
+    }
+
+    /// Whether its rows hold at `values`, the round part aside.
+    #[must_use]
+    pub fn rows_hold(&self, values: &[f64]) -> bool {
+        self.rows.iter().all(|row| row.excess(values) <= TOLERANCE)
+    }
+}
+
+impl Arc {
+    /// How much nearer than its radius the corner is at `values`, mm.
+    #[must_use]
+    pub fn excess(&self, values: &[f64]) -> f64 {
+        self.radius - self.between.at(values).norm()
+    }
+
+    /// Angle of the sector, radians.
+    #[must_use]
+    pub fn angle(&self) -> f64 {
+        self.from.cross(self.to).atan2(self.from.dot(self.to))
+    }
+
+    /// The direction half-way.
+    #[must_use]
+    pub fn middle(&self) -> Point {
+        (self.from + self.to).unit().unwrap_or(self.from)
+    }
+
+    /// The sector as an alternative: in its cone, beyond its chord.
+    #[must_use]
+    pub fn as_alternative(self) -> Alternative {
+        let chord = self.radius * (self.angle() / 2.0).cos();
+        let rows = vec![
+            self.between.along(self.from.left()).at_least(0.0),
+            self.between.along(self.to.left()).at_most(0.0),
+            self.between.along(self.middle()).at_least(chord),
+        ];
+        Alternative { rows, arc: Some(self) }
+    }
+
+    /// The two halves of the sector.
+    #[must_use]
+    pub fn halves(&self) -> [Self; 2] {
+        let middle = self.middle();
+        [Self { to: middle, ..self.clone() }, Self { from: middle, ..self.clone() }]
+    }
+
+    /// The safe row at `values`: beyond the tangent in the present direction, held within the sector.
+    #[must_use]
+    pub fn tangent(&self, values: &[f64]) -> Row {
+        let towards = self.between.at(values).unit().unwrap_or(self.middle());
+        let towards = match (self.from.cross(towards) < 0.0, towards.cross(self.to) < 0.0) {
+            (true, _) => self.from,
+            (_, true) => self.to,
+            _ => towards,
+        };
+        self.between.along(towards).at_least(self.radius)
+    }
+}

@@ -1,0 +1,68 @@
+//! The coffee table lies at arm's length before its seat, and nothing stands between the two.
+
+use elbowroom_model::Rule;
+
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With, is_rug, separation};
+use crate::arrangement::{Relation, Role};
+
+/// The coffee table before its seat.
+#[derive(Debug)]
+pub(super) struct SeatToTable;
+
+/// Room to pass between the coffee table and the media unit.
+#[derive(Debug)]
+pub(super) struct TableToMedia;
+
+impl LayoutRule for SeatToTable {
+    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+        let [a, b] = [(first, second), (second, first)].map(|(table, other)| one_way(ground, table, other));
+        a.into_iter().chain(b).collect()
+    }
+}
+
+fn one_way(ground: &Ground<'_>, table: &Pose<'_>, other: &Pose<'_>) -> Vec<Requirement> {
+    let Relation::Before { seat } = table.stand.relation else { return Vec::new() };
+    let gap = ground.brief.rules.get(Rule::SeatToTable);
+    let cause = Cause { rule: RuleName::SeatToTable, piece: table.id, with: With::Piece(other.id) };
+    if other.id == seat {
+        return vec![Requirement::always(cause, before_seat(table, other, gap))];
+    }
+    if is_rug(other) || gap <= 0.0 {
+        return Vec::new();
+    }
+    let (from, to) = table.stretch();
+    let between = table.block((&from, &to), (&Linear::constant(-gap), &Linear::default()));
+    let parts = other.parts.iter();
+    parts.map(|part| Requirement { cause, alternatives: separation::apart(&between, part, 0.0) }).collect()
+}
+
+/// Exactly `gap` before the front; its middle before that part of the front which stays at every size, so that the two
+/// still overlap when either is smaller; `gap` off a return.
+fn before_seat(table: &Pose<'_>, seat: &Pose<'_>, gap: f64) -> Vec<crate::program::Row> {
+    let facing = seat.stand.facing;
+    let off = table.anchor.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0);
+    let middle = table.anchor.from(&seat.anchor).along(seat.along());
+    let (from, to) = seat.least_front();
+    let mut rows = vec![off.at_least(gap), off.at_most(gap), middle.at_most(to)];
+    if seat.hand.is_some() {
+        let near = middle.plus(&table.width(), -0.5).plus(&seat.depth(), -1.0);
+        rows.push(near.at_least(gap));
+    } else {
+        rows.push(middle.at_least(from));
+    }
+    rows
+}
+
+impl LayoutRule for TableToMedia {
+    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+        let is_media = |pose: &Pose<'_>| matches!(pose.role, Role::Screen | Role::ScreenBeside);
+        let (table, media) = match (first.role, second.role) {
+            (Role::Table, _) if is_media(second) => (first, second),
+            (_, Role::Table) if is_media(first) => (second, first),
+            _ => return Vec::new(),
+        };
+        let gap = ground.brief.rules.get(Rule::Passage);
+        let cause = Cause { rule: RuleName::Passage, piece: table.id, with: With::Piece(media.id) };
+        vec![Requirement { cause, alternatives: separation::apart(table.main(), media.main(), gap) }]
+    }
+}

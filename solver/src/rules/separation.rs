@@ -1,0 +1,175 @@
+//! The ways two convex shapes can stand apart by a gap, as alternatives of linear rows.
+//!
+//! Two convex shapes are apart exactly when an edge of one of them separates them, or, where a gap is asked for, when a
+//! corner of one is far enough from a corner of the other. So the alternatives are one for each edge normal of both,
+//! and one sector for each corner between two normals.
+
+use elbowroom_model::Point;
+
+use super::linear::LinearPoint;
+use super::outline::Outline;
+use super::requirement::{Alternative, Arc};
+use crate::geometry::Convex;
+use crate::site::{ClearZone, Swing};
+
+/// Directions nearer than this (sine of the angle) are one.
+const SAME_DIRECTION: f64 = 1e-9;
+
+/// The ways `second` can stand `gap` away from `first`.
+#[must_use]
+pub(super) fn apart(first: &Outline, second: &Outline, gap: f64) -> Vec<Alternative> {
+    let directions = directions_between(first, second);
+    let mut ways: Vec<Alternative> = directions.iter().map(|m| beyond(first, second, *m, gap)).collect();
+    if gap > 0.0 {
+        let sectors = sectors(&directions);
+        ways.extend(sectors.into_iter().map(|(from, to)| {
+            let middle = (from + to).unit().unwrap_or(from);
+            let between = second.furthest(-middle).from(first.furthest(middle));
+            Arc { between, radius: gap, from, to }.as_alternative()
+        }));
+    }
+    ways
+}
+
+/// `second` lies beyond `first` in direction `towards`, `gap` away.
+#[must_use]
+pub(super) fn beyond(first: &Outline, second: &Outline, towards: Point, gap: f64) -> Alternative {
+    let between = second.furthest(-towards).from(first.furthest(towards));
+    Alternative { rows: vec![between.along(towards).at_least(gap)], arc: None }
+}
+
+/// The ways `shape` can keep out of a fixed convex polygon.
+#[must_use]
+pub(super) fn out_of_polygon(shape: &Outline, polygon: &Convex) -> Vec<Alternative> {
+    apart(&Outline::fixed(polygon), shape, 0.0)
+}
+
+/// The ways `shape` can keep out of the quarter disc of a leaf.
+#[must_use]
+pub(super) fn out_of_swing(shape: &Outline, swing: &Swing) -> Vec<Alternative> {
+    let round =
+        Round { corner: swing.hinge, radius: swing.radius, from: swing.along, to: swing.inward, behind: -swing.along };
+    out_of_round(shape, &[round])
+}
+
+/// The ways `shape` can keep out of what is kept clear before a heater or fire.
+#[must_use]
+pub(super) fn out_of_clear_zone(shape: &Outline, zone: &ClearZone) -> Vec<Alternative> {
+    if !zone.fire {
+        return out_of_polygon(shape, &zone.before());
+    }
+    let (left, right) = zone.front;
+    let along = zone.inward.left();
+    let round = |corner, from, to| Round { corner, radius: zone.reach, from, to, behind: -zone.inward };
+    // The wall runs from its left to its right end in direction `along`, as seen from inside.
+    let ends = [round(right, along, zone.inward), round(left, zone.inward, -along)];
+    out_of_round(shape, &ends)
+}
+
+/// A quarter disc.
+struct Round {
+    corner: Point,
+    radius: f64,
+    from: Point,
+    to: Point,
+    /// Outward normal of the flat side that a shape can stand behind.
+    behind: Point,
+}
+
+impl Round {
+    /// The furthest it reaches in `direction`.
+    fn reach(&self, direction: Point) -> f64 {
+        let (first, last) = turned(self.from, self.to);
+        let rim = if first.cross(direction) >= 0.0 && direction.cross(last) >= 0.0 {
+            self.radius
+        } else {
+            self.radius * first.dot(direction).max(last.dot(direction)).max(0.0)
+        };
+        self.corner.dot(direction) + rim
+    }
+}
+
+/// The two directions in counter-clockwise order.
+fn turned(from: Point, to: Point) -> (Point, Point) {
+    if from.cross(to) >= 0.0 { (from, to) } else { (to, from) }
+}
+
+/// The ways `shape` can keep out of the convex hull of one or two quarter discs.
+fn out_of_round(shape: &Outline, rounds: &[Round]) -> Vec<Alternative> {
+    let reach = |m: Point| rounds.iter().map(|round| round.reach(m)).fold(f64::NEG_INFINITY, f64::max);
+    let mut flats: Vec<Point> = shape.normals.iter().map(|normal| -*normal).collect();
+    flats.extend(rounds.iter().flat_map(|round| [round.from, round.to]));
+    flats.extend(rounds.iter().map(|round| round.behind));
+    let flats = distinct(flats);
+    let flat = |m: &Point| {
+        let rows = vec![shape.furthest(-*m).along(*m).at_least(reach(*m))];
+        Alternative { rows, arc: None }
+    };
+    let mut ways: Vec<Alternative> = flats.iter().map(flat).collect();
+    for round in rounds {
+        ways.extend(round_sectors(shape, round));
+    }
+    ways
+}
+
+/// The sectors of one quarter disc, cut where the shape's own corner changes.
+fn round_sectors(shape: &Outline, round: &Round) -> Vec<Alternative> {
+    let (first, last) = turned(round.from, round.to);
+    let inside = |m: &Point| first.cross(*m) > SAME_DIRECTION && m.cross(last) > SAME_DIRECTION;
+    let mut cuts: Vec<Point> = shape.normals.iter().map(|normal| -*normal).filter(inside).collect();
+    cuts.push(first);
+    cuts.push(last);
+    cuts.sort_by(|a, b| turn(first, *a).total_cmp(&turn(first, *b)));
+    let sector = |pair: &[Point]| {
+        let (from, to) = (pair[0], pair[1]);
+        let middle = (from + to).unit().unwrap_or(from);
+        let between = shape.furthest(-middle).from(&LinearPoint::fixed(round.corner));
+        Arc { between, radius: round.radius, from, to }.as_alternative()
+    };
+    cuts.windows(2).map(sector).collect()
+}
+
+/// Edge normals of `first` and inward normals of `second`: every direction in which an edge can separate them.
+fn directions_between(first: &Outline, second: &Outline) -> Vec<Point> {
+    let both = first.normals.iter().copied().chain(second.normals.iter().map(|normal| -*normal));
+    let found = distinct(both.collect());
+    if found.is_empty() {
+        // Two points: any four directions a quarter apart will do.
+        let x = Point::new(1.0, 0.0);
+        return vec![x, x.left(), -x, -x.left()];
+    }
+    found
+}
+
+/// The sectors between neighbouring directions, none wider than a quarter.
+fn sectors(directions: &[Point]) -> Vec<(Point, Point)> {
+    let mut sorted = directions.to_vec();
+    if let Some(&first) = directions.first() {
+        let mut quarters = vec![first, first.left(), -first, first.right()];
+        quarters.retain(|quarter| sorted.iter().all(|m| !same(*m, *quarter)));
+        sorted.extend(quarters);
+        sorted.sort_by(|a, b| turn(first, *a).total_cmp(&turn(first, *b)));
+    }
+    (0..sorted.len()).map(|i| (sorted[i], sorted[(i + 1) % sorted.len()])).collect()
+}
+
+/// Angle from `first` to `m`, counter-clockwise, 0 up to a full turn.
+fn turn(first: Point, m: Point) -> f64 {
+    let angle = first.cross(m).atan2(first.dot(m));
+    if angle < -SAME_DIRECTION { angle + std::f64::consts::TAU } else { angle }
+}
+
+fn same(a: Point, b: Point) -> bool {
+    a.cross(b).abs() < SAME_DIRECTION && a.dot(b) > 0.0
+}
+
+/// The same directions, each once, in the order they came.
+fn distinct(directions: Vec<Point>) -> Vec<Point> {
+    let mut found: Vec<Point> = Vec::with_capacity(directions.len());
+    for m in directions {
+        if found.iter().all(|other| !same(*other, m)) {
+            found.push(m);
+        }
+    }
+    found
+}

@@ -1,0 +1,40 @@
+//! A free circle to turn a wheelchair in; coffee tables can be moved and do not count.
+
+use elbowroom_model::{PieceKind, Point};
+
+use super::outline::Outline;
+use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, RuleName, With, separation};
+
+/// A free circle to turn in.
+#[derive(Debug)]
+pub(super) struct TurningCircle;
+
+impl LayoutRule for TurningCircle {
+    fn room(&self, ground: &Ground<'_>) -> Vec<Requirement> {
+        let Some((centre, radius)) = circle(ground) else { return Vec::new() };
+        let piece = ground.arrangement.main_seat;
+        let mut found = ground.inside(&centre, piece, RuleName::TurningCircle, radius);
+        found.extend(ground.off_bodies(&centre, piece, (RuleName::TurningCircle, radius), |_| true));
+        found
+    }
+
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        let Some((centre, radius)) = circle(ground) else { return Vec::new() };
+        if matches!(pose.piece.kind, PieceKind::CoffeeTable | PieceKind::Rug) {
+            return Vec::new();
+        }
+        let cause = Cause { rule: RuleName::TurningCircle, piece: pose.id, with: With::Itself };
+        let parts = pose.parts.iter();
+        parts.map(|part| Requirement { cause, alternatives: separation::apart(&centre, part, radius) }).collect()
+    }
+}
+
+/// The centre as a point of the program, and the radius.
+fn circle(ground: &Ground<'_>) -> Option<(Outline, f64)> {
+    let diameter = ground.brief.rules.turning_circle()?;
+    let (x, y) = ground.variables.circle?;
+    let centre = LinearPoint::fixed(ground.variables.origin)
+        .moved(Point::new(1.0, 0.0), &Linear::variable(x))
+        .moved(Point::new(0.0, 1.0), &Linear::variable(y));
+    Some((Outline { corners: vec![centre], normals: Vec::new() }, diameter / 2.0))
+}

@@ -1,0 +1,13 @@
+//! Every part stands within the walls.
+
+use super::{Ground, LayoutRule, Pose, Requirement, RuleName};
+
+/// Every part stands within the walls.
+#[derive(Debug)]
+pub(super) struct WithinWalls;
+
+impl LayoutRule for WithinWalls {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        pose.parts.iter().flat_map(|part| ground.inside(part, pose.id, RuleName::Room, 0.0)).collect()
+    }
+}

@@ -27,6 +27,7 @@ mod within_walls;
 
 pub use ground::{Ground, Walls};
 pub use linear::{Linear, LinearPoint};
+pub use off_wall::FOOT;
 pub use outline::Outline;
 pub use pose::Pose;
 pub use requirement::{Alternative, Arc, Cause, Requirement, RuleName, TOLERANCE, With};

@@ -5,7 +5,7 @@ use crate::site::SiteWall;
 
 /// How much further than its gap a piece at a wall may stand, mm: up to a foot where one wants to walk or clean behind
 /// (common practice, no source).
-const FOOT: f64 = 304.8;
+pub const FOOT: f64 = 304.8;
 
 /// A piece at a wall keeps its gap behind its back.
 #[derive(Debug)]

@@ -1,1 +1,201 @@
-//! x
+//! A way through that is too narrow, as a requirement: one of the gaps of the chain that blocks it must open, or a
+//! piece of the chain must change sides.
+
+use elbowroom_model::{ItemId, Point, WallId};
+
+use super::linear::{Linear, LinearPoint};
+use super::outline::Outline;
+use super::requirement::{Alternative, Cause, Requirement, RuleName, With};
+use super::separation::{apart, beyond};
+use super::{Ground, Pose};
+use crate::geometry::Convex;
+use crate::layout::Layout;
+use crate::routes::{Demand, End, Floor, Link, Mouth, ShapeId, Widest, demands};
+use crate::site::BodyId;
+
+/// A route may fall short of what it needs by this, mm: rounding, not room.
+const ENOUGH: f64 = 1e-4;
+
+/// What is asked for beyond the need, mm, so that rounding does not undo it.
+const SPARE: f64 = 1e-5;
+
+/// A place nearer to a mouth's end than this stands at it, mm.
+const AT_END: f64 = 1e-3;
+
+/// What would mend a route.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Mend {
+    /// At least one of these must hold for the route to be wide enough.
+    pub requirement: Requirement,
+    /// No other change could widen it.
+    pub is_exhaustive: bool,
+}
+
+/// The first route of `layout` that is too narrow, and what would mend it; `None` where all are wide enough.
+#[must_use]
+pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_>], layout: &Layout) -> Option<Mend> {
+    let found = demands(ground.brief, layout).into_iter().find_map(|demand| {
+        let widest = floor.widest(ground.brief, layout, &demand);
+        (widest.width < widest.needs - ENOUGH).then_some((demand, widest))
+    });
+    let (demand, widest) = found?;
+    Some(Scene { ground, floor, poses, layout, demand }.mend(&widest))
+}
+
+/// One route of one layout.
+struct Scene<'a> {
+    ground: &'a Ground<'a>,
+    floor: &'a Floor,
+    poses: &'a [&'a Pose<'a>],
+    layout: &'a Layout,
+    demand: Demand,
+}
+
+impl Scene<'_> {
+    fn mend(&self, widest: &Widest) -> Mend {
+        let mouths = self.floor.mouths(self.ground.brief, self.layout, &self.demand);
+        let mut alternatives = Vec::new();
+        for link in widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH) {
+            alternatives.extend(self.opened(link, widest.needs + SPARE, mouths.as_ref()));
+        }
+        if let (Some(mouths), End::Piece(seat)) = (&mouths, self.demand.to) {
+            alternatives.extend(self.other_sides(widest, seat, &mouths[1]));
+        }
+        let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.ground.arrangement.main_seat);
+        let rule = match self.demand.rule {
+            elbowroom_model::Rule::Walkway => RuleName::Walkway,
+            _ => RuleName::Passage,
+        };
+        let cause = Cause { rule, piece, with: With::Route(self.demand) };
+        let is_anchored = widest.chain.iter().any(|shape| !matches!(shape, ShapeId::Part { .. }));
+        Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored }
+    }
+
+    /// The ways to open one gap; none where neither side can move.
+    fn opened(&self, link: &Link, gap: f64, mouths: Option<&[Mouth; 2]>) -> Vec<Alternative> {
+        if link.between.iter().all(|shape| !self.can_move(*shape)) || link.between[0] == link.between[1] {
+            return Vec::new();
+        }
+        let [first, second] = [0, 1].map(|side| self.outline(link.between[side], link.at[side], mouths));
+        match (first, second) {
+            (Some(first), Some(second)) => apart(&first, &second, gap),
+            _ => Vec::new(),
+        }
+    }
+
+    /// The pieces next to a seat in the chain, on another side of its mouth than now: that unblocks with no gap opened.
+    fn other_sides(&self, widest: &Widest, seat: usize, mouth: &Mouth) -> Vec<Alternative> {
+        let Some(seat_pose) = self.pose(seat) else { return Vec::new() };
+        let is_seat = |shape: ShapeId| matches!(shape, ShapeId::Part { piece, .. } if piece == seat) || shape == ShapeId::Mouth(self.demand.to);
+        let mut neighbours: Vec<(usize, usize)> = Vec::new();
+        for link in &widest.links {
+            for (one, other) in [(link.between[0], link.between[1]), (link.between[1], link.between[0])] {
+                if let (true, ShapeId::Part { piece, part }) = (is_seat(one), other)
+                    && piece != seat
+                    && !neighbours.contains(&(piece, part))
+                {
+                    neighbours.push((piece, part));
+                }
+            }
+        }
+        let sides = neighbours.into_iter().filter_map(|(piece, part)| {
+            let outline = self.pose(piece)?.parts.get(part)?;
+            let placed = self.layout.of(piece)?;
+            let shape = placed.parts().get(part)?.clone();
+            Some(self.sides(seat_pose, mouth, outline, &shape))
+        });
+        sides.flatten().collect()
+    }
+
+    /// Beyond either end of the mouth, or before it: those of the three that do not hold now.
+    fn sides(&self, seat: &Pose<'_>, mouth: &Mouth, outline: &Outline, shape: &Convex) -> Vec<Alternative> {
+        let along = mouth.along();
+        let ends = mouth.stretch.map(|end| self.at_front(seat, end));
+        let (low, high) = (mouth.stretch[0].dot(along), mouth.stretch[1].dot(along));
+        let (ends, low, high) = if low < high { (ends, low, high) } else { ([ends[1].clone(), ends[0].clone()], high, low) };
+        let (from, to) = (-shape.support(-along), shape.support(along));
+        let point = |corner: &LinearPoint| Outline { corners: vec![corner.clone()], normals: Vec::new() };
+        let mut found = Vec::new();
+        if from < high - AT_END {
+            found.push(beyond(&point(&ends[1]), outline, along, 0.0));
+        }
+        if to > low + AT_END {
+            found.push(beyond(&point(&ends[0]), outline, -along, 0.0));
+        }
+        if from >= high - AT_END || to <= low + AT_END {
+            let near = ends[1].along(along).plus(&outline.reach(-along), 1.0).at_least(0.0);
+            let far = outline.reach(along).plus(&ends[0].along(along), -1.0).at_least(0.0);
+            found.push(Alternative { rows: vec![near, far], arc: None });
+        }
+        found
+    }
+
+    fn can_move(&self, shape: ShapeId) -> bool {
+        matches!(shape, ShapeId::Part { .. } | ShapeId::Mouth(End::Piece(_)))
+    }
+
+    fn outline(&self, shape: ShapeId, at: Point, mouths: Option<&[Mouth; 2]>) -> Option<Outline> {
+        match shape {
+            ShapeId::Part { piece, part } => self.pose(piece)?.parts.get(part).cloned(),
+            ShapeId::Wall(wall) => self.stretch(wall, at, mouths),
+            ShapeId::Fixed(id) => self.body(BodyId::Fixed(id)),
+            ShapeId::Item(id) => self.body(BodyId::Item(id)),
+            ShapeId::Mouth(End::Piece(seat)) => {
+                let corner = self.at_front(self.pose(seat)?, at);
+                Some(Outline { corners: vec![corner], normals: Vec::new() })
+            }
+            ShapeId::Mouth(End::Item(_)) => Some(Outline::fixed(&Convex::counter_clockwise(vec![at]))),
+        }
+    }
+
+    /// A place on a seat's front, as it moves with the seat: at the inner side of the return, or so far from the anchor.
+    fn at_front(&self, seat: &Pose<'_>, at: Point) -> LinearPoint {
+        let front = seat.anchor.clone().moved(seat.stand.facing, &seat.depth());
+        let Some(placed) = self.layout.of(seat.id) else { return front };
+        let along = (at - placed.anchor).dot(seat.along());
+        let offset = if seat.hand.is_some() && (along - placed.size.depth).abs() < AT_END {
+            seat.depth()
+        } else {
+            Linear::constant(along)
+        };
+        front.moved(seat.along(), &offset)
+    }
+
+    /// The straight stretch of a wall that `at` lies on, cut at the mouths of this route.
+    fn stretch(&self, wall: WallId, at: Point, mouths: Option<&[Mouth; 2]>) -> Option<Outline> {
+        let site = self.ground.site.wall(wall)?;
+        let place = |point: Point| (point - site.start).dot(site.along);
+        let (mut low, mut high) = (0.0, (site.end - site.start).norm());
+        for mouth in mouths.into_iter().flatten().filter(|mouth| self.is_on(mouth, wall)) {
+            let (a, b) = (place(mouth.stretch[0]), place(mouth.stretch[1]));
+            if place(at) <= a.min(b) + AT_END {
+                high = a.min(b).min(high);
+            } else {
+                low = a.max(b).max(low);
+            }
+        }
+        let ends = [low, high].map(|along| site.start + site.along * along);
+        Some(Outline::fixed(&Convex::counter_clockwise(ends.to_vec())))
+    }
+
+    fn is_on(&self, mouth: &Mouth, wall: WallId) -> bool {
+        let End::Item(ItemId(item)) = mouth.end else { return false };
+        self.ground.brief.room.items.get(item).is_some_and(|item| item.wall == wall)
+    }
+
+    fn body(&self, id: BodyId) -> Option<Outline> {
+        self.ground.site.bodies.iter().find(|body| body.id == id).map(|body| Outline::fixed(&body.shape))
+    }
+
+    fn pose(&self, piece: usize) -> Option<&Pose<'_>> {
+        self.poses.iter().find(|pose| pose.id == piece).copied()
+    }
+}
+
+/// A piece of a link.
+fn moving_piece(link: &Link) -> Option<usize> {
+    link.between.iter().find_map(|shape| match shape {
+        ShapeId::Part { piece, .. } | ShapeId::Mouth(End::Piece(piece)) => Some(*piece),
+        ShapeId::Wall(_) | ShapeId::Fixed(_) | ShapeId::Item(_) | ShapeId::Mouth(End::Item(_)) => None,
+    })
+}

@@ -1,1 +1,80 @@
-//! Best-first branch and bound over disjunctions.
+//! Branch and bound over the alternatives of one arrangement: the largest pieces, with a bound.
+//!
+//! What must hold is said in `rules`; programs are solved in `program`. Here it is decided which alternative is tried
+//! when, and when nothing better can come.
+
+mod branching;
+mod cell;
+mod node;
+mod polish;
+mod problem;
+mod tree;
+
+use std::collections::BTreeMap;
+
+pub use problem::{Aim, RoomGround};
+
+use crate::arrangement::Arrangement;
+use crate::layout::Layout;
+use crate::program::{DefaultEngine, Row};
+use crate::routes::Floor;
+use crate::rules::{Cause, RuleName, Variables};
+
+/// How far a search goes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Effort<'a> {
+    /// What is made as large as it can be.
+    pub aim: Aim<'a>,
+    /// Layouts count that are better than this.
+    pub to_beat: f64,
+    /// Nodes at most.
+    pub nodes: usize,
+    /// A rule that is left aside.
+    pub without: Option<RuleName>,
+}
+
+/// What a search found.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Found {
+    /// The layout.
+    pub layout: Layout,
+    /// What was made as large as it can be, less the small terms that settle ties.
+    pub objective: f64,
+    /// No layout of the arrangement has more.
+    pub bound: f64,
+    /// Variables of the program at the layout.
+    pub values: Vec<f64>,
+    /// Rows in force at the layout.
+    pub rows: Vec<(Row, Cause)>,
+}
+
+/// How a search ended.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Searched {
+    /// The best layout; `None` where there is none.
+    pub found: Option<Found>,
+    /// Every alternative was covered.
+    pub is_complete: bool,
+    /// What left no place, and how often.
+    pub blame: BTreeMap<Cause, usize>,
+    /// Linear programs solved.
+    pub programs: usize,
+}
+
+/// The best layout of `arrangement`.
+#[must_use]
+pub fn search(room: &RoomGround<'_>, floor: &Floor<'_>, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
+    let variables = Variables::of(room.brief, room.origin, room.span);
+    let problem = problem::Problem::of(room, arrangement, &variables, effort.aim, effort.without);
+    let mut tree = tree::Tree::<DefaultEngine>::new(&problem, floor, effort.nodes, effort.to_beat);
+    let bound = tree.search();
+    let found = tree.best.as_ref().map(|best| Found {
+        layout: tree::layout_of(&problem, best),
+        objective: best.bound(),
+        bound,
+        values: crate::program::Engine::values(&best.engine).to_vec(),
+        rows: best.rows(),
+    });
+    let is_complete = tree.is_complete();
+    Searched { found, is_complete, blame: tree.blame, programs: tree.programs }
+}

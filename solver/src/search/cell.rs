@@ -1,0 +1,71 @@
+//! What is asked of one piece or of two, with all that the bounds alone decide taken out.
+
+use crate::program::Row;
+use crate::rules::{Alternative, Cause, Requirement, TOLERANCE};
+
+/// What is asked: rows that always hold, and choices.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Cell {
+    /// Rows with no choice.
+    pub(super) always: Vec<(Row, Cause)>,
+    /// Requirements with two or more alternatives left.
+    pub(super) choices: Vec<Requirement>,
+    /// What cannot be met whatever is chosen elsewhere.
+    pub(super) dead: Option<Cause>,
+}
+
+/// Ranges of the variables: bounds, and narrower ones for some.
+pub(super) struct Ranges<'a> {
+    pub(super) bounds: &'a [(f64, f64)],
+    pub(super) places: &'a [(usize, (f64, f64))],
+}
+
+impl Ranges<'_> {
+    fn of(&self, variable: usize) -> (f64, f64) {
+        let place = self.places.iter().find(|(place, _)| *place == variable);
+        place.map_or(self.bounds[variable], |(_, range)| *range)
+    }
+
+    /// Least and most that the left-hand side can be.
+    fn activity(&self, row: &Row) -> (f64, f64) {
+        row.terms.iter().fold((0.0, 0.0), |(low, high), (variable, coefficient)| {
+            let (least, most) = self.of(*variable);
+            let (a, b) = (coefficient * least, coefficient * most);
+            (low + a.min(b), high + a.max(b))
+        })
+    }
+
+    fn is_impossible(&self, alternative: &Alternative) -> bool {
+        alternative.rows.iter().any(|row| self.activity(row).0 > row.most + TOLERANCE)
+    }
+
+    fn is_certain(&self, alternative: &Alternative) -> bool {
+        alternative.arc.is_none() && alternative.rows.iter().all(|row| self.activity(row).1 <= row.most)
+    }
+}
+
+impl Cell {
+    /// What is left of `requirements` within `ranges`.
+    pub(super) fn of(requirements: impl Iterator<Item = Requirement>, ranges: &Ranges<'_>) -> Self {
+        let mut cell = Self::default();
+        for mut requirement in requirements {
+            if requirement.alternatives.iter().any(|alternative| ranges.is_certain(alternative)) {
+                continue;
+            }
+            requirement.alternatives.retain(|alternative| !ranges.is_impossible(alternative));
+            cell.take(requirement);
+        }
+        cell
+    }
+
+    fn take(&mut self, mut requirement: Requirement) {
+        let cause = requirement.cause;
+        match &mut requirement.alternatives[..] {
+            [] => self.dead = self.dead.or(Some(cause)),
+            [only] if only.arc.is_none() => {
+                self.always.extend(std::mem::take(&mut only.rows).into_iter().map(|row| (row, cause)));
+            }
+            _ => self.choices.push(requirement),
+        }
+    }
+}

@@ -1,0 +1,70 @@
+//! Round gaps at a leaf: chords are replaced by tangents at the present direction until nothing more is gained.
+
+use super::branching::standing;
+use super::node::Node;
+use super::problem::Problem;
+use crate::program::{Engine, Row, Status};
+use crate::rules::{Cause, TOLERANCE};
+
+/// Gains below this, in the objective, end the polish.
+const NO_MORE_GAIN: f64 = 1e-3;
+
+/// Rounds of tangents at most; each can only gain, and three or four are usual.
+const MOST_ROUNDS: usize = 12;
+
+/// A node whose round gaps hold by tangents, and how many programs that took.
+pub(super) struct Polished<E> {
+    pub(super) node: Option<Node<E>>,
+    pub(super) programs: usize,
+}
+
+/// `node` with every round gap held by a tangent; `None` where the tangents leave no place.
+pub(super) fn polish<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Polished<E> {
+    let mut best: Option<Node<E>> = None;
+    let mut programs = 0;
+    for _ in 0..MOST_ROUNDS {
+        let values = best.as_ref().unwrap_or(node).engine.values();
+        let tangents = node.arcs.iter().map(|(arc, cause)| (arc.tangent(values), *cause)).collect();
+        let mut next = node.clone();
+        let status = next.add(tangents);
+        programs += 1;
+        if status != Status::Optimal || !settled(problem, &mut next, &mut programs) {
+            break;
+        }
+        let gain = best.as_ref().map_or(f64::INFINITY, |best| next.engine.objective() - best.engine.objective());
+        if gain > 0.0 {
+            best = Some(next);
+        }
+        if gain < NO_MORE_GAIN {
+            break;
+        }
+    }
+    Polished { node: best, programs }
+}
+
+/// Adds the rows that always hold and are broken, until none is; `false` where that leaves no place.
+fn settled<E: Engine>(problem: &Problem<'_>, node: &mut Node<E>, programs: &mut usize) -> bool {
+    loop {
+        let rows = broken_rows(problem, node);
+        if rows.is_empty() {
+            return true;
+        }
+        *programs += 1;
+        if node.add(rows) != Status::Optimal {
+            return false;
+        }
+    }
+}
+
+/// Rows with no choice that the present point breaks.
+pub(super) fn broken_rows<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Vec<(Row, Cause)> {
+    let values = node.engine.values();
+    let standing = standing(node);
+    let mut cells = vec![problem.room()];
+    for (order, &state) in standing.iter().enumerate() {
+        cells.push(problem.alone(state));
+        cells.extend(standing[..order].iter().map(|other| problem.between(*other, state)));
+    }
+    let rows = cells.into_iter().flat_map(|cell| &cell.always);
+    rows.filter(|(row, _)| row.excess(values) > TOLERANCE).cloned().collect()
+}

@@ -1,0 +1,218 @@
+//! One arrangement as the search sees it: each piece under each of its stands, and what the rules ask of one and of two.
+
+use std::cell::OnceCell;
+
+use elbowroom_model::{Brief, Dimension, Point};
+
+use super::cell::{Cell, Ranges};
+use crate::arrangement::Arrangement;
+use crate::layout::Layout;
+use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, RuleName, TIES, Variables, Walls};
+use crate::site::Site;
+
+/// What is made as large as it can be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Aim<'a> {
+    /// The size value of all pieces.
+    Together,
+    /// One dimension of one piece, while the same pieces stand as in this layout.
+    Alone(usize, Dimension, &'a Layout),
+    /// Nothing: any layout will do.
+    Any,
+}
+
+/// What a room gives to all of its arrangements, prepared once.
+#[derive(Debug, Clone)]
+pub struct RoomGround<'a> {
+    /// What was measured and asked.
+    pub brief: &'a Brief,
+    /// The room as the rules see it.
+    pub site: &'a Site,
+    /// The walls as half-planes and pockets.
+    pub walls: Walls,
+    /// A place amid the room.
+    pub origin: Point,
+    /// No place of the room is further from the origin, mm.
+    pub span: f64,
+}
+
+impl<'a> RoomGround<'a> {
+    /// The ground of a brief and its site.
+    #[must_use]
+    pub fn of(brief: &'a Brief, site: &'a Site) -> Self {
+        let corners = site.outline();
+        let sum = corners.iter().fold(Point::default(), |sum, corner| sum + *corner);
+        let origin = sum * (1.0 / corners.len().max(1) as f64);
+        let span = corners.iter().map(|corner| (*corner - origin).norm()).fold(0.0, f64::max);
+        Self { brief, site, walls: Walls::of(site), origin, span }
+    }
+}
+
+/// One arrangement, ready to be searched.
+pub(super) struct Problem<'a> {
+    /// The ground of its rules.
+    pub(super) ground: Ground<'a>,
+    /// What is made as large as it can be.
+    pub(super) aim: Aim<'a>,
+    /// Every piece under every one of its stands.
+    pub(super) states: Vec<State<'a>>,
+    /// For each piece: its states, and whether it may be left out.
+    pub(super) ways: Vec<Ways>,
+    room: Cell,
+    pairs: Vec<OnceCell<Cell>>,
+    without: Option<RuleName>,
+}
+
+/// A piece under one of its stands.
+pub(super) struct State<'a> {
+    pub(super) pose: Pose<'a>,
+    /// Bounds of its place: across, then out.
+    place: [(usize, (f64, f64)); 2],
+    alone: Cell,
+}
+
+/// The ways one piece may stand.
+#[derive(Debug, Clone)]
+pub(super) struct Ways {
+    pub(super) states: Vec<usize>,
+    pub(super) may_be_left_out: bool,
+}
+
+impl<'a> Problem<'a> {
+    /// The problem of `arrangement`; rules named by `without` are left aside.
+    pub(super) fn of(
+        room: &'a RoomGround<'a>,
+        arrangement: &'a Arrangement,
+        variables: &'a Variables,
+        aim: Aim<'a>,
+        without: Option<RuleName>,
+    ) -> Self {
+        let RoomGround { brief, site, walls, .. } = room;
+        let ground = Ground { brief, site, walls, arrangement, variables };
+        let mut problem =
+            Self { ground, aim, states: Vec::new(), ways: Vec::new(), room: Cell::default(), pairs: Vec::new(), without };
+        for id in 0..brief.pieces.len() {
+            let states = problem.states_of(id);
+            let may_be_left_out = problem.may_be_left_out(id);
+            problem.ways.push(Ways { states, may_be_left_out });
+        }
+        problem.room = problem.cell(|rule| rule.room(&ground), &[]);
+        let count = problem.states.len();
+        problem.pairs = (0..count * count).map(|_| OnceCell::new()).collect();
+        problem
+    }
+
+    /// What the room itself asks.
+    pub(super) const fn room(&self) -> &Cell {
+        &self.room
+    }
+
+    /// What is asked of one piece under one stand.
+    pub(super) fn alone(&self, state: usize) -> &Cell {
+        &self.states[state].alone
+    }
+
+    /// What is asked of two pieces under their stands; worked out when first asked.
+    pub(super) fn between(&self, first: usize, second: usize) -> &Cell {
+        let (first, second) = if first < second { (first, second) } else { (second, first) };
+        self.pairs[first * self.states.len() + second].get_or_init(|| {
+            let (a, b) = (&self.states[first], &self.states[second]);
+            let places = [a.place, b.place].concat();
+            self.cell(|rule| rule.between(&self.ground, &a.pose, &b.pose), &places)
+        })
+    }
+
+    /// Bounds of the variables at the root: places within the room where a piece has one stand only.
+    pub(super) fn bounds(&self) -> Vec<(f64, f64)> {
+        let mut bounds = self.ground.variables.bounds.clone();
+        for ways in &self.ways {
+            if let ([only], false) = (&ways.states[..], ways.may_be_left_out) {
+                for (variable, range) in self.states[*only].place {
+                    bounds[variable] = range;
+                }
+            }
+        }
+        bounds
+    }
+
+    /// What each variable counts.
+    pub(super) fn objective(&self) -> Vec<f64> {
+        let variables = self.ground.variables;
+        let nothing = vec![0.0; variables.objective.len()];
+        match self.aim {
+            Aim::Together => variables.objective.clone(),
+            Aim::Any => nothing,
+            Aim::Alone(piece, dimension, _) => {
+                let mut objective = nothing;
+                let size = variables.pieces.get(piece).and_then(|piece| piece.dimension(dimension));
+                if let Some(size) = size {
+                    objective[size.up] = 1.0;
+                    objective[size.beyond] = 1.0;
+                }
+                objective
+            }
+        }
+    }
+
+    /// What `piece` counts by standing at all.
+    pub(super) fn presence(&self, piece: usize) -> f64 {
+        match self.aim {
+            Aim::Together => self.ground.variables.pieces.get(piece).map_or(0.0, |piece| piece.presence),
+            Aim::Alone(..) | Aim::Any => 0.0,
+        }
+    }
+
+    /// Whether ties are settled too.
+    fn settles_ties(&self) -> bool {
+        self.aim == Aim::Together
+    }
+
+    fn may_be_left_out(&self, piece: usize) -> bool {
+        match self.aim {
+            Aim::Alone(_, _, layout) => layout.of(piece).is_none(),
+            Aim::Together | Aim::Any => self.ground.brief.pieces.get(piece).is_some_and(|piece| !piece.needed),
+        }
+    }
+
+    fn states_of(&mut self, id: usize) -> Vec<usize> {
+        let ground = self.ground;
+        if let Aim::Alone(_, _, layout) = self.aim
+            && layout.of(id).is_none()
+        {
+            return Vec::new();
+        }
+        let standings = ground.arrangement.standings.iter();
+        let stands = standings.filter(|standing| standing.piece == id).map(|standing| standing.stands.len()).sum();
+        let first = self.states.len();
+        for stand in 0..stands {
+            let Some(pose) = Pose::of(ground.brief, ground.arrangement, ground.variables, id, stand) else { continue };
+            let place = place_of(&ground, &pose);
+            let alone = self.cell(|rule| rule.alone(&ground, &pose), &place);
+            self.states.push(State { pose, place, alone });
+        }
+        (first..self.states.len()).collect()
+    }
+
+    fn cell(&self, ask: impl Fn(&dyn LayoutRule) -> Vec<Requirement>, places: &[(usize, (f64, f64))]) -> Cell {
+        let ranges = Ranges { bounds: &self.ground.variables.bounds, places };
+        let ties: &[&dyn LayoutRule] = if self.settles_ties() { &TIES } else { &[] };
+        let asked = RULES.iter().chain(ties).flat_map(|rule| ask(*rule));
+        Cell::of(asked.filter(|requirement| Some(requirement.cause.rule) != self.without), &ranges)
+    }
+}
+
+/// Bounds of a pose's place: within the room, and at its wall.
+fn place_of(ground: &Ground<'_>, pose: &Pose<'_>) -> [(usize, (f64, f64)); 2] {
+    let origin = ground.variables.origin;
+    let reach = |direction: Point| {
+        let along = ground.site.walls.iter().map(|wall| (wall.start - origin).dot(direction));
+        along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| (low.min(at), high.max(at)))
+    };
+    let across = reach(pose.left());
+    let mut out = reach(pose.stand.facing);
+    if let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) {
+        let at = (wall.start - origin).dot(wall.inward) + pose.piece.off_wall;
+        out = (at.max(out.0), (at + crate::rules::FOOT).min(out.1).max(at.max(out.0)));
+    }
+    [(pose.variables.across, across), (pose.variables.out, out)]
+}

@@ -1,0 +1,320 @@
+//! The tree of one arrangement: best bound first, fewest open alternatives, nothing searched twice.
+
+use std::collections::{BTreeMap, BinaryHeap};
+
+use super::branching::{Decision, FINEST_SECTOR, next, standing};
+use super::node::{Decided, Node, Queued};
+use super::polish::{broken_rows, polish};
+use super::problem::Problem;
+use crate::layout::Layout;
+use crate::program::{Engine, Row, Status};
+use crate::routes::Floor;
+use crate::rules::route::{self, Mend};
+use crate::rules::{Cause, Requirement, TOLERANCE};
+
+/// A node is given up where its bound is not above the best by more than this share.
+const SAME_VALUE: f64 = 1e-9;
+
+/// The search of one arrangement.
+pub(super) struct Tree<'p, 'a, E> {
+    problem: &'p Problem<'a>,
+    floor: &'p Floor<'a>,
+    most_nodes: usize,
+    queue: BinaryHeap<Queued<E>>,
+    made: usize,
+    /// The best layout so far.
+    pub(super) best: Option<Node<E>>,
+    /// What a layout must beat to count.
+    to_beat: f64,
+    /// No layout that was not looked at has more than this.
+    unseen: f64,
+    /// Linear programs solved.
+    pub(super) programs: usize,
+    /// Which causes left no place, and how often.
+    pub(super) blame: BTreeMap<Cause, usize>,
+}
+
+/// What became of a node.
+enum Fate {
+    Alive,
+    Dead,
+}
+
+impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
+    /// The root alone; layouts count that are better than `to_beat`.
+    pub(super) fn new(problem: &'p Problem<'a>, floor: &'p Floor<'a>, most_nodes: usize, to_beat: f64) -> Self {
+        let (queue, blame) = (BinaryHeap::new(), BTreeMap::new());
+        let unseen = f64::NEG_INFINITY;
+        let mut tree =
+            Self { problem, floor, most_nodes, queue, made: 0, best: None, to_beat, unseen, programs: 1, blame };
+        tree.plant();
+        tree
+    }
+
+    /// Searches to the end, or until the nodes are used up. Gives the bound that holds for every layout.
+    pub(super) fn search(&mut self) -> f64 {
+        let mut nodes = 0;
+        while let Some(Queued { node, .. }) = self.queue.pop() {
+            if self.is_hopeless(node.bound()) {
+                continue;
+            }
+            if nodes == self.most_nodes {
+                self.unseen = self.unseen.max(node.bound());
+                break;
+            }
+            nodes += 1;
+            self.expand(node);
+        }
+        let best = self.best.as_ref().map_or(f64::NEG_INFINITY, Node::bound);
+        self.unseen.max(best)
+    }
+
+    /// Nothing was left aside on the way.
+    pub(super) fn is_complete(&self) -> bool {
+        self.unseen == f64::NEG_INFINITY
+    }
+
+    fn plant(&mut self) {
+        if let Some(cause) = self.problem.room().dead {
+            self.blame(cause);
+            return;
+        }
+        let decided = self.problem.ways.iter().map(|ways| match (&ways.states[..], ways.may_be_left_out) {
+            ([], true) => Decided::Out,
+            ([only], false) => Decided::Stands(*only),
+            _ => Decided::Open,
+        });
+        let decided: Vec<Decided> = decided.collect();
+        let presence = (0..decided.len()).filter(|piece| decided[*piece] != Decided::Out);
+        let presence = presence.map(|piece| self.problem.presence(piece)).sum();
+        let engine = E::start(&self.problem.objective(), &self.problem.bounds());
+        let node = Node { engine, decided, chosen: Vec::new(), arcs: Vec::new(), presence, depth: 0, trail: None };
+        if let Some(cause) = self.dead_among(&standing(&node)) {
+            self.blame(cause);
+            return;
+        }
+        self.push(node);
+    }
+
+    fn expand(&mut self, mut node: Node<E>) {
+        if let Fate::Dead = self.settle(&mut node) {
+            return;
+        }
+        let values = node.engine.values().to_vec();
+        if let Some(decision) = next(self.problem, &node, &values) {
+            self.decide(&node, decision);
+            return;
+        }
+        let rounded = node.arcs.iter().any(|(arc, _)| arc.excess(&values) > TOLERANCE);
+        if !rounded {
+            self.finish(&node, node.clone());
+            return;
+        }
+        let polished = polish(self.problem, &node);
+        self.programs += polished.programs;
+        match polished.node {
+            Some(found) => self.take_polished(&node, found),
+            None => self.halve_widest(&node),
+        }
+    }
+
+    /// Adds the rows that always hold and are broken, until none is.
+    fn settle(&mut self, node: &mut Node<E>) -> Fate {
+        loop {
+            let rows = broken_rows(self.problem, node);
+            if rows.is_empty() {
+                return Fate::Alive;
+            }
+            let causes: Vec<Cause> = rows.iter().map(|(_, cause)| *cause).collect();
+            if let Fate::Dead = self.add(node, rows, &causes) {
+                return Fate::Dead;
+            }
+        }
+    }
+
+    fn add(&mut self, node: &mut Node<E>, rows: Vec<(Row, Cause)>, causes: &[Cause]) -> Fate {
+        let bound = node.bound();
+        self.programs += 1;
+        match node.add(rows) {
+            Status::Optimal if self.is_hopeless(node.bound()) => Fate::Dead,
+            Status::Optimal => Fate::Alive,
+            Status::Infeasible => {
+                causes.iter().for_each(|cause| self.blame(*cause));
+                Fate::Dead
+            }
+            Status::Interrupted => {
+                self.unseen = self.unseen.max(bound);
+                Fate::Dead
+            }
+        }
+    }
+
+    fn decide(&mut self, node: &Node<E>, decision: Decision<'_>) {
+        match decision {
+            Decision::Choose(chosen, requirement) => {
+                let mut parent = node.clone();
+                parent.chosen.push(chosen);
+                self.choose(&parent, requirement);
+            }
+            Decision::Stand(piece) => self.stand(node, piece),
+            Decision::Halve(place) => self.halve(node, place),
+        }
+    }
+
+    /// One child for each alternative; a later one also carries the closed negation of its elders that are single rows.
+    fn choose(&mut self, parent: &Node<E>, requirement: &Requirement) {
+        let cause = requirement.cause;
+        let mut elders: Vec<Row> = Vec::new();
+        for alternative in &requirement.alternatives {
+            let mut child = parent.clone();
+            child.depth += 1;
+            child.arcs.extend(alternative.arc.clone().map(|arc| (arc, cause)));
+            let rows = alternative.rows.iter().chain(&elders);
+            let rows = rows.map(|row| (row.clone(), cause)).collect();
+            if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
+                self.push(child);
+            }
+            if let ([row], None) = (&alternative.rows[..], &alternative.arc) {
+                elders.push(negated(row));
+            }
+        }
+    }
+
+    fn stand(&mut self, node: &Node<E>, piece: usize) {
+        let ways = &self.problem.ways[piece];
+        for &state in &ways.states {
+            let mut child = node.clone();
+            child.depth += 1;
+            child.decided[piece] = Decided::Stands(state);
+            match self.dead_among(&standing(&child)) {
+                Some(cause) => self.blame(cause),
+                None => self.push(child),
+            }
+        }
+        if ways.may_be_left_out {
+            self.leave_out(node, piece);
+        }
+    }
+
+    fn leave_out(&mut self, node: &Node<E>, piece: usize) {
+        let mut child = node.clone();
+        child.depth += 1;
+        child.decided[piece] = Decided::Out;
+        child.presence -= self.problem.presence(piece);
+        let cause = Cause { rule: crate::rules::RuleName::Size, piece, with: crate::rules::With::Itself };
+        let variables = &self.problem.ground.variables.pieces[piece];
+        let sizes = [Some(variables.width), variables.return_length, Some(variables.depth)];
+        let none = |variable| (Row::at_most(vec![(variable, 1.0)], 0.0), cause);
+        let rows = sizes.into_iter().flatten().flat_map(|size| [none(size.up), none(size.beyond)]).collect();
+        if let Fate::Alive = self.add(&mut child, rows, &[]) {
+            self.push(child);
+        }
+    }
+
+    fn halve(&mut self, node: &Node<E>, place: usize) {
+        let (arc, cause) = node.arcs[place].clone();
+        for half in arc.halves() {
+            let mut child = node.clone();
+            child.depth += 1;
+            let rows = half.clone().as_alternative().rows.into_iter().map(|row| (row, cause)).collect();
+            child.arcs[place] = (half, cause);
+            if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
+                self.push(child);
+            }
+        }
+    }
+
+    /// Where tangents leave no place, the chords are too coarse yet.
+    fn halve_widest(&mut self, node: &Node<E>) {
+        let angle = |place: &usize| node.arcs[*place].0.angle();
+        let broken = |place: &usize| node.arcs[*place].0.excess(node.engine.values()) > TOLERANCE;
+        let widest = (0..node.arcs.len()).filter(broken).max_by(|a, b| angle(a).total_cmp(&angle(b)).then(b.cmp(a)));
+        match widest {
+            Some(place) if angle(&place) > FINEST_SECTOR / 16.0 => self.halve(node, place),
+            _ => {
+                self.unseen = self.unseen.max(node.bound());
+                node.arcs.iter().for_each(|(_, cause)| self.blame(*cause));
+            }
+        }
+    }
+
+    /// A polished layout may break what the chords' optimum kept: then that is decided first.
+    fn take_polished(&mut self, node: &Node<E>, polished: Node<E>) {
+        let values = polished.engine.values().to_vec();
+        match next(self.problem, node, &values) {
+            Some(decision) => self.decide(node, decision),
+            None => self.finish(node, polished),
+        }
+    }
+
+    /// All but the routes holds in `found`, which stands under `node`.
+    fn finish(&mut self, node: &Node<E>, found: Node<E>) {
+        let poses: Vec<_> = standing(&found).into_iter().map(|state| &self.problem.states[state].pose).collect();
+        let layout = layout_of(self.problem, &found);
+        match route::first_too_narrow(&self.problem.ground, self.floor, &poses, &layout) {
+            None => self.keep(node, found),
+            Some(Mend { requirement, is_exhaustive }) => {
+                if !is_exhaustive {
+                    self.unseen = self.unseen.max(node.bound());
+                }
+                if requirement.alternatives.is_empty() {
+                    self.blame(requirement.cause);
+                }
+                self.choose(node, &requirement);
+            }
+        }
+    }
+
+    fn keep(&mut self, node: &Node<E>, found: Node<E>) {
+        let value = found.bound();
+        if node.bound() > value + SAME_VALUE * value.abs() {
+            self.unseen = self.unseen.max(node.bound());
+        }
+        if !self.is_hopeless(value) {
+            self.best = Some(found);
+        }
+    }
+
+    fn is_hopeless(&self, bound: f64) -> bool {
+        let best = self.best.as_ref().map_or(self.to_beat, Node::bound);
+        bound <= best + SAME_VALUE * best.abs().min(1e12)
+    }
+
+    /// What forbids these stands together, whatever the sizes.
+    fn dead_among(&self, standing: &[usize]) -> Option<Cause> {
+        let alone = standing.iter().find_map(|state| self.problem.alone(*state).dead);
+        let pairs = || {
+            let pair = |(order, state): (usize, &usize)| {
+                standing[..order].iter().find_map(|other| self.problem.between(*other, *state).dead)
+            };
+            standing.iter().enumerate().find_map(pair)
+        };
+        alone.or_else(pairs)
+    }
+
+    fn push(&mut self, node: Node<E>) {
+        self.made += 1;
+        self.queue.push(Queued::new(node, self.made));
+    }
+
+    fn blame(&mut self, cause: Cause) {
+        *self.blame.entry(cause).or_insert(0) += 1;
+    }
+}
+
+/// `row` turned round: at least what it allows at most.
+fn negated(row: &Row) -> Row {
+    Row::at_least(row.terms.clone(), row.most)
+}
+
+/// How a node's pieces stand.
+pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Layout {
+    let values = node.engine.values();
+    let placed = standing(node).into_iter().map(|state| problem.states[state].pose.placed(values)).collect();
+    let left_out = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Out).collect();
+    let variables = problem.ground.variables;
+    let turning_circle = variables
+        .circle
+        .map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));
+    Layout { placed, left_out, turning_circle }
+}

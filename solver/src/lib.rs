@@ -6,10 +6,13 @@
 
 pub mod arrangement;
 pub mod criteria;
+pub mod gaps;
 pub mod geometry;
 pub mod layout;
+mod option_found;
 pub mod outcome;
 pub mod program;
+mod rank;
 pub mod ranking;
 pub mod refusal;
 pub mod routes;
@@ -21,6 +24,7 @@ pub mod verify;
 
 pub use layout::{Layout, Placed, Size};
 pub use outcome::Outcome;
+pub use rank::rank;
 pub use site::Site;
 
 /// How much to do, counted in work, never in time.

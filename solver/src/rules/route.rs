@@ -86,7 +86,9 @@ impl Scene<'_> {
     /// The pieces next to a seat in the chain, on another side of its mouth than now: that unblocks with no gap opened.
     fn other_sides(&self, widest: &Widest, seat: usize, mouth: &Mouth) -> Vec<Alternative> {
         let Some(seat_pose) = self.pose(seat) else { return Vec::new() };
-        let is_seat = |shape: ShapeId| matches!(shape, ShapeId::Part { piece, .. } if piece == seat) || shape == ShapeId::Mouth(self.demand.to);
+        let is_seat = |shape: ShapeId| {
+            matches!(shape, ShapeId::Part { piece, .. } if piece == seat) || shape == ShapeId::Mouth(self.demand.to)
+        };
         let mut neighbours: Vec<(usize, usize)> = Vec::new();
         for link in &widest.links {
             for (one, other) in [(link.between[0], link.between[1]), (link.between[1], link.between[0])] {
@@ -112,7 +114,8 @@ impl Scene<'_> {
         let along = mouth.along();
         let ends = mouth.stretch.map(|end| self.at_front(seat, end));
         let (low, high) = (mouth.stretch[0].dot(along), mouth.stretch[1].dot(along));
-        let (ends, low, high) = if low < high { (ends, low, high) } else { ([ends[1].clone(), ends[0].clone()], high, low) };
+        let (ends, low, high) =
+            if low < high { (ends, low, high) } else { ([ends[1].clone(), ends[0].clone()], high, low) };
         let (from, to) = (-shape.support(-along), shape.support(along));
         let point = |corner: &LinearPoint| Outline { corners: vec![corner.clone()], normals: Vec::new() };
         let mut found = Vec::new();

@@ -63,7 +63,7 @@ pub struct Searched {
 
 /// The best layout of `arrangement`.
 #[must_use]
-pub fn search(room: &RoomGround<'_>, floor: &Floor<'_>, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
+pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
     let variables = Variables::of(room.brief, room.origin, room.span);
     let problem = problem::Problem::of(room, arrangement, &variables, effort.aim, effort.without);
     let mut tree = tree::Tree::<DefaultEngine>::new(&problem, floor, effort.nodes, effort.to_beat);

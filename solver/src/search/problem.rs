@@ -89,8 +89,15 @@ impl<'a> Problem<'a> {
     ) -> Self {
         let RoomGround { brief, site, walls, .. } = room;
         let ground = Ground { brief, site, walls, arrangement, variables };
-        let mut problem =
-            Self { ground, aim, states: Vec::new(), ways: Vec::new(), room: Cell::default(), pairs: Vec::new(), without };
+        let mut problem = Self {
+            ground,
+            aim,
+            states: Vec::new(),
+            ways: Vec::new(),
+            room: Cell::default(),
+            pairs: Vec::new(),
+            without,
+        };
         for id in 0..brief.pieces.len() {
             let states = problem.states_of(id);
             let may_be_left_out = problem.may_be_left_out(id);

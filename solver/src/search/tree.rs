@@ -18,7 +18,7 @@ const SAME_VALUE: f64 = 1e-9;
 /// The search of one arrangement.
 pub(super) struct Tree<'p, 'a, E> {
     problem: &'p Problem<'a>,
-    floor: &'p Floor<'a>,
+    floor: &'p Floor,
     most_nodes: usize,
     queue: BinaryHeap<Queued<E>>,
     made: usize,
@@ -42,7 +42,7 @@ enum Fate {
 
 impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// The root alone; layouts count that are better than `to_beat`.
-    pub(super) fn new(problem: &'p Problem<'a>, floor: &'p Floor<'a>, most_nodes: usize, to_beat: f64) -> Self {
+    pub(super) fn new(problem: &'p Problem<'a>, floor: &'p Floor, most_nodes: usize, to_beat: f64) -> Self {
         let (queue, blame) = (BinaryHeap::new(), BTreeMap::new());
         let unseen = f64::NEG_INFINITY;
         let mut tree =
@@ -313,8 +313,7 @@ pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Lay
     let placed = standing(node).into_iter().map(|state| problem.states[state].pose.placed(values)).collect();
     let left_out = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Out).collect();
     let variables = problem.ground.variables;
-    let turning_circle = variables
-        .circle
-        .map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));
+    let turning_circle =
+        variables.circle.map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));
     Layout { placed, left_out, turning_circle }
 }

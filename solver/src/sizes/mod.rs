@@ -1,1 +1,8 @@
-//! Together, alone, least, and what holds a size.
+//! The figures of each dimension: how large it is together with the others, how large it could be alone, and what
+//! holds it.
+
+mod alone;
+mod held_by;
+
+pub use alone::alone;
+pub use held_by::held_by;

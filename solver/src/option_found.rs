@@ -1,0 +1,190 @@
+//! One option as results tell it.
+
+use elbowroom_model::{Brief, Dimension, FixedId, Hand, ItemId, WallId};
+
+use crate::Limits;
+use crate::arrangement::Role;
+use crate::gaps::gaps;
+use crate::layout::Placed;
+use crate::outcome::{
+    ChoicesFound, CriterionFound, DimensionFound, HeldBy, LeftOut, OptionFound, PieceFound, PinchFound, RangeFound,
+    RouteFound, SecondSeatFound, TurnsIf,
+};
+use crate::rank::Candidate;
+use crate::ranking::Standing;
+use crate::routes::{End, Floor, Route, ShapeId};
+use crate::search::RoomGround;
+use crate::sizes;
+
+/// An option is proven where its bound lies within this share of its objective.
+const PROVEN_WITHIN: f64 = 1e-3;
+
+/// What all options of a room share.
+pub(crate) struct Ground<'a> {
+    pub(crate) room: &'a RoomGround<'a>,
+    pub(crate) floor: &'a Floor,
+    pub(crate) limits: &'a Limits,
+}
+
+/// The option at `place` of the order, and the programs that its figures took.
+pub(crate) fn option_found(
+    ground: &Ground<'_>,
+    place: usize,
+    (candidates, order): (&[Candidate<'_>], &[usize]),
+    standing: &Standing,
+    which: usize,
+) -> (OptionFound, usize) {
+    let candidate = &candidates[which];
+    let brief = ground.room.brief;
+    let is_shown = place < ground.limits.shown;
+    let (pieces, programs) = pieces(ground, candidate, is_shown);
+    let key_of = |other: usize| candidates[other].arrangement.key.clone();
+    let found = &candidate.found;
+    let option = OptionFound {
+        rank: order.iter().position(|other| *other == which).unwrap_or(place) + 1,
+        key: candidate.arrangement.key.clone(),
+        title: candidate.arrangement.title.clone(),
+        choices: choices(brief, candidate),
+        score: standing.score,
+        first_place_share: standing.share,
+        dominated_by: standing.dominated_by.map(key_of),
+        never_first: standing.never_first,
+        turns_if: standing.turns_if.as_ref().map(|turn| TurnsIf {
+            criterion: turn.criterion,
+            weight: turn.weight,
+            then_first: key_of(turn.then_first),
+        }),
+        criteria: criteria(brief, candidate),
+        pieces,
+        left_out: found.layout.left_out.iter().filter_map(|piece| left_out(brief, *piece)).collect(),
+        gaps: gaps(brief, ground.room.site, &found.layout),
+        routes: candidate.routes.iter().map(|route| route_found(brief, route)).collect(),
+        size_value: found.layout.size_value(brief),
+        objective: found.objective,
+        bound: found.bound,
+        proven: found.bound - found.objective <= PROVEN_WITHIN * found.objective.abs(),
+    };
+    (option, programs)
+}
+
+fn choices(brief: &Brief, candidate: &Candidate<'_>) -> ChoicesFound {
+    let choices = &candidate.arrangement.choices;
+    let wall = |id: Option<WallId>| id.and_then(|id| brief.room.wall(id)).map(|wall| wall.name.clone());
+    let second = |(piece, role): &(usize, Role)| {
+        let place = match role {
+            Role::LeftOf => "left",
+            Role::RightOf => "right",
+            _ => "opposite",
+        };
+        Some(SecondSeatFound { name: brief.pieces.get(*piece)?.name.clone(), place: place.to_owned() })
+    };
+    ChoicesFound {
+        seat_back: wall(choices.seat_back),
+        facing: choices.facing.degrees(),
+        hand: choices.hand.map(|hand| match hand {
+            Hand::Left => "left".to_owned(),
+            Hand::Right => "right".to_owned(),
+        }),
+        media_wall: wall(choices.media_wall),
+        second_seats: choices.second_seats.iter().filter_map(second).collect(),
+    }
+}
+
+fn criteria(brief: &Brief, candidate: &Candidate<'_>) -> Vec<CriterionFound> {
+    let told = candidate.judgements.iter().map(|judgement| CriterionFound {
+        name: judgement.criterion,
+        score: judgement.score,
+        weight: brief.wishes.get(judgement.criterion),
+        figure: judgement.figure,
+        unit: judgement.unit,
+        reason: judgement.reason.clone(),
+        basis: judgement.basis.clone(),
+    });
+    told.collect()
+}
+
+fn pieces(ground: &Ground<'_>, candidate: &Candidate<'_>, is_shown: bool) -> (Vec<PieceFound>, usize) {
+    let held = if is_shown { sizes::held_by(ground.room, &candidate.found) } else { Vec::new() };
+    let mut programs = 0;
+    let mut found = Vec::new();
+    for placed in &candidate.found.layout.placed {
+        let held_by = held.iter().find(|(piece, _)| *piece == placed.piece).map(|(_, held)| held.clone());
+        let (range, more) = range(ground, candidate, placed, is_shown);
+        programs += more;
+        found.extend(piece_found(ground.room.brief, placed, range, held_by.unwrap_or_default()));
+    }
+    (found, programs)
+}
+
+fn piece_found(brief: &Brief, placed: &Placed, range: Option<RangeFound>, held_by: Vec<HeldBy>) -> Option<PieceFound> {
+    let piece = brief.pieces.get(placed.piece)?;
+    Some(PieceFound {
+        name: piece.name.clone(),
+        kind: piece.kind,
+        at_wall: placed.at_wall.and_then(|id| brief.room.wall(id)).map(|wall| wall.name.clone()),
+        parts: placed.parts().iter().map(|part| part.corners().to_vec()).collect(),
+        facing: placed.facing.degrees(),
+        height: piece.height,
+        size: placed.size,
+        range: range?,
+        held_by,
+    })
+}
+
+fn range(
+    ground: &Ground<'_>,
+    candidate: &Candidate<'_>,
+    placed: &Placed,
+    is_shown: bool,
+) -> (Option<RangeFound>, usize) {
+    let mut programs = 0;
+    let mut figures = |dimension: Dimension| {
+        let range = ground.room.brief.pieces.get(placed.piece)?.range(dimension)?;
+        let together = placed.size.get(dimension)?;
+        let alone = is_shown.then(|| alone(ground, candidate, placed.piece, dimension)).flatten();
+        programs += alone.map_or(0, |(_, programs)| programs);
+        Some(DimensionFound { least: range.least, together, alone: alone.map(|(size, _)| size), most: range.most })
+    };
+    let (width, return_length, depth) =
+        (figures(Dimension::Width), figures(Dimension::Return), figures(Dimension::Depth));
+    let range = width.zip(depth).map(|(width, depth)| RangeFound { width, return_length, depth });
+    (range, programs)
+}
+
+fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: usize, dimension: Dimension) -> Option<(f64, usize)> {
+    let nodes = ground.limits.nodes / 10;
+    let place = (ground.room, ground.floor);
+    sizes::alone(place, candidate.arrangement, &candidate.found.layout, (piece, dimension), nodes)
+}
+
+fn left_out(brief: &Brief, piece: usize) -> Option<LeftOut> {
+    let piece = brief.pieces.get(piece)?;
+    let why = format!("There is no place for the {} that costs the other pieces less than it brings.", piece.name);
+    Some(LeftOut { name: piece.name.clone(), why })
+}
+
+fn route_found(brief: &Brief, route: &Route) -> RouteFound {
+    let pinch = route
+        .pinch
+        .map(|pinch| PinchFound { between: pinch.between.map(|shape| shape_name(brief, shape)), at: pinch.at });
+    RouteFound {
+        from: route.from.name(brief).to_owned(),
+        to: route.to.name(brief).to_owned(),
+        width: route.width,
+        needs: route.needs,
+        pinch,
+        length: route.length,
+    }
+}
+
+fn shape_name(brief: &Brief, shape: ShapeId) -> String {
+    let room = &brief.room;
+    match shape {
+        ShapeId::Wall(WallId(wall)) => room.walls.get(wall).map(|wall| wall.name.clone()),
+        ShapeId::Fixed(FixedId(fixed)) => room.fixed.get(fixed).map(|fixed| fixed.name.clone()),
+        ShapeId::Item(ItemId(item)) => room.items.get(item).map(|item| item.name.clone()),
+        ShapeId::Part { piece, .. } => brief.pieces.get(piece).map(|piece| piece.name.clone()),
+        ShapeId::Mouth(end @ (End::Item(_) | End::Piece(_))) => Some(end.name(brief).to_owned()),
+    }
+    .unwrap_or_default()
+}

@@ -1,0 +1,162 @@
+//! From a brief to an outcome: enumerate, search, check again, judge, order, and say what holds each size.
+
+use elbowroom_model::{Brief, Rule};
+use rayon::prelude::*;
+
+use crate::arrangement::{Arrangement, Enumeration, enumerate};
+use crate::criteria::{self, Judgement};
+use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, RoomFound, RulesInForce, Work};
+use crate::ranking::{self, Standing};
+use crate::routes::{self, Floor, Route};
+use crate::search::{Aim, Effort, Found, RoomGround, search};
+use crate::site::Site;
+use crate::{Limits, Watch, option_found, refusal, verify};
+
+/// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
+const WORTH_THREADS: usize = 6;
+
+/// An arrangement that fits, with all that is known of it.
+pub(crate) struct Candidate<'a> {
+    pub(crate) arrangement: &'a Arrangement,
+    pub(crate) found: Found,
+    pub(crate) routes: Vec<Route>,
+    pub(crate) judgements: Vec<Judgement>,
+}
+
+/// A candidate, or why there is none; and the programs that took.
+type Tried<'a> = (Result<Candidate<'a>, Refused>, usize);
+
+/// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits.
+#[must_use]
+pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
+    let site = Site::of(brief);
+    let room = RoomGround::of(brief, &site);
+    let floor = Floor::of(brief, &site);
+    let enumeration = enumerate(brief, &site);
+    let tried = try_all(&room, &floor, &enumeration, limits, watch);
+    let mut programs: usize = tried.iter().map(|(_, programs)| programs).sum();
+    let (mut candidates, mut refused) = (Vec::new(), Vec::new());
+    for (result, _) in tried {
+        match result {
+            Ok(candidate) => candidates.push(candidate),
+            Err(refusal) => refused.push(refusal),
+        }
+    }
+    refused.extend(enumeration.dropped.iter().map(|dropped| dropped.refused.clone()));
+    let standings = standings(brief, &candidates, limits);
+    let order = order(&candidates, &standings);
+    let ground = option_found::Ground { room: &room, floor: &floor, limits };
+    let each = order.par_iter().enumerate().map(|(place, &which)| {
+        option_found::option_found(&ground, place, (&candidates, &order), &standings[which], which)
+    });
+    let made: Vec<_> = each.collect();
+    programs += made.iter().map(|(_, programs)| programs).sum::<usize>();
+    let options: Vec<_> = made.into_iter().map(|(option, _)| option).collect();
+    let remedies = if options.is_empty() { refusal::remedies(brief, limits) } else { Vec::new() };
+    let arrangements = enumeration.arrangements.len() + enumeration.dropped.len();
+    Outcome {
+        format: FORMAT,
+        room: room_found(brief),
+        rules: rules_in_force(brief),
+        options,
+        refused,
+        remedies,
+        notices: notices(brief, &floor),
+        work: Work { arrangements, programs, seconds: 0.0 },
+    }
+}
+
+/// Whether any arrangement fits, and how many do.
+#[must_use]
+pub(crate) fn count_that_fit(brief: &Brief, limits: &Limits) -> usize {
+    let site = Site::of(brief);
+    let room = RoomGround::of(brief, &site);
+    let floor = Floor::of(brief, &site);
+    let enumeration = enumerate(brief, &site);
+    let fits = |arrangement: &&Arrangement| {
+        let effort = Effort { aim: Aim::Any, to_beat: f64::NEG_INFINITY, nodes: limits.nodes, without: None };
+        search(&room, &floor, arrangement, effort).found.is_some()
+    };
+    enumeration.arrangements.iter().filter(fits).count()
+}
+
+fn try_all<'a>(
+    room: &RoomGround<'a>,
+    floor: &Floor,
+    enumeration: &'a Enumeration,
+    limits: &Limits,
+    watch: &dyn Watch,
+) -> Vec<Tried<'a>> {
+    let all = enumeration.arrangements.len();
+    let done = std::sync::atomic::AtomicUsize::new(0);
+    let attempt = |arrangement: &'a Arrangement| {
+        let tried = try_one(room, floor, arrangement, limits);
+        watch.solved(done.fetch_add(1, std::sync::atomic::Ordering::Relaxed) + 1, all);
+        tried
+    };
+    if all < WORTH_THREADS {
+        return enumeration.arrangements.iter().map(attempt).collect();
+    }
+    enumeration.arrangements.par_iter().map(attempt).collect()
+}
+
+fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangement, limits: &Limits) -> Tried<'a> {
+    let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: limits.nodes, without: None };
+    let searched = search(room, floor, arrangement, effort);
+    let programs = searched.programs;
+    let Some(found) = searched.found else {
+        let (refused, more) = refusal::refused(room, floor, arrangement, &searched.blame, limits);
+        return (Err(refused), programs + more);
+    };
+    let routes = routes::all(room.brief, room.site, &found.layout);
+    let breaches = verify::verify(room.brief, &found.layout, arrangement, &routes);
+    if let Some(breach) = breaches.first() {
+        return (Err(refusal::not_verified(arrangement, breach)), programs);
+    }
+    let scene = criteria::Scene {
+        brief: room.brief,
+        site: room.site,
+        layout: &found.layout,
+        routes: &routes,
+        main_seat: arrangement.main_seat,
+    };
+    let judgements = criteria::judge(&scene);
+    (Ok(Candidate { arrangement, found, routes, judgements }), programs)
+}
+
+fn standings(brief: &Brief, candidates: &[Candidate<'_>], limits: &Limits) -> Vec<Standing> {
+    let scores = |candidate: &Candidate<'_>| {
+        candidate.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
+    };
+    let all: Vec<Vec<_>> = candidates.iter().map(scores).collect();
+    ranking::standings(&all, &brief.wishes, limits.by)
+}
+
+/// Best first; equal scores by the size value, then as enumerated, which geometry gives.
+fn order(candidates: &[Candidate<'_>], standings: &[Standing]) -> Vec<usize> {
+    let values: Vec<f64> = candidates.iter().map(|candidate| candidate.found.objective).collect();
+    ranking::order(standings, &values)
+}
+
+fn room_found(brief: &Brief) -> RoomFound {
+    let survey = &brief.room.survey;
+    let misclosure = survey.misclosure.map(|vector| MisclosureFound { vector, spread: survey.spread });
+    RoomFound {
+        name: brief.room.name.clone(),
+        outline: brief.room.outline(),
+        area: brief.room.area() / 1e6,
+        misclosure,
+    }
+}
+
+fn rules_in_force(brief: &Brief) -> RulesInForce {
+    let figures = Rule::ALL.into_iter().map(|rule| (rule, brief.rules.figure(rule).figure)).collect();
+    RulesInForce { profile: brief.rules.profile.clone(), figures }
+}
+
+fn notices(brief: &Brief, floor: &Floor) -> Vec<String> {
+    let mut found: Vec<String> = brief.notices.iter().map(|notice| notice.0.clone()).collect();
+    found.extend(floor.notices(brief));
+    found.extend(criteria::notices(brief));
+    found
+}

@@ -1,1 +1,0 @@
-//! Why nothing fits, and the least change that helps.

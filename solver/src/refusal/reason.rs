@@ -1,0 +1,148 @@
+//! Why one arrangement does not fit.
+
+use std::collections::BTreeMap;
+
+use elbowroom_model::{Brief, Rounding, Rule};
+
+use super::retry::{any, fits, nearest};
+use crate::Limits;
+use crate::arrangement::Arrangement;
+use crate::outcome::Refused;
+use crate::routes::Floor;
+use crate::rules::{Cause, RuleName, With};
+use crate::search::{RoomGround, search};
+use crate::verify::Breach;
+
+/// Rules that are tried one by one, the most blamed first.
+const TRIED: usize = 5;
+
+/// How fine a shortfall is found, mm.
+const FINE: f64 = 5.0;
+
+/// Why `arrangement` has no layout: the most blamed rule without which there is one, and how much it is short; and the
+/// programs that took.
+pub(crate) fn refused(
+    room: &RoomGround<'_>,
+    floor: &Floor,
+    arrangement: &Arrangement,
+    blame: &BTreeMap<Cause, usize>,
+    _limits: &Limits,
+) -> (Refused, usize) {
+    let ranked = ranked(blame);
+    let mut programs = 0;
+    for cause in ranked.iter().take(TRIED) {
+        let searched = search(room, floor, arrangement, any(Some(cause.rule)));
+        programs += searched.programs;
+        if searched.found.is_some() {
+            let (short_by, more) = short_by(room.brief, arrangement, cause.rule);
+            let why = sentence(room.brief, cause, short_by);
+            return (told(arrangement, why, cause.rule, short_by), programs + more);
+        }
+    }
+    let rule = ranked.first().map_or(RuleName::Room, |cause| cause.rule);
+    (told(arrangement, several(room.brief, &ranked), rule, None), programs)
+}
+
+/// A layout that the re-check does not pass is not shown.
+pub(crate) fn not_verified(arrangement: &Arrangement, breach: &Breach) -> Refused {
+    let why = format!("The layout found did not pass the second check: {}", breach.sentence);
+    Refused { key: arrangement.key.clone(), why, rule: breach.rule.to_string(), short_by: Some(breach.short_by) }
+}
+
+fn told(arrangement: &Arrangement, why: String, rule: RuleName, short_by: Option<f64>) -> Refused {
+    Refused { key: arrangement.key.clone(), why, rule: rule.key().to_owned(), short_by }
+}
+
+/// One cause for each rule, the most blamed first.
+fn ranked(blame: &BTreeMap<Cause, usize>) -> Vec<Cause> {
+    let mut rules: BTreeMap<RuleName, (usize, Cause, usize)> = BTreeMap::new();
+    for (cause, count) in blame.iter().filter(|(cause, _)| cause.rule != RuleName::Centring) {
+        let entry = rules.entry(cause.rule).or_insert((0, *cause, 0));
+        entry.0 += count;
+        if *count > entry.2 {
+            (entry.1, entry.2) = (*cause, *count);
+        }
+    }
+    let mut found: Vec<(usize, Cause)> = rules.into_values().map(|(count, cause, _)| (count, cause)).collect();
+    found.sort_by(|a, b| b.0.cmp(&a.0).then(a.1.cmp(&b.1)));
+    found.into_iter().map(|(_, cause)| cause).collect()
+}
+
+/// How much less of its clearance a rule would have to ask for, mm, found by halving.
+fn short_by(brief: &Brief, arrangement: &Arrangement, rule: RuleName) -> (Option<f64>, usize) {
+    let Some(clearance) = clearance(rule) else { return (None, 0) };
+    let now = brief.rules.get(clearance);
+    let programs = std::cell::Cell::new(0);
+    let eased = |figure: f64| {
+        let mut eased = brief.clone();
+        eased.rules = eased.rules.with(clearance, figure, "eased");
+        let (fits, more) = fits(&eased, arrangement);
+        programs.set(programs.get() + more);
+        fits
+    };
+    let short = eased(0.0).then(|| now - nearest(now, 0.0, FINE, eased));
+    (short, programs.get())
+}
+
+/// The clearance that a rule is about; `None` where it is about none.
+pub(super) const fn clearance(rule: RuleName) -> Option<Rule> {
+    match rule {
+        RuleName::Walkway => Some(Rule::Walkway),
+        RuleName::Passage => Some(Rule::Passage),
+        RuleName::SeatToTable => Some(Rule::SeatToTable),
+        RuleName::FacingSeats => Some(Rule::FacingSeats),
+        RuleName::ScreenToSeat => Some(Rule::ScreenToSeat),
+        RuleName::DoorLanding => Some(Rule::DoorLanding),
+        RuleName::WindowFront => Some(Rule::WindowFront),
+        RuleName::StorageFront => Some(Rule::StorageFront),
+        RuleName::DeskFront => Some(Rule::DeskFront),
+        RuleName::DiningChair => Some(Rule::DiningChair),
+        RuleName::DiningPassing => Some(Rule::DiningPassing),
+        RuleName::TurningCircle => Some(Rule::TurningCircle),
+        RuleName::Room
+        | RuleName::OffWall
+        | RuleName::Overlap
+        | RuleName::DoorSwing
+        | RuleName::KeepClear
+        | RuleName::Fixed
+        | RuleName::Group
+        | RuleName::Size
+        | RuleName::Centring => None,
+    }
+}
+
+fn sentence(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> String {
+    let piece = brief.pieces.get(cause.piece).map(|piece| piece.name.as_str()).unwrap_or_default();
+    let with = cause.words(brief, cause.piece);
+    let said = match (cause.rule, cause.with) {
+        (_, With::Route(_)) => format!("The {with} stays too narrow past the {piece}"),
+        (RuleName::Room | RuleName::OffWall, _) => {
+            format!("Even at its least the {piece} does not fit within the walls")
+        }
+        (RuleName::Overlap, _) => {
+            format!("Even at their least the {piece} and the {with} do not fit beside each other")
+        }
+        (RuleName::DoorSwing | RuleName::DoorLanding, _) => format!("The {piece} would stand in the {with}"),
+        (RuleName::KeepClear, _) => format!("The {piece} would stand too near: {with}"),
+        (RuleName::Fixed, _) => format!("The {piece} would stand where the {with} is"),
+        (RuleName::WindowFront, _) => format!("The {piece} is taller than the sill and would stand before the {with}"),
+        (RuleName::SeatToTable, _) => format!("The {piece} finds no place before the {with}"),
+        (RuleName::ScreenToSeat, _) => format!("The {piece} and the {with} come too near to each other"),
+        (RuleName::FacingSeats, _) => format!("The fronts of the {piece} and the {with} come too near to each other"),
+        (RuleName::TurningCircle, _) => "There is no free circle to turn a wheelchair in".to_owned(),
+        (rule, _) => format!("The {piece} lacks room ({})", rule.key().replace('_', " ")),
+    };
+    match short_by {
+        Some(short) => format!("{said}: {} are missing.", brief.units.words(short, Rounding::Up)),
+        None => format!("{said}."),
+    }
+}
+
+/// Where no single rule is to blame.
+fn several(brief: &Brief, ranked: &[Cause]) -> String {
+    let names: Vec<String> = ranked.iter().take(2).map(|cause| sentence(brief, cause, None)).collect();
+    match names.is_empty() {
+        true => "No layout was found within the work allowed.".to_owned(),
+        false => format!("Several rules leave no place at once. {}", names.join(" ")),
+    }
+}

@@ -1,0 +1,258 @@
+//! The least change that makes an option possible, one of each kind.
+
+use elbowroom_model::{Brief, Dimension, Rule};
+
+use super::remedy_words::sentence;
+use super::retry::{how_many_fit, nearest};
+use crate::Limits;
+use crate::outcome::{Change, Remedy};
+
+/// How fine a change is found, mm.
+const FINE: f64 = 5.0;
+
+/// A piece's least size is eased to this share of itself at most.
+const SMALLEST_SHARE: f64 = 0.6;
+
+/// A wall is made longer by this at most, mm.
+const LONGEST_ADDED: f64 = 2_000.0;
+
+/// Options are counted up to this for the sentence.
+const COUNTED: usize = 20;
+
+/// One thing that could be changed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Lever {
+    /// The least size of a piece.
+    Least(usize, Dimension),
+    /// A piece is left out.
+    LeaveOut(usize),
+    /// A clearance.
+    Clearance(Rule),
+    /// The length of a wall, and of its parallel wall with it.
+    Wall(elbowroom_model::WallId),
+}
+
+/// What would help where nothing fits: at most one remedy of each kind, or the least pair.
+pub(crate) fn remedies(brief: &Brief, _limits: &Limits) -> Vec<Remedy> {
+    let kinds = [least_sizes(brief), leave_outs(brief), clearances(), walls(brief)];
+    let singles: Vec<Remedy> = kinds.iter().filter_map(|levers| least_of(brief, levers)).collect();
+    if !singles.is_empty() {
+        return singles;
+    }
+    let all: Vec<Lever> = kinds.concat();
+    least_pair(brief, &all).into_iter().collect()
+}
+
+fn least_sizes(brief: &Brief) -> Vec<Lever> {
+    let pieces = brief.pieces.iter().enumerate().filter(|(_, piece)| piece.needed && piece.alike.is_none());
+    pieces.flat_map(|(id, piece)| piece.dimensions().into_iter().map(move |d| Lever::Least(id, d))).collect()
+}
+
+fn leave_outs(brief: &Brief) -> Vec<Lever> {
+    let seats = brief.pieces.iter().filter(|piece| piece.kind.is_seat()).count();
+    let may_go = |piece: &elbowroom_model::Piece| piece.needed && (seats > 1 || !piece.kind.is_seat());
+    let mut found: Vec<usize> = (0..brief.pieces.len()).filter(|id| may_go(&brief.pieces[*id])).collect();
+    // The piece that counts least goes first.
+    found.sort_by(|a, b| brief.pieces[*a].weight.total_cmp(&brief.pieces[*b].weight));
+    found.into_iter().map(Lever::LeaveOut).collect()
+}
+
+fn clearances() -> Vec<Lever> {
+    Rule::ALL.into_iter().map(Lever::Clearance).collect()
+}
+
+fn walls(brief: &Brief) -> Vec<Lever> {
+    brief.room.walls().map(|(id, _)| Lever::Wall(id)).collect()
+}
+
+/// The least change among levers of one kind that makes an option possible.
+fn least_of(brief: &Brief, levers: &[Lever]) -> Option<Remedy> {
+    let mut best: Option<(f64, Lever, f64)> = None;
+    for &lever in levers {
+        let Some((now, extreme)) = range(brief, lever) else { continue };
+        let most = best.map_or(f64::INFINITY, |(by, _, _)| by);
+        // Nothing nearer than what is known already is worth the search.
+        let end = if (extreme - now).abs() > most { now + (extreme - now).signum() * most } else { extreme };
+        let holds = |to: f64| changed(brief, lever, to).is_some_and(|eased| how_many_fit(&eased, 1) > 0);
+        if !holds(end) {
+            continue;
+        }
+        let to = if is_all_or_nothing(lever) { end } else { nearest(now, end, FINE, holds) };
+        if (to - now).abs() < most {
+            best = Some(((to - now).abs(), lever, to));
+        }
+        if is_all_or_nothing(lever) {
+            break;
+        }
+    }
+    let (_, lever, to) = best?;
+    remedy(brief, &[(lever, to)])
+}
+
+/// The first pair that helps with both eased as far as they go, then each brought back as far as it can be.
+fn least_pair(brief: &Brief, levers: &[Lever]) -> Option<Remedy> {
+    let ranges: Vec<(Lever, f64, f64)> =
+        levers.iter().filter_map(|lever| range(brief, *lever).map(|(now, extreme)| (*lever, now, extreme))).collect();
+    for (order, &(first, first_now, first_end)) in ranges.iter().enumerate() {
+        for &(second, second_now, second_end) in &ranges[..order] {
+            let holds = |a: f64, b: f64| {
+                let eased = changed(brief, first, a).and_then(|eased| changed(&eased, second, b));
+                eased.is_some_and(|eased| how_many_fit(&eased, 1) > 0)
+            };
+            if !holds(first_end, second_end) || moves_pieces(first) && moves_pieces(second) {
+                continue;
+            }
+            let a = if is_all_or_nothing(first) {
+                first_end
+            } else {
+                nearest(first_now, first_end, FINE, |to| holds(to, second_end))
+            };
+            let b = if is_all_or_nothing(second) {
+                second_end
+            } else {
+                nearest(second_now, second_end, FINE, |to| holds(a, to))
+            };
+            return remedy(brief, &[(second, b), (first, a)]);
+        }
+    }
+    None
+}
+
+/// Leaving a piece out shifts the places of those after it.
+const fn moves_pieces(lever: Lever) -> bool {
+    matches!(lever, Lever::LeaveOut(_))
+}
+
+const fn is_all_or_nothing(lever: Lever) -> bool {
+    matches!(lever, Lever::LeaveOut(_))
+}
+
+/// What the lever stands at, and as far as it goes.
+fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
+    match lever {
+        Lever::Least(id, dimension) => {
+            let piece = brief.pieces.get(id)?;
+            let least = piece.range(dimension)?.least;
+            Some((least, least * SMALLEST_SHARE))
+        }
+        Lever::LeaveOut(_) => Some((1.0, 0.0)),
+        Lever::Clearance(rule) => {
+            let now = brief.rules.get(rule);
+            (now > 0.0).then_some((now, 0.0))
+        }
+        Lever::Wall(id) => {
+            let length = brief.room.wall(id)?.length();
+            Some((length, length + LONGEST_ADDED))
+        }
+    }
+}
+
+/// The brief with one lever set; `None` where it cannot be.
+pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
+    let mut eased = brief.clone();
+    match lever {
+        Lever::Least(id, dimension) => {
+            for twin in 0..eased.pieces.len() {
+                let piece = eased.pieces.get_mut(twin)?;
+                if twin == id || piece.alike == Some(id) {
+                    set_least(piece, dimension, to)?;
+                }
+            }
+        }
+        Lever::LeaveOut(id) => eased = without(&eased, id),
+        Lever::Clearance(rule) => {
+            eased.rules = eased.rules.with(rule, to, "eased");
+            for piece in &mut eased.pieces {
+                piece.off_wall = eased_off_wall(piece, rule, to);
+            }
+        }
+        Lever::Wall(id) => eased = elbowroom_model::survey::with_wall_length(brief, id, to)?,
+    }
+    Some(eased)
+}
+
+fn set_least(piece: &mut elbowroom_model::Piece, dimension: Dimension, least: f64) -> Option<()> {
+    let range = match dimension {
+        Dimension::Width => &mut piece.width,
+        Dimension::Return => piece.return_length.as_mut()?,
+        Dimension::Depth => &mut piece.depth,
+    };
+    range.least = least;
+    if let Some(step) = piece.steps.first_mut() {
+        match dimension {
+            Dimension::Width => step.width = step.width.min(least),
+            Dimension::Depth => step.depth = step.depth.min(least),
+            Dimension::Return => {}
+        }
+    }
+    Some(())
+}
+
+fn eased_off_wall(piece: &elbowroom_model::Piece, rule: Rule, to: f64) -> f64 {
+    use elbowroom_model::PieceKind;
+    let own = match piece.kind {
+        kind if kind.is_seat() => Rule::SeatOffWall,
+        PieceKind::MediaUnit => Rule::MediaOffWall,
+        _ => Rule::StorageOffWall,
+    };
+    if own == rule { piece.off_wall.min(to) } else { piece.off_wall }
+}
+
+/// The brief without one piece; pairs that began with it begin with the next.
+fn without(brief: &Brief, id: usize) -> Brief {
+    let mut left = brief.clone();
+    left.pieces.remove(id);
+    let heir = brief.pieces.iter().position(|piece| piece.alike == Some(id));
+    for (place, piece) in left.pieces.iter_mut().enumerate() {
+        piece.alike = match piece.alike {
+            Some(first) if first == id => heir.map(|heir| heir - 1).filter(|heir| *heir != place),
+            Some(first) if first > id => Some(first - 1),
+            other => other,
+        };
+    }
+    left
+}
+
+/// The changes as a remedy, with the number of options that they make possible; `None` where that is none.
+fn remedy(brief: &Brief, changes: &[(Lever, f64)]) -> Option<Remedy> {
+    // What is told is what was rounded to the shopper's step, so that is what is solved with.
+    let rounded: Vec<(Lever, f64)> =
+        changes.iter().map(|(lever, to)| (*lever, told_figure(brief, *lever, *to))).collect();
+    let count = |changes: &[(Lever, f64)]| {
+        let start = Some(brief.clone());
+        let eased = changes.iter().fold(start, |eased, (lever, to)| changed(&eased?, *lever, *to));
+        eased.map_or(0, |eased| how_many_fit(&eased, COUNTED))
+    };
+    let (changes, options) = match count(&rounded) {
+        0 => (changes.to_vec(), count(changes)),
+        options => (rounded, options),
+    };
+    (options > 0).then(|| Remedy {
+        sentence: sentence(brief, &changes, options),
+        changes: changes.iter().map(|(lever, to)| change(brief, *lever, *to)).collect(),
+    })
+}
+
+/// The figure rounded to the far side, so that the rounded one helps as well.
+fn told_figure(brief: &Brief, lever: Lever, to: f64) -> f64 {
+    use elbowroom_model::Rounding;
+    match lever {
+        Lever::Least(..) | Lever::Clearance(_) => brief.units.rounded(to, Rounding::Down).max(0.0),
+        Lever::Wall(_) => brief.units.rounded(to, Rounding::Up),
+        Lever::LeaveOut(_) => to,
+    }
+}
+
+fn change(brief: &Brief, lever: Lever, to: f64) -> Change {
+    let by = range(brief, lever).map(|(now, _)| (to - now).abs());
+    let name = |id: usize| brief.pieces.get(id).map(|piece| piece.name.clone()).unwrap_or_default();
+    match lever {
+        Lever::Least(id, dimension) => Change { what: format!("{}.{}", name(id), dimension.key()), to: Some(to), by },
+        Lever::LeaveOut(id) => Change { what: name(id), to: None, by: None },
+        Lever::Clearance(rule) => Change { what: rule.key().to_owned(), to: Some(to), by },
+        Lever::Wall(id) => {
+            let what = brief.room.wall(id).map(|wall| wall.name.clone()).unwrap_or_default();
+            Change { what, to: Some(to), by }
+        }
+    }
+}

@@ -1,0 +1,42 @@
+//! A remedy as a sentence.
+
+use elbowroom_model::{Brief, Dimension, Rounding};
+
+use super::remedy::Lever;
+
+/// What is to be changed and what that makes possible: `A sofa no deeper than 86 cm makes 2 options possible.`
+pub(super) fn sentence(brief: &Brief, changes: &[(Lever, f64)], options: usize) -> String {
+    let parts: Vec<String> = changes.iter().map(|(lever, to)| part(brief, *lever, *to)).collect();
+    let verb = if parts.len() > 1 { "together make" } else { "makes" };
+    let count = if options == 1 { "1 option".to_owned() } else { format!("{options} options") };
+    let mut said = format!("{} {verb} {count} possible.", parts.join(" and "));
+    if let Some(first) = said.get(..1).map(str::to_uppercase) {
+        said.replace_range(..1, &first);
+    }
+    said
+}
+
+fn part(brief: &Brief, lever: Lever, to: f64) -> String {
+    let units = brief.units;
+    match lever {
+        Lever::Least(id, dimension) => {
+            let name = brief.pieces.get(id).map(|piece| piece.name.as_str()).unwrap_or_default();
+            let most = units.words(to, Rounding::Down);
+            match dimension {
+                Dimension::Width => format!("a {name} no wider than {most}"),
+                Dimension::Depth => format!("a {name} no deeper than {most}"),
+                Dimension::Return => format!("a return of the {name} no longer than {most}"),
+            }
+        }
+        Lever::LeaveOut(id) => {
+            format!("leaving out the {}", brief.pieces.get(id).map(|piece| piece.name.as_str()).unwrap_or_default())
+        }
+        Lever::Clearance(rule) => {
+            format!("a {} of {}", rule.key().replace('_', " "), units.words(to, Rounding::Down))
+        }
+        Lever::Wall(id) => {
+            let (name, now) = brief.room.wall(id).map(|wall| (wall.name.as_str(), wall.length())).unwrap_or_default();
+            format!("a {name} {} longer", units.words(to - now, Rounding::Up))
+        }
+    }
+}

@@ -1,0 +1,154 @@
+//! What holds a size: freed of it, the size grows while all else stays at least as large as it is.
+
+use elbowroom_model::Dimension;
+
+use crate::outcome::HeldBy;
+use crate::program::{DefaultEngine, Engine, Row, Status};
+use crate::rules::{Cause, Linear, RuleName, Variables, With};
+use crate::search::{Found, RoomGround};
+
+/// A size that grows by more than this when something is freed was held by it, mm.
+const GROWS: f64 = 1.0;
+
+/// A row nearer to its limit than this is tight, mm.
+const TIGHT: f64 = 1e-3;
+
+/// Who asks for a row: all rows of one are freed together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Holder {
+    with: With,
+    /// The other piece, for what holds between two.
+    other: Option<usize>,
+}
+
+impl Holder {
+    fn of(cause: &Cause) -> Self {
+        match cause.with {
+            With::Piece(other) => {
+                Self { with: With::Piece(other.max(cause.piece)), other: Some(other.min(cause.piece)) }
+            }
+            With::Itself => Self { with: With::Itself, other: Some(cause.piece) },
+            with => Self { with, other: None },
+        }
+    }
+}
+
+/// What holds every dimension of every piece that stands in `found`.
+#[must_use]
+pub fn held_by(room: &RoomGround<'_>, found: &Found) -> Vec<(usize, Vec<HeldBy>)> {
+    let variables = Variables::of(room.brief, room.origin, room.span);
+    let held = Held { room, found, variables: &variables };
+    let pieces = found.layout.placed.iter().map(|placed| placed.piece);
+    pieces.map(|piece| (piece, held.piece(piece))).collect()
+}
+
+struct Held<'a> {
+    room: &'a RoomGround<'a>,
+    found: &'a Found,
+    variables: &'a Variables,
+}
+
+impl Held<'_> {
+    fn piece(&self, piece: usize) -> Vec<HeldBy> {
+        let Some(asked) = self.room.brief.pieces.get(piece) else { return Vec::new() };
+        asked.dimensions().into_iter().flat_map(|dimension| self.dimension(piece, dimension)).collect()
+    }
+
+    fn dimension(&self, piece: usize, dimension: Dimension) -> Vec<HeldBy> {
+        let (Some(size), Some(range)) = (self.size(piece, dimension), self.range(piece, dimension)) else {
+            return Vec::new();
+        };
+        let now = size.at(&self.found.values);
+        if now >= range - TIGHT {
+            let by = "the most asked for".to_owned();
+            return vec![HeldBy { dimension, by, rule: "most".to_owned() }];
+        }
+        let holders = self.holders();
+        let grows = |freed: &[Holder]| self.freed(piece, dimension, freed).is_some_and(|size| size > now + GROWS);
+        let single: Vec<Vec<Holder>> =
+            holders.iter().map(|holder| vec![*holder]).filter(|freed| grows(freed)).collect();
+        if let Some(best) = self.best(piece, dimension, single) {
+            return self.told(piece, dimension, &best);
+        }
+        let pairs = holders.iter().enumerate().flat_map(|(i, a)| holders[..i].iter().map(move |b| vec![*b, *a]));
+        let pairs = pairs.filter(|freed| grows(freed)).collect();
+        self.best(piece, dimension, pairs).map(|best| self.told(piece, dimension, &best)).unwrap_or_default()
+    }
+
+    /// Of several that would free it, the one that frees it most; the first of equals.
+    fn best(&self, piece: usize, dimension: Dimension, all: Vec<Vec<Holder>>) -> Option<Vec<Holder>> {
+        let mut best: Option<(f64, Vec<Holder>)> = None;
+        for freed in all {
+            let size = self.freed(piece, dimension, &freed)?;
+            if best.as_ref().is_none_or(|(most, _)| size > most + GROWS) {
+                best = Some((size, freed));
+            }
+        }
+        best.map(|(_, freed)| freed)
+    }
+
+    fn told(&self, piece: usize, dimension: Dimension, holders: &[Holder]) -> Vec<HeldBy> {
+        let tell = |holder: &Holder| {
+            let (_, cause) = self.tight().find(|(_, cause)| Holder::of(cause) == *holder)?;
+            let by = cause.words(self.room.brief, piece);
+            Some(HeldBy { dimension, by, rule: cause.rule.key().to_owned() })
+        };
+        holders.iter().filter_map(tell).collect()
+    }
+
+    /// The most the dimension could be with the rows of some holders taken away and no other size made smaller.
+    fn freed(&self, piece: usize, dimension: Dimension, freed: &[Holder]) -> Option<f64> {
+        let variables = self.variables;
+        let target = variables.pieces.get(piece)?.dimension(dimension)?;
+        let mut objective = vec![0.0; variables.objective.len()];
+        objective[target.up] = 1.0;
+        objective[target.beyond] = 1.0;
+        let mut engine = DefaultEngine::start(&objective, &variables.bounds);
+        let kept = self.found.rows.iter().filter(|(_, cause)| cause.rule != RuleName::Centring);
+        let kept = kept.filter(|(_, cause)| !freed.contains(&Holder::of(cause))).map(|(row, _)| row.clone());
+        let mut rows: Vec<Row> = kept.collect();
+        rows.extend(self.others_no_smaller(piece, dimension));
+        (engine.add(&rows) == Status::Optimal).then(|| engine.objective() + target.least)
+    }
+
+    fn others_no_smaller(&self, piece: usize, dimension: Dimension) -> Vec<Row> {
+        let mut rows = Vec::new();
+        for placed in &self.found.layout.placed {
+            for other in [Dimension::Width, Dimension::Return, Dimension::Depth] {
+                if (placed.piece, other) == (piece, dimension) {
+                    continue;
+                }
+                if let Some(size) = self.size(placed.piece, other) {
+                    rows.push(size.at_least(size.at(&self.found.values) - TIGHT / 10.0));
+                }
+            }
+        }
+        rows
+    }
+
+    /// Everything that asks for a tight row, each once, in the order they came.
+    fn holders(&self) -> Vec<Holder> {
+        let mut found: Vec<Holder> = Vec::new();
+        for (_, cause) in self.tight() {
+            let holder = Holder::of(cause);
+            if !found.contains(&holder) {
+                found.push(holder);
+            }
+        }
+        found
+    }
+
+    fn tight(&self) -> impl Iterator<Item = &(Row, Cause)> {
+        let is_rule = |cause: &Cause| !matches!(cause.rule, RuleName::Centring | RuleName::Size);
+        let rows = self.found.rows.iter();
+        rows.filter(move |(row, cause)| is_rule(cause) && row.excess(&self.found.values) > -TIGHT)
+    }
+
+    fn size(&self, piece: usize, dimension: Dimension) -> Option<Linear> {
+        Some(self.variables.pieces.get(piece)?.dimension(dimension)?.size())
+    }
+
+    fn range(&self, piece: usize, dimension: Dimension) -> Option<f64> {
+        Some(self.room.brief.pieces.get(piece)?.range(dimension)?.most)
+    }
+}

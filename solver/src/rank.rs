@@ -43,8 +43,7 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
         }
     }
     refused.extend(enumeration.dropped.iter().map(|dropped| dropped.refused.clone()));
-    let standings = standings(brief, &candidates, limits);
-    let order = order(&candidates, &standings);
+    let (order, standings) = ranked(brief, &candidates, limits);
     let ground = option_found::Ground { room: &room, floor: &floor, limits };
     let each = order.par_iter().enumerate().map(|(place, &which)| {
         option_found::option_found(&ground, place, (&candidates, &order), &standings[which], which)
@@ -64,20 +63,6 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
         notices: notices(brief, &floor),
         work: Work { arrangements, programs, seconds: 0.0 },
     }
-}
-
-/// Whether any arrangement fits, and how many do.
-#[must_use]
-pub(crate) fn count_that_fit(brief: &Brief, limits: &Limits) -> usize {
-    let site = Site::of(brief);
-    let room = RoomGround::of(brief, &site);
-    let floor = Floor::of(brief, &site);
-    let enumeration = enumerate(brief, &site);
-    let fits = |arrangement: &&Arrangement| {
-        let effort = Effort { aim: Aim::Any, to_beat: f64::NEG_INFINITY, nodes: limits.nodes, without: None };
-        search(&room, &floor, arrangement, effort).found.is_some()
-    };
-    enumeration.arrangements.iter().filter(fits).count()
 }
 
 fn try_all<'a>(
@@ -124,18 +109,13 @@ fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangemen
     (Ok(Candidate { arrangement, found, routes, judgements }), programs)
 }
 
-fn standings(brief: &Brief, candidates: &[Candidate<'_>], limits: &Limits) -> Vec<Standing> {
+/// Best first, and how each stands; equal scores keep the order of the enumeration, which geometry gives.
+fn ranked(brief: &Brief, candidates: &[Candidate<'_>], limits: &Limits) -> (Vec<usize>, Vec<Standing>) {
     let scores = |candidate: &Candidate<'_>| {
         candidate.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
     };
     let all: Vec<Vec<_>> = candidates.iter().map(scores).collect();
-    ranking::standings(&all, &brief.wishes, limits.by)
-}
-
-/// Best first; equal scores by the size value, then as enumerated, which geometry gives.
-fn order(candidates: &[Candidate<'_>], standings: &[Standing]) -> Vec<usize> {
-    let values: Vec<f64> = candidates.iter().map(|candidate| candidate.found.objective).collect();
-    ranking::order(standings, &values)
+    (ranking::order(&all, &brief.wishes, limits.by), ranking::standings(&all, &brief.wishes, limits.by))
 }
 
 fn room_found(brief: &Brief) -> RoomFound {

@@ -10,9 +10,9 @@ mod equidistant;
 mod gap;
 mod meets;
 mod outline;
+mod pockets;
 mod pulled_in;
 mod tangent;
-mod pockets;
 
 pub use apart::apart;
 pub use bounds::Bounds;

@@ -39,8 +39,12 @@ pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_>],
         (widest.width < widest.needs - ENOUGH).then_some((demand, widest))
     });
     let (demand, widest) = found?;
+
     Some(Scene { ground, floor, poses, layout, demand }.mend(&widest))
 }
+
+/// What stands before a mouth reaches in by this at least, mm: what merely touches its line stands beyond it.
+const BEFORE: f64 = 1.0;
 
 /// One route of one layout.
 struct Scene<'a> {
@@ -126,8 +130,8 @@ impl Scene<'_> {
             found.push(beyond(&point(&ends[0]), outline, -along, 0.0));
         }
         if from >= high - AT_END || to <= low + AT_END {
-            let near = ends[1].along(along).plus(&outline.reach(-along), 1.0).at_least(0.0);
-            let far = outline.reach(along).plus(&ends[0].along(along), -1.0).at_least(0.0);
+            let near = ends[1].along(along).plus(&outline.reach(-along), 1.0).at_least(BEFORE);
+            let far = outline.reach(along).plus(&ends[0].along(along), -1.0).at_least(BEFORE);
             found.push(Alternative { rows: vec![near, far], arc: None });
         }
         found

@@ -5,18 +5,12 @@ use super::problem::Problem;
 use crate::program::Engine;
 use crate::rules::{Requirement, TOLERANCE};
 
-/// A round gap is halved down to this angle, radians; the rest is left to tangents. Chords of 3.75 degrees lie within
-/// a thousandth of the arc.
-pub(super) const FINEST_SECTOR: f64 = 3.75 * std::f64::consts::PI / 180.0;
-
 /// A decision to take.
 pub(super) enum Decision<'p> {
     /// Pick one alternative of a requirement of the rules.
     Choose(Chosen, &'p Requirement),
     /// Pick a stand of a piece, or leave it out.
     Stand(usize),
-    /// Halve the sector of a round gap.
-    Halve(usize),
 }
 
 /// How urgent a decision is: the fewest alternatives, then the most broken, then the first.
@@ -39,11 +33,6 @@ pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<E>, valu
             best = Some((urgency, decision));
         }
     };
-    for (place, (arc, _)) in node.arcs.iter().enumerate() {
-        if arc.angle() > FINEST_SECTOR && arc.excess(values) > TOLERANCE {
-            offer(Urgency { open: 2, broken: arc.excess(values) }, Decision::Halve(place));
-        }
-    }
     each_choice(problem, node, |chosen, requirement| {
         if !node.chosen.contains(&chosen) && !requirement.holds(values) {
             let urgency = Urgency { open: requirement.alternatives.len(), broken: shortfall(requirement, values) };

@@ -1,7 +1,7 @@
 //! What is asked of one piece or of two, with all that the bounds alone decide taken out.
 
 use crate::program::Row;
-use crate::rules::{Alternative, Cause, Requirement, TOLERANCE};
+use crate::rules::{Alternative, Cause, Requirement, RuleName, TOLERANCE, With};
 
 /// What is asked: rows that always hold, and choices.
 #[derive(Debug, Clone, Default)]
@@ -39,6 +39,11 @@ impl Ranges<'_> {
         alternative.rows.iter().any(|row| self.activity(row).0 > row.most + TOLERANCE)
     }
 
+    /// Takes out what no point within the ranges can meet.
+    pub(super) fn strike_impossible(&self, requirement: &mut Requirement) {
+        requirement.alternatives.retain(|alternative| !self.is_impossible(alternative));
+    }
+
     fn is_certain(&self, alternative: &Alternative) -> bool {
         alternative.arc.is_none() && alternative.rows.iter().all(|row| self.activity(row).1 <= row.most)
     }
@@ -52,10 +57,19 @@ impl Cell {
             if requirement.alternatives.iter().any(|alternative| ranges.is_certain(alternative)) {
                 continue;
             }
-            requirement.alternatives.retain(|alternative| !ranges.is_impossible(alternative));
+            ranges.strike_impossible(&mut requirement);
             cell.take(requirement);
         }
         cell
+    }
+
+    /// Holds a piece with several stands to the place that this stand gives: bounds do it where there is one only.
+    pub(super) fn keep_in(&mut self, places: &[(usize, (f64, f64))], piece: usize) {
+        let cause = Cause { rule: RuleName::Room, piece, with: With::Itself };
+        for (variable, (least, most)) in places {
+            self.always.push((Row::at_least(vec![(*variable, 1.0)], *least), cause));
+            self.always.push((Row::at_most(vec![(*variable, 1.0)], *most), cause));
+        }
     }
 
     fn take(&mut self, mut requirement: Requirement) {

@@ -129,6 +129,12 @@ impl<'a> Problem<'a> {
         })
     }
 
+    /// Takes the alternatives out that these stands cannot give, whatever the sizes.
+    pub(super) fn strike_impossible(&self, requirement: &mut Requirement, standing: &[usize]) {
+        let places: Vec<_> = standing.iter().flat_map(|state| self.states[*state].place).collect();
+        Ranges { bounds: &self.ground.variables.bounds, places: &places }.strike_impossible(requirement);
+    }
+
     /// Bounds of the variables at the root: places within the room where a piece has one stand only.
     pub(super) fn bounds(&self) -> Vec<(f64, f64)> {
         let mut bounds = self.ground.variables.bounds.clone();
@@ -189,12 +195,16 @@ impl<'a> Problem<'a> {
             return Vec::new();
         }
         let standings = ground.arrangement.standings.iter();
-        let stands = standings.filter(|standing| standing.piece == id).map(|standing| standing.stands.len()).sum();
+        let stands: usize =
+            standings.filter(|standing| standing.piece == id).map(|standing| standing.stands.len()).sum();
         let first = self.states.len();
         for stand in 0..stands {
             let Some(pose) = Pose::of(ground.brief, ground.arrangement, ground.variables, id, stand) else { continue };
             let place = place_of(&ground, &pose);
-            let alone = self.cell(|rule| rule.alone(&ground, &pose), &place);
+            let mut alone = self.cell(|rule| rule.alone(&ground, &pose), &place);
+            if stands > 1 {
+                alone.keep_in(&place, pose.id);
+            }
             self.states.push(State { pose, place, alone });
         }
         (first..self.states.len()).collect()

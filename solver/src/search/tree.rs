@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BinaryHeap};
 
-use super::branching::{Decision, FINEST_SECTOR, next, standing};
+use super::branching::{Decision, next, standing};
 use super::node::{Decided, Node, Queued};
 use super::polish::{broken_rows, polish};
 use super::problem::Problem;
@@ -12,8 +12,11 @@ use crate::routes::Floor;
 use crate::rules::route::{self, Mend};
 use crate::rules::{Cause, Requirement, TOLERANCE};
 
-/// A node is given up where its bound is not above the best by more than this share.
-const SAME_VALUE: f64 = 1e-9;
+/// A node is given up where its bound is not above the best by more than this share: a fifth of what a proof allows.
+const SAME_VALUE: f64 = 2e-4;
+
+/// A round gap is not halved below this angle, radians: its chord lies within a thousandth of a millimetre of the arc.
+const FINEST_SECTOR: f64 = 0.1 * std::f64::consts::PI / 180.0;
 
 /// The search of one arrangement.
 pub(super) struct Tree<'p, 'a, E> {
@@ -56,7 +59,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let mut nodes = 0;
         while let Some(Queued { node, .. }) = self.queue.pop() {
             if self.is_hopeless(node.bound()) {
-                continue;
+                self.unseen = self.unseen.max(node.bound());
+                break;
             }
             if nodes == self.most_nodes {
                 self.unseen = self.unseen.max(node.bound());
@@ -114,7 +118,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         self.programs += polished.programs;
         match polished.node {
             Some(found) => self.take_polished(&node, found),
-            None => self.halve_widest(&node),
+            None => self.halve_most_broken(&node),
         }
     }
 
@@ -136,7 +140,10 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let bound = node.bound();
         self.programs += 1;
         match node.add(rows) {
-            Status::Optimal if self.is_hopeless(node.bound()) => Fate::Dead,
+            Status::Optimal if self.is_hopeless(node.bound()) => {
+                self.unseen = self.unseen.max(node.bound());
+                Fate::Dead
+            }
             Status::Optimal => Fate::Alive,
             Status::Infeasible => {
                 causes.iter().for_each(|cause| self.blame(*cause));
@@ -157,7 +164,6 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                 self.choose(&parent, requirement);
             }
             Decision::Stand(piece) => self.stand(node, piece),
-            Decision::Halve(place) => self.halve(node, place),
         }
     }
 
@@ -165,6 +171,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn choose(&mut self, parent: &Node<E>, requirement: &Requirement) {
         let cause = requirement.cause;
         let mut elders: Vec<Row> = Vec::new();
+        let mut alive = Vec::new();
         for alternative in &requirement.alternatives {
             let mut child = parent.clone();
             child.depth += 1;
@@ -172,12 +179,19 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             let rows = alternative.rows.iter().chain(&elders);
             let rows = rows.map(|row| (row.clone(), cause)).collect();
             if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
-                self.push(child);
+                alive.push(child);
             }
             if let ([row], None) = (&alternative.rows[..], &alternative.arc) {
                 elders.push(negated(row));
             }
         }
+        self.push_all(alive);
+    }
+
+    /// The best first, so that what is made first does not hang on the order of the alternatives.
+    fn push_all(&mut self, mut children: Vec<Node<E>>) {
+        children.sort_by(|a, b| b.bound().total_cmp(&a.bound()));
+        children.into_iter().for_each(|child| self.push(child));
     }
 
     fn stand(&mut self, node: &Node<E>, piece: usize) {
@@ -224,14 +238,14 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         }
     }
 
-    /// Where tangents leave no place, the chords are too coarse yet.
-    fn halve_widest(&mut self, node: &Node<E>) {
-        let angle = |place: &usize| node.arcs[*place].0.angle();
-        let broken = |place: &usize| node.arcs[*place].0.excess(node.engine.values()) > TOLERANCE;
-        let widest = (0..node.arcs.len()).filter(broken).max_by(|a, b| angle(a).total_cmp(&angle(b)).then(b.cmp(a)));
-        match widest {
-            Some(place) if angle(&place) > FINEST_SECTOR / 16.0 => self.halve(node, place),
-            _ => {
+    /// Where tangents leave no place, or cost more than a proof allows, the chords are too coarse yet.
+    fn halve_most_broken(&mut self, node: &Node<E>) {
+        let excess = |place: &usize| node.arcs[*place].0.excess(node.engine.values());
+        let halved = (0..node.arcs.len())
+            .filter(|place| excess(place) > TOLERANCE && node.arcs[*place].0.angle() > FINEST_SECTOR);
+        match halved.max_by(|a, b| excess(a).total_cmp(&excess(b)).then(b.cmp(a))) {
+            Some(place) => self.halve(node, place),
+            None => {
                 self.unseen = self.unseen.max(node.bound());
                 node.arcs.iter().for_each(|(_, cause)| self.blame(*cause));
             }
@@ -253,8 +267,12 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let layout = layout_of(self.problem, &found);
         match route::first_too_narrow(&self.problem.ground, self.floor, &poses, &layout) {
             None => self.keep(node, found),
-            Some(Mend { requirement, is_exhaustive }) => {
-                if !is_exhaustive {
+            Some(Mend { mut requirement, is_exhaustive }) => {
+                self.problem.strike_impossible(&mut requirement, &standing(&found));
+                let offered = requirement.alternatives.len();
+                // What holds already has not mended the route, and would be chosen for ever.
+                requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
+                if !is_exhaustive || requirement.alternatives.len() < offered {
                     self.unseen = self.unseen.max(node.bound());
                 }
                 if requirement.alternatives.is_empty() {
@@ -265,19 +283,25 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         }
     }
 
+    /// Keeps the layout where it is the best so far, and goes on under its node where the chords still promise more.
     fn keep(&mut self, node: &Node<E>, found: Node<E>) {
         let value = found.bound();
-        if node.bound() > value + SAME_VALUE * value.abs() {
-            self.unseen = self.unseen.max(node.bound());
-        }
-        if !self.is_hopeless(value) {
+        if self.best.as_ref().map_or(self.to_beat, Node::bound) < value {
             self.best = Some(found);
+        }
+        if self.is_hopeless(node.bound()) {
+            self.unseen = self.unseen.max(node.bound());
+        } else {
+            self.halve_most_broken(node);
         }
     }
 
+    /// Nothing under this bound is worth looking at.
     fn is_hopeless(&self, bound: f64) -> bool {
-        let best = self.best.as_ref().map_or(self.to_beat, Node::bound);
-        bound <= best + SAME_VALUE * best.abs().min(1e12)
+        match &self.best {
+            Some(best) => bound <= best.bound() * (1.0 + SAME_VALUE),
+            None => bound <= self.to_beat,
+        }
     }
 
     /// What forbids these stands together, whatever the sizes.

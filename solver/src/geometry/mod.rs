@@ -22,5 +22,5 @@ pub use equidistant::equidistant;
 pub use gap::{Gap, gap, gap_to_segment, nearest_on_segment};
 pub use meets::{meets, overlap_depth};
 pub use outline::Outline;
-pub use tangent::{Turn, corner_to_corner, corner_to_place, place_to_corner};
 pub use pockets::{HullAndPockets, convex_parts, hull_and_pockets};
+pub use tangent::{Turn, corner_to_corner, corner_to_place, place_to_corner};

@@ -115,7 +115,7 @@ fn is_ear((before, tip, after): (Point, Point, Point), ring: &[Point]) -> bool {
             && *p != tip
             && *p != after
     };
-    turn == 0.0 || !ring.iter().any(|p| inside(p))
+    turn == 0.0 || !ring.iter().any(inside)
 }
 
 /// Two counter-clockwise polygons that share an edge, joined, where the whole is convex.

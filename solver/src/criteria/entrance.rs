@@ -83,7 +83,7 @@ impl<'a> Meeting<'a> {
 
     fn score(&self) -> f64 {
         let whole = ANGLE * self.faced + SIGHT * 100.0 * self.sight + MET * self.met + FIRST_SEEN * self.welcome;
-        whole - BARRED * self.barred.share
+        whole - BARRED * self.barred.weighed
     }
 
     fn reason(&self, setting: &Setting) -> String {
@@ -98,10 +98,8 @@ impl<'a> Meeting<'a> {
         } else if let Some((what, _)) = first_seen(setting, &self.glimpses) {
             reason += &format!("; {what} is seen first from it");
         }
-        if let Some(whose) = self.barred.most.filter(|_| self.barred.share > 0.05) {
-            let share = 100.0 * self.barred.share;
-            reason +=
-                &format!("; {} stands across the way in ({share:.0} % of the doorway)", whose.words(setting.brief()));
+        if let Some(bar) = self.barred.most {
+            reason += &format!("; {}", bar.words(setting, "the way in"));
         }
         reason
     }

@@ -20,6 +20,7 @@ pub mod seat_places;
 mod setting;
 pub mod sight;
 pub mod sun;
+mod walk_line;
 
 mod balance;
 mod daylight;
@@ -30,7 +31,7 @@ pub mod screen;
 mod seats;
 mod talk;
 mod upkeep;
-mod view;
+pub mod view;
 mod ways;
 
 /// All that a criterion looks at.

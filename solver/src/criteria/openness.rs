@@ -97,7 +97,7 @@ impl<'a> OpenSide<'a> {
     fn score(&self) -> f64 {
         match self.stance {
             Stance::Away => 100.0 * self.turned_from,
-            Stance::Open | Stance::None => (100.0 * self.kept() - CLOSED * self.closed.share).max(0.0),
+            Stance::Open | Stance::None => (100.0 * self.kept() - CLOSED * self.closed.weighed).max(0.0),
         }
     }
 
@@ -110,15 +110,8 @@ impl<'a> OpenSide<'a> {
         if let Some(share) = self.from_entrance {
             reason += &format!(", one who comes in {:.0} %", 100.0 * share);
         }
-        match self.closed.most.filter(|_| self.closed.share > 0.02) {
-            Some(whose) => {
-                let whose = whose.words(setting.brief());
-                reason
-                    + &format!(
-                        ", and {whose} stands across it (weighing {:.0} % of its width)",
-                        100.0 * self.closed.share
-                    )
-            }
+        match self.closed.most {
+            Some(bar) => reason + ", and " + &bar.words(setting, "it"),
             None => reason + ", and no back stands across it",
         }
     }

@@ -19,10 +19,10 @@ const BASIS: &str = "SMPTE EG 18: the screen fills 30 degrees from the farthest 
 const FARTHEST: f64 = 30.0;
 
 /// Nearest seat in picture heights for pictures of high definition (BBC R&D, ITU-R BT.1127; published).
-const HIGH_DEFINITION: f64 = 3.0;
+pub const HIGH_DEFINITION: f64 = 3.0;
 
 /// The same for ultra-high definition (same source).
-const ULTRA_HIGH_DEFINITION: f64 = 1.5;
+pub const ULTRA_HIGH_DEFINITION: f64 = 1.5;
 
 /// Angle off the axis of the screen, degrees, to score: 30 is the limit of ITU-R BT.500 (from memory), the rest ours.
 const OFF_AXIS: [(f64, f64); 4] = [(0.0, 100.0), (30.0, 100.0), (60.0, 40.0), (90.0, 0.0)];

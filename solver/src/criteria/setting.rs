@@ -1,18 +1,22 @@
 //! What several criteria ask of one layout, worked out once.
 
-use elbowroom_model::{Brief, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, WallItem};
+use elbowroom_model::{Brief, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, Rule, WallItem};
 
 use super::Scene;
 use super::obstacles::obstacles;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye, seat_places};
 use super::sight::{Barriers, Eye, Seen, Target, seen};
+use super::walk_line::walk_line;
 use crate::layout::Placed;
+use crate::routes::{End, Route};
 
 /// A scene with the places where people sit and all that stands before their eyes.
 pub(super) struct Setting<'a> {
     pub(super) scene: Scene<'a>,
     pub(super) places: Vec<SeatPlace>,
     pub(super) barriers: Barriers,
+    /// The line one walks on each main route, in the order of the routes; `None` for a lesser one.
+    lines: Vec<Option<Vec<Point>>>,
 }
 
 impl<'a> Setting<'a> {
@@ -20,7 +24,8 @@ impl<'a> Setting<'a> {
         let Scene { brief, site, layout, .. } = *scene;
         let places = seat_places(brief, layout);
         let barriers = Barriers::new(&brief.room.outline(), obstacles(brief, site, layout));
-        Self { scene: *scene, places, barriers }
+        let lines = scene.routes.iter().map(|route| line_of(scene, route)).collect();
+        Self { scene: *scene, places, barriers, lines }
     }
 
     pub(super) const fn brief(&self) -> &'a Brief {
@@ -52,6 +57,16 @@ impl<'a> Setting<'a> {
         self.brief().units.words(length, elbowroom_model::Rounding::Nearest)
     }
 
+    /// The line one walks on a main route; `None` for a lesser one.
+    pub(super) fn line_of(&self, route: &Route) -> Option<&[Point]> {
+        self.main_lines().find(|(main, _)| *main == route).map(|(_, line)| line)
+    }
+
+    /// The main routes with the line one walks on each.
+    pub(super) fn main_lines(&self) -> impl Iterator<Item = (&'a Route, &[Point])> {
+        self.scene.routes.iter().zip(&self.lines).filter_map(|(route, line)| Some((route, line.as_deref()?)))
+    }
+
     /// What the sitter at `place` sees of `target` before them.
     pub(super) fn seen_from(&self, place: &SeatPlace, target: &Target) -> Seen {
         seen(sitting(place.eye), Some(place.facing), target, &self.barriers)
@@ -63,6 +78,18 @@ impl<'a> Setting<'a> {
             seen(sitting(middle_eye(placed)), Some(placed.facing), target, &self.barriers)
         })
     }
+}
+
+fn line_of(scene: &Scene, route: &Route) -> Option<Vec<Point>> {
+    let (End::Item(from), End::Item(to), Rule::Walkway) = (route.from, route.to, route.rule) else { return None };
+    let ends = [middle_of_item(scene.brief, from)?, middle_of_item(scene.brief, to)?];
+    Some(walk_line(scene.brief, scene.site, scene.layout, ends, route.needs))
+}
+
+/// The middle of what a wall holds.
+pub(super) fn middle_of_item(brief: &Brief, id: ItemId) -> Option<Point> {
+    let (left, right) = brief.room.ends(brief.room.items.get(id.0)?)?;
+    Some((left + right) * 0.5)
 }
 
 /// The eye of one who sits.

@@ -214,8 +214,8 @@ fn hidden_by(obstacle: &Obstacle, eye: Eye, point: Point) -> f64 {
     eye.height + over / edge
 }
 
-/// The line of sight passes through the wall between its ends.
-fn crosses(eye: Point, point: Point, (start, end): (Point, Point)) -> bool {
+/// A straight way passes through the wall between its ends.
+pub(super) fn crosses(eye: Point, point: Point, (start, end): (Point, Point)) -> bool {
     const INSIDE: std::ops::Range<f64> = 1e-9..1.0 - 1e-9;
     let (way, wall) = (point - eye, end - start);
     let turn = way.cross(wall);

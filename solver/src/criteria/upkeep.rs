@@ -1,13 +1,12 @@
 //! Upkeep: radiators that heat the room, windows one can reach, sockets near what needs them, room to clean.
 
-use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, Rule, Socket, WallItem};
+use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, Socket, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
 use super::setting::{Setting, listed, sentence, windows};
 use crate::geometry::{Convex, gap, gap_to_segment};
 use crate::layout::Placed;
-use crate::routes::Route;
 
 const BASIS: &str = "NEC 210.52: no point of a wall over 6 ft from a socket (published); radiators free of tall backs, windows in \
                      reach over nothing deeper than 600 mm (common practice)";
@@ -36,8 +35,8 @@ const WINDOWS: f64 = 1.5;
 const SOCKETS: f64 = 1.5;
 const GAPS: f64 = 0.5;
 
-/// What is left of a socket whose cord would cross a route.
-const CROSSING: f64 = 0.4;
+/// Distance of a cord from the line of a walk, mm, to what is left of its socket (ours, no source): across it one trips.
+const UNDERFOOT: [(f64, f64); 2] = [(0.0, 0.4), (450.0, 1.0)];
 
 pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let radiators: Vec<(&WallItem, f64)> = radiators(setting);
@@ -145,29 +144,43 @@ fn seats_at_walls(setting: &Setting) -> impl Iterator<Item = f64> {
     })
 }
 
-/// What needs power, and the nearest socket.
+/// What needs power, and a socket for it.
 struct Cord {
     piece: usize,
-    /// Distance to the nearest socket, mm; infinite without one.
+    /// Distance to the socket, mm.
     length: f64,
-    /// The name of the far end of a route that it would cross.
-    crosses: Option<String>,
+    /// Distance from the nearest line of a main walk, mm, and the name of that walk's far end.
+    underfoot: Option<(f64, String)>,
     floats: bool,
 }
 
 impl Cord {
+    fn to(setting: &Setting, placed: &Placed, socket: Point) -> Self {
+        let gap = gap(&placed.main(), &Convex::counter_clockwise(vec![socket]));
+        let aside = |line: &[Point]| {
+            let legs =
+                line.windows(2).map(|leg| gap_to_segment(&Convex::counter_clockwise(gap.at.to_vec()), leg[0], leg[1]));
+            legs.map(|gap| gap.clear).fold(f64::INFINITY, f64::min)
+        };
+        let walks = setting.main_lines().map(|(route, line)| (aside(line), route.to));
+        let nearest = walks.reduce(|best, next| if next.0 < best.0 - 1e-9 { next } else { best });
+        let underfoot = nearest.map(|(aside, end)| (aside, end.name(setting.brief()).to_owned()));
+        Self { piece: placed.piece, length: gap.clear, underfoot, floats: placed.at_wall.is_none() }
+    }
+
     fn share(&self) -> f64 {
-        through(&CORD, self.length) * if self.crosses.is_some() { CROSSING } else { 1.0 }
+        let trips = self.underfoot.as_ref().map_or(1.0, |(aside, _)| through(&UNDERFOOT, *aside));
+        through(&CORD, self.length) * trips
     }
 
     fn reason(&self, setting: &Setting) -> Option<String> {
         let name = setting.name(self.piece);
         if self.length > CORD[0].0 {
             let floats = if self.floats { ", which floats free of the walls" } else { "" };
-            return Some(format!("the nearest socket is {} from the {name}{floats}", setting.words(self.length)));
+            return Some(format!("the best socket is {} from the {name}{floats}", setting.words(self.length)));
         }
-        let crosses = self.crosses.as_ref()?;
-        Some(format!("the cord of the {name} would cross the way to the {crosses}"))
+        let (_, end) = self.underfoot.as_ref().filter(|(aside, _)| *aside < 1.0)?;
+        Some(format!("the cord of the {name} would cross the way to the {end}"))
     }
 }
 
@@ -181,34 +194,11 @@ fn cords(setting: &Setting) -> Vec<Cord> {
         return Vec::new();
     }
     let fed = [PieceKind::MediaUnit, PieceKind::FloorLamp].into_iter().flat_map(|kind| setting.placed(kind));
-    fed.map(|(_, placed)| cord(setting, placed, &sockets)).collect()
+    fed.filter_map(|(_, placed)| cord(setting, placed, &sockets)).collect()
 }
 
-fn cord(setting: &Setting, placed: &Placed, sockets: &[Point]) -> Cord {
-    let nearest = sockets.iter().map(|socket| {
-        let gap = gap(&placed.main(), &Convex::counter_clockwise(vec![*socket]));
-        (gap.clear, gap.at[0], *socket)
-    });
-    let nearest = nearest.reduce(|best, next| if next.0 < best.0 - 1e-9 { next } else { best });
-    let (length, from, to) = nearest.unwrap_or((f64::INFINITY, placed.anchor, placed.anchor));
-    let crossed = setting.scene.routes.iter().find(|route| crosses(setting, route, from, to));
-    let crosses = crossed.map(|route| route.to.name(setting.brief()).to_owned());
-    Cord { piece: placed.piece, length, crosses, floats: placed.at_wall.is_none() }
-}
-
-/// The cord would lie across a main route where it is narrowest, or across the straight way of one.
-fn crosses(setting: &Setting, route: &Route, from: Point, to: Point) -> bool {
-    if route.rule != Rule::Walkway {
-        return false;
-    }
-    let cord = Convex::counter_clockwise(vec![from, to]);
-    let middle = |end: crate::routes::End| match end {
-        crate::routes::End::Item(id) => {
-            let (left, right) = setting.brief().room.ends(setting.brief().room.items.get(id.0)?)?;
-            Some((left + right) * 0.5)
-        }
-        crate::routes::End::Piece(_) => None,
-    };
-    let straight = middle(route.from).zip(middle(route.to));
-    straight.is_some_and(|(start, end)| gap_to_segment(&cord, start, end).clear < 1.0)
+/// The cord to the socket that serves a piece best.
+fn cord(setting: &Setting, placed: &Placed, sockets: &[Point]) -> Option<Cord> {
+    let cords = sockets.iter().map(|socket| Cord::to(setting, placed, *socket));
+    cords.reduce(|best, next| if next.share() > best.share() + 1e-9 { next } else { best })
 }

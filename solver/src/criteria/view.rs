@@ -16,6 +16,12 @@ const GRADES: [(f64, f64); 4] = [(0.0, 0.0), (14.0, 50.0), (28.0, 75.0), (54.0, 
 /// What of a window must be hidden to be said, share.
 const WORTH_SAYING: f64 = 0.03;
 
+/// Score of a plan angle in degrees.
+#[must_use]
+pub fn grade(angle: f64) -> f64 {
+    through(&GRADES, angle)
+}
+
 pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let liked = Sights::of(setting, View::Liked);
     let avoided = Sights::of(setting, View::Avoided);
@@ -82,7 +88,7 @@ impl<'a> Sights<'a> {
     }
 
     fn grade(&self) -> f64 {
-        through(&GRADES, self.counted)
+        grade(self.counted)
     }
 
     /// `the bay fills`.

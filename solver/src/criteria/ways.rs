@@ -4,8 +4,8 @@ use elbowroom_model::{Brief, Criterion, PieceKind, Point, Rule};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
-use super::obstacles::{Obstacle, Whose};
-use super::setting::{Setting, entrances, sentence};
+use super::setting::{Setting, entrances, middle_of_item, sentence};
+use super::walk_line::length_inside;
 use crate::geometry::Convex;
 use crate::layout::Placed;
 use crate::routes::{End, Route};
@@ -59,11 +59,14 @@ fn reason(setting: &Setting, walks: &[Walk], tightest: &Walk) -> String {
         let more = 100.0 * (1.0 / walk.straight - 1.0);
         reason += &format!("; {} is {more:.0} % longer than straight", walk.named(brief));
     }
-    let cuts = main.filter_map(|walk| Some((walk, walk.through.as_ref()?)));
+    let cuts = main.clone().filter_map(|walk| Some((walk, walk.through.as_ref()?)));
     match cuts.reduce(|worst, next| if next.1.length > worst.1.length + 1e-9 { next } else { worst }) {
         Some((walk, through)) => reason + &format!("; {} cuts between {}", walk.named(brief), through.words(setting)),
-        None if walks.iter().any(Walk::is_main) => reason + "; no main way cuts through the group",
-        None => reason,
+        None => match main.clone().find(|walk| walk.behind) {
+            Some(walk) => reason + &format!("; {} goes behind the group", walk.named(brief)),
+            None if main.count() > 0 => reason + "; no main way cuts through the group",
+            None => reason,
+        },
     }
 }
 
@@ -73,6 +76,8 @@ struct Walk<'a> {
     /// The straight way over the walk, 0 to 1.
     straight: f64,
     through: Option<Through>,
+    /// A main route that passes the back of the main seat.
+    behind: bool,
 }
 
 /// What a route cuts through, and over what length, mm.
@@ -93,8 +98,9 @@ impl<'a> Walk<'a> {
         let ends = end_of(setting, route.from).zip(end_of(setting, route.to));
         let direct = ends.map_or(0.0, |(from, to)| (to - from).norm());
         let straight = route.length.filter(|length| *length > 0.0).map_or(1.0, |length| (direct / length).min(1.0));
-        let through = ends.filter(|_| route.rule == Rule::Walkway).and_then(|ends| cuts(setting, ends));
-        Self { route, straight, through }
+        let line = setting.line_of(route);
+        let through = line.and_then(|line| cuts(setting, line));
+        Self { route, straight, through, behind: line.is_some_and(|line| passes_behind(setting, line)) }
     }
 
     fn is_main(&self) -> bool {
@@ -122,10 +128,7 @@ impl<'a> Walk<'a> {
 /// The middle of an end: of a doorway, or of the front of a piece.
 fn end_of(setting: &Setting, end: End) -> Option<Point> {
     match end {
-        End::Item(id) => {
-            let (left, right) = setting.brief().room.ends(setting.brief().room.items.get(id.0)?)?;
-            Some((left + right) * 0.5)
-        }
+        End::Item(id) => middle_of_item(setting.brief(), id),
         End::Piece(piece) => {
             let (left, right) = setting.scene.layout.of(piece)?.front();
             Some((left + right) * 0.5)
@@ -133,15 +136,28 @@ fn end_of(setting: &Setting, end: End) -> Option<Point> {
     }
 }
 
-/// What the straight way between two doorways cuts through: between the main seat and its table, or it and the screen.
-fn cuts(setting: &Setting, (from, to): (Point, Point)) -> Option<Through> {
+/// What a main route cuts through: between the main seat and its table, or it and the screen.
+fn cuts(setting: &Setting, line: &[Point]) -> Option<Through> {
     let (_, seat) = setting.main_seat()?;
     let others = [PieceKind::CoffeeTable, PieceKind::MediaUnit].into_iter().flat_map(|kind| setting.placed(kind));
     let cut = others.filter_map(|(_, other)| {
-        let length = length_inside(between(seat, other), from, to);
+        let group = between(seat, other);
+        let length: f64 = line.windows(2).map(|leg| length_inside(&group, leg[0], leg[1])).sum();
         (length > 0.0).then_some(Through { seat: seat.piece, other: other.piece, length })
     });
     cut.reduce(|worst, next| if next.length > worst.length + 1e-9 { next } else { worst })
+}
+
+/// Whether a line passes square behind the middle of the main seat's back.
+fn passes_behind(setting: &Setting, line: &[Point]) -> bool {
+    let Some((_, seat)) = setting.main_seat() else { return false };
+    let from = seat.back_middle();
+    line.windows(2).any(|leg| {
+        let side = |point: Point| (point - from).dot(seat.left());
+        let (first, last) = (side(leg[0]), side(leg[1]));
+        let met = || leg[0] + (leg[1] - leg[0]) * (first / (first - last));
+        first * last < 0.0 && (met() - from).dot(seat.facing) < 0.0
+    })
 }
 
 /// What lies between the front of a seat and the side of another piece that is turned to it.
@@ -153,11 +169,4 @@ fn between(seat: &Placed, other: &Placed) -> Convex {
     let half = other.left() * (other.size.width / 2.0);
     let (near, far) = if faces_it { (middle + half, middle - half) } else { (middle - half, middle + half) };
     Convex::counter_clockwise(vec![left, right, near, far])
-}
-
-/// Length of the part of a segment that lies inside a convex shape.
-fn length_inside(shape: Convex, from: Point, to: Point) -> f64 {
-    let obstacle = Obstacle::new(shape, f64::INFINITY, Whose::Piece(0));
-    let way = to - from;
-    obstacle.crossing(from, way).map_or(0.0, |crossing| (crossing.to.min(1.0) - crossing.from).max(0.0) * way.norm())
 }

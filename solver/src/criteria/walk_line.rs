@@ -1,0 +1,136 @@
+//! The line that one walks between two doorways: the shortest round the pieces and what stands for good, keeping half
+//! the route's width from their sides. It says what a route cuts through; its width and length are measured in `routes`.
+
+use elbowroom_model::{Brief, Point};
+
+use super::sight::crosses;
+use crate::geometry::Convex;
+use crate::layout::Layout;
+use crate::site::Site;
+
+/// Taken off what is kept from the sides, mm: a gap that is just wide enough lets the line through.
+const JUST_FITS: f64 = 1.0;
+
+/// Places that the line turns at, from the middle of one doorway to that of another; straight where none is found.
+pub(super) fn walk_line(brief: &Brief, site: &Site, layout: &Layout, ends: [Point; 2], width: f64) -> Vec<Point> {
+    let ground = Ground::of(brief, site, layout, (width / 2.0 - JUST_FITS).max(0.0));
+    ground.shortest(ends).unwrap_or_else(|| ends.to_vec())
+}
+
+/// What the line keeps out of, and where it may turn.
+struct Ground {
+    kept_out: Vec<Convex>,
+    walls: Vec<(Point, Point)>,
+    turns: Vec<Point>,
+}
+
+impl Ground {
+    fn of(brief: &Brief, site: &Site, layout: &Layout, aside: f64) -> Self {
+        let stands = layout.placed.iter().filter(|placed| {
+            brief.pieces.get(placed.piece).is_some_and(|piece| piece.kind != elbowroom_model::PieceKind::Rug)
+        });
+        let parts =
+            stands.flat_map(crate::layout::Placed::parts).chain(site.bodies.iter().map(|body| body.shape.clone()));
+        let parts: Vec<Convex> = parts.collect();
+        let kept_out: Vec<Convex> = parts.iter().map(|part| grown(part, aside)).collect();
+        let outline = brief.room.outline();
+        let count = outline.len();
+        let walls: Vec<(Point, Point)> = (0..count).map(|i| (outline[i], outline[(i + 1) % count])).collect();
+        // Turned at a hair farther off, so that a leg along a side is clear of it.
+        let corners = parts.iter().flat_map(|part| grown(part, aside + JUST_FITS / 2.0).corners().to_vec());
+        let turns = corners.chain(outside_corners(&outline, aside));
+        let ground = Self { kept_out: Vec::new(), walls, turns: Vec::new() };
+        let free =
+            |turn: &Point| ground.is_inside(*turn) && !kept_out.iter().any(|shape| shape.depth_of(*turn) > JUST_FITS);
+        let turns = turns.filter(free).collect();
+        Self { kept_out, turns, ..ground }
+    }
+
+    /// Shortest way over the turns, by always going on from the nearest place that is not yet settled.
+    fn shortest(&self, [from, to]: [Point; 2]) -> Option<Vec<Point>> {
+        let mut places = vec![to];
+        places.extend(&self.turns);
+        let mut best: Vec<(f64, Option<usize>)> = places
+            .iter()
+            .map(|place| (if self.is_open(from, *place) { (*place - from).norm() } else { f64::INFINITY }, None))
+            .collect();
+        let mut settled = vec![false; places.len()];
+        loop {
+            let open = (0..places.len()).filter(|i| !settled[*i] && best[*i].0.is_finite());
+            let next = open.min_by(|a, b| best[*a].0.total_cmp(&best[*b].0))?;
+            if next == 0 {
+                return Some(self.retraced(from, &places, &best));
+            }
+            settled[next] = true;
+            for other in (0..places.len()).filter(|other| !settled[*other]) {
+                let length = best[next].0 + (places[other] - places[next]).norm();
+                if length < best[other].0 - 1e-9 && self.is_open(places[next], places[other]) {
+                    best[other] = (length, Some(next));
+                }
+            }
+        }
+    }
+
+    fn retraced(&self, from: Point, places: &[Point], best: &[(f64, Option<usize>)]) -> Vec<Point> {
+        let back = std::iter::successors(Some(0), |place: &usize| best[*place].1);
+        let mut line: Vec<Point> = back.map(|place| places[place]).collect();
+        line.push(from);
+        line.reverse();
+        line
+    }
+
+    /// Nothing lies across the straight way.
+    fn is_open(&self, from: Point, to: Point) -> bool {
+        !self.walls.iter().any(|wall| crosses(from, to, *wall))
+            && self.kept_out.iter().all(|shape| length_inside(shape, from, to) <= JUST_FITS)
+    }
+
+    fn is_inside(&self, place: Point) -> bool {
+        let above = |(start, end): &&(Point, Point)| {
+            (start.y > place.y) != (end.y > place.y)
+                && place.x < start.x + (end.x - start.x) * (place.y - start.y) / (end.y - start.y)
+        };
+        self.walls.iter().filter(above).count() % 2 == 1
+    }
+}
+
+/// Length of the part of a segment that lies inside a convex shape, mm.
+pub(super) fn length_inside(shape: &Convex, from: Point, to: Point) -> f64 {
+    let way = to - from;
+    let (mut enter, mut leave) = (0.0_f64, 1.0_f64);
+    for (normal, support) in shape.half_planes() {
+        let (out, closing) = (normal.dot(from) - support, normal.dot(way));
+        if closing.abs() < 1e-12 {
+            if out > 0.0 {
+                return 0.0;
+            }
+        } else if closing < 0.0 {
+            enter = enter.max(out / -closing);
+        } else {
+            leave = leave.min(-out / closing);
+        }
+    }
+    (leave - enter).max(0.0) * way.norm()
+}
+
+/// A convex shape with every side moved out, mitred.
+fn grown(shape: &Convex, by: f64) -> Convex {
+    let ring = shape.corners();
+    let count = ring.len();
+    let normal = |i: usize| (ring[(i + 1) % count] - ring[i % count]).right().unit().unwrap_or_default();
+    let corner = |i: usize| ring[i] + offset(normal(i + count - 1), normal(i), by);
+    Convex::counter_clockwise((0..count).map(corner).collect())
+}
+
+/// The outside corners of a clockwise outline, moved into the room.
+fn outside_corners(outline: &[Point], by: f64) -> Vec<Point> {
+    let count = outline.len();
+    let inward = |i: usize| (outline[(i + 1) % count] - outline[i % count]).right().unit().unwrap_or_default();
+    let outside = |i: &usize| inward(i + count - 1).cross(inward(*i)) > 1e-9;
+    (0..count).filter(outside).map(|i| outline[i] + offset(inward(i + count - 1), inward(i), by)).collect()
+}
+
+fn offset(first: Point, second: Point, by: f64) -> Point {
+    let (sum, reach) = (first + second, 1.0 + first.dot(second));
+    if reach < 1e-9 { first * by } else { sum * (by / reach) }
+}

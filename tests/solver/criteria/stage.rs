@@ -1,0 +1,294 @@
+//! Rooms and layouts set up by hand: a rectangular room, what its walls hold, and pieces where a test wants them.
+
+use elbowroom_model::rules::RuleFigure;
+use elbowroom_model::{
+    Brief, Criterion, Door, Fireplace, Hand, Hinge, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceKind, Point,
+    Radiator, Room, Rule, Rules, SizeRange, Socket, Stance, Survey, Swings, Unit, View, Wall, WallId, WallItem, Window,
+    Wishes,
+};
+use elbowroom_solver::criteria::{Judgement, Scene, judge};
+use elbowroom_solver::routes::{End, Route};
+use elbowroom_solver::{Layout, Placed, Site, Size};
+
+/// The walls of [`Stage::room`], clockwise from the top of the plan.
+pub(super) const NORTH: usize = 0;
+pub(super) const EAST: usize = 1;
+pub(super) const SOUTH: usize = 2;
+pub(super) const WEST: usize = 3;
+
+/// The ways a piece may face: north is up the plan.
+pub(super) const UP: (f64, f64) = (0.0, 1.0);
+pub(super) const DOWN: (f64, f64) = (0.0, -1.0);
+pub(super) const LEFT: (f64, f64) = (-1.0, 0.0);
+pub(super) const RIGHT: (f64, f64) = (1.0, 0.0);
+
+/// A brief, a layout and its routes.
+#[derive(Debug, Clone)]
+pub(super) struct Stage {
+    pub(super) brief: Brief,
+    pub(super) layout: Layout,
+    pub(super) routes: Vec<Route>,
+}
+
+impl Stage {
+    /// A room `width` across and `depth` from north to south, its north-west corner at the origin.
+    pub(super) fn room(width: f64, depth: f64) -> Self {
+        let corners = [(0.0, 0.0), (width, 0.0), (width, -depth), (0.0, -depth)].map(|(x, y)| Point::new(x, y));
+        Self::of_outline(&corners, &["north wall", "east wall", "south wall", "west wall"])
+    }
+
+    /// A room with these corners, clockwise, and a name for the wall that starts at each.
+    pub(super) fn of_outline(corners: &[Point], names: &[&str]) -> Self {
+        let wall = |(i, name): (usize, &&str)| Wall {
+            name: (*name).to_owned(),
+            start: corners[i],
+            end: corners[(i + 1) % corners.len()],
+        };
+        let room = Room {
+            name: "room".to_owned(),
+            walls: names.iter().enumerate().map(wall).collect(),
+            items: Vec::new(),
+            fixed: Vec::new(),
+            ceiling: Some(2500.0),
+            latitude: None,
+            bearing: None,
+            measured_within: 0.0,
+            survey: Survey::default(),
+        };
+        let figures: [RuleFigure; 17] = Default::default();
+        let brief = Brief {
+            room,
+            pieces: Vec::new(),
+            rules: Rules::new("easy", figures).with(Rule::Walkway, 900.0, "the test"),
+            wishes: Wishes::default(),
+            notices: Vec::new(),
+            units: Unit::Centimetre,
+        };
+        Self { brief, layout: Layout::default(), routes: Vec::new() }
+    }
+
+    pub(super) fn holds(mut self, wall: usize, name: &str, (at, width): (f64, f64), kind: ItemKind) -> Self {
+        self.brief.room.items.push(WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind });
+        self
+    }
+
+    /// A window from 900 to 2100 above the floor.
+    pub(super) fn window(self, wall: usize, name: &str, span: (f64, f64), view: View) -> Self {
+        self.holds(wall, name, span, window(900.0, 2100.0, view))
+    }
+
+    pub(super) fn entrance(self, wall: usize, name: &str, at: f64) -> Self {
+        self.door(wall, name, at, LeadsTo::Entrance)
+    }
+
+    /// A door 800 wide that slides.
+    pub(super) fn door(self, wall: usize, name: &str, at: f64, leads_to: LeadsTo) -> Self {
+        let door = Door { hinge: None, swings: Swings::Slides, leads_to };
+        self.holds(wall, name, (at, 800.0), ItemKind::Door(door))
+    }
+
+    pub(super) fn opening(self, wall: usize, name: &str, span: (f64, f64), stance: Stance) -> Self {
+        let opening = Opening { leads_to: LeadsTo::Space("dining".to_owned()), stance };
+        self.holds(wall, name, span, ItemKind::Opening(opening))
+    }
+
+    pub(super) fn fireplace(self, wall: usize, name: &str, span: (f64, f64)) -> Self {
+        self.holds(
+            wall,
+            name,
+            span,
+            ItemKind::Fireplace(Fireplace { depth: 0.0, height: Some(1200.0), keep_clear: 0.0 }),
+        )
+    }
+
+    pub(super) fn radiator(self, wall: usize, name: &str, span: (f64, f64)) -> Self {
+        let radiator = Radiator { depth: 100.0, height: 600.0, keep_clear: 100.0 };
+        self.holds(wall, name, span, ItemKind::Radiator(radiator))
+    }
+
+    pub(super) fn socket(self, wall: usize, name: &str, at: f64) -> Self {
+        self.holds(wall, name, (at, 0.0), ItemKind::Socket(Socket::Power))
+    }
+
+    /// A piece whose size is what is usual, with the middle of its back (a corner sofa: its outer corner) at `anchor`.
+    pub(super) fn piece(self, kind: PieceKind, anchor: (f64, f64), facing: (f64, f64), size: (f64, f64)) -> Self {
+        self.stand(piece(kind, size), placed(anchor, facing, size))
+    }
+
+    /// The same at a wall.
+    pub(super) fn at_wall(
+        mut self,
+        wall: usize,
+        kind: PieceKind,
+        anchor: (f64, f64),
+        facing: (f64, f64),
+        size: (f64, f64),
+    ) -> Self {
+        self = self.piece(kind, anchor, facing, size);
+        self.layout.placed.last_mut().unwrap().at_wall = Some(WallId(wall));
+        self
+    }
+
+    /// A corner sofa with `size` (main run, return, depth).
+    pub(super) fn corner_sofa(self, anchor: (f64, f64), facing: (f64, f64), hand: Hand, size: (f64, f64, f64)) -> Self {
+        let (width, return_length, depth) = size;
+        let mut piece = piece(PieceKind::CornerSofa, (width, depth));
+        piece.return_length = Some(SizeRange::fixed(return_length));
+        piece.hands = vec![hand];
+        let mut placed = placed(anchor, facing, (width, depth));
+        placed.hand = Some(hand);
+        placed.size.return_length = Some(return_length);
+        self.stand(piece, placed)
+    }
+
+    pub(super) fn stand(mut self, mut piece: Piece, mut placed: Placed) -> Self {
+        placed.piece = self.brief.pieces.len();
+        let alike = self.brief.pieces.iter().filter(|other| other.kind == piece.kind).count();
+        if alike > 0 {
+            piece.name = format!("{} {}", piece.name, alike + 1);
+        }
+        self.brief.pieces.push(piece);
+        self.layout.placed.push(placed);
+        self
+    }
+
+    /// The last piece, changed.
+    pub(super) fn with_piece(mut self, change: impl FnOnce(&mut Piece)) -> Self {
+        change(self.brief.pieces.last_mut().unwrap());
+        self
+    }
+
+    /// A main route between two items of these widths, `needs` 900.
+    pub(super) fn route(mut self, from: &str, to: &str, width: f64, length: f64) -> Self {
+        let id = |name: &str| End::Item(ItemId(self.brief.room.items.iter().position(|i| i.name == name).unwrap()));
+        self.routes.push(Route {
+            from: id(from),
+            to: id(to),
+            rule: Rule::Walkway,
+            needs: 900.0,
+            width,
+            pinch: None,
+            chain: Vec::new(),
+            length: Some(length),
+        });
+        self
+    }
+
+    /// What all criteria that apply say.
+    pub(super) fn judged(&self) -> Vec<Judgement> {
+        let site = Site::of(&self.brief);
+        let main_seat = self.brief.pieces.iter().position(|piece| piece.kind.is_seat()).unwrap();
+        let Self { brief, layout, routes } = self;
+        judge(&Scene { brief, site: &site, layout, routes, main_seat })
+    }
+
+    /// What one criterion says.
+    pub(super) fn judge(&self, criterion: Criterion) -> Judgement {
+        let judged = self.judged().into_iter().find(|judgement| judgement.criterion == criterion);
+        judged.unwrap_or_else(|| panic!("{criterion:?} does not apply"))
+    }
+
+    pub(super) fn score(&self, criterion: Criterion) -> f64 {
+        self.judge(criterion).score
+    }
+
+    /// The same room and layout seen in a mirror that swaps east and west.
+    pub(super) fn mirrored(&self) -> Self {
+        let mut other = self.moved(|point| Point::new(-point.x, point.y));
+        let room = &mut other.brief.room;
+        let last = room.walls.len() - 1;
+        room.walls.reverse();
+        for wall in &mut room.walls {
+            std::mem::swap(&mut wall.start, &mut wall.end);
+        }
+        for item in &mut room.items {
+            item.wall = WallId(last - item.wall.0);
+            item.at = room.walls[item.wall.0].length() - item.at - item.width;
+            if let ItemKind::Door(door) = &mut item.kind {
+                door.hinge = door.hinge.map(|hinge| if hinge == Hinge::Left { Hinge::Right } else { Hinge::Left });
+            }
+        }
+        for fixed in &mut room.fixed {
+            fixed.corners.reverse();
+        }
+        for placed in &mut other.layout.placed {
+            placed.at_wall = placed.at_wall.map(|WallId(wall)| WallId(last - wall));
+            placed.hand = placed.hand.map(other_hand);
+        }
+        for piece in &mut other.brief.pieces {
+            piece.hands = piece.hands.iter().copied().map(other_hand).collect();
+        }
+        other
+    }
+
+    /// The same with the whole plan turned about the origin.
+    pub(super) fn turned(&self, degrees: f64) -> Self {
+        let (sine, cosine) = degrees.to_radians().sin_cos();
+        self.moved(|point| point * cosine + point.left() * sine)
+    }
+
+    fn moved(&self, to: impl Fn(Point) -> Point) -> Self {
+        let mut other = self.clone();
+        for wall in &mut other.brief.room.walls {
+            (wall.start, wall.end) = (to(wall.start), to(wall.end));
+        }
+        for fixed in &mut other.brief.room.fixed {
+            fixed.corners.iter_mut().for_each(|corner| *corner = to(*corner));
+        }
+        for placed in &mut other.layout.placed {
+            (placed.anchor, placed.facing) = (to(placed.anchor), to(placed.facing));
+        }
+        other
+    }
+}
+
+pub(super) fn window(sill: f64, head: f64, view: View) -> ItemKind {
+    ItemKind::Window(Window { sill, head, view, opens: true, must_reach: false })
+}
+
+fn other_hand(hand: Hand) -> Hand {
+    if hand == Hand::Left { Hand::Right } else { Hand::Left }
+}
+
+fn placed(anchor: (f64, f64), facing: (f64, f64), (width, depth): (f64, f64)) -> Placed {
+    Placed {
+        piece: 0,
+        at_wall: None,
+        anchor: Point::new(anchor.0, anchor.1),
+        facing: Point::new(facing.0, facing.1).unit().unwrap(),
+        hand: None,
+        size: Size { width, return_length: None, depth },
+    }
+}
+
+fn piece(kind: PieceKind, (width, depth): (f64, f64)) -> Piece {
+    let height = match kind {
+        PieceKind::Sofa | PieceKind::CornerSofa | PieceKind::Armchair => 850.0,
+        PieceKind::CoffeeTable => 430.0,
+        PieceKind::MediaUnit => 500.0,
+        PieceKind::Bookcase => 1800.0,
+        PieceKind::Rug => 0.0,
+        PieceKind::FloorLamp => 1550.0,
+        PieceKind::SideTable => 550.0,
+        _ => 750.0,
+    };
+    Piece {
+        name: kind.words(),
+        kind,
+        width: SizeRange::fixed(width),
+        depth: SizeRange::fixed(depth),
+        return_length: None,
+        steps: Vec::new(),
+        square: false,
+        height,
+        screen: None,
+        hands: Vec::new(),
+        chaise: false,
+        off_wall: 0.0,
+        needed: true,
+        passing: false,
+        seats: None,
+        alike: None,
+        weight: 1.0,
+    }
+}

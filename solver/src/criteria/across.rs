@@ -104,8 +104,9 @@ impl Line {
             let from = self.left.dot(direction);
             (-shape.support(-direction) - from, shape.support(direction) - from)
         };
-        let ((from, to), (off, _)) = (span(self.along), span(self.inward));
+        let ((from, to), (near, far)) = (span(self.along), span(self.inward));
+        let off = near.max(0.0);
         let share = (to.min(self.width) - from.max(0.0)).max(0.0) / self.width;
-        (share > 0.0 && off >= 0.0).then(|| Bar { whose, share, off, weighed: share * through(fades, off) })
+        (share > 0.0 && far > 0.0).then(|| Bar { whose, share, off, weighed: share * through(fades, off) })
     }
 }

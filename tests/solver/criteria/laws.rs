@@ -1,6 +1,7 @@
 //! What holds of every layout.
 
 use elbowroom_model::{Criterion, Fixed, Hand, PieceKind, Point, Stance, View};
+use elbowroom_solver::Placed;
 use proptest::prelude::{Strategy, any, proptest};
 
 use super::stage::{DOWN, EAST, LEFT, NORTH, RIGHT, SOUTH, Stage, UP, WEST};
@@ -51,8 +52,20 @@ fn furnished(pose: &Pose, shift: (f64, f64)) -> Stage {
     room.brief.room.bearing = Some((elbowroom_model::WallId(NORTH), 205.0));
     let post = [(2400.0, -1700.0), (2600.0, -1700.0), (2600.0, -1900.0), (2400.0, -1900.0)];
     let corners = post.map(|(x, y)| Point::new(x, y)).into_iter().rev().collect();
+    room.layout.placed.iter_mut().for_each(|placed| move_in(placed, (5000.0, 3720.0)));
     room.brief.room.fixed.push(Fixed { name: "post".to_owned(), kind: "pillar".to_owned(), corners, height: None });
     room
+}
+
+/// Moves what sticks out of the room into it.
+fn move_in(placed: &mut Placed, (width, depth): (f64, f64)) {
+    let reach = |placed: &Placed, way: Point| {
+        placed.parts().iter().map(|part| part.support(way)).fold(f64::NEG_INFINITY, f64::max)
+    };
+    for (way, most) in [((1.0, 0.0), width), ((-1.0, 0.0), 0.0), ((0.0, 1.0), 0.0), ((0.0, -1.0), depth)] {
+        let way = Point::new(way.0, way.1);
+        placed.anchor = placed.anchor - way * (reach(placed, way) - most + 10.0).max(0.0);
+    }
 }
 
 /// Mirrors turn the compass too: the sun's part is judged without a bearing there.

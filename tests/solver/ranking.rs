@@ -110,7 +110,8 @@ proptest! {
         let found = standings(&scores(&rows), &wishes(&figures), None);
         let millionths: f64 = found.iter().map(|standing| (standing.share * 1e6).round()).sum();
         prop_assert_eq!(millionths, 1e6);
-        prop_assert!(found.iter().all(|standing| { let parts = standing.share * 1e6; (parts - parts.round()).abs() < 1e-6 }));
+        let whole = |share: f64| (share * 1e6 - (share * 1e6).round()).abs() < 1e-6;
+        prop_assert!(found.iter().all(|standing| whole(standing.share)));
     }
 
     #[test]

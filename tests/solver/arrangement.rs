@@ -2,12 +2,13 @@
 
 mod plan;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, Hand, Hinge, Piece, PieceKind, Point, Room, Rule, WallId};
 use elbowroom_solver::Site;
-use elbowroom_solver::arrangement::{Enumeration, enumerate};
-use plan::{brief, media_unit, rectangle, sofa};
+use elbowroom_solver::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, Relation, Role, enumerate};
+use plan::{armchairs, brief, corner_sofa, door, media_unit, mirrored, piece, rectangle, room, sofa, turned, window};
+use proptest::prelude::{Just, ProptestConfig, Strategy, prop_assert, prop_assert_eq, proptest};
 
 fn of(brief: &Brief) -> Enumeration {
     enumerate(brief, &Site::of(brief))
@@ -19,6 +20,11 @@ fn keys(found: &Enumeration) -> BTreeSet<String> {
 
 fn strings(keys: &[&str]) -> BTreeSet<String> {
     keys.iter().map(|key| (*key).to_owned()).collect()
+}
+
+/// Arrangement by its key.
+fn by_key<'a>(found: &'a Enumeration, key: &str) -> &'a Arrangement {
+    found.arrangements.iter().find(|arrangement| arrangement.key == key).unwrap()
 }
 
 #[test]
@@ -36,4 +42,356 @@ fn a_sofa_and_a_screen_face_each_other_from_wall_to_wall_or_with_the_sofa_free()
     ];
     assert_eq!(keys(&found), strings(&expected));
     assert_eq!(found.dropped, Vec::new());
+}
+
+#[test]
+fn a_corner_sofa_has_two_hands_and_may_have_the_screen_before_its_return() {
+    let found = of(&brief(rectangle(6000.0, 6000.0), vec![corner_sofa(), media_unit()]));
+    assert_eq!(found.dropped, Vec::new());
+    assert_eq!(found.arrangements.len(), 32, "eight seatings, two hands, screen opposite or beside");
+    // As one sits with the back to the top wall, looking down the plan, the left is +x: a return on the left looks to -x.
+    let left = by_key(&found, "top/left/left-side");
+    assert_eq!(left.title, "Back to the top, return on the left, screen on the left side");
+    assert_eq!(left.standings[1].role, Role::ScreenBeside);
+    assert!(found.arrangements.iter().any(|arrangement| arrangement.key == "top/right/right-side"));
+    assert!(!found.arrangements.iter().any(|arrangement| arrangement.key == "top/left/right-side"));
+}
+
+#[test]
+fn a_pair_of_armchairs_stands_together_or_one_on_each_side() {
+    let pieces = [vec![sofa()], armchairs(1)].concat();
+    let found = of(&brief(rectangle(6000.0, 6000.0), pieces));
+    let at_top: BTreeSet<&str> = found.arrangements.iter().filter_map(|a| a.key.strip_prefix("top/")).collect();
+    let expected = ["armchairs-opposite", "armchairs-left", "armchairs-right", "armchairs-left-right"];
+    assert_eq!(at_top, BTreeSet::from(expected));
+    let shared = by_key(&found, "top/armchairs-left-right");
+    assert_eq!(shared.title, "Back to the top, armchairs on either side");
+    assert_eq!(shared.choices.second_seats, [(1, Role::LeftOf), (2, Role::RightOf)]);
+    assert_eq!(
+        shared.standings[1].stands[0].facing,
+        Point::new(-1.0, 0.0),
+        "from the left one looks across to the right"
+    );
+}
+
+#[test]
+fn no_second_seat_stands_before_the_screen_or_with_its_back_to_it_or_behind_the_return() {
+    let pieces = [vec![corner_sofa(), media_unit()], armchairs(2)].concat();
+    for arrangement in of(&brief(rectangle(7000.0, 7000.0), pieces)).arrangements {
+        let screen = arrangement.standings[1].role;
+        for (_, role) in &arrangement.choices.second_seats {
+            assert!(!(screen == Role::Screen && *role == Role::Opposite), "{}", arrangement.key);
+            assert!(!(screen == Role::ScreenBeside && *role != Role::Opposite), "{}", arrangement.key);
+            let behind = if arrangement.choices.hand == Some(Hand::Left) { Role::LeftOf } else { Role::RightOf };
+            assert_ne!(*role, behind, "{}", arrangement.key);
+        }
+    }
+}
+
+#[test]
+fn the_largest_seat_is_the_main_one_wherever_the_file_puts_it() {
+    let small = piece("settee", PieceKind::Sofa, (1500.0, 1700.0), (800.0, 900.0));
+    for pieces in [vec![small.clone(), sofa(), corner_sofa()], vec![corner_sofa(), sofa(), small.clone()]] {
+        let main = of(&brief(rectangle(7000.0, 7000.0), pieces.clone())).arrangements[0].main_seat;
+        assert_eq!(pieces[main].name, "corner sofa");
+    }
+    for pieces in [vec![small.clone(), sofa()], vec![sofa(), small.clone()]] {
+        let main = of(&brief(rectangle(7000.0, 7000.0), pieces.clone())).arrangements[0].main_seat;
+        assert_eq!(pieces[main].name, "sofa");
+    }
+}
+
+#[test]
+fn a_media_unit_that_need_not_stand_may_be_left_out() {
+    let mut unit = media_unit();
+    unit.needed = false;
+    let found = of(&brief(rectangle(5000.0, 4500.0), vec![sofa(), unit]));
+    let without = by_key(&found, "top/no-screen");
+    assert_eq!((without.choices.media_wall, without.standings[1].stands.len()), (None, 0));
+    assert_eq!(without.title, "Back to the top, no screen");
+    assert!(keys(&found).contains("top/bottom"));
+}
+
+#[test]
+fn a_wall_shorter_than_the_seat_is_dropped_with_what_is_missing() {
+    let found = of(&brief(rectangle(6000.0, 1400.0), vec![sofa()]));
+    let dropped = found.dropped.iter().find(|dropped| dropped.arrangement.key == "right-side").unwrap();
+    assert_eq!((dropped.refused.rule.as_str(), dropped.refused.short_by), ("room", Some(100.0)));
+    assert_eq!(dropped.refused.why, "Along the right side 140 cm is free; the sofa needs 150 cm at the least.");
+}
+
+#[test]
+fn a_doorway_shortens_its_wall_by_its_landing() {
+    let mut plan = rectangle(3000.0, 5000.0);
+    plan.items.push(door("hall door", 0, 700.0, 900.0, Hinge::Left));
+    let found = of(&brief(plan, vec![sofa()]));
+    let dropped = found.dropped.iter().find(|dropped| dropped.arrangement.key == "top").unwrap();
+    assert_eq!((dropped.refused.rule.as_str(), dropped.refused.short_by), ("door_landing", Some(100.0)));
+    assert!(dropped.refused.why.contains("hall door"), "{}", dropped.refused.why);
+}
+
+/// A radiator that stands out 110 with 100 clear before it can be behind a sofa that stands up to a foot off its gap.
+#[test]
+fn what_a_seat_can_stand_before_drops_nothing() {
+    let mut plan = rectangle(3000.0, 5000.0);
+    plan.items.push(plan::radiator("radiator", 0, 1000.0, 1200.0));
+    assert!(keys(&of(&brief(plan, vec![sofa()]))).contains("top"));
+}
+
+#[test]
+fn only_what_is_taller_than_the_sill_must_keep_from_a_window() {
+    let mut plan = rectangle(3000.0, 5000.0);
+    plan.items.push(window("bay", 0, 500.0, 2000.0, 450.0));
+    let mut shelves = piece("books", PieceKind::Bookcase, (800.0, 1500.0), (300.0, 400.0));
+    shelves.height = 1800.0;
+    let mut asked = brief(plan, vec![sofa(), shelves]);
+    asked.rules = asked.rules.with(Rule::WindowFront, 750.0, "");
+    let walls_of = |found: &Enumeration| -> Vec<Option<WallId>> {
+        found.arrangements[0].standings[1].stands.iter().map(|stand| stand.at_wall).collect()
+    };
+    assert!(!walls_of(&of(&asked)).contains(&Some(WallId(0))));
+    asked.pieces[1].height = 400.0;
+    assert!(walls_of(&of(&asked)).contains(&Some(WallId(0))));
+}
+
+/// Screen, seat and the 60 inches between them: HUD Manual of Acceptable Practices 1973, living areas (D, id S3): sofa
+/// 36 in deep, bench 18 in, so 114 in = 2895.6 mm.
+#[test]
+fn facing_walls_closer_than_seat_distance_and_screen_are_dropped() {
+    let exact = |name, kind, width, depth: f64| {
+        let mut piece = piece(name, kind, width, (depth, depth));
+        piece.off_wall = 0.0;
+        piece
+    };
+    let across = |depth: f64| {
+        let sofa = exact("sofa", PieceKind::Sofa, (1500.0, 2000.0), 914.4);
+        let bench = exact("bench", PieceKind::MediaUnit, (1200.0, 2000.0), 457.2);
+        of(&brief(rectangle(4000.0, depth), vec![sofa, bench]))
+    };
+    assert!(keys(&across(2895.6)).contains("top/bottom"));
+    let short = across(2895.5);
+    let dropped = short.dropped.iter().find(|dropped| dropped.arrangement.key == "top/bottom").unwrap();
+    assert_eq!(dropped.refused.rule, "screen_to_seat");
+    assert!((dropped.refused.short_by.unwrap() - 0.1).abs() < 1e-6);
+}
+
+#[test]
+fn walls_that_stand_askew_face_each_other_only_within_ten_degrees() {
+    // The bottom wall leans by `rise` over 4000.
+    let leaning = |rise: f64| {
+        let corners = [(0.0, 0.0), (4000.0, 0.0), (4000.0, -5000.0 + rise), (0.0, -5000.0)];
+        let plan = room(&corners, &["top", "right side", "bottom", "left side"]);
+        keys(&of(&brief(plan, vec![sofa(), media_unit()])))
+    };
+    let at = |degrees: f64| 4000.0 * degrees.to_radians().tan();
+    assert!(leaning(at(9.9)).contains("top/bottom"));
+    assert!(!leaning(at(10.1)).contains("top/bottom"));
+    assert!(leaning(at(10.1)).contains("free-bottom/bottom"), "a free-standing seat turns to the screen");
+}
+
+#[test]
+fn a_wall_that_lies_behind_the_seat_is_no_place_for_its_screen() {
+    // A U: two arms up, a bay between them. The bay's floor looks up; so does the bottom of nothing else.
+    let corners = [
+        (0.0, 0.0),
+        (3000.0, 0.0),
+        (3000.0, -3000.0),
+        (6000.0, -3000.0),
+        (6000.0, 0.0),
+        (9000.0, 0.0),
+        (9000.0, -7000.0),
+        (0.0, -7000.0),
+    ];
+    let names = ["north-west", "in-west", "sill", "in-east", "north-east", "east", "south", "west"];
+    let found = keys(&of(&brief(room(&corners, &names), vec![sofa(), media_unit()])));
+    assert!(found.contains("west/east") && found.contains("west/in-west") && found.contains("in-west/west"));
+    assert!(!found.contains("in-west/east") && !found.contains("in-east/west"), "{found:?}");
+    assert!(found.contains("in-east/east"));
+}
+
+#[test]
+fn a_dining_table_lies_along_each_way_that_walls_run_or_at_a_wall() {
+    let table = piece("table", PieceKind::DiningTable, (1200.0, 1800.0), (750.0, 900.0));
+    let found = of(&brief(rectangle(6000.0, 6000.0), vec![sofa(), table]));
+    let stands = &by_key(&found, "top").standings[1].stands;
+    let free = stands.iter().filter(|stand| stand.at_wall.is_none()).count();
+    assert_eq!((free, stands.len()), (2, 6));
+}
+
+#[test]
+fn tables_and_rugs_go_with_their_seat() {
+    let pieces = vec![
+        sofa(),
+        piece("low table", PieceKind::CoffeeTable, (600.0, 1500.0), (400.0, 900.0)),
+        piece("rug", PieceKind::Rug, (1500.0, 3000.0), (1500.0, 3000.0)),
+        piece("side table", PieceKind::SideTable, (300.0, 700.0), (300.0, 700.0)),
+    ];
+    let found = of(&brief(rectangle(6000.0, 6000.0), pieces));
+    let at_top = by_key(&found, "top");
+    let relations =
+        |piece: usize| -> Vec<Relation> { at_top.standings[piece].stands.iter().map(|stand| stand.relation).collect() };
+    assert_eq!(relations(1), [Relation::Before { seat: 0 }]);
+    assert_eq!(at_top.standings[1].role, Role::Table);
+    assert_eq!(relations(2), [Relation::Under { seat: 0 }]);
+    assert_eq!(relations(3), [Relation::Beside { seat: 0, left: true }, Relation::Beside { seat: 0, left: false }]);
+    assert!((1..=3).all(|piece| at_top.standings[piece].stands[0].facing == at_top.choices.facing));
+}
+
+#[test]
+fn keys_stay_apart_where_names_differ_only_in_signs() {
+    let mut plan = rectangle(6000.0, 6000.0);
+    for (wall, name) in plan.walls.iter_mut().zip(["long wall", "Long-Wall!", "...", "wall 4"]) {
+        wall.name = name.to_owned();
+    }
+    let found = of(&brief(plan, vec![sofa()]));
+    assert_eq!(keys(&found).len(), found.arrangements.len());
+    assert!(strings(&["long-wall", "long-wall-2", "wall-3", "wall-4"]).is_subset(&keys(&found)));
+}
+
+/// A regular room of 64 walls and 24 pieces, most of them seats.
+#[test]
+fn a_hostile_room_stays_within_the_cap_and_says_what_lies_beyond() {
+    let corner = |number: u32| {
+        let angle = -f64::from(number) * std::f64::consts::TAU / 64.0;
+        (10_000.0 * angle.cos(), 10_000.0 * angle.sin())
+    };
+    let corners: Vec<(f64, f64)> = (0..64).map(corner).collect();
+    let names: Vec<String> = (1..=64).map(|number| format!("wall {number}")).collect();
+    let names: Vec<&str> = names.iter().map(String::as_str).collect();
+    let chair = |number: usize| piece(&format!("chair {number}"), PieceKind::Armchair, (500.0, 900.0), (500.0, 900.0));
+    let mut pieces: Vec<Piece> = (0..22).map(chair).collect();
+    pieces.push(piece("settee", PieceKind::Sofa, (700.0, 900.0), (700.0, 900.0)));
+    pieces.push(piece("bench", PieceKind::MediaUnit, (600.0, 900.0), (350.0, 500.0)));
+    let found = of(&brief(room(&corners, &names), pieces));
+    assert!(found.arrangements.len() <= MOST_ARRANGEMENTS && found.dropped.len() <= MOST_ARRANGEMENTS);
+    assert!(!found.arrangements.is_empty() && found.beyond > 0);
+    let seat_walls: BTreeSet<_> = found.arrangements.iter().map(|arrangement| arrangement.choices.seat_back).collect();
+    assert_eq!(seat_walls.len(), 65, "every wall, and free-standing");
+}
+
+/// An L of any proportions, a door in one wall, a window in another.
+fn ells() -> impl Strategy<Value = Room> {
+    let side = 1500.0..4000.0_f64;
+    (side.clone(), side.clone(), side.clone(), side, 0.0..1.0_f64, 0_usize..6).prop_map(|(a, b, c, d, share, wall)| {
+        let corners = [(0.0, 0.0), (a, 0.0), (a, -b), (a + c, -b), (a + c, -b - d), (0.0, -b - d)];
+        let mut plan = room(&corners, &["north", "north-east", "step", "east", "south", "west"]);
+        let at = share * (plan.walls[wall].length() - 830.0);
+        plan.items.push(door("hall door", wall, at, 830.0, Hinge::Left));
+        plan.items.push(window("bay", (wall + 3) % 6, 100.0, 1200.0, 450.0));
+        plan
+    })
+}
+
+fn pieces() -> impl Strategy<Value = Vec<Piece>> {
+    (proptest::bool::ANY, proptest::bool::ANY, 0_usize..3).prop_map(|(corner, screen, second)| {
+        let mut pieces = vec![if corner { corner_sofa() } else { sofa() }];
+        pieces.extend(screen.then(media_unit));
+        pieces.push(piece("books", PieceKind::Bookcase, (600.0, 1500.0), (250.0, 400.0)));
+        pieces.push(piece("low table", PieceKind::CoffeeTable, (600.0, 1500.0), (400.0, 900.0)));
+        match second {
+            0 => {}
+            1 => pieces.push(piece("settee", PieceKind::Sofa, (1300.0, 1600.0), (800.0, 900.0))),
+            _ => pieces.extend(armchairs(pieces.len())),
+        }
+        pieces
+    })
+}
+
+/// What an arrangement decides and leaves open, in names: the same however the file is ordered.
+fn told(arrangement: &Arrangement, brief: &Brief) -> BTreeMap<String, BTreeSet<String>> {
+    let wall = |wall: Option<WallId>| wall.map_or("free".to_owned(), |wall| brief.room.walls[wall.0].name.clone());
+    let relation = |relation: Relation| match relation {
+        Relation::Alone => "alone".to_owned(),
+        Relation::Before { seat } => format!("before {}", brief.pieces[seat].name),
+        Relation::Faces { seat } => format!("faces {}", brief.pieces[seat].name),
+        Relation::Beside { seat, left } => format!("beside {} {left}", brief.pieces[seat].name),
+        Relation::Under { seat } => format!("under {}", brief.pieces[seat].name),
+    };
+    let standing = |standing: &elbowroom_solver::arrangement::Standing| {
+        let stand = |stand: &elbowroom_solver::arrangement::Stand| {
+            format!("{:?} {:?} {} {}", standing.role, standing.hand, wall(stand.at_wall), relation(stand.relation))
+        };
+        (brief.pieces[standing.piece].name.clone(), standing.stands.iter().map(stand).collect())
+    };
+    arrangement.standings.iter().map(standing).collect()
+}
+
+fn all_told(brief: &Brief) -> BTreeMap<String, BTreeMap<String, BTreeSet<String>>> {
+    let found = of(brief);
+    let dropped = found.dropped.iter().map(|dropped| (format!("dropped {}", dropped.refused.key), BTreeMap::new()));
+    found.arrangements.iter().map(|a| (a.key.clone(), told(a, brief))).chain(dropped).collect()
+}
+
+/// Left for right, in keys and in what is told.
+fn swapped(text: &str) -> String {
+    let swap = [("left", "\u{1}"), ("right", "left"), ("\u{1}", "right"), ("Left", "\u{1}"), ("Right", "Left")];
+    let swap = swap.into_iter().chain([("\u{1}", "Right"), ("true", "\u{1}"), ("false", "true"), ("\u{1}", "false")]);
+    let text = swap.fold(text.to_owned(), |text, (from, to)| text.replace(from, to));
+    // Chairs on both sides are named from the left.
+    text.replace("right-left", "left-right")
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(48))]
+
+    #[test]
+    fn a_mirrored_room_has_the_mirrored_arrangements(plan in ells(), pieces in pieces()) {
+        // Only what is decided: which of two like chairs takes which side is no decision.
+        let decided = |brief: &Brief| -> BTreeSet<String> { all_told(brief).into_keys().collect() };
+        let mirror = brief(mirrored(&plan), pieces.clone());
+        let plain = brief(plan, pieces);
+        let expected: BTreeSet<String> = decided(&plain).iter().map(|key| swapped(key)).collect();
+        prop_assert_eq!(decided(&mirror), expected);
+    }
+
+    #[test]
+    fn a_turned_room_has_the_same_arrangements(plan in ells(), pieces in pieces(), angle in 0.0..6.28_f64) {
+        let turned = brief(turned(&plan, angle), pieces.clone());
+        prop_assert_eq!(all_told(&turned), all_told(&brief(plan, pieces)));
+    }
+
+    #[test]
+    fn a_shuffled_file_has_the_same_arrangements(
+        plan in ells(),
+        (pieces, order) in pieces().prop_flat_map(|pieces| {
+            let order: Vec<usize> = (0..pieces.len()).collect();
+            (Just(pieces), Just(order).prop_shuffle())
+        }),
+    ) {
+        let mut shuffled: Vec<Piece> = order.iter().map(|place| pieces[*place].clone()).collect();
+        let first_of_pair = shuffled.iter().position(|piece| piece.alike.is_some());
+        for piece in shuffled.iter_mut().filter(|piece| piece.alike.is_some()) {
+            piece.alike = first_of_pair;
+        }
+        let shuffled = all_told(&brief(plan.clone(), shuffled));
+        let plain = all_told(&brief(plan, pieces));
+        prop_assert_eq!(shuffled.keys().collect::<Vec<_>>(), plain.keys().collect::<Vec<_>>());
+    }
+
+    /// Loosening never loses an option: a longer wall, a smaller least size.
+    #[test]
+    fn a_smaller_least_size_loses_no_arrangement(plan in ells(), pieces in pieces(), share in 0.3..1.0_f64) {
+        let before = keys(&of(&brief(plan.clone(), pieces.clone())));
+        let smaller = pieces.into_iter().map(|mut piece| {
+            piece.width.least *= share;
+            piece.depth.least *= share;
+            piece
+        });
+        prop_assert!(before.is_subset(&keys(&of(&brief(plan, smaller.collect())))));
+    }
+
+    #[test]
+    fn every_arrangement_is_whole(plan in ells(), pieces in pieces()) {
+        let asked = brief(plan, pieces);
+        for arrangement in of(&asked).arrangements {
+            prop_assert_eq!(arrangement.standings.len(), asked.pieces.len());
+            for (place, standing) in arrangement.standings.iter().enumerate() {
+                prop_assert_eq!(standing.piece, place);
+                prop_assert!(!standing.stands.is_empty() || !asked.pieces[place].needed);
+                for stand in &standing.stands {
+                    prop_assert!((stand.facing.norm() - 1.0).abs() < 1e-12);
+                }
+            }
+        }
+    }
 }

@@ -108,10 +108,10 @@ proptest! {
     #[test]
     fn shares_sum_to_one_in_millionths((rows, figures) in judged()) {
         let found = standings(&scores(&rows), &wishes(&figures), None);
-        let millionths: f64 = found.iter().map(|standing| (standing.share * 1e6).round()).sum();
-        prop_assert_eq!(millionths, 1e6);
-        let whole = |share: f64| (share * 1e6 - (share * 1e6).round()).abs() < 1e-6;
-        prop_assert!(found.iter().all(|standing| whole(standing.share)));
+        let parts: Vec<f64> = found.iter().map(|standing| standing.share * 1e6).collect();
+        let off_whole = |parts: &f64| (parts - parts.round()).abs() > 1e-6;
+        prop_assert_eq!(parts.iter().map(|parts| parts.round()).sum::<f64>(), 1e6);
+        prop_assert!(!parts.iter().any(off_whole), "{parts:?}");
     }
 
     #[test]

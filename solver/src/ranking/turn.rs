@@ -91,7 +91,7 @@ impl<'a> Sweep<'a> {
     /// The least change that puts any other above `first`.
     fn change_from(&self, first: usize) -> Option<Change> {
         if self.alone() {
-            return self.change_alone(|leader| leader != first);
+            return self.change_alone(|scores| scores.iter().any(|score| score - scores[first] > TIE));
         }
         let others = (0..self.table.rows.len()).filter(|rival| *rival != first);
         let changes = others.filter_map(|rival| self.change_into(self.where_ahead(rival, first)));
@@ -101,7 +101,7 @@ impl<'a> Sweep<'a> {
     /// The least change that puts `option` first.
     fn change_to(&self, option: usize) -> Option<Change> {
         if self.alone() {
-            return self.change_alone(|leader| leader == option);
+            return self.change_alone(|scores| leads(scores, option));
         }
         let rivals = (0..self.table.rows.len()).filter(|rival| *rival != option);
         let where_first = rivals.map(|rival| self.where_ahead(option, rival)).fold(Stretch::ALL, Stretch::and);
@@ -113,10 +113,10 @@ impl<'a> Sweep<'a> {
         self.still <= 0.0
     }
 
-    fn change_alone(&self, turned: impl Fn(usize) -> bool) -> Option<Change> {
+    fn change_alone(&self, turned: impl Fn(&[f64]) -> bool) -> Option<Change> {
         let present = self.wishes[self.column];
         let to = if present > 0.0 { 0.0 } else { 1.0 / STEPS[0] };
-        turned(self.leader(to)?).then_some(Change { by: (to - present).abs(), to })
+        turned(&self.scores(to)).then_some(Change { by: (to - present).abs(), to })
     }
 
     /// Where `option` leads `rival` by more than a tie.
@@ -150,8 +150,17 @@ impl<'a> Sweep<'a> {
 
     /// Who stands first with the swept wish at `to`.
     fn leader(&self, to: f64) -> Option<usize> {
+        best_first(&self.scores(to)).first().copied()
+    }
+
+    fn scores(&self, to: f64) -> Vec<f64> {
         let mut wishes = self.wishes.to_vec();
         wishes[self.column] = to;
-        best_first(&self.table.scores(&wishes)).first().copied()
+        self.table.scores(&wishes)
     }
+}
+
+/// Whether the option leads every other by more than a tie.
+fn leads(scores: &[f64], option: usize) -> bool {
+    (0..scores.len()).all(|rival| rival == option || scores[option] - scores[rival] > TIE)
 }

@@ -1,10 +1,9 @@
 //! Rooms and pieces built straight from the vocabulary.
-#![allow(dead_code, reason = "each test builds what it needs")]
 
 use elbowroom_model::rules::RuleFigure;
 use elbowroom_model::{
-    Brief, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceKind, Point, Room, Rule, Rules, SizeRange, Survey, Swings,
-    Unit, Wall, WallId, WallItem, Wishes,
+    Brief, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceKind, Point, Radiator, Room, Rule, Rules, SizeRange,
+    Survey, Swings, Unit, View, Wall, WallId, WallItem, Window, Wishes,
 };
 
 /// A room from its corners (clockwise) and the names of the walls that start there.
@@ -36,6 +35,18 @@ pub(crate) fn rectangle(width: f64, depth: f64) -> Room {
 pub(crate) fn door(name: &str, wall: usize, at: f64, width: f64, hinge: Hinge) -> WallItem {
     let door = Door { hinge: Some(hinge), swings: Swings::In, leads_to: LeadsTo::Entrance };
     WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind: ItemKind::Door(door) }
+}
+
+/// A radiator that stands out 110 mm with 100 mm clear before it.
+pub(crate) fn radiator(name: &str, wall: usize, at: f64, width: f64) -> WallItem {
+    let radiator = Radiator { depth: 110.0, height: 600.0, keep_clear: 100.0 };
+    WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind: ItemKind::Radiator(radiator) }
+}
+
+/// A window with its sill at this height.
+pub(crate) fn window(name: &str, wall: usize, at: f64, width: f64, sill: f64) -> WallItem {
+    let window = Window { sill, head: 2100.0, view: View::Plain, opens: true, must_reach: false };
+    WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind: ItemKind::Window(window) }
 }
 
 /// A piece with a width and a depth that each run from least to most.

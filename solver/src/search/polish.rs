@@ -9,6 +9,9 @@ use crate::rules::{Cause, TOLERANCE};
 /// Gains below this, in the objective, end the polish.
 const NO_MORE_GAIN: f64 = 1e-3;
 
+/// Share of the objective that later rounds may still gain.
+const STILL_TO_GAIN: f64 = 0.02;
+
 /// Rounds of tangents at most; each can only gain, and three or four are usual.
 const MOST_ROUNDS: usize = 12;
 
@@ -18,8 +21,9 @@ pub(super) struct Polished<E> {
     pub(super) programs: usize,
 }
 
-/// `node` with every round gap held by a tangent; `None` where the tangents leave no place.
-pub(super) fn polish<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Polished<E> {
+/// `node` with every round gap held by a tangent; `None` where the tangents leave no place. Where the first round does
+/// not come within what a few more could gain of `to_beat` there is no second.
+pub(super) fn polish<E: Engine>(problem: &Problem<'_>, node: &Node<E>, to_beat: f64) -> Polished<E> {
     let mut best: Option<Node<E>> = None;
     let mut programs = 0;
     for _ in 0..MOST_ROUNDS {
@@ -35,7 +39,8 @@ pub(super) fn polish<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Polish
         if gain > 0.0 {
             best = Some(next);
         }
-        if gain < NO_MORE_GAIN {
+        let is_far = best.as_ref().is_some_and(|best| best.bound() < to_beat - node.bound().abs() * STILL_TO_GAIN);
+        if gain < NO_MORE_GAIN || is_far {
             break;
         }
     }

@@ -12,11 +12,14 @@ use crate::routes::Floor;
 use crate::rules::route::{self, Mend};
 use crate::rules::{Cause, Requirement, TOLERANCE};
 
-/// A node is given up where its bound is not above the best by more than this share: a fifth of what a proof allows.
-const SAME_VALUE: f64 = 2e-4;
+/// A node is given up where its bound is not above the best by more than this share: half of what a proof allows.
+const SAME_VALUE: f64 = 5e-4;
 
 /// A round gap is not halved below this angle, radians: its chord lies within a thousandth of a millimetre of the arc.
 const FINEST_SECTOR: f64 = 0.1 * std::f64::consts::PI / 180.0;
+
+/// A chord further from its arc than this is coarse, mm.
+const COARSE: f64 = 5.0;
 
 /// The search of one arrangement.
 pub(super) struct Tree<'p, 'a, E> {
@@ -24,6 +27,9 @@ pub(super) struct Tree<'p, 'a, E> {
     floor: &'p Floor,
     most_nodes: usize,
     queue: BinaryHeap<Queued<E>>,
+    /// The best child of the node just expanded: followed to the end before the queue is asked again, so that a first
+    /// layout is found early.
+    dive: Option<Node<E>>,
     made: usize,
     /// The best layout so far.
     pub(super) best: Option<Node<E>>,
@@ -48,8 +54,19 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     pub(super) fn new(problem: &'p Problem<'a>, floor: &'p Floor, most_nodes: usize, to_beat: f64) -> Self {
         let (queue, blame) = (BinaryHeap::new(), BTreeMap::new());
         let unseen = f64::NEG_INFINITY;
-        let mut tree =
-            Self { problem, floor, most_nodes, queue, made: 0, best: None, to_beat, unseen, programs: 1, blame };
+        let mut tree = Self {
+            problem,
+            floor,
+            most_nodes,
+            queue,
+            dive: None,
+            made: 0,
+            best: None,
+            to_beat,
+            unseen,
+            programs: 1,
+            blame,
+        };
         tree.plant();
         tree
     }
@@ -57,13 +74,14 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// Searches to the end, or until the nodes are used up. Gives the bound that holds for every layout.
     pub(super) fn search(&mut self) -> f64 {
         let mut nodes = 0;
-        while let Some(Queued { node, .. }) = self.queue.pop() {
+        while let Some(node) = self.dive.take().or_else(|| self.queue.pop().map(|queued| queued.node)) {
             if self.is_hopeless(node.bound()) {
                 self.unseen = self.unseen.max(node.bound());
-                break;
+                continue;
             }
             if nodes == self.most_nodes {
-                self.unseen = self.unseen.max(node.bound());
+                let rest = self.queue.iter().map(|queued| queued.node.bound());
+                self.unseen = rest.fold(self.unseen.max(node.bound()), f64::max);
                 break;
             }
             nodes += 1;
@@ -114,11 +132,13 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             self.finish(&node, node.clone());
             return;
         }
-        let polished = polish(self.problem, &node);
+        let polished = polish(self.problem, &node, self.value_to_beat());
         self.programs += polished.programs;
         match polished.node {
-            Some(found) => self.take_polished(&node, found),
-            None => self.halve_most_broken(&node),
+            Some(found) if found.bound() > self.value_to_beat() || !self.is_coarse(&node) => {
+                self.take_polished(&node, found);
+            }
+            Some(_) | None => self.halve_most_broken(&node),
         }
     }
 
@@ -191,26 +211,30 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// The best first, so that what is made first does not hang on the order of the alternatives.
     fn push_all(&mut self, mut children: Vec<Node<E>>) {
         children.sort_by(|a, b| b.bound().total_cmp(&a.bound()));
-        children.into_iter().for_each(|child| self.push(child));
+        let mut children = children.into_iter();
+        self.dive = children.next();
+        children.for_each(|child| self.push(child));
     }
 
     fn stand(&mut self, node: &Node<E>, piece: usize) {
         let ways = &self.problem.ways[piece];
+        let mut alive = Vec::new();
         for &state in &ways.states {
             let mut child = node.clone();
             child.depth += 1;
             child.decided[piece] = Decided::Stands(state);
             match self.dead_among(&standing(&child)) {
                 Some(cause) => self.blame(cause),
-                None => self.push(child),
+                None => alive.push(child),
             }
         }
         if ways.may_be_left_out {
-            self.leave_out(node, piece);
+            alive.extend(self.left_out(node, piece));
         }
+        self.push_all(alive);
     }
 
-    fn leave_out(&mut self, node: &Node<E>, piece: usize) {
+    fn left_out(&mut self, node: &Node<E>, piece: usize) -> Option<Node<E>> {
         let mut child = node.clone();
         child.depth += 1;
         child.decided[piece] = Decided::Out;
@@ -220,22 +244,22 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let sizes = [Some(variables.width), variables.return_length, Some(variables.depth)];
         let none = |variable| (Row::at_most(vec![(variable, 1.0)], 0.0), cause);
         let rows = sizes.into_iter().flatten().flat_map(|size| [none(size.up), none(size.beyond)]).collect();
-        if let Fate::Alive = self.add(&mut child, rows, &[]) {
-            self.push(child);
-        }
+        matches!(self.add(&mut child, rows, &[]), Fate::Alive).then_some(child)
     }
 
     fn halve(&mut self, node: &Node<E>, place: usize) {
         let (arc, cause) = node.arcs[place].clone();
+        let mut alive = Vec::new();
         for half in arc.halves() {
             let mut child = node.clone();
             child.depth += 1;
             let rows = half.clone().as_alternative().rows.into_iter().map(|row| (row, cause)).collect();
             child.arcs[place] = (half, cause);
             if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
-                self.push(child);
+                alive.push(child);
             }
         }
+        self.push_all(alive);
     }
 
     /// Where tangents leave no place, or cost more than a proof allows, the chords are too coarse yet.
@@ -286,7 +310,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// Keeps the layout where it is the best so far, and goes on under its node where the chords still promise more.
     fn keep(&mut self, node: &Node<E>, found: Node<E>) {
         let value = found.bound();
-        if self.best.as_ref().map_or(self.to_beat, Node::bound) < value {
+        if self.value_to_beat() < value {
             self.best = Some(found);
         }
         if self.is_hopeless(node.bound()) {
@@ -294,6 +318,15 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         } else {
             self.halve_most_broken(node);
         }
+    }
+
+    /// A round gap is off by so much that halving its sector tells more than a layout would.
+    fn is_coarse(&self, node: &Node<E>) -> bool {
+        node.arcs.iter().any(|(arc, _)| arc.excess(node.engine.values()) > COARSE)
+    }
+
+    fn value_to_beat(&self) -> f64 {
+        self.best.as_ref().map_or(self.to_beat, Node::bound)
     }
 
     /// Nothing under this bound is worth looking at.

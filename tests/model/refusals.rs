@@ -158,6 +158,12 @@ fn cases_of_figures() -> Vec<Case> {
             "Leave",
         ),
         case(
+            changed(&[("kind: coffee-table", "kind: coffee-table, height: 0")]),
+            ("not_positive", 18, Some("coffee table")),
+            &["height of coffee table", "0"],
+            "above 0",
+        ),
+        case(
             with("clearances: { passage: -2 }\n"),
             ("not_positive", 19, Some("clearances")),
             &["`passage`", "-2"],

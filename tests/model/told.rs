@@ -19,6 +19,8 @@ fn slips_of_the_tape() {
     ])), @r#"
     4:3 [does_not_close] The walls do not close: the last ends 50 cm from where the first began (50 cm to the right, 0 cm up the plan), 3.0 % of the girth; up to 1 % is spread.
       Measure again what runs that way: canal wall, party wall.
+    11:44 [item_past_wall_end] hall door runs 31 cm past the right end of stair wall: it ends at 403 cm, the wall at 372 cm.
+      Check `at` and `width` of hall door, and the length of stair wall.
     "#);
 }
 

@@ -5,6 +5,7 @@
 
 pub mod compass;
 pub mod fit;
+pub mod simple;
 pub mod stretch;
 pub mod trace;
 

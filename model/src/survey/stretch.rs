@@ -3,6 +3,7 @@
 use crate::brief::Brief;
 use crate::point::Point;
 use crate::room::WallId;
+use crate::survey::simple::crossings;
 
 /// How far from parallel the wall that takes up the change may be, as the sine of the angle (about 3 degrees).
 const PARALLEL: f64 = 0.05;
@@ -11,7 +12,7 @@ const PARALLEL: f64 = 0.05;
 /// back the other way takes up the change. Items stay where they are from their wall's left end, except on that other wall,
 /// where they keep their place on the plan.
 ///
-/// `None` where no wall runs back, or where a wall would lose its length.
+/// `None` where no wall runs back, where a wall would lose its length or what it holds, or where walls would cross.
 #[must_use]
 pub fn with_wall_length(brief: &Brief, wall: WallId, length: f64) -> Option<Brief> {
     let room = &brief.room;
@@ -41,6 +42,9 @@ pub fn with_wall_length(brief: &Brief, wall: WallId, length: f64) -> Option<Brie
         if one.length() <= 0.0 || one.along().dot(old.along()) <= 0.0 {
             return None;
         }
+    }
+    if !crossings(&changed.room.walls).is_empty() {
+        return None;
     }
     let gained = changed.room.walls[back].length() - room.walls[back].length();
     for item in changed.room.items.iter_mut().filter(|item| item.wall.0 == back) {

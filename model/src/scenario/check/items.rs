@@ -2,7 +2,7 @@
 
 use crate::opening::ItemKind;
 use crate::report::Report;
-use crate::room::{Wall, WallItem};
+use crate::room::WallItem;
 use crate::yaml::Trail;
 
 /// What is nearer than this touches and does not overlap, mm.
@@ -11,13 +11,13 @@ const TOUCHING: f64 = 1e-6;
 /// Whether the item lies between the ends of its wall, `length` long as measured; `rounding` is forgiven.
 pub(crate) fn on_its_wall(
     item: &WallItem,
-    (wall, length, rounding): (&Wall, f64, f64),
+    (wall, length, rounding): (&str, f64, f64),
     (at, report): (&Trail, &mut Report<'_>),
 ) -> bool {
     let slack = rounding + TOUCHING;
-    let remedy = || format!("Check `at` and `width` of {}, and the length of {}.", item.name, wall.name);
+    let remedy = || format!("Check `at` and `width` of {}, and the length of {}.", item.name, wall);
     if item.at < -slack {
-        let message = format!("{} starts {} before the left end of {}.", item.name, report.words(-item.at), wall.name);
+        let message = format!("{} starts {} before the left end of {}.", item.name, report.words(-item.at), wall);
         report.add(&at.key("at"), "item_past_wall_end", &item.name, message, remedy());
         return false;
     }
@@ -27,7 +27,7 @@ pub(crate) fn on_its_wall(
             "{} runs {} past the right end of {}: it ends at {}, the wall at {}.",
             item.name,
             report.words(past),
-            wall.name,
+            wall,
             report.words(item.at + item.width),
             report.words(length)
         );
@@ -38,12 +38,12 @@ pub(crate) fn on_its_wall(
 }
 
 /// Tells every two items on one wall that overlap and may not.
-pub(crate) fn tell_overlaps(items: &[(WallItem, Trail)], walls: &[Wall], report: &mut Report<'_>) {
+pub(crate) fn tell_overlaps(items: &[(WallItem, Trail)], walls: &[String], report: &mut Report<'_>) {
     for (place, (one, _)) in items.iter().enumerate() {
         for (other, at) in items.iter().skip(place + 1).filter(|(other, _)| other.wall == one.wall) {
             let (by, may) = (overlap(one, other), may_overlap(&one.kind, &other.kind));
             if by > TOUCHING && !may {
-                let wall = walls.get(one.wall.0).map_or("their wall", |wall| &wall.name);
+                let wall = walls.get(one.wall.0).map_or("their wall", String::as_str);
                 let message = format!("{} overlaps {} on {wall} by {}.", other.name, one.name, report.words(by));
                 let remedy = format!("Check `at` and `width` of {} and {}.", one.name, other.name);
                 report.add(&at.key("at"), "items_overlap", &other.name, message, remedy);

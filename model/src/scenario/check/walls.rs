@@ -5,6 +5,7 @@ use crate::report::Report;
 use crate::room::Wall;
 use crate::scenario::document::WallRow;
 use crate::survey::compass::{Closed, MOST_SPREAD};
+use crate::survey::simple::{TOUCHING, crossings};
 use crate::survey::trace;
 use crate::yaml::Trail;
 
@@ -14,8 +15,6 @@ const AREAS: (f64, f64) = (2e6, 400e6);
 const MOST_CORNER_MISFIT: f64 = 3.0;
 /// How far from parallel to the misclosure a wall may run and still be a likely slip: the sine of the angle.
 const PARALLEL: f64 = 0.3;
-/// Nearer than this, walls touch, mm.
-const TOUCHING: f64 = 1e-6;
 
 fn wall_at(place: usize) -> Trail {
     Trail::default().key("walls").index(place)
@@ -147,46 +146,12 @@ fn tell_no_length(walls: &[Wall], report: &mut Report<'_>) {
 }
 
 fn tell_crossing(walls: &[Wall], report: &mut Report<'_>) {
-    let count = walls.len();
-    for (first, one) in walls.iter().enumerate() {
-        for (second, other) in walls.iter().enumerate().skip(first + 1) {
-            let neighbours = second == first + 1 || (first == 0 && second == count - 1);
-            let cross = if neighbours { folds_back(one, other, first, second) } else { meet(one, other) };
-            if cross {
-                let message = format!("{} and {} cross or touch.", one.name, other.name);
-                let remedy = format!("Check the lengths and corners between {} and {}.", one.name, other.name);
-                report.add(&wall_at(second), "walls_cross", &other.name, message, remedy);
-            }
-        }
+    for (first, second) in crossings(walls) {
+        let (one, other) = (&walls[first].name, &walls[second].name);
+        let message = format!("{one} and {other} cross or touch.");
+        let remedy = format!("Check the lengths and corners between {one} and {other}.");
+        report.add(&wall_at(second), "walls_cross", other, message, remedy);
     }
-}
-
-/// Whether two walls that share a corner lie on one another.
-fn folds_back(one: &Wall, other: &Wall, first: usize, second: usize) -> bool {
-    let (before, after) = if second == first + 1 { (one, other) } else { (other, one) };
-    let turned = before.along().cross(after.along()).abs();
-    before.along().dot(after.along()) < 0.0 && turned * before.length().min(after.length()) <= TOUCHING
-}
-
-/// Whether two stretches cross or touch.
-fn meet(one: &Wall, other: &Wall) -> bool {
-    let sides = |wall: &Wall, point: Point| {
-        let side = wall.along().cross(point - wall.start);
-        if side.abs() <= TOUCHING { 0.0 } else { side.signum() }
-    };
-    let (a, b) = (sides(one, other.start), sides(one, other.end));
-    let (c, d) = (sides(other, one.start), sides(other, one.end));
-    if a * b < 0.0 && c * d < 0.0 {
-        return true;
-    }
-    let touches = |wall: &Wall, point: Point, side: f64| {
-        let along = wall.along().dot(point - wall.start);
-        side == 0.0 && (-TOUCHING..=wall.length() + TOUCHING).contains(&along)
-    };
-    touches(one, other.start, a)
-        || touches(one, other.end, b)
-        || touches(other, one.start, c)
-        || touches(other, one.end, d)
 }
 
 fn tell_direction_and_area(walls: &[Wall], report: &mut Report<'_>) {

@@ -1,7 +1,7 @@
 //! What the walls hold.
 
 use super::names::Names;
-use super::outline::Outline;
+use super::outline;
 use crate::fault::{is_control, quoted};
 use crate::length::Measure;
 use crate::opening::{
@@ -37,8 +37,8 @@ pub(super) type Found = (WallItem, Trail);
 type Told<'a, 'b> = (&'a mut Report<'b>, &'a mut Vec<String>);
 
 impl Items<'_> {
-    /// The items that are sound; what needs the outline is left alone where there is none.
-    pub(super) fn resolve(&self, outline: Option<&Outline>, told: Told<'_, '_>) -> Vec<Found> {
+    /// The items that are sound.
+    pub(super) fn resolve(&self, walls: &outline::Found, told: Told<'_, '_>) -> Vec<Found> {
         let (report, notices) = told;
         let mut found = Vec::new();
         for (wall, row) in self.document.walls.iter().flatten().enumerate() {
@@ -52,10 +52,12 @@ impl Items<'_> {
                 }
             }
         }
-        if let Some(outline) = outline {
-            found.retain_mut(|(item, at)| held_to_its_wall(item, outline, (at, report)));
-            check::items::tell_overlaps(&found, &outline.walls, report);
-        }
+        found.retain(|(item, at)| {
+            let Some(Some(length)) = walls.lengths.get(item.wall.0) else { return true };
+            let wall = &self.names.walls[item.wall.0];
+            check::items::on_its_wall(item, (wall, *length, walls.rounding), (at, report))
+        });
+        check::items::tell_overlaps(&found, &self.names.walls, report);
         if !found.iter().any(|(item, _)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance)) {
             notices.push(
                 "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out."
@@ -198,20 +200,14 @@ fn socket(carries: Option<CarriesRow>) -> ItemKind {
     })
 }
 
-/// Holds an item to its wall as measured, then to the wall as closed: it stays where it was measured, and what closing took
-/// off the wall's end is clipped.
-fn held_to_its_wall(item: &mut WallItem, outline: &Outline, (at, report): (&Trail, &mut Report<'_>)) -> bool {
-    let (Some(wall), Some(measured)) = (outline.walls.get(item.wall.0), outline.measured.get(item.wall.0)) else {
-        return false;
-    };
-    if !check::items::on_its_wall(item, (wall, *measured, outline.rounding), (at, report)) {
-        return false;
+/// Items stay where they were measured; what closing took off a wall's end is clipped.
+pub(super) fn clip(items: &mut [Found], walls: &[Wall]) {
+    for (item, _) in items {
+        let length = walls.get(item.wall.0).map_or(0.0, Wall::length);
+        let end = (item.at + item.width).min(length);
+        item.at = item.at.clamp(0.0, length);
+        item.width = if item.width > 0.0 { end - item.at } else { 0.0 };
     }
-    let length = wall.length();
-    let end = (item.at + item.width).min(length);
-    item.at = item.at.clamp(0.0, length);
-    item.width = if item.width > 0.0 { end - item.at } else { 0.0 };
-    true
 }
 
 /// Tells the doors whose swing a wall is in the way of.

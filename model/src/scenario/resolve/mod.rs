@@ -21,7 +21,6 @@ use crate::scenario::document::Document;
 use crate::tables::Tables;
 use crate::yaml::{Node, Trail};
 use names::Names;
-use outline::Outline;
 
 /// How far off a measured length may be where the file does not say, mm.
 const MEASURED_WITHIN: f64 = 5.0;
@@ -40,8 +39,8 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let rules = rules::rules(document, tables, &mut report);
     let wishes = rules::wishes(document, &mut report);
     let within = measured_within(document, &mut report);
-    let outline = outline::outline(document, &names, within.unwrap_or(MEASURED_WITHIN), &mut report);
-    let room = room(document, &names, (within, outline), (&rules, &mut report, &mut notices));
+    let walls = outline::outline(document, &names, within.unwrap_or(MEASURED_WITHIN), &mut report);
+    let room = room(document, &names, (within, walls), (&rules, &mut report, &mut notices));
     let pieces = pieces::pieces(document, &names, (&rules, tables), (&mut report, &mut notices));
     let brief = room.map(|room| Brief {
         room,
@@ -59,7 +58,7 @@ type Context<'a, 'b> = (&'a Rules, &'a mut Report<'b>, &'a mut Vec<String>);
 fn room(
     document: &Document,
     names: &Names,
-    (within, outline): (Option<f64>, Option<Outline>),
+    (within, walls): (Option<f64>, outline::Found),
     context: Context<'_, '_>,
 ) -> Option<Room> {
     let (rules, report, notices) = context;
@@ -68,10 +67,15 @@ fn room(
     let ceiling = one_length(&document.ceiling, &root, "ceiling", report);
     let latitude = latitude(document, report);
     let bearing = bearing(document, names, report);
-    let items =
-        items::Items { document, names, rules, ceiling }.resolve(outline.as_ref(), (&mut *report, &mut *notices));
-    let fixed = fixed::fixed(document, names, outline.as_ref(), (&mut *report, &mut *notices));
-    let outline = outline?;
+    let mut items = items::Items { document, names, rules, ceiling }.resolve(&walls, (&mut *report, &mut *notices));
+    let fixed = fixed::fixed(document, names, walls.outline.as_ref(), (&mut *report, &mut *notices));
+    if latitude.is_some() != bearing.is_some() {
+        let (given, missing) =
+            if latitude.is_some() { ("latitude", "bearing of a wall") } else { ("bearing of a wall", "latitude") };
+        notices.push(format!("The {given} is given and no {missing}: the sun is left out."));
+    }
+    let outline = walls.outline?;
+    items::clip(&mut items, &outline.walls);
     notices.extend(outline.notices);
     let corrected = outline.survey.corrections.iter().copied().fold(0.0, f64::max);
     let measured_within = within?.max(corrected);

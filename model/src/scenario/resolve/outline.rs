@@ -17,87 +17,106 @@ const ROUNDED: f64 = 0.5;
 /// Corners that the file does not state.
 const RIGHT_ANGLE: f64 = 90.0;
 
+/// What was found of the walls.
+#[derive(Debug, Default)]
+pub(super) struct Found {
+    /// Each wall's length as measured, mm, where it can be had: what items are held to, even where nothing closes.
+    pub(super) lengths: Vec<Option<f64>>,
+    /// What a length may be off because the coordinates were rounded, mm.
+    pub(super) rounding: f64,
+    /// The outline, where it is sound.
+    pub(super) outline: Option<Outline>,
+}
+
 /// A closed outline.
 #[derive(Debug)]
 pub(super) struct Outline {
     pub(super) walls: Vec<Wall>,
-    /// Lengths as measured, mm: what items are held to.
-    pub(super) measured: Vec<f64>,
-    /// What a length may be off because the coordinates were rounded, mm.
-    pub(super) rounding: f64,
     pub(super) survey: Survey,
     pub(super) notices: Vec<String>,
 }
 
-/// The outline of the document's walls; `None` after a fault.
-pub(super) fn outline(document: &Document, names: &Names, within: f64, report: &mut Report<'_>) -> Option<Outline> {
-    let rows = document.walls.as_ref()?;
+/// The outline of the document's walls, and their lengths as measured.
+pub(super) fn outline(document: &Document, names: &Names, within: f64, report: &mut Report<'_>) -> Found {
+    let Some(rows) = document.walls.as_ref() else { return Found::default() };
     if !check::limits::enough_walls(rows.len(), report) {
-        return None;
-    }
-    let all: Vec<&WallRow> = rows.iter().flatten().collect();
-    if all.len() < rows.len() {
-        return None;
+        return Found::default();
     }
     let diagonals = diagonals::diagonals(document, names, report);
-    let by_coordinates = all.iter().any(|row| row.start.is_some());
-    let outline = if by_coordinates {
-        let mut outline = from_coordinates(&all, names, report)?;
-        diagonals::check(&mut outline, &diagonals?, (within, report));
-        outline
+    let by_coordinates = rows.iter().flatten().any(|row| row.start.is_some());
+    let mut found = if by_coordinates {
+        from_coordinates(rows, names, report)
     } else {
-        let (lengths, corners) = lengths_and_corners(&all, names, report)?;
-        let diagonals = diagonals?;
-        if diagonals.is_empty() {
-            close(&lengths, &corners, names, report)?
-        } else {
-            fitted(&lengths, &corners, (names, &diagonals), (within, report))?
-        }
+        from_lengths(rows, (names, &diagonals), (within, report))
     };
-    check::walls::sound(&outline.walls, report).then_some(outline)
+    if by_coordinates && let (Some(outline), Some(diagonals)) = (&mut found.outline, diagonals) {
+        diagonals::check(outline, &diagonals, (within, report));
+    }
+    found.outline = found.outline.filter(|outline| check::walls::sound(&outline.walls, report));
+    found
 }
 
 fn wall_at(place: usize) -> Trail {
     Trail::default().key("walls").index(place)
 }
 
-fn from_coordinates(rows: &[&WallRow], names: &Names, report: &mut Report<'_>) -> Option<Outline> {
+fn from_coordinates(rows: &[Option<WallRow>], names: &Names, report: &mut Report<'_>) -> Found {
     let mut corners = Vec::new();
     for (place, row) in rows.iter().enumerate() {
-        let (at, name) = (wall_at(place), &names.walls[place]);
-        check::walls::one_way_or_the_other(row, name, &at, report);
-        let Some([x, y]) = &row.start else { continue };
-        let of = Of { item: name, figure: "start" };
-        let at = at.key("start");
-        let x = report.length(x, &at.index(0), of, Taken::Any);
-        let y = report.length(y, &at.index(1), of, Taken::Any);
-        corners.extend(x.zip(y).map(|(x, y)| Point::new(x, y)));
+        let corner = row.as_ref().and_then(|row| start(row, (place, &names.walls[place]), report));
+        corners.push(corner);
     }
-    if corners.len() < rows.len() {
-        return None;
-    }
-    let walls = named(&corners, names);
-    let measured = walls.iter().map(Wall::length).collect();
-    Some(Outline { walls, measured, rounding: ROUNDED, survey: Survey::default(), notices: Vec::new() })
+    let whole: Option<Vec<Point>> = corners.iter().copied().collect();
+    let length = |place: usize| Some((corners[(place + 1) % corners.len()]? - corners[place]?).norm());
+    let outline =
+        whole.map(|corners| Outline { walls: named(&corners, names), survey: Survey::default(), notices: Vec::new() });
+    Found { lengths: (0..corners.len()).map(length).collect(), rounding: ROUNDED, outline }
 }
 
-/// Length of each wall, and the corner at its right-hand end where it is stated.
-type Measured = (Vec<f64>, Vec<Option<f64>>);
+fn start(row: &WallRow, (place, name): (usize, &str), report: &mut Report<'_>) -> Option<Point> {
+    check::walls::one_way_or_the_other(row, name, &wall_at(place), report);
+    let [x, y] = row.start.as_ref()?;
+    let (at, of) = (wall_at(place).key("start"), Of { item: name, figure: "start" });
+    let x = report.length(x, &at.index(0), of, Taken::Any);
+    let y = report.length(y, &at.index(1), of, Taken::Any);
+    Some(Point::new(x?, y?))
+}
 
-fn lengths_and_corners(rows: &[&WallRow], names: &Names, report: &mut Report<'_>) -> Option<Measured> {
+/// `diagonals`: `None` after a fault of one of them.
+fn from_lengths(
+    rows: &[Option<WallRow>],
+    (names, diagonals): (&Names, &Option<Vec<Diagonal>>),
+    (within, report): (f64, &mut Report<'_>),
+) -> Found {
     let before = report.count();
     let mut lengths = Vec::new();
     let mut corners = Vec::new();
     for (place, row) in rows.iter().enumerate() {
         let (at, name) = (wall_at(place), &names.walls[place]);
-        corners.push(row.corner.and_then(|corner| check::walls::corner(corner, name, &at, report)));
-        let of = Of { item: name, figure: "length" };
-        match &row.length {
-            Some(measure) => lengths.extend(report.length(measure, &at.key("length"), of, Taken::AboveZero)),
-            None => check::walls::no_length(name, &at, report),
-        }
+        let corner = row.as_ref().and_then(|row| row.corner);
+        corners.push(corner.and_then(|corner| check::walls::corner(corner, name, &at, report)));
+        lengths.push(row.as_ref().and_then(|row| length(row, name, (&at, report))));
     }
-    (report.count() == before && lengths.len() == rows.len()).then_some((lengths, corners))
+    let measured: Option<Vec<f64>> = lengths.iter().copied().collect();
+    let outline = match (measured, diagonals) {
+        (Some(measured), Some(diagonals)) if report.count() == before => {
+            if diagonals.is_empty() {
+                close(&measured, &corners, names, report)
+            } else {
+                fitted(&measured, &corners, (names, diagonals), (within, report))
+            }
+        }
+        _ => None,
+    };
+    Found { lengths, rounding: 0.0, outline }
+}
+
+fn length(row: &WallRow, name: &str, (at, report): (&Trail, &mut Report<'_>)) -> Option<f64> {
+    let Some(measure) = &row.length else {
+        check::walls::no_length(name, at, report);
+        return None;
+    };
+    report.length(measure, &at.key("length"), Of { item: name, figure: "length" }, Taken::AboveZero)
 }
 
 fn close(lengths: &[f64], corners: &[Option<f64>], names: &Names, report: &mut Report<'_>) -> Option<Outline> {
@@ -125,7 +144,7 @@ fn close(lengths: &[f64], corners: &[Option<f64>], names: &Names, report: &mut R
     };
     let notices = closing_notices(&survey, report);
     let walls = named(&trace::corners(legs), names);
-    Some(Outline { walls, measured: lengths.to_vec(), rounding: 0.0, survey, notices })
+    Some(Outline { walls, survey, notices })
 }
 
 fn fitted(
@@ -153,7 +172,7 @@ fn fitted(
     let (residuals, notices) = diagonals::residuals(&measures, &fitted, names, (within, report));
     let survey = Survey { residuals, ..Survey::default() };
     let walls = named(&fitted.corners, names);
-    Some(Outline { walls, measured: lengths.to_vec(), rounding: 0.0, survey, notices })
+    Some(Outline { walls, survey, notices })
 }
 
 fn closing_notices(survey: &Survey, report: &Report<'_>) -> Vec<String> {

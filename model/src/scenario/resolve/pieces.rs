@@ -33,7 +33,7 @@ pub(super) fn pieces(
             continue;
         };
         seats += usize::from(kind.is_seat());
-        tell_no_count(row, kind, (&at, report));
+        tell_nobody(row, kind, (&at, report));
         let names = &names.pieces[place];
         let Some(name) = names.first() else { continue };
         let reader = Reader { row, kind, name, at: &at, rules };
@@ -49,10 +49,14 @@ pub(super) fn pieces(
     found
 }
 
-fn tell_no_count(row: &PieceRow, kind: PieceKind, (at, report): (&Trail, &mut Report<'_>)) {
-    if row.count == Some(0) {
-        let message = format!("The count of {} is 0; it must be 1 or more.", kind.words());
-        report.add(&at.key("count"), "not_positive", &kind.words(), message, "Leave the row out instead.".to_owned());
+/// Tells a count or a number of seats that is 0.
+fn tell_nobody(row: &PieceRow, kind: PieceKind, (at, report): (&Trail, &mut Report<'_>)) {
+    let words = kind.words();
+    for (key, number) in [("count", row.count), ("seats", row.seats)] {
+        if number == Some(0) {
+            let message = format!("The {key} of {words} is 0; it must be 1 or more.");
+            report.add(&at.key(key), "not_positive", &words, message, format!("Leave `{key}` out, or the whole row."));
+        }
     }
 }
 
@@ -93,7 +97,9 @@ impl Reader<'_> {
             return_length: self.extent(&row.return_length, "return", report),
             depth: self.extent(&row.depth, "depth", report),
         };
-        let height = self.length(&row.height, "height", Taken::FromZero, report).unwrap_or(sizes.height);
+        // A rug lies flat.
+        let flat = if self.kind == PieceKind::Rug { Taken::FromZero } else { Taken::AboveZero };
+        let height = self.length(&row.height, "height", flat, report).unwrap_or(sizes.height);
         let off_wall = self.length(&row.off_wall, "off_wall", Taken::FromZero, report);
         let screen = self.length(&row.screen, "screen", Taken::AboveZero, report);
         let (seated, steps) = self.steps(&sizes, &given, report);

@@ -11,6 +11,7 @@ pub mod geometry;
 pub mod layout;
 mod option_found;
 pub mod outcome;
+mod outcome_figures;
 pub mod program;
 mod rank;
 pub mod ranking;
@@ -40,7 +41,7 @@ pub struct Limits {
 
 impl Default for Limits {
     fn default() -> Self {
-        Self { shown: 6, nodes: 20_000, by: None }
+        Self { shown: 6, nodes: 2_000, by: None }
     }
 }
 

@@ -10,6 +10,7 @@ use crate::outcome::{
     ChoicesFound, CriterionFound, DimensionFound, HeldBy, LeftOut, OptionFound, PieceFound, PinchFound, RangeFound,
     RouteFound, SecondSeatFound, TurnsIf,
 };
+use crate::outcome_figures::rounded;
 use crate::rank::Candidate;
 use crate::ranking::Standing;
 use crate::routes::{End, Floor, Route, ShapeId};
@@ -64,7 +65,7 @@ pub(crate) fn option_found(
         bound: found.bound,
         proven: found.bound - found.objective <= PROVEN_WITHIN * found.objective.abs(),
     };
-    (option, programs)
+    (rounded(option), programs)
 }
 
 fn choices(brief: &Brief, candidate: &Candidate<'_>) -> ChoicesFound {

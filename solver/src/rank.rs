@@ -15,6 +15,10 @@ use crate::{Limits, Watch, option_found, refusal, verify};
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
 
+/// Nodes that all arrangements of a room may take together, and that each is given at least: hostile rooms end too.
+const NODES_OF_ALL: usize = 60_000;
+const NODES_OF_EACH: usize = 50;
+
 /// An arrangement that fits, with all that is known of it.
 pub(crate) struct Candidate<'a> {
     pub(crate) arrangement: &'a Arrangement,
@@ -33,6 +37,8 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     let room = RoomGround::of(brief, &site);
     let floor = Floor::of(brief, &site);
     let enumeration = enumerate(brief, &site);
+    let share = NODES_OF_ALL / enumeration.arrangements.len().max(1);
+    let limits = &Limits { nodes: limits.nodes.min(share.max(NODES_OF_EACH)), ..*limits };
     let tried = try_all(&room, &floor, &enumeration, limits, watch);
     let mut programs: usize = tried.iter().map(|(_, programs)| programs).sum();
     let (mut candidates, mut refused) = (Vec::new(), Vec::new());

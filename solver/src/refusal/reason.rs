@@ -119,6 +119,9 @@ fn sentence(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> String {
         (RuleName::Room | RuleName::OffWall, _) => {
             format!("Even at its least the {piece} does not fit within the walls")
         }
+        (RuleName::Group, With::Wall(_)) => {
+            format!("Standing free, the {piece} comes too near to the {with} to pass behind it")
+        }
         (RuleName::Overlap, _) => {
             format!("Even at their least the {piece} and the {with} do not fit beside each other")
         }

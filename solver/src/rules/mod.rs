@@ -7,6 +7,7 @@
 mod centring;
 mod doorways;
 mod facing;
+mod free_standing;
 mod fronts;
 mod ground;
 mod group;
@@ -53,7 +54,7 @@ pub trait LayoutRule: Sync {
 }
 
 /// Every rule, in the order in which they are asked.
-pub static RULES: [&dyn LayoutRule; 16] = [
+pub static RULES: [&dyn LayoutRule; 17] = [
     &within_walls::WithinWalls,
     &off_wall::OffWall,
     &keep_clear::OutOfFixed,
@@ -67,6 +68,7 @@ pub static RULES: [&dyn LayoutRule; 16] = [
     &facing::Facing,
     &fronts::FreeFronts,
     &group::Group,
+    &free_standing::FreeStanding,
     &sizes_of_kind::Steps,
     &sizes_of_kind::Alike,
     &turning_circle::TurningCircle,

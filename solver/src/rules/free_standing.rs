@@ -1,0 +1,49 @@
+//! A main seat that stands free stands clear of the wall behind it: nearer than one can pass it would be the option with
+//! its back to that wall, set out carelessly. Before a wide opening it may stand where it likes.
+
+use elbowroom_model::{ItemKind, Rule, WallId};
+
+use super::off_wall::FOOT;
+use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
+use crate::arrangement::Role;
+use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING};
+
+/// Walls within this of square to the seat's facing are behind it: cosine of 10 degrees.
+const BEHIND: f64 = 0.984_807_753_012_208;
+
+/// A main seat that stands free stands clear of the wall behind it.
+#[derive(Debug)]
+pub(super) struct FreeStanding;
+
+impl LayoutRule for FreeStanding {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+        if pose.role != Role::MainSeat || pose.wall().is_some() {
+            return Vec::new();
+        }
+        let behind = ground.site.walls.iter().filter(|wall| wall.inward.dot(pose.stand.facing) > BEHIND);
+        let clear = ground.brief.rules.get(Rule::Passage).max(pose.piece.off_wall + FOOT);
+        behind.filter(|wall| !has_wide_opening(ground, wall.id)).map(|wall| clear_of(wall, pose, clear)).collect()
+    }
+}
+
+fn has_wide_opening(ground: &Ground<'_>, wall: WallId) -> bool {
+    let wide =
+        |kind: &ItemKind, width: f64| matches!(kind, ItemKind::Opening(_)) && width > WIDEST_OPENING_WITH_LANDING;
+    ground.brief.room.items.iter().any(|item| item.wall == wall && wide(&item.kind, item.width))
+}
+
+/// Off the wall by `clear`, or past either end of it, or before it starts.
+fn clear_of(wall: &SiteWall, pose: &Pose<'_>, clear: f64) -> Requirement {
+    let off = pose.main().reach(-wall.inward);
+    let off = Linear::default().plus(&off, -1.0).shifted(-wall.start.dot(wall.inward));
+    let low = Linear::default().plus(&pose.main().reach(-wall.along), -1.0).shifted(-wall.start.dot(wall.along));
+    let high = pose.main().reach(wall.along).shifted(-wall.start.dot(wall.along));
+    let one = |row| Alternative { rows: vec![row], arc: None };
+    let alternatives = vec![
+        one(off.at_least(clear)),
+        one(off.at_most(-1.0)),
+        one(low.at_least((wall.end - wall.start).norm())),
+        one(high.at_most(0.0)),
+    ];
+    Requirement { cause: Cause { rule: RuleName::Group, piece: pose.id, with: With::Wall(wall.id) }, alternatives }
+}

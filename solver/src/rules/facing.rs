@@ -1,16 +1,18 @@
 //! Seats that face each other, and seats that face the screen, keep their distance.
 
-use elbowroom_model::{PieceKind, Rule};
+use elbowroom_model::{PieceKind, Point, Rule};
 
-use super::{Alternative, Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, separation};
+use super::{
+    Alternative, Cause, Ground, LayoutRule, LinearPoint, Outline, Pose, Requirement, RuleName, With, separation,
+};
 use crate::arrangement::Role;
 use crate::program::Row;
 
 /// Fronts within this of opposite face each other: 10 degrees.
 const FACING_WITHIN: f64 = 10.0;
 
-/// Fronts that are meant to face overlap sideways by this at least at every size, mm: half a seat place of 27 in
-/// (common practice, no source).
+/// Fronts that are meant to face overlap sideways by this at least, mm: half a seat place of 27 in (common practice, no
+/// source).
 const LEAST_OVERLAP: f64 = 343.0;
 
 /// Distance between fronts that face each other.
@@ -48,7 +50,7 @@ fn meant(ground: &Ground<'_>, seat: &Pose<'_>, other: &Pose<'_>, (rule, gap): (R
     let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, gap);
     let mut found = vec![
         Requirement { cause: cause(rule), alternatives: vec![apart] },
-        Requirement::always(cause(RuleName::Group), overlap_sideways(seat, other)),
+        Requirement::always(cause(RuleName::Group), overlap_sideways(seat, other, LEAST_OVERLAP).into()),
     ];
     let passage = ground.brief.rules.get(Rule::Passage);
     if rule == RuleName::ScreenToSeat && passage > gap {
@@ -58,16 +60,17 @@ fn meant(ground: &Ground<'_>, seat: &Pose<'_>, other: &Pose<'_>, (rule, gap): (R
     found
 }
 
-/// Their least stretches overlap, so that they still do when either is smaller.
-fn overlap_sideways(seat: &Pose<'_>, other: &Pose<'_>) -> Vec<Row> {
+/// Both overlap by `least` sideways, as the seat sits.
+fn overlap_sideways(seat: &Pose<'_>, other: &Pose<'_>, least: f64) -> [Row; 2] {
     let along = seat.along();
-    let offset = other.anchor.from(&seat.anchor).along(along);
-    let (from, to) = seat.least_front();
-    let runs = other.along().dot(along);
-    let ends = other.least_front();
-    let (low, high) = if runs > 0.0 { (ends.0 * runs, ends.1 * runs) } else { (ends.1 * runs, ends.0 * runs) };
-    let overlap = LEAST_OVERLAP.min(to - from).min(high - low);
-    vec![offset.at_least(from - high + overlap), offset.at_most(to - low - overlap)]
+    let (mine, theirs) = (seat.main(), other.main());
+    let past = |towards: Point| mine.furthest(towards).from(other_end(theirs, towards)).along(towards);
+    [past(along).at_least(least), past(-along).at_least(least)]
+}
+
+/// The end of `shape` that comes first in `towards`.
+fn other_end(shape: &Outline, towards: Point) -> &LinearPoint {
+    shape.furthest(-towards)
 }
 
 /// Where nothing says that they face each other they may also stand past each other or back to back.

@@ -41,14 +41,12 @@ fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
     vec![Requirement::always(cause, rows)]
 }
 
-/// A second seat at one side: its front no further in than the main seat's middle, its own middle between the main
-/// seat's back and a group's length before it.
+/// A second seat at one side: its back on that side of the main seat's middle and within the group, its middle between
+/// the main seat's back and a group's length before it.
 fn across(pose: &Pose<'_>, seat: &Pose<'_>, left: bool) -> Vec<Row> {
     let side = if left { seat.left() } else { -seat.left() };
-    let facing = seat.stand.facing;
-    let front = pose.middle_of_back().moved(pose.stand.facing, &pose.depth());
-    let outward = front.from(&seat.middle_of_back()).along(side);
-    let ahead = pose.middle_of_back().from(&seat.anchor).along(facing);
+    let outward = pose.middle_of_back().from(&seat.middle_of_back()).along(side);
+    let ahead = pose.middle_of_back().from(&seat.anchor).along(seat.stand.facing);
     vec![
         outward.at_least(0.0),
         outward.at_most(GROUP),

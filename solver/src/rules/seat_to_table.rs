@@ -5,6 +5,9 @@ use elbowroom_model::Rule;
 use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With, is_rug, separation};
 use crate::arrangement::{Relation, Role};
 
+/// A table overlaps the main run of a corner sofa by this at every size of the two, mm.
+const LEAST_OVERLAP: f64 = 20.0;
+
 /// The coffee table before its seat.
 #[derive(Debug)]
 pub(super) struct SeatToTable;
@@ -36,18 +39,20 @@ fn one_way(ground: &Ground<'_>, table: &Pose<'_>, other: &Pose<'_>) -> Vec<Requi
     parts.map(|part| Requirement { cause, alternatives: separation::apart(&between, part, 0.0) }).collect()
 }
 
-/// Exactly `gap` before the front; its middle before that part of the front which stays at every size, so that the two
-/// still overlap when either is smaller; `gap` off a return.
+/// Exactly `gap` before the front, and overlapping that part of it which stays at every size, so that the two still do
+/// when either is smaller: its middle before it, or, since a return takes up most of the front, its own least stretch.
 fn before_seat(table: &Pose<'_>, seat: &Pose<'_>, gap: f64) -> Vec<crate::program::Row> {
     let facing = seat.stand.facing;
     let off = table.anchor.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0);
     let middle = table.anchor.from(&seat.anchor).along(seat.along());
     let (from, to) = seat.least_front();
-    let mut rows = vec![off.at_least(gap), off.at_most(gap), middle.at_most(to)];
+    let mut rows = vec![off.at_least(gap), off.at_most(gap)];
     if seat.hand.is_some() {
-        let near = middle.plus(&table.width(), -0.5).plus(&seat.depth(), -1.0);
-        rows.push(near.at_least(gap));
+        let beyond = (table.piece.width.least / 2.0 - LEAST_OVERLAP).max(0.0);
+        rows.push(middle.at_most(to + beyond));
+        rows.push(middle.plus(&table.width(), -0.5).plus(&seat.depth(), -1.0).at_least(gap));
     } else {
+        rows.push(middle.at_most(to));
         rows.push(middle.at_least(from));
     }
     rows

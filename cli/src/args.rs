@@ -43,8 +43,8 @@ pub(crate) enum Command {
     New(NewArgs),
     /// Print completions for a shell
     Completions(CompletionsArgs),
-    /// Print the manual page
-    Man,
+    /// Print a manual page
+    Man(ManArgs),
 }
 
 /// Of `rank`.
@@ -101,6 +101,14 @@ pub(crate) struct CompletionsArgs {
     /// The shell
     #[arg(value_name = "SHELL")]
     pub shell: clap_complete::Shell,
+}
+
+/// Of `man`.
+#[derive(Debug, clap::Args)]
+pub(crate) struct ManArgs {
+    /// The command to tell of; the program as a whole where not given
+    #[arg(value_name = "COMMAND", value_parser = PossibleValuesParser::new(["rank", "check", "schema", "new", "completions", "man"]))]
+    pub command: Option<String>,
 }
 
 /// Reads the command line. Help and version come back as failures that end well.

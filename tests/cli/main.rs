@@ -1,2 +1,7 @@
-//! Suite `cli`.
+//! Suite `cli`: the program from the outside, and the house it lives in.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
+
+mod bad_input;
+mod commands;
+mod house;
+mod program;

@@ -33,7 +33,7 @@ pub(crate) fn run(
         Command::Schema => schema::run(stdout),
         Command::New(args) => new::run(&args, stdout, stderr),
         Command::Completions(args) => completions::run(&args, stdout),
-        Command::Man => man::run(stdout),
+        Command::Man(args) => man::run(&args, stdout),
     }
 }
 

@@ -5,3 +5,4 @@ mod bad_input;
 mod commands;
 mod house;
 mod program;
+mod screens;

@@ -11,13 +11,12 @@ mod schema;
 use std::io::Read;
 use std::path::Path;
 
-use elbowroom_model::{Brief, Unit};
+use elbowroom_model::{Brief, Unit, scenario};
 
 use crate::args::{Args, Command};
 use crate::exit::Exit;
 use crate::failure::Failure;
 use crate::outlet::Outlet;
-use crate::seam::scenario;
 use crate::source::{self, Source};
 
 /// Does what the command line asks.

@@ -4,7 +4,7 @@ use std::fs::OpenOptions;
 use std::io::{ErrorKind, Write};
 use std::path::Path;
 
-use crate::seam::scenario;
+use elbowroom_model::scenario;
 
 use crate::args::NewArgs;
 use crate::exit::Exit;

@@ -1,13 +1,14 @@
 //! `schema`: the JSON Schema of a scenario file.
 
-use crate::seam::scenario;
+use elbowroom_model::scenario;
 
 use crate::exit::Exit;
 use crate::failure::Failure;
 use crate::outlet::Outlet;
+use crate::render::json;
 
 /// Prints the schema.
 pub(super) fn run(stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {
-    stdout.write(&scenario::schema())?;
+    stdout.write(&json::tree(&scenario::schema())?)?;
     Ok(Exit::Done)
 }

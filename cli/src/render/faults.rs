@@ -27,6 +27,7 @@ pub(crate) fn text(scenario: &Source, faults: &[Fault], look: Look) -> String {
         if place >= SHOWN_AT_LENGTH || handler.render_report(&mut text, &report).is_err() {
             text.push_str(&format!("{report}\n"));
         }
+        text.push('\n');
     }
     text.push_str(&words::faults(faults.len(), &name));
     text

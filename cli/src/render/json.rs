@@ -11,8 +11,13 @@ use crate::render::safe::is_obeyed;
 
 /// The result, ready to write, with a line feed at its end.
 pub(crate) fn text(outcome: &Outcome) -> Result<String, Failure> {
+    tree(outcome)
+}
+
+/// Anything as JSON, ready to write, with a line feed at its end.
+pub(crate) fn tree(value: &impl Serialize) -> Result<String, Failure> {
     let mut bytes = Vec::new();
-    outcome.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default()))?;
+    value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default()))?;
     bytes.push(b'\n');
     Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
@@ -100,14 +105,8 @@ impl Formatter for Tidy {
 
 #[cfg(test)]
 mod tests {
-    use serde::Serialize;
-
-    use super::Tidy;
-
     fn tidy(value: &serde_json::Value) -> String {
-        let mut bytes = Vec::new();
-        value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default())).unwrap();
-        String::from_utf8(bytes).unwrap()
+        super::tree(value).unwrap()
     }
 
     #[test]

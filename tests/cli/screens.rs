@@ -1,0 +1,67 @@
+//! Every screen, as it looked when somebody last looked at it.
+
+use std::path::{Path, PathBuf};
+
+use crate::program::{root, run, run_with};
+
+/// Demo rooms whose pages are held: between them they have all that a page can show.
+const SHOWN: [&str; 3] = ["canal-flat", "feet-and-inches", "measured-badly"];
+
+/// The demo rooms, by name.
+fn scenarios() -> Vec<PathBuf> {
+    let entries = std::fs::read_dir(root().join("scenarios")).unwrap().map(|entry| entry.unwrap().path());
+    let mut scenarios: Vec<PathBuf> = entries.filter(|path| path.extension().is_some_and(|it| it == "yaml")).collect();
+    scenarios.sort();
+    assert!(scenarios.len() >= 8, "{scenarios:?}");
+    scenarios
+}
+
+/// The name a snapshot goes by.
+fn name(command: &str, scenario: &Path) -> String {
+    format!("{command}_{}", scenario.file_stem().unwrap().to_string_lossy())
+}
+
+#[test]
+fn check_on_every_demo_room() {
+    for scenario in scenarios() {
+        let text = std::fs::read(&scenario).unwrap();
+        let ended = run_with(&["check", "-"], &text);
+        assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""), "{scenario:?}");
+        if SHOWN.contains(&&*scenario.file_stem().unwrap().to_string_lossy()) {
+            insta::assert_snapshot!(name("check", &scenario), ended.stdout);
+        }
+    }
+}
+
+#[test]
+fn faults_under_their_lines() {
+    let text = "\
+name: Back room
+units: cm
+walls:
+  - { name: north, length: 500, holds: [{ kind: window, at: 350, width: 200 }] }
+  - { name: east, length: -400 }
+  - { name: south, length: 500, holds: [{ kind: dor, at: 10, width: 80 }] }
+  - { name: west, lenght: 400 }
+pieces:
+  - { kind: sofa, width: 220..150 }
+wishes: { vew: 3, talk: 9 }
+";
+    insta::assert_snapshot!(run_with(&["rank", "-"], text.as_bytes()).stderr);
+}
+
+#[test]
+fn failures_of_files_and_of_the_command_line() {
+    insta::assert_snapshot!("missing_file", run(&["rank", "no-such-room.yaml"]).stderr);
+    insta::assert_snapshot!("directory", run(&["check", "/"]).stderr);
+    insta::assert_snapshot!("both_standard_input", run(&["rank", "-", "--table", "-"]).stderr);
+    insta::assert_snapshot!("unknown_unit", run(&["rank", "x.yaml", "--units", "furlong"]).stderr);
+}
+
+#[test]
+fn help() {
+    insta::assert_snapshot!("help", run(&["--help"]).stdout);
+    for command in ["rank", "check", "schema", "new", "completions", "man"] {
+        insta::assert_snapshot!(format!("help_{command}"), run(&[command, "--help"]).stdout);
+    }
+}

@@ -19,8 +19,6 @@ pub(crate) const SCREEN: &str = "Screen";
 pub(crate) const FIRM: &str = "How firm";
 /// Over what holds each size.
 pub(crate) const HELD_BY: &str = "held by";
-/// What holds a size that is as large as asked for, or as sold.
-pub(crate) const ITS_MOST: &str = "the most asked for";
 /// Instead of other options.
 pub(crate) const NO_OTHER: &str = "No other arrangement fits.";
 /// Of a piece that stands at no wall.
@@ -143,6 +141,17 @@ pub(crate) fn against_mean(score: f64, mean: Option<f64>) -> String {
 /// Over the sizes.
 pub(crate) fn sizes(unit: &str) -> String {
     format!("   Sizes to shop by, {unit}: all of these fit together, and so does anything smaller")
+}
+
+/// What holds a size, and by which clearance: `hall door swing`, `media unit (passage)`, `the most asked for`.
+pub(crate) fn holder(by: &str, rule: &str) -> String {
+    if rule == "most" {
+        return "the most asked for".to_owned();
+    }
+    let clearance = elbowroom_model::Rule::ALL.into_iter().any(|known| known.key() == rule);
+    let words = self::rule(rule);
+    let said = words.split(' ').next_back().is_some_and(|last| by.ends_with(last));
+    if clearance && !said { format!("{by} ({words})") } else { by.to_owned() }
 }
 
 /// `hall door swing (width, depth); the most asked for (return)`; no dimensions where there is but one reason.

@@ -10,7 +10,6 @@ mod exit;
 mod failure;
 mod outlet;
 mod render;
-mod seam;
 mod source;
 mod watch;
 mod words;

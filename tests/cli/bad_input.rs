@@ -172,7 +172,7 @@ fn text_that_explodes_is_refused_in_little_memory() {
 
 #[test]
 fn a_reader_who_goes_away_is_no_failure() {
-    for args in [&["check", "-"][..], &["schema"], &["completions", "bash"]] {
+    for args in [&["rank", "-"][..], &["check", "-"], &["schema"], &["completions", "bash"]] {
         let mut child = crate::program::program(args)
             .stdin(Stdio::piped())
             .stdout(Stdio::piped())

@@ -1,7 +1,9 @@
 //! What each command does with a sound command line.
 
+use std::collections::BTreeSet;
 use std::fs;
 
+use serde_json::Value;
 use tempfile::tempdir;
 
 use crate::program::{run, run_with};
@@ -38,21 +40,38 @@ fn new_never_overwrites() {
 }
 
 #[test]
-fn what_new_writes_can_be_checked() {
+fn what_new_writes_can_be_checked_and_ranked() {
     let starter = run(&["new", "-"]).stdout;
     let checked = run_with(&["check", "-"], starter.as_bytes());
     assert_eq!((checked.code, checked.stderr.as_str()), (Some(0), ""), "{checked:?}");
+    let ranked = run_with(&["rank", "-"], starter.as_bytes());
+    assert_eq!((ranked.code, ranked.stderr.as_str()), (Some(0), ""), "{ranked:?}");
 }
 
 #[test]
 fn the_schema_is_json_and_knows_every_key_of_the_starter() {
     let schema = run(&["schema"]).stdout;
-    let schema: serde_json::Value = serde_json::from_str(&schema).unwrap();
-    let properties = schema["properties"].as_object().unwrap();
+    let schema: Value = serde_json::from_str(&schema).unwrap();
+    let mut properties = BTreeSet::new();
+    collect_properties(&schema, &mut properties);
     let starter = run(&["new", "-"]).stdout;
     let keys = starter.lines().filter_map(|line| line.split_once(':')).map(|(key, _)| key);
     for key in keys.filter(|key| !key.is_empty() && key.chars().all(|it| it.is_ascii_lowercase() || it == '_')) {
-        assert!(properties.contains_key(key), "{key}");
+        assert!(properties.contains(key), "{key}");
+    }
+}
+
+/// The keys that a schema knows, at any depth.
+fn collect_properties(schema: &Value, into: &mut BTreeSet<String>) {
+    match schema {
+        Value::Object(map) => {
+            if let Some(Value::Object(properties)) = map.get("properties") {
+                into.extend(properties.keys().cloned());
+            }
+            map.values().for_each(|value| collect_properties(value, into));
+        }
+        Value::Array(values) => values.iter().for_each(|value| collect_properties(value, into)),
+        _ => {}
     }
 }
 

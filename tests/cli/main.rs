@@ -5,4 +5,5 @@ mod bad_input;
 mod commands;
 mod house;
 mod program;
+mod rank;
 mod screens;

@@ -8,7 +8,7 @@ use crate::program::{root, run, run_with};
 const SHOWN: [&str; 3] = ["canal-flat", "feet-and-inches", "measured-badly"];
 
 /// The demo rooms, by name.
-fn scenarios() -> Vec<PathBuf> {
+pub(crate) fn scenarios() -> Vec<PathBuf> {
     let entries = std::fs::read_dir(root().join("scenarios")).unwrap().map(|entry| entry.unwrap().path());
     let mut scenarios: Vec<PathBuf> = entries.filter(|path| path.extension().is_some_and(|it| it == "yaml")).collect();
     scenarios.sort();

@@ -41,9 +41,9 @@ fn ranked(args: &RankArgs, brief: &Brief, watched: bool) -> Result<Outcome, Fail
     let outcome = match args.threads {
         Some(threads) => {
             let pool = rayon::ThreadPoolBuilder::new().num_threads(threads).build()?;
-            pool.install(|| crate::seam::rank(brief, &limits, watch))
+            pool.install(|| elbowroom_solver::rank(brief, &limits, watch))
         }
-        None => crate::seam::rank(brief, &limits, watch),
+        None => elbowroom_solver::rank(brief, &limits, watch),
     };
     if let Some(bar) = &bar {
         bar.clear();

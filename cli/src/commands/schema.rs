@@ -5,10 +5,9 @@ use elbowroom_model::scenario;
 use crate::exit::Exit;
 use crate::failure::Failure;
 use crate::outlet::Outlet;
-use crate::render::json;
 
 /// Prints the schema.
 pub(super) fn run(stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {
-    stdout.write(&json::tree(&scenario::schema())?)?;
+    stdout.write(&scenario::schema())?;
     Ok(Exit::Done)
 }

@@ -14,8 +14,7 @@ pub(crate) fn text(outcome: &Outcome) -> Result<String, Failure> {
     tree(outcome)
 }
 
-/// Anything as JSON, ready to write, with a line feed at its end.
-pub(crate) fn tree(value: &impl Serialize) -> Result<String, Failure> {
+fn tree(value: &impl Serialize) -> Result<String, Failure> {
     let mut bytes = Vec::new();
     value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default()))?;
     bytes.push(b'\n');

@@ -26,7 +26,7 @@ pub(crate) const FREE: &str = "free";
 /// Over where a route is narrowest.
 pub(crate) const NARROWEST: &str = "narrowest between";
 /// Of a route that is as wide as where it starts and ends.
-pub(crate) const NO_PINCH: &str = "nothing in the room";
+pub(crate) const NO_PINCH: &str = "its own two ends";
 /// Over pieces that found no room.
 pub(crate) const LEFT_OUT: &str = "Left out, for it did not fit";
 /// Over what does not fit.
@@ -120,9 +120,9 @@ fn wish(weight: f64, now: f64) -> f64 {
 /// A share in words: `64 %`; what is not quite nothing or all does not read so.
 fn share(share: f64) -> String {
     match share {
-        nothing if nothing <= 0.0 => "none".to_owned(),
+        nothing if nothing <= 0.0 => "0 %".to_owned(),
         little if little < 0.01 => "under 1 %".to_owned(),
-        all if all >= 1.0 => "all".to_owned(),
+        all if all >= 1.0 => "100 %".to_owned(),
         much if much > 0.99 => "over 99 %".to_owned(),
         share => format!("{:.0} %", share * 100.0),
     }
@@ -143,10 +143,10 @@ pub(crate) fn sizes(unit: &str) -> String {
     format!("   Sizes to shop by, {unit}: all of these fit together, and so does anything smaller")
 }
 
-/// What holds a size, and by which clearance: `hall door swing`, `media unit (passage)`, `the most asked for`.
+/// What holds a size, and by which clearance: `hall door swing`, `media unit (passage)`, `its most`.
 pub(crate) fn holder(by: &str, rule: &str) -> String {
     if rule == "most" {
-        return "the most asked for".to_owned();
+        return "its most".to_owned();
     }
     let clearance = elbowroom_model::Rule::ALL.into_iter().any(|known| known.key() == rule);
     let words = self::rule(rule);
@@ -154,7 +154,7 @@ pub(crate) fn holder(by: &str, rule: &str) -> String {
     if clearance && !said { format!("{by} ({words})") } else { by.to_owned() }
 }
 
-/// `hall door swing (width, depth); the most asked for (return)`; no dimensions where there is but one reason.
+/// `hall door swing (width, depth); its most (return)`; no dimensions where there is but one reason.
 pub(crate) fn held(told: &[(String, Vec<&str>)]) -> String {
     match told {
         [(by, _)] => by.clone(),
@@ -182,8 +182,24 @@ pub(crate) fn others(unit: &str) -> String {
 
 /// The line of another option.
 pub(crate) fn other(option: &OptionFound) -> String {
-    let share = share(option.first_place_share);
-    format!("{}. {}: score {:.0}, first in {share}", option.rank, option.title, option.score)
+    format!("{}. {}", option.rank, option.title)
+}
+
+/// How an option stands in the order, and how it differs from the first.
+pub(crate) fn standing(option: &OptionFound, apart: &str) -> String {
+    let proven = if option.proven { "" } else { "; its sizes are not proven largest" };
+    format!("score {:.0}, first in {}; {apart}{proven}", option.score, share(option.first_place_share))
+}
+
+/// Of sizes that the search could not prove largest, where that is so.
+pub(crate) fn unproven(option: &OptionFound) -> Option<String> {
+    let short = (option.bound - option.objective) / option.objective.abs().max(1.0) * 100.0;
+    (!option.proven).then(|| {
+        format!(
+            "Everything fits, but the search stopped early: in all, sizes could be up to {:.1} % larger.",
+            short.max(0.1)
+        )
+    })
 }
 
 /// How an option differs from the first.

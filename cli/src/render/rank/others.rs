@@ -25,8 +25,8 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound, others:
     let shown = others.get(..told.shown.saturating_sub(1).min(others.len())).unwrap_or_default();
     for option in shown {
         page.entry(0, &words::other(option));
+        page.entry(3, &words::standing(option, &apart(told, option, best)));
         page.entry(3, &sizes(told, option));
-        page.entry(3, &apart(told, option, best));
     }
     let more = others.len() - shown.len();
     if more > 0 {

@@ -32,6 +32,9 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
         table.row([group.label, width, return_length, depth, held(group.piece)]);
     }
     page.table(3, &table);
+    if let Some(unproven) = words::unproven(best) {
+        page.paragraph(3, &unproven);
+    }
 }
 
 /// What each size could be if all else gave way, where that is more.

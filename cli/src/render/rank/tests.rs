@@ -282,6 +282,7 @@ fn second() -> OptionFound {
     option.score = 74.4;
     option.first_place_share = 0.36;
     option.turns_if = None;
+    (option.bound, option.proven) = (5300.0, false);
     for (criterion, score) in option.criteria.iter_mut().zip([88.0, 52.0, 60.0, 71.0, 80.0]) {
         criterion.score = score;
     }

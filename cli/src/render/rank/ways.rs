@@ -1,9 +1,10 @@
 //! The ways through: how wide each is, where it is narrowest; and the gaps that rules ask for.
 
+use elbowroom_model::Rounding;
 use elbowroom_solver::outcome::{OptionFound, RouteFound};
 
 use super::Told;
-use crate::render::lengths::{shop_unit, sign, taped_bare};
+use crate::render::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::render::page::Page;
 use crate::render::table::{Stand, Table};
 use crate::words::rank as words;
@@ -28,7 +29,7 @@ fn routes(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
     ]);
     for route in &option.routes {
         let bare = |length: f64| taped_bare(told.units(), length);
-        let walk = route.length.map_or_else(String::new, bare);
+        let walk = route.length.map_or_else(String::new, |walk| shopped(told.units(), walk, Rounding::Nearest));
         table.row([words::route(&route.from, &route.to), bare(route.width), bare(route.needs), walk, pinch(route)]);
     }
     page.table(3, &table);

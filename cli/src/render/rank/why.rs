@@ -10,6 +10,8 @@ use crate::words::rank as words;
 const FOR: usize = 2;
 /// A score under this speaks against an option even where the others are no better.
 const POOR: f64 = 50.0;
+/// Scores nearer to the others' mean than this speak neither for nor against.
+const SAME: f64 = 3.0;
 
 /// The reasons that put `best` first, and the one that speaks most against it.
 pub(super) fn tell(page: &mut Page, best: &OptionFound, others: &[OptionFound]) {
@@ -20,9 +22,7 @@ pub(super) fn tell(page: &mut Page, best: &OptionFound, others: &[OptionFound]) 
     for (_, mean, criterion) in weighed.iter().take(FOR).filter(|(gain, _, _)| *gain > 0.0) {
         table.row(row("+", criterion, *mean));
     }
-    if let Some((_, mean, criterion)) =
-        weighed.iter().skip(FOR).next_back().filter(|(gain, _, it)| *gain < 0.0 || it.score < POOR)
-    {
+    if let Some((_, mean, criterion)) = weighed.iter().skip(FOR).rev().find(|(_, mean, it)| speaks_against(it, *mean)) {
         table.row(row("-", criterion, *mean));
     }
     if !table.is_empty() {
@@ -38,6 +38,10 @@ fn weigh<'a>(criterion: &'a CriterionFound, others: &[OptionFound]) -> (f64, Opt
     let (sum, count) = of_others.fold((0.0, 0.0), |(sum, count), other| (sum + other.score, count + 1.0));
     let mean = (count > 0.0).then_some(sum / count);
     (criterion.weight * (criterion.score - mean.unwrap_or(0.0)), mean, criterion)
+}
+
+fn speaks_against(criterion: &CriterionFound, mean: Option<f64>) -> bool {
+    criterion.score < POOR || mean.is_some_and(|mean| criterion.score < mean - SAME)
 }
 
 fn row(sign: &str, criterion: &CriterionFound, mean: Option<f64>) -> [String; 4] {

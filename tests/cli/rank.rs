@@ -1,0 +1,108 @@
+//! What `rank` says of the demo rooms, on the page and as JSON.
+
+use serde_json::Value;
+
+use crate::program::{Ended, root, run};
+use crate::screens::scenarios;
+
+/// Lines of the smallest screen that is still in use, less the one that the shell's prompt takes.
+const FIRST_SCREEN: usize = 23;
+
+fn scenario(name: &str) -> String {
+    root().join("scenarios").join(name).display().to_string()
+}
+
+/// A result as JSON, without the one figure that differs from run to run.
+fn json(args: &[&str]) -> (Ended, Value) {
+    let ended = run(args);
+    let mut value: Value = serde_json::from_str(&ended.stdout).unwrap();
+    let seconds = value["work"].as_object_mut().unwrap().remove("seconds").unwrap();
+    assert!(seconds.as_f64().unwrap() > 0.0);
+    (ended, value)
+}
+
+#[test]
+fn the_first_screen_answers_which_wall_which_hand_how_large_why_and_how_firm() {
+    let file = scenario("canal-flat.yaml");
+    let page = run(&["rank", &file]);
+    assert_eq!((page.code, page.stderr.as_str()), (Some(0), ""));
+    let (_, result) = json(&["rank", &file, "--json"]);
+    let best = &result["options"][0];
+    let screen = page.stdout.lines().take(FIRST_SCREEN).collect::<Vec<_>>().join("\n");
+    assert!(screen.contains(best["title"].as_str().unwrap()), "{screen}");
+    assert!(screen.contains(best["choices"]["seat_back"].as_str().unwrap_or("free")), "{screen}");
+    let hand = best["choices"]["hand"].as_str().unwrap();
+    assert!(screen.contains(&format!("{hand}: the return is on your {hand} as you sit")), "{screen}");
+    for piece in best["pieces"].as_array().unwrap() {
+        let row = screen.lines().find(|line| line.trim_start().starts_with(piece["name"].as_str().unwrap())).unwrap();
+        let width = &piece["range"]["width"];
+        let (least, most) = (width["least"].as_f64().unwrap(), width["together"].as_f64().unwrap());
+        // Up for a least, down for a most, to a whole centimetre; a thousandth of a millimetre is rounding.
+        let range = format!("{}-{}", ((least - 1e-3) / 10.0).ceil(), ((most + 1e-3) / 10.0).floor());
+        assert!(row.contains(&range), "{range} is not in {row}");
+    }
+    let share = best["first_place_share"].as_f64().unwrap();
+    assert!(screen.contains(&format!("first in {:.0} %", share * 100.0)), "{screen}");
+    let top = best["criteria"].as_array().unwrap().iter().filter(|it| screen.contains(it["name"].as_str().unwrap()));
+    assert!(top.count() >= 2, "{screen}");
+}
+
+#[test]
+fn every_demo_room_gets_options_or_a_remedy() {
+    for scenario in scenarios() {
+        let (ended, result) = json(&["rank", "--json", "--top", "1", scenario.to_str().unwrap()]);
+        let (options, remedies) = (result["options"].as_array().unwrap(), result["remedies"].as_array().unwrap());
+        assert_eq!(result["format"], "elbowroom-result/1");
+        if options.is_empty() {
+            assert_eq!(ended.code, Some(3), "{scenario:?}");
+            assert!(!remedies.is_empty(), "{scenario:?}");
+        } else {
+            assert_eq!(ended.code, Some(0), "{scenario:?}");
+            let shares: f64 = options.iter().map(|option| option["first_place_share"].as_f64().unwrap()).sum();
+            assert!((shares - 1.0).abs() < 1e-5, "{scenario:?}: {shares}");
+        }
+    }
+}
+
+#[test]
+fn threads_and_runs_change_nothing() {
+    let file = scenario("which-hand.yaml");
+    let (_, one) = json(&["rank", "--json", &file, "--threads", "1"]);
+    let (_, two) = json(&["rank", "--json", &file, "--threads", "2"]);
+    let (_, again) = json(&["rank", "--json", &file]);
+    assert_eq!(one, two);
+    assert_eq!(one, again);
+}
+
+#[test]
+fn by_one_criterion_its_scores_fall() {
+    let (_, result) = json(&["rank", "--json", "--top", "1", "--by", "view", &scenario("canal-flat.yaml")]);
+    let view = |option: &Value| {
+        let criteria = option["criteria"].as_array().unwrap();
+        criteria.iter().find(|it| it["name"] == "view").unwrap()["score"].as_f64().unwrap()
+    };
+    let scores: Vec<f64> = result["options"].as_array().unwrap().iter().map(view).collect();
+    assert!(scores.len() > 1 && scores.windows(2).all(|pair| pair[0] >= pair[1] - 1e-9), "{scores:?}");
+}
+
+#[test]
+fn another_unit_changes_the_words_and_not_the_result() {
+    let file = scenario("narrow.yaml");
+    let page = run(&["rank", "--units", "in", "--top", "1", &file]).stdout;
+    assert!(page.contains("Sizes to shop by, in:") && page.contains("1/2"), "{page}");
+    let (_, metric) = json(&["rank", "--json", "--top", "1", &file]);
+    let (_, inches) = json(&["rank", "--json", "--top", "1", "--units", "in", &file]);
+    let sizes = |result: &Value| -> Vec<Value> {
+        let options = result["options"].as_array().unwrap().iter();
+        options.flat_map(|option| option["pieces"].as_array().unwrap().clone()).map(|it| it["size"].clone()).collect()
+    };
+    assert_eq!(sizes(&metric), sizes(&inches));
+}
+
+#[test]
+fn nothing_fits_says_what_would_help() {
+    let page = run(&["rank", &scenario("nothing-fits.yaml")]);
+    assert_eq!((page.code, page.stderr.as_str()), (Some(3), ""));
+    assert!(page.stdout.contains("Nothing fits as asked."), "{}", page.stdout);
+    assert!(page.stdout.contains("What would help"), "{}", page.stdout);
+}

@@ -5,6 +5,7 @@
 //! Deterministic; no clock, no printing.
 
 pub mod arrangement;
+mod cautions;
 pub mod criteria;
 pub mod gaps;
 pub mod geometry;

@@ -4,6 +4,7 @@ use elbowroom_model::{Brief, Rule};
 use rayon::prelude::*;
 
 use crate::arrangement::{Arrangement, Enumeration, enumerate};
+use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, RoomFound, RulesInForce, Work};
 use crate::ranking::{self, Standing};
@@ -15,9 +16,11 @@ use crate::{Limits, Watch, option_found, refusal, verify};
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
 
-/// Nodes that all arrangements of a room may take together, and that each is given at least: hostile rooms end too.
+/// Nodes that all arrangements of a room of [`USUAL_PIECES`] pieces may take together, and that each is given at least:
+/// hostile rooms end too. A node costs about the square of the number of pieces.
 const NODES_OF_ALL: usize = 60_000;
-const NODES_OF_EACH: usize = 50;
+const NODES_OF_EACH: usize = 10;
+const USUAL_PIECES: usize = 6;
 
 /// An arrangement that fits, with all that is known of it.
 pub(crate) struct Candidate<'a> {
@@ -37,8 +40,7 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     let room = RoomGround::of(brief, &site);
     let floor = Floor::of(brief, &site);
     let enumeration = enumerate(brief, &site);
-    let share = NODES_OF_ALL / enumeration.arrangements.len().max(1);
-    let limits = &Limits { nodes: limits.nodes.min(share.max(NODES_OF_EACH)), ..*limits };
+    let limits = &shared(brief, &enumeration, limits);
     let tried = try_all(&room, &floor, &enumeration, limits, watch);
     let mut programs: usize = tried.iter().map(|(_, programs)| programs).sum();
     let (mut candidates, mut refused) = (Vec::new(), Vec::new());
@@ -71,6 +73,14 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     }
 }
 
+/// The limits with the nodes that fall to each arrangement.
+fn shared(brief: &Brief, enumeration: &Enumeration, limits: &Limits) -> Limits {
+    let pieces = brief.pieces.len().max(1);
+    let all = NODES_OF_ALL * USUAL_PIECES * USUAL_PIECES / (pieces * pieces);
+    let share = all / enumeration.arrangements.len().max(1);
+    Limits { nodes: limits.nodes.min(share.max(NODES_OF_EACH)), ..*limits }
+}
+
 fn try_all<'a>(
     room: &RoomGround<'a>,
     floor: &Floor,
@@ -95,8 +105,8 @@ fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangemen
     let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: limits.nodes, without: None };
     let searched = search(room, floor, arrangement, effort);
     let programs = searched.programs;
-    let Some(found) = searched.found else {
-        let (refused, more) = refusal::refused(room, floor, arrangement, &searched.blame, limits);
+    let Some(found) = searched.found.clone() else {
+        let (refused, more) = refusal::refused(room, floor, arrangement, &searched);
         return (Err(refused), programs + more);
     };
     let routes = routes::all(room.brief, room.site, &found.layout);
@@ -144,5 +154,6 @@ fn notices(brief: &Brief, floor: &Floor) -> Vec<String> {
     let mut found: Vec<String> = brief.notices.iter().map(|notice| notice.0.clone()).collect();
     found.extend(floor.notices(brief));
     found.extend(criteria::notices(brief));
+    found.extend(cautions(brief));
     found
 }

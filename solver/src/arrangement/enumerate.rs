@@ -14,7 +14,7 @@ use crate::outcome::Refused;
 use crate::site::Site;
 
 /// The most arrangements that are solved, and the most dropped ones that are told: far beyond any room one lives in.
-pub const MOST_ARRANGEMENTS: usize = 600;
+pub const MOST_ARRANGEMENTS: usize = 256;
 
 /// The arrangements of a room.
 #[derive(Debug, Clone, PartialEq, Default)]

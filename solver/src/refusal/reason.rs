@@ -5,16 +5,18 @@ use std::collections::BTreeMap;
 use elbowroom_model::{Brief, Rounding, Rule};
 
 use super::retry::{any, fits, nearest};
-use crate::Limits;
 use crate::arrangement::Arrangement;
 use crate::outcome::Refused;
 use crate::routes::Floor;
 use crate::rules::{Cause, RuleName, With};
-use crate::search::{RoomGround, search};
+use crate::search::{RoomGround, Searched, search};
 use crate::verify::Breach;
 
 /// Rules that are tried one by one, the most blamed first.
 const TRIED: usize = 5;
+
+/// Where the search ended before it was done.
+const NOT_FOUND: &str = "No layout was found within the work allowed.";
 
 /// How fine a shortfall is found, mm.
 const FINE: f64 = 5.0;
@@ -25,15 +27,17 @@ pub(crate) fn refused(
     room: &RoomGround<'_>,
     floor: &Floor,
     arrangement: &Arrangement,
-    blame: &BTreeMap<Cause, usize>,
-    _limits: &Limits,
+    searched: &Searched,
 ) -> (Refused, usize) {
-    let ranked = ranked(blame);
+    let ranked = ranked(&searched.blame);
     let mut programs = 0;
+    if !searched.is_complete {
+        return (told(arrangement, NOT_FOUND.to_owned(), ranked.first().map_or(RuleName::Room, |c| c.rule), None), 0);
+    }
     for cause in ranked.iter().take(TRIED) {
-        let searched = search(room, floor, arrangement, any(Some(cause.rule)));
-        programs += searched.programs;
-        if searched.found.is_some() {
+        let eased = search(room, floor, arrangement, any(Some(cause.rule)));
+        programs += eased.programs;
+        if eased.found.is_some() {
             let (short_by, more) = short_by(room.brief, arrangement, cause.rule);
             let why = sentence(room.brief, cause, short_by);
             return (told(arrangement, why, cause.rule, short_by), programs + more);
@@ -145,7 +149,7 @@ fn sentence(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> String {
 fn several(brief: &Brief, ranked: &[Cause]) -> String {
     let names: Vec<String> = ranked.iter().take(2).map(|cause| sentence(brief, cause, None)).collect();
     match names.is_empty() {
-        true => "No layout was found within the work allowed.".to_owned(),
+        true => NOT_FOUND.to_owned(),
         false => format!("Several rules leave no place at once. {}", names.join(" ")),
     }
 }

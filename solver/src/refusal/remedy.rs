@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Dimension, Rule};
 
 use super::remedy_words::sentence;
-use super::retry::{how_many_fit, nearest};
+use super::retry::{Retries, nearest};
 use crate::Limits;
 use crate::outcome::{Change, Remedy};
 
@@ -34,13 +34,14 @@ pub(super) enum Lever {
 
 /// What would help where nothing fits: at most one remedy of each kind, or the least pair.
 pub(crate) fn remedies(brief: &Brief, _limits: &Limits) -> Vec<Remedy> {
+    let retries = &Retries::default();
     let kinds = [least_sizes(brief), leave_outs(brief), clearances(), walls(brief)];
-    let singles: Vec<Remedy> = kinds.iter().filter_map(|levers| least_of(brief, levers)).collect();
+    let singles: Vec<Remedy> = kinds.iter().filter_map(|levers| least_of(brief, levers, retries)).collect();
     if !singles.is_empty() {
         return singles;
     }
     let all: Vec<Lever> = kinds.concat();
-    least_pair(brief, &all).into_iter().collect()
+    least_pair(brief, &all, retries).into_iter().collect()
 }
 
 fn least_sizes(brief: &Brief) -> Vec<Lever> {
@@ -66,14 +67,14 @@ fn walls(brief: &Brief) -> Vec<Lever> {
 }
 
 /// The least change among levers of one kind that makes an option possible.
-fn least_of(brief: &Brief, levers: &[Lever]) -> Option<Remedy> {
+fn least_of(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Remedy> {
     let mut best: Option<(f64, Lever, f64)> = None;
     for &lever in levers {
         let Some((now, extreme)) = range(brief, lever) else { continue };
         let most = best.map_or(f64::INFINITY, |(by, _, _)| by);
         // Nothing nearer than what is known already is worth the search.
         let end = if (extreme - now).abs() > most { now + (extreme - now).signum() * most } else { extreme };
-        let holds = |to: f64| changed(brief, lever, to).is_some_and(|eased| how_many_fit(&eased, 1) > 0);
+        let holds = |to: f64| changed(brief, lever, to).is_some_and(|eased| retries.how_many_fit(&eased, 1) > 0);
         if !holds(end) {
             continue;
         }
@@ -86,18 +87,18 @@ fn least_of(brief: &Brief, levers: &[Lever]) -> Option<Remedy> {
         }
     }
     let (_, lever, to) = best?;
-    remedy(brief, &[(lever, to)])
+    remedy(brief, &[(lever, to)], retries)
 }
 
 /// The first pair that helps with both eased as far as they go, then each brought back as far as it can be.
-fn least_pair(brief: &Brief, levers: &[Lever]) -> Option<Remedy> {
+fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Remedy> {
     let ranges: Vec<(Lever, f64, f64)> =
         levers.iter().filter_map(|lever| range(brief, *lever).map(|(now, extreme)| (*lever, now, extreme))).collect();
     for (order, &(first, first_now, first_end)) in ranges.iter().enumerate() {
         for &(second, second_now, second_end) in &ranges[..order] {
             let holds = |a: f64, b: f64| {
                 let eased = changed(brief, first, a).and_then(|eased| changed(&eased, second, b));
-                eased.is_some_and(|eased| how_many_fit(&eased, 1) > 0)
+                eased.is_some_and(|eased| retries.how_many_fit(&eased, 1) > 0)
             };
             if !holds(first_end, second_end) || moves_pieces(first) && moves_pieces(second) {
                 continue;
@@ -112,7 +113,7 @@ fn least_pair(brief: &Brief, levers: &[Lever]) -> Option<Remedy> {
             } else {
                 nearest(second_now, second_end, FINE, |to| holds(a, to))
             };
-            return remedy(brief, &[(second, b), (first, a)]);
+            return remedy(brief, &[(second, b), (first, a)], retries);
         }
     }
     None
@@ -214,14 +215,14 @@ fn without(brief: &Brief, id: usize) -> Brief {
 }
 
 /// The changes as a remedy, with the number of options that they make possible; `None` where that is none.
-fn remedy(brief: &Brief, changes: &[(Lever, f64)]) -> Option<Remedy> {
+fn remedy(brief: &Brief, changes: &[(Lever, f64)], retries: &Retries) -> Option<Remedy> {
     // What is told is what was rounded to the shopper's step, so that is what is solved with.
     let rounded: Vec<(Lever, f64)> =
         changes.iter().map(|(lever, to)| (*lever, told_figure(brief, *lever, *to))).collect();
     let count = |changes: &[(Lever, f64)]| {
         let start = Some(brief.clone());
         let eased = changes.iter().fold(start, |eased, (lever, to)| changed(&eased?, *lever, *to));
-        eased.map_or(0, |eased| how_many_fit(&eased, COUNTED))
+        eased.map_or(0, |eased| retries.how_many_fit(&eased, COUNTED))
     };
     let (changes, options) = match count(&rounded) {
         0 => (changes.to_vec(), count(changes)),

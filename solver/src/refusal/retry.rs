@@ -7,8 +7,8 @@ use crate::routes::Floor;
 use crate::search::{Aim, Effort, RoomGround, search};
 use crate::site::Site;
 
-/// Nodes that one arrangement may take when all that is asked is whether it fits.
-const NODES: usize = 2_000;
+/// Nodes that one arrangement may take at most when all that is asked is whether it fits.
+const NODES: usize = 500;
 
 /// Whether `arrangement` has any layout under `brief`, and the programs that took.
 pub(super) fn fits(brief: &Brief, arrangement: &Arrangement) -> (bool, usize) {
@@ -23,16 +23,33 @@ pub(super) const fn any(without: Option<crate::rules::RuleName>) -> Effort<'stat
     Effort { aim: Aim::Any, to_beat: f64::NEG_INFINITY, nodes: NODES, without }
 }
 
-/// How many arrangements fit under `brief`, counted up to `enough`; those that cheap bounds drop there are out.
-pub(super) fn how_many_fit(brief: &Brief, enough: usize) -> usize {
-    let site = Site::of(brief);
-    let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
-    let enumeration = enumerate(brief, &site);
-    let fit = enumeration
-        .arrangements
-        .iter()
-        .filter(|arrangement| search(&room, &floor, arrangement, any(None)).found.is_some());
-    fit.take(enough).count()
+/// Programs that all remedies of one room may take, so that hostile rooms end too.
+const PROGRAMS: usize = 400_000;
+
+/// Counts the work of looking for remedies.
+#[derive(Debug, Default)]
+pub(super) struct Retries {
+    programs: std::cell::Cell<usize>,
+}
+
+impl Retries {
+    /// How many arrangements fit under `brief`, counted up to `enough`; those that cheap bounds drop there are out, and
+    /// none is looked at once the work allowed is done.
+    pub(super) fn how_many_fit(&self, brief: &Brief, enough: usize) -> usize {
+        let site = Site::of(brief);
+        let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
+        // A program costs about the square of the number of pieces.
+        let weight = (brief.pieces.len() / 4).pow(2).max(1);
+        let fits = |arrangement: &&Arrangement| {
+            if self.programs.get() > PROGRAMS {
+                return false;
+            }
+            let searched = search(&room, &floor, arrangement, any(None));
+            self.programs.set(self.programs.get() + searched.programs * weight);
+            searched.found.is_some()
+        };
+        enumerate(brief, &site).arrangements.iter().filter(fits).take(enough).count()
+    }
 }
 
 /// The value nearest to `now` in `now..=extreme` (or down to it) for which `holds`, within `step`; `extreme` is known to hold.

@@ -46,6 +46,34 @@ pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_>],
 /// What stands before a mouth reaches in by this at least, mm: what merely touches its line stands beyond it.
 const BEFORE: f64 = 1.0;
 
+/// What would let a walker reach a turning circle; `None` where one can be reached already, or none is asked for.
+#[must_use]
+pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_>], layout: &Layout) -> Option<Mend> {
+    let centre = layout.turning_circle?;
+    let entrances: Vec<ItemId> = entrances(ground.brief).collect();
+    let widths: Vec<(ItemId, Widest)> = entrances
+        .into_iter()
+        .map(|from| (from, floor.circle_width(ground.brief, layout, End::Item(from), centre)))
+        .collect();
+    let is_reached = |(_, widest): &(ItemId, Widest)| widest.width >= widest.needs - ENOUGH;
+    if widths.is_empty() || widths.iter().any(is_reached) || floor.find_circle(ground.brief, layout).is_some() {
+        return None;
+    }
+    let (from, widest) = widths.into_iter().max_by(|a, b| a.1.width.total_cmp(&b.1.width))?;
+    let demand = Demand { from, to: End::Piece(ground.arrangement.main_seat), rule: elbowroom_model::Rule::Walkway };
+    let scene = Scene { ground, floor, poses, layout, demand };
+    let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
+    let alternatives = links.flat_map(|link| scene.opened(link, widest.needs + SPARE, None)).collect();
+    let cause = Cause { rule: RuleName::TurningCircle, piece: ground.arrangement.main_seat, with: With::Itself };
+    Some(Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
+}
+
+fn entrances(brief: &elbowroom_model::Brief) -> impl Iterator<Item = ItemId> {
+    let is_entrance =
+        |kind: &elbowroom_model::ItemKind| kind.leads_to().is_some_and(elbowroom_model::LeadsTo::is_entrance);
+    brief.room.items().filter(move |(_, item)| is_entrance(&item.kind)).map(|(id, _)| id)
+}
+
 /// One route of one layout.
 struct Scene<'a> {
     ground: &'a Ground<'a>,

@@ -69,7 +69,7 @@ pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, e
     let mut tree = tree::Tree::<DefaultEngine>::new(&problem, floor, effort.nodes, effort.to_beat);
     let bound = tree.search();
     let found = tree.best.as_ref().map(|best| Found {
-        layout: tree::layout_of(&problem, best),
+        layout: with_circle(room.brief, floor, tree::layout_of(&problem, best)),
         objective: best.bound(),
         bound,
         values: crate::program::Engine::values(&best.engine).to_vec(),
@@ -77,4 +77,10 @@ pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, e
     });
     let is_complete = tree.is_complete();
     Searched { found, is_complete, blame: tree.blame, programs: tree.programs }
+}
+
+/// The layout with its turning circle where it can be reached best.
+fn with_circle(brief: &elbowroom_model::Brief, floor: &Floor, layout: Layout) -> Layout {
+    let turning_circle = floor.find_circle(brief, &layout).or(layout.turning_circle);
+    Layout { turning_circle, ..layout }
 }

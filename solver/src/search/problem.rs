@@ -59,7 +59,8 @@ pub(super) struct Problem<'a> {
     /// For each piece: its states, and whether it may be left out.
     pub(super) ways: Vec<Ways>,
     room: Cell,
-    pairs: Vec<OnceCell<Cell>>,
+    /// What is asked of each state with each later one, worked out when first asked.
+    pairs: Vec<OnceCell<Vec<OnceCell<Cell>>>>,
     without: Option<RuleName>,
 }
 
@@ -68,7 +69,9 @@ pub(super) struct State<'a> {
     pub(super) pose: Pose<'a>,
     /// Bounds of its place: across, then out.
     place: [(usize, (f64, f64)); 2],
-    alone: Cell,
+    /// It has other stands too, so that bounds do not hold it to its place.
+    is_one_of_several: bool,
+    alone: OnceCell<Cell>,
 }
 
 /// The ways one piece may stand.
@@ -105,7 +108,7 @@ impl<'a> Problem<'a> {
         }
         problem.room = problem.cell(|rule| rule.room(&ground), &[]);
         let count = problem.states.len();
-        problem.pairs = (0..count * count).map(|_| OnceCell::new()).collect();
+        problem.pairs = (0..count).map(|_| OnceCell::new()).collect();
         problem
     }
 
@@ -114,15 +117,23 @@ impl<'a> Problem<'a> {
         &self.room
     }
 
-    /// What is asked of one piece under one stand.
+    /// What is asked of one piece under one stand; worked out when first asked.
     pub(super) fn alone(&self, state: usize) -> &Cell {
-        &self.states[state].alone
+        let State { pose, place, is_one_of_several, alone } = &self.states[state];
+        alone.get_or_init(|| {
+            let mut cell = self.cell(|rule| rule.alone(&self.ground, pose), place);
+            if *is_one_of_several {
+                cell.keep_in(place, pose.id);
+            }
+            cell
+        })
     }
 
     /// What is asked of two pieces under their stands; worked out when first asked.
     pub(super) fn between(&self, first: usize, second: usize) -> &Cell {
         let (first, second) = if first < second { (first, second) } else { (second, first) };
-        self.pairs[first * self.states.len() + second].get_or_init(|| {
+        let row = self.pairs[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
+        row[second].get_or_init(|| {
             let (a, b) = (&self.states[first], &self.states[second]);
             let places = [a.place, b.place].concat();
             self.cell(|rule| rule.between(&self.ground, &a.pose, &b.pose), &places)
@@ -201,11 +212,7 @@ impl<'a> Problem<'a> {
         for stand in 0..stands {
             let Some(pose) = Pose::of(ground.brief, ground.arrangement, ground.variables, id, stand) else { continue };
             let place = place_of(&ground, &pose);
-            let mut alone = self.cell(|rule| rule.alone(&ground, &pose), &place);
-            if stands > 1 {
-                alone.keep_in(&place, pose.id);
-            }
-            self.states.push(State { pose, place, alone });
+            self.states.push(State { pose, place, is_one_of_several: stands > 1, alone: OnceCell::new() });
         }
         (first..self.states.len()).collect()
     }

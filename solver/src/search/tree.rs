@@ -289,7 +289,9 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn finish(&mut self, node: &Node<E>, found: Node<E>) {
         let poses: Vec<_> = standing(&found).into_iter().map(|state| &self.problem.states[state].pose).collect();
         let layout = layout_of(self.problem, &found);
-        match route::first_too_narrow(&self.problem.ground, self.floor, &poses, &layout) {
+        let ground = &self.problem.ground;
+        let too_narrow = route::first_too_narrow(ground, self.floor, &poses, &layout);
+        match too_narrow.or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout)) {
             None => self.keep(node, found),
             Some(Mend { mut requirement, is_exhaustive }) => {
                 self.problem.strike_impossible(&mut requirement, &standing(&found));

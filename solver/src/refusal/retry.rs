@@ -24,7 +24,7 @@ pub(super) const fn any(without: Option<crate::rules::RuleName>) -> Effort<'stat
 }
 
 /// Programs that all remedies of one room may take, so that hostile rooms end too.
-const PROGRAMS: usize = 400_000;
+const PROGRAMS: usize = 200_000;
 
 /// Counts the work of looking for remedies.
 #[derive(Debug, Default)]
@@ -36,6 +36,9 @@ impl Retries {
     /// How many arrangements fit under `brief`, counted up to `enough`; those that cheap bounds drop there are out, and
     /// none is looked at once the work allowed is done.
     pub(super) fn how_many_fit(&self, brief: &Brief, enough: usize) -> usize {
+        if self.programs.get() > PROGRAMS {
+            return 0;
+        }
         let site = Site::of(brief);
         let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
         // A program costs about the square of the number of pieces.

@@ -1,6 +1,11 @@
-//! Suite `published`.
+//! Suite `published`: figures that others printed and rooms that others measured, with the source beside each.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
 
+#[allow(dead_code, reason = "this suite needs a part of what the suites share")]
+#[path = "../support/mod.rs"]
+mod support;
+
+mod clearances;
 mod screens;
 mod sight;
 mod sun;

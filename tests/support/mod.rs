@@ -1,3 +1,5 @@
-//! What several suites share: rooms made by hand, and a second checker of results.
+//! What several suites share: rooms made by hand or as text, and what came of them.
 
+pub(crate) mod plan;
+pub(crate) mod ranked;
 pub(crate) mod rooms;

@@ -100,7 +100,9 @@ fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Reme
                 let eased = changed(brief, first, a).and_then(|eased| changed(&eased, second, b));
                 eased.is_some_and(|eased| retries.how_many_fit(&eased, 1) > 0)
             };
-            if !holds(first_end, second_end) || moves_pieces(first) && moves_pieces(second) {
+            if (moves_pieces(first) || moves_pieces(second)) && names_piece(first) && names_piece(second)
+                || !holds(first_end, second_end)
+            {
                 continue;
             }
             let a = if is_all_or_nothing(first) {
@@ -117,6 +119,11 @@ fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Reme
         }
     }
     None
+}
+
+/// The lever is about a piece, by its place in the brief.
+const fn names_piece(lever: Lever) -> bool {
+    matches!(lever, Lever::Least(..) | Lever::LeaveOut(_))
 }
 
 /// Leaving a piece out shifts the places of those after it.
@@ -202,7 +209,9 @@ fn eased_off_wall(piece: &elbowroom_model::Piece, rule: Rule, to: f64) -> f64 {
 /// The brief without one piece; pairs that began with it begin with the next.
 fn without(brief: &Brief, id: usize) -> Brief {
     let mut left = brief.clone();
-    left.pieces.remove(id);
+    if id < left.pieces.len() {
+        left.pieces.remove(id);
+    }
     let heir = brief.pieces.iter().position(|piece| piece.alike == Some(id));
     for (place, piece) in left.pieces.iter_mut().enumerate() {
         piece.alike = match piece.alike {

@@ -68,7 +68,9 @@ fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
             rows
         }
         (Role::ScreenBeside, _) if seat.role == Role::MainSeat => {
-            distance(pose, 0, &middle.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0)).into()
+            // Less than a seat drawn up to its wall, which it would otherwise pull off it.
+            let ahead = middle.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0);
+            distance(pose, 0, &Linear::default().plus(&ahead, 0.5)).into()
         }
         (Role::LeftOf | Role::RightOf, _) if seat.role == Role::MainSeat => {
             let side = if pose.role == Role::LeftOf { seat.left() } else { -seat.left() };

@@ -17,9 +17,20 @@ pub enum Aim<'a> {
     Together,
     /// One dimension of one piece, while the same pieces stand as in this layout.
     Alone(usize, Dimension, &'a Layout),
+    /// The order of the room, while every piece of this layout keeps at least its size.
+    Tidy(&'a Layout),
     /// Nothing: any layout will do.
     Any,
 }
+
+/// A node is given up where its bound is not above the best by more than this share: half of what a proof allows.
+const SAME_VALUE: f64 = 5e-4;
+
+/// Order that differs by less is the same: a centimetre of misplacement.
+const INDIFFERENT_ORDER: f64 = 0.01;
+
+/// Sizes that are held may give by this, mm: rounding, not size.
+const HELD_WITHIN: f64 = 1e-4;
 
 /// What a room gives to all of its arrangements, prepared once.
 #[derive(Debug, Clone)]
@@ -149,6 +160,9 @@ impl<'a> Problem<'a> {
     /// Bounds of the variables at the root: places within the room where a piece has one stand only.
     pub(super) fn bounds(&self) -> Vec<(f64, f64)> {
         let mut bounds = self.ground.variables.bounds.clone();
+        if let Aim::Tidy(layout) = self.aim {
+            hold_sizes(self.ground.variables, layout, &mut bounds);
+        }
         for ways in &self.ways {
             if let ([only], false) = (&ways.states[..], ways.may_be_left_out) {
                 for (variable, range) in self.states[*only].place {
@@ -166,6 +180,7 @@ impl<'a> Problem<'a> {
         match self.aim {
             Aim::Together => variables.objective.clone(),
             Aim::Any => nothing,
+            Aim::Tidy(_) => variables.objective.iter().map(|counts| counts.min(0.0)).collect(),
             Aim::Alone(piece, dimension, _) => {
                 let mut objective = nothing;
                 let size = variables.pieces.get(piece).and_then(|piece| piece.dimension(dimension));
@@ -182,25 +197,34 @@ impl<'a> Problem<'a> {
     pub(super) fn presence(&self, piece: usize) -> f64 {
         match self.aim {
             Aim::Together => self.ground.variables.pieces.get(piece).map_or(0.0, |piece| piece.presence),
-            Aim::Alone(..) | Aim::Any => 0.0,
+            Aim::Alone(..) | Aim::Any | Aim::Tidy(_) => 0.0,
         }
     }
 
     /// Whether ties are settled too.
     fn settles_ties(&self) -> bool {
-        self.aim == Aim::Together
+        matches!(self.aim, Aim::Together | Aim::Tidy(_))
+    }
+
+    /// How much more a node must promise than the best layout to be worth a look: half of what a proof allows, or a
+    /// centimetre of order.
+    pub(super) fn indifference(&self, best: f64) -> f64 {
+        match self.aim {
+            Aim::Tidy(_) => INDIFFERENT_ORDER,
+            Aim::Together | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
+        }
     }
 
     fn may_be_left_out(&self, piece: usize) -> bool {
         match self.aim {
-            Aim::Alone(_, _, layout) => layout.of(piece).is_none(),
+            Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(piece).is_none(),
             Aim::Together | Aim::Any => self.ground.brief.pieces.get(piece).is_some_and(|piece| !piece.needed),
         }
     }
 
     fn states_of(&mut self, id: usize) -> Vec<usize> {
         let ground = self.ground;
-        if let Aim::Alone(_, _, layout) = self.aim
+        if let Aim::Alone(_, _, layout) | Aim::Tidy(layout) = self.aim
             && layout.of(id).is_none()
         {
             return Vec::new();
@@ -222,6 +246,21 @@ impl<'a> Problem<'a> {
         let ties: &[&dyn LayoutRule] = if self.settles_ties() { &TIES } else { &[] };
         let asked = RULES.iter().chain(ties).flat_map(|rule| ask(*rule));
         Cell::of(asked.filter(|requirement| Some(requirement.cause.rule) != self.without), &ranges)
+    }
+}
+
+/// Holds every size to what it is in `layout` at least.
+fn hold_sizes(variables: &Variables, layout: &Layout, bounds: &mut [(f64, f64)]) {
+    for placed in &layout.placed {
+        let Some(piece) = variables.pieces.get(placed.piece) else { continue };
+        for dimension in [Dimension::Width, Dimension::Return, Dimension::Depth] {
+            if let (Some(size), Some(now)) = (piece.dimension(dimension), placed.size.get(dimension)) {
+                let (up, beyond) = (bounds[size.up].1, bounds[size.beyond].1);
+                let over = (now - size.least - HELD_WITHIN).max(0.0);
+                bounds[size.up].0 = over.min(up);
+                bounds[size.beyond].0 = (over - up).clamp(0.0, beyond);
+            }
+        }
     }
 }
 

@@ -12,9 +12,6 @@ use crate::routes::Floor;
 use crate::rules::route::{self, Mend};
 use crate::rules::{Cause, Requirement, TOLERANCE};
 
-/// A node is given up where its bound is not above the best by more than this share: half of what a proof allows.
-const SAME_VALUE: f64 = 5e-4;
-
 /// A round gap is not halved below this angle, radians: its chord lies within a thousandth of a millimetre of the arc.
 const FINEST_SECTOR: f64 = 0.1 * std::f64::consts::PI / 180.0;
 
@@ -334,7 +331,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// Nothing under this bound is worth looking at.
     fn is_hopeless(&self, bound: f64) -> bool {
         match &self.best {
-            Some(best) => bound <= best.bound() * (1.0 + SAME_VALUE),
+            Some(best) => bound <= best.bound() + self.problem.indifference(best.bound()),
             None => bound <= self.to_beat,
         }
     }

@@ -2,3 +2,9 @@
 
 #[path = "routes/dilation_table.rs"]
 mod dilation_table;
+#[path = "routes/grid.rs"]
+mod grid;
+#[path = "routes/laws.rs"]
+mod laws;
+#[path = "routes/odd_rooms.rs"]
+mod odd_rooms;

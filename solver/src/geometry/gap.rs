@@ -76,9 +76,18 @@ impl Nearest {
 fn nearest_on(shape: &Convex, point: Point) -> Point {
     let Some(&only) = shape.corners().first() else { return point };
     let mut best = Nearest { squared: f64::INFINITY, at: [point, only] };
-    best.keep(point, only);
+    // Of a polygon only those edges count that have the point on their outer side, where any has.
+    let polygon = shape.corners().len() >= 3;
     for (start, end) in shape.edges() {
-        best.keep(point, nearest_on_segment(start, end, point));
+        if !polygon || (end - start).cross(point - start) < 0.0 {
+            best.keep(point, nearest_on_segment(start, end, point));
+        }
+    }
+    if best.squared.is_infinite() {
+        best.keep(point, only);
+        for (start, end) in shape.edges() {
+            best.keep(point, nearest_on_segment(start, end, point));
+        }
     }
     best.at[1]
 }

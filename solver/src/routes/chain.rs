@@ -15,19 +15,27 @@ pub(super) struct Chain {
 /// odd number of times.
 pub(super) fn first_odd(count: usize, joints: &[Joint]) -> Option<Chain> {
     let mut groups = Groups::new(count);
-    let mut tree: Vec<Vec<(usize, usize)>> = vec![Vec::new(); count];
+    let mut kept = Vec::with_capacity(count);
     for (place, joint) in joints.iter().enumerate() {
         let [first, second] = joint.between;
         match groups.join(first, second, joint.odd) {
-            Joined::Apart => {
-                tree[first].push((second, place));
-                tree[second].push((first, place));
-            }
+            Joined::Apart => kept.push(place),
             Joined::Even => {}
-            Joined::Odd => return Some(closed(&tree, second, first, place)),
+            Joined::Odd => return Some(closed(&tree(count, joints, &kept), second, first, place)),
         }
     }
     None
+}
+
+/// For each stop the stops that it was joined to, and by which joint.
+fn tree(count: usize, joints: &[Joint], kept: &[usize]) -> Vec<Vec<(usize, usize)>> {
+    let mut tree = vec![Vec::new(); count];
+    for &place in kept {
+        let [first, second] = joints[place].between;
+        tree[first].push((second, place));
+        tree[second].push((first, place));
+    }
+    tree
 }
 
 enum Joined {

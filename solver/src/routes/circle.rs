@@ -6,8 +6,9 @@ use elbowroom_model::{Brief, LeadsTo, Point, Rule};
 use super::End;
 use super::floor::{Floor, Tables};
 use super::mouth::Mouth;
+use super::obstacles::Obstacles;
 use super::stop::Stop;
-use super::widest::{Widest, widest_to_place};
+use super::widest::{Widest, to_place};
 use crate::geometry::{Bounds, Convex, equidistant, gap};
 use crate::layout::Layout;
 
@@ -73,17 +74,20 @@ fn nearest_first(mut centres: Vec<Point>, entrances: &[Mouth]) -> Vec<Point> {
 /// The floor with everything on it that cannot be moved aside.
 struct Clear<'a> {
     walls: &'a [Stop],
-    things: Vec<Stop>,
+    obstacles: Obstacles,
 }
 
 impl<'a> Clear<'a> {
     fn new(floor: &'a Floor, brief: &Brief, layout: &Layout) -> Self {
-        Self { walls: &floor.walls, things: floor.things(brief, layout, Tables::None) }
+        let things = floor.things(brief, layout, Tables::None);
+        let obstacles = Obstacles::new(&floor.walls, things, brief.rules.get(Rule::Walkway));
+        Self { walls: &floor.walls, obstacles }
     }
 
     fn width(&self, mouth: Mouth, walkway: f64, centre: Point) -> Widest {
         let mouth = mouth.widened(walkway, self.walls);
-        widest_to_place(self.walls, &mouth, centre, &self.things, walkway)
+        let met = self.obstacles.met(std::slice::from_ref(&mouth), |_| true);
+        to_place(&met, &mouth, centre, walkway)
     }
 
     /// Whether a disc of this radius lies in the room and touches nothing.
@@ -95,7 +99,7 @@ impl<'a> Clear<'a> {
     fn leg_is_free(&self, (from, to): (Point, Point), radius: f64) -> bool {
         let leg = Convex::counter_clockwise(if from == to { vec![from] } else { vec![from, to] });
         let (bounds, near) = (Bounds::of(&leg), (radius - ROUNDING).max(0.0));
-        let mut stops = self.walls.iter().chain(&self.things);
+        let mut stops = self.obstacles.stops.iter();
         stops.all(|stop| stop.bounds.apart_by(&bounds, near) || gap(&stop.shape, &leg).clear >= near)
     }
 
@@ -112,7 +116,7 @@ impl<'a> Clear<'a> {
     /// Every place where a circle is held between two things: where any is free there is a free one so held, since the
     /// places for its centre are bounded by the outlines of things moved outward, and end where two of these cross.
     fn held_centres(&self, radius: f64) -> Vec<Point> {
-        let stops: Vec<&Stop> = self.walls.iter().chain(&self.things).collect();
+        let stops = &self.obstacles.stops;
         let mut centres = Vec::new();
         for (j, second) in stops.iter().enumerate() {
             for first in &stops[..j] {

@@ -7,51 +7,56 @@ use super::mouth::{AT_END, Mouth, ON_LINE, Owner, Side};
 use super::stop::Stop;
 use crate::geometry::{Convex, cross_section};
 
-/// Both ends and the back of each mouth (three for each, in that order), then walls and things.
+/// Everything that stops a disc between these mouths: both ends and the back of each mouth, then walls and things.
 pub(super) fn stops_of(walls: &[Stop], mouths: &[Mouth], things: &[Stop]) -> Vec<Stop> {
-    let mut stops = Vec::with_capacity(3 * mouths.len() + walls.len() + things.len() + 4);
+    let mut stops = mouth_stops(mouths);
+    for stop in walls.iter().chain(things) {
+        match left_of(stop, mouths) {
+            Some(mut left) => stops.append(&mut left),
+            None => stops.push(stop.clone()),
+        }
+    }
+    stops
+}
+
+/// Both ends and the back of each mouth: three for each, in that order.
+pub(super) fn mouth_stops(mouths: &[Mouth]) -> Vec<Stop> {
+    let mut stops = Vec::with_capacity(3 * mouths.len() + 4);
     for mouth in mouths {
         let id = ShapeId::Mouth(mouth.end);
         stops.extend(mouth.stretch.map(|end| Stop::point(id, end)));
         stops.push(mouth.back());
     }
-    stops.extend(walls_beside(walls, mouths));
-    things_beside(things.iter().cloned(), mouths, &mut stops);
     stops
 }
 
-/// Stretches of wall left between corners and mouths.
-fn walls_beside(walls: &[Stop], mouths: &[Mouth]) -> Vec<Stop> {
-    let mut stretches = walls.to_vec();
-    for mouth in mouths.iter().filter(|mouth| mouth.owner == Owner::Wall) {
-        stretches = stretches.into_iter().flat_map(|wall| beside(wall, mouth)).collect();
-    }
-    stretches
-}
-
-/// A thing as the walkers of a route meet it: cut in two at the line of a mouth that it crosses. What lies behind a
+/// What the walkers of a route meet of a stop that its mouths cut; `None` where none does. Of a wall the stretches beside
+/// its doorways and windows are left. A thing is cut in two at the line of a mouth that it crosses; what lies behind a
 /// doorway or window then falls away.
-fn things_beside(things: impl IntoIterator<Item = Stop>, mouths: &[Mouth], stops: &mut Vec<Stop>) {
-    for thing in things {
-        if !mouths.iter().any(|mouth| crosses(&thing, mouth)) {
-            stops.push(thing);
-            continue;
-        }
-        let mut parts = vec![thing];
-        for mouth in mouths {
-            parts = parts.into_iter().flat_map(|part| cut(part, mouth)).collect();
-        }
-        stops.append(&mut parts);
+pub(super) fn left_of(stop: &Stop, mouths: &[Mouth]) -> Option<Vec<Stop>> {
+    if !mouths.iter().any(|mouth| opens(stop, mouth) || crosses(stop, mouth)) {
+        return None;
     }
+    let mut parts = vec![stop.clone()];
+    for mouth in mouths {
+        let cut = |part: Stop| if opens(&part, mouth) { beside(part, mouth) } else { cut(part, mouth) };
+        parts = parts.into_iter().flat_map(cut).collect();
+    }
+    Some(parts)
 }
 
+/// Whether the mouth is a doorway or window in this stretch of wall.
+fn opens(wall: &Stop, mouth: &Mouth) -> bool {
+    let &[start, end] = wall.shape.corners() else { return false };
+    let off_line = |at: Point| mouth.before.dot(at - mouth.stretch[0]).abs() > ON_LINE;
+    let faces = mouth.before.dot((end - start).right()) > 0.0;
+    mouth.owner == Owner::Wall && faces && !off_line(start) && !off_line(end)
+}
+
+/// The stretches of a wall beside a mouth in it.
 fn beside(wall: Stop, mouth: &Mouth) -> Vec<Stop> {
     let &[start, end] = wall.shape.corners() else { return vec![wall] };
     let Some(along) = (end - start).unit() else { return vec![wall] };
-    let off_line = |at: Point| mouth.before.dot(at - mouth.stretch[0]).abs() > ON_LINE;
-    if off_line(start) || off_line(end) || mouth.before.dot(along.right()) <= 0.0 {
-        return vec![wall];
-    }
     let length = (end - start).norm();
     let places = mouth.stretch.map(|at| (along.dot(at - start), at));
     let [from, to] = if places[0].0 <= places[1].0 { places } else { [places[1], places[0]] };

@@ -5,9 +5,10 @@ use std::collections::BTreeMap;
 use elbowroom_model::{Brief, PieceKind, Rule};
 
 use super::mouth::Mouth;
+use super::obstacles::Obstacles;
 use super::stop::Stop;
 use super::walk::walk_between;
-use super::widest::{ENOUGH, Widest, widest_between};
+use super::widest::{ENOUGH, Widest, between, widest_between};
 use super::{Demand, End, Route, ShapeId, demands, doorstep};
 use crate::geometry::{Convex, gap};
 use crate::layout::{Layout, Placed};
@@ -69,6 +70,30 @@ impl Floor {
         }
     }
 
+    /// The first route of a layout that is narrower than it must be, its width and the chain that keeps it so; `None`
+    /// where every route is wide enough. Routes are told in the order of [`demands`].
+    #[must_use]
+    pub fn first_too_narrow(&self, brief: &Brief, layout: &Layout) -> Option<(Demand, Widest)> {
+        let widest_rule = brief.rules.get(Rule::Walkway).max(brief.rules.get(Rule::Passage));
+        let obstacles = Obstacles::new(&self.walls, self.things(brief, layout, Tables::All), widest_rule);
+        demands(brief, layout).into_iter().find_map(|demand| {
+            let needs = self.needs(brief, &demand);
+            let Some(mouths) = self.mouths(brief, layout, &demand) else {
+                return Some((demand, Widest::closed(needs)));
+            };
+            let left_out = Self::tables(brief, layout, &demand).left_out(brief, layout);
+            let counts = |id| !matches!(id, ShapeId::Part { piece, .. } if left_out.contains(&piece));
+            let found = between(&obstacles.met(&mouths, counts), &mouths, needs, needs);
+            (!found.passes()).then_some((demand, found))
+        })
+    }
+
+    /// Every route that a layout must have, with its width and its length.
+    #[must_use]
+    pub fn routes(&self, brief: &Brief, layout: &Layout) -> Vec<Route> {
+        demands(brief, layout).iter().map(|demand| self.route(brief, layout, demand)).collect()
+    }
+
     /// A route with its width and its length.
     #[must_use]
     pub fn route(&self, brief: &Brief, layout: &Layout, demand: &Demand) -> Route {
@@ -128,13 +153,10 @@ impl Floor {
     /// Everything that stops a disc besides the walls. Rugs do not.
     pub(super) fn things(&self, brief: &Brief, layout: &Layout, tables: Tables<'_>) -> Vec<Stop> {
         let mut things = self.bodies.clone();
+        let left_out = tables.left_out(brief, layout);
         for placed in &layout.placed {
-            let counts = match brief.pieces.get(placed.piece).map(|piece| piece.kind) {
-                Some(PieceKind::Rug) | None => false,
-                Some(PieceKind::CoffeeTable) => tables.count(placed),
-                Some(_) => true,
-            };
-            if counts {
+            let is_flat = brief.pieces.get(placed.piece).is_none_or(|piece| piece.kind == PieceKind::Rug);
+            if !is_flat && !left_out.contains(&placed.piece) {
                 things.extend(parts(placed));
             }
         }
@@ -161,6 +183,14 @@ impl Floor {
 }
 
 impl Tables<'_> {
+    /// The coffee tables that do not count, by their place in the brief.
+    fn left_out(self, brief: &Brief, layout: &Layout) -> Vec<usize> {
+        let is_table =
+            |placed: &&Placed| brief.pieces.get(placed.piece).is_some_and(|piece| piece.kind == PieceKind::CoffeeTable);
+        let tables = layout.placed.iter().filter(is_table);
+        tables.filter(|table| !self.count(table)).map(|table| table.piece).collect()
+    }
+
     fn count(self, table: &Placed) -> bool {
         match self {
             Self::All => true,
@@ -184,6 +214,5 @@ fn parts(placed: &Placed) -> impl Iterator<Item = Stop> {
 /// Every route that a layout must have, with its width and its length.
 #[must_use]
 pub fn all(brief: &Brief, site: &Site, layout: &Layout) -> Vec<Route> {
-    let floor = Floor::of(brief, site);
-    demands(brief, layout).iter().map(|demand| floor.route(brief, layout, demand)).collect()
+    Floor::of(brief, site).routes(brief, layout)
 }

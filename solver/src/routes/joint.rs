@@ -3,8 +3,9 @@
 use elbowroom_model::Point;
 
 use super::mouth::{AT_END, Mouth, ON_LINE, Side};
+use super::obstacles::Met;
 use super::stop::Stop;
-use crate::geometry::gap;
+use crate::geometry::Gap;
 
 /// Two stops that stand nearer to each other than the widest disc that is asked about.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -32,23 +33,17 @@ impl<'a> Course<'a> {
     }
 
     /// Every joint with a gap below `limit` that stops a disc.
-    pub(super) fn joints(&self, stops: &[Stop], limit: f64) -> Vec<Joint> {
-        let sides: Vec<Vec<Side>> = stops.iter().map(|stop| self.sides(stop)).collect();
-        let mut joints = Vec::new();
-        for (j, (second, second_sides)) in stops.iter().zip(&sides).enumerate() {
-            for (i, (first, first_sides)) in stops[..j].iter().zip(&sides).enumerate() {
-                if first.bounds.apart_by(&second.bounds, limit) {
-                    continue;
-                }
-                let found = gap(&first.shape, &second.shape);
-                let open = found.clear < limit && !self.is_void(found.at, first_sides, second_sides);
-                if open {
-                    let odd = self.is_odd(&[first.heart, found.at[0], found.at[1], second.heart]);
-                    joints.push(Joint { between: [i, j], gap: found.clear, at: found.at, odd });
-                }
+    pub(super) fn joints(&self, met: &Met<'_>, limit: f64) -> Vec<Joint> {
+        let sides: Vec<Option<[Side; 2]>> = (0..met.places()).map(|place| Some(self.sides(met.stop(place)?))).collect();
+        let joint = |(between, gap): ([usize; 2], Gap)| {
+            let [first, second] = between;
+            if self.is_void(gap.at, &sides[first]?, &sides[second]?) {
+                return None;
             }
-        }
-        joints
+            let path = [met.stop(first)?.heart, gap.at[0], gap.at[1], met.stop(second)?.heart];
+            Some(Joint { between, gap: gap.clear, at: gap.at, odd: self.is_odd(&path) })
+        };
+        met.gaps(limit).filter_map(joint).collect()
     }
 
     /// Whether the path crosses the curve between the two starts an odd number of times. The curve runs from each
@@ -58,12 +53,17 @@ impl<'a> Course<'a> {
         self.starts.iter().map(|start| crossings(*start)).sum::<usize>() % 2 == 1
     }
 
-    fn sides(&self, stop: &Stop) -> Vec<Side> {
-        self.mouths.iter().map(|(mouth, ..)| mouth.side(&stop.shape)).collect()
+    /// Where a stop lies, seen from each mouth (a route to a place on the floor has one mouth).
+    fn sides(&self, stop: &Stop) -> [Side; 2] {
+        let mut sides = [Side::Before; 2];
+        for (side, (mouth, ..)) in sides.iter_mut().zip(&self.mouths) {
+            *side = mouth.side(&stop.shape);
+        }
+        sides
     }
 
     /// Whether a nearest segment stops nobody, since it passes through a mouth or touches one from behind.
-    fn is_void(&self, at: [Point; 2], first: &[Side], second: &[Side]) -> bool {
+    fn is_void(&self, at: [Point; 2], first: &[Side; 2], second: &[Side; 2]) -> bool {
         let sides = first.iter().zip(second);
         self.mouths.iter().zip(sides).any(|(&(mouth, along, width), (&first, &second))| {
             let [from, to] = at.map(|at| mouth.place(along, at));

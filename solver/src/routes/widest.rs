@@ -6,14 +6,14 @@
 use elbowroom_model::Point;
 
 use super::chain::{Chain, first_odd};
-use super::cut::stops_of;
 use super::joint::{Course, Joint};
 use super::mouth::{Mouth, Owner};
+use super::obstacles::{Met, Obstacles};
 use super::stop::Stop;
 use super::{Pinch, ShapeId};
 
-/// A route whose width falls short by less than this is wide enough, mm.
-pub(super) const ENOUGH: f64 = 1e-6;
+/// A route whose width falls short by less than this is wide enough, mm: rounding of a program's answer, not room.
+pub(super) const ENOUGH: f64 = 1e-4;
 
 /// How wide a route is, and what keeps it from being wider.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,62 +59,64 @@ impl Widest {
 /// a disc.
 #[must_use]
 pub fn widest_between(walls: &[Stop], mouths: &[Mouth; 2], things: &[Stop], needs: f64) -> Widest {
-    let starts = [mouths[0].start(), mouths[1].start()];
     let cap = mouths[0].width().min(mouths[1].width());
-    widest(walls, mouths, starts, things, (cap, needs))
+    let obstacles = Obstacles::new(walls, things.to_vec(), cap);
+    between(&obstacles.met(mouths, |_| true), mouths, cap, needs)
 }
 
-/// The widest route from a mouth as widened to a place on the floor, not wider than `cap`.
-#[must_use]
-pub fn widest_to_place(walls: &[Stop], mouth: &Mouth, place: Point, things: &[Stop], cap: f64) -> Widest {
-    let starts = [mouth.start(), place];
-    widest(walls, std::slice::from_ref(mouth), starts, things, (cap.min(mouth.width()), cap))
+/// The widest route between two mouths, where it is narrower than `cap`.
+pub(super) fn between(met: &Met<'_>, mouths: &[Mouth; 2], cap: f64, needs: f64) -> Widest {
+    let course = Course::new(mouths, [mouths[0].start(), mouths[1].start()]);
+    let cap = cap.min(mouths[0].width()).min(mouths[1].width());
+    widest(met, mouths, &course, (cap, needs))
 }
 
-fn widest(walls: &[Stop], mouths: &[Mouth], starts: [Point; 2], things: &[Stop], (cap, needs): (f64, f64)) -> Widest {
-    let stops = stops_of(walls, mouths, things);
-    let course = Course::new(mouths, starts);
-    let mut joints = course.joints(&stops, cap);
-    join_behind(&stops, mouths, &course, &mut joints);
+/// The widest route from a mouth as widened to a place on the floor, not wider than `needs`.
+pub(super) fn to_place(met: &Met<'_>, mouth: &Mouth, place: Point, needs: f64) -> Widest {
+    let mouths = std::slice::from_ref(mouth);
+    widest(met, mouths, &Course::new(mouths, [mouth.start(), place]), (needs.min(mouth.width()), needs))
+}
+
+fn widest(met: &Met<'_>, mouths: &[Mouth], course: &Course<'_>, (cap, needs): (f64, f64)) -> Widest {
+    let mut joints = course.joints(met, cap);
+    join_behind(met, mouths, course, &mut joints);
     joints.sort_unstable_by(|a, b| a.gap.total_cmp(&b.gap).then(a.between.cmp(&b.between)));
-    match first_odd(stops.len(), &joints) {
+    match first_odd(met.places(), &joints) {
         None => Widest { width: cap, needs, pinch: None, chain: Vec::new(), links: Vec::new() },
-        Some(chain) => limited(&stops, &joints, &chain, needs),
+        Some(chain) => limited(met, &joints, &chain, needs),
     }
 }
 
 /// A mouth's back is joined to its two ends and to what carries it, by a path that keeps behind its line.
-fn join_behind(stops: &[Stop], mouths: &[Mouth], course: &Course<'_>, joints: &mut Vec<Joint>) {
+fn join_behind(met: &Met<'_>, mouths: &[Mouth], course: &Course<'_>, joints: &mut Vec<Joint>) {
     for (place, mouth) in mouths.iter().enumerate() {
-        let back = 3 * place + 2;
-        let Some(&[first, second]) = stops.get(back).map(|back| back.shape.corners()) else { continue };
-        let heart = stops[back].heart;
-        for (end, corner) in [(3 * place, first), (3 * place + 1, second)] {
-            let at = stops[end].heart;
-            let odd = course.is_odd(&[at, corner, heart]);
-            joints.push(Joint { between: [end, back], gap: 0.0, at: [at, corner], odd });
+        let first = met.mouth(place);
+        let place_of_back = first + 2;
+        let Some(back) = met.stop(place_of_back) else { continue };
+        for (end, corner) in (first..place_of_back).zip(back.shape.corners().iter().copied()) {
+            let Some(at) = met.stop(end).map(|stop| stop.heart) else { continue };
+            let odd = course.is_odd(&[at, corner, back.heart]);
+            joints.push(Joint { between: [end, place_of_back], gap: 0.0, at: [at, corner], odd });
         }
-        let owner = stops.iter().position(|stop| mouth.owner == Owner::Shape(stop.id));
-        if let Some(owner) = owner {
-            let odd = course.is_odd(&[heart, stops[owner].heart]);
-            joints.push(Joint { between: [back, owner], gap: 0.0, at: [heart, heart], odd });
+        let carries = |stop: &Stop| mouth.owner == Owner::Shape(stop.id);
+        let owner = (0..met.places()).find_map(|place| Some((place, met.stop(place).filter(|stop| carries(stop))?)));
+        if let Some((place, owner)) = owner {
+            let odd = course.is_odd(&[back.heart, owner.heart]);
+            joints.push(Joint { between: [place_of_back, place], gap: 0.0, at: [back.heart, back.heart], odd });
         }
     }
 }
 
-fn limited(stops: &[Stop], joints: &[Joint], chain: &Chain, needs: f64) -> Widest {
+fn limited(met: &Met<'_>, joints: &[Joint], chain: &Chain, needs: f64) -> Widest {
     let mut links = Vec::with_capacity(chain.joints.len());
-    let mut ids = Vec::with_capacity(chain.joints.len());
     for (&joint, &stop) in chain.joints.iter().zip(&chain.stops) {
-        let Joint { between, gap, at, .. } = joints[joint];
-        let forward = between[0] == stop;
-        let (between, at) = if forward { (between, at) } else { ([between[1], between[0]], [at[1], at[0]]) };
-        let between = between.map(|stop| stops[stop].id);
-        if between[0] != between[1] || gap > 0.0 {
-            links.push(Link { between, gap, at });
-            ids.push(between[0]);
+        let joint = &joints[joint];
+        let Some((between, at)) = met.ids(joint, stop) else { continue };
+        if between[0] != between[1] || joint.gap > 0.0 {
+            links.push(Link { between, gap: joint.gap, at });
         }
     }
+    let mut ids: Vec<ShapeId> = links.iter().map(|link| link.between[0]).collect();
     ids.dedup();
     let pinch = links.first().map(|link| Pinch { between: link.between, at: link.at });
     let width = chain.joints.first().map_or(0.0, |joint| joints[*joint].gap);

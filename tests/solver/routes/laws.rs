@@ -1,0 +1,169 @@
+//! Laws of routes on random rooms: against a grid of the tests' own, and against themselves.
+
+use elbowroom_model::{FixedId, ItemId, Point, WallId};
+use elbowroom_solver::geometry::Convex;
+use elbowroom_solver::routes::{End, Mouth, Owner, ShapeId, Stop, walk_between, widest_between};
+use proptest::prelude::{Just, Strategy, any, prop_assert, proptest};
+use proptest::test_runner::Config;
+
+use super::grid::{Doorstep, Grid, STEP};
+
+/// A room with a doorway in its left-hand wall and things on the floor; one steps up to the front of the first of them.
+#[derive(Debug, Clone)]
+struct Scene {
+    across: f64,
+    up: f64,
+    door: f64,
+    needs: f64,
+    /// The lower right part is shut off: an L-shaped room.
+    wing: bool,
+    seat: Block,
+    others: Vec<Block>,
+}
+
+/// A rectangle: its middle, half its width and depth, and the quarter turns of the way it faces (0 is up) with a slant.
+#[derive(Debug, Clone, Copy)]
+struct Block {
+    middle: Point,
+    half: (f64, f64),
+    facing: Point,
+}
+
+impl Block {
+    fn corners(&self) -> Vec<Point> {
+        let (along, out) = (self.facing.right() * self.half.0, self.facing * self.half.1);
+        let middle = self.middle;
+        vec![middle - along - out, middle + along - out, middle + along + out, middle - along + out]
+    }
+}
+
+fn block(across: f64, up: f64) -> impl Strategy<Value = Block> {
+    let turn = (0_u8..4, proptest::bool::weighted(0.3), -40.0_f64..40.0);
+    let size = (120.0_f64..800.0, 100.0_f64..450.0);
+    (300.0..across - 300.0, 300.0..up - 300.0, size, turn).prop_map(|(x, y, half, (quarters, slants, slant))| {
+        let degrees = f64::from(quarters) * 90.0 + if slants { slant } else { 0.0 };
+        let (sine, cosine) = degrees.to_radians().sin_cos();
+        Block { middle: Point::new(x, y), half, facing: Point::new(-sine, cosine) }
+    })
+}
+
+fn scene() -> impl Strategy<Value = Scene> {
+    (3600.0_f64..5200.0, 3000.0_f64..4400.0, any::<bool>()).prop_flat_map(|(across, up, wing)| {
+        let others = proptest::collection::vec(block(across, up), 0..6);
+        let fixed = (Just(across), Just(up), Just(wing), 500.0_f64..1000.0);
+        (fixed, 0.0..up - 900.0, block(across, up), others).prop_map(
+            |((across, up, wing, needs), door, seat, others)| Scene { across, up, door, needs, wing, seat, others },
+        )
+    })
+}
+
+/// What both methods get.
+struct Posed {
+    walls: Vec<[Point; 2]>,
+    mouths: [Mouth; 2],
+    stops: Vec<Stop>,
+    wall_stops: Vec<Stop>,
+}
+
+fn posed(scene: &Scene) -> Posed {
+    let (x, y) = (scene.across, scene.up);
+    let corners: Vec<Point> = if scene.wing {
+        let (cut_x, cut_y) = (0.6 * x, 0.45 * y);
+        [(0.0, 0.0), (0.0, y), (x, y), (x, cut_y), (cut_x, cut_y), (cut_x, 0.0)].map(|(x, y)| Point::new(x, y)).to_vec()
+    } else {
+        [(0.0, 0.0), (0.0, y), (x, y), (x, 0.0)].map(|(x, y)| Point::new(x, y)).to_vec()
+    };
+    let walls: Vec<[Point; 2]> = (0..corners.len()).map(|i| [corners[i], corners[(i + 1) % corners.len()]]).collect();
+    let wall_stops: Vec<Stop> =
+        walls.iter().enumerate().map(|(i, wall)| Stop::stretch(ShapeId::Wall(WallId(i)), wall[0], wall[1])).collect();
+    let blocks = std::iter::once(&scene.seat).chain(&scene.others).enumerate();
+    let stops = blocks
+        .map(|(i, block)| Stop::new(ShapeId::Fixed(FixedId(i)), Convex::counter_clockwise(block.corners())))
+        .collect();
+    let doorway = [Point::new(0.0, scene.door), Point::new(0.0, scene.door + 850.0)];
+    let doorway = Mouth::new(End::Item(ItemId(0)), doorway, Point::new(1.0, 0.0), Owner::Wall);
+    let Block { middle, half, facing } = scene.seat;
+    let front = [-1.0, 1.0].map(|side| middle + facing * half.1 + facing.right() * (side * half.0 * 0.8));
+    let front = Mouth::new(End::Item(ItemId(1)), front, facing, Owner::Shape(ShapeId::Fixed(FixedId(0))));
+    let mouths = Mouth::widened_pair([doorway, front], scene.needs, &wall_stops, [&[], &[]]);
+    Posed { walls, mouths, stops, wall_stops }
+}
+
+impl Posed {
+    /// Things that overlap the seat, walls, or the outside of the room are no layout: what a mouth then means is open.
+    fn is_layout(&self, scene: &Scene) -> bool {
+        let seat = Convex::counter_clockwise(scene.seat.corners());
+        let apart = |block: &Block| {
+            elbowroom_solver::geometry::gap(&seat, &Convex::counter_clockwise(block.corners())).clear > 1.0
+        };
+        let off_walls = self.wall_stops.iter().all(|wall| {
+            self.stops.iter().all(|stop| elbowroom_solver::geometry::gap(&wall.shape, &stop.shape).clear > 1.0)
+        });
+        let in_room = |at: Point| {
+            let (cut_x, cut_y) = (0.6 * scene.across, 0.45 * scene.up);
+            at.x > 0.0
+                && at.y > 0.0
+                && at.x < scene.across
+                && at.y < scene.up
+                && !(scene.wing && at.x > cut_x && at.y < cut_y)
+        };
+        let all_in =
+            std::iter::once(&scene.seat).chain(&scene.others).all(|block| block.corners().into_iter().all(in_room));
+        scene.others.iter().all(apart) && off_walls && all_in
+    }
+
+    fn grid(&self, scene: &Scene) -> Grid {
+        let doorstep = |mouth: &Mouth| Doorstep { ends: mouth.stretch, before: mouth.before };
+        let things: Vec<_> = std::iter::once(&scene.seat).chain(&scene.others).map(Block::corners).collect();
+        let [first, second] = &self.mouths;
+        Grid::new(Point::new(scene.across, scene.up), &self.walls, &things, [doorstep(first), doorstep(second)])
+    }
+
+    fn width(&self) -> f64 {
+        widest_between(&self.wall_stops, &self.mouths, &self.stops, 0.0).width
+    }
+}
+
+proptest! {
+    #![proptest_config(Config { cases: 64, max_global_rejects: 100_000, failure_persistence: None, ..Config::default() })]
+
+    /// The width is that of the way over the grid whose least clearance is greatest; the walk is as long as the shortest
+    /// way over squares that are clear enough, by what a grid of eight directions can be off.
+    #[test]
+    fn widths_and_walks_agree_with_a_grid(scene in scene()) {
+        let posed = posed(&scene);
+        if !posed.is_layout(&scene) {
+            return Ok(());
+        }
+        let grid = posed.grid(&scene);
+        let cap = posed.mouths.iter().map(Mouth::width).fold(f64::INFINITY, f64::min);
+        let (found, seen) = (posed.width(), grid.widest().min(cap));
+        prop_assert!((found - seen).abs() <= 3.0 * STEP, "width {found}, over the grid {seen}");
+        let diameter = 0.7 * found;
+        if diameter > 4.0 * STEP {
+            let walk = walk_between(&posed.wall_stops, &posed.mouths, &posed.stops, diameter);
+            prop_assert!(walk.is_some());
+            let walk = walk.unwrap_or_default();
+            let tight = grid.length(diameter + 2.0 * STEP);
+            prop_assert!(tight.is_none_or(|tight| walk <= tight + 2.0 * STEP), "walk {walk}, over the grid {tight:?}");
+            let loose = grid.length(diameter - 3.0 * STEP);
+            prop_assert!(loose.is_some_and(|loose| walk >= (loose - 4.0 * STEP) / 1.0824), "walk {walk}, {loose:?}");
+        }
+    }
+
+    /// One thing more never widens a route, and never shortens a walk.
+    #[test]
+    fn one_thing_more_never_widens_a_route(scene in scene()) {
+        let fewer = Scene { others: scene.others.iter().skip(1).copied().collect(), ..scene.clone() };
+        let (posed, fewer) = (posed(&scene), posed(&fewer));
+        if !posed.is_layout(&scene) {
+            return Ok(());
+        }
+        prop_assert!(posed.width() <= fewer.width() + 1e-6);
+        let diameter = 0.9 * posed.width();
+        let walk = |posed: &Posed| walk_between(&posed.wall_stops, &posed.mouths, &posed.stops, diameter);
+        if let (Some(with), Some(without)) = (walk(&posed), walk(&fewer)) {
+            prop_assert!(without <= with + 0.1, "{without} without, {with} with");
+        }
+    }
+}

@@ -8,7 +8,7 @@ use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, RoomFound, RulesInForce, Work};
 use crate::ranking::{self, Standing};
-use crate::routes::{self, Floor, Route};
+use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, search};
 use crate::site::Site;
 use crate::{Limits, Watch, option_found, refusal, verify};
@@ -109,7 +109,7 @@ fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangemen
         let (refused, more) = refusal::refused(room, floor, arrangement, &searched);
         return (Err(refused), programs + more);
     };
-    let routes = routes::all(room.brief, room.site, &found.layout);
+    let routes = floor.routes(room.brief, &found.layout);
     let breaches = verify::verify(room.brief, &found.layout, arrangement, &routes);
     if let Some(breach) = breaches.first() {
         return (Err(refusal::not_verified(arrangement, breach)), programs);

@@ -10,7 +10,7 @@ use super::separation::{apart, beyond};
 use super::{Ground, Pose};
 use crate::geometry::Convex;
 use crate::layout::Layout;
-use crate::routes::{Demand, End, Floor, Link, Mouth, ShapeId, Widest, demands};
+use crate::routes::{Demand, End, Floor, Link, Mouth, ShapeId, Widest};
 use crate::site::BodyId;
 
 /// A route may fall short of what it needs by this, mm: rounding, not room.
@@ -34,12 +34,7 @@ pub struct Mend {
 /// The first route of `layout` that is too narrow, and what would mend it; `None` where all are wide enough.
 #[must_use]
 pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_>], layout: &Layout) -> Option<Mend> {
-    let found = demands(ground.brief, layout).into_iter().find_map(|demand| {
-        let widest = floor.widest(ground.brief, layout, &demand);
-        (widest.width < widest.needs - ENOUGH).then_some((demand, widest))
-    });
-    let (demand, widest) = found?;
-
+    let (demand, widest) = floor.first_too_narrow(ground.brief, layout)?;
     Some(Scene { ground, floor, poses, layout, demand }.mend(&widest))
 }
 

@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Rule};
 use rayon::prelude::*;
 
-use crate::arrangement::{Arrangement, Enumeration, enumerate};
+use crate::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, enumerate};
 use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, RoomFound, RulesInForce, Work};
@@ -50,6 +50,8 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
             Err(refusal) => refused.push(refusal),
         }
     }
+    // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
+    candidates.sort_by(|one, other| told_size(other).total_cmp(&told_size(one)));
     refused.extend(enumeration.dropped.iter().map(|dropped| dropped.refused.clone()));
     let (order, standings) = ranked(brief, &candidates, limits);
     let ground = option_found::Ground { room: &room, floor: &floor, limits };
@@ -68,7 +70,7 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
         options,
         refused,
         remedies,
-        notices: notices(brief, &floor),
+        notices: notices(brief, &floor, enumeration.beyond),
         work: Work { arrangements, programs, seconds: 0.0 },
     }
 }
@@ -125,7 +127,12 @@ fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangemen
     (Ok(Candidate { arrangement, found, routes, judgements }), programs)
 }
 
-/// Best first, and how each stands; equal scores keep the order of the enumeration, which geometry gives.
+/// Objective of a candidate to a tenth of a millimetre: what is less is rounding.
+fn told_size(candidate: &Candidate<'_>) -> f64 {
+    (candidate.found.objective * 10.0).round()
+}
+
+/// Best first, and how each stands; equal scores keep the order handed in.
 fn ranked(brief: &Brief, candidates: &[Candidate<'_>], limits: &Limits) -> (Vec<usize>, Vec<Standing>) {
     let scores = |candidate: &Candidate<'_>| {
         candidate.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
@@ -150,10 +157,15 @@ fn rules_in_force(brief: &Brief) -> RulesInForce {
     RulesInForce { profile: brief.rules.profile.clone(), figures }
 }
 
-fn notices(brief: &Brief, floor: &Floor) -> Vec<String> {
+fn notices(brief: &Brief, floor: &Floor, beyond: usize) -> Vec<String> {
     let mut found: Vec<String> = brief.notices.iter().map(|notice| notice.0.clone()).collect();
     found.extend(floor.notices(brief));
     found.extend(criteria::notices(brief));
     found.extend(cautions(brief));
+    if beyond > 0 {
+        found.push(format!(
+            "There are more ways to place the seats than are looked at: {beyond} beyond the first {MOST_ARRANGEMENTS}."
+        ));
+    }
     found
 }

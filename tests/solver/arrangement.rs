@@ -130,6 +130,15 @@ fn a_doorway_shortens_its_wall_by_its_landing() {
     assert!(dropped.refused.why.contains("hall door"), "{}", dropped.refused.why);
 }
 
+/// Past an outside corner there is room for the seat's end, so the door's landing costs it nothing.
+#[test]
+fn a_seat_may_reach_past_an_outside_corner() {
+    let corners = [(0.0, 0.0), (3000.0, 0.0), (3000.0, 2000.0), (6000.0, 2000.0), (6000.0, -5000.0), (0.0, -5000.0)];
+    let mut plan = room(&corners, &["top", "step", "bay", "east", "south", "west"]);
+    plan.items.push(door("hall door", 0, 700.0, 900.0, Hinge::Left));
+    assert!(keys(&of(&brief(plan, vec![sofa()]))).contains("top"));
+}
+
 /// A radiator that stands out 110 with 100 clear before it can be behind a sofa that stands up to a foot off its gap.
 #[test]
 fn what_a_seat_can_stand_before_drops_nothing() {

@@ -1,14 +1,15 @@
 //! Cheap bounds: an arrangement that cannot hold, whatever the layout, goes before any program is built, with its reason.
 
-use elbowroom_model::{Brief, Piece, PieceKind, Point, Rounding, Rule, WallId};
+use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Point, Rounding, Rule, WallId, WallItem};
 
 use super::cast::Cast;
+use super::direction::face;
 use super::media::ScreenPlace;
 use super::naming::the_wall;
 use super::seating::Seating;
 use super::stand::Role;
 use super::stretch::{Obstacle, longest, obstacles};
-use crate::site::{Site, SiteWall};
+use crate::site::{Site, SiteWall, WIDEST_OPENING_WITH_LANDING};
 
 /// What just fits is let through, mm.
 const HAIR: f64 = 1e-6;
@@ -75,9 +76,22 @@ impl<'a> Bounds<'a> {
     fn room_for(&self, seating: &Seating, seat: &Piece, furthest: f64) -> f64 {
         let behind = match seating.back.and_then(|back| self.site.wall(back)) {
             Some(back) => back.start.dot(seating.facing) + seat.off_wall,
-            None => -self.reach(-seating.facing) + self.brief.rules.get(Rule::Passage),
+            None => -self.reach(-seating.facing) + self.way_behind(seating),
         };
         furthest - behind
+    }
+
+    /// What a free-standing seat leaves behind its back: a passage, unless some of what lies behind is open or askew.
+    fn way_behind(&self, seating: &Seating) -> f64 {
+        let behind = |wall: &&SiteWall| wall.inward.dot(seating.facing) > HAIR;
+        let open = |wall: &SiteWall| {
+            let opening = |item: &WallItem| matches!(item.kind, ItemKind::Opening(_)) && item.wall == wall.id;
+            let mut items = self.brief.room.items.iter();
+            items.any(|item| opening(item) && item.width > WIDEST_OPENING_WITH_LANDING)
+        };
+        let plain = |wall: &SiteWall| face(wall.inward, -seating.facing) && !open(wall);
+        let closed = self.site.walls.iter().filter(behind).all(plain);
+        if closed { self.brief.rules.get(Rule::Passage) } else { 0.0 }
     }
 
     /// Furthest that the room reaches in a direction.
@@ -110,8 +124,7 @@ impl<'a> Bounds<'a> {
         let needs = seat.depth.least + screen.max(passage) + unit_takes;
         let told = || format!("the {}, the {} and the distance between them", seat.name, unit.name);
         // A free-standing seat also has to find its depth before this very wall.
-        let has =
-            seating.faced.map_or(has, |faced| has.min(self.depth_before(faced) - self.brief.rules.get(Rule::Passage)));
+        let has = seating.faced.map_or(has, |faced| has.min(self.depth_before(faced) - self.way_behind(seating)));
         self.short(has, needs, rule.key(), told)
     }
 

@@ -4,7 +4,7 @@ use elbowroom_model::{Piece, PieceKind, Point};
 
 use super::direction::{alike, clockwise_from};
 use super::seating::Seating;
-use super::second_seat::SecondSeat;
+use super::second_seat::{self, SecondSeat};
 use super::stand::{Relation, Role, Stand};
 use crate::site::{Site, SiteWall};
 
@@ -28,8 +28,7 @@ impl Group<'_> {
         match piece.kind {
             PieceKind::CoffeeTable => vec![free(facing, Relation::Before { seat: self.main })],
             PieceKind::Rug => vec![free(facing, Relation::Under { seat: self.main })],
-            PieceKind::SideTable => self.beside_seats(false),
-            PieceKind::FloorLamp => self.beside_seats(true),
+            PieceKind::SideTable | PieceKind::FloorLamp => self.beside_seats(),
             PieceKind::DiningTable => self.dining(piece),
             PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk | PieceKind::MediaUnit => self.at_walls(),
             // Seats are placed before: what comes here stands anywhere.
@@ -46,22 +45,13 @@ impl Group<'_> {
         self.walls().iter().map(at).collect()
     }
 
-    /// Beside the main seat, then beside each second seat. Behind a return a lamp gives light, and a table is out of reach.
-    fn beside_seats(&self, behind_return: bool) -> Vec<Stand> {
-        use elbowroom_model::Hand;
-        let main = (self.main, self.seating.facing, self.seating.hand);
-        let second = |seat: &SecondSeat| (seat.piece, self.second_facing(seat.role), seat.hand);
+    /// At either end of the main seat, then of each second seat.
+    fn beside_seats(&self) -> Vec<Stand> {
+        let main = (self.main, self.seating.facing);
+        let second = |seat: &SecondSeat| (seat.piece, second_seat::looks(self.seating.facing, seat.role));
         let seats = std::iter::once(main).chain(self.seconds.iter().map(second));
-        let sides = |(seat, facing, hand): (usize, Point, Option<Hand>)| {
-            let open = [(true, Hand::Left), (false, Hand::Right)].into_iter();
-            let open = open.filter(move |(_, side)| behind_return || hand != Some(*side));
-            open.map(move |(left, _)| free(facing, Relation::Beside { seat, left }))
-        };
+        let sides = |(seat, facing)| [true, false].map(|left| free(facing, Relation::Beside { seat, left }));
         seats.flat_map(sides).collect()
-    }
-
-    fn second_facing(&self, role: Role) -> Point {
-        super::second_seat::looks(self.seating.facing, role)
     }
 
     /// Free, its long sides along each way that walls run; or with a long side at a wall.

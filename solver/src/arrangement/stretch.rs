@@ -95,17 +95,25 @@ pub(super) fn longest<'a>(site: &Site, obstacles: &'a [Obstacle], piece: &Piece,
     let corners = corners.filter_map(|other| Some((band.cut(other.start, other.end)?, None)));
     let mut struck: Vec<_> = shapes.chain(corners).collect();
     struck.sort_by(|((one, _), _), ((other, _), _)| one.total_cmp(other));
-    longest_between(&struck, (wall.end - wall.start).dot(wall.along))
+    let length = (wall.end - wall.start).dot(wall.along);
+    let stretch = longest_between(&struck, band.ends(site), length);
+    // What is called a piece at a wall is no longer than the wall, though it may reach past an outside corner.
+    if stretch.length > length { Stretch { length, held_by: None } } else { stretch }
 }
 
-/// The longest gap between what is struck out (by growing start) on a wall of this length.
-fn longest_between<'a>(struck: &[((f64, f64), Option<&'a Obstacle>)], length: f64) -> Stretch<'a> {
+/// The longest gap between what is struck out (by growing start) that lies within `ends` and beside the wall.
+fn longest_between<'a>(
+    struck: &[((f64, f64), Option<&'a Obstacle>)],
+    (left, right): (f64, f64),
+    length: f64,
+) -> Stretch<'a> {
     let mut best = Stretch { length: 0.0, held_by: None };
-    let (mut free_from, mut left_end) = (0.0_f64, None);
-    let ends = std::iter::once(((length, length), None));
-    for ((from, to), by) in struck.iter().copied().chain(ends) {
-        let (from, to) = (from.clamp(0.0, length), to.clamp(0.0, length));
-        if from - free_from > best.length {
+    let (mut free_from, mut left_end) = (left, None);
+    let end = std::iter::once(((right, right), None));
+    for ((from, to), by) in struck.iter().copied().chain(end) {
+        let (from, to) = (from.clamp(left, right), to.clamp(left, right));
+        let beside = free_from < length - HAIR && from > HAIR;
+        if beside && from - free_from > best.length {
             best = Stretch { length: from - free_from, held_by: by.or(left_end) };
         }
         if to >= free_from {
@@ -125,6 +133,23 @@ struct Band<'a> {
 impl Band<'_> {
     fn along(&self, place: Point) -> f64 {
         (place - self.wall.start).dot(self.wall.along)
+    }
+
+    /// How far along the wall a piece can reach to either side: to the corner of a square room, some way past an obtuse
+    /// corner since it may stand off the wall, as far as may be past an outside corner.
+    fn ends(&self, site: &Site) -> (f64, f64) {
+        let length = self.along(self.wall.end);
+        let count = site.walls.len().max(1);
+        let beside = |step: usize| site.walls.get((self.wall.id.0 + step) % count);
+        let past = |next: Option<(&SiteWall, Point)>, outward: Point| {
+            let Some((next, far_end)) = next else { return f64::INFINITY };
+            let (recedes, rises) = (next.inward.dot(self.wall.inward), -next.inward.dot(outward));
+            let stood_before = (far_end - self.wall.start).dot(self.wall.inward) <= self.furthest;
+            if stood_before || rises <= HAIR { f64::INFINITY } else { recedes.max(0.0) / rises * self.furthest }
+        };
+        let right = past(beside(1).map(|next| (next, next.end)), self.wall.along);
+        let left = past(beside(count - 1).map(|next| (next, next.start)), -self.wall.along);
+        (-left, length + right)
     }
 
     /// Where along the wall a convex shape stops the piece at every distance from the wall.

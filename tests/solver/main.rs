@@ -11,3 +11,5 @@ mod ranking;
 mod routes;
 mod search;
 mod verify;
+#[cfg(feature = "highs")]
+mod whole;

@@ -9,6 +9,9 @@ use crate::routes::Demand;
 /// How far a row may be broken, mm, before a rule counts as broken: rounding of the programs lies far below.
 pub const TOLERANCE: f64 = 1e-6;
 
+/// Angle between the sides of the polygon around a round gap, radians: it reaches a four-hundredth beyond the arc.
+const FAN_STEP: f64 = 7.5 * std::f64::consts::PI / 180.0;
+
 /// One thing that must hold: at least one of the alternatives.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Requirement {
@@ -152,6 +155,17 @@ impl Requirement {
         Self { cause, alternatives: vec![Alternative { rows, arc: None }] }
     }
 
+    /// The same with each round gap as the polygon around it: never less, and rows alone.
+    #[must_use]
+    pub fn with_polygons(self) -> Self {
+        let each = self.alternatives.into_iter();
+        let alternatives = each.flat_map(|mut alternative| match alternative.arc.take() {
+            Some(arc) => arc.fan(),
+            None => vec![alternative],
+        });
+        Self { cause: self.cause, alternatives: alternatives.collect() }
+    }
+
     /// Whether it holds at `values`.
     #[must_use]
     pub fn holds(&self, values: &[f64]) -> bool {
@@ -203,6 +217,18 @@ impl Arc {
             self.between.along(self.middle()).at_least(chord),
         ];
         Alternative { rows, arc: Some(self) }
+    }
+
+    /// Directions across the sector, [`FAN_STEP`] apart at most, each an alternative: beyond the tangent there.
+    #[must_use]
+    pub fn fan(&self) -> Vec<Alternative> {
+        let steps = (self.angle() / FAN_STEP).ceil().max(1.0);
+        let towards = |step: usize| {
+            let (sin, cos) = (self.angle() * step as f64 / steps).sin_cos();
+            self.from * cos + self.from.left() * sin
+        };
+        let beyond = |towards: Point| vec![self.between.along(towards).at_least(self.radius)];
+        (0..=steps as usize).map(|step| Alternative { rows: beyond(towards(step)), arc: None }).collect()
     }
 
     /// The two halves of the sector.

@@ -8,11 +8,13 @@ mod cell;
 mod node;
 mod polish;
 mod problem;
+mod stated;
 mod tree;
 
 use std::collections::BTreeMap;
 
 pub use problem::{Aim, RoomGround};
+pub use stated::{Choice, Stated, search_stated, stated};
 
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
@@ -93,11 +95,15 @@ fn tidied(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, found
 
 fn search_once(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
     let variables = Variables::of(room.brief, room.origin, room.span);
-    let problem = problem::Problem::of(room, arrangement, &variables, effort.aim, effort.without);
-    let mut tree = tree::Tree::<DefaultEngine>::new(&problem, floor, effort.nodes, effort.to_beat);
+    let problem = problem::Problem::of(room, arrangement, &variables, effort.aim, effort.without, false);
+    searched(&problem, floor, effort)
+}
+
+fn searched(problem: &problem::Problem<'_>, floor: &Floor, effort: Effort<'_>) -> Searched {
+    let mut tree = tree::Tree::<DefaultEngine>::new(problem, floor, effort.nodes, effort.to_beat);
     let bound = tree.search();
     let found = tree.best.as_ref().map(|best| Found {
-        layout: with_circle(room.brief, floor, tree::layout_of(&problem, best)),
+        layout: with_circle(problem.ground.brief, floor, tree::layout_of(problem, best)),
         objective: best.bound(),
         bound,
         values: crate::program::Engine::values(&best.engine).to_vec(),

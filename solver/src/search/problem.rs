@@ -26,6 +26,9 @@ pub enum Aim<'a> {
 /// A node is given up where its bound is not above the best by more than this share: half of what a proof allows.
 const SAME_VALUE: f64 = 5e-4;
 
+/// The same for a plain problem, which is held against other solvers to the last digit that they share.
+const SAME_PLAIN_VALUE: f64 = 1e-9;
+
 /// Order that differs by less is the same: a centimetre of misplacement.
 const INDIFFERENT_ORDER: f64 = 0.01;
 
@@ -73,6 +76,8 @@ pub(super) struct Problem<'a> {
     /// What is asked of each state with each later one, worked out when first asked.
     pairs: Vec<OnceCell<Vec<OnceCell<Cell>>>>,
     without: Option<RuleName>,
+    /// Round gaps are asked for as the polygons around them, and ways through are left aside.
+    pub(super) plain: bool,
 }
 
 /// A piece under one of its stands.
@@ -93,13 +98,15 @@ pub(super) struct Ways {
 }
 
 impl<'a> Problem<'a> {
-    /// The problem of `arrangement`; rules named by `without` are left aside.
+    /// The problem of `arrangement`; rules named by `without` are left aside. `plain` asks for what a general solver can
+    /// be asked for.
     pub(super) fn of(
         room: &'a RoomGround<'a>,
         arrangement: &'a Arrangement,
         variables: &'a Variables,
         aim: Aim<'a>,
         without: Option<RuleName>,
+        plain: bool,
     ) -> Self {
         let RoomGround { brief, site, walls, .. } = room;
         let ground = Ground { brief, site, walls, arrangement, variables };
@@ -111,6 +118,7 @@ impl<'a> Problem<'a> {
             room: Cell::default(),
             pairs: Vec::new(),
             without,
+            plain,
         };
         for id in 0..brief.pieces.len() {
             let states = problem.states_of(id);
@@ -210,6 +218,7 @@ impl<'a> Problem<'a> {
     /// centimetre of order.
     pub(super) fn indifference(&self, best: f64) -> f64 {
         match self.aim {
+            _ if self.plain => SAME_PLAIN_VALUE * best.abs(),
             Aim::Tidy(_) => INDIFFERENT_ORDER,
             Aim::Together | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
         }
@@ -245,7 +254,8 @@ impl<'a> Problem<'a> {
         let ranges = Ranges { bounds: &self.ground.variables.bounds, places };
         let ties: &[&dyn LayoutRule] = if self.settles_ties() { &TIES } else { &[] };
         let asked = RULES.iter().chain(ties).flat_map(|rule| ask(*rule));
-        Cell::of(asked.filter(|requirement| Some(requirement.cause.rule) != self.without), &ranges)
+        let asked = asked.filter(|requirement| Some(requirement.cause.rule) != self.without);
+        Cell::of(asked.map(|requirement| if self.plain { requirement.with_polygons() } else { requirement }), &ranges)
     }
 }
 

@@ -284,6 +284,10 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     /// All but the routes holds in `found`, which stands under `node`.
     fn finish(&mut self, node: &Node<E>, found: Node<E>) {
+        if self.problem.plain {
+            self.keep(node, found);
+            return;
+        }
         let poses: Vec<_> = standing(&found).into_iter().map(|state| &self.problem.states[state].pose).collect();
         let layout = layout_of(self.problem, &found);
         let ground = &self.problem.ground;

@@ -1,0 +1,98 @@
+//! One arrangement as a plain program with choices, whole, so that another solver can be asked the same.
+//!
+//! Plain is what a general solver can be asked for: round gaps as the polygons around them, no ways through.
+
+use super::cell::Cell;
+use super::problem::{Aim, Problem, RoomGround};
+use super::{Effort, Searched, searched};
+use crate::arrangement::Arrangement;
+use crate::program::Row;
+use crate::routes::Floor;
+use crate::rules::{Requirement, Variables};
+
+/// A program with choices: maximise `constant` and the objective.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stated {
+    /// What each variable counts.
+    pub objective: Vec<f64>,
+    /// What the pieces count by standing at all.
+    pub constant: f64,
+    /// Bounds of each variable, mm.
+    pub bounds: Vec<(f64, f64)>,
+    /// Rows that hold whatever is chosen.
+    pub always: Vec<Row>,
+    /// For each piece the stands it chooses one from.
+    pub ways: Vec<Vec<usize>>,
+    /// What must hold besides.
+    pub choices: Vec<Choice>,
+}
+
+/// One alternative at least must hold where all of some stands were chosen.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Choice {
+    /// The stands; none where it must hold in any case.
+    pub when: Vec<usize>,
+    /// Each a few rows that hold together; none where those stands cannot be chosen together.
+    pub alternatives: Vec<Vec<Row>>,
+}
+
+/// The plain program of `arrangement` for its largest pieces; `None` where a piece may be left out, which is no matter of
+/// rows alone.
+#[must_use]
+pub fn stated(room: &RoomGround<'_>, arrangement: &Arrangement) -> Option<Stated> {
+    let variables = Variables::of(room.brief, room.origin, room.span);
+    let problem = Problem::of(room, arrangement, &variables, Aim::Together, None, true);
+    if problem.ways.iter().any(|ways| ways.may_be_left_out) {
+        return None;
+    }
+    let mut stated = Stated {
+        objective: problem.objective(),
+        constant: (0..problem.ways.len()).map(|piece| problem.presence(piece)).sum(),
+        bounds: problem.bounds(),
+        always: Vec::new(),
+        ways: problem.ways.iter().map(|ways| ways.states.clone()).collect(),
+        choices: Vec::new(),
+    };
+    stated.take(problem.room(), &[]);
+    for (piece, ways) in problem.ways.iter().enumerate() {
+        for &state in &ways.states {
+            stated.take(problem.alone(state), &[state]);
+            for &other in problem.ways[..piece].iter().flat_map(|ways| &ways.states) {
+                stated.take(problem.between(other, state), &[other, state]);
+            }
+        }
+    }
+    Some(stated)
+}
+
+/// The best layout of the plain program of `arrangement`, as the search finds it.
+#[must_use]
+pub fn search_stated(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, nodes: usize) -> Searched {
+    let variables = Variables::of(room.brief, room.origin, room.span);
+    let problem = Problem::of(room, arrangement, &variables, Aim::Together, None, true);
+    searched(&problem, floor, Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes, without: None })
+}
+
+impl Stated {
+    /// What a cell asks while `states` stand; the only stand of a piece is no condition.
+    fn take(&mut self, cell: &Cell, states: &[usize]) {
+        let only = |state: &usize| self.ways.iter().any(|ways| ways[..] == [*state]);
+        let when: Vec<usize> = states.iter().copied().filter(|state| !only(state)).collect();
+        if cell.dead.is_some() {
+            self.choices.push(Choice { when, alternatives: Vec::new() });
+            return;
+        }
+        let rows = cell.always.iter().map(|(row, _)| row.clone());
+        if when.is_empty() {
+            self.always.extend(rows);
+        } else {
+            let each = rows.map(|row| Choice { when: when.clone(), alternatives: vec![vec![row]] });
+            self.choices.extend(each);
+        }
+        let rows_of = |requirement: &Requirement| {
+            requirement.alternatives.iter().map(|alternative| alternative.rows.clone()).collect()
+        };
+        let asked = cell.choices.iter();
+        self.choices.extend(asked.map(|asked| Choice { when: when.clone(), alternatives: rows_of(asked) }));
+    }
+}

@@ -1,0 +1,36 @@
+//! Whole arrangements: what the search calls best is what a general solver proves best of the same stated program.
+
+mod milp;
+
+use elbowroom_solver::arrangement::enumerate;
+use elbowroom_solver::routes::Floor;
+use elbowroom_solver::search::{RoomGround, search_stated, stated};
+use elbowroom_solver::site::Site;
+
+const ROOMS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../benches/rooms");
+
+/// Independent: HiGHS, a reference library for mixed-integer programs (D).
+#[test]
+fn branch_and_bound_finds_what_highs_proves_best() {
+    let mut compared = 0;
+    for room in ["lock-house", "quay-front"] {
+        let text = std::fs::read_to_string(format!("{ROOMS}/{room}.yaml")).unwrap();
+        let brief = elbowroom_model::scenario::read(&text, None).unwrap();
+        let site = Site::of(&brief);
+        let (ground, floor) = (RoomGround::of(&brief, &site), Floor::of(&brief, &site));
+        for arrangement in &enumerate(&brief, &site).arrangements {
+            let whole = milp::best(&stated(&ground, arrangement).unwrap());
+            let own = search_stated(&ground, &floor, arrangement, 1_000_000);
+            let own = own.found.map(|found| found.objective);
+            match (own, whole) {
+                (None, None) => {}
+                (Some(own), Some(whole)) => {
+                    assert!((own - whole).abs() <= 1e-6 * whole.abs(), "{room} {}: {own} {whole}", arrangement.key);
+                    compared += 1;
+                }
+                other => panic!("{room} {}: {other:?}", arrangement.key),
+            }
+        }
+    }
+    assert!(compared >= 4, "too few arrangements fit to mean anything: {compared}");
+}

@@ -1,0 +1,79 @@
+//! A whole arrangement put to HiGHS as one mixed-integer program: every alternative a binary, every row of it switched by
+//! the least constant that switches it off within the bounds.
+
+use elbowroom_solver::program::Row;
+use elbowroom_solver::search::Stated;
+use highs::{Col, HighsModelStatus, RowProblem, Sense};
+
+/// Values judged by HiGHS to be whole may be this far off; times a switch of 1e4 mm that is a hundredth of a micron.
+const WHOLE: f64 = 1e-9;
+
+/// Most seconds for one program, so that a run ends.
+const LIMIT: f64 = 300.0;
+
+/// The best size value of `stated`, proven by HiGHS; none where nothing fits.
+///
+/// # Panics
+///
+/// Where HiGHS neither proves an optimum nor that there is none.
+pub(crate) fn best(stated: &Stated) -> Option<f64> {
+    let mut program = RowProblem::default();
+    let columns = stated.objective.iter().zip(&stated.bounds);
+    let columns: Vec<Col> = columns.map(|(weight, (low, high))| program.add_column(*weight, *low..=*high)).collect();
+    for row in &stated.always {
+        program.add_row(..=row.most, terms(&columns, row));
+    }
+    let states = stated.ways.iter().flatten().max().map_or(0, |last| last + 1);
+    let stands: Vec<Col> = (0..states).map(|_| program.add_integer_column(0.0, 0.0..=1.0)).collect();
+    for ways in &stated.ways {
+        program.add_row(1.0..=1.0, ways.iter().map(|state| (stands[*state], 1.0)).collect::<Vec<_>>());
+    }
+    for choice in &stated.choices {
+        let picks: Vec<Col> = choice.alternatives.iter().map(|_| program.add_integer_column(0.0, 0.0..=1.0)).collect();
+        for (pick, alternative) in picks.iter().zip(&choice.alternatives) {
+            for row in alternative {
+                let off = most_excess(row, &stated.bounds).max(0.0);
+                let mut terms = terms(&columns, row);
+                terms.push((*pick, off));
+                program.add_row(..=row.most + off, terms);
+            }
+        }
+        // One of them, unless a piece stands elsewhere.
+        let others = choice.when.iter().map(|state| (stands[*state], -1.0));
+        let terms: Vec<_> = picks.iter().map(|pick| (*pick, 1.0)).chain(others).collect();
+        program.add_row(1.0 - choice.when.len() as f64.., terms);
+    }
+    let mut model = program.optimise(Sense::Maximise);
+    model.make_quiet();
+    model.set_option("threads", 1);
+    model.set_option("parallel", "off");
+    model.set_option("mip_allow_restart", false);
+    model.set_option("mip_rel_gap", 1e-9);
+    model.set_option("mip_abs_gap", 1e-9);
+    model.set_option("mip_feasibility_tolerance", WHOLE);
+    model.set_option("primal_feasibility_tolerance", 1e-9);
+    model.set_option("time_limit", LIMIT);
+    let solved = model.solve();
+    match solved.status() {
+        HighsModelStatus::Optimal => {
+            let solution = solved.get_solution();
+            let values = stated.objective.iter().zip(solution.columns());
+            Some(stated.constant + values.map(|(weight, value)| weight * value).sum::<f64>())
+        }
+        HighsModelStatus::Infeasible | HighsModelStatus::UnboundedOrInfeasible => None,
+        other => panic!("HiGHS ended with {other:?}"),
+    }
+}
+
+fn terms(columns: &[Col], row: &Row) -> Vec<(Col, f64)> {
+    row.terms.iter().map(|(variable, coefficient)| (columns[*variable], *coefficient)).collect()
+}
+
+/// By how much the row can be broken within the bounds.
+fn most_excess(row: &Row, bounds: &[(f64, f64)]) -> f64 {
+    let most = |(variable, coefficient): &(usize, f64)| {
+        let (low, high) = bounds[*variable];
+        (coefficient * low).max(coefficient * high)
+    };
+    row.terms.iter().map(most).sum::<f64>() - row.most
+}

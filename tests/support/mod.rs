@@ -1,5 +1,6 @@
-//! What several suites share: rooms made by hand or as text, and what came of them.
+//! What several suites share: rooms made by hand or as text, what came of them, and a second checker of results.
 
+pub(crate) mod checker;
 pub(crate) mod plan;
 pub(crate) mod ranked;
 pub(crate) mod rooms;

@@ -74,7 +74,7 @@ fn what_the_empty_room_does_not_give_is_not_asked() {
     let aside = || vec![placed(0, (800.0, -2600.0), SOUTH, (500.0, 500.0))];
     assert_eq!(sentences(&room, aside(), &[route(820.0, 820.0)]), [""; 0]);
     assert!(sentences(&room, aside(), &[route(820.0, 810.0)])[0].contains("does not say what is needed"));
-    assert!(sentences(&room, aside(), &[route(820.0, 900.0)])[0].contains("does not say what is needed"));
+    assert!(sentences(&room, aside(), &[route(820.0, 900.0)])[0].contains("too narrow"));
 }
 
 fn circle(pieces: Vec<Placed>, centre: Option<(f64, f64)>, kind: PieceKind) -> Vec<String> {

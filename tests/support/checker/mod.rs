@@ -1,0 +1,48 @@
+//! A second, simpler checker of results, written from the result format alone.
+//!
+//! It reads the JSON that `rank --json` prints and the brief of the scenario, and shares no code with the solver: overlaps by
+//! clipping, walls by places along the edges, routes by squares of floor that are halved, all on plain `[x, y]`.
+
+mod disc;
+mod placing;
+mod plane;
+mod result;
+mod room;
+mod sizing;
+mod stand;
+mod walking;
+
+use elbowroom_model::Brief;
+use serde_json::Value;
+
+/// Everything that is wrong with a result; empty where it keeps the format.
+pub(crate) fn complaints(brief: &Brief, json: &str) -> Vec<String> {
+    let result: Value = match serde_json::from_str(json) {
+        Ok(result) => result,
+        Err(error) => return vec![format!("no JSON: {error}")],
+    };
+    let mut all = result::complaints(brief, &result);
+    let options = result["options"].as_array().map_or(&[][..], Vec::as_slice);
+    for option in options {
+        let key = option["key"].as_str().unwrap_or("?");
+        all.extend(of_option(brief, option).into_iter().map(|what| format!("{key}: {what}")));
+    }
+    all
+}
+
+/// Everything that is wrong with one option's layout.
+pub(crate) fn of_option(brief: &Brief, option: &Value) -> Vec<String> {
+    let pieces = option["pieces"].as_array().map_or(&[][..], Vec::as_slice);
+    let read: Result<Vec<_>, String> = pieces.iter().map(|piece| stand::Stand::read(brief, piece)).collect();
+    let stands = match read {
+        Ok(stands) => stands,
+        Err(what) => return vec![what],
+    };
+    let ground = room::Ground::of(brief);
+    let mut all = placing::complaints(brief, &ground, &stands, placing::Table::InPlace);
+    all.extend(walking::complaints(brief, &ground, &stands, &option["routes"]));
+    all.extend(walking::turning(brief, &ground, &stands));
+    all.extend(sizing::smaller(brief, &ground, &stands, option));
+    all.extend(sizing::larger(brief, &ground, &stands, option));
+    all
+}

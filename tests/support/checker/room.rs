@@ -1,0 +1,140 @@
+//! The room as a result must respect it: walls moved in, fixed things grown, zones; from the brief alone.
+
+use elbowroom_model::{Brief, Hinge, ItemKind, Point, Rule, Swings};
+
+use super::plane::{P, Polygon, add, counter_clockwise, cross, edges, left, length, minus, unit};
+
+/// The widest opening that has a landing (scenario format, Zones).
+const WIDEST_WITH_LANDING: f64 = 1200.0;
+/// Sides that stand for a quarter circle: 0.02 mm off at a radius of a metre.
+const SIDES: usize = 128;
+
+/// A place that pieces keep out of.
+pub(crate) struct Zone {
+    pub(crate) rule: &'static str,
+    pub(crate) item: String,
+    /// Convex, together the zone.
+    pub(crate) shapes: Vec<Polygon>,
+    pub(crate) stops_rugs: bool,
+    /// It stops what is taller, mm.
+    pub(crate) above: f64,
+}
+
+/// A wall as moved in.
+pub(crate) struct Wall {
+    pub(crate) name: String,
+    pub(crate) ends: [P; 2],
+    /// From its left to its right end.
+    pub(crate) along: P,
+    pub(crate) inward: P,
+}
+
+/// The room.
+pub(crate) struct Ground {
+    pub(crate) outline: Polygon,
+    pub(crate) walls: Vec<Wall>,
+    pub(crate) bodies: Vec<(String, Polygon)>,
+    pub(crate) zones: Vec<Zone>,
+}
+
+pub(crate) fn xy(point: Point) -> P {
+    [point.x, point.y]
+}
+
+impl Ground {
+    pub(crate) fn of(brief: &Brief) -> Self {
+        let by = brief.room.measured_within;
+        let measured: Polygon = brief.room.walls.iter().map(|wall| xy(wall.start)).collect();
+        // Clockwise: the room lies to the right of each wall.
+        let outline = moved(&measured, -by);
+        let wall = |(i, (start, end)): (usize, (P, P))| {
+            let along = unit(minus(xy(brief.room.walls[i].end), xy(brief.room.walls[i].start)));
+            Wall { name: brief.room.walls[i].name.clone(), ends: [start, end], along, inward: minus([0.0, 0.0], left(along)) }
+        };
+        let walls = edges(&outline).enumerate().map(wall).collect();
+        let mut ground = Self { outline: outline.clone(), walls, bodies: Vec::new(), zones: Vec::new() };
+        for item in &brief.room.items {
+            ground.add(brief, item);
+        }
+        for fixed in &brief.room.fixed {
+            let corners = counter_clockwise(fixed.corners.iter().map(|&p| xy(p)).collect());
+            ground.body(&fixed.name, moved(&corners, -by), true);
+        }
+        ground
+    }
+
+    fn add(&mut self, brief: &Brief, item: &elbowroom_model::WallItem) {
+        let wall = &brief.room.walls[item.wall.0];
+        let along = unit(minus(xy(wall.end), xy(wall.start)));
+        let inward = minus([0.0, 0.0], left(along));
+        let origin = add(xy(wall.start), inward, brief.room.measured_within);
+        let at = |x: f64, y: f64| add(add(origin, along, item.at + x), inward, y);
+        let strip = |near: f64, far: f64| {
+            counter_clockwise(vec![at(0.0, near), at(item.width, near), at(item.width, far), at(0.0, far)])
+        };
+        let quarter = |corner: P, across: P, radius: f64| {
+            let arc = (0..=SIDES).map(|i| {
+                let angle = std::f64::consts::FRAC_PI_2 * i as f64 / SIDES as f64;
+                add(add(corner, across, radius * angle.cos()), inward, radius * angle.sin())
+            });
+            counter_clockwise(std::iter::once(corner).chain(arc).collect())
+        };
+        let back = minus([0.0, 0.0], along);
+        let landing = || vec![strip(0.0, brief.rules.get(Rule::DoorLanding))];
+        match &item.kind {
+            ItemKind::Door(door) => {
+                let leaf = match (door.swings, door.hinge) {
+                    (Swings::In, Some(Hinge::Left)) => Some(quarter(at(0.0, 0.0), along, item.width)),
+                    (Swings::In, Some(Hinge::Right)) => Some(quarter(at(item.width, 0.0), back, item.width)),
+                    _ => None,
+                };
+                self.zone("door_swing", &item.name, leaf.into_iter().collect(), false, -1.0);
+                self.zone("landing", &item.name, landing(), false, -1.0);
+            }
+            ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => {
+                self.zone("landing", &item.name, landing(), false, -1.0);
+            }
+            ItemKind::Window(window) => {
+                let front = vec![strip(0.0, brief.rules.get(Rule::WindowFront))];
+                self.zone("window_front", &item.name, front, false, window.sill);
+            }
+            ItemKind::Radiator(it) => {
+                self.body(&item.name, strip(0.0, it.depth), false);
+                self.zone("keep_clear", &item.name, vec![strip(it.depth, it.depth + it.keep_clear)], false, -1.0);
+            }
+            ItemKind::Fireplace(it) => {
+                self.body(&item.name, strip(0.0, it.depth), true);
+                let ends = [(at(0.0, it.depth), back), (at(item.width, it.depth), along)];
+                let mut shapes: Vec<Polygon> = ends.iter().map(|&(p, way)| quarter(p, way, it.keep_clear)).collect();
+                shapes.push(strip(it.depth, it.depth + it.keep_clear));
+                self.zone("keep_clear", &item.name, shapes, true, -1.0);
+            }
+            ItemKind::Opening(_) | ItemKind::Socket(_) => {}
+        }
+    }
+
+    fn zone(&mut self, rule: &'static str, item: &str, shapes: Vec<Polygon>, stops_rugs: bool, above: f64) {
+        self.zones.push(Zone { rule, item: item.to_owned(), shapes, stops_rugs, above });
+    }
+
+    fn body(&mut self, name: &str, shape: Polygon, stops_rugs: bool) {
+        self.bodies.push((name.to_owned(), shape.clone()));
+        self.zone("fixed", name, vec![shape], stops_rugs, -1.0);
+    }
+}
+
+/// A polygon with every edge moved to its left by `by`, cut where neighbours meet.
+pub(crate) fn moved(polygon: &[P], by: f64) -> Polygon {
+    let count = polygon.len();
+    let corner = |i: usize| {
+        let first = minus(polygon[i], polygon[(i + count - 1) % count]);
+        let second = minus(polygon[(i + 1) % count], polygon[i]);
+        let (a, b) = (left(unit(first)), left(unit(second)));
+        // The corner moves along the bisector so far that both edges are `by` away.
+        let sum = add(a, b, 1.0);
+        let scale = 2.0 * by / (sum[0] * sum[0] + sum[1] * sum[1]);
+        debug_assert!(cross(first, second).abs() > 0.0 || length(sum) > 0.0);
+        add(polygon[i], sum, scale)
+    };
+    (0..count).map(corner).collect()
+}

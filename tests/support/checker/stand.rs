@@ -1,0 +1,119 @@
+//! A piece of a result as it stands.
+
+use elbowroom_model::{Brief, Piece, PieceKind};
+use serde_json::Value;
+
+use super::plane::{P, Polygon, add, counter_clockwise, dot, extent, left, length, minus};
+
+/// A piece, and what it takes to lay it out again with other sizes.
+#[derive(Clone)]
+pub(crate) struct Stand<'a> {
+    pub(crate) piece: &'a Piece,
+    pub(crate) at_wall: Option<String>,
+    pub(crate) facing: P,
+    /// Middle of the back; of a corner sofa the outer corner.
+    pub(crate) anchor: P,
+    /// Of a corner sofa: from the corner along the main run.
+    pub(crate) away: Option<P>,
+    pub(crate) width: f64,
+    pub(crate) run: Option<f64>,
+    pub(crate) depth: f64,
+}
+
+impl<'a> Stand<'a> {
+    /// Reads a piece of a result; the complaint where its fields do not fit together.
+    pub(crate) fn read(brief: &'a Brief, value: &Value) -> Result<Self, String> {
+        let name = value["name"].as_str().ok_or("a piece has no name")?;
+        let fault = |what: &str| format!("{name}: {what}");
+        let piece = brief.pieces.iter().find(|piece| piece.name == name).ok_or_else(|| fault("was not asked for"))?;
+        if value["kind"].as_str() != Some(piece.kind.key()) {
+            return Err(fault("has another kind than asked"));
+        }
+        let number = |value: &Value, what: &str| value.as_f64().ok_or_else(|| fault(what));
+        let degrees = number(&value["facing"], "has no facing")?;
+        let facing = [degrees.to_radians().cos(), degrees.to_radians().sin()];
+        let (width, depth) =
+            (number(&value["size"]["width"], "has no width")?, number(&value["size"]["depth"], "has no depth")?);
+        let run = value["size"]["return"].as_f64();
+        let parts = parts(&value["parts"]).ok_or_else(|| fault("has no parts"))?;
+        let main = parts.first().ok_or_else(|| fault("has no parts"))?;
+        let across = left(facing);
+        let ((low, high), back) = (extent(main, across), extent(main, facing).0);
+        let place = |sideways: f64| add(add([0.0, 0.0], across, sideways), facing, back);
+        let (anchor, away) = match parts.get(1) {
+            // The corner is at the end of the main run where the return is.
+            Some(run) if centre(run, across) > (low + high) / 2.0 => (place(high), Some(minus([0.0, 0.0], across))),
+            Some(_) => (place(low), Some(across)),
+            None => (place((low + high) / 2.0), None),
+        };
+        if (piece.kind == PieceKind::CornerSofa) != run.is_some() || run.is_some() != away.is_some() {
+            return Err(fault("has a return where it should not, or none where it should"));
+        }
+        let at_wall = value["at_wall"].as_str().map(str::to_owned);
+        let stand = Self { piece, at_wall, facing, anchor, away, width, run, depth };
+        stand.matches(&parts).then_some(stand.clone()).ok_or_else(|| fault("has parts that its sizes do not give"))
+    }
+
+    /// Main run (or the whole), then the return less the corner.
+    pub(crate) fn parts(&self) -> Vec<Polygon> {
+        match (self.away, self.run) {
+            (Some(_), Some(run)) => {
+                vec![self.block((0.0, self.width), (0.0, self.depth)), self.block((0.0, self.depth), (self.depth, run))]
+            }
+            _ => vec![self.main()],
+        }
+    }
+
+    pub(crate) fn main(&self) -> Polygon {
+        let half = self.width / 2.0;
+        let across = if self.away.is_some() { (0.0, self.width) } else { (-half, half) };
+        self.block(across, (0.0, self.depth))
+    }
+
+    /// From the anchor along its main run, or to its left.
+    pub(crate) fn along(&self) -> P {
+        self.away.unwrap_or_else(|| left(self.facing))
+    }
+
+    /// A rectangle in its own axes: along, and outward from its back.
+    pub(crate) fn block(&self, (from, to): (f64, f64), (near, far): (f64, f64)) -> Polygon {
+        let at = |x: f64, y: f64| add(add(self.anchor, self.along(), x), self.facing, y);
+        counter_clockwise(vec![at(from, near), at(to, near), at(to, far), at(from, far)])
+    }
+
+    /// Its front edge (of a corner sofa: the main run's).
+    pub(crate) fn front(&self) -> [P; 2] {
+        let (from, to) = if self.away.is_some() { (0.0, self.width) } else { (-self.width / 2.0, self.width / 2.0) };
+        let at = |x: f64| add(add(self.anchor, self.along(), x), self.facing, self.depth);
+        [at(from), at(to)]
+    }
+
+    pub(crate) fn is_rug(&self) -> bool {
+        self.piece.kind == PieceKind::Rug
+    }
+
+    pub(crate) fn name(&self) -> &str {
+        &self.piece.name
+    }
+
+    fn matches(&self, parts: &[Polygon]) -> bool {
+        const NEAR: f64 = 0.5;
+        let own = self.parts();
+        let same = |first: &Polygon, second: &Polygon| {
+            first.len() == second.len()
+                && first.iter().all(|&p| second.iter().any(|&q| length(minus(p, q)) < NEAR))
+                && super::plane::turning(second) > 0.0
+        };
+        own.len() == parts.len() && own.iter().zip(parts).all(|(first, second)| same(first, second))
+    }
+}
+
+fn centre(shape: &[P], axis: P) -> f64 {
+    shape.iter().map(|&p| dot(p, axis)).sum::<f64>() / shape.len() as f64
+}
+
+fn parts(value: &Value) -> Option<Vec<Polygon>> {
+    let place = |value: &Value| Some([value[0].as_f64()?, value[1].as_f64()?]);
+    let part = |value: &Value| value.as_array()?.iter().map(place).collect::<Option<Polygon>>();
+    value.as_array()?.iter().map(part).collect()
+}

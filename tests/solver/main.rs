@@ -6,6 +6,7 @@ mod support;
 
 mod arrangement;
 mod criteria;
+mod demo_rooms;
 mod program;
 mod ranking;
 mod routes;

@@ -4,13 +4,16 @@ mod sizes;
 mod ways;
 
 use elbowroom_model::{
-    Brief, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceKind, Point, Radiator, Rule, Swings, View, WallId,
-    Window,
+    Brief, Dimension, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceKind, Point, Radiator, Rule, Swings, View,
+    WallId, Window,
 };
 use elbowroom_solver::arrangement::{Arrangement, Choices, Relation, Role, Stand, Standing};
+use elbowroom_solver::routes::Route;
 use elbowroom_solver::verify::verify;
 use elbowroom_solver::{Layout, Placed, Size};
+use serde_json::{Value, json};
 
+use crate::support::checker::{self, Part};
 use crate::support::rooms::{Furnish, outline, piece, rectangle};
 
 const NORTH: Point = Point::new(0.0, 1.0);
@@ -45,10 +48,56 @@ fn broken(brief: &Brief, pieces: Vec<Placed>) -> Vec<&'static str> {
     verify(brief, &layout, &arrangement(), &[]).into_iter().map(|breach| breach.rule).collect()
 }
 
+/// What the second checker says of one part of the rules.
+fn second_check(brief: &Brief, placed: &[Placed], routes: &[Route], part: Part) -> Vec<String> {
+    checker::of_part(brief, &told(brief, placed, routes), part)
+}
+
+/// The layout as a result tells it.
+fn told(brief: &Brief, placed: &[Placed], routes: &[Route]) -> Value {
+    let piece = |placed: &Placed| {
+        let asked = &brief.pieces[placed.piece];
+        let range = |dimension| {
+            let (range, size) = (asked.range(dimension)?, placed.size.get(dimension)?);
+            Some(
+                json!({ "least": range.least.min(size), "together": size, "alone": null, "most": range.most.max(size) }),
+            )
+        };
+        json!({
+            "name": asked.name,
+            "kind": asked.kind,
+            "at_wall": placed.at_wall.map(|wall| brief.room.walls[wall.0].name.clone()),
+            "parts": placed.parts().iter().map(|part| part.corners().to_vec()).collect::<Vec<_>>(),
+            "facing": placed.facing.degrees(),
+            "size": placed.size,
+            "range": {
+                "width": range(Dimension::Width),
+                "return": range(Dimension::Return),
+                "depth": range(Dimension::Depth),
+            },
+        })
+    };
+    let route = |route: &Route| {
+        json!({
+            "from": route.from.name(brief),
+            "to": route.to.name(brief),
+            "width": route.width,
+            "needs": route.needs,
+        })
+    };
+    json!({
+        "pieces": placed.iter().map(piece).collect::<Vec<_>>(),
+        "routes": routes.iter().map(route).collect::<Vec<_>>(),
+    })
+}
+
 /// The layout that `at` makes keeps every rule at `edge`, and breaks `rule` alone at `past`.
 fn edge(rule: &str, brief: &Brief, edge: f64, past: f64, at: impl Fn(f64) -> Vec<Placed>) {
     assert_eq!(broken(brief, at(edge)), [""; 0], "{rule} at its edge");
     assert_eq!(broken(brief, at(past)), [rule], "{rule} past its edge");
+    assert_eq!(second_check(brief, &at(edge), &[], Part::Places), [""; 0], "{rule} at its edge, checked again");
+    let found = second_check(brief, &at(past), &[], Part::Places);
+    assert!(found.len() == 1 && found[0].contains(rule), "{rule} past its edge, checked again: {found:?}");
 }
 
 #[test]
@@ -389,8 +438,9 @@ fn chairs_stand_along_both_long_sides_of_a_dining_table() {
 fn what_is_needed_stands_and_has_a_size_in_its_range() {
     let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::Sofa));
     assert_eq!(broken(&brief, Vec::new()), ["needed"]);
-    edge("size", &brief, 4000.0, 4000.0 + HAIR, |width| vec![placed(0, (2500.0, -1000.0), SOUTH, (width, 900.0))]);
-    edge("size", &brief, 200.0, 200.0 - HAIR, |depth| vec![placed(0, (2500.0, -1000.0), SOUTH, (2000.0, depth))]);
+    let sized = |width, depth| broken(&brief, vec![placed(0, (2500.0, -1000.0), SOUTH, (width, depth))]);
+    assert_eq!((sized(4000.0, 900.0), sized(4000.0 + HAIR, 900.0)), (vec![], vec!["size"]));
+    assert_eq!((sized(2000.0, 200.0), sized(2000.0, 200.0 - HAIR)), (vec![], vec!["size"]));
     let mut spare = piece(PieceKind::Sofa);
     spare.needed = false;
     assert_eq!(broken(&rectangle(5000.0, 4000.0).piece(spare), Vec::new()), [""; 0]);

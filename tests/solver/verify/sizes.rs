@@ -4,19 +4,29 @@ use elbowroom_model::{Brief, Door, Hand, ItemKind, LeadsTo, PieceKind, Rule, Swi
 use elbowroom_solver::verify::{envelope, growth};
 use elbowroom_solver::{Layout, Placed};
 
-use super::{NORTH, SOUTH, arrangement, at_wall, corner, placed};
+use super::{NORTH, SOUTH, arrangement, at_wall, corner, placed, second_check};
+use crate::support::checker::Part;
 use crate::support::rooms::{Furnish, piece, rectangle};
 
 fn grows(brief: &Brief, placed: Vec<Placed>) -> Vec<String> {
+    let second = second_check(brief, &placed, &[], Part::Larger);
     let layout = Layout { placed, ..Layout::default() };
-    growth(brief, &layout, &arrangement()).into_iter().map(|breach| breach.between.join(" ")).collect()
+    let found: Vec<String> =
+        growth(brief, &layout, &arrangement()).into_iter().map(|breach| breach.between.join(" ")).collect();
+    let again = |held: &String| {
+        format!("9 {} can grow by 20 mm", held.replacen(" width", "'s width", 1).replacen(" depth", "'s depth", 1))
+    };
+    assert_eq!(found.iter().map(again).collect::<Vec<_>>(), second, "checked again");
+    found
 }
 
 fn shrinks(brief: &Brief, placed: Vec<Placed>) -> Vec<&'static str> {
+    let second = second_check(brief, &placed, &[], Part::Smaller);
     let layout = Layout { placed, ..Layout::default() };
     let mut rules: Vec<_> =
         (0..4).flat_map(|seed| envelope(brief, &layout, &arrangement(), seed)).map(|breach| breach.rule).collect();
     rules.dedup();
+    assert_eq!(rules.is_empty(), second.is_empty(), "checked again: {second:?}");
     rules
 }
 

@@ -5,7 +5,8 @@ use elbowroom_solver::routes::{End, Route};
 use elbowroom_solver::verify::verify;
 use elbowroom_solver::{Layout, Placed};
 
-use super::{SOUTH, arrangement, placed};
+use super::{SOUTH, arrangement, placed, second_check};
+use crate::support::checker::Part;
 use crate::support::rooms::{Furnish, piece, rectangle};
 
 /// A hall door in the north wall, an opening to the kitchen in the south wall.
@@ -33,8 +34,10 @@ fn route(width: f64, needs: f64) -> Route {
 fn sentences(brief: &Brief, placed: Vec<Placed>, routes: &[Route]) -> Vec<String> {
     let mut brief = brief.clone();
     brief.pieces[0].width.most = 5000.0;
+    let second = second_check(&brief, &placed, routes, Part::Routes);
     let layout = Layout { placed, ..Layout::default() };
     let breaches = verify(&brief, &layout, &arrangement(), routes);
+    assert_eq!(second.len(), breaches.len(), "checked again: {second:?}");
     assert!(breaches.iter().all(|breach| breach.rule == "route"), "{breaches:?}");
     breaches.into_iter().map(|breach| breach.sentence).collect()
 }

@@ -82,7 +82,11 @@ impl Floor {
         let before = |set: usize| {
             let on = |i: usize| set >> i & 1 == 1;
             let cut = |shape: &Polygon| {
-                gates.iter().enumerate().filter(|(i, _)| on(*i)).try_fold(shape.clone(), |part, (_, gate)| gate.cut(&part))
+                gates
+                    .iter()
+                    .enumerate()
+                    .filter(|(i, _)| on(*i))
+                    .try_fold(shape.clone(), |part, (_, gate)| gate.cut(&part))
             };
             let mut all: Vec<Polygon> = shapes.iter().filter_map(cut).collect();
             for (i, gate) in gates.iter().enumerate() {
@@ -172,9 +176,12 @@ pub(crate) fn travels(shapes: &[Polygon], from: &Gate, to: &Target, diameter: f6
 
 fn coarse(floor: &Floor, shapes: &[Polygon]) -> Vec<Square> {
     const COUNT: usize = 12;
-    let (x, y) = shapes.iter().flatten().fold(((f64::INFINITY, f64::NEG_INFINITY), (f64::INFINITY, f64::NEG_INFINITY)), |(x, y), p| {
-        ((x.0.min(p[0]), x.1.max(p[0])), (y.0.min(p[1]), y.1.max(p[1])))
-    });
+    let (x, y) = shapes
+        .iter()
+        .flatten()
+        .fold(((f64::INFINITY, f64::NEG_INFINITY), (f64::INFINITY, f64::NEG_INFINITY)), |(x, y), p| {
+            ((x.0.min(p[0]), x.1.max(p[0])), (y.0.min(p[1]), y.1.max(p[1])))
+        });
     let half = (x.1 - x.0).max(y.1 - y.0) / (2 * COUNT) as f64 + 0.37;
     let mut squares = Vec::new();
     for i in 0..COUNT * COUNT {

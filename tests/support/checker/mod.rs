@@ -32,6 +32,25 @@ pub(crate) fn complaints(brief: &Brief, json: &str) -> Vec<String> {
 
 /// Everything that is wrong with one option's layout.
 pub(crate) fn of_option(brief: &Brief, option: &Value) -> Vec<String> {
+    let parts = [Part::Places, Part::Routes, Part::Smaller, Part::Larger];
+    parts.into_iter().flat_map(|part| of_part(brief, option, part)).collect()
+}
+
+/// Which of the rules to look at.
+#[derive(Clone, Copy, PartialEq)]
+pub(crate) enum Part {
+    /// 1 to 6, and 11.
+    Places,
+    /// 7.
+    Routes,
+    /// 8.
+    Smaller,
+    /// 9.
+    Larger,
+}
+
+/// What is wrong with one part of an option's layout.
+pub(crate) fn of_part(brief: &Brief, option: &Value, part: Part) -> Vec<String> {
     let pieces = option["pieces"].as_array().map_or(&[][..], Vec::as_slice);
     let read: Result<Vec<_>, String> = pieces.iter().map(|piece| stand::Stand::read(brief, piece)).collect();
     let stands = match read {
@@ -39,10 +58,14 @@ pub(crate) fn of_option(brief: &Brief, option: &Value) -> Vec<String> {
         Err(what) => return vec![what],
     };
     let ground = room::Ground::of(brief);
-    let mut all = placing::complaints(brief, &ground, &stands, placing::Table::InPlace);
-    all.extend(walking::complaints(brief, &ground, &stands, &option["routes"]));
-    all.extend(walking::turning(brief, &ground, &stands));
-    all.extend(sizing::smaller(brief, &ground, &stands, option));
-    all.extend(sizing::larger(brief, &ground, &stands, option));
-    all
+    match part {
+        Part::Places => {
+            let mut all = placing::complaints(brief, &ground, &stands, placing::Table::InPlace);
+            all.extend(walking::turning(brief, &ground, &stands));
+            all
+        }
+        Part::Routes => walking::complaints(brief, &ground, &stands, &option["routes"]),
+        Part::Smaller => sizing::smaller(brief, &ground, &stands, option),
+        Part::Larger => sizing::larger(brief, &ground, &stands, option),
+    }
 }

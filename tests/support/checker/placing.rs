@@ -2,7 +2,9 @@
 
 use elbowroom_model::{Brief, PieceKind, Rule};
 
-use super::plane::{P, Polygon, along_edges, apart, common, dot, edges, extent, left, minus, overlap, shared, thickness};
+use super::plane::{
+    P, Polygon, along_edges, apart, common, dot, edges, extent, left, minus, overlap, shared, thickness,
+};
 use super::plane::{to_segment, within};
 use super::room::Ground;
 use super::stand::Stand;
@@ -73,8 +75,7 @@ fn zones(ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
     let mut all = Vec::new();
     for stand in stands {
         for zone in &ground.zones {
-            let stops =
-                if stand.is_rug() { zone.stops_rugs } else { stand.piece.height_with_screen() > zone.above };
+            let stops = if stand.is_rug() { zone.stops_rugs } else { stand.piece.height_with_screen() > zone.above };
             let depth = most_shared(&stand.parts(), &zone.shapes);
             if stops && depth > SLACK {
                 all.push(format!("3-4 {}: {} enters {}'s by {depth:.1}", zone.rule, stand.name(), zone.item));
@@ -124,7 +125,8 @@ fn before_seat(
     let strip = super::plane::counter_clockwise(vec![at(from, near), at(to, near), at(to, far), at(from, far)]);
     let others = stands.iter().filter(|other| !other.is_rug() && ![seat.name(), table.name()].contains(&other.name()));
     let pieces = others.flat_map(Stand::parts);
-    let between = pieces.chain(ground.bodies.iter().map(|(_, body)| body.clone())).any(|it| shared(&strip, &it) > SLACK);
+    let between =
+        pieces.chain(ground.bodies.iter().map(|(_, body)| body.clone())).any(|it| shared(&strip, &it) > SLACK);
     if from < to && near < far && between {
         say("something stands in between");
     }
@@ -156,7 +158,9 @@ fn off_wall(ground: &Ground, stand: &Stand<'_>) -> Option<String> {
         let free = kind.is_storage() || kind == PieceKind::MediaUnit;
         return if free { say("must stand at a wall".to_owned()) } else { None };
     };
-    let Some(wall) = ground.walls.iter().find(|wall| wall.name == *name) else { return say(format!("stands at no wall: {name}")) };
+    let Some(wall) = ground.walls.iter().find(|wall| wall.name == *name) else {
+        return say(format!("stands at no wall: {name}"));
+    };
     let main = stand.main();
     // The back edge: the two corners that lie farthest back.
     let mut corners = main.clone();
@@ -171,7 +175,11 @@ fn off_wall(ground: &Ground, stand: &Stand<'_>) -> Option<String> {
         return say(format!("stands {least:.1} off its wall, gap {gap:.1}"));
     }
     let stretch = (dot(wall.ends[0], wall.along), dot(wall.ends[1], wall.along));
-    if overlap(stretch, extent(&corners[..2], wall.along)) <= 0.0 { say("is not before its wall".to_owned()) } else { None }
+    if overlap(stretch, extent(&corners[..2], wall.along)) <= 0.0 {
+        say("is not before its wall".to_owned())
+    } else {
+        None
+    }
 }
 
 /// Whether two pieces face each other: within 10 degrees of opposite, fronts overlapping sideways, each ahead.

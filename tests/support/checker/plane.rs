@@ -118,9 +118,8 @@ pub(crate) fn apart(first: &[P], second: &[P]) -> f64 {
 
 /// Whether a place lies in a polygon that need not be convex, by counting crossings.
 pub(crate) fn within(p: P, polygon: &[P]) -> bool {
-    let crosses = |(a, b): (P, P)| {
-        (a[1] > p[1]) != (b[1] > p[1]) && p[0] < a[0] + (b[0] - a[0]) * (p[1] - a[1]) / (b[1] - a[1])
-    };
+    let crosses =
+        |(a, b): (P, P)| (a[1] > p[1]) != (b[1] > p[1]) && p[0] < a[0] + (b[0] - a[0]) * (p[1] - a[1]) / (b[1] - a[1]);
     edges(polygon).filter(|&edge| crosses(edge)).count() % 2 == 1
 }
 

@@ -50,7 +50,10 @@ pub(crate) fn complaints(brief: &Brief, result: &Value) -> Vec<String> {
     let shares: Vec<f64> = options.iter().filter_map(|option| option["first_place_share"].as_f64()).collect();
     let sum: f64 = shares.iter().sum();
     want(options.is_empty() || (sum - 1.0).abs() < 1e-6 * (options.len() + 1) as f64, &format!("shares sum to {sum}"));
-    want(shares.len() == options.len() && shares.iter().all(|share| (0.0..=1.0).contains(share)), "a share is no share");
+    want(
+        shares.len() == options.len() && shares.iter().all(|share| (0.0..=1.0).contains(share)),
+        "a share is no share",
+    );
     want(!options.is_empty() || !list(&result["remedies"]).is_empty(), "nothing fits, and no remedy is named");
     want(options.is_empty() || list(&result["remedies"]).is_empty(), "options fit, and still a remedy is named");
     for option in options {
@@ -90,7 +93,10 @@ fn of_option(brief: &Brief, option: &Value, options: &[Value]) -> Vec<String> {
     let close = bound - objective <= PROVEN * objective.abs().max(1.0);
     want(option["proven"] == false || close, "is proven with a bound too far off");
     let value = size_value(brief, option);
-    want((figure("size_value") - value).abs() <= 0.01 * value.abs().max(1.0).sqrt() + ROUNDED, &format!("size_value is {value:.2}"));
+    want(
+        (figure("size_value") - value).abs() <= 0.01 * value.abs().max(1.0).sqrt() + ROUNDED,
+        &format!("size_value is {value:.2}"),
+    );
     want(objective <= figure("size_value") + 1e-3, "its objective lies above its size value");
     all.extend(pieces(brief, option));
     all.extend(gaps_and_routes(option));
@@ -107,7 +113,8 @@ fn criteria(brief: &Brief, option: &Value) -> Vec<String> {
             all.push(format!("a criterion has no name, score or weight: {it}"));
             continue;
         };
-        let figures = it["figure"].is_number() && ["deg", "mm", "m2", "percent", "count"].iter().any(|unit| it["unit"] == *unit);
+        let figures =
+            it["figure"].is_number() && ["deg", "mm", "m2", "percent", "count"].iter().any(|unit| it["unit"] == *unit);
         if !(0.0..=100.0).contains(&score) || !figures || !text(&it["reason"]) || !text(&it["basis"]) {
             all.push(format!("{}: score past 0..100, or no figure, unit, reason or basis", criterion.key()));
         }
@@ -155,11 +162,12 @@ fn pieces(brief: &Brief, option: &Value) -> Vec<String> {
     }
     for it in list(&option["pieces"]) {
         let asked = brief.pieces.iter().find(|piece| it["name"] == piece.name.as_str());
-        let height = asked.zip(it["height"].as_f64()).is_some_and(|(piece, height)| (piece.height - height).abs() < ROUNDED);
+        let height =
+            asked.zip(it["height"].as_f64()).is_some_and(|(piece, height)| (piece.height - height).abs() < ROUNDED);
         let keys = [Dimension::Width, Dimension::Return, Dimension::Depth].map(Dimension::key);
-        let held = list(&it["held_by"]).iter().all(|held| {
-            keys.iter().any(|key| held["dimension"] == *key) && text(&held["by"]) && text(&held["rule"])
-        });
+        let held = list(&it["held_by"])
+            .iter()
+            .all(|held| keys.iter().any(|key| held["dimension"] == *key) && text(&held["by"]) && text(&held["rule"]));
         if !height || !held || it.get("at_wall").is_none() {
             all.push(format!("{}: another height, no at_wall, or a bad held_by", it["name"]));
         }

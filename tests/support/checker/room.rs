@@ -49,7 +49,12 @@ impl Ground {
         let outline = moved(&measured, -by);
         let wall = |(i, (start, end)): (usize, (P, P))| {
             let along = unit(minus(xy(brief.room.walls[i].end), xy(brief.room.walls[i].start)));
-            Wall { name: brief.room.walls[i].name.clone(), ends: [start, end], along, inward: minus([0.0, 0.0], left(along)) }
+            Wall {
+                name: brief.room.walls[i].name.clone(),
+                ends: [start, end],
+                along,
+                inward: minus([0.0, 0.0], left(along)),
+            }
         };
         let walls = edges(&outline).enumerate().map(wall).collect();
         let mut ground = Self { outline: outline.clone(), walls, bodies: Vec::new(), zones: Vec::new() };

@@ -18,7 +18,8 @@ const SETS: u64 = 4;
 pub(crate) fn smaller(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], option: &Value) -> Vec<String> {
     let mut all = ranges(option);
     for set in 0..SETS {
-        let shrunk: Vec<Stand<'_>> = stands.iter().enumerate().map(|(i, stand)| shrink(stands, stand, set, i as u64)).collect();
+        let shrunk: Vec<Stand<'_>> =
+            stands.iter().enumerate().map(|(i, stand)| shrink(stands, stand, set, i as u64)).collect();
         let mut wrong = placing::complaints(brief, ground, &shrunk, Table::NotTooNear);
         wrong.extend(walking::too_narrow(brief, ground, stands, &shrunk, &option["routes"]));
         all.extend(wrong.into_iter().map(|wrong| format!("8 with smaller pieces: {wrong}")));

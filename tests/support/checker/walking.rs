@@ -76,7 +76,13 @@ fn told(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], way: &Way<'_>, rou
 }
 
 /// What is wrong with the routes when pieces stand so, the mouths where `laid_out` has them.
-pub(crate) fn too_narrow(brief: &Brief, ground: &Ground, laid_out: &[Stand<'_>], stands: &[Stand<'_>], routes: &Value) -> Vec<String> {
+pub(crate) fn too_narrow(
+    brief: &Brief,
+    ground: &Ground,
+    laid_out: &[Stand<'_>],
+    stands: &[Stand<'_>],
+    routes: &Value,
+) -> Vec<String> {
     let none = Vec::new();
     let routes = routes.as_array().unwrap_or(&none);
     let mut all = Vec::new();
@@ -113,7 +119,9 @@ pub(crate) fn turning(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> O
     if places.peek().is_none() {
         return Some("11 turning_circle: none is free".to_owned());
     }
-    let doors: Vec<Gate> = entrances(brief).map(|door| item_mouth(brief, ground, door).widened(brief.rules.get(Rule::Walkway), None)).collect();
+    let doors: Vec<Gate> = entrances(brief)
+        .map(|door| item_mouth(brief, ground, door).widened(brief.rules.get(Rule::Walkway), None))
+        .collect();
     let disc = (brief.rules.get(Rule::Walkway) - 2.0 * GRID).min(diameter - 2.0 * GRID);
     let reached = |p: P| doors.is_empty() || doors.iter().any(|door| travels(&shapes, door, &Target::Place(p), disc));
     (!places.step_by(7).any(reached)).then(|| "11 turning_circle: none is reached".to_owned())

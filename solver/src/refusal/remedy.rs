@@ -45,7 +45,11 @@ pub(crate) fn remedies(brief: &Brief, _limits: &Limits) -> Vec<Remedy> {
 }
 
 fn least_sizes(brief: &Brief) -> Vec<Lever> {
-    let pieces = brief.pieces.iter().enumerate().filter(|(_, piece)| piece.needed && piece.alike.is_none());
+    let pieces = brief
+        .pieces
+        .iter()
+        .enumerate()
+        .filter(|(id, piece)| piece.needed && piece.alike.is_none_or(|first| first == *id));
     pieces.flat_map(|(id, piece)| piece.dimensions().into_iter().map(move |d| Lever::Least(id, d))).collect()
 }
 

@@ -1,7 +1,7 @@
 //! What settles ties: centred on the wall or on the piece it faces, drawn up to the wall or the group. Each millimetre
 //! of misplacement costs a thousandth; none of it is a rule of the room.
 
-use elbowroom_model::{PieceKind, Point};
+use elbowroom_model::{PieceKind, Point, Rule};
 
 use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
 use crate::arrangement::{Relation, Role};
@@ -31,8 +31,10 @@ impl LayoutRule for Centring {
         requirement(pose, None, rows)
     }
 
-    fn between(&self, _ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
         let mut found = one_way(first, second);
+        found.extend(room_for_feet(ground, first, second));
+        found.extend(room_for_feet(ground, second, first));
         found.extend(one_way(second, first));
         found
     }
@@ -95,6 +97,18 @@ fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
         _ => return Vec::new(),
     };
     requirement(pose, Some(seat), rows)
+}
+
+/// A second seat keeps its feet's room from the table where that costs no size.
+fn room_for_feet(ground: &Ground<'_>, pose: &Pose<'_>, table: &Pose<'_>) -> Vec<Requirement> {
+    let is_second = matches!(pose.role, Role::LeftOf | Role::RightOf | Role::Opposite);
+    if !is_second || table.role != Role::Table {
+        return Vec::new();
+    }
+    let facing = pose.stand.facing;
+    let clear = table.main().furthest(-facing).from(pose.main().furthest(facing)).along(facing);
+    let lacking = Linear::constant(ground.brief.rules.get(Rule::SeatToTable)).plus(&clear, -1.0);
+    requirement(pose, Some(table), vec![at_least(pose, 1, lacking)])
 }
 
 /// A second seat at one side stands about this far before the main seat's front: beside the table, mm.

@@ -41,14 +41,14 @@ fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
     vec![Requirement::always(cause, rows)]
 }
 
-/// A second seat at one side: its back on that side of the main seat's middle and within the group, its middle between
+/// A second seat at one side: its back no nearer to the main seat's middle than that seat's least end, and within the group, its middle between
 /// the main seat's back and a group's length before it.
 fn across(pose: &Pose<'_>, seat: &Pose<'_>, left: bool) -> Vec<Row> {
     let side = if left { seat.left() } else { -seat.left() };
     let outward = pose.middle_of_back().from(&seat.middle_of_back()).along(side);
     let ahead = pose.middle_of_back().from(&seat.anchor).along(seat.stand.facing);
     vec![
-        outward.at_least(0.0),
+        outward.at_least(seat.piece.width.least / 2.0),
         outward.at_most(GROUP),
         ahead.at_least(0.0),
         ahead.plus(&seat.depth(), -1.0).at_most(GROUP),

@@ -10,29 +10,7 @@ use super::scene::{InPlace, Scene, common};
 const FOOT: f64 = 304.8;
 
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
-    let returns = scene.pieces.iter().flat_map(|piece| behind_return(scene, piece));
-    scene.pieces.iter().filter_map(|piece| breach(scene, piece)).chain(returns).collect()
-}
-
-/// The return of a corner sofa has a back too: it keeps the gap from a wall that runs along it.
-fn behind_return(scene: &Scene<'_>, piece: &InPlace<'_>) -> Vec<Breach> {
-    let (placed, gap) = (piece.placed, piece.piece.off_wall);
-    let (Some(_), Some(length)) = (placed.hand, placed.size.return_length) else { return Vec::new() };
-    if placed.at_wall.is_none() {
-        return Vec::new();
-    }
-    let back = [placed.anchor, placed.anchor + placed.facing * length];
-    let walls = scene.brief.room.walls.iter().filter(|wall| wall.inward().dot(placed.along()) > 1.0 - 1e-6);
-    let breach = |wall: &elbowroom_model::Wall| {
-        let (inward, along) = (wall.inward(), wall.along());
-        let clear = placed.anchor.dot(inward) - wall.start.dot(inward) - scene.brief.room.measured_within;
-        let ends = back.map(|end| end.dot(along));
-        let (from, to) = (wall.start.dot(along), wall.end.dot(along));
-        let beside = common((from, to), (ends[0].min(ends[1]), ends[0].max(ends[1])));
-        let is_near = beside > SLACK && clear > -SLACK && clear < gap - SLACK;
-        is_near.then(|| Breach::new(RULE, &[piece.name(), &wall.name], gap - clear, "has its return too near to"))
-    };
-    walls.filter_map(breach).collect()
+    scene.pieces.iter().filter_map(|piece| breach(scene, piece)).collect()
 }
 
 fn breach(scene: &Scene<'_>, piece: &InPlace<'_>) -> Option<Breach> {

@@ -27,10 +27,12 @@ fn least(kind: PieceKind, width: f64) -> Piece {
     Piece { width: SizeRange { least: width, usual: width, most: 4000.0 }, ..piece(kind) }
 }
 
-/// The layout with the pieces of the brief, in its order, each with the middle of its back, the way it faces, its width
-/// and its depth.
-fn layout(places: &[((f64, f64), (f64, f64), f64, f64)]) -> Layout {
-    let place = |(piece, &((x, y), facing, width, depth)): (usize, &((f64, f64), (f64, f64), f64, f64))| Placed {
+/// Where the back's middle stands, which way it faces, its width and depth.
+type Place = ((f64, f64), (f64, f64), f64, f64);
+
+/// The layout with the pieces of the brief, in its order.
+fn layout(places: &[Place]) -> Layout {
+    let place = |(piece, &((x, y), facing, width, depth)): (usize, &Place)| Placed {
         piece,
         at_wall: None,
         anchor: Point::new(x, y),
@@ -228,7 +230,8 @@ fn what_is_known_within_a_tolerance_is_narrower_by_it() {
 #[test]
 fn a_fireplace_stops_a_walker_where_its_breast_stands() {
     let fire = ItemKind::Fireplace(Fireplace { depth: 400.0, height: None, keep_clear: 900.0 });
-    let brief = room().item("fireplace", 0, 1900.0, 1000.0, fire).piece(least(PieceKind::Desk, 600.0));
+    let brief = room().item("fireplace", 0, 1900.0, 1000.0, fire).rule(Rule::Passage, 700.0);
+    let brief = brief.piece(least(PieceKind::Desk, 600.0));
     // The desk stands from the west wall to x = 3000, its front 620 before the breast; its mouth lies west of the breast.
     let layout = layout(&[((1500.0, -2020.0), UP, 3000.0, 1000.0)]);
     let route = the_route(&brief, &layout);

@@ -12,7 +12,7 @@ use super::stand::Stand;
 /// What rounding explains, mm.
 pub(crate) const SLACK: f64 = 0.5;
 /// How exactly a table lies before its seat, mm.
-const PLACE: f64 = 1.0;
+const PLACE: f64 = 1.0 + 1e-6;
 /// How much farther off its wall a piece may stand, mm.
 const FOOT: f64 = 304.8;
 /// How far from opposite two fronts may be turned, degrees.

@@ -16,8 +16,8 @@ use crate::site::BodyId;
 /// A route may fall short of what it needs by this, mm: rounding, not room.
 const ENOUGH: f64 = 1e-4;
 
-/// What is asked for beyond the need, mm, so that rounding does not undo it.
-const SPARE: f64 = 1e-5;
+/// What just fits is asked for with this much less, mm, so that rounding of the programs does not refuse it.
+const RELAXED: f64 = 1e-6;
 
 /// A place nearer to a mouth's end than this stands at it, mm.
 const AT_END: f64 = 1e-3;
@@ -58,7 +58,7 @@ pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_
     let demand = Demand { from, to: End::Piece(ground.arrangement.main_seat), rule: elbowroom_model::Rule::Walkway };
     let scene = Scene { ground, floor, poses, layout, demand };
     let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
-    let alternatives = links.flat_map(|link| scene.opened(link, widest.needs + SPARE, None)).collect();
+    let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
     let cause = Cause { rule: RuleName::TurningCircle, piece: ground.arrangement.main_seat, with: With::Itself };
     Some(Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
 }
@@ -83,7 +83,7 @@ impl Scene<'_> {
         let mouths = self.floor.mouths(self.ground.brief, self.layout, &self.demand);
         let mut alternatives = Vec::new();
         for link in widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH) {
-            alternatives.extend(self.opened(link, widest.needs + SPARE, mouths.as_ref()));
+            alternatives.extend(self.opened(link, widest.needs - RELAXED, mouths.as_ref()));
         }
         if let (Some(mouths), End::Piece(seat)) = (&mouths, self.demand.to) {
             alternatives.extend(self.other_sides(widest, seat, &mouths[1]));

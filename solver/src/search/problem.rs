@@ -23,8 +23,8 @@ pub enum Aim<'a> {
     Any,
 }
 
-/// A node is given up where its bound is not above the best by more than this share: half of what a proof allows.
-const SAME_VALUE: f64 = 5e-4;
+/// A node is given up where its bound is not above the best by more than this share: a fifth of what a proof allows.
+const SAME_VALUE: f64 = 2e-4;
 
 /// The same for a plain problem, which is held against other solvers to the last digit that they share.
 const SAME_PLAIN_VALUE: f64 = 1e-9;
@@ -214,7 +214,7 @@ impl<'a> Problem<'a> {
         matches!(self.aim, Aim::Together | Aim::Tidy(_))
     }
 
-    /// How much more a node must promise than the best layout to be worth a look: half of what a proof allows, or a
+    /// How much more a node must promise than the best layout to be worth a look: a fifth of what a proof allows, or a
     /// centimetre of order.
     pub(super) fn indifference(&self, best: f64) -> f64 {
         match self.aim {

@@ -99,7 +99,9 @@ fn side(stands: &[Stand<'_>], table: &Stand<'_>) -> Option<P> {
         if before < 0.0 || beside { f64::INFINITY } else { before }
     };
     let seats = stands.iter().filter(|seat| seat.piece.kind.is_seat());
-    let seat = seats.min_by(|a, b| clear(a).total_cmp(&clear(b)))?;
+    // An armchair drawn up to a sofa's table may stand nearer to it than the sofa that it serves.
+    let drawn_up = |seat: &&Stand<'_>| seat.piece.kind == PieceKind::Armchair;
+    let seat = seats.min_by(|a, b| drawn_up(a).cmp(&drawn_up(b)).then(clear(a).total_cmp(&clear(b))))?;
     Some(minus([0.0, 0.0], seat.facing))
 }
 

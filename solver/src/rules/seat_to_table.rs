@@ -8,6 +8,10 @@ use crate::arrangement::{Relation, Role};
 /// A table overlaps the main run of a corner sofa by this at every size of the two, mm.
 const LEAST_OVERLAP: f64 = 20.0;
 
+/// The middle of a table stands no further than this beyond the end of a straight seat at its least, mm (common practice,
+/// no source).
+const FURTHEST_BEYOND: f64 = 150.0;
+
 /// The coffee table before its seat.
 #[derive(Debug)]
 pub(super) struct SeatToTable;
@@ -47,13 +51,13 @@ fn before_seat(table: &Pose<'_>, seat: &Pose<'_>, gap: f64) -> Vec<crate::progra
     let middle = table.anchor.from(&seat.anchor).along(seat.along());
     let (from, to) = seat.least_front();
     let mut rows = vec![off.at_least(gap), off.at_most(gap)];
+    let beyond = (table.piece.width.least / 2.0 - LEAST_OVERLAP).max(0.0);
     if seat.hand.is_some() {
-        let beyond = (table.piece.width.least / 2.0 - LEAST_OVERLAP).max(0.0);
         rows.push(middle.at_most(to + beyond));
         rows.push(middle.plus(&table.width(), -0.5).plus(&seat.depth(), -1.0).at_least(gap));
     } else {
-        rows.push(middle.at_most(to));
-        rows.push(middle.at_least(from));
+        rows.push(middle.at_most(to + beyond.min(FURTHEST_BEYOND)));
+        rows.push(middle.at_least(from - beyond.min(FURTHEST_BEYOND)));
     }
     rows
 }

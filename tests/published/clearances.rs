@@ -24,7 +24,6 @@ const HAIR: f64 = 0.1;
 /// A figure that comes out of a program agrees with one that comes out of arithmetic within this, mm.
 const SAME: f64 = 0.01;
 
-
 /// Some option of the text is of this sort.
 fn fits(plan: &Plan, sort: impl Fn(&OptionFound) -> bool) -> bool {
     let outcome = ranked_briefly(&plan.text());
@@ -337,14 +336,14 @@ fn a9_way_to_a_window() {
 #[test]
 fn k4_furniture_for_four_stands_in_13_square_metres() {
     let plan = Plan::rectangle(4200.0, 3100.0)
-        .hold(2, "hall door", 60.0, 775.0, What::Door { hinge: Some(crate::support::plan::Side::Left), leads_to: "entrance" })
         .hold(
-            0,
-            "window",
-            1200.0,
-            1800.0,
-            What::Window { sill: 900.0, head: 2100.0, view: "plain", must_reach: false },
+            2,
+            "hall door",
+            60.0,
+            775.0,
+            What::Door { hinge: Some(crate::support::plan::Side::Left), leads_to: "entrance" },
         )
+        .hold(0, "window", 1200.0, 1800.0, What::Window { sill: 900.0, head: 2100.0, view: "plain", must_reach: false })
         .piece(PlanPiece::of("sofa").fixed(1850.0, 850.0))
         .piece(PlanPiece::of("armchair").fixed(850.0, 850.0))
         .piece(PlanPiece::of("media-unit").fixed(650.0, 220.0))

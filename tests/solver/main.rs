@@ -6,8 +6,10 @@ mod support;
 
 mod arrangement;
 mod criteria;
+mod laws;
 mod program;
 mod ranking;
 mod routes;
+mod scenarios;
 mod search;
 mod verify;

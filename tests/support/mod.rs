@@ -2,4 +2,5 @@
 
 pub(crate) mod plan;
 pub(crate) mod ranked;
+pub(crate) mod remedied;
 pub(crate) mod rooms;

@@ -202,6 +202,11 @@ pub(crate) fn unproven(option: &OptionFound) -> Option<String> {
     })
 }
 
+/// A piece, or several alike, with its size.
+pub(crate) fn sized(label: &str, count: usize, size: &str) -> String {
+    if count == 1 { format!("{label} {size}") } else { format!("{label} each {size}") }
+}
+
 /// How an option differs from the first.
 pub(crate) fn apart(differences: &[(f64, f64, &str)], dominating: Option<usize>, never_first: bool) -> String {
     let scores: Vec<String> = differences.iter().map(|(_, by, name)| format!("{name} {by:+.0}")).collect();

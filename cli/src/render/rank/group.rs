@@ -8,6 +8,8 @@ use elbowroom_solver::outcome::{OptionFound, PieceFound};
 pub(super) struct Group<'a> {
     /// Their names in one: `armchair 1, 2`.
     pub label: String,
+    /// How many they are.
+    pub count: usize,
     /// The first of them.
     pub piece: &'a PieceFound,
 }
@@ -20,8 +22,11 @@ pub(super) fn groups<'a>(brief: &Brief, option: &'a OptionFound) -> Vec<Group<'a
         let alike =
             kept.iter_mut().find(|(_, kept, group)| row.is_some() && *kept == row && group.piece.size == piece.size);
         match alike {
-            Some((_, _, group)) => group.label = joined(&group.label, &piece.name),
-            None => kept.push((weight, row, Group { label: piece.name.clone(), piece })),
+            Some((_, _, group)) => {
+                group.label = joined(&group.label, &piece.name);
+                group.count += 1;
+            }
+            None => kept.push((weight, row, Group { label: piece.name.clone(), count: 1, piece })),
         }
     }
     kept.sort_by(|a, b| b.0.total_cmp(&a.0));

@@ -41,7 +41,7 @@ fn sizes(told: &Told<'_>, option: &OptionFound) -> String {
             |dimension| figures(group.piece, dimension).map(|it| shopped(told.units(), it.together, Rounding::Down));
         let dimensions = [Dimension::Width, Dimension::Return, Dimension::Depth];
         let sizes: Vec<String> = dimensions.into_iter().filter_map(together).collect();
-        format!("{} {}", group.label, sizes.join(" x "))
+        words::sized(&group.label, group.count, &sizes.join(" x "))
     };
     let pieces: Vec<String> = groups(told.brief, option).into_iter().map(of_group).collect();
     pieces.join(", ")

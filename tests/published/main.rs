@@ -6,6 +6,7 @@
 mod support;
 
 mod clearances;
+mod rooms;
 mod screens;
 mod sight;
 mod sun;

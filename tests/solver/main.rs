@@ -7,9 +7,11 @@ mod support;
 mod arrangement;
 mod criteria;
 mod demo_rooms;
+mod laws;
 mod program;
 mod ranking;
 mod routes;
+mod scenarios;
 mod search;
 mod verify;
 #[cfg(feature = "highs")]

@@ -3,4 +3,5 @@
 pub(crate) mod checker;
 pub(crate) mod plan;
 pub(crate) mod ranked;
+pub(crate) mod remedied;
 pub(crate) mod rooms;

@@ -1,0 +1,37 @@
+//! The same file gives the same bytes; the order of a file's rows gives nothing.
+
+use proptest::prelude::proptest;
+use rayon::ThreadPoolBuilder;
+
+use super::drawn::rooms;
+use super::few;
+use super::told::{Image, WITHIN_PROOF, assert_alike};
+use crate::support::ranked::{ranked, ranked_briefly};
+
+/// The bytes of the result, which has no clock in it.
+fn bytes_on(threads: usize, text: &str) -> String {
+    let pool = ThreadPoolBuilder::new().num_threads(threads).build().unwrap();
+    pool.install(|| serde_json::to_string(&ranked(text)).unwrap())
+}
+
+proptest! {
+    #![proptest_config(few(4))]
+
+    /// Repeated, and on any number of threads: the same bytes.
+    #[test]
+    fn same_bytes(plan in rooms()) {
+        let text = plan.text();
+        let once = bytes_on(1, &text);
+        for threads in [1, 2, 4] {
+            assert!(once == bytes_on(threads, &text), "{threads} threads\n{text}");
+        }
+    }
+
+    /// Walls told from another one on, items and pieces in another order: the same options.
+    #[test]
+    fn a_shuffled_file_says_the_same(plan in rooms(), by in 1_usize..5) {
+        let text = plan.text();
+        let (one, other) = (ranked_briefly(&text), ranked_briefly(&plan.shuffled(by).text()));
+        assert_alike(&one, Image::Same, &other, WITHIN_PROOF, &text);
+    }
+}

@@ -1,0 +1,156 @@
+//! More room or softer rules never make anything worse, less room never makes anything better.
+//!
+//! `seat_to_table` is a place and not a least, and off-wall gaps move the strip that a piece at a wall stands in: they
+//! are no rules to loosen. What a route needs is its width in the empty room where that is less than its rule, so
+//! rooms whose routes change what they need are no evidence and are passed over.
+
+use std::collections::BTreeMap;
+
+use elbowroom_model::{Brief, Dimension, Rule};
+use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::{Limits, Outcome};
+use proptest::prelude::proptest;
+
+use super::drawn::{middle, rectangles, rooms};
+use super::few;
+use super::told::{Image, by_decisions};
+use crate::support::plan::Plan;
+use crate::support::ranked::{brief_of, figures, ranked_brief};
+
+/// A proof holds within a thousandth; a millimetre more for rounding.
+fn no_less(now: f64, before: f64) -> bool {
+    now >= before - before.abs() / 1000.0 - 1.0
+}
+
+fn solved(brief: &Brief) -> Outcome {
+    ranked_brief(brief, Limits { shown: 0, ..Limits::default() })
+}
+
+/// What each route needs, by its ends; the same in every option.
+fn needs(outcome: &Outcome) -> BTreeMap<(String, String), f64> {
+    let routes = outcome.options.iter().flat_map(|option| &option.routes);
+    routes.map(|route| ((route.from.clone(), route.to.clone()), route.needs)).collect()
+}
+
+/// No option is lost and none has a smaller best size value.
+fn assert_no_worse(before: &Outcome, after: &Outcome, what: &str, text: &str) {
+    let (old, new) = (by_decisions(before, Image::Same), by_decisions(after, Image::Same));
+    for (decisions, option) in &old {
+        let Some(twin) = new.get(decisions) else { panic!("{what}: lost {decisions:?}\n{text}") };
+        let (was, is) = (option.size_value, twin.size_value);
+        assert!(!twin.proven || no_less(is, was), "{what}: {decisions:?} fell from {was} to {is}\n{text}");
+    }
+}
+
+/// Rules that are leasts and nothing else.
+const LEASTS: [Rule; 8] = [
+    Rule::Walkway,
+    Rule::Passage,
+    Rule::FacingSeats,
+    Rule::ScreenToSeat,
+    Rule::DoorLanding,
+    Rule::WindowFront,
+    Rule::StorageFront,
+    Rule::DeskFront,
+];
+
+/// The size value of every piece but one, as an option lays it out.
+fn value_without(option: &OptionFound, brief: &Brief, left_out: &str) -> f64 {
+    let pieces = option.pieces.iter().filter(|found| found.name != left_out);
+    let value = |found: &elbowroom_solver::outcome::PieceFound| {
+        let piece = brief.pieces.iter().find(|piece| piece.name == found.name).unwrap();
+        let of = |dimension: Dimension| {
+            let range = piece.range(dimension).unwrap();
+            range.value(figures(found, dimension).together)
+        };
+        piece.weight * piece.dimensions().into_iter().map(of).sum::<f64>()
+    };
+    pieces.map(value).sum()
+}
+
+fn best(outcome: &Outcome) -> Option<f64> {
+    outcome.options.iter().map(|option| option.size_value).max_by(f64::total_cmp)
+}
+
+proptest! {
+    #![proptest_config(few(6))]
+
+    /// Loosening one rule by a part of it. (A passage under `seat_to_table` would let a table stop the way to its seat.)
+    #[test]
+    fn loosening_a_rule_loses_nothing(plan in rooms(), rule in 0..LEASTS.len(), keep in 0.4_f64..0.95) {
+        let (text, rule) = (plan.text(), LEASTS[rule]);
+        let brief = brief_of(&text);
+        let least = if rule == Rule::Passage { brief.rules.get(Rule::SeatToTable) } else { 0.0 };
+        let figure = (brief.rules.get(rule) * keep).max(least).min(brief.rules.get(rule));
+        let loose = Brief { rules: brief.rules.clone().with(rule, figure, "a law"), ..brief.clone() };
+        assert_no_worse(&solved(&brief), &solved(&loose), &format!("{} {figure}", rule.key()), &text);
+    }
+
+    /// Raising the most of one dimension of one piece.
+    #[test]
+    fn raising_a_most_loses_nothing(plan in rooms(), piece in 0_usize..4, by in 20.0_f64..300.0) {
+        let text = plan.text();
+        let brief = brief_of(&text);
+        let mut larger = brief.clone();
+        let piece = piece % larger.pieces.len();
+        larger.pieces[piece].width.most += by;
+        assert_no_worse(&solved(&brief), &solved(&larger), &format!("{} {by}", brief.pieces[piece].name), &text);
+    }
+
+    /// Moving one wall of a rectangle outward.
+    #[test]
+    fn a_larger_room_loses_nothing(plan in rectangles(), by in 1_u32..40) {
+        let (text, by) = (plan.text(), f64::from(by) * 10.0);
+        let (before, after) = (solved(&brief_of(&text)), solved(&brief_of(&longer(&plan, by).text())));
+        if needs(&after).iter().all(|(route, need)| needs(&before).get(route).is_none_or(|was| need <= was)) {
+            assert_no_worse(&before, &after, &format!("wall b out by {by}"), &text);
+        }
+    }
+
+    /// Leaving one piece out never makes the others smaller.
+    #[test]
+    fn a_piece_less_leaves_more_for_the_rest(plan in rooms(), piece in 0_usize..4) {
+        let text = plan.text();
+        let brief = brief_of(&text);
+        let piece = piece % brief.pieces.len();
+        let mut fewer = brief.clone();
+        let left_out = fewer.pieces.remove(piece).name;
+        // A seat must remain, and what stands opposite it decides which arrangements there are.
+        if !fewer.pieces.iter().any(|piece| piece.kind.is_seat()) || brief.pieces[piece].kind.is_seat() {
+            return Ok(());
+        }
+        let (before, after) = (solved(&brief), solved(&fewer));
+        let rest = before.options.iter().map(|option| value_without(option, &brief, &left_out));
+        if let Some(rest) = rest.max_by(f64::total_cmp) {
+            let now = best(&after);
+            assert!(now.is_some_and(|now| no_less(now, rest)), "without {left_out}: {rest} to {now:?}\n{text}");
+        }
+    }
+
+    /// An obstacle never raises the best size value.
+    #[test]
+    fn an_obstacle_never_helps(plan in rooms(), dx in -120_i32..120, dy in -120_i32..120, side in 5_u32..60) {
+        let text = plan.text();
+        let (x, y) = middle(&plan);
+        let low = (x + f64::from(dx) * 10.0, y + f64::from(dy) * 10.0);
+        let high = (low.0 + f64::from(side) * 10.0, low.1 + f64::from(side) * 10.0);
+        let (before, after) = (solved(&brief_of(&text)), solved(&brief_of(&plan.block("cask", low, high).text())));
+        if needs(&before).iter().all(|(route, need)| needs(&after).get(route).is_none_or(|now| now >= need)) {
+            let bound = before.options.iter().map(|option| option.bound).max_by(f64::total_cmp);
+            let now = best(&after);
+            let raised = now.is_some_and(|now| bound.is_none_or(|bound| !no_less(bound, now)));
+            assert!(!raised, "{bound:?} to {now:?} with a cask {low:?} {high:?}\n{text}");
+        }
+    }
+}
+
+/// A rectangle with wall `b` moved out: items on wall `c` keep their place on the plan.
+fn longer(plan: &Plan, by: f64) -> Plan {
+    let mut plan = plan.clone();
+    plan.walls[1].start.0 += by;
+    plan.walls[2].start.0 += by;
+    for held in &mut plan.walls[2].holds {
+        held.at += by;
+    }
+    plan
+}

@@ -1,0 +1,80 @@
+//! The demo rooms: each says what it shows, and answers its question.
+
+use std::path::PathBuf;
+
+use elbowroom_solver::{Limits, Outcome};
+
+use crate::support::ranked::{brief_of, ranked, ranked_brief};
+use crate::support::remedied::remedied;
+
+fn folder() -> PathBuf {
+    PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/../scenarios"))
+}
+
+/// Name and text of every demo room, in the order of their names.
+fn rooms() -> Vec<(String, String)> {
+    let mut names: Vec<_> = std::fs::read_dir(folder()).unwrap().map(|entry| entry.unwrap().path()).collect();
+    names.sort();
+    let told = |path: PathBuf| {
+        (path.file_stem().unwrap().to_string_lossy().into_owned(), std::fs::read_to_string(path).unwrap())
+    };
+    names.into_iter().map(told).collect()
+}
+
+fn room(name: &str) -> String {
+    std::fs::read_to_string(folder().join(name).with_extension("yaml")).unwrap()
+}
+
+fn distinct<T: Ord>(values: impl Iterator<Item = T>) -> usize {
+    values.collect::<std::collections::BTreeSet<_>>().len()
+}
+
+#[test]
+fn every_demo_room_says_first_what_it_shows() {
+    let rooms = rooms();
+    assert!(rooms.len() >= 10);
+    for (name, text) in rooms {
+        assert!(text.starts_with("# "), "{name}");
+    }
+}
+
+/// A demo room that is to be compared has something to compare.
+#[test]
+fn every_demo_room_but_one_has_several_options() {
+    for (name, text) in rooms().into_iter().filter(|(name, _)| name != "nothing-fits") {
+        let outcome = ranked(&text);
+        assert!(outcome.options.len() >= 2, "{name}: {:#?}", outcome.refused);
+        assert!(outcome.remedies.is_empty(), "{name}");
+    }
+}
+
+#[test]
+fn nothing_fits_and_each_remedy_helps() {
+    let text = room("nothing-fits");
+    let brief = brief_of(&text);
+    let outcome: Outcome = ranked(&text);
+    assert!(outcome.options.is_empty());
+    assert!(!outcome.refused.is_empty() && !outcome.remedies.is_empty());
+    for remedy in &outcome.remedies {
+        let helped = ranked_brief(&remedied(&brief, remedy).unwrap(), Limits::default());
+        assert!(!helped.options.is_empty(), "{}", remedy.sentence);
+    }
+}
+
+#[test]
+fn the_demo_rooms_answer_which_wall_and_which_hand() {
+    let flat = ranked(&room("canal-flat"));
+    assert!(distinct(flat.options.iter().map(|option| option.choices.seat_back.clone())) >= 2);
+    let hands = ranked(&room("which-hand"));
+    assert_eq!(distinct(hands.options.iter().map(|option| option.choices.hand.clone())), 2);
+}
+
+#[test]
+fn a_room_measured_badly_is_closed_and_says_so() {
+    let outcome = ranked(&room("measured-badly"));
+    let misclosure = outcome.room.misclosure.unwrap();
+    assert!(misclosure.spread);
+    // End minus start of its six walls: 562 - 338 - 221 and -421 + 118 + 300, cm.
+    assert!((misclosure.vector.x - 30.0).abs() < 1e-6 && (misclosure.vector.y + 30.0).abs() < 1e-6);
+    assert!(!outcome.notices.is_empty());
+}

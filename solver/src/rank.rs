@@ -61,7 +61,7 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     let made: Vec<_> = each.collect();
     programs += made.iter().map(|(_, programs)| programs).sum::<usize>();
     let options: Vec<_> = made.into_iter().map(|(option, _)| option).collect();
-    let remedies = if options.is_empty() { refusal::remedies(brief, limits) } else { Vec::new() };
+    let remedies = if options.is_empty() { refusal::remedies(brief) } else { Vec::new() };
     let arrangements = enumeration.arrangements.len() + enumeration.dropped.len();
     Outcome {
         format: FORMAT,

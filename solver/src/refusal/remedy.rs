@@ -4,7 +4,6 @@ use elbowroom_model::{Brief, Dimension, Rule};
 
 use super::remedy_words::sentence;
 use super::retry::{Retries, nearest};
-use crate::Limits;
 use crate::outcome::{Change, Remedy};
 
 /// How fine a change is found, mm.
@@ -33,7 +32,7 @@ pub(super) enum Lever {
 }
 
 /// What would help where nothing fits: at most one remedy of each kind, or the least pair.
-pub(crate) fn remedies(brief: &Brief, _limits: &Limits) -> Vec<Remedy> {
+pub(crate) fn remedies(brief: &Brief) -> Vec<Remedy> {
     let retries = &Retries::default();
     let kinds = [least_sizes(brief), leave_outs(brief), clearances(), walls(brief)];
     let singles: Vec<Remedy> = kinds.iter().filter_map(|levers| least_of(brief, levers, retries)).collect();

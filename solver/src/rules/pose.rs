@@ -5,7 +5,7 @@ use elbowroom_model::{Brief, Hand, Piece, Point, WallId};
 use super::linear::{Linear, LinearPoint};
 use super::outline::Outline;
 use super::variables::{PieceVariables, Variables};
-use crate::arrangement::{Arrangement, Relation, Role, Stand};
+use crate::arrangement::{Arrangement, Role, Stand};
 use crate::layout::{Placed, Size};
 
 /// A piece under one of its stands.
@@ -147,18 +147,6 @@ impl<'a> Pose<'a> {
             facing: self.stand.facing,
             hand: self.hand,
             size,
-        }
-    }
-
-    /// The seat it stands to, where its relation names one.
-    #[must_use]
-    pub const fn seat(&self) -> Option<usize> {
-        match self.stand.relation {
-            Relation::Alone => None,
-            Relation::Before { seat }
-            | Relation::Faces { seat }
-            | Relation::Beside { seat, .. }
-            | Relation::Under { seat } => Some(seat),
         }
     }
 

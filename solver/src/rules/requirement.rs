@@ -180,12 +180,6 @@ impl Alternative {
         self.rows.iter().all(|row| row.excess(values) <= TOLERANCE)
             && self.arc.as_ref().is_none_or(|arc| arc.excess(values) <= TOLERANCE)
     }
-
-    /// Whether its rows hold at `values`, the round part aside.
-    #[must_use]
-    pub fn rows_hold(&self, values: &[f64]) -> bool {
-        self.rows.iter().all(|row| row.excess(values) <= TOLERANCE)
-    }
 }
 
 impl Arc {

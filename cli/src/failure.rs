@@ -1,5 +1,7 @@
 //! Why a run did not do what was asked, as a value.
 
+use std::borrow::Cow;
+
 use elbowroom_model::Fault;
 
 use crate::exit::Exit;
@@ -44,6 +46,31 @@ pub(crate) enum Failure {
         /// Why.
         why: std::io::Error,
     },
+    /// A file could not be written to its end.
+    #[error("cannot write {name}: {why}; nothing is left of it")]
+    NotWritten {
+        /// What the user calls it.
+        name: String,
+        /// Why.
+        why: std::io::Error,
+    },
+    /// No option has that place or key.
+    #[error("no option is called {meant}")]
+    NoSuchOption {
+        /// What was asked for.
+        meant: String,
+        /// How many there are.
+        options: usize,
+    },
+    /// Nothing fits, so there is no option to draw.
+    #[error("nothing fits as asked")]
+    NothingFits {
+        /// What would help, a sentence each.
+        remedies: Vec<String>,
+    },
+    /// No command is called so.
+    #[error("there is no command {0}")]
+    NoSuchCommand(String),
     /// The output cannot be written.
     #[error("cannot write the result: {0}")]
     Unwritable(std::io::Error),
@@ -64,19 +91,27 @@ impl Failure {
             | Self::StandardInputTwice
             | Self::Unreadable { .. }
             | Self::Faults { .. }
+            | Self::NoSuchOption { .. }
+            | Self::NoSuchCommand(_)
             | Self::AlreadyThere(_)
             | Self::Uncreatable { .. } => Exit::Faulty,
-            Self::Unwritable(_) | Self::Json(_) | Self::Threads(_) => Exit::Failed,
+            Self::NothingFits { .. } => Exit::NothingFits,
+            Self::NotWritten { .. } | Self::Unwritable(_) | Self::Json(_) | Self::Threads(_) => Exit::Failed,
         }
     }
 
     /// What to do about it, where that is not plain from the message.
-    const fn remedy(&self) -> Option<&'static str> {
+    fn remedy(&self) -> Option<Cow<'static, str>> {
+        let plain = |remedy: &'static str| Some(Cow::Borrowed(remedy));
         match self {
-            Self::Unreadable { why, .. } => Some(why.remedy()),
-            Self::StandardInputTwice => Some("Name a file for one of the two."),
-            Self::AlreadyThere(_) => Some("Name another file, or move that one away."),
-            Self::Uncreatable { .. } => Some("See that the folder is there and can be written to."),
+            Self::Unreadable { why, .. } => plain(why.remedy()),
+            Self::StandardInputTwice => plain("Name a file for one of the two."),
+            Self::AlreadyThere(_) => plain("Name another file, or put `--force` to replace that one."),
+            Self::Uncreatable { .. } => plain("See that the folder is there and can be written to."),
+            Self::NotWritten { .. } => plain("See that there is room for it, and that it can be written to."),
+            Self::NoSuchOption { options, .. } => Some(words::options_there_are(*options).into()),
+            Self::NothingFits { remedies } => Some(words::would_help(remedies).into()),
+            Self::NoSuchCommand(_) => plain("`elbowroom --help` lists them."),
             _ => None,
         }
     }
@@ -88,7 +123,8 @@ impl Failure {
             Self::CommandLine(error) if error.use_stderr() => stderr.write(&clap_text(error, stderr)),
             Self::CommandLine(error) => stdout.write(&clap_text(error, stdout)),
             Self::Faults { scenario, faults } => stderr.write(&faults::text(scenario, faults, stderr.look())),
-            _ => stderr.write(&words::failure(&safe(&self.to_string()), self.remedy())),
+            _ => stderr
+                .write(&words::failure(&safe(&self.to_string()), self.remedy().map(|remedy| safe(&remedy)).as_deref())),
         };
         match (told, self.exit()) {
             (Err(_), Exit::Done) => Exit::Failed,

@@ -6,9 +6,11 @@
 
 mod args;
 mod commands;
+mod destination;
 mod exit;
 mod failure;
 mod outlet;
+mod ranked;
 mod render;
 mod source;
 mod watch;

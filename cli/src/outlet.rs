@@ -77,7 +77,12 @@ impl<'a> Outlet<'a> {
 
     /// Writes all of `text`. A reader who has gone away has read enough: that is no failure.
     pub(crate) fn write(&mut self, text: &str) -> Result<(), Failure> {
-        match self.to.write_all(text.as_bytes()).and_then(|()| self.to.flush()) {
+        self.write_bytes(text.as_bytes())
+    }
+
+    /// The same of bytes that are no text.
+    pub(crate) fn write_bytes(&mut self, bytes: &[u8]) -> Result<(), Failure> {
+        match self.to.write_all(bytes).and_then(|()| self.to.flush()) {
             Err(error) if error.kind() != ErrorKind::BrokenPipe => Err(Failure::Unwritable(error)),
             _ => Ok(()),
         }

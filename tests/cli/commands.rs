@@ -1,10 +1,8 @@
 //! What each command does with a sound command line.
 
 use std::collections::BTreeSet;
-use std::fs;
 
 use serde_json::Value;
-use tempfile::tempdir;
 
 use crate::program::{run, run_with};
 
@@ -23,20 +21,6 @@ fn help_lists_every_exit_code() {
     for exit in elbowroom::Exit::ALL {
         assert!(help.contains(&format!("{}  {}", exit.code(), exit.meaning())), "{exit:?}");
     }
-}
-
-#[test]
-fn new_never_overwrites() {
-    let folder = tempdir().unwrap();
-    let path = folder.path().join("room.yaml");
-    let name = path.to_str().unwrap();
-    let first = run(&["new", name]);
-    assert_eq!((first.code, first.stdout.as_str()), (Some(0), ""));
-    fs::write(&path, "mine").unwrap();
-    let second = run(&["new", name]);
-    assert_eq!((second.code, second.stdout.as_str()), (Some(2), ""));
-    assert!(second.stderr.contains("already there"), "{}", second.stderr);
-    assert_eq!(fs::read_to_string(&path).unwrap(), "mine");
 }
 
 #[test]

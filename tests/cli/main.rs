@@ -3,6 +3,7 @@
 
 mod bad_input;
 mod commands;
+mod files;
 mod house;
 mod program;
 mod rank;

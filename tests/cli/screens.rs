@@ -56,6 +56,7 @@ fn failures_of_files_and_of_the_command_line() {
     insta::assert_snapshot!("directory", run(&["check", "/"]).stderr);
     insta::assert_snapshot!("both_standard_input", run(&["rank", "-", "--table", "-"]).stderr);
     insta::assert_snapshot!("unknown_unit", run(&["rank", "x.yaml", "--units", "furlong"]).stderr);
+    insta::assert_snapshot!("unknown_command_of_man", run(&["man", "rnak"]).stderr);
 }
 
 #[test]

@@ -6,11 +6,12 @@ use crate::args::CheckArgs;
 use crate::exit::Exit;
 use crate::failure::Failure;
 use crate::outlet::Outlet;
+use crate::ranked;
 use crate::render::check;
 
 /// Tells what was understood.
 pub(super) fn run(args: &CheckArgs, stdin: &mut dyn Read, stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {
-    let (scenario, brief) = super::brief(&args.file, args.table.as_deref(), args.units, stdin)?;
+    let (scenario, brief) = ranked::brief(&args.scenario, stdin)?;
     stdout.write(&check::text(&scenario.name, &brief, stdout.look()))?;
     Ok(Exit::Done)
 }

@@ -10,7 +10,7 @@ pub(super) fn run(args: &ManArgs, stdout: &mut Outlet<'_>) -> Result<Exit, Failu
     let mut program = args::command();
     program.build();
     let command = match &args.command {
-        Some(name) => program.find_subcommand(name).cloned().unwrap_or(program),
+        Some(name) => program.find_subcommand(name).cloned().ok_or_else(|| Failure::NoSuchCommand(name.clone()))?,
         None => program,
     };
     let mut page = Vec::new();

@@ -9,15 +9,11 @@ mod rank;
 mod schema;
 
 use std::io::Read;
-use std::path::Path;
-
-use elbowroom_model::{Brief, Unit, scenario};
 
 use crate::args::{Args, Command};
 use crate::exit::Exit;
 use crate::failure::Failure;
 use crate::outlet::Outlet;
-use crate::source::{self, Source};
 
 /// Does what the command line asks.
 pub(crate) fn run(
@@ -33,26 +29,5 @@ pub(crate) fn run(
         Command::New(args) => new::run(&args, stdout, stderr),
         Command::Completions(args) => completions::run(&args, stdout),
         Command::Man(args) => man::run(&args, stdout),
-    }
-}
-
-/// Reads a scenario and the table of sizes over it, and has lengths told in `units` where they are given.
-fn brief(
-    file: &Path,
-    table: Option<&Path>,
-    units: Option<Unit>,
-    stdin: &mut dyn Read,
-) -> Result<(Source, Brief), Failure> {
-    if source::is_standard_input(file) && table.is_some_and(source::is_standard_input) {
-        return Err(Failure::StandardInputTwice);
-    }
-    let scenario = source::read(file, stdin)?;
-    let table = table.map(|table| source::read(table, stdin)).transpose()?;
-    match scenario::read(&scenario.text, table.as_ref().map(|table| table.text.as_str())) {
-        Ok(mut brief) => {
-            brief.units = units.unwrap_or(brief.units);
-            Ok((scenario, brief))
-        }
-        Err(faults) => Err(Failure::Faults { scenario, faults }),
     }
 }

@@ -26,6 +26,22 @@ pub(crate) fn failure(message: &str, remedy: Option<&str>) -> String {
     }
 }
 
+/// Which options can be asked for.
+pub(crate) fn options_there_are(options: usize) -> String {
+    match options {
+        1 => "There is one option, 1; `elbowroom rank --json` gives its key.".to_owned(),
+        options => format!("There are options 1 to {options}; `elbowroom rank --json` gives their keys."),
+    }
+}
+
+/// What would help where nothing fits.
+pub(crate) fn would_help(remedies: &[String]) -> String {
+    match remedies {
+        [] => rank::NO_REMEDY.to_owned(),
+        remedies => format!("{}: {}", rank::REMEDIES, remedies.join(" ")),
+    }
+}
+
 /// How many faults a file has.
 pub(crate) fn faults(count: usize, name: &str) -> String {
     let faults = counted(count, "fault", "faults");

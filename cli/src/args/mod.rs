@@ -1,0 +1,80 @@
+//! What may stand on the command line: the commands, and a file for the arguments of each.
+//!
+//! What several commands take alike is said once: [`ScenarioArgs`] and [`RoomArgs`] for what is read and ranked,
+//! [`OptionArg`] for which option is meant, [`OutputArgs`] for where the result goes. How a single value is read is
+//! [`values`]'s. What the commands then do lives in `commands`.
+
+mod check;
+mod completions;
+mod man;
+mod new;
+mod option;
+mod output;
+mod rank;
+mod room;
+mod values;
+
+use std::ffi::OsString;
+
+use clap::{CommandFactory, Parser, Subcommand};
+
+pub(crate) use check::CheckArgs;
+pub(crate) use completions::CompletionsArgs;
+pub(crate) use man::ManArgs;
+pub(crate) use new::NewArgs;
+pub(crate) use option::OptionArg;
+pub(crate) use output::OutputArgs;
+pub(crate) use rank::RankArgs;
+pub(crate) use room::{RoomArgs, ScenarioArgs};
+
+use crate::failure::Failure;
+use crate::words;
+
+/// Options that are shown where nobody says how many.
+pub(crate) const SHOWN: usize = 6;
+
+/// From a measured living room to ranked, checked furniture arrangements with the largest sizes each piece may have.
+#[derive(Debug, Parser)]
+#[command(name = "elbowroom", version, after_help = words::exit_codes(), max_term_width = 100)]
+pub(crate) struct Args {
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// What to do.
+#[derive(Debug, Subcommand)]
+pub(crate) enum Command {
+    /// Rank the arrangements that fit a measured room, best first
+    Rank(RankArgs),
+    /// Tell what a scenario file says once read, or everything that is wrong with it
+    Check(CheckArgs),
+    /// Print the JSON Schema of a scenario file, for editors that complete and check
+    Schema,
+    /// Write a commented scenario to start from
+    New(NewArgs),
+    /// Print completions for a shell
+    Completions(CompletionsArgs),
+    /// Print a manual page
+    Man(ManArgs),
+}
+
+/// Reads the command line. Help and version come back as failures that end well.
+pub(crate) fn parse(args: impl IntoIterator<Item = OsString>) -> Result<Args, Failure> {
+    Args::try_parse_from(args).map_err(Failure::CommandLine)
+}
+
+/// The command line as clap knows it, for completions and the manual page.
+pub(crate) fn command() -> clap::Command {
+    Args::command()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::command;
+
+    #[test]
+    fn the_command_line_is_sound() {
+        command().debug_assert();
+    }
+}

@@ -1,0 +1,26 @@
+//! The arguments of `rank`.
+
+use clap::builder::TypedValueParser;
+use elbowroom_model::Criterion;
+
+use crate::args::{RoomArgs, SHOWN, values};
+
+/// Most options that `rank` can be asked to show: each one shown costs a search for every size.
+const MOST_SHOWN: u64 = 1000;
+
+/// Of `rank`.
+#[derive(Debug, clap::Args)]
+pub(crate) struct RankArgs {
+    /// What is ranked.
+    #[command(flatten)]
+    pub room: RoomArgs,
+    /// Print the whole result as JSON
+    #[arg(long)]
+    pub json: bool,
+    /// Options to show; they also get the most each size could be alone, and what holds it
+    #[arg(long, value_name = "N", default_value_t = SHOWN, value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
+    pub top: usize,
+    /// Rank by this criterion alone instead of by the wishes
+    #[arg(long, value_name = "CRITERION", value_parser = values::criterion())]
+    pub by: Option<Criterion>,
+}

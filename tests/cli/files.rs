@@ -1,0 +1,103 @@
+//! Files are written whole or not at all, and never over one that is there unless that is asked for.
+
+use std::fs;
+use std::path::Path;
+
+use tempfile::tempdir;
+
+use crate::program::{Ended, run};
+
+/// What stands in a folder.
+fn names(folder: &Path) -> Vec<String> {
+    let entries = fs::read_dir(folder).unwrap();
+    entries.map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect()
+}
+
+fn new(args: &[&str]) -> Ended {
+    run(&[&["new"], args].concat())
+}
+
+#[test]
+fn a_file_that_is_there_stays_unless_it_is_to_be_replaced() {
+    let folder = tempdir().unwrap();
+    let path = folder.path().join("room.yaml");
+    let name = path.to_str().unwrap();
+    fs::write(&path, "mine").unwrap();
+    let kept = new(&[name]);
+    assert_eq!((kept.code, kept.stdout.as_str()), (Some(2), ""));
+    assert!(kept.stderr.contains("already there") && kept.stderr.contains("--force"), "{}", kept.stderr);
+    assert_eq!(fs::read_to_string(&path).unwrap(), "mine");
+    let replaced = new(&[name, "--force"]);
+    assert_eq!(replaced.code, Some(0), "{}", replaced.stderr);
+    assert_eq!(fs::read_to_string(&path).unwrap(), new(&["-"]).stdout);
+    assert_eq!(names(folder.path()), ["room.yaml"], "nothing is left beside it");
+}
+
+#[test]
+fn a_place_that_cannot_hold_a_file_is_told_and_stays_empty() {
+    let folder = tempdir().unwrap();
+    let missing = folder.path().join("none").join("room.yaml");
+    let below_file = folder.path().join("file").join("room.yaml");
+    fs::write(folder.path().join("file"), "").unwrap();
+    for path in [&missing, &below_file, &folder.path().to_owned()] {
+        for force in [&[][..], &["--force"]] {
+            let ended = new(&[&[path.to_str().unwrap()], force].concat());
+            assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{path:?}");
+            assert!(ended.stderr.starts_with("elbowroom: cannot write "), "{}", ended.stderr);
+        }
+    }
+    assert_eq!(names(folder.path()), ["file"]);
+}
+
+#[test]
+fn new_files_can_be_read_as_any_other() {
+    let folder = tempdir().unwrap();
+    let path = folder.path().join("room.yaml");
+    new(&[path.to_str().unwrap()]);
+    fs::write(folder.path().join("other"), "").unwrap();
+    let permissions = |name: &str| fs::metadata(folder.path().join(name)).unwrap().permissions();
+    assert_eq!(permissions("room.yaml"), permissions("other"));
+}
+
+#[cfg(unix)]
+#[test]
+fn a_link_keeps_pointing_to_the_file_that_is_replaced() {
+    let folder = tempdir().unwrap();
+    let (file, link) = (folder.path().join("file"), folder.path().join("link"));
+    fs::write(&file, "mine").unwrap();
+    std::os::unix::fs::symlink(&file, &link).unwrap();
+    assert_eq!(new(&[link.to_str().unwrap(), "--force"]).code, Some(0));
+    assert!(fs::symlink_metadata(&link).unwrap().is_symlink());
+    assert_ne!(fs::read_to_string(&file).unwrap(), "mine");
+}
+
+/// `/dev/full` answers every write as a full disk does.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_full_disk_is_told() {
+    use crate::program::program;
+    let named = new(&["/dev/full"]);
+    assert_eq!((named.code, named.stdout.as_str()), (Some(1), ""), "{}", named.stderr);
+    assert!(named.stderr.contains("cannot write /dev/full: No space left"), "{}", named.stderr);
+    let full = fs::File::options().write(true).open("/dev/full").unwrap();
+    let printed = program(&["new", "-"]).stdout(full).output().unwrap();
+    assert_eq!(printed.status.code(), Some(1));
+    assert!(fs::metadata("/dev/full").unwrap().len() == 0 && !fs::metadata("/dev/full").unwrap().is_file());
+}
+
+/// A limit on the size of files stops a write half way, as a disk that fills up does.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_write_that_stops_half_way_leaves_nothing() {
+    let folder = tempdir().unwrap();
+    let path = folder.path().join("room.yaml");
+    fs::write(&path, "mine").unwrap();
+    let (program, file) = (env!("CARGO_BIN_EXE_elbowroom"), path.display());
+    // One block of 512 or 1024 bytes; the signal that would end the program is left unheard.
+    let script = format!("trap '' XFSZ; ulimit -f 1; exec '{program}' new '{file}' --force");
+    let ended = std::process::Command::new("sh").args(["-c", &script]).output().unwrap();
+    assert_eq!(ended.status.code(), Some(1), "{}", String::from_utf8_lossy(&ended.stderr));
+    assert!(String::from_utf8_lossy(&ended.stderr).contains("nothing is left of it"));
+    assert_eq!(fs::read_to_string(&path).unwrap(), "mine");
+    assert_eq!(names(folder.path()), ["room.yaml"]);
+}

@@ -25,6 +25,7 @@ pub mod brief;
 pub mod fault;
 pub(crate) mod keyed;
 pub mod length;
+pub mod listing;
 pub(crate) mod nearest;
 pub mod opening;
 pub mod piece;

@@ -3,6 +3,7 @@
 
 mod hostile;
 mod lengths;
+mod listing;
 mod names;
 mod pieces;
 mod places;

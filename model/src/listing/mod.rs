@@ -1,0 +1,99 @@
+//! Lists of real pieces: a shop's candidates, a store's stock. Tables of one row for each piece, as CSV, YAML or NDJSON.
+//!
+//! [`read`] turns the bytes of such a table into [`ListedPiece`]s, or into every fault of it with its line. What a figure
+//! may be is understood or refused, never guessed: a number needs its unit (in the cell, in the header, in a column
+//! `units`), and `1,200` that could be read in two ways is sent back. Which room a piece is for, what it is assigned to
+//! and how a table is written out do not live here.
+
+mod columns;
+mod encoding;
+mod figure;
+mod form;
+mod grid;
+mod headers;
+mod json_lines;
+mod money;
+mod piece;
+mod quoting;
+mod row;
+mod separated;
+mod yaml_list;
+
+pub use columns::Extra;
+pub use figure::{Decimals, FigureError, number};
+pub use form::Form;
+pub use money::{Money, MoneyError};
+pub use piece::{ListedPiece, Part};
+
+use crate::fault::Fault;
+use crate::length::Unit;
+
+/// Largest table that is read, bytes.
+pub const LARGEST: usize = 256 << 20;
+/// Faults that are told one by one; any more are counted.
+pub const MOST_FAULTS: usize = 1000;
+
+/// What the reader of a table is told beforehand.
+#[derive(Debug, Clone, Default)]
+pub struct Asked<'a> {
+    /// How the table is written; `None`: by what it looks like.
+    pub form: Option<Form>,
+    /// Unit of numbers that carry none; `None`: such numbers are refused.
+    pub units: Option<Unit>,
+    /// Which of comma and point parts the decimals; `None`: a figure that could be read in two ways is refused.
+    pub decimals: Option<Decimals>,
+    /// Most rows that are taken.
+    pub most_rows: usize,
+    /// Columns beyond the usual ones that are to be handed on as text: [`ListedPiece::more`], in this order.
+    pub extra: &'a [Extra],
+}
+
+/// A table once read.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Listing {
+    /// Its pieces, in the order of its rows.
+    pub pieces: Vec<ListedPiece>,
+    /// The currency its prices are in, as written; `None` where none is given.
+    pub currency: Option<String>,
+    /// Columns that are none of those known, and were passed over.
+    pub passed_over: Vec<String>,
+}
+
+/// What is wrong with a table.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Faults {
+    /// The first [`MOST_FAULTS`], in the order of their lines. A place has the line, and no column.
+    pub told: Vec<Fault>,
+    /// How many more there are.
+    pub beyond: usize,
+}
+
+/// Reads a table.
+///
+/// # Errors
+/// All faults of all rows at once.
+///
+/// ```
+/// use elbowroom_model::listing::{Asked, read};
+/// let text = "kind;name;width (cm);depth (cm);price EUR\nsofa;Heron;212,5;95;799,00\n";
+/// let asked = Asked { most_rows: 100, ..Asked::default() };
+/// let listing = read(text.as_bytes(), &asked).map_err(|faults| format!("{faults:?}"))?;
+/// assert_eq!(listing.pieces[0].width, 2125.0);
+/// assert_eq!(listing.currency.as_deref(), Some("EUR"));
+/// # Ok::<(), String>(())
+/// ```
+pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
+    let text = encoding::text(bytes).map_err(|fault| Faults { told: vec![*fault], beyond: 0 })?;
+    let form = asked.form.unwrap_or_else(|| Form::of_text(&text));
+    let mut told = grid::Told::default();
+    let grid = match form {
+        Form::Separated => separated::grid(&text, asked, &mut told),
+        Form::JsonLines => json_lines::grid(&text, asked, &mut told),
+        Form::Yaml => yaml_list::grid(&text, asked, &mut told),
+    };
+    let listing = grid.and_then(|grid| row::listing(&grid, asked, &mut told));
+    match listing {
+        Some(listing) if told.is_empty() => Ok(listing),
+        _ => Err(told.into_faults()),
+    }
+}

@@ -1,0 +1,65 @@
+//! A real piece as a list gives it.
+
+use crate::piece::{Dimension, Hand, PieceKind};
+
+use super::Money;
+
+/// A piece that can be had: a candidate in a shop, or one in a store.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ListedPiece {
+    /// Line of its row, from 1.
+    pub line: usize,
+    /// Its name, never empty, clean of control characters; unique in its list. Any other text, and never a path.
+    pub name: String,
+    /// What it is.
+    pub kind: PieceKind,
+    /// Along its back, mm.
+    pub width: f64,
+    /// Away from its back, mm.
+    pub depth: f64,
+    /// A corner sofa's return, mm; `None` for every other kind.
+    pub return_length: Option<f64>,
+    /// Above the floor, mm.
+    pub height: Option<f64>,
+    /// Hands it can have: none where it is no corner sofa.
+    pub hands: Vec<Hand>,
+    /// Its return has no back.
+    pub chaise: Option<bool>,
+    /// Diagonal of the screen it carries, mm.
+    pub screen: Option<f64>,
+    /// Chairs at it.
+    pub seats: Option<u32>,
+    /// What one of it costs.
+    pub price: Option<Money>,
+    /// How many can be had.
+    pub count: u32,
+    /// How well it is liked, 0 to 100.
+    pub score: Option<f64>,
+    /// Height of legs that come off, mm.
+    pub legs_off: Option<f64>,
+    /// The narrowest its profile passes when tilted, mm, as its maker says.
+    pub diagonal_depth: Option<f64>,
+    /// The parts it comes in; empty: it comes whole.
+    pub parts: Vec<Part>,
+    /// The cells of the columns asked for beyond these, in their order; empty: nothing is said.
+    pub more: Vec<String>,
+}
+
+/// A part that a piece comes in: its three sides, mm, as written.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Part {
+    /// Width, depth, height.
+    pub sides: [f64; 3],
+}
+
+impl ListedPiece {
+    /// Its size in `dimension`; `None` where its kind has no such dimension.
+    #[must_use]
+    pub const fn size(&self, dimension: Dimension) -> Option<f64> {
+        match dimension {
+            Dimension::Width => Some(self.width),
+            Dimension::Return => self.return_length,
+            Dimension::Depth => Some(self.depth),
+        }
+    }
+}

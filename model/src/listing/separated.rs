@@ -1,0 +1,102 @@
+//! Tables whose cells are parted by commas, semicolons or tabs. The one module that names the `csv` crate.
+
+use csv::{ReaderBuilder, StringRecord};
+
+use super::Asked;
+use super::columns;
+use super::grid::{Grid, GridRow, MOST_COLUMNS, Told};
+use super::quoting;
+
+/// What may part cells, the more usual first.
+const DELIMITERS: [u8; 3] = [b',', b';', b'\t'];
+
+/// The cells of `text`; `None` after faults that keep it from being read.
+pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Grid> {
+    let (text, skipped, delimiter) = dialect(text, asked);
+    if !quoting::sound(text, delimiter, told) {
+        return None;
+    }
+    let mut reader =
+        ReaderBuilder::new().delimiter(delimiter).has_headers(false).flexible(true).from_reader(text.as_bytes());
+    let mut grid = Grid::default();
+    let mut record = StringRecord::new();
+    let mut count = 0;
+    let mut lines = Lines { text, at: 0, line: 1 + skipped };
+    while reader.read_record(&mut record).ok()? {
+        let line = lines.line_of(record.position().map_or(0, |position| position.byte()));
+        if grid.headers.is_empty() {
+            if record.len() > MOST_COLUMNS {
+                told.too_many_columns(line);
+                return None;
+            }
+            grid.headers = record.iter().map(|cell| cell.trim().to_owned()).collect();
+            grid.header_line = line;
+            continue;
+        }
+        if record.iter().all(|cell| cell.trim().is_empty()) {
+            continue;
+        }
+        count += 1;
+        if count <= asked.most_rows {
+            take(&record, line, &mut grid, told);
+        }
+    }
+    if count > asked.most_rows {
+        told.too_many(count, asked.most_rows);
+        return None;
+    }
+    Some(grid)
+}
+
+/// The lines of a text, counted as the records go by: the crate's own count starts a record at the blank line before it.
+struct Lines<'a> {
+    text: &'a str,
+    at: usize,
+    line: usize,
+}
+
+impl Lines<'_> {
+    fn line_of(&mut self, byte: u64) -> usize {
+        let bytes = self.text.as_bytes();
+        let mut to = usize::try_from(byte).unwrap_or(bytes.len()).min(bytes.len());
+        while bytes.get(to).is_some_and(|byte| matches!(byte, b'\n' | b'\r')) {
+            to += 1;
+        }
+        self.line += bytes.get(self.at..to).map_or(0, |gone| gone.iter().filter(|byte| **byte == b'\n').count());
+        self.at = self.at.max(to);
+        self.line
+    }
+}
+
+fn take(record: &StringRecord, line: usize, grid: &mut Grid, told: &mut Told) {
+    let (found, wanted) = (record.len(), grid.headers.len());
+    let trailing = record.iter().skip(wanted).all(|cell| cell.trim().is_empty());
+    if found < wanted || !trailing {
+        let message = format!("The row has {found} cells, the header {wanted}.");
+        let remedy = if found > wanted {
+            "Put quotes round a cell that holds what parts the cells (`\"212,5\"`)."
+        } else {
+            "Leave a cell empty rather than out."
+        };
+        told.add(line, "wrong_count", "", message, remedy.to_owned());
+        return;
+    }
+    let cells = record.iter().take(wanted).map(|cell| cell.trim().to_owned()).collect();
+    grid.rows.push(GridRow { line, cells });
+}
+
+/// The text from its header on, the lines before that, and what parts its cells: what a first line `sep=;` says, else
+/// what lets the header name the most columns that are known.
+fn dialect<'a>(text: &'a str, asked: &Asked<'_>) -> (&'a str, usize, u8) {
+    let (first, rest) = text.split_once('\n').unwrap_or((text, ""));
+    if let Some(delimiter) = first.trim_end().strip_prefix("sep=").and_then(|mark| mark.bytes().next()) {
+        return (rest, 1, delimiter);
+    }
+    let header = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
+    let known = |delimiter: &u8| {
+        let cells = header.split(char::from(*delimiter)).map(|cell| cell.trim().trim_matches('"'));
+        cells.filter(|cell| columns::is_known(cell, asked.extra)).count()
+    };
+    let best = DELIMITERS.into_iter().rev().max_by_key(known).unwrap_or(b',');
+    (text, 0, best)
+}

@@ -15,6 +15,9 @@ use crate::failure::Failure;
 use crate::outlet::Outlet;
 use crate::source;
 
+/// How the name of a file starts that is not in its place yet.
+pub(crate) const UNDER_WAY: &str = ".elbowroom-";
+
 /// Where a result goes, looked at before any work is done for it.
 #[derive(Debug, PartialEq, Eq)]
 pub(crate) enum Destination {
@@ -105,9 +108,9 @@ fn whole(path: &Path, bytes: &[u8], force: bool) -> Result<(), Failure> {
 
 /// An empty file in the folder of `path`, with the permissions of the file that it will replace, or of any new one;
 /// gone again unless it is moved to its place.
-fn beside(path: &Path) -> io::Result<NamedTempFile> {
+pub(crate) fn beside(path: &Path) -> io::Result<NamedTempFile> {
     let mut builder = Builder::new();
-    builder.prefix(".elbowroom-");
+    builder.prefix(UNDER_WAY);
     if let Some(permissions) = fs::metadata(path).ok().map(|there| there.permissions()).or_else(of_new_files) {
         builder.permissions(permissions);
     }

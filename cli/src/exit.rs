@@ -30,7 +30,7 @@ impl Exit {
     #[must_use]
     pub const fn meaning(self) -> &'static str {
         match self {
-            Self::Done => "done; of `rank`: options were found",
+            Self::Done => "done; of `rank`: options were found; of `batch`: each room has its line",
             Self::Failed => "it could not be done for a reason outside the command line and the file",
             Self::Faulty => "the command line or the file is at fault",
             Self::NothingFits => "the file is sound, and nothing fits as asked (what would help is told)",

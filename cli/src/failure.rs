@@ -54,6 +54,26 @@ pub(crate) enum Failure {
         /// Why.
         why: std::io::Error,
     },
+    /// There are no rooms to work on.
+    #[error("there is no scenario in {name}")]
+    NoRooms {
+        /// What the user calls it.
+        name: String,
+    },
+    /// Another run is at work in the folder.
+    #[error("another run is at work in {name}")]
+    InUse {
+        /// What the user calls it.
+        name: String,
+    },
+    /// A run over many rooms cannot go on.
+    #[error("cannot go on with {name}: {why}; what is solved so far is kept")]
+    BrokenOff {
+        /// The file that holds what is solved so far.
+        name: String,
+        /// Why.
+        why: std::io::Error,
+    },
     /// No option has that place or key.
     #[error("no option is called {meant}")]
     NoSuchOption {
@@ -91,12 +111,18 @@ impl Failure {
             | Self::StandardInputTwice
             | Self::Unreadable { .. }
             | Self::Faults { .. }
+            | Self::NoRooms { .. }
             | Self::NoSuchOption { .. }
             | Self::NoSuchCommand(_)
             | Self::AlreadyThere(_)
             | Self::Uncreatable { .. } => Exit::Faulty,
             Self::NothingFits { .. } => Exit::NothingFits,
-            Self::NotWritten { .. } | Self::Unwritable(_) | Self::Json(_) | Self::Threads(_) => Exit::Failed,
+            Self::NotWritten { .. }
+            | Self::InUse { .. }
+            | Self::BrokenOff { .. }
+            | Self::Unwritable(_)
+            | Self::Json(_)
+            | Self::Threads(_) => Exit::Failed,
         }
     }
 
@@ -108,6 +134,9 @@ impl Failure {
             Self::StandardInputTwice => plain("Name a file for one of the two."),
             Self::AlreadyThere(_) => plain("Name another file, or put `--force` to replace that one."),
             Self::Uncreatable { .. } => plain("See that the folder is there and can be written to."),
+            Self::NoRooms { .. } => plain(words::batch::NO_ROOMS),
+            Self::InUse { .. } => plain(words::batch::IN_USE),
+            Self::BrokenOff { .. } => plain(words::batch::RUN_AGAIN),
             Self::NotWritten { .. } => plain("See that there is room for it, and that it can be written to."),
             Self::NoSuchOption { options, .. } => Some(words::options_there_are(*options).into()),
             Self::NothingFits { remedies } => Some(words::would_help(remedies).into()),

@@ -5,6 +5,7 @@
 //! the process itself, so a test can hold it by its streams.
 
 mod args;
+mod batch;
 mod commands;
 mod destination;
 mod exit;
@@ -35,7 +36,7 @@ pub use outlet::Outlet;
 /// ```
 pub fn run(
     args: impl IntoIterator<Item = OsString>,
-    stdin: &mut dyn Read,
+    stdin: &mut (dyn Read + Send),
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Exit {

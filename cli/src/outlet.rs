@@ -80,6 +80,15 @@ impl<'a> Outlet<'a> {
         self.write_bytes(text.as_bytes())
     }
 
+    /// Writes all of `text` and says whether anybody is still there to read on.
+    pub(crate) fn write_on(&mut self, text: &str) -> Result<bool, Failure> {
+        match self.to.write_all(text.as_bytes()).and_then(|()| self.to.flush()) {
+            Ok(()) => Ok(true),
+            Err(error) if error.kind() == ErrorKind::BrokenPipe => Ok(false),
+            Err(error) => Err(Failure::Unwritable(error)),
+        }
+    }
+
     /// The same of bytes that are no text.
     pub(crate) fn write_bytes(&mut self, bytes: &[u8]) -> Result<(), Failure> {
         match self.to.write_all(bytes).and_then(|()| self.to.flush()) {

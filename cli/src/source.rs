@@ -29,6 +29,9 @@ pub(crate) enum Unreadable {
     /// A folder.
     #[error("it is a directory, not a file")]
     Directory,
+    /// A pipe or a device.
+    #[error("it is no ordinary file")]
+    NoFile,
     /// More than [`MOST_BYTES`].
     #[error("it is larger than 1 MiB, which no scenario needs to be")]
     TooLarge,
@@ -46,11 +49,17 @@ impl Unreadable {
         match self {
             Self::Missing => "Check the name and the folder; `elbowroom new` writes a file to start from.",
             Self::Directory => "Name a file in it.",
+            Self::NoFile => "Put the scenario into a file.",
             Self::TooLarge => "Name the scenario file itself: one room, a few dozen lines.",
             Self::NotText(_) => "Save the file as plain text in UTF-8, not as a document, a picture or UTF-16.",
             Self::System(_) => "See that the file can be read.",
         }
     }
+}
+
+/// Reads the file at `path`.
+pub(crate) fn file(path: &Path) -> Result<String, Unreadable> {
+    open(path).and_then(|mut file| bytes_of(&mut file)).and_then(text_of)
 }
 
 /// Reads the file at `path`, or `stdin` where `path` is `-`.
@@ -75,7 +84,7 @@ fn name(path: &Path) -> String {
 }
 
 /// Opens a file that is not a directory.
-fn open(path: &Path) -> Result<File, Unreadable> {
+pub(crate) fn open(path: &Path) -> Result<File, Unreadable> {
     if path.is_dir() {
         return Err(Unreadable::Directory);
     }
@@ -93,7 +102,7 @@ fn bytes_of(reader: &mut dyn Read) -> Result<Vec<u8>, Unreadable> {
 }
 
 /// The bytes as text, a byte order mark taken off.
-fn text_of(bytes: Vec<u8>) -> Result<String, Unreadable> {
+pub(crate) fn text_of(bytes: Vec<u8>) -> Result<String, Unreadable> {
     if let Some(place) = bytes.iter().position(|byte| *byte == 0) {
         return Err(Unreadable::NotText(place + 1));
     }

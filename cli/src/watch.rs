@@ -4,7 +4,7 @@ use std::sync::OnceLock;
 use std::time::{Duration, Instant};
 
 use elbowroom_solver::Watch;
-use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+use indicatif::{ProgressBar, ProgressDrawTarget, ProgressState, ProgressStyle};
 
 /// Work that ends sooner shows no bar: it would only flicker.
 const PATIENCE: Duration = Duration::from_millis(700);
@@ -48,5 +48,33 @@ impl Watch for Bar {
         if done as u64 > bar.position() {
             bar.set_position(done as u64);
         }
+    }
+}
+
+/// A bar over many rooms: how many are done, how fast, and how long it will take.
+pub(crate) struct RoomsBar(ProgressBar);
+
+impl RoomsBar {
+    /// A bar for work that starts now, over so many rooms where that is known.
+    pub(crate) fn new(count: Option<usize>) -> Self {
+        let bar = ProgressBar::with_draw_target(count.map(|count| count as u64), ProgressDrawTarget::stderr_with_hz(5));
+        let template = if count.is_some() { crate::words::ROOMS_PROGRESS } else { crate::words::ROOMS_PROGRESS_OPEN };
+        let rate = |state: &ProgressState, to: &mut dyn std::fmt::Write| {
+            let _ = write!(to, "{:.1}", state.per_sec());
+        };
+        match ProgressStyle::with_template(template) {
+            Ok(style) => Self(bar.with_style(style.with_key("rate", rate))),
+            Err(_) => Self(bar),
+        }
+    }
+
+    /// One more room is done.
+    pub(crate) fn one_more(&self) {
+        self.0.inc(1);
+    }
+
+    /// Takes the bar off the screen.
+    pub(crate) fn clear(&self) {
+        self.0.finish_and_clear();
     }
 }

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
 
 mod bad_input;
+mod batch;
 mod commands;
 mod files;
 mod house;

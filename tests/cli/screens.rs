@@ -62,7 +62,7 @@ fn failures_of_files_and_of_the_command_line() {
 #[test]
 fn help() {
     insta::assert_snapshot!("help", run(&["--help"]).stdout);
-    for command in ["rank", "check", "schema", "new", "completions", "man"] {
+    for command in ["rank", "batch", "check", "schema", "new", "completions", "man"] {
         insta::assert_snapshot!(format!("help_{command}"), run(&[command, "--help"]).stdout);
     }
 }

@@ -4,6 +4,7 @@
 //! [`OptionArg`] for which option is meant, [`OutputArgs`] for where the result goes. How a single value is read is
 //! [`values`]'s. What the commands then do lives in `commands`.
 
+mod batch;
 mod check;
 mod completions;
 mod man;
@@ -18,6 +19,7 @@ use std::ffi::OsString;
 
 use clap::{CommandFactory, Parser, Subcommand};
 
+pub(crate) use batch::BatchArgs;
 pub(crate) use check::CheckArgs;
 pub(crate) use completions::CompletionsArgs;
 pub(crate) use man::ManArgs;
@@ -49,6 +51,8 @@ pub(crate) enum Command {
     Rank(RankArgs),
     /// Tell what a scenario file says once read, or everything that is wrong with it
     Check(CheckArgs),
+    /// Rank many rooms: a folder, a list, or lines of JSON
+    Batch(BatchArgs),
     /// Print the JSON Schema of a scenario file, for editors that complete and check
     Schema,
     /// Write a commented scenario to start from

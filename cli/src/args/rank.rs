@@ -6,7 +6,7 @@ use elbowroom_model::Criterion;
 use crate::args::{RoomArgs, SHOWN, values};
 
 /// Most options that `rank` can be asked to show: each one shown costs a search for every size.
-const MOST_SHOWN: u64 = 1000;
+pub(super) const MOST_SHOWN: u64 = 1000;
 
 /// Of `rank`.
 #[derive(Debug, clap::Args)]

@@ -8,7 +8,7 @@ use elbowroom_model::Unit;
 use crate::args::values;
 
 /// Most threads that may be asked for.
-const MOST_THREADS: u64 = 256;
+pub(super) const MOST_THREADS: u64 = 256;
 
 /// The scenario file, and how it is read.
 #[derive(Debug, Clone, clap::Args)]

@@ -1,6 +1,7 @@
 //! The commands, a file each: what is read, what is asked of the model or the solver, what is written.
 //! How a result looks is `render`'s; why a run fails is `failure`'s.
 
+mod batch;
 mod check;
 mod completions;
 mod man;
@@ -18,13 +19,14 @@ use crate::outlet::Outlet;
 /// Does what the command line asks.
 pub(crate) fn run(
     args: Args,
-    stdin: &mut dyn Read,
+    stdin: &mut (dyn Read + Send),
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     match args.command {
         Command::Rank(args) => rank::run(&args, stdin, stdout, stderr),
         Command::Check(args) => check::run(&args, stdin, stdout),
+        Command::Batch(args) => batch::run(&args, stdin, stdout, stderr),
         Command::Schema => schema::run(stdout),
         Command::New(args) => new::run(&args, stdout, stderr),
         Command::Completions(args) => completions::run(&args, stdout),

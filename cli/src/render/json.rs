@@ -14,6 +14,33 @@ pub(crate) fn text(outcome: &Outcome) -> Result<String, Failure> {
     tree(outcome)
 }
 
+/// Anything as JSON on one line, without a line feed.
+pub(crate) fn line(value: &impl Serialize) -> Result<String, Failure> {
+    let mut bytes = Vec::new();
+    value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, OneLine))?;
+    Ok(String::from_utf8_lossy(&bytes).into_owned())
+}
+
+/// Everything on one line.
+struct OneLine;
+
+impl Formatter for OneLine {
+    fn write_string_fragment<W: ?Sized + Write>(&mut self, writer: &mut W, fragment: &str) -> io::Result<()> {
+        write_shown(writer, fragment)
+    }
+}
+
+/// A stretch of a text with what a terminal would obey written as an escape.
+fn write_shown<W: ?Sized + Write>(writer: &mut W, fragment: &str) -> io::Result<()> {
+    let mut rest = fragment;
+    while let Some((place, obeyed)) = rest.char_indices().find(|(_, character)| is_obeyed(*character)) {
+        writer.write_all(&rest.as_bytes()[..place])?;
+        write!(writer, "\\u{:04x}", u32::from(obeyed))?;
+        rest = &rest[place + obeyed.len_utf8()..];
+    }
+    writer.write_all(rest.as_bytes())
+}
+
 fn tree(value: &impl Serialize) -> Result<String, Failure> {
     let mut bytes = Vec::new();
     value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default()))?;
@@ -92,13 +119,7 @@ impl Formatter for Tidy {
     }
 
     fn write_string_fragment<W: ?Sized + Write>(&mut self, writer: &mut W, fragment: &str) -> io::Result<()> {
-        let mut rest = fragment;
-        while let Some((place, obeyed)) = rest.char_indices().find(|(_, character)| is_obeyed(*character)) {
-            writer.write_all(&rest.as_bytes()[..place])?;
-            write!(writer, "\\u{:04x}", u32::from(obeyed))?;
-            rest = &rest[place + obeyed.len_utf8()..];
-        }
-        writer.write_all(rest.as_bytes())
+        write_shown(writer, fragment)
     }
 }
 

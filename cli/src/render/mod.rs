@@ -2,6 +2,7 @@
 //!
 //! Every text that came from a file goes through [`safe`] on its way out; escape sequences come from here alone.
 
+pub(crate) mod batch;
 pub(crate) mod check;
 pub(crate) mod faults;
 pub(crate) mod json;

@@ -1,5 +1,6 @@
 //! The program's prose, all of it that is not the model's or the solver's: headings, sentences, labels.
 
+pub(crate) mod batch;
 pub(crate) mod check;
 pub(crate) mod rank;
 
@@ -9,6 +10,12 @@ use crate::exit::Exit;
 
 /// How a bar of progress reads (the library's own template language).
 pub(crate) const PROGRESS: &str = "{pos} of {len} arrangements solved {wide_bar} {elapsed} ";
+
+/// How a bar over many rooms reads, their number being known.
+pub(crate) const ROOMS_PROGRESS: &str = "{pos} of {len} rooms {wide_bar} {rate} a second, {eta} left ";
+
+/// The same, their number not being known.
+pub(crate) const ROOMS_PROGRESS_OPEN: &str = "{pos} rooms {spinner} {rate} a second, {elapsed} ";
 
 /// What `--help` says of exit codes.
 pub(crate) fn exit_codes() -> String {

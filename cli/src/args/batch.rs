@@ -1,0 +1,40 @@
+//! The arguments of `batch`.
+
+use std::path::PathBuf;
+
+use clap::builder::TypedValueParser;
+use elbowroom_model::{Criterion, Unit};
+
+use crate::args::rank::MOST_SHOWN;
+use crate::args::room::MOST_THREADS;
+use crate::args::values;
+
+/// Of `batch`.
+#[derive(Debug, clap::Args)]
+pub(crate) struct BatchArgs {
+    /// A folder of scenarios, a list of files (one a line), or lines of JSON (`.ndjson`; `-`: standard input)
+    #[arg(value_name = "ROOMS")]
+    pub rooms: PathBuf,
+    /// The folder for lines, rows, pages and plans; run again, it solves what is not there yet. Without it, a line of
+    /// JSON for each room is printed
+    #[arg(short, long, value_name = "FOLDER")]
+    pub output: Option<PathBuf>,
+    /// List what changed between rooms of one name
+    #[arg(long, requires = "output")]
+    pub compare: bool,
+    /// Options of each room that get the most each size could be alone, and what holds it
+    #[arg(long, value_name = "N", default_value_t = 1, value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
+    pub top: usize,
+    /// Rank by this criterion alone instead of by the wishes
+    #[arg(long, value_name = "CRITERION", value_parser = values::criterion())]
+    pub by: Option<Criterion>,
+    /// Tell lengths in this unit, on pages and in comparisons
+    #[arg(long, value_name = "UNIT", value_parser = values::unit(), default_value = "cm")]
+    pub units: Unit,
+    /// A table of piece sizes of your own, over the built-in one
+    #[arg(long, value_name = "FILE")]
+    pub table: Option<PathBuf>,
+    /// Rooms to work on side by side; as many as the machine has threads where not given. The result is the same
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(1..=MOST_THREADS).map(|n| n as usize))]
+    pub threads: Option<usize>,
+}

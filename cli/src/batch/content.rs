@@ -1,0 +1,93 @@
+//! What a room's result depends on, as one short name.
+
+use std::fmt;
+
+use elbowroom_solver::Limits;
+use elbowroom_solver::outcome::FORMAT;
+
+/// How long a content's name is, hexadecimal digits.
+pub(crate) const DIGITS: usize = 64;
+
+/// The BLAKE3 hash of all that a room's result depends on: the program's version, the format, how far the ranking goes,
+/// the table of sizes and the scenario's text. The same content has the same result.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) struct Content([u8; 32]);
+
+impl Content {
+    /// Reads a content's name; `None` where it is none.
+    pub(crate) fn of_name(name: &str) -> Option<Self> {
+        blake3::Hash::from_hex(name).ok().map(|hash| Self(*hash.as_bytes()))
+    }
+}
+
+impl fmt::Display for Content {
+    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        formatter.write_str(blake3::Hash::from_bytes(self.0).to_hex().as_str())
+    }
+}
+
+impl fmt::Debug for Content {
+    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        fmt::Display::fmt(self, formatter)
+    }
+}
+
+/// What all rooms of a run have in common, hashed once.
+#[derive(Debug, Clone)]
+pub(crate) struct Terms {
+    /// How far the ranking goes.
+    pub limits: Limits,
+    /// The text of the user's table of sizes.
+    pub table: Option<String>,
+    hasher: blake3::Hasher,
+}
+
+impl Terms {
+    /// The terms of a run.
+    pub(crate) fn new(limits: Limits, table: Option<String>) -> Self {
+        let mut hasher = blake3::Hasher::new();
+        let by = limits.by.map_or("", elbowroom_model::Criterion::key);
+        let counts = format!("{} {} {by}", limits.shown, limits.nodes);
+        for part in [env!("CARGO_PKG_VERSION"), FORMAT, &counts, table.as_deref().unwrap_or_default()] {
+            // Its length goes before each part, so that no two lists of parts read alike.
+            hasher.update(&(part.len() as u64).to_le_bytes());
+            hasher.update(part.as_bytes());
+        }
+        Self { limits, table, hasher }
+    }
+
+    /// The content of a room whose scenario is `text`.
+    pub(crate) fn content(&self, text: &str) -> Content {
+        Content(*self.hasher.clone().update(text.as_bytes()).finalize().as_bytes())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_solver::Limits;
+
+    use super::{Content, DIGITS, Terms};
+
+    #[test]
+    fn whatever_changes_the_result_changes_the_content() {
+        let plain = Terms::new(Limits::default(), None);
+        let all = [
+            plain.content("a"),
+            plain.content("b"),
+            Terms::new(Limits { shown: 1, ..Limits::default() }, None).content("a"),
+            Terms::new(Limits { by: Some(elbowroom_model::Criterion::View), ..Limits::default() }, None).content("a"),
+            Terms::new(Limits::default(), Some("a".to_owned())).content("a"),
+        ];
+        let different: std::collections::BTreeSet<_> = all.iter().collect();
+        assert_eq!(different.len(), all.len());
+        assert_eq!(plain.content("a"), all[0]);
+    }
+
+    #[test]
+    fn a_name_reads_back() {
+        let content = Terms::new(Limits::default(), None).content("a");
+        assert_eq!(content.to_string().len(), DIGITS);
+        assert_eq!(Content::of_name(&content.to_string()), Some(content));
+        assert_eq!(Content::of_name("../../etc/passwd"), None);
+    }
+}

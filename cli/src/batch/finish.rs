@@ -1,0 +1,67 @@
+//! The files that a run over many rooms leaves, made from the kept lines one after another.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::Path;
+
+use elbowroom_model::Unit;
+
+use super::content::Content;
+use super::kept::{Kept, ROOMS};
+use super::plans;
+use super::record::told_under;
+use super::told::Told;
+use super::whole::Whole;
+use crate::failure::Failure;
+use crate::render::batch::{ROOMS_A_PAGE, Tally, head, page, page_name, row};
+
+/// Rows for a spreadsheet.
+const ROWS: &str = "rooms.csv";
+
+/// A room of the run: where it came from, and what its result is kept under.
+pub(crate) type Ordered = (Option<String>, Content);
+
+/// Makes the files: everything as lines, rows for a spreadsheet, pages to look at. `told` gets each room in turn.
+pub(crate) fn finish(
+    (folder, kept): (&Path, &Kept),
+    order: &[Ordered],
+    unit: Unit,
+    mut told: impl FnMut(Told),
+) -> Result<Tally, Failure> {
+    let (mut lines, mut rows) = (Whole::start(folder.join(ROOMS))?, Whole::start(folder.join(ROWS))?);
+    rows.add(&head()?)?;
+    let mut tally = Tally::default();
+    let pages = order.len().div_ceil(ROOMS_A_PAGE).max(1);
+    for number in 1..=pages {
+        let first = (number - 1) * ROOMS_A_PAGE;
+        let mut rooms = Vec::new();
+        for (source, content) in order.iter().skip(first).take(ROOMS_A_PAGE) {
+            let line = told_under(source.as_deref(), &kept.line(*content)?)?;
+            let room = Told::of(&line)?;
+            lines.add(&line)?;
+            lines.add("\n")?;
+            rows.add(&row(&room)?)?;
+            tally.count(&room);
+            rooms.push(room);
+        }
+        let mut file = Whole::start(folder.join(page_name(number)))?;
+        file.add(&page(&rooms, (number, pages), (first, order.len()), unit))?;
+        file.put()?;
+        rooms.into_iter().for_each(&mut told);
+    }
+    drop_pages_after(folder, pages);
+    rows.put()?;
+    lines.put()?;
+    plans::drop_others(folder, &order.iter().map(|(_, content)| *content).collect::<BTreeSet<_>>());
+    Ok(tally)
+}
+
+/// Takes away the pages of an earlier run that had more of them.
+fn drop_pages_after(folder: &Path, pages: usize) {
+    let further = (pages + 1..).map(|number| folder.join(page_name(number)));
+    for page in further {
+        if fs::remove_file(page).is_err() {
+            return;
+        }
+    }
+}

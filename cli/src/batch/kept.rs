@@ -1,0 +1,184 @@
+//! What is solved is kept: in the lines of the last whole run, and in a journal of the run under way.
+//!
+//! The journal grows by one line for each room solved. Where a run is interrupted, however roughly, its whole lines are
+//! still there; half a line at the end is cut off before the next is written. The lines of a run that ended stand in
+//! its result. A line is known again by its content, so a changed scenario, table or program is solved anew.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs::{self, File, TryLockError};
+use std::io::{self, BufRead, BufReader, Read, Seek, SeekFrom, Write};
+use std::path::{Path, PathBuf};
+
+use super::content::Content;
+use super::plans;
+use super::record::{Record, untold};
+use crate::failure::Failure;
+
+/// Lines of rooms, in the order given: the result of a run.
+pub(crate) const ROOMS: &str = "rooms.ndjson";
+/// Lines of rooms solved so far.
+const JOURNAL: &str = ".unfinished.ndjson";
+
+/// What stands on the line of a room that something fits in, and nowhere else: within a text, quotes are escaped.
+const HAS_OPTIONS: &str = "\"options\":[{";
+
+/// Where a line is.
+#[derive(Debug, Clone, Copy)]
+struct Place {
+    file: Holder,
+    offset: u64,
+    length: usize,
+}
+
+/// The file that holds a line.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Holder {
+    Journal,
+    LastRun,
+}
+
+/// All that is solved so far.
+#[derive(Debug)]
+pub(crate) struct Kept {
+    journal_path: PathBuf,
+    journal: File,
+    end: u64,
+    last_run: Option<File>,
+    places: BTreeMap<Content, Place>,
+}
+
+impl Kept {
+    /// Opens what is kept in `folder` and keeps other runs out of it until this one ends.
+    ///
+    /// # Errors
+    /// The folder cannot be written to; another run is at work in it.
+    pub(crate) fn open(folder: &Path) -> Result<Self, Failure> {
+        let path = folder.join(JOURNAL);
+        let failed = |path: &Path| {
+            let name = path.display().to_string();
+            move |why| Failure::Uncreatable { name, why }
+        };
+        let opened = File::options().read(true).append(true).create(true).open(&path);
+        let journal = opened.map_err(failed(&path))?;
+        match journal.try_lock() {
+            Ok(()) => {}
+            Err(TryLockError::WouldBlock) => return Err(Failure::InUse { name: folder.display().to_string() }),
+            Err(TryLockError::Error(why)) => return Err(failed(&path)(why)),
+        }
+        let mut places = BTreeMap::new();
+        let last_run = File::open(folder.join(ROOMS)).ok();
+        if let Some(file) = &last_run {
+            index((file, Holder::LastRun), folder, &mut places).map_err(failed(&folder.join(ROOMS)))?;
+        }
+        let end = index((&journal, Holder::Journal), folder, &mut places).map_err(failed(&path))?;
+        journal.set_len(end).map_err(failed(&path))?;
+        Ok(Self { journal_path: path, journal, end, last_run, places })
+    }
+
+    /// All that is known without solving.
+    pub(crate) fn known(&self) -> BTreeSet<Content> {
+        self.places.keys().copied().collect()
+    }
+
+    /// Adds what came of a room.
+    pub(crate) fn keep(&mut self, record: &Record) -> Result<(), Failure> {
+        if self.places.contains_key(&record.content) {
+            return Ok(());
+        }
+        let line = format!("{}\n", record.line);
+        self.journal.write_all(line.as_bytes()).map_err(|why| self.unwritten(why))?;
+        let place = Place { file: Holder::Journal, offset: self.end, length: record.line.len() };
+        self.places.insert(record.content, place);
+        self.end += line.len() as u64;
+        Ok(())
+    }
+
+    /// The record's own line of a content that is kept.
+    pub(crate) fn line(&self, content: Content) -> Result<String, Failure> {
+        let read = || {
+            let missing = || io::Error::from(io::ErrorKind::NotFound);
+            let place = self.places.get(&content).ok_or_else(missing)?;
+            let mut file = match place.file {
+                Holder::Journal => &self.journal,
+                Holder::LastRun => self.last_run.as_ref().ok_or_else(missing)?,
+            };
+            file.seek(SeekFrom::Start(place.offset))?;
+            let mut line = Vec::with_capacity(place.length);
+            file.take(place.length as u64).read_to_end(&mut line)?;
+            String::from_utf8(line).map_err(io::Error::other)
+        };
+        let whole = read().map_err(|why| self.unwritten(why))?;
+        let line = untold(&whole).map(|(_, line)| format!("{{{line}"));
+        line.ok_or_else(|| self.unwritten(io::ErrorKind::InvalidData.into()))
+    }
+
+    /// The run is whole and its lines stand in its result: the journal goes.
+    pub(crate) fn close(self) -> Result<(), Failure> {
+        fs::remove_file(&self.journal_path).map_err(|why| self.unwritten(why))
+    }
+
+    fn unwritten(&self, why: io::Error) -> Failure {
+        Failure::BrokenOff { name: self.journal_path.display().to_string(), why }
+    }
+}
+
+/// Notes every whole line of `file` whose plan, if it has one, is there too; says where the last whole line ends.
+fn index((file, holder): (&File, Holder), folder: &Path, places: &mut BTreeMap<Content, Place>) -> io::Result<u64> {
+    let mut reader = BufReader::with_capacity(1 << 16, file);
+    let (mut offset, mut line) = (0, Vec::new());
+    loop {
+        line.clear();
+        let read = reader.read_until(b'\n', &mut line)?;
+        let whole = line.strip_suffix(b"\n").and_then(|line| std::str::from_utf8(line).ok());
+        let Some((line, (content, _))) = whole.and_then(|line| Some((line, untold(line)?))) else {
+            return Ok(offset);
+        };
+        if !line.contains(HAS_OPTIONS) || folder.join(plans::name(&content.to_string())).exists() {
+            places.insert(content, Place { file: holder, offset, length: line.len() });
+        }
+        offset += read as u64;
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::io::Write;
+
+    use elbowroom_solver::Limits;
+
+    use super::{JOURNAL, Kept};
+    use crate::batch::content::Terms;
+    use crate::batch::record::{Record, record};
+    use crate::failure::Failure;
+
+    fn made(text: &str) -> Record {
+        record(Ok(text), &Terms::new(Limits::default(), None)).unwrap()
+    }
+
+    #[test]
+    fn whole_lines_are_known_again_and_half_a_line_is_cut_off() {
+        let folder = tempfile::tempdir().unwrap();
+        let records = ["units: a", "units: b", "units: c"].map(made);
+        let mut kept = Kept::open(folder.path()).unwrap();
+        kept.keep(&records[0]).unwrap();
+        kept.keep(&records[1]).unwrap();
+        drop(kept);
+        let mut journal = std::fs::File::options().append(true).open(folder.path().join(JOURNAL)).unwrap();
+        journal.write_all(&records[2].line.as_bytes()[..50]).unwrap();
+        let mut kept = Kept::open(folder.path()).unwrap();
+        assert_eq!(kept.known().len(), 2);
+        kept.keep(&records[2]).unwrap();
+        for record in &records {
+            assert_eq!(kept.line(record.content).unwrap(), record.line);
+        }
+    }
+
+    #[test]
+    fn two_runs_do_not_work_in_one_folder() {
+        let folder = tempfile::tempdir().unwrap();
+        let first = Kept::open(folder.path()).unwrap();
+        assert!(matches!(Kept::open(folder.path()), Err(Failure::InUse { .. })));
+        drop(first);
+        Kept::open(folder.path()).unwrap();
+    }
+}

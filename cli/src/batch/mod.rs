@@ -1,0 +1,33 @@
+//! Many rooms: where they come from, who solves them, what is kept of each, and the files that are made of them.
+//!
+//! A room goes in as [`rooms::Given`] and comes out as a [`record::Record`], one line of JSON, in the order given and
+//! one after another, so that any number of rooms takes the memory of a few. [`kept`] holds what is solved across runs;
+//! [`finish`] makes the files that a reader opens. How those look is `render`'s; what fits is the solver's.
+
+pub(crate) mod content;
+pub(crate) mod crew;
+pub(crate) mod finish;
+pub(crate) mod kept;
+pub(crate) mod lines;
+pub(crate) mod plans;
+pub(crate) mod record;
+pub(crate) mod rooms;
+pub(crate) mod told;
+mod whole;
+
+use std::fs;
+use std::path::Path;
+
+use crate::destination::UNDER_WAY;
+
+/// Takes away what an interrupted run was writing when it ended. Only for who keeps other runs out of the folder.
+pub(crate) fn sweep(folder: &Path) {
+    for folder in [folder.to_owned(), folder.join(plans::FOLDER)] {
+        for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
+            if entry.file_name().to_string_lossy().starts_with(UNDER_WAY) {
+                // What cannot be taken away is only in the way.
+                let _ = fs::remove_file(entry.path());
+            }
+        }
+    }
+}

@@ -1,0 +1,237 @@
+//! Where many rooms come from: a folder, a list of files, lines of JSON. They are read one by one.
+
+use std::fs::{self, File};
+use std::io::{BufReader, Read};
+use std::path::{Path, PathBuf};
+
+use elbowroom_model::Fault;
+use serde::Deserialize;
+use serde_json::value::RawValue;
+
+use super::lines::Lines;
+use crate::failure::Failure;
+use crate::source::{self, Unreadable};
+use crate::words::batch as words;
+
+/// How the names of scenario files end.
+const SCENARIOS: [&str; 3] = ["yaml", "yml", "json"];
+/// How the names of files end that hold a scenario on each line.
+const LINES: [&str; 2] = ["ndjson", "jsonl"];
+
+/// A room to be solved.
+#[derive(Debug, PartialEq)]
+pub(crate) struct Given {
+    /// Where it came from, in the user's words; `None` where a line of JSON does not say.
+    pub source: Option<String>,
+    /// The scenario's text, or why there is none.
+    pub text: Result<String, Box<Fault>>,
+}
+
+impl Given {
+    /// The scenario's text, or why there is none.
+    pub(crate) fn scenario(&self) -> Result<&str, &Fault> {
+        match &self.text {
+            Ok(text) => Ok(text),
+            Err(fault) => Err(fault),
+        }
+    }
+}
+
+/// Rooms, and how many there are where that is known before they are read.
+pub(crate) struct Rooms<'a> {
+    /// One by one.
+    pub given: Box<dyn Iterator<Item = Given> + Send + 'a>,
+    /// How many.
+    pub count: Option<usize>,
+}
+
+/// The rooms of what the user names: a folder (every scenario in it and in the folders below, by name; links to folders
+/// are not followed), one scenario, lines of JSON, `-` for such lines on standard input, or else a list of files.
+pub(crate) fn rooms<'a>(named: &Path, stdin: &'a mut (dyn Read + Send)) -> Result<Rooms<'a>, Failure> {
+    let unreadable = |why| Failure::Unreadable { name: named.display().to_string(), why };
+    if source::is_standard_input(named) {
+        let given = Lines::of(BufReader::new(stdin)).filter_map(of_line);
+        return Ok(Rooms { given: Box::new(given), count: None });
+    }
+    if fs::metadata(named).is_ok_and(|there| there.is_dir()) {
+        let found = scenarios_in(named).map_err(|why| unreadable(why.into()))?;
+        return Ok(of_files(found.into_iter().map(|name| (named.join(&name), name)).collect()));
+    }
+    if ends_in(named, &SCENARIOS) {
+        return Ok(of_files(vec![(named.to_owned(), named.display().to_string())]));
+    }
+    let file = source::open(named).map_err(unreadable)?;
+    if ends_in(named, &LINES) {
+        let given = Lines::of(BufReader::new(file)).filter_map(of_line);
+        return Ok(Rooms { given: Box::new(given), count: None });
+    }
+    listed(file, named.parent().unwrap_or(Path::new("")))
+}
+
+fn ends_in(path: &Path, extensions: &[&str]) -> bool {
+    let extension = path.extension().map(|extension| extension.to_string_lossy().to_lowercase());
+    extension.is_some_and(|extension| extensions.contains(&extension.as_str()))
+}
+
+/// Scenarios in a folder and below, as named from it, in the order of their names. What is hidden is passed over.
+fn scenarios_in(folder: &Path) -> std::io::Result<Vec<String>> {
+    let (mut found, mut open) = (Vec::new(), vec![PathBuf::new()]);
+    while let Some(below) = open.pop() {
+        for entry in fs::read_dir(folder.join(&below))? {
+            let entry = entry?;
+            let place = below.join(entry.file_name());
+            if entry.file_name().to_string_lossy().starts_with('.') {
+                continue;
+            }
+            match entry.file_type() {
+                Ok(kind) if kind.is_dir() => open.push(place),
+                _ if ends_in(&place, &SCENARIOS) => found.push(place.to_string_lossy().into_owned()),
+                _ => {}
+            }
+        }
+    }
+    found.sort();
+    Ok(found)
+}
+
+/// The rooms of files: where each is, and what it is called.
+fn of_files<'a>(files: Vec<(PathBuf, String)>) -> Rooms<'a> {
+    let count = Some(files.len());
+    let given = files.into_iter().map(|(path, name)| {
+        let text = text_at(&path).map_err(|why| fault(&why));
+        Given { source: Some(name), text }
+    });
+    Rooms { given: Box::new(given), count }
+}
+
+/// The text of an ordinary file: a pipe or a device could keep a run waiting for ever.
+fn text_at(path: &Path) -> Result<String, Unreadable> {
+    if fs::metadata(path).is_ok_and(|there| !there.is_file() && !there.is_dir()) {
+        return Err(Unreadable::NoFile);
+    }
+    source::file(path)
+}
+
+/// A list of files, one a line, as named from the list's own folder; empty lines and lines that start with # are passed over.
+fn listed<'a>(list: File, folder: &Path) -> Result<Rooms<'a>, Failure> {
+    let mut rooms = Vec::new();
+    for line in Lines::of(BufReader::new(list)) {
+        match line {
+            Ok(line) if line.trim().is_empty() || line.trim_start().starts_with('#') => {}
+            line => rooms.push(line),
+        }
+    }
+    let count = Some(rooms.len());
+    let folder = folder.to_owned();
+    let given = rooms.into_iter().map(move |line| match line {
+        Ok(name) => {
+            let text = text_at(&folder.join(name.trim())).map_err(|why| fault(&why));
+            Given { source: Some(name.trim().to_owned()), text }
+        }
+        Err(why) => Given { source: None, text: Err(fault(&why)) },
+    });
+    Ok(Rooms { given: Box::new(given), count })
+}
+
+/// A line of JSON that says where its scenario came from.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Wrapped<'a> {
+    #[serde(default)]
+    source: Option<String>,
+    #[serde(borrow)]
+    scenario: &'a RawValue,
+}
+
+/// The room on a line: a scenario as JSON, or `{"source": ..., "scenario": ...}` around one or around the text of a
+/// scenario file. An empty line holds none.
+fn of_line(line: Result<String, Unreadable>) -> Option<Given> {
+    let line = match line {
+        Ok(line) if line.trim().is_empty() => return None,
+        Ok(line) => line,
+        Err(why) => return Some(Given { source: None, text: Err(fault(&why)) }),
+    };
+    let Ok(Wrapped { source, scenario }) = serde_json::from_str(&line) else {
+        return Some(Given { source: None, text: of_json(&line) });
+    };
+    let text = match serde_json::from_str::<String>(scenario.get()) {
+        Ok(text) => Ok(text),
+        Err(_) => of_json(scenario.get()),
+    };
+    Some(Given { source, text })
+}
+
+/// A scenario written as JSON: what the scenario reader takes, as long as it is JSON at all.
+fn of_json(text: &str) -> Result<String, Box<Fault>> {
+    match serde_json::from_str::<serde::de::IgnoredAny>(text) {
+        Ok(_) => Ok(joined(text)),
+        Err(error) => Err(words::not_json(&error.to_string())),
+    }
+}
+
+/// JSON with each sign that is escaped in two halves (`\ud83d\udecb`) written as itself: YAML knows no such halves.
+fn joined(json: &str) -> String {
+    let half =
+        |at: usize| json.get(at..at + 6)?.strip_prefix("\\u").and_then(|digits| u16::from_str_radix(digits, 16).ok());
+    let (mut text, mut rest) = (String::with_capacity(json.len()), 0);
+    while let Some(found) = json[rest..].find('\\') {
+        let at = rest + found;
+        text.push_str(&json[rest..at]);
+        let whole = half(at).zip(half(at + 6)).and_then(|(high, low)| char::decode_utf16([high, low]).next()?.ok());
+        // Of other escapes the backslash and the sign after it stay together: the sign may be a backslash too.
+        let taken = match whole.filter(|whole| whole.len_utf16() == 2) {
+            Some(whole) => {
+                text.push(whole);
+                12
+            }
+            None => {
+                let escape = json[at..].chars().take(2).map(char::len_utf8).sum();
+                text.push_str(&json[at..at + escape]);
+                escape
+            }
+        };
+        rest = at + taken;
+    }
+    text.push_str(&json[rest..]);
+    text
+}
+
+/// Why there is no text, as a fault of the room.
+fn fault(why: &Unreadable) -> Box<Fault> {
+    words::unreadable(&why.to_string(), why.remedy())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Given, joined, of_line};
+
+    fn line(text: &str) -> Given {
+        of_line(Ok(text.to_owned())).unwrap()
+    }
+
+    #[test]
+    fn a_line_holds_a_scenario_bare_or_wrapped() {
+        assert_eq!(line(r#"{"units": "cm"}"#), Given { source: None, text: Ok(r#"{"units": "cm"}"#.to_owned()) });
+        let wrapped = line(r#"{"source": "a/../b", "scenario": {"units":"cm"}}"#);
+        assert_eq!(wrapped, Given { source: Some("a/../b".to_owned()), text: Ok(r#"{"units":"cm"}"#.to_owned()) });
+        let text = line(r#"{"scenario": "units: cm\nwalls:\n"}"#);
+        assert_eq!(text, Given { source: None, text: Ok("units: cm\nwalls:\n".to_owned()) });
+        assert_eq!(of_line(Ok("  ".to_owned())), None);
+    }
+
+    #[test]
+    fn signs_in_two_halves_are_joined() {
+        assert_eq!(
+            joined(r#"{"a": "\ud83d\udecb \u00e9 \\ud83d\udecb \n"}"#),
+            r#"{"a": "\u{1f6cb} \u00e9 \\ud83d\udecb \n"}"#.replace("\\u{1f6cb}", "\u{1f6cb}")
+        );
+        assert_eq!(joined(r#"["\ud83d", "\"#), r#"["\ud83d", "\"#);
+    }
+
+    #[test]
+    fn what_is_no_json_is_a_fault_of_its_room() {
+        for bad in ["units: cm", "{\"units\": \"cm\"", "[", "\u{0}"] {
+            assert_eq!(line(bad).text.unwrap_err().code, "not_json", "{bad}");
+        }
+    }
+}

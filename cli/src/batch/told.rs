@@ -1,0 +1,199 @@
+//! A room's line read back: what summaries, the index and comparisons tell of it.
+//!
+//! They are made from the line alone, whether it was solved in this run or in an earlier one, so they read the same.
+
+use std::collections::BTreeMap;
+
+use serde::Deserialize;
+use serde::de::IgnoredAny;
+
+/// A room's line.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct Told {
+    /// Where it came from.
+    pub source: Option<String>,
+    /// The name of its content.
+    pub content: String,
+    /// What is wrong with it.
+    pub faults: Vec<ToldFault>,
+    /// What came of it; `None` where something is wrong with it.
+    pub result: Option<ToldResult>,
+}
+
+/// A fault.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldFault {
+    /// What is wrong, one sentence.
+    pub message: String,
+    /// Where.
+    pub place: Option<ToldPlace>,
+}
+
+/// A place in a scenario's text.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldPlace {
+    /// From 1.
+    pub line: usize,
+}
+
+/// A result.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldResult {
+    /// The room.
+    pub room: ToldRoom,
+    /// The clearances in force.
+    pub rules: ToldRules,
+    /// What fits, best first.
+    pub options: Vec<ToldOption>,
+    /// What does not.
+    pub refused: Vec<IgnoredAny>,
+    /// What would help.
+    pub remedies: Vec<ToldRemedy>,
+}
+
+/// A room.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldRoom {
+    /// Its name.
+    pub name: String,
+    /// m2.
+    pub area: f64,
+}
+
+/// The clearances in force.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldRules {
+    /// The profile they start from.
+    pub profile: String,
+    /// Each with its figure, mm; `None` where it is not in force.
+    #[serde(flatten)]
+    pub figures: BTreeMap<String, Option<f64>>,
+}
+
+/// What would help.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldRemedy {
+    /// One sentence.
+    pub sentence: String,
+}
+
+/// An arrangement that fits.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldOption {
+    /// The arrangement's name.
+    pub key: String,
+    /// In words.
+    pub title: String,
+    /// 0 to 100.
+    pub score: f64,
+    /// Share of the ways to weigh it that put it first.
+    pub first_place_share: f64,
+    /// What is worth what.
+    pub size_value: f64,
+    /// Its sizes are proven largest.
+    pub proven: bool,
+    /// How it was judged.
+    pub criteria: Vec<ToldCriterion>,
+    /// What stands in it.
+    pub pieces: Vec<ToldPiece>,
+}
+
+/// A criterion.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldCriterion {
+    /// Which.
+    pub name: String,
+    /// 0 to 100.
+    pub score: f64,
+    /// The wish.
+    pub weight: f64,
+}
+
+/// A piece.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldPiece {
+    /// Its name.
+    pub name: String,
+    /// Its size, all pieces being at their most together.
+    pub size: ToldSize,
+    /// What was asked for.
+    pub range: ToldRanges,
+}
+
+/// What was asked for of each dimension.
+#[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
+pub(crate) struct ToldRanges {
+    width: ToldRange,
+    #[serde(rename = "return")]
+    return_length: Option<ToldRange>,
+    depth: ToldRange,
+}
+
+/// What was asked for of one dimension, mm.
+#[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
+pub(crate) struct ToldRange {
+    /// The least.
+    pub least: f64,
+    /// The most.
+    pub most: f64,
+}
+
+impl ToldRanges {
+    /// Each dimension by its name.
+    pub(crate) fn each(&self) -> impl Iterator<Item = (&'static str, &ToldRange)> {
+        let ranges =
+            [("width", Some(&self.width)), ("return", self.return_length.as_ref()), ("depth", Some(&self.depth))];
+        ranges.into_iter().filter_map(|(name, range)| Some((name, range?)))
+    }
+}
+
+/// A size, mm.
+#[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
+pub(crate) struct ToldSize {
+    /// Along its back.
+    pub width: f64,
+    /// Of a corner sofa.
+    #[serde(default, rename = "return")]
+    pub return_length: Option<f64>,
+    /// Away from its back.
+    pub depth: f64,
+}
+
+impl ToldSize {
+    /// Its figures in the order they are told: width, return, depth.
+    pub(crate) fn figures(&self) -> Vec<f64> {
+        std::iter::once(self.width).chain(self.return_length).chain([self.depth]).collect()
+    }
+}
+
+/// How a room came out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Fate {
+    /// Something fits.
+    Fits,
+    /// Nothing fits as asked.
+    NothingFits,
+    /// Its file is at fault.
+    Faulty,
+}
+
+impl Told {
+    /// Reads a line.
+    pub(crate) fn of(line: &str) -> Result<Self, serde_json::Error> {
+        serde_json::from_str(line)
+    }
+
+    /// How the room came out.
+    pub(crate) fn fate(&self) -> Fate {
+        match &self.result {
+            None => Fate::Faulty,
+            Some(result) if result.options.is_empty() => Fate::NothingFits,
+            Some(_) => Fate::Fits,
+        }
+    }
+
+    /// The option that stands first.
+    pub(crate) fn best(&self) -> Option<&ToldOption> {
+        self.result.as_ref()?.options.first()
+    }
+}

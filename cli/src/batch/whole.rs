@@ -1,0 +1,57 @@
+//! A file that grows beside its place and is moved there when it is whole.
+
+use std::io::{self, BufWriter, Write};
+use std::path::{Path, PathBuf};
+
+use tempfile::NamedTempFile;
+
+use crate::destination;
+use crate::failure::Failure;
+
+/// A file under way; nothing is left of it unless it is put in its place.
+pub(crate) struct Whole {
+    path: PathBuf,
+    file: BufWriter<NamedTempFile>,
+}
+
+impl Whole {
+    /// Starts the file that is to stand at `path`, over one that stands there.
+    pub(crate) fn start(path: PathBuf) -> Result<Self, Failure> {
+        match destination::beside(&path) {
+            Ok(file) => Ok(Self { path, file: BufWriter::with_capacity(1 << 16, file) }),
+            Err(why) => Err(Failure::Uncreatable { name: path.display().to_string(), why }),
+        }
+    }
+
+    /// Adds `text`.
+    pub(crate) fn add(&mut self, text: &str) -> Result<(), Failure> {
+        self.file.write_all(text.as_bytes()).map_err(|why| not_written(&self.path, why))
+    }
+
+    /// Puts it in its place, so that it is there even if the machine stops at once.
+    pub(crate) fn put(self) -> Result<(), Failure> {
+        self.moved(true)
+    }
+
+    /// Puts it in its place; the system writes it to the disk in its own time.
+    pub(crate) fn put_soon(self) -> Result<(), Failure> {
+        self.moved(false)
+    }
+
+    fn moved(self, at_once: bool) -> Result<(), Failure> {
+        let Self { path, file } = self;
+        let put = || -> io::Result<()> {
+            let file = file.into_inner().map_err(io::IntoInnerError::into_error)?;
+            if at_once {
+                file.as_file().sync_all()?;
+            }
+            file.persist(&path)?;
+            Ok(())
+        };
+        put().map_err(|why| not_written(&path, why))
+    }
+}
+
+fn not_written(path: &Path, why: io::Error) -> Failure {
+    Failure::NotWritten { name: path.display().to_string(), why }
+}

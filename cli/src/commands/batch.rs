@@ -1,0 +1,124 @@
+//! `batch`: many rooms, into a folder or as a stream.
+
+use std::fs;
+use std::io::Read;
+use std::path::Path;
+use std::thread::available_parallelism;
+
+use elbowroom_model::tables::Tables;
+use elbowroom_solver::Limits;
+
+use crate::args::BatchArgs;
+use crate::batch::content::Terms;
+use crate::batch::crew::{Go, work};
+use crate::batch::finish::finish;
+use crate::batch::kept::Kept;
+use crate::batch::record::{content, record, told_under};
+use crate::batch::rooms::{Given, Rooms, rooms};
+use crate::batch::{plans, sweep};
+use crate::exit::Exit;
+use crate::failure::Failure;
+use crate::outlet::Outlet;
+use crate::render::batch::{compared, summary};
+use crate::source;
+use crate::watch::RoomsBar;
+use crate::words::batch as words;
+
+/// Solves the rooms that the command line names.
+pub(super) fn run(
+    args: &BatchArgs,
+    stdin: &mut (dyn Read + Send),
+    stdout: &mut Outlet<'_>,
+    stderr: &mut Outlet<'_>,
+) -> Result<Exit, Failure> {
+    let terms = terms(args)?;
+    let rooms = rooms(&args.rooms, stdin)?;
+    if rooms.count == Some(0) {
+        return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
+    }
+    match &args.output {
+        Some(folder) => into_folder(args, folder, &terms, rooms, (stdout, stderr)),
+        None => as_stream(args, &terms, rooms, stdout),
+    }
+}
+
+/// What all rooms have in common; a table that is at fault is told once, not for each room.
+fn terms(args: &BatchArgs) -> Result<Terms, Failure> {
+    let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
+    let Some(table) = &args.table else { return Ok(Terms::new(limits, None)) };
+    let table = source::read(table, &mut std::io::empty())?;
+    match Tables::with(Some(&table.text)) {
+        Ok(_) => Ok(Terms::new(limits, Some(table.text))),
+        Err(faults) => Err(Failure::Faults { scenario: table, faults }),
+    }
+}
+
+fn threads(args: &BatchArgs) -> usize {
+    args.threads.unwrap_or_else(|| available_parallelism().map_or(1, usize::from))
+}
+
+/// A line for each room, in the order given, as soon as it and those before it are solved.
+fn as_stream(args: &BatchArgs, terms: &Terms, rooms: Rooms<'_>, stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {
+    let solve = |given: Given| {
+        let record = record(given.scenario(), terms)?;
+        told_under(given.source.as_deref(), &record.line)
+    };
+    work(threads(args), rooms.given, solve, |line| {
+        Ok(if stdout.write_on(&format!("{}\n", line?))? { Go::On } else { Go::Home })
+    })?;
+    Ok(Exit::Done)
+}
+
+/// Lines, rows, pages and plans in a folder, where what was solved before is not solved again.
+fn into_folder(
+    args: &BatchArgs,
+    folder: &Path,
+    terms: &Terms,
+    rooms: Rooms<'_>,
+    (stdout, stderr): (&mut Outlet<'_>, &mut Outlet<'_>),
+) -> Result<Exit, Failure> {
+    let made = fs::create_dir_all(folder.join(plans::FOLDER));
+    made.map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
+    let mut kept = Kept::open(folder)?;
+    sweep(folder);
+    let known = kept.known();
+    let bar = stderr.is_terminal().then(|| RoomsBar::new(rooms.count));
+    let solve = |given: Given| {
+        let content = content(given.scenario(), terms);
+        let made = (!known.contains(&content)).then(|| record(given.scenario(), terms)).transpose()?;
+        Ok::<_, Failure>((given.source, content, made))
+    };
+    let (mut order, mut solved) = (Vec::new(), 0);
+    work(threads(args), rooms.given, solve, |done| {
+        let (source, content, made) = done?;
+        if let Some(record) = made {
+            if let Some(plan) = &record.plan {
+                plans::put(folder, content, plan)?;
+            }
+            kept.keep(&record)?;
+            solved += 1;
+        }
+        order.push((source, content));
+        if let Some(bar) = &bar {
+            bar.one_more();
+        }
+        Ok(Go::On)
+    })?;
+    if let Some(bar) = &bar {
+        bar.clear();
+    }
+    let mut compared_rooms = Vec::new();
+    let mut tally = finish((folder, &kept), &order, args.units, |told| {
+        if args.compare {
+            compared_rooms.push(told);
+        }
+    })?;
+    kept.close()?;
+    tally.kept = order.len() - solved;
+    stdout.write(&summary(&tally, &folder.display().to_string(), stdout.look()))?;
+    if args.compare {
+        let text = compared(&compared_rooms, args.units, stdout.look());
+        stdout.write(&text.unwrap_or_else(|| words::NO_VARIANTS.to_owned()))?;
+    }
+    Ok(Exit::Done)
+}

@@ -1,0 +1,63 @@
+//! One row of a spreadsheet for each room; lengths in millimetres.
+
+use csv::{QuoteStyle, WriterBuilder};
+use elbowroom_model::Unit;
+
+use super::{cell, reason, sizes};
+use crate::batch::told::{Told, ToldOption};
+use crate::failure::Failure;
+use crate::words::batch as words;
+
+/// The heads of the columns.
+const HEADS: [&str; 14] = [
+    "source",
+    "room",
+    "outcome",
+    "area_m2",
+    "fit",
+    "do_not_fit",
+    "arrangement",
+    "title",
+    "score",
+    "first_place_share",
+    "size_value",
+    "proven",
+    "sizes_mm",
+    "reason",
+];
+
+/// The heads of the columns, as a line.
+pub(crate) fn head() -> Result<String, Failure> {
+    line(&HEADS.map(str::to_owned))
+}
+
+/// The row of a room, as a line.
+pub(crate) fn row(told: &Told) -> Result<String, Failure> {
+    let of_result =
+        |figure: fn(&crate::batch::told::ToldResult) -> String| told.result.as_ref().map_or_else(String::new, figure);
+    let of_best = |figure: fn(&ToldOption) -> String| told.best().map_or_else(String::new, figure);
+    line(&[
+        cell(told.source.as_deref().unwrap_or_default()),
+        cell(&of_result(|result| result.room.name.clone())),
+        words::fate(told.fate()).to_owned(),
+        of_result(|result| format!("{:.2}", result.room.area)),
+        of_result(|result| result.options.len().to_string()),
+        of_result(|result| result.refused.len().to_string()),
+        cell(&of_best(|best| best.key.clone())),
+        cell(&of_best(|best| best.title.clone())),
+        of_best(|best| format!("{:.1}", best.score)),
+        of_best(|best| format!("{:.6}", best.first_place_share)),
+        of_best(|best| format!("{:.1}", best.size_value)),
+        of_best(|best| words::yes_no(best.proven).to_owned()),
+        cell(&of_best(|best| sizes(best, Unit::Millimetre, "; "))),
+        cell(&reason(told).unwrap_or_default()),
+    ])
+}
+
+/// Cells as a line: each text in quotes, so that no sign in it starts another cell.
+fn line(cells: &[String]) -> Result<String, Failure> {
+    let mut writer = WriterBuilder::new().quote_style(QuoteStyle::NonNumeric).from_writer(Vec::new());
+    let written = writer.write_record(cells).map_err(|error| Failure::Unwritable(error.into()));
+    let bytes = writer.into_inner().map_err(|error| Failure::Unwritable(std::io::Error::other(error.to_string())));
+    written.and(bytes).map(|bytes| String::from_utf8_lossy(&bytes).into_owned())
+}

@@ -1,0 +1,106 @@
+//! Pages to look at: each room in a row, with a small plan of its first option. They need no network and run nothing.
+
+use elbowroom_model::Unit;
+
+use super::{Tally, reason, sizes};
+use crate::batch::told::{Fate, Told, ToldOption};
+use crate::render::safe;
+use crate::words::batch as words;
+
+/// Rooms on one page.
+pub(crate) const ROOMS_A_PAGE: usize = 200;
+
+/// Looks of the pages.
+const STYLE: &str = include_str!("index.css");
+
+/// The file name of page `number`, from 1.
+pub(crate) fn page_name(number: usize) -> String {
+    if number == 1 { "index.html".to_owned() } else { format!("index-{number}.html") }
+}
+
+/// Page `number` of `pages`: the rooms from place `first` (from 0) of `all`.
+pub(crate) fn page(
+    rooms: &[Told],
+    (number, pages): (usize, usize),
+    (first, all): (usize, usize),
+    unit: Unit,
+) -> String {
+    let mut tally = Tally::default();
+    rooms.iter().for_each(|room| tally.count(room));
+    let rows: String = rooms.iter().map(|room| row(room, unit)).collect();
+    let heads: String = words::INDEX_HEADS.iter().map(|head| format!("<th scope=\"col\">{head}</th>")).collect();
+    let title = words::index_title(first + 1, first + rooms.len(), all);
+    format!(
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+         <meta http-equiv=\"Content-Security-Policy\" \
+         content=\"default-src 'none'; img-src 'self' file:; style-src 'unsafe-inline'\">\n\
+         <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
+         <title>{title}</title>\n<style>\n{STYLE}</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n<p>{}</p>\n{}\
+         <div class=\"wide\"><table>\n<thead><tr>{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n</table></div>\n{}\
+         <p class=\"note\">{}</p>\n</main>\n</body>\n</html>\n",
+        escaped(&words::tally(&tally)),
+        links(number, pages),
+        links(number, pages),
+        words::INDEX_CAUTION,
+    )
+}
+
+fn row(told: &Told, unit: Unit) -> String {
+    let class = if told.fate() == Fate::Fits { "" } else { " class=\"without\"" };
+    let source = escaped(&words::called(told.source.as_deref()));
+    let (name, area) = told.result.as_ref().map_or_else(
+        || (source.clone(), String::new()),
+        |result| (escaped(&result.room.name), format!("{:.1} m<sup>2</sup>", result.room.area)),
+    );
+    let counts = told.result.as_ref().map_or_else(String::new, |it| words::fit_of(it.options.len(), it.refused.len()));
+    let answer = told.best().map_or_else(|| escaped(&reason(told).unwrap_or_default()), |best| answer(best, unit));
+    format!(
+        "<tr{class}><td class=\"plan\">{}</td><th scope=\"row\">{name}<br><small>{source}</small></th><td>{area}</td>\
+         <td>{counts}</td><td>{answer}</td></tr>\n",
+        plan(told),
+    )
+}
+
+/// The first option in words.
+fn answer(best: &ToldOption, unit: Unit) -> String {
+    let score = words::scored(best.score, best.first_place_share);
+    let sizes = escaped(&words::sizes(&sizes(best, unit, ", "), crate::render::lengths::sign(unit)));
+    format!("{}<br><small>{score}</small><br>{sizes}", escaped(&best.title))
+}
+
+/// The picture of the first option.
+fn plan(told: &Told) -> String {
+    let drawn = told.best().map(|best| {
+        let plan = crate::batch::plans::name(&told.content);
+        format!("<img src=\"{plan}\" alt=\"{}\" loading=\"lazy\">", escaped(&words::plan_of(&best.title)))
+    });
+    drawn.unwrap_or_default()
+}
+
+/// Links to the other pages.
+fn links(number: usize, pages: usize) -> String {
+    if pages < 2 {
+        return String::new();
+    }
+    let link = |page: usize| match page {
+        page if page == number => format!("<b aria-current=\"page\">{page}</b>"),
+        page => format!("<a href=\"{}\">{page}</a>", page_name(page)),
+    };
+    let all: Vec<String> = (1..=pages).map(link).collect();
+    format!("<nav aria-label=\"{}\">{}</nav>\n", words::PAGES, all.join(" "))
+}
+
+/// Text of a file as text of a page.
+fn escaped(text: &str) -> String {
+    let mut shown = String::with_capacity(text.len());
+    for character in safe(text).chars() {
+        match character {
+            '&' => shown.push_str("&amp;"),
+            '<' => shown.push_str("&lt;"),
+            '>' => shown.push_str("&gt;"),
+            '"' => shown.push_str("&quot;"),
+            other => shown.push(other),
+        }
+    }
+    shown
+}

@@ -1,0 +1,43 @@
+//! How many rooms look: a table for a spreadsheet, pages with plans, a summary, what differs between variants.
+
+mod cell;
+mod compare;
+mod csv;
+mod index;
+mod plan;
+mod summary;
+
+pub(crate) use cell::cell;
+pub(crate) use compare::compared;
+pub(crate) use csv::{head, row};
+pub(crate) use index::{ROOMS_A_PAGE, page, page_name};
+pub(crate) use plan::plan;
+pub(crate) use summary::{Tally, summary};
+
+use elbowroom_model::{Rounding, Unit};
+
+use crate::batch::told::{Told, ToldOption, ToldPiece};
+use crate::render::lengths::shopped;
+use crate::words::batch as words;
+
+/// Why the room has no option, in a sentence or two; nothing where it has one.
+fn reason(told: &Told) -> Option<String> {
+    if let Some(fault) = told.faults.first() {
+        return Some(words::at_fault(&fault.message, fault.place.as_ref().map(|place| place.line), told.faults.len()));
+    }
+    let result = told.result.as_ref()?;
+    let help = result.remedies.first().map(|remedy| remedy.sentence.as_str());
+    result.options.is_empty().then(|| words::nothing_fits(help))
+}
+
+/// `280 x 230 x 105`: the largest size to shop by.
+fn size(piece: &ToldPiece, unit: Unit) -> String {
+    let figures = piece.size.figures().into_iter().map(|figure| shopped(unit, figure, Rounding::Down));
+    figures.collect::<Vec<_>>().join(" x ")
+}
+
+/// The pieces of an option with their sizes, `between` them.
+fn sizes(option: &ToldOption, unit: Unit, between: &str) -> String {
+    let pieces = option.pieces.iter().map(|piece| format!("{} {}", piece.name, size(piece, unit)));
+    pieces.collect::<Vec<_>>().join(between)
+}

@@ -1,0 +1,213 @@
+//! Prose of many rooms.
+
+use std::fmt::Write;
+
+use elbowroom_model::Fault;
+
+use super::counted;
+use crate::batch::told::Fate;
+use crate::render::batch::Tally;
+
+/// A room whose text cannot be read.
+pub(crate) fn unreadable(why: &str, remedy: &str) -> Box<Fault> {
+    Box::new(fault("unreadable", format!("It cannot be read: {why}."), remedy))
+}
+
+/// A line that is no JSON.
+pub(crate) fn not_json(why: &str) -> Box<Fault> {
+    let remedy = "Put each room on one line: a scenario as JSON, or its text as `scenario` beside `source`.";
+    Box::new(fault("not_json", format!("The line is not JSON: {why}."), remedy))
+}
+
+/// A room on which the program itself went wrong.
+pub(crate) fn broke_off() -> Fault {
+    let remedy = "Please report it with the scenario; the other rooms are not touched by it.";
+    fault("broke_off", "The program itself went wrong on this room.".to_owned(), remedy)
+}
+
+fn fault(code: &'static str, message: String, remedy: &str) -> Fault {
+    Fault { code, item: None, message, remedy: remedy.to_owned(), place: None }
+}
+
+/// What a room is called whose line does not say where it came from.
+pub(crate) fn called(source: Option<&str>) -> String {
+    source.unwrap_or("a line without `source`").to_owned()
+}
+
+/// How a room came out.
+pub(crate) const fn fate(fate: Fate) -> &'static str {
+    match fate {
+        Fate::Fits => "fits",
+        Fate::NothingFits => "nothing fits",
+        Fate::Faulty => "at fault",
+    }
+}
+
+/// Yes or no.
+pub(crate) const fn yes_no(it_is: bool) -> &'static str {
+    if it_is { "yes" } else { "no" }
+}
+
+/// The first fault of a room, its line, and how many more there are.
+pub(crate) fn at_fault(message: &str, line: Option<usize>, faults: usize) -> String {
+    let line = line.map_or_else(String::new, |line| format!("line {line}: "));
+    match faults {
+        0 | 1 => format!("{line}{message}"),
+        faults => format!("{line}{message} ({} more)", counted(faults - 1, "fault", "faults")),
+    }
+}
+
+/// That nothing fits, and what would help.
+pub(crate) fn nothing_fits(help: Option<&str>) -> String {
+    match help {
+        Some(help) => format!("Nothing fits as asked. {help}"),
+        None => "Nothing fits as asked, and no small change would help.".to_owned(),
+    }
+}
+
+/// How many rooms came out how.
+pub(crate) fn tally(tally: &Tally) -> String {
+    let mut text = format!("{}: something fits in {}", counted(tally.all(), "room", "rooms"), tally.fit);
+    if tally.nothing_fits > 0 {
+        let _ = write!(text, ", nothing in {}", tally.nothing_fits);
+    }
+    if tally.at_fault > 0 {
+        let _ = write!(text, ", {} at fault", tally.at_fault);
+    }
+    if tally.kept > 0 {
+        let _ = write!(text, "; {} known already", tally.kept);
+    }
+    text
+}
+
+/// Rooms without an option that are not told one by one.
+pub(crate) fn more_without(more: usize) -> String {
+    format!("and {more} more without an option")
+}
+
+/// Where the files are.
+pub(crate) fn files_in(folder: &str) -> String {
+    format!("In {folder}: index.html to look at, rooms.csv for a spreadsheet, rooms.ndjson with everything.")
+}
+
+/// Label: what was asked otherwise.
+pub(crate) const ASKED: &str = "asked";
+/// Label: which options there are.
+pub(crate) const OPTIONS: &str = "options";
+/// Label: which one stands first.
+pub(crate) const FIRST: &str = "first";
+/// Label: how large its pieces may be.
+pub(crate) const SIZES: &str = "sizes";
+/// Of a variant.
+pub(crate) const NOTHING_CHANGED: &str = "Nothing that is told here changed.";
+/// Of a rule.
+pub(crate) const NOT_IN_FORCE: &str = "none";
+/// What the floor measures.
+pub(crate) const AREA: &str = "floor";
+/// Instead of variants.
+pub(crate) const NO_VARIANTS: &str = "No two rooms go by one name, so there are no variants to compare.\n";
+
+/// Over the variants of one room.
+pub(crate) fn variants_of(name: &str, first: Option<&str>, unit: &str) -> String {
+    format!("{name}: what changed against {} (sizes in {unit})", called(first))
+}
+
+/// From one thing to another.
+pub(crate) fn change(what: &str, was: &str, is: &str) -> String {
+    format!("{what} {was}, now {is}")
+}
+
+/// A wish that counts otherwise.
+pub(crate) fn wish_change(criterion: &str, was: f64, is: f64) -> String {
+    format!("{criterion} counts {is} instead of {was}")
+}
+
+/// How many options fit, and which came and went, the first `named` of them by their keys.
+pub(crate) fn options_change((was, is): (usize, usize), lost: &[String], gained: &[String], named: usize) -> String {
+    let told = |keys: &[String]| {
+        let mut text = keys.iter().take(named).cloned().collect::<Vec<_>>().join(", ");
+        if keys.len() > named {
+            let _ = write!(text, " and {} more", keys.len() - named);
+        }
+        text
+    };
+    let mut text = format!("{was}, now {is}");
+    if !lost.is_empty() {
+        let _ = write!(text, "; no longer {}", told(lost));
+    }
+    if !gained.is_empty() {
+        let _ = write!(text, "; new {}", told(gained));
+    }
+    text
+}
+
+/// Another option stands first.
+pub(crate) fn first_change((was, score_was): (&str, f64), (is, score_is): (&str, f64)) -> String {
+    format!("was \"{was}\" with {score_was:.0}, now \"{is}\" with {score_is:.0}")
+}
+
+/// The same option stands first with another score.
+pub(crate) fn score_change(was: f64, is: f64) -> String {
+    format!("the same, its score {was:.0}, now {is:.0}")
+}
+
+/// Something fits where nothing did.
+pub(crate) fn first_now(title: &str, score: f64) -> String {
+    format!("nothing fitted, now \"{title}\" with {score:.0}")
+}
+
+/// A piece that stands there now.
+pub(crate) fn came(name: &str, size: &str) -> String {
+    format!("{name} {size} is new")
+}
+
+/// A piece that stood there.
+pub(crate) fn went(name: &str) -> String {
+    format!("no {name}")
+}
+
+/// Heads of the index.
+pub(crate) const INDEX_HEADS: [&str; 5] = ["Plan", "Room", "Floor", "Options", "First option, and sizes to shop by"];
+/// What the links to other pages are.
+pub(crate) const PAGES: &str = "Pages";
+/// At the foot of the index.
+pub(crate) const INDEX_CAUTION: &str = "Sizes are the largest that fit all together. Set a plan out full size on the floor before \
+    anything is bought. Keep exits and escape windows free, and three feet between heaters or fires and anything that burns; fix \
+    tall storage and televisions to the wall. Local codes come before any of this.";
+
+/// Over a page of the index.
+pub(crate) fn index_title(first: usize, last: usize, all: usize) -> String {
+    match all {
+        0 => "No rooms".to_owned(),
+        all if last - first + 1 == all => counted(all, "room", "rooms"),
+        all => format!("Rooms {first} to {last} of {all}"),
+    }
+}
+
+/// How many options fit.
+pub(crate) fn fit_of(fit: usize, refused: usize) -> String {
+    format!("{fit} of {}", fit + refused)
+}
+
+/// How an option stands.
+pub(crate) fn scored(score: f64, share: f64) -> String {
+    format!("score {score:.0}, first in {:.0} % of the ways to weigh the wishes", share * 100.0)
+}
+
+/// Sizes with their unit.
+pub(crate) fn sizes(sizes: &str, unit: &str) -> String {
+    format!("{sizes} {unit}")
+}
+
+/// What a picture shows.
+pub(crate) fn plan_of(title: &str) -> String {
+    format!("Plan: {title}")
+}
+
+/// Remedy: nothing to work on.
+pub(crate) const NO_ROOMS: &str = "Scenarios are files that end in .yaml, .yml or .json.";
+/// Remedy: the folder is taken.
+pub(crate) const IN_USE: &str = "Let it end, or name another folder.";
+/// Remedy: something stopped the run.
+pub(crate) const RUN_AGAIN: &str =
+    "See that there is room and that the folder can be written to; the same command then goes on from there.";

@@ -1,0 +1,106 @@
+//! A folder of results: lines, rows, pages, plans; done again; compared.
+
+use std::fs;
+use std::path::Path;
+
+use tempfile::tempdir;
+
+use super::{files, put_rooms, text, values, varied};
+use crate::program::{Ended, root, run};
+
+/// Runs over `rooms` into `out`.
+fn batch(rooms: &Path, out: &Path, more: &[&str]) -> Ended {
+    let ended = run(&[&["batch", text(rooms), "-o", text(out)], more].concat());
+    assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
+    ended
+}
+
+#[test]
+fn demo_rooms_stand_in_every_file() {
+    let folder = tempdir().unwrap();
+    let out = folder.path().join("out");
+    let ended = batch(&root().join("scenarios"), &out, &[]);
+    let shown = ended.stdout.replace(text(&out), "OUT");
+    insta::assert_snapshot!("demo_rooms", shown);
+    let lines = values(&fs::read_to_string(out.join("rooms.ndjson")).unwrap());
+    let names: Vec<&str> = lines.iter().map(|line| line["source"].as_str().unwrap()).collect();
+    assert!(names.len() == 12 && names.is_sorted(), "{names:?}");
+    let rows: Vec<csv::StringRecord> =
+        csv::Reader::from_path(out.join("rooms.csv")).unwrap().records().map(Result::unwrap).collect();
+    assert!(rows.iter().map(|row| &row[0]).eq(names.iter().copied()));
+    let text_of_rows = fs::read_to_string(out.join("rooms.csv")).unwrap();
+    let some =
+        |line: &&str| ["source", "nothing-fits", "which-hand"].iter().any(|start| line.contains(&format!("\"{start}")));
+    insta::assert_snapshot!("demo_rows", text_of_rows.lines().filter(some).collect::<Vec<_>>().join("\n"));
+    let page = fs::read_to_string(out.join("index.html")).unwrap();
+    for line in &lines {
+        assert!(page.contains(line["source"].as_str().unwrap()));
+        let plan = format!("plans/{}.svg", line["content"].as_str().unwrap());
+        let fits = !line["result"]["options"].as_array().unwrap().is_empty();
+        assert_eq!((page.contains(&plan), out.join(plan).exists()), (fits, fits));
+    }
+}
+
+#[test]
+fn what_is_solved_is_not_solved_again() {
+    let folder = tempdir().unwrap();
+    let (rooms, out) = (folder.path().join("rooms"), folder.path().join("out"));
+    put_rooms(&rooms, 6);
+    assert!(!batch(&rooms, &out, &[]).stdout.contains("known"));
+    let first = files(&out);
+    assert!(batch(&rooms, &out, &[]).stdout.contains("6 known already"));
+    assert!(files(&out) == first);
+    fs::write(rooms.join("room-00003.yaml"), varied(99)).unwrap();
+    fs::rename(rooms.join("room-00000.yaml"), rooms.join("zzz.yaml")).unwrap();
+    assert!(batch(&rooms, &out, &[]).stdout.contains("5 known already"));
+    assert!(batch(&rooms, &out, &["--top", "2"]).stdout.ends_with("everything.\n"));
+    // A plan that somebody took away is drawn again; results under other terms are others.
+    fs::remove_file(fs::read_dir(out.join("plans")).unwrap().next().unwrap().unwrap().path()).unwrap();
+    assert!(batch(&rooms, &out, &["--top", "2"]).stdout.contains("5 known already"));
+    let fresh = folder.path().join("fresh");
+    batch(&rooms, &fresh, &["--top", "2"]);
+    assert!(files(&out) == files(&fresh));
+}
+
+#[test]
+fn many_rooms_fill_several_pages_and_fewer_take_them_away() {
+    let folder = tempdir().unwrap();
+    let (list, out) = (folder.path().join("list"), folder.path().join("out"));
+    fs::write(folder.path().join("a.yaml"), varied(1)).unwrap();
+    fs::write(&list, "a.yaml\n".repeat(401)).unwrap();
+    batch(&list, &out, &[]);
+    let pages = |out: &Path| files(out).into_keys().filter(|name| name.ends_with(".html")).collect::<Vec<_>>();
+    assert_eq!(pages(&out), ["index-2.html", "index-3.html", "index.html"]);
+    let second = fs::read_to_string(out.join("index-2.html")).unwrap();
+    assert!(second.contains("Rooms 201 to 400 of 401") && second.contains("href=\"index-3.html\""));
+    fs::write(&list, "a.yaml\n").unwrap();
+    batch(&list, &out, &[]);
+    assert_eq!(pages(&out), ["index.html"]);
+}
+
+#[test]
+fn variants_of_one_room_are_compared() {
+    let folder = tempdir().unwrap();
+    let room = fs::read_to_string(root().join("scenarios/which-hand.yaml")).unwrap();
+    let variant = |from: &str, to: &str| {
+        assert!(room.contains(from), "{from}");
+        room.replacen(from, to, 1)
+    };
+    let put = |name: &str, text: &str| fs::write(folder.path().join(name), text).unwrap();
+    put("1-as-it-is.yaml", &room);
+    put("2-shorter-sofa.yaml", &variant("width: 210..280", "width: 210..240"));
+    put("3-wider-ways.yaml", &format!("{room}clearances: {{ passage: 90 }}\n"));
+    put("4-other-wish.yaml", &variant("openness: 5", "openness: 0"));
+    put("5-no-table.yaml", &variant("  - kind: coffee-table\n", ""));
+    put("6-same.yaml", &format!("# the same\n{room}"));
+    put("7-too-much.yaml", &variant("width: 210..280", "width: 600..700"));
+    put("8-another.yaml", &varied(3));
+    let out = folder.path().join("out");
+    let ended = batch(folder.path(), &out, &["--compare"]);
+    insta::assert_snapshot!("compared", ended.stdout.replace(text(&out), "OUT"));
+    let alone = folder.path().join("alone");
+    fs::create_dir(&alone).unwrap();
+    fs::write(alone.join("a.yaml"), varied(3)).unwrap();
+    let ended = batch(&alone, &folder.path().join("out-2"), &["--compare", "--units", "in"]);
+    assert!(ended.stdout.contains("No two rooms go by one name"), "{}", ended.stdout);
+}

@@ -1,5 +1,6 @@
 //! The checked whole: all that the solver gets.
 
+use crate::only::Only;
 use crate::piece::Piece;
 use crate::room::Room;
 use crate::rules::Rules;
@@ -21,6 +22,8 @@ pub struct Brief {
     pub wishes: Wishes,
     /// Assumptions made, corrections, cautions: what the reader of a result must be told.
     pub notices: Vec<Notice>,
+    /// The decisions that alone are looked at; empty: all of them.
+    pub only: Vec<Only>,
     /// The unit of length that the file speaks.
     pub units: crate::length::Unit,
 }

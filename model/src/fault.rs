@@ -43,7 +43,7 @@ impl Fault {
 }
 
 /// The code of every fault that a scenario or table may have, sorted.
-pub const CODES: [&str; 53] = [
+pub const CODES: [&str; 57] = [
     "bearing_out_of_range",
     "binary_file",
     "compound_in_range",
@@ -69,7 +69,9 @@ pub const CODES: [&str; 53] = [
     "name_twice",
     "no_outline_fits",
     "no_seat",
+    "not_a_choice",
     "not_a_length",
+    "not_a_setting",
     "not_finite",
     "not_positive",
     "not_understood",
@@ -86,9 +88,11 @@ pub const CODES: [&str; 53] = [
     "too_much",
     "too_small",
     "two_bearings",
+    "unknown_choice",
     "unknown_key",
     "unknown_kind",
     "unknown_name",
+    "unknown_setting",
     "unknown_unit",
     "unknown_wall",
     "wall_without_length",

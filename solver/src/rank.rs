@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Rule};
 use rayon::prelude::*;
 
-use crate::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, enumerate};
+use crate::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, enumerate, notice_of_only};
 use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, RoomFound, RulesInForce, Work};
@@ -159,6 +159,7 @@ fn rules_in_force(brief: &Brief) -> RulesInForce {
 
 fn notices(brief: &Brief, floor: &Floor, beyond: usize) -> Vec<String> {
     let mut found: Vec<String> = brief.notices.iter().map(|notice| notice.0.clone()).collect();
+    found.extend(notice_of_only(brief));
     found.extend(floor.notices(brief));
     found.extend(criteria::notices(brief));
     found.extend(cautions(brief));

@@ -12,4 +12,5 @@ mod reading;
 mod refusals;
 mod rooms;
 mod schema;
+mod settings;
 mod told;

@@ -411,8 +411,9 @@ impl Case {
 
 #[test]
 fn every_code_that_a_scenario_can_have_is_shown_above() {
-    // Of a table alone; what serde alone can find; what no file of real numbers reaches.
-    let elsewhere = ["weight_out_of_range", "not_understood", "no_outline_fits"];
+    // Of a table alone; what serde alone can find; what no file of real numbers reaches; of what is asked beside the file.
+    let beside = ["not_a_setting", "unknown_setting", "not_a_choice", "unknown_choice"];
+    let elsewhere = ["weight_out_of_range", "not_understood", "no_outline_fits"].into_iter().chain(beside);
     let shown: BTreeSet<&str> = cases().iter().map(|case| case.code).chain(elsewhere).collect();
     let listed: BTreeSet<&str> = CODES.into_iter().collect();
     assert_eq!(shown, listed);

@@ -33,6 +33,7 @@ pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
         rules: Rules::new("easy", Default::default()),
         wishes: Wishes::default(),
         notices: Vec::new(),
+        only: Vec::new(),
         units: Unit::Millimetre,
     }
 }

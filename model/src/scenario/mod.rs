@@ -1,15 +1,16 @@
 //! The scenario file: YAML text in, a sound [`Brief`] or every fault of the file out.
 //!
 //! `document` holds the file's own types, `resolve` turns them into the vocabulary and fills in what the file leaves out,
-//! `check` holds one file for each family of faults. Solving and printing live elsewhere.
+//! `check` holds one file for each family of faults, `setting` asks what if. Solving and printing live elsewhere.
 
 mod check;
 mod document;
 mod resolve;
+mod setting;
 
 use std::sync::LazyLock;
 
-use crate::brief::Brief;
+use crate::brief::{Brief, Notice};
 use crate::fault::Fault;
 use crate::tables::Tables;
 use crate::yaml::{Node, shape, typed};
@@ -22,9 +23,35 @@ static SCHEMA: LazyLock<schemars::Schema> = LazyLock::new(|| schemars::schema_fo
 /// # Errors
 /// Every fault of the file, in the file's order; none is left for a second reading unless it hides behind another.
 pub fn read(text: &str, table: Option<&str>) -> Result<Brief, Vec<Fault>> {
+    read_set(text, table, &[])
+}
+
+/// Reads a scenario as if some of it said otherwise: each of `settings` is `PATH=VALUE`, and they hold one after the other.
+///
+/// ```
+/// let text = "
+/// units: cm
+/// walls: [{ length: 420 }, { length: 360 }, { length: 420 }, { length: 360 }]
+/// pieces: [{ kind: sofa, width: 180..240 }, { kind: coffee-table }]
+/// ";
+/// let settings = ["sofa.width=200".to_owned(), "passage=70 cm".to_owned(), "coffee table=none".to_owned()];
+/// let brief = elbowroom_model::scenario::read_set(text, None, &settings).map_err(|faults| format!("{faults:#?}"))?;
+/// assert_eq!((brief.pieces.len(), brief.pieces[0].width.most), (1, 2000.0));
+/// assert_eq!(brief.rules.get(elbowroom_model::Rule::Passage), 700.0);
+/// # Ok::<(), String>(())
+/// ```
+///
+/// # Errors
+/// Every fault of the settings, then of the file as they leave it.
+pub fn read_set(text: &str, table: Option<&str>, settings: &[String]) -> Result<Brief, Vec<Fault>> {
     let tables = Tables::with(table)?;
-    let tree = Node::read(text).map_err(|fault| vec![*fault])?;
-    let (tree, mut faults) = shape::hold_to(tree, SCHEMA.as_value());
+    let mut tree = Node::read(text).map_err(|fault| vec![*fault])?;
+    let mut faults = Vec::new();
+    for setting in settings {
+        faults.extend(setting::apply(&mut tree, setting, SCHEMA.as_value()).err().map(|fault| *fault));
+    }
+    let (tree, more) = shape::hold_to(tree, SCHEMA.as_value());
+    faults.extend(more);
     let document: Document = match typed::typed(&tree) {
         Ok(document) => document,
         Err(_) if !faults.is_empty() => return Err(faults),
@@ -35,7 +62,10 @@ pub fn read(text: &str, table: Option<&str>) -> Result<Brief, Vec<Fault>> {
     faults.sort_by(Fault::before);
     faults.dedup();
     match brief {
-        Some(brief) if faults.is_empty() => Ok(brief),
+        Some(mut brief) if faults.is_empty() => {
+            brief.notices.splice(0..0, settings.iter().map(|setting| Notice(setting::notice(setting))));
+            Ok(brief)
+        }
         _ => Err(faults),
     }
 }

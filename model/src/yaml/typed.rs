@@ -22,7 +22,7 @@ fn value(node: &Node) -> Value {
         NodeValue::Text(text) => Value::String(text.clone()),
         NodeValue::List(items) => Value::Sequence(items.iter().map(value).collect()),
         NodeValue::Map(entries) => {
-            let pair = |entry: &super::Entry| (Value::String(entry.key.clone()), value(&entry.node));
+            let pair = |entry: &super::tree::Entry| (Value::String(entry.key.clone()), value(&entry.node));
             Value::Mapping(entries.iter().map(pair).collect::<Mapping>())
         }
     }

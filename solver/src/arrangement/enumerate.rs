@@ -6,6 +6,7 @@ use super::bounds::{Bounds, Reason};
 use super::cast::Cast;
 use super::media::{self, ScreenPlace};
 use super::naming;
+use super::only;
 use super::other_pieces::Group;
 use super::seating::{self, Seating};
 use super::second_seat::{self, Company, SecondSeat};
@@ -70,6 +71,14 @@ struct Base {
     beyond: usize,
 }
 
+/// The decisions of an arrangement.
+fn choices(base: &Base, seconds: &[SecondSeat]) -> Choices {
+    let mut second_seats: Vec<(usize, Role)> = seconds.iter().map(|seat| (seat.piece, seat.role)).collect();
+    second_seats.sort_unstable();
+    let Seating { back, facing, hand, .. } = base.seating;
+    Choices { seat_back: back, facing, hand, media_wall: base.screen.map(|place| place.wall), second_seats }
+}
+
 struct Maker<'a> {
     brief: &'a Brief,
     site: &'a Site,
@@ -109,6 +118,10 @@ impl Maker<'_> {
 
     fn add(&self, enumeration: &mut Enumeration, base: &Base, company: &Company) {
         let seconds: Vec<SecondSeat> = company.iter().flatten().copied().collect();
+        let choices = choices(base, &seconds);
+        if !only::is_wanted(self.brief, &choices) {
+            return;
+        }
         let (standings, no_stand) = self.standings(base, &seconds);
         let opposite: Vec<usize> =
             seconds.iter().filter(|seat| seat.role == Role::Opposite).map(|seat| seat.piece).collect();
@@ -121,7 +134,7 @@ impl Maker<'_> {
             enumeration.beyond += 1;
             return;
         }
-        let arrangement = self.arrangement(base, company, &seconds, standings);
+        let arrangement = self.arrangement(base, company, choices, standings);
         match reason {
             None => enumeration.arrangements.push(arrangement),
             Some(Reason { why, rule, short_by }) => {
@@ -136,22 +149,13 @@ impl Maker<'_> {
         &self,
         base: &Base,
         company: &Company,
-        seconds: &[SecondSeat],
+        choices: Choices,
         standings: Vec<Standing>,
     ) -> Arrangement {
-        let mut second_seats: Vec<(usize, Role)> = seconds.iter().map(|seat| (seat.piece, seat.role)).collect();
-        second_seats.sort_unstable();
-        let Seating { back, facing, hand, .. } = base.seating;
         Arrangement {
             key: naming::key(self.brief, self.cast, &base.seating, base.screen, company),
             title: naming::title(self.brief, self.cast, &base.seating, base.screen, company),
-            choices: Choices {
-                seat_back: back,
-                facing,
-                hand,
-                media_wall: base.screen.map(|place| place.wall),
-                second_seats,
-            },
+            choices,
             main_seat: self.cast.main,
             standings,
         }

@@ -10,6 +10,7 @@ mod direction;
 mod enumerate;
 mod media;
 mod naming;
+mod only;
 mod other_pieces;
 mod seating;
 mod second_seat;
@@ -18,3 +19,4 @@ mod stretch;
 
 pub use enumerate::{Dropped, Enumeration, MOST_ARRANGEMENTS, enumerate};
 pub use stand::{Arrangement, Choices, Relation, Role, Stand, Standing};
+pub(crate) use only::notice as notice_of_only;

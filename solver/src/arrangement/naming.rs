@@ -76,7 +76,7 @@ pub(super) fn distinct(keys: &mut [&mut String]) {
     }
 }
 
-fn hand_word(hand: Hand) -> &'static str {
+pub(super) fn hand_word(hand: Hand) -> &'static str {
     match hand {
         Hand::Left => "left",
         Hand::Right => "right",

@@ -1,6 +1,6 @@
 //! The least change that makes an option possible, one of each kind.
 
-use elbowroom_model::{Brief, Dimension, Rule};
+use elbowroom_model::{Brief, Dimension, Only, Rule};
 
 use super::remedy_words::sentence;
 use super::retry::{Retries, nearest};
@@ -223,7 +223,17 @@ fn without(brief: &Brief, id: usize) -> Brief {
             other => other,
         };
     }
+    left.only = brief.only.iter().filter_map(|only| moved(*only, id)).collect();
     left
+}
+
+/// What is wanted of the decisions, once the piece at `id` is gone.
+fn moved(only: Only, id: usize) -> Option<Only> {
+    match only {
+        Only::SecondSeat(Some(seat), _) if seat == id => None,
+        Only::SecondSeat(Some(seat), place) if seat > id => Some(Only::SecondSeat(Some(seat - 1), place)),
+        other => Some(other),
+    }
 }
 
 /// The changes as a remedy, with the number of options that they make possible; `None` where that is none.

@@ -62,6 +62,7 @@ impl Stage {
             rules: Rules::new("easy", figures).with(Rule::Walkway, 900.0, "the test"),
             wishes: Wishes::default(),
             notices: Vec::new(),
+            only: Vec::new(),
             units: Unit::Centimetre,
         };
         Self { brief, layout: Layout::default(), routes: Vec::new() }

@@ -82,6 +82,7 @@ fn brief() -> Brief {
         rules: Rules::new("easy", Default::default()),
         wishes: Wishes::default().with(Criterion::View, 5.0),
         notices: vec![],
+        only: vec![],
         units: Unit::Centimetre,
     }
 }

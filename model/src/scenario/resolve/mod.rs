@@ -4,7 +4,7 @@
 mod diagonals;
 mod fixed;
 mod items;
-mod names;
+pub(in crate::scenario) mod names;
 mod outline;
 mod pieces;
 mod rules;
@@ -48,6 +48,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
         rules,
         wishes,
         notices: notices.into_iter().map(Notice).collect(),
+        only: Vec::new(),
         units,
     });
     (brief, report.into_faults())

@@ -9,15 +9,35 @@ use crate::yaml::Trail;
 
 /// Names by place in the file.
 #[derive(Debug, Default)]
-pub(super) struct Names {
-    pub(super) walls: Vec<String>,
-    pub(super) items: Vec<Vec<String>>,
-    pub(super) fixed: Vec<String>,
+pub(in crate::scenario) struct Names {
+    pub(in crate::scenario) walls: Vec<String>,
+    pub(in crate::scenario) items: Vec<Vec<String>>,
+    pub(in crate::scenario) fixed: Vec<String>,
     /// One name for each piece of a row.
-    pub(super) pieces: Vec<Vec<String>>,
+    pub(in crate::scenario) pieces: Vec<Vec<String>>,
 }
 
 impl Names {
+    /// Every name.
+    pub(in crate::scenario) fn all(&self) -> impl Iterator<Item = &str> {
+        let held = self.items.iter().flatten().chain(&self.fixed).chain(self.pieces.iter().flatten());
+        self.walls.iter().chain(held).map(String::as_str)
+    }
+
+    /// Every row that is named by its kind where the file does not name it, with the names of what it stands for.
+    pub(in crate::scenario) fn rows(&self) -> Vec<(Trail, &[String])> {
+        let (root, mut rows) = (Trail::default(), Vec::new());
+        for (wall, items) in self.items.iter().enumerate() {
+            let holds = root.key("walls").index(wall).key("holds");
+            rows.extend(items.iter().enumerate().map(|(item, name)| (holds.index(item), std::slice::from_ref(name))));
+        }
+        let fixed = self.fixed.iter().enumerate();
+        rows.extend(fixed.map(|(place, name)| (root.key("fixed").index(place), std::slice::from_ref(name))));
+        let pieces = self.pieces.iter().enumerate();
+        rows.extend(pieces.map(|(place, all)| (root.key("pieces").index(place), all.as_slice())));
+        rows
+    }
+
     /// Names as messages may hold them; a name that cleaning would change is refused.
     fn cleaned(mut self) -> Self {
         let all = self.walls.iter_mut().chain(self.items.iter_mut().flatten()).chain(&mut self.fixed);
@@ -37,7 +57,7 @@ struct Nameless<'a> {
 }
 
 /// Names everything in the document; names that are not fit or stand twice are told.
-pub(super) fn name_all(document: &Document, report: &mut Report<'_>) -> Names {
+pub(in crate::scenario) fn name_all(document: &Document, report: &mut Report<'_>) -> Names {
     let root = Trail::default();
     let mut given = Vec::new();
     for (place, wall) in rows(&document.walls) {

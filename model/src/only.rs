@@ -1,0 +1,127 @@
+//! Which of the decisions that make an option are wanted, in the room's own words: `seat_back=canal wall`.
+
+use crate::brief::Brief;
+use crate::fault::{Fault, quoted};
+use crate::nearest::{nearest, same};
+use crate::piece::Hand;
+use crate::room::WallId;
+
+/// One decision, held to one value.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Only {
+    /// The wall behind the main seat; `None`: it stands free.
+    SeatBack(Option<WallId>),
+    /// The wall that the main seat faces.
+    Facing(WallId),
+    /// The hand of the main seat.
+    Hand(Hand),
+    /// The wall of the media unit; `None`: no screen.
+    MediaWall(Option<WallId>),
+    /// Where a second seat stands; `None`: every one of them.
+    SecondSeat(Option<usize>, SecondPlace),
+}
+
+/// Where a second seat stands, as one sits on the main one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SecondPlace {
+    /// It faces the main seat.
+    Opposite,
+    /// At its left.
+    Left,
+    /// At its right.
+    Right,
+}
+
+/// The decisions, by the names that results give them.
+const CHOICES: [&str; 5] = ["seat_back", "facing", "hand", "media_wall", "second_seats"];
+/// The value of a seat that stands free.
+const FREE: &str = "free";
+/// The value where there is no screen.
+const NONE: &str = "none";
+/// The hands.
+const HANDS: [(&str, Hand); 2] = [("left", Hand::Left), ("right", Hand::Right)];
+/// The places of a second seat.
+const PLACES: [(&str, SecondPlace); 3] =
+    [("opposite", SecondPlace::Opposite), ("left", SecondPlace::Left), ("right", SecondPlace::Right)];
+
+impl Only {
+    /// Reads `CHOICE=VALUE`. The choices are those of a result, or the name of a second seat; the values are names of
+    /// walls (or of what is on them), `free`, `none`, `left`, `right`, `opposite`.
+    ///
+    /// # Errors
+    /// The choice or the value is not known; the nearest one that is known is named.
+    pub fn read(text: &str, brief: &Brief) -> Result<Self, Box<Fault>> {
+        let Some((choice, value)) = text.split_once('=') else { return Err(not_a_choice(text)) };
+        let (choice, value) = (choice.trim(), value.trim());
+        if choice.is_empty() || value.is_empty() {
+            return Err(not_a_choice(text));
+        }
+        let seat = brief.pieces.iter().position(|piece| piece.kind.is_seat() && same(&piece.name, choice));
+        match CHOICES.iter().find(|known| same(known, choice)) {
+            Some(&"seat_back") if same(value, FREE) => Ok(Self::SeatBack(None)),
+            Some(&"seat_back") => wall(brief, choice, value, &[FREE]).map(|wall| Self::SeatBack(Some(wall))),
+            Some(&"media_wall") if same(value, NONE) => Ok(Self::MediaWall(None)),
+            Some(&"media_wall") => wall(brief, choice, value, &[NONE]).map(|wall| Self::MediaWall(Some(wall))),
+            Some(&"facing") => wall(brief, choice, value, &[]).map(Self::Facing),
+            Some(&"hand") => one_of(choice, value, &HANDS).map(Self::Hand),
+            Some(_) => one_of(choice, value, &PLACES).map(|place| Self::SecondSeat(None, place)),
+            None if seat.is_some() => one_of(choice, value, &PLACES).map(|place| Self::SecondSeat(seat, place)),
+            None => Err(unknown_choice(brief, choice)),
+        }
+    }
+
+    /// Whether both are about the same decision: values of one are alternatives.
+    #[must_use]
+    pub fn is_about_the_same(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::SecondSeat(one, _), Self::SecondSeat(other, _)) => one == other,
+            _ => std::mem::discriminant(self) == std::mem::discriminant(other),
+        }
+    }
+}
+
+/// The wall of this name, or the one that holds the item of this name.
+fn wall(brief: &Brief, choice: &str, value: &str, also: &[&str]) -> Result<WallId, Box<Fault>> {
+    let room = &brief.room;
+    if let Some((id, _)) = room.walls().find(|(_, wall)| same(&wall.name, value)) {
+        return Ok(id);
+    }
+    if let Some((_, item)) = room.items().find(|(_, item)| same(&item.name, value)) {
+        return Ok(item.wall);
+    }
+    let known: Vec<&str> = room.walls.iter().map(|wall| wall.name.as_str()).chain(also.iter().copied()).collect();
+    Err(unknown_value(choice, value, &known))
+}
+
+fn one_of<T: Copy>(choice: &str, value: &str, known: &[(&str, T)]) -> Result<T, Box<Fault>> {
+    let found = known.iter().find(|(word, _)| same(word, value));
+    let words: Vec<&str> = known.iter().map(|(word, _)| *word).collect();
+    found.map(|(_, one)| *one).ok_or_else(|| unknown_value(choice, value, &words))
+}
+
+fn not_a_choice(text: &str) -> Box<Fault> {
+    let message = format!("`{}` is no choice: it needs a decision, `=` and a value.", quoted(text));
+    fault("not_a_choice", message, "Write it as in `seat_back=canal wall` or `hand=left`.".to_owned())
+}
+
+fn unknown_choice(brief: &Brief, choice: &str) -> Box<Fault> {
+    let seats = brief.pieces.iter().filter(|piece| piece.kind.is_seat()).map(|piece| piece.name.as_str());
+    let known: Vec<&str> = CHOICES.into_iter().chain(seats).collect();
+    let message = format!("`{}` is no decision that an option is made of.", quoted(choice));
+    fault("unknown_choice", message, remedy(choice, &known))
+}
+
+fn unknown_value(choice: &str, value: &str, known: &[&str]) -> Box<Fault> {
+    let message = format!("`{}` is nothing that {} can be.", quoted(value), quoted(choice));
+    fault("unknown_choice", message, remedy(value, known))
+}
+
+fn remedy(word: &str, known: &[&str]) -> String {
+    let listed = || known.iter().map(|one| quoted(one)).collect::<Vec<_>>().join(", ");
+    let near = nearest(word, known.iter().copied());
+    near.map_or_else(|| format!("Known here: {}.", listed()), |near| format!("Did you mean `{}`?", quoted(near)))
+}
+
+fn fault(code: &'static str, message: String, remedy: String) -> Box<Fault> {
+    Box::new(Fault { code, item: None, message, remedy, place: None })
+}

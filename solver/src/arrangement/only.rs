@@ -1,0 +1,73 @@
+//! Arrangements that are wanted: those whose decisions are what the brief holds them to.
+
+use elbowroom_model::{Brief, Only, Point, SecondPlace, WallId};
+
+use super::naming::the_wall;
+use super::stand::{Choices, Role};
+
+/// Walls whose directions differ by less than this are faced alike (the cosine of a tenth of a degree is nearer to 1).
+const FACED_ALIKE: f64 = 1e-6;
+
+/// Whether `choices` are among those that are wanted: values of one decision are alternatives, decisions all hold.
+pub(super) fn is_wanted(brief: &Brief, choices: &Choices) -> bool {
+    let holds = |only: &Only| {
+        let alike = brief.only.iter().filter(|other| other.is_about_the_same(only));
+        alike.into_iter().any(|only| is_so(brief, choices, only))
+    };
+    brief.only.iter().all(holds)
+}
+
+/// What a result must tell where only some decisions are looked at.
+pub(crate) fn notice(brief: &Brief) -> Option<String> {
+    let told: Vec<String> = brief.only.iter().map(|only| words(brief, only)).collect();
+    (!told.is_empty()).then(|| format!("Only these options are looked at: {}.", told.join("; ")))
+}
+
+fn is_so(brief: &Brief, choices: &Choices, only: &Only) -> bool {
+    match *only {
+        Only::SeatBack(wall) => choices.seat_back == wall,
+        Only::Facing(wall) => is_faced(brief, choices.facing, wall),
+        Only::Hand(hand) => choices.hand == Some(hand),
+        Only::MediaWall(wall) => choices.media_wall == wall,
+        Only::SecondSeat(seat, place) => {
+            let mut seats = choices.second_seats.iter().filter(|(piece, _)| seat.is_none_or(|seat| seat == *piece));
+            let stands_there = |(_, role): &(usize, Role)| place_of(*role) == place;
+            seats.clone().next().is_some() && seats.all(stands_there)
+        }
+    }
+}
+
+/// Whether no wall is faced more squarely than `wall`.
+fn is_faced(brief: &Brief, facing: Point, wall: WallId) -> bool {
+    let squarely = |wall: &elbowroom_model::Wall| -wall.inward().dot(facing);
+    let most = brief.room.walls.iter().map(squarely).fold(f64::NEG_INFINITY, f64::max);
+    brief.room.wall(wall).is_some_and(|wall| squarely(wall) > most - FACED_ALIKE)
+}
+
+const fn place_of(role: Role) -> SecondPlace {
+    match role {
+        Role::LeftOf => SecondPlace::Left,
+        Role::RightOf => SecondPlace::Right,
+        _ => SecondPlace::Opposite,
+    }
+}
+
+fn words(brief: &Brief, only: &Only) -> String {
+    match *only {
+        Only::SeatBack(Some(wall)) => format!("back to {}", the_wall(brief, wall)),
+        Only::SeatBack(None) => "seat free of the walls".to_owned(),
+        Only::Facing(wall) => format!("facing {}", the_wall(brief, wall)),
+        Only::Hand(hand) => format!("return on the {}", super::naming::hand_word(hand)),
+        Only::MediaWall(Some(wall)) => format!("screen on {}", the_wall(brief, wall)),
+        Only::MediaWall(None) => "no screen".to_owned(),
+        Only::SecondSeat(seat, place) => {
+            let piece = seat.and_then(|seat| brief.pieces.get(seat));
+            let name = piece.map_or("every second seat", |piece| piece.name.as_str());
+            match place {
+                SecondPlace::Opposite => format!("{name} opposite"),
+                SecondPlace::Left => format!("{name} at the left"),
+                SecondPlace::Right => format!("{name} at the right"),
+            }
+        }
+    }
+}

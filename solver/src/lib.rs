@@ -20,6 +20,7 @@ pub mod refusal;
 pub mod routes;
 pub mod rules;
 pub mod search;
+pub mod setting_out;
 pub mod site;
 pub mod sizes;
 pub mod verify;

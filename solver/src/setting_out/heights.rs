@@ -1,0 +1,53 @@
+//! What stands in for a piece's height while only its outline is on the floor.
+
+use elbowroom_model::piece::{screen_height, screen_width};
+use elbowroom_model::{Piece, PieceKind};
+
+use crate::outcome::PieceFound;
+
+/// From this height on a piece is shown by something upright instead of a stack, mm (common practice, no source).
+const UPRIGHT_FROM: f64 = 1200.0;
+
+/// What to put on the floor for a piece.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum StandIn {
+    /// It lies flat: a sheet.
+    Flat,
+    /// A seat: boxes along its back, to this height, mm.
+    Back {
+        /// mm.
+        height: f64,
+        /// Of two runs: both have backs.
+        both: bool,
+    },
+    /// Boxes over the outline to this height, and what stands on them: a screen's width and height, mm.
+    Block {
+        /// mm.
+        height: f64,
+        /// mm.
+        screen: Option<(f64, f64)>,
+    },
+    /// Something upright of this height at its front, mm.
+    Upright {
+        /// mm.
+        height: f64,
+    },
+}
+
+/// What stands in for `piece`, as it was `asked` for.
+pub(super) fn stand_in(piece: &PieceFound, asked: Option<&Piece>) -> StandIn {
+    let height = piece.height;
+    match piece.kind {
+        PieceKind::Rug => StandIn::Flat,
+        kind if kind.is_seat() => StandIn::Back { height, both: asked.is_some_and(has_two_backs) },
+        _ if height >= UPRIGHT_FROM => StandIn::Upright { height },
+        _ => {
+            let screen = asked.and_then(|asked| asked.screen);
+            StandIn::Block { height, screen: screen.map(|it| (screen_width(it), screen_height(it))) }
+        }
+    }
+}
+
+fn has_two_backs(piece: &Piece) -> bool {
+    piece.kind == PieceKind::CornerSofa && !piece.chaise
+}

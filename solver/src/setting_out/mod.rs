@@ -1,0 +1,121 @@
+//! Setting out: how a layout is marked on the floor, full size, with a tape and low-tack tape.
+//!
+//! From the room as measured and one option: the points that a tape starts from, two measures for each corner of each
+//! piece, the strips to cut, what stands in for height, and what to walk through. No prose and no rounding to a tape's
+//! step: that is the command line's. Nothing here moves a piece.
+
+mod corner;
+mod crossing;
+mod heights;
+mod offsets;
+mod outline;
+mod points;
+mod sight;
+mod squareness;
+mod strips;
+mod walk;
+
+use elbowroom_model::{Brief, PieceKind, Point};
+
+pub use corner::{CornerOut, Measures, Side};
+pub use heights::StandIn;
+pub use points::{FixedPoint, Mark};
+pub use strips::{OVERLAP, Strip, Tape};
+pub use walk::WalkStep;
+
+use crate::outcome::{OptionFound, PieceFound};
+use crate::setting_out::points::Points;
+use crate::setting_out::sight::Sight;
+
+/// A layout ready to be marked on the floor.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SettingOut {
+    /// What a tape starts from: every corner of the room in the order of its walls, then the jambs that are used.
+    pub points: Vec<FixedPoint>,
+    /// Length of each wall, from one point to the next, mm.
+    pub walls: Vec<Checked>,
+    /// Diagonals that, with the walls, leave the outline no freedom; in a room of four corners both.
+    pub diagonals: Vec<Checked>,
+    /// Pieces in the order in which they are marked.
+    pub pieces: Vec<PieceOut>,
+    /// What all strips take.
+    pub tape: Tape,
+    /// What to try once all is marked.
+    pub walk: Vec<WalkStep>,
+}
+
+/// A distance to measure before anything is marked.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Checked {
+    /// A point, by its place in [`SettingOut::points`].
+    pub from: usize,
+    /// Another.
+    pub to: usize,
+    /// mm.
+    pub length: f64,
+}
+
+/// One piece on the floor.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PieceOut {
+    /// Its name.
+    pub name: String,
+    /// Its kind.
+    pub kind: PieceKind,
+    /// Its corners, clockwise seen from above; the first two are the ends of its back.
+    pub corners: Vec<CornerOut>,
+    /// From each corner to the next, in the order of the corners.
+    pub strips: Vec<Strip>,
+    /// Two corners and how far apart they must be if the piece is square, mm.
+    pub checks: Vec<(usize, usize, f64)>,
+    /// What stands in for its height.
+    pub stand_in: StandIn,
+}
+
+/// How `option` is marked on the floor, with rolls of `roll` mm.
+#[must_use]
+pub fn setting_out(brief: &Brief, option: &OptionFound, roll: f64) -> SettingOut {
+    let sight = Sight::of(&brief.room);
+    let mut points = Points::of(&brief.room);
+    let pieces: Vec<PieceOut> =
+        in_order(option).into_iter().map(|piece| piece_out(brief, &sight, &mut points, piece)).collect();
+    let (walls, diagonals) = squareness::checks(&brief.room, &sight);
+    let tape = strips::tape(pieces.iter().flat_map(|piece| &piece.strips), roll);
+    SettingOut { points: points.into_used(), walls, diagonals, tape, walk: walk::steps(brief, option), pieces }
+}
+
+/// Pieces at walls before those that stand free, seats before what serves them, rugs last: each is then measured from
+/// what is bare, and lies beside what is marked.
+fn in_order(option: &OptionFound) -> Vec<&PieceFound> {
+    let turn = |piece: &&PieceFound| {
+        let kind = match piece.kind {
+            PieceKind::Rug => 3,
+            kind if kind.is_seat() => 0,
+            PieceKind::MediaUnit => 1,
+            _ => 2,
+        };
+        (kind == 3, piece.at_wall.is_none(), kind)
+    };
+    let mut pieces: Vec<&PieceFound> = option.pieces.iter().collect();
+    pieces.sort_by_key(turn);
+    pieces
+}
+
+fn piece_out(brief: &Brief, sight: &Sight<'_>, points: &mut Points, piece: &PieceFound) -> PieceOut {
+    let corners = outline::corners(piece);
+    let asked = brief.pieces.iter().find(|asked| asked.name == piece.name);
+    PieceOut {
+        name: piece.name.clone(),
+        kind: piece.kind,
+        strips: strips::strips(&corners, brief.units),
+        checks: outline::checks(&corners),
+        stand_in: heights::stand_in(piece, asked),
+        corners: corner::measured(brief, sight, points, piece, &corners),
+    }
+}
+
+/// The angle at `at` between the ways to `one` and to `other`, radians.
+fn angle(at: Point, one: Point, other: Point) -> f64 {
+    let (one, other) = (one - at, other - at);
+    one.cross(other).abs().atan2(one.dot(other))
+}

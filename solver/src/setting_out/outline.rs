@@ -1,0 +1,112 @@
+//! The outline of a piece on the floor: one ring of corners, whatever parts it is made of.
+
+use elbowroom_model::Point;
+
+use crate::outcome::PieceFound;
+
+/// Places nearer than this are one, mm: results tell corners to a thousandth.
+const SAME: f64 = 0.01;
+
+/// Corners of `piece`, clockwise seen from above, the first two the ends of its back.
+pub(super) fn corners(piece: &PieceFound) -> Vec<Point> {
+    let Some((main, rest)) = piece.parts.split_first() else { return Vec::new() };
+    let mut ring = rest.iter().fold(main.clone(), |ring, part| joined(&ring, part));
+    ring.reverse();
+    let facing = piece.facing.to_radians();
+    let ahead = Point::new(facing.cos(), facing.sin());
+    let count = ring.len();
+    // How far behind the middle an edge lies, if it runs across the way the piece faces.
+    let behind = |edge: usize| {
+        let (start, end) = (ring[edge], ring[(edge + 1) % count]);
+        let along = (end - start).unit().unwrap_or_default();
+        if along.dot(ahead).abs() > 0.5 { f64::INFINITY } else { start.dot(ahead) }
+    };
+    let back = (0..count).min_by(|one, other| behind(*one).total_cmp(&behind(*other))).unwrap_or(0);
+    ring.rotate_left(back);
+    ring
+}
+
+/// Two corners and their distance, by which a piece is found square: the diagonals of a rectangle; of two runs joined,
+/// across the outer corner.
+pub(super) fn checks(ring: &[Point]) -> Vec<(usize, usize, f64)> {
+    let count = ring.len();
+    let across = |one: usize, other: usize| (one, other, (ring[other] - ring[one]).norm());
+    if count == 4 {
+        return vec![across(0, 2), across(1, 3)];
+    }
+    let edge = |place: usize| (ring[(place + 1) % count] - ring[place % count]).norm();
+    let reach = |corner: usize| edge(corner + count - 1).min(edge(corner));
+    let outer = (0..count).max_by(|one, other| reach(*one).total_cmp(&reach(*other)));
+    let sides = |corner: usize| ((corner + count - 1) % count, (corner + 1) % count);
+    outer.map(sides).map(|(one, other)| across(one.min(other), one.max(other))).into_iter().collect()
+}
+
+/// Two rings, counter-clockwise, that share a stretch of one edge, as one.
+fn joined(ring: &[Point], part: &[Point]) -> Vec<Point> {
+    let edges = |ring: &[Point]| -> Vec<(Point, Point)> {
+        (0..ring.len()).map(|place| (ring[place], ring[(place + 1) % ring.len()])).collect()
+    };
+    for (place, (start, end)) in edges(ring).into_iter().enumerate() {
+        for (other, (from, to)) in edges(part).into_iter().enumerate() {
+            if !is_shared((start, end), (from, to)) {
+                continue;
+            }
+            let mut whole: Vec<Point> = ring[..=place].to_vec();
+            whole.extend((0..part.len()).map(|step| part[(other + 1 + step) % part.len()]));
+            whole.extend(&ring[place + 1..]);
+            return without_straight(&whole);
+        }
+    }
+    ring.to_vec()
+}
+
+/// Whether two edges run opposite ways in one line, the second within the first.
+fn is_shared((start, end): (Point, Point), (from, to): (Point, Point)) -> bool {
+    let Some(along) = (end - start).unit() else { return false };
+    let length = (end - start).norm();
+    let off = |at: Point| along.cross(at - start).abs();
+    let within = |at: Point| (-SAME..=length + SAME).contains(&along.dot(at - start));
+    off(from) < SAME && off(to) < SAME && along.dot(to - from) < 0.0 && within(from) && within(to)
+}
+
+/// The ring without corners that are none: twice the same, or straight on.
+fn without_straight(ring: &[Point]) -> Vec<Point> {
+    let mut kept: Vec<Point> = Vec::new();
+    for at in ring {
+        if kept.last().is_none_or(|last| (*last - *at).norm() > SAME) {
+            kept.push(*at);
+        }
+    }
+    while kept.len() > 1 && kept.first().zip(kept.last()).is_some_and(|(first, last)| (*first - *last).norm() <= SAME) {
+        kept.pop();
+    }
+    let count = kept.len();
+    let turns = |place: usize| {
+        let (before, here, after) = (kept[(place + count - 1) % count], kept[place], kept[(place + 1) % count]);
+        let along = (after - before).unit().unwrap_or_default();
+        along.cross(here - before).abs() > SAME
+    };
+    (0..count).filter(|place| turns(*place)).map(|place| kept[place]).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_model::Point;
+
+    use super::{checks, joined};
+
+    fn ring(corners: &[(f64, f64)]) -> Vec<Point> {
+        corners.iter().map(|(x, y)| Point::new(*x, *y)).collect()
+    }
+
+    #[test]
+    fn two_runs_make_six_corners() {
+        let main = ring(&[(0.0, 0.0), (3.0, 0.0), (3.0, 1.0), (0.0, 1.0)]);
+        let rest = ring(&[(0.0, 1.0), (1.0, 1.0), (1.0, 2.5), (0.0, 2.5)]);
+        let whole = joined(&main, &rest);
+        assert_eq!(whole.len(), 6, "{whole:?}");
+        assert!(whole.contains(&Point::new(1.0, 1.0)) && !whole.contains(&Point::new(0.0, 1.0)), "{whole:?}");
+        let [(_, _, across)] = checks(&whole)[..] else { panic!("one check") };
+        assert!((across - 3.0_f64.hypot(2.5)).abs() < 1e-9, "{across}");
+    }
+}

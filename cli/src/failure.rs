@@ -82,6 +82,12 @@ pub(crate) enum Failure {
         /// How many there are.
         options: usize,
     },
+    /// An option cannot be compared with itself.
+    #[error("option {meant} is named twice")]
+    SameOption {
+        /// What was asked for.
+        meant: String,
+    },
     /// Nothing fits, so there is no option to draw.
     #[error("nothing fits as asked")]
     NothingFits {
@@ -113,6 +119,7 @@ impl Failure {
             | Self::Faults { .. }
             | Self::NoRooms { .. }
             | Self::NoSuchOption { .. }
+            | Self::SameOption { .. }
             | Self::NoSuchCommand(_)
             | Self::AlreadyThere(_)
             | Self::Uncreatable { .. } => Exit::Faulty,
@@ -139,6 +146,7 @@ impl Failure {
             Self::BrokenOff { .. } => plain(words::batch::RUN_AGAIN),
             Self::NotWritten { .. } => plain("See that there is room for it, and that it can be written to."),
             Self::NoSuchOption { options, .. } => Some(words::options_there_are(*options).into()),
+            Self::SameOption { .. } => plain("Name two different options, or three."),
             Self::NothingFits { remedies } => Some(words::would_help(remedies).into()),
             Self::NoSuchCommand(_) => plain("`elbowroom --help` lists them."),
             _ => None,

@@ -3,7 +3,7 @@
 use std::io::Read;
 use std::time::Instant;
 
-use elbowroom_model::{Brief, scenario};
+use elbowroom_model::{Brief, Fault, Only, scenario};
 use elbowroom_solver::outcome::OptionFound;
 use elbowroom_solver::{Limits, Outcome, Unwatched, Watch};
 
@@ -13,19 +13,13 @@ use crate::outlet::Outlet;
 use crate::source::{self, Source};
 use crate::watch::Bar;
 
-/// Reads a scenario and the table of sizes over it, and has lengths told in another unit where one is given.
+/// Reads a scenario and the table of sizes over it, as if it said what is set otherwise, and has lengths told in another
+/// unit where one is given.
 pub(crate) fn brief(args: &ScenarioArgs, stdin: &mut dyn Read) -> Result<(Source, Brief), Failure> {
-    if source::is_standard_input(&args.file) && args.table.as_deref().is_some_and(source::is_standard_input) {
-        return Err(Failure::StandardInputTwice);
-    }
-    let scenario = source::read(&args.file, stdin)?;
-    let table = args.table.as_deref().map(|table| source::read(table, stdin)).transpose()?;
-    match scenario::read(&scenario.text, table.as_ref().map(|table| table.text.as_str())) {
-        Ok(mut brief) => {
-            brief.units = args.units.unwrap_or(brief.units);
-            Ok((scenario, brief))
-        }
-        Err(faults) => Err(Failure::Faults { scenario, faults }),
+    let sources = Sources::read(args, stdin)?;
+    match sources.brief(args, &args.set) {
+        Ok(brief) => Ok((sources.scenario, brief)),
+        Err(faults) => Err(Failure::Faults { scenario: sources.scenario, faults }),
     }
 }
 
@@ -36,11 +30,76 @@ pub(crate) fn ranked(
     stdin: &mut dyn Read,
     stderr: &Outlet<'_>,
 ) -> Result<(Brief, Outcome), Failure> {
-    let started = Instant::now();
-    let (_, brief) = brief(&args.scenario, stdin)?;
-    let mut outcome = solved(&brief, limits, args.threads, stderr)?;
-    outcome.work.seconds = started.elapsed().as_secs_f64();
-    Ok((brief, outcome))
+    let sources = Sources::read(&args.scenario, stdin)?;
+    match sources.ranked(args, &args.scenario.set, limits, stderr) {
+        Ok(found) => found,
+        Err(faults) => Err(Failure::Faults { scenario: sources.scenario, faults }),
+    }
+}
+
+/// Reads a scenario and ranks it; where something of it is set otherwise, also ranks the file as it is, if that is sound.
+pub(crate) fn ranked_against(
+    args: &RoomArgs,
+    limits: &Limits,
+    stdin: &mut dyn Read,
+    stderr: &Outlet<'_>,
+) -> Result<(Brief, Outcome, Option<Outcome>), Failure> {
+    let sources = Sources::read(&args.scenario, stdin)?;
+    let (brief, outcome) = match sources.ranked(args, &args.scenario.set, limits, stderr) {
+        Ok(found) => found?,
+        Err(faults) => return Err(Failure::Faults { scenario: sources.scenario, faults }),
+    };
+    let as_it_is = (!args.scenario.set.is_empty()).then(|| sources.ranked(args, &[], limits, stderr));
+    let as_it_is = as_it_is.and_then(Result::ok).transpose()?;
+    Ok((brief, outcome, as_it_is.map(|(_, outcome)| outcome)))
+}
+
+/// The texts that a run reads.
+struct Sources {
+    scenario: Source,
+    table: Option<Source>,
+}
+
+/// A result, or why there is none; or what is at fault in the file.
+type Found = Result<Result<(Brief, Outcome), Failure>, Vec<Fault>>;
+
+impl Sources {
+    fn read(args: &ScenarioArgs, stdin: &mut dyn Read) -> Result<Self, Failure> {
+        if source::is_standard_input(&args.file) && args.table.as_deref().is_some_and(source::is_standard_input) {
+            return Err(Failure::StandardInputTwice);
+        }
+        let scenario = source::read(&args.file, stdin)?;
+        let table = args.table.as_deref().map(|table| source::read(table, stdin)).transpose()?;
+        Ok(Self { scenario, table })
+    }
+
+    fn brief(&self, args: &ScenarioArgs, settings: &[String]) -> Result<Brief, Vec<Fault>> {
+        let table = self.table.as_ref().map(|table| table.text.as_str());
+        let mut brief = scenario::read_set(&self.scenario.text, table, settings)?;
+        brief.units = args.units.unwrap_or(brief.units);
+        Ok(brief)
+    }
+
+    fn ranked(&self, args: &RoomArgs, settings: &[String], limits: &Limits, stderr: &Outlet<'_>) -> Found {
+        let started = Instant::now();
+        let mut brief = self.brief(&args.scenario, settings)?;
+        brief.only = wanted(&args.only, &brief)?;
+        let solved = solved(&brief, limits, args.threads, stderr).map(|mut outcome| {
+            outcome.work.seconds = started.elapsed().as_secs_f64();
+            (brief, outcome)
+        });
+        Ok(solved)
+    }
+}
+
+/// The decisions that are wanted, or every fault of them.
+fn wanted(only: &[String], brief: &Brief) -> Result<Vec<Only>, Vec<Fault>> {
+    let (wanted, faults): (Vec<_>, Vec<_>) = only.iter().map(|text| Only::read(text, brief)).partition(Result::is_ok);
+    if faults.is_empty() {
+        Ok(wanted.into_iter().flatten().collect())
+    } else {
+        Err(faults.into_iter().filter_map(Result::err).map(|fault| *fault).collect())
+    }
 }
 
 /// Ranks a brief in as many threads as asked for; where somebody watches, long work shows how far it is.
@@ -66,7 +125,6 @@ pub(crate) fn solved(
 }
 
 /// The option that is meant, where it is one of those that fit.
-#[allow(dead_code, reason = "the sheets take it; they come next")]
 pub(crate) fn chosen<'a>(outcome: &'a Outcome, meant: &OptionArg) -> Result<&'a OptionFound, Failure> {
     if outcome.options.is_empty() {
         let remedies = outcome.remedies.iter().map(|remedy| remedy.sentence.clone()).collect();

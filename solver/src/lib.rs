@@ -6,6 +6,7 @@
 
 pub mod arrangement;
 mod cautions;
+pub mod comparison;
 pub mod criteria;
 pub mod gaps;
 pub mod geometry;

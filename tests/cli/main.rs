@@ -9,3 +9,4 @@ mod house;
 mod program;
 mod rank;
 mod screens;
+mod what_if;

@@ -60,9 +60,32 @@ fn failures_of_files_and_of_the_command_line() {
 }
 
 #[test]
+fn options_side_by_side() {
+    let file = root().join("scenarios/canal-flat.yaml").display().to_string();
+    insta::assert_snapshot!("compare_two", run(&["compare", &file, "1", "2"]).stdout);
+    let file = root().join("scenarios/pair-of-armchairs.yaml").display().to_string();
+    insta::assert_snapshot!("compare_three", run(&["compare", &file, "3", "1", "2", "--units", "in"]).stdout);
+}
+
+#[test]
+fn what_a_setting_changes() {
+    let head = |scenario: &str, settings: &[&str]| {
+        let file = root().join("scenarios").join(scenario).display().to_string();
+        let mut args = vec!["rank", "--top", "1", &file];
+        args.extend(settings.iter().flat_map(|it| ["--set", it]));
+        let page = run(&args).stdout;
+        page.split("\n\n").next().unwrap().to_owned()
+    };
+    insta::assert_snapshot!("set_larger", head("canal-flat.yaml", &["coffee table.width=120cm", "openness=0"]));
+    insta::assert_snapshot!("set_wider_way", head("canal-flat.yaml", &["walkway=120", "reading lamp=none"]));
+    insta::assert_snapshot!("set_what_helps", head("nothing-fits.yaml", &["sofa.depth=80..104", "coffee table=none"]));
+    insta::assert_snapshot!("set_what_does_not", head("narrow.yaml", &["sofa.width=3 m"]));
+}
+
+#[test]
 fn help() {
     insta::assert_snapshot!("help", run(&["--help"]).stdout);
-    for command in ["rank", "batch", "check", "schema", "new", "completions", "man"] {
+    for command in ["rank", "compare", "batch", "check", "schema", "new", "completions", "man"] {
         insta::assert_snapshot!(format!("help_{command}"), run(&[command, "--help"]).stdout);
     }
 }

@@ -17,7 +17,11 @@ fn set(settings: &[&str]) -> Brief {
 fn a_setting_is_what_the_file_would_say() {
     let cases = [
         ("sofa.width=200..210", "{ kind: sofa, width: 180..240 }", "{ kind: sofa, width: 200..210 }"),
-        ("sofa.depth=3 ft 2 in", "{ kind: sofa, width: 180..240 }", "{ kind: sofa, width: 180..240, depth: 3 ft 2 in }"),
+        (
+            "sofa.depth=3 ft 2 in",
+            "{ kind: sofa, width: 180..240 }",
+            "{ kind: sofa, width: 180..240, depth: 3 ft 2 in }",
+        ),
         ("sofa.width=none", "{ kind: sofa, width: 180..240 }", "{ kind: sofa }"),
         ("Coffee-Table.off wall=4", "{ kind: coffee-table }", "{ kind: coffee-table, off_wall: 4 }"),
         ("coffee table=none", "  - { kind: coffee-table }\n", ""),

@@ -6,6 +6,7 @@
 
 mod batch;
 mod check;
+mod compare;
 mod completions;
 mod man;
 mod new;
@@ -21,6 +22,7 @@ use clap::{CommandFactory, Parser, Subcommand};
 
 pub(crate) use batch::BatchArgs;
 pub(crate) use check::CheckArgs;
+pub(crate) use compare::CompareArgs;
 pub(crate) use completions::CompletionsArgs;
 pub(crate) use man::ManArgs;
 pub(crate) use new::NewArgs;
@@ -49,6 +51,8 @@ pub(crate) struct Args {
 pub(crate) enum Command {
     /// Rank the arrangements that fit a measured room, best first
     Rank(RankArgs),
+    /// Set two or three options side by side: what one pays for what one gains
+    Compare(CompareArgs),
     /// Tell what a scenario file says once read, or everything that is wrong with it
     Check(CheckArgs),
     /// Rank many rooms: a folder, a list, or lines of JSON

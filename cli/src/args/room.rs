@@ -22,6 +22,9 @@ pub(crate) struct ScenarioArgs {
     /// A table of piece sizes of your own, over the built-in one
     #[arg(long, value_name = "FILE")]
     pub table: Option<PathBuf>,
+    /// As if the file said so: `coffee table.width=120cm`, `passage=70cm`, `view=5`, `armchair=none`; may be given again
+    #[arg(long, value_name = "PATH=VALUE")]
+    pub set: Vec<String>,
 }
 
 /// A room to be ranked.
@@ -33,4 +36,8 @@ pub(crate) struct RoomArgs {
     /// Threads to work with; as many as the machine has where not given. The result is the same
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(1..=MOST_THREADS).map(|n| n as usize))]
     pub threads: Option<usize>,
+    /// Only options that are decided so: `seat_back=canal wall`, `facing=bay`, `hand=left`, `media_wall=none`,
+    /// `second_seats=opposite`; may be given again
+    #[arg(long, value_name = "CHOICE=VALUE")]
+    pub only: Vec<String>,
 }

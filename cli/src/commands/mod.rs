@@ -3,6 +3,7 @@
 
 mod batch;
 mod check;
+mod compare;
 mod completions;
 mod man;
 mod new;
@@ -25,6 +26,7 @@ pub(crate) fn run(
 ) -> Result<Exit, Failure> {
     match args.command {
         Command::Rank(args) => rank::run(&args, stdin, stdout, stderr),
+        Command::Compare(args) => compare::run(&args, stdin, stdout, stderr),
         Command::Check(args) => check::run(&args, stdin, stdout),
         Command::Batch(args) => batch::run(&args, stdin, stdout, stderr),
         Command::Schema => schema::run(stdout),

@@ -8,7 +8,7 @@ use crate::args::RankArgs;
 use crate::exit::Exit;
 use crate::failure::Failure;
 use crate::outlet::Outlet;
-use crate::ranked::ranked;
+use crate::ranked::ranked_against;
 use crate::render::{json, rank};
 
 /// Reads, ranks, prints.
@@ -19,11 +19,14 @@ pub(super) fn run(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
-    let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
+    let (brief, outcome, as_it_is) = ranked_against(&args.room, &limits, stdin, stderr)?;
     let text = if args.json {
         json::text(&outcome)?
     } else {
-        rank::text(&rank::Told { brief: &brief, outcome: &outcome, shown: args.top, by: args.by }, stdout.look())
+        let set = &args.room.scenario.set;
+        let changed = as_it_is.as_ref().map(|before| rank::changed(&brief, set, before, &outcome, stdout.look()));
+        let told = rank::Told { brief: &brief, outcome: &outcome, shown: args.top, by: args.by };
+        changed.unwrap_or_default() + &rank::text(&told, stdout.look())
     };
     stdout.write(&text)?;
     Ok(if outcome.options.is_empty() { Exit::NothingFits } else { Exit::Done })

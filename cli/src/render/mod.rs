@@ -2,8 +2,10 @@
 //!
 //! Every text that came from a file goes through [`safe`] on its way out; escape sequences come from here alone.
 
+mod apart;
 pub(crate) mod batch;
 pub(crate) mod check;
+pub(crate) mod compare;
 pub(crate) mod faults;
 pub(crate) mod json;
 mod lengths;

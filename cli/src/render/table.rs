@@ -44,6 +44,11 @@ impl Table {
         self.rows.push(cells.iter().map(|cell| safe(cell)).collect());
     }
 
+    /// Adds a row of as many cells as there are columns.
+    pub(super) fn cells(&mut self, cells: Vec<String>) {
+        self.rows.push(cells.iter().map(|cell| safe(cell)).collect());
+    }
+
     /// Whether no row was added.
     pub(super) const fn is_empty(&self) -> bool {
         self.rows.is_empty()

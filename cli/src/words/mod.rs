@@ -1,7 +1,10 @@
 //! The program's prose, all of it that is not the model's or the solver's: headings, sentences, labels.
 
+pub(crate) mod apart;
 pub(crate) mod batch;
+pub(crate) mod changed;
 pub(crate) mod check;
+pub(crate) mod compare;
 pub(crate) mod rank;
 
 use std::fmt::Write;

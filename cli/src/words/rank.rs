@@ -35,6 +35,9 @@ pub(crate) const REFUSED: &str = "What does not fit, the nearest misses first";
 pub(crate) const NOTHING_FITS: &str = "Nothing fits as asked.";
 /// Instead of remedies.
 pub(crate) const NO_REMEDY: &str = "No single change, and no two together, would make room. Ask for less.";
+/// The same, where only some decisions were looked at.
+pub(crate) const NO_OTHER_DECISION: &str =
+    "None with these decisions does, whatever gives way. Leave out an `--only` to see what the room holds.";
 /// Over remedies.
 pub(crate) const REMEDIES: &str = "What would help, each by itself";
 
@@ -118,7 +121,7 @@ fn wish(weight: f64, now: f64) -> f64 {
 }
 
 /// A share in words: `64 %`; what is not quite nothing or all does not read so.
-fn share(share: f64) -> String {
+pub(crate) fn share(share: f64) -> String {
     match share {
         nothing if nothing <= 0.0 => "0 %".to_owned(),
         little if little < 0.01 => "under 1 %".to_owned(),

@@ -8,4 +8,4 @@ pub(crate) mod shape;
 pub(crate) mod tree;
 pub(crate) mod typed;
 
-pub(crate) use tree::{Node, NodeValue, Trail, TrailStep};
+pub(crate) use tree::{Entry, Node, NodeValue, Trail, TrailStep};

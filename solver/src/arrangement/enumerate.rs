@@ -145,13 +145,7 @@ impl Maker<'_> {
         }
     }
 
-    fn arrangement(
-        &self,
-        base: &Base,
-        company: &Company,
-        choices: Choices,
-        standings: Vec<Standing>,
-    ) -> Arrangement {
+    fn arrangement(&self, base: &Base, company: &Company, choices: Choices, standings: Vec<Standing>) -> Arrangement {
         Arrangement {
             key: naming::key(self.brief, self.cast, &base.seating, base.screen, company),
             title: naming::title(self.brief, self.cast, &base.seating, base.screen, company),

@@ -18,5 +18,5 @@ mod stand;
 mod stretch;
 
 pub use enumerate::{Dropped, Enumeration, MOST_ARRANGEMENTS, enumerate};
-pub use stand::{Arrangement, Choices, Relation, Role, Stand, Standing};
 pub(crate) use only::notice as notice_of_only;
+pub use stand::{Arrangement, Choices, Relation, Role, Stand, Standing};

@@ -53,8 +53,7 @@ impl Points {
             (FixedPoint { place: starts.start, mark }, None)
         };
         let mut all: Vec<_> = (0..count).map(corner).collect();
-        let doorways =
-            room.items.iter().filter(|item| matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_)));
+        let doorways = room.items.iter().filter(|item| matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_)));
         for item in doorways {
             let Some((left, right)) = room.ends(item) else { continue };
             for (place, left) in [(left, true), (right, false)] {

@@ -56,8 +56,7 @@ impl<'a> Sight<'a> {
         let above = |point: Point| point.y > at.y;
         let crossing = |wall: &&elbowroom_model::Wall| {
             let (start, end) = (wall.start, wall.end);
-            above(start) != above(end)
-                && at.x < start.x + (at.y - start.y) / (end.y - start.y) * (end.x - start.x)
+            above(start) != above(end) && at.x < start.x + (at.y - start.y) / (end.y - start.y) * (end.x - start.x)
         };
         self.room.walls.iter().any(near) || self.room.walls.iter().filter(crossing).count() % 2 == 1
     }

@@ -107,7 +107,15 @@ pub(crate) fn brief(room: Room, pieces: Vec<Piece>) -> Brief {
         .with(Rule::ScreenToSeat, 1524.0, "")
         .with(Rule::DoorLanding, 900.0, "")
         .with(Rule::WindowFront, 300.0, "");
-    Brief { room, pieces, rules, wishes: Wishes::default(), notices: Vec::new(), only: Vec::new(), units: Unit::Centimetre }
+    Brief {
+        room,
+        pieces,
+        rules,
+        wishes: Wishes::default(),
+        notices: Vec::new(),
+        only: Vec::new(),
+        units: Unit::Centimetre,
+    }
 }
 
 /// The room seen in a glass, x to -x: walls run the other way round, items sit the other way on them, hinges change.

@@ -28,7 +28,7 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
 }
 
 /// The seat that the arrangement is built about: the one whose place the decisions give.
-fn main_seat(option: &OptionFound) -> Option<&PieceFound> {
+pub(super) fn main_seat(option: &OptionFound) -> Option<&PieceFound> {
     let decided = |piece: &&PieceFound| {
         let turned = (piece.facing - option.choices.facing).rem_euclid(360.0);
         piece.kind.is_seat() && piece.at_wall == option.choices.seat_back && turned.min(360.0 - turned) < 1.0

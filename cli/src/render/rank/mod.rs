@@ -2,6 +2,7 @@
 //! how firm; then the other options; then where to mark the floor, the ways through, the gaps; then what was refused.
 
 mod answer;
+mod changed;
 mod facing;
 mod group;
 mod others;
@@ -11,16 +12,24 @@ mod sizes;
 mod ways;
 mod why;
 
-use elbowroom_model::{Brief, Criterion, Unit};
+use elbowroom_model::{Brief, Criterion, Room, Unit};
 use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::OptionFound;
 
+pub(crate) use changed::text as changed;
 pub(crate) use facing::Faced;
+pub(crate) use sizes::figures;
 
 use crate::outlet::Look;
 use crate::render::lengths::taped;
 use crate::render::page::Page;
 use crate::words::rank as words;
+
+/// The wall that the main seat of an option faces.
+pub(crate) fn wall_faced(room: &Room, option: &OptionFound) -> Option<String> {
+    let seat = answer::main_seat(option)?;
+    facing::faced(room, seat.parts.first()?, seat.facing).map(|faced| faced.wall)
+}
 
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]

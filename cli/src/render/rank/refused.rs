@@ -13,6 +13,10 @@ const TOLD: usize = 8;
 pub(super) fn tell_nothing_fits(page: &mut Page, told: &Told<'_>) {
     page.paragraph(0, &words::summary(told.outcome, told.by));
     page.strong(words::NOTHING_FITS);
+    if told.outcome.remedies.is_empty() && !told.brief.only.is_empty() {
+        page.paragraph(3, words::NO_OTHER_DECISION);
+        return;
+    }
     if told.outcome.remedies.is_empty() {
         page.paragraph(3, words::NO_REMEDY);
         return;

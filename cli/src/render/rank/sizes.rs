@@ -56,7 +56,7 @@ pub(super) fn tell_alone(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
 }
 
 /// The figures of one dimension, where the piece has it.
-pub(super) const fn figures(piece: &PieceFound, dimension: Dimension) -> Option<DimensionFound> {
+pub(crate) const fn figures(piece: &PieceFound, dimension: Dimension) -> Option<DimensionFound> {
     match dimension {
         Dimension::Width => Some(piece.range.width),
         Dimension::Return => piece.range.return_length,

@@ -1,0 +1,120 @@
+//! Two or three options side by side: what one pays for what one gains, then decision by decision, criterion by criterion,
+//! size by size, way by way.
+
+mod rows;
+
+use elbowroom_model::{Brief, Unit};
+use elbowroom_solver::Outcome;
+use elbowroom_solver::comparison::{Apart, Trade, trade};
+use elbowroom_solver::outcome::OptionFound;
+
+use crate::outlet::Look;
+use crate::render::apart;
+use crate::render::lengths::{shop_unit, sign};
+use crate::render::page::Page;
+use crate::render::table::{Stand, Table};
+use crate::words::compare as words;
+
+/// Differences of one sort told in a sentence; the tables hold them all.
+const TOLD_OF_A_SORT: usize = 3;
+/// Criteria whose reasons are told.
+const REASONS: usize = 4;
+
+/// All that the page is made from.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Compared<'a> {
+    /// What was asked.
+    pub brief: &'a Brief,
+    /// What came out.
+    pub outcome: &'a Outcome,
+    /// Two options or three, as they were named.
+    pub options: &'a [&'a OptionFound],
+}
+
+impl Compared<'_> {
+    const fn units(&self) -> Unit {
+        self.brief.units
+    }
+
+    /// A table with a column before and one for each option.
+    fn table(&self, between: &[(&str, Stand)]) -> Table {
+        let heads: Vec<String> = self.options.iter().map(|option| words::head(option.rank)).collect();
+        let mut columns = vec![("", Stand::Left)];
+        columns.extend(between);
+        columns.extend(heads.iter().map(|head| (head.as_str(), Stand::Right)));
+        // Figures stand right in every column but the last.
+        columns.push(("", Stand::Left));
+        Table::new(&columns)
+    }
+}
+
+/// The page.
+pub(crate) fn text(compared: &Compared<'_>, look: Look) -> String {
+    let mut page = Page::new(look);
+    page.paragraph(0, &words::summary(&compared.outcome.room.name, compared.outcome.room.area));
+    for option in compared.options {
+        page.strong(&words::option(option));
+    }
+    page.heading(words::TRADE);
+    for sentence in sentences(compared) {
+        page.entry(3, &sentence);
+    }
+    page.heading(words::DECISIONS);
+    page.table(3, &rows::decisions(compared));
+    page.heading(words::SCORES);
+    page.table(3, &rows::scores(compared));
+    reasons(&mut page, compared);
+    page.heading(&words::sizes(sign(shop_unit(compared.units()))));
+    page.table(3, &rows::sizes(compared));
+    let ways = rows::ways(compared);
+    if !ways.is_empty() {
+        page.heading(&words::ways(sign(shop_unit(compared.units()))));
+        page.table(3, &ways);
+    }
+    notices(&mut page, compared);
+    page.into_text()
+}
+
+/// What each option after the first gains and pays, against the first.
+fn sentences(compared: &Compared<'_>) -> Vec<String> {
+    let Some((first, others)) = compared.options.split_first() else { return Vec::new() };
+    others.iter().map(|option| sentence(compared.units(), option, first)).collect()
+}
+
+fn sentence(units: Unit, option: &OptionFound, first: &OptionFound) -> String {
+    let Trade { gains, costs } = trade(option, first);
+    let told = |all: &[Apart]| -> Vec<String> { told(all).into_iter().map(|it| apart::words(units, it)).collect() };
+    words::trade(option.rank, first.rank, &told(&gains), &told(&costs))
+}
+
+/// The first few of each sort.
+fn told(all: &[Apart]) -> Vec<&Apart> {
+    let mut told: Vec<&Apart> = Vec::new();
+    for apart in all {
+        let alike = told.iter().filter(|it| std::mem::discriminant(**it) == std::mem::discriminant(apart)).count();
+        if alike < TOLD_OF_A_SORT {
+            told.push(apart);
+        }
+    }
+    told
+}
+
+/// Why the criteria that tell the options apart the most judge as they do.
+fn reasons(page: &mut Page, compared: &Compared<'_>) {
+    for (name, of_each) in rows::apart_most(compared).into_iter().take(REASONS) {
+        page.paragraph(3, &words::why(name.key()));
+        for (rank, reason) in of_each {
+            page.labelled(5, &words::head(rank), 16, reason);
+        }
+    }
+}
+
+fn notices(page: &mut Page, compared: &Compared<'_>) {
+    if compared.outcome.notices.is_empty() {
+        return;
+    }
+    page.heading(crate::words::NOTICES);
+    for notice in &compared.outcome.notices {
+        page.entry(2, notice);
+    }
+}

@@ -1,0 +1,54 @@
+//! What setting something otherwise does, against the file as it is: told before all else.
+
+use elbowroom_model::{Brief, Unit};
+use elbowroom_solver::Outcome;
+use elbowroom_solver::comparison::{Apart, Changed, changed};
+
+use crate::outlet::Look;
+use crate::render::apart;
+use crate::render::page::Page;
+use crate::words::changed as words;
+
+/// Whether a difference is told in a row.
+type IsOfRow = fn(&Apart) -> bool;
+
+/// Where what a label says begins.
+const HANG: usize = 12;
+/// Options told by their titles.
+const TITLES: usize = 3;
+
+/// The head of the page: what changes, then an empty line.
+pub(crate) fn text(brief: &Brief, set: &[String], before: &Outcome, now: &Outcome, look: Look) -> String {
+    let mut page = Page::new(look);
+    let changed = changed(before, now);
+    page.strong(&words::heading(set));
+    page.labelled(3, words::OPTIONS, HANG, &words::count(before.options.len(), now.options.len()));
+    for (label, options) in [(words::GAINED, &changed.gained), (words::LOST, &changed.lost)] {
+        if !options.is_empty() {
+            let titles: Vec<&str> = options.iter().take(TITLES).map(|option| option.title.as_str()).collect();
+            page.labelled(3, label, HANG, &words::titles(&titles, options.len() - titles.len()));
+        }
+    }
+    page.labelled(3, words::FIRST, HANG, &words::first(&changed));
+    if let Some(former) = words::former(&changed) {
+        page.labelled(3, words::FORMER, HANG, &former);
+    }
+    differences(&mut page, brief.units, &changed);
+    page.gap();
+    page.into_text()
+}
+
+/// Scores, sizes and ways of one option, as it is now against what it was.
+fn differences(page: &mut Page, units: Unit, changed: &Changed<'_>) {
+    let Some((option, trade)) = &changed.followed else { return };
+    let all = || trade.gains.iter().chain(&trade.costs);
+    let rows: [(&str, IsOfRow); 3] = [
+        (words::SCORES, |apart| matches!(apart, Apart::Score { .. })),
+        (words::SIZES, |apart| matches!(apart, Apart::Size { .. } | Apart::Piece { .. })),
+        (words::WAYS, |apart| matches!(apart, Apart::Width { .. })),
+    ];
+    for (label, is_of_row) in rows {
+        let told: Vec<String> = all().filter(|apart| is_of_row(apart)).map(|it| apart::words(units, it)).collect();
+        page.labelled(3, label, HANG, &words::of_option(option.rank, &told));
+    }
+}

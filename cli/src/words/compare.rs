@@ -1,0 +1,83 @@
+//! Prose of a comparison.
+
+use elbowroom_solver::outcome::OptionFound;
+
+use super::area;
+
+/// Over what one pays for what one gains.
+pub(crate) const TRADE: &str = "What one pays for what one gains";
+/// Over the decisions.
+pub(crate) const DECISIONS: &str = "Decided";
+/// Over the scores.
+pub(crate) const SCORES: &str = "Scores, of 100";
+/// Row: the wall behind the seat.
+pub(crate) const BACK: &str = "back to";
+/// Row: what the seat faces.
+pub(crate) const FACING: &str = "facing";
+/// Row: the side of the return, as one sits.
+pub(crate) const HAND: &str = "return, as you sit";
+/// Row: the wall of the screen.
+pub(crate) const SCREEN: &str = "screen on";
+/// A seat that stands free.
+pub(crate) const FREE: &str = "free";
+/// Where there is none.
+pub(crate) const NONE: &str = "none";
+/// Over the weights.
+pub(crate) const WEIGHT: &str = "wish";
+/// Row: the whole score.
+pub(crate) const WHOLE: &str = "in all";
+/// Row: how firm.
+pub(crate) const FIRM: &str = "first in";
+/// Over what a way needs.
+pub(crate) const NEEDS: &str = "needs";
+
+/// The head of the page.
+pub(crate) fn summary(room: &str, square_metres: f64) -> String {
+    format!("{room}, {}", area(square_metres))
+}
+
+/// One of the options.
+pub(crate) fn option(option: &OptionFound) -> String {
+    format!("{}. {} ({})", option.rank, option.title, option.key)
+}
+
+/// Over an option's column.
+pub(crate) fn head(rank: usize) -> String {
+    format!("option {rank}")
+}
+
+/// A wish.
+pub(crate) fn weight(weight: f64) -> String {
+    format!("{weight}")
+}
+
+/// A score.
+pub(crate) fn score(score: f64) -> String {
+    format!("{score:.0}")
+}
+
+/// Over the reasons of one criterion.
+pub(crate) fn why(criterion: &str) -> String {
+    format!("{criterion}:")
+}
+
+/// Over the sizes.
+pub(crate) fn sizes(unit: &str) -> String {
+    format!("Sizes to shop by, {unit}: least to most, all of one option together")
+}
+
+/// Over the ways.
+pub(crate) fn ways(unit: &str) -> String {
+    format!("Ways, {unit} wide")
+}
+
+/// What an option gives for what it takes.
+pub(crate) fn trade(option: usize, against: usize, gains: &[String], costs: &[String]) -> String {
+    let (gained, paid) = (gains.join(", "), costs.join(", "));
+    match (gains.is_empty(), costs.is_empty()) {
+        (true, true) => format!("Option {option} is as good as option {against} in all that is judged."),
+        (false, true) => format!("Option {option} gains on option {against} and pays nothing for it: {gained}."),
+        (true, false) => format!("Option {option} gains nothing on option {against}, and pays: {paid}."),
+        (false, false) => format!("Option {option} gains on option {against}: {gained}. It pays with: {paid}."),
+    }
+}

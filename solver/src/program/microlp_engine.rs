@@ -120,7 +120,7 @@ impl Engine for MicrolpEngine {
             return self.refuse();
         }
         let mut status = if self.solution.is_some() { Status::Optimal } else { self.restate() };
-        for row in rows.iter().map(|row| Row::at_most(row.terms.clone(), row.most)) {
+        for row in rows.iter().map(|row| Row::at_most(row.terms.iter().copied(), row.most)) {
             status = self.edit(row);
             if status != Status::Optimal {
                 break;

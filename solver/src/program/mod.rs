@@ -14,7 +14,7 @@ pub mod tolerance;
 
 pub use dense::Dense;
 pub use microlp_engine::MicrolpEngine;
-pub use row::{Engine, Row, Status};
+pub use row::{Engine, Row, Status, Terms};
 
 /// The engine that a search uses where nothing else is asked for.
 pub type DefaultEngine = Dense;

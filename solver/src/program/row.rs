@@ -1,10 +1,16 @@
 //! Rows of a program and what an engine must do with them.
 
+use smallvec::SmallVec;
+
+/// Variables, each with its coefficient. Nearly every row concerns two pieces square to each other, which takes eight at
+/// most: those need no memory of their own.
+pub type Terms = SmallVec<[(usize, f64); 8]>;
+
 /// `sum of coefficient x variable <= most`. A variable stands in it once at most.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Row {
     /// Variable and coefficient, by growing variable, no zero coefficients.
-    pub terms: Vec<(usize, f64)>,
+    pub terms: Terms,
     /// Right-hand side.
     pub most: f64,
 }
@@ -12,9 +18,10 @@ pub struct Row {
 impl Row {
     /// A row from terms in any order; terms of one variable are added up, zeros dropped.
     #[must_use]
-    pub fn at_most(mut terms: Vec<(usize, f64)>, most: f64) -> Self {
+    pub fn at_most(terms: impl IntoIterator<Item = (usize, f64)>, most: f64) -> Self {
+        let mut terms: Terms = terms.into_iter().collect();
         terms.sort_by_key(|(variable, _)| *variable);
-        let mut merged: Vec<(usize, f64)> = Vec::with_capacity(terms.len());
+        let mut merged = Terms::new();
         for (variable, coefficient) in terms {
             match merged.last_mut() {
                 Some(last) if last.0 == variable => last.1 += coefficient,
@@ -27,8 +34,8 @@ impl Row {
 
     /// `sum >= least`, written as a row.
     #[must_use]
-    pub fn at_least(terms: Vec<(usize, f64)>, least: f64) -> Self {
-        Self::at_most(terms.into_iter().map(|(variable, coefficient)| (variable, -coefficient)).collect(), -least)
+    pub fn at_least(terms: impl IntoIterator<Item = (usize, f64)>, least: f64) -> Self {
+        Self::at_most(terms.into_iter().map(|(variable, coefficient)| (variable, -coefficient)), -least)
     }
 
     /// No coefficient and no right-hand side is infinite or not a number.

@@ -52,7 +52,7 @@ fn some_weights(table: &Table, option: usize) -> bool {
             return false;
         }
         let differences = own.iter().zip(&table.rows[rival]).map(|(own, rival)| own - rival).enumerate();
-        let ahead = differences.chain(std::iter::once((criteria, -1.0))).collect();
+        let ahead = differences.chain(std::iter::once((criteria, -1.0)));
         status = program.add(&[Row::at_least(ahead, 0.0)]);
     }
     false

@@ -2,13 +2,13 @@
 
 use elbowroom_model::Point;
 
-use crate::program::Row;
+use crate::program::{Row, Terms};
 
 /// `constant + sum of coefficient x variable`.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Linear {
     /// Variable and coefficient; a variable may stand in it more than once.
-    pub terms: Vec<(usize, f64)>,
+    pub terms: Terms,
     /// What is added.
     pub constant: f64,
 }
@@ -17,13 +17,13 @@ impl Linear {
     /// A constant.
     #[must_use]
     pub const fn constant(constant: f64) -> Self {
-        Self { terms: Vec::new(), constant }
+        Self { terms: Terms::new_const(), constant }
     }
 
     /// A variable by itself.
     #[must_use]
     pub fn variable(variable: usize) -> Self {
-        Self { terms: vec![(variable, 1.0)], constant: 0.0 }
+        Self { terms: Terms::from_iter([(variable, 1.0)]), constant: 0.0 }
     }
 
     /// This plus `by` times `other`.
@@ -52,13 +52,13 @@ impl Linear {
     /// The row `self >= least`.
     #[must_use]
     pub fn at_least(&self, least: f64) -> Row {
-        Row::at_least(self.terms.clone(), least - self.constant)
+        Row::at_least(self.terms.iter().copied(), least - self.constant)
     }
 
     /// The row `self <= most`.
     #[must_use]
     pub fn at_most(&self, most: f64) -> Row {
-        Row::at_most(self.terms.clone(), most - self.constant)
+        Row::at_most(self.terms.iter().copied(), most - self.constant)
     }
 }
 

@@ -58,7 +58,7 @@ impl SizeVariables {
     /// The size.
     #[must_use]
     pub fn size(&self) -> Linear {
-        Linear { terms: vec![(self.up, 1.0), (self.beyond, 1.0)], constant: self.least }
+        Linear { terms: [(self.up, 1.0), (self.beyond, 1.0)].into_iter().collect(), constant: self.least }
     }
 }
 

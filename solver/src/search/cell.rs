@@ -67,8 +67,8 @@ impl Cell {
     pub(super) fn keep_in(&mut self, places: &[(usize, (f64, f64))], piece: usize) {
         let cause = Cause { rule: RuleName::Room, piece, with: With::Itself };
         for (variable, (least, most)) in places {
-            self.always.push((Row::at_least(vec![(*variable, 1.0)], *least), cause));
-            self.always.push((Row::at_most(vec![(*variable, 1.0)], *most), cause));
+            self.always.push((Row::at_least([(*variable, 1.0)], *least), cause));
+            self.always.push((Row::at_most([(*variable, 1.0)], *most), cause));
         }
     }
 

@@ -29,7 +29,6 @@ pub(super) enum Chosen {
 }
 
 /// One node.
-#[derive(Clone)]
 pub(super) struct Node<E> {
     pub(super) engine: E,
     pub(super) decided: Vec<Decided>,
@@ -42,9 +41,64 @@ pub(super) struct Node<E> {
     pub(super) trail: Option<Rc<Trail>>,
 }
 
+impl<E: Clone> Clone for Node<E> {
+    fn clone(&self) -> Self {
+        Self {
+            engine: self.engine.clone(),
+            decided: self.decided.clone(),
+            chosen: self.chosen.clone(),
+            arcs: self.arcs.clone(),
+            trail: self.trail.clone(),
+            ..*self
+        }
+    }
+
+    fn clone_from(&mut self, source: &Self) {
+        self.engine.clone_from(&source.engine);
+        self.decided.clone_from(&source.decided);
+        self.chosen.clone_from(&source.chosen);
+        self.arcs.clone_from(&source.arcs);
+        self.trail.clone_from(&source.trail);
+        (self.presence, self.depth) = (source.presence, source.depth);
+    }
+}
+
+/// Rows, each with who asks for it.
+#[derive(Default)]
+pub(super) struct Asked {
+    rows: Vec<Row>,
+    /// One for each row.
+    pub(super) causes: Vec<Cause>,
+}
+
+impl Asked {
+    pub(super) fn push(&mut self, row: Row, cause: Cause) {
+        self.rows.push(row);
+        self.causes.push(cause);
+    }
+
+    pub(super) fn is_empty(&self) -> bool {
+        self.rows.is_empty()
+    }
+}
+
+impl Extend<(Row, Cause)> for Asked {
+    fn extend<T: IntoIterator<Item = (Row, Cause)>>(&mut self, asked: T) {
+        asked.into_iter().for_each(|(row, cause)| self.push(row, cause));
+    }
+}
+
+impl FromIterator<(Row, Cause)> for Asked {
+    fn from_iter<T: IntoIterator<Item = (Row, Cause)>>(asked: T) -> Self {
+        let mut found = Self::default();
+        found.extend(asked);
+        found
+    }
+}
+
 /// Rows in force, the last first.
 pub(super) struct Trail {
-    rows: Vec<(Row, Cause)>,
+    asked: Asked,
     before: Option<Rc<Trail>>,
 }
 
@@ -55,10 +109,9 @@ impl<E: Engine> Node<E> {
     }
 
     /// Adds rows and solves again.
-    pub(super) fn add(&mut self, rows: Vec<(Row, Cause)>) -> Status {
-        let plain: Vec<Row> = rows.iter().map(|(row, _)| row.clone()).collect();
-        let status = self.engine.add(&plain);
-        self.trail = Some(Rc::new(Trail { rows, before: self.trail.take() }));
+    pub(super) fn add(&mut self, asked: Asked) -> Status {
+        let status = self.engine.add(&asked.rows);
+        self.trail = Some(Rc::new(Trail { asked, before: self.trail.take() }));
         status
     }
 
@@ -67,7 +120,8 @@ impl<E: Engine> Node<E> {
         let mut found = Vec::new();
         let mut trail = self.trail.as_ref();
         while let Some(entry) = trail {
-            found.extend(entry.rows.iter().rev().cloned());
+            let Asked { rows, causes } = &entry.asked;
+            found.extend(rows.iter().cloned().zip(causes.iter().copied()).rev());
             trail = entry.before.as_ref();
         }
         found.reverse();

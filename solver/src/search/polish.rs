@@ -1,10 +1,11 @@
 //! Round gaps at a leaf: chords are replaced by tangents at the present direction until nothing more is gained.
 
 use super::branching::standing;
-use super::node::Node;
+use super::cell::Cell;
+use super::node::{Asked, Node};
 use super::problem::Problem;
-use crate::program::{Engine, Row, Status};
-use crate::rules::{Cause, TOLERANCE};
+use crate::program::{Engine, Status};
+use crate::rules::TOLERANCE;
 
 /// Gains below this, in the objective, end the polish.
 const NO_MORE_GAIN: f64 = 1e-3;
@@ -62,14 +63,18 @@ fn settled<E: Engine>(problem: &Problem<'_>, node: &mut Node<E>, programs: &mut 
 }
 
 /// Rows with no choice that the present point breaks.
-pub(super) fn broken_rows<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Vec<(Row, Cause)> {
+pub(super) fn broken_rows<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Asked {
     let values = node.engine.values();
     let standing = standing(node);
-    let mut cells = vec![problem.room()];
+    let mut broken = Asked::default();
+    let mut look = |cell: &Cell| {
+        let rows = cell.always.iter().filter(|(row, _)| row.excess(values) > TOLERANCE);
+        broken.extend(rows.cloned());
+    };
+    look(problem.room());
     for (order, &state) in standing.iter().enumerate() {
-        cells.push(problem.alone(state));
-        cells.extend(standing[..order].iter().map(|other| problem.between(*other, state)));
+        look(problem.alone(state));
+        standing[..order].iter().for_each(|other| look(problem.between(*other, state)));
     }
-    let rows = cells.into_iter().flat_map(|cell| &cell.always);
-    rows.filter(|(row, _)| row.excess(values) > TOLERANCE).cloned().collect()
+    broken
 }

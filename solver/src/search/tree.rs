@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BinaryHeap};
 
 use super::branching::{Decision, next, standing};
-use super::node::{Decided, Node, Queued};
+use super::node::{Asked, Chosen, Decided, Node, Queued};
 use super::polish::{broken_rows, polish};
 use super::problem::Problem;
 use crate::layout::Layout;
@@ -28,6 +28,8 @@ pub(super) struct Tree<'p, 'a, E> {
     /// layout is found early.
     dive: Option<Node<E>>,
     made: usize,
+    /// Nodes that are done with: their memory is used again.
+    spare: Vec<Node<E>>,
     /// The best layout so far.
     pub(super) best: Option<Node<E>>,
     /// What a layout must beat to count.
@@ -57,6 +59,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             most_nodes,
             queue,
             dive: None,
+            spare: Vec::new(),
             made: 0,
             best: None,
             to_beat,
@@ -71,7 +74,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// Searches to the end, or until the nodes are used up. Gives the bound that holds for every layout.
     pub(super) fn search(&mut self) -> f64 {
         let mut nodes = 0;
-        while let Some(node) = self.dive.take().or_else(|| self.queue.pop().map(|queued| queued.node)) {
+        while let Some(mut node) = self.dive.take().or_else(|| self.queue.pop().map(|queued| queued.node)) {
             if self.is_hopeless(node.bound()) {
                 self.unseen = self.unseen.max(node.bound());
                 continue;
@@ -82,7 +85,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                 break;
             }
             nodes += 1;
-            self.expand(node);
+            self.expand(&mut node);
+            self.spare.push(node);
         }
         let best = self.best.as_ref().map_or(f64::NEG_INFINITY, Node::bound);
         self.unseen.max(best)
@@ -115,27 +119,27 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         self.push(node);
     }
 
-    fn expand(&mut self, mut node: Node<E>) {
-        if let Fate::Dead = self.settle(&mut node) {
+    fn expand(&mut self, node: &mut Node<E>) {
+        if let Fate::Dead = self.settle(node) {
             return;
         }
         let values = node.engine.values().to_vec();
-        if let Some(decision) = next(self.problem, &node, &values) {
-            self.decide(&node, decision);
+        if let Some(decision) = next(self.problem, node, &values) {
+            self.decide(node, decision);
             return;
         }
         let rounded = node.arcs.iter().any(|(arc, _)| arc.excess(&values) > TOLERANCE);
         if !rounded {
-            self.finish(&node, node.clone());
+            self.finish(node, node);
             return;
         }
-        let polished = polish(self.problem, &node, self.value_to_beat());
+        let polished = polish(self.problem, node, self.value_to_beat());
         self.programs += polished.programs;
         match polished.node {
-            Some(found) if found.bound() > self.value_to_beat() || !self.is_coarse(&node) => {
-                self.take_polished(&node, found);
+            Some(found) if found.bound() > self.value_to_beat() || !self.is_coarse(node) => {
+                self.take_polished(node, &found);
             }
-            Some(_) | None => self.halve_most_broken(&node),
+            Some(_) | None => self.halve_most_broken(node),
         }
     }
 
@@ -146,14 +150,14 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             if rows.is_empty() {
                 return Fate::Alive;
             }
-            let causes: Vec<Cause> = rows.iter().map(|(_, cause)| *cause).collect();
+            let causes = rows.causes.clone();
             if let Fate::Dead = self.add(node, rows, &causes) {
                 return Fate::Dead;
             }
         }
     }
 
-    fn add(&mut self, node: &mut Node<E>, rows: Vec<(Row, Cause)>, causes: &[Cause]) -> Fate {
+    fn add(&mut self, node: &mut Node<E>, rows: Asked, causes: &[Cause]) -> Fate {
         let bound = node.bound();
         self.programs += 1;
         match node.add(rows) {
@@ -175,34 +179,44 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     fn decide(&mut self, node: &Node<E>, decision: Decision<'_>) {
         match decision {
-            Decision::Choose(chosen, requirement) => {
-                let mut parent = node.clone();
-                parent.chosen.push(chosen);
-                self.choose(&parent, requirement);
-            }
+            Decision::Choose(chosen, requirement) => self.choose(node, Some(chosen), requirement),
             Decision::Stand(piece) => self.stand(node, piece),
         }
     }
 
     /// One child for each alternative; a later one also carries the closed negation of its elders that are single rows.
-    fn choose(&mut self, parent: &Node<E>, requirement: &Requirement) {
+    fn choose(&mut self, parent: &Node<E>, chosen: Option<Chosen>, requirement: &Requirement) {
         let cause = requirement.cause;
         let mut elders: Vec<Row> = Vec::new();
         let mut alive = Vec::new();
         for alternative in &requirement.alternatives {
-            let mut child = parent.clone();
-            child.depth += 1;
+            let mut child = self.child_of(parent);
+            child.chosen.extend(chosen);
             child.arcs.extend(alternative.arc.clone().map(|arc| (arc, cause)));
             let rows = alternative.rows.iter().chain(&elders);
             let rows = rows.map(|row| (row.clone(), cause)).collect();
-            if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
-                alive.push(child);
+            match self.add(&mut child, rows, &[cause]) {
+                Fate::Alive => alive.push(child),
+                Fate::Dead => self.spare.push(child),
             }
             if let ([row], None) = (&alternative.rows[..], &alternative.arc) {
                 elders.push(negated(row));
             }
         }
         self.push_all(alive);
+    }
+
+    /// A copy of `parent`, one deeper.
+    fn child_of(&mut self, parent: &Node<E>) -> Node<E> {
+        let mut child = match self.spare.pop() {
+            Some(mut spare) => {
+                spare.clone_from(parent);
+                spare
+            }
+            None => parent.clone(),
+        };
+        child.depth += 1;
+        child
     }
 
     /// The best first, so that what is made first does not hang on the order of the alternatives.
@@ -217,11 +231,13 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let ways = &self.problem.ways[piece];
         let mut alive = Vec::new();
         for &state in &ways.states {
-            let mut child = node.clone();
-            child.depth += 1;
+            let mut child = self.child_of(node);
             child.decided[piece] = Decided::Stands(state);
             match self.dead_among(&standing(&child)) {
-                Some(cause) => self.blame(cause),
+                Some(cause) => {
+                    self.blame(cause);
+                    self.spare.push(child);
+                }
                 None => alive.push(child),
             }
         }
@@ -232,14 +248,13 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     }
 
     fn left_out(&mut self, node: &Node<E>, piece: usize) -> Option<Node<E>> {
-        let mut child = node.clone();
-        child.depth += 1;
+        let mut child = self.child_of(node);
         child.decided[piece] = Decided::Out;
         child.presence -= self.problem.presence(piece);
         let cause = Cause { rule: crate::rules::RuleName::Size, piece, with: crate::rules::With::Itself };
         let variables = &self.problem.ground.variables.pieces[piece];
         let sizes = [Some(variables.width), variables.return_length, Some(variables.depth)];
-        let none = |variable| (Row::at_most(vec![(variable, 1.0)], 0.0), cause);
+        let none = |variable| (Row::at_most([(variable, 1.0)], 0.0), cause);
         let rows = sizes.into_iter().flatten().flat_map(|size| [none(size.up), none(size.beyond)]).collect();
         matches!(self.add(&mut child, rows, &[]), Fate::Alive).then_some(child)
     }
@@ -248,8 +263,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let (arc, cause) = node.arcs[place].clone();
         let mut alive = Vec::new();
         for half in arc.halves() {
-            let mut child = node.clone();
-            child.depth += 1;
+            let mut child = self.child_of(node);
             let rows = half.clone().as_alternative().rows.into_iter().map(|row| (row, cause)).collect();
             child.arcs[place] = (half, cause);
             if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
@@ -274,7 +288,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     }
 
     /// A polished layout may break what the chords' optimum kept: then that is decided first.
-    fn take_polished(&mut self, node: &Node<E>, polished: Node<E>) {
+    fn take_polished(&mut self, node: &Node<E>, polished: &Node<E>) {
         let values = polished.engine.values().to_vec();
         match next(self.problem, node, &values) {
             Some(decision) => self.decide(node, decision),
@@ -283,19 +297,19 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     }
 
     /// All but the routes holds in `found`, which stands under `node`.
-    fn finish(&mut self, node: &Node<E>, found: Node<E>) {
+    fn finish(&mut self, node: &Node<E>, found: &Node<E>) {
         if self.problem.plain {
             self.keep(node, found);
             return;
         }
-        let poses: Vec<_> = standing(&found).into_iter().map(|state| &self.problem.states[state].pose).collect();
-        let layout = layout_of(self.problem, &found);
+        let poses: Vec<_> = standing(found).into_iter().map(|state| &self.problem.states[state].pose).collect();
+        let layout = layout_of(self.problem, found);
         let ground = &self.problem.ground;
         let too_narrow = route::first_too_narrow(ground, self.floor, &poses, &layout);
         match too_narrow.or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout)) {
             None => self.keep(node, found),
             Some(Mend { mut requirement, is_exhaustive }) => {
-                self.problem.strike_impossible(&mut requirement, &standing(&found));
+                self.problem.strike_impossible(&mut requirement, &standing(found));
                 let offered = requirement.alternatives.len();
                 // What holds already has not mended the route, and would be chosen for ever.
                 requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
@@ -305,16 +319,16 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                 if requirement.alternatives.is_empty() {
                     self.blame(requirement.cause);
                 }
-                self.choose(node, &requirement);
+                self.choose(node, None, &requirement);
             }
         }
     }
 
     /// Keeps the layout where it is the best so far, and goes on under its node where the chords still promise more.
-    fn keep(&mut self, node: &Node<E>, found: Node<E>) {
+    fn keep(&mut self, node: &Node<E>, found: &Node<E>) {
         let value = found.bound();
         if self.value_to_beat() < value {
-            self.best = Some(found);
+            self.best = Some(found.clone());
         }
         if self.is_hopeless(node.bound()) {
             self.unseen = self.unseen.max(node.bound());
@@ -364,7 +378,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
 /// `row` turned round: at least what it allows at most.
 fn negated(row: &Row) -> Row {
-    Row::at_least(row.terms.clone(), row.most)
+    Row::at_least(row.terms.iter().copied(), row.most)
 }
 
 /// How a node's pieces stand.

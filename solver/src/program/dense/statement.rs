@@ -1,14 +1,16 @@
 //! The program as it was written: objective, bounds and rows, and what can be proved from them alone.
 
+use std::sync::Arc;
+
 use crate::program::row::Row;
 use crate::program::tolerance;
 
-/// Rows flat, one after the other, so that a clone is a few copies.
-#[derive(Debug, Clone)]
+/// Rows flat, one after the other, so that a clone is a few copies; what no row changes is shared.
+#[derive(Debug)]
 pub(super) struct Statement {
-    pub(super) objective: Vec<f64>,
-    pub(super) lower: Vec<f64>,
-    pub(super) upper: Vec<f64>,
+    pub(super) objective: Arc<[f64]>,
+    pub(super) lower: Arc<[f64]>,
+    pub(super) upper: Arc<[f64]>,
     /// All terms of all rows: variable and coefficient.
     terms: Vec<(usize, f64)>,
     /// End of each row in `terms`.
@@ -17,12 +19,34 @@ pub(super) struct Statement {
     most: Vec<f64>,
 }
 
+impl Clone for Statement {
+    fn clone(&self) -> Self {
+        Self {
+            objective: Arc::clone(&self.objective),
+            lower: Arc::clone(&self.lower),
+            upper: Arc::clone(&self.upper),
+            terms: self.terms.clone(),
+            ends: self.ends.clone(),
+            most: self.most.clone(),
+        }
+    }
+
+    fn clone_from(&mut self, source: &Self) {
+        self.objective.clone_from(&source.objective);
+        self.lower.clone_from(&source.lower);
+        self.upper.clone_from(&source.upper);
+        self.terms.clone_from(&source.terms);
+        self.ends.clone_from(&source.ends);
+        self.most.clone_from(&source.most);
+    }
+}
+
 impl Statement {
     pub(super) fn new(objective: &[f64], bounds: &[(f64, f64)]) -> Self {
         let mut objective = objective.to_vec();
         objective.resize(bounds.len(), 0.0);
         Self {
-            objective,
+            objective: objective.into(),
             lower: bounds.iter().map(|(lower, _)| *lower).collect(),
             upper: bounds.iter().map(|(_, upper)| *upper).collect(),
             terms: Vec::new(),
@@ -58,7 +82,7 @@ impl Statement {
 
     /// Some variable's bounds leave it no value.
     pub(super) fn crossed(&self) -> bool {
-        self.lower.iter().zip(&self.upper).any(|(lower, upper)| lower > upper)
+        self.lower.iter().zip(self.upper.iter()).any(|(lower, upper)| lower > upper)
     }
 
     /// Objective at a point.
@@ -68,13 +92,13 @@ impl Statement {
 
     /// Size of the figures that make up the objective, for judging rounding.
     pub(super) fn scale(&self) -> f64 {
-        let reach = self.lower.iter().zip(&self.upper).map(|(lower, upper)| lower.abs().max(upper.abs()));
+        let reach = self.lower.iter().zip(self.upper.iter()).map(|(lower, upper)| lower.abs().max(upper.abs()));
         self.objective.iter().zip(reach).map(|(weight, reach)| weight.abs() * reach).sum()
     }
 
     /// The point moved into the bounds, and onto those that it all but touches.
     pub(super) fn cleaned(&self, point: &[f64]) -> Vec<f64> {
-        let bounds = self.lower.iter().zip(&self.upper);
+        let bounds = self.lower.iter().zip(self.upper.iter());
         point
             .iter()
             .zip(bounds)
@@ -106,7 +130,7 @@ impl Statement {
                 rest[*variable] -= weight * coefficient;
             }
         }
-        let bounds = self.lower.iter().zip(&self.upper);
+        let bounds = self.lower.iter().zip(self.upper.iter());
         bound + rest.iter().zip(bounds).map(|(rest, (lower, upper))| (rest * lower).max(rest * upper)).sum::<f64>()
     }
 

@@ -22,7 +22,7 @@ pub(super) enum Leaving {
 
 /// The basis. A column stands for a variable at a bound or a tight row; index `variable` for a variable and
 /// `variables + row` for the slack of a row.
-#[derive(Debug, Clone)]
+#[derive(Debug)]
 pub(super) struct Tableau {
     /// What stands in each column; always as many columns as variables.
     pub(super) columns: Vec<usize>,
@@ -42,6 +42,32 @@ pub(super) struct Tableau {
     pub(super) values: Vec<f64>,
 }
 
+impl Clone for Tableau {
+    fn clone(&self) -> Self {
+        Self {
+            columns: self.columns.clone(),
+            high: self.high.clone(),
+            reduced: self.reduced.clone(),
+            lines: self.lines.clone(),
+            cells: self.cells.clone(),
+            place: self.place.clone(),
+            tight: self.tight.clone(),
+            values: self.values.clone(),
+        }
+    }
+
+    fn clone_from(&mut self, source: &Self) {
+        self.columns.clone_from(&source.columns);
+        self.high.clone_from(&source.high);
+        self.reduced.clone_from(&source.reduced);
+        self.lines.clone_from(&source.lines);
+        self.cells.clone_from(&source.cells);
+        self.place.clone_from(&source.place);
+        self.tight.clone_from(&source.tight);
+        self.values.clone_from(&source.values);
+    }
+}
+
 impl Tableau {
     /// Each variable at its better bound, the lower where it is all the same; no row tight.
     pub(super) fn start(statement: &Statement) -> Self {
@@ -53,7 +79,7 @@ impl Tableau {
         Self {
             columns: (0..variables).collect(),
             high,
-            reduced: statement.objective.clone(),
+            reduced: statement.objective.to_vec(),
             lines: Vec::new(),
             cells: Vec::new(),
             place: (0..variables).map(Place::Column).collect(),

@@ -38,7 +38,7 @@ fn clear_of(wall: &SiteWall, pose: &Pose<'_>, clear: f64) -> Requirement {
     let off = Linear::default().plus(&off, -1.0).shifted(-wall.start.dot(wall.inward));
     let low = Linear::default().plus(&pose.main().reach(-wall.along), -1.0).shifted(-wall.start.dot(wall.along));
     let high = pose.main().reach(wall.along).shifted(-wall.start.dot(wall.along));
-    let one = |row| Alternative { rows: vec![row], arc: None };
+    let one = |row| Alternative::of_rows(vec![row]);
     let alternatives = vec![
         one(off.at_least(clear)),
         one(off.at_most(-1.0)),

@@ -1,5 +1,7 @@
 //! What a rule asks of a layout: one of several alternatives, each a few linear rows.
 
+use std::rc::Rc;
+
 use elbowroom_model::{FixedId, ItemId, Point, WallId};
 
 use super::linear::LinearPoint;
@@ -11,6 +13,9 @@ pub const TOLERANCE: f64 = 1e-6;
 
 /// Angle between the sides of the polygon around a round gap, radians: it reaches a four-hundredth beyond the arc.
 const FAN_STEP: f64 = 7.5 * std::f64::consts::PI / 180.0;
+
+/// A sector is cut so that neither side is less than this share of it.
+const LEAST_SHARE: f64 = 0.1;
 
 /// One thing that must hold: at least one of the alternatives.
 #[derive(Debug, Clone, PartialEq)]
@@ -26,15 +31,18 @@ pub struct Requirement {
 pub struct Alternative {
     /// All of these must hold.
     pub rows: Vec<Row>,
-    /// A round gap: the rows hold the corner in its sector and beyond the chord, the arc says the rest.
+    /// A round gap must hold too: see [`Arc::rows`] for the rows that a program can hold it by.
     pub arc: Option<Arc>,
+    /// Where not empty, one of these must hold too, each of which implies the rows: a search that finds no place for the
+    /// rows need not try any of them.
+    pub finer: Vec<Alternative>,
 }
 
 /// A corner that must stay `radius` away from another, seen under an angle between two directions.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Arc {
     /// From the one corner to the other.
-    pub between: LinearPoint,
+    pub between: Rc<LinearPoint>,
     /// How far they must be apart, mm.
     pub radius: f64,
     /// Unit vector where the sector starts.
@@ -152,18 +160,13 @@ impl Requirement {
     /// Something that must hold with no choice.
     #[must_use]
     pub fn always(cause: Cause, rows: Vec<Row>) -> Self {
-        Self { cause, alternatives: vec![Alternative { rows, arc: None }] }
+        Self { cause, alternatives: vec![Alternative::of_rows(rows)] }
     }
 
     /// The same with each round gap as the polygon around it: never less, and rows alone.
     #[must_use]
     pub fn with_polygons(self) -> Self {
-        let each = self.alternatives.into_iter();
-        let alternatives = each.flat_map(|mut alternative| match alternative.arc.take() {
-            Some(arc) => arc.fan(),
-            None => vec![alternative],
-        });
-        Self { cause: self.cause, alternatives: alternatives.collect() }
+        Self { cause: self.cause, alternatives: with_polygons(self.alternatives) }
     }
 
     /// Whether it holds at `values`.
@@ -173,12 +176,62 @@ impl Requirement {
     }
 }
 
+fn with_polygons(alternatives: Vec<Alternative>) -> Vec<Alternative> {
+    let mut found: Vec<Alternative> = Vec::new();
+    for mut alternative in alternatives {
+        let ways = match alternative.arc.take() {
+            Some(arc) => arc.fan(),
+            None => vec![Alternative { finer: with_polygons(alternative.finer), ..alternative }],
+        };
+        for way in ways {
+            if !found.iter().any(|other| other.is_nearly(&way)) {
+                found.push(way);
+            }
+        }
+    }
+    found
+}
+
 impl Alternative {
+    /// These rows and no more.
+    #[must_use]
+    pub const fn of_rows(rows: Vec<Row>) -> Self {
+        Self { rows, arc: None, finer: Vec::new() }
+    }
+
     /// Whether it holds at `values`; a round gap by its true distance.
     #[must_use]
     pub fn holds(&self, values: &[f64]) -> bool {
         self.rows.iter().all(|row| row.excess(values) <= TOLERANCE)
-            && self.arc.as_ref().is_none_or(|arc| arc.excess(values) <= TOLERANCE)
+            && self.arc.as_ref().is_none_or(|arc| arc.holds(values))
+            && (self.finer.is_empty() || self.finer.iter().any(|finer| finer.holds(values)))
+    }
+
+    /// By how much what is broken most of it is broken at `values`, mm; 0 where nothing is.
+    #[must_use]
+    pub fn shortfall(&self, values: &[f64]) -> f64 {
+        let rows = self.rows.iter().map(|row| row.excess(values)).fold(0.0, f64::max);
+        self.arc.as_ref().map_or(rows, |arc| rows.max(arc.out_of_sector(values)))
+    }
+
+    /// The rows that each make it hold by itself: negated they exclude nothing else.
+    pub fn sufficient(&self) -> impl Iterator<Item = &Row> {
+        let alone = |one: &'_ Self| one.arc.is_none() && one.finer.is_empty() && one.rows.len() == 1;
+        let finer = self.finer.iter().filter(move |finer| alone(finer)).flat_map(|finer| &finer.rows);
+        let own = alone(self).then_some(&self.rows);
+        own.into_iter().flatten().chain(finer)
+    }
+
+    /// The same rows, rounding aside.
+    fn is_nearly(&self, other: &Self) -> bool {
+        let plain = |one: &Self| one.arc.is_none() && one.finer.is_empty();
+        let same = |(a, b): (&Row, &Row)| {
+            let terms = a.terms.iter().zip(&b.terms);
+            a.terms.len() == b.terms.len()
+                && (a.most - b.most).abs() <= TOLERANCE
+                && terms.into_iter().all(|(a, b)| a.0 == b.0 && (a.1 - b.1).abs() <= 1e-12)
+        };
+        plain(self) && plain(other) && self.rows.len() == other.rows.len() && self.rows.iter().zip(&other.rows).all(same)
     }
 }
 
@@ -201,16 +254,40 @@ impl Arc {
         (self.from + self.to).unit().unwrap_or(self.from)
     }
 
-    /// The sector as an alternative: in its cone, beyond its chord.
+    /// The sector as an alternative.
     #[must_use]
-    pub fn as_alternative(self) -> Alternative {
-        let chord = self.radius * (self.angle() / 2.0).cos();
-        let rows = vec![
+    pub const fn as_alternative(self) -> Alternative {
+        Alternative { rows: Vec::new(), arc: Some(self), finer: Vec::new() }
+    }
+
+    /// What a program can hold of it: in its cone, beyond its chord.
+    #[must_use]
+    pub fn rows(&self) -> [Row; 3] {
+        [
             self.between.along(self.from.left()).at_least(0.0),
             self.between.along(self.to.left()).at_most(0.0),
-            self.between.along(self.middle()).at_least(chord),
-        ];
-        Alternative { rows, arc: Some(self) }
+            self.between.along(self.middle()).at_least(self.chord()),
+        ]
+    }
+
+    /// Whether the corner is in the sector, and far enough.
+    #[must_use]
+    pub fn holds(&self, values: &[f64]) -> bool {
+        let between = self.between.at(values);
+        between.norm() >= self.radius - TOLERANCE
+            && between.dot(self.from.left()) >= -TOLERANCE
+            && between.dot(self.to.left()) <= TOLERANCE
+    }
+
+    /// By how much the rows are broken at `values`, mm.
+    fn out_of_sector(&self, values: &[f64]) -> f64 {
+        let between = self.between.at(values);
+        let cone = between.dot(self.to.left()).max(-between.dot(self.from.left()));
+        cone.max(self.chord() - between.dot(self.middle()))
+    }
+
+    fn chord(&self) -> f64 {
+        self.radius * (self.angle() / 2.0).cos()
     }
 
     /// Directions across the sector, [`FAN_STEP`] apart at most, each an alternative: beyond the tangent there.
@@ -222,14 +299,18 @@ impl Arc {
             self.from * cos + self.from.left() * sin
         };
         let beyond = |towards: Point| vec![self.between.along(towards).at_least(self.radius)];
-        (0..=steps as usize).map(|step| Alternative { rows: beyond(towards(step)), arc: None }).collect()
+        (0..=steps as usize).map(|step| Alternative::of_rows(beyond(towards(step)))).collect()
     }
 
-    /// The two halves of the sector.
+    /// The sector cut in two where the corner lies at `values`, or half-way where that is near one of its ends.
     #[must_use]
-    pub fn halves(&self) -> [Self; 2] {
-        let middle = self.middle();
-        [Self { to: middle, ..self.clone() }, Self { from: middle, ..self.clone() }]
+    pub fn cut(&self, values: &[f64]) -> [Self; 2] {
+        let least = self.angle() * LEAST_SHARE;
+        let towards = self.between.at(values).unit().unwrap_or(self.middle());
+        let is_inside = |from: Point, to: Point| from.cross(to).atan2(from.dot(to)) >= least;
+        let inside = is_inside(self.from, towards) && is_inside(towards, self.to);
+        let at = if inside { towards } else { self.middle() };
+        [Self { to: at, ..self.clone() }, Self { from: at, ..self.clone() }]
     }
 
     /// The safe row at `values`: beyond the tangent in the present direction, held within the sector.

@@ -155,7 +155,7 @@ impl Scene<'_> {
         if from >= high - AT_END || to <= low + AT_END {
             let near = ends[1].along(along).plus(&outline.reach(-along), 1.0).at_least(BEFORE);
             let far = outline.reach(along).plus(&ends[0].along(along), -1.0).at_least(BEFORE);
-            found.push(Alternative { rows: vec![near, far], arc: None });
+            found.push(Alternative::of_rows(vec![near, far]));
         }
         found
     }

@@ -4,6 +4,9 @@
 //! corner of one is far enough from a corner of the other. So the alternatives are one for each edge normal of both,
 //! and one sector for each corner between two normals.
 
+use std::f64::consts::FRAC_1_SQRT_2;
+use std::rc::Rc;
+
 use elbowroom_model::Point;
 
 use super::linear::LinearPoint;
@@ -19,23 +22,60 @@ const SAME_DIRECTION: f64 = 1e-9;
 #[must_use]
 pub(super) fn apart(first: &Outline, second: &Outline, gap: f64) -> Vec<Alternative> {
     let directions = directions_between(first, second);
+    if gap > 0.0
+        && let Some(quarters) = quarters(&directions)
+    {
+        return quarter_ways((first, second), &directions, quarters, gap);
+    }
     let mut ways: Vec<Alternative> = directions.iter().map(|m| beyond(first, second, *m, gap)).collect();
     if gap > 0.0 {
         let sectors = sectors(&directions);
         ways.extend(sectors.into_iter().map(|(from, to)| {
             let middle = (from + to).unit().unwrap_or(from);
-            let between = second.furthest(-middle).from(first.furthest(middle));
+            let between = Rc::new(second.furthest(-middle).from(first.furthest(middle)));
             Arc { between, radius: gap, from, to }.as_alternative()
         }));
     }
     ways
 }
 
+/// The four directions that all of these are of, where they are square to one another.
+fn quarters(directions: &[Point]) -> Option<[Point; 4]> {
+    let first = *directions.first()?;
+    let quarters = [first, first.left(), -first, first.right()];
+    directions.iter().all(|m| quarters.iter().any(|quarter| same(*m, *quarter))).then_some(quarters)
+}
+
+/// The ways `second` can stand `gap` away within an eighth of a turn of each of four directions that the edges of both are
+/// square to: in that direction alone it is then away by the gap's share of an eighth.
+fn quarter_ways(
+    (first, second): (&Outline, &Outline),
+    edges: &[Point],
+    quarters: [Point; 4],
+    gap: f64,
+) -> Vec<Alternative> {
+    let diagonals = quarters.map(|quarter| (quarter + quarter.left()) * FRAC_1_SQRT_2);
+    let between = diagonals.map(|middle| Rc::new(second.furthest(-middle).from(first.furthest(middle))));
+    let way = |i: usize| {
+        let (towards, before, after) = (quarters[i], (i + 3) % 4, i);
+        let along = between[after].along(towards);
+        let arc = |corner: usize, from, to| Arc { between: Rc::clone(&between[corner]), radius: gap, from, to };
+        let mut finer = Vec::with_capacity(3);
+        if edges.iter().any(|edge| same(*edge, towards)) {
+            finer.push(Alternative::of_rows(vec![along.at_least(gap)]));
+        }
+        finer.push(arc(before, diagonals[before], towards).as_alternative());
+        finer.push(arc(after, towards, diagonals[after]).as_alternative());
+        Alternative { rows: vec![along.at_least(gap * FRAC_1_SQRT_2)], arc: None, finer }
+    };
+    (0..4).map(way).collect()
+}
+
 /// `second` lies beyond `first` in direction `towards`, `gap` away.
 #[must_use]
 pub(super) fn beyond(first: &Outline, second: &Outline, towards: Point, gap: f64) -> Alternative {
     let between = second.furthest(-towards).from(first.furthest(towards));
-    Alternative { rows: vec![between.along(towards).at_least(gap)], arc: None }
+    Alternative::of_rows(vec![between.along(towards).at_least(gap)])
 }
 
 /// The ways `shape` can keep out of a fixed convex polygon.
@@ -103,7 +143,7 @@ fn out_of_round(shape: &Outline, rounds: &[Round]) -> Vec<Alternative> {
     let flats = distinct(flats);
     let flat = |m: &Point| {
         let rows = vec![shape.furthest(-*m).along(*m).at_least(reach(*m))];
-        Alternative { rows, arc: None }
+        Alternative::of_rows(rows)
     };
     let mut ways: Vec<Alternative> = flats.iter().map(flat).collect();
     for round in rounds {
@@ -123,7 +163,7 @@ fn round_sectors(shape: &Outline, round: &Round) -> Vec<Alternative> {
     let sector = |pair: &[Point]| {
         let (from, to) = (pair[0], pair[1]);
         let middle = (from + to).unit().unwrap_or(from);
-        let between = shape.furthest(-middle).from(&LinearPoint::fixed(round.corner));
+        let between = Rc::new(shape.furthest(-middle).from(&LinearPoint::fixed(round.corner)));
         Arc { between, radius: round.radius, from, to }.as_alternative()
     };
     cuts.windows(2).map(sector).collect()

@@ -19,7 +19,7 @@ impl LayoutRule for Steps {
         let step = |step: &elbowroom_model::Step| {
             let rows = [(pose.width(), step.width), (pose.depth(), step.depth)];
             let rows = rows.iter().flat_map(|(size, figure)| [size.at_least(*figure), size.at_most(*figure)]);
-            Alternative { rows: rows.collect(), arc: None }
+            Alternative::of_rows(rows.collect())
         };
         // The largest first: what fits at its largest need not be tried smaller.
         vec![Requirement { cause, alternatives: pose.piece.steps.iter().rev().map(step).collect() }]

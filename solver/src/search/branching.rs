@@ -1,5 +1,7 @@
 //! Which decision a node takes next: what its optimum breaks, with the fewest alternatives left.
 
+use std::rc::Rc;
+
 use super::node::{Chosen, Decided, Node};
 use super::problem::Problem;
 use crate::program::Engine;
@@ -9,6 +11,8 @@ use crate::rules::{Requirement, TOLERANCE};
 pub(super) enum Decision<'p> {
     /// Pick one alternative of a requirement of the rules.
     Choose(Chosen, &'p Requirement),
+    /// Pick one of what an alternative that was picked asks for besides.
+    Refine(usize, Rc<Requirement>),
     /// Pick a stand of a piece, or leave it out.
     Stand(usize),
 }
@@ -39,6 +43,12 @@ pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<E>, valu
             offer(urgency, Decision::Choose(chosen, requirement));
         }
     });
+    for (place, requirement) in node.finer.iter().enumerate() {
+        if !requirement.holds(values) {
+            let urgency = Urgency { open: requirement.alternatives.len(), broken: shortfall(requirement, values) };
+            offer(urgency, Decision::Refine(place, Rc::clone(requirement)));
+        }
+    }
     for (piece, decided) in node.decided.iter().enumerate() {
         if *decided == Decided::Open {
             let ways = &problem.ways[piece];
@@ -51,10 +61,8 @@ pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<E>, valu
 
 /// How much is lacking to the alternative that is nearest to hold, mm.
 fn shortfall(requirement: &Requirement, values: &[f64]) -> f64 {
-    let lacking = |alternative: &crate::rules::Alternative| {
-        alternative.rows.iter().map(|row| row.excess(values)).fold(0.0, f64::max)
-    };
-    requirement.alternatives.iter().map(lacking).fold(f64::INFINITY, f64::min)
+    let lacking = requirement.alternatives.iter().map(|alternative| alternative.shortfall(values));
+    lacking.fold(f64::INFINITY, f64::min)
 }
 
 /// Every requirement with a choice that concerns what is decided.

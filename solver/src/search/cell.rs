@@ -36,7 +36,8 @@ impl Ranges<'_> {
     }
 
     fn is_impossible(&self, alternative: &Alternative) -> bool {
-        alternative.rows.iter().any(|row| self.activity(row).0 > row.most + TOLERANCE)
+        let is_broken = |row: &Row| self.activity(row).0 > row.most + TOLERANCE;
+        alternative.rows.iter().any(is_broken) || alternative.arc.as_ref().is_some_and(|arc| arc.rows().iter().any(is_broken))
     }
 
     /// Takes out what no point within the ranges can meet.
@@ -44,8 +45,19 @@ impl Ranges<'_> {
         requirement.alternatives.retain(|alternative| !self.is_impossible(alternative));
     }
 
+    /// The same of what is finer, down to the last: worth it where a requirement is asked again and again.
+    fn strike_impossible_finer(&self, requirement: &mut Requirement) {
+        requirement.alternatives.retain_mut(|alternative| {
+            let had_finer = !alternative.finer.is_empty();
+            alternative.finer.retain(|finer| !self.is_impossible(finer));
+            !had_finer || !alternative.finer.is_empty()
+        });
+    }
+
     fn is_certain(&self, alternative: &Alternative) -> bool {
-        alternative.arc.is_none() && alternative.rows.iter().all(|row| self.activity(row).1 <= row.most)
+        alternative.arc.is_none()
+            && alternative.rows.iter().all(|row| self.activity(row).1 <= row.most)
+            && (alternative.finer.is_empty() || alternative.finer.iter().any(|finer| self.is_certain(finer)))
     }
 }
 
@@ -58,6 +70,7 @@ impl Cell {
                 continue;
             }
             ranges.strike_impossible(&mut requirement);
+            ranges.strike_impossible_finer(&mut requirement);
             cell.take(requirement);
         }
         cell
@@ -78,6 +91,9 @@ impl Cell {
             [] => self.dead = self.dead.or(Some(cause)),
             [only] if only.arc.is_none() => {
                 self.always.extend(std::mem::take(&mut only.rows).into_iter().map(|row| (row, cause)));
+                if !only.finer.is_empty() {
+                    self.take(Requirement { cause, alternatives: std::mem::take(&mut only.finer) });
+                }
             }
             _ => self.choices.push(requirement),
         }

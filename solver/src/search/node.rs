@@ -4,7 +4,7 @@ use std::cmp::Ordering;
 use std::rc::Rc;
 
 use crate::program::{Engine, Row, Status};
-use crate::rules::{Arc, Cause};
+use crate::rules::{Arc, Cause, Requirement};
 
 /// What has been decided of one piece.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -33,6 +33,8 @@ pub(super) struct Node<E> {
     pub(super) engine: E,
     pub(super) decided: Vec<Decided>,
     pub(super) chosen: Vec<Chosen>,
+    /// What is yet to be chosen from, since the coarse of it was chosen.
+    pub(super) finer: Vec<Rc<Requirement>>,
     /// Round gaps that hold by their chords only.
     pub(super) arcs: Vec<(Arc, Cause)>,
     /// What the pieces that stand, or still may, count by standing.
@@ -47,6 +49,7 @@ impl<E: Clone> Clone for Node<E> {
             engine: self.engine.clone(),
             decided: self.decided.clone(),
             chosen: self.chosen.clone(),
+            finer: self.finer.clone(),
             arcs: self.arcs.clone(),
             trail: self.trail.clone(),
             ..*self
@@ -57,6 +60,7 @@ impl<E: Clone> Clone for Node<E> {
         self.engine.clone_from(&source.engine);
         self.decided.clone_from(&source.decided);
         self.chosen.clone_from(&source.chosen);
+        self.finer.clone_from(&source.finer);
         self.arcs.clone_from(&source.arcs);
         self.trail.clone_from(&source.trail);
         (self.presence, self.depth) = (source.presence, source.depth);

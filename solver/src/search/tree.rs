@@ -1,6 +1,7 @@
 //! The tree of one arrangement: best bound first, fewest open alternatives, nothing searched twice.
 
 use std::collections::{BTreeMap, BinaryHeap};
+use std::rc::Rc;
 
 use super::branching::{Decision, next, standing};
 use super::node::{Asked, Chosen, Decided, Node, Queued};
@@ -10,7 +11,7 @@ use crate::layout::Layout;
 use crate::program::{Engine, Row, Status};
 use crate::routes::Floor;
 use crate::rules::route::{self, Mend};
-use crate::rules::{Cause, Requirement, TOLERANCE};
+use crate::rules::{Arc, Cause, Requirement, TOLERANCE};
 
 /// A round gap is not halved below this angle, radians: its chord lies within a thousandth of a millimetre of the arc.
 const FINEST_SECTOR: f64 = 0.1 * std::f64::consts::PI / 180.0;
@@ -111,7 +112,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let presence = (0..decided.len()).filter(|piece| decided[*piece] != Decided::Out);
         let presence = presence.map(|piece| self.problem.presence(piece)).sum();
         let engine = E::start(&self.problem.objective(), &self.problem.bounds());
-        let node = Node { engine, decided, chosen: Vec::new(), arcs: Vec::new(), presence, depth: 0, trail: None };
+        let node = Node { engine, decided, chosen: Vec::new(), finer: Vec::new(), arcs: Vec::new(), presence, depth: 0, trail: None };
         if let Some(cause) = self.dead_among(&standing(&node)) {
             self.blame(cause);
             return;
@@ -139,7 +140,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             Some(found) if found.bound() > self.value_to_beat() || !self.is_coarse(node) => {
                 self.take_polished(node, &found);
             }
-            Some(_) | None => self.halve_most_broken(node),
+            Some(found) => self.cut_most_broken(node, &found),
+            None => self.cut_most_broken(node, node),
         }
     }
 
@@ -180,6 +182,11 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn decide(&mut self, node: &Node<E>, decision: Decision<'_>) {
         match decision {
             Decision::Choose(chosen, requirement) => self.choose(node, Some(chosen), requirement),
+            Decision::Refine(place, requirement) => {
+                let mut parent = node.clone();
+                parent.finer.swap_remove(place);
+                self.choose(&parent, None, &requirement);
+            }
             Decision::Stand(piece) => self.stand(node, piece),
         }
     }
@@ -192,16 +199,18 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         for alternative in &requirement.alternatives {
             let mut child = self.child_of(parent);
             child.chosen.extend(chosen);
+            if !alternative.finer.is_empty() {
+                child.finer.push(Rc::new(Requirement { cause, alternatives: alternative.finer.clone() }));
+            }
             child.arcs.extend(alternative.arc.clone().map(|arc| (arc, cause)));
-            let rows = alternative.rows.iter().chain(&elders);
-            let rows = rows.map(|row| (row.clone(), cause)).collect();
+            let arc = alternative.arc.iter().flat_map(Arc::rows);
+            let rows = alternative.rows.iter().cloned().chain(arc).chain(elders.iter().cloned());
+            let rows = rows.map(|row| (row, cause)).collect();
             match self.add(&mut child, rows, &[cause]) {
                 Fate::Alive => alive.push(child),
                 Fate::Dead => self.spare.push(child),
             }
-            if let ([row], None) = (&alternative.rows[..], &alternative.arc) {
-                elders.push(negated(row));
-            }
+            elders.extend(alternative.sufficient().map(negated));
         }
         self.push_all(alive);
     }
@@ -259,12 +268,12 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         matches!(self.add(&mut child, rows, &[]), Fate::Alive).then_some(child)
     }
 
-    fn halve(&mut self, node: &Node<E>, place: usize) {
+    fn cut(&mut self, node: &Node<E>, place: usize, at: &[f64]) {
         let (arc, cause) = node.arcs[place].clone();
         let mut alive = Vec::new();
-        for half in arc.halves() {
+        for half in arc.cut(at) {
             let mut child = self.child_of(node);
-            let rows = half.clone().as_alternative().rows.into_iter().map(|row| (row, cause)).collect();
+            let rows = half.rows().into_iter().map(|row| (row, cause)).collect();
             child.arcs[place] = (half, cause);
             if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
                 alive.push(child);
@@ -273,13 +282,14 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         self.push_all(alive);
     }
 
-    /// Where tangents leave no place, or cost more than a proof allows, the chords are too coarse yet.
-    fn halve_most_broken(&mut self, node: &Node<E>) {
+    /// Where tangents leave no place, or cost more than a proof allows, the chords are too coarse yet: the worst sector is
+    /// cut where its corner lies in `found`.
+    fn cut_most_broken(&mut self, node: &Node<E>, found: &Node<E>) {
         let excess = |place: &usize| node.arcs[*place].0.excess(node.engine.values());
-        let halved = (0..node.arcs.len())
+        let places = (0..node.arcs.len())
             .filter(|place| excess(place) > TOLERANCE && node.arcs[*place].0.angle() > FINEST_SECTOR);
-        match halved.max_by(|a, b| excess(a).total_cmp(&excess(b)).then(b.cmp(a))) {
-            Some(place) => self.halve(node, place),
+        match places.max_by(|a, b| excess(a).total_cmp(&excess(b)).then(b.cmp(a))) {
+            Some(place) => self.cut(node, place, found.engine.values()),
             None => {
                 self.unseen = self.unseen.max(node.bound());
                 node.arcs.iter().for_each(|(_, cause)| self.blame(*cause));
@@ -333,7 +343,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         if self.is_hopeless(node.bound()) {
             self.unseen = self.unseen.max(node.bound());
         } else {
-            self.halve_most_broken(node);
+            self.cut_most_broken(node, found);
         }
     }
 

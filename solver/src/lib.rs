@@ -44,7 +44,7 @@ pub struct Limits {
 
 impl Default for Limits {
     fn default() -> Self {
-        Self { shown: 6, nodes: 2_000, by: None }
+        Self { shown: 6, nodes: 3_000, by: None }
     }
 }
 

@@ -18,7 +18,7 @@ const WORTH_THREADS: usize = 6;
 
 /// Nodes that all arrangements of a room of [`USUAL_PIECES`] pieces may take together, and that each is given at least:
 /// hostile rooms end too. A node costs about the square of the number of pieces.
-const NODES_OF_ALL: usize = 60_000;
+const NODES_OF_ALL: usize = 90_000;
 const NODES_OF_EACH: usize = 10;
 const USUAL_PIECES: usize = 6;
 

@@ -156,9 +156,9 @@ fn the_klee_minty_cube_is_climbed() {
 fn what_is_not_a_number_is_refused_for_good() {
     fn refused<E: Engine>() {
         for row in [
-            Row { terms: vec![(0, f64::NAN)], most: 1.0 },
-            Row { terms: vec![(0, 1.0)], most: f64::INFINITY },
-            Row { terms: vec![(9, 1.0)], most: 1.0 },
+            Row { terms: [(0, f64::NAN)].into_iter().collect(), most: 1.0 },
+            Row { terms: [(0, 1.0)].into_iter().collect(), most: f64::INFINITY },
+            Row { terms: [(9, 1.0)].into_iter().collect(), most: 1.0 },
         ] {
             let mut engine = E::start(&[1.0], &[(0.0, 5.0)]);
             assert_eq!(engine.add(&[row]), Status::Interrupted);
@@ -172,7 +172,10 @@ fn what_is_not_a_number_is_refused_for_good() {
     }
     refused::<Dense>();
     refused::<MicrolpEngine>();
-    assert_eq!(once::maximise(&[1.0], &[(0.0, 1.0)], &[Row { terms: vec![(0, f64::NAN)], most: 1.0 }]), None);
+    assert_eq!(
+        once::maximise(&[1.0], &[(0.0, 1.0)], &[Row { terms: [(0, f64::NAN)].into_iter().collect(), most: 1.0 }]),
+        None
+    );
 }
 
 #[test]

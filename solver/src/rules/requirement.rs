@@ -231,7 +231,10 @@ impl Alternative {
                 && (a.most - b.most).abs() <= TOLERANCE
                 && terms.into_iter().all(|(a, b)| a.0 == b.0 && (a.1 - b.1).abs() <= 1e-12)
         };
-        plain(self) && plain(other) && self.rows.len() == other.rows.len() && self.rows.iter().zip(&other.rows).all(same)
+        plain(self)
+            && plain(other)
+            && self.rows.len() == other.rows.len()
+            && self.rows.iter().zip(&other.rows).all(same)
     }
 }
 

@@ -37,7 +37,8 @@ impl Ranges<'_> {
 
     fn is_impossible(&self, alternative: &Alternative) -> bool {
         let is_broken = |row: &Row| self.activity(row).0 > row.most + TOLERANCE;
-        alternative.rows.iter().any(is_broken) || alternative.arc.as_ref().is_some_and(|arc| arc.rows().iter().any(is_broken))
+        alternative.rows.iter().any(is_broken)
+            || alternative.arc.as_ref().is_some_and(|arc| arc.rows().iter().any(is_broken))
     }
 
     /// Takes out what no point within the ranges can meet.

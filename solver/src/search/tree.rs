@@ -112,7 +112,16 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let presence = (0..decided.len()).filter(|piece| decided[*piece] != Decided::Out);
         let presence = presence.map(|piece| self.problem.presence(piece)).sum();
         let engine = E::start(&self.problem.objective(), &self.problem.bounds());
-        let node = Node { engine, decided, chosen: Vec::new(), finer: Vec::new(), arcs: Vec::new(), presence, depth: 0, trail: None };
+        let node = Node {
+            engine,
+            decided,
+            chosen: Vec::new(),
+            finer: Vec::new(),
+            arcs: Vec::new(),
+            presence,
+            depth: 0,
+            trail: None,
+        };
         if let Some(cause) = self.dead_among(&standing(&node)) {
             self.blame(cause);
             return;

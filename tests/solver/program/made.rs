@@ -154,7 +154,7 @@ fn degenerate(numbers: &mut Numbers, most_variables: usize) -> Made {
     let objective = (0..variables).map(|_| numbers.below(4) as f64 - 1.0).collect();
     let rows = (0..1 + numbers.below(3 * variables))
         .map(|_| {
-            let terms = (0..4).map(|_| (numbers.below(variables), numbers.below(3) as f64 - 1.0)).collect();
+            let terms: Vec<_> = (0..4).map(|_| (numbers.below(variables), numbers.below(3) as f64 - 1.0)).collect();
             Row::at_most(terms, numbers.below(4) as f64)
         })
         .collect();

@@ -142,7 +142,7 @@ fn now() -> Duration {
 
 fn write(path: &str, room: &str, stated: &Stated, best: Option<f64>, seconds: f64) {
     let rows = |rows: &[Row]| -> Vec<serde_json::Value> {
-        rows.iter().map(|row| serde_json::json!({ "terms": row.terms, "most": row.most })).collect()
+        rows.iter().map(|row| serde_json::json!({ "terms": row.terms.as_slice(), "most": row.most })).collect()
     };
     let choices = stated.choices.iter().map(|choice| {
         let alternatives: Vec<_> = choice.alternatives.iter().map(|alternative| rows(alternative)).collect();

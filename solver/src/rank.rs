@@ -111,6 +111,7 @@ fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangemen
         let (refused, more) = refusal::refused(room, floor, arrangement, &searched);
         return (Err(refused), programs + more);
     };
+    let found = let_out(room.brief, found, arrangement);
     let routes = floor.routes(room.brief, &found.layout);
     let breaches = verify::verify(room.brief, &found.layout, arrangement, &routes);
     if let Some(breach) = breaches.first() {
@@ -125,6 +126,14 @@ fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangemen
     };
     let judgements = criteria::judge(&scene);
     (Ok(Candidate { arrangement, found, routes, judgements }), programs)
+}
+
+/// What was found with every size let out that can still grow with all else as it is.
+fn let_out(brief: &Brief, found: Found, arrangement: &Arrangement) -> Found {
+    let layout = verify::let_out(brief, &found.layout, arrangement);
+    let gained = layout.size_value(brief) - found.layout.size_value(brief);
+    let objective = found.objective + gained;
+    Found { layout, objective, bound: found.bound.max(objective), ..found }
 }
 
 /// Objective of a candidate to a tenth of a millimetre: what is less is rounding.

@@ -3,10 +3,11 @@
 //! which its leaf swings in free of the walls.
 
 use elbowroom_model::scenario;
-use elbowroom_solver::outcome::{OptionFound, Remedy};
+use elbowroom_solver::outcome::Remedy;
 use elbowroom_solver::{Limits, Outcome};
 use serde_json::Value;
 
+use crate::support::checker;
 use crate::support::plan::{At, Plan, PlanPiece, Side, What};
 use crate::support::ranked::{brief_of, ranked, ranked_brief};
 use crate::support::remedied::remedied;
@@ -108,23 +109,13 @@ fn hung(plan: Plan, name: &str, door: &Value) -> Plan {
     sound.unwrap_or_else(|| hung(&None))
 }
 
-/// Routes and gaps of an option that are less than their rule; what a rounding takes is forgiven.
-fn broken(option: &OptionFound) -> Vec<String> {
-    const ROUNDING: f64 = 0.5;
-    let routes = option.routes.iter().filter(|route| route.width < route.needs - ROUNDING);
-    let routes = routes.map(|route| format!("{}: {} to {} {}", option.key, route.from, route.to, route.width));
-    let gaps = option.gaps.iter().filter(|gap| gap.clear < gap.needs - ROUNDING);
-    let gaps = gaps.map(|gap| format!("{}: {:?} {} {}", option.key, gap.between, gap.rule, gap.clear));
-    routes.chain(gaps).collect()
-}
-
 /// What is wrong with the result of a room: rules that its options break, or remedies that do not help; empty where all
 /// is well.
 fn complaints(id: &str, plan: &Plan) -> Vec<String> {
     let text = plan.text();
     let brief = brief_of(&text);
     let outcome: Outcome = ranked(&text);
-    let mut all: Vec<String> = outcome.options.iter().flat_map(broken).collect();
+    let mut all = checker::complaints(&brief, &serde_json::to_string(&outcome).unwrap());
     if outcome.options.is_empty() {
         if outcome.remedies.is_empty() {
             all.push("nothing fits and nothing helps".to_owned());

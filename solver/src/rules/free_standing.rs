@@ -20,7 +20,10 @@ impl LayoutRule for FreeStanding {
         if pose.role != Role::MainSeat || pose.wall().is_some() {
             return Vec::new();
         }
-        let behind = ground.site.walls.iter().filter(|wall| wall.inward.dot(pose.stand.facing) > BEHIND);
+        // A wall too short for its back is none that it could be thought to stand at.
+        let could_hold = |wall: &&SiteWall| (wall.end - wall.start).norm() >= pose.piece.width.least;
+        let walls = ground.site.walls.iter().filter(could_hold);
+        let behind = walls.filter(|wall| wall.inward.dot(pose.stand.facing) > BEHIND);
         let clear = ground.brief.rules.get(Rule::Passage).max(pose.piece.off_wall + FOOT);
         behind.filter(|wall| !has_wide_opening(ground, wall.id)).map(|wall| clear_of(wall, pose, clear)).collect()
     }

@@ -23,11 +23,15 @@ fn behind_back(wall: &SiteWall, pose: &Pose<'_>) -> Requirement {
     let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
     let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
     let gap = pose.piece.off_wall;
+    // It may reach past the wall's end, where that is an outside corner: as much of it stands before the wall as it is long
+    // at least, so that it is this wall it stands at, and growing at either end never breaks that.
+    let length = (wall.end - wall.start).norm();
+    let least = pose.piece.width.least.min(length);
     let rows = vec![
         off.at_least(gap),
         off.at_most(gap + FOOT),
-        middle.at_least(0.0),
-        middle.at_most((wall.end - wall.start).norm()),
+        middle.clone().plus(&pose.width(), 0.5).at_least(least),
+        middle.plus(&pose.width(), -0.5).at_most(length - least),
     ];
     Requirement::always(Cause { rule: RuleName::OffWall, piece: pose.id, with: With::Wall(wall.id) }, rows)
 }

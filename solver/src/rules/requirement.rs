@@ -181,7 +181,9 @@ fn with_polygons(alternatives: Vec<Alternative>) -> Vec<Alternative> {
     for mut alternative in alternatives {
         let ways = match alternative.arc.take() {
             Some(arc) => arc.fan(),
-            None => vec![Alternative { finer: with_polygons(alternative.finer), ..alternative }],
+            None if alternative.finer.is_empty() => vec![alternative],
+            // A side of the polygon reaches out of its sector, so it does not imply what the coarse rows say.
+            None => with_polygons(alternative.finer),
         };
         for way in ways {
             if !found.iter().any(|other| other.is_nearly(&way)) {

@@ -90,10 +90,7 @@ impl Stated {
             self.choices.extend(each);
         }
         let rows_of = |requirement: &Requirement| {
-            let each = requirement.alternatives.iter();
-            each.flat_map(|one| if one.finer.is_empty() { std::slice::from_ref(one) } else { &one.finer[..] })
-                .map(|alternative| alternative.rows.clone())
-                .collect()
+            requirement.alternatives.iter().map(|alternative| alternative.rows.clone()).collect()
         };
         let asked = cell.choices.iter();
         self.choices.extend(asked.map(|asked| Choice { when: when.clone(), alternatives: rows_of(asked) }));

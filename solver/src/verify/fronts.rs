@@ -1,4 +1,5 @@
-//! What is kept clear before storage and desks, and along a dining table's long sides.
+//! What is kept clear before storage and desks, and along a dining table's long sides. That a wall or a fixed thing keeps
+//! no front of storage clear goes without saying in the result format; a search holds to it, and so does this.
 
 use elbowroom_model::{PieceKind, Rule};
 
@@ -10,7 +11,7 @@ use crate::geometry::{Convex, meets, overlap_depth};
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     let of = |piece| match rule_of(piece)? {
         (rule, PieceKind::DiningTable) => Some(dining(scene, piece, rule)),
-        (rule, _) => Some(entered(scene, piece, rule, &piece.before(scene.rule(rule)))),
+        (rule, _) => Some(along(scene, piece, rule, &piece.before(scene.rule(rule)))),
     };
     scene.pieces.iter().filter_map(of).flatten().collect()
 }
@@ -47,14 +48,18 @@ fn dining(scene: &Scene<'_>, table: &InPlace<'_>, rule: Rule) -> Vec<Breach> {
     sides.iter().flat_map(|side| along(scene, table, rule, side)).collect()
 }
 
+/// What enters the zone before a front or along a side: pieces, walls and fixed things, at a dining table swings too (a
+/// door that opens stops a chair for longer than a hand at a shelf).
 fn along(scene: &Scene<'_>, table: &InPlace<'_>, rule: Rule, side: &Convex) -> Vec<Breach> {
     let mut found = entered(scene, table, rule, side);
     let Some(tight) = side.pulled_in(SLACK) else { return found };
     if !scene.ground.outline.covers(&tight) {
         let past = scene.ground.outline.overshoot(&tight) + SLACK;
-        found.push(Breach::new(rule.key(), &[table.name()], past, "has a wall where its chairs stand"));
+        found.push(Breach::new(rule.key(), &[table.name()], past, "has a wall in what is kept clear before it"));
     }
-    let stops = scene.ground.zones.iter().filter(|zone| matches!(zone.rule, "fixed" | "door_swing"));
+    let is_dining = table.piece.kind == PieceKind::DiningTable;
+    let stops = |rule: &str| rule == "fixed" || (is_dining && rule == "door_swing");
+    let stops = scene.ground.zones.iter().filter(|zone| stops(zone.rule));
     for zone in stops {
         if let Some(depth) = zone.shape.entered_by(&tight) {
             found.push(Breach::new(rule.key(), &[&zone.item, table.name()], depth, TOO_NEAR));

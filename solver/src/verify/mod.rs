@@ -28,7 +28,7 @@ mod zones;
 
 pub use breach::Breach;
 pub use envelope::envelope;
-pub use growth::growth;
+pub use growth::{growth, let_out};
 
 use elbowroom_model::Brief;
 

@@ -1,7 +1,7 @@
 //! The safe envelope, and sizes that cannot grow.
 
 use elbowroom_model::{Brief, Door, Hand, ItemKind, LeadsTo, PieceKind, Rule, Swings};
-use elbowroom_solver::verify::{envelope, growth};
+use elbowroom_solver::verify::{envelope, growth, let_out};
 use elbowroom_solver::{Layout, Placed};
 
 use super::{NORTH, SOUTH, arrangement, at_wall, corner, placed, second_check};
@@ -40,6 +40,18 @@ fn a_size_grows_with_either_end_held_and_its_back_in_place() {
     assert_eq!(grows(&brief, sofa(1510.0, 2979.0, 1990.0)), ["sofa width"], "its left end has room");
     assert_eq!(grows(&brief, sofa(1500.0, 2979.0, 1990.0)), [""; 0], "half of it on either side is no room to grow");
     assert_eq!(grows(&brief, sofa(1500.0, 2990.0, 1979.0)), ["sofa depth"]);
+}
+
+#[test]
+fn a_size_is_let_out_as_far_as_it_can_grow() {
+    let brief = rectangle(3000.0, 2000.0).piece(piece(PieceKind::Sofa));
+    let layout =
+        |x: f64, width: f64| Layout { placed: vec![placed(0, (x, 0.0), SOUTH, (width, 1990.0))], ..Layout::default() };
+    // Its left end stands 100 mm off the wall, its right one 700 mm.
+    let out = let_out(&brief, &layout(1200.0, 2200.0), &arrangement());
+    assert!(growth(&brief, &out, &arrangement()).is_empty());
+    assert!(out.placed[0].size.width > 2940.0, "{:?}", out.placed[0].size);
+    assert_eq!(let_out(&brief, &layout(1500.0, 2990.0), &arrangement()), layout(1500.0, 2990.0));
 }
 
 #[test]

@@ -235,13 +235,12 @@ fn fronts(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
             let zone = stand.block(across, out);
             let others = stands.iter().filter(|other| !other.is_rug() && other.name() != stand.name());
             let mut stops: Vec<Polygon> = others.flat_map(Stand::parts).collect();
+            stops.extend(ground.bodies.iter().map(|(_, body)| body.clone()));
             if kind == PieceKind::DiningTable {
-                stops.extend(ground.bodies.iter().map(|(_, body)| body.clone()));
                 let swings = ground.zones.iter().filter(|zone| zone.rule == "door_swing");
                 stops.extend(swings.flat_map(|zone| zone.shapes.clone()));
             }
-            let walled = kind == PieceKind::DiningTable && past_walls(ground, &zone) > SLACK;
-            if walled || stops.iter().any(|stop| thickness(&common(&zone, stop)) > SLACK) {
+            if past_walls(ground, &zone) > SLACK || stops.iter().any(|stop| thickness(&common(&zone, stop)) > SLACK) {
                 all.push(format!("11 {}: not clear at {}", rule.key(), stand.name()));
             }
         }

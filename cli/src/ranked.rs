@@ -54,6 +54,32 @@ pub(crate) fn ranked_against(
     Ok((brief, outcome, as_it_is.map(|(_, outcome)| outcome)))
 }
 
+/// Reads a scenario and ranks it, with the figures of options that are shown for the first so many, and for the option
+/// that is meant where one is.
+pub(crate) fn shown_to(
+    args: &RoomArgs,
+    meant: Option<&OptionArg>,
+    limits: &Limits,
+    stdin: &mut dyn Read,
+    stderr: &Outlet<'_>,
+) -> Result<(Brief, Outcome), Failure> {
+    let (brief, outcome) = match meant {
+        None => return ranked(args, limits, stdin, stderr),
+        Some(OptionArg::Rank(rank)) => {
+            let shown = (*rank).min(MOST_SHOWN);
+            return ranked(args, &Limits { shown, ..*limits }, stdin, stderr);
+        }
+        Some(OptionArg::Key(_)) => ranked(args, &Limits { shown: 0, ..*limits }, stdin, stderr)?,
+    };
+    // Where a key stands in the order is known only once all are ranked.
+    let shown = meant.map(|meant| chosen(&outcome, meant)).transpose()?.map_or(0, |option| option.rank);
+    let outcome = solved(&brief, &Limits { shown, ..*limits }, args.threads, stderr)?;
+    Ok((brief, outcome))
+}
+
+/// Options that get the figures of those that are shown at most.
+const MOST_SHOWN: usize = 1000;
+
 /// The texts that a run reads.
 struct Sources {
     scenario: Source,

@@ -9,4 +9,5 @@ mod house;
 mod program;
 mod rank;
 mod screens;
+mod sheets;
 mod what_if;

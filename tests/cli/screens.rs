@@ -59,33 +59,48 @@ fn failures_of_files_and_of_the_command_line() {
     insta::assert_snapshot!("unknown_command_of_man", run(&["man", "rnak"]).stderr);
 }
 
+/// A room of the tests in which every size is settled.
+fn settled(name: &str) -> String {
+    root().join("tests/data").join(name).display().to_string()
+}
+
 #[test]
 fn options_side_by_side() {
-    let file = root().join("scenarios/canal-flat.yaml").display().to_string();
-    insta::assert_snapshot!("compare_two", run(&["compare", &file, "1", "2"]).stdout);
-    let file = root().join("scenarios/pair-of-armchairs.yaml").display().to_string();
-    insta::assert_snapshot!("compare_three", run(&["compare", &file, "3", "1", "2", "--units", "in"]).stdout);
+    insta::assert_snapshot!("compare_two", run(&["compare", &settled("settled.yaml"), "1", "2"]).stdout);
+    let three = run(&["compare", &settled("crooked.yaml"), "3", "1", "2", "--units", "cm"]).stdout;
+    insta::assert_snapshot!("compare_three", three);
+}
+
+#[test]
+fn tape_sheets_and_cards() {
+    for name in ["settled", "crooked"] {
+        let file = settled(&format!("{name}.yaml"));
+        insta::assert_snapshot!(format!("tape_{name}"), run(&["tape", &file]).stdout);
+        insta::assert_snapshot!(format!("card_{name}"), run(&["card", &file]).stdout);
+    }
+    insta::assert_snapshot!("card_of_two", run(&["card", &settled("crooked.yaml"), "--top", "2"]).stdout);
 }
 
 #[test]
 fn what_a_setting_changes() {
-    let head = |scenario: &str, settings: &[&str]| {
-        let file = root().join("scenarios").join(scenario).display().to_string();
-        let mut args = vec!["rank", "--top", "1", &file];
+    let head = |file: &str, settings: &[&str]| {
+        let mut args = vec!["rank", "--top", "1", file];
         args.extend(settings.iter().flat_map(|it| ["--set", it]));
         let page = run(&args).stdout;
         page.split("\n\n").next().unwrap().to_owned()
     };
-    insta::assert_snapshot!("set_larger", head("canal-flat.yaml", &["coffee table.width=120cm", "openness=0"]));
-    insta::assert_snapshot!("set_wider_way", head("canal-flat.yaml", &["walkway=120", "reading lamp=none"]));
-    insta::assert_snapshot!("set_what_helps", head("nothing-fits.yaml", &["sofa.depth=80..104", "coffee table=none"]));
-    insta::assert_snapshot!("set_what_does_not", head("narrow.yaml", &["sofa.width=3 m"]));
+    let file = settled("settled.yaml");
+    insta::assert_snapshot!("set_smaller", head(&file, &["corner sofa.width=210", "view=0"]));
+    insta::assert_snapshot!("set_wider_way", head(&file, &["walkway=110", "passage=70cm", "books=none"]));
+    insta::assert_snapshot!("set_too_large", head(&file, &["corner sofa.width=4.6 m"]));
+    let nothing = root().join("scenarios/nothing-fits.yaml").display().to_string();
+    insta::assert_snapshot!("set_what_helps", head(&nothing, &["sofa.depth=80..104", "coffee table=none"]));
 }
 
 #[test]
 fn help() {
     insta::assert_snapshot!("help", run(&["--help"]).stdout);
-    for command in ["rank", "compare", "batch", "check", "schema", "new", "completions", "man"] {
+    for command in ["rank", "compare", "tape", "card", "batch", "check", "schema", "new", "completions", "man"] {
         insta::assert_snapshot!(format!("help_{command}"), run(&[command, "--help"]).stdout);
     }
 }

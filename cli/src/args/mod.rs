@@ -5,15 +5,18 @@
 //! [`values`]'s. What the commands then do lives in `commands`.
 
 mod batch;
+mod card;
 mod check;
 mod compare;
 mod completions;
+mod leaf;
 mod man;
 mod new;
 mod option;
 mod output;
 mod rank;
 mod room;
+mod tape;
 mod values;
 
 use std::ffi::OsString;
@@ -21,15 +24,18 @@ use std::ffi::OsString;
 use clap::{CommandFactory, Parser, Subcommand};
 
 pub(crate) use batch::BatchArgs;
+pub(crate) use card::CardArgs;
 pub(crate) use check::CheckArgs;
 pub(crate) use compare::CompareArgs;
 pub(crate) use completions::CompletionsArgs;
+pub(crate) use leaf::LeafForm;
 pub(crate) use man::ManArgs;
 pub(crate) use new::NewArgs;
 pub(crate) use option::OptionArg;
 pub(crate) use output::OutputArgs;
 pub(crate) use rank::RankArgs;
 pub(crate) use room::{RoomArgs, ScenarioArgs};
+pub(crate) use tape::TapeArgs;
 
 use crate::failure::Failure;
 use crate::words;
@@ -53,6 +59,10 @@ pub(crate) enum Command {
     Rank(RankArgs),
     /// Set two or three options side by side: what one pays for what one gains
     Compare(CompareArgs),
+    /// Tell how an option is marked on the floor full size, with low-tack tape
+    Tape(TapeArgs),
+    /// Tell what to take to the shop: how large each piece may be
+    Card(CardArgs),
     /// Tell what a scenario file says once read, or everything that is wrong with it
     Check(CheckArgs),
     /// Rank many rooms: a folder, a list, or lines of JSON

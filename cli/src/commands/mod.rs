@@ -2,13 +2,16 @@
 //! How a result looks is `render`'s; why a run fails is `failure`'s.
 
 mod batch;
+mod card;
 mod check;
 mod compare;
 mod completions;
+mod leaf;
 mod man;
 mod new;
 mod rank;
 mod schema;
+mod tape;
 
 use std::io::Read;
 
@@ -26,6 +29,8 @@ pub(crate) fn run(
 ) -> Result<Exit, Failure> {
     match args.command {
         Command::Rank(args) => rank::run(&args, stdin, stdout, stderr),
+        Command::Tape(args) => tape::run(&args, stdin, stdout, stderr),
+        Command::Card(args) => card::run(&args, stdin, stdout, stderr),
         Command::Compare(args) => compare::run(&args, stdin, stdout, stderr),
         Command::Check(args) => check::run(&args, stdin, stdout),
         Command::Batch(args) => batch::run(&args, stdin, stdout, stderr),

@@ -4,14 +4,17 @@
 
 mod apart;
 pub(crate) mod batch;
+pub(crate) mod card;
 pub(crate) mod check;
 pub(crate) mod compare;
 pub(crate) mod faults;
 pub(crate) mod json;
+pub(crate) mod leaf;
 mod lengths;
 mod page;
 pub(crate) mod rank;
 mod safe;
 mod table;
+pub(crate) mod tape;
 
 pub(crate) use safe::safe;

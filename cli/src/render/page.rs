@@ -68,6 +68,21 @@ impl Page {
         self.wrapped(text, indent, indent + 2, Tone::Plain);
     }
 
+    /// An entry behind a mark: its further lines stand in as far as its first.
+    pub(super) fn hung(&mut self, indent: usize, mark: &str, text: &str) {
+        let hang = indent + display_width(mark);
+        for (place, line) in self.lines(text, hang, hang).iter().enumerate() {
+            if place == 0 {
+                self.push(&" ".repeat(indent), Tone::Plain);
+                self.push(mark, Tone::Plain);
+                self.push(line.trim_start(), Tone::Plain);
+            } else {
+                self.push(line, Tone::Plain);
+            }
+            self.end_line();
+        }
+    }
+
     /// A label and what it says, the text hung at column `hang`.
     pub(super) fn labelled(&mut self, indent: usize, label: &str, hang: usize, text: &str) {
         let label = safe(label);

@@ -15,7 +15,7 @@ const WIDEST_CELL: usize = 34;
 
 /// Where the text of a column stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Stand {
+pub(crate) enum Stand {
     /// At its left.
     Left,
     /// At its right: figures.

@@ -2,10 +2,12 @@
 
 pub(crate) mod apart;
 pub(crate) mod batch;
+pub(crate) mod card;
 pub(crate) mod changed;
 pub(crate) mod check;
 pub(crate) mod compare;
 pub(crate) mod rank;
+pub(crate) mod tape;
 
 use std::fmt::Write;
 

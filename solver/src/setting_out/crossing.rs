@@ -11,6 +11,10 @@ use super::sight::Sight;
 const SHARPEST: f64 = 30.0;
 /// A millimetre of tape weighs this much against a degree off the square.
 const LENGTH_WEIGHS: f64 = 0.005;
+/// A length shorter than this is no arc that a tape draws, mm (common practice, no source).
+const SHORTEST: f64 = 300.0;
+/// What such a length weighs, degrees.
+const SHORT_WEIGHS: f64 = 60.0;
 /// Points on different walls weigh as much as so many degrees: from two on one wall the place is on one side for sure.
 const APART_WEIGHS: f64 = 10.0;
 
@@ -65,8 +69,9 @@ fn cost(points: &Points, (one, other): Pair, ring: &[Point], sharpest: f64) -> O
         if crossing < sharpest || crossing > 180.0 - sharpest {
             return None;
         }
-        let length = (*place - first).norm().max((*place - second).norm());
-        worst = worst.max((crossing - 90.0).abs() + LENGTH_WEIGHS * length);
+        let [one, other] = [first, second].map(|point| (*place - point).norm());
+        let short = if one.min(other) < SHORTEST { SHORT_WEIGHS } else { 0.0 };
+        worst = worst.max((crossing - 90.0).abs() + LENGTH_WEIGHS * one.max(other) + short);
     }
     let together = points.walls_of(one).iter().any(|wall| points.walls_of(other).contains(wall));
     Some(worst + if together { 0.0 } else { APART_WEIGHS })

@@ -15,7 +15,7 @@ pub struct FixedPoint {
 }
 
 /// What a fixed point is.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Mark {
     /// The corner at the right-hand end of one wall and the left-hand end of the next.
     Corner {
@@ -30,6 +30,10 @@ pub enum Mark {
         item: String,
         /// The left one.
         left: bool,
+        /// The wall that it is in.
+        wall: WallId,
+        /// From that wall's left-hand end, mm.
+        along: f64,
     },
 }
 
@@ -56,8 +60,9 @@ impl Points {
         let doorways = room.items.iter().filter(|item| matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_)));
         for item in doorways {
             let Some((left, right)) = room.ends(item) else { continue };
-            for (place, left) in [(left, true), (right, false)] {
-                all.push((FixedPoint { place, mark: Mark::Jamb { item: item.name.clone(), left } }, Some(item.wall)));
+            for (place, left, along) in [(left, true, item.at), (right, false, item.at + item.width)] {
+                let mark = Mark::Jamb { item: item.name.clone(), left, wall: item.wall, along };
+                all.push((FixedPoint { place, mark }, Some(item.wall)));
             }
         }
         let turn = |place: usize| {

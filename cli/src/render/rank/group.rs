@@ -5,7 +5,7 @@ use elbowroom_solver::outcome::{OptionFound, PieceFound};
 
 /// Pieces of one size, told together.
 #[derive(Debug, Clone)]
-pub(super) struct Group<'a> {
+pub(crate) struct Group<'a> {
     /// Their names in one: `armchair 1, 2`.
     pub label: String,
     /// How many they are.
@@ -15,7 +15,7 @@ pub(super) struct Group<'a> {
 }
 
 /// The pieces of `option`, heaviest in the size value first, else in the file's order.
-pub(super) fn groups<'a>(brief: &Brief, option: &'a OptionFound) -> Vec<Group<'a>> {
+pub(crate) fn groups<'a>(brief: &Brief, option: &'a OptionFound) -> Vec<Group<'a>> {
     let mut kept: Vec<(f64, Option<usize>, Group<'a>)> = Vec::new();
     for piece in &option.pieces {
         let (weight, row) = row_of(brief, piece);

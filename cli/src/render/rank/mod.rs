@@ -18,7 +18,8 @@ use elbowroom_solver::outcome::OptionFound;
 
 pub(crate) use changed::text as changed;
 pub(crate) use facing::Faced;
-pub(crate) use sizes::figures;
+pub(crate) use group::{Group, groups};
+pub(crate) use sizes::{figures, held};
 
 use crate::outlet::Look;
 use crate::render::lengths::taped;

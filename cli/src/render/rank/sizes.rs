@@ -74,7 +74,7 @@ fn alone(told: &Told<'_>, piece: &PieceFound, dimension: Dimension) -> Option<St
 }
 
 /// What holds the sizes of a piece: `hall door swing (width, depth); 64 cm to walk past (return)`.
-fn held(piece: &PieceFound) -> String {
+pub(crate) fn held(piece: &PieceFound) -> String {
     let mut told: Vec<(String, Vec<&str>)> = Vec::new();
     let free = |dimension| figures(piece, dimension).is_some_and(|it| it.most > it.least);
     for held in piece.held_by.iter().filter(|held| free(held.dimension)) {

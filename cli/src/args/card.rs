@@ -1,0 +1,28 @@
+//! The arguments of `card`.
+
+use clap::builder::TypedValueParser;
+
+use crate::args::{LeafForm, OptionArg, OutputArgs, RoomArgs};
+
+/// Options that one card holds at most: more do not fit a page.
+const MOST_OPTIONS: u64 = 3;
+
+/// Of `card`.
+#[derive(Debug, clap::Args)]
+pub(crate) struct CardArgs {
+    /// What is ranked.
+    #[command(flatten)]
+    pub room: RoomArgs,
+    /// The option to shop for, by its place in the order or by its key
+    #[arg(long, value_name = "KEY|RANK", conflicts_with = "top")]
+    pub option: Option<OptionArg>,
+    /// Shop for any of the first so many options, 1 to 3
+    #[arg(long, value_name = "N", default_value_t = 1, value_parser = clap::value_parser!(u64).range(1..=MOST_OPTIONS).map(|n| n as usize))]
+    pub top: usize,
+    /// Where it goes.
+    #[command(flatten)]
+    pub output: OutputArgs,
+    /// The form; the file's ending tells where not given, else text
+    #[arg(long, value_name = "FORM")]
+    pub format: Option<LeafForm>,
+}

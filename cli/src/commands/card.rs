@@ -1,0 +1,36 @@
+//! `card`: what to take to the shop.
+
+use std::io::Read;
+
+use elbowroom_solver::Limits;
+
+use super::leaf;
+use crate::args::CardArgs;
+use crate::destination::Destination;
+use crate::exit::Exit;
+use crate::failure::Failure;
+use crate::outlet::Outlet;
+use crate::ranked::{chosen, shown_to};
+use crate::render::card;
+
+/// Reads, ranks, writes.
+pub(super) fn run(
+    args: &CardArgs,
+    stdin: &mut dyn Read,
+    stdout: &mut Outlet<'_>,
+    stderr: &mut Outlet<'_>,
+) -> Result<Exit, Failure> {
+    let destination = Destination::of(&args.output)?;
+    let limits = Limits { shown: args.top, ..Limits::default() };
+    let (brief, outcome) = shown_to(&args.room, args.option.as_ref(), &limits, stdin, stderr)?;
+    let options = match &args.option {
+        Some(meant) => vec![chosen(&outcome, meant)?],
+        None => {
+            chosen(&outcome, &crate::args::OptionArg::Rank(1))?;
+            outcome.options.iter().take(args.top).collect()
+        }
+    };
+    let sheet = card::leaf(&card::Shopped { brief: &brief, outcome: &outcome, options: &options });
+    leaf::write(&sheet, args.format, &destination, stdout)?;
+    Ok(Exit::Done)
+}

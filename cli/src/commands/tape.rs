@@ -1,0 +1,32 @@
+//! `tape`: how an option is marked on the floor.
+
+use std::io::Read;
+
+use elbowroom_solver::Limits;
+
+use super::leaf;
+use crate::args::TapeArgs;
+use crate::destination::Destination;
+use crate::exit::Exit;
+use crate::failure::Failure;
+use crate::outlet::Outlet;
+use crate::ranked::{chosen, ranked};
+use crate::render::tape;
+
+/// Reads, ranks, lays out, writes.
+pub(super) fn run(
+    args: &TapeArgs,
+    stdin: &mut dyn Read,
+    stdout: &mut Outlet<'_>,
+    stderr: &mut Outlet<'_>,
+) -> Result<Exit, Failure> {
+    let destination = Destination::of(&args.output)?;
+    // A tape sheet tells no size that an option could have alone.
+    let limits = Limits { shown: 0, ..Limits::default() };
+    let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
+    let option = chosen(&outcome, &args.option)?;
+    let roll = args.roll.unwrap_or_else(|| tape::usual_roll(brief.units));
+    let sheet = tape::leaf(&tape::Laid { brief: &brief, outcome: &outcome, option, roll });
+    leaf::write(&sheet, args.format, &destination, stdout)?;
+    Ok(Exit::Done)
+}

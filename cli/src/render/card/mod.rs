@@ -1,0 +1,84 @@
+//! The shopping card: how large each piece may be, to take to the shop; one page.
+
+mod way_in;
+
+use elbowroom_model::{Brief, Dimension, Rounding, Unit};
+use elbowroom_solver::Outcome;
+use elbowroom_solver::outcome::{DimensionFound, OptionFound};
+
+use crate::render::leaf::{Block, Grid, Head, Leaf};
+use crate::render::lengths::taped;
+use crate::render::rank::{Group, figures, groups, held};
+use crate::words::card as words;
+
+/// All that the card is made from.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Shopped<'a> {
+    /// What was asked.
+    pub brief: &'a Brief,
+    /// What came out.
+    pub outcome: &'a Outcome,
+    /// The options that are shopped for, with the figures of those that are shown.
+    pub options: &'a [&'a OptionFound],
+}
+
+/// The dimensions in the order they are told.
+const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimension::Depth];
+
+/// The card.
+pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
+    let mut leaf = Leaf::new(words::title(&shopped.outcome.room.name)).folding();
+    leaf.put(Block::Words(words::HOW.to_owned()));
+    if shopped.options.len() > 1 {
+        leaf.put(Block::Strong(words::MIX_NONE.to_owned()));
+    }
+    for option in shopped.options {
+        leaf.put(Block::Heading(words::option(option)));
+        for group in groups(shopped.brief, option) {
+            piece(&mut leaf, option, &group);
+        }
+    }
+    leaf.put(Block::Heading(words::COLUMNS.to_owned()));
+    leaf.put(Block::List(words::COLUMNS_SAY.iter().map(|words| (*words).to_owned()).collect()));
+    way_in::put(&mut leaf, shopped);
+    leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
+    leaf.put(Block::List(shopped.outcome.notices.clone()));
+    leaf
+}
+
+/// One piece, or several alike: its hand, its sizes, what limits them.
+fn piece(leaf: &mut Leaf, option: &OptionFound, group: &Group<'_>) {
+    leaf.put(Block::Part(words::piece(&group.label, group.count)));
+    let is_handed = group.piece.range.return_length.is_some();
+    if let Some(hand) = option.choices.hand.as_ref().filter(|_| is_handed) {
+        leaf.put(Block::Strong(words::hand(hand)));
+    }
+    let heads = vec![
+        Head::words(""),
+        Head::figures(words::LEAST),
+        Head::figures(words::TOGETHER),
+        Head::figures(words::ALONE),
+        Head::blank(words::FOUND),
+    ];
+    let rows = DIMENSIONS.into_iter().filter_map(|dimension| Some((dimension, figures(group.piece, dimension)?)));
+    let rows = rows.map(|(dimension, found)| row(dimension, &found)).collect();
+    leaf.put(Block::Grid(Grid { heads, rows }));
+    leaf.put(Block::Words(words::held(&held(group.piece))));
+}
+
+fn row(dimension: Dimension, found: &DimensionFound) -> Vec<String> {
+    let alone = found.alone.unwrap_or(found.together).max(found.together);
+    let figures = [(found.least, Rounding::Up), (found.together, Rounding::Down), (alone, Rounding::Down)];
+    let told = figures.map(|(length, rounding)| {
+        let [metric, inches] = [Unit::Centimetre, Unit::Inch].map(|unit| told(unit, found, length, rounding));
+        words::both(&metric, &inches)
+    });
+    let blank = String::new();
+    std::iter::once(words::dimension(dimension).to_owned()).chain(told).chain([blank]).collect()
+}
+
+/// A length rounded the safe way, `212 cm`; where rounding would leave nothing between least and most, as a tape reads it.
+fn told(unit: Unit, found: &DimensionFound, length: f64, rounding: Rounding) -> String {
+    let leaves_some = unit.rounded(found.least, Rounding::Up) <= unit.rounded(found.together, Rounding::Down);
+    if leaves_some { unit.words(length, rounding) } else { taped(unit, length) }
+}

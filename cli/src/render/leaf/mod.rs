@@ -1,0 +1,96 @@
+//! A sheet of words and tables to print and take along, told in several forms.
+//!
+//! What a sheet says is a list of [`Block`]s; `text` and `html` write them down, each in its own way, none with anything
+//! that the others have not. What the blocks say is made by `tape` and `card`.
+
+mod html;
+mod text;
+
+pub(crate) use html::html;
+pub(crate) use text::text;
+
+use crate::render::table::Stand;
+
+/// A sheet.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Leaf {
+    /// What it is, and of which room.
+    pub title: String,
+    /// It is one page on its side, folded down its middle; else as many upright pages as it takes.
+    pub folds: bool,
+    /// What it says, from its top.
+    pub blocks: Vec<Block>,
+}
+
+/// A stretch of a sheet.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) enum Block {
+    /// Over what follows.
+    Heading(String),
+    /// Over a part of that.
+    Part(String),
+    /// What must not be misread.
+    Strong(String),
+    /// A paragraph.
+    Words(String),
+    /// A list.
+    List(Vec<String>),
+    /// Things to do, each with a box to tick.
+    Ticks(Vec<String>),
+    /// Figures under heads.
+    Grid(Grid),
+}
+
+/// A table.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Grid {
+    /// What each column holds.
+    pub heads: Vec<Head>,
+    /// Rows of as many cells.
+    pub rows: Vec<Vec<String>>,
+}
+
+/// The head of a column.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Head {
+    /// What it holds.
+    pub words: String,
+    /// Where its cells stand.
+    pub stand: Stand,
+    /// It is left blank, to write in.
+    pub blank: bool,
+}
+
+impl Head {
+    /// A column of words.
+    pub(crate) fn words(words: impl Into<String>) -> Self {
+        Self { words: words.into(), stand: Stand::Left, blank: false }
+    }
+
+    /// A column of figures.
+    pub(crate) fn figures(words: impl Into<String>) -> Self {
+        Self { words: words.into(), stand: Stand::Right, blank: false }
+    }
+
+    /// A column to write in.
+    pub(crate) fn blank(words: impl Into<String>) -> Self {
+        Self { words: words.into(), stand: Stand::Left, blank: true }
+    }
+}
+
+impl Leaf {
+    /// A sheet with nothing on it yet.
+    pub(crate) fn new(title: impl Into<String>) -> Self {
+        Self { title: title.into(), folds: false, blocks: Vec::new() }
+    }
+
+    /// The same as one page that folds.
+    pub(crate) fn folding(self) -> Self {
+        Self { folds: true, ..self }
+    }
+
+    /// Adds a block.
+    pub(crate) fn put(&mut self, block: Block) {
+        self.blocks.push(block);
+    }
+}

@@ -1,0 +1,134 @@
+//! The tape sheet of an option: how it is marked on the floor full size, in the order in which it is done.
+
+mod piece;
+
+use elbowroom_model::{Brief, Unit};
+use elbowroom_solver::Outcome;
+use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::setting_out::{Mark, OVERLAP, SettingOut, WalkStep, setting_out};
+
+use crate::render::leaf::{Block, Grid, Head, Leaf};
+use crate::render::lengths::{shop_unit, sign, taped, taped_bare};
+use crate::words::tape as words;
+
+/// All that the sheet is made from.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Laid<'a> {
+    /// What was asked.
+    pub brief: &'a Brief,
+    /// What came out.
+    pub outcome: &'a Outcome,
+    /// The option that is laid out.
+    pub option: &'a OptionFound,
+    /// Length of a roll of tape, mm.
+    pub roll: f64,
+}
+
+impl Laid<'_> {
+    const fn units(&self) -> Unit {
+        self.brief.units
+    }
+
+    /// A length as a tape reads it, with its unit.
+    fn tape(&self, length: f64) -> String {
+        taped(shop_unit(self.units()), length)
+    }
+
+    /// The same in a table, without its unit.
+    fn bare(&self, length: f64) -> String {
+        taped_bare(self.units(), length)
+    }
+}
+
+/// Length of a roll of low-tack tape as it is usually sold, mm (common practice, no source).
+pub(crate) const fn usual_roll(units: Unit) -> f64 {
+    match units {
+        Unit::Inch | Unit::Foot => 180.0 * 304.8,
+        Unit::Millimetre | Unit::Centimetre | Unit::Metre => 50_000.0,
+    }
+}
+
+/// The unit that lengths of tape are told in.
+const fn long_unit(units: Unit) -> Unit {
+    match units {
+        Unit::Inch | Unit::Foot => Unit::Foot,
+        Unit::Millimetre | Unit::Centimetre | Unit::Metre => Unit::Metre,
+    }
+}
+
+/// The sheet.
+pub(crate) fn leaf(laid: &Laid<'_>) -> Leaf {
+    let out = setting_out(laid.brief, laid.option, laid.roll);
+    let mut leaf = Leaf::new(words::title(&laid.outcome.room.name));
+    leaf.put(Block::Strong(words::option(laid.option, laid.outcome.options.len())));
+    leaf.put(Block::Words(words::units(sign(shop_unit(laid.units())))));
+    leaf.put(Block::Heading(words::READY.to_owned()));
+    leaf.put(Block::Ticks(ready(laid, &out)));
+    room(&mut leaf, laid, &out);
+    leaf.put(Block::Heading(words::STROKES.to_owned()));
+    leaf.put(Block::Words(words::ORDER.to_owned()));
+    for (place, one) in out.pieces.iter().enumerate() {
+        piece::put(&mut leaf, laid, place + 1, one);
+    }
+    leaf.put(Block::Heading(words::WALK.to_owned()));
+    leaf.put(Block::Ticks(walk(laid, &out.walk)));
+    leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
+    let cautions = words::CAUTIONS_OF_TAPE.iter().map(|caution| (*caution).to_owned());
+    leaf.put(Block::List(cautions.chain(laid.outcome.notices.iter().cloned()).collect()));
+    leaf
+}
+
+/// What to have at hand.
+fn ready(laid: &Laid<'_>, out: &SettingOut) -> Vec<String> {
+    let [total, roll] = [out.tape.total, out.tape.roll].map(|length| taped(long_unit(laid.units()), length));
+    let mut ready = vec![words::tape(&total, out.tape.rolls, &roll, &laid.tape(OVERLAP))];
+    ready.extend(words::TOOLS.iter().map(|tool| (*tool).to_owned()));
+    ready
+}
+
+/// The points, and the distances that show that the room is as measured.
+fn room(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut) {
+    leaf.put(Block::Heading(words::POINTS.to_owned()));
+    let mut points = Grid { heads: vec![Head::words(""), Head::words("")], rows: Vec::new() };
+    for (place, point) in out.points.iter().enumerate() {
+        let told = match &point.mark {
+            Mark::Corner { ends, starts } => words::corner(ends, starts),
+            Mark::Jamb { item, left, wall, along } => {
+                let name = laid.brief.room.wall(*wall).map_or("", |wall| wall.name.as_str());
+                words::jamb(item, *left, &laid.tape(*along), &words::letter(wall.0), name)
+            }
+        };
+        points.rows.push(vec![words::letter(place), told]);
+    }
+    leaf.put(Block::Grid(points));
+    leaf.put(Block::Heading(words::CHECK.to_owned()));
+    let heads = vec![Head::words(words::FROM_TO), Head::figures(sign(shop_unit(laid.units()))), Head::words("")];
+    let mut checks = Grid { heads, rows: Vec::new() };
+    for (wall, check) in laid.brief.room.walls.iter().zip(&out.walls) {
+        checks.rows.push(vec![words::pair(check.from, check.to), laid.bare(check.length), wall.name.clone()]);
+    }
+    for check in &out.diagonals {
+        let row = vec![words::pair(check.from, check.to), laid.bare(check.length), words::DIAGONAL.to_owned()];
+        checks.rows.push(row);
+    }
+    leaf.put(Block::Grid(checks));
+    let lengths: Vec<f64> = out.diagonals.iter().map(|check| check.length).collect();
+    let (walls, within) = (out.walls.len(), laid.tape(laid.brief.room.measured_within));
+    leaf.put(Block::Words(words::squareness(&lengths, walls, &within, |length| laid.tape(length))));
+}
+
+fn walk(laid: &Laid<'_>, steps: &[WalkStep]) -> Vec<String> {
+    let step = |step: &WalkStep| match step {
+        WalkStep::OpenDoor { door } => words::open(door),
+        WalkStep::Way { from, to, needs, width, between } => {
+            words::way(from, to, &laid.tape(*needs), &laid.tape(*width), between.as_ref())
+        }
+        WalkStep::Front { piece, kind, clear } => words::front(piece, *kind, &laid.tape(*clear)),
+        WalkStep::FeetToTable { seat, table, clear } => words::feet(seat, table, &laid.tape(*clear)),
+        WalkStep::Screen { seat, unit, clear } => words::screen(seat, unit, &laid.tape(*clear)),
+    };
+    steps.iter().map(step).chain([words::LIVE.to_owned()]).collect()
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,111 @@
+//! One piece of the tape sheet: its corners, its strips, its checks, what stands in for its height.
+
+use elbowroom_model::{Dimension, PieceKind, WallId};
+use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn};
+
+use super::Laid;
+use crate::render::leaf::{Block, Grid, Head, Leaf};
+use crate::words::tape as words;
+
+/// Puts the `place`th piece on the sheet.
+pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceOut) {
+    leaf.put(Block::Part(words::piece(place, &piece.name)));
+    leaf.put(Block::Words(words::label(&piece.name, &size(laid, &piece.name))));
+    for run in runs(piece) {
+        leaf.put(Block::Words(from_where(laid, &piece.corners[run.start])));
+        leaf.put(Block::Grid(grid(laid, piece, run)));
+    }
+    if crossed_sharply(piece) {
+        leaf.put(Block::Words(words::SHARP.to_owned()));
+    }
+    let checks: Vec<String> =
+        piece.checks.iter().map(|(one, other, length)| words::check(one + 1, other + 1, &laid.tape(*length))).collect();
+    leaf.put(Block::Words(words::checks(&checks)));
+    leaf.put(Block::Words(height(laid, piece)));
+}
+
+/// `280 x 230 x 105 cm`.
+fn size(laid: &Laid<'_>, name: &str) -> String {
+    let found = laid.option.pieces.iter().find(|piece| piece.name == name);
+    let Some(found) = found else { return String::new() };
+    let all = [Dimension::Width, Dimension::Return, Dimension::Depth];
+    let told: Vec<String> = all.into_iter().filter_map(|it| found.size.get(it)).map(|it| laid.bare(it)).collect();
+    words::size(&told, crate::render::lengths::sign(crate::render::lengths::shop_unit(laid.units())))
+}
+
+/// Corners in a row that are found in the same way, by their places.
+fn runs(piece: &PieceOut) -> Vec<std::ops::Range<usize>> {
+    let mut runs: Vec<std::ops::Range<usize>> = Vec::new();
+    for place in 0..piece.corners.len() {
+        match runs.last_mut() {
+            Some(run) if way(&piece.corners[run.start]) == way(&piece.corners[place]) => run.end = place + 1,
+            _ => runs.push(place..place + 1),
+        }
+    }
+    runs
+}
+
+/// How a corner is found, by what the head of its table says.
+fn way(corner: &CornerOut) -> (Option<WallId>, usize, usize, bool) {
+    match corner.measures {
+        Measures::Offsets { from, wall, .. } => (Some(wall), from, 0, false),
+        Measures::Crossing { first, second, side, .. } => (None, first.0, second.0, side == Side::Left),
+    }
+}
+
+/// Where a tape starts, and how its two lengths find a corner.
+fn from_where(laid: &Laid<'_>, corner: &CornerOut) -> String {
+    match corner.measures {
+        Measures::Offsets { from, wall, .. } => {
+            words::along(from, laid.brief.room.wall(wall).map_or("", |wall| wall.name.as_str()))
+        }
+        Measures::Crossing { first, second, side, .. } => words::crossing(first.0, second.0, side == Side::Left),
+    }
+}
+
+fn grid(laid: &Laid<'_>, piece: &PieceOut, run: std::ops::Range<usize>) -> Grid {
+    let mut heads = vec![Head::words(words::CORNER)];
+    match piece.corners[run.start].measures {
+        Measures::Offsets { .. } => heads.extend([Head::figures(words::ALONG), Head::figures(words::OUT)]),
+        Measures::Crossing { first, second, .. } => {
+            heads.extend([first, second].map(|(point, _)| Head::figures(words::from(point))));
+            heads.push(Head::figures(words::CROSSING));
+        }
+    }
+    heads.extend([Head::words(words::STRIP), Head::figures(words::STROKE), Head::figures(words::CUT)]);
+    let count = piece.corners.len();
+    let rows = run.map(|place| {
+        let mut row = vec![(place + 1).to_string()];
+        match piece.corners[place].measures {
+            Measures::Offsets { along, out, .. } => row.extend([laid.bare(along), laid.bare(out)]),
+            Measures::Crossing { first, second, angle, .. } => {
+                row.extend([laid.bare(first.1), laid.bare(second.1), words::angle(angle)]);
+            }
+        }
+        row.push(words::strip(place + 1, (place + 1) % count + 1));
+        let strip = &piece.strips[place];
+        row.extend([laid.bare(strip.stroke), laid.bare(strip.cut)]);
+        row
+    });
+    Grid { heads, rows: rows.collect() }
+}
+
+/// Whether two lengths cross so sharply that the place is unsure.
+fn crossed_sharply(piece: &PieceOut) -> bool {
+    piece.corners.iter().any(|corner| match corner.measures {
+        Measures::Crossing { angle, .. } => !(30.0..=150.0).contains(&angle),
+        Measures::Offsets { .. } => false,
+    })
+}
+
+fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
+    match piece.stand_in {
+        StandIn::Flat => words::flat(),
+        StandIn::Back { height, both } => words::back(&laid.tape(height), both, piece.kind == PieceKind::CornerSofa),
+        StandIn::Block { height, screen } => {
+            let screen = screen.map(|(width, height)| (laid.tape(width), laid.tape(height)));
+            words::block(&laid.tape(height), screen)
+        }
+        StandIn::Upright { height } => words::upright(&laid.tape(height)),
+    }
+}

@@ -1,0 +1,89 @@
+//! Prose of the shopping card.
+
+use elbowroom_model::Dimension;
+use elbowroom_solver::outcome::OptionFound;
+
+/// How to use it.
+pub(crate) const HOW: &str = "Measure the piece itself, at its outermost: cushions, arms, feet and handles count. Buy nothing larger than \
+                              `all together`, nothing smaller than `at least`.";
+/// Of a card with several options.
+pub(crate) const MIX_NONE: &str = "Buy all pieces of one option; mix none.";
+/// Over the least.
+pub(crate) const LEAST: &str = "at least";
+/// Over the most together.
+pub(crate) const TOGETHER: &str = "at most, all together";
+/// Over the most alone.
+pub(crate) const ALONE: &str = "this one large";
+/// Over what was found.
+pub(crate) const FOUND: &str = "found";
+/// Over what the columns say.
+pub(crate) const COLUMNS: &str = "What the columns say";
+/// What they say.
+pub(crate) const COLUMNS_SAY: [&str; 3] = [
+    "At least: less would not do its work. Rounded up.",
+    "At most, all together: every set of pieces no larger than these fits, each in its place. Rounded down.",
+    "This one large: the most that this piece alone could have if the rest stay small, near their least. Once one is bought \
+     so large, the others' figures no longer hold: ask again with it set, before you buy the next.",
+];
+/// Over the way in.
+pub(crate) const WAY_IN: &str = "The way in";
+/// What to do about it.
+pub(crate) const WAY_IN_SAYS: &str = "It must come through the house as well. Measure clear widths at their narrowest, handles and rails \
+                                      included, and ask the shop for the size of the parcel, and what comes off.";
+/// What is on the way.
+pub(crate) const ON_THE_WAY: [&str; 5] =
+    ["front door", "hall or corridor", "stair, or lift", "tightest turn", "door of the room"];
+/// Over widths.
+pub(crate) const WIDE: &str = "wide";
+/// Over heights.
+pub(crate) const HIGH: &str = "high";
+/// Over depths.
+pub(crate) const DEEP: &str = "deep";
+/// Over cautions.
+pub(crate) const CAUTIONS: &str = "Cautions and notices";
+
+/// Over the card.
+pub(crate) fn title(room: &str) -> String {
+    format!("Shopping card: {room}")
+}
+
+/// The option that is shopped for.
+pub(crate) fn option(option: &OptionFound) -> String {
+    format!("Option {}. {}", option.rank, option.title)
+}
+
+/// A piece, or several alike.
+pub(crate) fn piece(label: &str, count: usize) -> String {
+    if count == 1 { label.to_owned() } else { format!("{label}: {count} alike, sizes of each") }
+}
+
+/// The hand of a corner sofa.
+pub(crate) fn hand(hand: &str) -> String {
+    let hand = hand.to_uppercase();
+    format!(
+        "HAND: as you SIT on it, the return is on your {hand}. (Seen from before it, that is the other side: shops differ; sit down.)"
+    )
+}
+
+/// A dimension.
+pub(crate) const fn dimension(dimension: Dimension) -> &'static str {
+    match dimension {
+        Dimension::Width => "width",
+        Dimension::Return => "return",
+        Dimension::Depth => "depth",
+    }
+}
+
+/// A length in both units.
+pub(crate) fn both(metric: &str, inches: &str) -> String {
+    format!("{metric}, {inches}")
+}
+
+/// What limits a piece.
+pub(crate) fn held(by: &str) -> String {
+    match by {
+        "" => "Its size is fixed.".to_owned(),
+        "its most" => "What limits it: nothing in the room; no more is asked for, or sold.".to_owned(),
+        by => format!("What limits it: {by}."),
+    }
+}

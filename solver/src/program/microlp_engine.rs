@@ -111,7 +111,7 @@ impl Engine for MicrolpEngine {
         }
     }
 
-    fn add(&mut self, rows: &[Row]) -> Status {
+    fn add_to_beat(&mut self, rows: &[Row], to_beat: f64) -> Status {
         self.solved += 1;
         if let Some(status) = self.stuck {
             return status;
@@ -126,7 +126,10 @@ impl Engine for MicrolpEngine {
                 break;
             }
         }
-        self.close(status)
+        match self.close(status) {
+            Status::Optimal if self.objective() <= to_beat => Status::Beaten,
+            status => status,
+        }
     }
 
     fn aim(&mut self, objective: &[f64]) -> Status {

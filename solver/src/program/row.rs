@@ -64,6 +64,8 @@ pub enum Status {
     Optimal,
     /// No point keeps every row.
     Infeasible,
+    /// No point has more than was asked to be beaten: given up before the optimum was found.
+    Beaten,
     /// A work limit was hit, or a coefficient was not finite: nothing is known.
     Interrupted,
 }
@@ -74,7 +76,17 @@ pub trait Engine: Clone + Send + Sync {
     fn start(objective: &[f64], bounds: &[(f64, f64)]) -> Self;
 
     /// Adds rows and solves again by the dual simplex from the present basis.
-    fn add(&mut self, rows: &[Row]) -> Status;
+    fn add(&mut self, rows: &[Row]) -> Status {
+        self.add_to_beat(rows, f64::NEG_INFINITY)
+    }
+
+    /// Adds rows; an engine may leave the solving to what is added next.
+    fn hold(&mut self, rows: &[Row]) {
+        self.add(rows);
+    }
+
+    /// The same as [`Engine::add`] where only an optimum above `to_beat` is worth finding.
+    fn add_to_beat(&mut self, rows: &[Row], to_beat: f64) -> Status;
 
     /// Replaces the objective and solves again.
     fn aim(&mut self, objective: &[f64]) -> Status;
@@ -82,7 +94,7 @@ pub trait Engine: Clone + Send + Sync {
     /// The present point, one value a variable (within its bounds); what stood before where the last status was not optimal.
     fn values(&self) -> &[f64];
 
-    /// Objective at the present point.
+    /// Objective at the present point; after [`Status::Beaten`] what no point has more than.
     fn objective(&self) -> f64;
 
     /// Programs solved so far by this engine and what it was cloned from.

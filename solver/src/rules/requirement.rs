@@ -33,8 +33,7 @@ pub struct Alternative {
     pub rows: Vec<Row>,
     /// A round gap must hold too: see [`Arc::rows`] for the rows that a program can hold it by.
     pub arc: Option<Arc>,
-    /// Where not empty, one of these must hold too, each of which implies the rows: a search that finds no place for the
-    /// rows need not try any of them.
+    /// Where not empty, one of these must hold too: a search that finds no place for the rows need not try any of them.
     pub finer: Vec<Alternative>,
 }
 
@@ -181,9 +180,7 @@ fn with_polygons(alternatives: Vec<Alternative>) -> Vec<Alternative> {
     for mut alternative in alternatives {
         let ways = match alternative.arc.take() {
             Some(arc) => arc.fan(),
-            None if alternative.finer.is_empty() => vec![alternative],
-            // A side of the polygon reaches out of its sector, so it does not imply what the coarse rows say.
-            None => with_polygons(alternative.finer),
+            None => vec![Alternative { finer: with_polygons(alternative.finer), ..alternative }],
         };
         for way in ways {
             if !found.iter().any(|other| other.is_nearly(&way)) {
@@ -216,16 +213,23 @@ impl Alternative {
         self.arc.as_ref().map_or(rows, |arc| rows.max(arc.out_of_sector(values)))
     }
 
-    /// The rows that each make it hold by itself: negated they exclude nothing else.
+    /// The rows that each make it hold by itself: what was looked for with it need not be looked for again where they hold.
     pub fn sufficient(&self) -> impl Iterator<Item = &Row> {
-        let alone = |one: &'_ Self| one.arc.is_none() && one.finer.is_empty() && one.rows.len() == 1;
-        let finer = self.finer.iter().filter(move |finer| alone(finer)).flat_map(|finer| &finer.rows);
-        let own = alone(self).then_some(&self.rows);
-        own.into_iter().flatten().chain(finer)
+        let own = self.only_row().into_iter();
+        let implies = |row: &Row| self.rows.iter().all(|coarse| row.terms == coarse.terms && row.most <= coarse.most);
+        own.chain(self.finer.iter().filter_map(Self::only_row).filter(move |row| implies(row)))
     }
 
-    /// The same rows, rounding aside.
-    fn is_nearly(&self, other: &Self) -> bool {
+    /// Its row, where it asks for no more than that.
+    fn only_row(&self) -> Option<&Row> {
+        match &self.rows[..] {
+            [only] if self.arc.is_none() && self.finer.is_empty() => Some(only),
+            _ => None,
+        }
+    }
+
+    /// The same rows and nothing else, rounding aside.
+    pub(crate) fn is_nearly(&self, other: &Self) -> bool {
         let plain = |one: &Self| one.arc.is_none() && one.finer.is_empty();
         let same = |(a, b): (&Row, &Row)| {
             let terms = a.terms.iter().zip(&b.terms);
@@ -305,6 +309,13 @@ impl Arc {
         };
         let beyond = |towards: Point| vec![self.between.along(towards).at_least(self.radius)];
         (0..=steps as usize).map(|step| Alternative::of_rows(beyond(towards(step)))).collect()
+    }
+
+    /// Both halves of the sector, each with the end of it that it adjoins.
+    #[must_use]
+    pub fn towards_ends(self) -> [(Self, Point); 2] {
+        let (from, to, middle) = (self.from, self.to, self.middle());
+        [(Self { to: middle, ..self.clone() }, from), (Self { from: middle, ..self }, to)]
     }
 
     /// The sector cut in two where the corner lies at `values`, or half-way where that is near one of its ends.

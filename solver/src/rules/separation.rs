@@ -18,6 +18,9 @@ use crate::site::{ClearZone, Swing};
 /// Directions nearer than this (sine of the angle) are one.
 const SAME_DIRECTION: f64 = 1e-9;
 
+/// Reaches nearer to each other than this, mm, are the same.
+const SAME_PLACE: f64 = 1e-6;
+
 /// The ways `second` can stand `gap` away from `first`.
 #[must_use]
 pub(super) fn apart(first: &Outline, second: &Outline, gap: f64) -> Vec<Alternative> {
@@ -134,26 +137,59 @@ fn turned(from: Point, to: Point) -> (Point, Point) {
     if from.cross(to) >= 0.0 { (from, to) } else { (to, from) }
 }
 
+/// A direction in which a shape can stand beyond round things, and the halves of the sectors that adjoin it.
+struct Side {
+    towards: Point,
+    /// The furthest that the round things reach.
+    reach: f64,
+    halves: Vec<Arc>,
+}
+
+impl Side {
+    /// Beyond it or in one of the halves, the coarse of which goes before: beyond the chord of the widest half.
+    fn way(self, shape: &Outline) -> Alternative {
+        let place = shape.furthest(-self.towards).along(self.towards);
+        let beyond = Alternative::of_rows(vec![place.at_least(self.reach)]);
+        if self.halves.is_empty() {
+            return beyond;
+        }
+        let lost = |half: &Arc| half.radius * (1.0 - half.angle().cos());
+        let coarse = self.reach - self.halves.iter().map(lost).fold(0.0, f64::max);
+        let halves = self.halves.into_iter().map(Arc::as_alternative);
+        let finer = std::iter::once(beyond).chain(halves).collect();
+        Alternative { rows: vec![place.at_least(coarse)], arc: None, finer }
+    }
+}
+
 /// The ways `shape` can keep out of the convex hull of one or two quarter discs.
 fn out_of_round(shape: &Outline, rounds: &[Round]) -> Vec<Alternative> {
     let reach = |m: Point| rounds.iter().map(|round| round.reach(m)).fold(f64::NEG_INFINITY, f64::max);
     let mut flats: Vec<Point> = shape.normals.iter().map(|normal| -*normal).collect();
     flats.extend(rounds.iter().flat_map(|round| [round.from, round.to]));
     flats.extend(rounds.iter().map(|round| round.behind));
-    let flats = distinct(flats);
-    let flat = |m: &Point| {
-        let rows = vec![shape.furthest(-*m).along(*m).at_least(reach(*m))];
-        Alternative::of_rows(rows)
-    };
-    let mut ways: Vec<Alternative> = flats.iter().map(flat).collect();
+    let side = |towards| Side { towards, reach: reach(towards), halves: Vec::new() };
+    let mut sides: Vec<Side> = distinct(flats).into_iter().map(side).collect();
+    let mut ways = Vec::new();
     for round in rounds {
-        ways.extend(round_sectors(shape, round));
+        for sector in round_sectors(shape, round) {
+            for (half, end) in sector.towards_ends() {
+                let adjoins = |side: &&mut Side| {
+                    let rim = round.corner.dot(side.towards) + round.radius;
+                    same(side.towards, end) && rim > side.reach - SAME_PLACE
+                };
+                match sides.iter_mut().find(adjoins) {
+                    Some(side) => side.halves.push(half),
+                    None => ways.push(half.as_alternative()),
+                }
+            }
+        }
     }
+    ways.extend(sides.into_iter().map(|side| side.way(shape)));
     ways
 }
 
 /// The sectors of one quarter disc, cut where the shape's own corner changes.
-fn round_sectors(shape: &Outline, round: &Round) -> Vec<Alternative> {
+fn round_sectors(shape: &Outline, round: &Round) -> Vec<Arc> {
     let (first, last) = turned(round.from, round.to);
     let inside = |m: &Point| first.cross(*m) > SAME_DIRECTION && m.cross(last) > SAME_DIRECTION;
     let mut cuts: Vec<Point> = shape.normals.iter().map(|normal| -*normal).filter(inside).collect();
@@ -164,7 +200,7 @@ fn round_sectors(shape: &Outline, round: &Round) -> Vec<Alternative> {
         let (from, to) = (pair[0], pair[1]);
         let middle = (from + to).unit().unwrap_or(from);
         let between = Rc::new(shape.furthest(-middle).from(&LinearPoint::fixed(round.corner)));
-        Arc { between, radius: round.radius, from, to }.as_alternative()
+        Arc { between, radius: round.radius, from, to }
     };
     cuts.windows(2).map(sector).collect()
 }

@@ -112,9 +112,22 @@ impl<E: Engine> Node<E> {
         self.engine.objective() + self.presence
     }
 
+    /// Adds rows that are solved with what is added next.
+    pub(super) fn hold(&mut self, asked: Asked) {
+        if !asked.is_empty() {
+            self.engine.hold(&asked.rows);
+            self.trail = Some(Rc::new(Trail { asked, before: self.trail.take() }));
+        }
+    }
+
     /// Adds rows and solves again.
     pub(super) fn add(&mut self, asked: Asked) -> Status {
-        let status = self.engine.add(&asked.rows);
+        self.add_to_beat(asked, f64::NEG_INFINITY)
+    }
+
+    /// The same where only a bound above `to_beat` is worth finding.
+    pub(super) fn add_to_beat(&mut self, asked: Asked, to_beat: f64) -> Status {
+        let status = self.engine.add_to_beat(&asked.rows, to_beat - self.presence);
         self.trail = Some(Rc::new(Trail { asked, before: self.trail.take() }));
         status
     }

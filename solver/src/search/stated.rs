@@ -8,7 +8,7 @@ use super::{Effort, Searched, searched};
 use crate::arrangement::Arrangement;
 use crate::program::Row;
 use crate::routes::Floor;
-use crate::rules::{Requirement, Variables};
+use crate::rules::{Alternative, Requirement, Variables};
 
 /// A program with choices: maximise `constant` and the objective.
 #[derive(Debug, Clone, PartialEq)]
@@ -90,7 +90,16 @@ impl Stated {
             self.choices.extend(each);
         }
         let rows_of = |requirement: &Requirement| {
-            requirement.alternatives.iter().map(|alternative| alternative.rows.clone()).collect()
+            let mut found: Vec<&Alternative> = Vec::new();
+            for coarse in &requirement.alternatives {
+                let each = if coarse.finer.is_empty() { std::slice::from_ref(coarse) } else { &coarse.finer[..] };
+                for one in each {
+                    if !found.iter().any(|other| other.is_nearly(one)) {
+                        found.push(one);
+                    }
+                }
+            }
+            found.into_iter().map(|alternative| alternative.rows.clone()).collect()
         };
         let asked = cell.choices.iter();
         self.choices.extend(asked.map(|asked| Choice { when: when.clone(), alternatives: rows_of(asked) }));

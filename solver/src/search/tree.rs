@@ -171,12 +171,13 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn add(&mut self, node: &mut Node<E>, rows: Asked, causes: &[Cause]) -> Fate {
         let bound = node.bound();
         self.programs += 1;
-        match node.add(rows) {
-            Status::Optimal if self.is_hopeless(node.bound()) => {
+        let hopeless = self.hopeless_up_to();
+        match node.add_to_beat(rows, hopeless) {
+            Status::Optimal if node.bound() > hopeless => Fate::Alive,
+            Status::Optimal | Status::Beaten => {
                 self.unseen = self.unseen.max(node.bound());
                 Fate::Dead
             }
-            Status::Optimal => Fate::Alive,
             Status::Infeasible => {
                 causes.iter().for_each(|cause| self.blame(*cause));
                 Fate::Dead
@@ -203,38 +204,46 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// One child for each alternative; a later one also carries the closed negation of its elders that are single rows.
     fn choose(&mut self, parent: &Node<E>, chosen: Option<Chosen>, requirement: &Requirement) {
         let cause = requirement.cause;
-        let mut elders: Vec<Row> = Vec::new();
+        // What every later child starts from: the parent, and what no elder covers.
+        let mut rest = self.child_of(parent);
+        rest.chosen.extend(chosen);
         let mut alive = Vec::new();
         for alternative in &requirement.alternatives {
-            let mut child = self.child_of(parent);
-            child.chosen.extend(chosen);
-            if !alternative.finer.is_empty() {
-                child.finer.push(Rc::new(Requirement { cause, alternatives: alternative.finer.clone() }));
-            }
-            child.arcs.extend(alternative.arc.clone().map(|arc| (arc, cause)));
+            let mut child = self.copy_of(&rest);
             let arc = alternative.arc.iter().flat_map(Arc::rows);
-            let rows = alternative.rows.iter().cloned().chain(arc).chain(elders.iter().cloned());
-            let rows = rows.map(|row| (row, cause)).collect();
+            let rows = alternative.rows.iter().cloned().chain(arc).map(|row| (row, cause)).collect();
             match self.add(&mut child, rows, &[cause]) {
-                Fate::Alive => alive.push(child),
+                Fate::Alive => {
+                    child.arcs.extend(alternative.arc.clone().map(|arc| (arc, cause)));
+                    if !alternative.finer.is_empty() {
+                        child.finer.push(Rc::new(Requirement { cause, alternatives: alternative.finer.clone() }));
+                    }
+                    alive.push(child);
+                }
                 Fate::Dead => self.spare.push(child),
             }
-            elders.extend(alternative.sufficient().map(negated));
+            rest.hold(alternative.sufficient().map(|row| (negated(row), cause)).collect());
         }
+        self.spare.push(rest);
         self.push_all(alive);
     }
 
     /// A copy of `parent`, one deeper.
     fn child_of(&mut self, parent: &Node<E>) -> Node<E> {
-        let mut child = match self.spare.pop() {
-            Some(mut spare) => {
-                spare.clone_from(parent);
-                spare
-            }
-            None => parent.clone(),
-        };
+        let mut child = self.copy_of(parent);
         child.depth += 1;
         child
+    }
+
+    /// A copy, in the memory of a node that is done with where there is one.
+    fn copy_of(&mut self, node: &Node<E>) -> Node<E> {
+        match self.spare.pop() {
+            Some(mut spare) => {
+                spare.clone_from(node);
+                spare
+            }
+            None => node.clone(),
+        }
     }
 
     /// The best first, so that what is made first does not hang on the order of the alternatives.
@@ -367,9 +376,13 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     /// Nothing under this bound is worth looking at.
     fn is_hopeless(&self, bound: f64) -> bool {
+        bound <= self.hopeless_up_to()
+    }
+
+    fn hopeless_up_to(&self) -> f64 {
         match &self.best {
-            Some(best) => bound <= best.bound() + self.problem.indifference(best.bound()),
-            None => bound <= self.to_beat,
+            Some(best) => best.bound() + self.problem.indifference(best.bound()),
+            None => self.to_beat,
         }
     }
 

@@ -20,6 +20,8 @@ pub(super) enum End {
     Optimal,
     /// These weights of rows show that nothing keeps them all.
     Infeasible(Vec<(usize, f64)>),
+    /// No point has more than this, which is not above what was to be beaten.
+    Beaten(f64),
     /// Too many steps.
     Exhausted,
 }
@@ -33,8 +35,8 @@ struct Broken {
     by: f64,
 }
 
-/// Runs to an end from the present basis.
-pub(super) fn run(statement: &Statement, tableau: &mut Tableau, pricing: Pricing) -> End {
+/// Runs to an end from the present basis, or until no point can have more than `to_beat`.
+pub(super) fn run(statement: &Statement, tableau: &mut Tableau, pricing: Pricing, to_beat: f64) -> End {
     let mut gradient = vec![0.0; statement.variables()];
     let mut flips = Vec::new();
     let mut stalled = 0;
@@ -55,10 +57,22 @@ pub(super) fn run(statement: &Statement, tableau: &mut Tableau, pricing: Pricing
             Entry::Column(column, length) => {
                 stalled = if length > tolerance::STEP { 0 } else { stalled + 1 };
                 step(statement, tableau, broken.leaving, column, &gradient, &flips);
+                if let Some(bound) = beaten(statement, tableau, to_beat) {
+                    return End::Beaten(bound);
+                }
             }
         }
     }
     End::Exhausted
+}
+
+/// What no point has more than, where that is not above `to_beat`: the objective only falls from step to step.
+fn beaten(statement: &Statement, tableau: &Tableau, to_beat: f64) -> Option<f64> {
+    if to_beat == f64::NEG_INFINITY || statement.worth(&tableau.values) > to_beat {
+        return None;
+    }
+    let bound = statement.bound(&statement.objective, &tableau.row_weights());
+    (bound <= to_beat).then_some(bound)
 }
 
 /// What is broken most, or (`careful`) what is broken and has the smallest index.
@@ -77,10 +91,9 @@ fn choose(statement: &Statement, tableau: &Tableau, careful: bool) -> Option<Bro
         let (below, above) = (statement.lower[*variable] - value, value - statement.upper[*variable]);
         weigh(Broken { leaving: Leaving::Line(line, above > below), index: *variable, by: below.max(above) });
     }
-    for row in (0..statement.rows()).filter(|row| !tableau.tight[*row]) {
-        let by = -statement.slack(row, &tableau.values);
-        weigh(Broken { leaving: Leaving::Row(row), index: statement.variables() + row, by });
-    }
+    statement.each_slack(&tableau.values, &tableau.tight, |row, slack| {
+        weigh(Broken { leaving: Leaving::Row(row), index: statement.variables() + row, by: -slack });
+    });
     worst
 }
 

@@ -48,8 +48,9 @@ impl Clone for Dense {
 }
 
 impl Dense {
-    /// Solves from the present basis; once more from the start, by the slow and safe rule, where that went wrong.
-    fn solve(&mut self) -> Status {
+    /// Solves from the present basis; once more from the start, by the slow and safe rule, where that went wrong. Gives up
+    /// where the optimum is not above `to_beat`.
+    fn solve(&mut self, to_beat: f64) -> Status {
         self.solved += 1;
         if !self.sound {
             return Status::Interrupted;
@@ -58,8 +59,12 @@ impl Dense {
             return Status::Infeasible;
         }
         for pricing in [Pricing::Largest, Pricing::SmallestIndex] {
-            match dual::run(&self.statement, &mut self.tableau, pricing) {
+            match dual::run(&self.statement, &mut self.tableau, pricing, to_beat) {
                 End::Optimal if self.publish() => return Status::Optimal,
+                End::Beaten(bound) => {
+                    self.objective = bound;
+                    return Status::Beaten;
+                }
                 End::Infeasible(weights) if self.statement.excludes(&weights) => return Status::Infeasible,
                 End::Optimal | End::Infeasible(_) | End::Exhausted => {
                     self.tableau = Tableau::start(&self.statement);
@@ -96,7 +101,7 @@ impl Engine for Dense {
         Self { statement, tableau, point, objective, sound, solved: 0 }
     }
 
-    fn add(&mut self, rows: &[Row]) -> Status {
+    fn hold(&mut self, rows: &[Row]) {
         let variables = self.statement.variables();
         self.sound &= rows.iter().all(|row| row.is_finite() && row.fits(variables));
         if self.sound {
@@ -105,7 +110,11 @@ impl Engine for Dense {
                 self.tableau.tight.push(false);
             }
         }
-        self.solve()
+    }
+
+    fn add_to_beat(&mut self, rows: &[Row], to_beat: f64) -> Status {
+        self.hold(rows);
+        self.solve(to_beat)
     }
 
     fn aim(&mut self, objective: &[f64]) -> Status {
@@ -115,7 +124,7 @@ impl Engine for Dense {
             self.statement.objective = objective.into();
             self.tableau = Tableau::start(&self.statement);
         }
-        self.solve()
+        self.solve(f64::NEG_INFINITY)
     }
 
     fn values(&self) -> &[f64] {

@@ -80,6 +80,18 @@ impl Statement {
             - self.terms(row).iter().map(|(variable, coefficient)| coefficient * point[*variable]).sum::<f64>()
     }
 
+    /// How far inside each row the point is, less the rows that `tight` marks.
+    pub(super) fn each_slack(&self, point: &[f64], tight: &[bool], mut visit: impl FnMut(usize, f64)) {
+        let mut start = 0;
+        for (row, ((end, most), tight)) in self.ends.iter().zip(&self.most).zip(tight).enumerate() {
+            if !*tight {
+                let terms = self.terms[start..*end].iter();
+                visit(row, most - terms.map(|(variable, coefficient)| coefficient * point[*variable]).sum::<f64>());
+            }
+            start = *end;
+        }
+    }
+
     /// Some variable's bounds leave it no value.
     pub(super) fn crossed(&self) -> bool {
         self.lower.iter().zip(self.upper.iter()).any(|(lower, upper)| lower > upper)
@@ -116,7 +128,13 @@ impl Statement {
 
     /// By how much the point breaks the row that it breaks most; zero or less where it keeps them all.
     pub(super) fn worst_excess(&self, point: &[f64]) -> f64 {
-        (0..self.rows()).map(|row| -self.slack(row, point)).fold(0.0, f64::max)
+        let (mut worst, mut start) = (0.0f64, 0);
+        for (end, most) in self.ends.iter().zip(&self.most) {
+            let terms = self.terms[start..*end].iter();
+            worst = worst.max(terms.map(|(variable, coefficient)| coefficient * point[*variable]).sum::<f64>() - most);
+            start = *end;
+        }
+        worst
     }
 
     /// No point that keeps the rows and bounds has more of `objective` than this: weak duality, true for any weights that

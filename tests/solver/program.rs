@@ -15,7 +15,7 @@ fn stepwise<E: Engine>(made: &Made, chunk: usize) -> Option<f64> {
         match engine.add(rows) {
             Status::Optimal => {}
             Status::Infeasible => return None,
-            Status::Interrupted => panic!("interrupted: {made:?}"),
+            status @ (Status::Beaten | Status::Interrupted) => panic!("{status:?}: {made:?}"),
         }
     }
     made.assert_kept(engine.values());
@@ -68,6 +68,41 @@ fn both_engines_agree_row_by_row() {
             assert_same(Some(own.objective()), Some(other.objective()), &made);
         }
         assert_eq!(own.solved(), other.solved());
+    }
+}
+
+/// Independent: good_lp on microlp, from nothing (D).
+#[test]
+fn what_cannot_beat_a_figure_is_given_up_and_what_can_is_not() {
+    let mut beaten = 0;
+    for (seed, made) in programs(200, 24).enumerate() {
+        let whole = once::maximise(&made.objective, &made.bounds, &made.rows).map(|(worth, _)| worth);
+        let share = Numbers::new(seed as u64).between(0.9, 1.1);
+        let to_beat = whole.unwrap_or(0.0) * share;
+        let mut engine = Dense::start(&made.objective, &made.bounds);
+        match (engine.add_to_beat(&made.rows, to_beat), whole) {
+            (Status::Infeasible, None) => {}
+            (Status::Optimal, Some(whole)) => assert_same(Some(engine.objective()), Some(whole), &made),
+            (Status::Beaten, whole) => {
+                let near = 1e-6 * (1.0 + to_beat.abs() / 1e3);
+                assert!(engine.objective() <= to_beat, "{made:?}");
+                assert!(whole.is_none_or(|whole| whole <= engine.objective() + near), "{made:?}");
+                beaten += 1;
+            }
+            (status, whole) => panic!("{status:?} against {whole:?}: {made:?}"),
+        }
+    }
+    assert!(beaten > 100, "too few are beaten to mean anything: {beaten}");
+}
+
+#[test]
+fn rows_held_back_count_with_the_next() {
+    for made in programs(100, 24) {
+        let (first, rest) = made.rows.split_at(made.rows.len() / 2);
+        let mut engine = Dense::start(&made.objective, &made.bounds);
+        engine.hold(first);
+        let found = (engine.add(rest) == Status::Optimal).then(|| engine.objective());
+        assert_same(found, stepwise::<Dense>(&made, made.rows.len()), &made);
     }
 }
 

@@ -1,17 +1,17 @@
 //! From what the command line names to a brief, its result, and the option that is meant: alike for every command.
 
 use std::io::Read;
-use std::time::Instant;
+use std::time::{Duration, Instant};
 
 use elbowroom_model::{Brief, Fault, Only, scenario};
 use elbowroom_solver::outcome::OptionFound;
-use elbowroom_solver::{Limits, Outcome, Unwatched, Watch};
+use elbowroom_solver::{Limits, Outcome, Part, Unwatched, Watch};
 
 use crate::args::{OptionArg, RoomArgs, ScenarioArgs};
 use crate::failure::Failure;
 use crate::outlet::Outlet;
 use crate::source::{self, Source};
-use crate::watch::Bar;
+use crate::watch::{Bar, Stopwatch};
 
 /// Reads a scenario and the table of sizes over it, as if it said what is set otherwise, and has lengths told in another
 /// unit where one is given.
@@ -148,6 +148,15 @@ pub(crate) fn solved(
         bar.clear();
     }
     Ok(outcome)
+}
+
+/// Ranks a brief on one thread, and tells how long each part took.
+pub(crate) fn timed(brief: &Brief, limits: &Limits) -> Result<(Outcome, Vec<(Part, Duration)>), Failure> {
+    let pool = rayon::ThreadPoolBuilder::new().num_threads(1).build()?;
+    let (started, stopwatch) = (Instant::now(), Stopwatch::default());
+    let mut outcome = pool.install(|| elbowroom_solver::rank(brief, limits, &stopwatch));
+    outcome.work.seconds = started.elapsed().as_secs_f64();
+    Ok((outcome, stopwatch.taken()))
 }
 
 /// The option that is meant, where it is one of those that fit.

@@ -1,9 +1,11 @@
 //! Progress of long work, shown to somebody who watches.
 
-use std::sync::OnceLock;
+use std::collections::{BTreeMap, HashMap};
+use std::sync::{Mutex, OnceLock};
+use std::thread::ThreadId;
 use std::time::{Duration, Instant};
 
-use elbowroom_solver::Watch;
+use elbowroom_solver::{Part, Watch};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressState, ProgressStyle};
 
 /// Work that ends sooner shows no bar: it would only flicker.
@@ -76,5 +78,36 @@ impl RoomsBar {
     /// Takes the bar off the screen.
     pub(crate) fn clear(&self) {
         self.0.finish_and_clear();
+    }
+}
+
+/// How long each part of the work took. On one thread the parts add up to the whole.
+#[derive(Debug, Default)]
+pub(crate) struct Stopwatch {
+    running: Mutex<HashMap<ThreadId, Instant>>,
+    taken: Mutex<BTreeMap<Part, Duration>>,
+}
+
+impl Stopwatch {
+    /// What each part took so far, in the order in which they come.
+    pub(crate) fn taken(&self) -> Vec<(Part, Duration)> {
+        self.taken.lock().map(|taken| taken.iter().map(|(part, took)| (*part, *took)).collect()).unwrap_or_default()
+    }
+}
+
+impl Watch for Stopwatch {
+    fn solved(&self, _done: usize, _all: usize) {}
+
+    fn began(&self, _part: Part) {
+        if let Ok(mut running) = self.running.lock() {
+            running.insert(std::thread::current().id(), Instant::now());
+        }
+    }
+
+    fn ended(&self, part: Part) {
+        let began = self.running.lock().ok().and_then(|mut running| running.remove(&std::thread::current().id()));
+        if let (Some(began), Ok(mut taken)) = (began, self.taken.lock()) {
+            *taken.entry(part).or_default() += began.elapsed();
+        }
     }
 }

@@ -52,6 +52,43 @@ impl Default for Limits {
 pub trait Watch: Sync {
     /// `done` of `all` arrangements are solved.
     fn solved(&self, done: usize, all: usize);
+
+    /// A part of the work begins on this thread; no other does before it ends.
+    fn began(&self, _part: Part) {}
+
+    /// The part that began on this thread has ended.
+    fn ended(&self, _part: Part) {}
+}
+
+/// What the work consists of, for whoever wants to know how long each part takes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Part {
+    /// The room as rules see it, the arrangements, the widths of the empty room.
+    Ground,
+    /// The largest pieces of each arrangement.
+    Search,
+    /// Why an arrangement has no layout.
+    Refusal,
+    /// The widths and lengths of the ways through.
+    Routes,
+    /// Every rule checked again from the geometry.
+    Check,
+    /// Scores and their figures.
+    Criteria,
+    /// The order, and how firm it is.
+    Order,
+    /// How large each piece could be alone, and what holds it.
+    Sizes,
+    /// What would help where nothing fits.
+    Remedies,
+}
+
+/// Runs a part of the work and tells both its ends.
+pub(crate) fn part<T>(watch: &dyn Watch, part: Part, work: impl FnOnce() -> T) -> T {
+    watch.began(part);
+    let done = work();
+    watch.ended(part);
+    done
 }
 
 /// Watches nothing.

@@ -9,9 +9,9 @@ use crate::criteria::{self, Judgement};
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, RoomFound, RulesInForce, Work};
 use crate::ranking::{self, Standing};
 use crate::routes::{Floor, Route};
-use crate::search::{Aim, Effort, Found, RoomGround, search};
+use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
 use crate::site::Site;
-use crate::{Limits, Watch, option_found, refusal, verify};
+use crate::{Limits, Part, Watch, option_found, part, refusal, verify};
 
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
@@ -30,21 +30,24 @@ pub(crate) struct Candidate<'a> {
     pub(crate) judgements: Vec<Judgement>,
 }
 
-/// A candidate, or why there is none; and the programs that took.
-type Tried<'a> = (Result<Candidate<'a>, Refused>, usize);
+/// A candidate, or why there is none; the programs that took, and what else was done.
+type Tried<'a> = (Result<Candidate<'a>, Refused>, usize, Tally);
 
 /// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits.
 #[must_use]
 pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
+    watch.began(Part::Ground);
     let site = Site::of(brief);
     let room = RoomGround::of(brief, &site);
     let floor = Floor::of(brief, &site);
     let enumeration = enumerate(brief, &site);
+    watch.ended(Part::Ground);
     let limits = &shared(brief, &enumeration, limits);
     let tried = try_all(&room, &floor, &enumeration, limits, watch);
-    let mut programs: usize = tried.iter().map(|(_, programs)| programs).sum();
+    let mut programs: usize = tried.iter().map(|(_, programs, _)| programs).sum();
+    let tally = tried.iter().fold(Tally::default(), |sum, (_, _, tally)| sum.plus(tally));
     let (mut candidates, mut refused) = (Vec::new(), Vec::new());
-    for (result, _) in tried {
+    for (result, _, _) in tried {
         match result {
             Ok(candidate) => candidates.push(candidate),
             Err(refusal) => refused.push(refusal),
@@ -53,16 +56,18 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| told_size(other).total_cmp(&told_size(one)));
     refused.extend(enumeration.dropped.iter().map(|dropped| dropped.refused.clone()));
-    let (order, standings) = ranked(brief, &candidates, limits);
+    let (order, standings) = part(watch, Part::Order, || ranked(brief, &candidates, limits));
     let ground = option_found::Ground { room: &room, floor: &floor, limits };
     let each = order.par_iter().enumerate().map(|(place, &which)| {
-        option_found::option_found(&ground, place, (&candidates, &order), &standings[which], which)
+        part(watch, Part::Sizes, || {
+            option_found::option_found(&ground, place, (&candidates, &order), &standings[which], which)
+        })
     });
     let made: Vec<_> = each.collect();
     programs += made.iter().map(|(_, programs)| programs).sum::<usize>();
     let options: Vec<_> = made.into_iter().map(|(option, _)| option).collect();
-    let remedies = if options.is_empty() { refusal::remedies(brief) } else { Vec::new() };
-    let arrangements = enumeration.arrangements.len() + enumeration.dropped.len();
+    let remedies =
+        if options.is_empty() { part(watch, Part::Remedies, || refusal::remedies(brief)) } else { Vec::new() };
     Outcome {
         format: FORMAT,
         room: room_found(brief),
@@ -71,7 +76,22 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
         refused,
         remedies,
         notices: notices(brief, &floor, enumeration.beyond),
-        work: Work { arrangements, programs, seconds: 0.0 },
+        work: work(&enumeration, programs, tally),
+    }
+}
+
+fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
+    let dead_ends = tally.dead_ends.iter().map(|(rule, count)| (rule.key(), *count)).collect();
+    Work {
+        arrangements: enumeration.arrangements.len() + enumeration.dropped.len(),
+        dropped: enumeration.dropped.len(),
+        programs,
+        nodes: tally.nodes,
+        given_up: tally.given_up,
+        layouts: tally.layouts,
+        too_narrow: tally.too_narrow,
+        dead_ends,
+        seconds: 0.0,
     }
 }
 
@@ -93,7 +113,7 @@ fn try_all<'a>(
     let all = enumeration.arrangements.len();
     let done = std::sync::atomic::AtomicUsize::new(0);
     let attempt = |arrangement: &'a Arrangement| {
-        let tried = try_one(room, floor, arrangement, limits);
+        let tried = try_one(room, floor, arrangement, limits, watch);
         watch.solved(done.fetch_add(1, std::sync::atomic::Ordering::Relaxed) + 1, all);
         tried
     };
@@ -103,19 +123,26 @@ fn try_all<'a>(
     enumeration.arrangements.par_iter().map(attempt).collect()
 }
 
-fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangement, limits: &Limits) -> Tried<'a> {
+fn try_one<'a>(
+    room: &RoomGround<'a>,
+    floor: &Floor,
+    arrangement: &'a Arrangement,
+    limits: &Limits,
+    watch: &dyn Watch,
+) -> Tried<'a> {
     let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: limits.nodes, without: None };
-    let searched = search(room, floor, arrangement, effort);
-    let programs = searched.programs;
+    let searched = part(watch, Part::Search, || search(room, floor, arrangement, effort));
+    let (programs, tally) = (searched.programs, searched.tally.clone());
     let Some(found) = searched.found.clone() else {
-        let (refused, more) = refusal::refused(room, floor, arrangement, &searched);
-        return (Err(refused), programs + more);
+        let refused = || refusal::refused(room, floor, arrangement, &searched);
+        let (refused, more) = part(watch, Part::Refusal, refused);
+        return (Err(refused), programs + more, tally);
     };
-    let found = let_out(room.brief, found, arrangement);
-    let routes = floor.routes(room.brief, &found.layout);
-    let breaches = verify::verify(room.brief, &found.layout, arrangement, &routes);
-    if let Some(breach) = breaches.first() {
-        return (Err(refusal::not_verified(arrangement, breach)), programs);
+    let found = part(watch, Part::Check, || let_out(room.brief, found, arrangement));
+    let routes = part(watch, Part::Routes, || floor.routes(room.brief, &found.layout));
+    let verified = || verify::verify(room.brief, &found.layout, arrangement, &routes);
+    if let Some(breach) = part(watch, Part::Check, verified).first() {
+        return (Err(refusal::not_verified(arrangement, breach)), programs, tally);
     }
     let scene = criteria::Scene {
         brief: room.brief,
@@ -124,8 +151,8 @@ fn try_one<'a>(room: &RoomGround<'a>, floor: &Floor, arrangement: &'a Arrangemen
         routes: &routes,
         main_seat: arrangement.main_seat,
     };
-    let judgements = criteria::judge(&scene);
-    (Ok(Candidate { arrangement, found, routes, judgements }), programs)
+    let judgements = part(watch, Part::Criteria, || criteria::judge(&scene));
+    (Ok(Candidate { arrangement, found, routes, judgements }), programs, tally)
 }
 
 /// What was found with every size let out that can still grow with all else as it is.

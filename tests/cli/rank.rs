@@ -106,3 +106,17 @@ fn nothing_fits_says_what_would_help() {
     assert!(page.stdout.contains("Nothing fits as asked."), "{}", page.stdout);
     assert!(page.stdout.contains("What would help"), "{}", page.stdout);
 }
+
+#[test]
+fn the_work_is_explained_where_that_is_asked_for() {
+    let file = scenario("which-hand.yaml");
+    let told = run(&["rank", &file, "--explain-work"]);
+    assert_eq!((told.code, told.stderr.as_str()), (Some(0), ""));
+    let (page, work) = told.stdout.split_once("\nWork\n").unwrap();
+    assert_eq!(page.lines().next(), run(&["rank", &file]).stdout.lines().next());
+    let said =
+        ["32 arrangements searched", "given up", "Dead ends", "walkway", "largest pieces", "every rule checked again"];
+    for what in said {
+        assert!(work.contains(what), "{what}: {work}");
+    }
+}

@@ -20,6 +20,9 @@ pub(crate) struct RankArgs {
     /// Options to show; they also get the most each size could be alone, and what holds it
     #[arg(long, value_name = "N", default_value_t = SHOWN, value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
     pub top: usize,
+    /// Tell also what was searched and given up, by which rule, and how long each part took (on one thread)
+    #[arg(long, conflicts_with_all = ["json", "threads"])]
+    pub explain_work: bool,
     /// Rank by this criterion alone instead of by the wishes
     #[arg(long, value_name = "CRITERION", value_parser = values::criterion())]
     pub by: Option<Criterion>,

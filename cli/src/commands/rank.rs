@@ -8,7 +8,7 @@ use crate::args::RankArgs;
 use crate::exit::Exit;
 use crate::failure::Failure;
 use crate::outlet::Outlet;
-use crate::ranked::ranked_against;
+use crate::ranked::{ranked_against, timed};
 use crate::render::{json, rank};
 
 /// Reads, ranks, prints.
@@ -26,7 +26,13 @@ pub(super) fn run(
         let set = &args.room.scenario.set;
         let changed = as_it_is.as_ref().map(|before| rank::changed(&brief, set, before, &outcome, stdout.look()));
         let told = rank::Told { brief: &brief, outcome: &outcome, shown: args.top, by: args.by };
-        changed.unwrap_or_default() + &rank::text(&told, stdout.look())
+        let explained = if args.explain_work {
+            let (outcome, parts) = timed(&brief, &limits)?;
+            rank::explained(&outcome.work, &parts, stdout.look())
+        } else {
+            String::new()
+        };
+        changed.unwrap_or_default() + &rank::text(&told, stdout.look()) + &explained
     };
     stdout.write(&text)?;
     Ok(if outcome.options.is_empty() { Exit::NothingFits } else { Exit::Done })

@@ -8,6 +8,7 @@ pub(crate) mod check;
 pub(crate) mod compare;
 pub(crate) mod rank;
 pub(crate) mod tape;
+pub(crate) mod work;
 
 use std::fmt::Write;
 

@@ -9,12 +9,14 @@ mod node;
 mod polish;
 mod problem;
 mod stated;
+mod tally;
 mod tree;
 
 use std::collections::BTreeMap;
 
 pub use problem::{Aim, RoomGround};
 pub use stated::{Choice, Stated, search_stated, stated};
+pub use tally::Tally;
 
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
@@ -64,6 +66,8 @@ pub struct Searched {
     pub blame: BTreeMap<Cause, usize>,
     /// Linear programs solved.
     pub programs: usize,
+    /// What else was done.
+    pub tally: Tally,
 }
 
 /// The best layout of `arrangement`.
@@ -73,24 +77,26 @@ pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, e
     if effort.aim == Aim::Together
         && let Some(found) = searched.found.take()
     {
-        let (tidied, programs) = tidied(room, floor, arrangement, found);
-        searched.programs += programs;
-        searched.found = Some(tidied);
+        let (found, tidied) = tidied(room, floor, arrangement, found);
+        searched.programs += tidied.programs;
+        searched.tally = searched.tally.plus(&tidied.tally);
+        searched.found = Some(found);
     }
     searched
 }
 
-/// The same sizes in better order: the search for sizes stops within what a proof allows, which is more than order counts.
-fn tidied(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, found: Found) -> (Found, usize) {
+/// The same sizes in better order, and the search for that: the search for sizes stops within what a proof allows, which is
+/// more than order counts.
+fn tidied(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, found: Found) -> (Found, Searched) {
     let value = found.layout.size_value(room.brief);
     let effort =
         Effort { aim: Aim::Tidy(&found.layout), to_beat: found.objective - value, nodes: NODES_TO_TIDY, without: None };
-    let searched = search_once(room, floor, arrangement, effort);
-    let tidier = searched.found.map(|tidy| {
+    let mut searched = search_once(room, floor, arrangement, effort);
+    let tidier = searched.found.take().map(|tidy| {
         let objective = tidy.layout.size_value(room.brief) + tidy.objective;
         Found { objective, bound: found.bound.max(objective), ..tidy }
     });
-    (tidier.filter(|tidy| tidy.objective > found.objective).unwrap_or(found), searched.programs)
+    (tidier.filter(|tidy| tidy.objective > found.objective).unwrap_or(found), searched)
 }
 
 fn search_once(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
@@ -110,7 +116,11 @@ fn searched(problem: &problem::Problem<'_>, floor: &Floor, effort: Effort<'_>) -
         rows: best.rows(),
     });
     let is_complete = tree.is_complete();
-    Searched { found, is_complete, blame: tree.blame, programs: tree.programs }
+    let mut tally = tree.tally;
+    for (cause, count) in &tree.blame {
+        *tally.dead_ends.entry(cause.rule).or_default() += count;
+    }
+    Searched { found, is_complete, blame: tree.blame, programs: tree.programs, tally }
 }
 
 /// The layout with its turning circle where it can be reached best.

@@ -7,6 +7,7 @@ use super::branching::{Decision, next, standing};
 use super::node::{Asked, Chosen, Decided, Node, Queued};
 use super::polish::{broken_rows, polish};
 use super::problem::Problem;
+use super::tally::Tally;
 use crate::layout::Layout;
 use crate::program::{Engine, Row, Status};
 use crate::routes::Floor;
@@ -39,6 +40,8 @@ pub(super) struct Tree<'p, 'a, E> {
     unseen: f64,
     /// Linear programs solved.
     pub(super) programs: usize,
+    /// What else was done; dead ends are in `blame`.
+    pub(super) tally: Tally,
     /// Which causes left no place, and how often.
     pub(super) blame: BTreeMap<Cause, usize>,
 }
@@ -66,6 +69,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             to_beat,
             unseen,
             programs: 1,
+            tally: Tally::default(),
             blame,
         };
         tree.plant();
@@ -74,18 +78,17 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     /// Searches to the end, or until the nodes are used up. Gives the bound that holds for every layout.
     pub(super) fn search(&mut self) -> f64 {
-        let mut nodes = 0;
         while let Some(mut node) = self.dive.take().or_else(|| self.queue.pop().map(|queued| queued.node)) {
             if self.is_hopeless(node.bound()) {
-                self.unseen = self.unseen.max(node.bound());
+                self.give_up(node.bound());
                 continue;
             }
-            if nodes == self.most_nodes {
+            if self.tally.nodes == self.most_nodes {
                 let rest = self.queue.iter().map(|queued| queued.node.bound());
                 self.unseen = rest.fold(self.unseen.max(node.bound()), f64::max);
                 break;
             }
-            nodes += 1;
+            self.tally.nodes += 1;
             self.expand(&mut node);
             self.spare.push(node);
         }
@@ -175,7 +178,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         match node.add_to_beat(rows, hopeless) {
             Status::Optimal if node.bound() > hopeless => Fate::Alive,
             Status::Optimal | Status::Beaten => {
-                self.unseen = self.unseen.max(node.bound());
+                self.give_up(node.bound());
                 Fate::Dead
             }
             Status::Infeasible => {
@@ -330,6 +333,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             self.keep(node, found);
             return;
         }
+        self.tally.layouts += 1;
         let poses: Vec<_> = standing(found).into_iter().map(|state| &self.problem.states[state].pose).collect();
         let layout = layout_of(self.problem, found);
         let ground = &self.problem.ground;
@@ -337,6 +341,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         match too_narrow.or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout)) {
             None => self.keep(node, found),
             Some(Mend { mut requirement, is_exhaustive }) => {
+                self.tally.too_narrow += 1;
                 self.problem.strike_impossible(&mut requirement, &standing(found));
                 let offered = requirement.alternatives.len();
                 // What holds already has not mended the route, and would be chosen for ever.
@@ -372,6 +377,12 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     fn value_to_beat(&self) -> f64 {
         self.best.as_ref().map_or(self.to_beat, Node::bound)
+    }
+
+    /// Leaves a node aside under which nothing can be better.
+    fn give_up(&mut self, bound: f64) {
+        self.tally.given_up += 1;
+        self.unseen = self.unseen.max(bound);
     }
 
     /// Nothing under this bound is worth looking at.

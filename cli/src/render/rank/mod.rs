@@ -11,6 +11,7 @@ mod refused;
 mod sizes;
 mod ways;
 mod why;
+mod work;
 
 use elbowroom_model::{Brief, Criterion, Room, Unit};
 use elbowroom_solver::Outcome;
@@ -20,6 +21,7 @@ pub(crate) use changed::text as changed;
 pub(crate) use facing::Faced;
 pub(crate) use group::{Group, groups};
 pub(crate) use sizes::{figures, held};
+pub(crate) use work::explained;
 
 use crate::outlet::Look;
 use crate::render::lengths::taped;

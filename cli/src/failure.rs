@@ -6,7 +6,7 @@ use elbowroom_model::Fault;
 
 use crate::exit::Exit;
 use crate::outlet::Outlet;
-use crate::render::{faults, safe};
+use crate::render::{faults, list_faults, safe};
 use crate::source::{Source, Unreadable};
 use crate::words;
 
@@ -17,7 +17,7 @@ pub(crate) enum Failure {
     #[error("{0}")]
     CommandLine(clap::Error),
     /// Two inputs cannot both be standard input.
-    #[error("standard input can be the scenario or the table, not both")]
+    #[error("standard input can stand for one file, not for two")]
     StandardInputTwice,
     /// A file cannot be read.
     #[error("cannot read {name}: {why}")]
@@ -34,6 +34,14 @@ pub(crate) enum Failure {
         scenario: Source,
         /// Every fault of it.
         faults: Vec<Fault>,
+    },
+    /// A list of pieces is at fault.
+    #[error("{} in {name}", faults.told.len())]
+    ListFaults {
+        /// What the user calls it.
+        name: String,
+        /// Every fault of it.
+        faults: elbowroom_model::listing::Faults,
     },
     /// A file that was to be written is there already.
     #[error("{0} is already there, and nothing was written")]
@@ -117,6 +125,7 @@ impl Failure {
             | Self::StandardInputTwice
             | Self::Unreadable { .. }
             | Self::Faults { .. }
+            | Self::ListFaults { .. }
             | Self::NoRooms { .. }
             | Self::NoSuchOption { .. }
             | Self::SameOption { .. }
@@ -160,6 +169,7 @@ impl Failure {
             Self::CommandLine(error) if error.use_stderr() => stderr.write(&clap_text(error, stderr)),
             Self::CommandLine(error) => stdout.write(&clap_text(error, stdout)),
             Self::Faults { scenario, faults } => stderr.write(&faults::text(scenario, faults, stderr.look())),
+            Self::ListFaults { name, faults } => stderr.write(&list_faults::text(name, faults, stderr.look())),
             _ => stderr
                 .write(&words::failure(&safe(&self.to_string()), self.remedy().map(|remedy| safe(&remedy)).as_deref())),
         };

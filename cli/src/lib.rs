@@ -10,10 +10,12 @@ mod commands;
 mod destination;
 mod exit;
 mod failure;
+mod listed;
 mod outlet;
 mod ranked;
 mod render;
 mod source;
+mod stock;
 mod watch;
 mod words;
 

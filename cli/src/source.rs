@@ -79,7 +79,7 @@ pub(crate) fn is_standard_input(path: &Path) -> bool {
 }
 
 /// What messages call the file.
-fn name(path: &Path) -> String {
+pub(crate) fn name(path: &Path) -> String {
     if is_standard_input(path) { "standard input".to_owned() } else { path.display().to_string() }
 }
 

@@ -24,6 +24,7 @@ pub mod search;
 pub mod setting_out;
 pub mod site;
 pub mod sizes;
+pub mod stock;
 pub mod verify;
 
 pub use layout::{Layout, Placed, Size};

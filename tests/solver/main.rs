@@ -13,6 +13,7 @@ mod ranking;
 mod routes;
 mod scenarios;
 mod search;
+mod stock;
 mod verify;
 #[cfg(feature = "highs")]
 mod whole;

@@ -5,3 +5,4 @@ pub(crate) mod plan;
 pub(crate) mod ranked;
 pub(crate) mod remedied;
 pub(crate) mod rooms;
+pub(crate) mod varied;

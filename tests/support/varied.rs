@@ -1,12 +1,13 @@
 //! Rooms without end for measuring and for long runs: each number is one room, always the same, unlike its neighbours.
+#![allow(dead_code, reason = "each suite uses its own part")]
 
 use std::fmt::Write as _;
 
 /// Draws numbers from a seed (SplitMix64, Steele, Lea and Flood 2014).
-struct Draw(u64);
+pub(crate) struct Draw(pub(crate) u64);
 
 impl Draw {
-    fn next(&mut self) -> u64 {
+    pub(crate) fn next(&mut self) -> u64 {
         self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
         let mixed = (self.0 ^ (self.0 >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
         let mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
@@ -14,11 +15,11 @@ impl Draw {
     }
 
     /// From `low` to `high`, both included.
-    fn from(&mut self, low: u64, high: u64) -> u64 {
+    pub(crate) fn from(&mut self, low: u64, high: u64) -> u64 {
         low + self.next() % (high - low + 1)
     }
 
-    fn one_in(&mut self, count: u64) -> bool {
+    pub(crate) fn one_in(&mut self, count: u64) -> bool {
         self.next().is_multiple_of(count)
     }
 }

@@ -19,6 +19,10 @@ pub(crate) struct BatchArgs {
     /// JSON for each room is printed
     #[arg(short, long, value_name = "FOLDER")]
     pub output: Option<PathBuf>,
+    /// Assign the pieces of this stock (CSV, YAML or NDJSON) to the rooms; ROOMS may then also be a CSV of bookings: room,
+    /// from, to, priority, must
+    #[arg(long, value_name = "FILE", conflicts_with = "compare")]
+    pub stock: Option<PathBuf>,
     /// List what changed between rooms of one name
     #[arg(long, requires = "output")]
     pub compare: bool,

@@ -13,7 +13,7 @@ pub(crate) mod plans;
 pub(crate) mod record;
 pub(crate) mod rooms;
 pub(crate) mod told;
-mod whole;
+pub(crate) mod whole;
 
 use std::fs;
 use std::path::Path;

@@ -35,7 +35,7 @@ struct Line<'a> {
 /// Solves the room of this scenario. Whatever is wrong with it stands in the record.
 pub(crate) fn record(text: Result<&str, &Fault>, terms: &Terms) -> Result<Record, Failure> {
     let content = content(text, terms);
-    let result = text.map_err(|fault| vec![fault.clone()]).and_then(|text| result(text, terms));
+    let result = text.map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, terms));
     let faults = result.as_ref().err().map_or(&[][..], Vec::as_slice);
     let outcome = result.as_ref().ok().map(|(_, outcome)| outcome);
     let line = json::line(&Line { content: content.to_string(), faults, result: outcome })?;
@@ -51,7 +51,7 @@ pub(crate) fn content(text: Result<&str, &Fault>, terms: &Terms) -> Content {
 }
 
 /// The result of a scenario, or every fault of it.
-fn result(text: &str, terms: &Terms) -> Result<(Brief, Outcome), Vec<Fault>> {
+pub(crate) fn solved(text: &str, terms: &Terms) -> Result<(Brief, Outcome), Vec<Fault>> {
     let solve = || {
         let brief = scenario::read(text, terms.table.as_deref())?;
         let mut outcome = elbowroom_solver::rank(&brief, &terms.limits, &Unwatched);

@@ -104,6 +104,11 @@ fn of_files<'a>(files: Vec<(PathBuf, String)>) -> Rooms<'a> {
     Rooms { given: Box::new(given), count }
 }
 
+/// The rooms of these files, each called by its path.
+pub(crate) fn of_paths<'a>(paths: Vec<PathBuf>) -> Rooms<'a> {
+    of_files(paths.into_iter().map(|path| (path.clone(), path.display().to_string())).collect())
+}
+
 /// The text of an ordinary file: a pipe or a device could keep a run waiting for ever.
 fn text_at(path: &Path) -> Result<String, Unreadable> {
     if fs::metadata(path).is_ok_and(|there| !there.is_file() && !there.is_dir()) {

@@ -31,7 +31,10 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let terms = terms(args)?;
+    if let Some(stock) = &args.stock {
+        return super::stock::run(args, stock, stdin, (stdout, stderr));
+    }
+    let terms = terms(args, Limits { shown: args.top, by: args.by, ..Limits::default() })?;
     let rooms = rooms(&args.rooms, stdin)?;
     if rooms.count == Some(0) {
         return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
@@ -43,8 +46,7 @@ pub(super) fn run(
 }
 
 /// What all rooms have in common; a table that is at fault is told once, not for each room.
-fn terms(args: &BatchArgs) -> Result<Terms, Failure> {
-    let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
+pub(super) fn terms(args: &BatchArgs, limits: Limits) -> Result<Terms, Failure> {
     let Some(table) = &args.table else { return Ok(Terms::new(limits, None)) };
     let table = source::read(table, &mut std::io::empty())?;
     match Tables::with(Some(&table.text)) {
@@ -53,7 +55,8 @@ fn terms(args: &BatchArgs) -> Result<Terms, Failure> {
     }
 }
 
-fn threads(args: &BatchArgs) -> usize {
+/// Rooms that are worked on side by side.
+pub(super) fn threads(args: &BatchArgs) -> usize {
     args.threads.unwrap_or_else(|| available_parallelism().map_or(1, usize::from))
 }
 

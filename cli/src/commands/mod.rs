@@ -11,6 +11,7 @@ mod man;
 mod new;
 mod rank;
 mod schema;
+mod stock;
 mod tape;
 
 use std::io::Read;

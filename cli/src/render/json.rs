@@ -14,6 +14,11 @@ pub(crate) fn text(outcome: &Outcome) -> Result<String, Failure> {
     tree(outcome)
 }
 
+/// Anything as JSON, ready to write, with a line feed at its end.
+pub(crate) fn pages(value: &impl Serialize) -> Result<String, Failure> {
+    tree(value)
+}
+
 /// Anything as JSON on one line, without a line feed.
 pub(crate) fn line(value: &impl Serialize) -> Result<String, Failure> {
     let mut bytes = Vec::new();

@@ -11,9 +11,11 @@ pub(crate) mod faults;
 pub(crate) mod json;
 pub(crate) mod leaf;
 mod lengths;
+pub(crate) mod list_faults;
 mod page;
 pub(crate) mod rank;
 mod safe;
+pub(crate) mod stock;
 mod table;
 pub(crate) mod tape;
 

@@ -6,7 +6,9 @@ pub(crate) mod card;
 pub(crate) mod changed;
 pub(crate) mod check;
 pub(crate) mod compare;
+pub(crate) mod list;
 pub(crate) mod rank;
+pub(crate) mod stock;
 pub(crate) mod tape;
 pub(crate) mod work;
 

@@ -3,6 +3,7 @@
 mod bad_rooms;
 mod folders;
 mod kills;
+mod stock;
 mod streams;
 #[path = "../../support/varied.rs"]
 mod varied;

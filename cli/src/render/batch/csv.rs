@@ -55,7 +55,7 @@ pub(crate) fn row(told: &Told) -> Result<String, Failure> {
 }
 
 /// Cells as a line: each text in quotes, so that no sign in it starts another cell.
-fn line(cells: &[String]) -> Result<String, Failure> {
+pub(crate) fn line(cells: &[String]) -> Result<String, Failure> {
     let mut writer = WriterBuilder::new().quote_style(QuoteStyle::NonNumeric).from_writer(Vec::new());
     let written = writer.write_record(cells).map_err(|error| Failure::Unwritable(error.into()));
     let bytes = writer.into_inner().map_err(|error| Failure::Unwritable(std::io::Error::other(error.to_string())));

@@ -9,7 +9,7 @@ mod summary;
 
 pub(crate) use cell::cell;
 pub(crate) use compare::compared;
-pub(crate) use csv::{head, row};
+pub(crate) use csv::{head, line, row};
 pub(crate) use index::{ROOMS_A_PAGE, page, page_name};
 pub(crate) use plan::plan;
 pub(crate) use summary::{Tally, summary};

@@ -1,0 +1,157 @@
+//! `batch --stock`: one stock for many rooms.
+
+use std::fs;
+use std::io::Read;
+use std::path::{Path, PathBuf};
+
+use elbowroom_model::{Brief, Fault};
+use elbowroom_solver::Limits;
+use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::stock::{Asking, assign, more};
+
+use crate::args::BatchArgs;
+use crate::batch::crew::{Go, work};
+use crate::batch::record::solved;
+use crate::batch::rooms::{self, Given};
+use crate::batch::whole::Whole;
+use crate::exit::Exit;
+use crate::failure::Failure;
+use crate::outlet::Outlet;
+use crate::render::{json, stock as page};
+use crate::source;
+use crate::stock::bookings::{self, ANY_DAY, Booking, Must};
+use crate::stock::store::{self, Store};
+use crate::stock::told::{Told, ToldRoom, Went, told, written_days};
+use crate::watch::RoomsBar;
+use crate::words::stock as words;
+
+/// Relaxations for each step of each part of the program, at most.
+const NODES: usize = 400;
+/// How the names of tables of bookings end.
+const TABLES: [&str; 3] = ["csv", "tsv", "tab"];
+
+/// A booking with its room as solved.
+struct Booked {
+    booking: Booking,
+    room: Result<(Brief, Vec<OptionFound>), Vec<Fault>>,
+}
+
+/// Assigns the pieces of the stock to the rooms.
+pub(super) fn run(
+    args: &BatchArgs,
+    stock: &Path,
+    stdin: &mut (dyn Read + Send),
+    (stdout, stderr): (&mut Outlet<'_>, &mut Outlet<'_>),
+) -> Result<Exit, Failure> {
+    if source::is_standard_input(stock) && source::is_standard_input(&args.rooms) {
+        return Err(Failure::StandardInputTwice);
+    }
+    let store = store::read(stock, stdin)?;
+    let booked = booked(args, stdin, stderr)?;
+    let told = assigned(&booked, &store);
+    if let Some(folder) = &args.output {
+        write(folder, &told)?;
+    }
+    stdout.write(&page::text(&told, args.units, stdout.look()))?;
+    Ok(Exit::Done)
+}
+
+/// The bookings, each room solved once.
+fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) -> Result<Vec<Booked>, Failure> {
+    let terms = super::batch::terms(args, Limits { shown: 0, by: args.by, ..Limits::default() })?;
+    let is_table =
+        args.rooms.extension().is_some_and(|it| TABLES.contains(&it.to_string_lossy().to_lowercase().as_str()));
+    let table = if is_table { bookings::read(&args.rooms)? } else { Vec::new() };
+    let mut paths: Vec<PathBuf> = table.iter().map(|booking| booking.path.clone()).collect();
+    paths.sort();
+    paths.dedup();
+    let rooms = if is_table { rooms::of_paths(paths.clone()) } else { rooms::rooms(&args.rooms, stdin)? };
+    if rooms.count == Some(0) {
+        return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
+    }
+    let bar = stderr.is_terminal().then(|| RoomsBar::new(rooms.count));
+    let mut found = Vec::new();
+    let solve = |given: Given| {
+        let room = given.scenario().map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, &terms));
+        (given.source, room.map(|(brief, outcome)| (brief, outcome.options)))
+    };
+    work(super::batch::threads(args), rooms.given, solve, |one| {
+        found.push(one);
+        if let Some(bar) = &bar {
+            bar.one_more();
+        }
+        Ok(Go::On)
+    })?;
+    if let Some(bar) = &bar {
+        bar.clear();
+    }
+    if is_table {
+        let of = |booking: Booking| {
+            let place = paths.binary_search(&booking.path).ok();
+            let room = place.and_then(|place| found.get(place)).map_or(Err(Vec::new()), |(_, room)| room.clone());
+            Booked { booking, room }
+        };
+        return Ok(table.into_iter().map(of).collect());
+    }
+    let at_once = |(source, room): (Option<String>, _)| {
+        let source = crate::words::batch::called(source.as_deref());
+        Booked { booking: Booking { source, path: PathBuf::new(), days: None, priority: 1, must: Must::Needed }, room }
+    };
+    Ok(found.into_iter().map(at_once).collect())
+}
+
+/// Who gets what, and what one more piece would bring.
+fn assigned(booked: &[Booked], store: &Store) -> Told {
+    let askings: Vec<Result<Asking, Vec<Fault>>> = booked.iter().map(asking).collect();
+    let rooms: Vec<Asking> = askings.iter().filter_map(|asking| asking.as_ref().ok().cloned()).collect();
+    let assignment = assign(&rooms, &store.owned, NODES);
+    let one_more = more(&rooms, &store.owned, &assignment, NODES);
+    let went = booked.iter().zip(&askings).map(|(booked, asking)| {
+        let (from, to) = written_days(booked.booking.days);
+        let room = ToldRoom {
+            source: booked.booking.source.clone(),
+            name: booked.room.as_ref().ok().map(|(brief, _)| brief.room.name.clone()),
+            from,
+            to,
+            priority: booked.booking.priority,
+            faults: asking.as_ref().err().cloned().unwrap_or_default(),
+            arrangement: None,
+            asked: Vec::new(),
+        };
+        Went { room, asking: asking.as_ref().ok() }
+    });
+    told(went.collect(), store, &assignment, one_more)
+}
+
+/// What the solver is asked for a booking.
+fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
+    let (brief, options) = booked.room.clone()?;
+    let pieces = brief.pieces.iter().enumerate();
+    let must = match &booked.booking.must {
+        Must::Needed => pieces.filter(|(_, piece)| piece.needed).map(|(place, _)| place).collect(),
+        Must::All => (0..brief.pieces.len()).collect(),
+        Must::Nothing => Vec::new(),
+        Must::Named(names) => {
+            let place = |name: &String| brief.pieces.iter().position(|piece| piece.name == *name);
+            let unknown: Vec<Fault> =
+                names.iter().filter(|name| place(name).is_none()).map(|name| words::no_piece(name, &brief)).collect();
+            if !unknown.is_empty() {
+                return Err(unknown);
+            }
+            names.iter().filter_map(place).collect()
+        }
+    };
+    Ok(Asking { brief, options, days: booked.booking.days.unwrap_or(ANY_DAY), priority: booked.booking.priority, must })
+}
+
+/// The pick list as rows, and everything as JSON.
+fn write(folder: &Path, told: &Told) -> Result<(), Failure> {
+    fs::create_dir_all(folder).map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
+    let files = [("picks.csv", page::rows(told)?), ("stock.json", json::pages(told)?)];
+    for (name, text) in files {
+        let mut file = Whole::start(folder.join(name))?;
+        file.add(&text)?;
+        file.put()?;
+    }
+    Ok(())
+}

@@ -1,0 +1,25 @@
+//! Every fault of a list of pieces, in the order of its lines, each with its remedy once.
+
+use elbowroom_model::listing::Faults;
+
+use crate::outlet::Look;
+use crate::render::page::Page;
+use crate::words;
+
+/// All faults of the list `name`, then how many there are. Rows that share a remedy are told under it once.
+pub(crate) fn text(name: &str, faults: &Faults, look: Look) -> String {
+    let mut page = Page::new(look);
+    for (place, fault) in faults.told.iter().enumerate() {
+        let line = fault.place.map_or(0, |place| place.line);
+        page.entry(0, &words::list::fault(line, &fault.message));
+        let next = faults.told.get(place + 1);
+        if next.is_none_or(|next| next.remedy != fault.remedy) {
+            page.faint(4, &fault.remedy);
+        }
+    }
+    if faults.beyond > 0 {
+        page.paragraph(0, &words::list::beyond(faults.beyond));
+    }
+    page.gap();
+    page.into_text() + &words::faults(faults.told.len() + faults.beyond, &crate::render::safe(name))
+}

@@ -1,0 +1,116 @@
+//! How an assignment of stock looks: the pick list by day and room, what is short, what one more piece would bring; and
+//! the pick list as rows for a spreadsheet.
+
+use elbowroom_model::{Rounding, Unit};
+
+use crate::failure::Failure;
+use crate::outlet::Look;
+use crate::render::batch::{cell, line};
+use crate::render::lengths::{shop_unit, shopped, sign, taped_bare};
+use crate::render::page::Page;
+use crate::render::table::{Stand, Table};
+use crate::stock::told::{Told, ToldRoom};
+use crate::words::stock as words;
+
+/// The page.
+pub(crate) fn text(told: &Told, unit: Unit, look: Look) -> String {
+    let mut page = Page::new(look);
+    page.strong(&words::summary(told));
+    page.paragraph(0, &words::must(&told.must));
+    page.paragraph(0, &words::proof(told));
+    page.heading(&words::to_pick(sign(shop_unit(unit))));
+    for room in told.by_day() {
+        pick(&mut page, room, unit);
+    }
+    short(&mut page, told);
+    page.heading(words::ONE_MORE);
+    page.paragraph(2, &one_more(told, unit));
+    page.gap();
+    page.paragraph(0, words::CAUTION);
+    page.into_text()
+}
+
+/// What to pick for a room.
+fn pick(page: &mut Page, room: &ToldRoom, unit: Unit) {
+    page.entry(0, &words::booking(room));
+    if let Some(fault) = room.faults.first() {
+        let line = fault.place.map(|place| place.line).filter(|line| *line > 0);
+        page.paragraph(2, &crate::words::batch::at_fault(&fault.message, line, room.faults.len()));
+        return;
+    }
+    let Some(arrangement) = &room.arrangement else {
+        page.paragraph(2, words::NO_OPTION);
+        return;
+    };
+    page.faint(2, &words::arrangement(arrangement));
+    let mut table =
+        Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Left), ("", Stand::Left), ("", Stand::Left)]);
+    for asked in &room.asked {
+        let Some(piece) = &asked.piece else { continue };
+        let size: Vec<String> = piece.size.iter().map(|figure| taped_bare(unit, *figure)).collect();
+        table.row([
+            asked.names.join(", "),
+            piece.count.to_string(),
+            piece.name.clone(),
+            size.join(" x "),
+            piece.place.clone(),
+        ]);
+    }
+    if table.is_empty() { page.paragraph(4, words::NOTHING_TO_PICK) } else { page.table(4, &table) }
+}
+
+/// What is short, and why.
+fn short(page: &mut Page, told: &Told) {
+    let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left), ("", Stand::Left)]);
+    for room in told.by_day() {
+        for asked in &room.asked {
+            let Some(why) = asked.short else { continue };
+            let what = words::short_piece(&asked.names.join(", "), asked.must);
+            table.row([words::short_room(room), what, words::why_short(why).to_owned()]);
+        }
+    }
+    if !table.is_empty() {
+        page.heading(words::SHORT);
+        page.table(2, &table);
+    }
+}
+
+fn one_more(told: &Told, unit: Unit) -> String {
+    let Some(best) = &told.one_more.best else { return words::no_one_more(&told.one_more) };
+    let sides = [Some(best.width), best.return_length, Some(best.depth)].into_iter().flatten();
+    let size: Vec<String> = sides.map(|side| shopped(unit, side, Rounding::Down)).collect();
+    let priorities: Vec<u32> = told.must.iter().map(|served| served.priority).collect();
+    words::one_more(best, (&size.join(" x "), sign(shop_unit(unit))), &priorities, &told.one_more)
+}
+
+/// The pick list as rows; lengths in millimetres.
+pub(crate) fn rows(told: &Told) -> Result<String, Failure> {
+    let heads = ["from", "to", "room", "source", "for", "must", "piece", "count", "size_mm", "where", "value", "short"];
+    let mut text = line(&heads.map(str::to_owned))?;
+    for room in told.by_day() {
+        for asked in &room.asked {
+            let piece = asked.piece.as_ref();
+            let of_piece = |part: fn(&crate::stock::told::ToldPiece) -> String| piece.map_or_else(String::new, part);
+            let size = of_piece(|piece| {
+                let figures: Vec<String> =
+                    piece.size.iter().map(|figure| taped_bare(Unit::Millimetre, *figure)).collect();
+                figures.join(" x ")
+            });
+            text.push_str(&line(&[
+                room.from.clone().unwrap_or_default(),
+                room.to.clone().unwrap_or_default(),
+                cell(room.name.as_deref().unwrap_or_default()),
+                cell(&room.source),
+                cell(&asked.names.join(", ")),
+                crate::words::batch::yes_no(asked.must).to_owned(),
+                cell(&of_piece(|piece| piece.name.clone())),
+                of_piece(|piece| piece.count.to_string()),
+                size,
+                cell(&of_piece(|piece| piece.place.clone())),
+                of_piece(|piece| piece.value.map_or_else(String::new, elbowroom_model::listing::Money::words)),
+                asked.short.map_or("", words::why_short).to_owned(),
+            ])?);
+        }
+    }
+    Ok(text)
+}

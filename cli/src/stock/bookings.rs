@@ -1,0 +1,210 @@
+//! Which rooms are to be furnished, when, and which come first: a table of one row for each.
+
+use std::path::{Path, PathBuf};
+
+use csv::{ReaderBuilder, StringRecord};
+use elbowroom_model::Fault;
+use elbowroom_model::listing::Faults;
+use elbowroom_solver::stock::Days;
+
+use super::days::day;
+use super::store::at_line;
+use crate::failure::Failure;
+use crate::source;
+use crate::words::stock as words;
+
+/// The columns: what each is called, and what else it may be called.
+const COLUMNS: [(&str, &[&str]); 5] = [
+    ("room", &["file", "scenario"]),
+    ("from", &["start", "first day"]),
+    ("to", &["until", "end", "last day"]),
+    ("priority", &[]),
+    ("must", &["must have", "must haves"]),
+];
+/// The last priority there is.
+const LAST_PRIORITY: u32 = 9;
+/// Days of a room that gives none: every other room's are the same.
+pub(crate) const ANY_DAY: Days = Days { from: 0, to: 0 };
+
+/// A room that is to be furnished.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Booking {
+    /// Its file as the table names it.
+    pub source: String,
+    /// Its file.
+    pub path: PathBuf,
+    /// When; `None` where the table gives no days.
+    pub days: Option<Days>,
+    /// 1 comes before 2.
+    pub priority: u32,
+    /// What must be served.
+    pub must: Must,
+}
+
+/// What must be served in a room.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) enum Must {
+    /// The pieces that its file says are needed.
+    Needed,
+    /// Everything.
+    All,
+    /// Nothing.
+    Nothing,
+    /// The pieces of these names.
+    Named(Vec<String>),
+}
+
+/// Reads the table at `path`. Either every row gives days, or none does.
+pub(crate) fn read(path: &Path) -> Result<Vec<Booking>, Failure> {
+    let name = path.display().to_string();
+    let text = source::file(path).map_err(|why| Failure::Unreadable { name: name.clone(), why })?;
+    let folder = path.parent().unwrap_or(Path::new(""));
+    read_text(&text, folder).map_err(|told| Failure::ListFaults { name, faults: Faults { told, beyond: 0 } })
+}
+
+fn read_text(text: &str, folder: &Path) -> Result<Vec<Booking>, Vec<Fault>> {
+    let header = text.lines().next().unwrap_or_default();
+    let parts = [b',', b';', b'\t'].map(|part| (header.bytes().filter(|byte| *byte == part).count(), part));
+    let delimiter = parts.iter().rev().max_by_key(|(count, _)| *count).map_or(b',', |(_, part)| *part);
+    let mut reader = ReaderBuilder::new().flexible(true).delimiter(delimiter).from_reader(text.as_bytes());
+    let heads = reader.headers().cloned().unwrap_or_default();
+    let places = columns(&heads)?;
+    let (mut bookings, mut told) = (Vec::new(), Vec::new());
+    for record in reader.records().map_while(Result::ok) {
+        let line = record.position().map_or(0, |position| position.line() as usize);
+        let row = Row { record: &record, places: &places, heads: heads.len() };
+        match row.booking(folder) {
+            Ok(booking) => bookings.push(booking),
+            Err(faults) => told.extend(faults.into_iter().map(|fault| at_line(fault, line))),
+        }
+    }
+    if bookings.is_empty() && told.is_empty() {
+        told.push(words::no_bookings());
+    }
+    if bookings.iter().any(|booking| booking.days.is_some()) && bookings.iter().any(|booking| booking.days.is_none()) {
+        told.push(words::days_for_some());
+    }
+    if told.is_empty() { Ok(bookings) } else { Err(told) }
+}
+
+/// The place of each column among the heads.
+fn columns(heads: &StringRecord) -> Result<[Option<usize>; 5], Vec<Fault>> {
+    let plain = |head: &str| head.trim().to_lowercase().replace(['_', '-'], " ");
+    let mut told = Vec::new();
+    let mut places = [None; 5];
+    for (place, head) in heads.iter().enumerate() {
+        let head = plain(head);
+        let known = COLUMNS.iter().position(|(name, also)| *name == head || also.contains(&head.as_str()));
+        match known.and_then(|column| places.get_mut(column)) {
+            Some(free @ None) => *free = Some(place),
+            Some(_) => told.push(at_line(words::column_twice(&head), 1)),
+            None if head.is_empty() => {}
+            None => told.push(at_line(words::no_column(&head, &COLUMNS.map(|(name, _)| name).join(", ")), 1)),
+        }
+    }
+    if places[0].is_none() {
+        told.push(at_line(words::no_room_column(), 1));
+    }
+    if told.is_empty() { Ok(places) } else { Err(told) }
+}
+
+/// A row of the table.
+struct Row<'a> {
+    record: &'a StringRecord,
+    places: &'a [Option<usize>; 5],
+    heads: usize,
+}
+
+impl Row<'_> {
+    fn cell(&self, column: usize) -> &str {
+        let place = self.places.get(column).copied().flatten();
+        place.and_then(|place| self.record.get(place)).map_or("", str::trim)
+    }
+
+    fn booking(&self, folder: &Path) -> Result<Booking, Vec<Fault>> {
+        if self.record.len() != self.heads {
+            return Err(vec![words::cells(self.record.len(), self.heads)]);
+        }
+        if self.record.iter().any(|cell| cell.contains('\n')) {
+            return Err(vec![words::line_break()]);
+        }
+        let mut told = Vec::new();
+        let source = self.cell(0).to_owned();
+        if source.is_empty() {
+            told.push(words::no_room());
+        }
+        let days = self.days().unwrap_or_else(|fault| {
+            told.push(*fault);
+            None
+        });
+        let priority = match self.cell(3) {
+            "" => Some(1),
+            text => text.parse().ok().filter(|priority| (1..=LAST_PRIORITY).contains(priority)),
+        };
+        if priority.is_none() {
+            told.push(words::no_priority(self.cell(3), LAST_PRIORITY));
+        }
+        let path = folder.join(&source);
+        let booking = Booking { source, path, days, priority: priority.unwrap_or(1), must: must(self.cell(4)) };
+        if told.is_empty() { Ok(booking) } else { Err(told) }
+    }
+
+    fn days(&self) -> Result<Option<Days>, Box<Fault>> {
+        let (from, to) = (self.cell(1), self.cell(2));
+        if from.is_empty() && to.is_empty() {
+            return Ok(None);
+        }
+        let read = |text: &str| day(text).ok_or_else(|| words::no_day(text));
+        let days = Days { from: read(from)?, to: read(to)? };
+        if days.from > days.to { Err(words::days_backward(from, to)) } else { Ok(Some(days)) }
+    }
+}
+
+fn must(text: &str) -> Must {
+    match text.to_lowercase().as_str() {
+        "" | "needed" => Must::Needed,
+        "all" => Must::All,
+        "none" => Must::Nothing,
+        _ => Must::Named(text.split('|').map(|name| name.trim().to_owned()).filter(|name| !name.is_empty()).collect()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::path::Path;
+
+    use super::{Must, read_text};
+
+    #[test]
+    fn a_table_is_read_by_the_names_of_its_columns() {
+        let text = "Must have;Room;from;To;priority\nsofa | books;a.yaml;2026-03-01;2026-03-02;2\n;../b.yaml;2026-03-01;2026-03-01;\n";
+        let read = read_text(text, Path::new("rooms")).unwrap();
+        assert_eq!((read[0].source.as_str(), read[0].priority), ("a.yaml", 2));
+        assert_eq!(read[0].must, Must::Named(vec!["sofa".to_owned(), "books".to_owned()]));
+        assert_eq!(
+            (read[1].path.as_path(), read[1].priority, &read[1].must),
+            (Path::new("rooms/../b.yaml"), 1, &Must::Needed)
+        );
+        assert_eq!(read[0].days.map(|days| days.to - days.from), Some(1));
+    }
+
+    #[test]
+    fn every_fault_is_told_with_its_line() {
+        let faults = |text: &str| {
+            let told = read_text(text, Path::new("")).unwrap_err();
+            told.iter().map(|fault| (fault.code, fault.place.map_or(0, |place| place.line))).collect::<Vec<_>>()
+        };
+        let bad =
+            "room,from,to,priority\na,2026-03-02,2026-03-01,1\n,2026-03-01,2026-03-01,1\na,1.3.,2026-03-01,0\na,b\n";
+        assert_eq!(
+            faults(bad),
+            [("bad_days", 2), ("missing_room", 3), ("bad_day", 4), ("bad_priority", 4), ("row_length", 5)]
+        );
+        assert_eq!(faults("rooms,from\n"), [("unknown_column", 1), ("missing_column", 1)]);
+        assert_eq!(faults("room,room\n"), [("column_twice", 1)]);
+        assert_eq!(faults("room\n"), [("empty_file", 0)]);
+        assert_eq!(faults(""), [("missing_column", 1)]);
+        assert_eq!(faults("room,from,to\n\"a,2026-03-01,2026-03-01\nb,,\n"), [("row_length", 2)]);
+        assert_eq!(faults("room,from,to\na,2026-03-01,2026-03-01\nb,,\n"), [("days_for_some", 0)]);
+    }
+}

@@ -1,0 +1,74 @@
+//! Days as people write them (ISO 8601, `2026-03-14`), and as numbers.
+
+use elbowroom_solver::stock::{Away, Days};
+use time::Date;
+use time::format_description::well_known::Iso8601;
+
+/// How long a day is as written, characters.
+const WRITTEN: usize = 10;
+
+/// The number of a day; `None` where it is none. Weeks and days of the year are not taken, though the standard has them.
+pub(crate) fn day(text: &str) -> Option<i32> {
+    let text = text.trim();
+    let plain = text.len() == WRITTEN && !text.contains('W');
+    Date::parse(text, &Iso8601::DATE).ok().filter(|_| plain).map(Date::to_julian_day)
+}
+
+/// A day as it is written.
+pub(crate) fn written(day: i32) -> String {
+    Date::from_julian_day(day).map(|date| date.to_string()).unwrap_or_default()
+}
+
+/// `2026-03-01..2026-03-14`, or one day; `None` where it is neither, or runs backward.
+pub(crate) fn days(text: &str) -> Option<Days> {
+    let (from, to) = text.split_once("..").unwrap_or((text, text));
+    let days = Days { from: day(from)?, to: day(to)? };
+    (days.from <= days.to).then_some(days)
+}
+
+/// Spans parted by `;` or `|`, each for all `count` pieces, or for so many as stand in brackets after it: `2026-03-01..2026-03-14 (2)`.
+///
+/// # Errors
+/// The span that is none.
+pub(crate) fn away(text: &str, count: u32) -> Result<Vec<Away>, &str> {
+    let spans = text.split([';', '|']).map(str::trim).filter(|span| !span.is_empty());
+    spans.map(|span| one_away(span, count).ok_or(span)).collect()
+}
+
+fn one_away(span: &str, count: u32) -> Option<Away> {
+    match span.strip_suffix(')').and_then(|span| span.split_once('(')) {
+        Some((span, count)) => Some(Away { days: days(span)?, count: count.trim().parse().ok()? }),
+        None => Some(Away { days: days(span)?, count }),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_solver::stock::{Away, Days};
+
+    use super::{away, day, days, written};
+
+    #[test]
+    fn days_are_read_and_written_alike() {
+        // 2000-01-01 is Julian day 2 451 545 (P: Explanatory Supplement to the Astronomical Almanac, epoch J2000.0).
+        assert_eq!(day("2000-01-01"), Some(2_451_545));
+        assert_eq!(written(2_451_545), "2000-01-01");
+        assert_eq!(day("2024-03-01").unwrap() - day("2024-02-28").unwrap(), 2, "2024 is a leap year");
+        for bad in ["", "2026-02-29", "2026-13-01", "14.3.2026", "2026-W10-1", "20260314", "2026-074", "tomorrow"] {
+            assert_eq!(day(bad), None, "{bad}");
+        }
+    }
+
+    #[test]
+    fn spans_run_forward() {
+        let first = day("2026-03-01").unwrap();
+        assert_eq!(days("2026-03-01..2026-03-04"), Some(Days { from: first, to: first + 3 }));
+        assert_eq!(days(" 2026-03-01 "), Some(Days { from: first, to: first }));
+        assert_eq!(days("2026-03-04..2026-03-01"), None);
+        let one = |days, count| Away { days, count };
+        let told = away("2026-03-01; 2026-03-01..2026-03-02 (2)", 5).unwrap();
+        assert_eq!(told, [one(Days { from: first, to: first }, 5), one(Days { from: first, to: first + 1 }, 2)]);
+        assert_eq!(away("2026-03-01; soon", 1), Err("soon"));
+        assert_eq!(away("", 1), Ok(Vec::new()));
+    }
+}

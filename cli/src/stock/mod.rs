@@ -1,0 +1,7 @@
+//! One stock for many rooms, as the user names them: the store's list, who has booked which room for which days, and
+//! what is told of the assignment. Who gets what is the solver's to say; how it looks is `render`'s.
+
+pub(crate) mod bookings;
+pub(crate) mod days;
+pub(crate) mod store;
+pub(crate) mod told;

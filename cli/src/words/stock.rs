@@ -1,0 +1,263 @@
+//! Prose of one stock for many rooms.
+
+use std::fmt::Write;
+
+use elbowroom_model::{Brief, Fault, Hand};
+use elbowroom_solver::stock::{OneMore, Served, Tried};
+
+use super::counted;
+use crate::stock::told::{Arrangement, Told, ToldRoom};
+
+/// Over what is short.
+pub(crate) const SHORT: &str = "Short";
+/// Over what one more piece would bring.
+pub(crate) const ONE_MORE: &str = "One more piece";
+/// Of a room that nothing fits in.
+pub(crate) const NO_OPTION: &str = "Nothing fits in the room as asked; `elbowroom rank` says what would help.";
+/// Of a room that gets nothing.
+pub(crate) const NOTHING_TO_PICK: &str = "Nothing to pick.";
+/// At the foot.
+pub(crate) const CAUTION: &str = "Measure the way in before loading. Heavy pieces are for two people or a trolley; fix tall storage and \
+    televisions to the wall where they come to stand; keep exits free, and three feet between heaters and anything that burns.";
+
+/// How much is asked for, and of what.
+pub(crate) fn summary(told: &Told) -> String {
+    let names = |served: bool| -> usize {
+        let asked = told.rooms.iter().flat_map(|room| &room.asked);
+        asked.filter(|one| !served || one.piece.is_some()).map(|one| one.names.len()).sum()
+    };
+    let mut text = format!(
+        "{}: {} of {} asked for come out of the stock",
+        counted(told.rooms.len(), "booking", "bookings"),
+        names(true),
+        counted(names(false), "piece", "pieces")
+    );
+    let faulty = told.rooms.iter().filter(|room| !room.faults.is_empty()).count();
+    if faulty > 0 {
+        let _ = write!(text, "; {faulty} at fault");
+    }
+    text
+}
+
+/// Must-haves by priority.
+pub(crate) fn must(served: &[Served]) -> String {
+    let one = |served: &Served| format!("{} of {}", served.count.found, served.of);
+    match served {
+        [] => "No must-haves.".to_owned(),
+        [only] => format!("Must-haves served: {}.", one(only)),
+        several => {
+            let told: Vec<String> =
+                several.iter().map(|served| format!("{} of priority {}", one(served), served.priority)).collect();
+            format!("Must-haves served: {}.", told.join(", "))
+        }
+    }
+}
+
+/// That it is proven, or how far it may be from the best.
+pub(crate) fn proof(told: &Told) -> String {
+    if told.proven {
+        return "Proven: no other assignment serves more must-haves, the first priority first, nor brings more points."
+            .to_owned();
+    }
+    let mut text = "Not proven the best:".to_owned();
+    for served in told.must.iter().filter(|served| !served.count.is_proven()) {
+        let _ =
+            write!(text, " at most {} must-haves of priority {} can be served;", served.count.at_most, served.priority);
+    }
+    let share = (told.points.at_most - told.points.found) as f64 / (told.points.at_most.max(1)) as f64;
+    let _ = write!(text, " points lie within {:.2} % of the most there can be.", share * 100.0);
+    text
+}
+
+/// Over the pick list.
+pub(crate) fn to_pick(unit: &str) -> String {
+    format!("To pick, by day and room (sizes in {unit})")
+}
+
+/// A booking.
+pub(crate) fn booking(room: &ToldRoom) -> String {
+    let days = match (&room.from, &room.to) {
+        (Some(from), Some(to)) if from == to => format!("{from}: "),
+        (Some(from), Some(to)) => format!("{from} to {to}: "),
+        _ => String::new(),
+    };
+    match &room.name {
+        Some(name) => format!("{days}{name} ({})", room.source),
+        None => format!("{days}{}", room.source),
+    }
+}
+
+/// The arrangement that pieces stand in.
+pub(crate) fn arrangement(arrangement: &Arrangement) -> String {
+    format!("option {}: {}", arrangement.rank, arrangement.title)
+}
+
+/// A room that is short of something.
+pub(crate) fn short_room(room: &ToldRoom) -> String {
+    match &room.from {
+        Some(from) => format!("{from} {}", room.source),
+        None => room.source.clone(),
+    }
+}
+
+/// A piece that is short.
+pub(crate) fn short_piece(name: &str, must: bool) -> String {
+    if must { format!("{name} (must)") } else { name.to_owned() }
+}
+
+/// Why a piece is short.
+pub(crate) fn why_short(why: &str) -> &'static str {
+    match why {
+        "no_option" => "nothing fits in the room as asked",
+        "none_of_kind" => "the stock has none of the kind",
+        "all_taken" => "what fits is in other rooms, or out, on some of these days",
+        _ => "none of the stock fits in this arrangement",
+    }
+}
+
+/// What one more piece would bring.
+pub(crate) fn one_more(best: &OneMore, (size, unit): (&str, &str), priorities: &[u32], tried: &Tried) -> String {
+    let hand = best.hand.map_or("", |hand| match hand {
+        Hand::Left => ", its return on the left as one sits",
+        Hand::Right => ", its return on the right as one sits",
+    });
+    let mut brings = Vec::new();
+    for (more, priority) in best.must.iter().zip(priorities).filter(|(more, _)| **more != 0) {
+        let which = if priorities.len() > 1 { format!(" of priority {priority}") } else { String::new() };
+        let count = usize::try_from(more.abs()).unwrap_or_default();
+        let sign = if *more > 0 { "more" } else { "fewer" };
+        brings.push(format!("{}{which} {sign}", counted(count, "must-have", "must-haves")));
+    }
+    brings.push(format!("{:+} points", best.points));
+    format!(
+        "A {} of {size} {unit}{hand} would bring most: {}. {}",
+        best.kind.words(),
+        brings.join(", "),
+        how_many(tried)
+    )
+}
+
+/// That no piece would bring anything.
+pub(crate) fn no_one_more(tried: &Tried) -> String {
+    match tried.of {
+        0 => "Nothing is short that one more piece could serve.".to_owned(),
+        _ => format!("None would bring anything. {}", how_many(tried)),
+    }
+}
+
+fn how_many(tried: &Tried) -> String {
+    if tried.tried < tried.of {
+        format!("Tried: {} of the {} sizes that fit where something is short.", tried.tried, tried.of)
+    } else {
+        format!("Tried: every size that fits where something is short, {} in all.", tried.of)
+    }
+}
+
+/// A span of days that is none.
+pub(crate) fn no_span(name: &str, span: &str) -> Box<Fault> {
+    let remedy = "Write 2026-03-01..2026-03-14, several parted by `;`, and (2) after one when two are out and not all.";
+    Box::new(fault("bad_days", Some(name), format!("{name} is out on `{span}`, which is no span of days."), remedy))
+}
+
+/// A value that is none.
+pub(crate) fn no_value(name: &str, text: &str, why: &str) -> Box<Fault> {
+    Box::new(fault(
+        "bad_value",
+        Some(name),
+        format!("The value of {name}, `{text}`, {why}."),
+        "Write an amount, as 1250.00.",
+    ))
+}
+
+/// A day that is none.
+pub(crate) fn no_day(text: &str) -> Box<Fault> {
+    let message = if text.is_empty() { "A day is left out.".to_owned() } else { format!("`{text}` is no day.") };
+    Box::new(fault("bad_day", None, message, "Write days as 2026-03-14, `from` and `to` both."))
+}
+
+/// Days that run backward.
+pub(crate) fn days_backward(from: &str, to: &str) -> Box<Fault> {
+    Box::new(fault(
+        "bad_days",
+        None,
+        format!("{from} comes after {to}."),
+        "Give the first day as `from`, the last as `to`.",
+    ))
+}
+
+/// Days in some rows and not in others.
+pub(crate) fn days_for_some() -> Fault {
+    fault(
+        "days_for_some",
+        None,
+        "Some rows give days and others do not.".to_owned(),
+        "Give every row its days, or none.",
+    )
+}
+
+/// A priority that is none.
+pub(crate) fn no_priority(text: &str, last: u32) -> Fault {
+    fault(
+        "bad_priority",
+        None,
+        format!("`{text}` is no priority."),
+        &format!("Give a whole number from 1, which comes first, to {last}."),
+    )
+}
+
+/// A row without a room.
+pub(crate) fn no_room() -> Fault {
+    fault("missing_room", None, "The row names no room.".to_owned(), "Name the room's scenario file under `room`.")
+}
+
+/// A row of another length than the header.
+pub(crate) fn cells(has: usize, heads: usize) -> Fault {
+    let message = format!("The row has {}, the header {heads}.", counted(has, "cell", "cells"));
+    fault(
+        "row_length",
+        None,
+        message,
+        "Give every row as many cells as the header; put a text with the parting sign in it in quotes.",
+    )
+}
+
+/// A cell over several lines.
+pub(crate) fn line_break() -> Fault {
+    fault("line_break", None, "A cell runs over several lines.".to_owned(), "See that every quote is closed.")
+}
+
+/// A column that is not known.
+pub(crate) fn no_column(head: &str, all: &str) -> Fault {
+    fault("unknown_column", None, format!("There is no column `{head}`."), &format!("The columns are: {all}."))
+}
+
+/// A column twice.
+pub(crate) fn column_twice(head: &str) -> Fault {
+    fault("column_twice", None, format!("The column `{head}` is there twice."), "Leave one of them out.")
+}
+
+/// No column for rooms.
+pub(crate) fn no_room_column() -> Fault {
+    fault(
+        "missing_column",
+        None,
+        "There is no column `room`.".to_owned(),
+        "Put a header over the table: room, from, to, priority, must.",
+    )
+}
+
+/// A table without rows.
+pub(crate) fn no_bookings() -> Fault {
+    fault("empty_file", None, "The table has no rows.".to_owned(), "Write a row for each room that is to be furnished.")
+}
+
+/// A must-have that the room does not ask for.
+pub(crate) fn no_piece(name: &str, brief: &Brief) -> Fault {
+    let all: Vec<&str> = brief.pieces.iter().map(|piece| piece.name.as_str()).collect();
+    let remedy = format!("Its pieces are: {}. Several are parted by `|`.", all.join(", "));
+    fault("unknown_piece", Some(name), format!("The room asks for no {name}, which it must have."), &remedy)
+}
+
+fn fault(code: &'static str, item: Option<&str>, message: String, remedy: &str) -> Fault {
+    Fault { code, item: item.map(str::to_owned), message, remedy: remedy.to_owned(), place: None }
+}

@@ -1,0 +1,222 @@
+//! One stock, many rooms: which piece that is owned goes into which room, and on which days.
+//!
+//! [`fit`] says which pieces have a place in a room: every set of pieces at or under the sizes that one of its options
+//! allows together fits in it, so nothing is solved again. [`statement`] writes the whole as a program of yes and no, and
+//! [`assign`] solves it in steps: the must-haves of the rooms that come first, then those of the next, then everything
+//! else by points. [`more`] asks what one more piece would bring. Lists, dates and words are not known here: days are
+//! numbers.
+
+mod assign;
+mod fit;
+mod more;
+mod statement;
+
+use elbowroom_model::listing::ListedPiece;
+use elbowroom_model::{Brief, Piece};
+use serde::Serialize;
+
+pub use assign::assign;
+pub use more::{MOST_TRIED, OneMore, Tried, more};
+
+use crate::outcome::OptionFound;
+
+/// Days from the first to the last, both included, each by its number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+pub struct Days {
+    /// The first.
+    pub from: i32,
+    /// The last.
+    pub to: i32,
+}
+
+impl Days {
+    /// Some day is in both.
+    #[must_use]
+    pub const fn overlap(self, other: Self) -> bool {
+        self.from <= other.to && other.from <= self.to
+    }
+
+    /// `day` is one of them.
+    #[must_use]
+    pub const fn hold(self, day: i32) -> bool {
+        self.from <= day && day <= self.to
+    }
+}
+
+/// Pieces of one row of the stock that are not there on some days.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Away {
+    /// When.
+    pub days: Days,
+    /// How many of them.
+    pub count: u32,
+}
+
+/// Pieces that are owned, all alike.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Owned {
+    /// What they are, and how many.
+    pub piece: ListedPiece,
+    /// When some of them are out.
+    pub away: Vec<Away>,
+}
+
+impl Owned {
+    /// How many are there on `day`.
+    #[must_use]
+    pub fn there_on(&self, day: i32) -> u32 {
+        let away = self.away.iter().filter(|away| away.days.hold(day)).map(|away| away.count);
+        away.fold(self.piece.count, u32::saturating_sub)
+    }
+}
+
+/// A room that is to be furnished out of the stock.
+#[derive(Debug, Clone)]
+pub struct Asking {
+    /// The room, and what should stand in it.
+    pub brief: Brief,
+    /// Its options, best first.
+    pub options: Vec<OptionFound>,
+    /// When it is furnished.
+    pub days: Days,
+    /// 1 comes before 2.
+    pub priority: u32,
+    /// Places in [`Brief::pieces`] that must be served before anything that need not be.
+    pub must: Vec<usize>,
+}
+
+/// One thing that a room asks for: a piece, or all pieces of a row of its file, which are alike.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Asked {
+    /// Places in [`Brief::pieces`]; the first stands for all.
+    pub places: Vec<usize>,
+    /// It must be served.
+    pub must: bool,
+}
+
+impl Asking {
+    /// What it asks for, in the order of its file.
+    #[must_use]
+    pub fn asked(&self) -> Vec<Asked> {
+        let mut asked: Vec<Asked> = Vec::new();
+        for (place, piece) in self.brief.pieces.iter().enumerate() {
+            let head = piece.alike.unwrap_or(place);
+            let must = self.must.contains(&place);
+            match asked.iter_mut().find(|one| one.places.first() == Some(&head)) {
+                Some(one) => {
+                    one.places.push(place);
+                    one.must |= must;
+                }
+                None => asked.push(Asked { places: vec![place], must }),
+            }
+        }
+        asked
+    }
+
+    /// The piece that stands for all of `asked`.
+    #[must_use]
+    pub fn piece(&self, asked: &Asked) -> Option<&Piece> {
+        self.brief.pieces.get(*asked.places.first()?)
+    }
+}
+
+/// Who gets what.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Assignment {
+    /// Room by room, in the order given.
+    pub rooms: Vec<Furnished>,
+    /// Must-haves that are served, rooms of the first priority first.
+    pub must: Vec<Served>,
+    /// Points of everything that is served.
+    pub points: Proven,
+    /// Relaxations solved.
+    pub nodes: usize,
+}
+
+impl Assignment {
+    /// Nothing better can be, in any step.
+    #[must_use]
+    pub fn is_proven(&self) -> bool {
+        self.points.is_proven() && self.must.iter().all(|served| served.count.is_proven())
+    }
+}
+
+/// Must-haves of the rooms of one priority.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct Served {
+    /// 1 comes before 2.
+    pub priority: u32,
+    /// How many there are.
+    pub of: usize,
+    /// How many are served.
+    pub count: Proven,
+}
+
+/// A figure that was made as large as it could be found, and what it can be at most.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct Proven {
+    /// As found.
+    pub found: i64,
+    /// It can be no larger than this, whatever is tried.
+    pub at_most: i64,
+}
+
+impl Proven {
+    /// It cannot be larger.
+    #[must_use]
+    pub const fn is_proven(self) -> bool {
+        self.found >= self.at_most
+    }
+}
+
+/// A room as furnished.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Furnished {
+    /// Place in its options of the first that all its pieces fit in; `None` where nothing fits in the room.
+    pub option: Option<usize>,
+    /// What it asks for, in the order of its file, with what became of it.
+    pub asked: Vec<Fulfilled>,
+}
+
+/// What became of one thing that was asked for.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Fulfilled {
+    /// Names of the pieces in the room's own words.
+    pub names: Vec<String>,
+    /// It must be served.
+    pub must: bool,
+    /// The row of the stock that serves it, or why none does.
+    #[serde(flatten)]
+    pub by: By,
+}
+
+/// Who serves, or why nobody does.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(tag = "by", rename_all = "snake_case")]
+pub enum By {
+    /// A row of the stock, by its place.
+    Stock {
+        /// Its place.
+        row: usize,
+    },
+    /// Nothing fits in the room as asked, whatever the stock has.
+    NoOption,
+    /// The stock has none of the kind.
+    NoneOfKind,
+    /// It has some, and none of them fits in any option of the room, or in none beside what stands there.
+    NoneFits,
+    /// Some would fit, and all of them are in other rooms, or out, on these days.
+    AllTaken,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Days;
+
+    #[test]
+    fn days_overlap_where_one_day_is_in_both() {
+        let days = |from, to| Days { from, to };
+        assert!(days(1, 3).overlap(days(3, 5)) && days(3, 5).overlap(days(1, 3)) && days(1, 9).overlap(days(4, 5)));
+        assert!(!days(1, 3).overlap(days(4, 5)));
+    }
+}

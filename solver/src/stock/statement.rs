@@ -1,0 +1,168 @@
+//! The whole as a program of yes and no: a variable for each pattern of a room that has several, and one for each piece
+//! of the stock in each place where it fits.
+
+use std::collections::BTreeMap;
+
+use super::fit::{Pattern, patterns, points};
+use super::{Asking, Owned};
+use crate::program::Row;
+
+/// A row of the stock in a place that is asked for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Use {
+    pub(super) room: usize,
+    /// Place in what the room asks for.
+    pub(super) asked: usize,
+    /// Row of the stock.
+    pub(super) row: usize,
+    /// How many of it stand there.
+    pub(super) count: u32,
+    /// It must be served.
+    pub(super) must: bool,
+    /// What it brings.
+    pub(super) points: i64,
+}
+
+/// The program and what its variables mean: first the uses, then the patterns.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Statement {
+    pub(super) uses: Vec<Use>,
+    /// Room and pattern.
+    pub(super) choices: Vec<(usize, usize)>,
+    /// Patterns of each room.
+    pub(super) patterns: Vec<Vec<Pattern>>,
+    pub(super) rows: Vec<Row>,
+}
+
+impl Statement {
+    /// States who could get what.
+    pub(super) fn of(rooms: &[Asking], stock: &[Owned]) -> Self {
+        let patterns: Vec<Vec<Pattern>> = rooms.iter().map(|asking| patterns(asking, stock)).collect();
+        let mut stated = Self { uses: uses(rooms, stock, &patterns), choices: Vec::new(), patterns, rows: Vec::new() };
+        for (room, patterns) in stated.patterns.iter().enumerate() {
+            if patterns.len() > 1 {
+                stated.choices.extend((0..patterns.len()).map(|pattern| (room, pattern)));
+            }
+        }
+        stated.one_pattern_a_room(rooms.len());
+        stated.one_piece_a_place();
+        stated.within_patterns();
+        stated.no_more_than_there_are(rooms, stock);
+        stated
+    }
+
+    /// How many variables there are.
+    pub(super) fn variables(&self) -> usize {
+        self.uses.len() + self.choices.len()
+    }
+
+    /// The variable of a room's pattern.
+    fn choice(&self, room: usize, pattern: usize) -> Option<usize> {
+        self.choices.iter().position(|choice| *choice == (room, pattern)).map(|place| self.uses.len() + place)
+    }
+
+    fn one_pattern_a_room(&mut self, rooms: usize) {
+        for room in 0..rooms {
+            let choices = self.choices.iter().enumerate().filter(|(_, choice)| choice.0 == room);
+            let terms: Vec<_> = choices.map(|(place, _)| (self.uses.len() + place, 1.0)).collect();
+            if !terms.is_empty() {
+                self.rows.push(Row::at_most(terms, 1.0));
+            }
+        }
+    }
+
+    fn one_piece_a_place(&mut self) {
+        for (_, uses) in self.by_place() {
+            self.rows.push(Row::at_most(uses.into_iter().map(|place| (place, 1.0)), 1.0));
+        }
+    }
+
+    /// Uses of each place that is asked for.
+    fn by_place(&self) -> BTreeMap<(usize, usize), Vec<usize>> {
+        let mut by_place: BTreeMap<_, Vec<usize>> = BTreeMap::new();
+        for (place, one) in self.uses.iter().enumerate() {
+            by_place.entry((one.room, one.asked)).or_default().push(place);
+        }
+        by_place
+    }
+
+    /// What stands in a room fits in the pattern that is chosen. Pieces that fit in the same patterns share a row: only
+    /// one of them can stand in their place, so that says more than a row for each.
+    fn within_patterns(&mut self) {
+        let mut rows = Vec::new();
+        for ((room, asked), uses) in self.by_place() {
+            let Some(patterns) = self.patterns.get(room).filter(|patterns| patterns.len() > 1) else { continue };
+            let mut alike: BTreeMap<Vec<usize>, Vec<usize>> = BTreeMap::new();
+            for place in uses {
+                let row = self.uses[place].row;
+                let fits = |pattern: &Pattern| pattern.rows[asked].binary_search(&row).is_ok();
+                let holding = patterns.iter().enumerate().filter(|(_, pattern)| fits(pattern)).map(|(place, _)| place);
+                alike.entry(holding.collect()).or_default().push(place);
+            }
+            for (holding, uses) in alike.into_iter().filter(|(holding, _)| holding.len() < patterns.len()) {
+                let chosen = holding.iter().filter_map(|pattern| Some((self.choice(room, *pattern)?, -1.0)));
+                let terms = uses.into_iter().map(|place| (place, 1.0)).chain(chosen);
+                rows.push(Row::at_most(terms, 0.0));
+            }
+        }
+        self.rows.extend(rows);
+    }
+
+    /// On each day, no more of a row of the stock are in rooms than are there. Only days on which something begins can
+    /// be the tightest.
+    fn no_more_than_there_are(&mut self, rooms: &[Asking], stock: &[Owned]) {
+        let mut of_row: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+        for (place, one) in self.uses.iter().enumerate() {
+            of_row.entry(one.row).or_default().push(place);
+        }
+        for (row, uses) in of_row {
+            let Some(owned) = stock.get(row) else { continue };
+            let begins = uses.iter().map(|place| rooms[self.uses[*place].room].days.from);
+            let mut days: Vec<i32> = begins.chain(owned.away.iter().map(|away| away.days.from)).collect();
+            days.sort_unstable();
+            days.dedup();
+            let mut rows: Vec<Row> = Vec::new();
+            for day in days {
+                let active = uses.iter().filter(|place| rooms[self.uses[**place].room].days.hold(day));
+                let terms: Vec<_> = active.map(|place| (*place, f64::from(self.uses[*place].count))).collect();
+                let there = f64::from(owned.there_on(day));
+                if terms.iter().map(|(_, count)| count).sum::<f64>() > there {
+                    rows.push(Row::at_most(terms, there));
+                }
+            }
+            self.rows.extend(without_implied(rows));
+        }
+    }
+}
+
+/// Rows of which none says less than another does.
+fn without_implied(rows: Vec<Row>) -> Vec<Row> {
+    let implies =
+        |one: &Row, other: &Row| one.most <= other.most && other.terms.iter().all(|term| one.terms.contains(term));
+    let mut kept: Vec<Row> = Vec::new();
+    for row in rows {
+        if !kept.iter().any(|other| implies(other, &row)) {
+            kept.retain(|other| !implies(&row, other));
+            kept.push(row);
+        }
+    }
+    kept
+}
+
+fn uses(rooms: &[Asking], stock: &[Owned], patterns: &[Vec<Pattern>]) -> Vec<Use> {
+    let mut uses = Vec::new();
+    for (room, asking) in rooms.iter().enumerate() {
+        for (place, asked) in asking.asked().iter().enumerate() {
+            let Some(piece) = asking.piece(asked) else { continue };
+            let fits =
+                |row: usize| patterns[room].iter().any(|pattern| pattern.rows[place].binary_search(&row).is_ok());
+            let count = u32::try_from(asked.places.len()).unwrap_or(u32::MAX);
+            for (row, owned) in stock.iter().enumerate().filter(|(row, owned)| fits(*row) && owned.piece.count >= count)
+            {
+                let points = points(piece, &owned.piece) * i64::from(count);
+                uses.push(Use { room, asked: place, row, count, must: asked.must, points });
+            }
+        }
+    }
+    uses
+}

@@ -1,0 +1,181 @@
+//! Every way to hand out a small stock, tried one by one.
+
+use elbowroom_solver::stock::{Asking, By, Days, Owned, assign, more};
+
+use super::{asking, drawn, may_be, owned};
+use crate::support::varied::Draw;
+
+/// Most relaxations for a step of a part.
+const NODES: usize = 2_000;
+
+/// Rows of the stock for each thing that each room asks for.
+type Handed = Vec<Vec<Option<usize>>>;
+
+/// Must-haves served by priority, then points: what is compared, in this order.
+type Worth = (Vec<i64>, i64);
+
+/// The best of all ways to hand out the stock.
+fn best(rooms: &[Asking], stock: &[Owned]) -> Worth {
+    let places: Vec<(usize, usize)> = rooms
+        .iter()
+        .enumerate()
+        .flat_map(|(room, asking)| (0..asking.asked().len()).map(move |asked| (room, asked)))
+        .collect();
+    let mut handed: Handed = rooms.iter().map(|asking| vec![None; asking.asked().len()]).collect();
+    let mut best = (vec![0; priorities(rooms).len()], 0);
+    hand_out(rooms, stock, &places, &mut handed, &mut best);
+    best
+}
+
+fn hand_out(rooms: &[Asking], stock: &[Owned], places: &[(usize, usize)], handed: &mut Handed, best: &mut Worth) {
+    let Some(((room, asked), rest)) = places.split_first() else {
+        *best = best.clone().max(worth(rooms, stock, handed).unwrap());
+        return;
+    };
+    for row in std::iter::once(None).chain((0..stock.len()).map(Some)) {
+        handed[*room][*asked] = row;
+        if row.is_none() || is_kept(rooms, stock, handed, *room) {
+            hand_out(rooms, stock, rest, handed, best);
+        }
+    }
+    handed[*room][*asked] = None;
+}
+
+/// The room's pieces fit side by side in one of its options, and no piece is in two places on one day.
+fn is_kept(rooms: &[Asking], stock: &[Owned], handed: &Handed, room: usize) -> bool {
+    option_score(&rooms[room], stock, &handed[room]).is_some()
+        && (0..60).all(|day| day_is_kept(rooms, stock, handed, day))
+}
+
+fn day_is_kept(rooms: &[Asking], stock: &[Owned], handed: &Handed, day: i32) -> bool {
+    let mut used = vec![0; stock.len()];
+    for (asking, rows) in
+        rooms.iter().zip(handed).filter(|(asking, _)| (asking.days.from..=asking.days.to).contains(&day))
+    {
+        for (asked, row) in asking.asked().iter().zip(rows) {
+            if let Some(row) = row {
+                used[*row] += asked.places.len() as u32;
+            }
+        }
+    }
+    let out = |owned: &Owned| -> u32 {
+        owned.away.iter().filter(|away| (away.days.from..=away.days.to).contains(&day)).map(|away| away.count).sum()
+    };
+    stock.iter().zip(used).all(|(owned, used)| used == 0 || used + out(owned) <= owned.piece.count)
+}
+
+/// The best score among the options that all pieces of the room fit in.
+fn option_score(asking: &Asking, stock: &[Owned], rows: &[Option<usize>]) -> Option<i64> {
+    let asked = asking.asked();
+    let fits = |option: &&elbowroom_solver::outcome::OptionFound| {
+        let mut handed = asked.iter().zip(rows).filter_map(|(asked, row)| Some((asked, (*row)?)));
+        handed.all(|(asked, row)| may_be(asking, option, asked.places[0], &stock[row]))
+    };
+    asking.options.iter().filter(fits).map(|option| option.score.round() as i64).max()
+}
+
+fn priorities(rooms: &[Asking]) -> Vec<u32> {
+    let mut all: Vec<u32> = rooms.iter().map(|asking| asking.priority).collect();
+    all.sort_unstable();
+    all.dedup();
+    all
+}
+
+/// What an assignment is worth; `None` where something does not fit or is used twice.
+fn worth(rooms: &[Asking], stock: &[Owned], handed: &Handed) -> Option<Worth> {
+    let priorities = priorities(rooms);
+    let (mut must, mut points) = (vec![0; priorities.len()], 0);
+    for (room, asking) in rooms.iter().enumerate() {
+        if asking.options.is_empty() {
+            continue;
+        }
+        let step = priorities.iter().position(|priority| *priority == asking.priority).unwrap();
+        let weight = (priorities.len() - step) as i64;
+        points += weight * option_score(asking, stock, &handed[room])?;
+        for (asked, row) in asking.asked().iter().zip(&handed[room]) {
+            let Some(row) = row else { continue };
+            must[step] += i64::from(asked.must);
+            let (piece, listed) = (&asking.brief.pieces[asked.places[0]], &stock[*row].piece);
+            // 100 for standing there, up to 50 for its size against the most that is asked for, up to 50 for its score.
+            let value = |size: f64, range: elbowroom_model::SizeRange| range.value(size);
+            let mut sizes = vec![(listed.width, piece.width), (listed.depth, piece.depth)];
+            sizes.extend(listed.return_length.zip(piece.return_length));
+            let has: f64 = sizes.iter().map(|(size, range)| value(*size, *range)).sum();
+            let most: f64 = sizes.iter().map(|(_, range)| value(range.most, *range)).sum();
+            let size = if most > 0.0 { has / most } else { 1.0 };
+            let each = (100.0 + 50.0 * size + listed.score.map_or(25.0, |score| score / 2.0)).round() as i64;
+            points += weight * each * asked.places.len() as i64;
+        }
+    }
+    (0..60).all(|day| day_is_kept(rooms, stock, handed, day)).then_some((must, points))
+}
+
+#[test]
+fn small_stocks_are_handed_out_as_an_enumeration_does() {
+    let solved: Vec<Asking> = (0..6).map(|number| asking(number, Days { from: 0, to: 0 }, 1)).collect();
+    for seed in 0..40 {
+        let mut draw = Draw(seed);
+        let rooms: Vec<Asking> = (0..3)
+            .map(|_| {
+                let from = draw.from(0, 12) as i32;
+                let days = Days { from, to: from + draw.from(0, 10) as i32 };
+                Asking { days, priority: draw.from(1, 2) as u32, ..solved[draw.from(0, 5) as usize].clone() }
+            })
+            .collect();
+        let stock: Vec<Owned> = (0..draw.from(4, 7) as usize).map(|place| drawn(&mut draw, place)).collect();
+        let found = assign(&rooms, &stock, NODES);
+        assert!(found.is_proven(), "seed {seed}: {found:?}");
+        let must = found.must.iter().map(|served| served.count.found).collect();
+        assert_eq!((must, found.points.found), best(&rooms, &stock), "seed {seed}");
+        // What is told is what was counted.
+        let row_of = |by: &By| if let By::Stock { row } = by { Some(*row) } else { None };
+        let handed: Handed =
+            found.rooms.iter().map(|room| room.asked.iter().map(|one| row_of(&one.by)).collect()).collect();
+        let told = worth(&rooms, &stock, &handed).expect("a piece that does not fit, or in two rooms on one day");
+        assert_eq!(told, best(&rooms, &stock), "seed {seed}");
+    }
+}
+
+#[test]
+fn one_more_piece_brings_what_an_enumeration_says() {
+    let solved: Vec<Asking> = (0..4).map(|number| asking(number, Days { from: 0, to: 0 }, 1)).collect();
+    for seed in 100..108 {
+        let mut draw = Draw(seed);
+        let rooms: Vec<Asking> = (0..2).map(|_| solved[draw.from(0, 3) as usize].clone()).collect();
+        let stock: Vec<Owned> = (0..3).map(|place| drawn(&mut draw, place)).collect();
+        let found = assign(&rooms, &stock, NODES);
+        let tried = more(&rooms, &stock, &found, NODES);
+        let Some(one) = tried.best else { continue };
+        let mut with = stock.clone();
+        let size = (one.width, one.return_length, one.depth);
+        with.push(owned("one more", one.kind, size, 1));
+        with.last_mut().unwrap().piece.hands = one.hand.into_iter().collect();
+        with.last_mut().unwrap().piece.seats = None;
+        let (before, after) = (best(&rooms, &stock), best(&rooms, &with));
+        assert_eq!((after.0[0] - before.0[0], after.1 - before.1), (one.must[0], one.points), "seed {seed}: {one:?}");
+    }
+}
+
+#[test]
+fn a_must_have_comes_before_any_points_and_the_first_priority_before_the_second() {
+    let base = asking(0, Days { from: 1, to: 5 }, 1);
+    let place = base.must[0];
+    let piece = &base.brief.pieces[place];
+    let found = base.options[0].pieces.iter().find(|found| found.name == piece.name).unwrap();
+    let size = (found.range.width.least, found.range.return_length.map(|range| range.least), found.range.depth.least);
+    let stock = [owned("the only one", piece.kind, size, 1)];
+    let later = Asking { priority: 2, ..base.clone() };
+    let served = |rooms: &[Asking]| -> Vec<bool> {
+        let found = assign(rooms, &stock, NODES);
+        found.rooms.iter().map(|room| room.asked.iter().any(|one| matches!(one.by, By::Stock { .. }))).collect()
+    };
+    assert_eq!(served(&[later.clone(), base.clone()]), [false, true]);
+    let idle = Asking { must: Vec::new(), ..base.clone() };
+    assert_eq!(
+        served(&[idle, later.clone()]),
+        [false, true],
+        "a must-have of the second priority before what need not be"
+    );
+    let after = Asking { days: Days { from: 6, to: 9 }, ..later };
+    assert_eq!(served(&[after, base]), [true, true], "it is free again the day after");
+}

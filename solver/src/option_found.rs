@@ -41,6 +41,7 @@ pub(crate) fn option_found(
     let (pieces, programs) = pieces(ground, candidate, is_shown);
     let key_of = |other: usize| candidates[other].arrangement.key.clone();
     let found = &candidate.found;
+    let proven = found.bound - found.objective <= PROVEN_WITHIN * found.objective.abs();
     let option = OptionFound {
         rank: order.iter().position(|other| *other == which).unwrap_or(place) + 1,
         key: candidate.arrangement.key.clone(),
@@ -57,13 +58,13 @@ pub(crate) fn option_found(
         }),
         criteria: criteria(brief, candidate),
         pieces,
-        left_out: found.layout.left_out.iter().filter_map(|piece| left_out(brief, *piece)).collect(),
+        left_out: found.layout.left_out.iter().filter_map(|piece| left_out(brief, *piece, proven)).collect(),
         gaps: gaps(brief, ground.room.site, &found.layout),
         routes: candidate.routes.iter().map(|route| route_found(brief, route)).collect(),
         size_value: found.layout.size_value(brief),
         objective: found.objective,
         bound: found.bound,
-        proven: found.bound - found.objective <= PROVEN_WITHIN * found.objective.abs(),
+        proven,
     };
     (rounded(option), programs)
 }
@@ -158,9 +159,13 @@ fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: usize, dimension
     sizes::alone(place, candidate.arrangement, &candidate.found.layout, (piece, dimension), nodes)
 }
 
-fn left_out(brief: &Brief, piece: usize) -> Option<LeftOut> {
+fn left_out(brief: &Brief, piece: usize, is_proven: bool) -> Option<LeftOut> {
     let piece = brief.pieces.get(piece)?;
-    let why = format!("There is no place for the {} that costs the other pieces less than it brings.", piece.name);
+    let why = if is_proven {
+        format!("There is no place for the {} that costs the other pieces less than it brings.", piece.name)
+    } else {
+        format!("No place was found for the {} within the work allowed.", piece.name)
+    };
     Some(LeftOut { name: piece.name.clone(), why })
 }
 

@@ -16,10 +16,11 @@ use crate::{Limits, Part, Watch, option_found, part, refusal, verify};
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
 
-/// Nodes that all arrangements of a room of [`USUAL_PIECES`] pieces may take together, and that each is given at least:
-/// hostile rooms end too. A node costs about the square of the number of pieces.
+/// Nodes that all arrangements of a room of [`USUAL_PIECES`] pieces may take together, and that each is given at least for
+/// each piece (a layout lies about three nodes deep for each): hostile rooms end too. A node costs about the square of the
+/// number of pieces.
 const NODES_OF_ALL: usize = 90_000;
-const NODES_OF_EACH: usize = 10;
+const NODES_OF_EACH_PIECE: usize = 8;
 const USUAL_PIECES: usize = 6;
 
 /// An arrangement that fits, with all that is known of it.
@@ -100,7 +101,7 @@ fn shared(brief: &Brief, enumeration: &Enumeration, limits: &Limits) -> Limits {
     let pieces = brief.pieces.len().max(1);
     let all = NODES_OF_ALL * USUAL_PIECES * USUAL_PIECES / (pieces * pieces);
     let share = all / enumeration.arrangements.len().max(1);
-    Limits { nodes: limits.nodes.min(share.max(NODES_OF_EACH)), ..*limits }
+    Limits { nodes: limits.nodes.min(share.max(NODES_OF_EACH_PIECE * pieces)), ..*limits }
 }
 
 fn try_all<'a>(

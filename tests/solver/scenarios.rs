@@ -78,3 +78,20 @@ fn a_room_measured_badly_is_closed_and_says_so() {
     assert!((misclosure.vector.x - 30.0).abs() < 1e-6 && (misclosure.vector.y + 30.0).abs() < 1e-6);
     assert!(!outcome.notices.is_empty());
 }
+
+/// Where the work allowed is used up early there are layouts all the same, each with what no layout has more than.
+#[test]
+fn little_work_ends_with_layouts_and_bounds() {
+    let text = room("if-it-fits");
+    let much = ranked(&text);
+    let little = ranked_brief(&brief_of(&text), Limits { nodes: 40, shown: 1, ..Limits::default() });
+    assert!(!little.options.is_empty(), "{:#?}", little.refused);
+    assert!(little.options.iter().any(|option| !option.proven && !option.left_out.is_empty()));
+    for option in &little.options {
+        assert!(option.bound >= option.objective, "{}", option.key);
+        let best = much.options.iter().find(|other| other.key == option.key).unwrap();
+        assert!(best.objective <= option.bound + 1.0, "{}: {} above {}", option.key, best.objective, option.bound);
+        let untold = option.left_out.iter().find(|piece| piece.why.contains("work allowed") == option.proven);
+        assert!(untold.is_none(), "{untold:?}");
+    }
+}

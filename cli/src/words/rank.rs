@@ -34,7 +34,7 @@ pub(crate) const REFUSED: &str = "What does not fit, the nearest misses first";
 /// Instead of options.
 pub(crate) const NOTHING_FITS: &str = "Nothing fits as asked.";
 /// Instead of remedies.
-pub(crate) const NO_REMEDY: &str = "No single change, and no two together, would make room. Ask for less.";
+pub(crate) const NO_REMEDY: &str = "No single change, and no two together, was found that makes room. Ask for less.";
 /// The same, where only some decisions were looked at.
 pub(crate) const NO_OTHER_DECISION: &str =
     "None with these decisions does, whatever gives way. Leave out an `--only` to see what the room holds.";

@@ -62,6 +62,8 @@ pub struct Searched {
     pub found: Option<Found>,
     /// Every alternative was covered.
     pub is_complete: bool,
+    /// No layout that was not looked at has more than this.
+    pub unseen: f64,
     /// What left no place, and how often.
     pub blame: BTreeMap<Cause, usize>,
     /// Linear programs solved.
@@ -74,6 +76,9 @@ pub struct Searched {
 #[must_use]
 pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
     let mut searched = search_once(room, floor, arrangement, effort);
+    if effort.aim == Aim::Together && searched.found.is_none() && !searched.is_complete {
+        searched = with_needed_alone(room, floor, arrangement, effort, searched);
+    }
     if effort.aim == Aim::Together
         && let Some(found) = searched.found.take()
     {
@@ -81,6 +86,28 @@ pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, e
         searched.programs += tidied.programs;
         searched.tally = searched.tally.plus(&tidied.tally);
         searched.found = Some(found);
+    }
+    searched
+}
+
+/// A layout with what must stand and nothing else, where the nodes were used up before any layout with more was found. The
+/// bound is still that of all pieces.
+fn with_needed_alone(
+    room: &RoomGround<'_>,
+    floor: &Floor,
+    arrangement: &Arrangement,
+    effort: Effort<'_>,
+    before: Searched,
+) -> Searched {
+    let mut searched = search_once(room, floor, arrangement, Effort { aim: Aim::Needed, ..effort });
+    if let Some(found) = &mut searched.found {
+        found.bound = found.bound.max(before.unseen);
+    }
+    searched.is_complete = false;
+    searched.programs += before.programs;
+    searched.tally = searched.tally.plus(&before.tally);
+    for (cause, count) in before.blame {
+        *searched.blame.entry(cause).or_default() += count;
     }
     searched
 }
@@ -120,7 +147,8 @@ fn searched(problem: &problem::Problem<'_>, floor: &Floor, effort: Effort<'_>) -
     for (cause, count) in &tree.blame {
         *tally.dead_ends.entry(cause.rule).or_default() += count;
     }
-    Searched { found, is_complete, blame: tree.blame, programs: tree.programs, tally }
+    let unseen = tree.unseen;
+    Searched { found, is_complete, unseen, blame: tree.blame, programs: tree.programs, tally }
 }
 
 /// The layout with its turning circle where it can be reached best.

@@ -15,6 +15,8 @@ use crate::site::Site;
 pub enum Aim<'a> {
     /// The size value of all pieces.
     Together,
+    /// The size value of the pieces that must stand; the others are left out.
+    Needed,
     /// One dimension of one piece, while the same pieces stand as in this layout.
     Alone(usize, Dimension, &'a Layout),
     /// The order of the room, while every piece of this layout keeps at least its size.
@@ -186,7 +188,7 @@ impl<'a> Problem<'a> {
         let variables = self.ground.variables;
         let nothing = vec![0.0; variables.objective.len()];
         match self.aim {
-            Aim::Together => variables.objective.clone(),
+            Aim::Together | Aim::Needed => variables.objective.clone(),
             Aim::Any => nothing,
             Aim::Tidy(_) => variables.objective.iter().map(|counts| counts.min(0.0)).collect(),
             Aim::Alone(piece, dimension, _) => {
@@ -204,14 +206,14 @@ impl<'a> Problem<'a> {
     /// What `piece` counts by standing at all.
     pub(super) fn presence(&self, piece: usize) -> f64 {
         match self.aim {
-            Aim::Together => self.ground.variables.pieces.get(piece).map_or(0.0, |piece| piece.presence),
+            Aim::Together | Aim::Needed => self.ground.variables.pieces.get(piece).map_or(0.0, |piece| piece.presence),
             Aim::Alone(..) | Aim::Any | Aim::Tidy(_) => 0.0,
         }
     }
 
     /// Whether ties are settled too.
     fn settles_ties(&self) -> bool {
-        matches!(self.aim, Aim::Together | Aim::Tidy(_))
+        matches!(self.aim, Aim::Together | Aim::Needed | Aim::Tidy(_))
     }
 
     /// How much more a node must promise than the best layout to be worth a look: a fifth of what a proof allows, or a
@@ -220,14 +222,16 @@ impl<'a> Problem<'a> {
         match self.aim {
             _ if self.plain => SAME_PLAIN_VALUE * best.abs(),
             Aim::Tidy(_) => INDIFFERENT_ORDER,
-            Aim::Together | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
+            Aim::Together | Aim::Needed | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
         }
     }
 
     fn may_be_left_out(&self, piece: usize) -> bool {
         match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(piece).is_none(),
-            Aim::Together | Aim::Any => self.ground.brief.pieces.get(piece).is_some_and(|piece| !piece.needed),
+            Aim::Together | Aim::Needed | Aim::Any => {
+                self.ground.brief.pieces.get(piece).is_some_and(|piece| !piece.needed)
+            }
         }
     }
 
@@ -236,6 +240,9 @@ impl<'a> Problem<'a> {
         if let Aim::Alone(_, _, layout) | Aim::Tidy(layout) = self.aim
             && layout.of(id).is_none()
         {
+            return Vec::new();
+        }
+        if self.aim == Aim::Needed && ground.brief.pieces.get(id).is_some_and(|piece| !piece.needed) {
             return Vec::new();
         }
         let standings = ground.arrangement.standings.iter();

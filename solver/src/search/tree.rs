@@ -37,7 +37,7 @@ pub(super) struct Tree<'p, 'a, E> {
     /// What a layout must beat to count.
     to_beat: f64,
     /// No layout that was not looked at has more than this.
-    unseen: f64,
+    pub(super) unseen: f64,
     /// Linear programs solved.
     pub(super) programs: usize,
     /// What else was done; dead ends are in `blame`.

@@ -50,7 +50,7 @@ fn row(told: &Told, unit: Unit) -> String {
     let source = escaped(&words::called(told.source.as_deref()));
     let (name, area) = told.result.as_ref().map_or_else(
         || (source.clone(), String::new()),
-        |result| (escaped(&result.room.name), format!("{:.1} m<sup>2</sup>", result.room.area)),
+        |result| (escaped(&result.room.name), format!("{:.1}&nbsp;m<sup>2</sup>", result.room.area)),
     );
     let counts = told.result.as_ref().map_or_else(String::new, |it| words::fit_of(it.options.len(), it.refused.len()));
     let answer = told.best().map_or_else(|| escaped(&reason(told).unwrap_or_default()), |best| answer(best, unit));

@@ -1,4 +1,4 @@
-//! A small plan of an option: the outline, what the walls hold, the pieces. No text, so it reads at the size of a stamp.
+//! A small plan of an option: the outline, what the walls hold, the pieces, seats darker than the rest. No text, so it reads at the size of a stamp.
 
 use std::fmt::Write;
 
@@ -31,8 +31,14 @@ pub(crate) fn plan(brief: &Brief, option: &OptionFound) -> Option<String> {
         let (Some((left, right)), Some(class)) = (brief.room.ends(item), class(&item.kind)) else { continue };
         let _ = writeln!(svg, "<polyline class=\"{class}\" points=\"{} {}\"/>", at(left), at(right));
     }
-    for piece in &option.pieces {
-        let class = if piece.height > 0.0 { "piece" } else { "rug" };
+    // Rugs lie under everything.
+    let (rugs, others): (Vec<_>, Vec<_>) = option.pieces.iter().partition(|piece| piece.height <= 0.0);
+    for piece in rugs.into_iter().chain(others) {
+        let class = match piece.height > 0.0 {
+            true if piece.kind.is_seat() => "seat",
+            true => "piece",
+            false => "rug",
+        };
         piece.parts.iter().for_each(|part| svg.push_str(&polygon(part, class)));
     }
     svg.push_str("</svg>\n");
@@ -40,7 +46,7 @@ pub(crate) fn plan(brief: &Brief, option: &OptionFound) -> Option<String> {
 }
 
 const STYLE: &str = ".room{fill:#fff;stroke:#222;stroke-width:90}.fixed{fill:#888}.window{stroke:#6aa6d8;stroke-width:60}\
-    .way{stroke:#fff;stroke-width:100}.heat{stroke:#c65d21;stroke-width:60}.piece{fill:#d9d4c5;stroke:#222;stroke-width:20}\
+    .way{stroke:#fff;stroke-width:100}.heat{stroke:#c65d21;stroke-width:60}.piece{fill:#f1eee6;stroke:#222;stroke-width:20}.seat{fill:#b9b09a;stroke:#222;stroke-width:20}\
     .rug{fill:none;stroke:#999;stroke-width:14;stroke-dasharray:60 40}polyline{fill:none}";
 
 /// How an item on a wall is drawn.

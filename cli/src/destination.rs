@@ -39,7 +39,6 @@ impl Destination {
     ///
     /// # Errors
     /// A file is there already and must not be replaced; a folder is there, or none to put the file in.
-    #[allow(dead_code, reason = "the sheets take it; they come next")]
     pub(crate) fn of(args: &OutputArgs) -> Result<Self, Failure> {
         args.output.as_deref().map_or(Ok(Self::Stdout), |path| Self::at(path, args.force))
     }
@@ -62,7 +61,6 @@ impl Destination {
     }
 
     /// The extension of the file's name, in small letters.
-    #[allow(dead_code, reason = "the sheets take it; they come next")]
     pub(crate) fn extension(&self) -> Option<String> {
         match self {
             Self::Stdout => None,

@@ -102,6 +102,12 @@ pub(crate) enum Failure {
         /// What would help, a sentence each.
         remedies: Vec<String>,
     },
+    /// A sheet cannot be drawn.
+    #[error("cannot draw the sheet: {0}")]
+    Drawing(&'static str),
+    /// What is no text would go to a terminal.
+    #[error("a {0} file cannot be shown at a terminal")]
+    NoText(&'static str),
     /// No command is called so.
     #[error("there is no command {0}")]
     NoSuchCommand(String),
@@ -130,10 +136,12 @@ impl Failure {
             | Self::NoSuchOption { .. }
             | Self::SameOption { .. }
             | Self::NoSuchCommand(_)
+            | Self::NoText(_)
             | Self::AlreadyThere(_)
             | Self::Uncreatable { .. } => Exit::Faulty,
             Self::NothingFits { .. } => Exit::NothingFits,
             Self::NotWritten { .. }
+            | Self::Drawing(_)
             | Self::InUse { .. }
             | Self::BrokenOff { .. }
             | Self::Unwritable(_)
@@ -157,6 +165,7 @@ impl Failure {
             Self::NoSuchOption { options, .. } => Some(words::options_there_are(*options).into()),
             Self::SameOption { .. } => plain("Name two different options, or three."),
             Self::NothingFits { remedies } => Some(words::would_help(remedies).into()),
+            Self::NoText(_) => plain("Name a file to write with `-o`, or choose `--format svg`."),
             Self::NoSuchCommand(_) => plain("`elbowroom --help` lists them."),
             _ => None,
         }

@@ -8,6 +8,7 @@ mod args;
 mod batch;
 mod commands;
 mod destination;
+mod drawing;
 mod exit;
 mod failure;
 mod listed;

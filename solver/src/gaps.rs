@@ -13,6 +13,12 @@ const FACING: f64 = 0.984_807_753_012_208;
 /// Every gap that a rule asks for and that this layout has, in the order of the pieces.
 #[must_use]
 pub fn gaps(brief: &Brief, site: &Site, layout: &Layout) -> Vec<GapFound> {
+    measured(brief, site, layout).into_iter().map(|(gap, _)| gap).collect()
+}
+
+/// The same gaps, each with the two places between which it is measured: from the first of the two to the second.
+#[must_use]
+pub fn measured(brief: &Brief, site: &Site, layout: &Layout) -> Vec<(GapFound, [Point; 2])> {
     let measure = Measure { brief, site, layout };
     let mut found = Vec::new();
     for (order, first) in layout.placed.iter().enumerate() {
@@ -24,6 +30,9 @@ pub fn gaps(brief: &Brief, site: &Site, layout: &Layout) -> Vec<GapFound> {
     found
 }
 
+/// A gap and the two places between which it is measured.
+type Measured = (GapFound, [Point; 2]);
+
 struct Measure<'a> {
     brief: &'a Brief,
     site: &'a Site,
@@ -31,13 +40,14 @@ struct Measure<'a> {
 }
 
 impl Measure<'_> {
-    fn between(&self, first: &Placed, second: &Placed) -> Option<GapFound> {
+    fn between(&self, first: &Placed, second: &Placed) -> Option<Measured> {
         let (a, b) = (self.piece(first)?, self.piece(second)?);
         match (a.kind, b.kind) {
             (PieceKind::CoffeeTable, kind) if kind.is_seat() => self.table(second, first),
             (kind, PieceKind::CoffeeTable) if kind.is_seat() => self.table(first, second),
             (PieceKind::CoffeeTable, PieceKind::MediaUnit) | (PieceKind::MediaUnit, PieceKind::CoffeeTable) => {
-                Some(self.told(first, second, gap(&first.main(), &second.main()).clear, Rule::Passage))
+                let gap = gap(&first.main(), &second.main());
+                Some((self.told(first, second, gap.clear, Rule::Passage), level(first, second).unwrap_or(gap.at)))
             }
             (kind, PieceKind::MediaUnit) if kind.is_seat() => self.fronts(first, second, Rule::ScreenToSeat),
             (PieceKind::MediaUnit, kind) if kind.is_seat() => self.fronts(second, first, Rule::ScreenToSeat),
@@ -47,22 +57,22 @@ impl Measure<'_> {
     }
 
     /// Straight before the front of the seat that it serves.
-    fn table(&self, seat: &Placed, table: &Placed) -> Option<GapFound> {
+    fn table(&self, seat: &Placed, table: &Placed) -> Option<Measured> {
         let clear = along(&table.main(), -seat.facing, seat) - front_of(seat);
         let serves = (clear - self.brief.rules.get(Rule::SeatToTable)).abs() < 1.0 && overlap(seat, table);
-        serves.then(|| self.told(seat, table, clear, Rule::SeatToTable))
+        serves.then(|| (self.told(seat, table, clear, Rule::SeatToTable), ahead(seat, &table.main(), clear)))
     }
 
-    fn fronts(&self, seat: &Placed, other: &Placed, rule: Rule) -> Option<GapFound> {
+    fn fronts(&self, seat: &Placed, other: &Placed, rule: Rule) -> Option<Measured> {
         if seat.facing.dot(other.facing) > -FACING || !overlap(seat, other) {
             return None;
         }
         let clear = along(&other.main(), -seat.facing, seat) - front_of(seat);
-        (clear > 0.0).then(|| self.told(seat, other, clear, rule))
+        (clear > 0.0).then(|| (self.told(seat, other, clear, rule), ahead(seat, &other.main(), clear)))
     }
 
     /// What is free before storage, a desk or a dining table, to whatever comes first.
-    fn before(&self, placed: &Placed) -> Option<GapFound> {
+    fn before(&self, placed: &Placed) -> Option<Measured> {
         let piece = self.piece(placed)?;
         let rule = match piece.kind {
             PieceKind::Bookcase | PieceKind::Sideboard => Rule::StorageFront,
@@ -85,13 +95,15 @@ impl Measure<'_> {
                 Convex::counter_clockwise(vec![wall.start, wall.end, wall.end - wall.inward, wall.start - wall.inward]),
             )
         });
-        let ahead = pieces.chain(bodies).chain(walls).filter_map(|(name, shape)| {
-            let clear = along(&strip(placed, &shape)?, -placed.facing, placed) - front;
-            (clear > -1e-6).then_some((name, clear))
+        let ahead_of = pieces.chain(bodies).chain(walls).filter_map(|(name, shape)| {
+            let shape = strip(placed, &shape)?;
+            let clear = along(&shape, -placed.facing, placed) - front;
+            (clear > -1e-6).then_some((name, clear, shape))
         });
-        let (name, clear) = ahead.min_by(|a, b| a.1.total_cmp(&b.1))?;
+        let (name, clear, shape) = ahead_of.min_by(|a, b| a.1.total_cmp(&b.1))?;
         let between = [self.name(placed), name];
-        Some(GapFound { between, clear, needs: self.brief.rules.get(rule), rule: rule.key().to_owned() })
+        let found = GapFound { between, clear, needs: self.brief.rules.get(rule), rule: rule.key().to_owned() };
+        Some((found, ahead(placed, &shape, clear)))
     }
 
     fn told(&self, first: &Placed, second: &Placed, clear: f64, rule: Rule) -> GapFound {
@@ -124,6 +136,33 @@ impl Measure<'_> {
 /// How far before the seat's anchor the shape begins, against `towards`.
 fn along(shape: &Convex, towards: Point, seat: &Placed) -> f64 {
     -shape.support(towards) - seat.anchor.dot(seat.facing)
+}
+
+/// From the front of `seat` straight ahead by `clear`, in the middle of what it and `shape` have in common sideways.
+fn ahead(seat: &Placed, shape: &Convex, clear: f64) -> [Point; 2] {
+    let (left, main) = (seat.left(), seat.main());
+    let aside = middle_of_common(left, &main, shape) - seat.anchor.dot(left);
+    let from = seat.anchor + left * aside + seat.facing * front_of(seat);
+    [from, from + seat.facing * clear]
+}
+
+/// The two places of a gap that is square to the first of two pieces, where they stand before each other.
+fn level(first: &Placed, second: &Placed) -> Option<[Point; 2]> {
+    let (one, other) = (first.main(), second.main());
+    [first.facing, -first.facing, first.left(), -first.left()].into_iter().find_map(|way| {
+        let (from, to) = (one.support(way), -other.support(-way));
+        let across = way.left();
+        let shared = one.support(across).min(other.support(across)) + one.support(-across).min(other.support(-across));
+        let base = across * middle_of_common(across, &one, &other);
+        (to > from && shared > 1e-6).then(|| [base + way * from, base + way * to])
+    })
+}
+
+/// Along `across`, the middle of what two shapes have in common.
+fn middle_of_common(across: Point, one: &Convex, other: &Convex) -> f64 {
+    let (high, low) =
+        (one.support(across).min(other.support(across)), -one.support(-across).min(other.support(-across)));
+    (high + low) / 2.0
 }
 
 const fn front_of(placed: &Placed) -> f64 {

@@ -14,6 +14,7 @@ pub mod layout;
 mod option_found;
 pub mod outcome;
 mod outcome_figures;
+pub mod plan;
 pub mod program;
 mod rank;
 pub mod ranking;

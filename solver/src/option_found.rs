@@ -51,6 +51,7 @@ pub(crate) fn option_found(
         first_place_share: standing.share,
         dominated_by: standing.dominated_by.map(key_of),
         never_first: standing.never_first,
+        by_size: which + 1,
         turns_if: standing.turns_if.as_ref().map(|turn| TurnsIf {
             criterion: turn.criterion,
             weight: turn.weight,

@@ -95,6 +95,8 @@ pub struct OptionFound {
     pub dominated_by: Option<String>,
     /// No weighting puts it strictly first.
     pub never_first: bool,
+    /// Its place by size, from 1: what settles ties of scores.
+    pub by_size: usize,
     /// The least change of one wish that puts another in its place.
     pub turns_if: Option<TurnsIf>,
     /// Each criterion that applies.

@@ -8,9 +8,9 @@ use crate::outcome::{CriterionFound, DimensionFound, GapFound, OptionFound, Piec
 /// The option with its figures rounded.
 pub(crate) fn rounded(mut option: OptionFound) -> OptionFound {
     for figure in [&mut option.score, &mut option.size_value, &mut option.objective, &mut option.bound] {
-        *figure = length(*figure);
+        *figure = thousandth(*figure);
     }
-    option.choices.facing = length(option.choices.facing);
+    option.choices.facing = thousandth(option.choices.facing);
     option.pieces.iter_mut().for_each(piece);
     option.gaps.iter_mut().for_each(gap);
     option.routes.iter_mut().for_each(route);
@@ -19,24 +19,25 @@ pub(crate) fn rounded(mut option: OptionFound) -> OptionFound {
 }
 
 /// To a thousandth.
-fn length(figure: f64) -> f64 {
+pub(crate) fn thousandth(figure: f64) -> f64 {
     let told = (figure * 1e3).round() / 1e3;
     // A negative zero would be told as one.
     if told == 0.0 { 0.0 } else { told }
 }
 
 fn point(at: Point) -> Point {
-    Point::new(length(at.x), length(at.y))
+    Point::new(thousandth(at.x), thousandth(at.y))
 }
 
 fn piece(piece: &mut PieceFound) {
     for corner in piece.parts.iter_mut().flatten() {
         *corner = point(*corner);
     }
-    piece.facing = length(piece.facing);
-    piece.height = length(piece.height);
+    piece.facing = thousandth(piece.facing);
+    piece.height = thousandth(piece.height);
     let Size { width, return_length, depth } = piece.size;
-    piece.size = Size { width: length(width), return_length: return_length.map(length), depth: length(depth) };
+    piece.size =
+        Size { width: thousandth(width), return_length: return_length.map(thousandth), depth: thousandth(depth) };
     let RangeFound { width, return_length, depth } = piece.range;
     piece.range =
         RangeFound { width: dimension(width), return_length: return_length.map(dimension), depth: dimension(depth) };
@@ -44,28 +45,28 @@ fn piece(piece: &mut PieceFound) {
 
 fn dimension(range: DimensionFound) -> DimensionFound {
     DimensionFound {
-        least: length(range.least),
-        together: length(range.together),
-        alone: range.alone.map(length),
-        most: length(range.most),
+        least: thousandth(range.least),
+        together: thousandth(range.together),
+        alone: range.alone.map(thousandth),
+        most: thousandth(range.most),
     }
 }
 
 fn gap(gap: &mut GapFound) {
-    gap.clear = length(gap.clear);
-    gap.needs = length(gap.needs);
+    gap.clear = thousandth(gap.clear);
+    gap.needs = thousandth(gap.needs);
 }
 
 fn route(route: &mut RouteFound) {
-    route.width = length(route.width);
-    route.needs = length(route.needs);
-    route.length = route.length.map(length);
+    route.width = thousandth(route.width);
+    route.needs = thousandth(route.needs);
+    route.length = route.length.map(thousandth);
     if let Some(pinch) = &mut route.pinch {
         pinch.at = pinch.at.map(point);
     }
 }
 
 fn criterion(criterion: &mut CriterionFound) {
-    criterion.score = length(criterion.score);
-    criterion.figure = length(criterion.figure);
+    criterion.score = thousandth(criterion.score);
+    criterion.figure = thousandth(criterion.figure);
 }

@@ -7,6 +7,7 @@ use crate::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, enumerate,
 use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, RoomFound, RulesInForce, Work};
+use crate::outcome_figures::thousandth;
 use crate::ranking::{self, Standing};
 use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
@@ -152,7 +153,9 @@ fn try_one<'a>(
         routes: &routes,
         main_seat: arrangement.main_seat,
     };
-    let judgements = part(watch, Part::Criteria, || criteria::judge(&scene));
+    let mut judgements = part(watch, Part::Criteria, || criteria::judge(&scene));
+    // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
+    judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
     (Ok(Candidate { arrangement, found, routes, judgements }), programs, tally)
 }
 

@@ -24,13 +24,16 @@ const AT_THE_ROOT: [&str; 12] = [
 /// Longest file, lines.
 const LONGEST: usize = 500;
 /// Each library that has a home, and the only place in the members' sources that may name it.
-const HOMES: [(&str, &str); 6] = [
+const HOMES: [(&str, &str); 9] = [
     ("good_lp", "solver/src/program/"),
     ("microlp", "solver/src/program/"),
     ("highs", "solver/src/program/"),
     ("geo", "solver/src/geometry/"),
     ("rstar", "solver/src/geometry/"),
     ("clap", "cli/src/"),
+    ("krilla", "cli/src/drawing/"),
+    ("subsetter", "cli/src/drawing/"),
+    ("ttf_parser", "cli/src/drawing/"),
 ];
 /// The workspace's members.
 const MEMBERS: [&str; 3] = ["model", "solver", "cli"];

@@ -4,10 +4,12 @@
 mod bad_input;
 mod batch;
 mod commands;
+mod draw;
 mod files;
 mod house;
 mod program;
 mod rank;
+mod report;
 mod screens;
 mod sheets;
 mod what_if;

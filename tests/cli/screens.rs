@@ -34,6 +34,17 @@ fn check_on_every_demo_room() {
 }
 
 #[test]
+fn sketches() {
+    for name in ["canal-flat", "oblique", "measured-badly"] {
+        let file = root().join("scenarios").join(format!("{name}.yaml")).display().to_string();
+        let page = run(&["rank", &file, "--sketch", "--top", "1"]).stdout;
+        let sketch: Vec<&str> =
+            page.lines().skip_while(|line| !line.starts_with("Sketch")).take_while(|line| !line.is_empty()).collect();
+        insta::assert_snapshot!(format!("sketch_{name}"), sketch.join("\n"));
+    }
+}
+
+#[test]
 fn faults_under_their_lines() {
     let text = "\
 name: Back room

@@ -8,6 +8,7 @@ mod arrangement;
 mod criteria;
 mod demo_rooms;
 mod laws;
+mod plan;
 mod program;
 mod ranking;
 mod routes;

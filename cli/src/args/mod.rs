@@ -9,12 +9,14 @@ mod card;
 mod check;
 mod compare;
 mod completions;
+mod draw;
 mod leaf;
 mod man;
 mod new;
 mod option;
 mod output;
 mod rank;
+mod report;
 mod room;
 mod tape;
 mod values;
@@ -28,12 +30,14 @@ pub(crate) use card::CardArgs;
 pub(crate) use check::CheckArgs;
 pub(crate) use compare::CompareArgs;
 pub(crate) use completions::CompletionsArgs;
+pub(crate) use draw::{DrawArgs, Form};
 pub(crate) use leaf::LeafForm;
 pub(crate) use man::ManArgs;
 pub(crate) use new::NewArgs;
 pub(crate) use option::OptionArg;
 pub(crate) use output::OutputArgs;
 pub(crate) use rank::RankArgs;
+pub(crate) use report::ReportArgs;
 pub(crate) use room::{RoomArgs, ScenarioArgs};
 pub(crate) use tape::TapeArgs;
 
@@ -63,6 +67,10 @@ pub(crate) enum Command {
     Tape(TapeArgs),
     /// Tell what to take to the shop: how large each piece may be
     Card(CardArgs),
+    /// Draw the plan of an option to scale
+    Draw(DrawArgs),
+    /// Write a result as one page that opens with no network
+    Report(ReportArgs),
     /// Tell what a scenario file says once read, or everything that is wrong with it
     Check(CheckArgs),
     /// Rank many rooms: a folder, a list, or lines of JSON

@@ -17,6 +17,9 @@ pub(crate) struct RankArgs {
     /// Print the whole result as JSON
     #[arg(long)]
     pub json: bool,
+    /// Sketch the first option in the terminal
+    #[arg(long, conflicts_with = "json")]
+    pub sketch: bool,
     /// Options to show; they also get the most each size could be alone, and what holds it
     #[arg(long, value_name = "N", default_value_t = SHOWN, value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
     pub top: usize,

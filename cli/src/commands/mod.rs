@@ -6,10 +6,12 @@ mod card;
 mod check;
 mod compare;
 mod completions;
+mod draw;
 mod leaf;
 mod man;
 mod new;
 mod rank;
+mod report;
 mod schema;
 mod stock;
 mod tape;
@@ -33,6 +35,8 @@ pub(crate) fn run(
         Command::Tape(args) => tape::run(&args, stdin, stdout, stderr),
         Command::Card(args) => card::run(&args, stdin, stdout, stderr),
         Command::Compare(args) => compare::run(&args, stdin, stdout, stderr),
+        Command::Draw(args) => draw::run(&args, stdin, stdout, stderr),
+        Command::Report(args) => report::run(&args, stdin, stdout, stderr),
         Command::Check(args) => check::run(&args, stdin, stdout),
         Command::Batch(args) => batch::run(&args, stdin, stdout, stderr),
         Command::Schema => schema::run(stdout),

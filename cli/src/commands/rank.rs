@@ -25,7 +25,7 @@ pub(super) fn run(
     } else {
         let set = &args.room.scenario.set;
         let changed = as_it_is.as_ref().map(|before| rank::changed(&brief, set, before, &outcome, stdout.look()));
-        let told = rank::Told { brief: &brief, outcome: &outcome, shown: args.top, by: args.by };
+        let told = rank::Told { brief: &brief, outcome: &outcome, shown: args.top, by: args.by, sketch: args.sketch };
         let explained = if args.explain_work {
             let (outcome, parts) = timed(&brief, &limits)?;
             rank::explained(&outcome.work, &parts, stdout.look())

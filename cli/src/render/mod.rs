@@ -12,11 +12,16 @@ pub(crate) mod json;
 pub(crate) mod leaf;
 mod lengths;
 pub(crate) mod list_faults;
+mod markup;
 mod page;
+pub(crate) mod plan;
 pub(crate) mod rank;
+pub(crate) mod report;
 mod safe;
+mod sketch;
 pub(crate) mod stock;
 mod table;
 pub(crate) mod tape;
 
+pub(crate) use markup::escaped;
 pub(crate) use safe::safe;

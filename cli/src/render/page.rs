@@ -30,6 +30,11 @@ impl Page {
         Self { text: String::new(), look }
     }
 
+    /// Its columns.
+    pub(super) const fn width(&self) -> usize {
+        self.look.width
+    }
+
     /// All of it.
     pub(super) fn into_text(self) -> String {
         self.text
@@ -109,6 +114,13 @@ impl Page {
             self.push(line, if place == 0 && table.has_heads() { Tone::Faint } else { Tone::Plain });
             self.end_line();
         }
+    }
+
+    /// A line as it is, `indent` columns in: every space of it counts.
+    pub(super) fn verbatim(&mut self, indent: usize, line: &str) {
+        self.push(&" ".repeat(indent), Tone::Plain);
+        self.push(&safe(line), Tone::Plain);
+        self.end_line();
     }
 
     fn wrapped(&mut self, text: &str, first: usize, rest: usize, tone: Tone) {

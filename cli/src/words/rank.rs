@@ -178,6 +178,15 @@ pub(crate) fn dimension_up_to(dimension: &str, most: &str) -> String {
     format!("{dimension} up to {most}")
 }
 
+/// Over a sketch.
+pub(crate) const SKETCH: &str = "Sketch of option 1, not to scale: `elbowroom draw` draws it true";
+
+/// What the signs of a sketch mean, and its numbers.
+pub(crate) fn sketch_signs(numbered: &[String]) -> String {
+    let signs = "\u{2591} window  \u{2592} door  \u{b7} opening";
+    if numbered.is_empty() { signs.to_owned() } else { format!("{signs}  {}", numbered.join("  ")) }
+}
+
 /// Over the other options.
 pub(crate) fn others(unit: &str) -> String {
     format!("Other options (largest sizes together, {unit}; scores against option 1)")

@@ -7,7 +7,7 @@ use elbowroom_model::{Brief, PieceKind, Rule};
 use super::mouth::Mouth;
 use super::obstacles::Obstacles;
 use super::stop::Stop;
-use super::walk::walk_between;
+use super::walk::{Walk, walk_between};
 use super::widest::{ENOUGH, Widest, between, widest_between};
 use super::{Demand, End, Route, ShapeId, demands, doorstep};
 use crate::geometry::{Convex, gap};
@@ -103,7 +103,7 @@ impl Floor {
         let width = |mouths| widest_between(&self.walls, mouths, &things, needs);
         let found = mouths.as_ref().map_or_else(|| Widest::closed(needs), width);
         let passes = found.passes();
-        let walk = |mouths| walk_between(&self.walls, mouths, &things, needs);
+        let walk = |mouths| walk_between(&self.walls, mouths, &things, needs).map(|walk| walk.length);
         Route {
             from: End::Item(demand.from),
             to: demand.to,
@@ -114,6 +114,14 @@ impl Floor {
             chain: found.chain,
             length: mouths.as_ref().filter(|_| passes).and_then(walk),
         }
+    }
+
+    /// The line that one walks on a route, a disc as wide as it needs; `None` where none passes.
+    #[must_use]
+    pub fn walk(&self, brief: &Brief, layout: &Layout, demand: &Demand) -> Option<Walk> {
+        let things = self.things(brief, layout, Self::tables(brief, layout, demand));
+        let mouths = self.mouths(brief, layout, demand)?;
+        walk_between(&self.walls, &mouths, &things, self.needs(brief, demand))
     }
 
     /// What a route must have, mm: its rule, or what the empty room gives where that is less and both ends are

@@ -25,5 +25,5 @@ pub use floor::{Floor, all};
 pub use mouth::{Mouth, Owner};
 pub use route::{End, Pinch, Route, ShapeId};
 pub use stop::Stop;
-pub use walk::walk_between;
+pub use walk::{Walk, walk_between};
 pub use widest::{Link, Widest, widest_between};

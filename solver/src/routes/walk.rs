@@ -14,11 +14,21 @@ use crate::geometry::{Turn, corner_to_corner, corner_to_place, nearest_on_segmen
 
 /// An arc is looked at this often, radians: between two looks a disc of a metre gains half a millimetre.
 const LOOK: f64 = 0.06;
+/// A chord of a line that is told spans at most this, radians.
+const CHORD: f64 = 0.2;
 
-/// Length of the shortest walk of the centre of a disc between two mouths as widened, mm; `None` where the disc cannot
-/// get there.
+/// A walk as found.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Walk {
+    /// Its length, mm.
+    pub length: f64,
+    /// The line that the centre walks, from mouth to mouth; arcs as chords.
+    pub line: Vec<Point>,
+}
+
+/// The shortest walk of the centre of a disc between two mouths as widened; `None` where the disc cannot get there.
 #[must_use]
-pub fn walk_between(walls: &[Stop], mouths: &[Mouth; 2], things: &[Stop], diameter: f64) -> Option<f64> {
+pub fn walk_between(walls: &[Stop], mouths: &[Mouth; 2], things: &[Stop], diameter: f64) -> Option<Walk> {
     let floor = &FreeFloor::new(walls, mouths, things, diameter);
     let corners: Vec<Corner> = floor.stops.iter().flat_map(corners).collect();
     let search = Search { floor, steps: [floor.doorsteps(0), floor.doorsteps(1)], corners };
@@ -53,8 +63,18 @@ struct Lead {
     to: Point,
     /// What the leg leads to; `None`: the far mouth.
     next: Option<Round>,
+    /// The corner before, by its place among those reached.
+    after: Option<usize>,
     /// Order of finding, so that equal leads are taken in one order.
     found: usize,
+}
+
+/// A corner that was reached, and how.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Reached {
+    round: Round,
+    length: f64,
+    lead: Lead,
 }
 
 /// Leads that are still open, the most promising on top.
@@ -65,22 +85,57 @@ struct Leads {
 }
 
 impl Search<'_> {
-    fn run(&self) -> Option<f64> {
+    fn run(&self) -> Option<Walk> {
         let mut open = Leads::default();
-        let mut reached: Vec<(Round, f64)> = Vec::new();
+        let mut reached: Vec<Reached> = Vec::new();
         self.leads_from_mouth(&mut open);
         while let Some(lead) = open.heap.pop() {
             if !self.is_free(&lead) {
                 continue;
             }
-            let Some(round) = lead.next else { return Some(lead.length) };
+            let Some(round) = lead.next else {
+                return Some(Walk { length: lead.length, line: self.line(&reached, lead) });
+            };
             if self.is_beaten(&reached, round, lead.length) {
                 continue;
             }
-            reached.push((round, lead.length));
-            self.leads_from(round, lead.length, &mut open);
+            let after = reached.len();
+            reached.push(Reached { round, length: lead.length, lead });
+            self.leads_from(round, (lead.length, after), &mut open);
         }
         None
+    }
+
+    /// The line walked up to the end of `last`: its legs, and the arcs between them.
+    fn line(&self, reached: &[Reached], last: Lead) -> Vec<Point> {
+        let mut leads = vec![last];
+        let mut after = last.after;
+        while let Some(before) = after.and_then(|place| reached.get(place)) {
+            leads.push(before.lead);
+            after = before.lead.after;
+        }
+        let mut line: Vec<Point> = Vec::new();
+        for lead in leads.iter().rev() {
+            if let Some(round) = lead.earlier {
+                line.extend(self.arc(round, self.contact(round, lead.from)));
+            }
+            line.extend([lead.from, lead.to]);
+        }
+        line.dedup_by(|later, earlier| (*later - *earlier).norm() < ROUNDING);
+        line
+    }
+
+    /// Places on the arc round a corner up to where it is left, its two ends left out.
+    fn arc(&self, round: Round, last: Point) -> impl Iterator<Item = Point> {
+        let at = self.corners[round.corner].at;
+        let angle = round.turn.angle(round.contact, last);
+        let signed = if round.turn == Turn::Left { angle } else { -angle };
+        // An angle is at most a half turn here.
+        let chords = (angle / CHORD).ceil() as usize;
+        (1..chords).map(move |place| {
+            let (sine, cosine) = (signed * place as f64 / chords as f64).sin_cos();
+            at + (round.contact * cosine + round.contact.left() * sine) * self.floor.radius
+        })
     }
 
     fn is_free(&self, lead: &Lead) -> bool {
@@ -89,8 +144,8 @@ impl Search<'_> {
     }
 
     /// Whether the corner was reached before, no later on its arc and by no longer a walk.
-    fn is_beaten(&self, reached: &[(Round, f64)], round: Round, length: f64) -> bool {
-        reached.iter().any(|(before, earlier)| {
+    fn is_beaten(&self, reached: &[Reached], round: Round, length: f64) -> bool {
+        reached.iter().any(|Reached { round: before, length: earlier, .. }| {
             let same = before.corner == round.corner && before.turn == round.turn;
             let angle = round.turn.angle(before.contact, round.contact);
             let shorter = earlier + angle * self.floor.radius <= length + 1e-9;
@@ -144,7 +199,7 @@ impl Search<'_> {
         }
     }
 
-    fn leads_from(&self, round: Round, length: f64, open: &mut Leads) {
+    fn leads_from(&self, round: Round, so_far: (f64, usize), open: &mut Leads) {
         let at = self.corners[round.corner].at;
         let radius = self.floor.radius;
         for (corner, turn) in self.rounds() {
@@ -153,25 +208,32 @@ impl Search<'_> {
                 let next = Round { corner, turn, contact: turn.contact(along) };
                 let target = to + next.contact * radius;
                 if self.corners[corner].faces(next.contact) {
-                    self.leave(open, (round, length), along, target, Some(next));
+                    self.leave(open, (round, so_far), along, target, Some(next));
                 }
             }
         }
         for &step in &self.steps[1] {
             let square = -self.floor.mouths[1].before;
             if let Some(foot) = self.foot(1, step, at + round.turn.contact(square) * radius) {
-                self.leave(open, (round, length), square, foot, None);
+                self.leave(open, (round, so_far), square, foot, None);
             }
             for end in [self.on(1, step.0), self.on(1, step.1)] {
                 if let Some(along) = corner_to_place((at, round.turn), end, radius) {
-                    self.leave(open, (round, length), along, end, None);
+                    self.leave(open, (round, so_far), along, end, None);
                 }
             }
         }
     }
 
     /// A leg from the arc of `round` in the direction `along`.
-    fn leave(&self, open: &mut Leads, (round, length): (Round, f64), along: Point, to: Point, next: Option<Round>) {
+    fn leave(
+        &self,
+        open: &mut Leads,
+        (round, so_far): (Round, (f64, usize)),
+        along: Point,
+        to: Point,
+        next: Option<Round>,
+    ) {
         let contact = round.turn.contact(along);
         let corner = &self.corners[round.corner];
         let angle = round.turn.angle(round.contact, contact);
@@ -179,8 +241,8 @@ impl Search<'_> {
         if !corner.faces(contact) || angle > PI || along.dot(to - from) < -ROUNDING {
             return;
         }
-        let length = length + angle * self.floor.radius;
-        self.push(open, Lead { length, earlier: Some(round), from, to, next, ..Lead::start() });
+        let (length, after) = (so_far.0 + angle * self.floor.radius, Some(so_far.1));
+        self.push(open, Lead { length, earlier: Some(round), from, to, next, after, ..Lead::start() });
     }
 
     /// A leg from a place on the first mouth to a corner.
@@ -228,7 +290,7 @@ impl Search<'_> {
 impl Lead {
     fn start() -> Self {
         let origin = Point::default();
-        Self { least: 0.0, length: 0.0, earlier: None, from: origin, to: origin, next: None, found: 0 }
+        Self { least: 0.0, length: 0.0, earlier: None, from: origin, to: origin, next: None, after: None, found: 0 }
     }
 }
 

@@ -145,7 +145,7 @@ proptest! {
         prop_assert!((found - seen).abs() <= 3.0 * STEP, "width {found}, over the grid {seen}");
         let diameter = 0.7 * found;
         if diameter > 4.0 * STEP {
-            let walk = walk_between(&posed.wall_stops, &posed.mouths, &posed.stops, diameter);
+            let walk = walk_between(&posed.wall_stops, &posed.mouths, &posed.stops, diameter).map(|walk| walk.length);
             prop_assert!(walk.is_some());
             let walk = walk.unwrap_or_default();
             let tight = grid.length(diameter + 2.0 * STEP);
@@ -162,7 +162,9 @@ proptest! {
         let (posed, fewer) = (posed(&scene), posed(&fewer));
         prop_assert!(posed.width() <= fewer.width() + 1e-6);
         let diameter = 0.9 * posed.width();
-        let walk = |posed: &Posed| walk_between(&posed.wall_stops, &posed.mouths, &posed.stops, diameter);
+        let walk = |posed: &Posed| {
+            walk_between(&posed.wall_stops, &posed.mouths, &posed.stops, diameter).map(|walk| walk.length)
+        };
         if let (Some(with), Some(without)) = (walk(&posed), walk(&fewer)) {
             prop_assert!(without <= with + 0.1, "{without} without, {with} with");
         }

@@ -20,6 +20,7 @@ use elbowroom_solver::outcome::OptionFound;
 pub(crate) use changed::text as changed;
 pub(crate) use facing::Faced;
 pub(crate) use group::{Group, groups};
+pub(crate) use refused::reasons;
 pub(crate) use sizes::{figures, held};
 pub(crate) use work::explained;
 
@@ -45,6 +46,8 @@ pub(crate) struct Told<'a> {
     pub shown: usize,
     /// Ranked by this alone.
     pub by: Option<Criterion>,
+    /// The first option is sketched too.
+    pub sketch: bool,
 }
 
 impl Told<'_> {
@@ -77,11 +80,22 @@ fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound, others: &[OptionFo
     answer::tell(page, told, best);
     why::tell(page, best, others);
     sizes::tell(page, told, best);
+    sketch(page, told, best);
     others::tell(page, told, best, others);
     places::tell(page, told, best);
     sizes::tell_alone(page, told, best);
     ways::tell(page, told, best);
     left_out(page, best);
+}
+
+fn sketch(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
+    if !told.sketch {
+        return;
+    }
+    page.heading(words::SKETCH);
+    for line in crate::render::sketch::lines(told.brief, best, page.width().saturating_sub(3)) {
+        page.verbatim(3, &line);
+    }
 }
 
 fn left_out(page: &mut Page, option: &OptionFound) {

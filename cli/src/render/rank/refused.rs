@@ -43,7 +43,7 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>) {
 }
 
 /// The reasons by how little they miss; those that are no one length come last.
-fn reasons(refused: &[Refused]) -> Vec<(&Refused, Vec<&str>)> {
+pub(crate) fn reasons(refused: &[Refused]) -> Vec<(&Refused, Vec<&str>)> {
     let mut reasons: Vec<(&Refused, Vec<&str>)> = Vec::new();
     for one in refused {
         match reasons.iter_mut().find(|(first, _)| first.why == one.why) {

@@ -151,6 +151,7 @@ fn best() -> OptionFound {
         first_place_share: 0.64,
         dominated_by: None,
         never_first: false,
+        by_size: 1,
         turns_if: Some(TurnsIf {
             criterion: Criterion::Entrance,
             weight: 4.3,
@@ -330,7 +331,7 @@ fn outcome(options: Vec<OptionFound>) -> Outcome {
 }
 
 fn page(outcome: &Outcome, width: usize) -> String {
-    text(&Told { brief: &brief(), outcome, shown: 6, by: None }, Look { width, colour: false })
+    text(&Told { brief: &brief(), outcome, shown: 6, by: None, sketch: false }, Look { width, colour: false })
 }
 
 #[test]

@@ -1,0 +1,57 @@
+//! The arguments of `draw`.
+
+use clap::builder::{PossibleValuesParser, TypedValueParser};
+
+use crate::args::{OptionArg, OutputArgs, RoomArgs};
+use crate::drawing::Stock;
+
+/// The forms that a drawing can have.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub(crate) enum Form {
+    /// Lines and letters, for screens and drawing programs
+    Svg,
+    /// A picture of 150 dots to the inch
+    Png,
+    /// True to scale, for printing
+    Pdf,
+}
+
+/// Of `draw`.
+#[derive(Debug, clap::Args)]
+pub(crate) struct DrawArgs {
+    /// What is ranked.
+    #[command(flatten)]
+    pub room: RoomArgs,
+    /// The option to draw, by its place in the order or by its key
+    #[arg(long, value_name = "KEY|RANK", default_value = "1")]
+    pub option: OptionArg,
+    /// Where it goes.
+    #[command(flatten)]
+    pub output: OutputArgs,
+    /// The form; the file's ending tells where not given
+    #[arg(long, value_name = "FORM")]
+    pub format: Option<Form>,
+    /// The paper; the largest listed scale that it holds is taken
+    #[arg(long, value_name = "PAPER", default_value = "a4", value_parser = paper())]
+    pub paper: Stock,
+}
+
+/// Reads the name of a paper.
+pub(crate) fn paper() -> impl TypedValueParser<Value = Stock> {
+    PossibleValuesParser::new(Stock::ALL.map(Stock::key)).try_map(|given| {
+        let found = Stock::ALL.into_iter().find(|stock| stock.key() == given);
+        found.ok_or("no such paper")
+    })
+}
+
+impl Form {
+    /// The form that the ending of a file's name tells of.
+    pub(crate) fn of_ending(ending: &str) -> Option<Self> {
+        match ending {
+            "svg" => Some(Self::Svg),
+            "png" => Some(Self::Png),
+            "pdf" => Some(Self::Pdf),
+            _ => None,
+        }
+    }
+}

@@ -1,0 +1,22 @@
+//! The arguments of `report`.
+
+use clap::builder::TypedValueParser;
+
+use crate::args::{OutputArgs, RoomArgs, SHOWN};
+
+/// Most options that a report can be asked to draw.
+const MOST_DRAWN: u64 = 100;
+
+/// Of `report`.
+#[derive(Debug, clap::Args)]
+pub(crate) struct ReportArgs {
+    /// What is ranked.
+    #[command(flatten)]
+    pub room: RoomArgs,
+    /// Where it goes.
+    #[command(flatten)]
+    pub output: OutputArgs,
+    /// Options to draw and tell at length
+    #[arg(long, value_name = "N", default_value_t = SHOWN, value_parser = clap::value_parser!(u64).range(1..=MOST_DRAWN).map(|n| n as usize))]
+    pub top: usize,
+}

@@ -1,0 +1,30 @@
+//! `report`: a result as one page.
+
+use std::io::Read;
+
+use elbowroom_solver::Limits;
+
+use crate::args::ReportArgs;
+use crate::destination::Destination;
+use crate::exit::Exit;
+use crate::failure::Failure;
+use crate::outlet::Outlet;
+use crate::ranked::ranked;
+use crate::render::report;
+
+/// Reads, ranks, writes. A room in which nothing fits has a report too: it tells what would help.
+pub(super) fn run(
+    args: &ReportArgs,
+    stdin: &mut dyn Read,
+    stdout: &mut Outlet<'_>,
+    stderr: &mut Outlet<'_>,
+) -> Result<Exit, Failure> {
+    let destination = Destination::of(&args.output)?;
+    let limits = Limits { shown: args.top, ..Limits::default() };
+    let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
+    // The name alone: a page that is handed on need not tell where its maker keeps files.
+    let file = args.room.scenario.file.file_name().unwrap_or_default().to_string_lossy();
+    let page = report::page(&report::Told { brief: &brief, outcome: &outcome, shown: args.top, file: &file });
+    destination.write(page.as_bytes(), stdout)?;
+    Ok(if outcome.options.is_empty() { Exit::NothingFits } else { Exit::Done })
+}

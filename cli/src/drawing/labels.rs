@@ -1,0 +1,254 @@
+//! Labels that find a free place: none lies on another, none leaves the area they belong in.
+//!
+//! A label tries the places that its maker would like best, then a place further off with a leader to what it names. What
+//! finds neither becomes a number in a ring, and its words go to the key.
+
+use super::lettering::{FALL, RISE};
+use super::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, width_of};
+
+/// Kept free between labels, mm.
+const BETWEEN: f64 = 0.5;
+/// From one line's foot to the next one's, in sizes of the type.
+const LINE: f64 = 1.22;
+/// A leader is looked for at these steps from what it names, mm.
+const STEP: f64 = 2.5;
+/// A leader is no longer than this, mm.
+const LONGEST_LEADER: f64 = 45.0;
+/// Ways that a leader may take.
+const WAYS: usize = 24;
+/// Type of a number in a ring, mm.
+const NUMBER: f64 = 2.2;
+/// What a line under a label costs, mm of leader.
+const CROSSED: f64 = 6.0;
+
+/// Words that belong to a place.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Label {
+    /// What is named; a leader ends there.
+    pub of: At,
+    /// Where the middle of the label may be, the best first.
+    pub places: Vec<At>,
+    /// Lines with their weights.
+    pub lines: Vec<(String, Weight)>,
+    /// Size of the type, mm.
+    pub size: f64,
+    /// Its colour.
+    pub tone: Tone,
+    /// Turned clockwise, degrees.
+    pub turned: f64,
+    /// What it lies on, which hides what is below; `None`: whatever is there.
+    pub ground: Option<Tone>,
+}
+
+/// What was placed so far.
+#[derive(Debug)]
+pub(crate) struct Labels {
+    within: Area,
+    /// What is taken: each a block, turned or not.
+    taken: Vec<[At; 4]>,
+    minded: Vec<[At; 2]>,
+    marks: Vec<Mark>,
+    key: Vec<String>,
+}
+
+impl Label {
+    /// A label of one line.
+    pub(crate) fn new(of: At, places: Vec<At>, size: f64, text: impl Into<String>) -> Self {
+        let lines = vec![(text.into(), Weight::Book)];
+        Self { of, places, lines, size, tone: Tone::Ink, turned: 0.0, ground: None }
+    }
+
+    /// How wide and high the block of lines is before it is turned.
+    pub(crate) fn size(&self) -> (f64, f64) {
+        let widths = self.lines.iter().map(|(text, weight)| width_of(text, self.size, *weight));
+        let height = (self.lines.len().saturating_sub(1) as f64).mul_add(LINE, RISE + FALL) * self.size;
+        (widths.fold(0.0, f64::max), height)
+    }
+
+    /// Its corners with its middle there, `spare` further out.
+    pub(crate) fn block(&self, middle: At, spare: f64) -> [At; 4] {
+        let (width, height) = self.size();
+        let block = Area::round(At::default(), width, height).grown(spare);
+        block.corners().map(|corner| middle + self.turned(corner))
+    }
+
+    fn turned(&self, off: At) -> At {
+        let (sine, cosine) = self.turned.to_radians().sin_cos();
+        At::new(off.x * cosine - off.y * sine, off.x * sine + off.y * cosine)
+    }
+
+    fn marks(&self, middle: At) -> Vec<Mark> {
+        let (width, height) = self.size();
+        let turn = |off: At| middle + self.turned(off);
+        let mut marks = Vec::new();
+        if let Some(ground) = self.ground {
+            let block = Area::round(At::default(), width + 0.3, height);
+            marks.push(Path::ring(block.corners().map(turn), None, Fill::Tone(ground)).into());
+        }
+        for (place, (text, weight)) in self.lines.iter().enumerate() {
+            let foot = -height / 2.0 + (RISE + LINE * place as f64) * self.size;
+            let text = Text::new(turn(At::new(0.0, foot)), self.size, text.clone());
+            marks.push(Text { weight: *weight, ..text }.centred().toned(self.tone).turned(self.turned).into());
+        }
+        marks
+    }
+}
+
+impl Labels {
+    /// Labels that stay within an area.
+    pub(crate) const fn new(within: Area) -> Self {
+        Self { within, taken: Vec::new(), minded: Vec::new(), marks: Vec::new(), key: Vec::new() }
+    }
+
+    /// No label may lie there.
+    pub(crate) fn keep_out(&mut self, area: Area) {
+        self.taken.push(area.corners());
+    }
+
+    /// A label had better not lie on this line.
+    pub(crate) fn mind(&mut self, line: [At; 2]) {
+        self.minded.push(line);
+    }
+
+    /// The same of every edge of an outline.
+    pub(crate) fn mind_ring(&mut self, ring: &[At]) {
+        let ends = ring.iter().cycle().skip(1);
+        self.minded.extend(ring.iter().zip(ends).map(|(start, end)| [*start, *end]));
+    }
+
+    /// Puts a label where there is room for it.
+    pub(crate) fn place(&mut self, label: &Label) {
+        if let Some(middle) = self.best(label, label.places.iter().map(|at| (*at, 0.0))) {
+            self.put(label, middle);
+        } else if let Some(middle) = self.beside(label) {
+            self.lead(label, middle);
+            self.put(label, middle);
+        } else {
+            self.number(label);
+        }
+    }
+
+    /// The same for a label that can be left off: whether it found a place.
+    pub(crate) fn place_if_free(&mut self, label: &Label) -> bool {
+        let found = self.best(label, label.places.iter().map(|at| (*at, 0.0)));
+        if let Some(middle) = found {
+            self.put(label, middle);
+        }
+        found.is_some()
+    }
+
+    /// All marks, and the words of each number.
+    pub(crate) fn finished(self) -> (Vec<Mark>, Vec<String>) {
+        (self.marks, self.key)
+    }
+
+    /// The place that costs least; each with what it costs by itself.
+    fn best(&self, label: &Label, places: impl Iterator<Item = (At, f64)>) -> Option<At> {
+        let costs = places.filter_map(|(middle, cost)| {
+            let block = label.block(middle, BETWEEN / 2.0);
+            self.is_free(&block).then(|| (middle, cost + self.crossed(&block) * CROSSED))
+        });
+        costs.min_by(|one, other| one.1.total_cmp(&other.1)).map(|(middle, _)| middle)
+    }
+
+    /// The best place round what the label names, within reach of a leader.
+    fn beside(&self, label: &Label) -> Option<At> {
+        let (width, height) = label.size();
+        let rings = (1..).map(|ring| f64::from(ring) * STEP).take_while(|reach| *reach <= LONGEST_LEADER);
+        let places = rings.flat_map(|reach| {
+            (0..WAYS).map(move |way| {
+                let (sine, cosine) = (std::f64::consts::TAU * way as f64 / WAYS as f64).sin_cos();
+                let off = At::new(cosine * (reach + width / 2.0), sine * (reach + height / 2.0));
+                (label.of + off, reach)
+            })
+        });
+        self.best(label, places)
+    }
+
+    fn is_free(&self, block: &[At; 4]) -> bool {
+        self.within.holds(&Area::of(*block)) && self.taken.iter().all(|taken| !meet(taken, block))
+    }
+
+    /// How many minded lines run through a block.
+    fn crossed(&self, block: &[At; 4]) -> f64 {
+        self.minded.iter().filter(|line| meet(&line[..], block)).count() as f64
+    }
+
+    fn put(&mut self, label: &Label, middle: At) {
+        self.taken.push(label.block(middle, BETWEEN / 2.0));
+        self.marks.extend(label.marks(middle));
+    }
+
+    /// A leader from the label's nearest edge.
+    fn lead(&mut self, label: &Label, middle: At) {
+        let area = Area::of(label.block(middle, BETWEEN));
+        let from = At::new(label.of.x.clamp(area.at.x, area.right()), label.of.y.clamp(area.at.y, area.bottom()));
+        self.minded.push([from, label.of]);
+        self.marks.push(Path::line([from, label.of], Pen::of(0.15, Tone::Grey)).into());
+        self.marks.push(Path::circle(label.of, 0.4, None, Fill::Tone(Tone::Grey)).into());
+    }
+
+    /// A number in a ring where the label would have been, or as near to it as there is room.
+    fn number(&mut self, label: &Label) {
+        self.key.push(label.lines.iter().map(|(line, _)| line.as_str()).collect::<Vec<_>>().join(" "));
+        let number =
+            Label { places: vec![label.of], ..Label::new(label.of, Vec::new(), NUMBER, self.key.len().to_string()) };
+        let free = self.best(&number, std::iter::once((label.of, 0.0))).or_else(|| self.beside(&number));
+        let Some(middle) = free else { return };
+        if middle != label.of {
+            self.lead(&number, middle);
+        }
+        self.marks.push(Path::circle(middle, NUMBER * 0.75, Some(Pen::ink(0.18)), Fill::Tone(Tone::Paper)).into());
+        self.put(&number, middle);
+    }
+}
+
+/// Whether two convex outlines (a line is one of two corners) have more than an edge in common: no line along an edge of
+/// either has them on its two sides.
+fn meet(one: &[At], other: &[At]) -> bool {
+    let edges = |ring: &[At]| {
+        let ends = ring.iter().copied().cycle().skip(1);
+        ring.iter().copied().zip(ends).map(|(start, end)| (end - start).right()).collect::<Vec<_>>()
+    };
+    let reach = |ring: &[At], way: At| {
+        let along = ring.iter().map(|corner| corner.dot(way));
+        along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| (low.min(at), high.max(at)))
+    };
+    edges(one).into_iter().chain(edges(other)).all(|way| {
+        let ((low, high), (least, most)) = (reach(one, way), reach(other, way));
+        low < most - 1e-9 && least < high - 1e-9 || way.length() == 0.0
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Label, Labels};
+    use crate::drawing::{Area, At, Mark, Side};
+
+    fn texts(marks: &[Mark]) -> usize {
+        marks.iter().filter(|mark| matches!(mark, Mark::Text(text) if text.side == Side::Middle)).count()
+    }
+
+    #[test]
+    fn what_has_no_room_at_its_place_gets_a_leader_and_then_a_number() {
+        let middle = At::new(20.0, 10.0);
+        let label = |text: &str| Label::new(middle, vec![middle], 2.5, text);
+        let mut labels = Labels::new(Area::new(0.0, 0.0, 40.0, 20.0));
+        labels.place(&label("a name of some length"));
+        assert_eq!(labels.marks.len(), 1);
+        labels.place(&label("another name of some length"));
+        assert_eq!((texts(&labels.marks), labels.marks.len()), (2, 4), "a leader with a dot");
+        labels.place(&label("a name that is far too long to find a place on so small a sheet"));
+        let (marks, key) = labels.finished();
+        assert_eq!((texts(&marks), key.len()), (3, 1));
+    }
+
+    #[test]
+    fn a_label_had_rather_not_lie_on_a_line() {
+        let (on, off) = (At::new(10.0, 10.0), At::new(10.0, 15.0));
+        let mut labels = Labels::new(Area::new(0.0, 0.0, 20.0, 20.0));
+        labels.mind([At::new(0.0, 10.0), At::new(20.0, 10.0)]);
+        labels.place(&Label::new(on, vec![on, off], 2.0, "here"));
+        assert!(matches!(&labels.marks[0], Mark::Text(text) if text.at.y > 13.0));
+    }
+}

@@ -1,0 +1,272 @@
+//! What can be put on a sheet.
+
+use super::{Area, At, Paper, Weight};
+
+/// A sheet with all that is on it, the lowest marks first.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Sheet {
+    /// Its size.
+    pub paper: Paper,
+    /// What it is, for whoever cannot see it.
+    pub title: String,
+    /// What it shows, in a few sentences, for whoever cannot see it.
+    pub description: String,
+    /// Marks.
+    pub marks: Vec<Mark>,
+}
+
+/// A mark.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) enum Mark {
+    /// A line or an outline.
+    Path(Path),
+    /// A line of lettering.
+    Text(Text),
+    /// What follows belongs together; the name is ours.
+    Layer(&'static str),
+}
+
+/// A step of a path.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) enum Step {
+    /// Starts a line.
+    Move(At),
+    /// A straight line to there.
+    Line(At),
+    /// An arc of a circle to there, clockwise as one sees the sheet or the other way; never more than half a turn.
+    Arc {
+        /// Of the circle.
+        radius: f64,
+        /// Which way round.
+        clockwise: bool,
+        /// Where it ends.
+        to: At,
+    },
+    /// Back to where it started.
+    Close,
+}
+
+/// A path with how it is drawn.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Path {
+    /// Its steps.
+    pub steps: Vec<Step>,
+    /// Its line.
+    pub pen: Option<Pen>,
+    /// What is within.
+    pub fill: Fill,
+}
+
+/// A line's look.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Pen {
+    /// mm.
+    pub width: f64,
+    /// Its colour.
+    pub tone: Tone,
+    /// Its breaks.
+    pub dash: Dash,
+}
+
+/// How a line is broken. Lines that mean different things differ in this, never in colour alone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Dash {
+    /// It is not.
+    Solid,
+    /// Dashes.
+    Dashed,
+    /// Dots.
+    Dotted,
+    /// Dashes and dots in turn.
+    Chain,
+}
+
+impl Dash {
+    /// Lengths drawn and left out in turn, mm; none where the line is whole.
+    pub(crate) const fn lengths(self) -> &'static [f64] {
+        match self {
+            Self::Solid => &[],
+            Self::Dashed => &[2.0, 1.0],
+            Self::Dotted => &[0.01, 0.9],
+            Self::Chain => &[3.0, 0.8, 0.4, 0.8],
+        }
+    }
+}
+
+/// What is within a path.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Fill {
+    /// Whatever lies below.
+    None,
+    /// A colour.
+    Tone(Tone),
+}
+
+/// The colours: greys, and of the colours those of Okabe and Ito 2008, which most colour-blind eyes tell apart (from
+/// memory of the publication).
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Tone {
+    /// Lines and lettering.
+    Ink,
+    /// Walls.
+    Wall,
+    /// Lines that stand back.
+    Grey,
+    /// Hatches.
+    Pale,
+    /// Pieces.
+    Piece,
+    /// Fixed things.
+    Fixed,
+    /// Paper.
+    Paper,
+    /// Ways.
+    Blue,
+    /// Pinches.
+    Vermilion,
+    /// Sight lines.
+    Green,
+}
+
+impl Tone {
+    /// Red, green and blue.
+    pub(crate) const fn shares(self) -> [u8; 3] {
+        match self {
+            Self::Ink => [0x1a, 0x1a, 0x1a],
+            Self::Wall => [0x3a, 0x3a, 0x3a],
+            Self::Grey => [0x5f, 0x5f, 0x5f],
+            Self::Pale => [0xa8, 0xa8, 0xa8],
+            Self::Piece => [0xf3, 0xed, 0xe0],
+            Self::Fixed => [0xdc, 0xdc, 0xdc],
+            Self::Paper => [0xff, 0xff, 0xff],
+            Self::Blue => [0x00, 0x72, 0xb2],
+            Self::Vermilion => [0xb8, 0x4a, 0x00],
+            Self::Green => [0x00, 0x7a, 0x59],
+        }
+    }
+
+    /// As SVG and CSS write it.
+    pub(crate) fn code(self) -> String {
+        let [red, green, blue] = self.shares();
+        format!("#{red:02x}{green:02x}{blue:02x}")
+    }
+}
+
+/// Where a line of lettering stands by its place.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Side {
+    /// It starts there.
+    Start,
+    /// Its middle is there.
+    Middle,
+}
+
+/// A line of lettering.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Text {
+    /// On the line that the letters stand on.
+    pub at: At,
+    /// Which part of it is there.
+    pub side: Side,
+    /// Size of the type, mm.
+    pub size: f64,
+    /// Book or bold.
+    pub weight: Weight,
+    /// Its colour.
+    pub tone: Tone,
+    /// Turned clockwise about its place, degrees.
+    pub turned: f64,
+    /// What it says.
+    pub text: String,
+}
+
+impl Pen {
+    /// A whole line in ink.
+    pub(crate) const fn ink(width: f64) -> Self {
+        Self { width, tone: Tone::Ink, dash: Dash::Solid }
+    }
+
+    /// A whole line in another tone.
+    pub(crate) const fn of(width: f64, tone: Tone) -> Self {
+        Self { width, tone, dash: Dash::Solid }
+    }
+
+    /// The same with breaks.
+    pub(crate) const fn broken(self, dash: Dash) -> Self {
+        Self { dash, ..self }
+    }
+}
+
+impl Path {
+    /// A line from place to place.
+    pub(crate) fn line(places: impl IntoIterator<Item = At>, pen: Pen) -> Self {
+        let steps = places.into_iter().enumerate();
+        let steps = steps.map(|(place, at)| if place == 0 { Step::Move(at) } else { Step::Line(at) }).collect();
+        Self { steps, pen: Some(pen), fill: Fill::None }
+    }
+
+    /// A closed outline.
+    pub(crate) fn ring(places: impl IntoIterator<Item = At>, pen: Option<Pen>, fill: Fill) -> Self {
+        let mut path = Self::line(places, Pen::ink(0.0));
+        path.steps.push(Step::Close);
+        Self { pen, fill, ..path }
+    }
+
+    /// A quarter circle (or any arc under half a turn).
+    pub(crate) fn arc(from: At, to: At, radius: f64, clockwise: bool, pen: Pen) -> Self {
+        let steps = vec![Step::Move(from), Step::Arc { radius, clockwise, to }];
+        Self { steps, pen: Some(pen), fill: Fill::None }
+    }
+
+    /// A circle.
+    pub(crate) fn circle(middle: At, radius: f64, pen: Option<Pen>, fill: Fill) -> Self {
+        let (left, right) = (middle - At::new(radius, 0.0), middle + At::new(radius, 0.0));
+        let half = |to| Step::Arc { radius, clockwise: true, to };
+        Self { steps: vec![Step::Move(left), half(right), half(left), Step::Close], pen, fill }
+    }
+
+    /// Every upright rectangle's outline.
+    pub(crate) fn area(area: &Area, pen: Option<Pen>, fill: Fill) -> Self {
+        Self::ring(area.corners(), pen, fill)
+    }
+}
+
+impl Text {
+    /// A level line of book lettering in ink that starts at `at`.
+    pub(crate) fn new(at: At, size: f64, text: impl Into<String>) -> Self {
+        let text = text.into();
+        Self { at, side: Side::Start, size, weight: Weight::Book, tone: Tone::Ink, turned: 0.0, text }
+    }
+
+    /// The same about its middle.
+    pub(crate) fn centred(self) -> Self {
+        Self { side: Side::Middle, ..self }
+    }
+
+    /// The same in bold.
+    pub(crate) fn bold(self) -> Self {
+        Self { weight: Weight::Bold, ..self }
+    }
+
+    /// The same in another tone.
+    pub(crate) fn toned(self, tone: Tone) -> Self {
+        Self { tone, ..self }
+    }
+
+    /// The same turned clockwise by so many degrees.
+    pub(crate) fn turned(self, turned: f64) -> Self {
+        Self { turned, ..self }
+    }
+}
+
+impl From<Path> for Mark {
+    fn from(path: Path) -> Self {
+        Self::Path(path)
+    }
+}
+
+impl From<Text> for Mark {
+    fn from(text: Text) -> Self {
+        Self::Text(text)
+    }
+}

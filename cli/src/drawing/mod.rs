@@ -1,0 +1,26 @@
+//! A sheet of paper with marks on it, in paper millimetres, and the ways to write it down: SVG, PNG, PDF.
+//!
+//! Here live lines, fills, hatches, lettering, labels that find a free place, paper and scales. What is drawn on a sheet
+//! (walls, pieces, ways) is `render`'s; nothing here knows a room. The x axis runs right and the y axis down.
+
+mod hatch;
+mod labels;
+mod lettering;
+mod mark;
+mod paper;
+mod pdf;
+mod place;
+mod png;
+mod svg;
+mod web_font;
+
+pub(crate) use hatch::hatch;
+pub(crate) use labels::{Label, Labels};
+pub(crate) use lettering::{Weight, width_of, wrapped};
+pub(crate) use mark::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone};
+pub(crate) use paper::{Paper, Scale, Stock};
+pub(crate) use pdf::pdf;
+pub(crate) use place::{Area, At};
+pub(crate) use png::png;
+pub(crate) use svg::{Font, svg};
+pub(crate) use web_font::{faces, faces_of};

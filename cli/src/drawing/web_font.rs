@@ -1,0 +1,162 @@
+//! The font for what a browser shows: only the letters that are used, within the page itself.
+//!
+//! A subset for print has no table from letters to glyphs, and a browser needs one: it is put back here, in the one form
+//! (12: runs of code points) that holds every letter.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fmt::Write;
+
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use subsetter::GlyphRemapper;
+use ttf_parser::Face;
+
+use super::svg::FAMILY;
+use super::{Mark, Sheet, Weight};
+
+/// What a style sheet says of the fonts that `sheet` is lettered in.
+pub(crate) fn faces(sheet: &Sheet) -> String {
+    faces_of(std::iter::once(sheet))
+}
+
+/// The same for several sheets on one page.
+pub(crate) fn faces_of<'a>(sheets: impl Iterator<Item = &'a Sheet>) -> String {
+    let (mut book, mut bold) = (BTreeSet::new(), BTreeSet::new());
+    for text in sheets.flat_map(|sheet| &sheet.marks).filter_map(|mark| match mark {
+        Mark::Text(text) => Some(text),
+        Mark::Path(_) | Mark::Layer(_) => None,
+    }) {
+        let letters = if text.weight == Weight::Bold { &mut bold } else { &mut book };
+        letters.extend(crate::render::safe(&text.text).chars());
+    }
+    let mut css = String::new();
+    for (weight, letters, name) in [(Weight::Book, book, "normal"), (Weight::Bold, bold, "bold")] {
+        if let Some(font) = font_of(weight, &letters) {
+            let data = STANDARD.encode(font);
+            let _ = write!(
+                css,
+                "@font-face{{font-family:'{FAMILY}';font-weight:{name};src:url(data:font/ttf;base64,{data}) format('truetype')}}"
+            );
+        }
+    }
+    css
+}
+
+/// The font with these letters alone; `None` where there are none.
+fn font_of(weight: Weight, letters: &BTreeSet<char>) -> Option<Vec<u8>> {
+    let face = Face::parse(weight.file(), 0).ok()?;
+    let mut remapper = GlyphRemapper::new();
+    let known = letters.iter().filter_map(|letter| Some((*letter, face.glyph_index(*letter)?)));
+    let glyphs: BTreeMap<char, u16> = known.map(|(letter, glyph)| (letter, remapper.remap(glyph.0))).collect();
+    if glyphs.is_empty() {
+        return None;
+    }
+    let subset = subsetter::subset(weight.file(), 0, &remapper).ok()?;
+    with_letters(&subset, weight.file(), &glyphs)
+}
+
+/// Puts the tables into a font that a browser asks for: from letters to glyphs, and what the whole font says of itself.
+fn with_letters(subset: &[u8], whole: &[u8], glyphs: &BTreeMap<char, u16>) -> Option<Vec<u8>> {
+    let mut tables = tables(subset)?;
+    let whole = self::tables(whole)?;
+    tables.insert(*b"cmap", cmap(glyphs));
+    for name in [*b"OS/2", *b"name"] {
+        if let Some(table) = whole.get(&name) {
+            tables.insert(name, table.clone());
+        }
+    }
+    // Version 3: no names of glyphs.
+    let mut post = whole.get(b"post").and_then(|post| post.get(..32)).map_or_else(|| vec![0; 32], <[u8]>::to_vec);
+    post[..4].copy_from_slice(&0x0003_0000_u32.to_be_bytes());
+    tables.insert(*b"post", post);
+    Some(assembled(&tables))
+}
+
+/// The tables of a font by name.
+fn tables(font: &[u8]) -> Option<BTreeMap<[u8; 4], Vec<u8>>> {
+    let raw = ttf_parser::RawFace::parse(font, 0).ok()?;
+    let table = |record: ttf_parser::TableRecord| {
+        let (from, length) = (usize::try_from(record.offset).ok()?, usize::try_from(record.length).ok()?);
+        Some((record.tag.to_bytes(), font.get(from..from.checked_add(length)?)?.to_vec()))
+    };
+    Some(raw.table_records.into_iter().filter_map(table).collect())
+}
+
+/// From letters to glyphs: one subtable of form 12, a run for each letter.
+fn cmap(glyphs: &BTreeMap<char, u16>) -> Vec<u8> {
+    let count = u32::try_from(glyphs.len()).unwrap_or(0);
+    let mut table = Vec::new();
+    // Version, one subtable: platform 3, encoding 10, at byte 12.
+    for word in [0_u16, 1, 3, 10] {
+        table.extend(word.to_be_bytes());
+    }
+    table.extend(12_u32.to_be_bytes());
+    for word in [12_u16, 0] {
+        table.extend(word.to_be_bytes());
+    }
+    for long in [16 + 12 * count, 0, count] {
+        table.extend(long.to_be_bytes());
+    }
+    for (letter, glyph) in glyphs {
+        for long in [u32::from(*letter), u32::from(*letter), u32::from(*glyph)] {
+            table.extend(long.to_be_bytes());
+        }
+    }
+    table
+}
+
+/// A font file of these tables, each with its checksum.
+fn assembled(tables: &BTreeMap<[u8; 4], Vec<u8>>) -> Vec<u8> {
+    let count = u16::try_from(tables.len()).unwrap_or(0);
+    let selector = count.max(1).ilog2() as u16;
+    let range = 16 << selector;
+    let mut font = Vec::new();
+    font.extend(0x0001_0000_u32.to_be_bytes());
+    for word in [count, range, selector, count * 16 - range] {
+        font.extend(word.to_be_bytes());
+    }
+    let mut offset = 12 + 16 * tables.len();
+    for (name, table) in tables {
+        font.extend(name);
+        for long in [checksum(table), u32::try_from(offset).unwrap_or(0), u32::try_from(table.len()).unwrap_or(0)] {
+            font.extend(long.to_be_bytes());
+        }
+        offset += table.len().next_multiple_of(4);
+    }
+    for table in tables.values() {
+        font.extend(table);
+        font.resize(font.len().next_multiple_of(4), 0);
+    }
+    font
+}
+
+/// Sum of a table's words, as font files state it.
+fn checksum(table: &[u8]) -> u32 {
+    table.chunks(4).fold(0_u32, |sum, chunk| {
+        let mut word = [0; 4];
+        word[..chunk.len()].copy_from_slice(chunk);
+        sum.wrapping_add(u32::from_be_bytes(word))
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use ttf_parser::Face;
+
+    use super::{Weight, font_of};
+
+    #[test]
+    fn a_part_of_the_font_has_its_letters_and_their_widths() {
+        let letters: BTreeSet<char> = "sofa 2½ × Ж".chars().collect();
+        let part = font_of(Weight::Book, &letters).unwrap();
+        assert!(part.len() < 60_000, "{}", part.len());
+        let (part, whole) = (Face::parse(&part, 0).unwrap(), Face::parse(Weight::Book.file(), 0).unwrap());
+        for letter in letters {
+            let advance = |face: &Face| face.glyph_hor_advance(face.glyph_index(letter).unwrap()).unwrap();
+            assert_eq!(advance(&part), advance(&whole), "{letter}");
+        }
+        assert!(part.glyph_index('Q').is_none());
+    }
+}

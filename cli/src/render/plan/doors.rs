@@ -1,0 +1,77 @@
+//! Doorways: the leaf square to the wall with the quarter circle of its own length, the way drawings of buildings show
+//! it (ISO 7519, from memory); a leaf that slides beside the wall; openings.
+
+use elbowroom_model::{Door, Hinge, Point, Swings, WallItem};
+
+use super::Figure;
+use super::frame::way;
+use super::outline::THICKNESS;
+use crate::drawing::{Dash, Fill, Path, Pen, Tone};
+
+/// How thick a leaf is drawn, mm.
+const LEAF: f64 = 40.0;
+
+/// A doorway with its door.
+pub(super) fn door(figure: &mut Figure<'_>, item: &WallItem, door: &Door) {
+    jambs(figure, item);
+    match (door.swings, door.hinge) {
+        (Swings::Slides, _) | (_, None) => sliding(figure, item),
+        (swings, Some(hinge)) => hinged(figure, item, hinge, swings == Swings::Out),
+    }
+}
+
+/// A doorway with no door: both faces of the wall, broken.
+pub(super) fn opening(figure: &mut Figure<'_>, item: &WallItem) {
+    jambs(figure, item);
+    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let out = figure.outward(item) * THICKNESS;
+    for shift in [Point::default(), out] {
+        let line = [left + shift, right + shift].map(|at| figure.frame.at(at));
+        figure.put(Path::line(line, Pen::of(0.18, Tone::Grey).broken(Dash::Dashed)));
+    }
+}
+
+fn hinged(figure: &mut Figure<'_>, item: &WallItem, hinge: Hinge, outward: bool) {
+    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let out = figure.outward(item);
+    let (into, face) = if outward { (out, out * THICKNESS) } else { (-out, Point::default()) };
+    let (pivot, other) = match hinge {
+        Hinge::Left => (left + face, right + face),
+        Hinge::Right => (right + face, left + face),
+    };
+    let width = (other - pivot).norm();
+    let along = (other - pivot).unit().unwrap_or_default();
+    let leaf = [pivot, pivot + into * width, pivot + into * width + along * LEAF, pivot + along * LEAF];
+    let leaf = figure.frame.all(&leaf);
+    let (tip, end) = (figure.frame.at(pivot + into * width), figure.frame.at(other));
+    let radius = figure.frame.length(width);
+    // On the sheet y runs down, so a turn that is clockwise there is counter-clockwise on the plan.
+    let (first, second) = (way(into), way(along));
+    let clockwise = first.x * second.y - first.y * second.x > 0.0;
+    figure.labels.mind_ring(&leaf);
+    figure.labels.mind([tip, end]);
+    figure.put(Path::arc(tip, end, radius, clockwise, Pen::ink(0.18)));
+    figure.put(Path::ring(leaf, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
+}
+
+/// A leaf half way across its doorway, just outside the wall's middle.
+fn sliding(figure: &mut Figure<'_>, item: &WallItem) {
+    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let (half, out) = ((right - left) * 0.5, figure.outward(item));
+    let near = left + half + out * (THICKNESS / 2.0 - LEAF / 2.0);
+    let leaf = [near, near + half, near + half + out * LEAF, near + out * LEAF];
+    let leaf = figure.frame.all(&leaf);
+    figure.put(Path::ring(leaf, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
+    let track = [left, right].map(|at| figure.frame.at(at + out * (THICKNESS / 2.0)));
+    figure.put(Path::line(track, Pen::of(0.15, Tone::Grey).broken(Dash::Dashed)));
+}
+
+/// Both sides of an opening in a wall.
+fn jambs(figure: &mut Figure<'_>, item: &WallItem) {
+    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let out = figure.outward(item) * THICKNESS;
+    for side in [left, right] {
+        let line = [side, side + out].map(|at| figure.frame.at(at));
+        figure.put(Path::line(line, Pen::ink(0.35)));
+    }
+}

@@ -1,0 +1,82 @@
+//! From plan coordinates to the sheet.
+
+use elbowroom_model::{Brief, Point, Swings, Wall, WallId};
+
+use super::outline::THICKNESS;
+use crate::drawing::{Area, At, Scale};
+
+/// From a wall's outer face to the line that tells its length, mm of paper.
+const TO_MEASURE: f64 = 6.5;
+/// From that line to the edge of what the plan takes, mm of paper.
+const BEYOND: f64 = 5.0;
+
+/// Where the plan lies on the sheet, and how large.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Frame {
+    /// The scale.
+    pub scale: Scale,
+    /// Where the plan's own (0, 0) lies.
+    origin: At,
+}
+
+impl Frame {
+    /// The plan at the largest listed scale that `area` holds, in its middle.
+    pub(super) fn within(brief: &Brief, area: &Area) -> Self {
+        let scale = Scale::largest(|scale| {
+            let taken = extent(brief, scale);
+            taken.width <= area.width && taken.height <= area.height
+        });
+        let taken = extent(brief, scale);
+        Self { scale, origin: area.middle() - taken.middle() }
+    }
+
+    /// The plan at this scale in the left top corner, and what it takes.
+    pub(super) fn at_scale(brief: &Brief, scale: Scale) -> (Self, Area) {
+        let taken = extent(brief, scale);
+        let origin = At::new(-taken.at.x, -taken.at.y);
+        (Self { scale, origin }, Area { at: At::default(), ..taken })
+    }
+
+    /// A place of the plan on the sheet.
+    pub(super) fn at(&self, place: Point) -> At {
+        self.origin + flat(place, self.scale)
+    }
+
+    /// Places of the plan on the sheet.
+    pub(super) fn all(&self, places: &[Point]) -> Vec<At> {
+        places.iter().map(|place| self.at(*place)).collect()
+    }
+
+    /// A length of the plan on the sheet, mm.
+    pub(super) fn length(&self, length: f64) -> f64 {
+        self.scale.on_paper(length)
+    }
+}
+
+/// A way of the plan as one on the sheet, as long as it was.
+pub(super) const fn way(way: Point) -> At {
+    At::new(way.x, -way.y)
+}
+
+fn flat(place: Point, scale: Scale) -> At {
+    At::new(scale.on_paper(place.x), -scale.on_paper(place.y))
+}
+
+/// From a wall's inner face to the line that tells its length, mm of paper: beyond what swings out over it.
+pub(super) fn to_measure(brief: &Brief, wall: WallId, scale: Scale) -> f64 {
+    let leaves = brief.room.items.iter().filter(|item| item.wall == wall).filter_map(|item| match &item.kind {
+        elbowroom_model::ItemKind::Door(door) if door.swings == Swings::Out => Some(scale.on_paper(item.width)),
+        _ => None,
+    });
+    let swung = leaves.fold(0.0, f64::max);
+    scale.on_paper(THICKNESS) + if swung > 0.0 { (swung + 2.0).max(TO_MEASURE) } else { TO_MEASURE }
+}
+
+/// What the plan takes round its own (0, 0), its measures along the walls and their lettering included.
+fn extent(brief: &Brief, scale: Scale) -> Area {
+    let beyond = |(id, wall): (WallId, &Wall)| {
+        let out = way(wall.inward()) * -(to_measure(brief, id, scale) + BEYOND);
+        [flat(wall.start, scale) + out, flat(wall.end, scale) + out, flat(wall.start, scale)]
+    };
+    Area::of(brief.room.walls().flat_map(beyond))
+}

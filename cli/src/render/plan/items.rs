@@ -1,0 +1,126 @@
+//! What walls hold and what stands for good: windows, doorways, radiators, fires, sockets, pillars; and their names.
+
+use elbowroom_model::{ItemKind, Point, View, WallItem};
+
+use super::frame::way;
+use super::outline::THICKNESS;
+use super::{Figure, doors};
+use crate::drawing::{At, Fill, Label, Mark, Path, Pen, Tone, hatch};
+use crate::words::plan as words;
+
+/// Type of names, mm.
+const TYPE: f64 = 2.1;
+
+/// All of them.
+pub(super) fn draw(figure: &mut Figure<'_>) {
+    figure.put(Mark::Layer("fixed"));
+    for fixed in &figure.shown.brief.room.fixed {
+        let ring = figure.frame.all(&fixed.corners);
+        figure.labels.mind_ring(&ring);
+        solid(figure, &ring);
+    }
+    figure.put(Mark::Layer("items"));
+    for item in &figure.shown.brief.room.items {
+        match &item.kind {
+            ItemKind::Window(_) => window(figure, item),
+            ItemKind::Door(door) => doors::door(figure, item, door),
+            ItemKind::Opening(_) => doors::opening(figure, item),
+            ItemKind::Radiator(radiator) => body(figure, item, radiator.depth),
+            ItemKind::Fireplace(fire) => body(figure, item, fire.depth),
+            ItemKind::Socket(_) => socket(figure, item),
+        }
+    }
+}
+
+/// Their names, where each finds room.
+pub(super) fn name(figure: &mut Figure<'_>) {
+    for item in &figure.shown.brief.room.items {
+        let Some((left, right)) = figure.shown.brief.room.ends(item) else { continue };
+        let middle = (left + right) * 0.5;
+        let width = figure.shown.tape(item.width);
+        let (words, depth) = match &item.kind {
+            ItemKind::Socket(_) => continue,
+            ItemKind::Radiator(radiator) => (item.name.clone(), Some(radiator.depth)),
+            ItemKind::Fireplace(fire) => (item.name.clone(), Some(fire.depth)),
+            ItemKind::Window(window) if window.view == View::Liked => (words::liked(&item.name, &width), None),
+            ItemKind::Window(_) | ItemKind::Door(_) | ItemKind::Opening(_) => {
+                (words::opening(&item.name, &width), None)
+            }
+        };
+        along_wall(figure, item, middle, &words, depth);
+    }
+    for fixed in &figure.shown.brief.room.fixed {
+        let count = fixed.corners.len().max(1) as f64;
+        let middle = figure.frame.at(fixed.corners.iter().fold(Point::default(), |sum, at| sum + *at) * (1.0 / count));
+        figure
+            .labels
+            .place(&Label { ground: Some(Tone::Paper), ..Label::new(middle, vec![middle], TYPE, fixed.name.clone()) });
+    }
+}
+
+/// A name along the wall, beside what it holds: outside the wall where it is an opening in it, or else before the front
+/// of what is `depth` deep.
+fn along_wall(figure: &mut Figure<'_>, item: &WallItem, middle: Point, words: &str, depth: Option<f64>) {
+    let Some(wall) = figure.shown.brief.room.wall(item.wall) else { return };
+    let (inward, along) = (way(wall.inward()), way(wall.along()));
+    let face = figure.frame.at(middle);
+    let label = Label { turned: upright(along), ..Label::new(face, Vec::new(), TYPE, words) };
+    let half = label.size().1 / 2.0 + 0.6;
+    let outside = face - inward * (figure.frame.length(THICKNESS) + half);
+    let inside = face + inward * (figure.frame.length(depth.unwrap_or(0.0)) + half);
+    let slid = |middle| [0.0, 3.0, -3.0, 6.0, -6.0, 10.0, -10.0].map(|step| middle + along * step).to_vec();
+    let of = depth.map_or(face - inward * figure.frame.length(THICKNESS / 2.0), |depth| {
+        face + inward * figure.frame.length(depth / 2.0)
+    });
+    if depth.is_some() || !figure.labels.place_if_free(&Label { places: slid(outside), ..label.clone() }) {
+        figure.labels.place(&Label { of, places: slid(inside), ground: Some(Tone::Paper), ..label });
+    }
+}
+
+/// How far words along a line on the sheet are turned so that they never stand on their heads, degrees clockwise.
+pub(super) fn upright(along: At) -> f64 {
+    let turned = along.y.atan2(along.x).to_degrees();
+    match turned {
+        turned if turned > 90.0 - 1e-6 => turned - 180.0,
+        turned if turned <= -90.0 - 1e-6 => turned + 180.0,
+        turned => turned,
+    }
+}
+
+/// Both faces of the wall and the pane between them.
+fn window(figure: &mut Figure<'_>, item: &WallItem) {
+    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let out = figure.outward(item);
+    let frame = [left, right, right + out * THICKNESS, left + out * THICKNESS];
+    let frame = figure.frame.all(&frame);
+    figure.put(Path::ring(frame, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
+    let pane = out * (THICKNESS / 2.0);
+    let pane = [left + pane, right + pane].map(|at| figure.frame.at(at));
+    figure.put(Path::line(pane, Pen::ink(0.25)));
+}
+
+/// What stands at a wall for good.
+fn body(figure: &mut Figure<'_>, item: &WallItem, depth: f64) {
+    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let into = -figure.outward(item) * depth;
+    let ring = figure.frame.all(&[left, right, right + into, left + into]);
+    figure.labels.mind_ring(&ring);
+    solid(figure, &ring);
+}
+
+/// A grey body with close hatching.
+fn solid(figure: &mut Figure<'_>, ring: &[At]) {
+    figure.put(Path::ring(ring.iter().copied(), None, Fill::Tone(Tone::Fixed)));
+    for line in hatch(ring, 45.0, 0.9) {
+        figure.put(Path::line(line, Pen::of(0.1, Tone::Grey)));
+    }
+    figure.put(Path::ring(ring.iter().copied(), Some(Pen::ink(0.3)), Fill::None));
+}
+
+/// A half disc on the wall.
+fn socket(figure: &mut Figure<'_>, item: &WallItem) {
+    const RADIUS: f64 = 1.1;
+    let Some((place, _)) = figure.shown.brief.room.ends(item) else { return };
+    let into = way(-figure.outward(item));
+    super::signs::socket(figure, place, into, RADIUS);
+}

@@ -1,0 +1,58 @@
+//! The plan of an option: the room, what stands in it and what is kept free, at a scale, on a sheet or by itself.
+//!
+//! Places come from the result and from the solver's view of it; here they become marks. How marks are written down is
+//! `drawing`'s.
+
+mod doors;
+mod figure;
+mod frame;
+mod gaps;
+mod items;
+mod outline;
+mod panel;
+mod pieces;
+mod rulers;
+mod sheet;
+mod signs;
+mod walls;
+mod ways;
+mod zones;
+
+use elbowroom_model::{Brief, Unit};
+use elbowroom_solver::Outcome;
+use elbowroom_solver::outcome::OptionFound;
+
+pub(crate) use figure::Figure;
+pub(crate) use sheet::sheet;
+
+use crate::render::lengths::{shop_unit, sign, taped_bare};
+
+/// All that a plan is made from.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Shown<'a> {
+    /// What was asked.
+    pub brief: &'a Brief,
+    /// What came out.
+    pub outcome: &'a Outcome,
+    /// The option that is drawn.
+    pub option: &'a OptionFound,
+}
+
+impl Shown<'_> {
+    /// The unit that lengths are told in, as sheets head it.
+    const fn unit(&self) -> &'static str {
+        sign(shop_unit(self.units()))
+    }
+
+    const fn units(&self) -> Unit {
+        self.brief.units
+    }
+
+    /// A length as a tape reads it, without its unit.
+    fn tape(&self, length: f64) -> String {
+        taped_bare(self.units(), length)
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,219 @@
+//! What a sheet says in words beside its plan: title, sizes, ways, signs, numbers, cautions.
+
+use elbowroom_solver::plan::ZoneKind;
+
+use super::frame::way;
+use super::{Shown, pieces, signs, ways, zones};
+use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, wrapped};
+use crate::words::plan as words;
+use elbowroom_model::{ItemKind, Point};
+
+/// Space between blocks, mm.
+const BLOCK: f64 = 2.6;
+/// From foot to foot of two lines, in sizes of the type.
+const LINE: f64 = 1.3;
+/// Width of a sign before its words, mm.
+const SIGN: f64 = 9.0;
+
+/// A line of the panel, with what stands before it.
+enum Line {
+    /// Words.
+    Words { text: String, size: f64, weight: Weight, tone: Tone },
+    /// A sign in its own small area, drawn when it is known where.
+    Sign { sign: Sign, text: &'static str },
+    /// Space.
+    Space,
+}
+
+/// What the key shows.
+#[derive(Clone, Copy)]
+enum Sign {
+    Zone(ZoneKind),
+    Way,
+    Pinch,
+    Sight,
+    Gap,
+    Seat,
+    Socket,
+}
+
+/// The lines of a panel that is `width` wide, all in one type.
+pub(super) struct Panel {
+    lines: Vec<Line>,
+    small: f64,
+}
+
+impl Panel {
+    /// Everything that a sheet says beside its plan.
+    pub(super) fn full(
+        shown: &Shown<'_>,
+        scale: &str,
+        paper: &str,
+        key: &[String],
+        (width, small): (f64, f64),
+    ) -> Self {
+        let mut panel = Self::headed(shown, scale, paper, (width, small));
+        panel.sizes_and_ways(shown, width);
+        panel.numbers(key, width);
+        panel.signs(shown, width);
+        panel.cautions(shown, width);
+        panel
+    }
+
+    /// What no sheet may leave out, for one that has no room for more.
+    pub(super) fn short(
+        shown: &Shown<'_>,
+        scale: &str,
+        paper: &str,
+        key: &[String],
+        (width, small): (f64, f64),
+    ) -> Self {
+        let mut panel = Self::headed(shown, scale, paper, (width, small));
+        panel.cautions(shown, width);
+        panel.numbers(key, width);
+        panel
+    }
+
+    fn headed(shown: &Shown<'_>, scale: &str, paper: &str, (width, small): (f64, f64)) -> Self {
+        let mut panel = Self { lines: Vec::new(), small };
+        let outcome = shown.outcome;
+        panel.words(&outcome.room.name, 4.2, Weight::Bold, width);
+        panel.words(&words::option(shown.option, outcome.options.len()), 3.0, Weight::Bold, width);
+        panel.words(&shown.option.title, 3.0, Weight::Book, width);
+        panel.words(&words::scale(scale, paper, shown.unit()), small, Weight::Book, width);
+        panel
+    }
+
+    fn sizes_and_ways(&mut self, shown: &Shown<'_>, width: f64) {
+        self.heading(&words::sizes(shown.unit()), width);
+        for piece in &shown.option.pieces {
+            self.words(&words::sized(&piece.name, &pieces::size(shown, piece)), self.small, Weight::Book, width);
+        }
+        if !shown.option.routes.is_empty() {
+            self.heading(&words::ways(shown.unit()), width);
+        }
+        for (place, route) in shown.option.routes.iter().enumerate() {
+            let (has, needs) = (shown.tape(route.width), shown.tape(route.needs));
+            self.words(&words::way(&ways::letter(place), route, &has, &needs), self.small, Weight::Book, width);
+        }
+    }
+
+    fn numbers(&mut self, key: &[String], width: f64) {
+        if !key.is_empty() {
+            self.heading(words::NUMBERS, width);
+        }
+        for (place, text) in key.iter().enumerate() {
+            self.words(&words::numbered(place + 1, text), self.small, Weight::Book, width);
+        }
+    }
+
+    fn signs(&mut self, shown: &Shown<'_>, width: f64) {
+        let plan = elbowroom_solver::plan::plan(shown.brief, shown.option);
+        let zone = |kind| plan.zones.iter().any(|zone| zone.kind == kind);
+        let socket = shown.brief.room.items.iter().any(|item| matches!(item.kind, ItemKind::Socket(_)));
+        let pinched = shown.option.routes.iter().any(|route| route.pinch.is_some());
+        let all = [
+            (zone(ZoneKind::Swing), Sign::Zone(ZoneKind::Swing), words::SWING),
+            (zone(ZoneKind::Landing), Sign::Zone(ZoneKind::Landing), words::LANDING),
+            (zone(ZoneKind::KeepClear), Sign::Zone(ZoneKind::KeepClear), words::KEEP_CLEAR),
+            (!shown.option.routes.is_empty(), Sign::Way, words::WAY),
+            (pinched, Sign::Pinch, words::PINCH),
+            (!plan.sight_lines.is_empty(), Sign::Sight, words::SIGHT),
+            (!shown.option.gaps.is_empty(), Sign::Gap, words::GAP),
+            (!plan.seats.is_empty(), Sign::Seat, words::SEAT),
+            (socket, Sign::Socket, words::SOCKET),
+        ];
+        self.heading(words::SIGNS, width);
+        self.lines.extend(
+            all.into_iter().filter(|(is_there, ..)| *is_there).map(|(_, sign, text)| Line::Sign { sign, text }),
+        );
+    }
+
+    fn cautions(&mut self, shown: &Shown<'_>, width: f64) {
+        self.heading(words::CAUTIONS, width);
+        for notice in &shown.outcome.notices {
+            self.words(notice, self.small, Weight::Book, width);
+        }
+        self.words(words::WALLS, self.small, Weight::Book, width);
+    }
+
+    fn heading(&mut self, text: &str, width: f64) {
+        self.lines.push(Line::Space);
+        self.words(text, self.small, Weight::Bold, width);
+    }
+
+    /// Words, broken into lines; further lines stand in a little.
+    fn words(&mut self, text: &str, size: f64, weight: Weight, width: f64) {
+        for line in wrapped(text, size, weight, width) {
+            self.lines.push(Line::Words { text: line, size, weight, tone: Tone::Ink });
+        }
+    }
+
+    fn height_of(&self, line: &Line) -> f64 {
+        match line {
+            Line::Words { size, .. } => size * LINE,
+            Line::Sign { .. } => (self.small * LINE).max(3.6),
+            Line::Space => BLOCK,
+        }
+    }
+
+    /// The marks in columns, the first filled first, and whether they hold all of it; what they do not is left off.
+    pub(super) fn in_columns(&self, columns: &[Area]) -> (Vec<Mark>, bool) {
+        let mut marks = vec![Mark::Layer("panel")];
+        let mut rest = columns.iter();
+        let Some(mut column) = rest.next() else { return (marks, false) };
+        let mut down = 0.0;
+        for line in &self.lines {
+            let height = self.height_of(line);
+            if down + height > column.height {
+                let Some(next) = rest.next() else { return (marks, false) };
+                (column, down) = (next, 0.0);
+            }
+            if down == 0.0 && matches!(line, Line::Space) {
+                continue;
+            }
+            let at = At::new(column.at.x, column.at.y + down);
+            match line {
+                Line::Words { text, size, weight, tone } => {
+                    let text = Text::new(at + At::new(0.0, size * 1.0), *size, text.clone());
+                    marks.push(Text { weight: *weight, ..text }.toned(*tone).into());
+                }
+                Line::Sign { sign, text } => {
+                    let area = Area::new(at.x, at.y + 0.4, SIGN - 1.5, height - 0.8);
+                    marks.extend(drawn(*sign, &area));
+                    let foot = at + At::new(SIGN, height / 2.0 + self.small * 0.36);
+                    marks.push(Text::new(foot, self.small, *text).into());
+                }
+                Line::Space => {}
+            }
+            down += height;
+        }
+        (marks, true)
+    }
+}
+
+/// A sign of the key in its small area.
+fn drawn(sign: Sign, area: &Area) -> Vec<Mark> {
+    let middle = area.middle();
+    let (left, right) = (At::new(area.at.x, middle.y), At::new(area.right(), middle.y));
+    match sign {
+        Sign::Zone(kind) => zones::marks(&area.corners(), kind),
+        Sign::Way => vec![Path::line([left, right], signs::WAY).into()],
+        Sign::Pinch => signs::pinch([left, right]),
+        Sign::Sight => vec![Path::line([left, right], signs::SIGHT).into()],
+        Sign::Gap => {
+            let slant = At::new(0.64, 0.64);
+            let (left, right) = (left + At::new(1.0, 0.0), right - At::new(1.0, 0.0));
+            let stroke = |at: At| Path::line([at - slant, at + slant], Pen::ink(0.3)).into();
+            vec![Path::line([left, right], Pen::ink(0.15)).into(), stroke(left), stroke(right)]
+        }
+        Sign::Seat => signs::seat(middle, way(Point::new(1.0, 0.0))).into(),
+        Sign::Socket => {
+            let foot = At::new(middle.x, area.bottom());
+            let wall =
+                Path::line([At::new(area.at.x, foot.y), At::new(area.right(), foot.y)], Pen::of(0.4, Tone::Wall));
+            let disc = signs::half_disc(foot, At::new(0.0, -1.0), 1.1);
+            vec![Path { fill: Fill::Tone(Tone::Ink), ..disc }.into(), wall.into()]
+        }
+    }
+}

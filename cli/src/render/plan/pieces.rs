@@ -1,0 +1,195 @@
+//! The pieces, each by its outline, with its name and its size.
+
+use elbowroom_model::{PieceKind, Point, Rounding};
+use elbowroom_solver::outcome::PieceFound;
+
+use super::frame::way;
+use super::{Figure, Shown, signs};
+use crate::drawing::{Area, At, Dash, Fill, Label, Mark, Path, Pen, Tone, Weight};
+use crate::render::lengths::shopped;
+use crate::words::plan as words;
+
+/// Type of names and sizes, mm.
+const TYPE: f64 = 2.4;
+/// The same where a piece has no room for that.
+const SMALL: f64 = 2.0;
+/// How much of a seat's depth its back is drawn, as a share.
+const BACK: f64 = 0.16;
+
+/// Every piece, rugs below the others.
+pub(super) fn draw(figure: &mut Figure<'_>) {
+    figure.put(Mark::Layer("pieces"));
+    let pieces = &figure.shown.option.pieces;
+    let (rugs, others): (Vec<&PieceFound>, Vec<&PieceFound>) =
+        pieces.iter().partition(|piece| piece.kind == PieceKind::Rug);
+    for piece in rugs {
+        let ring = figure.frame.all(&outline(piece));
+        let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
+        figure.put(Path::ring(ring, Some(pen), Fill::None));
+    }
+    for piece in others {
+        let ring = figure.frame.all(&outline(piece));
+        figure.labels.mind_ring(&ring);
+        figure.put(Path::ring(ring, Some(Pen::ink(0.35)), Fill::Tone(Tone::Piece)));
+        if piece.kind.is_seat() {
+            back(figure, piece);
+        } else {
+            front(figure, piece);
+        }
+    }
+    for seat in figure.plan.seats.clone() {
+        let at = figure.frame.at(seat.at);
+        for mark in signs::seat(at, way(seat.facing)) {
+            figure.put(mark);
+        }
+        figure.labels.keep_out(Area::round(at, 2.2, 2.2));
+    }
+}
+
+/// Name and size of each piece, within it where they find room, turned where that helps.
+pub(super) fn name(figure: &mut Figure<'_>) {
+    for piece in &figure.shown.option.pieces {
+        let parts: Vec<Vec<At>> = piece.parts.iter().map(|part| figure.frame.all(part)).collect();
+        let all = Area::of(parts.iter().flatten().copied());
+        let Some(middle) = parts.first().map(|part| middle_of(part)) else { continue };
+        let lines = vec![(piece.name.clone(), Weight::Bold), (size(&figure.shown, piece), Weight::Book)];
+        let ground = (piece.kind != PieceKind::Rug).then_some(Tone::Piece);
+        let level = Label { lines, ground, ..Label::new(middle, Vec::new(), TYPE, "") };
+        let small = Label { size: SMALL, ..level.clone() };
+        let tries = [(&level, 0.0), (&level, -90.0), (&small, 0.0), (&small, -90.0)];
+        let found = tries.into_iter().any(|(label, turned)| {
+            let label = Label { turned, ..label.clone() };
+            let places = match piece.kind {
+                PieceKind::Rug => corners_within(&all, label.size()),
+                _ => parts.iter().flat_map(|part| within(part, &label)).collect(),
+            };
+            figure.labels.place_if_free(&Label { places, ..label })
+        });
+        if !found {
+            let (width, height) = level.size();
+            let (half_width, half_height) = ((all.width + width) / 2.0 + 0.8, (all.height + height) / 2.0 + 0.8);
+            let beside = [(half_width, 0.0), (-half_width, 0.0), (0.0, half_height), (0.0, -half_height)];
+            let places = beside.map(|(x, y)| all.middle() + At::new(x, y)).to_vec();
+            figure.labels.place(&Label { places, ground: Some(Tone::Paper), ..level });
+        }
+    }
+}
+
+/// Places for a label within a part, from its middle outward.
+fn within(part: &[At], label: &Label) -> Vec<At> {
+    let (middle, area) = (middle_of(part), Area::of(part.iter().copied()));
+    let steps = (0..=8).flat_map(|step| [f64::from(step), -f64::from(step)]);
+    let places = steps.flat_map(|step| {
+        let (down, across) = (step * area.height / 20.0, step * area.width / 20.0);
+        [(0.0, down), (across, 0.0), (across, down), (across, -down)].map(|(x, y)| middle + At::new(x, y))
+    });
+    places.filter(|at| label.block(*at, 0.0).iter().all(|corner| holds(part, *corner))).collect()
+}
+
+/// Whether a convex ring holds a place, with a hair to spare.
+fn holds(ring: &[At], place: At) -> bool {
+    const SPARE: f64 = 0.3;
+    let turn = ring
+        .iter()
+        .zip(ring.iter().cycle().skip(1))
+        .map(|(start, end)| (place - *start).dot((*end - *start).unit().right()));
+    let (low, high) = turn.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), off| (low.min(off), high.max(off)));
+    low >= SPARE || high <= -SPARE
+}
+
+/// Inside the corners of an area.
+fn corners_within(all: &Area, (width, height): (f64, f64)) -> Vec<At> {
+    let inner = Area::round(all.middle(), all.width - width - 1.6, all.height - height - 1.6);
+    let [a, b, c, d] = inner.corners();
+    vec![d, c, a, b, d.middle(c), a.middle(b)]
+}
+
+/// The size as laid out, rounded down to what one shops by.
+pub(super) fn size(shown: &Shown<'_>, piece: &PieceFound) -> String {
+    let size = &piece.size;
+    let dimensions = [Some(size.width), size.return_length, Some(size.depth)].into_iter().flatten();
+    let told: Vec<String> = dimensions.map(|length| shopped(shown.units(), length, Rounding::Down)).collect();
+    words::size(&told)
+}
+
+/// The outline of a piece: of a corner sofa both runs as one.
+fn outline(piece: &PieceFound) -> Vec<Point> {
+    match piece.parts.as_slice() {
+        [main, other] => joined(main, other).unwrap_or_else(|| main.clone()),
+        [only, ..] => only.clone(),
+        [] => Vec::new(),
+    }
+}
+
+/// Two rectangles that share a whole short edge of the second, as one ring: the second goes in where the main one's edge
+/// runs along it.
+fn joined(main: &[Point], other: &[Point]) -> Option<Vec<Point>> {
+    let count = other.len();
+    let on_main = |at: Point, start: Point, end: Point| {
+        let along = (end - start).unit().unwrap_or_default();
+        let off = at - start;
+        off.cross(along).abs() < 0.5 && off.dot(along) > -0.5 && off.dot(along) < (end - start).norm() + 0.5
+    };
+    for (place, start) in main.iter().enumerate() {
+        let end = main[(place + 1) % main.len()];
+        let shared = (0..count)
+            .find(|edge| on_main(other[*edge], *start, end) && on_main(other[(edge + 1) % count], *start, end));
+        if let Some(edge) = shared {
+            // Both run counter-clockwise, so the shared edge runs against the main one.
+            let detour = (1..=count).map(|step| other[(edge + step) % count]);
+            let mut ring = main[..=place].to_vec();
+            ring.extend(detour);
+            ring.extend_from_slice(&main[place + 1..]);
+            let count = ring.len();
+            let is_kept = |at: usize| (ring[at] - ring[(at + count - 1) % count]).norm() > 0.5;
+            return Some((0..count).filter(|at| is_kept(*at)).map(|at| ring[at]).collect());
+        }
+    }
+    None
+}
+
+/// The back of a seat: a line along the back of each run.
+fn back(figure: &mut Figure<'_>, piece: &PieceFound) {
+    let (sine, cosine) = piece.facing.to_radians().sin_cos();
+    let facing = Point::new(cosine, sine);
+    let depth = piece.size.depth * BACK;
+    let Some(main) = piece.parts.first() else { return };
+    let line = strip(main, facing, depth).map(|at| figure.frame.at(at));
+    figure.labels.mind(line);
+    figure.put(Path::line(line, Pen::ink(0.2)));
+    if let (Some(other), Some(hand)) = (piece.parts.get(1), figure.shown.option.choices.hand.as_deref()) {
+        // Who sits on the return looks along the main run, away from its own end of it.
+        let facing = if hand == "left" { facing.right() } else { facing.left() };
+        let chaise = figure.shown.brief.pieces.iter().any(|known| known.name == piece.name && known.chaise);
+        if !chaise {
+            let line = strip(other, facing, depth).map(|at| figure.frame.at(at));
+            figure.labels.mind(line);
+            figure.put(Path::line(line, Pen::ink(0.2)));
+        }
+    }
+}
+
+/// A short stroke at the middle of a front, so that one sees which way a piece faces.
+fn front(figure: &mut Figure<'_>, piece: &PieceFound) {
+    if !matches!(piece.kind, PieceKind::MediaUnit | PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk) {
+        return;
+    }
+    let (sine, cosine) = piece.facing.to_radians().sin_cos();
+    let facing = Point::new(cosine, sine);
+    let Some(main) = piece.parts.first() else { return };
+    let line = strip(main, -facing, piece.size.depth * 0.1).map(|at| figure.frame.at(at));
+    figure.put(Path::line(line, Pen::ink(0.15)));
+}
+
+/// The line across a rectangle `off` from its back, from side to side.
+fn strip(ring: &[Point], facing: Point, off: f64) -> [Point; 2] {
+    let left = facing.left();
+    let support = |way: Point| ring.iter().map(|at| at.dot(way)).fold(f64::NEG_INFINITY, f64::max);
+    let base = facing * (off - support(-facing));
+    [base + left * support(left), base - left * support(-left)]
+}
+
+fn middle_of(places: &[At]) -> At {
+    let sum = places.iter().fold(At::default(), |sum, at| sum + *at);
+    sum * (1.0 / places.len().max(1) as f64)
+}

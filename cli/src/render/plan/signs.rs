@@ -1,0 +1,47 @@
+//! Small signs that the plan and its key share.
+
+use elbowroom_model::Point;
+
+use super::Figure;
+use crate::drawing::{At, Dash, Fill, Mark, Path, Pen, Step, Tone};
+
+/// The line of a way.
+pub(super) const WAY: Pen = Pen::of(0.4, Tone::Blue).broken(Dash::Dashed);
+/// A line of sight.
+pub(super) const SIGHT: Pen = Pen::of(0.2, Tone::Green).broken(Dash::Chain);
+/// The line of a pinch.
+pub(super) const PINCH: Pen = Pen::of(0.45, Tone::Vermilion);
+
+/// A socket on a wall at `place`, drawn `into` the room.
+pub(super) fn socket(figure: &mut Figure<'_>, place: Point, into: At, radius: f64) {
+    let at = figure.frame.at(place);
+    figure.put(half_disc(at, into, radius));
+}
+
+/// Half a disc, its flat side at `at`, round toward `into`.
+pub(super) fn half_disc(at: At, into: At, radius: f64) -> Path {
+    let side = into.right() * radius;
+    let steps = vec![Step::Move(at + side), Step::Arc { radius, clockwise: false, to: at - side }, Step::Close];
+    Path { steps, pen: None, fill: Fill::Tone(Tone::Ink) }
+}
+
+/// A seat place: a ring with a stroke the way it faces.
+pub(super) fn seat(at: At, facing: At) -> [Mark; 2] {
+    const RADIUS: f64 = 0.9;
+    let ring = Path::circle(at, RADIUS, Some(Pen::ink(0.2)), Fill::Tone(Tone::Paper));
+    let stroke = Path::line([at + facing * RADIUS, at + facing * (RADIUS + 1.3)], Pen::ink(0.3));
+    [ring.into(), stroke.into()]
+}
+
+/// A pinch: a line with a full arrow head at each end.
+pub(super) fn pinch([from, to]: [At; 2]) -> Vec<Mark> {
+    let way = (to - from).unit();
+    let length = (to - from).length();
+    let head = (length / 3.0).min(1.8);
+    let arrow = |tip: At, back: At| {
+        let foot = tip + back * head;
+        let side = back.right() * (head * 0.4);
+        Path::ring([tip, foot + side, foot - side], None, Fill::Tone(Tone::Vermilion))
+    };
+    vec![Path::line([from, to], PINCH).into(), arrow(from, way).into(), arrow(to, way * -1.0).into()]
+}

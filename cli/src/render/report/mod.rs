@@ -1,0 +1,80 @@
+//! The report: a result as one page that opens with no network, prints well, and puts the options in another order where
+//! the reader moves a wish.
+//!
+//! The markup is written whole, so the page stands without its script; the script only reorders. Nothing is loaded from
+//! anywhere, and the page itself forbids it.
+
+mod head;
+mod option;
+mod order;
+mod room;
+mod sources;
+mod wishes;
+
+use elbowroom_model::Brief;
+use elbowroom_solver::Outcome;
+
+use super::markup::Markup;
+use crate::drawing::{Scale, Sheet};
+use crate::render::plan;
+use crate::words::report as words;
+
+/// The scale that plans are drawn at; a page shows them as wide as there is room.
+const SCALE: Scale = Scale(50);
+
+/// All that a report is made from.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Told<'a> {
+    /// What was asked.
+    pub brief: &'a Brief,
+    /// What came out.
+    pub outcome: &'a Outcome,
+    /// Options that are drawn and told at length.
+    pub shown: usize,
+    /// The scenario file's name, for whoever wants to go on.
+    pub file: &'a str,
+}
+
+/// The page.
+pub(crate) fn page(told: &Told<'_>) -> String {
+    let plans = plans(told);
+    let mut page = Markup::default();
+    page.raw("<!DOCTYPE html>\n").open("html", &[("lang", "en")]);
+    head::put(&mut page, told, &plans);
+    page.open("body", &[]);
+    page.element("a", &[("class", "skip"), ("href", "#main")], words::SKIP);
+    page.open("main", &[("id", "main"), ("tabindex", "-1")]);
+    room::put(&mut page, told);
+    if told.outcome.options.is_empty() {
+        room::put_remedies(&mut page, told);
+    } else {
+        wishes::put(&mut page, told);
+        order::put(&mut page, told);
+        put_options(&mut page, told, &plans);
+    }
+    room::put_refused(&mut page, told);
+    sources::put(&mut page, told);
+    page.end();
+    if !told.outcome.options.is_empty() {
+        head::put_scripts(&mut page, told);
+    }
+    page.finished()
+}
+
+fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[(Sheet, Vec<String>)]) {
+    page.open("section", &[("aria-labelledby", "h-options")]);
+    page.element("h2", &[("id", "h-options")], words::OPTIONS);
+    page.element("p", &[("class", "soft")], &words::drawn(plans.len(), told.outcome.options.len(), told.file));
+    page.open("ol", &[("id", "options"), ("class", "options")]);
+    for (option, plan) in told.outcome.options.iter().zip(plans) {
+        option::put(page, told, option, plan);
+    }
+    page.end().end();
+}
+
+/// The plans of the options that are shown, each with what its numbers stand for.
+fn plans(told: &Told<'_>) -> Vec<(Sheet, Vec<String>)> {
+    let Told { brief, outcome, .. } = *told;
+    let shown = outcome.options.iter().take(told.shown);
+    shown.map(|option| plan::Figure::alone(plan::Shown { brief, outcome, option }, SCALE)).collect()
+}

@@ -1,0 +1,129 @@
+//! One option at length: its plan, its reasons, its sizes, its ways.
+
+use elbowroom_model::{Dimension, Rounding};
+use elbowroom_solver::outcome::{DimensionFound, OptionFound, PieceFound};
+
+use super::Told;
+use crate::drawing::{Font, Sheet, svg};
+use crate::render::lengths::{shop_unit, shopped, shopped_range, sign, taped_bare};
+use crate::render::markup::Markup;
+use crate::words::rank::{self as rank_words, share};
+use crate::words::report as words;
+
+const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimension::Depth];
+
+/// An entry of the list of options.
+pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &OptionFound, (plan, key): &(Sheet, Vec<String>)) {
+    let id = format!("option-{}", option.rank);
+    let heading = format!("h-{id}");
+    page.open("li", &[("id", &id)]).open("article", &[("class", "option"), ("aria-labelledby", &heading)]);
+    page.open("h3", &[("id", &heading)]).inline("span", &[("data-rank", "")], &option.rank.to_string());
+    page.text(". ").text(&option.title).end();
+    page.open("p", &[]).text(words::SCORE_IS);
+    page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
+    page.inline("strong", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_THE_WAYS).end();
+    put_plan(page, option, plan, key);
+    put_reasons(page, option);
+    put_sizes(page, told, option);
+    put_ways(page, told, option);
+    for piece in &option.left_out {
+        page.element("p", &[], &words::left_out(&piece.name, &piece.why));
+    }
+    page.element("p", &[("class", "soft")], &words::draw(told.file, &option.key));
+    page.end().end();
+}
+
+fn put_plan(page: &mut Markup, option: &OptionFound, plan: &Sheet, key: &[String]) {
+    page.open("figure", &[]);
+    let label = words::plan(option.rank);
+    page.open("div", &[("class", "plan scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", &label)]);
+    page.raw(&svg(plan, Font::Beside)).end();
+    let numbers: Vec<String> = key.iter().enumerate().map(|(place, text)| format!("{} {text}", place + 1)).collect();
+    page.element("figcaption", &[("class", "soft")], &words::plan_caption(&numbers)).end();
+}
+
+/// Each criterion with its score and its sentence; what weighs most first.
+fn put_reasons(page: &mut Markup, option: &OptionFound) {
+    let mut criteria: Vec<_> = option.criteria.iter().collect();
+    criteria.sort_by(|one, other| other.weight.total_cmp(&one.weight));
+    table(
+        page,
+        words::REASONS,
+        option.rank,
+        &[(words::CRITERION, false), (words::SCORE, true), (words::REASON, false)],
+    );
+    for criterion in criteria {
+        page.open("tr", &[]).element("th", &[("scope", "row")], criterion.name.key());
+        page.element("td", &[("class", "number")], &format!("{:.0}", criterion.score));
+        page.element("td", &[], &criterion.reason).end();
+    }
+    end_table(page);
+}
+
+fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &OptionFound) {
+    let units = told.brief.units;
+    let caption = words::sizes(sign(shop_unit(units)));
+    let heads = [
+        (words::PIECE, false),
+        (words::SIDE, false),
+        (words::TOGETHER, true),
+        (words::ALONE, true),
+        (words::HELD, false),
+    ];
+    table(page, &caption, option.rank, &heads);
+    for piece in &option.pieces {
+        for (dimension, found) in DIMENSIONS.into_iter().filter_map(|it| Some((it, figures(piece, it)?))) {
+            page.open("tr", &[]).element("th", &[("scope", "row")], &piece.name);
+            page.element("td", &[], dimension.key());
+            page.element("td", &[("class", "number")], &shopped_range(units, found.least, found.together));
+            let alone = found.alone.map_or_else(String::new, |alone| shopped(units, alone, Rounding::Down));
+            page.element("td", &[("class", "number")], &alone);
+            let held = piece.held_by.iter().find(|held| held.dimension == dimension);
+            page.element("td", &[], &held.map_or_else(String::new, |held| rank_words::holder(&held.by, &held.rule)));
+            page.end();
+        }
+    }
+    end_table(page);
+}
+
+const fn figures(piece: &PieceFound, dimension: Dimension) -> Option<DimensionFound> {
+    match dimension {
+        Dimension::Width => Some(piece.range.width),
+        Dimension::Return => piece.range.return_length,
+        Dimension::Depth => Some(piece.range.depth),
+    }
+}
+
+fn put_ways(page: &mut Markup, told: &Told<'_>, option: &OptionFound) {
+    if option.routes.is_empty() {
+        return;
+    }
+    let tape = |length| taped_bare(told.brief.units, length);
+    let caption = words::ways(sign(shop_unit(told.brief.units)));
+    let heads = [(words::WAY, false), (words::WIDE, true), (words::NEEDS, true), (words::NARROWEST, false)];
+    table(page, &caption, option.rank, &heads);
+    for route in &option.routes {
+        page.open("tr", &[]).element("th", &[("scope", "row")], &rank_words::route(&route.from, &route.to));
+        page.element("td", &[("class", "number")], &tape(route.width));
+        page.element("td", &[("class", "number")], &tape(route.needs));
+        let pinch = route.pinch.as_ref().map(|pinch| rank_words::between(&pinch.between));
+        page.element("td", &[], &pinch.unwrap_or_else(|| rank_words::NO_PINCH.to_owned())).end();
+    }
+    end_table(page);
+}
+
+/// Opens a table that scrolls by itself where the page is narrow; a head over figures stands right.
+fn table(page: &mut Markup, caption: &str, rank: usize, heads: &[(&str, bool)]) {
+    let label = words::table_of(caption, rank);
+    page.open("div", &[("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", &label)]);
+    page.open("table", &[]).element("caption", &[], caption).open("thead", &[]).open("tr", &[]);
+    for (head, is_figure) in heads {
+        let class = if *is_figure { "number" } else { "words" };
+        page.element("th", &[("scope", "col"), ("class", class)], head);
+    }
+    page.end().end().open("tbody", &[]);
+}
+
+fn end_table(page: &mut Markup) {
+    page.end().end().end();
+}

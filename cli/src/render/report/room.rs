@@ -1,0 +1,76 @@
+//! The room, the answer in a sentence, what would help where nothing fits, and why the others do not fit.
+
+use elbowroom_model::{ItemKind, WallItem};
+
+use super::Told;
+use crate::render::lengths::taped;
+use crate::render::markup::Markup;
+use crate::render::rank::reasons;
+use crate::words::rank as rank_words;
+use crate::words::report as words;
+
+/// Room and answer.
+pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
+    let outcome = told.outcome;
+    page.element("h1", &[], &outcome.room.name);
+    page.element("p", &[], &rank_words::summary(outcome, None));
+    match outcome.options.as_slice() {
+        [] => page.element("p", &[("class", "answer")], rank_words::NOTHING_FITS),
+        [best, ..] => page.element("p", &[("class", "answer")], &words::answer(best, outcome.options.len())),
+    };
+    page.open("section", &[("aria-labelledby", "h-room")]);
+    page.element("h2", &[("id", "h-room")], words::ROOM);
+    page.open("div", &[("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", words::WALLS)]);
+    page.open("table", &[]);
+    page.element("caption", &[], words::WALLS);
+    page.open("thead", &[]).open("tr", &[]);
+    page.element("th", &[("scope", "col")], words::WALL);
+    page.element("th", &[("scope", "col"), ("class", "number")], words::LENGTH);
+    page.element("th", &[("scope", "col")], words::HOLDS);
+    page.end().end().open("tbody", &[]);
+    for (id, wall) in told.brief.room.walls() {
+        page.open("tr", &[]).element("th", &[("scope", "row")], &wall.name);
+        page.element("td", &[("class", "number")], &taped(told.brief.units, wall.length()));
+        let held = told.brief.room.items.iter().filter(|item| item.wall == id);
+        page.element("td", &[], &held.map(|item| holds(told, item)).collect::<Vec<_>>().join("; ")).end();
+    }
+    page.end().end().end().end();
+}
+
+fn holds(told: &Told<'_>, item: &WallItem) -> String {
+    match item.kind {
+        ItemKind::Socket(_) => item.name.clone(),
+        _ => format!("{} {}", item.name, taped(told.brief.units, item.width)),
+    }
+}
+
+/// What would help where nothing fits.
+pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
+    page.open("section", &[("aria-labelledby", "h-help")]);
+    page.element("h2", &[("id", "h-help")], rank_words::REMEDIES);
+    if told.outcome.remedies.is_empty() {
+        page.element("p", &[], rank_words::NO_REMEDY);
+    } else {
+        page.open("ul", &[]);
+        for remedy in &told.outcome.remedies {
+            page.element("li", &[], &remedy.sentence);
+        }
+        page.end();
+    }
+    page.end();
+}
+
+/// Why the others do not fit.
+pub(super) fn put_refused(page: &mut Markup, told: &Told<'_>) {
+    let reasons = reasons(&told.outcome.refused);
+    if reasons.is_empty() {
+        return;
+    }
+    page.open("section", &[("aria-labelledby", "h-refused")]);
+    page.element("h2", &[("id", "h-refused")], rank_words::REFUSED);
+    page.open("ul", &[]);
+    for (first, keys) in reasons {
+        page.element("li", &[], &rank_words::refused(&first.why, &keys));
+    }
+    page.end().end();
+}

@@ -1,0 +1,46 @@
+//! Where the figures come from, and what to mind before anything is bought or moved.
+
+use elbowroom_model::Rule;
+
+use super::Told;
+use crate::render::lengths::taped;
+use crate::render::markup::Markup;
+use crate::words::check as check_words;
+use crate::words::report as words;
+
+/// Cautions, then sources.
+pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
+    page.open("section", &[("aria-labelledby", "h-cautions")]);
+    page.element("h2", &[("id", "h-cautions")], words::CAUTIONS).open("ul", &[]);
+    for notice in &told.outcome.notices {
+        page.element("li", &[], notice);
+    }
+    page.element("li", &[], words::SETTING_OUT).end().end();
+    page.open("section", &[("aria-labelledby", "h-sources")]);
+    page.element("h2", &[("id", "h-sources")], words::SOURCES);
+    put_criteria(page, told);
+    put_rules(page, told);
+    page.element("p", &[], words::TAGS).end();
+}
+
+fn put_criteria(page: &mut Markup, told: &Told<'_>) {
+    let Some(best) = told.outcome.options.first() else { return };
+    page.element("h3", &[], words::YARDSTICKS).open("ul", &[]);
+    for criterion in &best.criteria {
+        page.open("li", &[]).inline("strong", &[], criterion.name.key());
+        page.text(": ").text(&criterion.basis).end();
+    }
+    page.end();
+}
+
+fn put_rules(page: &mut Markup, told: &Told<'_>) {
+    let rules = &told.brief.rules;
+    page.element("h3", &[], &check_words::rules(&rules.profile)).open("ul", &[]);
+    for rule in Rule::ALL {
+        let figure = rules.figure(rule);
+        let Some(length) = figure.figure else { continue };
+        page.open("li", &[]).inline("strong", &[], &rule.key().replace('_', " "));
+        page.text(&format!(" {}: {}", taped(told.brief.units, length), figure.source)).end();
+    }
+    page.end();
+}

@@ -1,0 +1,37 @@
+//! A slider for each wish. Hidden until the script is there that they need.
+
+use super::Told;
+use crate::render::markup::Markup;
+use crate::words::report as words;
+
+/// The sliders, in the order of the criteria's columns.
+pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
+    let Some(best) = told.outcome.options.first() else { return };
+    page.open("section", &[("id", "wishes"), ("aria-labelledby", "h-wishes"), ("hidden", "")]);
+    page.element("h2", &[("id", "h-wishes")], words::WISHES);
+    page.element("p", &[("id", "wishes-about")], words::WISHES_ABOUT);
+    page.open(
+        "fieldset",
+        &[("class", "sliders"), ("aria-labelledby", "h-wishes"), ("aria-describedby", "wishes-about")],
+    );
+    for criterion in &best.criteria {
+        let (name, weight) = (criterion.name.key(), criterion.weight.to_string());
+        let (id, told_id) = (format!("wish-{name}"), format!("wish-{name}-told"));
+        page.open("div", &[]).open("label", &[("for", &id)]).element("span", &[], name);
+        page.element("output", &[("id", &told_id), ("for", &id)], &weight).end();
+        let slider = [
+            ("type", "range"),
+            ("id", id.as_str()),
+            ("min", "0"),
+            ("max", "5"),
+            ("step", "0.25"),
+            ("value", weight.as_str()),
+            ("data-asked", weight.as_str()),
+        ];
+        page.void("input", &slider).end();
+    }
+    page.end();
+    page.element("button", &[("type", "button"), ("id", "reset")], words::RESET);
+    page.open("p", &[("id", "told"), ("role", "status"), ("data-pattern", words::NOW_FIRST)]).end();
+    page.end();
+}

@@ -1,0 +1,95 @@
+//! Prose of plans.
+
+use elbowroom_solver::outcome::{OptionFound, RouteFound};
+
+/// Over the sizes.
+pub(crate) fn sizes(unit: &str) -> String {
+    format!("Sizes, {unit}: all of these together, or smaller")
+}
+
+/// Over the ways.
+pub(crate) fn ways(unit: &str) -> String {
+    format!("Ways, {unit}: width, and what is needed")
+}
+
+/// Over what each sign means.
+pub(crate) const SIGNS: &str = "Signs";
+/// Over what the numbers on the plan stand for.
+pub(crate) const NUMBERS: &str = "Numbers on the plan";
+/// Over the notices.
+pub(crate) const CAUTIONS: &str = "Before you buy or build";
+/// Sign: a leaf.
+pub(crate) const SWING: &str = "door leaf and its swing";
+/// Sign: a landing.
+pub(crate) const LANDING: &str = "landing, kept free";
+/// Sign: a zone.
+pub(crate) const KEEP_CLEAR: &str = "kept clear of heat or fire";
+/// Sign: a way.
+pub(crate) const WAY: &str = "way, by its letter";
+/// Sign: a pinch.
+pub(crate) const PINCH: &str = "where that way is narrowest";
+/// Sign: a line of sight.
+pub(crate) const SIGHT: &str = "sight line, seat to liked window";
+/// Sign: a gap.
+pub(crate) const GAP: &str = "clear gap";
+/// Sign: a socket.
+pub(crate) const SOCKET: &str = "socket";
+/// Sign: a seat place.
+pub(crate) const SEAT: &str = "seat place, and the way it faces";
+/// Under the line that tells whether a printer kept to the size.
+pub(crate) const CHECK_LINE: &str = "100 mm on paper: measure it; print at actual size";
+/// At the arrow.
+pub(crate) const NORTH: &str = "N";
+/// Of wall thicknesses, which nobody measured.
+pub(crate) const WALLS: &str = "Inside faces of walls are as measured; their thickness is not.";
+
+/// Which option of how many.
+pub(crate) fn option(option: &OptionFound, of: usize) -> String {
+    format!("Option {} of {of}", option.rank)
+}
+
+/// Scale, paper, unit.
+pub(crate) fn scale(scale: &str, paper: &str, unit: &str) -> String {
+    let unit = if unit == "in" { "inches" } else { unit };
+    format!("Scale {scale} on {paper}, lengths in {unit}")
+}
+
+/// A way: its letter, its ends, its figures.
+pub(crate) fn way(letter: &str, route: &RouteFound, width: &str, needs: &str) -> String {
+    format!("{letter}  {} to {}: {width} ({needs})", route.from, route.to)
+}
+
+/// What the drawing is, for whoever cannot see it.
+pub(crate) fn title(room: &str, option: &OptionFound) -> String {
+    format!("Plan of {room}, option {}: {}", option.rank, option.title)
+}
+
+/// What it shows, for whoever cannot see it.
+pub(crate) fn description(sizes: &[String], ways: &[String]) -> String {
+    format!("Pieces: {}. Ways: {}.", sizes.join("; "), ways.join("; "))
+}
+
+/// A size with its dimensions.
+pub(crate) fn size(dimensions: &[String]) -> String {
+    dimensions.join(" \u{d7} ")
+}
+
+/// A number and what it stands for.
+pub(crate) fn numbered(number: usize, words: &str) -> String {
+    format!("{number}  {words}")
+}
+
+/// A door, a window or an opening, with its width.
+pub(crate) fn opening(name: &str, width: &str) -> String {
+    format!("{name} {width}")
+}
+
+/// A window that is worth facing.
+pub(crate) fn liked(name: &str, width: &str) -> String {
+    format!("{name} {width}, liked view")
+}
+
+/// A piece with its size.
+pub(crate) fn sized(name: &str, size: &str) -> String {
+    format!("{name}  {size}")
+}

@@ -1,0 +1,143 @@
+//! Prose of the report.
+
+use elbowroom_solver::outcome::OptionFound;
+
+use super::rank::share;
+
+/// First thing that a keyboard comes to.
+pub(crate) const SKIP: &str = "Skip to the report";
+/// Over the room.
+pub(crate) const ROOM: &str = "The room";
+/// Over the walls.
+pub(crate) const WALLS: &str = "Walls, clockwise, as you face each from inside";
+/// Head: a wall.
+pub(crate) const WALL: &str = "wall";
+/// Head: its length.
+pub(crate) const LENGTH: &str = "length";
+/// Head: what is on it.
+pub(crate) const HOLDS: &str = "holds";
+/// Over the sliders.
+pub(crate) const WISHES: &str = "What counts for you";
+/// What the sliders do.
+pub(crate) const WISHES_ABOUT: &str = "Each wish from 0 (not at all) to 5 (most). Moving one puts the options below in \
+     another order at once; what fits and how large it may be does not change.";
+/// A button.
+pub(crate) const RESET: &str = "Back to the wishes of the file";
+/// What is told when the order changes; the three marks are filled in.
+pub(crate) const NOW_FIRST: &str =
+    "Now first: {title}. Score {score} of 100; first in {share} of the ways to weigh these wishes.";
+/// Over the table of options.
+pub(crate) const ORDER: &str = "The order";
+/// The table of options.
+pub(crate) const ALL_OPTIONS: &str = "All options with their scores";
+/// Head: place in the order.
+pub(crate) const PLACE: &str = "place";
+/// Head: an option.
+pub(crate) const OPTION: &str = "option";
+/// Head: a score.
+pub(crate) const SCORE: &str = "score";
+/// Head: how often first.
+pub(crate) const FIRST_IN: &str = "first in";
+/// Over the options at length.
+pub(crate) const OPTIONS: &str = "The options";
+/// Before a score.
+pub(crate) const SCORE_IS: &str = "Score ";
+/// Between score and share.
+pub(crate) const FIRST_IS: &str = " of 100; first in ";
+/// After a share.
+pub(crate) const OF_THE_WAYS: &str = " of the ways to weigh the wishes.";
+/// Over the reasons.
+pub(crate) const REASONS: &str = "Why: each criterion with its score of 100";
+/// Head: a criterion.
+pub(crate) const CRITERION: &str = "criterion";
+/// Head: a reason.
+pub(crate) const REASON: &str = "reason";
+/// Head: a piece.
+pub(crate) const PIECE: &str = "piece";
+/// Head: which dimension.
+pub(crate) const SIDE: &str = "side";
+/// Head: sizes that fit together.
+pub(crate) const TOGETHER: &str = "together";
+/// Head: what one size could be alone.
+pub(crate) const ALONE: &str = "alone, up to";
+/// Head: what holds a size.
+pub(crate) const HELD: &str = "held by";
+/// Head: a way.
+pub(crate) const WAY: &str = "way";
+/// Head: how wide.
+pub(crate) const WIDE: &str = "wide";
+/// Head: how wide it must be.
+pub(crate) const NEEDS: &str = "needs";
+/// Head: where it is narrowest.
+pub(crate) const NARROWEST: &str = "narrowest between";
+/// Over the cautions.
+pub(crate) const CAUTIONS: &str = "Before you buy, build or move anything";
+/// The last caution.
+pub(crate) const SETTING_OUT: &str =
+    "Set the plan out full size on the floor, with low-tack tape, before you buy. Local codes come before any of this.";
+/// Over the sources.
+pub(crate) const SOURCES: &str = "Sources";
+/// Over what each criterion rests on.
+pub(crate) const YARDSTICKS: &str = "What each criterion rests on";
+/// What the letters at sources mean.
+pub(crate) const TAGS: &str = "P published, D derived from published figures, M from memory of the named publication, C \
+     common practice with no source.";
+
+/// The page's title.
+pub(crate) fn title(room: &str) -> String {
+    format!("{room}: furniture arrangements that fit")
+}
+
+/// The answer in a sentence.
+pub(crate) fn answer(best: &OptionFound, of: usize) -> String {
+    let sentence = format!("{}: score {:.0} of 100", best.title, best.score);
+    match of {
+        1 => format!("{sentence}; nothing else fits."),
+        _ => format!("{sentence}, first in {} of the ways to weigh the wishes.", share(best.first_place_share)),
+    }
+}
+
+/// How many are drawn, and how to have another one.
+pub(crate) fn drawn(drawn: usize, of: usize, file: &str) -> String {
+    if drawn >= of {
+        return "All that fit, the best first.".to_owned();
+    }
+    format!("The first {drawn} of {of} are drawn here; `elbowroom report {file} --top {of}` draws them all.")
+}
+
+/// What a plan is.
+pub(crate) fn plan(rank: usize) -> String {
+    format!("Plan of option {rank}")
+}
+
+/// Below a plan.
+pub(crate) fn plan_caption(numbers: &[String]) -> String {
+    let signs = "Dashed blue: ways, with the width of each by its letter; arrows: where a way is narrowest; dash and dot: \
+                 sight lines to liked windows; hatched: kept free.";
+    if numbers.is_empty() { signs.to_owned() } else { format!("{signs} {}.", numbers.join("; ")) }
+}
+
+/// Over the sizes.
+pub(crate) fn sizes(unit: &str) -> String {
+    format!("Sizes to shop by, {unit}: all of these fit together, and so does anything smaller")
+}
+
+/// Over the ways.
+pub(crate) fn ways(unit: &str) -> String {
+    format!("Ways through, {unit}")
+}
+
+/// A table, told apart from those of the other options.
+pub(crate) fn table_of(caption: &str, rank: usize) -> String {
+    format!("Option {rank}: {caption}")
+}
+
+/// A piece that found no room.
+pub(crate) fn left_out(name: &str, why: &str) -> String {
+    format!("Left out: {name}. {why}")
+}
+
+/// How to have the plan on paper.
+pub(crate) fn draw(file: &str, key: &str) -> String {
+    format!("On paper, to scale: elbowroom draw {file} --option {key} -o plan.pdf")
+}

@@ -1,0 +1,203 @@
+//! What a plan of an option shows beside its pieces: places worked out from the result, none of them decided here.
+//!
+//! Zones on the floor, seat places and what they look at, the line walked on each route, the ends of each gap.
+
+use elbowroom_model::{Brief, Hand, ItemId, ItemKind, Point, View};
+
+use crate::criteria::obstacles::obstacles;
+use crate::criteria::seat_places::{SITTING_EYE, SeatPlace, seat_places};
+use crate::criteria::sight::{Barriers, Eye, Target, seen};
+use crate::gaps;
+use crate::layout::{Layout, Placed};
+use crate::outcome::{OptionFound, PieceFound};
+use crate::routes::{Floor, demands};
+use crate::site::{ClearZone, Site, Swing};
+
+/// Chords of a quarter circle.
+const CHORDS: usize = 12;
+/// A window is looked at in so many slices.
+const SLICES: usize = 12;
+
+/// What a plan of one option shows beside its pieces.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Plan {
+    /// Floor that is kept free, in the order of the room's items.
+    pub zones: Vec<Zone>,
+    /// Where people sit.
+    pub seats: Vec<Seat>,
+    /// From seat places to the liked windows that they see.
+    pub sight_lines: Vec<SightLine>,
+    /// The line walked on each route, in the order of the option's routes; empty where none is known.
+    pub walks: Vec<Vec<Point>>,
+    /// The two places between which each gap is measured, in the order of the option's gaps.
+    pub gaps: Vec<[Point; 2]>,
+}
+
+/// Floor that is kept free.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Zone {
+    /// Of which door, opening, radiator or fire.
+    pub item: ItemId,
+    /// Why.
+    pub kind: ZoneKind,
+    /// Its outline, plan coordinates, mm.
+    pub ring: Vec<Point>,
+}
+
+/// Why floor is kept free.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ZoneKind {
+    /// A leaf sweeps it.
+    Swing,
+    /// It lies just inside a doorway.
+    Landing,
+    /// It lies before a heater or a fire.
+    KeepClear,
+}
+
+/// A place for one to sit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Seat {
+    /// The eye on the plan.
+    pub at: Point,
+    /// Unit vector that the sitter faces.
+    pub facing: Point,
+}
+
+/// A line of sight.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SightLine {
+    /// The eye.
+    pub from: Point,
+    /// The middle of what it sees of the window.
+    pub to: Point,
+    /// The window.
+    pub window: ItemId,
+}
+
+/// Works out what a plan of `option` shows. Figures are those of the result, so they are as exact as it tells them.
+#[must_use]
+pub fn plan(brief: &Brief, option: &OptionFound) -> Plan {
+    let site = Site::of(brief);
+    let layout = layout_of(brief, option);
+    let seats = seat_places(brief, &layout);
+    Plan {
+        zones: zones(&site),
+        sight_lines: sight_lines(brief, &site, &layout, &seats),
+        seats: seats.iter().map(|place| Seat { at: place.eye, facing: place.facing }).collect(),
+        walks: walks(brief, &site, &layout),
+        gaps: gaps::measured(brief, &site, &layout).into_iter().map(|(_, at)| at).collect(),
+    }
+}
+
+/// The pieces of a result as they stand.
+fn layout_of(brief: &Brief, option: &OptionFound) -> Layout {
+    let mut placed: Vec<Placed> = option.pieces.iter().filter_map(|piece| placed(brief, option, piece)).collect();
+    placed.sort_by_key(|placed| placed.piece);
+    let left_out = |name: &str| brief.pieces.iter().position(|piece| piece.name == name);
+    let left_out = option.left_out.iter().filter_map(|piece| left_out(&piece.name)).collect();
+    Layout { placed, left_out, turning_circle: None }
+}
+
+fn placed(brief: &Brief, option: &OptionFound, piece: &PieceFound) -> Option<Placed> {
+    let place = brief.pieces.iter().position(|known| known.name == piece.name)?;
+    let at_wall = piece.at_wall.as_ref().and_then(|name| brief.room.walls().find(|(_, wall)| wall.name == *name));
+    let (sine, cosine) = piece.facing.to_radians().sin_cos();
+    let facing = Point::new(cosine, sine);
+    let hand = piece.size.return_length.and(match option.choices.hand.as_deref() {
+        Some("left") => Some(Hand::Left),
+        Some("right") => Some(Hand::Right),
+        _ => None,
+    });
+    let main = piece.parts.first().filter(|part| !part.is_empty())?;
+    let middle = main.iter().fold(Point::default(), |sum, corner| sum + *corner) * (1.0 / main.len() as f64);
+    let back_middle = middle - facing * (piece.size.depth / 2.0);
+    let mut placed = Placed {
+        piece: place,
+        at_wall: at_wall.map(|(id, _)| id),
+        anchor: back_middle,
+        facing,
+        hand,
+        size: piece.size,
+    };
+    if hand.is_some() {
+        placed.anchor = back_middle - placed.along() * (piece.size.width / 2.0);
+    }
+    Some(placed)
+}
+
+fn zones(site: &Site) -> Vec<Zone> {
+    let swings = site.swings.iter().map(|swing| (swing.item, ZoneKind::Swing, quarter(swing)));
+    let landings =
+        site.landings.iter().map(|landing| (landing.item, ZoneKind::Landing, landing.zone.corners().to_vec()));
+    let clear = site.clear_zones.iter().map(|zone| (zone.item, ZoneKind::KeepClear, before(zone)));
+    let mut zones: Vec<Zone> =
+        swings.chain(landings).chain(clear).map(|(item, kind, ring)| Zone { item, kind, ring }).collect();
+    zones.sort_by_key(|zone| (zone.item, zone.kind));
+    zones
+}
+
+/// The quarter disc of a leaf.
+fn quarter(swing: &Swing) -> Vec<Point> {
+    let arc = arc(swing.hinge, swing.along, swing.inward, swing.radius);
+    std::iter::once(swing.hinge).chain(arc).collect()
+}
+
+/// What is kept clear before a heater, or before a fire and round the ends of its front.
+fn before(zone: &ClearZone) -> Vec<Point> {
+    if !zone.fire {
+        return zone.before().corners().to_vec();
+    }
+    let (left, right) = zone.front;
+    let along = (right - left).unit().unwrap_or_default();
+    let round_left = arc(left, -along, zone.inward, zone.reach);
+    let round_right = arc(right, zone.inward, along, zone.reach);
+    round_left.chain(round_right).collect()
+}
+
+/// A quarter circle from one direction to another that is square to it.
+fn arc(centre: Point, from: Point, to: Point, radius: f64) -> impl Iterator<Item = Point> {
+    (0..=CHORDS).map(move |step| {
+        let (sine, cosine) = (std::f64::consts::FRAC_PI_2 * step as f64 / CHORDS as f64).sin_cos();
+        centre + (from * cosine + to * sine) * radius
+    })
+}
+
+fn sight_lines(brief: &Brief, site: &Site, layout: &Layout, seats: &[SeatPlace]) -> Vec<SightLine> {
+    let barriers = Barriers::new(&brief.room.outline(), obstacles(brief, site, layout));
+    let liked = brief.room.items().filter_map(|(id, item)| match &item.kind {
+        ItemKind::Window(window) if window.view == View::Liked => Some((id, Target::of(brief, item)?)),
+        _ => None,
+    });
+    let windows: Vec<(ItemId, Target)> = liked.collect();
+    let mut lines = Vec::new();
+    for seat in seats {
+        for (window, target) in &windows {
+            let to = middle_of_seen(seat, target, &barriers);
+            lines.extend(to.map(|to| SightLine { from: seat.eye, to, window: *window }));
+        }
+    }
+    lines
+}
+
+/// The middle of the widest stretch of a window that one who sits there sees at the height of the eye.
+fn middle_of_seen(seat: &SeatPlace, target: &Target, barriers: &Barriers) -> Option<Point> {
+    let eye = Eye { at: seat.eye, height: SITTING_EYE };
+    let at = |slice: usize| target.left + (target.right - target.left) * (slice as f64 / SLICES as f64);
+    let is_seen = |slice: &usize| {
+        let part = Target { left: at(*slice), right: at(slice + 1), ..*target };
+        let seen = seen(eye, Some(seat.facing), &part, barriers);
+        seen.angle > 0.5 * seen.unhidden && seen.angle > 0.0
+    };
+    let slices: Vec<usize> = (0..SLICES).filter(is_seen).collect();
+    let runs = slices.chunk_by(|one, next| one + 1 == *next);
+    let widest = runs.fold(&[][..], |best: &[usize], run| if run.len() > best.len() { run } else { best });
+    let (first, last) = (widest.first()?, widest.last()?);
+    Some((at(*first) + at(last + 1)) * 0.5)
+}
+
+fn walks(brief: &Brief, site: &Site, layout: &Layout) -> Vec<Vec<Point>> {
+    let floor = Floor::of(brief, site);
+    let walk = |demand| floor.walk(brief, layout, demand).map_or_else(Vec::new, |walk| walk.line);
+    demands(brief, layout).iter().map(walk).collect()
+}

@@ -47,7 +47,10 @@ impl Measure<'_> {
             (kind, PieceKind::CoffeeTable) if kind.is_seat() => self.table(first, second),
             (PieceKind::CoffeeTable, PieceKind::MediaUnit) | (PieceKind::MediaUnit, PieceKind::CoffeeTable) => {
                 let gap = gap(&first.main(), &second.main());
-                Some((self.told(first, second, gap.clear, Rule::Passage), level(first, second).unwrap_or(gap.at)))
+                // Square to both where they are parallel; else between their nearest places.
+                let is_told = |[from, to]: &[Point; 2]| ((*to - *from).norm() - gap.clear).abs() < 1e-3;
+                let at = level(first, second).filter(is_told).unwrap_or(gap.at);
+                Some((self.told(first, second, gap.clear, Rule::Passage), at))
             }
             (kind, PieceKind::MediaUnit) if kind.is_seat() => self.fronts(first, second, Rule::ScreenToSeat),
             (PieceKind::MediaUnit, kind) if kind.is_seat() => self.fronts(second, first, Rule::ScreenToSeat),

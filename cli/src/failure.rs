@@ -43,6 +43,9 @@ pub(crate) enum Failure {
         /// Every fault of it.
         faults: elbowroom_model::listing::Faults,
     },
+    /// A way in, and nothing to carry along it.
+    #[error("there is no piece to carry in")]
+    NothingToCarry,
     /// A file that was to be written is there already.
     #[error("{0} is already there, and nothing was written")]
     AlreadyThere(String),
@@ -132,6 +135,7 @@ impl Failure {
             | Self::Unreadable { .. }
             | Self::Faults { .. }
             | Self::ListFaults { .. }
+            | Self::NothingToCarry
             | Self::NoRooms { .. }
             | Self::NoSuchOption { .. }
             | Self::SameOption { .. }
@@ -156,6 +160,7 @@ impl Failure {
         match self {
             Self::Unreadable { why, .. } => plain(why.remedy()),
             Self::StandardInputTwice => plain("Name a file for one of the two."),
+            Self::NothingToCarry => plain("Give the file `pieces`, or name a list: `--pieces LIST`."),
             Self::AlreadyThere(_) => plain("Name another file, or put `--force` to replace that one."),
             Self::Uncreatable { .. } => plain("See that the folder is there and can be written to."),
             Self::NoRooms { .. } => plain(words::batch::NO_ROOMS),

@@ -5,7 +5,7 @@ use std::sync::{Mutex, OnceLock};
 use std::thread::ThreadId;
 use std::time::{Duration, Instant};
 
-use elbowroom_solver::{Part, Watch};
+use elbowroom_solver::{Part, Watch, shop};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressState, ProgressStyle};
 
 /// Work that ends sooner shows no bar: it would only flicker.
@@ -50,6 +50,31 @@ impl Watch for Bar {
         if done as u64 > bar.position() {
             bar.set_position(done as u64);
         }
+    }
+}
+
+/// A count on standard error of what was tried, where nobody knows how much there will be.
+pub(crate) struct CountBar(ProgressBar);
+
+impl CountBar {
+    /// A count for work that starts now.
+    pub(crate) fn new() -> Self {
+        let bar = ProgressBar::with_draw_target(None, ProgressDrawTarget::stderr_with_hz(5));
+        match ProgressStyle::with_template(crate::words::TRIED_PROGRESS) {
+            Ok(style) => Self(bar.with_style(style)),
+            Err(_) => Self(bar),
+        }
+    }
+
+    /// Takes the count off the screen.
+    pub(crate) fn clear(&self) {
+        self.0.finish_and_clear();
+    }
+}
+
+impl shop::Watch for CountBar {
+    fn solved(&self, more: usize) {
+        self.0.inc(more as u64);
     }
 }
 

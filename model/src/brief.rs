@@ -26,6 +26,8 @@ pub struct Brief {
     pub only: Vec<Only>,
     /// The unit of length that the file speaks.
     pub units: crate::length::Unit,
+    /// The way in; `None` where nothing is said of it.
+    pub way: Option<crate::way::Way>,
 }
 
 /// Something that a reader of the result must be told.

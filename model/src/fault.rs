@@ -43,7 +43,7 @@ impl Fault {
 }
 
 /// The code of every fault that a scenario or table may have, sorted.
-pub const CODES: [&str; 57] = [
+pub const CODES: [&str; 58] = [
     "bearing_out_of_range",
     "binary_file",
     "compound_in_range",
@@ -76,6 +76,7 @@ pub const CODES: [&str; 57] = [
     "not_positive",
     "not_understood",
     "not_yaml",
+    "pitch_out_of_range",
     "range_backward",
     "runs_counter_clockwise",
     "several_documents",

@@ -37,6 +37,7 @@ pub mod rules;
 pub mod scenario;
 pub mod survey;
 pub mod tables;
+pub mod way;
 pub mod wishes;
 pub(crate) mod yaml;
 
@@ -49,4 +50,5 @@ pub use piece::{Dimension, Hand, Piece, PieceKind, SizeRange, Step};
 pub use point::Point;
 pub use room::{Fixed, FixedId, ItemId, Residual, Room, Survey, Wall, WallId, WallItem};
 pub use rules::{Rule, Rules};
+pub use way::Way;
 pub use wishes::{Criterion, Wishes};

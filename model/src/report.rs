@@ -44,6 +44,11 @@ impl<'a> Report<'a> {
         Self { tree, units, faults: Vec::new() }
     }
 
+    /// Unit of bare numbers.
+    pub(crate) const fn units(&self) -> Unit {
+        self.units
+    }
+
     pub(crate) fn count(&self) -> usize {
         self.faults.len()
     }

@@ -23,10 +23,12 @@ pub mod routes;
 pub mod rules;
 pub mod search;
 pub mod setting_out;
+pub mod shop;
 pub mod site;
 pub mod sizes;
 pub mod stock;
 pub mod verify;
+pub mod way;
 
 pub use layout::{Layout, Placed, Size};
 pub use outcome::Outcome;

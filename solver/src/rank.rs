@@ -6,13 +6,14 @@ use rayon::prelude::*;
 use crate::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, enumerate, notice_of_only};
 use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
-use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, RoomFound, RulesInForce, Work};
 use crate::outcome_figures::thousandth;
+use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, Remedy, RoomFound, RulesInForce, Work};
 use crate::ranking::{self, Standing};
 use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
 use crate::site::Site;
-use crate::{Limits, Part, Watch, option_found, part, refusal, verify};
+use crate::way::{self, Blocked, Narrowed};
+use crate::{Limits, Part, Unwatched, Watch, option_found, part, refusal, verify};
 
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
@@ -35,9 +36,18 @@ pub(crate) struct Candidate<'a> {
 /// A candidate, or why there is none; the programs that took, and what else was done.
 type Tried<'a> = (Result<Candidate<'a>, Refused>, usize, Tally);
 
-/// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits.
+/// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits. Where
+/// the brief has a way in, no size is larger than what gets in by it.
 #[must_use]
 pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
+    match way::narrowed(brief) {
+        Narrowed::Same => rank_as_it_is(brief, limits, watch),
+        Narrowed::To(narrowed) => rank_as_it_is(&narrowed, limits, watch),
+        Narrowed::Blocked(blocked) => stopped_on_the_way(brief, &blocked, limits),
+    }
+}
+
+fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     watch.began(Part::Ground);
     let site = Site::of(brief);
     let room = RoomGround::of(brief, &site);
@@ -94,6 +104,26 @@ fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
         too_narrow: tally.too_narrow,
         dead_ends,
         seconds: 0.0,
+    }
+}
+
+/// The result where a piece that is needed cannot come in: nothing was solved.
+fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> Outcome {
+    let floor = Floor::of(brief, &Site::of(brief));
+    let remedy = way::eased(brief, blocked).and_then(|(eased, change, words)| {
+        let options = rank(&eased, &Limits { shown: 0, ..*limits }, &Unwatched).options.len();
+        let sentence = format!("{words}, which makes {options} options possible.");
+        (options > 0).then(|| Remedy { sentence, changes: vec![change] })
+    });
+    Outcome {
+        format: FORMAT,
+        room: room_found(brief),
+        rules: rules_in_force(brief),
+        options: Vec::new(),
+        refused: blocked.iter().filter_map(|blocked| blocked.refused(brief)).collect(),
+        remedies: remedy.into_iter().collect(),
+        notices: notices(brief, &floor, 0),
+        work: Work::default(),
     }
 }
 
@@ -203,6 +233,9 @@ fn notices(brief: &Brief, floor: &Floor, beyond: usize) -> Vec<String> {
     found.extend(floor.notices(brief));
     found.extend(criteria::notices(brief));
     found.extend(cautions(brief));
+    if brief.way.is_some() {
+        found.extend(way::CAUTIONS.map(str::to_owned));
+    }
     if beyond > 0 {
         found.push(format!(
             "There are more ways to place the seats than are looked at: {beyond} beyond the first {MOST_ARRANGEMENTS}."

@@ -12,4 +12,6 @@ mod rank;
 mod report;
 mod screens;
 mod sheets;
+mod shop;
+mod way;
 mod what_if;

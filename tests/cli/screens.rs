@@ -111,7 +111,9 @@ fn what_a_setting_changes() {
 #[test]
 fn help() {
     insta::assert_snapshot!("help", run(&["--help"]).stdout);
-    for command in ["rank", "compare", "tape", "card", "batch", "check", "schema", "new", "completions", "man"] {
+    for command in
+        ["rank", "compare", "tape", "card", "way", "shop", "batch", "check", "schema", "new", "completions", "man"]
+    {
         insta::assert_snapshot!(format!("help_{command}"), run(&[command, "--help"]).stdout);
     }
 }

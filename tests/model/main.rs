@@ -14,3 +14,4 @@ mod rooms;
 mod schema;
 mod settings;
 mod told;
+mod way;

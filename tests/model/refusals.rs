@@ -50,6 +50,12 @@ fn cases_of_text() -> Vec<Case> {
             &["`sil`", "bay"],
             "`sill`",
         ),
+        case(
+            with("way: [{ kind: stairs, width: 90, headroom: 200, pitch: 95 }]\n"),
+            ("pitch_out_of_range", 19, Some("stairs")),
+            &["95", "stairs"],
+            "42",
+        ),
         case(with("wishes: { wiew: 5 }\n"), ("unknown_key", 19, Some("wishes")), &["`wiew`"], "`view`"),
         case(
             with("clearances: { sofa_gap: 5 }\n"),

@@ -11,4 +11,5 @@ mod screens;
 mod sight;
 mod sun;
 mod survey;
+mod way;
 mod weights;

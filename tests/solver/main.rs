@@ -14,7 +14,9 @@ mod ranking;
 mod routes;
 mod scenarios;
 mod search;
+mod shop;
 mod stock;
 mod verify;
+mod way;
 #[cfg(feature = "highs")]
 mod whole;

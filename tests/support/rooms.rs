@@ -35,6 +35,7 @@ pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
         notices: Vec::new(),
         only: Vec::new(),
         units: Unit::Millimetre,
+        way: None,
     }
 }
 

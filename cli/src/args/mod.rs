@@ -10,6 +10,7 @@ mod check;
 mod compare;
 mod completions;
 mod draw;
+mod decimals;
 mod leaf;
 mod man;
 mod new;
@@ -18,8 +19,10 @@ mod output;
 mod rank;
 mod report;
 mod room;
+mod shop;
 mod tape;
 mod values;
+mod way;
 
 use std::ffi::OsString;
 
@@ -31,6 +34,7 @@ pub(crate) use check::CheckArgs;
 pub(crate) use compare::CompareArgs;
 pub(crate) use completions::CompletionsArgs;
 pub(crate) use draw::{DrawArgs, Form};
+pub(crate) use decimals::DecimalsArg;
 pub(crate) use leaf::LeafForm;
 pub(crate) use man::ManArgs;
 pub(crate) use new::NewArgs;
@@ -39,7 +43,9 @@ pub(crate) use output::OutputArgs;
 pub(crate) use rank::RankArgs;
 pub(crate) use report::ReportArgs;
 pub(crate) use room::{RoomArgs, ScenarioArgs};
+pub(crate) use shop::ShopArgs;
 pub(crate) use tape::TapeArgs;
+pub(crate) use way::WayArgs;
 
 use crate::failure::Failure;
 use crate::words;
@@ -75,6 +81,10 @@ pub(crate) enum Command {
     Check(CheckArgs),
     /// Rank many rooms: a folder, a list, or lines of JSON
     Batch(BatchArgs),
+    /// Tell whether each piece can be carried in, where it fails and by how much
+    Way(WayArgs),
+    /// Tell which pieces of a shop's list fit the room, and the best sets of them
+    Shop(ShopArgs),
     /// Print the JSON Schema of a scenario file, for editors that complete and check
     Schema,
     /// Write a commented scenario to start from

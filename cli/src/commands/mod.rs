@@ -13,8 +13,10 @@ mod new;
 mod rank;
 mod report;
 mod schema;
+mod shop;
 mod stock;
 mod tape;
+mod way;
 
 use std::io::Read;
 
@@ -39,6 +41,8 @@ pub(crate) fn run(
         Command::Report(args) => report::run(&args, stdin, stdout, stderr),
         Command::Check(args) => check::run(&args, stdin, stdout),
         Command::Batch(args) => batch::run(&args, stdin, stdout, stderr),
+        Command::Way(args) => way::run(&args, stdin, stdout),
+        Command::Shop(args) => shop::run(&args, stdin, stdout, stderr),
         Command::Schema => schema::run(stdout),
         Command::New(args) => new::run(&args, stdout, stderr),
         Command::Completions(args) => completions::run(&args, stdout),

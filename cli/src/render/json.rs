@@ -2,7 +2,6 @@
 
 use std::io::{self, Write};
 
-use elbowroom_solver::Outcome;
 use serde::Serialize;
 use serde_json::ser::{Formatter, PrettyFormatter};
 
@@ -10,8 +9,8 @@ use crate::failure::Failure;
 use crate::render::safe::is_obeyed;
 
 /// The result, ready to write, with a line feed at its end.
-pub(crate) fn text(outcome: &Outcome) -> Result<String, Failure> {
-    tree(outcome)
+pub(crate) fn text(result: &impl Serialize) -> Result<String, Failure> {
+    tree(result)
 }
 
 /// Anything as JSON, ready to write, with a line feed at its end.

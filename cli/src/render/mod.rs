@@ -19,9 +19,11 @@ pub(crate) mod rank;
 pub(crate) mod report;
 mod safe;
 mod sketch;
+pub(crate) mod shop;
 pub(crate) mod stock;
 mod table;
 pub(crate) mod tape;
+pub(crate) mod way;
 
 pub(crate) use markup::escaped;
 pub(crate) use safe::safe;

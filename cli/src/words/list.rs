@@ -9,3 +9,8 @@ pub(crate) fn fault(line: usize, message: &str) -> String {
 pub(crate) fn beyond(count: usize) -> String {
     format!("and {count} more of the kind.")
 }
+
+/// Columns that say nothing here.
+pub(crate) fn passed_over(name: &str, columns: &[String]) -> String {
+    format!("Columns of {name} that say nothing here: {}.", columns.join(", "))
+}

@@ -10,8 +10,10 @@ pub(crate) mod list;
 pub(crate) mod plan;
 pub(crate) mod rank;
 pub(crate) mod report;
+pub(crate) mod shop;
 pub(crate) mod stock;
 pub(crate) mod tape;
+pub(crate) mod way;
 pub(crate) mod work;
 
 use std::fmt::Write;
@@ -26,6 +28,9 @@ pub(crate) const ROOMS_PROGRESS: &str = "{pos} of {len} rooms {wide_bar} {rate} 
 
 /// The same, their number not being known.
 pub(crate) const ROOMS_PROGRESS_OPEN: &str = "{pos} rooms {spinner} {rate} a second, {elapsed} ";
+
+/// How a count of what was tried reads.
+pub(crate) const TRIED_PROGRESS: &str = "{pos} candidates and sets tried {elapsed} ";
 
 /// What `--help` says of exit codes.
 pub(crate) fn exit_codes() -> String {

@@ -10,11 +10,6 @@ use crate::fault::quoted;
 /// Where each column stands, with what its header says.
 pub(super) type Places = BTreeMap<Which, (usize, Meant)>;
 
-/// Whether no needed column is missing.
-pub(super) fn has_all(places: &Places) -> bool {
-    NEEDED.iter().all(|column| places.contains_key(&Which::Usual(*column)))
-}
-
 /// Columns that every list needs.
 pub(super) const NEEDED: [Column; 3] = [Column::Kind, Column::Width, Column::Depth];
 

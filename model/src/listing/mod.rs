@@ -91,7 +91,7 @@ pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
         Form::JsonLines => json_lines::grid(&text, asked, &mut told),
         Form::Yaml => yaml_list::grid(&text, asked, &mut told),
     };
-    let listing = grid.and_then(|grid| row::listing(&grid, asked, &mut told));
+    let listing = grid.map(|grid| row::listing(&grid, asked, &mut told));
     match listing {
         Some(listing) if told.is_empty() => Ok(listing),
         _ => Err(told.into_faults()),

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::columns::{Column, Which};
 use super::figure::{FigureError, Style, has_decimal_comma, length, plain_number};
 use super::grid::{Grid, GridRow, Told};
-use super::headers::{NEEDED, Places, has_all, headers};
+use super::headers::{NEEDED, Places, headers};
 use super::{Asked, ListedPiece, Listing, Money, Part};
 use crate::fault::{is_control, quoted};
 use crate::length::{LengthError, Unit};
@@ -15,12 +15,9 @@ use crate::piece::{Hand, PieceKind};
 /// Longest name of a piece, characters.
 const LONGEST_NAME: usize = 120;
 
-/// The pieces of `grid`; `None` where its headers keep them from being read.
-pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut Told) -> Option<Listing> {
+/// The pieces of `grid`; all of its faults go to `told`.
+pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut Told) -> Listing {
     let (places, passed_over) = headers(grid, asked, told);
-    if !told.is_empty() && grid.header_line > 0 && !has_all(&places) {
-        return None;
-    }
     let style = Style { said: asked.decimals, has_commas: has_commas(grid, &places) };
     let mut reading = Reading { grid, asked, places: &places, style, currency: None, told };
     for meant in places.values() {
@@ -44,7 +41,7 @@ pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut Told) -> Option
         let remedy = "Write a row for each piece under the header.".to_owned();
         told.add(grid.header_line, "empty_file", "", "The list has no rows.".to_owned(), remedy);
     }
-    Some(Listing { pieces, currency, passed_over })
+    Listing { pieces, currency, passed_over }
 }
 
 fn has_commas(grid: &Grid, places: &Places) -> bool {

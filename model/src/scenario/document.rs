@@ -14,6 +14,7 @@ use crate::length::{Measure, Unit};
 use crate::piece::PieceKind;
 use crate::rules::Rule;
 use crate::tables::Profile;
+use crate::way::row::PointRow;
 use crate::wishes::Criterion;
 
 /// One measured room and what should stand in it. A length is a number in `units`, or a text with a unit of its own:
@@ -46,6 +47,9 @@ pub(crate) struct Document {
     /// The furniture that is asked for; at least one seat (sofa, corner-sofa or armchair).
     #[schemars(required, with = "Option<Vec<PieceRow>>")]
     pub(crate) pieces: Option<Vec<Option<PieceRow>>>,
+    /// The way in, from the street on: what a piece must pass; with it, sizes are held to what can be carried in.
+    #[schemars(with = "Option<Vec<PointRow>>")]
+    pub(crate) way: Option<Vec<Option<PointRow>>>,
     /// The profile of clearances, and any clearance that differs from it.
     pub(crate) clearances: Option<ClearanceRows>,
     /// 0 to 5, how much each criterion counts; default 3.

@@ -15,6 +15,8 @@ use crate::fault::Fault;
 use crate::tables::Tables;
 use crate::yaml::{Node, shape, typed};
 use document::Document;
+pub(crate) use document::PieceRow;
+pub(crate) use resolve::{measured_within, named, pieces_alone};
 
 static SCHEMA: LazyLock<schemars::Schema> = LazyLock::new(|| schemars::schema_for!(Document));
 

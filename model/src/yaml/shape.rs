@@ -270,6 +270,7 @@ fn nth(spot: &Spot, index: usize) -> String {
         "fixed" => "fixed thing",
         "pieces" => "piece",
         "diagonals" => "diagonal",
+        "way" => "point of the way",
         "holds" => return format!("item {} of {}", index + 1, spot.of()),
         _ => return spot.item.clone(),
     };

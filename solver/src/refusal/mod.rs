@@ -8,4 +8,4 @@ mod remedy_words;
 mod retry;
 
 pub(crate) use reason::{not_verified, refused};
-pub(crate) use remedy::remedies;
+pub(crate) use remedy::{remedies, without};

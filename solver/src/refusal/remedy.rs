@@ -210,7 +210,7 @@ fn eased_off_wall(piece: &elbowroom_model::Piece, rule: Rule, to: f64) -> f64 {
 }
 
 /// The brief without one piece; pairs that began with it begin with the next.
-fn without(brief: &Brief, id: usize) -> Brief {
+pub(crate) fn without(brief: &Brief, id: usize) -> Brief {
     let mut left = brief.clone();
     if id < left.pieces.len() {
         left.pieces.remove(id);

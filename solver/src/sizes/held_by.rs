@@ -60,8 +60,7 @@ impl Held<'_> {
         };
         let now = size.at(&self.found.values);
         if now >= range - TIGHT {
-            let by = "the most asked for".to_owned();
-            return vec![HeldBy { dimension, by, rule: "most".to_owned() }];
+            return vec![self.at_its_most(piece, dimension)];
         }
         let holders = self.holders();
         let grows = |freed: &[Holder]| self.freed(piece, dimension, freed).is_some_and(|size| size > now + GROWS);
@@ -73,6 +72,16 @@ impl Held<'_> {
         let pairs = holders.iter().enumerate().flat_map(|(i, a)| holders[..i].iter().map(move |b| vec![*b, *a]));
         let pairs = pairs.filter(|freed| grows(freed)).collect();
         self.best(piece, dimension, pairs).map(|best| self.told(piece, dimension, &best)).unwrap_or_default()
+    }
+
+    /// At its most: as asked for, or as the way in allows.
+    fn at_its_most(&self, piece: usize, dimension: Dimension) -> HeldBy {
+        let capped = self.room.brief.way.iter().flat_map(|way| &way.capped);
+        let holder = capped.into_iter().find(|capped| (capped.piece, capped.dimension) == (piece, dimension));
+        match holder {
+            Some(capped) => HeldBy { dimension, by: format!("{}, on the way in", capped.by), rule: "way".to_owned() },
+            None => HeldBy { dimension, by: "the most asked for".to_owned(), rule: "most".to_owned() },
+        }
     }
 
     /// Of several that would free it, the one that frees it most; the first of equals.

@@ -115,6 +115,7 @@ pub(crate) fn brief(room: Room, pieces: Vec<Piece>) -> Brief {
         notices: Vec::new(),
         only: Vec::new(),
         units: Unit::Centimetre,
+        way: None,
     }
 }
 

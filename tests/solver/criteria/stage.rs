@@ -64,6 +64,7 @@ impl Stage {
             notices: Vec::new(),
             only: Vec::new(),
             units: Unit::Centimetre,
+            way: None,
         };
         Self { brief, layout: Layout::default(), routes: Vec::new() }
     }

@@ -21,6 +21,7 @@ pub(crate) use changed::text as changed;
 pub(crate) use facing::Faced;
 pub(crate) use group::{Group, groups};
 pub(crate) use refused::reasons;
+pub(in crate::render) use places::tell as setting_out;
 pub(crate) use sizes::{figures, held};
 pub(crate) use work::explained;
 
@@ -82,7 +83,7 @@ fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound, others: &[OptionFo
     sizes::tell(page, told, best);
     sketch(page, told, best);
     others::tell(page, told, best, others);
-    places::tell(page, told, best);
+    places::tell(page, told.brief, best);
     sizes::tell_alone(page, told, best);
     ways::tell(page, told, best);
     left_out(page, best);

@@ -1,17 +1,16 @@
 //! Setting out: where each piece stands, as a tape from the walls reads.
 
-use elbowroom_model::{Point, Room, Wall};
+use elbowroom_model::{Brief, Point, Room, Wall};
 use elbowroom_solver::outcome::{OptionFound, PieceFound};
 
-use super::Told;
 use crate::render::lengths::{shop_unit, sign, taped_bare};
 use crate::render::page::Page;
 use crate::render::table::{Stand, Table};
 use crate::words::rank as words;
 
 /// Each piece of `option`, in the file's order.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
-    page.heading(&words::places(sign(shop_unit(told.units()))));
+pub(in crate::render) fn tell(page: &mut Page, brief: &Brief, option: &OptionFound) {
+    page.heading(&words::places(sign(shop_unit(brief.units))));
     let mut table = Table::new(&[
         ("", Stand::Left),
         ("at", Stand::Left),
@@ -21,25 +20,25 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
         ("", Stand::Left),
     ]);
     for piece in &option.pieces {
-        table.row(row(told, piece));
+        table.row(row(brief, piece));
     }
     page.table(3, &table);
 }
 
-fn row(told: &Told<'_>, piece: &PieceFound) -> [String; 6] {
-    let room = &told.brief.room;
+fn row(brief: &Brief, piece: &PieceFound) -> [String; 6] {
+    let room = &brief.room;
     let at_wall = piece.at_wall.as_ref().and_then(|name| room.walls.iter().find(|wall| wall.name == *name));
     let name = piece.name.clone();
     match at_wall {
         Some(wall) => {
             let (from, to) = along(wall, piece);
-            let [from, to, off] = [from, to, off(wall, piece)].map(|length| taped_bare(told.units(), length));
+            let [from, to, off] = [from, to, off(wall, piece)].map(|length| taped_bare(brief.units, length));
             [name, wall.name.clone(), from, to, off, String::new()]
         }
         None => {
             let two = two_walls(room, piece.facing).into_iter();
             let distances: Vec<(String, String)> =
-                two.map(|wall| (wall.name.clone(), taped_bare(told.units(), off(wall, piece)))).collect();
+                two.map(|wall| (wall.name.clone(), taped_bare(brief.units, off(wall, piece)))).collect();
             let nothing = String::new;
             [name, words::FREE.to_owned(), nothing(), nothing(), nothing(), words::place_free(&distances)]
         }

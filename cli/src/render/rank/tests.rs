@@ -84,6 +84,7 @@ fn brief() -> Brief {
         notices: vec![],
         only: vec![],
         units: Unit::Centimetre,
+        way: None,
     }
 }
 

@@ -13,12 +13,15 @@ mod sizes;
 use crate::brief::{Brief, Notice};
 use crate::fault::{Fault, is_control, quoted};
 use crate::length::Measure;
+use crate::piece::Piece;
 use crate::report::{Of, Report, Taken};
 use crate::room::{Room, WallId};
 use crate::rules::Rules;
 use crate::scenario::check;
 use crate::scenario::document::Document;
-use crate::tables::Tables;
+use crate::scenario::document::PieceRow;
+use crate::tables::{Profile, Tables};
+use crate::way;
 use crate::yaml::{Node, Trail};
 use names::Names;
 
@@ -38,10 +41,14 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let mut notices = Vec::new();
     let rules = rules::rules(document, tables, &mut report);
     let wishes = rules::wishes(document, &mut report);
-    let within = measured_within(document, &mut report);
+    let within = measured_within(document.measured_within.as_ref(), &mut report);
     let walls = outline::outline(document, &names, within.unwrap_or(MEASURED_WITHIN), &mut report);
     let room = room(document, &names, (within, walls), (&rules, &mut report, &mut notices));
     let pieces = pieces::pieces(document, &names, (&rules, tables), (&mut report, &mut notices));
+    let way = document.way.as_ref().map(|rows| {
+        let items = room.as_ref().map_or(&[][..], |room| &room.items);
+        way::resolve::way(rows, (items, within.unwrap_or(MEASURED_WITHIN)), (&mut report, &mut notices))
+    });
     let brief = room.map(|room| Brief {
         room,
         pieces,
@@ -50,6 +57,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
         notices: notices.into_iter().map(Notice).collect(),
         only: Vec::new(),
         units,
+        way,
     });
     (brief, report.into_faults())
 }
@@ -64,7 +72,7 @@ fn room(
 ) -> Option<Room> {
     let (rules, report, notices) = context;
     let root = Trail::default();
-    let name = name(document, report);
+    let name = named(document.name.as_deref(), "room", report);
     let ceiling = one_length(&document.ceiling, &root, "ceiling", report);
     let latitude = latitude(document, report);
     let bearing = bearing(document, names, report);
@@ -94,15 +102,32 @@ fn room(
     })
 }
 
-fn name(document: &Document, report: &mut Report<'_>) -> Option<String> {
-    let name = document.name.as_deref().map_or("", str::trim);
+/// The pieces of a file that has no room: what a room would ask of them is left out.
+pub(crate) fn pieces_alone(
+    rows: Option<Vec<Option<PieceRow>>>,
+    tables: &Tables,
+    (report, notices): (&mut Report<'_>, &mut Vec<String>),
+) -> Vec<Piece> {
+    let Some(rows) = rows.filter(|rows| !rows.is_empty()) else { return Vec::new() };
+    let document = Document { pieces: Some(rows), ..Document::default() };
+    if !check::limits::within(&document, report) {
+        return Vec::new();
+    }
+    let names = names::name_all(&document, report);
+    let rules = tables.rules(Profile::default());
+    pieces::rows(&document, &names, (&rules, tables), (report, notices))
+}
+
+/// The name of a room or a house; `otherwise`, where it has none.
+pub(crate) fn named(given: Option<&str>, otherwise: &str, report: &mut Report<'_>) -> Option<String> {
+    let name = given.map_or("", str::trim);
     if name.chars().any(is_control) {
-        let message = format!("The name of the room, `{}`, holds control characters.", quoted(name));
+        let message = format!("The name of the {otherwise}, `{}`, holds control characters.", quoted(name));
         let remedy = "Write it with plain characters alone.".to_owned();
         report.add(&Trail::default().key("name"), "control_character", "", message, remedy);
         return None;
     }
-    Some(if name.is_empty() { "room".to_owned() } else { name.to_owned() })
+    Some(if name.is_empty() { otherwise.to_owned() } else { name.to_owned() })
 }
 
 fn one_length(measure: &Option<Measure>, root: &Trail, key: &str, report: &mut Report<'_>) -> Option<f64> {
@@ -110,8 +135,9 @@ fn one_length(measure: &Option<Measure>, root: &Trail, key: &str, report: &mut R
     report.length(measure.as_ref()?, &root.key(key), of, Taken::AboveZero)
 }
 
-fn measured_within(document: &Document, report: &mut Report<'_>) -> Option<f64> {
-    let Some(measure) = &document.measured_within else { return Some(MEASURED_WITHIN) };
+/// How far off a measured length may be, mm, by default where nothing is given.
+pub(crate) fn measured_within(given: Option<&Measure>, report: &mut Report<'_>) -> Option<f64> {
+    let Some(measure) = given else { return Some(MEASURED_WITHIN) };
     let at = Trail::default().key("measured_within");
     let of = Of { item: "the room", figure: "measured_within" };
     let length = report.length(measure, &at, of, Taken::FromZero)?;

@@ -17,22 +17,34 @@ pub(super) fn pieces(
     (rules, tables): (&Rules, &Tables),
     (report, notices): (&mut Report<'_>, &mut Vec<String>),
 ) -> Vec<Piece> {
+    let found = rows(document, names, (rules, tables), (&mut *report, &mut *notices));
+    let rows = document.pieces.iter().flatten();
+    let unread = document.pieces.is_none() || rows.clone().any(|row| row.as_ref().is_none_or(|row| row.kind.is_none()));
+    let mut kinds = rows.flatten().filter_map(|row| row.kind);
+    if !unread && !kinds.any(PieceKind::is_seat) {
+        let message = "The scenario asks for no seat.".to_owned();
+        let remedy = "Add a sofa, a corner-sofa or an armchair to `pieces`.".to_owned();
+        report.add(&Trail::default().key("pieces"), "no_seat", "", message, remedy);
+    }
+    found
+}
+
+/// The rows that are sound, whether or not there is a seat among them.
+pub(super) fn rows(
+    document: &Document,
+    names: &Names,
+    (rules, tables): (&Rules, &Tables),
+    (report, notices): (&mut Report<'_>, &mut Vec<String>),
+) -> Vec<Piece> {
     let root = Trail::default().key("pieces");
     let mut found: Vec<Piece> = Vec::new();
-    let mut seats = 0;
-    let mut unread = document.pieces.is_none();
     for (place, row) in document.pieces.iter().flatten().enumerate() {
         let at = root.index(place);
-        let Some(row) = row else {
-            unread = true;
-            continue;
-        };
+        let Some(row) = row else { continue };
         let Some(kind) = row.kind else {
-            unread = true;
             tell_no_sizes(row, &names.pieces[place], (&at, report));
             continue;
         };
-        seats += usize::from(kind.is_seat());
         tell_nobody(row, kind, (&at, report));
         let names = &names.pieces[place];
         let Some(name) = names.first() else { continue };
@@ -40,11 +52,6 @@ pub(super) fn pieces(
         let Some(piece) = reader.piece(tables, (&mut *report, &mut *notices)) else { continue };
         let alike = (names.len() > 1).then_some(found.len());
         found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
-    }
-    if seats == 0 && !unread {
-        let message = "The scenario asks for no seat.".to_owned();
-        let remedy = "Add a sofa, a corner-sofa or an armchair to `pieces`.".to_owned();
-        report.add(&root, "no_seat", "", message, remedy);
     }
     found
 }

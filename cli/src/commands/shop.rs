@@ -1,0 +1,65 @@
+//! `shop`: which candidates fit, and the best sets of them.
+
+use std::io::Read;
+
+use elbowroom_model::listing::Asked;
+use elbowroom_solver::shop::{self, Effort, SetsAsked, ShopFound, Unwatched, Watch};
+
+use crate::args::ShopArgs;
+use crate::exit::Exit;
+use crate::failure::Failure;
+use crate::outlet::Outlet;
+use crate::render::{json, shop as page};
+use crate::watch::CountBar;
+use crate::{listed, ranked, source, words};
+
+/// Most candidates of one list: each is solved.
+const MOST_ROWS: usize = 500;
+
+/// Reads, tries, prints.
+pub(super) fn run(
+    args: &ShopArgs,
+    stdin: &mut dyn Read,
+    stdout: &mut Outlet<'_>,
+    stderr: &Outlet<'_>,
+) -> Result<Exit, Failure> {
+    let scenario = &args.room.scenario;
+    let named = [Some(&scenario.file), scenario.table.as_ref(), Some(&args.candidates)];
+    if named.into_iter().flatten().filter(|path| source::is_standard_input(path)).count() > 1 {
+        return Err(Failure::StandardInputTwice);
+    }
+    let (_, brief) = ranked::brief(scenario, stdin)?;
+    let asked = Asked { decimals: args.decimals.mark(), most_rows: MOST_ROWS, ..Asked::default() };
+    let list = listed::read(&args.candidates, stdin, &asked)?;
+    let sets = args.sets.then(|| SetsAsked { order: args.by.order(), budget: args.budget, top: args.top });
+    let bar = stderr.is_terminal().then(CountBar::new);
+    let watch: &dyn Watch = bar.as_ref().map_or(&Unwatched, |bar| bar);
+    let work = || shop::shop(&brief, &list.listing.pieces, sets.as_ref(), Effort::default(), watch);
+    let mut found = match args.room.threads {
+        Some(threads) => rayon::ThreadPoolBuilder::new().num_threads(threads).build()?.install(work),
+        None => work(),
+    };
+    if let Some(bar) = &bar {
+        bar.clear();
+    }
+    if !list.listing.passed_over.is_empty() {
+        found.notices.insert(0, words::list::passed_over(&list.name, &list.listing.passed_over));
+    }
+    let told = page::Told { brief: &brief, found: &found, currency: list.listing.currency.as_deref() };
+    let text = match (args.json, args.csv) {
+        (true, _) => json::text(&found)?,
+        (_, true) => page::csv(&told)?,
+        _ => page::text(&told, args.budget, stdout.look()),
+    };
+    stdout.write(&text)?;
+    Ok(exit(&found))
+}
+
+/// Something fits: of sets where they were asked for, else of the candidates.
+fn exit(found: &ShopFound) -> Exit {
+    let fits = match &found.sets {
+        Some(sets) => !sets.sets.is_empty(),
+        None => found.candidates.iter().any(|one| one.fits && one.way.as_ref().is_none_or(|way| way.carried.gets_in)),
+    };
+    if fits { Exit::Done } else { Exit::NothingFits }
+}

@@ -1,0 +1,70 @@
+//! One row of a spreadsheet for each candidate; lengths in millimetres, prices in the list's currency.
+
+use elbowroom_model::Dimension;
+use elbowroom_solver::shop::CandidateFound;
+
+use super::{Told, goes};
+use crate::failure::Failure;
+use crate::render::batch::{cell, line};
+
+/// The heads of the columns.
+const HEADS: [&str; 18] = [
+    "line",
+    "name",
+    "kind",
+    "as",
+    "width_mm",
+    "return_mm",
+    "depth_mm",
+    "price",
+    "currency",
+    "fits",
+    "gets_in",
+    "options",
+    "best_option",
+    "best_score",
+    "left_mm",
+    "misses_mm",
+    "fails_at",
+    "would_help",
+];
+
+/// A head, then a row for each candidate in the list's order.
+pub(crate) fn csv(told: &Told<'_>) -> Result<String, Failure> {
+    let mut text = line(&HEADS.map(str::to_owned))?;
+    for one in &told.found.candidates {
+        text.push_str(&line(&row(told, one))?);
+    }
+    Ok(text)
+}
+
+fn row(told: &Told<'_>, one: &CandidateFound) -> [String; 18] {
+    let yes_no = |yes: bool| if yes { "yes" } else { "no" }.to_owned();
+    let best = one.options.first();
+    let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref());
+    let figures = |all: &mut dyn Iterator<Item = (Dimension, f64)>| {
+        all.map(|(dimension, by)| format!("{} {by:.0}", dimension.key())).collect::<Vec<_>>().join("; ")
+    };
+    let remedies = one.remedies.iter().map(|remedy| remedy.sentence.as_str()).collect::<Vec<_>>().join(" ");
+    let why = one.why_not.clone().unwrap_or(remedies);
+    [
+        one.line.to_string(),
+        cell(&one.name),
+        one.kind.key().to_owned(),
+        cell(one.row.as_deref().unwrap_or_default()),
+        format!("{:.1}", one.width),
+        one.return_length.map_or_else(String::new, |length| format!("{length:.1}")),
+        format!("{:.1}", one.depth),
+        one.price.map_or_else(String::new, |price| price.words()),
+        cell(told.currency.filter(|_| one.price.is_some()).unwrap_or_default()),
+        yes_no(goes(one)),
+        one.way.as_ref().map_or_else(String::new, |way| yes_no(way.carried.gets_in)),
+        one.options.len().to_string(),
+        cell(best.map_or("", |best| best.key.as_str())),
+        best.map_or_else(String::new, |best| format!("{:.1}", best.score)),
+        figures(&mut one.left.iter().map(|left| (left.dimension, left.by))),
+        figures(&mut one.misses.iter().map(|miss| (miss.dimension, miss.by))),
+        cell(fails.map_or("", |fails| fails.at.as_str())),
+        cell(&why),
+    ]
+}

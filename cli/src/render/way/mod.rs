@@ -1,0 +1,104 @@
+//! What `way` tells: the points, then each piece with every way to hold it, then what to heed.
+
+use elbowroom_model::way::{PointKind, WayFile, WayPoint};
+use elbowroom_model::{Rounding, Unit};
+use elbowroom_solver::way::{Failed, PartCarried, PieceIn, PoseTried, WayFound};
+
+use crate::outlet::Look;
+use crate::render::lengths::{shop_unit, shopped, sign, taped_bare};
+use crate::render::page::Page;
+use crate::render::table::{Stand, Table};
+use crate::words::way as words;
+
+/// Column at which what is said of a pose hangs.
+const HANG: usize = 13;
+
+/// The page of a way.
+pub(crate) fn text(found: &WayFound, file: &WayFile, look: Look) -> String {
+    let mut page = Page::new(look);
+    let units = file.units;
+    let unit = sign(shop_unit(units));
+    page.strong(&words::summary(&found.name, found.points.len(), unit));
+    let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left)]);
+    for point in &file.way.points {
+        table.row([point.name.clone(), measures(point, units)]);
+    }
+    page.table(2, &table);
+    for piece in &found.pieces {
+        tell(&mut page, piece, units);
+    }
+    page.heading(crate::words::NOTICES);
+    for notice in &found.notices {
+        page.entry(2, notice);
+    }
+    page.into_text()
+}
+
+fn tell(page: &mut Page, piece: &PieceIn, units: Unit) {
+    page.gap();
+    let carried = &piece.carried;
+    if carried.parts.is_empty() {
+        page.strong(&words::rolled(&carried.name));
+    }
+    for part in &carried.parts {
+        let sides = part.sides.map(|side| taped_bare(units, side)).join(" x ");
+        page.strong(&words::verdict(&part.name, &sides, part.gets_in));
+        for tried in &part.poses {
+            page.labelled(3, words::pose(tried.pose), HANG, &said(tried, part, units));
+        }
+        if part.gets_in && part.poses.iter().all(|tried| tried.fails.is_some()) {
+            let poses: Vec<&str> = part.held.iter().map(|pose| words::pose(*pose)).collect();
+            let tight = part.tightest.as_ref().map(|tight| (taped_bare(units, tight.spare), tight.at.as_str()));
+            page.paragraph(3, &words::turned_over(&poses, tight.as_ref().map(|(spare, at)| (spare.as_str(), *at))));
+        }
+        if let Some(fails) = part.fails.as_ref().filter(|fails| fails.short_by.is_none()) {
+            page.paragraph(3, &words::cannot_turn_over(words::pose(fails.pose), &fails.at));
+        }
+    }
+    if let Some([width, other, depth]) = piece.most {
+        let figure = |length: f64| shopped(units, length, Rounding::Down);
+        let other = (other > 0.0).then(|| figure(other));
+        page.paragraph(3, &words::most(&figure(width), other.as_deref(), &figure(depth)));
+    } else if !carried.gets_in && !piece.fixed {
+        page.paragraph(3, words::NONE_GETS_IN);
+    }
+}
+
+/// What is said of a pose kept all the way.
+fn said(tried: &PoseTried, part: &PartCarried, units: Unit) -> String {
+    let Some(fails) = &tried.fails else {
+        let kept = part.held.iter().all(|pose| *pose == tried.pose);
+        return match &part.tightest {
+            Some(tight) if kept => words::gets_in_with(&taped_bare(units, tight.spare), &tight.at),
+            _ => words::GETS_IN.to_owned(),
+        };
+    };
+    misses(fails, units)
+}
+
+/// `17 too wide at street door`.
+fn misses(fails: &Failed, units: Unit) -> String {
+    let by = fails.short_by.map_or_else(String::new, |by| taped_bare(units, by));
+    words::misses(&by, fails.asks, &fails.at)
+}
+
+fn measures(point: &WayPoint, units: Unit) -> String {
+    let tape = |length: f64| taped_bare(units, length);
+    let high = |ceiling: Option<f64>| ceiling.filter(|it| it.is_finite()).map(tape);
+    match point.kind {
+        PointKind::Door { width, height, from } => {
+            words::door(&tape(width), high(Some(height)).as_deref(), from.map(tape).as_deref())
+        }
+        PointKind::Hall { width, ceiling } => words::hall(&tape(width), high(ceiling).as_deref()),
+        PointKind::Turn { from, to, ceiling } => words::turn(&tape(from), &tape(to), high(ceiling).as_deref()),
+        PointKind::Stairs { width, headroom, pitch } => {
+            words::stairs(&tape(width), &tape(headroom), pitch.to_degrees())
+        }
+        PointKind::Landing { turn, depth, width, ceiling, .. } => {
+            words::landing(turn, &tape(depth), &tape(width), high(ceiling).as_deref())
+        }
+        PointKind::Lift { door, height, width, depth, ceiling } => {
+            words::lift([&tape(door), &tape(height), &tape(width), &tape(depth)], high(ceiling).as_deref())
+        }
+    }
+}

@@ -1,0 +1,130 @@
+//! Words of the list against a room.
+
+use elbowroom_model::Dimension;
+use elbowroom_solver::way::Asks;
+
+use super::counted;
+
+/// Over candidates of no kind that the room asks for.
+pub(crate) const NO_ROW: &str = "Asked for by no piece of the room";
+/// Over remedies.
+pub(crate) const WOULD_HELP: &str = "What would make them fit, each by itself";
+/// Of a row that a set leaves out.
+pub(crate) const LEFT_OUT: &str = "left out";
+/// Over the cheapest set.
+pub(crate) const CHEAPEST: &str = "The cheapest set that fits:";
+
+/// The head of the page.
+pub(crate) fn summary(room: &str, fit: usize, all: usize, unit: &str) -> String {
+    let candidates = counted(all, "candidate", "candidates");
+    format!("{room}: {fit} of {candidates} {}, {unit}", if fit == 1 { "fits" } else { "fit" })
+}
+
+/// Over the candidates for one piece of the room.
+pub(crate) fn row(name: &str, count: usize, needed: bool) -> String {
+    let alike = if count > 1 { format!(" and {} alike", count - 1) } else { String::new() };
+    format!("For {name}{alike}{}", if needed { "" } else { " (only if it fits)" })
+}
+
+/// Of a candidate that fits.
+pub(crate) fn fits(options: usize, score: f64, title: &str) -> String {
+    let options = counted(options, "option", "options");
+    format!("fits {options}, best {score:.0}: {title}.")
+}
+
+/// Room left in one dimension.
+pub(crate) fn left(dimension: &str, by: &str, or_more: bool) -> String {
+    format!("{dimension} {by}{}", if or_more { " or more" } else { "" })
+}
+
+/// Room left.
+pub(crate) fn room_left(each: &[String]) -> Option<String> {
+    (!each.is_empty()).then(|| format!("Room left there, one at a time: {}.", each.join(", ")))
+}
+
+/// Of a candidate that does not fit.
+pub(crate) fn misses(each: &[(Dimension, String)]) -> String {
+    if each.is_empty() {
+        return "does not fit: no one of its sizes alone is the matter.".to_owned();
+    }
+    let too = |(dimension, by): &(Dimension, String)| match dimension {
+        Dimension::Width => format!("{by} too wide"),
+        Dimension::Return => format!("{by} too long in the return"),
+        Dimension::Depth => format!("{by} too deep"),
+    };
+    format!("does not fit: {}.", each.iter().map(too).collect::<Vec<_>>().join(", or "))
+}
+
+/// A size beyond what was asked for.
+pub(crate) fn beyond(dimension: &str, by: &str, over: bool) -> String {
+    let word = if over { "more" } else { "less" };
+    format!("Its {dimension} is {by} {word} than was asked for.")
+}
+
+/// Of a candidate that cannot be carried in.
+pub(crate) fn does_not_get_in(by: Option<&str>, asks: Asks, at: &str) -> String {
+    match by {
+        Some(by) => format!("Does not get in: {}.", super::way::misses(by, asks, at)),
+        None => format!("Does not get in: it cannot be turned over before {at}."),
+    }
+}
+
+/// What would make one candidate fit.
+pub(crate) fn would_help(name: &str, remedies: &[&str]) -> String {
+    format!("{name}: {}", remedies.join(" "))
+}
+
+/// Over the sets.
+pub(crate) fn sets(count: usize, budget: Option<&str>) -> String {
+    let under = budget.map_or_else(String::new, |budget| format!(" at {budget} or less"));
+    match count {
+        0 => format!("No set{under}"),
+        1 => format!("The best set{under}"),
+        count => format!("The best {count} sets{under}"),
+    }
+}
+
+/// The head of a set.
+pub(crate) fn set(place: Option<usize>, score: f64, price: Option<&str>, liking: Option<f64>) -> String {
+    let place = place.map_or_else(String::new, |place| format!("{place}. "));
+    let price = price.map_or_else(String::new, |price| format!(", {price}"));
+    let liking = liking.map_or_else(String::new, |liking| format!(", liked {liking:.0}"));
+    format!("{place}score {score:.0}{price}{liking}")
+}
+
+/// What stands for a row.
+pub(crate) fn set_piece(candidate: &str, count: usize) -> String {
+    if count > 1 { format!("{count} of {candidate}") } else { candidate.to_owned() }
+}
+
+/// The best option of a set.
+pub(crate) fn set_options(options: usize, title: &str) -> String {
+    format!("{title}; {} with this set", counted(options, "option", "options"))
+}
+
+/// Two that do not go together.
+pub(crate) fn pair([one, other]: &[String; 2], why: &str) -> String {
+    format!("{one} and {other}: {why}")
+}
+
+/// Rows without candidates.
+pub(crate) fn without(rows: &[String]) -> String {
+    format!("Nothing in the list for {}: taken as the room asks for it.", rows.join(", "))
+}
+
+/// Candidates without a price.
+pub(crate) fn unpriced(names: &[String]) -> String {
+    format!("Left aside, for they have no price: {}.", names.join(", "))
+}
+
+/// How much was solved, and whether nothing better can be.
+pub(crate) fn solved(solved: usize, proven: bool) -> String {
+    let solved = counted(solved, "set", "sets");
+    if proven {
+        format!("{solved} solved; every other one costs too much, holds what does not fit, or stands behind.")
+    } else {
+        format!(
+            "{solved} solved, the cheapest first; there are more than are looked at, and a better one may be among them."
+        )
+    }
+}

@@ -1,0 +1,79 @@
+//! What is carried: a piece as one box, or as the parts that it comes in.
+
+use crate::listing::ListedPiece;
+use crate::piece::{Piece, PieceKind};
+
+/// A piece to be carried in.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Load {
+    /// The piece's name.
+    pub name: String,
+    /// Each part that is carried by itself; none: it is rolled or so small that no door stops it.
+    pub parts: Vec<LoadPart>,
+}
+
+/// A box that is carried.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LoadPart {
+    /// What it is called: the piece's name, or `sofa, part 2`.
+    pub name: String,
+    /// Width, depth and height as it stands in the room, mm.
+    pub sides: [f64; 3],
+    /// The narrowest its profile passes when tilted about its length, mm, as its maker says.
+    pub diagonal_depth: Option<f64>,
+}
+
+impl Load {
+    /// A piece of a brief at these sizes (width, return, depth; mm). A corner sofa is taken to come as its two runs; a
+    /// rug rolled.
+    #[must_use]
+    pub fn of(piece: &Piece, width: f64, return_length: Option<f64>, depth: f64) -> Self {
+        let (name, height) = (piece.name.clone(), piece.height);
+        if piece.kind == PieceKind::Rug {
+            return Self { name, parts: Vec::new() };
+        }
+        let parts = match return_length {
+            Some(other) => two_runs(&name, [width, other], depth, height),
+            None => vec![LoadPart { name: name.clone(), sides: [width, depth, height], diagonal_depth: None }],
+        };
+        Self { name, parts }
+    }
+
+    /// A listed piece, its legs off where they come off, in its parts where it comes in parts. `height`: where the list
+    /// does not say, mm.
+    #[must_use]
+    pub fn of_listed(piece: &ListedPiece, height: f64) -> Self {
+        let name = piece.name.clone();
+        if piece.kind == PieceKind::Rug {
+            return Self { name, parts: Vec::new() };
+        }
+        let height = piece.height.unwrap_or(height);
+        let height = (height - piece.legs_off.unwrap_or(0.0)).max(height / 10.0);
+        let parts = match (piece.parts.as_slice(), piece.return_length) {
+            ([], Some(other)) => two_runs(&name, [piece.width, other], piece.depth, height),
+            ([], None) => {
+                let sides = [piece.width, piece.depth, height];
+                vec![LoadPart { name: name.clone(), sides, diagonal_depth: piece.diagonal_depth }]
+            }
+            (parts, _) => {
+                let part = |(place, part): (usize, &crate::listing::Part)| LoadPart {
+                    name: format!("{name}, part {}", place + 1),
+                    sides: part.sides,
+                    diagonal_depth: None,
+                };
+                parts.iter().enumerate().map(part).collect()
+            }
+        };
+        Self { name, parts }
+    }
+}
+
+/// The return is taken whole, the corner counted in both runs: which of them carries it is not known.
+fn two_runs(name: &str, [main, other]: [f64; 2], depth: f64, height: f64) -> Vec<LoadPart> {
+    let run = |what: &str, length: f64| LoadPart {
+        name: format!("{name}, {what}"),
+        sides: [length, depth, height],
+        diagonal_depth: None,
+    };
+    vec![run("main run", main), run("return", other)]
+}

@@ -1,0 +1,137 @@
+//! The way in: what a piece must pass between the street and the room, and the boxes that are carried along it.
+//!
+//! Here live the points of a way as measured, the reading of them out of a scenario or a file of their own, and what is
+//! carried. Whether it passes is the solver's to say.
+
+mod load;
+mod read;
+pub(crate) mod resolve;
+pub(crate) mod row;
+
+pub use load::{Load, LoadPart};
+pub use read::{WayFile, read};
+
+use crate::piece::Dimension;
+
+/// The way from the street to the room.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Way {
+    /// What must be passed, from the street on.
+    pub points: Vec<WayPoint>,
+    /// How far off a measured length of it may be, mm: every width and height counts as so much less.
+    pub measured_within: f64,
+    /// What was assumed where nothing was given.
+    pub assumed: Vec<String>,
+    /// Sizes of pieces that were lowered to what can be carried in; filled in by the solver.
+    pub capped: Vec<Capped>,
+}
+
+/// A size that the way holds.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Capped {
+    /// Place of the piece in the brief.
+    pub piece: usize,
+    /// The size.
+    pub dimension: Dimension,
+    /// The point of the way that holds it, by name.
+    pub by: String,
+}
+
+/// Something to be passed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WayPoint {
+    /// Its name in the words of the house, unique on the way.
+    pub name: String,
+    /// What it is.
+    pub kind: PointKind,
+}
+
+/// What is to be passed; lengths mm, angles radians.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum PointKind {
+    /// A doorway, with its clear width and height.
+    Door {
+        /// Between the stop and the open leaf.
+        width: f64,
+        /// From the threshold to the head.
+        height: f64,
+        /// Width of the hall along it, where one must turn to go through.
+        from: Option<f64>,
+    },
+    /// A straight hall.
+    Hall {
+        /// At its narrowest.
+        width: f64,
+        /// Its ceiling; `None`: high enough for anything.
+        ceiling: Option<f64>,
+    },
+    /// A turn at a right angle from one hall into another.
+    Turn {
+        /// Width of the hall that one comes from.
+        from: f64,
+        /// Width of the hall that one goes into.
+        to: f64,
+        /// Its ceiling; `None`: high enough for anything.
+        ceiling: Option<f64>,
+    },
+    /// A straight flight.
+    Stairs {
+        /// Between wall and handrail.
+        width: f64,
+        /// Straight up from the line of the nosings.
+        headroom: f64,
+        /// Of the line of the nosings.
+        pitch: f64,
+    },
+    /// A landing on which one turns.
+    Landing {
+        /// Which way the stairs go on.
+        turn: LandingTurn,
+        /// Width of the flight that one comes from.
+        from: f64,
+        /// Along the way that one comes.
+        depth: f64,
+        /// Across it: of a half turn both flights and the well.
+        width: f64,
+        /// Its ceiling; `None`: high enough for anything.
+        ceiling: Option<f64>,
+    },
+    /// A lift.
+    Lift {
+        /// Clear width of its door.
+        door: f64,
+        /// Clear height of its door.
+        height: f64,
+        /// Of the car, side to side.
+        width: f64,
+        /// Of the car, door to back.
+        depth: f64,
+        /// Of the car.
+        ceiling: Option<f64>,
+    },
+}
+
+/// How far one turns on a landing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Deserialize, schemars::JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum LandingTurn {
+    /// A quarter turn, to the left or right.
+    Quarter,
+    /// Back the way one came.
+    Half,
+}
+
+impl PointKind {
+    /// The kind as a file writes it.
+    #[must_use]
+    pub const fn key(&self) -> &'static str {
+        match self {
+            Self::Door { .. } => "door",
+            Self::Hall { .. } => "hall",
+            Self::Turn { .. } => "turn",
+            Self::Stairs { .. } => "stairs",
+            Self::Landing { .. } => "landing",
+            Self::Lift { .. } => "lift",
+        }
+    }
+}

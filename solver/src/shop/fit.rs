@@ -1,0 +1,160 @@
+//! One candidate against the room, all other pieces as they were asked for.
+
+use elbowroom_model::listing::ListedPiece;
+use elbowroom_model::{Brief, Dimension, PieceKind, SizeRange};
+
+use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits};
+use super::rows::{Row, stand_in, suits};
+use super::trial::{fits, with, with_range};
+use crate::arrangement::enumerate;
+use crate::outcome::{OptionFound, Outcome};
+use crate::routes::Floor;
+use crate::search::{Aim, Effort, RoomGround, search};
+use crate::site::Site;
+use crate::way::of_a_list;
+use crate::{Limits, Unwatched, rank, sizes};
+
+/// How fine a miss is found, mm.
+const FINE: f64 = 1.0;
+/// How far it is looked for room that is left, mm.
+const FAR: f64 = 600.0;
+/// Nodes that looking for room left may take.
+const NODES: usize = 400;
+/// A size is beyond what was asked by more than this, mm: less is rounding.
+const JUST: f64 = 0.5;
+
+/// `candidate` as the piece of the room that it suits best. `brief`: as asked, `by_the_way`: without what the way holds.
+pub(super) fn candidate(brief: &Brief, by_the_way: &Brief, rows: &[Row], candidate: &ListedPiece) -> CandidateFound {
+    let of_its_kind: Vec<&Row> = rows.iter().filter(|row| row.kind == candidate.kind).collect();
+    let tried = of_its_kind.iter().map(|row| against(brief, by_the_way, row, candidate));
+    let best = tried.reduce(|best, one| if is_better(&one, &best) { one } else { best });
+    best.unwrap_or_else(|| {
+        let kind = candidate.kind.words();
+        CandidateFound { why_not: Some(format!("The room asks for no {kind}.")), ..unseen(brief, candidate) }
+    })
+}
+
+/// Whether `one` fits better than `other`: at all, then by the score of its best option.
+fn is_better(one: &CandidateFound, other: &CandidateFound) -> bool {
+    let score = |found: &CandidateFound| found.options.first().map_or(-1.0, |option| option.score);
+    score(one) > score(other)
+}
+
+/// What is known of a candidate before it is tried.
+fn unseen(brief: &Brief, candidate: &ListedPiece) -> CandidateFound {
+    let usual = brief.pieces.iter().find(|piece| piece.kind == candidate.kind).map_or(0.0, |piece| piece.height);
+    CandidateFound {
+        name: candidate.name.clone(),
+        line: candidate.line,
+        kind: candidate.kind,
+        width: candidate.width,
+        return_length: candidate.return_length,
+        depth: candidate.depth,
+        price: candidate.price,
+        row: None,
+        beyond: Vec::new(),
+        way: brief.way.as_ref().map(|way| of_a_list(way, candidate, usual)),
+        fits: false,
+        options: Vec::new(),
+        left: Vec::new(),
+        misses: Vec::new(),
+        why_not: None,
+        remedies: Vec::new(),
+    }
+}
+
+fn against(brief: &Brief, by_the_way: &Brief, row: &Row, candidate: &ListedPiece) -> CandidateFound {
+    let unseen = CandidateFound {
+        row: Some(row.name(brief)),
+        beyond: beyond(brief, row, candidate),
+        ..unseen(brief, candidate)
+    };
+    let Some(piece) = row.piece(by_the_way) else { return unseen };
+    if !row.enough(candidate) {
+        let why = format!("The room asks for {} alike, and {} are in hand.", row.pieces.len(), candidate.count);
+        return CandidateFound { why_not: Some(why), ..unseen };
+    }
+    if !suits(piece, candidate) {
+        let why = "Its return is on the other hand than the one asked for.".to_owned();
+        return CandidateFound { why_not: Some(why), ..unseen };
+    }
+    let placed = with(by_the_way, row, &stand_in(piece, candidate));
+    let outcome = rank(&placed, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+    match outcome.options.first() {
+        Some(best) => {
+            let left = left(&placed, row, candidate, best);
+            CandidateFound { fits: true, options: options(&outcome), left, ..unseen }
+        }
+        None => {
+            let misses = misses(&placed, row, candidate);
+            CandidateFound { misses, remedies: outcome.remedies, ..unseen }
+        }
+    }
+}
+
+fn options(outcome: &Outcome) -> Vec<OptionFits> {
+    let fits =
+        |option: &OptionFound| OptionFits { key: option.key.clone(), title: option.title.clone(), score: option.score };
+    outcome.options.iter().map(fits).collect()
+}
+
+/// Sizes beyond what was asked for.
+fn beyond(brief: &Brief, row: &Row, candidate: &ListedPiece) -> Vec<Beyond> {
+    let Some(piece) = row.piece(brief) else { return Vec::new() };
+    let beyond = |dimension: Dimension| {
+        let (size, range) = (candidate.size(dimension)?, piece.range(dimension)?);
+        let by = if size > range.most { size - range.most } else { (size - range.least).min(0.0) };
+        (by.abs() > JUST).then_some(Beyond { dimension, by })
+    };
+    piece.dimensions().into_iter().filter_map(beyond).collect()
+}
+
+/// How much larger the candidate could be in its best option, each dimension by itself, all other pieces at their least.
+fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &OptionFound) -> Vec<Left> {
+    // What comes in steps, or lies flat, is no question of a centimetre.
+    if candidate.kind == PieceKind::Rug {
+        return Vec::new();
+    }
+    let (Some(id), Some(piece)) = (row.pieces.first(), row.piece(placed)) else { return Vec::new() };
+    let left = |dimension: Dimension| {
+        let size = candidate.size(dimension)?;
+        let range = SizeRange { least: size, usual: size, most: size + FAR };
+        let free = with_range(placed, row, dimension, range);
+        let by = most_in(&free, *id, dimension, best)? - size;
+        Some(Left { dimension, by: by.max(0.0), or_more: by > FAR - FINE })
+    };
+    piece.dimensions().into_iter().filter_map(left).collect()
+}
+
+/// The most that `dimension` of the piece `id` can be in the arrangement of `option`.
+fn most_in(free: &Brief, id: usize, dimension: Dimension, option: &OptionFound) -> Option<f64> {
+    let site = Site::of(free);
+    let (room, floor) = (RoomGround::of(free, &site), Floor::of(free, &site));
+    let enumeration = enumerate(free, &site);
+    let arrangement = enumeration.arrangements.iter().find(|arrangement| arrangement.key == option.key)?;
+    let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
+    let found = search(&room, &floor, arrangement, effort).found?;
+    let (most, _) = sizes::alone((&room, &floor), arrangement, &found.layout, (id, dimension), NODES)?;
+    Some(most)
+}
+
+/// Each dimension that, less by so much and by itself, would make the candidate fit; the least first.
+fn misses(placed: &Brief, row: &Row, candidate: &ListedPiece) -> Vec<Miss> {
+    let Some(piece) = row.piece(placed) else { return Vec::new() };
+    let miss = |dimension: Dimension| {
+        let size = candidate.size(dimension)?;
+        let holds = |size: f64| fits(&with_range(placed, row, dimension, SizeRange::fixed(size)));
+        let (mut fails, mut good) = (size, size / 4.0);
+        if !holds(good) {
+            return None;
+        }
+        while fails - good > FINE {
+            let middle = f64::midpoint(fails, good);
+            if holds(middle) { good = middle } else { fails = middle }
+        }
+        Some(Miss { dimension, by: size - good })
+    };
+    let mut misses: Vec<Miss> = piece.dimensions().into_iter().filter_map(miss).collect();
+    misses.sort_by(|one, other| one.by.total_cmp(&other.by));
+    misses
+}

@@ -1,0 +1,108 @@
+//! The pieces of a room that candidates can stand for: one row for each, or for several alike.
+
+use elbowroom_model::listing::ListedPiece;
+use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceKind, SizeRange};
+
+use super::found::RowFound;
+
+/// A row of the room.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Row {
+    /// Places in the brief.
+    pub(super) pieces: Vec<usize>,
+    pub(super) kind: PieceKind,
+    pub(super) needed: bool,
+}
+
+/// The rows of `brief`, in its order.
+pub(super) fn rows(brief: &Brief) -> Vec<Row> {
+    let mut rows: Vec<Row> = Vec::new();
+    for (id, piece) in brief.pieces.iter().enumerate() {
+        match piece.alike.filter(|first| *first != id) {
+            Some(first) => {
+                if let Some(row) = rows.iter_mut().find(|row| row.pieces.first() == Some(&first)) {
+                    row.pieces.push(id);
+                }
+            }
+            None => rows.push(Row { pieces: vec![id], kind: piece.kind, needed: piece.needed }),
+        }
+    }
+    rows
+}
+
+impl Row {
+    /// The first of its pieces.
+    pub(super) fn piece<'a>(&self, brief: &'a Brief) -> Option<&'a Piece> {
+        brief.pieces.get(*self.pieces.first()?)
+    }
+
+    /// Its name.
+    pub(super) fn name(&self, brief: &Brief) -> String {
+        self.piece(brief).map(|piece| piece.name.clone()).unwrap_or_default()
+    }
+
+    /// As results tell it.
+    pub(super) fn found(&self, brief: &Brief) -> RowFound {
+        RowFound { name: self.name(brief), kind: self.kind, count: self.pieces.len(), needed: self.needed }
+    }
+
+    /// Whether so many of `candidate` are in hand, and its hand is one of those asked for.
+    pub(super) fn can_be(&self, brief: &Brief, candidate: &ListedPiece) -> bool {
+        candidate.kind == self.kind
+            && self.enough(candidate)
+            && self.piece(brief).is_some_and(|it| suits(it, candidate))
+    }
+
+    /// Whether there are as many of it as the row asks for.
+    pub(super) fn enough(&self, candidate: &ListedPiece) -> bool {
+        candidate.count as usize >= self.pieces.len()
+    }
+}
+
+/// Whether a corner sofa of the candidate's hand is asked for.
+pub(super) fn suits(piece: &Piece, candidate: &ListedPiece) -> bool {
+    piece.hands.is_empty() || !hands(piece, candidate).is_empty()
+}
+
+fn hands(piece: &Piece, candidate: &ListedPiece) -> Vec<Hand> {
+    piece.hands.iter().copied().filter(|hand| candidate.hands.contains(hand)).collect()
+}
+
+/// `piece` as the candidate is: its sizes and no others.
+pub(super) fn stand_in(piece: &Piece, candidate: &ListedPiece) -> Piece {
+    Piece {
+        width: SizeRange::fixed(candidate.width),
+        depth: SizeRange::fixed(candidate.depth),
+        return_length: piece.return_length.and(candidate.return_length).map(SizeRange::fixed),
+        steps: Vec::new(),
+        square: false,
+        height: candidate.height.filter(|_| piece.kind != PieceKind::Rug).unwrap_or(piece.height),
+        screen: candidate.screen.or(piece.screen),
+        hands: hands(piece, candidate),
+        chaise: candidate.chaise.unwrap_or(piece.chaise),
+        seats: candidate.seats.or(piece.seats),
+        needed: true,
+        ..piece.clone()
+    }
+}
+
+/// `piece` no larger in any way than the least of `candidates`: where not even this fits, none of them does.
+pub(super) fn least_of(piece: &Piece, candidates: &[&ListedPiece]) -> Piece {
+    let least = |of: fn(&ListedPiece) -> Option<f64>| candidates.iter().filter_map(|one| of(one)).reduce(f64::min);
+    let fixed = |range: SizeRange, of: fn(&ListedPiece) -> Option<f64>| least(of).map_or(range, SizeRange::fixed);
+    let height = least(|one| one.height).map_or(piece.height, |height| {
+        if candidates.iter().any(|one| one.height.is_none()) { height.min(piece.height) } else { height }
+    });
+    let either = piece.hands.iter().copied().filter(|hand| candidates.iter().any(|one| one.hands.contains(hand)));
+    Piece {
+        width: fixed(piece.width, |one| one.size(Dimension::Width)),
+        depth: fixed(piece.depth, |one| one.size(Dimension::Depth)),
+        return_length: piece.return_length.map(|range| fixed(range, |one| one.size(Dimension::Return))),
+        steps: Vec::new(),
+        square: false,
+        height: if piece.kind == PieceKind::Rug { piece.height } else { height },
+        screen: None,
+        hands: either.collect(),
+        ..piece.clone()
+    }
+}

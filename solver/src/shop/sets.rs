@@ -1,0 +1,411 @@
+//! The best sets of one candidate for each row, exactly: branch and bound over the candidates.
+//!
+//! A node has its first rows decided. It is dropped where its price, with the least that the other rows can cost, is over
+//! the budget; where two of its candidates do not go together; and where they do not fit with all other rows at the least
+//! of their candidates, since what is smaller keeps every gap. Nodes come by their bound (price, or how well their pieces
+//! can still be liked), so in these orders the search ends with as many sets as were asked for; by score, for which no
+//! part of a set says anything, every set that is left is solved.
+
+use std::cmp::Reverse;
+use std::collections::BinaryHeap;
+
+use elbowroom_model::Brief;
+use elbowroom_model::listing::{ListedPiece, Money};
+use rayon::prelude::*;
+
+use super::found::{SetFound, SetPiece, SetsFound};
+use super::pairs::{Pairs, Seat, at_fault};
+use super::rows::{Row, least_of, stand_in};
+use super::trial::{may_fit, with};
+use super::{Effort, Order, SetsAsked, Watch};
+use crate::refusal::without;
+use crate::{Limits, Unwatched, rank};
+
+/// Sets that are solved side by side.
+const ABREAST: usize = 16;
+/// Nodes that are looked at for each set that may be solved, so that hostile lists end too.
+const NODES_FOR_A_SET: usize = 40;
+
+/// What all sets of a room share.
+#[derive(Debug)]
+pub(super) struct Ground<'a> {
+    pub(super) brief: &'a Brief,
+    pub(super) rows: &'a [Row],
+    pub(super) candidates: &'a [ListedPiece],
+    /// Whether each candidate gets in.
+    pub(super) gets_in: &'a [bool],
+}
+
+/// One row's choices.
+#[derive(Debug)]
+struct Choices {
+    row: usize,
+    /// Candidates, by their place; `None`: the row is left out.
+    of: Vec<Option<usize>>,
+}
+
+impl Ground<'_> {
+    /// The candidates for `row`.
+    fn candidates_for(&self, row: usize) -> Vec<usize> {
+        let Some(of) = self.rows.get(row) else { return Vec::new() };
+        let can_be = |(place, candidate): &(usize, &ListedPiece)| {
+            self.gets_in.get(*place).copied().unwrap_or(true) && of.can_be(self.brief, candidate)
+        };
+        self.candidates.iter().enumerate().filter(can_be).map(|(place, _)| place).collect()
+    }
+
+    /// The brief with these rows decided, and each other one at the least of its candidates.
+    pub(super) fn brief_of(&self, seats: &[Seat]) -> Brief {
+        let mut brief = self.brief.clone();
+        for (place, row) in self.rows.iter().enumerate() {
+            let Some(piece) = row.piece(self.brief) else { continue };
+            let seat = seats.iter().find(|(row, _)| *row == place);
+            if let Some(candidate) = seat.and_then(|(_, candidate)| self.candidates.get(*candidate)) {
+                brief = with(&brief, row, &stand_in(piece, candidate));
+            } else {
+                let all = self.candidates_for(place);
+                let all: Vec<&ListedPiece> = all.iter().filter_map(|one| self.candidates.get(*one)).collect();
+                if !all.is_empty() {
+                    brief = with(&brief, row, &least_of(piece, &all));
+                }
+            }
+        }
+        brief
+    }
+
+    /// The brief with these rows decided, and each other one as it was asked for.
+    pub(super) fn brief_as_asked(&self, seats: &[Seat]) -> Brief {
+        seats.iter().fold(self.brief.clone(), |brief, (row, candidate)| {
+            let decided = self.rows.get(*row).zip(self.candidates.get(*candidate));
+            match decided.and_then(|(row, candidate)| Some((row, row.piece(self.brief)?, candidate))) {
+                Some((row, piece, candidate)) => with(&brief, row, &stand_in(piece, candidate)),
+                None => brief,
+            }
+        })
+    }
+
+    /// The brief of a whole set.
+    fn brief_of_set(&self, choices: &[Choices], chosen: &[Option<usize>]) -> Brief {
+        let mut brief = self.brief.clone();
+        let mut gone: Vec<usize> = Vec::new();
+        for (choice, candidate) in choices.iter().zip(chosen) {
+            let Some(row) = self.rows.get(choice.row) else { continue };
+            match candidate.and_then(|candidate| self.candidates.get(candidate)).zip(row.piece(self.brief)) {
+                Some((candidate, piece)) => brief = with(&brief, row, &stand_in(piece, candidate)),
+                None => gone.extend(&row.pieces),
+            }
+        }
+        gone.sort_unstable();
+        gone.into_iter().rev().fold(brief, |brief, id| without(&brief, id))
+    }
+}
+
+/// The best sets.
+pub(super) fn sets(ground: &Ground<'_>, asked: &SetsAsked, effort: Effort, watch: &dyn Watch) -> SetsFound {
+    let search = Search::of(ground, asked);
+    let mut found = search.run(effort, watch);
+    found.without = search.without();
+    if found.sets.is_empty() && found.proven {
+        search.tell_impossible(&mut found, effort, watch);
+    }
+    found
+}
+
+/// A node of the search: the choices of its first rows.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+struct Node {
+    /// Bound, the lower the better; then the choices, so that equal bounds keep the list's order.
+    bound: u64,
+    chosen: Vec<usize>,
+}
+
+struct Search<'a> {
+    ground: &'a Ground<'a>,
+    asked: &'a SetsAsked,
+    choices: Vec<Choices>,
+    unpriced: Vec<usize>,
+    pairs: Pairs,
+}
+
+impl<'a> Search<'a> {
+    fn of(ground: &'a Ground<'a>, asked: &'a SetsAsked) -> Self {
+        let priced = asked.budget.is_some() || asked.order == Order::Price;
+        let (mut choices, mut unpriced) = (Vec::new(), Vec::new());
+        for (row, of) in ground.rows.iter().enumerate() {
+            let all = ground.candidates_for(row);
+            let known = |place: &usize| !priced || ground.candidates.get(*place).is_some_and(|one| one.price.is_some());
+            unpriced.extend(all.iter().copied().filter(|place| !known(place)));
+            let mut of_row: Vec<Option<usize>> = all.into_iter().filter(known).map(Some).collect();
+            if of_row.is_empty() && !of.needed {
+                continue;
+            }
+            if !of.needed {
+                of_row.push(None);
+            }
+            if !of_row.is_empty() {
+                choices.push(Choices { row, of: of_row });
+            }
+        }
+        unpriced.sort_unstable();
+        unpriced.dedup();
+        // Rows with few choices first: what they rule out is ruled out early.
+        choices.sort_by_key(|choice| (choice.of.len(), choice.row));
+        Self { ground, asked, choices, unpriced, pairs: Pairs::default() }
+    }
+
+    /// Names of the rows that the list has nothing for.
+    fn without(&self) -> Vec<String> {
+        let is_chosen = |place: usize| self.choices.iter().any(|choice| choice.row == place);
+        let rows = self.ground.rows.iter().enumerate().filter(|(place, _)| !is_chosen(*place));
+        rows.map(|(_, row)| row.name(self.ground.brief)).collect()
+    }
+
+    fn run(&self, effort: Effort, watch: &dyn Watch) -> SetsFound {
+        let mut heap: BinaryHeap<Reverse<Node>> = BinaryHeap::new();
+        if !self.choices.is_empty() {
+            heap.push(Reverse(Node { bound: self.bound(&[]), chosen: Vec::new() }));
+        }
+        let (mut found, mut solved, mut looked_at) = (Vec::new(), 0, 0);
+        let mut abreast: Vec<Node> = Vec::new();
+        let mut proven = true;
+        while let Some(Reverse(node)) = heap.pop() {
+            looked_at += 1;
+            if node.chosen.len() == self.choices.len() {
+                abreast.push(node);
+            } else {
+                heap.extend(self.children(&node).into_iter().map(Reverse));
+            }
+            if abreast.len() >= ABREAST || heap.is_empty() {
+                solved += abreast.len();
+                found.extend(self.solved(&abreast, watch));
+                abreast.clear();
+                if self.asked.order != Order::Score && self.is_settled(&found, heap.peek()) {
+                    break;
+                }
+            }
+            if solved + abreast.len() >= effort.sets || looked_at >= effort.sets.saturating_mul(NODES_FOR_A_SET) {
+                proven = heap.is_empty();
+                solved += abreast.len();
+                found.extend(self.solved(&abreast, watch));
+                break;
+            }
+        }
+        found.sort_by(|(one, a), (other, b)| self.compare(one, other).then_with(|| a.chosen.cmp(&b.chosen)));
+        let sets = found.into_iter().map(|(set, _)| set).take(self.asked.top).collect();
+        let name = |place: &usize| self.ground.candidates.get(*place).map(|candidate| candidate.name.clone());
+        SetsFound {
+            sets,
+            solved,
+            proven,
+            impossible: None,
+            pairs: Vec::new(),
+            cheapest: None,
+            without: Vec::new(),
+            unpriced: self.unpriced.iter().filter_map(name).collect(),
+        }
+    }
+
+    /// Whether as many sets as are asked for have a bound below that of everything still to come.
+    fn is_settled(&self, found: &[(SetFound, Node)], next: Option<&Reverse<Node>>) -> bool {
+        let mut bounds: Vec<u64> = found.iter().map(|(_, node)| node.bound).collect();
+        bounds.sort_unstable();
+        let last = self.asked.top.checked_sub(1).and_then(|place| bounds.get(place));
+        last.is_some_and(|last| next.is_none_or(|Reverse(node)| node.bound > *last))
+    }
+
+    /// The nodes with one row more decided that may still hold a set.
+    fn children(&self, node: &Node) -> Vec<Node> {
+        let Some(choice) = self.choices.get(node.chosen.len()) else { return Vec::new() };
+        let each = (0..choice.of.len()).into_par_iter().filter_map(|which| {
+            let mut chosen = node.chosen.clone();
+            chosen.push(which);
+            let child = Node { bound: self.bound(&chosen), chosen };
+            self.may_hold(&child).then_some(child)
+        });
+        each.collect()
+    }
+
+    /// Candidates of a node, a row each; a row left out has none.
+    fn seats(&self, node: &Node) -> Vec<Seat> {
+        let seat = |(choice, which): (&Choices, &usize)| Some((choice.row, (*choice.of.get(*which)?)?));
+        self.choices.iter().zip(&node.chosen).filter_map(seat).collect()
+    }
+
+    fn may_hold(&self, node: &Node) -> bool {
+        let seats = self.seats(node);
+        let affordable = self.asked.budget.is_none_or(|budget| self.least_price(&node.chosen) <= budget.hundredths);
+        if !affordable || !self.enough(&seats) {
+            return false;
+        }
+        let last_is_left_out = node.chosen.last().is_some_and(|which| {
+            self.choices.get(node.chosen.len() - 1).and_then(|choice| choice.of.get(*which)) == Some(&None)
+        });
+        let Some((last, before)) = seats.split_last() else { return true };
+        if last_is_left_out {
+            return true;
+        }
+        let ground = self.ground;
+        if before.is_empty() {
+            return may_fit(&ground.brief_of(&[*last]));
+        }
+        before.iter().all(|other| self.pairs.may_go(ground, *other, *last))
+            && (before.len() < 2 || node.chosen.len() == self.choices.len() || may_fit(&ground.brief_of(&seats)))
+    }
+
+    /// Whether no candidate is used more often than it is in hand.
+    fn enough(&self, seats: &[Seat]) -> bool {
+        seats.iter().all(|(_, candidate)| {
+            let used = seats.iter().filter(|(_, other)| other == candidate);
+            let used: usize = used.filter_map(|(row, _)| self.ground.rows.get(*row)).map(|row| row.pieces.len()).sum();
+            self.ground.candidates.get(*candidate).is_some_and(|it| it.count as usize >= used)
+        })
+    }
+
+    /// What a choice costs, all of its row.
+    fn price(&self, choice: &Choices, which: usize) -> u64 {
+        let candidate = choice.of.get(which).copied().flatten().and_then(|place| self.ground.candidates.get(place));
+        let count = self.ground.rows.get(choice.row).map_or(1, |row| row.pieces.len() as u64);
+        candidate.and_then(|candidate| candidate.price).map_or(0, |price| price.hundredths.saturating_mul(count))
+    }
+
+    /// The least that a set with these first choices costs.
+    fn least_price(&self, chosen: &[usize]) -> u64 {
+        let each = self.choices.iter().enumerate().map(|(place, choice)| match chosen.get(place) {
+            Some(which) => self.price(choice, *which),
+            None => (0..choice.of.len()).map(|which| self.price(choice, which)).min().unwrap_or(0),
+        });
+        each.fold(0, u64::saturating_add)
+    }
+
+    /// How well a choice is liked, in thousandths of a point; what has no score is liked by half.
+    fn liking(&self, choice: &Choices, which: usize) -> u64 {
+        let candidate = choice.of.get(which).copied().flatten().and_then(|place| self.ground.candidates.get(place));
+        // A score is 0 to 100.
+        candidate.map_or(0, |candidate| (candidate.score.unwrap_or(50.0) * 1000.0).round() as u64)
+    }
+
+    /// The lower, the better; never above that of any set which begins so.
+    fn bound(&self, chosen: &[usize]) -> u64 {
+        if self.asked.order != Order::Liking {
+            return self.least_price(chosen);
+        }
+        let most: u64 = self
+            .choices
+            .iter()
+            .enumerate()
+            .map(|(place, choice)| match chosen.get(place) {
+                Some(which) => self.liking(choice, *which),
+                None => (0..choice.of.len()).map(|which| self.liking(choice, which)).max().unwrap_or(0),
+            })
+            .sum();
+        u64::MAX - most
+    }
+
+    /// The sets of `nodes` that fit, each with its node.
+    fn solved(&self, nodes: &[Node], watch: &dyn Watch) -> Vec<(SetFound, Node)> {
+        let each = nodes.par_iter().map(|node| {
+            let found = self.set(node);
+            watch.solved(1);
+            found.map(|set| (set, node.clone()))
+        });
+        each.collect::<Vec<_>>().into_iter().flatten().collect()
+    }
+
+    fn set(&self, node: &Node) -> Option<SetFound> {
+        let ground = self.ground;
+        let chosen: Vec<Option<usize>> = self
+            .choices
+            .iter()
+            .zip(&node.chosen)
+            .map(|(choice, which)| choice.of.get(*which).copied().flatten())
+            .collect();
+        let brief = ground.brief_of_set(&self.choices, &chosen);
+        let mut outcome = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+        let options = outcome.options.len();
+        if options == 0 {
+            return None;
+        }
+        let option = outcome.options.swap_remove(0);
+        let seats = self.seats(node);
+        let priced = seats.iter().all(|(_, one)| ground.candidates.get(*one).is_some_and(|it| it.price.is_some()));
+        let scores: Vec<f64> = seats.iter().filter_map(|(_, one)| ground.candidates.get(*one)?.score).collect();
+        let mut pieces: Vec<(usize, SetPiece)> = self
+            .choices
+            .iter()
+            .zip(&chosen)
+            .filter_map(|(choice, candidate)| {
+                let row = ground.rows.get(choice.row)?;
+                let candidate = candidate.and_then(|place| ground.candidates.get(place)).map(|it| it.name.clone());
+                Some((choice.row, SetPiece { row: row.name(ground.brief), candidate, count: row.pieces.len() }))
+            })
+            .collect();
+        pieces.sort_by_key(|(row, _)| *row);
+        Some(SetFound {
+            pieces: pieces.into_iter().map(|(_, piece)| piece).collect(),
+            price: priced.then(|| Money { hundredths: self.least_price(&node.chosen) }),
+            liking: (!scores.is_empty()).then(|| scores.iter().sum::<f64>() / scores.len() as f64),
+            options,
+            option,
+        })
+    }
+
+    /// Best first: by what was asked, then by score, then by price.
+    fn compare(&self, one: &SetFound, other: &SetFound) -> std::cmp::Ordering {
+        let price = |set: &SetFound| set.price.map_or(u64::MAX, |price| price.hundredths);
+        let by_score = other.option.score.total_cmp(&one.option.score);
+        let by_price = price(one).cmp(&price(other));
+        let liked = |set: &SetFound| self.liked(set);
+        match self.asked.order {
+            Order::Score => by_score.then(by_price),
+            Order::Price => by_price.then(by_score),
+            Order::Liking => liked(other).cmp(&liked(one)).then(by_score).then(by_price),
+        }
+    }
+
+    /// How well the set is liked, as its bound counts it.
+    fn liked(&self, set: &SetFound) -> u64 {
+        let score = |piece: &SetPiece| {
+            let name = piece.candidate.as_ref()?;
+            let candidate = self.ground.candidates.iter().find(|candidate| candidate.name == *name)?;
+            Some((candidate.score.unwrap_or(50.0) * 1000.0).round() as u64)
+        };
+        set.pieces.iter().filter_map(score).sum()
+    }
+
+    /// Why there is no set.
+    fn tell_impossible(&self, found: &mut SetsFound, effort: Effort, watch: &dyn Watch) {
+        if self.choices.is_empty() {
+            found.impossible = Some("The list has no candidate for any piece of the room.".to_owned());
+            return;
+        }
+        if self.asked.budget.is_some() {
+            let free = SetsAsked { order: Order::Price, budget: None, top: 1 };
+            let cheapest = Search::of(self.ground, &free).run(effort, watch).sets.into_iter().next();
+            if let Some(cheapest) = cheapest {
+                found.impossible = Some("No set that fits is within the budget.".to_owned());
+                found.cheapest = Some(Box::new(cheapest));
+                return;
+            }
+        }
+        let rows: Vec<Vec<Seat>> = self.choices.iter().map(|choice| self.fitting(choice)).collect();
+        let none =
+            self.choices.iter().zip(&rows).find(|(choice, seats)| seats.is_empty() && !choice.of.contains(&None));
+        if let Some(row) = none.and_then(|(choice, _)| self.ground.rows.get(choice.row)) {
+            let name = row.name(self.ground.brief);
+            found.impossible = Some(format!("No candidate for {name} fits, all else as the room asks for it."));
+            return;
+        }
+        found.pairs = at_fault(self.ground, &rows);
+        found.impossible = Some(if found.pairs.is_empty() {
+            "Every two of the candidates that fit go together, and no whole set does.".to_owned()
+        } else {
+            "No set fits: these do not go together, all else as the room asks for it.".to_owned()
+        });
+    }
+
+    /// The candidates of a row that fit, all else as the room asks for it.
+    fn fitting(&self, choice: &Choices) -> Vec<Seat> {
+        let seats = choice.of.iter().flatten().map(|candidate| (choice.row, *candidate));
+        seats.filter(|seat| may_fit(&self.ground.brief_as_asked(&[*seat]))).collect()
+    }
+}

@@ -1,0 +1,61 @@
+//! Whether anything fits once candidates stand in their places.
+
+use elbowroom_model::{Brief, Dimension, SizeRange};
+
+use super::rows::Row;
+use crate::arrangement::enumerate;
+use crate::routes::Floor;
+use crate::search::{Aim, Effort, RoomGround, search};
+use crate::site::Site;
+
+/// Nodes that one arrangement may take when all that is asked is whether it fits.
+const NODES: usize = 500;
+
+/// `brief` with the pieces of `row` made into `piece`, each keeping its name.
+pub(super) fn with(brief: &Brief, row: &Row, piece: &elbowroom_model::Piece) -> Brief {
+    let mut changed = brief.clone();
+    for id in &row.pieces {
+        if let Some(place) = changed.pieces.get_mut(*id) {
+            *place = elbowroom_model::Piece { name: place.name.clone(), alike: place.alike, ..piece.clone() };
+        }
+    }
+    changed
+}
+
+/// Whether any arrangement has a layout; a search that ends before it is done counts as one that has.
+pub(super) fn may_fit(brief: &Brief) -> bool {
+    any(brief, true)
+}
+
+/// Whether any arrangement has a layout that was found.
+pub(super) fn fits(brief: &Brief) -> bool {
+    any(brief, false)
+}
+
+fn any(brief: &Brief, unknown: bool) -> bool {
+    let site = Site::of(brief);
+    let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
+    let effort = Effort { aim: Aim::Any, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
+    let enumeration = enumerate(brief, &site);
+    if unknown && enumeration.beyond > 0 {
+        return true;
+    }
+    enumeration.arrangements.iter().any(|arrangement| {
+        let searched = search(&room, &floor, arrangement, effort);
+        searched.found.is_some() || (unknown && !searched.is_complete)
+    })
+}
+
+/// `brief` with one dimension of `row` given this range.
+pub(super) fn with_range(brief: &Brief, row: &Row, dimension: Dimension, range: SizeRange) -> Brief {
+    let mut changed = brief.clone();
+    for id in &row.pieces {
+        let Some(piece) = changed.pieces.get_mut(*id) else { continue };
+        match dimension {
+            Dimension::Width => piece.width = range,
+            Dimension::Return => piece.return_length = piece.return_length.map(|_| range),
+            Dimension::Depth => piece.depth = range,
+        }
+    }
+    changed
+}

@@ -1,0 +1,107 @@
+//! What each point of the way asks of a box that is held in one way.
+
+use elbowroom_model::way::{LandingTurn, PointKind, WayPoint};
+use serde::Serialize;
+
+use super::held::Held;
+use super::turn::longest;
+
+/// What a point asks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Asks {
+    /// It must not be too wide.
+    Width,
+    /// It must not be too high.
+    Height,
+    /// It must not be too long to turn.
+    Turn,
+    /// It must not be too long for the car of a lift, or for a landing.
+    Length,
+    /// It must not be too high for the slope.
+    Headroom,
+}
+
+/// How one demand is met.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Clear {
+    pub(crate) asks: Asks,
+    /// What is left, mm; below 0: what is missing.
+    pub(crate) spare: f64,
+}
+
+/// What is missing by less than this is rounding, mm: what just fits passes.
+const JUST: f64 = 1e-6;
+
+impl Clear {
+    fn of(asks: Asks, has: f64, needs: f64) -> Self {
+        Self { asks, spare: has - needs }
+    }
+
+    /// The box passes.
+    pub(crate) fn passes(&self) -> bool {
+        self.spare >= -JUST
+    }
+}
+
+/// The demand of `point` that `held` meets worst, every clear width and height taken `within` less.
+pub(crate) fn clear(point: &WayPoint, held: Held, within: f64) -> Clear {
+    let less = |length: f64| length - within;
+    let ceiling = |ceiling: Option<f64>| ceiling.map(|it| Clear::of(Asks::Height, less(it), held.tall));
+    let all = match point.kind {
+        PointKind::Door { width, height, from } => {
+            let turn = from.map(|from| turned(less(from), less(width), held));
+            let straight = Clear::of(Asks::Width, less(width), held.short);
+            vec![Some(turn.unwrap_or(straight)), Some(Clear::of(Asks::Height, less(height), held.tall))]
+        }
+        PointKind::Hall { width, ceiling: high } => {
+            vec![Some(Clear::of(Asks::Width, less(width), held.short)), ceiling(high)]
+        }
+        PointKind::Turn { from, to, ceiling: high } => vec![Some(turned(less(from), less(to), held)), ceiling(high)],
+        PointKind::Stairs { width, headroom, pitch } => {
+            vec![
+                Some(Clear::of(Asks::Width, less(width), held.short)),
+                Some(Clear::of(Asks::Headroom, less(headroom), upward(held, pitch))),
+            ]
+        }
+        PointKind::Landing { turn, from, depth, width, ceiling: high } => {
+            // Of a half turn the piece lies along the landing between its two turns.
+            let along = (turn == LandingTurn::Half).then(|| Clear::of(Asks::Length, less(width), held.long));
+            vec![Some(turned(less(from), less(depth), held)), along, ceiling(high)]
+        }
+        PointKind::Lift { door, height, width, depth, ceiling: high } => {
+            vec![
+                Some(Clear::of(Asks::Height, less(height), held.tall)),
+                ceiling(high),
+                Some(in_car(less(door), less(width), less(depth), held)),
+            ]
+        }
+    };
+    let worst = all.into_iter().flatten().reduce(|worst, one| if one.spare < worst.spare { one } else { worst });
+    worst.unwrap_or(Clear { asks: Asks::Width, spare: f64::INFINITY })
+}
+
+fn turned(from: f64, to: f64, held: Held) -> Clear {
+    let narrow = from.min(to);
+    if held.short > narrow {
+        return Clear::of(Asks::Width, narrow, held.short);
+    }
+    Clear::of(Asks::Turn, longest(from, to, held.short), held.long)
+}
+
+/// What it takes straight up on a slope: carried along the slope, or held level; whichever is less.
+fn upward(held: Held, pitch: f64) -> f64 {
+    let along = held.tall / pitch.cos();
+    let level = |side: f64| held.tall + side * pitch.tan();
+    along.min(level(held.long)).min(level(held.short))
+}
+
+/// Straight in by the door and square to the walls, lengthways or sideways; whichever leaves more.
+fn in_car(door: f64, width: f64, depth: f64, held: Held) -> Clear {
+    let way = |across: f64, along: f64| {
+        let (wide, deep) = (Clear::of(Asks::Width, door.min(width), across), Clear::of(Asks::Length, depth, along));
+        if wide.spare < deep.spare { wide } else { deep }
+    };
+    let (lengthways, sideways) = (way(held.short, held.long), way(held.long, held.short));
+    if sideways.spare > lengthways.spare { sideways } else { lengthways }
+}

@@ -1,0 +1,62 @@
+//! The ways to hold a box.
+
+use elbowroom_model::way::LoadPart;
+use serde::Serialize;
+
+/// How a piece is held while it is carried, its length always level but on end.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Pose {
+    /// As it stands in the room.
+    Upright,
+    /// On its back.
+    Lying,
+    /// On one of its ends.
+    OnEnd,
+    /// Tipped about its length, by the diagonal depth that its maker gives.
+    Tilted,
+}
+
+impl Pose {
+    /// Every pose, the easier first.
+    pub const ALL: [Self; 4] = [Self::Upright, Self::Lying, Self::OnEnd, Self::Tilted];
+}
+
+/// A box as held: what it measures along and across the floor, and upward, mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Held {
+    /// The longer side on the floor.
+    pub(crate) long: f64,
+    /// The shorter side on the floor.
+    pub(crate) short: f64,
+    /// Upward.
+    pub(crate) tall: f64,
+}
+
+/// `part` held in `pose`; `None` where it cannot be.
+pub(crate) fn held(part: &LoadPart, pose: Pose) -> Option<Held> {
+    let [width, depth, height] = part.sides;
+    let (one, other, tall) = match pose {
+        Pose::Upright => (width, depth, height),
+        Pose::Lying => (width, height, depth),
+        Pose::OnEnd => (depth, height, width),
+        // Across it takes the diagonal depth; upward no more than the diagonal of its profile.
+        Pose::Tilted => (width, part.diagonal_depth?, depth.hypot(height)),
+    };
+    Some(Held { long: one.max(other), short: one.min(other), tall })
+}
+
+/// What it takes to bring a part from one pose into another where it is: room upward, and across where it rolls about
+/// its length; mm.
+pub(crate) fn to_turn_over(part: &LoadPart, from: Pose, to: Pose) -> (f64, f64) {
+    let [width, depth, height] = part.sides;
+    match (from, to) {
+        (from, to) if from == to => (0.0, 0.0),
+        (Pose::OnEnd, other) | (other, Pose::OnEnd) => {
+            // It tips up over an edge of its end, in the plane of its length and of what was upward.
+            let side = if other == Pose::Lying { depth } else { height };
+            (width.hypot(side), 0.0)
+        }
+        _ => (depth.hypot(height), depth.hypot(height)),
+    }
+}

@@ -1,0 +1,115 @@
+//! `shop`: the page, the spreadsheet, the JSON, and bad input.
+
+use std::fs;
+
+use serde_json::Value;
+use tempfile::tempdir;
+
+use crate::program::{root, run, run_with};
+
+const ROOM: &str = "\
+name: Back parlour
+units: cm
+measured_within: 0
+walls:
+  - { name: north, length: 380, holds: [{ kind: window, at: 100, width: 160, sill: 90, view: liked }] }
+  - { name: east, length: 320 }
+  - { name: south, length: 380, holds: [{ kind: door, name: hall door, at: 20, width: 85, hinge: left, swings: in, leads_to: entrance }] }
+  - { name: west, length: 320 }
+pieces:
+  - { kind: sofa, width: 150..260, depth: 80..105, height: 80 }
+  - { kind: coffee-table, width: 60..130, depth: 40..80 }
+clearances: { profile: snug }
+way:
+  - { kind: turn, name: bend, from: 105, to: 95, ceiling: 220 }
+";
+
+const LIST: &str = "kind;name;width (cm);depth (cm);height (cm);price EUR;score;colour\n\
+    sofa;Heron;160;85;80;450;60;grey\n\
+    sofa;=Gull/..\\x;210;95;80;699,50;90;red\n\
+    sofa;Great Heron;392;95;80;950,00;80;red\n\
+    coffee-table;Snipe;60;45;40;90;50;\n\
+    coffee-table;Plover;120;75;40;150;70;\n\
+    rug;Moss;200;140;;80;;\n";
+
+/// The program on the room and the list above.
+fn shop(args: &[&str]) -> crate::program::Ended {
+    let folder = tempdir().unwrap();
+    let list = folder.path().join("list.csv");
+    fs::write(&list, LIST).unwrap();
+    let mut ended = run_with(&[&["shop", "-", list.to_str().unwrap()], args].concat(), ROOM.as_bytes());
+    ended.stdout = ended.stdout.replace(folder.path().to_str().unwrap(), "");
+    ended
+}
+
+#[test]
+fn the_page_of_a_list() {
+    let ended = shop(&[]);
+    assert_eq!(ended.code, Some(0), "{}", ended.stderr);
+    insta::assert_snapshot!(ended.stdout);
+}
+
+#[test]
+fn the_page_of_sets() {
+    let ended = shop(&["--sets", "--top", "2", "--budget", "900"]);
+    assert_eq!(ended.code, Some(0), "{}", ended.stderr);
+    insta::assert_snapshot!(ended.stdout);
+    let none = shop(&["--sets", "--budget", "300"]);
+    assert_eq!(none.code, Some(3), "{}", none.stderr);
+    assert!(none.stdout.contains("The cheapest set that fits"), "{}", none.stdout);
+}
+
+#[test]
+fn the_spreadsheet_shows_formulas_and_does_not_run_them() {
+    let csv = shop(&["--csv"]).stdout;
+    assert!(csv.contains("\"'=Gull/..\\x\""), "{csv}");
+    assert_eq!(csv.lines().count(), 7, "{csv}");
+    let columns = |line: &str| {
+        csv::ReaderBuilder::new()
+            .has_headers(false)
+            .from_reader(line.as_bytes())
+            .records()
+            .next()
+            .unwrap()
+            .unwrap()
+            .len()
+    };
+    assert!(csv.lines().all(|line| columns(line) == 18), "{csv}");
+}
+
+#[test]
+fn the_json_has_every_candidate_and_the_layout_of_each_set() {
+    let json: Value = serde_json::from_str(&shop(&["--json", "--sets"]).stdout).unwrap();
+    assert_eq!(json["format"], "elbowroom-shop/1");
+    assert_eq!(json["candidates"].as_array().unwrap().len(), 6);
+    let best = &json["sets"]["sets"][0];
+    assert_eq!(best["option"]["pieces"].as_array().unwrap().len(), 2);
+    assert!(best["price"].as_f64().unwrap() > 500.0);
+    assert_eq!(shop(&["--json", "--sets"]).stdout, shop(&["--json", "--sets", "--threads", "1"]).stdout);
+}
+
+#[test]
+fn bad_input_is_told() {
+    assert_eq!(run(&["shop", "-", "-"]).code, Some(2));
+    let room = root().join("scenarios/canal-flat.yaml");
+    let room = room.to_str().unwrap();
+    for args in [&["shop", room, "no-such-list.csv"][..], &["shop", room, "x.csv", "--budget", "100"], &["shop", room]]
+    {
+        let ended = run(args);
+        assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{args:?}");
+    }
+    for budget in ["1,299", "lots", "-5"] {
+        let ended = run(&["shop", room, "x.csv", "--sets", "--budget", budget]);
+        assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{budget}");
+    }
+    let folder = tempdir().unwrap();
+    let list = folder.path().join("list.csv");
+    for bytes in
+        [&b"kind,name,width cm,depth cm\nsofa,\"Heron,2,3\n"[..], b"\xff\xfe\0", b"kind,width,depth\nsofa,1,2\n", b""]
+    {
+        fs::write(&list, bytes).unwrap();
+        let ended = run(&["shop", room, list.to_str().unwrap()]);
+        assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{bytes:?}");
+        assert!(ended.stderr.contains("to mend first"), "{}", ended.stderr);
+    }
+}

@@ -1,0 +1,96 @@
+//! With a way in, no size is larger than what gets in by it, and the result says what holds it.
+
+use elbowroom_model::way::Load;
+use elbowroom_model::{Brief, Dimension, scenario};
+use elbowroom_solver::way::{carried, most_that_gets_in};
+use elbowroom_solver::{Limits, Outcome};
+
+use crate::support::ranked::{figures, ranked_brief};
+use crate::support::remedied::remedied;
+
+const ROOM: &str = "
+units: cm
+measured_within: 0
+walls:
+  - { name: north, length: 600 }
+  - { name: east, length: 500 }
+  - { name: south, length: 600, holds: [{ kind: door, name: hall door, at: 20, width: 90, hinge: left, swings: out, leads_to: entrance }] }
+  - { name: west, length: 500 }
+pieces:
+  - { kind: sofa, width: 150..280, depth: 80..110, height: 90 }
+  - { kind: bookcase, name: books, width: 60..140, depth: 25..40, height: 200, needed: false }
+way:
+";
+
+fn room(way: &str) -> Brief {
+    let text = format!("{ROOM}{way}");
+    scenario::read(&text, None).unwrap_or_else(|faults| panic!("{faults:#?}"))
+}
+
+fn solved(brief: &Brief) -> Outcome {
+    ranked_brief(brief, Limits { shown: 3, ..Limits::default() })
+}
+
+const TURN: &str = "  - { kind: turn, name: landing, from: 110, to: 105, ceiling: 150 }\n";
+
+#[test]
+fn no_size_is_larger_than_what_gets_in_and_the_way_is_named() {
+    let brief = room(TURN);
+    let way = brief.way.clone().unwrap();
+    let most = most_that_gets_in(&way, &brief.pieces[0]).unwrap();
+    assert!(most[0] < 2800.0, "{most:?}");
+    let outcome = solved(&brief);
+    let mut named = 0;
+    for option in &outcome.options {
+        let sofa = option.pieces.iter().find(|piece| piece.name == "sofa").unwrap();
+        let (width, depth) = (figures(sofa, Dimension::Width), figures(sofa, Dimension::Depth));
+        assert!(width.together <= most[0] + 0.1 && depth.together <= most[2] + 0.1);
+        assert!(width.most <= most[0] + 0.1);
+        let load = Load::of(&brief.pieces[0], width.together - 0.1, None, depth.together - 0.1);
+        assert!(carried(&way, &load).gets_in);
+        named += usize::from(sofa.held_by.iter().any(|held| held.rule == "way" && held.by.contains("landing")));
+    }
+    assert!(named >= 1, "{:#?}", outcome.options[0].pieces[0].held_by);
+    assert!(outcome.notices.iter().any(|notice| notice.contains("Measure both the piece and the way twice")));
+}
+
+#[test]
+fn a_way_that_is_wide_enough_changes_nothing() {
+    let wide = room("  - { kind: turn, from: 400, to: 400 }\n");
+    let mut without = wide.clone();
+    without.way = None;
+    let (one, mut other) = (solved(&wide), solved(&without));
+    other.notices.clone_from(&one.notices);
+    assert_eq!(one, other);
+}
+
+#[test]
+fn what_may_go_is_left_out_and_what_may_not_stops_the_room() {
+    // The landing is too short for the bookcase, and too low for it on its feet.
+    let low = room(
+        "  - { kind: stairs, width: 120, headroom: 210, landing: { turn: half, depth: 140, width: 190, ceiling: 190 } }\n",
+    );
+    let outcome = solved(&low);
+    assert!(!outcome.options.is_empty());
+    assert!(outcome.options.iter().all(|option| option.pieces.iter().all(|piece| piece.name == "sofa")));
+    let told = outcome.notices.iter().any(|notice| notice.starts_with("books: does not get in"));
+    assert!(told, "{:?}", outcome.notices);
+    let narrow = room("  - { kind: door, name: slit, width: 75, height: 140 }\n");
+    let outcome = solved(&narrow);
+    assert!(outcome.options.is_empty());
+    let refused = &outcome.refused[0];
+    assert_eq!((refused.rule.as_str(), refused.short_by), ("way", Some(50.0)), "{refused:?}");
+    assert!(refused.why.contains("slit"), "{refused:?}");
+    let [remedy] = outcome.remedies.as_slice() else { panic!("{:?}", outcome.remedies) };
+    let eased = remedied(&narrow, remedy).unwrap();
+    assert!(!solved(&eased).options.is_empty(), "{remedy:?}");
+}
+
+#[test]
+fn the_room_s_own_door_ends_the_way() {
+    let brief = room(TURN);
+    let points: Vec<_> = brief.way.unwrap().points.into_iter().map(|point| point.name).collect();
+    assert_eq!(points, ["landing", "hall door"]);
+    let brief = room("  - { kind: door, room_door: hall door, height: 200 }\n");
+    assert_eq!(brief.way.unwrap().points.len(), 1);
+}

@@ -165,3 +165,37 @@ fn bad_command_lines_of_sheets_are_refused() {
         assert_eq!((nothing.code, nothing.stdout.as_str()), (Some(3), ""), "{nothing:?}");
     }
 }
+
+#[test]
+fn sheets_on_paper_are_whole_documents_of_the_paper_asked_for() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = root().join("tests/data/settled.yaml").display().to_string();
+    for (name, args) in [
+        ("tape.pdf", &["tape", &file][..]),
+        ("card.pdf", &["card", &file]),
+        ("three.pdf", &["card", &file, "--top", "3", "--paper", "letter"]),
+        ("compare.pdf", &["compare", &file, "1", "2", "3"]),
+    ] {
+        let path = folder.path().join(name).display().to_string();
+        let ended = run(&[args, &["-o", &path]].concat());
+        assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""), "{name}");
+        let bytes = std::fs::read(&path).unwrap();
+        assert!(bytes.starts_with(b"%PDF-") && bytes.len() < 1_000_000, "{name}: {}", bytes.len());
+        let again = folder.path().join(format!("again-{name}")).display().to_string();
+        run(&[args, &["-o", &again]].concat());
+        assert_eq!(std::fs::read(&again).unwrap(), bytes, "{name}: the same input gives the same bytes");
+    }
+}
+
+#[test]
+fn options_side_by_side_make_a_sheet_with_each_plan() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = root().join("tests/data/settled.yaml").display().to_string();
+    let path = folder.path().join("compare.svg").display().to_string();
+    assert_eq!(run(&["compare", &file, "1", "2", "-o", &path]).code, Some(0));
+    let drawn = std::fs::read_to_string(&path).unwrap();
+    assert!(drawn.contains("<svg") && drawn.contains("width=\"420mm\""), "{}", &drawn[..300.min(drawn.len())]);
+    let named = drawn.matches(">books").count();
+    assert!(named >= 2, "{named}");
+    refused(&run(&["compare", &file, "1", "2", "-o", &path]), "already there");
+}

@@ -2,7 +2,9 @@
 
 use clap::builder::TypedValueParser;
 
+use crate::args::draw::paper;
 use crate::args::{LeafForm, OptionArg, OutputArgs, RoomArgs};
+use crate::drawing::Stock;
 
 /// Options that one card holds at most: more do not fit a page.
 const MOST_OPTIONS: u64 = 3;
@@ -25,4 +27,7 @@ pub(crate) struct CardArgs {
     /// The form; the file's ending tells where not given, else text
     #[arg(long, value_name = "FORM")]
     pub format: Option<LeafForm>,
+    /// The paper of a PDF
+    #[arg(long, value_name = "PAPER", default_value = "a4", value_parser = paper())]
+    pub paper: Stock,
 }

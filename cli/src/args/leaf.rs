@@ -3,10 +3,12 @@
 /// A form.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
 pub(crate) enum LeafForm {
-    /// Plain text.
+    /// Plain text
     Text,
-    /// One page that needs nothing beside itself.
+    /// One page that needs nothing beside itself
     Html,
+    /// Paper, to print
+    Pdf,
 }
 
 impl LeafForm {
@@ -15,6 +17,7 @@ impl LeafForm {
         match ending {
             "txt" | "text" => Some(Self::Text),
             "html" | "htm" => Some(Self::Html),
+            "pdf" => Some(Self::Pdf),
             _ => None,
         }
     }

@@ -3,7 +3,9 @@
 use elbowroom_model::Unit;
 use elbowroom_model::length;
 
+use crate::args::draw::paper;
 use crate::args::{LeafForm, OptionArg, OutputArgs, RoomArgs};
+use crate::drawing::Stock;
 
 /// Rolls that are taken, mm.
 const ROLLS: std::ops::RangeInclusive<f64> = 1_000.0..=1_000_000.0;
@@ -26,6 +28,9 @@ pub(crate) struct TapeArgs {
     /// The form; the file's ending tells where not given, else text
     #[arg(long, value_name = "FORM")]
     pub format: Option<LeafForm>,
+    /// The paper of a PDF
+    #[arg(long, value_name = "PAPER", default_value = "a4", value_parser = paper())]
+    pub paper: Stock,
 }
 
 /// Reads the length of a roll, mm.

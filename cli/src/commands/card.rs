@@ -31,6 +31,6 @@ pub(super) fn run(
         }
     };
     let sheet = card::leaf(&card::Shopped { brief: &brief, outcome: &outcome, options: &options });
-    leaf::write(&sheet, args.format, &destination, stdout)?;
+    leaf::write(&sheet, (args.format, args.paper), &destination, stdout)?;
     Ok(Exit::Done)
 }

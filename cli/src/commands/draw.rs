@@ -44,7 +44,7 @@ fn form(args: &DrawArgs, destination: &Destination, stdout: &Outlet<'_>) -> Resu
     }
 }
 
-fn written(sheet: &Sheet, form: Form) -> Result<Vec<u8>, Failure> {
+pub(super) fn written(sheet: &Sheet, form: Form) -> Result<Vec<u8>, Failure> {
     match form {
         Form::Svg => Ok(svg(sheet, Font::Within).into_bytes()),
         Form::Png => png(sheet),

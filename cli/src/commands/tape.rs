@@ -27,6 +27,6 @@ pub(super) fn run(
     let option = chosen(&outcome, &args.option)?;
     let roll = args.roll.unwrap_or_else(|| tape::usual_roll(brief.units));
     let sheet = tape::leaf(&tape::Laid { brief: &brief, outcome: &outcome, option, roll });
-    leaf::write(&sheet, args.format, &destination, stdout)?;
+    leaf::write(&sheet, (args.format, args.paper), &destination, stdout)?;
     Ok(Exit::Done)
 }

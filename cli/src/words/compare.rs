@@ -71,6 +71,31 @@ pub(crate) fn ways(unit: &str) -> String {
     format!("Ways, {unit} wide")
 }
 
+/// Over the sheet.
+pub(crate) fn sheet(head: &str, scale: &str, paper: &str) -> String {
+    format!("{head}: options side by side, {scale} on {paper}")
+}
+
+/// How an option stands.
+pub(crate) fn standing(score: f64, share: &str) -> String {
+    format!("score {score:.0} of 100, first in {share} of the ways to weigh the wishes")
+}
+
+/// A piece with its sizes, least to most.
+pub(crate) fn sized(label: &str, sizes: &str, unit: &str) -> String {
+    format!("{label} {sizes} {unit}")
+}
+
+/// A way.
+pub(crate) fn way(from: &str, to: &str, width: &str, needs: &str, unit: &str) -> String {
+    format!("{from} to {to}: {width} wide, needs {needs} {unit}")
+}
+
+/// What a number on a plan stands for.
+pub(crate) fn numbered(number: usize, text: &str) -> String {
+    format!("{number}  {text}")
+}
+
 /// What an option gives for what it takes.
 pub(crate) fn trade(option: usize, against: usize, gains: &[String], costs: &[String]) -> String {
     let (gained, paid) = (gains.join(", "), costs.join(", "));

@@ -6,6 +6,7 @@ pub(crate) mod card;
 pub(crate) mod changed;
 pub(crate) mod check;
 pub(crate) mod compare;
+pub(crate) mod leaf;
 pub(crate) mod list;
 pub(crate) mod plan;
 pub(crate) mod rank;

@@ -2,6 +2,9 @@
 //! size by size, way by way.
 
 mod rows;
+mod sheet;
+
+pub(crate) use sheet::sheet;
 
 use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::Outcome;

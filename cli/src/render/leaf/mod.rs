@@ -1,12 +1,15 @@
 //! A sheet of words and tables to print and take along, told in several forms.
 //!
-//! What a sheet says is a list of [`Block`]s; `text` and `html` write them down, each in its own way, none with anything
+//! What a sheet says is a list of [`Block`]s; `text`, `html` and `paper` write them down, each in its own way, none with anything
 //! that the others have not. What the blocks say is made by `tape` and `card`.
 
 mod html;
+mod paper;
+mod rows;
 mod text;
 
 pub(crate) use html::html;
+pub(crate) use paper::pages;
 pub(crate) use text::text;
 
 use crate::render::table::Stand;

@@ -20,8 +20,8 @@ use elbowroom_solver::outcome::OptionFound;
 pub(crate) use changed::text as changed;
 pub(crate) use facing::Faced;
 pub(crate) use group::{Group, groups};
-pub(crate) use refused::reasons;
 pub(in crate::render) use places::tell as setting_out;
+pub(crate) use refused::reasons;
 pub(crate) use sizes::{figures, held};
 pub(crate) use work::explained;
 

@@ -24,12 +24,16 @@ struct Ground {
 }
 
 impl Rebuilt {
-    pub(super) fn of(sheet: &str) -> Self {
+    /// From the sheet alone; or, where a room is given, from its measures laid out in that room.
+    pub(super) fn of(sheet: &str, room: Option<&[At]>) -> Self {
         let unit = sheet.split("Lengths in ").nth(1).unwrap().split(['(', ')']).nth(1).unwrap();
         let units = Unit::of(unit).unwrap();
         let mut ground = Ground { units, points: BTreeMap::new(), walls: BTreeMap::new() };
         let points = part(sheet, "Points to measure from").replace("\n       ", " ");
         ground.set_corners(&points, part(sheet, "Check the room first"));
+        if let Some(room) = room {
+            ground.points.values_mut().for_each(|point| *point = nearest(room, *point));
+        }
         ground.set_jambs(&points);
         let strokes = sheet.split("\nStrokes, in this order\n").nth(1).unwrap().split("\nWalk it\n").next().unwrap();
         let mut pieces: Vec<(String, Vec<At>)> = Vec::new();
@@ -179,8 +183,8 @@ impl Ground {
                 let (one, other) = (minus(first, at), minus(second, at));
                 let angle = (one.0 * other.0 + one.1 * other.1) / (one.0.hypot(one.1) * other.0.hypot(other.1));
                 let told: f64 = cells[3].strip_suffix(" deg").unwrap().parse().unwrap();
-                // Half a degree of rounding, and what half a tape's step and a rebuilt point turn the shorter length by.
-                let unsure = 0.5 + (5.0 / a.min(b)).to_degrees();
+                // Half a degree of rounding, and what two rebuilt points, each off by a few tape's steps, turn the lengths by.
+                let unsure = 0.5 + (10.0 / a + 10.0 / b).to_degrees();
                 assert!((angle.acos().to_degrees() - told).abs() < unsure, "{cells:?}: {}", angle.acos().to_degrees());
                 at
             }
@@ -193,4 +197,9 @@ impl Ground {
         let over = self.length(cut) - self.length(long);
         assert!((48.0..=64.0).contains(&over), "{cells:?}");
     }
+}
+
+fn nearest(corners: &[At], point: At) -> At {
+    let far = |at: &At| (at.0 - point.0).hypot(at.1 - point.1);
+    *corners.iter().min_by(|a, b| far(a).total_cmp(&far(b))).unwrap()
 }

@@ -1,0 +1,113 @@
+//! Two or three options on one sheet: their plans at one scale, and under each what it decides, allows and scores.
+
+use elbowroom_solver::outcome::OptionFound;
+
+use super::{Compared, sentences};
+use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Sheet, Stock, Text, Weight, wrapped};
+use crate::render::lengths::{shop_unit, shopped_range, sign, taped_bare};
+use crate::render::plan::{Figure, Shown};
+use crate::render::rank::{figures, groups};
+use crate::words::compare as words;
+
+/// Kept free at every edge of the paper, mm.
+const MARGIN: f64 = 8.0;
+/// Between columns, mm.
+const BETWEEN: f64 = 3.0;
+/// Share of the sheet that the plans take.
+const PLANS: f64 = 0.5;
+/// For the sheet's own title, mm.
+const TITLE: f64 = 8.0;
+/// Sizes of the type, mm: the first that fits is taken.
+const TYPES: [f64; 9] = [3.5, 3.1, 2.8, 2.5, 2.3, 2.1, 1.9, 1.7, 1.5];
+/// From foot to foot of two lines, in sizes of the type.
+const LINE: f64 = 1.3;
+
+/// The sheet, on its side.
+pub(crate) fn sheet(compared: &Compared<'_>, stock: Stock) -> Sheet {
+    let paper = stock.landscape();
+    let all = paper.within(MARGIN);
+    let count = compared.options.len().max(1) as f64;
+    let width = (all.width - BETWEEN * (count - 1.0)) / count;
+    let mut marks: Vec<Mark> = vec![Path::area(&paper.within(MARGIN - 3.0), Some(Pen::ink(0.2)), Fill::None).into()];
+    let head = words::summary(&compared.outcome.room.name, compared.outcome.room.area);
+    let mut columns = Vec::new();
+    let mut scale = String::new();
+    for (place, option) in compared.options.iter().copied().enumerate() {
+        let x = all.at.x + place as f64 * (width + BETWEEN);
+        let plan = Area::new(x, all.at.y + TITLE, width, all.height * PLANS - TITLE);
+        let drawn = Figure::within(Shown { brief: compared.brief, outcome: compared.outcome, option }, &plan);
+        marks.extend(drawn.marks);
+        scale = drawn.scale.to_string();
+        let below = Area::new(x, plan.bottom() + 3.0, width, all.height * (1.0 - PLANS) - 3.0);
+        columns.push((below, told(compared, option, &drawn.key)));
+    }
+    let title = words::sheet(&head, &scale, stock.name());
+    marks.push(Text::new(all.at + At::new(0.0, 4.2), 4.2, title).bold().into());
+    let foot = foot(compared);
+    let fits = TYPES.into_iter().find_map(|size| lettered(&all, &columns, &foot, size, false));
+    let last = TYPES[TYPES.len() - 1];
+    marks.extend(fits.or_else(|| lettered(&all, &columns, &foot, last, true)).unwrap_or_default());
+    Sheet { paper, title: head, description: foot.join(" "), marks }
+}
+
+/// What stands under all plans: what one pays for what one gains, then cautions.
+fn foot(compared: &Compared<'_>) -> Vec<String> {
+    sentences(compared).into_iter().chain(compared.outcome.notices.iter().cloned()).collect()
+}
+
+/// What stands under a plan; bold lines are marked.
+fn told(compared: &Compared<'_>, option: &OptionFound, key: &[String]) -> Vec<(String, Weight)> {
+    let units = compared.units();
+    let mut lines = vec![(words::option(option), Weight::Bold)];
+    let mut put = |text: String| lines.push((text, Weight::Book));
+    put(words::standing(option.score, &crate::words::rank::share(option.first_place_share)));
+    let scores: Vec<String> =
+        option.criteria.iter().map(|it| format!("{} {}", it.name.key(), words::score(it.score))).collect();
+    put(scores.join(", "));
+    for group in groups(compared.brief, option) {
+        let all =
+            [elbowroom_model::Dimension::Width, elbowroom_model::Dimension::Return, elbowroom_model::Dimension::Depth];
+        let sizes = all.into_iter().filter_map(|it| figures(group.piece, it));
+        let sizes: Vec<String> = sizes.map(|it| shopped_range(units, it.least, it.together)).collect();
+        put(words::sized(&group.label, &sizes.join(" x "), sign(shop_unit(units))));
+    }
+    for route in &option.routes {
+        let (width, needs) = (taped_bare(units, route.width), taped_bare(units, route.needs));
+        put(words::way(&route.from, &route.to, &width, &needs, sign(shop_unit(units))));
+    }
+    for (place, text) in key.iter().enumerate() {
+        put(words::numbered(place + 1, text));
+    }
+    lines
+}
+
+/// All lettering in one type, where it fits, or come what may.
+fn lettered(
+    all: &Area,
+    columns: &[(Area, Vec<(String, Weight)>)],
+    foot: &[String],
+    size: f64,
+    anyway: bool,
+) -> Option<Vec<Mark>> {
+    let mut marks = Vec::new();
+    let mut lowest = 0.0_f64;
+    for (area, lines) in columns {
+        let mut down = area.at.y;
+        for (text, weight) in lines {
+            for line in wrapped(text, size, *weight, area.width) {
+                down += size * LINE;
+                marks.push(Text { weight: *weight, ..Text::new(At::new(area.at.x, down), size, line) }.into());
+            }
+        }
+        lowest = lowest.max(down);
+    }
+    let mut down = lowest + size;
+    marks.push(Path::line([At::new(all.at.x, down), At::new(all.right(), down)], Pen::ink(0.15)).into());
+    for text in foot {
+        for line in wrapped(text, size, Weight::Book, all.width) {
+            down += size * LINE;
+            marks.push(Text::new(At::new(all.at.x, down), size, line).into());
+        }
+    }
+    (anyway || down <= all.bottom()).then_some(marks)
+}

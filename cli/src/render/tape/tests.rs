@@ -13,7 +13,7 @@ use crate::outlet::Look;
 use crate::render::leaf::text;
 use rebuilt::Rebuilt;
 
-/// How near a rebuilt corner must come, mm (the issue that asks for it; our own bound, no source).
+/// How near a rebuilt corner must come, mm (ours, no source).
 const NEAR: f64 = 10.0;
 
 /// Rebuilds every option of a scenario; how many there were.

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BinaryHeap};
 use std::rc::Rc;
 
 use super::branching::{Decision, next, standing};
-use super::node::{Asked, Chosen, Decided, Node, Queued};
+use super::node::{Asked, Decided, Node, Queued};
 use super::polish::{broken_rows, polish};
 use super::problem::Problem;
 use super::tally::Tally;
@@ -194,22 +194,25 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     fn decide(&mut self, node: &Node<E>, decision: Decision<'_>) {
         match decision {
-            Decision::Choose(chosen, requirement) => self.choose(node, Some(chosen), requirement),
+            Decision::Choose(chosen, requirement) => {
+                self.choose(node, requirement, |rest| rest.chosen.push(chosen));
+            }
             Decision::Refine(place, requirement) => {
-                let mut parent = node.clone();
-                parent.finer.swap_remove(place);
-                self.choose(&parent, None, &requirement);
+                self.choose(node, &requirement, |rest| {
+                    rest.finer.swap_remove(place);
+                });
             }
             Decision::Stand(piece) => self.stand(node, piece),
         }
     }
 
     /// One child for each alternative; a later one also carries the closed negation of its elders that are single rows.
-    fn choose(&mut self, parent: &Node<E>, chosen: Option<Chosen>, requirement: &Requirement) {
+    /// `settled` notes in what they start from that this requirement need not be chosen from again.
+    fn choose(&mut self, parent: &Node<E>, requirement: &Requirement, settled: impl FnOnce(&mut Node<E>)) {
         let cause = requirement.cause;
         // What every later child starts from: the parent, and what no elder covers.
         let mut rest = self.child_of(parent);
-        rest.chosen.extend(chosen);
+        settled(&mut rest);
         let mut alive = Vec::new();
         for alternative in &requirement.alternatives {
             let mut child = self.copy_of(&rest);
@@ -352,7 +355,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                 if requirement.alternatives.is_empty() {
                     self.blame(requirement.cause);
                 }
-                self.choose(node, None, &requirement);
+                self.choose(node, &requirement, |_| {});
             }
         }
     }

@@ -17,17 +17,37 @@ const BY: f64 = 20.0;
 #[must_use]
 pub fn growth(brief: &Brief, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
     let scene = Scene::of(brief, layout, arrangement);
-    let mut breaches = Vec::new();
-    for piece in scene.pieces.iter().filter(|piece| is_free(brief, piece)) {
-        for dimension in piece.piece.dimensions() {
-            let fits = |layout: &Layout| fits(brief, layout, arrangement);
-            if room_to_grow(piece, dimension).is_some() && larger(&scene, layout, piece, dimension, BY).iter().any(fits)
-            {
-                breaches.push(Breach::new("growth", &[piece.name(), dimension.key()], BY, "can be larger in its"));
-            }
-        }
-    }
-    breaches
+    let told = |growth: Growth<'_, '_>| {
+        Breach::new("growth", &[growth.piece.name(), growth.dimension.key()], BY, "can be larger in its")
+    };
+    growths(brief, layout, arrangement, &scene).map(told).collect()
+}
+
+/// A size that can grow by [`BY`].
+struct Growth<'s, 'a> {
+    piece: &'s InPlace<'a>,
+    dimension: Dimension,
+    /// How far it is below its most, mm.
+    room: f64,
+    /// Which of the ways of [`larger`] there is room for, the first.
+    way: usize,
+}
+
+/// Every size that can grow, piece by piece.
+fn growths<'s, 'a>(
+    brief: &'s Brief,
+    layout: &'s Layout,
+    arrangement: &'s Arrangement,
+    scene: &'s Scene<'a>,
+) -> impl Iterator<Item = Growth<'s, 'a>> {
+    let free = scene.pieces.iter().filter(move |piece| is_free(brief, piece));
+    let sizes = free.flat_map(|piece| piece.piece.dimensions().into_iter().map(move |dimension| (piece, dimension)));
+    sizes.filter_map(move |(piece, dimension)| {
+        let room = room_to_grow(piece, dimension)?;
+        let ways = larger(scene, layout, piece, dimension, BY);
+        let way = ways.iter().position(|layout| fits(brief, layout, arrangement))?;
+        Some(Growth { piece, dimension, room, way })
+    })
 }
 
 /// `layout` with every size let out that can still grow by 20 mm with all else as it is. A search leaves such a size where
@@ -54,22 +74,13 @@ const TO_SPARE: f64 = 1.0;
 /// The layout with the first size let out that can be, as far as halving finds.
 fn first_larger(brief: &Brief, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {
     let scene = Scene::of(brief, layout, arrangement);
-    let fits = |layout: &Layout| fits(brief, layout, arrangement);
-    for piece in scene.pieces.iter().filter(|piece| is_free(brief, piece)) {
-        for dimension in piece.piece.dimensions() {
-            let ways = |by: f64| larger(&scene, layout, piece, dimension, by);
-            let Some(way) = room_to_grow(piece, dimension).and_then(|_| ways(BY).iter().position(fits)) else {
-                continue;
-            };
-            let way_by = |by: f64| ways(by).into_iter().nth(way);
-            let mut by = room_to_grow(piece, dimension).unwrap_or(BY);
-            while by > BY && !way_by(by).is_some_and(|layout| fits(&layout)) {
-                by = (by / 2.0).max(BY);
-            }
-            return way_by(by - TO_SPARE);
-        }
+    let Growth { piece, dimension, room, way } = growths(brief, layout, arrangement, &scene).next()?;
+    let larger_by = |by: f64| larger(&scene, layout, piece, dimension, by).into_iter().nth(way);
+    let mut by = room;
+    while by > BY && !larger_by(by).is_some_and(|layout| fits(brief, &layout, arrangement)) {
+        by = (by / 2.0).max(BY);
     }
-    None
+    larger_by(by - TO_SPARE)
 }
 
 /// A piece whose sizes are neither in steps nor tied.

@@ -70,3 +70,44 @@ fn bad_input_is_told_and_nothing_else() {
     let told = ended.stderr.replace(folder.path().to_str().unwrap(), "");
     insta::assert_snapshot!(told);
 }
+
+#[test]
+fn check_shows_the_way_in_and_what_gets_by() {
+    let room = "\
+name: Back parlour
+units: cm
+measured_within: 0.5
+walls: [{ length: 380 }, { length: 320 }, { length: 380, holds: [{ kind: door, name: hall door, at: 20, width: 85, hinge: left, swings: in, leads_to: entrance }] }, { length: 320 }]
+pieces:
+  - { kind: sofa, width: 150..260, depth: 80..105, height: 80 }
+  - { kind: coffee-table, width: 60..130, depth: 40..80 }
+  - { kind: bookcase, name: press, width: 120..150, depth: 40, height: 240, needed: false }
+  - { kind: rug, needed: false }
+way:
+  - { kind: door, name: street door, width: 88, height: 203 }
+  - { kind: turn, name: bend, from: 105, to: 95, ceiling: 220 }
+  - { kind: stairs, name: stairs, width: 82, headroom: 200, pitch: 38 }
+";
+    let told = run_with(&["check", "-"], room.as_bytes()).stdout;
+    let from = told.find("The way in").expect("a part of its own");
+    let part: String =
+        told[from..].lines().take_while(|line| !line.is_empty()).map(|line| format!("{line}\n")).collect();
+    insta::assert_snapshot!(part);
+    // What it says of the most that gets in is so.
+    let with = |size: &str| room.replace("width: 150..260, depth: 80..105", size);
+    assert_eq!(
+        run_with(&["way", "-"], with("width: 197, depth: 94").as_bytes())
+            .stdout
+            .matches("sofa, 197 x 94 x 80: gets in")
+            .count(),
+        1
+    );
+    assert!(
+        run_with(&["way", "-"], with("width: 199, depth: 94").as_bytes())
+            .stdout
+            .contains("sofa, 199 x 94 x 80: does not")
+    );
+    // Without a way there is no such part.
+    let without = room.split("way:").next().unwrap();
+    assert!(!run_with(&["check", "-"], without.as_bytes()).stdout.contains("The way in"));
+}

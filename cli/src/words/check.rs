@@ -81,3 +81,34 @@ pub(crate) fn closure(survey: &Survey, tape: impl Fn(f64) -> String) -> String {
     }
     text
 }
+
+/// Over the way in.
+pub(crate) fn way(unit: &str) -> String {
+    format!("The way in, {unit}, from the street on")
+}
+
+/// Where the way is narrowest and lowest, and how much less each measure counts.
+pub(crate) fn narrowest((at, width): (&str, &str), lowest: Option<(&str, &str)>, within: Option<&str>) -> String {
+    let lowest = lowest.map_or_else(String::new, |(at, height)| format!("; lowest {at}, {height}"));
+    let within = within.map_or_else(String::new, |within| format!(" Each measure counts as {within} less."));
+    format!("Narrowest {at}, {width}{lowest}.{within}")
+}
+
+/// Of a piece that passes everywhere.
+pub(crate) fn gets_in(fixed: bool, rolled: bool) -> String {
+    match (rolled, fixed) {
+        (true, _) => "comes rolled, and is not checked",
+        (false, true) => "gets in",
+        (false, false) => "gets in at its most",
+    }
+    .to_owned()
+}
+
+/// Of a piece that does not pass everywhere.
+pub(crate) fn does_not_get_in(misses: &str, fixed: bool, most: Option<&str>) -> String {
+    match (fixed, most) {
+        (true, _) => format!("does not get in: {misses}"),
+        (false, Some(most)) => format!("at its most {misses}; up to {most} gets in"),
+        (false, None) => format!("not even its least gets in; at its most {misses}"),
+    }
+}

@@ -121,7 +121,50 @@ pub enum LandingTurn {
     Half,
 }
 
+impl Way {
+    /// The point of the least clear width, the first of several.
+    #[must_use]
+    pub fn narrowest(&self) -> Option<(&WayPoint, f64)> {
+        least(self.points.iter().map(|point| (point, point.kind.narrowest())))
+    }
+
+    /// The point of the least clear height, the first of several.
+    #[must_use]
+    pub fn lowest(&self) -> Option<(&WayPoint, f64)> {
+        least(self.points.iter().filter_map(|point| Some((point, point.kind.lowest()?))))
+    }
+}
+
+fn least<'a>(mut points: impl Iterator<Item = (&'a WayPoint, f64)>) -> Option<(&'a WayPoint, f64)> {
+    let first = points.next()?;
+    Some(points.fold(first, |least, one| if one.1 < least.1 { one } else { least }))
+}
+
 impl PointKind {
+    /// Its narrowest clear width, mm.
+    #[must_use]
+    pub fn narrowest(&self) -> f64 {
+        match *self {
+            Self::Door { width, from, .. } => from.map_or(width, |from| from.min(width)),
+            Self::Hall { width, .. } | Self::Stairs { width, .. } => width,
+            Self::Turn { from, to, .. } => from.min(to),
+            Self::Landing { from, depth, .. } => from.min(depth),
+            Self::Lift { door, width, .. } => door.min(width),
+        }
+    }
+
+    /// Its least clear height, mm; on stairs straight up from the nosings; `None` where none is given.
+    #[must_use]
+    pub fn lowest(&self) -> Option<f64> {
+        let lowest = match *self {
+            Self::Door { height, .. } => Some(height),
+            Self::Hall { ceiling, .. } | Self::Turn { ceiling, .. } | Self::Landing { ceiling, .. } => ceiling,
+            Self::Stairs { headroom, .. } => Some(headroom),
+            Self::Lift { height, ceiling, .. } => Some(ceiling.map_or(height, |ceiling| ceiling.min(height))),
+        };
+        lowest.filter(|height| height.is_finite())
+    }
+
     /// The kind as a file writes it.
     #[must_use]
     pub const fn key(&self) -> &'static str {

@@ -75,7 +75,9 @@ pub fn of_a_list(way: &Way, piece: &ListedPiece, height: f64) -> PieceIn {
     PieceIn { carried: carried(way, &Load::of_listed(piece, height)), most: None, fixed: true }
 }
 
-fn of_a_brief(way: &Way, piece: &Piece) -> PieceIn {
+/// How a piece of a brief is carried in.
+#[must_use]
+pub fn of_a_brief(way: &Way, piece: &Piece) -> PieceIn {
     let other = piece.return_length.map(|range| range.most);
     let carried = carried(way, &Load::of(piece, piece.width.most, other, piece.depth.most));
     let is_fixed = |dimension| piece.range(dimension).is_none_or(|range| range.most - range.least < 1.0);

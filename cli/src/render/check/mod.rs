@@ -1,8 +1,9 @@
-//! What `check` tells: the room as read and closed, what its walls hold, the pieces, the rules in force.
+//! What `check` tells: the room as read and closed, what its walls hold, the pieces, the way in, the rules in force.
 
 mod pieces;
 mod room;
 mod rules;
+mod way;
 
 use elbowroom_model::Brief;
 
@@ -15,6 +16,7 @@ pub(crate) fn text(file: &str, brief: &Brief, look: Look) -> String {
     page.strong(&brief.room.name);
     room::tell(&mut page, file, brief);
     pieces::tell(&mut page, brief);
+    way::tell(&mut page, brief);
     rules::tell(&mut page, brief);
     if !brief.notices.is_empty() {
         page.heading(crate::words::NOTICES);

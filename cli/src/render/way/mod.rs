@@ -77,12 +77,13 @@ fn said(tried: &PoseTried, part: &PartCarried, units: Unit) -> String {
 }
 
 /// `17 too wide at street door`.
-fn misses(fails: &Failed, units: Unit) -> String {
+pub(super) fn misses(fails: &Failed, units: Unit) -> String {
     let by = fails.short_by.map_or_else(String::new, |by| taped_bare(units, by));
     words::misses(&by, fails.asks, &fails.at)
 }
 
-fn measures(point: &WayPoint, units: Unit) -> String {
+/// What is measured at a point.
+pub(super) fn measures(point: &WayPoint, units: Unit) -> String {
     let tape = |length: f64| taped_bare(units, length);
     let high = |ceiling: Option<f64>| ceiling.filter(|it| it.is_finite()).map(tape);
     match point.kind {

@@ -238,10 +238,13 @@ pub(crate) fn more_options(more: usize, all: usize) -> String {
     format!("and {more} more: --top {all} shows them, --json has them all")
 }
 
+/// What the option that stands first is called where it is set out.
+pub(crate) const FIRST: &str = "option 1";
+
 /// Over where each piece stands.
-pub(crate) fn places(unit: &str) -> String {
+pub(crate) fn places(called: &str, unit: &str) -> String {
     format!(
-        "Setting out option 1, {unit} along each wall from its left end as you face it (low-tack tape, full size, before \
+        "Setting out {called}, {unit} along each wall from its left end as you face it (low-tack tape, full size, before \
          you buy)"
     )
 }

@@ -92,6 +92,11 @@ pub(crate) fn set(place: Option<usize>, score: f64, price: Option<&str>, liking:
     format!("{place}score {score:.0}{price}{liking}")
 }
 
+/// What a set is called where it is set out.
+pub(crate) fn set_called(place: Option<usize>) -> String {
+    place.map_or_else(|| "the cheapest set".to_owned(), |place| format!("set {place}"))
+}
+
 /// What stands for a row.
 pub(crate) fn set_piece(candidate: &str, count: usize) -> String {
     if count > 1 { format!("{count} of {candidate}") } else { candidate.to_owned() }

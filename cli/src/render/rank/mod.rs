@@ -83,7 +83,7 @@ fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound, others: &[OptionFo
     sizes::tell(page, told, best);
     sketch(page, told, best);
     others::tell(page, told, best, others);
-    places::tell(page, told.brief, best);
+    places::tell(page, told.brief, best, words::FIRST);
     sizes::tell_alone(page, told, best);
     ways::tell(page, told, best);
     left_out(page, best);

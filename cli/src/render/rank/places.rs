@@ -8,9 +8,9 @@ use crate::render::page::Page;
 use crate::render::table::{Stand, Table};
 use crate::words::rank as words;
 
-/// Each piece of `option`, in the file's order.
-pub(in crate::render) fn tell(page: &mut Page, brief: &Brief, option: &OptionFound) {
-    page.heading(&words::places(sign(shop_unit(brief.units))));
+/// Each piece of `option`, in the file's order; `called`: what the reader knows it by.
+pub(in crate::render) fn tell(page: &mut Page, brief: &Brief, option: &OptionFound, called: &str) {
+    page.heading(&words::places(called, sign(shop_unit(brief.units))));
     let mut table = Table::new(&[
         ("", Stand::Left),
         ("at", Stand::Left),

@@ -162,5 +162,5 @@ fn set(page: &mut Page, told: &Told<'_>, set: &SetFound, place: Option<usize>) {
         page.labelled(3, &piece.row, 20, &words::set_piece(candidate, piece.count));
     }
     page.paragraph(3, &words::set_options(set.options, &option.title));
-    setting_out(page, told.brief, option);
+    setting_out(page, told.brief, option, &words::set_called(place));
 }

@@ -2,6 +2,7 @@
 
 use std::fmt::Write;
 
+use elbowroom_model::fault::quoted;
 use elbowroom_model::{Brief, Fault, Hand};
 use elbowroom_solver::stock::{OneMore, Served, Tried};
 
@@ -129,12 +130,11 @@ pub(crate) fn one_more(best: &OneMore, (size, unit): (&str, &str), priorities: &
         brings.push(format!("{}{which} {sign}", counted(count, "must-have", "must-haves")));
     }
     brings.push(format!("{:+} points", best.points));
-    format!(
-        "A {} of {size} {unit}{hand} would bring most: {}. {}",
-        best.kind.words(),
-        brings.join(", "),
-        how_many(tried)
-    )
+    let which = match &best.like {
+        Some(name) => format!("One more {name}, {size} {unit}{hand},"),
+        None => format!("A {} of {size} {unit}{hand}", best.kind.words()),
+    };
+    format!("{which} would bring most: {}. {}", brings.join(", "), how_many(tried))
 }
 
 /// That no piece would bring anything.
@@ -146,17 +146,26 @@ pub(crate) fn no_one_more(tried: &Tried) -> String {
 }
 
 fn how_many(tried: &Tried) -> String {
-    if tried.tried < tried.of {
-        format!("Tried: {} of the {} sizes that fit where something is short.", tried.tried, tried.of)
+    let how_many = if tried.tried < tried.of {
+        format!("{} of {}, must-haves and small sizes first", tried.tried, tried.of)
     } else {
-        format!("Tried: every size that fits where something is short, {} in all.", tried.of)
-    }
+        format!("{} in all", tried.of)
+    };
+    format!(
+        "Tried, {how_many}: the largest sizes that fit where something is short, and one more of each in stock where \
+         several alike are. Two more at once, or a larger piece where one stands already, are not tried."
+    )
 }
 
 /// A span of days that is none.
 pub(crate) fn no_span(name: &str, span: &str) -> Box<Fault> {
     let remedy = "Write 2026-03-01..2026-03-14, several parted by `;`, and (2) after one when two are out and not all.";
-    Box::new(fault("bad_days", Some(name), format!("{name} is out on `{span}`, which is no span of days."), remedy))
+    Box::new(fault(
+        "bad_days",
+        Some(name),
+        format!("{name} is out on `{}`, which is no span of days.", quoted(span)),
+        remedy,
+    ))
 }
 
 /// A value that is none.
@@ -164,14 +173,15 @@ pub(crate) fn no_value(name: &str, text: &str, why: &str) -> Box<Fault> {
     Box::new(fault(
         "bad_value",
         Some(name),
-        format!("The value of {name}, `{text}`, {why}."),
+        format!("The value of {name}, `{}`, {why}.", quoted(text)),
         "Write an amount, as 1250.00.",
     ))
 }
 
 /// A day that is none.
 pub(crate) fn no_day(text: &str) -> Box<Fault> {
-    let message = if text.is_empty() { "A day is left out.".to_owned() } else { format!("`{text}` is no day.") };
+    let message =
+        if text.is_empty() { "A day is left out.".to_owned() } else { format!("`{}` is no day.", quoted(text)) };
     Box::new(fault("bad_day", None, message, "Write days as 2026-03-14, `from` and `to` both."))
 }
 
@@ -200,7 +210,7 @@ pub(crate) fn no_priority(text: &str, last: u32) -> Fault {
     fault(
         "bad_priority",
         None,
-        format!("`{text}` is no priority."),
+        format!("`{}` is no priority.", quoted(text)),
         &format!("Give a whole number from 1, which comes first, to {last}."),
     )
 }
@@ -210,17 +220,6 @@ pub(crate) fn no_room() -> Fault {
     fault("missing_room", None, "The row names no room.".to_owned(), "Name the room's scenario file under `room`.")
 }
 
-/// A row of another length than the header.
-pub(crate) fn cells(has: usize, heads: usize) -> Fault {
-    let message = format!("The row has {}, the header {heads}.", counted(has, "cell", "cells"));
-    fault(
-        "row_length",
-        None,
-        message,
-        "Give every row as many cells as the header; put a text with the parting sign in it in quotes.",
-    )
-}
-
 /// A cell over several lines.
 pub(crate) fn line_break() -> Fault {
     fault("line_break", None, "A cell runs over several lines.".to_owned(), "See that every quote is closed.")
@@ -228,12 +227,17 @@ pub(crate) fn line_break() -> Fault {
 
 /// A column that is not known.
 pub(crate) fn no_column(head: &str, all: &str) -> Fault {
-    fault("unknown_column", None, format!("There is no column `{head}`."), &format!("The columns are: {all}."))
+    fault(
+        "unknown_column",
+        None,
+        format!("There is no column `{}`.", quoted(head)),
+        &format!("The columns are: {all}."),
+    )
 }
 
 /// A column twice.
 pub(crate) fn column_twice(head: &str) -> Fault {
-    fault("column_twice", None, format!("The column `{head}` is there twice."), "Leave one of them out.")
+    fault("column_twice", None, format!("The column `{}` is there twice.", quoted(head)), "Leave one of them out.")
 }
 
 /// No column for rooms.
@@ -255,7 +259,7 @@ pub(crate) fn no_bookings() -> Fault {
 pub(crate) fn no_piece(name: &str, brief: &Brief) -> Fault {
     let all: Vec<&str> = brief.pieces.iter().map(|piece| piece.name.as_str()).collect();
     let remedy = format!("Its pieces are: {}. Several are parted by `|`.", all.join(", "));
-    fault("unknown_piece", Some(name), format!("The room asks for no {name}, which it must have."), &remedy)
+    fault("unknown_piece", Some(name), format!("The room asks for no {}, which it must have.", quoted(name)), &remedy)
 }
 
 fn fault(code: &'static str, item: Option<&str>, message: String, remedy: &str) -> Fault {

@@ -16,7 +16,7 @@ use elbowroom_model::{Brief, Piece};
 use serde::Serialize;
 
 pub use assign::assign;
-pub use more::{MOST_TRIED, OneMore, Tried, more};
+pub use more::{OneMore, Tried, more};
 
 use crate::outcome::OptionFound;
 

@@ -5,12 +5,17 @@ use elbowroom_model::{Dimension, Hand};
 use serde::Serialize;
 
 use super::assign::{Solved, solve};
+use super::fit::has_place;
 use super::statement::Statement;
 use super::{Asking, Assignment, By, Owned};
 use crate::outcome::OptionFound;
 
-/// Most sizes that are tried: each one is an assignment of its own.
-pub const MOST_TRIED: usize = 12;
+/// Most pieces that are tried: each one is an assignment of its own.
+const MOST_TRIED: usize = 100;
+/// So many are tried in any case; more as long as all of them together took no more relaxations than `MOST_NODES`.
+const AT_LEAST: usize = 12;
+/// See [`AT_LEAST`].
+const MOST_NODES: usize = 4_000;
 /// Sizes are tried in steps of this, mm, rounded down: what one can shop by.
 const STEP: f64 = 10.0;
 
@@ -21,6 +26,8 @@ pub struct OneMore {
     pub kind: elbowroom_model::PieceKind,
     /// Width, return, depth at most, mm; the return is a corner sofa's.
     pub width: f64,
+    /// Name of the row of the stock that it would be one more of; `None`: any piece of these sizes.
+    pub like: Option<String>,
     /// A corner sofa's.
     #[serde(rename = "return")]
     pub return_length: Option<f64>,
@@ -39,41 +46,39 @@ pub struct OneMore {
 pub struct Tried {
     /// The best; `None` where no piece would bring anything.
     pub best: Option<OneMore>,
-    /// Sizes tried.
+    /// Pieces tried.
     pub tried: usize,
-    /// Sizes that might have been tried: the largest that fit where something is short.
+    /// Pieces that might have been tried: where one thing is short, the largest that fit; where several alike are, one
+    /// more of each row of the stock that fits.
     pub of: usize,
 }
 
-/// The piece that would bring most beside `found`, among those that are as large as fits where something is short.
+/// A piece that may be tried.
+struct Try {
+    /// Must-haves before the rest, and of each those of the first priority.
+    rank: (bool, u32),
+    piece: ListedPiece,
+    like: Option<usize>,
+}
+
+/// The piece that would bring most beside `found`, among those that are as large as fits where something is short, and
+/// those that would make up a pair.
 #[must_use]
 pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, nodes: usize) -> Tried {
-    let mut sizes = Vec::new();
-    for (asking, furnished) in rooms.iter().zip(&found.rooms) {
-        for (asked, fulfilled) in asking.asked().iter().zip(&furnished.asked) {
-            if matches!(fulfilled.by, By::Stock { .. }) || asked.places.len() > 1 {
-                continue;
-            }
-            let rank = (!fulfilled.must, asking.priority);
-            for option in &asking.options {
-                let size = largest(asking, asked, option).map(|piece| (rank, piece));
-                sizes.extend(
-                    size.filter(|(_, piece)| !sizes.iter().any(|(_, other): &(_, ListedPiece)| same(other, piece))),
-                );
-            }
+    let tries = tries(rooms, stock, found);
+    let (mut best, mut tried, mut spent): (Option<OneMore>, _, _) = (None, 0, 0);
+    for one in &tries {
+        if tried >= MOST_TRIED || (tried >= AT_LEAST && spent >= MOST_NODES) {
+            break;
         }
-    }
-    // Must-haves before the rest, and of each the smaller sizes first: they fit in more rooms.
-    sizes.sort_by(|(one, piece), (other, than)| {
-        one.cmp(other).then((piece.width * piece.depth).total_cmp(&(than.width * than.depth)))
-    });
-    let of = sizes.len();
-    let mut best: Option<OneMore> = None;
-    for (_, piece) in sizes.into_iter().take(MOST_TRIED) {
         let mut with = stock.to_vec();
-        with.push(Owned { piece: piece.clone(), away: Vec::new() });
+        match one.like.and_then(|row| with.get_mut(row)) {
+            Some(owned) => owned.piece.count += 1,
+            None => with.push(Owned { piece: one.piece.clone(), away: Vec::new() }),
+        }
         let solved = solve(rooms, &Statement::of(rooms, &with), nodes);
-        let brings = gained(&piece, &solved, found);
+        (tried, spent) = (tried + 1, spent + solved.nodes);
+        let brings = gained(one, &solved, found);
         let key = |one: &OneMore| (one.must.clone(), one.points);
         if brings.points > 0 || brings.must.iter().any(|more| *more > 0) {
             best = match best {
@@ -82,7 +87,36 @@ pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, nodes: usize)
             };
         }
     }
-    Tried { best, tried: of.min(MOST_TRIED), of }
+    Tried { best, tried, of: tries.len() }
+}
+
+/// What may be tried: must-haves before the rest, and of each the smaller sizes first, which fit in more rooms.
+fn tries(rooms: &[Asking], stock: &[Owned], found: &Assignment) -> Vec<Try> {
+    let mut tries: Vec<Try> = Vec::new();
+    for (asking, furnished) in rooms.iter().zip(&found.rooms) {
+        for (asked, fulfilled) in asking.asked().iter().zip(&furnished.asked) {
+            if matches!(fulfilled.by, By::Stock { .. }) {
+                continue;
+            }
+            let rank = (!fulfilled.must, asking.priority);
+            let each: Vec<(ListedPiece, Option<usize>)> = if asked.places.len() > 1 {
+                let fits = |owned: &Owned| asking.options.iter().any(|it| has_place(asking, it, asked, &owned.piece));
+                let rows = stock.iter().enumerate().filter(|(_, owned)| fits(owned));
+                rows.map(|(row, owned)| (owned.piece.clone(), Some(row))).collect()
+            } else {
+                asking.options.iter().filter_map(|it| Some((largest(asking, asked, it)?, None))).collect()
+            };
+            for (piece, like) in each {
+                match tries.iter_mut().find(|one| one.like == like && same(&one.piece, &piece)) {
+                    Some(known) => known.rank = known.rank.min(rank),
+                    None => tries.push(Try { rank, piece, like }),
+                }
+            }
+        }
+    }
+    let area = |one: &Try| one.piece.width * one.piece.depth;
+    tries.sort_by(|one, other| one.rank.cmp(&other.rank).then(area(one).total_cmp(&area(other))));
+    tries
 }
 
 /// The largest piece that fits where `asked` is short, as one can shop by it.
@@ -123,14 +157,15 @@ fn same(one: &ListedPiece, other: &ListedPiece) -> bool {
         && one.hands == other.hands
 }
 
-fn gained(piece: &ListedPiece, solved: &Solved, found: &Assignment) -> OneMore {
+fn gained(Try { piece, like, .. }: &Try, solved: &Solved, found: &Assignment) -> OneMore {
     let must = solved.must.iter().zip(&found.must).map(|(now, was)| now.count.found - was.count.found);
     OneMore {
         kind: piece.kind,
         width: piece.width,
+        like: like.map(|_| piece.name.clone()),
         return_length: piece.return_length,
         depth: piece.depth,
-        hand: piece.hands.first().copied(),
+        hand: piece.hands.first().copied().filter(|_| piece.hands.len() == 1),
         must: must.collect(),
         points: solved.points.found - found.points.found,
     }

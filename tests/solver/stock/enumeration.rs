@@ -1,6 +1,7 @@
 //! Every way to hand out a small stock, tried one by one.
 
-use elbowroom_solver::stock::{Asking, By, Days, Owned, assign, more};
+use elbowroom_model::PieceKind;
+use elbowroom_solver::stock::{Asked, Asking, By, Days, Owned, assign, more};
 
 use super::{asking, drawn, may_be, owned};
 use crate::support::varied::Draw;
@@ -74,11 +75,25 @@ fn option_score(asking: &Asking, stock: &[Owned], rows: &[Option<usize>]) -> Opt
     asking.options.iter().filter(fits).map(|option| option.score.round() as i64).max()
 }
 
-fn priorities(rooms: &[Asking]) -> Vec<u32> {
+/// The priorities of the rooms, the first one first.
+pub(super) fn priorities(rooms: &[Asking]) -> Vec<u32> {
     let mut all: Vec<u32> = rooms.iter().map(|asking| asking.priority).collect();
     all.sort_unstable();
     all.dedup();
     all
+}
+
+/// What pieces of a row bring where they stand: 100 for each that stands there, up to 50 for its size against the most
+/// that is asked for, up to 50 for its score.
+pub(super) fn points_of(asking: &Asking, asked: &Asked, owned: &Owned) -> i64 {
+    let (piece, listed) = (&asking.brief.pieces[asked.places[0]], &owned.piece);
+    let mut sizes = vec![(listed.width, piece.width), (listed.depth, piece.depth)];
+    sizes.extend(listed.return_length.zip(piece.return_length));
+    let has: f64 = sizes.iter().map(|(size, range)| range.value(*size)).sum();
+    let most: f64 = sizes.iter().map(|(_, range)| range.value(range.most)).sum();
+    let size = if most > 0.0 { has / most } else { 1.0 };
+    let each = (100.0 + 50.0 * size + listed.score.map_or(25.0, |score| score / 2.0)).round() as i64;
+    each * asked.places.len() as i64
 }
 
 /// What an assignment is worth; `None` where something does not fit or is used twice.
@@ -95,16 +110,7 @@ fn worth(rooms: &[Asking], stock: &[Owned], handed: &Handed) -> Option<Worth> {
         for (asked, row) in asking.asked().iter().zip(&handed[room]) {
             let Some(row) = row else { continue };
             must[step] += i64::from(asked.must);
-            let (piece, listed) = (&asking.brief.pieces[asked.places[0]], &stock[*row].piece);
-            // 100 for standing there, up to 50 for its size against the most that is asked for, up to 50 for its score.
-            let value = |size: f64, range: elbowroom_model::SizeRange| range.value(size);
-            let mut sizes = vec![(listed.width, piece.width), (listed.depth, piece.depth)];
-            sizes.extend(listed.return_length.zip(piece.return_length));
-            let has: f64 = sizes.iter().map(|(size, range)| value(*size, *range)).sum();
-            let most: f64 = sizes.iter().map(|(_, range)| value(range.most, *range)).sum();
-            let size = if most > 0.0 { has / most } else { 1.0 };
-            let each = (100.0 + 50.0 * size + listed.score.map_or(25.0, |score| score / 2.0)).round() as i64;
-            points += weight * each * asked.places.len() as i64;
+            points += weight * points_of(asking, asked, &stock[*row]);
         }
     }
     (0..60).all(|day| day_is_kept(rooms, stock, handed, day)).then_some((must, points))
@@ -148,12 +154,43 @@ fn one_more_piece_brings_what_an_enumeration_says() {
         let Some(one) = tried.best else { continue };
         let mut with = stock.clone();
         let size = (one.width, one.return_length, one.depth);
+        assert!(one.like.is_none());
         with.push(owned("one more", one.kind, size, 1));
         with.last_mut().unwrap().piece.hands = one.hand.into_iter().collect();
         with.last_mut().unwrap().piece.seats = None;
         let (before, after) = (best(&rooms, &stock), best(&rooms, &with));
         assert_eq!((after.0[0] - before.0[0], after.1 - before.1), (one.must[0], one.points), "seed {seed}: {one:?}");
     }
+}
+
+#[test]
+fn one_more_makes_up_a_pair() {
+    let text = "
+units: cm
+walls: [{ length: 520 }, { length: 440 }, { length: 520, holds: [{ kind: door, at: 20, width: 83, hinge: left, swings: in, leads_to: entrance }] }, { length: 440 }]
+pieces:
+  - { kind: sofa, width: 150..220 }
+  - { kind: armchair, count: 2 }
+";
+    let brief = crate::support::ranked::brief_of(text);
+    let limits = elbowroom_solver::Limits { shown: 0, ..elbowroom_solver::Limits::default() };
+    let options = elbowroom_solver::rank(&brief, &limits, &elbowroom_solver::Unwatched).options;
+    let must = (0..brief.pieces.len()).collect();
+    let rooms = [Asking { brief, options, days: Days { from: 0, to: 0 }, priority: 1, must }];
+    let of = |name, kind, size, count| owned(name, kind, size, count);
+    let mut stock = vec![
+        of("sofa", PieceKind::Sofa, (2000.0, None, 900.0), 1),
+        of("lone chair", PieceKind::Armchair, (750.0, None, 800.0), 1),
+        of("wide chair", PieceKind::Armchair, (4000.0, None, 800.0), 1),
+    ];
+    let found = assign(&rooms, &stock, NODES);
+    let tried = more(&rooms, &stock, &found, NODES);
+    let one = tried.best.expect("a second chair makes a pair");
+    assert_eq!((one.like.as_deref(), tried.of, one.must.as_slice()), (Some("lone chair"), 1, &[1][..]));
+    let before = best(&rooms, &stock);
+    stock[1].piece.count = 2;
+    let after = best(&rooms, &stock);
+    assert_eq!((after.0[0] - before.0[0], after.1 - before.1), (1, one.points));
 }
 
 #[test]

@@ -11,6 +11,8 @@ mod destination;
 mod drawing;
 mod exit;
 mod failure;
+#[cfg(test)]
+mod fuzz;
 mod listed;
 mod outlet;
 mod ranked;

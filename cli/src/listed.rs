@@ -30,7 +30,8 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read, asked: &Asked<'_>) -> Resu
     }
 }
 
-fn bytes_at(path: &Path) -> Result<Vec<u8>, Unreadable> {
+/// All bytes of the list at `path`, or a few more than are read at most: its reader then says so.
+pub(crate) fn bytes_at(path: &Path) -> Result<Vec<u8>, Unreadable> {
     let mut file: File = source::open(path)?;
     bytes_of(&mut file)
 }

@@ -137,7 +137,22 @@ fn prices_are_exact_and_of_one_currency() {
     ] {
         assert_eq!(price(cell), Ok(found), "{cell}");
     }
-    for cell in ["1,299", "1.299", "€ 1.299", "-5", "12.345678", "free", "1e400", "$ 5 EUR"] {
+    for cell in [
+        "1,299",
+        "1.299",
+        "€ 1.299",
+        "-5",
+        "12.345678",
+        "free",
+        "1e400",
+        "$ 5 EUR",
+        "5-",
+        "=5",
+        "+5",
+        "5 %",
+        "(5)",
+        "289,0;0",
+    ] {
         assert_eq!(price(cell), Err("not_a_price"), "{cell}");
     }
     let two = "kind;width cm;depth cm;price (EUR)\nsofa;212;95;799\narmchair;80;80;$ 99\n";
@@ -200,6 +215,41 @@ fn quotes_that_close_wrongly_or_never_are_told_with_their_line() {
     assert_eq!(faults(never), [("wrong_quoting", 3)]);
     let doubled = "kind,name,width cm,depth cm\nsofa,\"The \"\"Heron\"\", large\",212,95\n";
     assert_eq!(sound(doubled).pieces[0].name, "The \"Heron\", large");
+}
+
+#[test]
+fn what_stands_before_the_header_and_how_lines_end_leave_every_line_in_its_place() {
+    let table = "kind;name;width cm;depth cm\nsofa;Heron;212;95\nsofa;Tern;x;95\nsofa;Gull;212\n";
+    assert_eq!(faults(table), [("not_a_length", 3), ("wrong_count", 4)]);
+    for end in ["\r\n", "\r"] {
+        assert_eq!(faults(&table.replace('\n', end)), [("not_a_length", 3), ("wrong_count", 4)], "{end:?}");
+    }
+    assert_eq!(faults(&format!("sep=;\n  \n;;;\n{table}")), [("not_a_length", 6), ("wrong_count", 7)]);
+    assert_eq!(faults("sep=;\nkind;name;width cm;depth cm\nsofa;\"He\"ron;212;95\n"), [("wrong_quoting", 3)]);
+    let latin = b"kind;name;width cm;depth cm\rsofa;Caf\xe9;212;95\r";
+    assert_eq!(read(latin, &ASKED).unwrap_err().told[0].place.unwrap().line, 2);
+    // What the line names must be able to part cells.
+    for mark in ["sep=\u{e9}", "sep=", "sep=\"", "sep=5"] {
+        assert_eq!(faults(&format!("{mark}\nkind;name\n")), [("wrong_separator", 1)], "{mark}");
+    }
+    assert_eq!(faults(",,\n ,\n"), [("empty_file", 0)]);
+}
+
+#[test]
+fn a_key_that_stands_twice_is_told_and_neither_of_its_values_taken() {
+    assert_eq!(
+        faults("{\"kind\":\"sofa\",\"width\":\"2 m\",\"width\":\"3 m\",\"depth\":\"1 m\"}\n"),
+        [("key_twice", 1)]
+    );
+    let twice =
+        "pieces:\n  - { kind: sofa, width: 2 m, depth: 1 m }\npieces:\n  - { kind: sofa, width: 3 m, depth: 1 m }\n";
+    assert_eq!(faults(twice), [("key_twice", 3)]);
+    assert_eq!(faults("units: cm\nunits: in\npieces:\n  - { kind: sofa, width: 20, depth: 10 }\n"), [("key_twice", 2)]);
+    // A key without a value is still a key, and has its line.
+    assert_eq!(
+        faults("\n{\"kind\":\"sofa\",\"width\":\"2 m\",\"depth\":\"1 m\",\"pri cm\":null}\n"),
+        [("unknown_column", 2)]
+    );
 }
 
 #[test]

@@ -1,8 +1,9 @@
 //! What is solved is kept: in the lines of the last whole run, and in a journal of the run under way.
 //!
 //! The journal grows by one line for each room solved. Where a run is interrupted, however roughly, its whole lines are
-//! still there; half a line at the end is cut off before the next is written. The lines of a run that ended stand in
-//! its result. A line is known again by its content, so a changed scenario, table or program is solved anew.
+//! still there; half a line at the end is cut off before the next is written, and a line that does not read is passed
+//! over, so that its room is solved anew. The lines of a run that ended stand in its result. A line is known again by its
+//! content, so a changed scenario, table or program is solved anew.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs::{self, File, TryLockError};
@@ -12,15 +13,16 @@ use std::path::{Path, PathBuf};
 use super::content::Content;
 use super::plans;
 use super::record::{Record, untold};
+use super::told::Told;
 use crate::failure::Failure;
 
 /// Lines of rooms, in the order given: the result of a run.
 pub(crate) const ROOMS: &str = "rooms.ndjson";
 /// Lines of rooms solved so far.
-const JOURNAL: &str = ".unfinished.ndjson";
+pub(crate) const JOURNAL: &str = ".unfinished.ndjson";
 
-/// What stands on the line of a room that something fits in, and nowhere else: within a text, quotes are escaped.
-const HAS_OPTIONS: &str = "\"options\":[{";
+/// Longest line that is taken for a room's, bytes: far beyond what a ranking of all options comes to.
+const LONGEST: u64 = 64 << 20;
 
 /// Where a line is.
 #[derive(Debug, Clone, Copy)]
@@ -122,22 +124,37 @@ impl Kept {
     }
 }
 
-/// Notes every whole line of `file` whose plan, if it has one, is there too; says where the last whole line ends.
+/// Notes every whole line of `file` that reads and whose plan, if it has one, is there too; says where the last whole line
+/// ends.
 fn index((file, holder): (&File, Holder), folder: &Path, places: &mut BTreeMap<Content, Place>) -> io::Result<u64> {
     let mut reader = BufReader::with_capacity(1 << 16, file);
-    let (mut offset, mut line) = (0, Vec::new());
+    let (mut line, mut start, mut read, mut too_long) = (Vec::new(), 0, 0, false);
     loop {
         line.clear();
-        let read = reader.read_until(b'\n', &mut line)?;
-        let whole = line.strip_suffix(b"\n").and_then(|line| std::str::from_utf8(line).ok());
-        let Some((line, (content, _))) = whole.and_then(|line| Some((line, untold(line)?))) else {
-            return Ok(offset);
-        };
-        if !line.contains(HAS_OPTIONS) || folder.join(plans::name(&content.to_string())).exists() {
-            places.insert(content, Place { file: holder, offset, length: line.len() });
+        let more = reader.by_ref().take(LONGEST).read_until(b'\n', &mut line)? as u64;
+        let ended = line.pop_if(|byte| *byte == b'\n').is_some();
+        if !ended && more < LONGEST {
+            return Ok(start);
         }
-        offset += read as u64;
+        if let Some((content, told)) = sound(&line).filter(|_| ended && !too_long)
+            && (told.best().is_none() || folder.join(plans::name(&content.to_string())).exists())
+        {
+            places.insert(content, Place { file: holder, offset: start, length: line.len() });
+        }
+        read += more;
+        too_long = !ended;
+        if ended {
+            start = read;
+        }
     }
+}
+
+/// A line that reads as a room's, and its content.
+fn sound(line: &[u8]) -> Option<(Content, Told)> {
+    let line = std::str::from_utf8(line).ok()?;
+    let (content, _) = untold(line)?;
+    let told = Told::of(line).ok()?;
+    (Content::of_name(&told.content) == Some(content)).then_some((content, told))
 }
 
 #[cfg(test)]

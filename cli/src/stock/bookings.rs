@@ -2,15 +2,14 @@
 
 use std::path::{Path, PathBuf};
 
-use csv::{ReaderBuilder, StringRecord};
 use elbowroom_model::Fault;
-use elbowroom_model::listing::Faults;
+use elbowroom_model::listing::{self, Faults, Grid, GridRow, MOST_FAULTS};
 use elbowroom_solver::stock::Days;
 
 use super::days::day;
 use super::store::at_line;
 use crate::failure::Failure;
-use crate::source;
+use crate::listed;
 use crate::words::stock as words;
 
 /// The columns: what each is called, and what else it may be called.
@@ -21,6 +20,8 @@ const COLUMNS: [(&str, &[&str]); 5] = [
     ("priority", &[]),
     ("must", &["must have", "must haves"]),
 ];
+/// Most rows of a table.
+const MOST_ROWS: usize = 100_000;
 /// The last priority there is.
 const LAST_PRIORITY: u32 = 9;
 /// Days of a room that gives none: every other room's are the same.
@@ -57,75 +58,97 @@ pub(crate) enum Must {
 /// Reads the table at `path`. Either every row gives days, or none does.
 pub(crate) fn read(path: &Path) -> Result<Vec<Booking>, Failure> {
     let name = path.display().to_string();
-    let text = source::file(path).map_err(|why| Failure::Unreadable { name: name.clone(), why })?;
+    let bytes = listed::bytes_at(path).map_err(|why| Failure::Unreadable { name: name.clone(), why })?;
     let folder = path.parent().unwrap_or(Path::new(""));
-    read_text(&text, folder).map_err(|told| Failure::ListFaults { name, faults: Faults { told, beyond: 0 } })
+    read_bytes(&bytes, folder).map_err(|faults| Failure::ListFaults { name, faults })
 }
 
-fn read_text(text: &str, folder: &Path) -> Result<Vec<Booking>, Vec<Fault>> {
-    let header = text.lines().next().unwrap_or_default();
-    let parts = [b',', b';', b'\t'].map(|part| (header.bytes().filter(|byte| *byte == part).count(), part));
-    let delimiter = parts.iter().rev().max_by_key(|(count, _)| *count).map_or(b',', |(_, part)| *part);
-    let mut reader = ReaderBuilder::new().flexible(true).delimiter(delimiter).from_reader(text.as_bytes());
-    let heads = reader.headers().cloned().unwrap_or_default();
-    let places = columns(&heads)?;
-    let (mut bookings, mut told) = (Vec::new(), Vec::new());
-    for record in reader.records().map_while(Result::ok) {
-        let line = record.position().map_or(0, |position| position.line() as usize);
-        let row = Row { record: &record, places: &places, heads: heads.len() };
-        match row.booking(folder) {
+pub(crate) fn read_bytes(bytes: &[u8], folder: &Path) -> Result<Vec<Booking>, Faults> {
+    let known = |head: &str| column(&plain(head)).is_some();
+    let (table, unread) = listing::table(bytes, MOST_ROWS, &known).map_err(in_words_of_bookings)?;
+    let told = |told: Vec<Fault>| Faults { beyond: told.len().saturating_sub(MOST_FAULTS), told: first(told) };
+    let places = columns(&table).map_err(told)?;
+    let (mut bookings, mut faults) = (Vec::new(), unread.told);
+    for row in &table.rows {
+        match (Row { row, places: &places }).booking(folder) {
             Ok(booking) => bookings.push(booking),
-            Err(faults) => told.extend(faults.into_iter().map(|fault| at_line(fault, line))),
+            Err(found) => faults.extend(found.into_iter().map(|fault| at_line(fault, row.line))),
         }
     }
-    if bookings.is_empty() && told.is_empty() {
-        told.push(words::no_bookings());
+    if bookings.is_empty() && faults.is_empty() {
+        faults.push(words::no_bookings());
     }
-    if bookings.iter().any(|booking| booking.days.is_some()) && bookings.iter().any(|booking| booking.days.is_none()) {
-        told.push(words::days_for_some());
+    if let Some(other) = bookings.iter().position(|booking| booking.days.is_some() != bookings[0].days.is_some())
+        && faults.is_empty()
+    {
+        faults.push(at_line(words::days_for_some(), table.rows[other].line));
     }
-    if told.is_empty() { Ok(bookings) } else { Err(told) }
+    if faults.is_empty() {
+        return Ok(bookings);
+    }
+    faults.sort_by(Fault::before);
+    let faults = told(faults);
+    Err(Faults { beyond: faults.beyond + unread.beyond, ..faults })
+}
+
+/// As many faults as are told one by one.
+fn first(mut told: Vec<Fault>) -> Vec<Fault> {
+    told.truncate(MOST_FAULTS);
+    told
+}
+
+/// What the reader of tables says of one without rows, in the words of bookings.
+fn in_words_of_bookings(mut faults: Faults) -> Faults {
+    for fault in faults.told.iter_mut().filter(|fault| fault.code == "empty_file") {
+        *fault = words::no_bookings();
+    }
+    faults
+}
+
+/// A head as it is compared.
+fn plain(head: &str) -> String {
+    head.trim().to_lowercase().replace(['_', '-'], " ")
+}
+
+/// The column that a plain head means.
+fn column(head: &str) -> Option<usize> {
+    COLUMNS.iter().position(|(name, also)| *name == head || also.contains(&head))
 }
 
 /// The place of each column among the heads.
-fn columns(heads: &StringRecord) -> Result<[Option<usize>; 5], Vec<Fault>> {
-    let plain = |head: &str| head.trim().to_lowercase().replace(['_', '-'], " ");
+fn columns(table: &Grid) -> Result<[Option<usize>; 5], Vec<Fault>> {
+    let line = table.header_line;
     let mut told = Vec::new();
     let mut places = [None; 5];
-    for (place, head) in heads.iter().enumerate() {
+    for (place, head) in table.headers.iter().enumerate() {
         let head = plain(head);
-        let known = COLUMNS.iter().position(|(name, also)| *name == head || also.contains(&head.as_str()));
-        match known.and_then(|column| places.get_mut(column)) {
+        match column(&head).and_then(|column| places.get_mut(column)) {
             Some(free @ None) => *free = Some(place),
-            Some(_) => told.push(at_line(words::column_twice(&head), 1)),
+            Some(_) => told.push(at_line(words::column_twice(&head), line)),
             None if head.is_empty() => {}
-            None => told.push(at_line(words::no_column(&head, &COLUMNS.map(|(name, _)| name).join(", ")), 1)),
+            None => told.push(at_line(words::no_column(&head, &COLUMNS.map(|(name, _)| name).join(", ")), line)),
         }
     }
     if places[0].is_none() {
-        told.push(at_line(words::no_room_column(), 1));
+        told.push(at_line(words::no_room_column(), line));
     }
     if told.is_empty() { Ok(places) } else { Err(told) }
 }
 
 /// A row of the table.
 struct Row<'a> {
-    record: &'a StringRecord,
+    row: &'a GridRow,
     places: &'a [Option<usize>; 5],
-    heads: usize,
 }
 
 impl Row<'_> {
     fn cell(&self, column: usize) -> &str {
         let place = self.places.get(column).copied().flatten();
-        place.and_then(|place| self.record.get(place)).map_or("", str::trim)
+        place.and_then(|place| self.row.cells.get(place)).map_or("", |cell| cell.trim())
     }
 
     fn booking(&self, folder: &Path) -> Result<Booking, Vec<Fault>> {
-        if self.record.len() != self.heads {
-            return Err(vec![words::cells(self.record.len(), self.heads)]);
-        }
-        if self.record.iter().any(|cell| cell.contains('\n')) {
+        if self.row.cells.iter().any(|cell| cell.contains('\n')) {
             return Err(vec![words::line_break()]);
         }
         let mut told = Vec::new();
@@ -173,12 +196,12 @@ fn must(text: &str) -> Must {
 mod tests {
     use std::path::Path;
 
-    use super::{Must, read_text};
+    use super::{Must, read_bytes};
 
     #[test]
     fn a_table_is_read_by_the_names_of_its_columns() {
         let text = "Must have;Room;from;To;priority\nsofa | books;a.yaml;2026-03-01;2026-03-02;2\n;../b.yaml;2026-03-01;2026-03-01;\n";
-        let read = read_text(text, Path::new("rooms")).unwrap();
+        let read = read_bytes(text.as_bytes(), Path::new("rooms")).unwrap();
         assert_eq!((read[0].source.as_str(), read[0].priority), ("a.yaml", 2));
         assert_eq!(read[0].must, Must::Named(vec!["sofa".to_owned(), "books".to_owned()]));
         assert_eq!(
@@ -191,20 +214,21 @@ mod tests {
     #[test]
     fn every_fault_is_told_with_its_line() {
         let faults = |text: &str| {
-            let told = read_text(text, Path::new("")).unwrap_err();
+            let told = read_bytes(text.as_bytes(), Path::new("")).unwrap_err().told;
             told.iter().map(|fault| (fault.code, fault.place.map_or(0, |place| place.line))).collect::<Vec<_>>()
         };
         let bad =
             "room,from,to,priority\na,2026-03-02,2026-03-01,1\n,2026-03-01,2026-03-01,1\na,1.3.,2026-03-01,0\na,b\n";
         assert_eq!(
             faults(bad),
-            [("bad_days", 2), ("missing_room", 3), ("bad_day", 4), ("bad_priority", 4), ("row_length", 5)]
+            [("bad_days", 2), ("missing_room", 3), ("bad_day", 4), ("bad_priority", 4), ("wrong_count", 5)]
         );
         assert_eq!(faults("rooms,from\n"), [("unknown_column", 1), ("missing_column", 1)]);
         assert_eq!(faults("room,room\n"), [("column_twice", 1)]);
         assert_eq!(faults("room\n"), [("empty_file", 0)]);
-        assert_eq!(faults(""), [("missing_column", 1)]);
-        assert_eq!(faults("room,from,to\n\"a,2026-03-01,2026-03-01\nb,,\n"), [("row_length", 2)]);
-        assert_eq!(faults("room,from,to\na,2026-03-01,2026-03-01\nb,,\n"), [("days_for_some", 0)]);
+        assert_eq!(faults(""), [("empty_file", 0)]);
+        assert_eq!(faults("from\n2026-03-01\n"), [("missing_column", 1)]);
+        assert_eq!(faults("room,from,to\n\"a,2026-03-01,2026-03-01\nb,,\n"), [("wrong_quoting", 2)]);
+        assert_eq!(faults("room,from,to\na,2026-03-01,2026-03-01\nb,,\n"), [("days_for_some", 3)]);
     }
 }

@@ -1,8 +1,9 @@
-//! From bytes to text: UTF-8, or UTF-16 that says so by its byte order mark. Anything else is refused, not guessed.
+//! From bytes to text: UTF-8, or UTF-16 that says so by its byte order mark. Anything else is refused, not guessed. Lines
+//! end with a line feed once read, whichever of the three ways to end them was used.
 
 use crate::fault::{Fault, Place};
 
-/// The bytes as text, a byte order mark taken off.
+/// The bytes as text, a byte order mark taken off, every line ended alike.
 pub(super) fn text(bytes: &[u8]) -> Result<String, Box<Fault>> {
     if bytes.len() > super::LARGEST {
         let message = format!("The list is {} bytes long; at most {} are read.", bytes.len(), super::LARGEST);
@@ -18,7 +19,7 @@ pub(super) fn text(bytes: &[u8]) -> Result<String, Box<Fault>> {
         let remedy = "Write a header line (kind, name, width, depth) and a row for each piece.";
         return Err(fault("empty_file", "The list is empty.".to_owned(), remedy, None));
     }
-    Ok(text)
+    Ok(if text.contains('\r') { text.replace("\r\n", "\n").replace('\r', "\n") } else { text })
 }
 
 fn utf8(bytes: &[u8]) -> Result<String, Box<Fault>> {
@@ -51,7 +52,12 @@ fn utf16(bytes: &[u8], unit: fn([u8; 2]) -> u16) -> Result<String, Box<Fault>> {
 }
 
 fn line_of(bytes: &[u8], at: usize) -> usize {
-    1 + bytes.iter().take(at).filter(|byte| **byte == b'\n').count()
+    let ends = |place: &usize| match bytes.get(*place) {
+        Some(b'\n') => true,
+        Some(b'\r') => bytes.get(place + 1) != Some(&b'\n'),
+        _ => false,
+    };
+    1 + (0..at).filter(ends).count()
 }
 
 fn fault(code: &'static str, message: String, remedy: &str, line: Option<usize>) -> Box<Fault> {

@@ -129,9 +129,10 @@ fn numeral_of(numeral: &str, style: Style) -> Result<(String, bool), FigureError
 
 /// `1,200`: the mark may part thousands or decimals.
 pub(super) fn is_thousand(numeral: &str, mark: char) -> bool {
-    numeral
-        .split_once(mark)
-        .is_some_and(|(whole, part)| (1..=3).contains(&whole.len()) && !whole.starts_with('0') && part.len() == 3)
+    numeral.split_once(mark).is_some_and(|(whole, part)| {
+        let digits = whole.bytes().chain(part.bytes()).all(|byte| byte.is_ascii_digit());
+        digits && (1..=3).contains(&whole.len()) && !whole.starts_with('0') && part.len() == 3
+    })
 }
 
 pub(super) fn two_readings(numeral: &str, mark: char) -> FigureError {

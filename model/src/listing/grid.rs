@@ -6,24 +6,24 @@ use crate::length::Unit;
 
 /// A table of text cells.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub(super) struct Grid {
+pub struct Grid {
     /// Column headers as written.
-    pub(super) headers: Vec<String>,
+    pub headers: Vec<String>,
     /// Line of the headers; 0 where every row names its own keys.
-    pub(super) header_line: usize,
+    pub header_line: usize,
     /// The rows.
-    pub(super) rows: Vec<GridRow>,
+    pub rows: Vec<GridRow>,
     /// Unit for the whole table, where it says one.
-    pub(super) units: Option<Unit>,
+    pub units: Option<Unit>,
 }
 
 /// A row of text cells.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub(super) struct GridRow {
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct GridRow {
     /// Line it starts on, from 1.
-    pub(super) line: usize,
-    /// A cell for each header; empty: nothing is said.
-    pub(super) cells: Vec<String>,
+    pub line: usize,
+    /// Cells in the order of the headers; empty, or none for the last headers: nothing is said.
+    pub cells: Vec<String>,
 }
 
 impl Grid {
@@ -34,13 +34,6 @@ impl Grid {
         }
         self.headers.push(key.to_owned());
         self.headers.len() - 1
-    }
-
-    /// Makes every row as long as the headers.
-    pub(super) fn even_out(&mut self) {
-        for row in &mut self.rows {
-            row.cells.resize(self.headers.len(), String::new());
-        }
     }
 }
 
@@ -70,6 +63,12 @@ impl Told {
     pub(super) fn too_many(&mut self, count: usize, most: usize) {
         let message = format!("The list has {count} rows; at most {most} are taken.");
         self.add(0, "too_many", "", message, "Leave out what cannot be meant, or split the list.".to_owned());
+    }
+
+    /// Tells that a table has a mark between cells here and there, and no cell in which something stands.
+    pub(super) fn nothing(&mut self) {
+        let remedy = "Write a header line (kind, name, width, depth) and a row for each piece.".to_owned();
+        self.add(0, "empty_file", "", "The list is empty.".to_owned(), remedy);
     }
 
     /// Tells that a table has more columns than any list.

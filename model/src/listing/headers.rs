@@ -17,9 +17,8 @@ pub(super) const NEEDED: [Column; 3] = [Column::Kind, Column::Width, Column::Dep
 pub(super) fn headers(grid: &Grid, asked: &Asked<'_>, told: &mut Told) -> (Places, Vec<String>) {
     let (mut places, mut strange): (Places, Vec<&String>) = (Places::new(), Vec::new());
     let line_of = |place: usize| match grid.header_line {
-        0 => {
-            grid.rows.iter().find(|row| row.cells.get(place).is_some_and(|cell| !cell.is_empty())).map_or(0, |r| r.line)
-        }
+        // Rows grow with the keys they name, so this is the first that names it.
+        0 => grid.rows.iter().find(|row| row.cells.len() > place).map_or(0, |row| row.line),
         line => line,
     };
     for (place, header) in grid.headers.iter().enumerate() {

@@ -1,10 +1,13 @@
 //! Tables of one JSON object on each line.
 
-use serde_json::{Map, Value};
+use std::fmt;
+
+use serde::de::{Deserialize, Deserializer, MapAccess, Visitor};
+use serde_json::Value;
 
 use super::Asked;
 use super::grid::{Grid, GridRow, MOST_COLUMNS, Told};
-use crate::fault::clean;
+use crate::fault::{clean, quoted};
 
 /// The cells of `text`; `None` where too many rows or columns stand in it.
 pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Grid> {
@@ -16,8 +19,8 @@ pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Gri
         if count > asked.most_rows {
             continue;
         }
-        match serde_json::from_str::<Map<String, Value>>(line) {
-            Ok(map) => take(map, place + 1, &mut grid, told),
+        match serde_json::from_str::<Object>(line) {
+            Ok(object) => take(object, place + 1, &mut grid, told),
             Err(error) => {
                 let said = error.to_string();
                 let said = said.split(" at line ").next().unwrap_or_default();
@@ -35,26 +38,56 @@ pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Gri
         told.too_many(count, asked.most_rows);
         return None;
     }
-    grid.even_out();
     Some(grid)
 }
 
-fn take(map: Map<String, Value>, line: usize, grid: &mut Grid, told: &mut Told) {
-    let mut cells = Vec::new();
-    for (key, value) in map {
+/// An object's keys with their values as they stand, a key that stands twice among them.
+struct Object(Vec<(String, Value)>);
+
+impl<'de> Deserialize<'de> for Object {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_map(Entries)
+    }
+}
+
+struct Entries;
+
+impl<'de> Visitor<'de> for Entries {
+    type Value = Object;
+
+    fn expecting(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        formatter.write_str("an object")
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Object, A::Error> {
+        let mut entries = Vec::new();
+        while let Some(entry) = map.next_entry()? {
+            entries.push(entry);
+        }
+        Ok(Object(entries))
+    }
+}
+
+fn take(Object(entries): Object, line: usize, grid: &mut Grid, told: &mut Told) {
+    let mut cells: Vec<Option<String>> = Vec::new();
+    for (key, value) in entries {
         let Some(text) = text(&value) else {
-            let message = format!("`{}` holds neither a text nor a number.", clean(&key));
+            let message = format!("`{}` holds neither a text nor a number.", quoted(&key));
             let remedy = "Give a text, a number, true or false, or a list of texts.".to_owned();
             told.add(line, "wrong_type", "", message, remedy);
             continue;
         };
         let place = grid.column(&key);
-        cells.resize(cells.len().max(place + 1), String::new());
-        if let Some(cell) = cells.get_mut(place) {
-            *cell = text;
+        cells.resize(cells.len().max(place + 1), None);
+        match cells.get_mut(place) {
+            Some(cell @ None) => *cell = Some(text),
+            _ => {
+                let message = format!("`{}` stands twice in one row.", quoted(&key));
+                told.add(line, "key_twice", "", message, "Keep one of the two.".to_owned());
+            }
         }
     }
-    grid.rows.push(GridRow { line, cells });
+    grid.rows.push(GridRow { line, cells: cells.into_iter().map(Option::unwrap_or_default).collect() });
 }
 
 /// A value as a cell holds it; parts of a list stand one after the other.

@@ -22,6 +22,7 @@ mod yaml_list;
 pub use columns::Extra;
 pub use figure::{Decimals, FigureError, number};
 pub use form::Form;
+pub use grid::{Grid, GridRow};
 pub use money::{Money, MoneyError};
 pub use piece::{ListedPiece, Part};
 
@@ -87,7 +88,9 @@ pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
     let form = asked.form.unwrap_or_else(|| Form::of_text(&text));
     let mut told = grid::Told::default();
     let grid = match form {
-        Form::Separated => separated::grid(&text, asked, &mut told),
+        Form::Separated => {
+            separated::grid(&text, asked.most_rows, &|header| columns::is_known(header, asked.extra), &mut told)
+        }
         Form::JsonLines => json_lines::grid(&text, asked, &mut told),
         Form::Yaml => yaml_list::grid(&text, asked, &mut told),
     };
@@ -95,5 +98,27 @@ pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
     match listing {
         Some(listing) if told.is_empty() => Ok(listing),
         _ => Err(told.into_faults()),
+    }
+}
+
+/// Reads a table whose cells are parted by commas, semicolons or tabs, whatever it is about: `is_known` says whether a
+/// header is one of those looked for. Rows that are none are left out, and stand among the faults with their lines.
+///
+/// # Errors
+/// What keeps it from being read as a table; nothing is said of what the cells mean.
+///
+/// ```
+/// let rooms = elbowroom_model::listing::table(b"room;from\na.yaml;2026-03-02\n", 10, &|header| header == "room");
+/// let (rooms, faults) = rooms.map_err(|faults| format!("{faults:?}"))?;
+/// assert!(faults.told.is_empty());
+/// assert_eq!((rooms.headers.len(), rooms.rows[0].line), (2, 2));
+/// # Ok::<(), String>(())
+/// ```
+pub fn table(bytes: &[u8], most_rows: usize, is_known: &dyn Fn(&str) -> bool) -> Result<(Grid, Faults), Faults> {
+    let text = encoding::text(bytes).map_err(|fault| Faults { told: vec![*fault], beyond: 0 })?;
+    let mut told = grid::Told::default();
+    match separated::grid(&text, most_rows, is_known, &mut told) {
+        Some(grid) => Ok((grid, told.into_faults())),
+        None => Err(told.into_faults()),
     }
 }

@@ -2,6 +2,8 @@
 
 use serde::{Serialize, Serializer};
 
+use crate::fault::is_control;
+
 use super::figure::{FigureError, Style, is_thousand, plain_number, two_readings};
 
 /// An amount of money, 0 or more.
@@ -27,6 +29,8 @@ pub enum MoneyError {
 
 /// The highest price that is taken.
 const HIGHEST: f64 = 1e9;
+/// Longest word for a currency, characters.
+const LONGEST_CURRENCY: usize = 12;
 
 impl Money {
     /// The amount in `text` and the currency that stands beside it, as written; no currency: `None`.
@@ -66,7 +70,7 @@ impl Money {
         }
         let currency = match (before, after) {
             ("", "") => None,
-            ("", mark) | (mark, "") => Some(mark.to_owned()),
+            ("", mark) | (mark, "") if is_currency(mark) => Some(mark.to_owned()),
             _ => return Err(FigureError::NotANumber.into()),
         };
         // A whole number from 0 to 1e11.
@@ -91,6 +95,14 @@ impl Serialize for Money {
         // Far below 2^53 hundredths.
         serializer.serialize_f64(self.hundredths as f64 / 100.0)
     }
+}
+
+/// Whether a mark beside a figure can be a currency: a sign, a code, a short word. What accounts or formulas write there
+/// (`5-`, `5%`, `=5`) is none.
+fn is_currency(mark: &str) -> bool {
+    let is_sign =
+        |c: char| c.is_alphabetic() || matches!(c, '$' | '.' | ' ') || (!c.is_ascii() && !is_control(c) && c != '−');
+    mark.chars().count() <= LONGEST_CURRENCY && mark.chars().all(is_sign) && mark.chars().any(|c| c != '.' && c != ' ')
 }
 
 /// What stands before the figure, the figure, what stands after it. `1299,-` has no decimals.

@@ -14,12 +14,12 @@ enum At {
     Closed,
 }
 
-/// Tells every quote that is closed in the middle of a cell, or never. Whether all is well.
-pub(super) fn sound(text: &str, delimiter: u8, told: &mut Told) -> bool {
+/// Tells every quote that is closed in the middle of a cell, or never; `text` begins on line `first`. Whether all is well.
+pub(super) fn sound(text: &str, first: usize, delimiter: u8, told: &mut Told) -> bool {
     let before = told.count();
-    let (mut at, mut line, mut opened) = (At::Start, 1, 1);
+    let (mut at, mut line, mut opened) = (At::Start, first, first);
     for byte in text.bytes() {
-        let ends_cell = byte == delimiter || byte == b'\n' || byte == b'\r';
+        let ends_cell = byte == delimiter || byte == b'\n';
         at = match at {
             At::Start if byte == b'"' => {
                 opened = line;

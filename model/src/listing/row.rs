@@ -294,6 +294,7 @@ impl Reading<'_> {
         let (price, currency) = match Money::styled(&text, self.style) {
             Ok(read) => read,
             Err(error) => {
+                let error = crate::fault::clean(&error.to_string());
                 let message = format!("The price of {}, `{}`, {error}.", quoted(name), quoted(&text));
                 let remedy = "Write it with both decimals and nothing between thousands: `1299.00` or `1299,00`.";
                 self.told.add(row.line, "not_a_price", name, message, remedy.to_owned());

@@ -1,19 +1,19 @@
-//! Tables whose cells are parted by commas, semicolons or tabs. The one module that names the `csv` crate.
+//! Tables whose cells are parted by commas, semicolons or tabs. The one module of this member that names the `csv` crate.
 
 use csv::{ReaderBuilder, StringRecord};
 
-use super::Asked;
-use super::columns;
 use super::grid::{Grid, GridRow, MOST_COLUMNS, Told};
 use super::quoting;
+use crate::fault::{clean, quoted};
 
 /// What may part cells, the more usual first.
 const DELIMITERS: [u8; 3] = [b',', b';', b'\t'];
 
-/// The cells of `text`; `None` after faults that keep it from being read.
-pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Grid> {
-    let (text, skipped, delimiter) = dialect(text, asked);
-    if !quoting::sound(text, delimiter, told) {
+/// The cells of `text`, `most_rows` rows at most; `is_known`: whether a header is one of those looked for. `None` after
+/// faults that keep it from being read.
+pub(super) fn grid(text: &str, most_rows: usize, is_known: &dyn Fn(&str) -> bool, told: &mut Told) -> Option<Grid> {
+    let (text, skipped, delimiter) = dialect(text, is_known, told)?;
+    if !quoting::sound(text, 1 + skipped, delimiter, told) {
         return None;
     }
     let mut reader =
@@ -22,8 +22,25 @@ pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Gri
     let mut record = StringRecord::new();
     let mut count = 0;
     let mut lines = Lines { text, at: 0, line: 1 + skipped };
-    while reader.read_record(&mut record).ok()? {
+    loop {
+        match reader.read_record(&mut record) {
+            Ok(true) => {}
+            Ok(false) => break,
+            Err(error) => {
+                told.add(
+                    lines.line,
+                    "not_text",
+                    "",
+                    clean(&error.to_string()),
+                    "Save it again as CSV in UTF-8.".to_owned(),
+                );
+                return None;
+            }
+        }
         let line = lines.line_of(record.position().map_or(0, |position| position.byte()));
+        if record.iter().all(|cell| cell.trim().is_empty()) {
+            continue;
+        }
         if grid.headers.is_empty() {
             if record.len() > MOST_COLUMNS {
                 told.too_many_columns(line);
@@ -33,16 +50,17 @@ pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Gri
             grid.header_line = line;
             continue;
         }
-        if record.iter().all(|cell| cell.trim().is_empty()) {
-            continue;
-        }
         count += 1;
-        if count <= asked.most_rows {
+        if count <= most_rows {
             take(&record, line, &mut grid, told);
         }
     }
-    if count > asked.most_rows {
-        told.too_many(count, asked.most_rows);
+    if grid.headers.is_empty() {
+        told.nothing();
+        return None;
+    }
+    if count > most_rows {
+        told.too_many(count, most_rows);
         return None;
     }
     Some(grid)
@@ -59,7 +77,7 @@ impl Lines<'_> {
     fn line_of(&mut self, byte: u64) -> usize {
         let bytes = self.text.as_bytes();
         let mut to = usize::try_from(byte).unwrap_or(bytes.len()).min(bytes.len());
-        while bytes.get(to).is_some_and(|byte| matches!(byte, b'\n' | b'\r')) {
+        while bytes.get(to).is_some_and(|byte| *byte == b'\n') {
             to += 1;
         }
         self.line += bytes.get(self.at..to).map_or(0, |gone| gone.iter().filter(|byte| **byte == b'\n').count());
@@ -74,7 +92,7 @@ fn take(record: &StringRecord, line: usize, grid: &mut Grid, told: &mut Told) {
     if found < wanted || !trailing {
         let message = format!("The row has {found} cells, the header {wanted}.");
         let remedy = if found > wanted {
-            "Put quotes round a cell that holds what parts the cells (`\"212,5\"`)."
+            "Put quotes round a cell that holds what parts the cells (`\"Heron, oak\"`)."
         } else {
             "Leave a cell empty rather than out."
         };
@@ -87,16 +105,22 @@ fn take(record: &StringRecord, line: usize, grid: &mut Grid, told: &mut Told) {
 
 /// The text from its header on, the lines before that, and what parts its cells: what a first line `sep=;` says, else
 /// what lets the header name the most columns that are known.
-fn dialect<'a>(text: &'a str, asked: &Asked<'_>) -> (&'a str, usize, u8) {
+fn dialect<'a>(text: &'a str, is_known: &dyn Fn(&str) -> bool, told: &mut Told) -> Option<(&'a str, usize, u8)> {
     let (first, rest) = text.split_once('\n').unwrap_or((text, ""));
-    if let Some(delimiter) = first.trim_end().strip_prefix("sep=").and_then(|mark| mark.bytes().next()) {
-        return (rest, 1, delimiter);
+    if let Some(mark) = first.strip_prefix("sep=") {
+        let said = DELIMITERS.into_iter().find(|delimiter| mark.as_bytes().first() == Some(delimiter));
+        if said.is_none() {
+            let message = format!("`{}` names no mark that may part cells.", quoted(first));
+            let remedy = "Part cells by commas, semicolons or tabs, or leave the line out.".to_owned();
+            told.add(1, "wrong_separator", "", message, remedy);
+        }
+        return said.map(|delimiter| (rest, 1, delimiter));
     }
     let header = text.lines().find(|line| !line.trim().is_empty()).unwrap_or_default();
     let known = |delimiter: &u8| {
         let cells = header.split(char::from(*delimiter)).map(|cell| cell.trim().trim_matches('"'));
-        cells.filter(|cell| columns::is_known(cell, asked.extra)).count()
+        cells.filter(|cell| is_known(cell)).count()
     };
     let best = DELIMITERS.into_iter().rev().max_by_key(known).unwrap_or(b',');
-    (text, 0, best)
+    Some((text, 0, best))
 }

@@ -39,7 +39,6 @@ pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Gri
             return None;
         }
     }
-    grid.even_out();
     Some(grid)
 }
 
@@ -64,8 +63,15 @@ fn no_list(line: usize, told: &mut Told) {
 
 fn rows_under(entries: Vec<Entry>, grid: &mut Grid, told: &mut Told) -> Option<Vec<Node>> {
     let mut rows = None;
+    let mut keys: Vec<String> = Vec::new();
     for entry in entries {
         let line = entry.place.map_or(0, |place| place.line);
+        if keys.contains(&entry.key) {
+            let message = format!("`{}` stands twice in the list.", quoted(&entry.key));
+            told.add(line, "key_twice", "", message, "Keep one of the two.".to_owned());
+            continue;
+        }
+        keys.push(entry.key.clone());
         match (entry.key.as_str(), entry.node.value) {
             ("pieces", NodeValue::List(list)) => rows = Some(list),
             ("units", NodeValue::Text(unit)) if Unit::of(&unit).is_some() => grid.units = Unit::of(&unit),

@@ -70,9 +70,12 @@ fn what_is_wrong_with_a_stock_or_a_booking_is_told_with_its_line() {
     let tables = [
         ("room,from,to\na.yaml,2026-03-05,2026-03-01\na.yaml,5.3.,2026-03-01\n", "line 3"),
         ("room,priority\na.yaml,first\n", "first"),
-        ("file;until\na.yaml;\u{0}\n", "not text"),
+        ("file;until\na.yaml;\u{0}\n", "line 2: The list holds NUL bytes"),
         ("rooms\na.yaml\n", "no column"),
         ("room\n", "no rows"),
+        ("room,from,to\n\n\"a\"b.yaml,2026-03-05,2026-03-06\n", "line 3"),
+        ("room,from,to\n\n\na.yaml,2026-03-05\na.yaml,5.3.,2026-03-01\n", "line 4: The row has 2 cells"),
+        ("room,from,to\n\n\na.yaml,2026-03-05\na.yaml,5.3.,2026-03-01\n", "line 5: `5.3.` is no day"),
     ];
     for (table, said) in tables {
         fs::write(path("table.csv"), table).unwrap();

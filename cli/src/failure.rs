@@ -109,8 +109,13 @@ pub(crate) enum Failure {
     #[error("cannot draw the sheet: {0}")]
     Drawing(&'static str),
     /// What is no text would go to a terminal.
-    #[error("a {0} file cannot be shown at a terminal")]
-    NoText(&'static str),
+    #[error("a {form} file cannot be shown at a terminal")]
+    NoText {
+        /// What it is.
+        form: &'static str,
+        /// What can be asked for instead.
+        instead: &'static str,
+    },
     /// No command is called so.
     #[error("there is no command {0}")]
     NoSuchCommand(String),
@@ -140,7 +145,7 @@ impl Failure {
             | Self::NoSuchOption { .. }
             | Self::SameOption { .. }
             | Self::NoSuchCommand(_)
-            | Self::NoText(_)
+            | Self::NoText { .. }
             | Self::AlreadyThere(_)
             | Self::Uncreatable { .. } => Exit::Faulty,
             Self::NothingFits { .. } => Exit::NothingFits,
@@ -170,7 +175,7 @@ impl Failure {
             Self::NoSuchOption { options, .. } => Some(words::options_there_are(*options).into()),
             Self::SameOption { .. } => plain("Name two different options, or three."),
             Self::NothingFits { remedies } => Some(words::would_help(remedies).into()),
-            Self::NoText(_) => plain("Name a file to write with `-o`, or choose `--format svg`."),
+            Self::NoText { instead, .. } => plain(instead),
             Self::NoSuchCommand(_) => plain("`elbowroom --help` lists them."),
             _ => None,
         }

@@ -8,6 +8,8 @@ use std::time::{Duration, Instant};
 use elbowroom_solver::{Part, Watch, shop};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressState, ProgressStyle};
 
+use crate::outlet::Outlet;
+
 /// Work that ends sooner shows no bar: it would only flicker.
 const PATIENCE: Duration = Duration::from_millis(700);
 
@@ -82,9 +84,11 @@ impl shop::Watch for CountBar {
 pub(crate) struct RoomsBar(ProgressBar);
 
 impl RoomsBar {
-    /// A bar for work that starts now, over so many rooms where that is known.
-    pub(crate) fn new(count: Option<usize>) -> Self {
-        let bar = ProgressBar::with_draw_target(count.map(|count| count as u64), ProgressDrawTarget::stderr_with_hz(5));
+    /// A bar for work that starts now, over so many rooms where that is known; hidden where nobody watches.
+    pub(crate) fn new(count: Option<usize>, stderr: &Outlet<'_>) -> Self {
+        let shown = stderr.is_terminal();
+        let target = if shown { ProgressDrawTarget::stderr_with_hz(5) } else { ProgressDrawTarget::hidden() };
+        let bar = ProgressBar::with_draw_target(count.map(|count| count as u64), target);
         let template = if count.is_some() { crate::words::ROOMS_PROGRESS } else { crate::words::ROOMS_PROGRESS_OPEN };
         let rate = |state: &ProgressState, to: &mut dyn std::fmt::Write| {
             let _ = write!(to, "{:.1}", state.per_sec());

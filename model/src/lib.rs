@@ -21,6 +21,7 @@
 //! # Ok::<(), String>(())
 //! ```
 
+pub mod article;
 pub mod brief;
 pub mod fault;
 pub(crate) mod keyed;

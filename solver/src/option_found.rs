@@ -1,6 +1,7 @@
 //! One option as results tell it.
 
-use elbowroom_model::{Brief, Dimension, FixedId, Hand, ItemId, WallId};
+use elbowroom_model::article::the;
+use elbowroom_model::{Brief, Dimension, FixedId, Hand, ItemId, Point, WallId};
 
 use crate::Limits;
 use crate::arrangement::Role;
@@ -8,11 +9,11 @@ use crate::gaps::gaps;
 use crate::layout::Placed;
 use crate::outcome::{
     ChoicesFound, CriterionFound, DimensionFound, HeldBy, LeftOut, OptionFound, PieceFound, PinchFound, RangeFound,
-    RouteFound, SecondSeatFound, TurnsIf,
+    RouteFound, SecondSeatFound, TurningCircleFound, TurnsIf,
 };
 use crate::outcome_figures::rounded;
 use crate::rank::Candidate;
-use crate::ranking::Standing;
+use crate::ranking::Rating;
 use crate::routes::{End, Floor, Route, ShapeId};
 use crate::search::RoomGround;
 use crate::sizes;
@@ -32,7 +33,7 @@ pub(crate) fn option_found(
     ground: &Ground<'_>,
     place: usize,
     (candidates, order): (&[Candidate<'_>], &[usize]),
-    standing: &Standing,
+    rating: &Rating,
     which: usize,
 ) -> (OptionFound, usize) {
     let candidate = &candidates[which];
@@ -47,12 +48,12 @@ pub(crate) fn option_found(
         key: candidate.arrangement.key.clone(),
         title: candidate.arrangement.title.clone(),
         choices: choices(brief, candidate),
-        score: standing.score,
-        first_place_share: standing.share,
-        dominated_by: standing.dominated_by.map(key_of),
-        never_first: standing.never_first,
+        score: rating.score,
+        first_place_share: rating.share,
+        dominated_by: rating.dominated_by.map(key_of),
+        never_first: rating.never_first,
         by_size: which + 1,
-        turns_if: standing.turns_if.as_ref().map(|turn| TurnsIf {
+        turns_if: rating.turns_if.as_ref().map(|turn| TurnsIf {
             criterion: turn.criterion,
             weight: turn.weight,
             then_first: key_of(turn.then_first),
@@ -62,6 +63,7 @@ pub(crate) fn option_found(
         left_out: found.layout.left_out.iter().filter_map(|piece| left_out(brief, *piece, proven)).collect(),
         gaps: gaps(brief, ground.room.site, &found.layout),
         routes: candidate.routes.iter().map(|route| route_found(brief, route)).collect(),
+        turning_circle: turning_circle(brief, found.layout.turning_circle),
         size_value: found.layout.size_value(brief),
         objective: found.objective,
         bound: found.bound,
@@ -163,11 +165,15 @@ fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: usize, dimension
 fn left_out(brief: &Brief, piece: usize, is_proven: bool) -> Option<LeftOut> {
     let piece = brief.pieces.get(piece)?;
     let why = if is_proven {
-        format!("There is no place for the {} that costs the other pieces less than it brings.", piece.name)
+        format!("There is no place for {} that costs the other pieces less than it brings.", the(&piece.name))
     } else {
-        format!("No place was found for the {} within the work allowed.", piece.name)
+        format!("No place was found for {} within the work allowed.", the(&piece.name))
     };
     Some(LeftOut { name: piece.name.clone(), why })
+}
+
+fn turning_circle(brief: &Brief, centre: Option<Point>) -> Option<TurningCircleFound> {
+    Some(TurningCircleFound { centre: centre?, diameter: brief.rules.turning_circle()? })
 }
 
 fn route_found(brief: &Brief, route: &Route) -> RouteFound {

@@ -109,6 +109,8 @@ pub struct OptionFound {
     pub gaps: Vec<GapFound>,
     /// Routes from every entrance.
     pub routes: Vec<RouteFound>,
+    /// Where a wheelchair can turn; `None` where no rule asks for it.
+    pub turning_circle: Option<TurningCircleFound>,
     /// Value of the sizes laid out.
     pub size_value: f64,
     /// Size value less the small terms that settle ties.
@@ -278,6 +280,15 @@ pub struct PinchFound {
     pub between: [String; 2],
     /// Nearest places on the two.
     pub at: [Point; 2],
+}
+
+/// A free circle to turn a wheelchair in, which an entrance leads to.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct TurningCircleFound {
+    /// Its middle.
+    pub centre: Point,
+    /// What the rule asks for, mm.
+    pub diameter: f64,
 }
 
 /// An arrangement that does not fit.

@@ -15,6 +15,9 @@ pub(crate) fn rounded(mut option: OptionFound) -> OptionFound {
     option.gaps.iter_mut().for_each(gap);
     option.routes.iter_mut().for_each(route);
     option.criteria.iter_mut().for_each(criterion);
+    if let Some(circle) = &mut option.turning_circle {
+        circle.centre = point(circle.centre);
+    }
     option
 }
 

@@ -96,7 +96,7 @@ fn layout_of(brief: &Brief, option: &OptionFound) -> Layout {
     placed.sort_by_key(|placed| placed.piece);
     let left_out = |name: &str| brief.pieces.iter().position(|piece| piece.name == name);
     let left_out = option.left_out.iter().filter_map(|piece| left_out(&piece.name)).collect();
-    Layout { placed, left_out, turning_circle: None }
+    Layout { placed, left_out, turning_circle: option.turning_circle.map(|circle| circle.centre) }
 }
 
 fn placed(brief: &Brief, option: &OptionFound, piece: &PieceFound) -> Option<Placed> {

@@ -8,7 +8,7 @@ use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, Remedy, RoomFound, RulesInForce, Work};
 use crate::outcome_figures::thousandth;
-use crate::ranking::{self, Standing};
+use crate::ranking::{self, Rating};
 use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
 use crate::site::Site;
@@ -68,11 +68,11 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| told_size(other).total_cmp(&told_size(one)));
     refused.extend(enumeration.dropped.iter().map(|dropped| dropped.refused.clone()));
-    let (order, standings) = part(watch, Part::Order, || ranked(brief, &candidates, limits));
+    let (order, ratings) = part(watch, Part::Order, || ranked(brief, &candidates, limits));
     let ground = option_found::Ground { room: &room, floor: &floor, limits };
     let each = order.par_iter().enumerate().map(|(place, &which)| {
         part(watch, Part::Sizes, || {
-            option_found::option_found(&ground, place, (&candidates, &order), &standings[which], which)
+            option_found::option_found(&ground, place, (&candidates, &order), &ratings[which], which)
         })
     });
     let made: Vec<_> = each.collect();
@@ -203,12 +203,12 @@ fn told_size(candidate: &Candidate<'_>) -> f64 {
 }
 
 /// Best first, and how each stands; equal scores keep the order handed in.
-fn ranked(brief: &Brief, candidates: &[Candidate<'_>], limits: &Limits) -> (Vec<usize>, Vec<Standing>) {
+fn ranked(brief: &Brief, candidates: &[Candidate<'_>], limits: &Limits) -> (Vec<usize>, Vec<Rating>) {
     let scores = |candidate: &Candidate<'_>| {
         candidate.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
     };
     let all: Vec<Vec<_>> = candidates.iter().map(scores).collect();
-    (ranking::order(&all, &brief.wishes, limits.by), ranking::standings(&all, &brief.wishes, limits.by))
+    (ranking::order(&all, &brief.wishes, limits.by), ranking::ratings(&all, &brief.wishes, limits.by))
 }
 
 fn room_found(brief: &Brief) -> RoomFound {

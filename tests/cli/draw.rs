@@ -230,6 +230,31 @@ fn an_option_that_is_not_there_is_told_and_so_is_a_room_where_nothing_fits() {
     assert!(nothing.stderr.contains("What would help"), "{}", nothing.stderr);
 }
 
+/// Approved Document M and Lifetime Homes ask for a circle of 1500 mm (P): 30 mm at 1:50. Its centre is the result's own.
+#[test]
+fn the_turning_circle_is_drawn_true_to_scale_where_the_result_has_it() {
+    let scenario = root().join("scenarios/wheelchair.yaml").display().to_string();
+    let svg = run(&["draw", &scenario]).stdout;
+    let svg = roxmltree::Document::parse(&svg).unwrap();
+    let (circle, cross): (Vec<_>, Vec<_>) =
+        paths(&svg, "turning-circle").into_iter().partition(|(_, radius)| radius.is_some());
+    let [(round, Some(radius))] = circle.as_slice() else { panic!("{circle:?}") };
+    assert!((radius - 15.0).abs() < 0.001, "{radius}");
+    let centre = ((round[0].0 + round[1].0) / 2.0, (round[0].1 + round[1].1) / 2.0);
+    let result: serde_json::Value =
+        serde_json::from_str(&run(&["rank", &scenario, "--json", "--top", "1"]).stdout).unwrap();
+    let told = &result["options"][0]["turning_circle"];
+    assert_eq!(told["diameter"].as_f64(), Some(1500.0), "{told}");
+    // Measured from a corner of the room, which the plan has where its first wall starts.
+    let walls = paths(&svg, "walls");
+    let corner = walls[0].0[0];
+    let off = |axis: usize| told["centre"][axis].as_f64().unwrap() / 50.0;
+    assert!((centre.0 - corner.0 - off(0)).abs() < 0.01 && (corner.1 - centre.1 - off(1)).abs() < 0.01, "{told}");
+    assert_eq!(cross.len(), 2, "{cross:?}");
+    let plain = String::from_utf8(drawn("svg")).unwrap();
+    assert!(!plain.contains("turning-circle"), "no rule asks for one");
+}
+
 #[test]
 fn names_are_shown_and_never_obeyed() {
     let room =

@@ -9,6 +9,7 @@ mod files;
 mod house;
 mod program;
 mod rank;
+mod readme;
 mod report;
 mod screens;
 mod sheets;

@@ -7,22 +7,10 @@ use tempfile::tempdir;
 
 use crate::program::{root, run, run_with};
 
-const ROOM: &str = "\
-name: Back parlour
-units: cm
-measured_within: 0
-walls:
-  - { name: north, length: 380, holds: [{ kind: window, at: 100, width: 160, sill: 90, view: liked }] }
-  - { name: east, length: 320 }
-  - { name: south, length: 380, holds: [{ kind: door, name: hall door, at: 20, width: 85, hinge: left, swings: in, leads_to: entrance }] }
-  - { name: west, length: 320 }
-pieces:
-  - { kind: sofa, width: 150..260, depth: 80..105, height: 80 }
-  - { kind: coffee-table, width: 60..130, depth: 40..80 }
-clearances: { profile: snug }
-way:
-  - { kind: turn, name: bend, from: 105, to: 95, ceiling: 220 }
-";
+const ROOM: &str = concat!(
+    include_str!("../data/back-parlour.yaml"),
+    "way:\n  - { kind: turn, name: bend, from: 105, to: 95, ceiling: 220 }\n"
+);
 
 const LIST: &str = "kind;name;width (cm);depth (cm);height (cm);price EUR;score;colour\n\
     sofa;Heron;160;85;80;450;60;grey\n\

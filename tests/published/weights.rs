@@ -3,7 +3,7 @@
 //! Tags: P published, D derived from published definitions by exact arithmetic.
 
 use elbowroom_model::{Criterion, Wishes};
-use elbowroom_solver::ranking::{Draws, standings};
+use elbowroom_solver::ranking::{Draws, ratings};
 
 /// Draws that the published tolerances ask for.
 const DRAWS: usize = 20_000;
@@ -15,7 +15,7 @@ fn options<const N: usize>(scores: &[[f64; N]]) -> Vec<Vec<(Criterion, f64)>> {
 }
 
 fn shares<const N: usize>(scores: &[[f64; N]]) -> Vec<f64> {
-    standings(&options(scores), &Wishes::default(), None).iter().map(|standing| standing.share).collect()
+    ratings(&options(scores), &Wishes::default(), None).iter().map(|standing| standing.share).collect()
 }
 
 fn assert_near(found: &[f64], expected: &[f64], within: f64) {
@@ -98,9 +98,9 @@ fn unit_options_share_the_first_place_evenly() {
 /// lies above (D).
 #[test]
 fn what_lies_below_the_line_between_two_others_is_never_first_though_none_dominates_it() {
-    let below = standings(&options(&[[1.0, 0.0], [0.0, 1.0], [0.4, 0.4]]), &Wishes::default(), None);
+    let below = ratings(&options(&[[1.0, 0.0], [0.0, 1.0], [0.4, 0.4]]), &Wishes::default(), None);
     assert_eq!(below.iter().map(|standing| standing.never_first).collect::<Vec<_>>(), [false, false, true]);
     assert!(below.iter().all(|standing| standing.dominated_by.is_none()));
-    let above = standings(&options(&[[1.0, 0.0], [0.0, 1.0], [0.6, 0.6]]), &Wishes::default(), None);
+    let above = ratings(&options(&[[1.0, 0.0], [0.0, 1.0], [0.6, 0.6]]), &Wishes::default(), None);
     assert!(above.iter().all(|standing| !standing.never_first));
 }

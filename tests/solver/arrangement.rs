@@ -7,8 +7,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use elbowroom_model::{Brief, Hand, Hinge, Piece, PieceKind, Point, Room, Rule, WallId};
 use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, Relation, Role, enumerate};
-use plan::{armchairs, brief, corner_sofa, door, media_unit, mirrored, piece, rectangle, room, sofa, turned, window};
+use plan::{armchairs, brief, corner_sofa, door, media_unit, piece, rectangle, room, sofa, window};
 use proptest::prelude::{Just, ProptestConfig, Strategy, prop_assert, prop_assert_eq, proptest};
+
+use crate::support::rooms::{mirrored, turned};
 
 fn of(brief: &Brief) -> Enumeration {
     enumerate(brief, &Site::of(brief))

@@ -11,6 +11,7 @@ mod laws;
 mod plan;
 mod program;
 mod ranking;
+mod refusals;
 mod routes;
 mod scenarios;
 mod search;

@@ -1,7 +1,7 @@
 //! The order of the options and how firm it is.
 
 use elbowroom_model::{Criterion, Wishes};
-use elbowroom_solver::ranking::{Draws, order, standings};
+use elbowroom_solver::ranking::{Draws, order, ratings};
 use proptest::collection::vec;
 use proptest::prelude::{Just, ProptestConfig, Strategy, prop_assert, prop_assert_eq, prop_assume, proptest};
 
@@ -42,13 +42,13 @@ fn runner_up(judged: &Scores, wishes: &Wishes) -> usize {
 
 #[test]
 fn the_score_is_the_mean_of_the_scores_weighed_by_the_wishes() {
-    let found = standings(&scores(&[vec![80.0, 20.0]]), &wishes(&[3.0, 1.0]), None);
+    let found = ratings(&scores(&[vec![80.0, 20.0]]), &wishes(&[3.0, 1.0]), None);
     assert_eq!(found[0].score, 65.0);
 }
 
 #[test]
 fn without_any_wish_all_criteria_count_alike() {
-    let found = standings(&scores(&[vec![90.0, 0.0, 30.0]]), &wishes(&[0.0, 0.0, 0.0]), None);
+    let found = ratings(&scores(&[vec![90.0, 0.0, 30.0]]), &wishes(&[0.0, 0.0, 0.0]), None);
     assert!((found[0].score - 40.0).abs() < 1e-9);
 }
 
@@ -69,9 +69,9 @@ fn one_criterion_alone_may_give_the_order() {
 
 #[test]
 fn equal_options_share_the_first_place_and_neither_is_strictly_first() {
-    let found = standings(&scores(&[vec![50.0, 70.0], vec![50.0, 70.0], vec![10.0, 10.0]]), &Wishes::default(), None);
-    assert_eq!(found.iter().map(|standing| standing.share).collect::<Vec<_>>(), [0.5, 0.5, 0.0]);
-    assert!(found.iter().all(|standing| standing.never_first));
+    let found = ratings(&scores(&[vec![50.0, 70.0], vec![50.0, 70.0], vec![10.0, 10.0]]), &Wishes::default(), None);
+    assert_eq!(found.iter().map(|rating| rating.share).collect::<Vec<_>>(), [0.5, 0.5, 0.0]);
+    assert!(found.iter().all(|rating| rating.never_first));
     assert_eq!(found[1].dominated_by, None);
     assert_eq!(found[2].dominated_by, Some(0));
 }
@@ -80,26 +80,26 @@ fn equal_options_share_the_first_place_and_neither_is_strictly_first() {
 fn the_turning_wish_is_found_in_closed_form_and_rounded_away() {
     // View 90 : 50, entrance 40 : 70. The second leads where 40 x view < 30 x entrance.
     let judged = scores(&[vec![90.0, 40.0], vec![50.0, 70.0]]);
-    let found = standings(&judged, &wishes(&[3.0, 3.0]), None);
+    let found = ratings(&judged, &wishes(&[3.0, 3.0]), None);
     // Entrance: 4 exactly is a tie, so 4.1; view: 2.25, so 2.2, the nearer of the two.
-    for standing in &found {
-        let turn = standing.turns_if.unwrap();
+    for rating in &found {
+        let turn = rating.turns_if.unwrap();
         assert_eq!((turn.criterion, turn.weight, turn.then_first), (Criterion::View, 2.2, 1));
     }
 }
 
 #[test]
 fn an_option_that_is_best_in_everything_is_turned_by_nothing() {
-    let found = standings(&scores(&[vec![50.0, 60.0], vec![90.0, 80.0]]), &wishes(&[2.0, 4.0]), None);
-    assert!(found.iter().all(|standing| standing.turns_if.is_none()));
+    let found = ratings(&scores(&[vec![50.0, 60.0], vec![90.0, 80.0]]), &wishes(&[2.0, 4.0]), None);
+    assert!(found.iter().all(|rating| rating.turns_if.is_none()));
 }
 
 #[test]
 fn nothing_to_rank_is_no_fault() {
-    assert!(standings(&[], &Wishes::default(), None).is_empty());
+    assert!(ratings(&[], &Wishes::default(), None).is_empty());
     assert!(order(&[], &Wishes::default(), Some(Criterion::View)).is_empty());
-    let unjudged = standings(&[Vec::new(), Vec::new()], &Wishes::default(), None);
-    assert_eq!(unjudged.iter().map(|standing| standing.share).collect::<Vec<_>>(), [0.5, 0.5]);
+    let unjudged = ratings(&[Vec::new(), Vec::new()], &Wishes::default(), None);
+    assert_eq!(unjudged.iter().map(|rating| rating.share).collect::<Vec<_>>(), [0.5, 0.5]);
 }
 
 proptest! {
@@ -107,8 +107,8 @@ proptest! {
 
     #[test]
     fn shares_sum_to_one_in_millionths((rows, figures) in judged()) {
-        let found = standings(&scores(&rows), &wishes(&figures), None);
-        let parts: Vec<f64> = found.iter().map(|standing| standing.share * 1e6).collect();
+        let found = ratings(&scores(&rows), &wishes(&figures), None);
+        let parts: Vec<f64> = found.iter().map(|rating| rating.share * 1e6).collect();
         let off_whole = |parts: &f64| (parts - parts.round()).abs() > 1e-6;
         prop_assert_eq!(parts.iter().map(|parts| parts.round()).sum::<f64>(), 1e6);
         prop_assert!(!parts.iter().any(off_whole), "{parts:?}");
@@ -135,16 +135,16 @@ proptest! {
         let judged = scores(&rows);
         let present = wishes(&figures);
         let first = order(&judged, &present, None)[0];
-        for (option, standing) in standings(&judged, &present, None).iter().enumerate() {
+        for (option, rating) in ratings(&judged, &present, None).iter().enumerate() {
             // A tie turns nothing, though it may go to the other one.
             let turned = |weighed: &Wishes| match order(&judged, weighed, None)[0] {
                 leader if option == first => lead(&judged, weighed, leader, first) > 1e-9,
                 leader => leader == option && lead(&judged, weighed, leader, runner_up(&judged, weighed)) > 1e-9,
             };
-            let reach = standing.turns_if.map_or(f64::INFINITY, |turn| {
+            let reach = rating.turns_if.map_or(f64::INFINITY, |turn| {
                 (turn.weight - present.get(turn.criterion)).abs() - 0.1
             });
-            if let Some(turn) = standing.turns_if {
+            if let Some(turn) = rating.turns_if {
                 let weighed = present.with(turn.criterion, turn.weight);
                 prop_assert!(turned(&weighed), "{turn:?}");
                 prop_assert_eq!(order(&judged, &weighed, None)[0], turn.then_first);
@@ -155,7 +155,7 @@ proptest! {
                     let weight = f64::from(twentieths) * 0.05;
                     if (weight - wish).abs() < reach - 1e-6 && weight != *wish {
                         let weighed = present.with(criterion, weight);
-                        prop_assert!(!turned(&weighed), "{criterion:?} at {weight} beside {:?}", standing.turns_if);
+                        prop_assert!(!turned(&weighed), "{criterion:?} at {weight} beside {:?}", rating.turns_if);
                     }
                 }
             }
@@ -165,28 +165,28 @@ proptest! {
     /// Over two criteria all weights can be walked through.
     #[test]
     fn never_first_is_what_no_weights_put_first(rows in vec(vec((0_u32..=20).prop_map(|fifths| f64::from(fifths) * 5.0), 2), 2..8)) {
-        let found = standings(&scores(&rows), &Wishes::default(), None);
-        for (option, standing) in found.iter().enumerate() {
+        let found = ratings(&scores(&rows), &Wishes::default(), None);
+        for (option, rating) in found.iter().enumerate() {
             let leads = |weight: f64| {
                 let score = |row: &[f64]| row[0] * weight + row[1] * (1.0 - weight);
                 let rivals = rows.iter().enumerate().filter(|(rival, _)| *rival != option);
                 rivals.into_iter().all(|(_, rival)| score(&rows[option]) > score(rival) + 1e-6)
             };
             let walked = (0..=4_000).any(|step| leads(f64::from(step) / 4_000.0));
-            prop_assert_eq!(walked, !standing.never_first, "{} of {:?}", option, rows);
+            prop_assert_eq!(walked, !rating.never_first, "{} of {:?}", option, rows);
         }
     }
 
     #[test]
     fn what_another_dominates_is_never_first_and_takes_no_share((rows, figures) in judged()) {
         prop_assume!(figures.iter().all(|wish| *wish > 0.0));
-        for (option, standing) in standings(&scores(&rows), &wishes(&figures), None).iter().enumerate() {
+        for (option, rating) in ratings(&scores(&rows), &wishes(&figures), None).iter().enumerate() {
             let dominates = |rival: &Vec<f64>| {
                 rival.iter().zip(&rows[option]).all(|(a, b)| a >= b) && *rival != rows[option]
             };
-            prop_assert_eq!(standing.dominated_by.is_some(), rows.iter().any(dominates));
-            if let Some(rival) = standing.dominated_by {
-                prop_assert!(dominates(&rows[rival]) && standing.never_first && standing.share == 0.0);
+            prop_assert_eq!(rating.dominated_by.is_some(), rows.iter().any(dominates));
+            if let Some(rival) = rating.dominated_by {
+                prop_assert!(dominates(&rows[rival]) && rating.never_first && rating.share == 0.0);
             }
         }
     }
@@ -199,15 +199,15 @@ proptest! {
             (Just(judged), Just(places).prop_shuffle())
         })
     ) {
-        let plain = standings(&scores(&rows), &wishes(&figures), None);
+        let plain = ratings(&scores(&rows), &wishes(&figures), None);
         let shuffled: Vec<Vec<f64>> = shuffle.iter().map(|place| rows[*place].clone()).collect();
-        for (standing, place) in standings(&scores(&shuffled), &wishes(&figures), None).iter().zip(&shuffle) {
+        for (rating, place) in ratings(&scores(&shuffled), &wishes(&figures), None).iter().zip(&shuffle) {
             let before = &plain[*place];
-            prop_assert_eq!(standing.score, before.score);
-            prop_assert_eq!(standing.never_first, before.never_first);
-            prop_assert_eq!(standing.dominated_by.is_some(), before.dominated_by.is_some());
+            prop_assert_eq!(rating.score, before.score);
+            prop_assert_eq!(rating.never_first, before.never_first);
+            prop_assert_eq!(rating.dominated_by.is_some(), before.dominated_by.is_some());
             // The last millionth goes by place where remainders are equal.
-            prop_assert!((standing.share - before.share).abs() < 1.5e-6);
+            prop_assert!((rating.share - before.share).abs() < 1.5e-6);
         }
     }
 }

@@ -8,20 +8,10 @@ use proptest::prelude::*;
 
 use crate::support::ranked::ranked_brief;
 
-const ROOM: &str = "
-units: cm
-measured_within: 0
-walls:
-  - { name: north, length: 380, holds: [{ kind: window, at: 100, width: 160, sill: 90, view: liked }] }
-  - { name: east, length: 320 }
-  - { name: south, length: 380, holds: [{ kind: door, name: hall door, at: 20, width: 85, hinge: left, swings: in, leads_to: entrance }] }
-  - { name: west, length: 320 }
-pieces:
-  - { kind: sofa, width: 150..260, depth: 80..105 }
-  - { kind: coffee-table, width: 60..130, depth: 40..80 }
-  - { kind: bookcase, name: books, width: 60..120, depth: 25..40, height: 180, needed: false }
-clearances: { profile: snug }
-";
+const ROOM: &str = concat!(
+    include_str!("../data/back-parlour.yaml"),
+    "  - { kind: bookcase, name: books, width: 60..120, depth: 25..40, height: 180, needed: false }\n"
+);
 
 fn room(text: &str) -> Brief {
     scenario::read(text, None).unwrap_or_else(|faults| panic!("{faults:#?}"))

@@ -1,7 +1,7 @@
 //! Rooms and pieces made by hand, without the reader of scenario files.
 
 use elbowroom_model::{
-    Brief, Fixed, ItemKind, Piece, PieceKind, Point, Room, Rule, Rules, SizeRange, Survey, Unit, Wall, WallId,
+    Brief, Fixed, Hinge, ItemKind, Piece, PieceKind, Point, Room, Rule, Rules, SizeRange, Survey, Unit, Wall, WallId,
     WallItem, Wishes,
 };
 
@@ -103,4 +103,37 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         alike: None,
         weight: 1.0,
     }
+}
+
+/// The room with every place of it moved.
+pub(crate) fn moved(room: &Room, to: impl Fn(Point) -> Point) -> Room {
+    let mut moved = room.clone();
+    for wall in &mut moved.walls {
+        (wall.start, wall.end) = (to(wall.start), to(wall.end));
+    }
+    moved.fixed.iter_mut().flat_map(|fixed| &mut fixed.corners).for_each(|corner| *corner = to(*corner));
+    moved
+}
+
+/// The room seen in a glass, x to -x: walls run the other way round, items sit the other way on them, hinges change.
+pub(crate) fn mirrored(room: &Room) -> Room {
+    let mut mirrored = moved(room, |at| Point::new(-at.x, at.y));
+    let last = room.walls.len() - 1;
+    mirrored.walls.reverse();
+    mirrored.walls.iter_mut().for_each(|wall| std::mem::swap(&mut wall.start, &mut wall.end));
+    mirrored.fixed.iter_mut().for_each(|fixed| fixed.corners.reverse());
+    for item in &mut mirrored.items {
+        item.at = room.walls[item.wall.0].length() - item.at - item.width;
+        item.wall = WallId(last - item.wall.0);
+        if let ItemKind::Door(door) = &mut item.kind {
+            door.hinge = door.hinge.map(|hinge| if hinge == Hinge::Left { Hinge::Right } else { Hinge::Left });
+        }
+    }
+    mirrored
+}
+
+/// The room turned about the origin by an angle in radians.
+pub(crate) fn turned(room: &Room, angle: f64) -> Room {
+    let (sine, cosine) = angle.sin_cos();
+    moved(room, |at| at * cosine + at.left() * sine)
 }

@@ -43,15 +43,3 @@ pub(crate) fn paper() -> impl TypedValueParser<Value = Stock> {
         found.ok_or("no such paper")
     })
 }
-
-impl Form {
-    /// The form that the ending of a file's name tells of.
-    pub(crate) fn of_ending(ending: &str) -> Option<Self> {
-        match ending {
-            "svg" => Some(Self::Svg),
-            "png" => Some(Self::Png),
-            "pdf" => Some(Self::Pdf),
-            _ => None,
-        }
-    }
-}

@@ -4,21 +4,11 @@
 #[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
 pub(crate) enum LeafForm {
     /// Plain text
+    #[value(alias = "txt")]
     Text,
     /// One page that needs nothing beside itself
+    #[value(alias = "htm")]
     Html,
     /// Paper, to print
     Pdf,
-}
-
-impl LeafForm {
-    /// The form that the ending of a file's name tells of.
-    pub(crate) fn of_ending(ending: &str) -> Option<Self> {
-        match ending {
-            "txt" | "text" => Some(Self::Text),
-            "html" | "htm" => Some(Self::Html),
-            "pdf" => Some(Self::Pdf),
-            _ => None,
-        }
-    }
 }

@@ -85,7 +85,7 @@ fn into_folder(
     let mut kept = Kept::open(folder)?;
     sweep(folder);
     let known = kept.known();
-    let bar = stderr.is_terminal().then(|| RoomsBar::new(rooms.count));
+    let bar = RoomsBar::new(rooms.count, stderr);
     let solve = |given: Given| {
         let content = content(given.scenario(), terms);
         let made = (!known.contains(&content)).then(|| record(given.scenario(), terms)).transpose()?;
@@ -102,14 +102,10 @@ fn into_folder(
             solved += 1;
         }
         order.push((source, content));
-        if let Some(bar) = &bar {
-            bar.one_more();
-        }
+        bar.one_more();
         Ok(Go::On)
     })?;
-    if let Some(bar) = &bar {
-        bar.clear();
-    }
+    bar.clear();
     let mut compared_rooms = Vec::new();
     let mut tally = finish((folder, &kept), &order, args.units, |told| {
         if args.compare {

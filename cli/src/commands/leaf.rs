@@ -1,11 +1,13 @@
 //! Writing a sheet of words and tables in the form that is wanted.
 
+use super::form;
 use crate::args::LeafForm;
 use crate::destination::Destination;
 use crate::drawing::{Stock, pdf};
 use crate::failure::Failure;
 use crate::outlet::{Look, Outlet};
 use crate::render::leaf::{self, Leaf};
+use crate::words;
 
 /// Writes it in the form that was asked for, or else that of the file's ending, or else as text.
 pub(super) fn write(
@@ -14,15 +16,14 @@ pub(super) fn write(
     destination: &Destination,
     stdout: &mut Outlet<'_>,
 ) -> Result<(), Failure> {
-    let of_ending = || destination.extension().and_then(|ending| LeafForm::of_ending(&ending));
     let look = if *destination == Destination::Stdout { stdout.look() } else { Look::PLAIN };
-    let written = match asked.or_else(of_ending).unwrap_or(LeafForm::Text) {
+    let written = match form::form(asked, destination).unwrap_or(LeafForm::Text) {
         LeafForm::Text => leaf::text(sheet, look).into_bytes(),
         LeafForm::Html => leaf::html(sheet).into_bytes(),
-        LeafForm::Pdf if *destination == Destination::Stdout && stdout.is_terminal() => {
-            return Err(Failure::NoText("PDF"));
+        LeafForm::Pdf => {
+            form::see_terminal("PDF", words::LEAF_INSTEAD, destination, stdout)?;
+            pdf(&leaf::pages(sheet, stock))?
         }
-        LeafForm::Pdf => pdf(&leaf::pages(sheet, stock))?,
     };
     destination.write(&written, stdout)
 }

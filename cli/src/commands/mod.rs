@@ -7,6 +7,7 @@ mod check;
 mod compare;
 mod completions;
 mod draw;
+mod form;
 mod leaf;
 mod man;
 mod new;

@@ -69,7 +69,7 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
     if rooms.count == Some(0) {
         return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
     }
-    let bar = stderr.is_terminal().then(|| RoomsBar::new(rooms.count));
+    let bar = RoomsBar::new(rooms.count, stderr);
     let mut found = Vec::new();
     let solve = |given: Given| {
         let room = given.scenario().map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, &terms));
@@ -77,14 +77,10 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
     };
     work(super::batch::threads(args), rooms.given, solve, |one| {
         found.push(one);
-        if let Some(bar) = &bar {
-            bar.one_more();
-        }
+        bar.one_more();
         Ok(Go::On)
     })?;
-    if let Some(bar) = &bar {
-        bar.clear();
-    }
+    bar.clear();
     if is_table {
         let of = |booking: Booking| {
             let place = paths.binary_search(&booking.path).ok();

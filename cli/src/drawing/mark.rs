@@ -26,6 +26,23 @@ pub(crate) enum Mark {
     Layer(&'static str),
 }
 
+impl Mark {
+    /// The same elsewhere.
+    pub(crate) fn moved(self, by: At) -> Self {
+        let step = |step: Step| match step {
+            Step::Move(at) => Step::Move(at + by),
+            Step::Line(at) => Step::Line(at + by),
+            Step::Arc { radius, clockwise, to } => Step::Arc { radius, clockwise, to: to + by },
+            Step::Close => Step::Close,
+        };
+        match self {
+            Self::Text(text) => Self::Text(Text { at: text.at + by, ..text }),
+            Self::Path(path) => Self::Path(Path { steps: path.steps.into_iter().map(step).collect(), ..path }),
+            layer @ Self::Layer(_) => layer,
+        }
+    }
+}
+
 /// A step of a path.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(crate) enum Step {

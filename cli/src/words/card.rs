@@ -5,7 +5,7 @@ use elbowroom_solver::outcome::OptionFound;
 
 /// How to use it.
 pub(crate) const HOW: &str = "Measure the piece itself, at its outermost: cushions, arms, feet and handles count. Buy nothing larger than \
-                              `all together`, nothing smaller than `at least`.";
+                              \"at most, all together\", nothing smaller than \"at least\".";
 /// Of a card with several options.
 pub(crate) const MIX_NONE: &str = "Buy all pieces of one option; mix none.";
 /// Over the least.

@@ -49,6 +49,13 @@ pub(crate) fn failure(message: &str, remedy: Option<&str>) -> String {
     }
 }
 
+/// Where a plan would go to a terminal.
+pub(crate) const SVG_INSTEAD: &str = "Name a file to write with `-o`, or choose `--format svg`.";
+/// Where options side by side on a sheet would.
+pub(crate) const TEXT_INSTEAD: &str = "Name a file to write with `-o`, or leave `--format` off for text.";
+/// Where a tape sheet or a card would.
+pub(crate) const LEAF_INSTEAD: &str = "Name a file to write with `-o`, or choose `--format text` or `--format html`.";
+
 /// Which options can be asked for.
 pub(crate) fn options_there_are(options: usize) -> String {
     match options {

@@ -30,6 +30,8 @@ pub(crate) const WAY: &str = "way, by its letter";
 pub(crate) const PINCH: &str = "where that way is narrowest";
 /// Sign: a line of sight.
 pub(crate) const SIGHT: &str = "sight line, seat to liked window";
+/// Sign: the circle that a wheelchair turns in.
+pub(crate) const TURN: &str = "room to turn a wheelchair";
 /// Sign: a gap.
 pub(crate) const GAP: &str = "clear gap";
 /// Sign: a socket.
@@ -82,6 +84,11 @@ pub(crate) fn numbered(number: usize, words: &str) -> String {
 /// A door, a window or an opening, with its width.
 pub(crate) fn opening(name: &str, width: &str) -> String {
     format!("{name} {width}")
+}
+
+/// The circle that a wheelchair turns in, with its diameter.
+pub(crate) fn turning(diameter: &str) -> String {
+    format!("turning circle {diameter}")
 }
 
 /// A window that is worth facing.

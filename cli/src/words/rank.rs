@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use elbowroom_model::Criterion;
+use elbowroom_model::article::the;
 use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::{OptionFound, TurnsIf, Work};
 
@@ -62,12 +63,6 @@ pub(crate) fn summary(outcome: &Outcome, by: Option<Criterion>) -> String {
 
 fn plural_do(count: usize) -> String {
     counted(count, "does", "do")
-}
-
-/// A name with its article: `the canal wall`, but `wall 2`.
-fn the(name: &str) -> String {
-    let numbered = name.chars().next_back().is_some_and(|last| last.is_ascii_digit());
-    if numbered || name.starts_with("the ") { name.to_owned() } else { format!("the {name}") }
 }
 
 /// Which wall the seating takes and what it faces.

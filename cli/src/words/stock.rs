@@ -2,6 +2,7 @@
 
 use std::fmt::Write;
 
+use elbowroom_model::article::{a, capital};
 use elbowroom_model::fault::quoted;
 use elbowroom_model::{Brief, Fault, Hand};
 use elbowroom_solver::stock::{OneMore, Served, Tried};
@@ -132,7 +133,7 @@ pub(crate) fn one_more(best: &OneMore, (size, unit): (&str, &str), priorities: &
     brings.push(format!("{:+} points", best.points));
     let which = match &best.like {
         Some(name) => format!("One more {name}, {size} {unit}{hand},"),
-        None => format!("A {} of {size} {unit}{hand}", best.kind.words()),
+        None => format!("{} of {size} {unit}{hand}", capital(&a(&best.kind.words()))),
     };
     format!("{which} would bring most: {}. {}", brings.join(", "), how_many(tried))
 }

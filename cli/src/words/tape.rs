@@ -46,6 +46,10 @@ pub(crate) const CUT: &str = "cut";
 /// Of lengths that cross sharply.
 pub(crate) const SHARP: &str =
     "Two of these lengths cross at a sharp angle: a millimetre moves the mark by more. Take them twice.";
+/// Over the circle that a wheelchair turns in.
+pub(crate) const CIRCLE: &str = "Circle to turn a wheelchair in";
+/// Its middle.
+pub(crate) const CENTRE: &str = "centre";
 /// Over what to try.
 pub(crate) const WALK: &str = "Walk it";
 /// The last thing to try.
@@ -172,6 +176,22 @@ pub(crate) fn angle(degrees: f64) -> String {
     format!("{degrees:.0} deg")
 }
 
+/// A corner's number, from its place.
+pub(crate) fn number(place: usize) -> String {
+    (place + 1).to_string()
+}
+
+/// What the small plan shows.
+pub(crate) fn plan(numbers: &[String]) -> String {
+    let plan = "Letters are points to measure from, small figures the corners of each piece. Not to scale: measure nothing on it.";
+    if numbers.is_empty() { plan.to_owned() } else { format!("{plan} {}.", numbers.join("; ")) }
+}
+
+/// A number on the small plan and what it stands for.
+pub(crate) fn numbered(number: usize, text: &str) -> String {
+    format!("{number} in a ring: {text}")
+}
+
 /// A strip by its corners.
 pub(crate) fn strip(from: usize, to: usize) -> String {
     format!("{from}-{to}")
@@ -228,6 +248,24 @@ pub(crate) fn way(from: &str, to: &str, needs: &str, width: &str, between: Optio
     format!(
         "Walk from {from} to {to} with a stick of {needs} level before you: it passes everywhere (the way is {width} wide{pinch})."
     )
+}
+
+/// How large the circle is, and what may stand in it.
+pub(crate) fn circle(diameter: &str) -> String {
+    format!("It is {diameter} across. Nothing stands in it but a coffee table, which can be moved, and a rug.")
+}
+
+/// How the circle is marked.
+pub(crate) fn round(radius: &str, strips: usize, length: &str) -> String {
+    format!(
+        "Hold the tape's end on the centre, or a string of {radius}, and lay {strips} strips of {length} square across its other \
+         end, evenly all round."
+    )
+}
+
+/// A circle to turn in.
+pub(crate) fn turn(diameter: &str) -> String {
+    format!("Turn the wheelchair all the way round on the circle of {diameter}: no part of it comes past the strips.")
 }
 
 /// A front to open.

@@ -1,5 +1,6 @@
 //! Cheap bounds: an arrangement that cannot hold, whatever the layout, goes before any program is built, with its reason.
 
+use elbowroom_model::article::the;
 use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Point, Rounding, Rule, WallId, WallItem};
 
 use super::cast::Cast;
@@ -106,7 +107,7 @@ impl<'a> Bounds<'a> {
         let deep = seat.depth.least + table.fold(0.0, f64::max);
         let needs = seat.return_length.map_or(deep, |length| deep.max(length.least));
         let has = self.room_for(seating, seat, self.reach(seating.facing));
-        self.short(has, needs, "room", || format!("the {} and what stands before it", seat.name))
+        self.short(has, needs, "room", || format!("{} and what stands before it", the(&seat.name)))
     }
 
     /// The seat, the way before the screen and the media unit, one behind the other.
@@ -122,7 +123,7 @@ impl<'a> Bounds<'a> {
         let furthest = wall.start.dot(seating.facing).max(wall.end.dot(seating.facing));
         let has = self.room_for(seating, seat, furthest);
         let needs = seat.depth.least + screen.max(passage) + unit_takes;
-        let told = || format!("the {}, the {} and the distance between them", seat.name, unit.name);
+        let told = || format!("{}, {} and the distance between them", the(&seat.name), the(&unit.name));
         // A free-standing seat also has to find its depth before this very wall.
         let has = seating.faced.map_or(has, |faced| has.min(self.depth_before(faced) - self.way_behind(seating)));
         self.short(has, needs, rule.key(), told)
@@ -134,7 +135,7 @@ impl<'a> Bounds<'a> {
         let second = seats.max_by(|one, other| one.depth.least.total_cmp(&other.depth.least))?;
         let has = self.room_for(seating, seat, self.reach(seating.facing));
         let needs = seat.depth.least + self.brief.rules.get(Rule::FacingSeats) + second.depth.least;
-        let told = || format!("the {}, the {} and the distance between them", seat.name, second.name);
+        let told = || format!("{}, {} and the distance between them", the(&seat.name), the(&second.name));
         self.short(has, needs, Rule::FacingSeats.key(), told)
     }
 
@@ -165,9 +166,13 @@ fn along(brief: &Brief, site: &Site, obstacles: &[Obstacle], piece: &Piece, wall
     let least = words(piece.width.least, Rounding::Up);
     let has = words(stretch.length, Rounding::Down);
     let wall = the_wall(brief, wall.id);
-    let beside = stretch.held_by.map_or(String::new(), |by| format!(" beside the {}", by.name));
+    let free = match stretch.held_by {
+        Some(by) if stretch.length < HAIR => format!("{} leaves nothing free", the(&by.name)),
+        Some(by) => format!("beside {} {has} is free", the(&by.name)),
+        None => format!("{has} is free"),
+    };
     Some(Reason {
-        why: format!("Along {wall}{beside} {has} is free; the {} needs {least} at the least.", piece.name),
+        why: format!("Along {wall} {free}; {} needs {least} at the least.", the(&piece.name)),
         rule: stretch.held_by.map_or("room", |by| by.rule),
         short_by,
     })

@@ -1,5 +1,6 @@
 //! Keys that stay the same from run to run, and titles in words.
 
+use elbowroom_model::article::the;
 use elbowroom_model::{Brief, Hand, WallId};
 
 use super::cast::Cast;
@@ -59,8 +60,7 @@ pub(super) fn title(
 /// A wall in a sentence: `the canal wall`, but `wall 3`.
 pub(super) fn the_wall(brief: &Brief, wall: WallId) -> String {
     let name = brief.room.wall(wall).map_or("", |wall| wall.name.as_str());
-    let numbered = name.ends_with(|last: char| last.is_ascii_digit());
-    if numbered || name.starts_with("the ") { name.to_owned() } else { format!("the {name}") }
+    the(name)
 }
 
 /// Makes every key one of a kind: where names differ only in what a slug leaves out, the later ones get a number.

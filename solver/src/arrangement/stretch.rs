@@ -120,7 +120,13 @@ fn longest_between<'a>(
             (free_from, left_end) = (to, by);
         }
     }
-    best
+    if best.length > 0.0 { best } else { Stretch { length: 0.0, held_by: widest(struck) } }
+}
+
+/// What strikes out most.
+fn widest<'a>(struck: &[((f64, f64), Option<&'a Obstacle>)]) -> Option<&'a Obstacle> {
+    let wide = |((from, to), _): &&((f64, f64), Option<&Obstacle>)| to - from;
+    struck.iter().max_by(|one, other| wide(one).total_cmp(&wide(other))).and_then(|(_, by)| *by)
 }
 
 /// The floor along a wall where a piece may stand: its front at `nearest` or further, its back at `furthest` or nearer.

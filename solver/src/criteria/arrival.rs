@@ -1,5 +1,6 @@
 //! What one who stands in a doorway has before them: the piece that is met first in each direction, and what lies beyond.
 
+use elbowroom_model::article::the;
 use elbowroom_model::{ItemId, ItemKind, PieceKind, Point, View, WallId, WallItem};
 
 use super::setting::Setting;
@@ -186,15 +187,15 @@ fn words(setting: &Setting, glimpse: &Glimpse) -> String {
     match (glimpse.near, glimpse.far) {
         (Some((piece, side)), _) => {
             let seat = setting.brief().pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
-            let name = setting.name(piece);
+            let name = the(setting.name(piece));
             match (seat, side) {
-                (_, Side::Front) => format!("the front of the {name}"),
-                (true, Side::Back) => format!("the back of the {name}"),
-                (_, Side::End | Side::Back) => format!("the end of the {name}"),
+                (_, Side::Front) => format!("the front of {name}"),
+                (true, Side::Back) => format!("the back of {name}"),
+                (_, Side::End | Side::Back) => format!("the end of {name}"),
             }
         }
-        (None, Far::Item(id)) => format!("the {}", room.items.get(id.0).map_or("", |item| item.name.as_str())),
-        (None, Far::Wall(id)) => format!("the {}", room.wall(id).map_or("", |wall| wall.name.as_str())),
+        (None, Far::Item(id)) => the(room.items.get(id.0).map_or("", |item| item.name.as_str())),
+        (None, Far::Wall(id)) => the(room.wall(id).map_or("", |wall| wall.name.as_str())),
     }
 }
 

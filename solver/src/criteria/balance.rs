@@ -1,10 +1,11 @@
 //! Balance: what is centred, what is in proportion, and whether the room leans to one side.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, WallId};
 
 use super::Judgement;
 use super::curve::{mean, through};
-use super::setting::{Setting, sentence};
+use super::setting::Setting;
 use crate::geometry::Convex;
 use crate::layout::Placed;
 
@@ -49,8 +50,8 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     ];
     let score = super::curve::weighted_mean(parts.into_iter().flatten())?;
 
-    let name = &piece.name;
-    let mut reason = format!("the {name} stands {} off the middle of {mark}", setting.words(off));
+    let name = the(&piece.name);
+    let mut reason = format!("{name} stands {} off the middle of {mark}", setting.words(off));
     if let Some(ratio) = of_wall {
         reason += &format!("; it takes {:.0} % of its wall", 100.0 * ratio);
     }
@@ -63,7 +64,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     if lean > 0.3 {
         reason += "; one side of the room is left empty";
     }
-    Some(Judgement::new(Criterion::Balance, score, (off, "mm"), sentence(&reason) + ".", BASIS))
+    Some(Judgement::new(Criterion::Balance, score, (off, "mm"), capital(&reason) + ".", BASIS))
 }
 
 /// A seat is always asked for.
@@ -88,21 +89,21 @@ fn marks(setting: &Setting, seat: &Placed) -> Vec<(Point, String)> {
         // Standing free, it is centred between the walls at its ends, as the wall behind it is.
         None => across(*id) && wall.inward().dot(seat.facing) > 0.0,
     });
-    let walls = own.map(|(_, wall)| ((wall.start + wall.end) * 0.5, format!("the {}", wall.name)));
+    let walls = own.map(|(_, wall)| ((wall.start + wall.end) * 0.5, the(&wall.name)));
     let held = room
         .items
         .iter()
         .filter(|item| matches!(item.kind, ItemKind::Window(_) | ItemKind::Fireplace(_)) && across(item.wall));
     let items = held.filter_map(|item| {
         let (left, right) = room.ends(item)?;
-        Some(((left + right) * 0.5, format!("the {}", item.name)))
+        Some(((left + right) * 0.5, the(&item.name)))
     });
     let faced = setting.scene.layout.placed.iter().filter(|other| {
         let kind = setting.brief().pieces.get(other.piece).map(|piece| piece.kind);
         let faces = kind.is_some_and(|kind| kind.is_seat() || kind == PieceKind::MediaUnit);
         faces && other.piece != seat.piece && other.facing.dot(seat.facing) < -0.98
     });
-    let pieces = faced.map(|other| (middle_of(other), format!("the {}", setting.name(other.piece))));
+    let pieces = faced.map(|other| (middle_of(other), the(setting.name(other.piece))));
     walls.chain(items).chain(pieces).collect()
 }
 

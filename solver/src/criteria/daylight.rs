@@ -1,11 +1,12 @@
 //! Daylight: how deep in the room the seats are, measured by the heads of the windows, and a lamp for the evening.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, PieceKind, Point, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through};
 use super::seat_places::SeatPlace;
-use super::setting::{Setting, sentence, windows};
+use super::setting::{Setting, windows};
 use super::sight::{Barriers, Eye, Target, seen};
 use crate::geometry::{Convex, gap, nearest_on_segment};
 
@@ -36,9 +37,9 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
 
     let nearest = lit.iter().reduce(|best, next| if next.distance < best.distance - 1e-9 { next } else { best })?;
     let mut reason = format!(
-        "the seat places lie {} from their windows on the mean; the {}, head {}, lights to about {} deep",
+        "the seat places lie {} from their windows on the mean; {}, head {}, lights to about {} deep",
         setting.words(distance),
-        nearest.window.name,
+        the(&nearest.window.name),
         setting.words(nearest.head),
         setting.words(2.0 * nearest.head)
     );
@@ -49,7 +50,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
         let reached = lamps.iter().filter(|share| **share > 0.5).count();
         reason += &format!("; a lamp is in reach of {reached} of {}", lamps.len());
     }
-    Some(Judgement::new(Criterion::Daylight, score, (distance, "mm"), sentence(&reason) + ".", BASIS))
+    Some(Judgement::new(Criterion::Daylight, score, (distance, "mm"), capital(&reason) + ".", BASIS))
 }
 
 pub(super) fn left_out(brief: &Brief) -> Option<String> {

@@ -1,12 +1,13 @@
 //! Entrance: how the seats meet one who comes in.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, Point, WallItem};
 
 use super::Judgement;
 use super::across::{Across, returns_across};
 use super::arrival::{Glimpse, Side, arrival, first_seen, welcome};
 use super::curve::{mean, through, weighted_mean};
-use super::setting::{Setting, entrances, sentence};
+use super::setting::{Setting, entrances};
 use super::sight::{Target, angle_between};
 
 const BASIS: &str = "common practice: seats that have the way in before them, fronts rather than backs on arrival, and \
@@ -36,7 +37,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     if meetings.len() > 1 {
         reason += &format!("; over all {} ways in the angle is {angle:.0} degrees", meetings.len());
     }
-    Some(Judgement::new(Criterion::Entrance, score, (angle, "deg"), sentence(&reason) + ".", BASIS))
+    Some(Judgement::new(Criterion::Entrance, score, (angle, "deg"), capital(&reason) + ".", BASIS))
 }
 
 pub(super) fn left_out(brief: &Brief) -> Option<String> {
@@ -87,14 +88,14 @@ impl<'a> Meeting<'a> {
     }
 
     fn reason(&self, setting: &Setting) -> String {
-        let name = &self.doorway.name;
+        let name = the(&self.doorway.name);
         let mut reason = format!(
-            "the {name} lies {:.0} degrees from the way the seats face and {} it",
+            "{name} lies {:.0} degrees from the way the seats face and {} it",
             self.angle,
             self.who_see(setting)
         );
         if let Some((piece, angle)) = self.backs(setting) {
-            reason += &format!("; on arrival one meets {angle:.0} degrees of the back of the {}", setting.name(piece));
+            reason += &format!("; on arrival one meets {angle:.0} degrees of the back of {}", the(setting.name(piece)));
         } else if let Some((what, _)) = first_seen(setting, &self.glimpses) {
             reason += &format!("; {what} is seen first from it");
         }

@@ -1,11 +1,12 @@
 //! Fireside: how the seats gather about the fire.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through};
 use super::seat_places::SeatPlace;
-use super::setting::{Setting, sentence};
+use super::setting::Setting;
 use super::sight::angle_between;
 
 const BASIS: &str = "fireplace group of a drawing-office handbook: 56 in between facing seats (published); seats turned to the \
@@ -28,7 +29,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let fires = fires(setting.brief()).filter_map(|item| Some((item, front_of(setting, item)?)));
     let judged = fires.filter_map(|(item, (middle, inward))| Fireside::of(setting, item, middle, inward));
     let best = judged.reduce(|best, next| if next.score() > best.score() + 1e-9 { next } else { best })?;
-    let reason = sentence(&best.reason(setting)) + ".";
+    let reason = capital(&best.reason(setting)) + ".";
     Some(Judgement::new(Criterion::Fireside, best.score(), (best.angle, "deg"), reason, BASIS))
 }
 
@@ -85,8 +86,8 @@ impl<'a> Fireside<'a> {
 
     fn reason(&self, setting: &Setting) -> String {
         let mut reason = format!(
-            "the {} lies {:.0} degrees from the way the seats face and {} from them on the mean",
-            self.item.name,
+            "{} lies {:.0} degrees from the way the seats face and {} from them on the mean",
+            the(&self.item.name),
             self.angle,
             setting.words(self.distance)
         );

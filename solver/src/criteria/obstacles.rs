@@ -1,5 +1,6 @@
 //! What stands in the way of the eye: backs, cupboards, screens, pillars, each with its height.
 
+use elbowroom_model::article::the;
 use elbowroom_model::piece::screen_width;
 use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Point};
 
@@ -32,18 +33,15 @@ impl Whose {
     /// Its name with the article: `the back of the sofa`.
     #[must_use]
     pub fn words(self, brief: &Brief) -> String {
-        let piece = |piece: usize| brief.pieces.get(piece).map_or("", |piece| piece.name.as_str());
+        let named = |name: Option<&String>| the(name.map_or("", String::as_str));
+        let piece = |piece: usize| named(brief.pieces.get(piece).map(|piece| &piece.name));
         match self {
-            Self::Back(seat) => format!("the back of the {}", piece(seat)),
-            Self::ReturnBack(seat) => format!("the return of the {}", piece(seat)),
-            Self::Screen(unit) => format!("the screen on the {}", piece(unit)),
-            Self::Piece(other) => format!("the {}", piece(other)),
-            Self::Body(BodyId::Fixed(id)) => {
-                format!("the {}", brief.room.fixed.get(id.0).map_or("", |fixed| fixed.name.as_str()))
-            }
-            Self::Body(BodyId::Item(id)) => {
-                format!("the {}", brief.room.items.get(id.0).map_or("", |item| item.name.as_str()))
-            }
+            Self::Back(seat) => format!("the back of {}", piece(seat)),
+            Self::ReturnBack(seat) => format!("the return of {}", piece(seat)),
+            Self::Screen(unit) => format!("the screen on {}", piece(unit)),
+            Self::Piece(other) => piece(other),
+            Self::Body(BodyId::Fixed(id)) => named(brief.room.fixed.get(id.0).map(|fixed| &fixed.name)),
+            Self::Body(BodyId::Item(id)) => named(brief.room.items.get(id.0).map(|item| &item.name)),
         }
     }
 }

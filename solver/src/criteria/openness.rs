@@ -1,5 +1,6 @@
 //! Openness: sight of what is to stay open, backs to what is not, and how much of the room one sees on coming in.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, ItemKind, Stance, WallItem};
 
 use super::Judgement;
@@ -7,7 +8,7 @@ use super::across::{Across, backs_across};
 use super::curve::{mean, weighted_mean};
 use super::isovist::{STANDING_EYE, floor_seen, isovist_area};
 use super::obstacles::{Obstacle, bodies};
-use super::setting::{Setting, entrances, sentence};
+use super::setting::{Setting, entrances};
 use super::sight::{Eye, Target, seen};
 
 const BASIS: &str = "common practice: low or no backs across an open side; area seen on arrival as an isovist (Benedikt 1979, \
@@ -33,7 +34,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let mut reasons: Vec<String> = sides.iter().map(|side| side.reason(setting)).collect();
     reasons.extend(arrival.iter().map(Arrival::reason));
     let figure = mean(sides.iter().map(OpenSide::kept)).or(arrival.map(|arrival| arrival.floor))?;
-    let reason = sentence(&reasons.join("; ")) + ".";
+    let reason = capital(&reasons.join("; ")) + ".";
     Some(Judgement::new(Criterion::Openness, score, (100.0 * figure, "percent"), reason, BASIS))
 }
 
@@ -102,11 +103,11 @@ impl<'a> OpenSide<'a> {
     }
 
     fn reason(&self, setting: &Setting) -> String {
-        let name = &self.item.name;
+        let name = the(&self.item.name);
         if self.stance == Stance::Away {
-            return format!("the seats turn from {:.0} % of the {name}", 100.0 * self.turned_from);
+            return format!("the seats turn from {:.0} % of {name}", 100.0 * self.turned_from);
         }
-        let mut reason = format!("the seats see {:.0} % of the {name}", 100.0 * self.from_seats);
+        let mut reason = format!("the seats see {:.0} % of {name}", 100.0 * self.from_seats);
         if let Some(share) = self.from_entrance {
             reason += &format!(", one who comes in {:.0} %", 100.0 * share);
         }

@@ -1,12 +1,13 @@
 //! Screen: how far and how far off its axis the seats are, and what light falls on it.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::piece::{screen_height, screen_width};
 use elbowroom_model::{Brief, Criterion, ItemKind, Piece, PieceKind, Point, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through};
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye};
-use super::setting::{Setting, sentence, windows};
+use super::setting::{Setting, windows};
 use super::sight::angle_between;
 use super::sun::low_sun_through;
 use crate::layout::Placed;
@@ -63,7 +64,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let score = (seen + LIGHT * light.score() - OVER_FIRE * over_fire - lift).max(0.0);
 
     let worst = places().map(|seat| seat.off_axis).fold(0.0, f64::max);
-    let mut reason = watched.distance_reason(setting, &piece.name, distance);
+    let mut reason = watched.distance_reason(setting, &the(&piece.name), distance);
     reason += &format!(", and no seat place is more than {worst:.0} degrees off its axis");
     reason += &light.reason();
     if over_fire > 0.0 {
@@ -71,7 +72,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     } else if lift > 0.5 {
         reason += &format!("; its middle lies {:.0} degrees above the eyes", watched.lift(distance));
     }
-    Some(Judgement::new(Criterion::Screen, score, (distance, "mm"), sentence(&reason) + ".", BASIS))
+    Some(Judgement::new(Criterion::Screen, score, (distance, "mm"), capital(&reason) + ".", BASIS))
 }
 
 pub(super) fn left_out(brief: &Brief) -> Option<String> {
@@ -121,7 +122,7 @@ impl<'a> Watched<'a> {
     }
 
     fn distance_reason(&self, setting: &Setting, seat: &str, distance: f64) -> String {
-        let is = format!("the middle of the {seat} is {} from the screen", setting.words(distance));
+        let is = format!("the middle of {seat} is {} from the screen", setting.words(distance));
         self.piece.screen.map_or(is.clone(), |diagonal| {
             let far = setting.words(distance_filling(FARTHEST, diagonal));
             let near = setting.words(ULTRA_HIGH_DEFINITION * screen_height(diagonal));
@@ -187,7 +188,7 @@ impl<'a> Light<'a> {
 
     fn reason(&self) -> String {
         let glare = |glare: &Glare, what: &str| {
-            glare.worst.filter(|(_, angle)| *angle > 2.0).map(|(item, _)| format!("; the {} {what}", item.name))
+            glare.worst.filter(|(_, angle)| *angle > 2.0).map(|(item, _)| format!("; {} {what}", the(&item.name)))
         };
         let told: String =
             [glare(&self.mirrored, "faces it and is mirrored in it"), glare(&self.behind, "is behind it and dazzles")]

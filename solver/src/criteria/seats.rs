@@ -1,11 +1,12 @@
 //! Seats: how many sit here, how near the pieces come to the sizes people usually want, and where a cup can stand.
 
+use elbowroom_model::article::capital;
 use elbowroom_model::{Brief, Criterion, Piece, PieceKind};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
 use super::seat_places::{SeatPlace, measure_of_places};
-use super::setting::{Setting, sentence};
+use super::setting::Setting;
 use crate::geometry::gap;
 use crate::layout::{Placed, Size};
 
@@ -44,7 +45,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     if !left_out.is_empty() {
         reason += &format!("; {left_out} found no room");
     }
-    Some(Judgement::new(Criterion::Seats, score, (count as f64, "count"), sentence(&reason) + ".", BASIS))
+    Some(Judgement::new(Criterion::Seats, score, (count as f64, "count"), capital(&reason) + ".", BASIS))
 }
 
 /// A seat is always asked for.

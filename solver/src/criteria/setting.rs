@@ -1,5 +1,6 @@
 //! What several criteria ask of one layout, worked out once.
 
+use elbowroom_model::article::the;
 use elbowroom_model::{Brief, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, Rule, WallItem};
 
 use super::Scene;
@@ -112,16 +113,10 @@ pub(super) fn windows(brief: &Brief) -> impl Iterator<Item = (&WallItem, &elbowr
 
 /// `the bay`, `the bay and the roof light`, `the bay, the side light and the roof light`.
 pub(super) fn listed<'n>(names: impl IntoIterator<Item = &'n str>) -> String {
-    let names: Vec<String> = names.into_iter().map(|name| format!("the {name}")).collect();
+    let names: Vec<String> = names.into_iter().map(the).collect();
     match names.split_last() {
         None => String::new(),
         Some((last, [])) => last.clone(),
         Some((last, others)) => format!("{} and {last}", others.join(", ")),
     }
-}
-
-/// The same sentence with a capital at its head.
-pub(super) fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -1,11 +1,12 @@
 //! Talk: whether people who sit here can speak with one another.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, Point};
 
 use super::Judgement;
 use super::curve::{mean, through};
 use super::seat_places::{Run, SeatPlace};
-use super::setting::{Setting, sentence};
+use super::setting::Setting;
 use super::sight::angle_between;
 
 const BASIS: &str = "Hall 1966: social distance, close phase 1219 to 2134 mm, far phase to 3658 mm (published); HUD Manual of \
@@ -42,7 +43,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
         ),
     };
     if let Some(out) = farthest_out(setting, circle) {
-        reason += &format!("; the {out} is out of it");
+        reason += &format!("; {} is out of it", the(out));
     }
     if places.iter().any(|place| place.run == Run::Corner) {
         reason += "; the corner of the corner sofa counts as one place";
@@ -50,7 +51,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
         reason += "; all sit side by side";
     }
     let score = ease * together;
-    Some(Judgement::new(Criterion::Talk, score, (diameter, "mm"), sentence(&reason) + ".", BASIS))
+    Some(Judgement::new(Criterion::Talk, score, (diameter, "mm"), capital(&reason) + ".", BASIS))
 }
 
 /// A place alone: nothing speaks against it, little for it (ours, no source).

@@ -1,10 +1,11 @@
 //! Upkeep: radiators that heat the room, windows one can reach, sockets near what needs them, room to clean.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, Socket, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
-use super::setting::{Setting, listed, sentence, windows};
+use super::setting::{Setting, listed, windows};
 use crate::geometry::{Convex, gap, gap_to_segment};
 use crate::layout::Placed;
 
@@ -67,7 +68,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
         reason += &format!("; one does not step right up to {}", listed(far.iter().map(String::as_str)));
     }
     reason += &cords.iter().filter_map(|cord| cord.reason(setting)).map(|told| format!("; {told}")).collect::<String>();
-    Some(Judgement::new(Criterion::Upkeep, score, (figure, "percent"), sentence(&reason) + ".", BASIS))
+    Some(Judgement::new(Criterion::Upkeep, score, (figure, "percent"), capital(&reason) + ".", BASIS))
 }
 
 /// There is always something to keep.
@@ -174,13 +175,13 @@ impl Cord {
     }
 
     fn reason(&self, setting: &Setting) -> Option<String> {
-        let name = setting.name(self.piece);
+        let name = the(setting.name(self.piece));
         if self.length > CORD[0].0 {
             let floats = if self.floats { ", which floats free of the walls" } else { "" };
-            return Some(format!("the best socket is {} from the {name}{floats}", setting.words(self.length)));
+            return Some(format!("the best socket is {} from {name}{floats}", setting.words(self.length)));
         }
         let (_, end) = self.underfoot.as_ref().filter(|(aside, _)| *aside < 1.0)?;
-        Some(format!("the cord of the {name} would cross the way to the {end}"))
+        Some(format!("the cord of {name} would cross the way to {}", the(end)))
     }
 }
 

@@ -1,9 +1,10 @@
 //! View: how much of what is worth facing the seats have before them.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, View, WallItem};
 
 use super::curve::{mean, through};
-use super::setting::{Setting, listed, sentence, windows};
+use super::setting::{Setting, listed, windows};
 use super::sight::{Seen, Target};
 use super::{Judgement, obstacles::Whose};
 
@@ -35,7 +36,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     if let (Some(_), Some(avoided)) = (&liked, &avoided) {
         reason += &format!("; {} {:.0}", avoided.subject(), avoided.angle);
     }
-    let reason = sentence(&reason) + ".";
+    let reason = capital(&reason) + ".";
     Some(Judgement::new(Criterion::View, score, (told.angle, "deg"), reason, BASIS))
 }
 
@@ -103,7 +104,7 @@ impl<'a> Sights<'a> {
 
     fn reason(&self, setting: &Setting) -> String {
         let middle: f64 = self.windows.iter().map(|(_, target)| setting.seen_from_middle(target).angle).sum();
-        let seat = setting.main_seat().map_or("", |(piece, _)| piece.name.as_str());
+        let seat = setting.main_seat().map_or_else(String::new, |(piece, _)| the(&piece.name));
         let aside = self.aside(setting);
         let mut reason = if self.angle < 0.5 {
             format!("{} before none of the seats", self.lies())
@@ -111,14 +112,14 @@ impl<'a> Sights<'a> {
             match setting.places.len() {
                 1 => format!("from the seat {} {:.0} degrees", self.subject(), self.angle),
                 count => format!(
-                    "from the {count} seat places {} {:.0} degrees on the mean, {middle:.0} from the middle of the {seat}{aside}",
+                    "from the {count} seat places {} {:.0} degrees on the mean, {middle:.0} from the middle of {seat}{aside}",
                     self.subject(),
                     self.angle
                 ),
             }
         };
         if let Some((whose, item)) = self.hidden_by.filter(|_| self.hidden > WORTH_SAYING) {
-            let of = if self.windows.len() == 1 { "it".to_owned() } else { format!("the {}", item.name) };
+            let of = if self.windows.len() == 1 { "it".to_owned() } else { the(&item.name) };
             let whose = whose.words(setting.brief());
             reason += &format!("; {whose} stands before {of} and {:.0} % is hidden", 100.0 * self.hidden);
         }

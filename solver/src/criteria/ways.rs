@@ -1,10 +1,11 @@
 //! Ways: how easily one walks through the room, and whether the main routes leave the group in peace.
 
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Criterion, PieceKind, Point, Rule};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
-use super::setting::{Setting, entrances, middle_of_item, sentence};
+use super::setting::{Setting, entrances, middle_of_item};
 use super::walk_line::length_inside;
 use crate::geometry::Convex;
 use crate::layout::Placed;
@@ -34,7 +35,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let eases = walks.iter().map(|walk| (walk.ease(), if walk.is_main() { MAIN } else { 1.0 }));
     let score = weighted_mean(eases)? - CUT * mean(walks.iter().filter(|w| w.is_main()).map(Walk::cut)).unwrap_or(0.0);
     let tightest = walks.iter().reduce(|worst, next| if next.room() < worst.room() - 1e-9 { next } else { worst })?;
-    let reason = sentence(&reason(setting, &walks, tightest)) + ".";
+    let reason = capital(&reason(setting, &walks, tightest)) + ".";
     Some(Judgement::new(Criterion::Ways, score.max(0.0), (tightest.route.width, "mm"), reason, BASIS))
 }
 
@@ -89,7 +90,7 @@ struct Through {
 
 impl Through {
     fn words(&self, setting: &Setting) -> String {
-        format!("the {} and the {}", setting.name(self.seat), setting.name(self.other))
+        format!("{} and {}", the(setting.name(self.seat)), the(setting.name(self.other)))
     }
 }
 

@@ -11,7 +11,7 @@ mod table;
 mod turn;
 
 pub use draws::Draws;
-pub use order::{Standing, order, standings};
+pub use order::{Rating, order, ratings};
 pub use turn::Turn;
 
 /// Scores and shares that differ by less are a tie.

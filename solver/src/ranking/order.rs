@@ -1,4 +1,4 @@
-//! The order of the options, and how each stands in it.
+//! The order of the options, and how each is rated.
 
 use elbowroom_model::{Criterion, Wishes};
 
@@ -6,9 +6,9 @@ use super::table::Table;
 use super::turn::{Turn, turns};
 use super::{TIE, dominance, share};
 
-/// How one option stands among all.
+/// How one option is rated among all.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Standing {
+pub struct Rating {
     /// The criteria's scores, each times its wish, over the sum of the wishes; 0 to 100.
     pub score: f64,
     /// Share of the ways to weigh it that put it first, in millionths; the shares sum to 1.
@@ -34,10 +34,10 @@ pub fn order(scores: &[Vec<(Criterion, f64)>], wishes: &Wishes, by: Option<Crite
     }
 }
 
-/// How each option stands, in the order handed in. Scores, shares and dominance are those of the wishes even where the
+/// How each option is rated, in the order handed in. Scores, shares and dominance are those of the wishes even where the
 /// order is that of one criterion.
 #[must_use]
-pub fn standings(scores: &[Vec<(Criterion, f64)>], wishes: &Wishes, by: Option<Criterion>) -> Vec<Standing> {
+pub fn ratings(scores: &[Vec<(Criterion, f64)>], wishes: &Wishes, by: Option<Criterion>) -> Vec<Rating> {
     let table = Table::of(scores);
     let wishes = table.wishes(wishes);
     let under_wishes = table.scores(&wishes);
@@ -49,14 +49,14 @@ pub fn standings(scores: &[Vec<(Criterion, f64)>], wishes: &Wishes, by: Option<C
         Some(_) => vec![None; table.rows.len()],
         None => turns(&table, &wishes, &best),
     };
-    let standing = |option: usize| Standing {
+    let rating = |option: usize| Rating {
         score: under_wishes[option],
         share: first.shares[option],
         dominated_by: dominated[option],
         never_first: never_first[option],
         turns_if: turns[option],
     };
-    (0..table.rows.len()).map(standing).collect()
+    (0..table.rows.len()).map(rating).collect()
 }
 
 fn column_of(table: &Table, by: Option<Criterion>) -> Option<usize> {

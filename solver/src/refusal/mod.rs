@@ -2,7 +2,9 @@
 //!
 //! Every reason and every remedy is found by solving again with something eased; nothing is guessed from a failed proof.
 
+mod asked;
 mod reason;
+mod reason_words;
 mod remedy;
 mod remedy_words;
 mod retry;

@@ -2,13 +2,15 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Rounding, Rule};
+use elbowroom_model::{Brief, Rule};
 
+use super::asked::Asked;
+use super::reason_words::sentence;
 use super::retry::{any, fits, nearest};
 use crate::arrangement::Arrangement;
 use crate::outcome::Refused;
 use crate::routes::Floor;
-use crate::rules::{Cause, RuleName, With};
+use crate::rules::{Cause, RuleName};
 use crate::search::{RoomGround, Searched, search};
 use crate::verify::Breach;
 
@@ -38,7 +40,7 @@ pub(crate) fn refused(
         let eased = search(room, floor, arrangement, any(Some(cause.rule)));
         programs += eased.programs;
         if eased.found.is_some() {
-            let (short_by, more) = short_by(room.brief, arrangement, cause.rule);
+            let (short_by, more) = short_by(room.brief, arrangement, cause);
             let why = sentence(room.brief, cause, short_by);
             return (told(arrangement, why, cause.rule, short_by), programs + more);
         }
@@ -72,18 +74,16 @@ fn ranked(blame: &BTreeMap<Cause, usize>) -> Vec<Cause> {
     found.into_iter().map(|(_, cause)| cause).collect()
 }
 
-/// How much less of its clearance a rule would have to ask for, mm, found by halving.
-fn short_by(brief: &Brief, arrangement: &Arrangement, rule: RuleName) -> (Option<f64>, usize) {
-    let Some(clearance) = clearance(rule) else { return (None, 0) };
-    let now = brief.rules.get(clearance);
+/// How much less a rule would have to ask for, mm, found by halving.
+fn short_by(brief: &Brief, arrangement: &Arrangement, cause: &Cause) -> (Option<f64>, usize) {
+    let Some(asked) = Asked::by(brief, cause) else { return (None, 0) };
     let programs = std::cell::Cell::new(0);
     let eased = |figure: f64| {
-        let mut eased = brief.clone();
-        eased.rules = eased.rules.with(clearance, figure, "eased");
-        let (fits, more) = fits(&eased, arrangement);
+        let (fits, more) = fits(&asked.eased(brief, figure), arrangement);
         programs.set(programs.get() + more);
         fits
     };
+    let now = asked.figure(brief);
     let short = eased(0.0).then(|| now - nearest(now, 0.0, FINE, eased));
     (short, programs.get())
 }
@@ -115,41 +115,13 @@ pub(super) const fn clearance(rule: RuleName) -> Option<Rule> {
     }
 }
 
-fn sentence(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> String {
-    let piece = brief.pieces.get(cause.piece).map(|piece| piece.name.as_str()).unwrap_or_default();
-    let with = cause.words(brief, cause.piece);
-    let said = match (cause.rule, cause.with) {
-        (_, With::Route(_)) => format!("The {with} stays too narrow past the {piece}"),
-        (RuleName::Room | RuleName::OffWall, _) => {
-            format!("Even at its least the {piece} does not fit within the walls")
-        }
-        (RuleName::Group, With::Wall(_)) => {
-            format!("Standing free, the {piece} comes too near to the {with} to pass behind it")
-        }
-        (RuleName::Overlap, _) => {
-            format!("Even at their least the {piece} and the {with} do not fit beside each other")
-        }
-        (RuleName::DoorSwing | RuleName::DoorLanding, _) => format!("The {piece} would stand in the {with}"),
-        (RuleName::KeepClear, _) => format!("The {piece} would stand too near: {with}"),
-        (RuleName::Fixed, _) => format!("The {piece} would stand where the {with} is"),
-        (RuleName::WindowFront, _) => format!("The {piece} is taller than the sill and would stand before the {with}"),
-        (RuleName::SeatToTable, _) => format!("The {piece} finds no place before the {with}"),
-        (RuleName::ScreenToSeat, _) => format!("The {piece} and the {with} come too near to each other"),
-        (RuleName::FacingSeats, _) => format!("The fronts of the {piece} and the {with} come too near to each other"),
-        (RuleName::TurningCircle, _) => "There is no free circle to turn a wheelchair in".to_owned(),
-        (rule, _) => format!("The {piece} lacks room ({})", rule.key().replace('_', " ")),
-    };
-    match short_by {
-        Some(short) => format!("{said}: {} are missing.", brief.units.words(short, Rounding::Up)),
-        None => format!("{said}."),
-    }
-}
-
 /// Where no single rule is to blame.
 fn several(brief: &Brief, ranked: &[Cause]) -> String {
-    let names: Vec<String> = ranked.iter().take(2).map(|cause| sentence(brief, cause, None)).collect();
-    match names.is_empty() {
-        true => NOT_FOUND.to_owned(),
-        false => format!("Several rules leave no place at once. {}", names.join(" ")),
+    let mut reasons: Vec<String> = ranked.iter().map(|cause| sentence(brief, cause, None)).collect();
+    reasons.dedup();
+    match reasons.as_slice() {
+        [] => NOT_FOUND.to_owned(),
+        [only] => only.clone(),
+        [first, second, ..] => format!("Several rules leave no place at once. {first} {second}"),
     }
 }

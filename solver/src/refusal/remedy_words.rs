@@ -1,5 +1,6 @@
 //! A remedy as a sentence.
 
+use elbowroom_model::article::{a, capital, the};
 use elbowroom_model::{Brief, Dimension, Rounding};
 
 use super::remedy::Lever;
@@ -9,11 +10,7 @@ pub(super) fn sentence(brief: &Brief, changes: &[(Lever, f64)], options: usize) 
     let parts: Vec<String> = changes.iter().map(|(lever, to)| part(brief, *lever, *to)).collect();
     let verb = if parts.len() > 1 { "together make" } else { "makes" };
     let count = if options == 1 { "1 option".to_owned() } else { format!("{options} options") };
-    let mut said = format!("{} {verb} {count} possible.", parts.join(" and "));
-    if let Some(first) = said.get(..1).map(str::to_uppercase) {
-        said.replace_range(..1, &first);
-    }
-    said
+    capital(&format!("{} {verb} {count} possible.", parts.join(" and ")))
 }
 
 fn part(brief: &Brief, lever: Lever, to: f64) -> String {
@@ -23,20 +20,20 @@ fn part(brief: &Brief, lever: Lever, to: f64) -> String {
             let name = brief.pieces.get(id).map(|piece| piece.name.as_str()).unwrap_or_default();
             let most = units.words(to, Rounding::Down);
             match dimension {
-                Dimension::Width => format!("a {name} no wider than {most}"),
-                Dimension::Depth => format!("a {name} no deeper than {most}"),
-                Dimension::Return => format!("a return of the {name} no longer than {most}"),
+                Dimension::Width => format!("{} no wider than {most}", a(name)),
+                Dimension::Depth => format!("{} no deeper than {most}", a(name)),
+                Dimension::Return => format!("a return of {} no longer than {most}", the(name)),
             }
         }
         Lever::LeaveOut(id) => {
-            format!("leaving out the {}", brief.pieces.get(id).map(|piece| piece.name.as_str()).unwrap_or_default())
+            format!("leaving out {}", the(brief.pieces.get(id).map(|piece| piece.name.as_str()).unwrap_or_default()))
         }
         Lever::Clearance(rule) => {
             format!("a {} of {}", rule.key().replace('_', " "), units.words(to, Rounding::Down))
         }
         Lever::Wall(id) => {
             let (name, now) = brief.room.wall(id).map(|wall| (wall.name.as_str(), wall.length())).unwrap_or_default();
-            format!("a {name} {} longer", units.words(to - now, Rounding::Up))
+            format!("{} {} longer", the(name), units.words(to - now, Rounding::Up))
         }
     }
 }

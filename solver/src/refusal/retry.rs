@@ -23,36 +23,54 @@ pub(super) const fn any(without: Option<crate::rules::RuleName>) -> Effort<'stat
     Effort { aim: Aim::Any, to_beat: f64::NEG_INFINITY, nodes: NODES, without }
 }
 
-/// Programs that all remedies of one room may take, so that hostile rooms end too.
-const PROGRAMS: usize = 200_000;
+/// What all remedies of one room may take, in programs of a room with four pieces, so that hostile rooms end too.
+const WORK: usize = 200_000;
 
-/// Counts the work of looking for remedies.
+/// Looking over the arrangements takes about a program for so many pieces each before one wall or item, whether any of
+/// them is then solved or not.
+const PLACES_LIKE_A_PROGRAM: usize = 20;
+
+/// Counts the work of looking for remedies, in programs.
 #[derive(Debug, Default)]
 pub(super) struct Retries {
-    programs: std::cell::Cell<usize>,
+    work: std::cell::Cell<usize>,
 }
 
 impl Retries {
     /// How many arrangements fit under `brief`, counted up to `enough`; those that cheap bounds drop there are out, and
     /// none is looked at once the work allowed is done.
     pub(super) fn how_many_fit(&self, brief: &Brief, enough: usize) -> usize {
-        if self.programs.get() > PROGRAMS {
+        if self.is_done() {
             return 0;
         }
+        self.took(brief.room.walls.len() * shapes(brief) * brief.pieces.len() / PLACES_LIKE_A_PROGRAM);
         let site = Site::of(brief);
         let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
         // A program costs about the square of the number of pieces.
         let weight = (brief.pieces.len() / 4).pow(2).max(1);
         let fits = |arrangement: &&Arrangement| {
-            if self.programs.get() > PROGRAMS {
+            if self.is_done() {
                 return false;
             }
             let searched = search(&room, &floor, arrangement, any(None));
-            self.programs.set(self.programs.get() + searched.programs * weight);
+            self.took(searched.programs * weight);
             searched.found.is_some()
         };
         enumerate(brief, &site).arrangements.iter().filter(fits).take(enough).count()
     }
+
+    fn took(&self, programs: usize) {
+        self.work.set(self.work.get() + programs);
+    }
+
+    fn is_done(&self) -> bool {
+        self.work.get() > WORK
+    }
+}
+
+/// What a piece along a wall may meet.
+fn shapes(brief: &Brief) -> usize {
+    brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len()
 }
 
 /// The value nearest to `now` in `now..=extreme` (or down to it) for which `holds`, within `step`; `extreme` is known to hold.

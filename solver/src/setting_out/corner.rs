@@ -1,11 +1,10 @@
 //! The two measures that set out a corner of a piece.
 
-use elbowroom_model::{Brief, Point, WallId};
+use elbowroom_model::{Point, Room, WallId};
 
 use super::points::Points;
 use super::sight::Sight;
 use super::{crossing, offsets};
-use crate::outcome::PieceFound;
 
 /// A corner on the floor.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -52,18 +51,15 @@ pub enum Side {
     Right,
 }
 
-/// How each corner of `ring` is found: all from one wall where that can be done, else all from two points, else each in
-/// the way that suits it.
+/// How each corner of `ring` is found: all from one wall where that can be done (the one that a piece stands at before
+/// others), else all from two points, else each in the way that suits it.
 pub(super) fn measured(
-    brief: &Brief,
+    room: &Room,
     sight: &Sight<'_>,
     points: &mut Points,
-    piece: &PieceFound,
+    at_wall: Option<WallId>,
     ring: &[Point],
 ) -> Vec<CornerOut> {
-    let room = &brief.room;
-    let at_wall = piece.at_wall.as_ref().and_then(|name| room.walls().find(|(_, wall)| wall.name == *name));
-    let at_wall = at_wall.map(|(id, _)| id);
     let baseline = offsets::baseline(room, sight, points, at_wall, ring);
     let pair = crossing::pair(sight, points, ring);
     let mut found = Vec::with_capacity(ring.len());

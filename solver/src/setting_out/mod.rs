@@ -4,6 +4,7 @@
 //! piece, the strips to cut, what stands in for height, and what to walk through. No prose and no rounding to a tape's
 //! step: that is the command line's. Nothing here moves a piece.
 
+mod circle;
 mod corner;
 mod crossing;
 mod heights;
@@ -17,6 +18,7 @@ mod walk;
 
 use elbowroom_model::{Brief, PieceKind, Point};
 
+pub use circle::CircleOut;
 pub use corner::{CornerOut, Measures, Side};
 pub use heights::StandIn;
 pub use points::{FixedPoint, Mark};
@@ -38,6 +40,8 @@ pub struct SettingOut {
     pub diagonals: Vec<Checked>,
     /// Pieces in the order in which they are marked.
     pub pieces: Vec<PieceOut>,
+    /// Where a wheelchair turns, where a rule asks for room for it.
+    pub circle: Option<CircleOut>,
     /// What all strips take.
     pub tape: Tape,
     /// What to try once all is marked.
@@ -79,9 +83,11 @@ pub fn setting_out(brief: &Brief, option: &OptionFound, roll: f64) -> SettingOut
     let mut points = Points::of(&brief.room);
     let pieces: Vec<PieceOut> =
         in_order(option).into_iter().map(|piece| piece_out(brief, &sight, &mut points, piece)).collect();
+    let circle = option.turning_circle.and_then(|circle| circle::circle_out(brief, &sight, &mut points, circle));
     let (walls, diagonals) = squareness::checks(&brief.room, &sight);
-    let tape = strips::tape(pieces.iter().flat_map(|piece| &piece.strips), roll);
-    SettingOut { points: points.into_used(), walls, diagonals, tape, walk: walk::steps(brief, option), pieces }
+    let round = circle.iter().flat_map(|circle| &circle.strips);
+    let tape = strips::tape(pieces.iter().flat_map(|piece| &piece.strips).chain(round), roll);
+    SettingOut { points: points.into_used(), walls, diagonals, circle, tape, walk: walk::steps(brief, option), pieces }
 }
 
 /// Pieces at walls before those that stand free, seats before what serves them, rugs last: each is then measured from
@@ -104,13 +110,14 @@ fn in_order(option: &OptionFound) -> Vec<&PieceFound> {
 fn piece_out(brief: &Brief, sight: &Sight<'_>, points: &mut Points, piece: &PieceFound) -> PieceOut {
     let corners = outline::corners(piece);
     let asked = brief.pieces.iter().find(|asked| asked.name == piece.name);
+    let at_wall = piece.at_wall.as_ref().and_then(|name| brief.room.walls().find(|(_, wall)| wall.name == *name));
     PieceOut {
         name: piece.name.clone(),
         kind: piece.kind,
         strips: strips::strips(&corners, brief.units),
         checks: outline::checks(&corners),
         stand_in: heights::stand_in(piece, asked),
-        corners: corner::measured(brief, sight, points, piece, &corners),
+        corners: corner::measured(&brief.room, sight, points, at_wall.map(|(id, _)| id), &corners),
     }
 }
 

@@ -25,6 +25,11 @@ pub enum WalkStep {
         /// What it is narrowest between.
         between: Option<[String; 2]>,
     },
+    /// Turn a wheelchair on its circle.
+    Turn {
+        /// mm.
+        diameter: f64,
+    },
     /// Pull out what opens or is drawn out before a front.
     Front {
         /// The piece.
@@ -64,6 +69,7 @@ pub(super) fn steps(brief: &Brief, option: &OptionFound) -> Vec<WalkStep> {
         width: route.width,
         between: route.pinch.as_ref().map(|pinch| pinch.between.clone()),
     }));
+    steps.extend(option.turning_circle.map(|circle| WalkStep::Turn { diameter: circle.diameter }));
     steps.extend(fronts(brief, option));
     steps.extend(seats(option));
     steps

@@ -1,29 +1,15 @@
 //! Rooms and pieces built straight from the vocabulary.
 
-use elbowroom_model::rules::RuleFigure;
 use elbowroom_model::{
-    Brief, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceKind, Point, Radiator, Room, Rule, Rules, SizeRange,
-    Survey, Swings, Unit, View, Wall, WallId, WallItem, Window, Wishes,
+    Brief, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceKind, Radiator, Room, Rule, SizeRange, Swings, Unit, View,
+    WallId, WallItem, Window,
 };
+
+use crate::support::rooms::{self, Furnish};
 
 /// A room from its corners (clockwise) and the names of the walls that start there.
 pub(crate) fn room(corners: &[(f64, f64)], names: &[&str]) -> Room {
-    let at = |i: usize| {
-        let (x, y) = corners[i % corners.len()];
-        Point::new(x, y)
-    };
-    let wall = |(i, name): (usize, &&str)| Wall { name: (*name).to_owned(), start: at(i), end: at(i + 1) };
-    Room {
-        name: "room".to_owned(),
-        walls: names.iter().enumerate().map(wall).collect(),
-        items: Vec::new(),
-        fixed: Vec::new(),
-        ceiling: None,
-        latitude: None,
-        bearing: None,
-        measured_within: 0.0,
-        survey: Survey::default(),
-    }
+    rooms::outline(corners, names).room
 }
 
 /// A rectangle with its first wall, `top`, along +x.
@@ -55,22 +41,13 @@ pub(crate) fn piece(name: &str, kind: PieceKind, width: (f64, f64), depth: (f64,
     let corner = kind == PieceKind::CornerSofa;
     Piece {
         name: name.to_owned(),
-        kind,
         width: range(width),
         depth: range(depth),
         return_length: corner.then(|| range((1500.0, 2500.0))),
-        steps: Vec::new(),
-        square: false,
         height: 500.0,
-        screen: None,
         hands: if corner { vec![Hand::Left, Hand::Right] } else { Vec::new() },
-        chaise: false,
         off_wall: if kind.is_seat() { 50.0 } else { 0.0 },
-        needed: true,
-        passing: false,
-        seats: None,
-        alike: None,
-        weight: 1.0,
+        ..rooms::piece(kind)
     }
 }
 
@@ -98,55 +75,15 @@ pub(crate) fn armchairs(place: usize) -> Vec<Piece> {
 
 /// A brief with the clearances of an easy room.
 pub(crate) fn brief(room: Room, pieces: Vec<Piece>) -> Brief {
-    let figures: [RuleFigure; 17] = std::array::from_fn(|_| RuleFigure { figure: Some(0.0), source: String::new() });
-    let rules = Rules::new("easy", figures)
-        .with(Rule::Walkway, 914.4, "")
-        .with(Rule::Passage, 609.6, "")
-        .with(Rule::SeatToTable, 430.0, "")
-        .with(Rule::FacingSeats, 1524.0, "")
-        .with(Rule::ScreenToSeat, 1524.0, "")
-        .with(Rule::DoorLanding, 900.0, "")
-        .with(Rule::WindowFront, 300.0, "");
-    Brief {
-        room,
-        pieces,
-        rules,
-        wishes: Wishes::default(),
-        notices: Vec::new(),
-        only: Vec::new(),
-        units: Unit::Centimetre,
-        way: None,
-    }
-}
-
-/// The room seen in a glass, x to -x: walls run the other way round, items sit the other way on them, hinges change.
-pub(crate) fn mirrored(room: &Room) -> Room {
-    let flip = |p: Point| Point::new(-p.x, p.y);
-    let count = room.walls.len();
-    let wall = |wall: &Wall| Wall { name: wall.name.clone(), start: flip(wall.end), end: flip(wall.start) };
-    let item = |item: &WallItem| {
-        let length = room.walls[item.wall.0].length();
-        let mut item = item.clone();
-        item.at = length - item.at - item.width;
-        item.wall = WallId(count - 1 - item.wall.0);
-        if let ItemKind::Door(door) = &mut item.kind {
-            door.hinge = door.hinge.map(|hinge| if hinge == Hinge::Left { Hinge::Right } else { Hinge::Left });
-        }
-        item
-    };
-    let mut mirrored = room.clone();
-    mirrored.walls = room.walls.iter().rev().map(wall).collect();
-    mirrored.items = room.items.iter().map(item).collect();
-    mirrored
-}
-
-/// The whole plan turned by an angle in radians.
-pub(crate) fn turned(room: &Room, angle: f64) -> Room {
-    let (sin, cos) = angle.sin_cos();
-    let turn = |p: Point| Point::new(p.x * cos - p.y * sin, p.x * sin + p.y * cos);
-    let mut turned = room.clone();
-    for wall in &mut turned.walls {
-        (wall.start, wall.end) = (turn(wall.start), turn(wall.end));
-    }
-    turned
+    let easy = [
+        (Rule::Walkway, 914.4),
+        (Rule::Passage, 609.6),
+        (Rule::SeatToTable, 430.0),
+        (Rule::FacingSeats, 1524.0),
+        (Rule::ScreenToSeat, 1524.0),
+        (Rule::DoorLanding, 900.0),
+        (Rule::WindowFront, 300.0),
+    ];
+    let brief = Brief { room, pieces, units: Unit::Centimetre, ..rooms::outline(&[], &[]) };
+    easy.into_iter().fold(brief, |brief, (rule, figure)| brief.rule(rule, figure))
 }

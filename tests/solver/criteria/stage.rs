@@ -1,14 +1,14 @@
 //! Rooms and layouts set up by hand: a rectangular room, what its walls hold, and pieces where a test wants them.
 
-use elbowroom_model::rules::RuleFigure;
 use elbowroom_model::{
-    Brief, Criterion, Door, Fireplace, Hand, Hinge, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceKind, Point,
-    Radiator, Room, Rule, Rules, SizeRange, Socket, Stance, Survey, Swings, Unit, View, Wall, WallId, WallItem, Window,
-    Wishes,
+    Brief, Criterion, Door, Fireplace, Hand, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceKind, Point, Radiator,
+    Rule, SizeRange, Socket, Stance, Swings, Unit, View, WallId, Window,
 };
 use elbowroom_solver::criteria::{Judgement, Scene, judge};
 use elbowroom_solver::routes::{End, Route};
 use elbowroom_solver::{Layout, Placed, Site, Size};
+
+use crate::support::rooms::{self, Furnish};
 
 /// The walls of [`Stage::room`], clockwise from the top of the plan.
 pub(super) const NORTH: usize = 0;
@@ -33,44 +33,15 @@ pub(super) struct Stage {
 impl Stage {
     /// A room `width` across and `depth` from north to south, its north-west corner at the origin.
     pub(super) fn room(width: f64, depth: f64) -> Self {
-        let corners = [(0.0, 0.0), (width, 0.0), (width, -depth), (0.0, -depth)].map(|(x, y)| Point::new(x, y));
-        Self::of_outline(&corners, &["north wall", "east wall", "south wall", "west wall"])
-    }
-
-    /// A room with these corners, clockwise, and a name for the wall that starts at each.
-    pub(super) fn of_outline(corners: &[Point], names: &[&str]) -> Self {
-        let wall = |(i, name): (usize, &&str)| Wall {
-            name: (*name).to_owned(),
-            start: corners[i],
-            end: corners[(i + 1) % corners.len()],
-        };
-        let room = Room {
-            name: "room".to_owned(),
-            walls: names.iter().enumerate().map(wall).collect(),
-            items: Vec::new(),
-            fixed: Vec::new(),
-            ceiling: Some(2500.0),
-            latitude: None,
-            bearing: None,
-            measured_within: 0.0,
-            survey: Survey::default(),
-        };
-        let figures: [RuleFigure; 17] = Default::default();
-        let brief = Brief {
-            room,
-            pieces: Vec::new(),
-            rules: Rules::new("easy", figures).with(Rule::Walkway, 900.0, "the test"),
-            wishes: Wishes::default(),
-            notices: Vec::new(),
-            only: Vec::new(),
-            units: Unit::Centimetre,
-            way: None,
-        };
+        let mut brief = rooms::rectangle(width, depth).rule(Rule::Walkway, 900.0);
+        brief.room.ceiling = Some(2500.0);
+        brief.units = Unit::Centimetre;
+        brief.room.walls.iter_mut().for_each(|wall| wall.name += " wall");
         Self { brief, layout: Layout::default(), routes: Vec::new() }
     }
 
     pub(super) fn holds(mut self, wall: usize, name: &str, (at, width): (f64, f64), kind: ItemKind) -> Self {
-        self.brief.room.items.push(WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind });
+        self.brief = self.brief.item(name, wall, at, width, kind);
         self
     }
 
@@ -196,23 +167,9 @@ impl Stage {
 
     /// The same room and layout seen in a mirror that swaps east and west.
     pub(super) fn mirrored(&self) -> Self {
-        let mut other = self.moved(|point| Point::new(-point.x, point.y));
-        let room = &mut other.brief.room;
-        let last = room.walls.len() - 1;
-        room.walls.reverse();
-        for wall in &mut room.walls {
-            std::mem::swap(&mut wall.start, &mut wall.end);
-        }
-        for item in &mut room.items {
-            item.wall = WallId(last - item.wall.0);
-            item.at = room.walls[item.wall.0].length() - item.at - item.width;
-            if let ItemKind::Door(door) = &mut item.kind {
-                door.hinge = door.hinge.map(|hinge| if hinge == Hinge::Left { Hinge::Right } else { Hinge::Left });
-            }
-        }
-        for fixed in &mut room.fixed {
-            fixed.corners.reverse();
-        }
+        let mut other = self.moved(|at| Point::new(-at.x, at.y));
+        other.brief.room = rooms::mirrored(&self.brief.room);
+        let last = other.brief.room.walls.len() - 1;
         for placed in &mut other.layout.placed {
             placed.at_wall = placed.at_wall.map(|WallId(wall)| WallId(last - wall));
             placed.hand = placed.hand.map(other_hand);
@@ -229,14 +186,10 @@ impl Stage {
         self.moved(|point| point * cosine + point.left() * sine)
     }
 
+    /// The same with every place moved.
     fn moved(&self, to: impl Fn(Point) -> Point) -> Self {
         let mut other = self.clone();
-        for wall in &mut other.brief.room.walls {
-            (wall.start, wall.end) = (to(wall.start), to(wall.end));
-        }
-        for fixed in &mut other.brief.room.fixed {
-            fixed.corners.iter_mut().for_each(|corner| *corner = to(*corner));
-        }
+        other.brief.room = rooms::moved(&self.brief.room, &to);
         for placed in &mut other.layout.placed {
             (placed.anchor, placed.facing) = (to(placed.anchor), to(placed.facing));
         }
@@ -275,22 +228,10 @@ fn piece(kind: PieceKind, (width, depth): (f64, f64)) -> Piece {
         _ => 750.0,
     };
     Piece {
-        name: kind.words(),
-        kind,
         width: SizeRange::fixed(width),
         depth: SizeRange::fixed(depth),
         return_length: None,
-        steps: Vec::new(),
-        square: false,
         height,
-        screen: None,
-        hands: Vec::new(),
-        chaise: false,
-        off_wall: 0.0,
-        needed: true,
-        passing: false,
-        seats: None,
-        alike: None,
-        weight: 1.0,
+        ..rooms::piece(kind)
     }
 }

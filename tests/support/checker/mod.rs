@@ -62,6 +62,7 @@ pub(crate) fn of_part(brief: &Brief, option: &Value, part: Part) -> Vec<String> 
         Part::Places => {
             let mut all = placing::complaints(brief, &ground, &stands, placing::Table::InPlace);
             all.extend(walking::turning(brief, &ground, &stands));
+            all.extend(walking::told_circle(brief, &ground, &stands, &option["turning_circle"]));
             all
         }
         Part::Routes => walking::complaints(brief, &ground, &stands, &option["routes"]),

@@ -127,6 +127,34 @@ pub(crate) fn turning(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> O
     (!places.step_by(7).any(reached)).then(|| "11 turning_circle: none is reached".to_owned())
 }
 
+/// The circle that is told: as large as asked for, free, and reached.
+pub(crate) fn told_circle(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], told: &Value) -> Option<String> {
+    const ROUNDED: f64 = 0.51;
+    // The widths of ways are told within 5 mm.
+    const TRAVELS_WITHIN: f64 = 5.0;
+    let Some(diameter) = brief.rules.turning_circle() else {
+        return (!told.is_null()).then(|| "turning_circle is told, and none is asked for".to_owned());
+    };
+    let figure = |value: &Value| value.as_f64().unwrap_or(f64::NAN);
+    let centre = [figure(&told["centre"][0]), figure(&told["centre"][1])];
+    if ![1.0, -1.0].iter().all(|sign| sign * (figure(&told["diameter"]) - diameter) < ROUNDED) {
+        return Some(format!("turning_circle is not told at {diameter}: {told}"));
+    }
+    let stays = |stand: &&Stand<'_>| !matches!(stand.piece.kind, PieceKind::Rug | PieceKind::CoffeeTable);
+    let mut shapes = bare(ground);
+    shapes.extend(stands.iter().filter(stays).flat_map(Stand::parts));
+    let free = shapes.iter().map(|shape| to_shape(centre, shape)).fold(f64::INFINITY, f64::min);
+    if !within(centre, &ground.outline) || free < diameter / 2.0 - ROUNDED {
+        return Some(format!("the turning_circle that is told has {free:.1} about its centre"));
+    }
+    let walkway = brief.rules.get(Rule::Walkway);
+    let doors: Vec<Gate> =
+        entrances(brief).map(|door| item_mouth(brief, ground, door).widened(walkway, None)).collect();
+    let disc = walkway.min(diameter) - TRAVELS_WITHIN;
+    let reached = doors.is_empty() || doors.iter().any(|door| travels(&shapes, door, &Target::Place(centre), disc));
+    (!reached).then(|| "the turning_circle that is told is not reached".to_owned())
+}
+
 impl End<'_> {
     fn name(&self) -> &str {
         match self {

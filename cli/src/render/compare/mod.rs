@@ -86,7 +86,7 @@ fn sentences(compared: &Compared<'_>) -> Vec<String> {
 
 fn sentence(units: Unit, option: &OptionFound, first: &OptionFound) -> String {
     let Trade { gains, costs } = trade(option, first);
-    let told = |all: &[Apart]| -> Vec<String> { told(all).into_iter().map(|it| apart::words(units, it)).collect() };
+    let told = |all: &[Apart]| apart::words(units, told(all));
     words::trade(option.rank, first.rank, &told(&gains), &told(&costs))
 }
 

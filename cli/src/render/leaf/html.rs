@@ -3,11 +3,16 @@
 use std::fmt::Write;
 
 use super::{Block, Grid, Leaf};
+use crate::drawing::{Font, svg};
 use crate::render::safe;
 use crate::render::table::Stand;
 
-/// What the page may load: nothing but its own style.
-const POLICY: &str = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+/// What the page may load: nothing but its own style, and the letters of a drawing that lie within it.
+const POLICY: &str =
+    "default-src 'none'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'";
+
+/// A page that folds is long from so many blocks on: about what one side of A4 holds in plain type.
+const LONG: usize = 32;
 
 /// The page.
 pub(crate) fn html(leaf: &Leaf) -> String {
@@ -18,13 +23,22 @@ pub(crate) fn html(leaf: &Leaf) -> String {
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
          <title>{title}</title>\n<style>\n{}</style>\n</head>\n<body{}>\n<main>\n<h1>{title}</h1>\n",
         include_str!("leaf.css"),
-        if leaf.folds { " class=\"folds\"" } else { "" }
+        class(leaf)
     );
     for block in &leaf.blocks {
         put(&mut page, block);
     }
     page.push_str("</main>\n</body>\n</html>\n");
     page
+}
+
+/// How the page is set when it is printed: one that folds must be one page, so a long one is set close.
+const fn class(leaf: &Leaf) -> &'static str {
+    match (leaf.folds, leaf.blocks.len() > LONG) {
+        (false, _) => "",
+        (true, false) => " class=\"folds\"",
+        (true, true) => " class=\"folds close\"",
+    }
 }
 
 fn put(page: &mut String, block: &Block) {
@@ -36,6 +50,10 @@ fn put(page: &mut String, block: &Block) {
         Block::List(entries) => list(page, entries, "list"),
         Block::Ticks(entries) => list(page, entries, "ticks"),
         Block::Grid(grid) => table(page, grid),
+        Block::Drawing(picture) => {
+            let (drawing, caption) = (svg(&picture.sheet, Font::Within), shown(&picture.caption));
+            writeln!(page, "<figure>\n{drawing}<figcaption>{caption}</figcaption>\n</figure>")
+        }
     };
 }
 

@@ -1,7 +1,7 @@
 //! A sheet of words and tables to print and take along, told in several forms.
 //!
 //! What a sheet says is a list of [`Block`]s; `text`, `html` and `paper` write them down, each in its own way, none with anything
-//! that the others have not. What the blocks say is made by `tape` and `card`.
+//! that the others have not, but for drawings, which text leaves off. What the blocks say is made by `tape` and `card`.
 
 mod html;
 mod paper;
@@ -12,6 +12,7 @@ pub(crate) use html::html;
 pub(crate) use paper::pages;
 pub(crate) use text::text;
 
+use crate::drawing::Sheet;
 use crate::render::table::Stand;
 
 /// A sheet.
@@ -42,6 +43,17 @@ pub(crate) enum Block {
     Ticks(Vec<String>),
     /// Figures under heads.
     Grid(Grid),
+    /// A drawing; the text form, which has none, leaves it off.
+    Drawing(Picture),
+}
+
+/// A drawing with what stands under it.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Picture {
+    /// The drawing, on paper of its own size.
+    pub sheet: Sheet,
+    /// Under it.
+    pub caption: String,
 }
 
 /// A table.

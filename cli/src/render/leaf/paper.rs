@@ -55,7 +55,7 @@ fn folded(leaf: &Leaf, stock: Stock, size: f64) -> Option<Sheet> {
     let shift = middle + BY_THE_FOLD - all.at.x;
     for (place, column) in filled.into_iter().enumerate() {
         let by = At::new(if place == 0 { 0.0 } else { shift }, 0.0);
-        marks.extend(column.into_iter().map(|mark| moved(mark, by)));
+        marks.extend(column.into_iter().map(|mark| mark.moved(by)));
     }
     Some(sheet(leaf, paper, marks))
 }
@@ -117,23 +117,6 @@ fn chunks(leaf: &Leaf, width: f64, size: f64) -> Vec<Vec<Row>> {
         }
     }
     chunks
-}
-
-fn moved(mark: Mark, by: At) -> Mark {
-    use crate::drawing::Step;
-    match mark {
-        Mark::Text(text) => Mark::Text(Text { at: text.at + by, ..text }),
-        Mark::Path(path) => {
-            let step = |step: Step| match step {
-                Step::Move(at) => Step::Move(at + by),
-                Step::Line(at) => Step::Line(at + by),
-                Step::Arc { radius, clockwise, to } => Step::Arc { radius, clockwise, to: to + by },
-                Step::Close => Step::Close,
-            };
-            Mark::Path(Path { steps: path.steps.into_iter().map(step).collect(), ..path })
-        }
-        layer @ Mark::Layer(_) => layer,
-    }
 }
 
 /// A box to tick, with its left top corner there.

@@ -1,7 +1,7 @@
 //! Blocks as rows of lettering, each as high as it must be.
 
 use super::paper::{blank, tick};
-use super::{Block, Grid};
+use super::{Block, Grid, Picture};
 use crate::drawing::{At, Mark, Text, Weight, width_of, wrapped};
 use crate::render::safe;
 use crate::render::table::Stand;
@@ -28,11 +28,13 @@ pub(super) struct Row {
     tick: bool,
     /// Where lines to write on start.
     blanks: Vec<f64>,
+    /// A drawing, its left top corner at the row's own.
+    drawing: Vec<Mark>,
 }
 
 impl Row {
     fn of(size: f64, words: Vec<(f64, String, Weight)>) -> Self {
-        Self { height: size * LINE, words, size, tick: false, blanks: Vec::new() }
+        Self { height: size * LINE, words, size, tick: false, blanks: Vec::new(), drawing: Vec::new() }
     }
 
     fn space(height: f64) -> Self {
@@ -41,7 +43,7 @@ impl Row {
 
     /// Nothing stands on it.
     pub(super) fn is_space(&self) -> bool {
-        self.words.is_empty() && self.blanks.is_empty()
+        self.words.is_empty() && self.blanks.is_empty() && self.drawing.is_empty()
     }
 
     /// Its marks, its left top corner being there.
@@ -54,6 +56,7 @@ impl Row {
         if self.tick {
             marks.push(tick(at + At::new(0.0, self.size * 0.2), self.size * 0.85));
         }
+        marks.extend(self.drawing.iter().cloned().map(|mark| mark.moved(at)));
         marks.extend(self.blanks.iter().map(|x| blank(foot + At::new(*x, self.size * 0.15), self.size * BLANK)));
         marks
     }
@@ -88,7 +91,14 @@ pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
             })
             .collect(),
         Block::Grid(grid) => table(grid, width - indent, size, indent),
+        Block::Drawing(picture) => drawing(picture, width, size),
     }
+}
+
+/// A drawing as it is, and what stands under it.
+fn drawing(picture: &Picture, width: f64, size: f64) -> Vec<Row> {
+    let row = Row { drawing: picture.sheet.marks.clone(), ..Row::space(picture.sheet.paper.height) };
+    std::iter::once(row).chain(paragraph(&picture.caption, (0.0, width), size, Weight::Book)).collect()
 }
 
 fn headed(rows: Vec<Row>, above: f64) -> Vec<Row> {

@@ -36,6 +36,7 @@ fn tell(page: &mut Page, block: &Block, before: Option<&Block>) {
         Block::List(entries) => entries.iter().for_each(|entry| page.entry(2, entry)),
         Block::Ticks(entries) => entries.iter().for_each(|entry| page.hung(2, BOX, entry)),
         Block::Grid(grid) => page.table(4, &table(grid)),
+        Block::Drawing(_) => {}
     }
 }
 

@@ -2,9 +2,10 @@
 
 use elbowroom_model::{Point, WallItem};
 use elbowroom_solver::plan::{Plan, plan};
+use elbowroom_solver::setting_out::SettingOut;
 
 use super::frame::Frame;
-use super::{Shown, gaps, items, pieces, walls, ways, zones};
+use super::{Shown, gaps, items, pieces, points, turning, walls, ways, zones};
 use crate::drawing::{Area, Labels, Mark, Paper, Scale, Sheet};
 use crate::words::plan as words;
 
@@ -52,21 +53,48 @@ impl<'a> Figure<'a> {
         let mut figure = Self { shown, plan, frame, labels: Labels::new(*area), marks: Vec::new() };
         zones::draw(&mut figure);
         pieces::draw(&mut figure);
+        pieces::seats(&mut figure);
         ways::sights(&mut figure);
         items::draw(&mut figure);
         walls::draw(&mut figure);
+        turning::draw(&mut figure);
         gaps::draw(&mut figure);
         ways::draw(&mut figure);
         walls::measure(&mut figure);
         pieces::name(&mut figure);
         ways::name(&mut figure);
         gaps::name(&mut figure);
+        turning::name(&mut figure);
         items::name(&mut figure);
-        let (labels, key) = figure.labels.finished();
-        let mut marks = figure.marks;
+        figure.finished()
+    }
+
+    /// The room and the pieces on the floor, with the points that a tape starts from and the corners that it finds: as large
+    /// as a sheet so wide and high holds it, and the sheet that it takes.
+    pub(crate) fn to_set_out(shown: Shown<'a>, out: &SettingOut, widest: &Paper) -> (Paper, Drawn) {
+        let (frame, paper) = Frame::filling(shown.brief, widest);
+        let (plan, labels) = (plan(shown.brief, shown.option), Labels::new(paper.within(0.0)));
+        let mut figure = Self { shown, plan, frame, labels, marks: Vec::new() };
+        pieces::draw(&mut figure);
+        items::draw(&mut figure);
+        walls::draw(&mut figure);
+        turning::draw(&mut figure);
+        points::draw(&mut figure, out);
+        points::name(&mut figure, out);
+        walls::measure(&mut figure);
+        pieces::named(&mut figure, |piece| points::place_and_name(out, piece));
+        turning::name(&mut figure);
+        items::name(&mut figure);
+        (paper, figure.finished())
+    }
+
+    /// All marks, labels on top.
+    fn finished(self) -> Drawn {
+        let (labels, key) = self.labels.finished();
+        let mut marks = self.marks;
         marks.push(Mark::Layer("labels"));
         marks.extend(labels);
-        Drawn { scale: frame.scale, marks, key }
+        Drawn { scale: self.frame.scale, marks, key }
     }
 
     pub(super) fn put(&mut self, mark: impl Into<Mark>) {

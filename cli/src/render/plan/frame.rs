@@ -3,12 +3,15 @@
 use elbowroom_model::{Brief, Point, Swings, Wall, WallId};
 
 use super::outline::THICKNESS;
-use crate::drawing::{Area, At, Scale};
+use crate::drawing::{Area, At, Paper, Scale};
 
 /// From a wall's outer face to the line that tells its length, mm of paper.
 const TO_MEASURE: f64 = 6.5;
 /// From that line to the edge of what the plan takes, mm of paper.
 const BEYOND: f64 = 5.0;
+
+/// The smallest that a plan is drawn.
+const MOST_REDUCED: Scale = Scale(500);
 
 /// Where the plan lies on the sheet, and how large.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -28,6 +31,19 @@ impl Frame {
         });
         let taken = extent(brief, scale);
         Self { scale, origin: area.middle() - taken.middle() }
+    }
+
+    /// The plan as large as a sheet so wide and so high holds it, at whatever whole scale that is, and the sheet that it
+    /// then takes: no higher than it must be.
+    pub(super) fn filling(brief: &Brief, widest: &Paper) -> (Self, Paper) {
+        let fits = |scale: &Scale| {
+            let taken = extent(brief, *scale);
+            taken.width <= widest.width && taken.height <= widest.height
+        };
+        let scale = (10..MOST_REDUCED.0).map(Scale).find(fits).unwrap_or(MOST_REDUCED);
+        let taken = extent(brief, scale);
+        let paper = Paper { height: taken.height, ..*widest };
+        (Self { scale, origin: paper.within(0.0).middle() - taken.middle() }, paper)
     }
 
     /// The plan at this scale in the left top corner, and what it takes.

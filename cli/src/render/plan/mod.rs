@@ -11,9 +11,11 @@ mod items;
 mod outline;
 mod panel;
 mod pieces;
+mod points;
 mod rulers;
 mod sheet;
 mod signs;
+mod turning;
 mod walls;
 mod ways;
 mod zones;
@@ -22,7 +24,7 @@ use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::OptionFound;
 
-pub(crate) use figure::Figure;
+pub(crate) use figure::{Drawn, Figure};
 pub(crate) use sheet::sheet;
 
 use crate::render::lengths::{shop_unit, sign, taped_bare};

@@ -32,82 +32,85 @@ enum Sign {
     Way,
     Pinch,
     Sight,
+    Turn,
     Gap,
     Seat,
     Socket,
 }
 
-/// The lines of a panel that is `width` wide, all in one type.
+/// What a panel is made from.
+#[derive(Clone, Copy)]
+pub(super) struct About<'a> {
+    /// The option that the sheet shows.
+    pub shown: Shown<'a>,
+    /// Its scale.
+    pub scale: &'a str,
+    /// Its paper.
+    pub paper: &'a str,
+    /// What each number on the plan stands for.
+    pub key: &'a [String],
+}
+
+/// The lines of a panel, broken for its width, all small print in one type.
 pub(super) struct Panel {
     lines: Vec<Line>,
+    width: f64,
     small: f64,
 }
 
 impl Panel {
     /// Everything that a sheet says beside its plan.
-    pub(super) fn full(
-        shown: &Shown<'_>,
-        scale: &str,
-        paper: &str,
-        key: &[String],
-        (width, small): (f64, f64),
-    ) -> Self {
-        let mut panel = Self::headed(shown, scale, paper, (width, small));
-        panel.sizes_and_ways(shown, width);
-        panel.numbers(key, width);
-        panel.signs(shown, width);
-        panel.cautions(shown, width);
+    pub(super) fn full(about: &About<'_>, width: f64, small: f64) -> Self {
+        let mut panel = Self::headed(about, width, small);
+        panel.sizes_and_ways(&about.shown);
+        panel.numbers(about.key);
+        panel.signs(&about.shown);
+        panel.cautions(&about.shown);
         panel
     }
 
     /// What no sheet may leave out, for one that has no room for more.
-    pub(super) fn short(
-        shown: &Shown<'_>,
-        scale: &str,
-        paper: &str,
-        key: &[String],
-        (width, small): (f64, f64),
-    ) -> Self {
-        let mut panel = Self::headed(shown, scale, paper, (width, small));
-        panel.cautions(shown, width);
-        panel.numbers(key, width);
+    pub(super) fn short(about: &About<'_>, width: f64, small: f64) -> Self {
+        let mut panel = Self::headed(about, width, small);
+        panel.cautions(&about.shown);
+        panel.numbers(about.key);
         panel
     }
 
-    fn headed(shown: &Shown<'_>, scale: &str, paper: &str, (width, small): (f64, f64)) -> Self {
-        let mut panel = Self { lines: Vec::new(), small };
-        let outcome = shown.outcome;
-        panel.words(&outcome.room.name, 4.2, Weight::Bold, width);
-        panel.words(&words::option(shown.option, outcome.options.len()), 3.0, Weight::Bold, width);
-        panel.words(&shown.option.title, 3.0, Weight::Book, width);
-        panel.words(&words::scale(scale, paper, shown.unit()), small, Weight::Book, width);
+    fn headed(about: &About<'_>, width: f64, small: f64) -> Self {
+        let mut panel = Self { lines: Vec::new(), width, small };
+        let (outcome, option) = (about.shown.outcome, about.shown.option);
+        panel.words(&outcome.room.name, 4.2, Weight::Bold);
+        panel.words(&words::option(option, outcome.options.len()), 3.0, Weight::Bold);
+        panel.words(&option.title, 3.0, Weight::Book);
+        panel.print(&words::scale(about.scale, about.paper, about.shown.unit()));
         panel
     }
 
-    fn sizes_and_ways(&mut self, shown: &Shown<'_>, width: f64) {
-        self.heading(&words::sizes(shown.unit()), width);
+    fn sizes_and_ways(&mut self, shown: &Shown<'_>) {
+        self.heading(&words::sizes(shown.unit()));
         for piece in &shown.option.pieces {
-            self.words(&words::sized(&piece.name, &pieces::size(shown, piece)), self.small, Weight::Book, width);
+            self.print(&words::sized(&piece.name, &pieces::size(shown, piece)));
         }
         if !shown.option.routes.is_empty() {
-            self.heading(&words::ways(shown.unit()), width);
+            self.heading(&words::ways(shown.unit()));
         }
         for (place, route) in shown.option.routes.iter().enumerate() {
             let (has, needs) = (shown.tape(route.width), shown.tape(route.needs));
-            self.words(&words::way(&ways::letter(place), route, &has, &needs), self.small, Weight::Book, width);
+            self.print(&words::way(&ways::letter(place), route, &has, &needs));
         }
     }
 
-    fn numbers(&mut self, key: &[String], width: f64) {
+    fn numbers(&mut self, key: &[String]) {
         if !key.is_empty() {
-            self.heading(words::NUMBERS, width);
+            self.heading(words::NUMBERS);
         }
         for (place, text) in key.iter().enumerate() {
-            self.words(&words::numbered(place + 1, text), self.small, Weight::Book, width);
+            self.print(&words::numbered(place + 1, text));
         }
     }
 
-    fn signs(&mut self, shown: &Shown<'_>, width: f64) {
+    fn signs(&mut self, shown: &Shown<'_>) {
         let plan = elbowroom_solver::plan::plan(shown.brief, shown.option);
         let zone = |kind| plan.zones.iter().any(|zone| zone.kind == kind);
         let socket = shown.brief.room.items.iter().any(|item| matches!(item.kind, ItemKind::Socket(_)));
@@ -119,32 +122,37 @@ impl Panel {
             (!shown.option.routes.is_empty(), Sign::Way, words::WAY),
             (pinched, Sign::Pinch, words::PINCH),
             (!plan.sight_lines.is_empty(), Sign::Sight, words::SIGHT),
+            (shown.option.turning_circle.is_some(), Sign::Turn, words::TURN),
             (!shown.option.gaps.is_empty(), Sign::Gap, words::GAP),
             (!plan.seats.is_empty(), Sign::Seat, words::SEAT),
             (socket, Sign::Socket, words::SOCKET),
         ];
-        self.heading(words::SIGNS, width);
+        self.heading(words::SIGNS);
         self.lines.extend(
             all.into_iter().filter(|(is_there, ..)| *is_there).map(|(_, sign, text)| Line::Sign { sign, text }),
         );
     }
 
-    fn cautions(&mut self, shown: &Shown<'_>, width: f64) {
-        self.heading(words::CAUTIONS, width);
+    fn cautions(&mut self, shown: &Shown<'_>) {
+        self.heading(words::CAUTIONS);
         for notice in &shown.outcome.notices {
-            self.words(notice, self.small, Weight::Book, width);
+            self.print(notice);
         }
-        self.words(words::WALLS, self.small, Weight::Book, width);
+        self.print(words::WALLS);
     }
 
-    fn heading(&mut self, text: &str, width: f64) {
+    fn heading(&mut self, text: &str) {
         self.lines.push(Line::Space);
-        self.words(text, self.small, Weight::Bold, width);
+        self.words(text, self.small, Weight::Bold);
+    }
+
+    fn print(&mut self, text: &str) {
+        self.words(text, self.small, Weight::Book);
     }
 
     /// Words, broken into lines; further lines stand in a little.
-    fn words(&mut self, text: &str, size: f64, weight: Weight, width: f64) {
-        for line in wrapped(text, size, weight, width) {
+    fn words(&mut self, text: &str, size: f64, weight: Weight) {
+        for line in wrapped(text, size, weight, self.width) {
             self.lines.push(Line::Words { text: line, size, weight, tone: Tone::Ink });
         }
     }
@@ -201,6 +209,7 @@ fn drawn(sign: Sign, area: &Area) -> Vec<Mark> {
         Sign::Way => vec![Path::line([left, right], signs::WAY).into()],
         Sign::Pinch => signs::pinch([left, right]),
         Sign::Sight => vec![Path::line([left, right], signs::SIGHT).into()],
+        Sign::Turn => signs::turning(middle, area.height / 2.0),
         Sign::Gap => {
             let slant = At::new(0.64, 0.64);
             let (left, right) = (left + At::new(1.0, 0.0), right - At::new(1.0, 0.0));

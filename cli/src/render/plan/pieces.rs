@@ -37,6 +37,10 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
             front(figure, piece);
         }
     }
+}
+
+/// Where people sit.
+pub(super) fn seats(figure: &mut Figure<'_>) {
     for seat in figure.plan.seats.clone() {
         let at = figure.frame.at(seat.at);
         for mark in signs::seat(at, way(seat.facing)) {
@@ -46,13 +50,19 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     }
 }
 
-/// Name and size of each piece, within it where they find room, turned where that helps.
+/// Name and size of each piece.
 pub(super) fn name(figure: &mut Figure<'_>) {
+    let shown = figure.shown;
+    named(figure, |piece| vec![(piece.name.clone(), Weight::Bold), (size(&shown, piece), Weight::Book)]);
+}
+
+/// The lines of each piece, within it where they find room, turned where that helps.
+pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(&PieceFound) -> Vec<(String, Weight)>) {
     for piece in &figure.shown.option.pieces {
         let parts: Vec<Vec<At>> = piece.parts.iter().map(|part| figure.frame.all(part)).collect();
         let all = Area::of(parts.iter().flatten().copied());
         let Some(middle) = parts.first().map(|part| middle_of(part)) else { continue };
-        let lines = vec![(piece.name.clone(), Weight::Bold), (size(&figure.shown, piece), Weight::Book)];
+        let lines = lines(piece);
         let ground = (piece.kind != PieceKind::Rug).then_some(Tone::Piece);
         let level = Label { lines, ground, ..Label::new(middle, Vec::new(), TYPE, "") };
         let small = Label { size: SMALL, ..level.clone() };
@@ -178,6 +188,7 @@ fn front(figure: &mut Figure<'_>, piece: &PieceFound) {
     let facing = Point::new(cosine, sine);
     let Some(main) = piece.parts.first() else { return };
     let line = strip(main, -facing, piece.size.depth * 0.1).map(|at| figure.frame.at(at));
+    figure.labels.mind(line);
     figure.put(Path::line(line, Pen::ink(0.15)));
 }
 

@@ -2,7 +2,7 @@
 
 use super::figure::{Drawn, Figure, description};
 use super::frame::Frame;
-use super::panel::Panel;
+use super::panel::{About, Panel};
 use super::{Shown, rulers};
 use crate::drawing::{Area, At, Fill, Mark, Paper, Path, Pen, Sheet, Stock};
 use crate::words::plan as words;
@@ -99,9 +99,10 @@ fn drawn(shown: Shown<'_>, stock: Stock, division: &Division) -> Sheet {
 /// The panel in the largest type in which it fits; what no sheet may leave out where none does.
 fn panel(shown: &Shown<'_>, scale: &str, stock: Stock, key: &[String], columns: &[Area]) -> Vec<Mark> {
     let width = columns.first().map_or(0.0, |column| column.width);
+    let about = About { shown: *shown, scale, paper: stock.name(), key };
     let full = TYPES.iter().find_map(|small| {
-        let (marks, whole) = Panel::full(shown, scale, stock.name(), key, (width, *small)).in_columns(columns);
+        let (marks, whole) = Panel::full(&about, width, *small).in_columns(columns);
         whole.then_some(marks)
     });
-    full.unwrap_or_else(|| Panel::short(shown, scale, stock.name(), key, (width, SMALLEST)).in_columns(columns).0)
+    full.unwrap_or_else(|| Panel::short(&about, width, SMALLEST).in_columns(columns).0)
 }

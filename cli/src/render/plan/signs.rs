@@ -9,6 +9,8 @@ use crate::drawing::{At, Dash, Fill, Mark, Path, Pen, Step, Tone};
 pub(super) const WAY: Pen = Pen::of(0.4, Tone::Blue).broken(Dash::Dashed);
 /// A line of sight.
 pub(super) const SIGHT: Pen = Pen::of(0.2, Tone::Green).broken(Dash::Chain);
+/// The circle that a wheelchair turns in: the only dotted line.
+pub(super) const TURN: Pen = Pen::of(0.5, Tone::Ink).broken(Dash::Dotted);
 /// The line of a pinch.
 pub(super) const PINCH: Pen = Pen::of(0.45, Tone::Vermilion);
 
@@ -31,6 +33,14 @@ pub(super) fn seat(at: At, facing: At) -> [Mark; 2] {
     let ring = Path::circle(at, RADIUS, Some(Pen::ink(0.2)), Fill::Tone(Tone::Paper));
     let stroke = Path::line([at + facing * RADIUS, at + facing * (RADIUS + 1.3)], Pen::ink(0.3));
     [ring.into(), stroke.into()]
+}
+
+/// The circle that a wheelchair turns in, with a cross at its centre.
+pub(super) fn turning(centre: At, radius: f64) -> Vec<Mark> {
+    let arm = (radius * 0.3).min(1.5);
+    let across =
+        [At::new(arm, 0.0), At::new(0.0, arm)].map(|arm| Path::line([centre - arm, centre + arm], Pen::ink(0.2)));
+    std::iter::once(Path::circle(centre, radius, Some(TURN), Fill::None)).chain(across).map(Mark::from).collect()
 }
 
 /// A pinch: a line with a full arrow head at each end.

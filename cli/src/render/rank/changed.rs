@@ -48,7 +48,7 @@ fn differences(page: &mut Page, units: Unit, changed: &Changed<'_>) {
         (words::WAYS, |apart| matches!(apart, Apart::Width { .. })),
     ];
     for (label, is_of_row) in rows {
-        let told: Vec<String> = all().filter(|apart| is_of_row(apart)).map(|it| apart::words(units, it)).collect();
+        let told = apart::words(units, all().filter(|apart| is_of_row(apart)));
         page.labelled(3, label, HANG, &words::of_option(option.rank, &told));
     }
 }

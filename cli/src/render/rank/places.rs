@@ -36,7 +36,7 @@ fn row(brief: &Brief, piece: &PieceFound) -> [String; 6] {
             [name, wall.name.clone(), from, to, off, String::new()]
         }
         None => {
-            let two = two_walls(room, piece.facing).into_iter();
+            let two = two_walls(room, piece).into_iter();
             let distances: Vec<(String, String)> =
                 two.map(|wall| (wall.name.clone(), taped_bare(brief.units, off(wall, piece)))).collect();
             let nothing = String::new;
@@ -60,9 +60,20 @@ fn off(wall: &Wall, piece: &PieceFound) -> f64 {
     corners(piece).map(|corner| (corner - wall.start).dot(wall.inward())).fold(f64::INFINITY, f64::min)
 }
 
-/// Two walls to measure a free-standing piece from: the one most behind it, and the one most to its left.
-fn two_walls(room: &Room, facing: f64) -> Vec<&Wall> {
-    let ahead = Point::new(facing.to_radians().cos(), facing.to_radians().sin());
-    let most = |way: Point| room.walls.iter().max_by(|a, b| a.inward().dot(way).total_cmp(&b.inward().dot(way)));
+/// Two walls to measure a free-standing piece from: the one most behind it, and the one most to its left; of the walls
+/// that it stands before, where there are any.
+fn two_walls<'a>(room: &'a Room, piece: &PieceFound) -> Vec<&'a Wall> {
+    let ahead = Point::new(piece.facing.to_radians().cos(), piece.facing.to_radians().sin());
+    let most = |way: Point| {
+        let turned = |wall: &Wall| wall.inward().dot(way);
+        let fit = |wall: &Wall| is_before(wall, piece) && turned(wall) > std::f64::consts::FRAC_1_SQRT_2;
+        room.walls.iter().max_by(|a, b| fit(a).cmp(&fit(b)).then(turned(a).total_cmp(&turned(b))))
+    };
     [most(ahead), most(-ahead.left())].into_iter().flatten().collect()
+}
+
+/// Whether a piece stands before a wall, some of it square before the wall itself.
+fn is_before(wall: &Wall, piece: &PieceFound) -> bool {
+    let (from, to) = along(wall, piece);
+    off(wall, piece) >= 0.0 && from < wall.length() && to > 0.0
 }

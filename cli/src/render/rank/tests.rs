@@ -270,6 +270,7 @@ fn best() -> OptionFound {
                 length: None,
             },
         ],
+        turning_circle: None,
         size_value: 5012.0,
         objective: 5011.6,
         bound: 5011.6,

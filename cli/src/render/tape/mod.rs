@@ -1,5 +1,6 @@
 //! The tape sheet of an option: how it is marked on the floor full size, in the order in which it is done.
 
+mod circle;
 mod piece;
 
 use elbowroom_model::{Brief, Unit};
@@ -7,9 +8,15 @@ use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::OptionFound;
 use elbowroom_solver::setting_out::{Mark, OVERLAP, SettingOut, WalkStep, setting_out};
 
-use crate::render::leaf::{Block, Grid, Head, Leaf};
+use crate::drawing::{Paper, Sheet};
+use crate::render::leaf::{Block, Grid, Head, Leaf, Picture};
 use crate::render::lengths::{shop_unit, sign, taped, taped_bare};
+use crate::render::plan::{Drawn, Figure, Shown};
 use crate::words::tape as words;
+
+/// How wide and high the small plan may be: as wide as a column of upright A4 or Letter, and so high that the points stand
+/// below it on the same page.
+const WIDEST: Paper = Paper { width: 180.0, height: 135.0 };
 
 /// All that the sheet is made from.
 #[derive(Debug, Clone, Copy)]
@@ -27,6 +34,10 @@ pub(crate) struct Laid<'a> {
 impl Laid<'_> {
     const fn units(&self) -> Unit {
         self.brief.units
+    }
+
+    const fn shown(&self) -> Shown<'_> {
+        Shown { brief: self.brief, outcome: self.outcome, option: self.option }
     }
 
     /// A length as a tape reads it, with its unit.
@@ -70,6 +81,9 @@ pub(crate) fn leaf(laid: &Laid<'_>) -> Leaf {
     for (place, one) in out.pieces.iter().enumerate() {
         piece::put(&mut leaf, laid, place + 1, one);
     }
+    if let Some(circle) = &out.circle {
+        circle::put(&mut leaf, laid, circle);
+    }
     leaf.put(Block::Heading(words::WALK.to_owned()));
     leaf.put(Block::Ticks(walk(laid, &out.walk)));
     leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
@@ -86,9 +100,19 @@ fn ready(laid: &Laid<'_>, out: &SettingOut) -> Vec<String> {
     ready
 }
 
+/// The small plan with the letters and numbers that the measures speak of.
+fn plan(laid: &Laid<'_>, out: &SettingOut) -> Picture {
+    let (paper, Drawn { marks, key, .. }) = Figure::to_set_out(laid.shown(), out, &WIDEST);
+    let numbers: Vec<String> = key.iter().enumerate().map(|(place, it)| words::numbered(place + 1, it)).collect();
+    let caption = words::plan(&numbers);
+    let title = words::title(&laid.outcome.room.name);
+    Picture { sheet: Sheet { paper, title, description: caption.clone(), marks }, caption }
+}
+
 /// The points, and the distances that show that the room is as measured.
 fn room(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut) {
     leaf.put(Block::Heading(words::POINTS.to_owned()));
+    leaf.put(Block::Drawing(plan(laid, out)));
     let mut points = Grid { heads: vec![Head::words(""), Head::words("")], rows: Vec::new() };
     for (place, point) in out.points.iter().enumerate() {
         let told = match &point.mark {
@@ -123,6 +147,7 @@ fn walk(laid: &Laid<'_>, steps: &[WalkStep]) -> Vec<String> {
         WalkStep::Way { from, to, needs, width, between } => {
             words::way(from, to, &laid.tape(*needs), &laid.tape(*width), between.as_ref())
         }
+        WalkStep::Turn { diameter } => words::turn(&laid.tape(*diameter)),
         WalkStep::Front { piece, kind, clear } => words::front(piece, *kind, &laid.tape(*clear)),
         WalkStep::FeetToTable { seat, table, clear } => words::feet(seat, table, &laid.tape(*clear)),
         WalkStep::Screen { seat, unit, clear } => words::screen(seat, unit, &laid.tape(*clear)),

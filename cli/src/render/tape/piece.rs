@@ -54,7 +54,7 @@ fn way(corner: &CornerOut) -> (Option<WallId>, usize, usize, bool) {
 }
 
 /// Where a tape starts, and how its two lengths find a corner.
-fn from_where(laid: &Laid<'_>, corner: &CornerOut) -> String {
+pub(super) fn from_where(laid: &Laid<'_>, corner: &CornerOut) -> String {
     match corner.measures {
         Measures::Offsets { from, wall, .. } => {
             words::along(from, laid.brief.room.wall(wall).map_or("", |wall| wall.name.as_str()))
@@ -65,29 +65,38 @@ fn from_where(laid: &Laid<'_>, corner: &CornerOut) -> String {
 
 fn grid(laid: &Laid<'_>, piece: &PieceOut, run: std::ops::Range<usize>) -> Grid {
     let mut heads = vec![Head::words(words::CORNER)];
-    match piece.corners[run.start].measures {
-        Measures::Offsets { .. } => heads.extend([Head::figures(words::ALONG), Head::figures(words::OUT)]),
-        Measures::Crossing { first, second, .. } => {
-            heads.extend([first, second].map(|(point, _)| Head::figures(words::from(point))));
-            heads.push(Head::figures(words::CROSSING));
-        }
-    }
+    heads.extend(heads_of(&piece.corners[run.start]));
     heads.extend([Head::words(words::STRIP), Head::figures(words::STROKE), Head::figures(words::CUT)]);
     let count = piece.corners.len();
     let rows = run.map(|place| {
         let mut row = vec![(place + 1).to_string()];
-        match piece.corners[place].measures {
-            Measures::Offsets { along, out, .. } => row.extend([laid.bare(along), laid.bare(out)]),
-            Measures::Crossing { first, second, angle, .. } => {
-                row.extend([laid.bare(first.1), laid.bare(second.1), words::angle(angle)]);
-            }
-        }
+        row.extend(lengths(laid, &piece.corners[place]));
         row.push(words::strip(place + 1, (place + 1) % count + 1));
         let strip = &piece.strips[place];
         row.extend([laid.bare(strip.stroke), laid.bare(strip.cut)]);
         row
     });
     Grid { heads, rows: rows.collect() }
+}
+
+/// Over the lengths that find a corner.
+pub(super) fn heads_of(corner: &CornerOut) -> Vec<Head> {
+    match corner.measures {
+        Measures::Offsets { .. } => [words::ALONG, words::OUT].map(Head::figures).into(),
+        Measures::Crossing { first, second, .. } => {
+            [words::from(first.0), words::from(second.0), words::CROSSING.to_owned()].map(Head::figures).into()
+        }
+    }
+}
+
+/// The lengths that find it.
+pub(super) fn lengths(laid: &Laid<'_>, corner: &CornerOut) -> Vec<String> {
+    match corner.measures {
+        Measures::Offsets { along, out, .. } => vec![laid.bare(along), laid.bare(out)],
+        Measures::Crossing { first, second, angle, .. } => {
+            vec![laid.bare(first.1), laid.bare(second.1), words::angle(angle)]
+        }
+    }
 }
 
 /// Whether two lengths cross so sharply that the place is unsure.

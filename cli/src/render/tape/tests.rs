@@ -69,6 +69,12 @@ fn check(brief: &Brief, option: &OptionFound, sheet: &str, room: Room) {
         taken.dedup();
         assert_eq!(taken.len(), expected, "{}: two corners are one\n{}", piece.name, told());
     }
+    let centre = option.turning_circle.map(|circle| own(circle.centre));
+    assert_eq!(rebuilt.circle.is_some(), centre.is_some(), "{}", told());
+    for (rebuilt, centre) in rebuilt.circle.iter().zip(&centre) {
+        let off = from(rebuilt, centre);
+        assert!(off < NEAR, "the circle is {off:.1} mm off\n{}", told());
+    }
 }
 
 #[test]

@@ -13,6 +13,8 @@ type At = (f64, f64);
 pub(super) struct Rebuilt {
     /// The corners of each piece, by its name.
     pub pieces: Vec<(String, Vec<At>)>,
+    /// The centre of the circle to turn in.
+    pub circle: Option<At>,
 }
 
 /// What is known of the room.
@@ -37,12 +39,13 @@ impl Rebuilt {
         ground.set_jambs(&points);
         let strokes = sheet.split("\nStrokes, in this order\n").nth(1).unwrap().split("\nWalk it\n").next().unwrap();
         let mut pieces: Vec<(String, Vec<At>)> = Vec::new();
-        let mut head = String::new();
+        let (mut head, mut circle) = (String::new(), None);
         for line in strokes.lines() {
             let cells = cells(line);
             match line.split_once(". ") {
                 Some((number, name)) if number.parse::<usize>().is_ok() => pieces.push((name.to_owned(), Vec::new())),
                 _ if line.starts_with("  From ") || line.starts_with("  Where ") => head = line.trim().to_owned(),
+                _ if line.starts_with("    ") && cells[0] == "centre" => circle = Some(ground.corner(&head, &cells)),
                 _ if line.starts_with("    ") && cells[0].parse::<usize>().is_ok() => {
                     let (_, corners) = pieces.last_mut().unwrap();
                     assert_eq!(cells[0], (corners.len() + 1).to_string(), "{line}");
@@ -52,7 +55,7 @@ impl Rebuilt {
                 _ => {}
             }
         }
-        Self { pieces }
+        Self { pieces, circle }
     }
 }
 

@@ -1,0 +1,57 @@
+//! The form that a sheet is written in: the one asked for, or else the one that the file's ending tells of.
+
+use clap::ValueEnum;
+
+use crate::args::Form;
+use crate::destination::Destination;
+use crate::drawing::{Font, Sheet, pdf, png, svg};
+use crate::failure::Failure;
+use crate::outlet::Outlet;
+
+/// The form; none where neither the command line nor the file's ending tells one.
+pub(super) fn form<F: ValueEnum>(asked: Option<F>, destination: &Destination) -> Option<F> {
+    asked.or_else(|| F::from_str(&destination.extension()?, true).ok())
+}
+
+/// Sees that a form which is no text goes to no terminal, where one can choose another form `instead`.
+///
+/// # Errors
+/// It would go to one.
+pub(super) fn see_terminal(
+    form: &'static str,
+    instead: &'static str,
+    destination: &Destination,
+    stdout: &Outlet<'_>,
+) -> Result<(), Failure> {
+    let shown = *destination == Destination::Stdout && stdout.is_terminal();
+    if shown { Err(Failure::NoText { form, instead }) } else { Ok(()) }
+}
+
+/// The same for the forms of drawings.
+///
+/// # Errors
+/// A drawing that is no text would go to a terminal.
+pub(super) fn see_drawing(
+    form: Form,
+    instead: &'static str,
+    destination: &Destination,
+    stdout: &Outlet<'_>,
+) -> Result<(), Failure> {
+    match form {
+        Form::Svg => Ok(()),
+        Form::Png => see_terminal("PNG", instead, destination, stdout),
+        Form::Pdf => see_terminal("PDF", instead, destination, stdout),
+    }
+}
+
+/// A drawing in a form.
+///
+/// # Errors
+/// It cannot be drawn, which no sheet of ours should bring about.
+pub(super) fn drawn(sheet: &Sheet, form: Form) -> Result<Vec<u8>, Failure> {
+    match form {
+        Form::Svg => Ok(svg(sheet, Font::Within).into_bytes()),
+        Form::Png => png(sheet),
+        Form::Pdf => pdf(std::slice::from_ref(sheet)),
+    }
+}

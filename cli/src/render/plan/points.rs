@@ -1,0 +1,69 @@
+//! What a tape starts from and what it finds: the points of the room by their letters, the corners of pieces by their
+//! numbers, as the tape sheet calls them.
+
+use elbowroom_model::{Brief, Point};
+use elbowroom_solver::outcome::PieceFound;
+use elbowroom_solver::setting_out::{FixedPoint, Mark as PointMark, SettingOut};
+
+use super::Figure;
+use super::frame::way;
+use super::outline::THICKNESS;
+use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight};
+use crate::words::tape as words;
+
+/// Type of a point's letter, mm.
+const LETTER: f64 = 3.2;
+/// Type of a corner's number, mm.
+const NUMBER: f64 = 1.8;
+/// Radius of the dot at a point, mm.
+const DOT: f64 = 0.8;
+
+/// A dot at every point.
+pub(super) fn draw(figure: &mut Figure<'_>, out: &SettingOut) {
+    figure.put(Mark::Layer("points"));
+    for point in &out.points {
+        let at = figure.frame.at(point.place);
+        figure.put(Path::circle(at, DOT, None, Fill::Tone(Tone::Vermilion)));
+    }
+}
+
+/// The letter of each point, outside the room; the number of each corner, within its piece.
+pub(super) fn name(figure: &mut Figure<'_>, out: &SettingOut) {
+    for (place, point) in out.points.iter().enumerate() {
+        let (at, away) = (figure.frame.at(point.place), away(figure.shown.brief, place, point));
+        let off = figure.frame.length(THICKNESS) + 1.0;
+        let places = [2.2, 3.2, 4.5, 6.0, -5.0, -6.5].map(|step: f64| at + away * (step + off * step.signum()));
+        let label = Label { tone: Tone::Vermilion, ..Label::new(at, places.into(), LETTER, "") };
+        figure.labels.place(&Label { lines: vec![(words::letter(place), Weight::Bold)], ..label });
+    }
+    for piece in &out.pieces {
+        let corners: Vec<At> = piece.corners.iter().map(|corner| figure.frame.at(corner.place)).collect();
+        for (place, at) in corners.iter().enumerate() {
+            let count = corners.len();
+            let [before, after] = [place + count - 1, place + 1].map(|other| (corners[other % count] - *at).unit());
+            let within = (before + after).unit();
+            let places = [1.6, 2.2, 3.0, 4.0, -1.6, -2.2].map(|step| *at + within * step).into();
+            figure.labels.place(&Label::new(*at, places, NUMBER, words::number(place)));
+        }
+    }
+}
+
+/// Its place in the order of strokes and its name, as the sheet heads it.
+pub(super) fn place_and_name(out: &SettingOut, piece: &PieceFound) -> Vec<(String, Weight)> {
+    let place = out.pieces.iter().position(|marked| marked.name == piece.name).unwrap_or_default();
+    vec![(words::piece(place + 1, &piece.name), Weight::Bold)]
+}
+
+/// The way out of the room at a point, on the sheet.
+fn away(brief: &Brief, place: usize, point: &FixedPoint) -> At {
+    let walls = &brief.room.walls;
+    let inward = match &point.mark {
+        PointMark::Jamb { wall, .. } => brief.room.wall(*wall).map(elbowroom_model::Wall::inward),
+        PointMark::Corner { .. } => {
+            let [before, after] = [place + walls.len() - 1, place].map(|wall| walls[wall % walls.len()].inward());
+            Some(before + after)
+        }
+    };
+    let inward = inward.and_then(Point::unit).unwrap_or_default();
+    way(inward) * -1.0
+}

@@ -1,0 +1,36 @@
+//! The circle that a wheelchair turns in, on the floor: its middle by two measures, and strips round it.
+
+use elbowroom_model::Brief;
+
+use super::corner::{CornerOut, measured};
+use super::points::Points;
+use super::sight::Sight;
+use super::strips::Strip;
+use crate::outcome::TurningCircleFound;
+
+/// Tape lays no curve: so many short strips stand for the circle (ours, no source).
+const STRIPS: usize = 8;
+/// Length of each of them, mm (ours, no source).
+const STRIP: f64 = 150.0;
+
+/// A circle on the floor.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CircleOut {
+    /// Its middle, and how it is found.
+    pub centre: CornerOut,
+    /// mm.
+    pub diameter: f64,
+    /// Strips that lie along it, all alike, evenly round it.
+    pub strips: Vec<Strip>,
+}
+
+/// The circle; `None` where its middle can be found from nothing.
+pub(super) fn circle_out(
+    brief: &Brief,
+    sight: &Sight<'_>,
+    points: &mut Points,
+    circle: TurningCircleFound,
+) -> Option<CircleOut> {
+    let centre = measured(&brief.room, sight, points, None, &[circle.centre]).into_iter().next()?;
+    Some(CircleOut { centre, diameter: circle.diameter, strips: vec![Strip { stroke: STRIP, cut: STRIP }; STRIPS] })
+}

@@ -1,5 +1,8 @@
 //! Real pieces against a room: candidates one by one, and sets against all that could be bought.
 
+#[cfg(feature = "highs")]
+mod general;
+
 use elbowroom_model::listing::{Asked, ListedPiece, Money, read};
 use elbowroom_model::{Brief, Dimension, SizeRange, scenario};
 use elbowroom_solver::shop::{Effort, Order, SetFound, SetsAsked, SetsFound, ShopFound, Unwatched, shop};

@@ -42,3 +42,21 @@ fn forty_rooms_and_two_hundred_pieces_are_proven_or_within_a_hundredth() {
         assert_eq!(assign(&rooms, &stock, 400), found, "the same again");
     }
 }
+
+/// As many must-haves of each priority as HiGHS proves can be, and points that it proves no better than by what is told.
+#[cfg(feature = "highs")]
+#[test]
+fn forty_rooms_and_two_hundred_pieces_are_served_as_a_general_solver_serves_them() {
+    for seed in 0..3 {
+        let (rooms, stock) = forty_rooms(seed);
+        let found = assign(&rooms, &stock, 400);
+        let (must, points) = super::general::best(&rooms, &stock);
+        assert_eq!(found.must.iter().map(|served| served.count.found).collect::<Vec<_>>(), must, "seed {seed}");
+        assert!(
+            (found.points.found..=found.points.at_most).contains(&points),
+            "seed {seed}: {:?} against {points}",
+            found.points
+        );
+        assert!(found.points.found as f64 >= 0.99 * points as f64, "seed {seed}: {:?} against {points}", found.points);
+    }
+}

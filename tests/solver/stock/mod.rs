@@ -2,6 +2,8 @@
 //! day's count, and proves what it says on large ones.
 
 mod enumeration;
+#[cfg(feature = "highs")]
+mod general;
 mod large;
 mod yes_and_no;
 

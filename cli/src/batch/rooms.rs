@@ -54,8 +54,7 @@ pub(crate) fn rooms<'a>(named: &Path, stdin: &'a mut (dyn Read + Send)) -> Resul
         return Ok(Rooms { given: Box::new(given), count: None });
     }
     if fs::metadata(named).is_ok_and(|there| there.is_dir()) {
-        let found = scenarios_in(named).map_err(|why| unreadable(why.into()))?;
-        return Ok(of_files(found.into_iter().map(|name| (named.join(&name), name)).collect()));
+        return Ok(of_folder(named, scenarios_in(named).map_err(|why| unreadable(why.into()))?));
     }
     if ends_in(named, &SCENARIOS) {
         return Ok(of_files(vec![(named.to_owned(), named.display().to_string())]));
@@ -73,11 +72,22 @@ fn ends_in(path: &Path, extensions: &[&str]) -> bool {
     extension.is_some_and(|extension| extensions.contains(&extension.as_str()))
 }
 
-/// Scenarios in a folder and below, as named from it, in the order of their names. What is hidden is passed over.
-fn scenarios_in(folder: &Path) -> std::io::Result<Vec<String>> {
+/// A scenario as named from its folder, or a folder below with why it cannot be looked into.
+type Found = (String, Option<std::io::Error>);
+
+/// Scenarios in a folder and below, in the order of their names. What is hidden is passed over.
+fn scenarios_in(folder: &Path) -> std::io::Result<Vec<Found>> {
     let (mut found, mut open) = (Vec::new(), vec![PathBuf::new()]);
     while let Some(below) = open.pop() {
-        for entry in fs::read_dir(folder.join(&below))? {
+        let entries = match fs::read_dir(folder.join(&below)) {
+            Ok(entries) => entries,
+            Err(why) if below.as_os_str().is_empty() => return Err(why),
+            Err(why) => {
+                found.push((below.to_string_lossy().into_owned(), Some(why)));
+                continue;
+            }
+        };
+        for entry in entries {
             let entry = entry?;
             let place = below.join(entry.file_name());
             if entry.file_name().to_string_lossy().starts_with('.') {
@@ -85,13 +95,26 @@ fn scenarios_in(folder: &Path) -> std::io::Result<Vec<String>> {
             }
             match entry.file_type() {
                 Ok(kind) if kind.is_dir() => open.push(place),
-                _ if ends_in(&place, &SCENARIOS) => found.push(place.to_string_lossy().into_owned()),
+                _ if ends_in(&place, &SCENARIOS) => found.push((place.to_string_lossy().into_owned(), None)),
                 _ => {}
             }
         }
     }
-    found.sort();
+    found.sort_by(|(one, _), (other, _)| one.cmp(other));
     Ok(found)
+}
+
+/// The rooms of what was found in `folder`.
+fn of_folder<'a>(folder: &Path, found: Vec<Found>) -> Rooms<'a> {
+    let (folder, count) = (folder.to_owned(), Some(found.len()));
+    let given = found.into_iter().map(move |(name, unreadable)| {
+        let text = match unreadable {
+            Some(why) => Err(Unreadable::System(why)),
+            None => text_at(&folder.join(&name)),
+        };
+        Given { source: Some(name), text: text.map_err(|why| fault(&why)) }
+    });
+    Rooms { given: Box::new(given), count }
 }
 
 /// The rooms of files: where each is, and what it is called.
@@ -208,7 +231,7 @@ fn fault(why: &Unreadable) -> Box<Fault> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Given, joined, of_line};
+    use super::{Given, joined, of_folder, of_line};
 
     fn line(text: &str) -> Given {
         of_line(Ok(text.to_owned())).unwrap()
@@ -222,6 +245,18 @@ mod tests {
         let text = line(r#"{"scenario": "units: cm\nwalls:\n"}"#);
         assert_eq!(text, Given { source: None, text: Ok("units: cm\nwalls:\n".to_owned()) });
         assert_eq!(of_line(Ok("  ".to_owned())), None);
+    }
+
+    #[test]
+    fn a_folder_that_cannot_be_looked_into_is_a_fault_in_its_place() {
+        let folder = tempfile::tempdir().unwrap();
+        std::fs::write(folder.path().join("z.yaml"), "units: cm\n").unwrap();
+        let locked = std::io::Error::from(std::io::ErrorKind::PermissionDenied);
+        let found = vec![("locked".to_owned(), Some(locked)), ("z.yaml".to_owned(), None)];
+        let given: Vec<Given> = of_folder(folder.path(), found).given.collect();
+        let fault = given[0].text.as_ref().unwrap_err();
+        assert!(fault.code == "unreadable" && fault.message.contains("permission denied"), "{fault:?}");
+        assert_eq!((given[0].source.as_deref(), given[1].text.as_deref().unwrap()), (Some("locked"), "units: cm\n"));
     }
 
     #[test]

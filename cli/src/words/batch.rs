@@ -170,6 +170,9 @@ pub(crate) fn went(name: &str) -> String {
 pub(crate) const INDEX_HEADS: [&str; 5] = ["Plan", "Room", "Floor", "Options", "First option, and sizes to shop by"];
 /// What the links to other pages are.
 pub(crate) const PAGES: &str = "Pages";
+/// At the foot of the index: how its plans read.
+pub(crate) const INDEX_PLANS: &str = "On the plans seats are the darker pieces, rugs are dashed, windows blue, radiators and fires orange and \
+    broken, doors and openings gaps in the walls.";
 /// At the foot of the index.
 pub(crate) const INDEX_CAUTION: &str = "Sizes are the largest that fit all together. Set a plan out full size on the floor before \
     anything is bought. Keep exits and escape windows free, and three feet between heaters or fires and anything that burns; fix \
@@ -179,7 +182,7 @@ pub(crate) const INDEX_CAUTION: &str = "Sizes are the largest that fit all toget
 pub(crate) fn index_title(first: usize, last: usize, all: usize) -> String {
     match all {
         0 => "No rooms".to_owned(),
-        all if last - first + 1 == all => counted(all, "room", "rooms"),
+        all if last - first + 1 == all => "What fits in the rooms".to_owned(),
         all => format!("Rooms {first} to {last} of {all}"),
     }
 }

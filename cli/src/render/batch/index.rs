@@ -2,7 +2,7 @@
 
 use elbowroom_model::Unit;
 
-use super::{Tally, reason, sizes};
+use super::{Tally, reason, size};
 use crate::batch::told::{Fate, Told, ToldOption};
 use crate::render::safe;
 use crate::words::batch as words;
@@ -28,7 +28,8 @@ pub(crate) fn page(
     let mut tally = Tally::default();
     rooms.iter().for_each(|room| tally.count(room));
     let rows: String = rooms.iter().map(|room| row(room, unit)).collect();
-    let heads: String = words::INDEX_HEADS.iter().map(|head| format!("<th scope=\"col\">{head}</th>")).collect();
+    let head = |head: &&str| format!("<th role=\"columnheader\" scope=\"col\">{head}</th>");
+    let heads: String = words::INDEX_HEADS.iter().map(head).collect();
     let title = words::index_title(first + 1, first + rooms.len(), all);
     format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
@@ -36,11 +37,12 @@ pub(crate) fn page(
          content=\"default-src 'none'; img-src 'self' file:; style-src 'unsafe-inline'\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
          <title>{title}</title>\n<style>\n{STYLE}</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n<p>{}</p>\n{}\
-         <div class=\"wide\"><table>\n<thead><tr>{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n</table></div>\n{}\
-         <p class=\"note\">{}</p>\n</main>\n</body>\n</html>\n",
+         <table role=\"table\">\n<thead><tr role=\"row\">{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n</table>\n{}\
+         <p class=\"note\">{} {}</p>\n</main>\n</body>\n</html>\n",
         escaped(&words::tally(&tally)),
         links(number, pages),
         links(number, pages),
+        words::INDEX_PLANS,
         words::INDEX_CAUTION,
     )
 }
@@ -54,9 +56,13 @@ fn row(told: &Told, unit: Unit) -> String {
     );
     let counts = told.result.as_ref().map_or_else(String::new, |it| words::fit_of(it.options.len(), it.refused.len()));
     let answer = told.best().map_or_else(|| escaped(&reason(told).unwrap_or_default()), |best| answer(best, unit));
+    let [_, _, floor, options, _] = words::INDEX_HEADS;
+    // Narrow screens show the cells below each other, each with its head; the roles keep it a table there.
     format!(
-        "<tr{class}><td class=\"plan\">{}</td><th scope=\"row\">{name}<br><small>{source}</small></th><td>{area}</td>\
-         <td>{counts}</td><td>{answer}</td></tr>\n",
+        "<tr role=\"row\"{class}><td role=\"cell\" class=\"plan\">{}</td>\
+         <th role=\"rowheader\" scope=\"row\">{name}<br><small>{source}</small></th>\
+         <td role=\"cell\" data-head=\"{floor}\">{area}</td><td role=\"cell\" data-head=\"{options}\">{counts}</td>\
+         <td role=\"cell\" class=\"answer\">{answer}</td></tr>\n",
         plan(told),
     )
 }
@@ -64,8 +70,12 @@ fn row(told: &Told, unit: Unit) -> String {
 /// The first option in words.
 fn answer(best: &ToldOption, unit: Unit) -> String {
     let score = words::scored(best.score, best.first_place_share);
-    let sizes = escaped(&words::sizes(&sizes(best, unit, ", "), crate::render::lengths::sign(unit)));
-    format!("{}<br><small>{score}</small><br>{sizes}", escaped(&best.title))
+    let sizes = best.pieces.iter().map(|piece| {
+        let size = words::sizes(&size(piece, unit), crate::render::lengths::sign(unit));
+        format!("<li>{} <b>{}</b></li>", escaped(&piece.name), escaped(&size))
+    });
+    let sizes: String = sizes.collect();
+    format!("{}<br><small>{score}</small><ul>{sizes}</ul>", escaped(&best.title))
 }
 
 /// The picture of the first option.

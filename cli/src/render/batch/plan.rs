@@ -46,7 +46,7 @@ pub(crate) fn plan(brief: &Brief, option: &OptionFound) -> Option<String> {
 }
 
 const STYLE: &str = ".room{fill:#fff;stroke:#222;stroke-width:90}.fixed{fill:#888}.window{stroke:#6aa6d8;stroke-width:60}\
-    .way{stroke:#fff;stroke-width:100}.heat{stroke:#c65d21;stroke-width:60}.piece{fill:#f1eee6;stroke:#222;stroke-width:20}.seat{fill:#b9b09a;stroke:#222;stroke-width:20}\
+    .way{stroke:#fff;stroke-width:100}.heat{stroke:#c65d21;stroke-width:60;stroke-dasharray:120 50}.piece{fill:#f1eee6;stroke:#222;stroke-width:20}.seat{fill:#b9b09a;stroke:#222;stroke-width:20}\
     .rug{fill:none;stroke:#999;stroke-width:14;stroke-dasharray:60 40}polyline{fill:none}";
 
 /// How an item on a wall is drawn.

@@ -41,6 +41,33 @@ fn the_sound_room_is_sound() {
     assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""), "{ended:?}");
 }
 
+/// A name as long as a file may be is told and drawn in good time.
+#[test]
+fn a_name_without_end_is_drawn_in_good_time() {
+    let name = "p q".repeat(300_000);
+    for sound in ["name: Back room", "{ name: north", "{ kind: door", "{ kind: sofa"] {
+        let named = match sound.strip_prefix("{ kind: ") {
+            Some(kind) => spoiled(sound, &format!("{{ name: '{name}', kind: {kind}")),
+            None => spoiled(sound, &format!("{} '{name}'", &sound[..=sound.find(':').unwrap()])),
+        };
+        for command in [&["draw", "-"][..], &["tape", "-", "--format", "html"], &["report", "-"]] {
+            let started = Instant::now();
+            let ended = run_with(command, named.as_bytes());
+            assert_eq!(ended.code, Some(0), "{sound}: {command:?}");
+            assert!(started.elapsed() < PATIENCE, "{sound}: {command:?} took {:?}", started.elapsed());
+        }
+    }
+}
+
+/// What is wrong over a hundred thousand lines is shown at its first one.
+#[test]
+fn a_fault_that_runs_over_many_lines_is_told_on_a_screen() {
+    let long = format!("name: |\n{}{}", "  x\n".repeat(100_000), SOUND.split_once('\n').unwrap().1);
+    let ended = run_with(&["check", "-"], long.as_bytes());
+    refused(&ended, "a name of many lines");
+    assert!(ended.stderr.lines().count() < 20 && ended.stderr.contains(":2:"), "{}", ended.stderr);
+}
+
 #[test]
 fn what_is_no_readable_file_is_refused_by_every_reader() {
     let folder = tempdir().unwrap();

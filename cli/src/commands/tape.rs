@@ -4,8 +4,8 @@ use std::io::Read;
 
 use elbowroom_solver::Limits;
 
-use super::leaf;
-use crate::args::TapeArgs;
+use super::{form, leaf};
+use crate::args::{LeafForm, TapeArgs};
 use crate::destination::Destination;
 use crate::exit::Exit;
 use crate::failure::Failure;
@@ -26,7 +26,8 @@ pub(super) fn run(
     let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
     let option = chosen(&outcome, &args.option)?;
     let roll = args.roll.unwrap_or_else(|| tape::usual_roll(brief.units));
-    let sheet = tape::leaf(&tape::Laid { brief: &brief, outcome: &outcome, option, roll });
+    let has_plan = form::form(args.format, &destination).is_some_and(|form| form != LeafForm::Text);
+    let sheet = tape::leaf(&tape::Laid { brief: &brief, outcome: &outcome, option, roll, has_plan });
     leaf::write(&sheet, (args.format, args.paper), &destination, stdout)?;
     Ok(Exit::Done)
 }

@@ -3,7 +3,7 @@
 //! A label tries the places that its maker would like best, then a place further off with a leader to what it names. What
 //! finds neither becomes a number in a ring, and its words go to the key.
 
-use super::lettering::{FALL, RISE};
+use super::lettering::{FALL, RISE, clipped};
 use super::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, width_of};
 
 /// Kept free between labels, mm.
@@ -53,8 +53,8 @@ pub(crate) struct Labels {
 
 impl Label {
     /// A label of one line.
-    pub(crate) fn new(of: At, places: Vec<At>, size: f64, text: impl Into<String>) -> Self {
-        let lines = vec![(text.into(), Weight::Book)];
+    pub(crate) fn new(of: At, places: Vec<At>, size: f64, text: impl AsRef<str>) -> Self {
+        let lines = vec![(clipped(text.as_ref()), Weight::Book)];
         Self { of, places, lines, size, tone: Tone::Ink, turned: 0.0, ground: None }
     }
 

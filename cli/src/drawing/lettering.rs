@@ -39,11 +39,21 @@ pub(crate) fn width_of(text: &str, size: f64, weight: Weight) -> f64 {
     text.chars().map(advance).sum::<f64>() * size
 }
 
+/// Letters of a text that a sheet shows at most: no name that somebody means is longer.
+const LONGEST: usize = 2_000;
+
+/// `text`, its end left off with a mark where it is longer than any sheet shows.
+pub(crate) fn clipped(text: &str) -> String {
+    match text.char_indices().nth(LONGEST) {
+        Some((end, _)) => format!("{}\u{2026}", &text[..end]),
+        None => text.to_owned(),
+    }
+}
+
 /// `text` broken into lines no wider than `width`; a word that is wider by itself is cut.
 pub(crate) fn wrapped(text: &str, size: f64, weight: Weight, width: f64) -> Vec<String> {
-    let mut lines = Vec::new();
-    let mut line = String::new();
-    for word in text.split_whitespace() {
+    let (mut lines, mut line) = (Vec::new(), String::new());
+    for word in clipped(text).split_whitespace() {
         let longer = if line.is_empty() { word.to_owned() } else { format!("{line} {word}") };
         if width_of(&longer, size, weight) <= width {
             line = longer;

@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use super::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Weight, faces};
+use super::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Weight, clipped, faces};
 use crate::render::escaped;
 
 /// The name that the font goes by in what is written.
@@ -23,8 +23,8 @@ pub(crate) fn svg(sheet: &Sheet, font: Font) -> String {
     let mut svg = format!(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" \
          role=\"img\" aria-label=\"{0}\">\n<title>{0}</title>\n<desc>{1}</desc>\n",
-        escaped(&sheet.title),
-        escaped(&sheet.description)
+        escaped(&clipped(&sheet.title)),
+        escaped(&clipped(&sheet.description))
     );
     if font == Font::Within {
         let _ = writeln!(svg, "<style>{}</style>", faces(sheet));

@@ -23,7 +23,8 @@ pub(crate) fn text(scenario: &Source, faults: &[Fault], look: Look) -> String {
     let mut text = String::new();
     for (place, fault) in faults.iter().enumerate() {
         let shown = (place < SHOWN_AT_LENGTH && is_short_line(&scenario.text, fault)).then_some(&shown);
-        let report = Report { message: message(fault, &name, shown.is_some()), fault, shown };
+        let marked = shown.map_or(0, |_| on_its_line(&scenario.text, fault));
+        let report = Report { message: message(fault, &name, shown.is_some()), fault, shown, marked };
         if place >= SHOWN_AT_LENGTH || handler.render_report(&mut text, &report).is_err() {
             text.push_str(&format!("{report}\n"));
         }
@@ -58,12 +59,21 @@ fn is_short_line(text: &str, fault: &Fault) -> bool {
         && lines.map(str::len).all(|length| length <= LONGEST_LINE)
 }
 
+/// How much of a fault's place lies on its first line, bytes: what runs over many lines would fill the screen.
+fn on_its_line(text: &str, fault: &Fault) -> usize {
+    let Some(place) = fault.place else { return 0 };
+    let rest = text.get(place.offset..place.offset + place.length).unwrap_or_default();
+    rest.find(['\n', '\r']).unwrap_or(rest.len())
+}
+
 /// A fault as miette draws it.
 #[derive(Debug)]
 struct Report<'a> {
     message: String,
     fault: &'a Fault,
     shown: Option<&'a NamedSource<String>>,
+    /// How much is marked, bytes.
+    marked: usize,
 }
 
 impl fmt::Display for Report<'_> {
@@ -90,6 +100,6 @@ impl Diagnostic for Report<'_> {
     fn labels(&self) -> Option<Box<dyn Iterator<Item = LabeledSpan> + '_>> {
         let place = self.fault.place.filter(|_| self.shown.is_some())?;
         let label = self.fault.item.as_deref().map_or_else(|| "here".to_owned(), safe);
-        Some(Box::new(std::iter::once(LabeledSpan::new(Some(label), place.offset, place.length))))
+        Some(Box::new(std::iter::once(LabeledSpan::new(Some(label), place.offset, self.marked))))
     }
 }

@@ -102,7 +102,7 @@ pub(crate) fn drawn(drawn: usize, of: usize, file: &str) -> String {
     if drawn >= of {
         return "All that fit, the best first.".to_owned();
     }
-    format!("The first {drawn} of {of} are drawn here; `elbowroom report {file} --top {of}` draws them all.")
+    format!("The first {drawn} of {of} are drawn here; elbowroom report {file} --top {of} draws them all.")
 }
 
 /// What a plan is.
@@ -111,10 +111,13 @@ pub(crate) fn plan(rank: usize) -> String {
 }
 
 /// Below a plan.
-pub(crate) fn plan_caption(numbers: &[String]) -> String {
-    let signs = "Dashed blue: ways, with the width of each by its letter; arrows: where a way is narrowest; dash and dot: \
-                 sight lines to liked windows; hatched: kept free.";
-    if numbers.is_empty() { signs.to_owned() } else { format!("{signs} {}.", numbers.join("; ")) }
+pub(crate) fn plan_caption(turns: bool, numbers: &[String]) -> String {
+    let turning = if turns { "; dotted: room to turn a wheelchair" } else { "" };
+    let signs = format!(
+        "Dashed blue: ways, with the width of each by its letter; arrows: where a way is narrowest; dash and dot: sight \
+         lines to liked windows; hatched: kept free{turning}."
+    );
+    if numbers.is_empty() { signs } else { format!("{signs} {}.", numbers.join("; ")) }
 }
 
 /// Over the sizes.

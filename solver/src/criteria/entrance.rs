@@ -35,14 +35,15 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let told = meetings.iter().reduce(|worst, next| if next.score() < worst.score() - 1e-9 { next } else { worst })?;
     let mut reason = told.reason(setting);
     if meetings.len() > 1 {
-        reason += &format!("; over all {} ways in the angle is {angle:.0} degrees", meetings.len());
+        let all = if meetings.len() == 2 { "both".to_owned() } else { format!("all {}", meetings.len()) };
+        reason += &format!("; over {all} ways in, the angle is {angle:.0} degrees on the mean");
     }
     Some(Judgement::new(Criterion::Entrance, score, (angle, "deg"), capital(&reason) + ".", BASIS))
 }
 
 pub(super) fn left_out(brief: &Brief) -> Option<String> {
     let none = entrances(brief).next().is_none();
-    none.then(|| "Entrance is left out: no door or opening `leads_to: entrance`.".to_owned())
+    none.then(|| "Entrance is left out: no door or opening leads to the entrance (leads_to: entrance).".to_owned())
 }
 
 /// One way in and the seats.

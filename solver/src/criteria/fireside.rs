@@ -93,6 +93,8 @@ impl<'a> Fireside<'a> {
         );
         match (self.backs, setting.places.len()) {
             (0, _) => {}
+            (1, 1) => reason += "; the seat has its back to it",
+            (1, all) => reason += &format!("; 1 of {all} seat places has its back to it"),
             (backs, all) => reason += &format!("; {backs} of {all} seat places have their back to it"),
         }
         if self.flanked > 0.5 {

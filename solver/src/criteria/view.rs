@@ -42,7 +42,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
 
 pub(super) fn left_out(brief: &Brief) -> Option<String> {
     let turns = windows(brief).any(|(_, window)| window.view != View::Plain);
-    (!turns).then(|| "View is left out: no window is marked `view: liked` or `view: avoided`.".to_owned())
+    (!turns).then(|| "View is left out: no window is marked liked or avoided (view: liked, view: avoided).".to_owned())
 }
 
 /// All windows of one kind of view, from all seat places.

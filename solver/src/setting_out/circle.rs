@@ -1,6 +1,6 @@
 //! The circle that a wheelchair turns in, on the floor: its middle by two measures, and strips round it.
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, Rounding};
 
 use super::corner::{CornerOut, measured};
 use super::points::Points;
@@ -10,7 +10,7 @@ use crate::outcome::TurningCircleFound;
 
 /// Tape lays no curve: so many short strips stand for the circle (ours, no source).
 const STRIPS: usize = 8;
-/// Length of each of them, mm (ours, no source).
+/// Length of each of them, mm, before it is rounded up to a shopper's step (ours, no source).
 const STRIP: f64 = 150.0;
 
 /// A circle on the floor.
@@ -32,5 +32,6 @@ pub(super) fn circle_out(
     circle: TurningCircleFound,
 ) -> Option<CircleOut> {
     let centre = measured(&brief.room, sight, points, None, &[circle.centre]).into_iter().next()?;
-    Some(CircleOut { centre, diameter: circle.diameter, strips: vec![Strip { stroke: STRIP, cut: STRIP }; STRIPS] })
+    let cut = brief.units.rounded(STRIP, Rounding::Up);
+    Some(CircleOut { centre, diameter: circle.diameter, strips: vec![Strip { stroke: cut, cut }; STRIPS] })
 }

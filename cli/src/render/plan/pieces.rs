@@ -5,7 +5,7 @@ use elbowroom_solver::outcome::PieceFound;
 
 use super::frame::way;
 use super::{Figure, Shown, signs};
-use crate::drawing::{Area, At, Dash, Fill, Label, Mark, Path, Pen, Tone, Weight};
+use crate::drawing::{Area, At, Dash, Fill, Label, Mark, Path, Pen, Tone, Weight, clipped};
 use crate::render::lengths::shopped;
 use crate::words::plan as words;
 
@@ -53,7 +53,7 @@ pub(super) fn seats(figure: &mut Figure<'_>) {
 /// Name and size of each piece.
 pub(super) fn name(figure: &mut Figure<'_>) {
     let shown = figure.shown;
-    named(figure, |piece| vec![(piece.name.clone(), Weight::Bold), (size(&shown, piece), Weight::Book)]);
+    named(figure, |piece| vec![(clipped(&piece.name), Weight::Bold), (size(&shown, piece), Weight::Book)]);
 }
 
 /// The lines of each piece, within it where they find room, turned where that helps.

@@ -8,7 +8,7 @@ use elbowroom_solver::setting_out::{FixedPoint, Mark as PointMark, SettingOut};
 use super::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
-use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight};
+use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight, clipped};
 use crate::words::tape as words;
 
 /// Type of a point's letter, mm.
@@ -51,7 +51,7 @@ pub(super) fn name(figure: &mut Figure<'_>, out: &SettingOut) {
 /// Its place in the order of strokes and its name, as the sheet heads it.
 pub(super) fn place_and_name(out: &SettingOut, piece: &PieceFound) -> Vec<(String, Weight)> {
     let place = out.pieces.iter().position(|marked| marked.name == piece.name).unwrap_or_default();
-    vec![(words::piece(place + 1, &piece.name), Weight::Bold)]
+    vec![(clipped(&words::piece(place + 1, &piece.name)), Weight::Bold)]
 }
 
 /// The way out of the room at a point, on the sheet.

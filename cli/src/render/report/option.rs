@@ -39,7 +39,8 @@ fn put_plan(page: &mut Markup, option: &OptionFound, plan: &Sheet, key: &[String
     page.open("div", &[("class", "plan scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", &label)]);
     page.raw(&svg(plan, Font::Beside)).end();
     let numbers: Vec<String> = key.iter().enumerate().map(|(place, text)| format!("{} {text}", place + 1)).collect();
-    page.element("figcaption", &[("class", "soft")], &words::plan_caption(&numbers)).end();
+    page.element("figcaption", &[("class", "soft")], &words::plan_caption(option.turning_circle.is_some(), &numbers))
+        .end();
 }
 
 /// Each criterion with its score and its sentence; what weighs most first.

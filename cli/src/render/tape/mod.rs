@@ -29,6 +29,8 @@ pub(crate) struct Laid<'a> {
     pub option: &'a OptionFound,
     /// Length of a roll of tape, mm.
     pub roll: f64,
+    /// A small plan is drawn: text shows none.
+    pub has_plan: bool,
 }
 
 impl Laid<'_> {
@@ -112,7 +114,9 @@ fn plan(laid: &Laid<'_>, out: &SettingOut) -> Picture {
 /// The points, and the distances that show that the room is as measured.
 fn room(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut) {
     leaf.put(Block::Heading(words::POINTS.to_owned()));
-    leaf.put(Block::Drawing(plan(laid, out)));
+    if laid.has_plan {
+        leaf.put(Block::Drawing(plan(laid, out)));
+    }
     let mut points = Grid { heads: vec![Head::words(""), Head::words("")], rows: Vec::new() };
     for (place, point) in out.points.iter().enumerate() {
         let told = match &point.mark {

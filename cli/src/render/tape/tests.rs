@@ -22,7 +22,10 @@ fn rebuild_all(scenario: &str, units: Option<Unit>, room: Room) -> usize {
     brief.units = units.unwrap_or(brief.units);
     let outcome = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
     for option in &outcome.options {
-        let sheet = text(&leaf(&Laid { brief: &brief, outcome: &outcome, option, roll: 50_000.0 }), Look::PLAIN);
+        let sheet = text(
+            &leaf(&Laid { brief: &brief, outcome: &outcome, option, roll: 50_000.0, has_plan: false }),
+            Look::PLAIN,
+        );
         check(&brief, option, &sheet, room);
     }
     outcome.options.len()

@@ -20,7 +20,7 @@ fn given(mut bytes: &[u8]) -> Vec<Given> {
 /// Lines in which something stands, be it no text.
 fn lines(bytes: &[u8]) -> usize {
     let says = |line: &&[u8]| match std::str::from_utf8(line) {
-        Ok(line) => !line.trim_start_matches('\u{feff}').trim().is_empty(),
+        Ok(line) => !line.strip_prefix('\u{feff}').unwrap_or(line).trim().is_empty(),
         Err(_) => true,
     };
     bytes.split(|byte| *byte == b'\n').filter(says).count()

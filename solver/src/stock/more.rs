@@ -12,10 +12,10 @@ use crate::outcome::OptionFound;
 
 /// Most pieces that are tried: each one is an assignment of its own.
 const MOST_TRIED: usize = 100;
-/// So many are tried in any case; more as long as all of them together took no more relaxations than `MOST_NODES`.
+/// So many are tried in any case; more as long as all of them together took no more than [`MOST_WORK`].
 const AT_LEAST: usize = 12;
-/// See [`AT_LEAST`].
-const MOST_NODES: usize = 4_000;
+/// Relaxations, each counted as often as it has variables: some seconds.
+const MOST_WORK: usize = 500_000;
 /// Sizes are tried in steps of this, mm, rounded down: what one can shop by.
 const STEP: f64 = 10.0;
 
@@ -68,7 +68,7 @@ pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, nodes: usize)
     let tries = tries(rooms, stock, found);
     let (mut best, mut tried, mut spent): (Option<OneMore>, _, _) = (None, 0, 0);
     for one in &tries {
-        if tried >= MOST_TRIED || (tried >= AT_LEAST && spent >= MOST_NODES) {
+        if tried >= MOST_TRIED || (tried >= AT_LEAST && spent >= MOST_WORK) {
             break;
         }
         let mut with = stock.to_vec();
@@ -76,8 +76,9 @@ pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, nodes: usize)
             Some(owned) => owned.piece.count += 1,
             None => with.push(Owned { piece: one.piece.clone(), away: Vec::new() }),
         }
-        let solved = solve(rooms, &Statement::of(rooms, &with), nodes);
-        (tried, spent) = (tried + 1, spent + solved.nodes);
+        let stated = Statement::of(rooms, &with);
+        let solved = solve(rooms, &stated, nodes);
+        (tried, spent) = (tried + 1, spent + solved.nodes * stated.variables());
         let brings = gained(one, &solved, found);
         let key = |one: &OneMore| (one.must.clone(), one.points);
         if brings.points > 0 || brings.must.iter().any(|more| *more > 0) {

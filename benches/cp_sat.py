@@ -42,7 +42,8 @@ def at_most(model, variables, row):
     return model.Add(sum(left) <= math.floor(most / GRID * SCALE + 1e-6))
 
 
-def solve(program):
+def solve(program, least=None):
+    """The best grid point, or (with `least`) the best that has more than that; and the seconds that it took."""
     model = cp_model.CpModel()
     variables = [on_grid(model, index, *bounds) for index, bounds in enumerate(program["bounds"])]
     for row in program["always"]:
@@ -66,6 +67,8 @@ def solve(program):
         if variable is not None:
             worth.append(round(weight * GRID * WORTH) * variable)
     model.Maximize(sum(worth))
+    if least is not None:
+        model.Add(sum(worth) >= math.floor((least - constant) * WORTH) + 1)
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     solver.parameters.linearization_level = 2
@@ -83,8 +86,13 @@ def main(folder):
     for path in sorted(pathlib.Path(folder).glob("*.json")):
         program = json.loads(path.read_text())
         status, value, seconds = solve(program)
-        room = rooms.setdefault(program["room"], {"own": 0.0, "other": 0.0, "count": 0, "open": 0, "below": 0.0})
+        room = rooms.setdefault(program["room"], {"own": 0.0, "other": 0.0, "count": 0, "open": 0, "below": 0.0,
+                                             "own best": 0.0, "other best": 0.0, "best": None})
+        _, better, best_seconds = solve(program, room["best"])
+        room["best"] = max(filter(lambda each: each is not None, [room["best"], better]), default=None)
         room["own"] += program["seconds"]
+        room["own best"] += program["best_seconds"]
+        room["other best"] += best_seconds
         room["other"] += seconds
         room["count"] += 1
         room["open"] += status not in ("OPTIMAL", "INFEASIBLE")
@@ -94,16 +102,22 @@ def main(folder):
                 print(f"{path.name}: CP-SAT has {value}, elbowroom {program['best']}", file=sys.stderr)
         elif (value is None) != (program["best"] is None):
             print(f"{path.name}: CP-SAT says {status}, elbowroom {program['best']}", file=sys.stderr)
-    print(f"{'room':<16} {'programs':>8} {'elbowroom ms':>13} {'CP-SAT ms':>11} {'ratio':>8} {'grid costs':>10}")
+    print(f"{'room':<16} {'programs':>8} {'elbowroom ms':>13} {'CP-SAT ms':>11} {'ratio':>8} {'best only':>10} {'CP-SAT ms':>10} {'ratio':>7} {'grid costs':>10}")
     for name, room in rooms.items():
         ratio = room["other"] / room["own"]
         unfinished = f"  ({room['open']} unfinished)" if room["open"] else ""
         print(
             f"{name:<16} {room['count']:>8} {room['own'] * 1e3:>13.2f} {room['other'] * 1e3:>11.1f} "
-            f"{ratio:>8.1f} {room['below'] * 100:>9.2f}%{unfinished}"
+            f"{ratio:>8.1f} {room['own best'] * 1e3:>10.2f} {room['other best'] * 1e3:>10.1f} "
+            f"{room['other best'] / room['own best']:>7.1f} {room['below'] * 100:>9.2f}%{unfinished}"
         )
-    own, other = (sum(room[key] for room in rooms.values()) for key in ("own", "other"))
-    print(f"{'sum':<16} {sum(r['count'] for r in rooms.values()):>8} {own * 1e3:>13.2f} {other * 1e3:>11.1f} {other / own:>8.1f}")
+    own, other, own_best, other_best = (
+        sum(room[key] for room in rooms.values()) for key in ("own", "other", "own best", "other best")
+    )
+    print(
+        f"{'sum':<16} {sum(r['count'] for r in rooms.values()):>8} {own * 1e3:>13.2f} {other * 1e3:>11.1f} {other / own:>8.1f} "
+        f"{own_best * 1e3:>10.2f} {other_best * 1e3:>10.1f} {other_best / own_best:>7.1f}"
+    )
 
 
 if __name__ == "__main__":

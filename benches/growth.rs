@@ -1,14 +1,20 @@
 //! How the work grows with the pieces and with the corners of a room: time of the processor for one ranking, and the
-//! exponent of a line through the logarithms.
+//! exponent of a line through the logarithms. Draws them too.
 //!
-//! `cargo bench -p elbowroom-solver --bench growth`
+//! `cargo bench -p elbowroom-solver --bench growth -- benches/growth.svg`
 #![allow(missing_docs, clippy::unwrap_used, reason = "a bench is read by its output; a panic is how it fails")]
 #![allow(clippy::print_stdout, reason = "the table is what the run is for")]
 
+mod spent;
+
 use elbowroom_model::{Brief, scenario};
 use elbowroom_solver::{Limits, Outcome, Unwatched, rank};
+use plotters::prelude::{
+    BLACK, ChartBuilder, Circle, Color, Cross, IntoDrawingArea, IntoLogRange, LineSeries, PointSeries, SVGBackend,
+    SeriesLabelPosition, TriangleMarker, WHITE,
+};
 use std::fmt::Write as _;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 /// Pieces in the order in which they come; from the fourth on they stand if they fit.
 const PIECES: [&str; 12] = [
@@ -85,14 +91,9 @@ fn room(pieces: usize, corners: &[At]) -> Brief {
 /// Mean time of one ranking on one thread, and what came of it.
 fn timed(brief: &Brief) -> (f64, Outcome) {
     let pool = rayon::ThreadPoolBuilder::new().num_threads(1).build().unwrap();
-    let once = || pool.install(|| rank(brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched));
-    let outcome = once();
-    let (started, mut runs) = (Instant::now(), 0);
-    while runs == 0 || started.elapsed() < FILL {
-        once();
-        runs += 1;
-    }
-    (started.elapsed().as_secs_f64() / f64::from(runs), outcome)
+    let limits = Limits { shown: 0, ..Limits::default() };
+    let (outcome, seconds) = pool.install(|| spent::mean(FILL, || rank(brief, &limits, &Unwatched)));
+    (seconds, outcome)
 }
 
 /// Slope of the line through the logarithms, by least squares.
@@ -103,7 +104,10 @@ fn exponent(points: &[(f64, f64)]) -> f64 {
     logs.iter().map(|(x, y)| (x - mx) * (y - my)).sum::<f64>() / logs.iter().map(|(x, _)| (x - mx).powi(2)).sum::<f64>()
 }
 
-fn series(name: &str, rooms: impl Iterator<Item = (usize, Brief)>) {
+/// Time in seconds against size.
+type Points = Vec<(f64, f64)>;
+
+fn series(name: &str, rooms: impl Iterator<Item = (usize, Brief)>) -> Points {
     println!("{name:>8} {:>9} {:>8} {:>9} {:>8} {:>7}", "arranged", "nodes", "programs", "ms", "proven");
     let mut points = Vec::new();
     for (size, brief) in rooms {
@@ -115,12 +119,54 @@ fn series(name: &str, rooms: impl Iterator<Item = (usize, Brief)>) {
         points.push((size as f64, seconds));
     }
     println!("time grows with the {:.1}th power of the {name}\n", exponent(&points));
+    points
+}
+
+/// Both axes by powers; each line has its own marks.
+fn draw(path: &str, [pieces, corners, oblique]: [&Points; 3]) -> Result<(), Box<dyn std::error::Error>> {
+    let sheet = SVGBackend::new(path, (760, 480)).into_drawing_area();
+    sheet.fill(&WHITE)?;
+    let most = [pieces, corners, oblique].into_iter().flatten().map(|point| point.1).fold(0.0, f64::max);
+    let mut chart = ChartBuilder::on(&sheet)
+        .margin(16)
+        .x_label_area_size(44)
+        .y_label_area_size(64)
+        .build_cartesian_2d((2.0..44.0f64).log_scale(), (1e-1..most * 2e3).log_scale())?;
+    chart.configure_mesh().x_desc("pieces, or corners of the room").y_desc("one ranking, ms").draw()?;
+    let scaled = |points: &Points| -> Points { points.iter().map(|(size, time)| (*size, time * 1e3)).collect() };
+    let line = |points: &Points| LineSeries::new(scaled(points), BLACK.mix(0.6));
+    chart.draw_series(line(pieces))?;
+    chart
+        .draw_series(PointSeries::of_element(scaled(pieces), 5, BLACK.filled(), &Circle::new))?
+        .label("pieces")
+        .legend(|(x, y)| Circle::new((x + 8, y), 5, BLACK.filled()));
+    chart.draw_series(line(corners))?;
+    chart
+        .draw_series(PointSeries::of_element(scaled(corners), 5, BLACK.stroke_width(2), &Cross::new))?
+        .label("corners, five pieces")
+        .legend(|(x, y)| Cross::new((x + 8, y), 5, BLACK.stroke_width(2)));
+    chart.draw_series(line(oblique))?;
+    chart
+        .draw_series(PointSeries::of_element(scaled(oblique), 6, BLACK.stroke_width(1), &TriangleMarker::new))?
+        .label("pieces, room askew")
+        .legend(|(x, y)| TriangleMarker::new((x + 8, y), 6, BLACK.stroke_width(1)));
+    chart
+        .configure_series_labels()
+        .position(SeriesLabelPosition::UpperLeft)
+        .background_style(WHITE)
+        .border_style(BLACK.mix(0.4))
+        .draw()?;
+    Ok(sheet.present()?)
 }
 
 fn main() {
-    series("pieces", (2..=12).map(|pieces| (pieces, room(pieces, &outline(0, 0.0)))));
+    let path = std::env::args().skip(1).find(|argument| !argument.starts_with('-'));
+    let pieces = series("pieces", (2..=12).map(|pieces| (pieces, room(pieces, &outline(0, 0.0)))));
     let alcoves = (0..=9).map(|alcoves| (4 + 4 * alcoves, room(5, &outline(alcoves, 0.0))));
-    series("corners", alcoves);
-    // The same room askew in the plan: no axis of any piece is one of the plan's.
-    series("oblique", (2..=8).map(|pieces| (pieces, room(pieces, &outline(1, 27.0)))));
+    let corners = series("corners", alcoves);
+    // An alcove and the whole askew in the plan: no axis of any piece is one of the plan's.
+    let oblique = series("oblique", (2..=8).map(|pieces| (pieces, room(pieces, &outline(1, 27.0)))));
+    if let Some(path) = path {
+        draw(&path, [&pieces, &corners, &oblique]).unwrap();
+    }
 }

@@ -3,7 +3,8 @@
 //!
 //! What a general solver cannot state is stated for all alike: the walkway as a strip that stays free, a door's swing and
 //! other round gaps as the polygon around them. The time of the full problem (no strip, true routes, true rounds) stands
-//! beside it. Elbowroom's time holds the writing of the program, HiGHS's too. Times are of the processor where the
+//! beside it. The best layout of the room alone is asked for too: each arrangement need only be better than those before it.
+//! Elbowroom's time holds the writing of the program, HiGHS's too. Times are of the processor where the
 //! system tells them (Linux), so that other work on the machine does not count.
 //!
 //! `cargo bench -p elbowroom-solver --features highs --bench ratio -- [ROOM]`
@@ -12,6 +13,7 @@
 
 #[path = "../tests/solver/whole/milp.rs"]
 mod milp;
+mod spent;
 
 use elbowroom_model::Brief;
 use elbowroom_solver::arrangement::{Arrangement, enumerate};
@@ -20,8 +22,7 @@ use elbowroom_solver::routes::Floor;
 use elbowroom_solver::search::{Aim, Effort, RoomGround, Stated, search, search_stated, stated};
 use elbowroom_solver::site::Site;
 use std::path::Path;
-use std::sync::OnceLock;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 const ROOMS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../benches/rooms");
 
@@ -34,22 +35,40 @@ const FILL: Duration = Duration::from_millis(100);
 /// Nodes that no room comes near.
 const NODES: usize = 10_000_000;
 
+/// Optima nearer to each other than this share are the same.
+const SAME: f64 = 1e-6;
+
 #[derive(Default, Clone, Copy)]
 struct Times {
     arrangements: usize,
     /// Linear programs that elbowroom solved.
     programs: usize,
+    /// Seconds for the best layout of every arrangement.
+    all: Pair,
+    /// Seconds for the best layout of the room: an arrangement need only be better than the best before it.
+    best: Pair,
+    full: f64,
+}
+
+#[derive(Default, Clone, Copy)]
+struct Pair {
     own: f64,
     highs: f64,
-    full: f64,
+}
+
+impl Pair {
+    fn plus(&mut self, other: Self) {
+        self.own += other.own;
+        self.highs += other.highs;
+    }
 }
 
 fn main() {
     let only = std::env::args().skip(1).find(|argument| !argument.starts_with('-'));
     std::fs::create_dir_all(PROGRAMS).unwrap();
     println!(
-        "{:<16} {:>8} {:>13} {:>11} {:>8} {:>9}",
-        "room", "programs", "elbowroom ms", "HiGHS ms", "ratio", "full ms"
+        "{:<16} {:>8} {:>8} | {:>9} {:>9} {:>6} | {:>9} {:>9} {:>6} | {:>9}",
+        "room", "arranged", "programs", "own ms", "HiGHS ms", "times", "best only", "HiGHS ms", "times", "full ms"
     );
     let mut sum = Times::default();
     let mut paths: Vec<_> = std::fs::read_dir(ROOMS).unwrap().map(|entry| entry.unwrap().path()).collect();
@@ -63,18 +82,17 @@ fn main() {
         print(&name, times);
         sum.arrangements += times.arrangements;
         sum.programs += times.programs;
-        sum.own += times.own;
-        sum.highs += times.highs;
+        sum.all.plus(times.all);
+        sum.best.plus(times.best);
         sum.full += times.full;
     }
     print("sum", sum);
     println!("programs for cp_sat.py: {PROGRAMS}");
 }
 
-fn print(name: &str, Times { arrangements, programs, own, highs, full }: Times) {
-    let [own_ms, highs_ms, full_ms] = [own, highs, full].map(|seconds| seconds * 1e3);
-    let ratio = highs / own;
-    println!("{name:<16} {arrangements:>8} {programs:>8} {own_ms:>12.2} {highs_ms:>11.1} {ratio:>8.1} {full_ms:>9.2}");
+fn print(name: &str, Times { arrangements, programs, all, best, full }: Times) {
+    let pair = |Pair { own, highs }: Pair| format!("{:>9.2} {:>9.1} {:>6.1}", own * 1e3, highs * 1e3, highs / own);
+    println!("{name:<16} {arrangements:>8} {programs:>8} | {} | {} | {:>9.2}", pair(all), pair(best), full * 1e3);
 }
 
 fn room(name: &str, path: &Path) -> Times {
@@ -83,26 +101,43 @@ fn room(name: &str, path: &Path) -> Times {
     let site = Site::of(&brief);
     let (ground, floor) = (RoomGround::of(&brief, &site), Floor::of(&brief, &site));
     let mut times = Times { full: full(&brief), ..Times::default() };
+    let mut to_beat = f64::NEG_INFINITY;
     for (number, arrangement) in enumerate(&brief, &site).arrangements.iter().enumerate() {
-        let (own, seconds) = timed(|| search_stated(&ground, &floor, arrangement, NODES));
-        times.programs += own.programs;
-        let own = own.found.map(|found| found.objective);
-        let start = now();
-        let program = stated(&ground, arrangement).unwrap();
-        let whole = milp::best(&program);
-        times.highs += (now() - start).as_secs_f64();
-        times.own += seconds;
+        let own = |to_beat| spent::mean(FILL, || search_stated(&ground, &floor, arrangement, (NODES, to_beat)));
+        let (found, seconds) = own(f64::NEG_INFINITY);
         times.arrangements += 1;
-        assert_same(name, arrangement, own, whole);
-        write(&format!("{PROGRAMS}/{name}-{number:02}.json"), name, &program, own, seconds);
+        times.programs += found.programs;
+        let found = found.found.map(|found| found.objective);
+        let program = stated(&ground, arrangement).unwrap();
+        let (whole, highs) = by_highs(&ground, arrangement, f64::NEG_INFINITY);
+        assert_same(name, arrangement, found, whole);
+        times.all.plus(Pair { own: seconds, highs });
+        let (better, own) = own(above(to_beat));
+        let (whole, highs) = by_highs(&ground, arrangement, above(to_beat));
+        assert_same(name, arrangement, better.found.map(|found| found.objective), whole);
+        times.best.plus(Pair { own, highs });
+        write(&format!("{PROGRAMS}/{name}-{number:02}.json"), name, &program, found, (seconds, own));
+        to_beat = found.unwrap_or(to_beat).max(to_beat);
     }
     times
+}
+
+/// What HiGHS finds that is not below `least`, and how long stating and solving take it.
+fn by_highs(ground: &RoomGround<'_>, arrangement: &Arrangement, least: f64) -> (Option<f64>, f64) {
+    let start = spent::now();
+    let whole = milp::best(&stated(ground, arrangement).unwrap(), least);
+    (whole, (spent::now() - start).as_secs_f64())
+}
+
+/// A little more, so that the same again is no better.
+fn above(value: f64) -> f64 {
+    if value.is_finite() { value + SAME * value.abs() } else { value }
 }
 
 fn assert_same(name: &str, arrangement: &Arrangement, own: Option<f64>, whole: Option<f64>) {
     let same = match (own, whole) {
         (None, None) => true,
-        (Some(own), Some(whole)) => (own - whole).abs() <= 1e-6 * whole.abs(),
+        (Some(own), Some(whole)) => (own - whole).abs() <= SAME * whole.abs(),
         _ => false,
     };
     assert!(same, "{name} {}: elbowroom {own:?}, HiGHS {whole:?}", arrangement.key);
@@ -117,30 +152,10 @@ fn full(brief: &Brief) -> f64 {
     let enumeration = enumerate(&brief, &site);
     let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
     let each = enumeration.arrangements.iter();
-    each.map(|arrangement| timed(|| search(&ground, &floor, arrangement, effort)).1).sum()
+    each.map(|arrangement| spent::mean(FILL, || search(&ground, &floor, arrangement, effort)).1).sum()
 }
 
-/// The answer and the mean seconds of one run.
-fn timed<T>(run: impl Fn() -> T) -> (T, f64) {
-    let answer = run();
-    let (start, mut runs) = (now(), 0);
-    while now() - start < FILL {
-        std::hint::black_box(run());
-        runs += 1;
-    }
-    (answer, (now() - start).as_secs_f64() / f64::from(runs))
-}
-
-/// Time that this thread has had of the processor; of the clock where the system does not tell.
-fn now() -> Duration {
-    static START: OnceLock<Instant> = OnceLock::new();
-    let clock = START.get_or_init(Instant::now).elapsed();
-    let told = std::fs::read_to_string("/proc/thread-self/schedstat").ok();
-    let spent = told.and_then(|told| told.split_whitespace().next()?.parse().ok());
-    spent.map_or(clock, Duration::from_nanos)
-}
-
-fn write(path: &str, room: &str, stated: &Stated, best: Option<f64>, seconds: f64) {
+fn write(path: &str, room: &str, stated: &Stated, best: Option<f64>, (seconds, best_seconds): (f64, f64)) {
     let rows = |rows: &[Row]| -> Vec<serde_json::Value> {
         rows.iter().map(|row| serde_json::json!({ "terms": row.terms.as_slice(), "most": row.most })).collect()
     };
@@ -158,6 +173,7 @@ fn write(path: &str, room: &str, stated: &Stated, best: Option<f64>, seconds: f6
         "choices": choices.collect::<Vec<_>>(),
         "best": best,
         "seconds": seconds,
+        "best_seconds": best_seconds,
     });
     std::fs::write(path, written.to_string()).unwrap();
 }

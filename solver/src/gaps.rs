@@ -93,10 +93,7 @@ impl Measure<'_> {
         let bodies = self.site.bodies.iter().map(|body| (self.body_name(body.id), body.shape.clone()));
         let walls = self.site.walls.iter().map(|wall| {
             let name = self.brief.room.wall(wall.id).map(|wall| wall.name.clone()).unwrap_or_default();
-            (
-                name,
-                Convex::counter_clockwise(vec![wall.start, wall.end, wall.end - wall.inward, wall.start - wall.inward]),
-            )
+            (name, Convex::counter_clockwise([wall.start, wall.end, wall.end - wall.inward, wall.start - wall.inward]))
         });
         let ahead_of = pieces.chain(bodies).chain(walls).filter_map(|(name, shape)| {
             let shape = strip(placed, &shape)?;

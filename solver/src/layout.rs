@@ -122,7 +122,7 @@ impl Placed {
     #[must_use]
     pub fn block(&self, from: f64, to: f64, near: f64, far: f64) -> Convex {
         let at = |along: f64, out: f64| self.anchor + self.along() * along + self.facing * out;
-        let corners = vec![at(from, near), at(to, near), at(to, far), at(from, far)];
+        let corners = [at(from, near), at(to, near), at(to, far), at(from, far)];
         Convex::counter_clockwise(corners)
     }
 }

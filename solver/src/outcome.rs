@@ -337,7 +337,7 @@ pub struct Work {
     pub nodes: usize,
     /// Nodes and programs given up because nothing under them could be better.
     pub given_up: usize,
-    /// Layouts in which all but the ways through held.
+    /// Layouts, of all pieces or of some, in which all but the ways through held.
     pub layouts: usize,
     /// Those of them in which a way through was too narrow.
     pub too_narrow: usize,

@@ -84,7 +84,7 @@ impl ClearZone {
     pub fn before(&self) -> Convex {
         let out = self.inward * self.reach;
         let (left, right) = self.front;
-        Convex::counter_clockwise(vec![left, right, right + out, left + out])
+        Convex::counter_clockwise([left, right, right + out, left + out])
     }
 }
 
@@ -176,14 +176,14 @@ impl Site {
 
     fn add_landing(&mut self, brief: &Brief, item: ItemId, (left, right, inward): (Point, Point, Point)) {
         let out = inward * brief.rules.get(Rule::DoorLanding);
-        let zone = Convex::counter_clockwise(vec![left, right, right + out, left + out]);
+        let zone = Convex::counter_clockwise([left, right, right + out, left + out]);
         self.landings.push(Landing { item, zone });
     }
 
     fn add_heater(&mut self, item: ItemId, place: (Point, Point, Point), depth: f64, (reach, fire): (f64, bool)) {
         let (left, right, inward) = place;
         let out = inward * depth;
-        let shape = Convex::counter_clockwise(vec![left, right, right + out, left + out]);
+        let shape = Convex::counter_clockwise([left, right, right + out, left + out]);
         self.bodies.push(Body { id: BodyId::Item(item), shape });
         self.clear_zones.push(ClearZone { item, front: (left + out, right + out), inward, reach, fire });
     }
@@ -228,10 +228,10 @@ fn mitre(at: Point, first: Point, second: Point, by: f64) -> Point {
 
 /// A convex counter-clockwise polygon with every edge moved outward by `by`, mitred.
 fn grown(corners: &[Point], by: f64) -> Convex {
-    let shape = Convex::counter_clockwise(corners.to_vec());
+    let shape = Convex::counter_clockwise(corners.iter().copied());
     let ring = shape.corners();
     let count = ring.len();
     let normal = |i: usize| (ring[(i + 1) % count] - ring[i]).right().unit().unwrap_or_default();
     let corner = |i: usize| mitre(ring[i], normal((i + count - 1) % count), normal(i), by);
-    Convex::counter_clockwise((0..count).map(corner).collect())
+    Convex::counter_clockwise((0..count).map(corner))
 }

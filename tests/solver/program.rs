@@ -54,9 +54,10 @@ fn rows_one_by_one_end_where_a_solve_from_nothing_ends() {
     assert!(infeasible > 100, "too few infeasible programs to mean anything: {infeasible}");
 }
 
+/// Ten thousand of them, degenerate and nearly parallel ones among them.
 #[test]
 fn both_engines_agree_row_by_row() {
-    for made in programs(100, 16) {
+    for made in programs(2500, 16) {
         let mut own = Dense::start(&made.objective, &made.bounds);
         let mut other = MicrolpEngine::start(&made.objective, &made.bounds);
         for row in &made.rows {
@@ -93,6 +94,29 @@ fn what_cannot_beat_a_figure_is_given_up_and_what_can_is_not() {
         }
     }
     assert!(beaten > 100, "too few are beaten to mean anything: {beaten}");
+}
+
+/// Independent: microlp (D): a first look at a row never promises less than there is.
+#[test]
+fn a_first_look_at_a_row_hides_nothing() {
+    let (mut refused, mut lowered) = (0, 0);
+    for made in programs(400, 16) {
+        let mut own = Dense::start(&made.objective, &made.bounds);
+        let mut other = MicrolpEngine::start(&made.objective, &made.bounds);
+        for row in &made.rows {
+            let promised = own.probe(row);
+            assert!(promised <= own.objective(), "{made:?}");
+            lowered += usize::from(promised < own.objective());
+            let row = std::slice::from_ref(row);
+            if other.add(row) != Status::Optimal {
+                refused += usize::from(promised == f64::NEG_INFINITY);
+                break;
+            }
+            assert!(other.objective() <= promised + 1e-6, "{} against {promised}: {made:?}", other.objective());
+            own.add(row);
+        }
+    }
+    assert!(refused > 50 && lowered > 1000, "too few to mean anything: {refused} refused, {lowered} lowered");
 }
 
 #[test]

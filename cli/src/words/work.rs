@@ -32,7 +32,7 @@ pub(crate) fn searched(work: &Work) -> Vec<String> {
             work.given_up
         ),
         format!(
-            "{} in which all but the ways through held; in {} of them a way was too narrow",
+            "{}, of all pieces or of some, in which all but the ways through held; in {} of them a way was too narrow",
             counted(work.layouts, "layout", "layouts"),
             work.too_narrow
         ),

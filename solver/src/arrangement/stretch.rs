@@ -69,7 +69,7 @@ fn windows(brief: &Brief, site: &Site) -> Vec<Obstacle> {
         let ItemKind::Window(window) = &item.kind else { return None };
         let (left, right, inward) = site.place_of(brief, id)?;
         let out = inward * clear;
-        let shape = Convex::counter_clockwise(vec![left, right, right + out, left + out]);
+        let shape = Convex::counter_clockwise([left, right, right + out, left + out]);
         Some(Obstacle { shape, above: window.sill, name: item.name.clone(), rule: Rule::WindowFront.key() })
     };
     brief.room.items().filter_map(zone).collect()
@@ -82,7 +82,7 @@ fn within_swing(swing: &Swing) -> Convex {
         let turn = std::f64::consts::FRAC_PI_2 * f64::from(step) / f64::from(CHORDS);
         swing.hinge + (swing.along * turn.cos() + swing.inward * turn.sin()) * swing.radius
     });
-    Convex::counter_clockwise(std::iter::once(swing.hinge).chain(arc).collect())
+    Convex::counter_clockwise(std::iter::once(swing.hinge).chain(arc))
 }
 
 /// The longest stretch of `wall` that may be free for `piece`.

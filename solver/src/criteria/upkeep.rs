@@ -114,7 +114,7 @@ fn reach(setting: &Setting, item: &WallItem) -> Option<f64> {
     let wall = room.wall(item.wall)?;
     let (left, right) = room.ends(item)?;
     let out = wall.inward() * ARM;
-    let before = Convex::counter_clockwise(vec![left, right, right + out, left + out]);
+    let before = Convex::counter_clockwise([left, right, right + out, left + out]);
     let taken = setting.scene.layout.placed.iter().filter_map(|placed| {
         let piece = setting.brief().pieces.get(placed.piece)?;
         if matches!(piece.kind, PieceKind::Rug | PieceKind::FloorLamp) {
@@ -157,10 +157,9 @@ struct Cord {
 
 impl Cord {
     fn to(setting: &Setting, placed: &Placed, socket: Point) -> Self {
-        let gap = gap(&placed.main(), &Convex::counter_clockwise(vec![socket]));
+        let gap = gap(&placed.main(), &Convex::counter_clockwise([socket]));
         let aside = |line: &[Point]| {
-            let legs =
-                line.windows(2).map(|leg| gap_to_segment(&Convex::counter_clockwise(gap.at.to_vec()), leg[0], leg[1]));
+            let legs = line.windows(2).map(|leg| gap_to_segment(&Convex::counter_clockwise(gap.at), leg[0], leg[1]));
             legs.map(|gap| gap.clear).fold(f64::INFINITY, f64::min)
         };
         let walks = setting.main_lines().map(|(route, line)| (aside(line), route.to));

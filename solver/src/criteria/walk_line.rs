@@ -119,7 +119,7 @@ fn grown(shape: &Convex, by: f64) -> Convex {
     let count = ring.len();
     let normal = |i: usize| (ring[(i + 1) % count] - ring[i % count]).right().unit().unwrap_or_default();
     let corner = |i: usize| ring[i] + offset(normal(i + count - 1), normal(i), by);
-    Convex::counter_clockwise((0..count).map(corner).collect())
+    Convex::counter_clockwise((0..count).map(corner))
 }
 
 /// The outside corners of a clockwise outline, moved into the room.

@@ -169,5 +169,5 @@ fn between(seat: &Placed, other: &Placed) -> Convex {
     let middle = other.back_middle() + other.facing * depth;
     let half = other.left() * (other.size.width / 2.0);
     let (near, far) = if faces_it { (middle + half, middle - half) } else { (middle - half, middle + half) };
-    Convex::counter_clockwise(vec![left, right, near, far])
+    Convex::counter_clockwise([left, right, near, far])
 }

@@ -2,17 +2,19 @@
 
 use elbowroom_model::Point;
 use geo::{Area, BooleanOps, Coord, LineString, Polygon};
+use smallvec::SmallVec;
 
 /// A convex polygon, corners counter-clockwise. One corner is a point, two are a segment.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Convex {
-    corners: Vec<Point>,
+    corners: SmallVec<[Point; 4]>,
 }
 
 impl Convex {
     /// The convex polygon with these corners in order round it, turned counter-clockwise where they run clockwise.
     #[must_use]
-    pub fn counter_clockwise(mut corners: Vec<Point>) -> Self {
+    pub fn counter_clockwise(corners: impl IntoIterator<Item = Point>) -> Self {
+        let mut corners: SmallVec<[Point; 4]> = corners.into_iter().collect();
         if signed_area(&corners) < 0.0 {
             corners.reverse();
         }
@@ -73,7 +75,7 @@ impl Convex {
     /// The part of it with `normal . p <= support`; `None` where nothing is left.
     #[must_use]
     pub fn clipped(&self, normal: Point, support: f64) -> Option<Self> {
-        let mut corners = Vec::with_capacity(self.corners.len() + 1);
+        let mut corners = SmallVec::new();
         let outside = |corner: Point| normal.dot(corner) - support;
         for (i, &start) in self.corners.iter().enumerate() {
             let end = self.corners[(i + 1) % self.corners.len()];

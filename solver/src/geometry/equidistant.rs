@@ -83,12 +83,12 @@ mod tests {
 
     fn block(x: f64, y: f64, width: f64, depth: f64) -> Convex {
         let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
-        Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)).to_vec())
+        Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
     }
 
     #[test]
     fn a_circle_held_by_two_walls_of_a_corner_stands_at_its_radius_from_both() {
-        let wall = |ends: [(f64, f64); 2]| Convex::counter_clockwise(ends.map(|(x, y)| Point::new(x, y)).to_vec());
+        let wall = |ends: [(f64, f64); 2]| Convex::counter_clockwise(ends.map(|(x, y)| Point::new(x, y)));
         let found = equidistant(&wall([(0.0, 0.0), (0.0, 3000.0)]), &wall([(0.0, 3000.0), (4000.0, 3000.0)]), 750.0);
         assert!(found.iter().any(|place| (*place - Point::new(750.0, 2250.0)).norm() < 1e-9));
     }
@@ -97,7 +97,7 @@ mod tests {
     fn places_between_two_blocks_are_as_far_from_one_as_from_the_other() {
         let (first, second) = (block(0.0, 0.0, 900.0, 500.0), block(1500.0, 800.0, 700.0, 700.0));
         let found = equidistant(&first, &second, 600.0);
-        let at = |shape: &Convex, place: Point| gap(shape, &Convex::counter_clockwise(vec![place])).clear;
+        let at = |shape: &Convex, place: Point| gap(shape, &Convex::counter_clockwise([place])).clear;
         let mut held: Vec<Point> = Vec::new();
         for place in found {
             let touches = [&first, &second].iter().all(|shape| (at(shape, place) - 600.0).abs() < 1e-6);

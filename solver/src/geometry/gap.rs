@@ -44,7 +44,7 @@ pub fn gap(first: &Convex, second: &Convex) -> Gap {
 /// The gap of a convex shape and a segment.
 #[must_use]
 pub fn gap_to_segment(shape: &Convex, start: Point, end: Point) -> Gap {
-    gap(shape, &Convex::counter_clockwise(vec![start, end]))
+    gap(shape, &Convex::counter_clockwise([start, end]))
 }
 
 /// The place on the segment that lies nearest to `point`.

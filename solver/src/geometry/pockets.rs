@@ -24,7 +24,7 @@ pub fn hull_and_pockets(outline: &[Point]) -> HullAndPockets {
         ring.reverse();
     }
     let on_hull = hull_corners(&ring);
-    let hull = Convex::counter_clockwise(on_hull.iter().map(|i| ring[*i]).collect());
+    let hull = Convex::counter_clockwise(on_hull.iter().map(|i| ring[*i]));
     let mut pockets = Vec::new();
     for (place, &start) in on_hull.iter().enumerate() {
         let end = on_hull[(place + 1) % on_hull.len()];

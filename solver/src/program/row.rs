@@ -88,6 +88,12 @@ pub trait Engine: Clone + Send + Sync {
     /// The same as [`Engine::add`] where only an optimum above `to_beat` is worth finding.
     fn add_to_beat(&mut self, rows: &[Row], to_beat: f64) -> Status;
 
+    /// No point that keeps `row` besides has more than this, as far as a first look can tell; negative infinity where none
+    /// keeps it. Nothing is solved and nothing changes; the last status must have been optimal, and no row been held since.
+    fn probe(&self, _row: &Row) -> f64 {
+        self.objective()
+    }
+
     /// Replaces the objective and solves again.
     fn aim(&mut self, objective: &[f64]) -> Status;
 

@@ -1,5 +1,7 @@
 //! The first chain of stops that closes round one end of a route alone.
 
+use smallvec::SmallVec;
+
 use super::joint::Joint;
 
 /// A chain of stops that separates the two ends of a route.
@@ -27,9 +29,12 @@ pub(super) fn first_odd(count: usize, joints: &[Joint]) -> Option<Chain> {
     None
 }
 
+/// Few stops are joined to more.
+type JoinedTo = SmallVec<[(usize, usize); 4]>;
+
 /// For each stop the stops that it was joined to, and by which joint.
-fn tree(count: usize, joints: &[Joint], kept: &[usize]) -> Vec<Vec<(usize, usize)>> {
-    let mut tree = vec![Vec::new(); count];
+fn tree(count: usize, joints: &[Joint], kept: &[usize]) -> Vec<JoinedTo> {
+    let mut tree = vec![JoinedTo::new(); count];
     for &place in kept {
         let [first, second] = joints[place].between;
         tree[first].push((second, place));
@@ -84,7 +89,7 @@ impl Groups {
 }
 
 /// The chain that the joint `last` closes: from `from` through the tree to `to`, and back over the joint.
-fn closed(tree: &[Vec<(usize, usize)>], from: usize, to: usize, last: usize) -> Chain {
+fn closed(tree: &[JoinedTo], from: usize, to: usize, last: usize) -> Chain {
     let mut came: Vec<Option<(usize, usize)>> = vec![None; tree.len()];
     let mut open = vec![from];
     while let Some(stop) = open.pop() {

@@ -205,7 +205,7 @@ impl Tables<'_> {
             Self::None => false,
             Self::AllButBefore { seat, passage } => {
                 let (left, right) = seat.front();
-                let front = Convex::counter_clockwise(vec![left, right]);
+                let front = Convex::counter_clockwise([left, right]);
                 gap(&table.main(), &front).clear > passage + ENOUGH
             }
         }

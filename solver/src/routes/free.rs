@@ -119,7 +119,7 @@ fn edge(mut inside: f64, mut outside: f64, is_clear: &impl Fn(f64) -> bool) -> f
 }
 
 fn leg(from: Point, to: Point) -> Convex {
-    if from == to { Convex::counter_clockwise(vec![from]) } else { Convex::counter_clockwise(vec![from, to]) }
+    if from == to { Convex::counter_clockwise([from]) } else { Convex::counter_clockwise(vec![from, to]) }
 }
 
 /// What is left of a stretch.

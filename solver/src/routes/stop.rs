@@ -29,12 +29,12 @@ impl Stop {
     /// A straight stretch of wall.
     #[must_use]
     pub fn stretch(id: ShapeId, start: Point, end: Point) -> Self {
-        Self::new(id, Convex::counter_clockwise(vec![start, end]))
+        Self::new(id, Convex::counter_clockwise([start, end]))
     }
 
     /// A single place.
     #[must_use]
     pub fn point(id: ShapeId, at: Point) -> Self {
-        Self::new(id, Convex::counter_clockwise(vec![at]))
+        Self::new(id, Convex::counter_clockwise([at]))
     }
 }

@@ -55,7 +55,7 @@ impl LayoutRule for WindowFront {
                 continue;
             }
             let Some((left, right, inward)) = ground.site.place_of(ground.brief, id) else { continue };
-            let zone = Convex::counter_clockwise(vec![left, right, right + inward * reach, left + inward * reach]);
+            let zone = Convex::counter_clockwise([left, right, right + inward * reach, left + inward * reach]);
             let cause = Cause { rule: RuleName::WindowFront, piece: pose.id, with: With::Item(id) };
             let parts = pose.parts.iter();
             found

@@ -174,7 +174,7 @@ impl Scene<'_> {
                 let corner = self.at_front(self.pose(seat)?, at);
                 Some(Outline { corners: vec![corner], normals: Vec::new() })
             }
-            ShapeId::Mouth(End::Item(_)) => Some(Outline::fixed(&Convex::counter_clockwise(vec![at]))),
+            ShapeId::Mouth(End::Item(_)) => Some(Outline::fixed(&Convex::counter_clockwise([at]))),
         }
     }
 
@@ -205,7 +205,7 @@ impl Scene<'_> {
             }
         }
         let ends = [low, high].map(|along| site.start + site.along * along);
-        Some(Outline::fixed(&Convex::counter_clockwise(ends.to_vec())))
+        Some(Outline::fixed(&Convex::counter_clockwise(ends)))
     }
 
     fn is_on(&self, mouth: &Mouth, wall: WallId) -> bool {

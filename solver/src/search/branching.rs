@@ -1,4 +1,7 @@
-//! Which decision a node takes next: what its optimum breaks, with the fewest alternatives left.
+//! Which decision a node takes next: of what its optimum breaks, what has the fewest alternatives that can still be.
+//!
+//! What stands is settled before it is asked how the next piece stands: a way through that what stands already blocks need
+//! not be found blocked again under every stand of the others.
 
 use std::rc::Rc;
 
@@ -7,56 +10,106 @@ use super::problem::Problem;
 use crate::program::Engine;
 use crate::rules::{Requirement, TOLERANCE};
 
+/// Bounds nearer to each other than this are the same: less than a thousandth of a millimetre of size.
+const SAME_BOUND: f64 = 1e-3;
+
 /// A decision to take.
 pub(super) enum Decision<'p> {
     /// Pick one alternative of a requirement of the rules.
     Choose(Chosen, &'p Requirement),
     /// Pick one of what an alternative that was picked asks for besides.
     Refine(usize, Rc<Requirement>),
-    /// Pick a stand of a piece, or leave it out.
-    Stand(usize),
+    /// Whether a piece stands at all.
+    InOrOut(usize),
 }
 
-/// How urgent a decision is: the fewest alternatives, then the most broken, then the first.
+/// How urgent a decision is: the fewest alternatives that can still be, then the least that they promise, then the most
+/// broken, then the first.
+#[derive(Clone, Copy)]
 struct Urgency {
     open: usize,
+    promise: f64,
     broken: f64,
 }
 
 impl Urgency {
     fn beats(&self, other: &Self) -> bool {
-        self.open < other.open || (self.open == other.open && self.broken > other.broken + TOLERANCE)
+        if self.open != other.open {
+            return self.open < other.open;
+        }
+        if (self.promise - other.promise).abs() > SAME_BOUND {
+            return self.promise < other.promise;
+        }
+        self.broken > other.broken + TOLERANCE
     }
 }
 
-/// The most urgent decision at `values`; `None` where every rule but the routes holds.
-pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<E>, values: &[f64]) -> Option<Decision<'p>> {
-    let mut best: Option<(Urgency, Decision<'p>)> = None;
-    let mut offer = |urgency: Urgency, decision: Decision<'p>| {
-        if best.as_ref().is_none_or(|(found, _)| urgency.beats(found)) {
-            best = Some((urgency, decision));
-        }
-    };
+/// The most urgent decision on what stands, or on whether a piece does; `None` where every rule but the routes holds among what
+/// stands. What promises no more than `hopeless` cannot be.
+pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<E>, hopeless: f64) -> Option<Decision<'p>> {
+    let mut best = Best { node, hopeless, found: None };
     each_choice(problem, node, |chosen, requirement| {
-        if !node.chosen.contains(&chosen) && !requirement.holds(values) {
-            let urgency = Urgency { open: requirement.alternatives.len(), broken: shortfall(requirement, values) };
-            offer(urgency, Decision::Choose(chosen, requirement));
+        if !node.chosen.contains(&chosen) {
+            best.offer(requirement, || Decision::Choose(chosen, requirement));
         }
     });
     for (place, requirement) in node.finer.iter().enumerate() {
-        if !requirement.holds(values) {
-            let urgency = Urgency { open: requirement.alternatives.len(), broken: shortfall(requirement, values) };
-            offer(urgency, Decision::Refine(place, Rc::clone(requirement)));
+        best.offer(requirement, || Decision::Refine(place, Rc::clone(requirement)));
+    }
+    for piece in (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Open) {
+        let urgency = Urgency { open: 2, promise: node.bound(), broken: 0.0 };
+        best.take(urgency, || Decision::InOrOut(piece));
+    }
+    best.found.map(|(_, decision)| decision)
+}
+
+/// Of the pieces that stand somewhere the one with the fewest stands.
+pub(super) fn next_to_stand<E>(problem: &Problem<'_>, node: &Node<E>) -> Option<usize> {
+    let somewhere = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Somewhere);
+    somewhere.min_by_key(|piece| problem.ways[*piece].states.len())
+}
+
+/// The most urgent decision so far.
+struct Best<'n, 'p, E> {
+    node: &'n Node<E>,
+    hopeless: f64,
+    found: Option<(Urgency, Decision<'p>)>,
+}
+
+impl<'p, E: Engine> Best<'_, 'p, E> {
+    /// Takes a requirement that is broken, where it is more urgent.
+    fn offer(&mut self, requirement: &Requirement, decision: impl FnOnce() -> Decision<'p>) {
+        let values = self.node.engine.values();
+        if !requirement.holds(values)
+            && let Some((open, promise)) = self.outlook(requirement)
+        {
+            self.take(Urgency { open, promise, broken: shortfall(requirement, values) }, decision);
         }
     }
-    for (piece, decided) in node.decided.iter().enumerate() {
-        if *decided == Decided::Open {
-            let ways = &problem.ways[piece];
-            let open = ways.states.len() + usize::from(ways.may_be_left_out);
-            offer(Urgency { open, broken: 0.0 }, Decision::Stand(piece));
+
+    fn take(&mut self, urgency: Urgency, decision: impl FnOnce() -> Decision<'p>) {
+        if self.found.as_ref().is_none_or(|(found, _)| urgency.beats(found)) {
+            self.found = Some((urgency, decision()));
         }
     }
-    best.map(|(_, decision)| decision)
+
+    /// How many alternatives can still be, and the most that they promise; `None` as soon as they are more than those of
+    /// the best.
+    fn outlook(&self, requirement: &Requirement) -> Option<(usize, f64)> {
+        let most = self.found.as_ref().map_or(usize::MAX, |(best, _)| best.open);
+        let (mut open, mut promise) = (0, f64::NEG_INFINITY);
+        for alternative in &requirement.alternatives {
+            let bound = self.node.probe(alternative);
+            if bound > self.hopeless {
+                open += 1;
+                promise = bound.max(promise);
+            }
+            if open > most {
+                return None;
+            }
+        }
+        Some((open, promise))
+    }
 }
 
 /// How much is lacking to the alternative that is nearest to hold, mm.
@@ -87,7 +140,7 @@ fn each_choice<'p, E>(problem: &'p Problem<'_>, node: &Node<E>, mut visit: impl 
 pub(super) fn standing<E>(node: &Node<E>) -> Vec<usize> {
     let state = |decided: &Decided| match decided {
         Decided::Stands(state) => Some(*state),
-        Decided::Open | Decided::Out => None,
+        Decided::Open | Decided::Somewhere | Decided::Out => None,
     };
     node.decided.iter().filter_map(state).collect()
 }

@@ -3,14 +3,18 @@
 use std::cmp::Ordering;
 use std::rc::Rc;
 
+use smallvec::SmallVec;
+
 use crate::program::{Engine, Row, Status};
-use crate::rules::{Arc, Cause, Requirement};
+use crate::rules::{Alternative, Arc, Cause, Requirement};
 
 /// What has been decided of one piece.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Decided {
-    /// Nothing yet.
+    /// Nothing yet: it may be left out.
     Open,
+    /// It stands, but not yet how.
+    Somewhere,
     /// It stands so.
     Stands(usize),
     /// It is left out.
@@ -70,9 +74,9 @@ impl<E: Clone> Clone for Node<E> {
 /// Rows, each with who asks for it.
 #[derive(Default)]
 pub(super) struct Asked {
-    rows: Vec<Row>,
+    rows: SmallVec<[Row; 1]>,
     /// One for each row.
-    pub(super) causes: Vec<Cause>,
+    pub(super) causes: SmallVec<[Cause; 4]>,
 }
 
 impl Asked {
@@ -110,6 +114,14 @@ impl<E: Engine> Node<E> {
     /// No layout under this node has more.
     pub(super) fn bound(&self) -> f64 {
         self.engine.objective() + self.presence
+    }
+
+    /// No layout under this node that takes `alternative` has more, as far as a first look can tell.
+    pub(super) fn probe(&self, alternative: &Alternative) -> f64 {
+        let least = |least: f64, row: &Row| least.min(self.engine.probe(row));
+        let bound = alternative.rows.iter().fold(self.engine.objective(), least);
+        let arc = alternative.arc.iter().flat_map(Arc::rows);
+        self.presence + arc.fold(bound, |bound, row| least(bound, &row))
     }
 
     /// Adds rows that are solved with what is added next.

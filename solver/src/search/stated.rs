@@ -65,12 +65,17 @@ pub fn stated(room: &RoomGround<'_>, arrangement: &Arrangement) -> Option<Stated
     Some(stated)
 }
 
-/// The best layout of the plain program of `arrangement`, as the search finds it.
+/// The best layout of the plain program of `arrangement`, as the search finds it; none where none is better than `to_beat`.
 #[must_use]
-pub fn search_stated(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, nodes: usize) -> Searched {
+pub fn search_stated(
+    room: &RoomGround<'_>,
+    floor: &Floor,
+    arrangement: &Arrangement,
+    (nodes, to_beat): (usize, f64),
+) -> Searched {
     let variables = Variables::of(room.brief, room.origin, room.span);
     let problem = Problem::of(room, arrangement, &variables, Aim::Together, None, true);
-    searched(&problem, floor, Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes, without: None })
+    searched(&problem, floor, Effort { aim: Aim::Together, to_beat, nodes, without: None })
 }
 
 impl Stated {

@@ -11,7 +11,7 @@ pub struct Tally {
     pub nodes: usize,
     /// Nodes and programs given up because nothing under them could be better than what was found.
     pub given_up: usize,
-    /// Layouts in which all but the ways through held.
+    /// Layouts, of all pieces or of some, in which all but the ways through held.
     pub layouts: usize,
     /// Those of them in which a way through was too narrow.
     pub too_narrow: usize,

@@ -25,7 +25,7 @@ impl<'a> Sight<'a> {
             };
             let (left, right) = room.ends(item)?;
             let out = room.wall(item.wall)?.inward() * depth;
-            Some(Convex::counter_clockwise(vec![left, right, right + out, left + out]))
+            Some(Convex::counter_clockwise([left, right, right + out, left + out]))
         });
         let fixed = room.fixed.iter().map(|fixed| Convex::counter_clockwise(fixed.corners.clone()));
         Self { room, bodies: on_walls.chain(fixed).collect() }

@@ -124,13 +124,13 @@ impl Shape {
             }
             Self::Quarter { hinge, along, inward, radius } => {
                 let over = part.clipped(-*along, -hinge.dot(*along))?.clipped(-*inward, -hinge.dot(*inward))?;
-                let distance = apart(&over, &Convex::counter_clockwise(vec![*hinge]));
+                let distance = apart(&over, &Convex::counter_clockwise([*hinge]));
                 let beyond = |axis: &Point| over.support(*axis) - hinge.dot(*axis);
                 (distance < *radius).then(|| (radius - distance).min(beyond(along)).min(beyond(inward)) + SLACK)
             }
             Self::Round { left, right, inward, reach } => {
                 let over = part.clipped(-*inward, -left.dot(*inward))?;
-                let distance = apart(&over, &Convex::counter_clockwise(vec![*left, *right]));
+                let distance = apart(&over, &Convex::counter_clockwise([*left, *right]));
                 (distance < *reach).then(|| reach - distance + SLACK)
             }
         }
@@ -159,7 +159,7 @@ impl Face {
     /// What lies before it, from `near` to `far`.
     fn strip(self, near: f64, far: f64) -> Convex {
         let (near, far) = (self.moved(near), self.moved(far));
-        Convex::counter_clockwise(vec![near.left, near.right, far.right, far.left])
+        Convex::counter_clockwise([near.left, near.right, far.right, far.left])
     }
 }
 
@@ -185,7 +185,7 @@ fn moved_in(walls: &[Wall], by: f64) -> Vec<Point> {
 
 /// A convex polygon with every edge moved outward by `by`, its corners mitred.
 fn grown(corners: &[Point], by: f64) -> Convex {
-    let shape = Convex::counter_clockwise(corners.to_vec());
+    let shape = Convex::counter_clockwise(corners.iter().copied());
     let edges: Vec<(Point, Point)> = shape.edges().collect();
     let line = |(start, end): (Point, Point)| {
         let along = (end - start).unit().unwrap_or_default();
@@ -193,7 +193,7 @@ fn grown(corners: &[Point], by: f64) -> Convex {
     };
     let before = edges.iter().cycle().skip(edges.len().saturating_sub(1));
     let moved = before.zip(&edges).map(|(&before, &edge)| meeting(edge.0, line(before), line(edge), by));
-    Convex::counter_clockwise(moved.collect())
+    Convex::counter_clockwise(moved)
 }
 
 /// Where two lines through `corner` (direction, way out) meet once both are moved out by `by`.
@@ -222,7 +222,7 @@ mod tests {
         let square = |near: f64| {
             let far = near + 100.0;
             let at = Point::new;
-            Convex::counter_clockwise(vec![at(near, -near), at(far, -near), at(far, -far), at(near, -far)])
+            Convex::counter_clockwise([at(near, -near), at(far, -near), at(far, -far), at(near, -far)])
         };
         // The near corner lies on the diagonal: it touches the arc at 800 / sqrt 2.
         let edge = 800.0 / 2_f64.sqrt();
@@ -240,7 +240,7 @@ mod tests {
         };
         let block = |x: f64, y: f64| {
             let at = Point::new;
-            Convex::counter_clockwise(vec![at(x, y), at(x + 100.0, y), at(x + 100.0, y - 100.0), at(x, y - 100.0)])
+            Convex::counter_clockwise([at(x, y), at(x + 100.0, y), at(x + 100.0, y - 100.0), at(x, y - 100.0)])
         };
         assert!(front.entered_by(&block(1001.0, 100.0)).is_none(), "beside the breast");
         assert!(front.entered_by(&block(1636.0, -637.0)).is_none(), "past the round end");

@@ -96,7 +96,7 @@ impl<'a> InPlace<'a> {
 pub(super) fn front_of(placed: &Placed) -> Convex {
     let main = placed.main();
     let reach = main.support(placed.facing) - SLACK;
-    let ends = main.corners().iter().copied().filter(|corner| corner.dot(placed.facing) >= reach).collect();
+    let ends = main.corners().iter().copied().filter(|corner| corner.dot(placed.facing) >= reach);
     Convex::counter_clockwise(ends)
 }
 

@@ -119,7 +119,7 @@ fn strip(seat: &InPlace<'_>, table: &InPlace<'_>) -> Option<Convex> {
     let (near, far) = (seat.extent(facing).1, table.extent(facing).0);
     let at = |along: f64, out: f64| left * along + facing * out;
     (from < to && near < far)
-        .then(|| Convex::counter_clockwise(vec![at(from, near), at(from, far), at(to, far), at(to, near)]))
+        .then(|| Convex::counter_clockwise([at(from, near), at(from, far), at(to, far), at(to, near)]))
 }
 
 /// How far the table lies before the seat's front.

@@ -39,7 +39,7 @@ fn obstacles(scene: &Scene<'_>) -> Vec<Convex> {
 
 /// The largest circle about `centre` that nothing stands in; 0 outside the room.
 fn free_radius(scene: &Scene<'_>, obstacles: &[Convex], centre: Point) -> f64 {
-    let about = Convex::counter_clockwise(vec![centre]);
+    let about = Convex::counter_clockwise([centre]);
     if !scene.ground.outline.covers(&about) {
         return 0.0;
     }

@@ -145,7 +145,7 @@ pub(super) fn entrances(brief: &Brief) -> Vec<End> {
 
 /// What stops a disc in the room with nothing in it.
 pub(super) fn bare(scene: &Scene<'_>) -> Vec<Convex> {
-    let walls = scene.ground.walls.iter().map(|&(start, end)| Convex::counter_clockwise(vec![start, end]));
+    let walls = scene.ground.walls.iter().map(|&(start, end)| Convex::counter_clockwise([start, end]));
     walls.chain(scene.ground.bodies.iter().map(|(_, body)| body.clone())).collect()
 }
 

@@ -11,15 +11,19 @@ const WHOLE: f64 = 1e-9;
 /// Most seconds for one program, so that a run ends.
 const LIMIT: f64 = 300.0;
 
-/// The best size value of `stated`, proven by HiGHS; none where nothing fits.
+/// The best size value of `stated` that is not below `least`, proven by HiGHS; none where nothing is.
 ///
 /// # Panics
 ///
 /// Where HiGHS neither proves an optimum nor that there is none.
-pub(crate) fn best(stated: &Stated) -> Option<f64> {
+pub(crate) fn best(stated: &Stated, least: f64) -> Option<f64> {
     let mut program = RowProblem::default();
     let columns = stated.objective.iter().zip(&stated.bounds);
     let columns: Vec<Col> = columns.map(|(weight, (low, high))| program.add_column(*weight, *low..=*high)).collect();
+    if least > f64::NEG_INFINITY {
+        let worth: Vec<(Col, f64)> = columns.iter().copied().zip(stated.objective.iter().copied()).collect();
+        program.add_row(least - stated.constant.., worth);
+    }
     for row in &stated.always {
         program.add_row(..=row.most, terms(&columns, row));
     }

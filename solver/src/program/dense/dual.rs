@@ -1,5 +1,6 @@
 //! The dual simplex: while the point breaks something, mend what it breaks most.
 
+use super::line::{self, Line};
 use super::ratio::{self, Entry};
 use super::statement::Statement;
 use super::tableau::{Leaving, Tableau};
@@ -37,8 +38,8 @@ struct Broken {
 
 /// Runs to an end from the present basis, or until no point can have more than `to_beat`.
 pub(super) fn run(statement: &Statement, tableau: &mut Tableau, pricing: Pricing, to_beat: f64) -> End {
-    let mut gradient = vec![0.0; statement.variables()];
-    let mut flips = Vec::new();
+    let mut gradient = line::zeros(statement.variables());
+    let mut flips = Line::new();
     let mut stalled = 0;
     let mut refined = false;
     for _ in 0..tolerance::STEPS_EACH * (statement.variables() + statement.rows() + 1) {
@@ -53,7 +54,7 @@ pub(super) fn run(statement: &Statement, tableau: &mut Tableau, pricing: Pricing
         };
         tableau.gradient(statement, broken.leaving, &mut gradient);
         match ratio::test(statement, tableau, &gradient, broken.by, !careful, &mut flips) {
-            Entry::None => return End::Infeasible(against(tableau, broken.leaving, &gradient)),
+            Entry::None => return End::Infeasible(against(tableau, broken.leaving, &gradient).into_vec()),
             Entry::Column(column, length) => {
                 stalled = if length > tolerance::STEP { 0 } else { stalled + 1 };
                 step(statement, tableau, broken.leaving, column, &gradient, &flips);
@@ -122,7 +123,7 @@ fn step(
 }
 
 /// The weights of rows that show that the one that leaves cannot be mended.
-fn against(tableau: &Tableau, leaving: Leaving, gradient: &[f64]) -> Vec<(usize, f64)> {
+fn against(tableau: &Tableau, leaving: Leaving, gradient: &[f64]) -> Line<(usize, f64)> {
     let mut weights = tableau.weigh(gradient.iter().copied());
     if let Leaving::Row(row) = leaving {
         weights.push((row, 1.0));

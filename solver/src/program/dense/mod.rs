@@ -10,6 +10,7 @@
 //! solved again from its start; where that fails too, the answer is `Interrupted`.
 
 mod dual;
+mod line;
 mod ratio;
 mod statement;
 mod tableau;
@@ -82,7 +83,7 @@ impl Dense {
         let certified = self.statement.worst_excess(&point) <= tolerance::FEASIBLE
             && bound - objective <= tolerance::GAP + tolerance::GAP_SHARE * self.statement.scale();
         if certified {
-            self.point = point;
+            self.point.copy_from_slice(&point);
             self.objective = objective;
         }
         certified
@@ -115,6 +116,20 @@ impl Engine for Dense {
     fn add_to_beat(&mut self, rows: &[Row], to_beat: f64) -> Status {
         self.hold(rows);
         self.solve(to_beat)
+    }
+
+    fn probe(&self, row: &Row) -> f64 {
+        if !self.sound || !row.is_finite() || !row.fits(self.statement.variables()) {
+            return self.objective;
+        }
+        let broken = row.excess(&self.tableau.values);
+        if broken <= tolerance::FEASIBLE {
+            return self.objective;
+        }
+        let mut gradient = line::zeros(self.statement.variables());
+        self.tableau.gradient_of(&row.terms, &mut gradient);
+        let loss = ratio::least_loss(&self.statement, &self.tableau, &gradient, broken);
+        self.objective - (loss - tolerance::GAP).max(0.0)
     }
 
     fn aim(&mut self, objective: &[f64]) -> Status {

@@ -1,5 +1,6 @@
 //! Which column gives way to the one that leaves: the dual ratio test, flipping bounds on the way.
 
+use super::line::Line;
 use super::statement::Statement;
 use super::tableau::Tableau;
 use crate::program::tolerance;
@@ -33,7 +34,7 @@ pub(super) fn test(
     gradient: &[f64],
     broken: f64,
     flipping: bool,
-    flips: &mut Vec<usize>,
+    flips: &mut Line<usize>,
 ) -> Entry {
     flips.clear();
     let mut candidates = candidates(statement, tableau, gradient);
@@ -53,8 +54,26 @@ pub(super) fn test(
     }
 }
 
-fn candidates(statement: &Statement, tableau: &Tableau, gradient: &[f64]) -> Vec<Candidate> {
-    let mut candidates = Vec::with_capacity(gradient.len());
+/// What the objective loses at least when something broken by `broken` is mended: what the first dual step costs. Infinite
+/// where all columns at their far limits would not mend it.
+pub(super) fn least_loss(statement: &Statement, tableau: &Tableau, gradient: &[f64], broken: f64) -> f64 {
+    let mut candidates = candidates(statement, tableau, gradient);
+    let reach: f64 = candidates.iter().map(|candidate| candidate.pace * candidate.room).sum();
+    if reach < broken - tolerance::FEASIBLE {
+        return f64::INFINITY;
+    }
+    let (mut loss, mut passed, mut left) = (0.0, 0.0, broken);
+    while left > 0.0 && !candidates.is_empty() {
+        let candidate = candidates.swap_remove(next(&candidates, true));
+        loss += (candidate.ratio - passed).max(0.0) * left;
+        passed = candidate.ratio.max(passed);
+        left -= candidate.pace * candidate.room;
+    }
+    loss
+}
+
+fn candidates(statement: &Statement, tableau: &Tableau, gradient: &[f64]) -> Line<Candidate> {
+    let mut candidates = Line::new();
     for (column, entry) in gradient.iter().enumerate() {
         let toward = if tableau.high[column] { -1.0 } else { 1.0 };
         let pace = entry * toward;

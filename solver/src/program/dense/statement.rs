@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::line::{self, Line};
 use crate::program::row::Row;
 use crate::program::tolerance;
 
@@ -109,7 +110,7 @@ impl Statement {
     }
 
     /// The point moved into the bounds, and onto those that it all but touches.
-    pub(super) fn cleaned(&self, point: &[f64]) -> Vec<f64> {
+    pub(super) fn cleaned(&self, point: &[f64]) -> Line<f64> {
         let bounds = self.lower.iter().zip(self.upper.iter());
         point
             .iter()
@@ -140,7 +141,7 @@ impl Statement {
     /// No point that keeps the rows and bounds has more of `objective` than this: weak duality, true for any weights that
     /// are not negative.
     pub(super) fn bound(&self, objective: &[f64], weights: &[(usize, f64)]) -> f64 {
-        let mut rest = objective.to_vec();
+        let mut rest = Line::from_slice(objective);
         let mut bound = 0.0;
         for (row, weight) in weights {
             bound += weight * self.most[*row];
@@ -154,6 +155,6 @@ impl Statement {
 
     /// The rows so weighted cannot all hold within the bounds (Farkas).
     pub(super) fn excludes(&self, weights: &[(usize, f64)]) -> bool {
-        self.bound(&vec![0.0; self.variables()], weights) < -tolerance::MISS
+        self.bound(&line::zeros(self.variables()), weights) < -tolerance::MISS
     }
 }

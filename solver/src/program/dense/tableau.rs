@@ -1,5 +1,6 @@
 //! Which variables are where, and how the ones inside their bounds move with those that stand at a limit.
 
+use super::line::Line;
 use super::statement::Statement;
 
 /// Where a variable of the program is.
@@ -108,14 +109,17 @@ impl Tableau {
                     *entry = -cell;
                 }
             }
-            Leaving::Row(row) => {
-                gradient.fill(0.0);
-                for (variable, coefficient) in statement.terms(row) {
-                    match self.place[*variable] {
-                        Place::Column(column) => gradient[column] -= coefficient,
-                        Place::Line(line) => subtract(gradient, *coefficient, self.line(line)),
-                    }
-                }
+            Leaving::Row(row) => self.gradient_of(statement.terms(row), gradient),
+        }
+    }
+
+    /// How the slack of a row with these terms moves with each column.
+    pub(super) fn gradient_of(&self, terms: &[(usize, f64)], gradient: &mut [f64]) {
+        gradient.fill(0.0);
+        for (variable, coefficient) in terms {
+            match self.place[*variable] {
+                Place::Column(column) => gradient[column] -= coefficient,
+                Place::Line(line) => subtract(gradient, *coefficient, self.line(line)),
             }
         }
     }
@@ -220,12 +224,12 @@ impl Tableau {
     }
 
     /// Weight of each tight row at this basis, for [`Statement::bound`].
-    pub(super) fn row_weights(&self) -> Vec<(usize, f64)> {
+    pub(super) fn row_weights(&self) -> Line<(usize, f64)> {
         self.weigh(self.reduced.iter().copied())
     }
 
     /// The same from any gradient over the columns.
-    pub(super) fn weigh(&self, gradient: impl Iterator<Item = f64>) -> Vec<(usize, f64)> {
+    pub(super) fn weigh(&self, gradient: impl Iterator<Item = f64>) -> Line<(usize, f64)> {
         let variables = self.place.len();
         let columns = self.columns.iter().zip(gradient);
         columns

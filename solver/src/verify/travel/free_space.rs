@@ -325,7 +325,7 @@ mod tests {
                 let walls = crate::geometry::Outline::within(&points(&case["walls"]));
                 let before = middle + along.left();
                 let near = |aside: f64| before + along * aside;
-                let speck = Convex::counter_clockwise(vec![near(-0.1), near(0.1), before + along.left() * 0.1]);
+                let speck = Convex::counter_clockwise([near(-0.1), near(0.1), before + along.left() * 0.1]);
                 if walls.covers(&speck) { along.left() } else { along.right() }
             }
         };
@@ -334,7 +334,7 @@ mod tests {
 
     fn obstacles(case: &Value) -> Vec<Convex> {
         let walls = points(&case["walls"]);
-        let wall = |i: usize| Convex::counter_clockwise(vec![walls[i], walls[(i + 1) % walls.len()]]);
+        let wall = |i: usize| Convex::counter_clockwise([walls[i], walls[(i + 1) % walls.len()]]);
         let mut all: Vec<Convex> = (0..walls.len()).map(wall).collect();
         let own: Vec<u64> =
             case["mouths"].as_array().unwrap().iter().filter_map(|mouth| mouth["own_table"].as_u64()).collect();

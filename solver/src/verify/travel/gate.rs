@@ -35,7 +35,7 @@ impl Gate {
     pub(super) fn doorstep(&self, radius: f64) -> Convex {
         let out = self.out * (radius + PAST);
         let [first, second] = self.ends;
-        Convex::counter_clockwise(vec![first, second, second + out, first + out])
+        Convex::counter_clockwise([first, second, second + out, first + out])
     }
 
     /// The part of a convex shape that lies before the mouth's line; `None` where nothing does.

@@ -1,18 +1,19 @@
 //! The tree of one arrangement: best bound first, fewest open alternatives, nothing searched twice.
 
-use std::collections::{BTreeMap, BinaryHeap};
-use std::rc::Rc;
+mod children;
 
-use super::branching::{Decision, next, standing};
+use std::collections::{BTreeMap, BinaryHeap};
+
+use super::branching::{Decision, next, next_to_stand, standing};
 use super::node::{Asked, Decided, Node, Queued};
 use super::polish::{broken_rows, polish};
 use super::problem::Problem;
 use super::tally::Tally;
 use crate::layout::Layout;
-use crate::program::{Engine, Row, Status};
+use crate::program::{Engine, Status};
 use crate::routes::Floor;
 use crate::rules::route::{self, Mend};
-use crate::rules::{Arc, Cause, Requirement, TOLERANCE};
+use crate::rules::{Cause, TOLERANCE};
 
 /// A round gap is not halved below this angle, radians: its chord lies within a thousandth of a millimetre of the arc.
 const FINEST_SECTOR: f64 = 0.1 * std::f64::consts::PI / 180.0;
@@ -109,7 +110,13 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let decided = self.problem.ways.iter().map(|ways| match (&ways.states[..], ways.may_be_left_out) {
             ([], true) => Decided::Out,
             ([only], false) => Decided::Stands(*only),
-            _ => Decided::Open,
+            (_, may_be_left_out) => {
+                if may_be_left_out {
+                    Decided::Open
+                } else {
+                    Decided::Somewhere
+                }
+            }
         });
         let decided: Vec<Decided> = decided.collect();
         let presence = (0..decided.len()).filter(|piece| decided[*piece] != Decided::Out);
@@ -136,13 +143,12 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         if let Fate::Dead = self.settle(node) {
             return;
         }
-        let values = node.engine.values().to_vec();
-        if let Some(decision) = next(self.problem, node, &values) {
+        if let Some(decision) = next(self.problem, node, self.hopeless_up_to()) {
             self.decide(node, decision);
             return;
         }
-        let rounded = node.arcs.iter().any(|(arc, _)| arc.excess(&values) > TOLERANCE);
-        if !rounded {
+        let values = node.engine.values();
+        if !node.arcs.iter().any(|(arc, _)| arc.excess(values) > TOLERANCE) {
             self.finish(node, node);
             return;
         }
@@ -202,108 +208,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                     rest.finer.swap_remove(place);
                 });
             }
-            Decision::Stand(piece) => self.stand(node, piece),
+            Decision::InOrOut(piece) => self.in_or_out(node, piece),
         }
-    }
-
-    /// One child for each alternative; a later one also carries the closed negation of its elders that are single rows.
-    /// `settled` notes in what they start from that this requirement need not be chosen from again.
-    fn choose(&mut self, parent: &Node<E>, requirement: &Requirement, settled: impl FnOnce(&mut Node<E>)) {
-        let cause = requirement.cause;
-        // What every later child starts from: the parent, and what no elder covers.
-        let mut rest = self.child_of(parent);
-        settled(&mut rest);
-        let mut alive = Vec::new();
-        for alternative in &requirement.alternatives {
-            let mut child = self.copy_of(&rest);
-            let arc = alternative.arc.iter().flat_map(Arc::rows);
-            let rows = alternative.rows.iter().cloned().chain(arc).map(|row| (row, cause)).collect();
-            match self.add(&mut child, rows, &[cause]) {
-                Fate::Alive => {
-                    child.arcs.extend(alternative.arc.clone().map(|arc| (arc, cause)));
-                    if !alternative.finer.is_empty() {
-                        child.finer.push(Rc::new(Requirement { cause, alternatives: alternative.finer.clone() }));
-                    }
-                    alive.push(child);
-                }
-                Fate::Dead => self.spare.push(child),
-            }
-            rest.hold(alternative.sufficient().map(|row| (negated(row), cause)).collect());
-        }
-        self.spare.push(rest);
-        self.push_all(alive);
-    }
-
-    /// A copy of `parent`, one deeper.
-    fn child_of(&mut self, parent: &Node<E>) -> Node<E> {
-        let mut child = self.copy_of(parent);
-        child.depth += 1;
-        child
-    }
-
-    /// A copy, in the memory of a node that is done with where there is one.
-    fn copy_of(&mut self, node: &Node<E>) -> Node<E> {
-        match self.spare.pop() {
-            Some(mut spare) => {
-                spare.clone_from(node);
-                spare
-            }
-            None => node.clone(),
-        }
-    }
-
-    /// The best first, so that what is made first does not hang on the order of the alternatives.
-    fn push_all(&mut self, mut children: Vec<Node<E>>) {
-        children.sort_by(|a, b| b.bound().total_cmp(&a.bound()));
-        let mut children = children.into_iter();
-        self.dive = children.next();
-        children.for_each(|child| self.push(child));
-    }
-
-    fn stand(&mut self, node: &Node<E>, piece: usize) {
-        let ways = &self.problem.ways[piece];
-        let mut alive = Vec::new();
-        for &state in &ways.states {
-            let mut child = self.child_of(node);
-            child.decided[piece] = Decided::Stands(state);
-            match self.dead_among(&standing(&child)) {
-                Some(cause) => {
-                    self.blame(cause);
-                    self.spare.push(child);
-                }
-                None => alive.push(child),
-            }
-        }
-        if ways.may_be_left_out {
-            alive.extend(self.left_out(node, piece));
-        }
-        self.push_all(alive);
-    }
-
-    fn left_out(&mut self, node: &Node<E>, piece: usize) -> Option<Node<E>> {
-        let mut child = self.child_of(node);
-        child.decided[piece] = Decided::Out;
-        child.presence -= self.problem.presence(piece);
-        let cause = Cause { rule: crate::rules::RuleName::Size, piece, with: crate::rules::With::Itself };
-        let variables = &self.problem.ground.variables.pieces[piece];
-        let sizes = [Some(variables.width), variables.return_length, Some(variables.depth)];
-        let none = |variable| (Row::at_most([(variable, 1.0)], 0.0), cause);
-        let rows = sizes.into_iter().flatten().flat_map(|size| [none(size.up), none(size.beyond)]).collect();
-        matches!(self.add(&mut child, rows, &[]), Fate::Alive).then_some(child)
-    }
-
-    fn cut(&mut self, node: &Node<E>, place: usize, at: &[f64]) {
-        let (arc, cause) = node.arcs[place].clone();
-        let mut alive = Vec::new();
-        for half in arc.cut(at) {
-            let mut child = self.child_of(node);
-            let rows = half.rows().into_iter().map(|row| (row, cause)).collect();
-            child.arcs[place] = (half, cause);
-            if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
-                alive.push(child);
-            }
-        }
-        self.push_all(alive);
     }
 
     /// Where tangents leave no place, or cost more than a proof allows, the chords are too coarse yet: the worst sector is
@@ -323,41 +229,50 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     /// A polished layout may break what the chords' optimum kept: then that is decided first.
     fn take_polished(&mut self, node: &Node<E>, polished: &Node<E>) {
-        let values = polished.engine.values().to_vec();
-        match next(self.problem, node, &values) {
+        match next(self.problem, polished, self.hopeless_up_to()) {
             Some(decision) => self.decide(node, decision),
             None => self.finish(node, polished),
         }
     }
 
-    /// All but the routes holds in `found`, which stands under `node`.
+    /// All but the routes holds among what stands in `found`, which stands under `node`.
     fn finish(&mut self, node: &Node<E>, found: &Node<E>) {
-        if self.problem.plain {
+        if let Some(mend) = self.too_narrow(found) {
+            self.mend(node, found, mend);
+        } else if let Some(piece) = next_to_stand(self.problem, node) {
+            self.stand(node, piece);
+        } else {
             self.keep(node, found);
-            return;
+        }
+    }
+
+    /// What would mend the ways through that are too narrow; more pieces could only make them narrower.
+    fn too_narrow(&mut self, found: &Node<E>) -> Option<Mend> {
+        if self.problem.plain {
+            return None;
         }
         self.tally.layouts += 1;
         let poses: Vec<_> = standing(found).into_iter().map(|state| &self.problem.states[state].pose).collect();
         let layout = layout_of(self.problem, found);
         let ground = &self.problem.ground;
-        let too_narrow = route::first_too_narrow(ground, self.floor, &poses, &layout);
-        match too_narrow.or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout)) {
-            None => self.keep(node, found),
-            Some(Mend { mut requirement, is_exhaustive }) => {
-                self.tally.too_narrow += 1;
-                self.problem.strike_impossible(&mut requirement, &standing(found));
-                let offered = requirement.alternatives.len();
-                // What holds already has not mended the route, and would be chosen for ever.
-                requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
-                if !is_exhaustive || requirement.alternatives.len() < offered {
-                    self.unseen = self.unseen.max(node.bound());
-                }
-                if requirement.alternatives.is_empty() {
-                    self.blame(requirement.cause);
-                }
-                self.choose(node, &requirement, |_| {});
-            }
+        route::first_too_narrow(ground, self.floor, &poses, &layout)
+            .or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout))
+    }
+
+    fn mend(&mut self, node: &Node<E>, found: &Node<E>, mend: Mend) {
+        let Mend { mut requirement, is_exhaustive } = mend;
+        self.tally.too_narrow += 1;
+        self.problem.strike_impossible(&mut requirement, &standing(found));
+        let offered = requirement.alternatives.len();
+        // What holds already has not mended the route, and would be chosen for ever.
+        requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
+        if !is_exhaustive || requirement.alternatives.len() < offered {
+            self.unseen = self.unseen.max(node.bound());
         }
+        if requirement.alternatives.is_empty() {
+            self.blame(requirement.cause);
+        }
+        self.choose(node, &requirement, |_| {});
     }
 
     /// Keeps the layout where it is the best so far, and goes on under its node where the chords still promise more.
@@ -400,18 +315,6 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         }
     }
 
-    /// What forbids these stands together, whatever the sizes.
-    fn dead_among(&self, standing: &[usize]) -> Option<Cause> {
-        let alone = standing.iter().find_map(|state| self.problem.alone(*state).dead);
-        let pairs = || {
-            let pair = |(order, state): (usize, &usize)| {
-                standing[..order].iter().find_map(|other| self.problem.between(*other, *state).dead)
-            };
-            standing.iter().enumerate().find_map(pair)
-        };
-        alone.or_else(pairs)
-    }
-
     fn push(&mut self, node: Node<E>) {
         self.made += 1;
         self.queue.push(Queued::new(node, self.made));
@@ -420,11 +323,6 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn blame(&mut self, cause: Cause) {
         *self.blame.entry(cause).or_insert(0) += 1;
     }
-}
-
-/// `row` turned round: at least what it allows at most.
-fn negated(row: &Row) -> Row {
-    Row::at_least(row.terms.iter().copied(), row.most)
 }
 
 /// How a node's pieces stand.

@@ -2,13 +2,11 @@
 
 use elbowroom_model::{Brief, Piece, PieceKind, Point, Rule};
 
+use crate::arrangement::face;
 use crate::geometry::{Convex, gap};
 use crate::layout::{Layout, Placed};
 use crate::outcome::GapFound;
 use crate::site::{BodyId, Site};
-
-/// Fronts within this of opposite face each other: cosine of 10 degrees.
-const FACING: f64 = 0.984_807_753_012_208;
 
 /// Every gap that a rule asks for and that this layout has, in the order of the pieces.
 #[must_use]
@@ -67,7 +65,7 @@ impl Measure<'_> {
     }
 
     fn fronts(&self, seat: &Placed, other: &Placed, rule: Rule) -> Option<Measured> {
-        if seat.facing.dot(other.facing) > -FACING || !overlap(seat, other) {
+        if !face(seat.facing, other.facing) || !overlap(seat, other) {
             return None;
         }
         let clear = along(&other.main(), -seat.facing, seat) - front_of(seat);

@@ -14,7 +14,7 @@ const COSINE_ALIKE: f64 = 0.999_847_695_156_391_2;
 const FORGIVEN: f64 = 1e-9;
 
 /// Whether what looks along `first` and what looks along `second` face each other.
-pub(super) fn face(first: Point, second: Point) -> bool {
+pub(crate) fn face(first: Point, second: Point) -> bool {
     -first.dot(second) >= COSINE_FACING - FORGIVEN
 }
 

@@ -8,7 +8,7 @@ use super::Convex;
 /// at `distance` from both is missed where their outlines, moved outward by `distance`, cross.
 #[must_use]
 pub fn equidistant(first: &Convex, second: &Convex, distance: f64) -> Vec<Point> {
-    let (first, second) = (Outline::of(first, distance), Outline::of(second, distance));
+    let (first, second) = (MovedOut::of(first, distance), MovedOut::of(second, distance));
     let mut places = Vec::new();
     for &edge in &first.edges {
         places.extend(second.edges.iter().filter_map(|other| edges_meet(edge, *other)));
@@ -22,12 +22,12 @@ pub fn equidistant(first: &Convex, second: &Convex, distance: f64) -> Vec<Point>
 }
 
 /// A shape's outline moved outward: its edges as moved, and its corners, round each of which a circle runs.
-struct Outline {
+struct MovedOut {
     edges: Vec<(Point, Point)>,
     corners: Vec<Point>,
 }
 
-impl Outline {
+impl MovedOut {
     fn of(shape: &Convex, distance: f64) -> Self {
         let moved = |(start, end): (Point, Point)| {
             let out = (end - start).right().unit()? * distance;

@@ -18,9 +18,7 @@ impl LayoutRule for DoorSwing {
         let swings = ground.site.swings.iter();
         let each = swings.flat_map(|swing| {
             let cause = Cause { rule: RuleName::DoorSwing, piece: pose.id, with: With::Item(swing.item) };
-            pose.parts
-                .iter()
-                .map(move |part| Requirement { cause, alternatives: separation::out_of_swing(part, swing) })
+            pose.each_part(cause, |part| separation::out_of_swing(part, swing))
         });
         each.collect()
     }
@@ -34,10 +32,7 @@ impl LayoutRule for DoorLanding {
         let landings = ground.site.landings.iter().filter(|landing| landing.zone.area() > 0.0);
         let each = landings.flat_map(|landing| {
             let cause = Cause { rule: RuleName::DoorLanding, piece: pose.id, with: With::Item(landing.item) };
-            let zone = &landing.zone;
-            pose.parts
-                .iter()
-                .map(move |part| Requirement { cause, alternatives: separation::out_of_polygon(part, zone) })
+            pose.each_part(cause, |part| separation::out_of_polygon(part, &landing.zone))
         });
         each.collect()
     }

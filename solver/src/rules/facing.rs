@@ -3,13 +3,10 @@
 use elbowroom_model::{PieceKind, Point, Rule};
 
 use super::{
-    Alternative, Cause, Ground, LayoutRule, LinearPoint, Outline, Pose, Requirement, RuleName, With, separation,
+    Alternative, Cause, Ground, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, RuleName, With, separation,
 };
-use crate::arrangement::Role;
+use crate::arrangement::{Role, face};
 use crate::program::Row;
-
-/// Fronts within this of opposite face each other: 10 degrees.
-const FACING_WITHIN: f64 = 10.0;
 
 /// Fronts that are meant to face overlap sideways by this at least, mm: half a seat place of 27 in (common practice, no
 /// source).
@@ -31,7 +28,7 @@ impl LayoutRule for Facing {
             PieceKind::MediaUnit => (RuleName::ScreenToSeat, ground.brief.rules.get(Rule::ScreenToSeat)),
             _ => return Vec::new(),
         };
-        if seat.stand.facing.dot(other.stand.facing) > -FACING_WITHIN.to_radians().cos() {
+        if !face(seat.stand.facing, other.stand.facing) {
             return Vec::new();
         }
         if is_meant(seat, other) { meant(ground, seat, other, rule) } else { by_chance(seat, other, rule) }
@@ -69,7 +66,7 @@ fn overlap_sideways(seat: &Pose<'_>, other: &Pose<'_>, least: f64) -> [Row; 2] {
 }
 
 /// The end of `shape` that comes first in `towards`.
-fn other_end(shape: &Outline, towards: Point) -> &LinearPoint {
+fn other_end(shape: &LinearOutline, towards: Point) -> &LinearPoint {
     shape.furthest(-towards)
 }
 

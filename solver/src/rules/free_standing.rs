@@ -5,11 +5,8 @@ use elbowroom_model::{ItemKind, Rule, WallId};
 
 use super::off_wall::FOOT;
 use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
-use crate::arrangement::Role;
+use crate::arrangement::{Role, face};
 use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING};
-
-/// Walls within this of square to the seat's facing are behind it: cosine of 10 degrees.
-const BEHIND: f64 = 0.984_807_753_012_208;
 
 /// A main seat that stands free stands clear of the wall behind it.
 #[derive(Debug)]
@@ -23,7 +20,7 @@ impl LayoutRule for FreeStanding {
         // A wall too short for its back is none that it could be thought to stand at.
         let could_hold = |wall: &&SiteWall| (wall.end - wall.start).norm() >= pose.piece.width.least;
         let walls = ground.site.walls.iter().filter(could_hold);
-        let behind = walls.filter(|wall| wall.inward.dot(pose.stand.facing) > BEHIND);
+        let behind = walls.filter(|wall| face(wall.inward, -pose.stand.facing));
         let clear = ground.brief.rules.get(Rule::Passage).max(pose.piece.off_wall + FOOT);
         behind.filter(|wall| !has_wide_opening(ground, wall.id)).map(|wall| clear_of(wall, pose, clear)).collect()
     }

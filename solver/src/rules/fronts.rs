@@ -2,7 +2,7 @@
 
 use elbowroom_model::{PieceKind, Rule};
 
-use super::outline::Outline;
+use super::linear_outline::LinearOutline;
 use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With, is_rug, separation};
 
 /// What is kept free before storage and desks and beside dining tables.
@@ -60,7 +60,7 @@ fn rule_of(ground: &Ground<'_>, pose: &Pose<'_>) -> Option<(RuleName, f64)> {
 }
 
 /// Straight before its front over its width; of a dining table that stands free also behind its back.
-fn zones(ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Outline> {
+fn zones(ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<LinearOutline> {
     let Some((_, reach)) = rule_of(ground, pose) else { return Vec::new() };
     let (from, to) = pose.stretch();
     let depth = pose.depth();

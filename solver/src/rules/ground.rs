@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Point, WallId};
 
-use super::outline::Outline;
+use super::linear_outline::LinearOutline;
 use super::requirement::{Cause, Requirement, RuleName, With};
 use super::separation;
 use super::variables::Variables;
@@ -68,7 +68,7 @@ impl Walls {
 impl Ground<'_> {
     /// `shape` of `piece` keeps inside the walls, `gap` off them.
     #[must_use]
-    pub fn inside(&self, shape: &Outline, piece: usize, rule: RuleName, gap: f64) -> Vec<Requirement> {
+    pub fn inside(&self, shape: &LinearOutline, piece: usize, rule: RuleName, gap: f64) -> Vec<Requirement> {
         let cause = |wall: Option<WallId>| Cause { rule, piece, with: wall.map_or(With::Itself, With::Wall) };
         let row = |normal: Point, support: f64| -> Row { shape.reach(normal).at_most(support - gap) };
         let hull = self.walls.hull.iter();
@@ -78,7 +78,7 @@ impl Ground<'_> {
         let pockets = self.walls.pockets.iter();
         found.extend(pockets.map(|(pocket, wall)| Requirement {
             cause: cause(*wall),
-            alternatives: separation::apart(&Outline::fixed(pocket), shape, gap),
+            alternatives: separation::apart(&LinearOutline::fixed(pocket), shape, gap),
         }));
         found
     }
@@ -87,7 +87,7 @@ impl Ground<'_> {
     #[must_use]
     pub fn off_bodies(
         &self,
-        shape: &Outline,
+        shape: &LinearOutline,
         piece: usize,
         (rule, gap): (RuleName, f64),
         counts: impl Fn(&Body) -> bool,
@@ -95,7 +95,7 @@ impl Ground<'_> {
         let bodies = self.site.bodies.iter().filter(|body| counts(body));
         let requirement = |body: &Body| Requirement {
             cause: Cause { rule, piece, with: with_body(body.id) },
-            alternatives: separation::apart(&Outline::fixed(&body.shape), shape, gap),
+            alternatives: separation::apart(&LinearOutline::fixed(&body.shape), shape, gap),
         };
         bodies.map(requirement).collect()
     }

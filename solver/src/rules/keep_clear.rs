@@ -24,9 +24,7 @@ impl LayoutRule for KeepClear {
         let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !is_rug(pose));
         let each = ground.site.clear_zones.iter().filter(counts).flat_map(|zone| {
             let cause = Cause { rule: RuleName::KeepClear, piece: pose.id, with: With::Item(zone.item) };
-            pose.parts
-                .iter()
-                .map(move |part| Requirement { cause, alternatives: separation::out_of_clear_zone(part, zone) })
+            pose.each_part(cause, |part| separation::out_of_clear_zone(part, zone))
         });
         each.collect()
     }
@@ -57,9 +55,7 @@ impl LayoutRule for WindowFront {
             let Some((left, right, inward)) = ground.site.place_of(ground.brief, id) else { continue };
             let zone = Convex::counter_clockwise([left, right, right + inward * reach, left + inward * reach]);
             let cause = Cause { rule: RuleName::WindowFront, piece: pose.id, with: With::Item(id) };
-            let parts = pose.parts.iter();
-            found
-                .extend(parts.map(|part| Requirement { cause, alternatives: separation::out_of_polygon(part, &zone) }));
+            found.extend(pose.each_part(cause, |part| separation::out_of_polygon(part, &zone)));
         }
         found
     }

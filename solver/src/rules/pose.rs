@@ -3,7 +3,8 @@
 use elbowroom_model::{Brief, Hand, Piece, Point, WallId};
 
 use super::linear::{Linear, LinearPoint};
-use super::outline::Outline;
+use super::linear_outline::LinearOutline;
+use super::requirement::{Alternative, Cause, Requirement};
 use super::variables::{PieceVariables, Variables};
 use crate::arrangement::{Arrangement, Role, Stand};
 use crate::layout::{Placed, Size};
@@ -26,7 +27,7 @@ pub struct Pose<'a> {
     /// Its anchor.
     pub anchor: LinearPoint,
     /// Its parts, as in [`Placed::parts`], but the return whole: it overlaps the main run at the corner.
-    pub parts: Vec<Outline>,
+    pub parts: Vec<LinearOutline>,
 }
 
 impl<'a> Pose<'a> {
@@ -112,13 +113,22 @@ impl<'a> Pose<'a> {
 
     /// A rectangle in its own axes: a stretch along its back by `near..far` toward its front.
     #[must_use]
-    pub fn block(&self, (from, to): (&Linear, &Linear), (near, far): (&Linear, &Linear)) -> Outline {
-        Outline::block(&self.anchor, (self.along(), from, to), (self.stand.facing, near, far))
+    pub fn block(&self, (from, to): (&Linear, &Linear), (near, far): (&Linear, &Linear)) -> LinearOutline {
+        LinearOutline::block(&self.anchor, (self.along(), from, to), (self.stand.facing, near, far))
+    }
+
+    /// The same asked of each of its parts: `ways` gives what meets it.
+    pub fn each_part<'p>(
+        &'p self,
+        cause: Cause,
+        ways: impl Fn(&LinearOutline) -> Vec<Alternative> + 'p,
+    ) -> impl Iterator<Item = Requirement> + 'p {
+        self.parts.iter().map(move |part| Requirement { cause, alternatives: ways(part) })
     }
 
     /// The main run of a corner sofa, the whole of any other piece.
     #[must_use]
-    pub fn main(&self) -> &Outline {
+    pub fn main(&self) -> &LinearOutline {
         // `all_parts` always gives at least the main run.
         &self.parts[0]
     }
@@ -150,7 +160,7 @@ impl<'a> Pose<'a> {
         }
     }
 
-    fn all_parts(&self) -> Vec<Outline> {
+    fn all_parts(&self) -> Vec<LinearOutline> {
         let zero = Linear::default();
         let (from, to) = self.stretch();
         let mut parts = vec![self.block((&from, &to), (&zero, &self.depth()))];

@@ -4,7 +4,7 @@
 use elbowroom_model::{ItemId, Point, WallId};
 
 use super::linear::{Linear, LinearPoint};
-use super::outline::Outline;
+use super::linear_outline::LinearOutline;
 use super::requirement::{Alternative, Cause, Requirement, RuleName, With};
 use super::separation::{apart, beyond};
 use super::{Ground, Pose};
@@ -137,14 +137,14 @@ impl Scene<'_> {
     }
 
     /// Beyond either end of the mouth, or before it: those of the three that do not hold now.
-    fn sides(&self, seat: &Pose<'_>, mouth: &Mouth, outline: &Outline, shape: &Convex) -> Vec<Alternative> {
+    fn sides(&self, seat: &Pose<'_>, mouth: &Mouth, outline: &LinearOutline, shape: &Convex) -> Vec<Alternative> {
         let along = mouth.along();
         let ends = mouth.stretch.map(|end| self.at_front(seat, end));
         let (low, high) = (mouth.stretch[0].dot(along), mouth.stretch[1].dot(along));
         let (ends, low, high) =
             if low < high { (ends, low, high) } else { ([ends[1].clone(), ends[0].clone()], high, low) };
         let (from, to) = (-shape.support(-along), shape.support(along));
-        let point = |corner: &LinearPoint| Outline { corners: vec![corner.clone()], normals: Vec::new() };
+        let point = |corner: &LinearPoint| LinearOutline { corners: vec![corner.clone()], normals: Vec::new() };
         let mut found = Vec::new();
         if from < high - AT_END {
             found.push(beyond(&point(&ends[1]), outline, along, 0.0));
@@ -164,7 +164,7 @@ impl Scene<'_> {
         matches!(shape, ShapeId::Part { .. } | ShapeId::Mouth(End::Piece(_)))
     }
 
-    fn outline(&self, shape: ShapeId, at: Point, mouths: Option<&[Mouth; 2]>) -> Option<Outline> {
+    fn outline(&self, shape: ShapeId, at: Point, mouths: Option<&[Mouth; 2]>) -> Option<LinearOutline> {
         match shape {
             ShapeId::Part { piece, part } => self.pose(piece)?.parts.get(part).cloned(),
             ShapeId::Wall(wall) => self.stretch(wall, at, mouths),
@@ -172,9 +172,9 @@ impl Scene<'_> {
             ShapeId::Item(id) => self.body(BodyId::Item(id)),
             ShapeId::Mouth(End::Piece(seat)) => {
                 let corner = self.at_front(self.pose(seat)?, at);
-                Some(Outline { corners: vec![corner], normals: Vec::new() })
+                Some(LinearOutline { corners: vec![corner], normals: Vec::new() })
             }
-            ShapeId::Mouth(End::Item(_)) => Some(Outline::fixed(&Convex::counter_clockwise([at]))),
+            ShapeId::Mouth(End::Item(_)) => Some(LinearOutline::fixed(&Convex::counter_clockwise([at]))),
         }
     }
 
@@ -192,7 +192,7 @@ impl Scene<'_> {
     }
 
     /// The straight stretch of a wall that `at` lies on, cut at the mouths of this route.
-    fn stretch(&self, wall: WallId, at: Point, mouths: Option<&[Mouth; 2]>) -> Option<Outline> {
+    fn stretch(&self, wall: WallId, at: Point, mouths: Option<&[Mouth; 2]>) -> Option<LinearOutline> {
         let site = self.ground.site.wall(wall)?;
         let place = |point: Point| (point - site.start).dot(site.along);
         let (mut low, mut high) = (0.0, (site.end - site.start).norm());
@@ -205,7 +205,7 @@ impl Scene<'_> {
             }
         }
         let ends = [low, high].map(|along| site.start + site.along * along);
-        Some(Outline::fixed(&Convex::counter_clockwise(ends)))
+        Some(LinearOutline::fixed(&Convex::counter_clockwise(ends)))
     }
 
     fn is_on(&self, mouth: &Mouth, wall: WallId) -> bool {
@@ -213,8 +213,8 @@ impl Scene<'_> {
         self.ground.brief.room.items.get(item).is_some_and(|item| item.wall == wall)
     }
 
-    fn body(&self, id: BodyId) -> Option<Outline> {
-        self.ground.site.bodies.iter().find(|body| body.id == id).map(|body| Outline::fixed(&body.shape))
+    fn body(&self, id: BodyId) -> Option<LinearOutline> {
+        self.ground.site.bodies.iter().find(|body| body.id == id).map(|body| LinearOutline::fixed(&body.shape))
     }
 
     fn pose(&self, piece: usize) -> Option<&Pose<'_>> {

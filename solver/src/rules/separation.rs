@@ -10,7 +10,7 @@ use std::rc::Rc;
 use elbowroom_model::Point;
 
 use super::linear::LinearPoint;
-use super::outline::Outline;
+use super::linear_outline::LinearOutline;
 use super::requirement::{Alternative, Arc};
 use crate::geometry::Convex;
 use crate::site::{ClearZone, Swing};
@@ -23,7 +23,7 @@ const SAME_PLACE: f64 = 1e-6;
 
 /// The ways `second` can stand `gap` away from `first`.
 #[must_use]
-pub(super) fn apart(first: &Outline, second: &Outline, gap: f64) -> Vec<Alternative> {
+pub(super) fn apart(first: &LinearOutline, second: &LinearOutline, gap: f64) -> Vec<Alternative> {
     let directions = directions_between(first, second);
     if gap > 0.0
         && let Some(quarters) = quarters(&directions)
@@ -52,7 +52,7 @@ fn quarters(directions: &[Point]) -> Option<[Point; 4]> {
 /// The ways `second` can stand `gap` away within an eighth of a turn of each of four directions that the edges of both are
 /// square to: in that direction alone it is then away by the gap's share of an eighth.
 fn quarter_ways(
-    (first, second): (&Outline, &Outline),
+    (first, second): (&LinearOutline, &LinearOutline),
     edges: &[Point],
     quarters: [Point; 4],
     gap: f64,
@@ -76,20 +76,20 @@ fn quarter_ways(
 
 /// `second` lies beyond `first` in direction `towards`, `gap` away.
 #[must_use]
-pub(super) fn beyond(first: &Outline, second: &Outline, towards: Point, gap: f64) -> Alternative {
+pub(super) fn beyond(first: &LinearOutline, second: &LinearOutline, towards: Point, gap: f64) -> Alternative {
     let between = second.furthest(-towards).from(first.furthest(towards));
     Alternative::of_rows(vec![between.along(towards).at_least(gap)])
 }
 
 /// The ways `shape` can keep out of a fixed convex polygon.
 #[must_use]
-pub(super) fn out_of_polygon(shape: &Outline, polygon: &Convex) -> Vec<Alternative> {
-    apart(&Outline::fixed(polygon), shape, 0.0)
+pub(super) fn out_of_polygon(shape: &LinearOutline, polygon: &Convex) -> Vec<Alternative> {
+    apart(&LinearOutline::fixed(polygon), shape, 0.0)
 }
 
 /// The ways `shape` can keep out of the quarter disc of a leaf.
 #[must_use]
-pub(super) fn out_of_swing(shape: &Outline, swing: &Swing) -> Vec<Alternative> {
+pub(super) fn out_of_swing(shape: &LinearOutline, swing: &Swing) -> Vec<Alternative> {
     let round =
         Round { corner: swing.hinge, radius: swing.radius, from: swing.along, to: swing.inward, behind: -swing.along };
     out_of_round(shape, &[round])
@@ -97,7 +97,7 @@ pub(super) fn out_of_swing(shape: &Outline, swing: &Swing) -> Vec<Alternative> {
 
 /// The ways `shape` can keep out of what is kept clear before a heater or fire.
 #[must_use]
-pub(super) fn out_of_clear_zone(shape: &Outline, zone: &ClearZone) -> Vec<Alternative> {
+pub(super) fn out_of_clear_zone(shape: &LinearOutline, zone: &ClearZone) -> Vec<Alternative> {
     if !zone.fire {
         return out_of_polygon(shape, &zone.before());
     }
@@ -147,7 +147,7 @@ struct Side {
 
 impl Side {
     /// Beyond it or in one of the halves, the coarse of which goes before: beyond the chord of the widest half.
-    fn way(self, shape: &Outline) -> Alternative {
+    fn way(self, shape: &LinearOutline) -> Alternative {
         let place = shape.furthest(-self.towards).along(self.towards);
         let beyond = Alternative::of_rows(vec![place.at_least(self.reach)]);
         if self.halves.is_empty() {
@@ -162,7 +162,7 @@ impl Side {
 }
 
 /// The ways `shape` can keep out of the convex hull of one or two quarter discs.
-fn out_of_round(shape: &Outline, rounds: &[Round]) -> Vec<Alternative> {
+fn out_of_round(shape: &LinearOutline, rounds: &[Round]) -> Vec<Alternative> {
     let reach = |m: Point| rounds.iter().map(|round| round.reach(m)).fold(f64::NEG_INFINITY, f64::max);
     let mut flats: Vec<Point> = shape.normals.iter().map(|normal| -*normal).collect();
     flats.extend(rounds.iter().flat_map(|round| [round.from, round.to]));
@@ -189,7 +189,7 @@ fn out_of_round(shape: &Outline, rounds: &[Round]) -> Vec<Alternative> {
 }
 
 /// The sectors of one quarter disc, cut where the shape's own corner changes.
-fn round_sectors(shape: &Outline, round: &Round) -> Vec<Arc> {
+fn round_sectors(shape: &LinearOutline, round: &Round) -> Vec<Arc> {
     let (first, last) = turned(round.from, round.to);
     let inside = |m: &Point| first.cross(*m) > SAME_DIRECTION && m.cross(last) > SAME_DIRECTION;
     let mut cuts: Vec<Point> = shape.normals.iter().map(|normal| -*normal).filter(inside).collect();
@@ -206,7 +206,7 @@ fn round_sectors(shape: &Outline, round: &Round) -> Vec<Arc> {
 }
 
 /// Edge normals of `first` and inward normals of `second`: every direction in which an edge can separate them.
-fn directions_between(first: &Outline, second: &Outline) -> Vec<Point> {
+fn directions_between(first: &LinearOutline, second: &LinearOutline) -> Vec<Point> {
     let both = first.normals.iter().copied().chain(second.normals.iter().map(|normal| -*normal));
     let found = distinct(both.collect());
     if found.is_empty() {

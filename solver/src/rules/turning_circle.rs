@@ -2,7 +2,7 @@
 
 use elbowroom_model::{PieceKind, Point};
 
-use super::outline::Outline;
+use super::linear_outline::LinearOutline;
 use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, RuleName, With, separation};
 
 /// A free circle to turn in.
@@ -30,11 +30,11 @@ impl LayoutRule for TurningCircle {
 }
 
 /// The centre as a point of the program, and the radius.
-fn circle(ground: &Ground<'_>) -> Option<(Outline, f64)> {
+fn circle(ground: &Ground<'_>) -> Option<(LinearOutline, f64)> {
     let diameter = ground.brief.rules.turning_circle()?;
     let (x, y) = ground.variables.circle?;
     let centre = LinearPoint::fixed(ground.variables.origin)
         .moved(Point::new(1.0, 0.0), &Linear::variable(x))
         .moved(Point::new(0.0, 1.0), &Linear::variable(y));
-    Some((Outline { corners: vec![centre], normals: Vec::new() }, diameter / 2.0))
+    Some((LinearOutline { corners: vec![centre], normals: Vec::new() }, diameter / 2.0))
 }

@@ -8,14 +8,14 @@ use crate::geometry::Convex;
 /// A convex outline: corner `i` lies between edge `i - 1` and edge `i`, counter-clockwise; `normals[i]` is the outward
 /// normal of edge `i`. A segment has two corners and two normals, a point one corner and none.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Outline {
+pub struct LinearOutline {
     /// Corners, counter-clockwise.
     pub corners: Vec<LinearPoint>,
     /// Outward unit normals of the edges; empty for a point.
     pub normals: Vec<Point>,
 }
 
-impl Outline {
+impl LinearOutline {
     /// A shape that does not move.
     #[must_use]
     pub fn fixed(shape: &Convex) -> Self {

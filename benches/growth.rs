@@ -16,7 +16,7 @@ use plotters::prelude::{
 use std::fmt::Write as _;
 use std::time::Duration;
 
-/// Pieces in the order in which they come; from the fourth on they stand if they fit.
+/// Pieces in the order in which they come; from the fifth on they stand if they fit.
 const PIECES: [&str; 12] = [
     "kind: sofa",
     "kind: coffee-table",

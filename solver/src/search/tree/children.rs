@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use super::super::branching::standing;
-use super::super::node::{Decided, Node};
+use super::super::node::{Asked, Decided, Node};
 use super::{Fate, Tree};
 use crate::program::{Engine, Row};
 use crate::rules::{Alternative, Arc, Cause, Requirement, RuleName, With};
@@ -44,18 +44,26 @@ impl<E: Engine> Tree<'_, '_, E> {
 
     /// `rest` with `alternative`; `None` where that leaves nothing to hope for.
     fn child_with(&mut self, rest: &Node<E>, alternative: &Alternative, cause: Cause) -> Option<Node<E>> {
-        let mut child = self.copy_of(rest);
+        let child = self.copy_of(rest);
         let arc = alternative.arc.iter().flat_map(Arc::rows);
         let rows = alternative.rows.iter().cloned().chain(arc).map(|row| (row, cause)).collect();
-        if let Fate::Dead = self.add(&mut child, rows, &[cause]) {
-            self.spare.push(child);
-            return None;
-        }
+        let mut child = self.alive_with(child, rows, &[cause])?;
         child.arcs.extend(alternative.arc.clone().map(|arc| (arc, cause)));
         if !alternative.finer.is_empty() {
             child.finer.push(Rc::new(Requirement { cause, alternatives: alternative.finer.clone() }));
         }
         Some(child)
+    }
+
+    /// `child` with these rows; `None` where they leave nothing to hope for.
+    fn alive_with(&mut self, mut child: Node<E>, rows: Asked, causes: &[Cause]) -> Option<Node<E>> {
+        match self.add(&mut child, rows, causes) {
+            Fate::Alive => Some(child),
+            Fate::Dead => {
+                self.spare.push(child);
+                None
+            }
+        }
     }
 
     /// A copy of `parent`, one deeper.
@@ -123,7 +131,7 @@ impl<E: Engine> Tree<'_, '_, E> {
         let sizes = [Some(variables.width), variables.return_length, Some(variables.depth)];
         let none = |variable| (Row::at_most([(variable, 1.0)], 0.0), cause);
         let rows = sizes.into_iter().flatten().flat_map(|size| [none(size.up), none(size.beyond)]).collect();
-        matches!(self.add(&mut child, rows, &[]), Fate::Alive).then_some(child)
+        self.alive_with(child, rows, &[])
     }
 
     pub(super) fn cut(&mut self, node: &Node<E>, place: usize, at: &[f64]) {
@@ -133,9 +141,7 @@ impl<E: Engine> Tree<'_, '_, E> {
             let mut child = self.child_of(node);
             let rows = half.rows().into_iter().map(|row| (row, cause)).collect();
             child.arcs[place] = (half, cause);
-            if let Fate::Alive = self.add(&mut child, rows, &[cause]) {
-                alive.push(child);
-            }
+            alive.extend(self.alive_with(child, rows, &[cause]));
         }
         self.push_all(alive);
     }

@@ -110,13 +110,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let decided = self.problem.ways.iter().map(|ways| match (&ways.states[..], ways.may_be_left_out) {
             ([], true) => Decided::Out,
             ([only], false) => Decided::Stands(*only),
-            (_, may_be_left_out) => {
-                if may_be_left_out {
-                    Decided::Open
-                } else {
-                    Decided::Somewhere
-                }
-            }
+            (_, true) => Decided::Open,
+            (_, false) => Decided::Somewhere,
         });
         let decided: Vec<Decided> = decided.collect();
         let presence = (0..decided.len()).filter(|piece| decided[*piece] != Decided::Out);

@@ -5,7 +5,8 @@ mod corners;
 mod made;
 
 use self::made::{Made, Numbers};
-use elbowroom_solver::program::{Dense, Engine, MicrolpEngine, Row, Status, once, tolerance};
+use elbowroom_solver::program::relaxation::{Relaxation, Without};
+use elbowroom_solver::program::{Dense, Engine, MicrolpEngine, Row, Status, tolerance};
 use proptest::prelude::{ProptestConfig, any, prop_assert, prop_assert_eq, proptest};
 
 /// Optimum of a made program by an engine, rows in chunks of `chunk`; none where it is infeasible.
@@ -40,12 +41,17 @@ fn programs(many: u64, most_variables: usize) -> impl Iterator<Item = Made> {
         .flat_map(move |seed| made::FAMILIES.iter().map(move |family| family(&mut Numbers::new(seed), most_variables)))
 }
 
+/// The optimum of a program that is solved from nothing, if it has one.
+fn from_nothing(made: &Made) -> Option<f64> {
+    Relaxation::of(&made.objective, &made.bounds, &made.rows).ok().map(|solved| solved.worth(&made.objective))
+}
+
 /// Independent: good_lp on microlp, from nothing (D: both solve the same stated program).
 #[test]
 fn rows_one_by_one_end_where_a_solve_from_nothing_ends() {
     let mut infeasible = 0;
     for made in programs(500, 24) {
-        let whole = once::maximise(&made.objective, &made.bounds, &made.rows).map(|(worth, _)| worth);
+        let whole = from_nothing(&made);
         infeasible += usize::from(whole.is_none());
         assert_same(stepwise::<Dense>(&made, 1), whole, &made);
         assert_same(stepwise::<Dense>(&made, made.rows.len()), whole, &made);
@@ -77,7 +83,7 @@ fn both_engines_agree_row_by_row() {
 fn what_cannot_beat_a_figure_is_given_up_and_what_can_is_not() {
     let mut beaten = 0;
     for (seed, made) in programs(200, 24).enumerate() {
-        let whole = once::maximise(&made.objective, &made.bounds, &made.rows).map(|(worth, _)| worth);
+        let whole = from_nothing(&made);
         let share = Numbers::new(seed as u64).between(0.9, 1.1);
         let to_beat = whole.unwrap_or(0.0) * share;
         let mut engine = Dense::start(&made.objective, &made.bounds);
@@ -134,7 +140,7 @@ fn rows_held_back_count_with_the_next() {
 #[test]
 fn sixty_variables_and_150_rows_end_where_a_solve_from_nothing_ends() {
     for made in programs(12, 60) {
-        let whole = once::maximise(&made.objective, &made.bounds, &made.rows).map(|(worth, _)| worth);
+        let whole = from_nothing(&made);
         assert_same(stepwise::<Dense>(&made, 3), whole, &made);
     }
 }
@@ -173,7 +179,7 @@ fn another_aim_finds_what_a_fresh_start_finds() {
         assert_eq!(engine.aim(&objective), Status::Optimal);
         assert_eq!(other.aim(&objective), Status::Optimal);
         let again = Made { objective, ..made };
-        let whole = once::maximise(&again.objective, &again.bounds, &again.rows).map(|(worth, _)| worth);
+        let whole = from_nothing(&again);
         again.assert_kept(engine.values());
         assert_same(Some(engine.objective()), whole, &again);
         assert_same(Some(other.objective()), whole, &again);
@@ -232,8 +238,8 @@ fn what_is_not_a_number_is_refused_for_good() {
     refused::<Dense>();
     refused::<MicrolpEngine>();
     assert_eq!(
-        once::maximise(&[1.0], &[(0.0, 1.0)], &[Row { terms: [(0, f64::NAN)].into_iter().collect(), most: 1.0 }]),
-        None
+        Relaxation::of(&[1.0], &[(0.0, 1.0)], &[Row { terms: [(0, f64::NAN)].into_iter().collect(), most: 1.0 }]).err(),
+        Some(Without::Answer)
     );
 }
 
@@ -273,14 +279,16 @@ fn rows_without_terms_and_bounds_without_room_are_understood() {
 }
 
 #[test]
-fn a_program_solved_once_may_have_open_bounds() {
+fn a_program_solved_from_nothing_may_have_open_bounds() {
     let free = (f64::NEG_INFINITY, f64::INFINITY);
     let rows = [Row::at_most(vec![(0, 1.0), (1, 2.0)], 4.0), Row::at_most(vec![(0, 1.0), (1, -1.0)], 1.0)];
-    let (worth, point) = once::maximise(&[1.0, 0.0], &[free, free], &rows).unwrap();
-    assert!((worth - 2.0).abs() < tolerance::FEASIBLE && (point[1] - 1.0).abs() < tolerance::FEASIBLE);
-    assert_eq!(once::maximise(&[1.0], &[free], &[]), None);
-    assert!(once::feasible(&[(0.0, 1.0)], &[Row::at_least(vec![(0, 1.0)], 1.0)]).is_some());
-    assert!(once::feasible(&[(0.0, 1.0)], &[Row::at_least(vec![(0, 1.0)], 1.1)]).is_none());
+    let solved = Relaxation::of(&[1.0, 0.0], &[free, free], &rows).unwrap();
+    assert!((solved.worth(&[1.0, 0.0]) - 2.0).abs() < tolerance::FEASIBLE);
+    assert!((solved.point()[1] - 1.0).abs() < tolerance::FEASIBLE);
+    assert_eq!(Relaxation::of(&[1.0], &[free], &[]).err(), Some(Without::Answer));
+    assert!(Relaxation::of(&[0.0], &[(0.0, 1.0)], &[Row::at_least(vec![(0, 1.0)], 1.0)]).is_ok());
+    let beyond = Relaxation::of(&[0.0], &[(0.0, 1.0)], &[Row::at_least(vec![(0, 1.0)], 1.1)]);
+    assert_eq!(beyond.err(), Some(Without::Feasible));
 }
 
 proptest! {

@@ -25,8 +25,8 @@ use crate::stock::told::{Told, ToldRoom, Went, told, written_days};
 use crate::watch::RoomsBar;
 use crate::words::stock as words;
 
-/// Relaxations for each step of each part of the program, at most.
-const NODES: usize = 400;
+/// Work for each step of each part of the program, at most, and for all tries of one piece more: some seconds each.
+const WORK: u64 = 2_000_000_000;
 /// How the names of tables of bookings end.
 const TABLES: [&str; 3] = ["csv", "tsv", "tab"];
 
@@ -100,8 +100,8 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
 fn assigned(booked: &[Booked], store: &Store) -> Told {
     let askings: Vec<Result<Asking, Vec<Fault>>> = booked.iter().map(asking).collect();
     let rooms: Vec<Asking> = askings.iter().filter_map(|asking| asking.as_ref().ok().cloned()).collect();
-    let assignment = assign(&rooms, &store.owned, NODES);
-    let one_more = more(&rooms, &store.owned, &assignment, NODES);
+    let assignment = assign(&rooms, &store.owned, WORK);
+    let one_more = more(&rooms, &store.owned, &assignment, WORK);
     let went = booked.iter().zip(&askings).map(|(booked, asking)| {
         let (from, to) = written_days(booked.booking.days);
         let room = ToldRoom {

@@ -117,8 +117,13 @@ pub(crate) fn why_short(why: &str) -> &'static str {
     }
 }
 
-/// What one more piece would bring.
-pub(crate) fn one_more(best: &OneMore, (size, unit): (&str, &str), priorities: &[u32], tried: &Tried) -> String {
+/// What one more piece would bring; at the least where the assignment is not proven.
+pub(crate) fn one_more(
+    best: &OneMore,
+    (size, unit): (&str, &str),
+    priorities: &[u32],
+    (tried, proven): (&Tried, bool),
+) -> String {
     let hand = best.hand.map_or("", |hand| match hand {
         Hand::Left => ", its return on the left as one sits",
         Hand::Right => ", its return on the right as one sits",
@@ -135,13 +140,19 @@ pub(crate) fn one_more(best: &OneMore, (size, unit): (&str, &str), priorities: &
         Some(name) => format!("One more {name}, {size} {unit}{hand},"),
         None => format!("{} of {size} {unit}{hand}", capital(&a(&best.kind.words()))),
     };
-    format!("{which} would bring most: {}. {}", brings.join(", "), how_many(tried))
+    format!(
+        "{which} would bring most{}: {}. {}",
+        if proven { "" } else { ", at least" },
+        brings.join(", "),
+        how_many(tried)
+    )
 }
 
 /// That no piece would bring anything.
-pub(crate) fn no_one_more(tried: &Tried) -> String {
+pub(crate) fn no_one_more(tried: &Tried, proven: bool) -> String {
     match tried.of {
         0 => "Nothing is short that one more piece could serve.".to_owned(),
+        _ if !proven => format!("None is certain to bring anything. {}", how_many(tried)),
         _ => format!("None would bring anything. {}", how_many(tried)),
     }
 }

@@ -1,14 +1,14 @@
 //! Linear programs: small, dense, every variable bounded, rows added one by one and solved again from where they stood.
 //!
 //! [`Dense`] is the engine the search runs on; [`MicrolpEngine`] answers the same questions through another solver and is
-//! what it is tested against; [`once`] writes down programs that are solved a single time, [`whole`] those of yes and no. Lengths are millimetres; the
+//! what it is tested against; [`relaxation`] writes down large ones, [`whole`] those of yes and no. Lengths are millimetres; the
 //! [`tolerance`] table says how near is near enough and why.
 //!
 //! The only folder that names `microlp` and `good_lp`. Nothing of rooms or pieces is known here.
 
 mod dense;
 mod microlp_engine;
-pub mod once;
+pub mod relaxation;
 mod row;
 pub mod tolerance;
 pub mod whole;

@@ -7,11 +7,11 @@ use super::statement::{Statement, Use};
 use super::{Asking, Assignment, By, Fulfilled, Furnished, Owned, Proven, Served};
 use crate::program::whole::{Step, Whole};
 
-/// The best assignment, `nodes` relaxations being the most for each part of each step.
+/// The best assignment that `work` for each part of each step finds, in the unit of [`Whole::solve`].
 #[must_use]
-pub fn assign(rooms: &[Asking], stock: &[Owned], nodes: usize) -> Assignment {
+pub fn assign(rooms: &[Asking], stock: &[Owned], work: u64) -> Assignment {
     let stated = Statement::of(rooms, stock);
-    let solved = solve(rooms, &stated, nodes);
+    let solved = solve(rooms, &stated, &vec![false; stated.variables()], work);
     let rooms_found = rooms.iter().enumerate().map(|(room, asking)| {
         furnished(
             asking,
@@ -28,10 +28,11 @@ pub(super) struct Solved {
     pub(super) must: Vec<Served>,
     pub(super) points: Proven,
     pub(super) nodes: usize,
+    pub(super) work: u64,
 }
 
-/// Solves the steps one after the other, each keeping what those before it reached.
-pub(super) fn solve(rooms: &[Asking], stated: &Statement, nodes: usize) -> Solved {
+/// Solves the steps one after the other, each keeping what those before it reached, from `start`.
+pub(super) fn solve(rooms: &[Asking], stated: &Statement, start: &[bool], work: u64) -> Solved {
     let mut priorities: Vec<u32> = rooms.iter().map(|asking| asking.priority).collect();
     priorities.sort_unstable();
     priorities.dedup();
@@ -43,7 +44,7 @@ pub(super) fn solve(rooms: &[Asking], stated: &Statement, nodes: usize) -> Solve
     objectives.push(points(rooms, stated, &priorities));
     let first = (stated.uses.len()..stated.variables()).collect();
     let program = Whole { variables: stated.variables(), objectives, rows: stated.rows.clone(), first };
-    let chosen = program.solve(&vec![false; stated.variables()], nodes);
+    let chosen = program.solve(start, work);
     let must = priorities.iter().zip(&chosen.steps).map(|(priority, step)| {
         let of = rooms.iter().filter(|asking| asking.priority == *priority);
         let of = of.map(|asking| asking.asked().iter().filter(|asked| asked.must).count()).sum();
@@ -60,7 +61,7 @@ pub(super) fn solve(rooms: &[Asking], stated: &Statement, nodes: usize) -> Solve
         .sum();
     let Step { worth, bound } = chosen.steps.last().copied().unwrap_or_default();
     let points = Proven { found: worth + certain, at_most: bound + certain };
-    Solved { must: must.collect(), points, nodes: chosen.nodes, point: chosen.point }
+    Solved { must: must.collect(), points, nodes: chosen.nodes, work: chosen.work, point: chosen.point }
 }
 
 /// Points of everything: those of a room of the last priority once, of the one before it twice, and so on; and the score

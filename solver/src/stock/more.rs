@@ -7,15 +7,13 @@ use serde::Serialize;
 use super::assign::{Solved, solve};
 use super::fit::has_place;
 use super::statement::Statement;
-use super::{Asking, Assignment, By, Owned};
+use super::{Asking, Assignment, By, Owned, Proven};
 use crate::outcome::OptionFound;
 
 /// Most pieces that are tried: each one is an assignment of its own.
 const MOST_TRIED: usize = 100;
-/// So many are tried in any case; more as long as all of them together took no more than [`MOST_WORK`].
-const AT_LEAST: usize = 12;
-/// Relaxations, each counted as often as it has variables: some seconds.
-const MOST_WORK: usize = 500_000;
+/// Each try may cost this part of what all of them may: a try that is hard leaves something for the others.
+const SHARE: u64 = 16;
 /// Sizes are tried in steps of this, mm, rounded down: what one can shop by.
 const STEP: f64 = 10.0;
 
@@ -35,9 +33,9 @@ pub struct OneMore {
     pub depth: f64,
     /// The hand, where only one of them helps.
     pub hand: Option<Hand>,
-    /// Must-haves more, those of the first priority first.
+    /// Must-haves more than there can be without it, those of the first priority first.
     pub must: Vec<i64>,
-    /// Points more.
+    /// Points more than there can be without it.
     pub points: i64,
 }
 
@@ -62,13 +60,14 @@ struct Try {
 }
 
 /// The piece that would bring most beside `found`, among those that are as large as fits where something is short, and
-/// those that would make up a pair.
+/// those that would make up a pair. Tries end when they cost `work` together, in the unit of
+/// [`Whole::solve`](crate::program::whole::Whole::solve).
 #[must_use]
-pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, nodes: usize) -> Tried {
+pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, work: u64) -> Tried {
     let tries = tries(rooms, stock, found);
     let (mut best, mut tried, mut spent): (Option<OneMore>, _, _) = (None, 0, 0);
     for one in &tries {
-        if tried >= MOST_TRIED || (tried >= AT_LEAST && spent >= MOST_WORK) {
+        if tried >= MOST_TRIED || spent >= work {
             break;
         }
         let mut with = stock.to_vec();
@@ -77,8 +76,8 @@ pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, nodes: usize)
             None => with.push(Owned { piece: one.piece.clone(), away: Vec::new() }),
         }
         let stated = Statement::of(rooms, &with);
-        let solved = solve(rooms, &stated, nodes);
-        (tried, spent) = (tried + 1, spent + solved.nodes * stated.variables());
+        let solved = solve(rooms, &stated, &stated.as_found(found), work / SHARE);
+        (tried, spent) = (tried + 1, spent + solved.work);
         let brings = gained(one, &solved, found);
         let key = |one: &OneMore| (one.must.clone(), one.points);
         if brings.points > 0 || brings.must.iter().any(|more| *more > 0) {
@@ -158,8 +157,15 @@ fn same(one: &ListedPiece, other: &ListedPiece) -> bool {
         && one.hands == other.hands
 }
 
+/// What is gained over what there can be without the piece. Where `found` is not proven, what it lacks may only not have
+/// been found, and counts for nothing.
 fn gained(Try { piece, like, .. }: &Try, solved: &Solved, found: &Assignment) -> OneMore {
-    let must = solved.must.iter().zip(&found.must).map(|(now, was)| now.count.found - was.count.found);
+    let proven = found.is_proven();
+    let certain = |now: Proven, was: Proven| {
+        let more = now.found - was.at_most;
+        if proven { more } else { more.max(0) }
+    };
+    let must = solved.must.iter().zip(&found.must).map(|(now, was)| certain(now.count, was.count));
     OneMore {
         kind: piece.kind,
         width: piece.width,
@@ -168,6 +174,6 @@ fn gained(Try { piece, like, .. }: &Try, solved: &Solved, found: &Assignment) ->
         depth: piece.depth,
         hand: piece.hands.first().copied().filter(|_| piece.hands.len() == 1),
         must: must.collect(),
-        points: solved.points.found - found.points.found,
+        points: certain(solved.points, found.points),
     }
 }

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use super::fit::{Pattern, patterns, points};
-use super::{Asking, Owned};
+use super::{Asking, Assignment, By, Owned};
 use crate::program::Row;
 
 /// A row of the stock in a place that is asked for.
@@ -54,6 +54,28 @@ impl Statement {
     /// How many variables there are.
     pub(super) fn variables(&self) -> usize {
         self.uses.len() + self.choices.len()
+    }
+
+    /// The point of an assignment, each room in the best pattern for what it got.
+    pub(super) fn as_found(&self, found: &Assignment) -> Vec<bool> {
+        let row_of = |room: usize, asked: usize| match found.rooms.get(room)?.asked.get(asked)?.by {
+            By::Stock { row } => Some(row),
+            _ => None,
+        };
+        let mut point: Vec<bool> = self.uses.iter().map(|one| row_of(one.room, one.asked) == Some(one.row)).collect();
+        point.resize(self.variables(), false);
+        for (room, patterns) in self.patterns.iter().enumerate() {
+            let holds = |pattern: &Pattern| {
+                let mut rows = pattern.rows.iter().enumerate();
+                rows.all(|(asked, rows)| row_of(room, asked).is_none_or(|row| rows.binary_search(&row).is_ok()))
+            };
+            let holding = patterns.iter().enumerate().filter(|(_, pattern)| holds(pattern));
+            let best = holding.max_by_key(|(_, pattern)| pattern.score).map(|(place, _)| place);
+            if let Some(choice) = best.and_then(|best| self.choice(room, best)) {
+                point[choice] = true;
+            }
+        }
+        point
     }
 
     /// The variable of a room's pattern.

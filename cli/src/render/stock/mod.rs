@@ -76,11 +76,11 @@ fn short(page: &mut Page, told: &Told) {
 }
 
 fn one_more(told: &Told, unit: Unit) -> String {
-    let Some(best) = &told.one_more.best else { return words::no_one_more(&told.one_more) };
+    let Some(best) = &told.one_more.best else { return words::no_one_more(&told.one_more, told.proven) };
     let sides = [Some(best.width), best.return_length, Some(best.depth)].into_iter().flatten();
     let size: Vec<String> = sides.map(|side| shopped(unit, side, Rounding::Down)).collect();
     let priorities: Vec<u32> = told.must.iter().map(|served| served.priority).collect();
-    words::one_more(best, (&size.join(" x "), sign(shop_unit(unit))), &priorities, &told.one_more)
+    words::one_more(best, (&size.join(" x "), sign(shop_unit(unit))), &priorities, (&told.one_more, told.proven))
 }
 
 /// The pick list as rows; lengths in millimetres.

@@ -95,7 +95,7 @@ impl Destination {
 /// Writes a file that is there whole or not at all.
 fn whole(path: &Path, bytes: &[u8], force: bool) -> Result<(), Failure> {
     let mut file = beside(path).map_err(|why| uncreatable(path, why))?;
-    file.write_all(bytes).map_err(|why| Failure::NotWritten { name: name(path), why })?;
+    file.as_file_mut().write_all(bytes).map_err(|why| Failure::NotWritten { name: name(path), why })?;
     let moved = if force { file.persist(path) } else { file.persist_noclobber(path) };
     match moved {
         Ok(_) => Ok(()),
@@ -112,7 +112,16 @@ pub(crate) fn beside(path: &Path) -> io::Result<NamedTempFile> {
     if let Some(permissions) = fs::metadata(path).ok().map(|there| there.permissions()).or_else(of_new_files) {
         builder.permissions(permissions);
     }
-    builder.tempfile_in(folder(path))
+    builder.tempfile_in(folder(path)).map_err(of_the_system)
+}
+
+/// What the system said, without the name of a file that the user has not named: `tempfile` puts it behind.
+fn of_the_system(why: io::Error) -> io::Error {
+    let said = why.to_string();
+    match said.split_once(" at path ") {
+        Some((said, _)) => io::Error::new(why.kind(), said),
+        None => why,
+    }
 }
 
 /// What a new file may be read by, before the user's own mask.
@@ -151,4 +160,17 @@ fn uncreatable(path: &Path, why: io::Error) -> Failure {
 
 fn name(path: &Path) -> String {
     path.display().to_string()
+}
+
+#[cfg(test)]
+mod tests {
+    use std::path::Path;
+
+    use super::{UNDER_WAY, beside};
+
+    #[test]
+    fn what_the_system_says_names_no_file_that_the_user_has_not_named() {
+        let why = beside(Path::new("/no/such/folder/sheet.pdf")).unwrap_err().to_string();
+        assert!(why.starts_with("No such file or directory") && !why.contains(UNDER_WAY), "{why}");
+    }
 }

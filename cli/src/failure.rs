@@ -7,7 +7,7 @@ use elbowroom_model::Fault;
 use crate::exit::Exit;
 use crate::outlet::Outlet;
 use crate::render::{faults, list_faults, safe};
-use crate::source::{Source, Unreadable};
+use crate::source::{Source, Unreadable, is_scenario};
 use crate::words;
 
 /// Why a run did not do what was asked.
@@ -163,6 +163,9 @@ impl Failure {
     fn remedy(&self) -> Option<Cow<'static, str>> {
         let plain = |remedy: &'static str| Some(Cow::Borrowed(remedy));
         match self {
+            Self::Unreadable { why: Unreadable::Missing, name } if is_scenario(name) => {
+                plain("Check the name and the folder; `elbowroom new` writes a file to start from.")
+            }
             Self::Unreadable { why, .. } => plain(why.remedy()),
             Self::StandardInputTwice => plain("Name a file for one of the two."),
             Self::NothingToCarry => plain("Give the file `pieces`, or name a list: `--pieces LIST`."),

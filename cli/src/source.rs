@@ -47,7 +47,7 @@ impl Unreadable {
     /// What to do about it.
     pub(crate) const fn remedy(&self) -> &'static str {
         match self {
-            Self::Missing => "Check the name and the folder; `elbowroom new` writes a file to start from.",
+            Self::Missing => "Check the name and the folder.",
             Self::Directory => "Name a file in it.",
             Self::NoFile => "Put the scenario into a file.",
             Self::TooLarge => "Name the scenario file itself: one room, a few dozen lines.",
@@ -55,6 +55,12 @@ impl Unreadable {
             Self::System(_) => "See that the file can be read.",
         }
     }
+}
+
+/// The name is one that a scenario has.
+pub(crate) fn is_scenario(name: &str) -> bool {
+    let ending = Path::new(name).extension();
+    ending.is_some_and(|ending| ending.eq_ignore_ascii_case("yaml") || ending.eq_ignore_ascii_case("yml"))
 }
 
 /// Reads the file at `path`.

@@ -1,9 +1,10 @@
 //! A file that grows beside its place and is moved there when it is whole.
 
+use std::fs::File;
 use std::io::{self, BufWriter, Write};
 use std::path::{Path, PathBuf};
 
-use tempfile::NamedTempFile;
+use tempfile::TempPath;
 
 use crate::destination;
 use crate::failure::Failure;
@@ -11,14 +12,19 @@ use crate::failure::Failure;
 /// A file under way; nothing is left of it unless it is put in its place.
 pub(crate) struct Whole {
     path: PathBuf,
-    file: BufWriter<NamedTempFile>,
+    file: BufWriter<File>,
+    /// Where it is until it is whole.
+    under_way: TempPath,
 }
 
 impl Whole {
     /// Starts the file that is to stand at `path`, over one that stands there.
     pub(crate) fn start(path: PathBuf) -> Result<Self, Failure> {
         match destination::beside(&path) {
-            Ok(file) => Ok(Self { path, file: BufWriter::with_capacity(1 << 16, file) }),
+            Ok(file) => {
+                let (file, under_way) = file.into_parts();
+                Ok(Self { path, file: BufWriter::with_capacity(1 << 16, file), under_way })
+            }
             Err(why) => Err(Failure::Uncreatable { name: path.display().to_string(), why }),
         }
     }
@@ -39,13 +45,13 @@ impl Whole {
     }
 
     fn moved(self, at_once: bool) -> Result<(), Failure> {
-        let Self { path, file } = self;
+        let Self { path, file, under_way } = self;
         let put = || -> io::Result<()> {
             let file = file.into_inner().map_err(io::IntoInnerError::into_error)?;
             if at_once {
-                file.as_file().sync_all()?;
+                file.sync_all()?;
             }
-            file.persist(&path)?;
+            under_way.persist(&path)?;
             Ok(())
         };
         put().map_err(|why| not_written(&path, why))

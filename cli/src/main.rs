@@ -3,6 +3,11 @@
 use std::process::ExitCode;
 
 use elbowroom::Outlet;
+use mimalloc::MiMalloc;
+
+/// A search asks for small pieces of memory by the hundred thousand: with this one the whole of `rank` takes a tenth less.
+#[global_allocator]
+static ALLOCATOR: MiMalloc = MiMalloc;
 
 fn main() -> ExitCode {
     // Not locked: a progress bar writes to standard error from other threads.

@@ -28,23 +28,21 @@ pub(crate) struct Ground<'a> {
     pub(crate) limits: &'a Limits,
 }
 
-/// The option at `place` of the order, and the programs that its figures took.
+/// The option that is `which` of the candidates, with its pieces.
 pub(crate) fn option_found(
     ground: &Ground<'_>,
-    place: usize,
     (candidates, order): (&[Candidate<'_>], &[usize]),
     rating: &Rating,
     which: usize,
-) -> (OptionFound, usize) {
+    pieces: Vec<PieceFound>,
+) -> OptionFound {
     let candidate = &candidates[which];
     let brief = ground.room.brief;
-    let is_shown = place < ground.limits.shown;
-    let (pieces, programs) = pieces(ground, candidate, is_shown);
     let key_of = |other: usize| candidates[other].arrangement.key.clone();
     let found = &candidate.found;
     let proven = found.bound - found.objective <= PROVEN_WITHIN * found.objective.abs();
-    let option = OptionFound {
-        rank: order.iter().position(|other| *other == which).unwrap_or(place) + 1,
+    rounded(OptionFound {
+        rank: order.iter().position(|other| *other == which).map_or(order.len(), |place| place + 1),
         key: candidate.arrangement.key.clone(),
         title: candidate.arrangement.title.clone(),
         choices: choices(brief, candidate),
@@ -68,8 +66,7 @@ pub(crate) fn option_found(
         objective: found.objective,
         bound: found.bound,
         proven,
-    };
-    (rounded(option), programs)
+    })
 }
 
 fn choices(brief: &Brief, candidate: &Candidate<'_>) -> ChoicesFound {
@@ -108,7 +105,8 @@ fn criteria(brief: &Brief, candidate: &Candidate<'_>) -> Vec<CriterionFound> {
     told.collect()
 }
 
-fn pieces(ground: &Ground<'_>, candidate: &Candidate<'_>, is_shown: bool) -> (Vec<PieceFound>, usize) {
+/// The pieces of an option, with what holds each size where it `is_shown`; and the programs that these figures took.
+pub(crate) fn pieces(ground: &Ground<'_>, candidate: &Candidate<'_>, is_shown: bool) -> (Vec<PieceFound>, usize) {
     let held = if is_shown { sizes::held_by(ground.room, &candidate.found) } else { Vec::new() };
     let mut programs = 0;
     let mut found = Vec::new();

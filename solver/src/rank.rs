@@ -1,14 +1,14 @@
 //! From a brief to an outcome: enumerate, search, check again, judge, order, and say what holds each size.
 
-use elbowroom_model::{Brief, Rule};
+use elbowroom_model::{Brief, Criterion, Rule};
 use rayon::prelude::*;
 
 use crate::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, enumerate, notice_of_only};
 use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
-use crate::outcome::{FORMAT, MisclosureFound, Outcome, Refused, Remedy, RoomFound, RulesInForce, Work};
+use crate::outcome::{FORMAT, MisclosureFound, Outcome, PieceFound, Refused, Remedy, RoomFound, RulesInForce, Work};
 use crate::outcome_figures::thousandth;
-use crate::ranking::{self, Rating};
+use crate::ranking;
 use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
 use crate::site::Site;
@@ -33,6 +33,9 @@ pub(crate) struct Candidate<'a> {
     pub(crate) judgements: Vec<Judgement>,
 }
 
+/// The room as the search sees it, as walkers see it, and as it is seen when every rule is checked again.
+type Grounds<'g, 'a> = (&'g RoomGround<'a>, &'g Floor, &'g verify::Ground<'a>);
+
 /// A candidate, or why there is none; the programs that took, and what else was done.
 type Tried<'a> = (Result<Candidate<'a>, Refused>, usize, Tally);
 
@@ -55,7 +58,8 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     let enumeration = enumerate(brief, &site);
     watch.ended(Part::Ground);
     let limits = &shared(brief, &enumeration, limits);
-    let tried = try_all(&room, &floor, &enumeration, limits, watch);
+    let checked = verify::Ground::of(brief);
+    let tried = try_all((&room, &floor, &checked), &enumeration, limits, watch);
     let mut programs: usize = tried.iter().map(|(_, programs, _)| programs).sum();
     let tally = tried.iter().fold(Tally::default(), |sum, (_, _, tally)| sum.plus(tally));
     let (mut candidates, mut refused) = (Vec::new(), Vec::new());
@@ -68,16 +72,19 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| told_size(other).total_cmp(&told_size(one)));
     refused.extend(enumeration.dropped.iter().map(|dropped| dropped.refused.clone()));
-    let (order, ratings) = part(watch, Part::Order, || ranked(brief, &candidates, limits));
+    let scores: Vec<Vec<_>> = candidates.iter().map(scores).collect();
+    let order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
     let ground = option_found::Ground { room: &room, floor: &floor, limits };
-    let each = order.par_iter().enumerate().map(|(place, &which)| {
-        part(watch, Part::Sizes, || {
-            option_found::option_found(&ground, place, (&candidates, &order), &ratings[which], which)
-        })
-    });
-    let made: Vec<_> = each.collect();
-    programs += made.iter().map(|(_, programs)| programs).sum::<usize>();
-    let options: Vec<_> = made.into_iter().map(|(option, _)| option).collect();
+    // How firm the order is and how large the pieces can be have nothing to do with one another.
+    let (ratings, pieces) = rayon::join(
+        || part(watch, Part::Order, || ranking::ratings(&scores, &brief.wishes, limits.by)),
+        || pieces_of_all(&ground, &candidates, &order, watch),
+    );
+    let mut options = Vec::with_capacity(order.len());
+    for (&which, (pieces, more)) in order.iter().zip(pieces) {
+        programs += more;
+        options.push(option_found::option_found(&ground, (&candidates, &order), &ratings[which], which, pieces));
+    }
     let remedies =
         if options.is_empty() { part(watch, Part::Remedies, || refusal::remedies(brief)) } else { Vec::new() };
     Outcome {
@@ -136,8 +143,7 @@ fn shared(brief: &Brief, enumeration: &Enumeration, limits: &Limits) -> Limits {
 }
 
 fn try_all<'a>(
-    room: &RoomGround<'a>,
-    floor: &Floor,
+    room: Grounds<'_, 'a>,
     enumeration: &'a Enumeration,
     limits: &Limits,
     watch: &dyn Watch,
@@ -145,19 +151,19 @@ fn try_all<'a>(
     let all = enumeration.arrangements.len();
     let done = std::sync::atomic::AtomicUsize::new(0);
     let attempt = |arrangement: &'a Arrangement| {
-        let tried = try_one(room, floor, arrangement, limits, watch);
+        let tried = try_one(room, arrangement, limits, watch);
         watch.solved(done.fetch_add(1, std::sync::atomic::Ordering::Relaxed) + 1, all);
         tried
     };
     if all < WORTH_THREADS {
         return enumeration.arrangements.iter().map(attempt).collect();
     }
-    enumeration.arrangements.par_iter().map(attempt).collect()
+    // One by one: they differ tenfold in what they cost.
+    enumeration.arrangements.par_iter().with_max_len(1).map(attempt).collect()
 }
 
 fn try_one<'a>(
-    room: &RoomGround<'a>,
-    floor: &Floor,
+    (room, floor, checked): Grounds<'_, 'a>,
     arrangement: &'a Arrangement,
     limits: &Limits,
     watch: &dyn Watch,
@@ -170,9 +176,9 @@ fn try_one<'a>(
         let (refused, more) = part(watch, Part::Refusal, refused);
         return (Err(refused), programs + more, tally);
     };
-    let found = part(watch, Part::Check, || let_out(room.brief, found, arrangement));
+    let found = part(watch, Part::Check, || let_out(checked, found, arrangement));
     let routes = part(watch, Part::Routes, || floor.routes(room.brief, &found.layout));
-    let verified = || verify::verify(room.brief, &found.layout, arrangement, &routes);
+    let verified = || verify::verify(checked, &found.layout, arrangement, &routes);
     if let Some(breach) = part(watch, Part::Check, verified).first() {
         return (Err(refusal::not_verified(arrangement, breach)), programs, tally);
     }
@@ -190,9 +196,9 @@ fn try_one<'a>(
 }
 
 /// What was found with every size let out that can still grow with all else as it is.
-fn let_out(brief: &Brief, found: Found, arrangement: &Arrangement) -> Found {
-    let layout = verify::let_out(brief, &found.layout, arrangement);
-    let gained = layout.size_value(brief) - found.layout.size_value(brief);
+fn let_out(room: &verify::Ground<'_>, found: Found, arrangement: &Arrangement) -> Found {
+    let layout = verify::let_out(room, &found.layout, arrangement);
+    let gained = layout.size_value(room.brief) - found.layout.size_value(room.brief);
     let objective = found.objective + gained;
     Found { layout, objective, bound: found.bound.max(objective), ..found }
 }
@@ -202,13 +208,22 @@ fn told_size(candidate: &Candidate<'_>) -> f64 {
     (candidate.found.objective * 10.0).round()
 }
 
-/// Best first, and how each stands; equal scores keep the order handed in.
-fn ranked(brief: &Brief, candidates: &[Candidate<'_>], limits: &Limits) -> (Vec<usize>, Vec<Rating>) {
-    let scores = |candidate: &Candidate<'_>| {
-        candidate.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
+/// The score of each criterion.
+fn scores(candidate: &Candidate<'_>) -> Vec<(Criterion, f64)> {
+    candidate.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
+}
+
+/// The pieces of every option, best first, and the programs that their figures took.
+fn pieces_of_all(
+    ground: &option_found::Ground<'_>,
+    candidates: &[Candidate<'_>],
+    order: &[usize],
+    watch: &dyn Watch,
+) -> Vec<(Vec<PieceFound>, usize)> {
+    let of_one = |(place, &which): (usize, &usize)| {
+        part(watch, Part::Sizes, || option_found::pieces(ground, &candidates[which], place < ground.limits.shown))
     };
-    let all: Vec<Vec<_>> = candidates.iter().map(scores).collect();
-    (ranking::order(&all, &brief.wishes, limits.by), ranking::ratings(&all, &brief.wishes, limits.by))
+    order.par_iter().with_max_len(1).enumerate().map(of_one).collect()
 }
 
 fn room_found(brief: &Brief) -> RoomFound {

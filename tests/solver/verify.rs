@@ -9,7 +9,7 @@ use elbowroom_model::{
 };
 use elbowroom_solver::arrangement::{Arrangement, Choices, Relation, Role, Stand, Standing};
 use elbowroom_solver::routes::Route;
-use elbowroom_solver::verify::verify;
+use elbowroom_solver::verify::{Ground, verify};
 use elbowroom_solver::{Layout, Placed, Size};
 use serde_json::{Value, json};
 
@@ -45,7 +45,7 @@ fn corner(placed: Placed, hand: Hand, length: f64) -> Placed {
 
 fn broken(brief: &Brief, pieces: Vec<Placed>) -> Vec<&'static str> {
     let layout = Layout { placed: pieces, ..Layout::default() };
-    verify(brief, &layout, &arrangement(), &[]).into_iter().map(|breach| breach.rule).collect()
+    verify(&Ground::of(brief), &layout, &arrangement(), &[]).into_iter().map(|breach| breach.rule).collect()
 }
 
 /// What the second checker says of one part of the rules.
@@ -304,8 +304,8 @@ fn the_table_that_the_arrangement_gives_a_seat_serves_that_seat() {
         let standing = Standing { piece: 1, role: Role::Table, hand: None, stands: vec![stand] };
         Arrangement { standings: vec![standing], ..arrangement() }
     };
-    assert_eq!(verify(&brief, &layout, &serving(0), &[]), []);
-    let breaches = verify(&brief, &layout, &serving(2), &[]);
+    assert_eq!(verify(&Ground::of(&brief), &layout, &serving(0), &[]), []);
+    let breaches = verify(&Ground::of(&brief), &layout, &serving(2), &[]);
     assert_eq!(breaches.iter().map(|breach| breach.rule).collect::<Vec<_>>(), ["seat_to_table"]);
 }
 

@@ -4,6 +4,7 @@ use elbowroom_model::{
     Brief, Door, ItemKind, LeadsTo, Opening, PieceKind, Point, Radiator, Rule, Stance, Swings, View, Window,
 };
 
+use super::ground::Ground;
 use super::scene::Scene;
 use super::ways::{around, ways};
 use crate::arrangement::{Arrangement, Choices};
@@ -112,7 +113,8 @@ fn arrangement() -> Arrangement {
 /// In the room, and in nobody's way.
 fn stands(brief: &Brief, layout: &Layout) -> bool {
     let arrangement = arrangement();
-    let scene = Scene::of(brief, layout, &arrangement);
+    let ground = Ground::of(brief);
+    let scene = Scene::of(&ground, layout, &arrangement);
     let fixed = |breach: &super::Breach| breach.rule == "fixed";
     super::inside::breaches(&scene).is_empty()
         && super::overlap::breaches(&scene).is_empty()
@@ -130,7 +132,8 @@ fn chains_and_travelling_discs_agree_on_every_width() {
         let (brief, layout) = furnished(&mut draw, brief);
         let site = Site::of(&brief);
         let floor = Floor::of(&brief, &site);
-        let scene = Scene::of(&brief, &layout, &arrangement);
+        let ground = Ground::of(&brief);
+        let scene = Scene::of(&ground, &layout, &arrangement);
         let ways = ways(&scene);
         let demands = demands(&brief, &layout);
         let ends = |demand: &Demand| (End::Item(demand.from), demand.to);

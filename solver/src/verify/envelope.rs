@@ -1,8 +1,9 @@
 //! The safe envelope: pieces no larger than laid out keep every least gap and every route.
 
-use elbowroom_model::{Brief, Dimension, Piece, PieceKind};
+use elbowroom_model::{Dimension, Piece, PieceKind};
 
 use super::breach::Breach;
+use super::ground::Ground;
 use super::resized::resized;
 use super::scene::Scene;
 use super::{standing, ways};
@@ -15,8 +16,8 @@ const SETS: usize = 8;
 /// Rules that break when pieces shrink toward their back edge and centre line (a corner sofa toward its corner, a table
 /// toward its seat's side): all at their least, then sets drawn from `seed`. Empty where the promise holds.
 #[must_use]
-pub fn envelope(brief: &Brief, layout: &Layout, arrangement: &Arrangement, seed: u64) -> Vec<Breach> {
-    let whole = Scene::of(brief, layout, arrangement);
+pub fn envelope(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement, seed: u64) -> Vec<Breach> {
+    let whole = Scene::of(ground, layout, arrangement);
     let mut draw = Draw(seed);
     let mut breaches = Vec::new();
     for set in 0..SETS {
@@ -31,7 +32,7 @@ pub fn envelope(brief: &Brief, layout: &Layout, arrangement: &Arrangement, seed:
             }
             _ => least + (size - least) * draw.share(),
         });
-        let scene = Scene::of(brief, &shrunk, arrangement);
+        let scene = Scene::of(ground, &shrunk, arrangement);
         breaches.extend(standing(&scene));
         // The mouths stay where the layout has them.
         breaches.extend(ways::too_narrow(&scene, layout));

@@ -3,13 +3,15 @@
 use elbowroom_model::{Brief, Door, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
 
 use super::SLACK;
+use super::ways::EmptyWidths;
 use crate::geometry::{Convex, Outline, apart};
 
 /// The widest opening that has a landing, mm (scenario format, Zones).
 const WIDEST_WITH_LANDING: f64 = 1200.0;
 
-/// The room as the rules count it.
-pub(super) struct Ground {
+/// The room as the rules count it, made once for all layouts in it.
+pub struct Ground<'a> {
+    pub(crate) brief: &'a Brief,
     /// Within the walls as moved in.
     pub(super) outline: Outline,
     /// Both ends of each wall as moved in.
@@ -18,6 +20,9 @@ pub(super) struct Ground {
     pub(super) bodies: Vec<(String, Convex)>,
     /// What pieces keep out of, bodies included.
     pub(super) zones: Vec<Zone>,
+    /// What stops a disc in the room with nothing in it.
+    pub(super) bare: Vec<Convex>,
+    pub(super) empty_widths: EmptyWidths,
 }
 
 /// A place that pieces keep out of.
@@ -52,12 +57,22 @@ pub(super) enum Shape {
     },
 }
 
-impl Ground {
-    pub(super) fn of(brief: &Brief) -> Self {
+impl<'a> Ground<'a> {
+    /// The room of a sound brief.
+    #[must_use]
+    pub fn of(brief: &'a Brief) -> Self {
         let by = brief.room.measured_within;
         let corners = moved_in(&brief.room.walls, by);
-        let walls = corners.iter().copied().zip(corners.iter().copied().cycle().skip(1)).collect();
-        let mut ground = Self { outline: Outline::within(&corners), walls, bodies: Vec::new(), zones: Vec::new() };
+        let walls: Vec<_> = corners.iter().copied().zip(corners.iter().copied().cycle().skip(1)).collect();
+        let mut ground = Self {
+            brief,
+            outline: Outline::within(&corners),
+            bare: walls.iter().map(|&(start, end)| Convex::counter_clockwise([start, end])).collect(),
+            walls,
+            bodies: Vec::new(),
+            zones: Vec::new(),
+            empty_widths: EmptyWidths::default(),
+        };
         for item in &brief.room.items {
             if let Some(wall) = brief.room.wall(item.wall) {
                 ground.add(brief, item, Face::of(wall, item, by));
@@ -66,6 +81,7 @@ impl Ground {
         for fixed in &brief.room.fixed {
             ground.add_body(&fixed.name, grown(&fixed.corners, by), true);
         }
+        ground.bare.extend(ground.bodies.iter().map(|(_, body)| body.clone()));
         ground
     }
 

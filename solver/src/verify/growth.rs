@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, Dimension, Piece};
 
 use super::breach::Breach;
+use super::ground::Ground;
 use super::resized::grown;
 use super::scene::{InPlace, Scene};
 use super::{sizes, standing, table, turning, ways};
@@ -15,12 +16,12 @@ const BY: f64 = 20.0;
 /// Sizes that can grow by 20 mm with all else as it is (for a seat's depth its table moves along) and break no rule.
 /// Sizes in steps and sizes that are tied to another are left out. Empty where every size is the largest.
 #[must_use]
-pub fn growth(brief: &Brief, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
-    let scene = Scene::of(brief, layout, arrangement);
+pub fn growth(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
+    let scene = Scene::of(ground, layout, arrangement);
     let told = |growth: Growth<'_, '_>| {
         Breach::new("growth", &[growth.piece.name(), growth.dimension.key()], BY, "can be larger in its")
     };
-    growths(brief, layout, arrangement, &scene).map(told).collect()
+    growths(layout, arrangement, &scene).map(told).collect()
 }
 
 /// A size that can grow by [`BY`].
@@ -35,17 +36,16 @@ struct Growth<'s, 'a> {
 
 /// Every size that can grow, piece by piece.
 fn growths<'s, 'a>(
-    brief: &'s Brief,
     layout: &'s Layout,
     arrangement: &'s Arrangement,
     scene: &'s Scene<'a>,
 ) -> impl Iterator<Item = Growth<'s, 'a>> {
-    let free = scene.pieces.iter().filter(move |piece| is_free(brief, piece));
+    let free = scene.pieces.iter().filter(move |piece| is_free(scene.brief, piece));
     let sizes = free.flat_map(|piece| piece.piece.dimensions().into_iter().map(move |dimension| (piece, dimension)));
     sizes.filter_map(move |(piece, dimension)| {
         let room = room_to_grow(piece, dimension)?;
         let ways = larger(scene, layout, piece, dimension, BY);
-        let way = ways.iter().position(|layout| fits(brief, layout, arrangement))?;
+        let way = ways.iter().position(|layout| fits(scene.ground, layout, arrangement))?;
         Some(Growth { piece, dimension, room, way })
     })
 }
@@ -54,10 +54,10 @@ fn growths<'s, 'a>(
 /// it was cut short, or where it holds what no rule of the result asks for (a second seat beside the middle of the main
 /// one).
 #[must_use]
-pub fn let_out(brief: &Brief, layout: &Layout, arrangement: &Arrangement) -> Layout {
+pub fn let_out(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Layout {
     let mut found = layout.clone();
     for _ in 0..MOST_LET_OUT {
-        match first_larger(brief, &found, arrangement) {
+        match first_larger(ground, &found, arrangement) {
             Some(larger) => found = larger,
             None => break,
         }
@@ -72,12 +72,12 @@ const MOST_LET_OUT: usize = 24;
 const TO_SPARE: f64 = 1.0;
 
 /// The layout with the first size let out that can be, as far as halving finds.
-fn first_larger(brief: &Brief, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {
-    let scene = Scene::of(brief, layout, arrangement);
-    let Growth { piece, dimension, room, way } = growths(brief, layout, arrangement, &scene).next()?;
+fn first_larger(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {
+    let scene = Scene::of(ground, layout, arrangement);
+    let Growth { piece, dimension, room, way } = growths(layout, arrangement, &scene).next()?;
     let larger_by = |by: f64| larger(&scene, layout, piece, dimension, by).into_iter().nth(way);
     let mut by = room;
-    while by > BY && !larger_by(by).is_some_and(|layout| fits(brief, &layout, arrangement)) {
+    while by > BY && !larger_by(by).is_some_and(|layout| fits(ground, &layout, arrangement)) {
         by = (by / 2.0).max(BY);
     }
     larger_by(by - TO_SPARE)
@@ -120,8 +120,8 @@ fn larger(scene: &Scene<'_>, layout: &Layout, piece: &InPlace<'_>, dimension: Di
     grown(piece.placed, dimension, by, side).into_iter().map(with).collect()
 }
 
-fn fits(brief: &Brief, layout: &Layout, arrangement: &Arrangement) -> bool {
-    let scene = Scene::of(brief, layout, arrangement);
+fn fits(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> bool {
+    let scene = Scene::of(ground, layout, arrangement);
     // The cheap rules first: most growths break one of them.
     sizes::breaches(&scene, layout).is_empty()
         && standing(&scene).is_empty()

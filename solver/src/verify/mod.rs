@@ -28,9 +28,8 @@ mod zones;
 
 pub use breach::Breach;
 pub use envelope::envelope;
+pub use ground::Ground;
 pub use growth::{growth, let_out};
-
-use elbowroom_model::Brief;
 
 use self::scene::Scene;
 use crate::arrangement::Arrangement;
@@ -42,8 +41,8 @@ const SLACK: f64 = 0.5;
 
 /// Every rule that `layout` breaks; empty where all hold.
 #[must_use]
-pub fn verify(brief: &Brief, layout: &Layout, arrangement: &Arrangement, routes: &[Route]) -> Vec<Breach> {
-    let scene = Scene::of(brief, layout, arrangement);
+pub fn verify(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement, routes: &[Route]) -> Vec<Breach> {
+    let scene = Scene::of(ground, layout, arrangement);
     let mut breaches = sizes::breaches(&scene, layout);
     breaches.extend(standing(&scene));
     breaches.extend(table::out_of_place(&scene));

@@ -23,7 +23,7 @@ pub(super) struct Mouth {
 
 impl Mouth {
     /// The mouth of an end; `None` where the room or the layout has no such end.
-    pub(super) fn of(brief: &Brief, ground: &Ground, layout: &Layout, end: End) -> Option<Self> {
+    pub(super) fn of(brief: &Brief, ground: &Ground<'_>, layout: &Layout, end: End) -> Option<Self> {
         match end {
             End::Item(id) => Self::of_item(brief, ground, id),
             End::Piece(piece) => Self::of_piece(brief, ground, layout, piece),
@@ -31,7 +31,7 @@ impl Mouth {
     }
 
     /// A doorway between its jambs, a window between its sides; the front of the radiator under it.
-    fn of_item(brief: &Brief, ground: &Ground, ItemId(id): ItemId) -> Option<Self> {
+    fn of_item(brief: &Brief, ground: &Ground<'_>, ItemId(id): ItemId) -> Option<Self> {
         let item = brief.room.items.get(id)?;
         let wall = brief.room.wall(item.wall)?;
         let &(start, end) = ground.walls.get(item.wall.0)?;
@@ -47,7 +47,7 @@ impl Mouth {
     }
 
     /// The middle part of a front edge that stays at every size; of a corner sofa from the return outward.
-    fn of_piece(brief: &Brief, ground: &Ground, layout: &Layout, piece: usize) -> Option<Self> {
+    fn of_piece(brief: &Brief, ground: &Ground<'_>, layout: &Layout, piece: usize) -> Option<Self> {
         let (placed, asked) = (layout.of(piece)?, brief.pieces.get(piece)?);
         let (out, axis) = (placed.facing, placed.along());
         let origin = placed.anchor + out * placed.size.depth;
@@ -63,7 +63,7 @@ impl Mouth {
     }
 
     /// Limited by the walls that its line runs into, seen from its middle.
-    fn limited_by(mut self, ground: &Ground) -> Self {
+    fn limited_by(mut self, ground: &Ground<'_>) -> Self {
         let middle = (self.span.0 + self.span.1) / 2.0;
         let from = self.origin + self.axis * middle;
         let hit =

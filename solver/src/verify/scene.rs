@@ -12,7 +12,7 @@ use crate::layout::{Layout, Placed};
 pub(super) struct Scene<'a> {
     pub(super) brief: &'a Brief,
     pub(super) arrangement: &'a Arrangement,
-    pub(super) ground: Ground,
+    pub(super) ground: &'a Ground<'a>,
     pub(super) pieces: Vec<InPlace<'a>>,
 }
 
@@ -27,10 +27,11 @@ pub(super) struct InPlace<'a> {
 }
 
 impl<'a> Scene<'a> {
-    pub(super) fn of(brief: &'a Brief, layout: &'a Layout, arrangement: &'a Arrangement) -> Self {
+    pub(super) fn of(ground: &'a Ground<'a>, layout: &'a Layout, arrangement: &'a Arrangement) -> Self {
+        let brief = ground.brief;
         let in_place = |placed: &'a Placed| Some(InPlace::of(brief.pieces.get(placed.piece)?, placed));
         let pieces = layout.placed.iter().filter_map(in_place).collect();
-        Self { brief, arrangement, ground: Ground::of(brief), pieces }
+        Self { brief, arrangement, ground, pieces }
     }
 
     pub(super) fn rule(&self, rule: Rule) -> f64 {

@@ -7,7 +7,7 @@ use super::breach::Breach;
 use super::mouth::Mouth;
 use super::scene::Scene;
 use super::travel::{Target, travels};
-use super::ways::{bare, entrances};
+use super::ways::entrances;
 use crate::geometry::{Convex, apart};
 use crate::layout::Layout;
 
@@ -34,7 +34,7 @@ pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
 fn obstacles(scene: &Scene<'_>) -> Vec<Convex> {
     let stays = |kind: PieceKind| !matches!(kind, PieceKind::Rug | PieceKind::CoffeeTable);
     let pieces = scene.pieces.iter().filter(|piece| stays(piece.piece.kind));
-    bare(scene).into_iter().chain(pieces.flat_map(|piece| piece.parts.iter().cloned())).collect()
+    scene.ground.bare.iter().cloned().chain(pieces.flat_map(|piece| piece.parts.iter().cloned())).collect()
 }
 
 /// The largest circle about `centre` that nothing stands in; 0 outside the room.
@@ -55,7 +55,7 @@ fn reached(
     diameter: f64,
 ) -> bool {
     let walkway = scene.rule(Rule::Walkway);
-    let mouth = Mouth::of(scene.brief, &scene.ground, layout, door);
+    let mouth = Mouth::of(scene.brief, scene.ground, layout, door);
     // A disc wider than the circle could not stand in it: then the circle itself is what must arrive.
     let disc = walkway.min(diameter) - SLACK;
     mouth.is_some_and(|mouth| travels(obstacles, &mouth.widened(walkway, None), &Target::Place(centre), disc))

@@ -1,5 +1,7 @@
 //! Every route is there, as wide as it says and as wide as its rule asks: by letting a disc travel it.
 
+use std::sync::OnceLock;
+
 use elbowroom_model::{Brief, ItemId, ItemKind, LeadsTo, PieceKind, Rule};
 
 use super::SLACK;
@@ -74,14 +76,33 @@ fn needs_as_told(scene: &Scene<'_>, layout: &Layout, way: &Way, told: f64) -> bo
         return true;
     }
     let less = told < way.rule && matches!(way.to, End::Item(_));
-    less && !way.lets_pass(scene, layout, &bare(scene), (told + EXACT).min(way.rule))
+    less && !way.lets_pass(scene, layout, &scene.ground.bare, (told + EXACT).min(way.rule))
 }
 
 /// What the way needs: its rule; to a doorway or window, the width in the empty room where that is less.
 fn needs(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
-    let bare = bare(scene);
-    let passes = |diameter: f64| way.lets_pass(scene, layout, &bare, diameter);
-    if matches!(way.to, End::Piece(_)) {
+    let is_the_way = |(known, _): &&(Way, f64)| (known.from, known.to) == (way.from, way.to);
+    scene.ground.empty_widths.of(scene, layout).iter().find(is_the_way).map(|(_, width)| *width)
+}
+
+/// How wide the ways between doorways and windows are with nothing in the room, where that is less than their rule:
+/// looked for once, and only where somebody asks.
+#[derive(Default)]
+pub(super) struct EmptyWidths(OnceLock<Vec<(Way, f64)>>);
+
+impl EmptyWidths {
+    fn of(&self, scene: &Scene<'_>, layout: &Layout) -> &[(Way, f64)] {
+        self.0.get_or_init(|| {
+            let between_items = ways(scene).into_iter().filter(|way| matches!(way.to, End::Item(_)));
+            between_items.filter_map(|way| Some((way, empty_width(scene, layout, &way)?))).collect()
+        })
+    }
+}
+
+/// `None` where the empty room gives what the rule asks.
+fn empty_width(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
+    let passes = |diameter: f64| way.lets_pass(scene, layout, &scene.ground.bare, diameter);
+    if passes(way.rule) {
         return None;
     }
     let (mut least, mut most) = (0.0, way.rule);
@@ -94,7 +115,7 @@ fn needs(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
 
 impl Way {
     fn gates(&self, scene: &Scene<'_>, layout: &Layout) -> Option<(Gate, Gate)> {
-        let mouth = |end| Mouth::of(scene.brief, &scene.ground, layout, end);
+        let mouth = |end| Mouth::of(scene.brief, scene.ground, layout, end);
         let (from, to) = (mouth(self.from)?, mouth(self.to)?);
         Some((from.widened(self.rule, Some(&to)), to.widened(self.rule, Some(&from))))
     }
@@ -143,12 +164,6 @@ pub(super) fn entrances(brief: &Brief) -> Vec<End> {
     brief.room.items().map(|(id, _)| id).filter(is_entrance).map(End::Item).collect()
 }
 
-/// What stops a disc in the room with nothing in it.
-pub(super) fn bare(scene: &Scene<'_>) -> Vec<Convex> {
-    let walls = scene.ground.walls.iter().map(|&(start, end)| Convex::counter_clockwise([start, end]));
-    walls.chain(scene.ground.bodies.iter().map(|(_, body)| body.clone())).collect()
-}
-
 /// What stops a disc on the way: rugs do not, nor does a coffee table that lies within a passage of the seat it leads
 /// to, as laid out (where the mouth is).
 pub(super) fn around(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Vec<Convex> {
@@ -163,7 +178,7 @@ pub(super) fn around(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Vec<Conve
         let pair = front.as_ref().zip(table);
         pair.is_some_and(|(front, table)| apart(front, &table.main()) <= passage + ROUNDING)
     };
-    let mut all = bare(scene);
+    let mut all = scene.ground.bare.clone();
     let standing = scene.pieces.iter().filter(|piece| !piece.is_rug() && !own_table(piece));
     all.extend(standing.flat_map(|piece| piece.parts.iter().cloned()));
     all

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Door, ItemId, ItemKind, LeadsTo, Opening, PieceKind, Point, Rule, Stance, Swings};
 use elbowroom_solver::routes::{End, Route};
-use elbowroom_solver::verify::verify;
+use elbowroom_solver::verify::{Ground, verify};
 use elbowroom_solver::{Layout, Placed};
 
 use super::{SOUTH, arrangement, placed, second_check};
@@ -36,7 +36,7 @@ fn sentences(brief: &Brief, placed: Vec<Placed>, routes: &[Route]) -> Vec<String
     brief.pieces[0].width.most = 5000.0;
     let second = second_check(&brief, &placed, routes, Part::Routes);
     let layout = Layout { placed, ..Layout::default() };
-    let breaches = verify(&brief, &layout, &arrangement(), routes);
+    let breaches = verify(&Ground::of(&brief), &layout, &arrangement(), routes);
     assert_eq!(second.len(), breaches.len(), "checked again: {second:?}");
     assert!(breaches.iter().all(|breach| breach.rule == "route"), "{breaches:?}");
     breaches.into_iter().map(|breach| breach.sentence).collect()
@@ -70,7 +70,7 @@ fn a_route_that_says_it_is_wide_enough_and_is_not_is_found_out() {
     let mut brief = through_room();
     brief.pieces[0].width.most = 5000.0;
     let layout = Layout { placed: across(898.0), ..Layout::default() };
-    let breaches = verify(&brief, &layout, &arrangement(), &[route(900.0, 900.0)]);
+    let breaches = verify(&Ground::of(&brief), &layout, &arrangement(), &[route(900.0, 900.0)]);
     assert!(breaches[0].sentence.contains("narrower route than"), "{breaches:?}");
 }
 
@@ -95,7 +95,7 @@ fn circle(pieces: Vec<Placed>, centre: Option<(f64, f64)>, kind: PieceKind) -> V
     let turning_circle = centre.map(|(x, y)| Point::new(x, y));
     let layout = Layout { placed: pieces, turning_circle, ..Layout::default() };
     let routes = [route(900.0, 900.0)];
-    let breaches = verify(&brief, &layout, &arrangement(), &routes).into_iter();
+    let breaches = verify(&Ground::of(&brief), &layout, &arrangement(), &routes).into_iter();
     breaches.filter(|breach| breach.rule == "turning_circle").map(|breach| breach.sentence).collect()
 }
 

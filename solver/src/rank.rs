@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Criterion, Rule};
 use rayon::prelude::*;
 
-use crate::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, enumerate, notice_of_only};
+use crate::arrangement::{Arrangement, Enumeration, enumerate, notice_of_only};
 use crate::cautions::cautions;
 use crate::criteria::{self, Judgement};
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, PieceFound, Refused, Remedy, RoomFound, RulesInForce, Work};
@@ -94,7 +94,7 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
         options,
         refused,
         remedies,
-        notices: notices(brief, &floor, enumeration.beyond),
+        notices: notices(brief, &floor, &enumeration),
         work: work(&enumeration, programs, tally),
     }
 }
@@ -129,7 +129,7 @@ fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> Ou
         options: Vec::new(),
         refused: blocked.iter().filter_map(|blocked| blocked.refused(brief)).collect(),
         remedies: remedy.into_iter().collect(),
-        notices: notices(brief, &floor, 0),
+        notices: notices(brief, &floor, &Enumeration::default()),
         work: Work::default(),
     }
 }
@@ -242,7 +242,7 @@ fn rules_in_force(brief: &Brief) -> RulesInForce {
     RulesInForce { profile: brief.rules.profile.clone(), figures }
 }
 
-fn notices(brief: &Brief, floor: &Floor, beyond: usize) -> Vec<String> {
+fn notices(brief: &Brief, floor: &Floor, enumeration: &Enumeration) -> Vec<String> {
     let mut found: Vec<String> = brief.notices.iter().map(|notice| notice.0.clone()).collect();
     found.extend(notice_of_only(brief));
     found.extend(floor.notices(brief));
@@ -251,9 +251,11 @@ fn notices(brief: &Brief, floor: &Floor, beyond: usize) -> Vec<String> {
     if brief.way.is_some() {
         found.extend(way::CAUTIONS.map(str::to_owned));
     }
+    let beyond = enumeration.beyond;
     if beyond > 0 {
+        let first = enumeration.arrangements.len() + enumeration.dropped.len();
         found.push(format!(
-            "There are more ways to place the seats than are looked at: {beyond} beyond the first {MOST_ARRANGEMENTS}."
+            "There are more ways to place the seats than are looked at: {beyond} beyond the first {first}."
         ));
     }
     found

@@ -273,11 +273,18 @@ fn a_hostile_room_stays_within_the_cap_and_says_what_lies_beyond() {
     let mut pieces: Vec<Piece> = (0..22).map(chair).collect();
     pieces.push(piece("settee", PieceKind::Sofa, (700.0, 900.0), (700.0, 900.0)));
     pieces.push(piece("bench", PieceKind::MediaUnit, (600.0, 900.0), (350.0, 500.0)));
-    let found = of(&brief(room(&corners, &names), pieces));
+    let hostile = room(&corners, &names);
+    let found = of(&brief(hostile.clone(), pieces.clone()));
     assert!(found.arrangements.len() <= MOST_ARRANGEMENTS && found.dropped.len() <= MOST_ARRANGEMENTS);
     assert!(!found.arrangements.is_empty() && found.beyond > 0);
     let seat_walls: BTreeSet<_> = found.arrangements.iter().map(|arrangement| arrangement.choices.seat_back).collect();
     assert_eq!(seat_walls.len(), 65, "every wall, and free-standing");
+    // With an entrance in every other wall each layout has routes by the thousand: fewer are looked at, and it is said.
+    let mut entered = hostile;
+    entered.items.extend((0..32).map(|wall| door(&format!("door {wall}"), 2 * wall, 50.0, 850.0, Hinge::Left)));
+    let found = of(&brief(entered, pieces));
+    assert!((1..=16).contains(&found.arrangements.len()), "{}", found.arrangements.len());
+    assert!(found.beyond > MOST_ARRANGEMENTS);
 }
 
 /// An L of any proportions, a door in one wall, a window in another.

@@ -12,10 +12,18 @@ use super::seating::{self, Seating};
 use super::second_seat::{self, Company, SecondSeat};
 use super::stand::{Arrangement, Choices, Relation, Role, Stand, Standing};
 use crate::outcome::Refused;
+use crate::routes::work_of_routes;
 use crate::site::Site;
 
 /// The most arrangements that are solved, and the most dropped ones that are told: far beyond any room one lives in.
 pub const MOST_ARRANGEMENTS: usize = 256;
+/// So many are solved in any case.
+const FEWEST_AT_LEAST: usize = 8;
+
+/// How many arrangements of a room are solved at most: fewer where each has routes by the thousand.
+fn most_solved(brief: &Brief) -> usize {
+    (MOST_ARRANGEMENTS / work_of_routes(brief)).max(FEWEST_AT_LEAST)
+}
 
 /// The arrangements of a room.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -24,7 +32,7 @@ pub struct Enumeration {
     pub arrangements: Vec<Arrangement>,
     /// Those that cannot fit, with the reason. Their pieces keep all their stands, so that a remedy can be sought.
     pub dropped: Vec<Dropped>,
-    /// How many more there are than [`MOST_ARRANGEMENTS`] lets be looked at.
+    /// How many more there are than are looked at.
     pub beyond: usize,
 }
 
@@ -42,7 +50,8 @@ pub struct Dropped {
 pub fn enumerate(brief: &Brief, site: &Site) -> Enumeration {
     let mut enumeration = Enumeration::default();
     let Some(cast) = Cast::of(brief) else { return enumeration };
-    let maker = Maker { brief, site, cast: &cast, bounds: &Bounds::of(brief, site) };
+    let bounds = Bounds::of(brief, site);
+    let maker = Maker { brief, site, cast: &cast, bounds: &bounds, most_solved: most_solved(brief) };
     let bases = maker.bases();
     let rounds = bases.iter().map(|base| base.companies.len()).max().unwrap_or(0);
     for round in 0..rounds {
@@ -84,6 +93,7 @@ struct Maker<'a> {
     site: &'a Site,
     cast: &'a Cast,
     bounds: &'a Bounds<'a>,
+    most_solved: usize,
 }
 
 impl Maker<'_> {
@@ -128,7 +138,7 @@ impl Maker<'_> {
         let reason = self.bounds.group(self.cast, &base.seating, base.screen, &opposite).or(no_stand);
         let full = match reason {
             Some(_) => enumeration.dropped.len() >= MOST_ARRANGEMENTS,
-            None => enumeration.arrangements.len() >= MOST_ARRANGEMENTS,
+            None => enumeration.arrangements.len() >= self.most_solved,
         };
         if full {
             enumeration.beyond += 1;

@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use crate::arrangement::{Arrangement, enumerate};
-use crate::routes::Floor;
+use crate::routes::{Floor, work_of_routes};
 use crate::search::{Aim, Effort, RoomGround, search};
 use crate::site::Site;
 
@@ -46,8 +46,8 @@ impl Retries {
         self.took(brief.room.walls.len() * shapes(brief) * brief.pieces.len() / PLACES_LIKE_A_PROGRAM);
         let site = Site::of(brief);
         let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
-        // A program costs about the square of the number of pieces.
-        let weight = (brief.pieces.len() / 4).pow(2).max(1);
+        // A program costs about the square of the number of pieces, and the routes beside it what they take.
+        let weight = (brief.pieces.len() / 4).pow(2).max(1) * work_of_routes(brief);
         let fits = |arrangement: &&Arrangement| {
             if self.is_done() {
                 return false;

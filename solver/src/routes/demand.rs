@@ -20,6 +20,20 @@ pub struct Demand {
 /// entrances once), to each seat, storage front and desk, and to each window that must be reached.
 #[must_use]
 pub fn demands(brief: &Brief, layout: &Layout) -> Vec<Demand> {
+    demands_with(brief, layout.placed.iter().map(|placed| placed.piece))
+}
+
+/// A dozen entrances among forty shapes: rooms that people live in take less.
+const USUAL_WORK_OF_ROUTES: usize = 8_000;
+
+/// About what it takes to measure the routes of a layout in which every piece stands: each route meets each shape.
+/// In [`USUAL_WORK_OF_ROUTES`], at least one.
+pub(crate) fn work_of_routes(brief: &Brief) -> usize {
+    let shapes = brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len() + brief.pieces.len();
+    (demands_with(brief, 0..brief.pieces.len()).len() * shapes / USUAL_WORK_OF_ROUTES).max(1)
+}
+
+fn demands_with(brief: &Brief, pieces: impl Iterator<Item = usize> + Clone) -> Vec<Demand> {
     let mut all = Vec::new();
     for from in entrances(brief) {
         for (id, item) in brief.room.items() {
@@ -30,8 +44,8 @@ pub fn demands(brief: &Brief, layout: &Layout) -> Vec<Demand> {
                 all.push(Demand { from, to: End::Item(id), rule: Rule::Passage });
             }
         }
-        let led_to = layout.placed.iter().filter(|placed| is_led_to(brief, placed.piece));
-        all.extend(led_to.map(|placed| Demand { from, to: End::Piece(placed.piece), rule: Rule::Passage }));
+        let led_to = pieces.clone().filter(|piece| is_led_to(brief, *piece));
+        all.extend(led_to.map(|piece| Demand { from, to: End::Piece(piece), rule: Rule::Passage }));
     }
     all
 }

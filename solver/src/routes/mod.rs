@@ -20,6 +20,7 @@ mod stop;
 mod walk;
 mod widest;
 
+pub(crate) use demand::work_of_routes;
 pub use demand::{Demand, demands};
 pub use floor::{Floor, all};
 pub use mouth::{Mouth, Owner};

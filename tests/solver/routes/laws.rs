@@ -4,7 +4,9 @@ use elbowroom_model::{FixedId, ItemId, Point, WallId};
 use elbowroom_solver::geometry::{Convex, gap};
 use elbowroom_solver::routes::{End, Mouth, Owner, ShapeId, Stop, walk_between, widest_between};
 use proptest::prelude::{Just, Strategy, any, prop_assert, prop_assume, proptest};
-use proptest::test_runner::{Config, RngSeed};
+use proptest::test_runner::Config;
+
+use crate::laws::few;
 
 use super::grid::{Doorstep, Grid, STEP};
 
@@ -136,21 +138,8 @@ impl Posed {
     }
 }
 
-/// The same rooms every time; `PROPTEST_CASES` and `PROPTEST_RNG_SEED` ask for more and for others. Of a thousand crowded
-/// rooms with slanted things one or two still differ, where a thing's side all but lies in the line of a front.
-fn drawn() -> Config {
-    let asked = |name| std::env::var(name).ok().and_then(|text| text.parse().ok());
-    Config {
-        cases: asked("PROPTEST_CASES").map_or(24, |cases: u64| u32::try_from(cases).unwrap_or(u32::MAX)),
-        rng_seed: RngSeed::Fixed(asked("PROPTEST_RNG_SEED").unwrap_or(1)),
-        max_global_rejects: 100_000,
-        failure_persistence: None,
-        ..Config::default()
-    }
-}
-
 proptest! {
-    #![proptest_config(drawn())]
+    #![proptest_config(Config { max_global_rejects: 100_000, ..few(24) })]
 
     /// The width is that of the way over the grid whose least clearance is greatest; the walk is as long as the shortest
     /// way over squares that are clear enough, by what a grid of eight directions can be off.

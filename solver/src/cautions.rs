@@ -1,6 +1,6 @@
 //! Cautions that go with every result where they apply: they defer to local codes and licensed practice.
 
-use elbowroom_model::{Brief, ItemKind, PieceKind, Swings};
+use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Swings};
 
 /// Storage at least this tall is told to be fixed to the wall, mm (common practice, no source).
 const TALL: f64 = 750.0;
@@ -8,7 +8,7 @@ const TALL: f64 = 750.0;
 /// The cautions that this brief calls for, the gravest first.
 #[must_use]
 pub(crate) fn cautions(brief: &Brief) -> Vec<String> {
-    let all: [(bool, &str); 7] = [
+    let all: [(bool, &str); 8] = [
         (
             true,
             "Keep exits and escape windows free. What is required is local: ask the code official, the fire service or \
@@ -19,12 +19,11 @@ pub(crate) fn cautions(brief: &Brief) -> Vec<String> {
             "Keep anything that burns 3 ft (91 cm) from heaters and fires (CPSC, NFPA), or further where the maker says \
              so.",
         ),
+        (has_what_tips(brief), "Fix tall storage and televisions to the wall: they tip over (CPSC)."),
         (
-            brief
-                .pieces
-                .iter()
-                .any(|piece| piece.screen.is_some() || (piece.kind.is_storage() && piece.height >= TALL)),
-            "Fix tall storage and televisions to the wall: they tip over (CPSC).",
+            has_what_tips(brief) && has(brief, |kind| matches!(kind, ItemKind::Opening(_))),
+            "What stands across an opening has no wall behind it to be fixed to: keep tall storage and televisions \
+             beside it.",
         ),
         (
             has(brief, |kind| matches!(kind, ItemKind::Window(_))),
@@ -49,6 +48,11 @@ pub(crate) fn cautions(brief: &Brief) -> Vec<String> {
 
 fn has(brief: &Brief, is_such: impl Fn(&ItemKind) -> bool) -> bool {
     brief.room.items.iter().any(|item| is_such(&item.kind))
+}
+
+fn has_what_tips(brief: &Brief) -> bool {
+    let tips = |piece: &Piece| piece.screen.is_some() || (piece.kind.is_storage() && piece.height >= TALL);
+    brief.pieces.iter().any(tips)
 }
 
 fn has_rug_and_swing(brief: &Brief) -> bool {

@@ -68,13 +68,17 @@ fn beside(wall: Stop, mouth: &Mouth) -> Vec<Stop> {
     before.into_iter().chain(after).collect()
 }
 
-/// Whether the thing lies on both sides of the mouth's own stretch.
+/// Whether the thing lies on both sides of a doorway's stretch, or of the whole line of a front: what lies behind a front
+/// stops nobody straight before it, wherever the rest of the thing comes over the line.
 fn crosses(thing: &Stop, mouth: &Mouth) -> bool {
     if thing.shape.corners().len() < 3 || mouth.owner == Owner::Shape(thing.id) {
         return false;
     }
     if mouth.side(&thing.shape) != Side::Astride {
         return false;
+    }
+    if mouth.owner != Owner::Wall {
+        return true;
     }
     let section = cross_section(&thing.shape, mouth.stretch[0], mouth.along(), 0.0);
     section.is_some_and(|(from, to)| from.max(0.0) < to.min(mouth.width()) - AT_END)

@@ -178,3 +178,25 @@ proptest! {
         }
     }
 }
+
+/// A thing stands behind the line of a front and reaches over it beyond its end: it stops nobody who comes straight to the
+/// front. A drawn room in which a way of its full width had no walk.
+#[test]
+fn what_lies_behind_a_front_and_over_its_line_beyond_stops_no_walk_to_it() {
+    let slanted = Block {
+        middle: Point::new(2086.6, 3191.6),
+        half: (396.2, 217.6),
+        facing: Point::new(-0.983_473_091_995_956_3, -0.181_054_349_077_599_32),
+    };
+    let seat = Block { middle: Point::new(1954.4, 2605.5), half: (120.0, 100.0), facing: Point::new(-1.0, 0.0) };
+    let scene =
+        Scene { across: 5127.0, up: 3872.0, door: 2183.5, needs: 867.5, wing: true, seat, others: vec![slanted] };
+    let posed = posed(&scene);
+    let (width, over_grid) = (posed.width(), posed.grid(&scene).widest());
+    assert!((width - over_grid).abs() <= 3.0 * STEP, "{width}, over the grid {over_grid}");
+    for share in [0.5, 0.7, 0.99] {
+        let walk = walk_between(&posed.wall_stops, &posed.mouths, &posed.stops, share * width);
+        let length = walk.map(|walk| walk.length);
+        assert!(length.is_some_and(|length| (length - 1854.4).abs() < 1.0), "{share}: {length:?}");
+    }
+}

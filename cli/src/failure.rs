@@ -1,13 +1,15 @@
 //! Why a run did not do what was asked, as a value.
 
 use std::borrow::Cow;
+use std::path::Path;
 
 use elbowroom_model::Fault;
 
+use crate::batch::rooms::is_scenario;
 use crate::exit::Exit;
 use crate::outlet::Outlet;
 use crate::render::{faults, list_faults, safe};
-use crate::source::{Source, Unreadable, is_scenario};
+use crate::source::{Source, Unreadable};
 use crate::words;
 
 /// Why a run did not do what was asked.
@@ -163,7 +165,7 @@ impl Failure {
     fn remedy(&self) -> Option<Cow<'static, str>> {
         let plain = |remedy: &'static str| Some(Cow::Borrowed(remedy));
         match self {
-            Self::Unreadable { why: Unreadable::Missing, name } if is_scenario(name) => {
+            Self::Unreadable { why: Unreadable::Missing, name } if is_scenario(Path::new(name)) => {
                 plain("Check the name and the folder; `elbowroom new` writes a file to start from.")
             }
             Self::Unreadable { why, .. } => plain(why.remedy()),

@@ -57,12 +57,6 @@ impl Unreadable {
     }
 }
 
-/// The name is one that a scenario has.
-pub(crate) fn is_scenario(name: &str) -> bool {
-    let ending = Path::new(name).extension();
-    ending.is_some_and(|ending| ending.eq_ignore_ascii_case("yaml") || ending.eq_ignore_ascii_case("yml"))
-}
-
 /// Reads the file at `path`.
 pub(crate) fn file(path: &Path) -> Result<String, Unreadable> {
     open(path).and_then(|mut file| bytes_of(&mut file)).and_then(text_of)

@@ -56,7 +56,7 @@ pub(crate) fn rooms<'a>(named: &Path, stdin: &'a mut (dyn Read + Send)) -> Resul
     if fs::metadata(named).is_ok_and(|there| there.is_dir()) {
         return Ok(of_folder(named, scenarios_in(named).map_err(|why| unreadable(why.into()))?));
     }
-    if ends_in(named, &SCENARIOS) {
+    if is_scenario(named) {
         return Ok(of_files(vec![(named.to_owned(), named.display().to_string())]));
     }
     let file = source::open(named).map_err(unreadable)?;
@@ -70,6 +70,11 @@ pub(crate) fn rooms<'a>(named: &Path, stdin: &'a mut (dyn Read + Send)) -> Resul
 fn ends_in(path: &Path, extensions: &[&str]) -> bool {
     let extension = path.extension().map(|extension| extension.to_string_lossy().to_lowercase());
     extension.is_some_and(|extension| extensions.contains(&extension.as_str()))
+}
+
+/// The file is named as a scenario is.
+pub(crate) fn is_scenario(path: &Path) -> bool {
+    ends_in(path, &SCENARIOS)
 }
 
 /// A scenario as named from its folder, or a folder below with why it cannot be looked into.
@@ -95,7 +100,7 @@ fn scenarios_in(folder: &Path) -> std::io::Result<Vec<Found>> {
             }
             match entry.file_type() {
                 Ok(kind) if kind.is_dir() => open.push(place),
-                _ if ends_in(&place, &SCENARIOS) => found.push((place.to_string_lossy().into_owned(), None)),
+                _ if is_scenario(&place) => found.push((place.to_string_lossy().into_owned(), None)),
                 _ => {}
             }
         }

@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use crate::arrangement::{Arrangement, enumerate};
-use crate::routes::{Floor, work_of_routes};
+use crate::routes::{Floor, shapes_of_room, work_of_routes};
 use crate::search::{Aim, Effort, RoomGround, search};
 use crate::site::Site;
 
@@ -43,7 +43,7 @@ impl Retries {
         if self.is_done() {
             return 0;
         }
-        self.took(brief.room.walls.len() * shapes(brief) * brief.pieces.len() / PLACES_LIKE_A_PROGRAM);
+        self.took(brief.room.walls.len() * shapes_of_room(brief) * brief.pieces.len() / PLACES_LIKE_A_PROGRAM);
         let site = Site::of(brief);
         let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
         // A program costs about the square of the number of pieces, and the routes beside it what they take.
@@ -66,11 +66,6 @@ impl Retries {
     fn is_done(&self) -> bool {
         self.work.get() > WORK
     }
-}
-
-/// What a piece along a wall may meet.
-fn shapes(brief: &Brief) -> usize {
-    brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len()
 }
 
 /// The value nearest to `now` in `now..=extreme` (or down to it) for which `holds`, within `step`; `extreme` is known to hold.

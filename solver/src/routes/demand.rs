@@ -29,8 +29,13 @@ const USUAL_WORK_OF_ROUTES: usize = 8_000;
 /// About what it takes to measure the routes of a layout in which every piece stands: each route meets each shape.
 /// In [`USUAL_WORK_OF_ROUTES`], at least one.
 pub(crate) fn work_of_routes(brief: &Brief) -> usize {
-    let shapes = brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len() + brief.pieces.len();
+    let shapes = shapes_of_room(brief) + brief.pieces.len();
     (demands_with(brief, 0..brief.pieces.len()).len() * shapes / USUAL_WORK_OF_ROUTES).max(1)
+}
+
+/// What a walker, or a piece along a wall, may meet in the empty room.
+pub(crate) fn shapes_of_room(brief: &Brief) -> usize {
+    brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len()
 }
 
 fn demands_with(brief: &Brief, pieces: impl Iterator<Item = usize> + Clone) -> Vec<Demand> {

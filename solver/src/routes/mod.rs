@@ -20,8 +20,8 @@ mod stop;
 mod walk;
 mod widest;
 
-pub(crate) use demand::work_of_routes;
 pub use demand::{Demand, demands};
+pub(crate) use demand::{shapes_of_room, work_of_routes};
 pub use floor::{Floor, all};
 pub use mouth::{Mouth, Owner};
 pub use route::{End, Pinch, Route, ShapeId};

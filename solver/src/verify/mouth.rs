@@ -23,15 +23,16 @@ pub(super) struct Mouth {
 
 impl Mouth {
     /// The mouth of an end; `None` where the room or the layout has no such end.
-    pub(super) fn of(brief: &Brief, ground: &Ground<'_>, layout: &Layout, end: End) -> Option<Self> {
+    pub(super) fn of(ground: &Ground<'_>, layout: &Layout, end: End) -> Option<Self> {
         match end {
-            End::Item(id) => Self::of_item(brief, ground, id),
-            End::Piece(piece) => Self::of_piece(brief, ground, layout, piece),
+            End::Item(id) => Self::of_item(ground, id),
+            End::Piece(piece) => Self::of_piece(ground, layout, piece),
         }
     }
 
     /// A doorway between its jambs, a window between its sides; the front of the radiator under it.
-    fn of_item(brief: &Brief, ground: &Ground<'_>, ItemId(id): ItemId) -> Option<Self> {
+    fn of_item(ground: &Ground<'_>, ItemId(id): ItemId) -> Option<Self> {
+        let brief = ground.brief;
         let item = brief.room.items.get(id)?;
         let wall = brief.room.wall(item.wall)?;
         let &(start, end) = ground.walls.get(item.wall.0)?;
@@ -47,8 +48,8 @@ impl Mouth {
     }
 
     /// The middle part of a front edge that stays at every size; of a corner sofa from the return outward.
-    fn of_piece(brief: &Brief, ground: &Ground<'_>, layout: &Layout, piece: usize) -> Option<Self> {
-        let (placed, asked) = (layout.of(piece)?, brief.pieces.get(piece)?);
+    fn of_piece(ground: &Ground<'_>, layout: &Layout, piece: usize) -> Option<Self> {
+        let (placed, asked) = (layout.of(piece)?, ground.brief.pieces.get(piece)?);
         let (out, axis) = (placed.facing, placed.along());
         let origin = placed.anchor + out * placed.size.depth;
         let least = asked.width.least.min(placed.size.width);

@@ -55,7 +55,7 @@ fn reached(
     diameter: f64,
 ) -> bool {
     let walkway = scene.rule(Rule::Walkway);
-    let mouth = Mouth::of(scene.brief, scene.ground, layout, door);
+    let mouth = Mouth::of(scene.ground, layout, door);
     // A disc wider than the circle could not stand in it: then the circle itself is what must arrive.
     let disc = walkway.min(diameter) - SLACK;
     mouth.is_some_and(|mouth| travels(obstacles, &mouth.widened(walkway, None), &Target::Place(centre), disc))

@@ -115,7 +115,7 @@ fn empty_width(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
 
 impl Way {
     fn gates(&self, scene: &Scene<'_>, layout: &Layout) -> Option<(Gate, Gate)> {
-        let mouth = |end| Mouth::of(scene.brief, scene.ground, layout, end);
+        let mouth = |end| Mouth::of(scene.ground, layout, end);
         let (from, to) = (mouth(self.from)?, mouth(self.to)?);
         Some((from.widened(self.rule, Some(&to)), to.widened(self.rule, Some(&from))))
     }

@@ -71,7 +71,8 @@ impl Search {
     pub(super) fn solve(&self, start: &[bool], nodes: usize) -> Best {
         let mut best = Best { point: start.to_vec(), worth: self.worth(start), bound: 0, nodes: 0 };
         let as_values: Vec<f64> = start.iter().map(|is_in| f64::from(u8::from(*is_in))).collect();
-        self.take(self.gathered(&as_values), &mut best);
+        let rows_of = self.rows_of_variables();
+        self.take(self.gathered(&as_values, &rows_of), &mut best);
         let mut open = vec![Node { from: None, bound: self.objective.iter().map(|worth| (*worth).max(0)).sum() }];
         let mut below = None;
         let mut unanswered = i64::MIN;
@@ -84,7 +85,7 @@ impl Search {
                 break;
             }
             best.nodes += 1;
-            match self.look_at(&node, &mut best) {
+            match self.look_at(&node, &rows_of, &mut best) {
                 Ok(Some(children)) => {
                     open.push(children.without);
                     below = Some(children.with);
@@ -106,14 +107,19 @@ impl Search {
     }
 
     /// Solves the relaxation of a node, notes what it shows, and says what is left of it.
-    fn look_at(&self, node: &Node, best: &mut Best) -> Result<Option<Children>, Without> {
+    fn look_at(
+        &self,
+        node: &Node,
+        rows_of: &[Vec<(usize, f64)>],
+        best: &mut Best,
+    ) -> Result<Option<Children>, Without> {
         let objective: Vec<f64> = self.objective.iter().map(|worth| *worth as f64).collect();
         let solved = node.relaxation(self, &objective)?;
         let bound = node.bound.min((solved.worth(&objective) + ROUNDING).floor() as i64);
         if bound <= best.worth {
             return Ok(None);
         }
-        for rounded in [nearest(solved.point()), self.gathered(solved.point())] {
+        for rounded in [nearest(solved.point()), self.gathered(solved.point(), rows_of)] {
             self.take(rounded, best);
         }
         let solved = Rc::new(solved);
@@ -122,9 +128,18 @@ impl Search {
         Ok(variable.map(|variable| Children { without: child(variable, false), with: child(variable, true) }))
     }
 
+    /// For each variable the rows that it stands in, with its factor.
+    fn rows_of_variables(&self) -> Vec<Vec<(usize, f64)>> {
+        let mut rows_of = vec![Vec::new(); self.objective.len()];
+        for (place, row) in self.rows.iter().enumerate() {
+            row.terms.iter().for_each(|(variable, factor)| rows_of[*variable].push((place, *factor)));
+        }
+        rows_of
+    }
+
     /// A point gathered one variable after the other, as long as every row holds: those that the relaxation takes whole,
     /// then those of the earliest objective, the likeliest first.
-    fn gathered(&self, point: &[f64]) -> Vec<bool> {
+    fn gathered(&self, point: &[f64], rows_of: &[Vec<(usize, f64)>]) -> Vec<bool> {
         let mut order: Vec<usize> = (0..point.len()).collect();
         let mut is_first = vec![false; point.len()];
         self.first.iter().for_each(|variable| is_first[*variable] = true);
@@ -136,17 +151,13 @@ impl Search {
             let likely = point[*other].total_cmp(&point[*one]);
             key(*one).cmp(&key(*other)).then(likely).then(self.objective[*other].cmp(&self.objective[*one]))
         });
-        let mut of_variable: Vec<Vec<(usize, f64)>> = vec![Vec::new(); point.len()];
-        for (place, row) in self.rows.iter().enumerate() {
-            row.terms.iter().for_each(|(variable, factor)| of_variable[*variable].push((place, *factor)));
-        }
         let mut slack: Vec<f64> = self.rows.iter().map(|row| row.most + WHOLE).collect();
         let mut gathered = vec![false; point.len()];
         for variable in order {
-            let fits = of_variable[variable].iter().all(|(row, factor)| *factor <= 0.0 || *factor <= slack[*row]);
+            let fits = rows_of[variable].iter().all(|(row, factor)| *factor <= 0.0 || *factor <= slack[*row]);
             if fits && (self.counts_from[variable] < usize::MAX || point[variable] > 0.5) {
                 gathered[variable] = true;
-                of_variable[variable].iter().for_each(|(row, factor)| slack[*row] -= factor);
+                rows_of[variable].iter().for_each(|(row, factor)| slack[*row] -= factor);
             }
         }
         gathered

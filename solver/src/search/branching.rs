@@ -3,24 +3,36 @@
 //! What stands is settled before it is asked how the next piece stands: a way through that what stands already blocks need
 //! not be found blocked again under every stand of the others.
 
-use std::rc::Rc;
+use smallvec::SmallVec;
 
-use super::node::{Chosen, Decided, Node};
+use super::node::{Chosen, Decided, Node, Question};
 use super::problem::Problem;
 use crate::program::Engine;
 use crate::rules::{Requirement, TOLERANCE};
+
+/// What each alternative of a question is worth at most, as far as a first look can tell.
+pub(super) type Promises = SmallVec<[f64; 8]>;
 
 /// Bounds nearer to each other than this are the same: less than a thousandth of a millimetre of size.
 const SAME_BOUND: f64 = 1e-3;
 
 /// A decision to take.
 pub(super) enum Decision<'p> {
-    /// Pick one alternative of a requirement of the rules.
-    Choose(Chosen, &'p Requirement),
-    /// Pick one of what an alternative that was picked asks for besides.
-    Refine(usize, Rc<Requirement>),
+    /// Pick one alternative.
+    Choose(Settles, Question<'p>, Promises),
     /// Whether a piece stands at all.
     InOrOut(usize),
+}
+
+/// What need not be chosen from again.
+#[derive(Clone, Copy)]
+pub(super) enum Settles {
+    /// A requirement of the rules.
+    Requirement(Chosen),
+    /// What an alternative that was picked asks for besides, by its place in the node.
+    Finer(usize),
+    /// Nothing: the question is asked anew as long as it is open.
+    Nothing,
 }
 
 /// How urgent a decision is: the fewest alternatives that can still be, then the least that they promise, then the most
@@ -46,80 +58,80 @@ impl Urgency {
 
 /// The most urgent decision on what stands, or on whether a piece does; `None` where every rule but the routes holds among what
 /// stands. What promises no more than `hopeless` cannot be.
-pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<E>, hopeless: f64) -> Option<Decision<'p>> {
+pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<'p, E>, hopeless: f64) -> Option<Decision<'p>> {
     let mut best = Best { node, hopeless, found: None };
     each_choice(problem, node, |chosen, requirement| {
         if !node.chosen.contains(&chosen) {
-            best.offer(requirement, || Decision::Choose(chosen, requirement));
+            let Requirement { cause, alternatives } = requirement;
+            best.offer(Settles::Requirement(chosen), Question { cause: *cause, alternatives });
         }
     });
-    for (place, requirement) in node.finer.iter().enumerate() {
-        best.offer(requirement, || Decision::Refine(place, Rc::clone(requirement)));
+    for (place, question) in node.finer.iter().enumerate() {
+        best.offer(Settles::Finer(place), *question);
     }
     for piece in (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Open) {
         let urgency = Urgency { open: 2, promise: node.bound(), broken: 0.0 };
-        best.take(urgency, || Decision::InOrOut(piece));
+        best.take(urgency, Decision::InOrOut(piece));
     }
     best.found.map(|(_, decision)| decision)
 }
 
 /// Of the pieces that stand somewhere the one with the fewest stands.
-pub(super) fn next_to_stand<E>(problem: &Problem<'_>, node: &Node<E>) -> Option<usize> {
+pub(super) fn next_to_stand<E>(problem: &Problem<'_>, node: &Node<'_, E>) -> Option<usize> {
     let somewhere = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Somewhere);
     somewhere.min_by_key(|piece| problem.ways[*piece].states.len())
 }
 
 /// The most urgent decision so far.
 struct Best<'n, 'p, E> {
-    node: &'n Node<E>,
+    node: &'n Node<'p, E>,
     hopeless: f64,
     found: Option<(Urgency, Decision<'p>)>,
 }
 
 impl<'p, E: Engine> Best<'_, 'p, E> {
-    /// Takes a requirement that is broken, where it is more urgent.
-    fn offer(&mut self, requirement: &Requirement, decision: impl FnOnce() -> Decision<'p>) {
+    /// Takes a question that is open, where it is more urgent.
+    fn offer(&mut self, settles: Settles, question: Question<'p>) {
         let values = self.node.engine.values();
-        if !requirement.holds(values)
-            && let Some((open, promise)) = self.outlook(requirement)
+        if !question.alternatives.iter().any(|alternative| alternative.holds(values))
+            && let Some((open, promises)) = self.outlook(&question)
         {
-            self.take(Urgency { open, promise, broken: shortfall(requirement, values) }, decision);
+            let promise = promises.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+            let urgency = Urgency { open, promise, broken: shortfall(&question, values) };
+            self.take(urgency, Decision::Choose(settles, question, promises));
         }
     }
 
-    fn take(&mut self, urgency: Urgency, decision: impl FnOnce() -> Decision<'p>) {
+    fn take(&mut self, urgency: Urgency, decision: Decision<'p>) {
         if self.found.as_ref().is_none_or(|(found, _)| urgency.beats(found)) {
-            self.found = Some((urgency, decision()));
+            self.found = Some((urgency, decision));
         }
     }
 
-    /// How many alternatives can still be, and the most that they promise; `None` as soon as they are more than those of
-    /// the best.
-    fn outlook(&self, requirement: &Requirement) -> Option<(usize, f64)> {
+    /// How many alternatives can still be, and what each promises; `None` as soon as they are more than those of the best.
+    fn outlook(&self, question: &Question<'p>) -> Option<(usize, Promises)> {
         let most = self.found.as_ref().map_or(usize::MAX, |(best, _)| best.open);
-        let (mut open, mut promise) = (0, f64::NEG_INFINITY);
-        for alternative in &requirement.alternatives {
-            let bound = self.node.probe(alternative);
-            if bound > self.hopeless {
-                open += 1;
-                promise = bound.max(promise);
-            }
+        let (mut open, mut promises) = (0, Promises::new());
+        for alternative in question.alternatives {
+            let promise = self.node.probe(alternative);
+            promises.push(promise);
+            open += usize::from(promise > self.hopeless);
             if open > most {
                 return None;
             }
         }
-        Some((open, promise))
+        Some((open, promises))
     }
 }
 
 /// How much is lacking to the alternative that is nearest to hold, mm.
-fn shortfall(requirement: &Requirement, values: &[f64]) -> f64 {
-    let lacking = requirement.alternatives.iter().map(|alternative| alternative.shortfall(values));
+fn shortfall(question: &Question<'_>, values: &[f64]) -> f64 {
+    let lacking = question.alternatives.iter().map(|alternative| alternative.shortfall(values));
     lacking.fold(f64::INFINITY, f64::min)
 }
 
 /// Every requirement with a choice that concerns what is decided.
-fn each_choice<'p, E>(problem: &'p Problem<'_>, node: &Node<E>, mut visit: impl FnMut(Chosen, &'p Requirement)) {
+fn each_choice<'p, E>(problem: &'p Problem<'_>, node: &Node<'p, E>, mut visit: impl FnMut(Chosen, &'p Requirement)) {
     for (place, requirement) in problem.room().choices.iter().enumerate() {
         visit(Chosen::Room(place), requirement);
     }
@@ -137,7 +149,7 @@ fn each_choice<'p, E>(problem: &'p Problem<'_>, node: &Node<E>, mut visit: impl 
 }
 
 /// The states that are decided, in the order of the pieces.
-pub(super) fn standing<E>(node: &Node<E>) -> Vec<usize> {
+pub(super) fn standing<E>(node: &Node<'_, E>) -> Vec<usize> {
     let state = |decided: &Decided| match decided {
         Decided::Stands(state) => Some(*state),
         Decided::Open | Decided::Somewhere | Decided::Out => None,

@@ -8,6 +8,8 @@ mod cell;
 mod node;
 mod polish;
 mod problem;
+mod queued;
+mod spare;
 mod stated;
 mod tally;
 mod tree;
@@ -133,7 +135,8 @@ fn search_once(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, 
 }
 
 fn searched(problem: &problem::Problem<'_>, floor: &Floor, effort: Effort<'_>) -> Searched {
-    let mut tree = tree::Tree::<DefaultEngine>::new(problem, floor, effort.nodes, effort.to_beat);
+    let mends = typed_arena::Arena::new();
+    let mut tree = tree::Tree::<DefaultEngine>::new(problem, (floor, &mends), effort.nodes, effort.to_beat);
     let bound = tree.search();
     let found = tree.best.as_ref().map(|best| Found {
         layout: with_circle(problem.ground.brief, floor, tree::layout_of(problem, best)),

@@ -1,12 +1,11 @@
 //! One node of the search: what has been decided, and the program that follows from it.
 
-use std::cmp::Ordering;
 use std::rc::Rc;
 
 use smallvec::SmallVec;
 
 use crate::program::{Engine, Row, Status};
-use crate::rules::{Alternative, Arc, Cause, Requirement};
+use crate::rules::{Alternative, Arc, Cause};
 
 /// What has been decided of one piece.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -32,13 +31,20 @@ pub(super) enum Chosen {
     Between(usize, usize, usize),
 }
 
+/// What must hold, and the ways in which it can.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Question<'p> {
+    pub(super) cause: Cause,
+    pub(super) alternatives: &'p [Alternative],
+}
+
 /// One node.
-pub(super) struct Node<E> {
+pub(super) struct Node<'p, E> {
     pub(super) engine: E,
     pub(super) decided: Vec<Decided>,
     pub(super) chosen: Vec<Chosen>,
     /// What is yet to be chosen from, since the coarse of it was chosen.
-    pub(super) finer: Vec<Rc<Requirement>>,
+    pub(super) finer: Vec<Question<'p>>,
     /// Round gaps that hold by their chords only.
     pub(super) arcs: Vec<(Arc, Cause)>,
     /// What the pieces that stand, or still may, count by standing.
@@ -47,7 +53,7 @@ pub(super) struct Node<E> {
     pub(super) trail: Option<Rc<Trail>>,
 }
 
-impl<E: Clone> Clone for Node<E> {
+impl<E: Clone> Clone for Node<'_, E> {
     fn clone(&self) -> Self {
         Self {
             engine: self.engine.clone(),
@@ -72,7 +78,7 @@ impl<E: Clone> Clone for Node<E> {
 }
 
 /// Rows, each with who asks for it.
-#[derive(Default)]
+#[derive(Default, Clone)]
 pub(super) struct Asked {
     rows: SmallVec<[Row; 1]>,
     /// One for each row.
@@ -87,6 +93,16 @@ impl Asked {
 
     pub(super) fn is_empty(&self) -> bool {
         self.rows.is_empty()
+    }
+
+    pub(super) fn len(&self) -> usize {
+        self.rows.len()
+    }
+
+    /// The first so many of them.
+    pub(super) fn first(&self, count: usize) -> Self {
+        let rows = self.rows.iter().zip(&self.causes).take(count);
+        rows.map(|(row, cause)| (row.clone(), *cause)).collect()
     }
 }
 
@@ -110,7 +126,7 @@ pub(super) struct Trail {
     before: Option<Rc<Trail>>,
 }
 
-impl<E: Engine> Node<E> {
+impl<E: Engine> Node<'_, E> {
     /// No layout under this node has more.
     pub(super) fn bound(&self) -> f64 {
         self.engine.objective() + self.presence
@@ -155,42 +171,5 @@ impl<E: Engine> Node<E> {
         }
         found.reverse();
         found
-    }
-}
-
-/// A node in the queue: best bound first, then the deepest, then the first made.
-pub(super) struct Queued<E> {
-    pub(super) node: Node<E>,
-    /// Bound in millionths, so that rounding settles no order.
-    bound: i64,
-    made: usize,
-}
-
-impl<E: Engine> Queued<E> {
-    pub(super) fn new(node: Node<E>, made: usize) -> Self {
-        // A cast from float to integer saturates.
-        let bound = (node.bound() * 1e6).round() as i64;
-        Self { node, bound, made }
-    }
-}
-
-impl<E> PartialEq for Queued<E> {
-    fn eq(&self, other: &Self) -> bool {
-        self.cmp(other) == Ordering::Equal
-    }
-}
-
-impl<E> Eq for Queued<E> {}
-
-impl<E> PartialOrd for Queued<E> {
-    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
-        Some(self.cmp(other))
-    }
-}
-
-impl<E> Ord for Queued<E> {
-    fn cmp(&self, other: &Self) -> Ordering {
-        let depth = self.node.depth.cmp(&other.node.depth);
-        self.bound.cmp(&other.bound).then(depth).then(other.made.cmp(&self.made))
     }
 }

@@ -4,6 +4,7 @@ use super::branching::standing;
 use super::cell::Cell;
 use super::node::{Asked, Node};
 use super::problem::Problem;
+use super::spare::Spare;
 use crate::program::{Engine, Status};
 use crate::rules::TOLERANCE;
 
@@ -17,20 +18,25 @@ const STILL_TO_GAIN: f64 = 0.02;
 const MOST_ROUNDS: usize = 12;
 
 /// A node whose round gaps hold by tangents, and how many programs that took.
-pub(super) struct Polished<E> {
-    pub(super) node: Option<Node<E>>,
+pub(super) struct Polished<'p, E> {
+    pub(super) node: Option<Box<Node<'p, E>>>,
     pub(super) programs: usize,
 }
 
 /// `node` with every round gap held by a tangent; `None` where the tangents leave no place. Where the first round does
 /// not come within what a few more could gain of `to_beat` there is no second.
-pub(super) fn polish<E: Engine>(problem: &Problem<'_>, node: &Node<E>, to_beat: f64) -> Polished<E> {
-    let mut best: Option<Node<E>> = None;
+pub(super) fn polish<'p, E: Engine>(
+    problem: &Problem<'_>,
+    node: &Node<'p, E>,
+    to_beat: f64,
+    spare: &mut Spare<'p, E>,
+) -> Polished<'p, E> {
+    let mut best: Option<Box<Node<'p, E>>> = None;
     let mut programs = 0;
     for _ in 0..MOST_ROUNDS {
-        let values = best.as_ref().unwrap_or(node).engine.values();
+        let values = best.as_deref().unwrap_or(node).engine.values();
         let tangents = node.arcs.iter().map(|(arc, cause)| (arc.tangent(values), *cause)).collect();
-        let mut next = node.clone();
+        let mut next = spare.copy_of(node);
         let status = next.add(tangents);
         programs += 1;
         if status != Status::Optimal || !settled(problem, &mut next, &mut programs) {
@@ -38,7 +44,7 @@ pub(super) fn polish<E: Engine>(problem: &Problem<'_>, node: &Node<E>, to_beat: 
         }
         let gain = best.as_ref().map_or(f64::INFINITY, |best| next.engine.objective() - best.engine.objective());
         if gain > 0.0 {
-            best = Some(next);
+            best.replace(next).into_iter().for_each(|before| spare.take(before));
         }
         let is_far = best.as_ref().is_some_and(|best| best.bound() < to_beat - node.bound().abs() * STILL_TO_GAIN);
         if gain < NO_MORE_GAIN || is_far {
@@ -49,7 +55,7 @@ pub(super) fn polish<E: Engine>(problem: &Problem<'_>, node: &Node<E>, to_beat: 
 }
 
 /// Adds the rows that always hold and are broken, until none is; `false` where that leaves no place.
-fn settled<E: Engine>(problem: &Problem<'_>, node: &mut Node<E>, programs: &mut usize) -> bool {
+fn settled<E: Engine>(problem: &Problem<'_>, node: &mut Node<'_, E>, programs: &mut usize) -> bool {
     loop {
         let rows = broken_rows(problem, node);
         if rows.is_empty() {
@@ -63,7 +69,7 @@ fn settled<E: Engine>(problem: &Problem<'_>, node: &mut Node<E>, programs: &mut 
 }
 
 /// Rows with no choice that the present point breaks.
-pub(super) fn broken_rows<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Asked {
+pub(super) fn broken_rows<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) -> Asked {
     let values = node.engine.values();
     let standing = standing(node);
     let mut broken = Asked::default();

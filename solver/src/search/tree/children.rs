@@ -1,161 +1,243 @@
-//! What a decision makes of a node: one child for each way it can be taken.
+//! What a decision makes of a node: one child for each way it can be taken, made when its turn comes.
 
+use std::collections::BinaryHeap;
 use std::rc::Rc;
 
-use super::super::branching::standing;
-use super::super::node::{Asked, Decided, Node};
+use smallvec::SmallVec;
+
+use super::super::branching::{Decision, Settles, standing};
+use super::super::node::{Asked, Decided, Node, Question};
+use super::super::queued::{Candidate, Change, Child, Family, Queued};
 use super::{Fate, Tree};
 use crate::program::{Engine, Row};
-use crate::rules::{Alternative, Arc, Cause, Requirement, RuleName, With};
+use crate::rules::{Alternative, Arc, Cause, RuleName, With};
 
-impl<E: Engine> Tree<'_, '_, E> {
-    /// One child for each alternative that can still be; a later one also carries the closed negation of its elders that are
-    /// single rows.
-    /// `settled` notes in what they start from that this requirement need not be chosen from again.
-    pub(super) fn choose(&mut self, parent: &Node<E>, requirement: &Requirement, settled: impl FnOnce(&mut Node<E>)) {
-        let cause = requirement.cause;
-        // What every later child starts from: the parent, and what no elder covers.
-        let mut rest = self.child_of(parent);
-        settled(&mut rest);
-        let mut alive = Vec::new();
-        for alternative in &requirement.alternatives {
-            if self.can_be(parent, alternative, cause) {
-                alive.extend(self.child_with(&rest, alternative, cause));
-            }
-            rest.hold(alternative.sufficient().map(|row| (negated(row), cause)).collect());
+/// What makes a child, how much of what no elder covers it keeps, and what it is worth at most.
+type Offspring<'p> = (Change<'p>, usize, f64);
+
+impl<'p, E: Engine> Tree<'p, '_, E> {
+    pub(super) fn decide(&mut self, node: Box<Node<'p, E>>, decision: Decision<'p>) {
+        match decision {
+            Decision::Choose(settles, question, promises) => self.choose(node, question, settles, &promises),
+            Decision::InOrOut(piece) => self.in_or_out(node, piece),
         }
-        self.spare.push(rest);
-        self.push_all(alive);
     }
 
-    /// Whether a first look leaves any hope for `alternative`.
-    fn can_be(&mut self, parent: &Node<E>, alternative: &Alternative, cause: Cause) -> bool {
-        let bound = parent.probe(alternative);
-        if bound == f64::NEG_INFINITY {
+    /// One child for each alternative that can still be; a later one also carries the closed negation of its elders that are
+    /// single rows. `settles` is what need not be chosen from again, `promises` what each alternative is worth at most.
+    pub(super) fn choose(
+        &mut self,
+        mut node: Box<Node<'p, E>>,
+        question: Question<'p>,
+        settles: Settles,
+        promises: &[f64],
+    ) {
+        match settles {
+            Settles::Requirement(chosen) => node.chosen.push(chosen),
+            Settles::Finer(place) => {
+                node.finer.swap_remove(place);
+            }
+            Settles::Nothing => {}
+        }
+        let cause = question.cause;
+        let mut held = Asked::default();
+        let mut children: SmallVec<[Offspring<'p>; 8]> = SmallVec::new();
+        for (place, (alternative, promise)) in question.alternatives.iter().zip(promises).enumerate() {
+            if self.can_be(*promise, cause) {
+                children.push((Change::Takes(question, place), held.len(), *promise));
+            }
+            held.extend(alternative.sufficient().map(|row| (negated(row), cause)));
+        }
+        self.raise(node, held, children);
+    }
+
+    /// Whether a first look leaves any hope for what is worth `promise` at most.
+    fn can_be(&mut self, promise: f64, cause: Cause) -> bool {
+        if promise == f64::NEG_INFINITY {
             self.blame(cause);
             return false;
         }
-        if self.is_hopeless(bound) {
-            self.give_up(bound);
+        if self.is_hopeless(promise) {
+            self.give_up(promise);
             return false;
         }
         true
     }
 
-    /// `rest` with `alternative`; `None` where that leaves nothing to hope for.
-    fn child_with(&mut self, rest: &Node<E>, alternative: &Alternative, cause: Cause) -> Option<Node<E>> {
-        let child = self.copy_of(rest);
-        let arc = alternative.arc.iter().flat_map(Arc::rows);
-        let rows = alternative.rows.iter().cloned().chain(arc).map(|row| (row, cause)).collect();
-        let mut child = self.alive_with(child, rows, &[cause])?;
-        child.arcs.extend(alternative.arc.clone().map(|arc| (arc, cause)));
-        if !alternative.finer.is_empty() {
-            child.finer.push(Rc::new(Requirement { cause, alternatives: alternative.finer.clone() }));
-        }
-        Some(child)
+    /// One child for each way in which `piece` may stand.
+    pub(super) fn stand(&mut self, node: Box<Node<'p, E>>, piece: usize) {
+        let states = &self.problem.ways[piece].states;
+        let children = states.iter().filter_map(|state| self.standing_so(&node, piece, *state)).collect();
+        self.raise(node, Asked::default(), children);
     }
 
-    /// `child` with these rows; `None` where they leave nothing to hope for.
-    fn alive_with(&mut self, mut child: Node<E>, rows: Asked, causes: &[Cause]) -> Option<Node<E>> {
-        match self.add(&mut child, rows, causes) {
-            Fate::Alive => Some(child),
+    /// A child in which `piece` stands, and one in which it is left out.
+    fn in_or_out(&mut self, node: Box<Node<'p, E>>, piece: usize) {
+        let inside = match &self.problem.ways[piece].states[..] {
+            [only] => self.standing_so(&node, piece, *only),
+            _ => Some((Change::Somewhere(piece), 0, node.bound())),
+        };
+        let (rows, cost) = self.without(piece);
+        let bound = rows.iter().map(|row| node.engine.probe(row)).fold(node.engine.objective(), f64::min);
+        let outside = (Change::LeftOut(piece), 0, bound + node.presence - cost);
+        self.raise(node, Asked::default(), inside.into_iter().chain([outside]).collect());
+    }
+
+    fn standing_so(&mut self, node: &Node<'p, E>, piece: usize, state: usize) -> Option<Offspring<'p>> {
+        if let Some(cause) = self.dead_beside(&standing(node), state) {
+            self.blame(cause);
+            return None;
+        }
+        Some((Change::Stands(piece, state), 0, node.bound()))
+    }
+
+    /// Rows that hold every size of a piece that is left out at nothing, and what it would count by standing.
+    fn without(&self, piece: usize) -> (SmallVec<[Row; 6]>, f64) {
+        let variables = &self.problem.ground.variables.pieces[piece];
+        let sizes = [Some(variables.width), variables.return_length, Some(variables.depth)];
+        let none = |variable| Row::at_most([(variable, 1.0)], 0.0);
+        let rows = sizes.into_iter().flatten().flat_map(|size| [none(size.up), none(size.beyond)]).collect();
+        (rows, self.problem.presence(piece))
+    }
+
+    /// One child for each part of the sector of a round gap, cut where its corner lies at `at`.
+    pub(super) fn cut(&mut self, node: Box<Node<'p, E>>, place: usize, at: &[f64]) {
+        let parts = node.arcs[place].0.cut(at);
+        let bound = |part: &Arc| {
+            let rows = part.rows();
+            node.presence + rows.iter().map(|row| node.engine.probe(row)).fold(node.engine.objective(), f64::min)
+        };
+        let cause = node.arcs[place].1;
+        let mut children = SmallVec::new();
+        for part in parts {
+            let bound = bound(&part);
+            if self.can_be(bound, cause) {
+                children.push((Change::Part(place, part), 0, bound));
+            }
+        }
+        self.raise(node, Asked::default(), children);
+    }
+
+    /// The best child is looked at next; the others wait.
+    fn raise(&mut self, mut base: Box<Node<'p, E>>, held: Asked, children: SmallVec<[Offspring<'p>; 8]>) {
+        base.depth += 1;
+        let family = Rc::new(Family { base, held });
+        let mut waiting = BinaryHeap::with_capacity(children.len());
+        for (change, held, bound) in children {
+            self.made += 1;
+            let child = Child { family: Rc::clone(&family), held, change };
+            waiting.push(Queued::child(child, bound, self.made));
+        }
+        self.part_from(family);
+        while let Some(best) = waiting.pop() {
+            let made = best.made();
+            match best.candidate {
+                Candidate::Ready(_) => {
+                    self.dive = Some(best);
+                    break;
+                }
+                Candidate::Child(child) => {
+                    waiting.extend(self.make(child).map(|node| Queued::node(node, made)));
+                }
+            }
+        }
+        self.queue.append(&mut waiting);
+    }
+
+    /// Makes a child; `None` where that leaves nothing to hope for.
+    pub(super) fn make(&mut self, child: Child<'p, E>) -> Option<Box<Node<'p, E>>> {
+        let Child { family, held, change } = child;
+        let mut node = match Rc::try_unwrap(family) {
+            Ok(Family { mut base, held: rows }) => {
+                base.hold(rows.first(held));
+                base
+            }
+            Err(family) => {
+                let mut copy = self.spare.copy_of(&family.base);
+                copy.hold(family.held.first(held));
+                copy
+            }
+        };
+        match change {
+            Change::Takes(question, place) => self.takes(node, question, place),
+            Change::Stands(piece, state) => {
+                node.decided[piece] = Decided::Stands(state);
+                Some(node)
+            }
+            Change::Somewhere(piece) => {
+                node.decided[piece] = Decided::Somewhere;
+                Some(node)
+            }
+            Change::LeftOut(piece) => self.left_out(node, piece),
+            Change::Part(place, arc) => {
+                let cause = node.arcs[place].1;
+                let rows = arc.rows().into_iter().map(|row| (row, cause)).collect();
+                node.arcs[place].0 = arc;
+                self.alive_with(node, rows, &[cause])
+            }
+        }
+    }
+
+    fn takes(
+        &mut self,
+        mut node: Box<Node<'p, E>>,
+        Question { cause, alternatives }: Question<'p>,
+        place: usize,
+    ) -> Option<Box<Node<'p, E>>> {
+        let Alternative { rows, arc, finer } = &alternatives[place];
+        let cone = arc.iter().flat_map(Arc::rows);
+        let rows = rows.iter().cloned().chain(cone).map(|row| (row, cause)).collect();
+        node.arcs.extend(arc.clone().map(|arc| (arc, cause)));
+        if !finer.is_empty() {
+            node.finer.push(Question { cause, alternatives: finer });
+        }
+        self.alive_with(node, rows, &[cause])
+    }
+
+    fn left_out(&mut self, mut node: Box<Node<'p, E>>, piece: usize) -> Option<Box<Node<'p, E>>> {
+        let (rows, cost) = self.without(piece);
+        node.decided[piece] = Decided::Out;
+        node.presence -= cost;
+        let cause = Cause { rule: RuleName::Size, piece, with: With::Itself };
+        self.alive_with(node, rows.into_iter().map(|row| (row, cause)).collect(), &[])
+    }
+
+    /// `node` with these rows; `None` where they leave nothing to hope for.
+    fn alive_with(&mut self, mut node: Box<Node<'p, E>>, rows: Asked, causes: &[Cause]) -> Option<Box<Node<'p, E>>> {
+        match self.add(&mut node, rows, causes) {
+            Fate::Alive => Some(node),
             Fate::Dead => {
-                self.spare.push(child);
+                self.spare.take(node);
                 None
             }
         }
     }
 
-    /// A copy of `parent`, one deeper.
-    fn child_of(&mut self, parent: &Node<E>) -> Node<E> {
-        let mut child = self.copy_of(parent);
-        child.depth += 1;
-        child
-    }
-
-    /// A copy, in the memory of a node that is done with where there is one.
-    fn copy_of(&mut self, node: &Node<E>) -> Node<E> {
-        match self.spare.pop() {
-            Some(mut spare) => {
-                spare.clone_from(node);
-                spare
-            }
-            None => node.clone(),
+    /// Leaves a candidate aside; what only it needed is used again.
+    pub(super) fn leave(&mut self, candidate: Candidate<'p, E>) {
+        match candidate {
+            Candidate::Ready(node) => self.spare.take(node),
+            Candidate::Child(child) => self.part_from(child.family),
         }
     }
 
-    /// The best first, so that what is made first does not hang on the order of the alternatives.
-    fn push_all(&mut self, mut children: Vec<Node<E>>) {
-        children.sort_by(|a, b| b.bound().total_cmp(&a.bound()));
-        let mut children = children.into_iter();
-        self.dive = children.next();
-        children.for_each(|child| self.push(child));
-    }
-
-    /// One child for each way in which `piece` may stand.
-    pub(super) fn stand(&mut self, node: &Node<E>, piece: usize) {
-        let states = &self.problem.ways[piece].states;
-        let alive = states.iter().filter_map(|state| self.standing_so(node, piece, *state)).collect();
-        self.push_all(alive);
-    }
-
-    /// A child in which `piece` stands, and one in which it is left out.
-    pub(super) fn in_or_out(&mut self, node: &Node<E>, piece: usize) {
-        let inside = match &self.problem.ways[piece].states[..] {
-            [only] => self.standing_so(node, piece, *only),
-            _ => {
-                let mut child = self.child_of(node);
-                child.decided[piece] = Decided::Somewhere;
-                Some(child)
-            }
-        };
-        let alive = inside.into_iter().chain(self.left_out(node, piece)).collect();
-        self.push_all(alive);
-    }
-
-    fn standing_so(&mut self, node: &Node<E>, piece: usize, state: usize) -> Option<Node<E>> {
-        let mut child = self.child_of(node);
-        child.decided[piece] = Decided::Stands(state);
-        let Some(cause) = self.dead_among(&standing(&child)) else { return Some(child) };
-        self.blame(cause);
-        self.spare.push(child);
-        None
-    }
-
-    fn left_out(&mut self, node: &Node<E>, piece: usize) -> Option<Node<E>> {
-        let mut child = self.child_of(node);
-        child.decided[piece] = Decided::Out;
-        child.presence -= self.problem.presence(piece);
-        let cause = Cause { rule: RuleName::Size, piece, with: With::Itself };
-        let variables = &self.problem.ground.variables.pieces[piece];
-        let sizes = [Some(variables.width), variables.return_length, Some(variables.depth)];
-        let none = |variable| (Row::at_most([(variable, 1.0)], 0.0), cause);
-        let rows = sizes.into_iter().flatten().flat_map(|size| [none(size.up), none(size.beyond)]).collect();
-        self.alive_with(child, rows, &[])
-    }
-
-    pub(super) fn cut(&mut self, node: &Node<E>, place: usize, at: &[f64]) {
-        let (arc, cause) = node.arcs[place].clone();
-        let mut alive = Vec::new();
-        for half in arc.cut(at) {
-            let mut child = self.child_of(node);
-            let rows = half.rows().into_iter().map(|row| (row, cause)).collect();
-            child.arcs[place] = (half, cause);
-            alive.extend(self.alive_with(child, rows, &[cause]));
+    fn part_from(&mut self, family: Rc<Family<'p, E>>) {
+        if let Some(family) = Rc::into_inner(family) {
+            self.spare.take(family.base);
         }
-        self.push_all(alive);
+    }
+
+    /// What forbids `state` by itself or beside what stands, whatever the sizes.
+    fn dead_beside(&self, standing: &[usize], state: usize) -> Option<Cause> {
+        let beside = || standing.iter().find_map(|other| self.problem.between(*other, state).dead);
+        self.problem.alone(state).dead.or_else(beside)
     }
 
     /// What forbids these stands together, whatever the sizes.
     pub(super) fn dead_among(&self, standing: &[usize]) -> Option<Cause> {
+        let beside_earlier = |(order, state): (usize, &usize)| self.dead_beside(&standing[..order], *state);
         let alone = standing.iter().find_map(|state| self.problem.alone(*state).dead);
-        let pairs = || {
-            let pair = |(order, state): (usize, &usize)| {
-                standing[..order].iter().find_map(|other| self.problem.between(*other, *state).dead)
-            };
-            standing.iter().enumerate().find_map(pair)
-        };
-        alone.or_else(pairs)
+        alone.or_else(|| standing.iter().enumerate().find_map(beside_earlier))
     }
 }
 

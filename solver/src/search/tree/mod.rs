@@ -4,16 +4,20 @@ mod children;
 
 use std::collections::{BTreeMap, BinaryHeap};
 
-use super::branching::{Decision, next, next_to_stand, standing};
-use super::node::{Asked, Decided, Node, Queued};
+use typed_arena::Arena;
+
+use super::branching::{Promises, Settles, next, next_to_stand, standing};
+use super::node::{Asked, Decided, Node, Question};
 use super::polish::{broken_rows, polish};
 use super::problem::Problem;
+use super::queued::{Candidate, Queued};
+use super::spare::Spare;
 use super::tally::Tally;
 use crate::layout::Layout;
 use crate::program::{Engine, Status};
 use crate::routes::Floor;
 use crate::rules::route::{self, Mend};
-use crate::rules::{Cause, TOLERANCE};
+use crate::rules::{Cause, Requirement, TOLERANCE};
 
 /// A round gap is not halved below this angle, radians: its chord lies within a thousandth of a millimetre of the arc.
 const FINEST_SECTOR: f64 = 0.1 * std::f64::consts::PI / 180.0;
@@ -25,16 +29,17 @@ const COARSE: f64 = 5.0;
 pub(super) struct Tree<'p, 'a, E> {
     problem: &'p Problem<'a>,
     floor: &'p Floor,
+    /// What would mend the ways through that were too narrow.
+    mends: &'p Arena<Requirement>,
     most_nodes: usize,
-    queue: BinaryHeap<Queued<E>>,
+    queue: BinaryHeap<Queued<'p, E>>,
     /// The best child of the node just expanded: followed to the end before the queue is asked again, so that a first
     /// layout is found early.
-    dive: Option<Node<E>>,
+    dive: Option<Queued<'p, E>>,
     made: usize,
-    /// Nodes that are done with: their memory is used again.
-    spare: Vec<Node<E>>,
+    spare: Spare<'p, E>,
     /// The best layout so far.
-    pub(super) best: Option<Node<E>>,
+    pub(super) best: Option<Box<Node<'p, E>>>,
     /// What a layout must beat to count.
     to_beat: f64,
     /// No layout that was not looked at has more than this.
@@ -55,16 +60,22 @@ enum Fate {
 
 impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// The root alone; layouts count that are better than `to_beat`.
-    pub(super) fn new(problem: &'p Problem<'a>, floor: &'p Floor, most_nodes: usize, to_beat: f64) -> Self {
+    pub(super) fn new(
+        problem: &'p Problem<'a>,
+        (floor, mends): (&'p Floor, &'p Arena<Requirement>),
+        most_nodes: usize,
+        to_beat: f64,
+    ) -> Self {
         let (queue, blame) = (BinaryHeap::new(), BTreeMap::new());
         let unseen = f64::NEG_INFINITY;
         let mut tree = Self {
             problem,
             floor,
+            mends,
             most_nodes,
             queue,
             dive: None,
-            spare: Vec::new(),
+            spare: Spare::new(),
             made: 0,
             best: None,
             to_beat,
@@ -79,21 +90,29 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     /// Searches to the end, or until the nodes are used up. Gives the bound that holds for every layout.
     pub(super) fn search(&mut self) -> f64 {
-        while let Some(mut node) = self.dive.take().or_else(|| self.queue.pop().map(|queued| queued.node)) {
-            if self.is_hopeless(node.bound()) {
-                self.give_up(node.bound());
-                continue;
+        while let Some(next) = self.dive.take().or_else(|| self.queue.pop()) {
+            let made = next.made();
+            match next.candidate {
+                aside if self.is_hopeless(next.bound) => {
+                    self.give_up(next.bound);
+                    self.leave(aside);
+                }
+                Candidate::Child(child) => {
+                    let node = self.make(child);
+                    self.queue.extend(node.map(|node| Queued::node(node, made)));
+                }
+                Candidate::Ready(_) if self.tally.nodes == self.most_nodes => {
+                    let rest = self.queue.iter().map(|queued| queued.bound);
+                    self.unseen = rest.fold(self.unseen.max(next.bound), f64::max);
+                    break;
+                }
+                Candidate::Ready(node) => {
+                    self.tally.nodes += 1;
+                    self.expand(node);
+                }
             }
-            if self.tally.nodes == self.most_nodes {
-                let rest = self.queue.iter().map(|queued| queued.node.bound());
-                self.unseen = rest.fold(self.unseen.max(node.bound()), f64::max);
-                break;
-            }
-            self.tally.nodes += 1;
-            self.expand(&mut node);
-            self.spare.push(node);
         }
-        let best = self.best.as_ref().map_or(f64::NEG_INFINITY, Node::bound);
+        let best = self.best.as_ref().map_or(f64::NEG_INFINITY, |best| best.bound());
         self.unseen.max(best)
     }
 
@@ -131,35 +150,35 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             self.blame(cause);
             return;
         }
-        self.push(node);
+        self.dive = Some(Queued::node(Box::new(node), self.made));
     }
 
-    fn expand(&mut self, node: &mut Node<E>) {
-        if let Fate::Dead = self.settle(node) {
+    fn expand(&mut self, mut node: Box<Node<'p, E>>) {
+        if let Fate::Dead = self.settle(&mut node) {
+            self.spare.take(node);
             return;
         }
-        if let Some(decision) = next(self.problem, node, self.hopeless_up_to()) {
+        if let Some(decision) = next(self.problem, &node, self.hopeless_up_to()) {
             self.decide(node, decision);
             return;
         }
         let values = node.engine.values();
         if !node.arcs.iter().any(|(arc, _)| arc.excess(values) > TOLERANCE) {
-            self.finish(node, node);
+            self.finish(node, None);
             return;
         }
-        let polished = polish(self.problem, node, self.value_to_beat());
+        let polished = polish(self.problem, &node, self.value_to_beat(), &mut self.spare);
         self.programs += polished.programs;
         match polished.node {
-            Some(found) if found.bound() > self.value_to_beat() || !self.is_coarse(node) => {
-                self.take_polished(node, &found);
+            Some(found) if found.bound() > self.value_to_beat() || !is_coarse(&node) => {
+                self.take_polished(node, found);
             }
-            Some(found) => self.cut_most_broken(node, &found),
-            None => self.cut_most_broken(node, node),
+            found => self.cut_most_broken(node, found),
         }
     }
 
     /// Adds the rows that always hold and are broken, until none is.
-    fn settle(&mut self, node: &mut Node<E>) -> Fate {
+    fn settle(&mut self, node: &mut Node<'p, E>) -> Fate {
         loop {
             let rows = broken_rows(self.problem, node);
             if rows.is_empty() {
@@ -172,7 +191,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         }
     }
 
-    fn add(&mut self, node: &mut Node<E>, rows: Asked, causes: &[Cause]) -> Fate {
+    fn add(&mut self, node: &mut Node<'p, E>, rows: Asked, causes: &[Cause]) -> Fate {
         let bound = node.bound();
         self.programs += 1;
         let hopeless = self.hopeless_up_to();
@@ -193,56 +212,55 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         }
     }
 
-    fn decide(&mut self, node: &Node<E>, decision: Decision<'_>) {
-        match decision {
-            Decision::Choose(chosen, requirement) => {
-                self.choose(node, requirement, |rest| rest.chosen.push(chosen));
-            }
-            Decision::Refine(place, requirement) => {
-                self.choose(node, &requirement, |rest| {
-                    rest.finer.swap_remove(place);
-                });
-            }
-            Decision::InOrOut(piece) => self.in_or_out(node, piece),
-        }
-    }
-
     /// Where tangents leave no place, or cost more than a proof allows, the chords are too coarse yet: the worst sector is
-    /// cut where its corner lies in `found`.
-    fn cut_most_broken(&mut self, node: &Node<E>, found: &Node<E>) {
+    /// cut where its corner lies in `polished`, or in the node itself.
+    fn cut_most_broken(&mut self, node: Box<Node<'p, E>>, polished: Option<Box<Node<'p, E>>>) {
         let excess = |place: &usize| node.arcs[*place].0.excess(node.engine.values());
         let places = (0..node.arcs.len())
             .filter(|place| excess(place) > TOLERANCE && node.arcs[*place].0.angle() > FINEST_SECTOR);
         match places.max_by(|a, b| excess(a).total_cmp(&excess(b)).then(b.cmp(a))) {
-            Some(place) => self.cut(node, place, found.engine.values()),
+            Some(place) => {
+                let at = polished.as_ref().unwrap_or(&node).engine.values().to_vec();
+                self.cut(node, place, &at);
+            }
             None => {
                 self.unseen = self.unseen.max(node.bound());
                 node.arcs.iter().for_each(|(_, cause)| self.blame(*cause));
+                self.spare.take(node);
             }
         }
+        polished.into_iter().for_each(|polished| self.spare.take(polished));
     }
 
     /// A polished layout may break what the chords' optimum kept: then that is decided first.
-    fn take_polished(&mut self, node: &Node<E>, polished: &Node<E>) {
-        match next(self.problem, polished, self.hopeless_up_to()) {
-            Some(decision) => self.decide(node, decision),
-            None => self.finish(node, polished),
+    fn take_polished(&mut self, node: Box<Node<'p, E>>, polished: Box<Node<'p, E>>) {
+        match next(self.problem, &polished, self.hopeless_up_to()) {
+            Some(decision) => {
+                self.spare.take(polished);
+                self.decide(node, decision);
+            }
+            None => self.finish(node, Some(polished)),
         }
     }
 
-    /// All but the routes holds among what stands in `found`, which stands under `node`.
-    fn finish(&mut self, node: &Node<E>, found: &Node<E>) {
+    /// All but the routes holds among what stands in `polished`, which stands under `node`, or in the node itself.
+    fn finish(&mut self, node: Box<Node<'p, E>>, polished: Option<Box<Node<'p, E>>>) {
+        let found = polished.as_ref().unwrap_or(&node);
         if let Some(mend) = self.too_narrow(found) {
-            self.mend(node, found, mend);
-        } else if let Some(piece) = next_to_stand(self.problem, node) {
+            let question = self.question(found, node.bound(), mend);
+            polished.into_iter().for_each(|polished| self.spare.take(polished));
+            let promises: Promises = question.alternatives.iter().map(|way| node.probe(way)).collect();
+            self.choose(node, question, Settles::Nothing, &promises);
+        } else if let Some(piece) = next_to_stand(self.problem, &node) {
+            polished.into_iter().for_each(|polished| self.spare.take(polished));
             self.stand(node, piece);
         } else {
-            self.keep(node, found);
+            self.keep(node, polished);
         }
     }
 
     /// What would mend the ways through that are too narrow; more pieces could only make them narrower.
-    fn too_narrow(&mut self, found: &Node<E>) -> Option<Mend> {
+    fn too_narrow(&mut self, found: &Node<'p, E>) -> Option<Mend> {
         if self.problem.plain {
             return None;
         }
@@ -254,7 +272,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             .or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout))
     }
 
-    fn mend(&mut self, node: &Node<E>, found: &Node<E>, mend: Mend) {
+    /// What a way through that is too narrow in `found` asks of what stands under a node worth `bound`.
+    fn question(&mut self, found: &Node<'p, E>, bound: f64, mend: Mend) -> Question<'p> {
         let Mend { mut requirement, is_exhaustive } = mend;
         self.tally.too_narrow += 1;
         self.problem.strike_impossible(&mut requirement, &standing(found));
@@ -262,34 +281,31 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         // What holds already has not mended the route, and would be chosen for ever.
         requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
         if !is_exhaustive || requirement.alternatives.len() < offered {
-            self.unseen = self.unseen.max(node.bound());
+            self.unseen = self.unseen.max(bound);
         }
         if requirement.alternatives.is_empty() {
             self.blame(requirement.cause);
         }
-        self.choose(node, &requirement, |_| {});
+        let Requirement { cause, alternatives } = self.mends.alloc(requirement);
+        Question { cause: *cause, alternatives }
     }
 
     /// Keeps the layout where it is the best so far, and goes on under its node where the chords still promise more.
-    fn keep(&mut self, node: &Node<E>, found: &Node<E>) {
-        let value = found.bound();
-        if self.value_to_beat() < value {
-            self.best = Some(found.clone());
+    fn keep(&mut self, node: Box<Node<'p, E>>, polished: Option<Box<Node<'p, E>>>) {
+        let found = polished.as_ref().unwrap_or(&node);
+        if self.value_to_beat() < found.bound() {
+            self.best = Some(self.spare.copy_of(found));
         }
         if self.is_hopeless(node.bound()) {
             self.unseen = self.unseen.max(node.bound());
+            polished.into_iter().chain([node]).for_each(|node| self.spare.take(node));
         } else {
-            self.cut_most_broken(node, found);
+            self.cut_most_broken(node, polished);
         }
     }
 
-    /// A round gap is off by so much that halving its sector tells more than a layout would.
-    fn is_coarse(&self, node: &Node<E>) -> bool {
-        node.arcs.iter().any(|(arc, _)| arc.excess(node.engine.values()) > COARSE)
-    }
-
     fn value_to_beat(&self) -> f64 {
-        self.best.as_ref().map_or(self.to_beat, Node::bound)
+        self.best.as_ref().map_or(self.to_beat, |best| best.bound())
     }
 
     /// Leaves a node aside under which nothing can be better.
@@ -310,18 +326,18 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         }
     }
 
-    fn push(&mut self, node: Node<E>) {
-        self.made += 1;
-        self.queue.push(Queued::new(node, self.made));
-    }
-
     fn blame(&mut self, cause: Cause) {
         *self.blame.entry(cause).or_insert(0) += 1;
     }
 }
 
+/// A round gap is off by so much that halving its sector tells more than a layout would.
+fn is_coarse<E: Engine>(node: &Node<'_, E>) -> bool {
+    node.arcs.iter().any(|(arc, _)| arc.excess(node.engine.values()) > COARSE)
+}
+
 /// How a node's pieces stand.
-pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<E>) -> Layout {
+pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) -> Layout {
     let values = node.engine.values();
     let placed = standing(node).into_iter().map(|state| problem.states[state].pose.placed(values)).collect();
     let left_out = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Out).collect();

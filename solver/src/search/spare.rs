@@ -1,0 +1,27 @@
+//! Nodes that are done with: their memory is used again, since asking for it costs more than copying a node.
+
+use super::node::Node;
+
+/// Nodes that are done with.
+pub(super) struct Spare<'p, E>(Vec<Box<Node<'p, E>>>);
+
+impl<'p, E: Clone> Spare<'p, E> {
+    pub(super) const fn new() -> Self {
+        Self(Vec::new())
+    }
+
+    pub(super) fn take(&mut self, node: Box<Node<'p, E>>) {
+        self.0.push(node);
+    }
+
+    /// A copy, in the memory of a node that is done with where there is one.
+    pub(super) fn copy_of(&mut self, node: &Node<'p, E>) -> Box<Node<'p, E>> {
+        match self.0.pop() {
+            Some(mut spare) => {
+                spare.as_mut().clone_from(node);
+                spare
+            }
+            None => Box::new(node.clone()),
+        }
+    }
+}

@@ -79,7 +79,7 @@ pub enum Role {
 }
 
 /// How a piece stands to another, as linear rows say it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Relation {
     /// To none.
     Alone,

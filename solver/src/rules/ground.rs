@@ -1,4 +1,4 @@
-//! The ground that the rules stand on: the site, its hull and pockets, and the arrangement's variables.
+//! The ground that the rules stand on: the site, its hull and pockets, and the variables.
 
 use elbowroom_model::{Brief, Point, WallId};
 
@@ -6,7 +6,6 @@ use super::linear_outline::LinearOutline;
 use super::requirement::{Cause, Requirement, RuleName, With};
 use super::separation;
 use super::variables::Variables;
-use crate::arrangement::Arrangement;
 use crate::geometry::{Convex, hull_and_pockets};
 use crate::program::Row;
 use crate::site::{Body, BodyId, Site};
@@ -29,9 +28,9 @@ pub struct Ground<'a> {
     pub site: &'a Site,
     /// The walls as half-planes and pockets.
     pub walls: &'a Walls,
-    /// The arrangement.
-    pub arrangement: &'a Arrangement,
-    /// Its variables.
+    /// The seat that the arrangement is built about, by its place in the brief.
+    pub main_seat: usize,
+    /// The variables of its program.
     pub variables: &'a Variables,
 }
 

@@ -1,6 +1,6 @@
 //! What a rule asks of a layout: one of several alternatives, each a few linear rows.
 
-use std::rc::Rc;
+use std::sync;
 
 use elbowroom_model::{FixedId, ItemId, Point, WallId};
 
@@ -41,7 +41,7 @@ pub struct Alternative {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Arc {
     /// From the one corner to the other.
-    pub between: Rc<LinearPoint>,
+    pub between: sync::Arc<LinearPoint>,
     /// How far they must be apart, mm.
     pub radius: f64,
     /// Unit vector where the sector starts.

@@ -55,11 +55,11 @@ pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_
         return None;
     }
     let (from, widest) = widths.into_iter().max_by(|a, b| a.1.width.total_cmp(&b.1.width))?;
-    let demand = Demand { from, to: End::Piece(ground.arrangement.main_seat), rule: elbowroom_model::Rule::Walkway };
+    let demand = Demand { from, to: End::Piece(ground.main_seat), rule: elbowroom_model::Rule::Walkway };
     let scene = Scene { ground, floor, poses, layout, demand };
     let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
     let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
-    let cause = Cause { rule: RuleName::TurningCircle, piece: ground.arrangement.main_seat, with: With::Itself };
+    let cause = Cause { rule: RuleName::TurningCircle, piece: ground.main_seat, with: With::Itself };
     Some(Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
 }
 
@@ -88,7 +88,7 @@ impl Scene<'_> {
         if let (Some(mouths), End::Piece(seat)) = (&mouths, self.demand.to) {
             alternatives.extend(self.other_sides(widest, seat, &mouths[1]));
         }
-        let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.ground.arrangement.main_seat);
+        let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.ground.main_seat);
         let rule = match self.demand.rule {
             elbowroom_model::Rule::Walkway => RuleName::Walkway,
             _ => RuleName::Passage,

@@ -5,7 +5,7 @@
 //! and one sector for each corner between two normals.
 
 use std::f64::consts::FRAC_1_SQRT_2;
-use std::rc::Rc;
+use std::sync;
 
 use elbowroom_model::Point;
 
@@ -35,7 +35,7 @@ pub(super) fn apart(first: &LinearOutline, second: &LinearOutline, gap: f64) -> 
         let sectors = sectors(&directions);
         ways.extend(sectors.into_iter().map(|(from, to)| {
             let middle = (from + to).unit().unwrap_or(from);
-            let between = Rc::new(second.furthest(-middle).from(first.furthest(middle)));
+            let between = sync::Arc::new(second.furthest(-middle).from(first.furthest(middle)));
             Arc { between, radius: gap, from, to }.as_alternative()
         }));
     }
@@ -58,11 +58,11 @@ fn quarter_ways(
     gap: f64,
 ) -> Vec<Alternative> {
     let diagonals = quarters.map(|quarter| (quarter + quarter.left()) * FRAC_1_SQRT_2);
-    let between = diagonals.map(|middle| Rc::new(second.furthest(-middle).from(first.furthest(middle))));
+    let between = diagonals.map(|middle| sync::Arc::new(second.furthest(-middle).from(first.furthest(middle))));
     let way = |i: usize| {
         let (towards, before, after) = (quarters[i], (i + 3) % 4, i);
         let along = between[after].along(towards);
-        let arc = |corner: usize, from, to| Arc { between: Rc::clone(&between[corner]), radius: gap, from, to };
+        let arc = |corner: usize, from, to| Arc { between: sync::Arc::clone(&between[corner]), radius: gap, from, to };
         let mut finer = Vec::with_capacity(3);
         if edges.iter().any(|edge| same(*edge, towards)) {
             finer.push(Alternative::of_rows(vec![along.at_least(gap)]));
@@ -199,7 +199,7 @@ fn round_sectors(shape: &LinearOutline, round: &Round) -> Vec<Arc> {
     let sector = |pair: &[Point]| {
         let (from, to) = (pair[0], pair[1]);
         let middle = (from + to).unit().unwrap_or(from);
-        let between = Rc::new(shape.furthest(-middle).from(&LinearPoint::fixed(round.corner)));
+        let between = sync::Arc::new(shape.furthest(-middle).from(&LinearPoint::fixed(round.corner)));
         Arc { between, radius: round.radius, from, to }
     };
     cuts.windows(2).map(sector).collect()

@@ -12,7 +12,7 @@ pub(super) struct TurningCircle;
 impl LayoutRule for TurningCircle {
     fn room(&self, ground: &Ground<'_>) -> Vec<Requirement> {
         let Some((centre, radius)) = circle(ground) else { return Vec::new() };
-        let piece = ground.arrangement.main_seat;
+        let piece = ground.main_seat;
         let mut found = ground.inside(&centre, piece, RuleName::TurningCircle, radius);
         found.extend(ground.off_bodies(&centre, piece, (RuleName::TurningCircle, radius), |_| true));
         found

@@ -5,10 +5,12 @@
 
 mod branching;
 mod cell;
+mod cells;
 mod node;
 mod polish;
 mod problem;
 mod queued;
+mod room_ground;
 mod spare;
 mod stated;
 mod tally;
@@ -16,7 +18,8 @@ mod tree;
 
 use std::collections::BTreeMap;
 
-pub use problem::{Aim, RoomGround};
+pub use problem::Aim;
+pub use room_ground::RoomGround;
 pub use stated::{Choice, Stated, search_stated, stated};
 pub use tally::Tally;
 
@@ -24,7 +27,7 @@ use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::program::{DefaultEngine, Row};
 use crate::routes::Floor;
-use crate::rules::{Cause, RuleName, Variables};
+use crate::rules::{Cause, RuleName};
 
 /// Nodes that putting a layout in order may take.
 const NODES_TO_TIDY: usize = 60;
@@ -129,8 +132,7 @@ fn tidied(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, found
 }
 
 fn search_once(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
-    let variables = Variables::of(room.brief, room.origin, room.span);
-    let problem = problem::Problem::of(room, arrangement, &variables, effort.aim, effort.without, false);
+    let problem = problem::Problem::of(room, arrangement, effort.aim, effort.without, false);
     searched(&problem, floor, effort)
 }
 

@@ -1,14 +1,16 @@
 //! One arrangement as the search sees it: each piece under each of its stands, and what the rules ask of one and of two.
 
 use std::cell::OnceCell;
+use std::sync::Arc;
 
-use elbowroom_model::{Brief, Dimension, Point};
+use elbowroom_model::{Dimension, Point};
 
 use super::cell::{Cell, Ranges};
+use super::cells::{Beside, Cells, Key, Scope, StandKey};
+use super::room_ground::RoomGround;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
-use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, RuleName, TIES, Variables, Walls};
-use crate::site::Site;
+use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, RuleName, TIES, Variables};
 
 /// What is made as large as it can be.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -37,33 +39,6 @@ const INDIFFERENT_ORDER: f64 = 0.01;
 /// Sizes that are held may give by this, mm: rounding, not size.
 const HELD_WITHIN: f64 = 1e-4;
 
-/// What a room gives to all of its arrangements, prepared once.
-#[derive(Debug, Clone)]
-pub struct RoomGround<'a> {
-    /// What was measured and asked.
-    pub brief: &'a Brief,
-    /// The room as the rules see it.
-    pub site: &'a Site,
-    /// The walls as half-planes and pockets.
-    pub walls: Walls,
-    /// A place amid the room.
-    pub origin: Point,
-    /// No place of the room is further from the origin, mm.
-    pub span: f64,
-}
-
-impl<'a> RoomGround<'a> {
-    /// The ground of a brief and its site.
-    #[must_use]
-    pub fn of(brief: &'a Brief, site: &'a Site) -> Self {
-        let corners = site.outline();
-        let sum = corners.iter().fold(Point::default(), |sum, corner| sum + *corner);
-        let origin = sum * (1.0 / corners.len().max(1) as f64);
-        let span = corners.iter().map(|corner| (*corner - origin).norm()).fold(0.0, f64::max);
-        Self { brief, site, walls: Walls::of(site), origin, span }
-    }
-}
-
 /// One arrangement, ready to be searched.
 pub(super) struct Problem<'a> {
     /// The ground of its rules.
@@ -74,9 +49,12 @@ pub(super) struct Problem<'a> {
     pub(super) states: Vec<State<'a>>,
     /// For each piece: its states, and whether it may be left out.
     pub(super) ways: Vec<Ways>,
+    arrangement: &'a Arrangement,
     room: Cell,
-    /// What is asked of each state with each later one, worked out when first asked.
-    pairs: Vec<OnceCell<Vec<OnceCell<Cell>>>>,
+    /// What was asked so far in any arrangement of the room.
+    known: &'a Cells,
+    /// What is asked of each state with each later one, looked up or worked out when first asked.
+    pairs: Vec<OnceCell<Vec<OnceCell<Arc<Cell>>>>>,
     without: Option<RuleName>,
     /// Round gaps are asked for as the polygons around them, and ways through are left aside.
     pub(super) plain: bool,
@@ -85,11 +63,12 @@ pub(super) struct Problem<'a> {
 /// A piece under one of its stands.
 pub(super) struct State<'a> {
     pub(super) pose: Pose<'a>,
+    key: StandKey,
     /// Bounds of its place: across, then out.
     place: [(usize, (f64, f64)); 2],
     /// It has other stands too, so that bounds do not hold it to its place.
     is_one_of_several: bool,
-    alone: OnceCell<Cell>,
+    alone: OnceCell<Arc<Cell>>,
 }
 
 /// The ways one piece may stand.
@@ -105,19 +84,20 @@ impl<'a> Problem<'a> {
     pub(super) fn of(
         room: &'a RoomGround<'a>,
         arrangement: &'a Arrangement,
-        variables: &'a Variables,
         aim: Aim<'a>,
         without: Option<RuleName>,
         plain: bool,
     ) -> Self {
-        let RoomGround { brief, site, walls, .. } = room;
-        let ground = Ground { brief, site, walls, arrangement, variables };
+        let RoomGround { brief, site, walls, variables, cells } = room;
+        let ground = Ground { brief, site, walls, main_seat: arrangement.main_seat, variables };
         let mut problem = Self {
             ground,
             aim,
             states: Vec::new(),
             ways: Vec::new(),
+            arrangement,
             room: Cell::default(),
+            known: cells,
             pairs: Vec::new(),
             without,
             plain,
@@ -140,13 +120,16 @@ impl<'a> Problem<'a> {
 
     /// What is asked of one piece under one stand; worked out when first asked.
     pub(super) fn alone(&self, state: usize) -> &Cell {
-        let State { pose, place, is_one_of_several, alone } = &self.states[state];
+        let State { pose, key, place, is_one_of_several, alone } = &self.states[state];
         alone.get_or_init(|| {
-            let mut cell = self.cell(|rule| rule.alone(&self.ground, pose), place);
-            if *is_one_of_several {
-                cell.keep_in(place, pose.id);
-            }
-            cell
+            let with = if *is_one_of_several { Beside::OtherStands } else { Beside::Nothing };
+            self.known.get(self.key(*key, with), || {
+                let mut cell = self.cell(|rule| rule.alone(&self.ground, pose), place);
+                if *is_one_of_several {
+                    cell.keep_in(place, pose.id);
+                }
+                cell
+            })
         })
     }
 
@@ -156,9 +139,15 @@ impl<'a> Problem<'a> {
         let row = self.pairs[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
         row[second].get_or_init(|| {
             let (a, b) = (&self.states[first], &self.states[second]);
-            let places = [a.place, b.place].concat();
-            self.cell(|rule| rule.between(&self.ground, &a.pose, &b.pose), &places)
+            self.known.get(self.key(a.key, Beside::Piece(b.key)), || {
+                let places = [a.place, b.place].concat();
+                self.cell(|rule| rule.between(&self.ground, &a.pose, &b.pose), &places)
+            })
         })
+    }
+
+    const fn key(&self, first: StandKey, with: Beside) -> Key {
+        Key { first, with, scope: Scope { without: self.without, plain: self.plain, ties: self.settles_ties() } }
     }
 
     /// Takes the alternatives out that these stands cannot give, whatever the sizes.
@@ -212,7 +201,7 @@ impl<'a> Problem<'a> {
     }
 
     /// Whether ties are settled too.
-    fn settles_ties(&self) -> bool {
+    const fn settles_ties(&self) -> bool {
         matches!(self.aim, Aim::Together | Aim::Needed | Aim::Tidy(_))
     }
 
@@ -245,14 +234,14 @@ impl<'a> Problem<'a> {
         if self.aim == Aim::Needed && ground.brief.pieces.get(id).is_some_and(|piece| !piece.needed) {
             return Vec::new();
         }
-        let standings = ground.arrangement.standings.iter();
+        let standings = self.arrangement.standings.iter();
         let stands: usize =
             standings.filter(|standing| standing.piece == id).map(|standing| standing.stands.len()).sum();
         let first = self.states.len();
         for stand in 0..stands {
-            let Some(pose) = Pose::of(ground.brief, ground.arrangement, ground.variables, id, stand) else { continue };
-            let place = place_of(&ground, &pose);
-            self.states.push(State { pose, place, is_one_of_several: stands > 1, alone: OnceCell::new() });
+            let Some(pose) = Pose::of(ground.brief, self.arrangement, ground.variables, id, stand) else { continue };
+            let (key, place) = (StandKey::of(&pose), place_of(&ground, &pose));
+            self.states.push(State { pose, key, place, is_one_of_several: stands > 1, alone: OnceCell::new() });
         }
         (first..self.states.len()).collect()
     }

@@ -3,12 +3,13 @@
 //! Plain is what a general solver can be asked for: round gaps as the polygons around them, no ways through.
 
 use super::cell::Cell;
-use super::problem::{Aim, Problem, RoomGround};
+use super::problem::{Aim, Problem};
+use super::room_ground::RoomGround;
 use super::{Effort, Searched, searched};
 use crate::arrangement::Arrangement;
 use crate::program::Row;
 use crate::routes::Floor;
-use crate::rules::{Alternative, Requirement, Variables};
+use crate::rules::{Alternative, Requirement};
 
 /// A program with choices: maximise `constant` and the objective.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,8 +41,7 @@ pub struct Choice {
 /// rows alone.
 #[must_use]
 pub fn stated(room: &RoomGround<'_>, arrangement: &Arrangement) -> Option<Stated> {
-    let variables = Variables::of(room.brief, room.origin, room.span);
-    let problem = Problem::of(room, arrangement, &variables, Aim::Together, None, true);
+    let problem = Problem::of(room, arrangement, Aim::Together, None, true);
     if problem.ways.iter().any(|ways| ways.may_be_left_out) {
         return None;
     }
@@ -73,8 +73,7 @@ pub fn search_stated(
     arrangement: &Arrangement,
     (nodes, to_beat): (usize, f64),
 ) -> Searched {
-    let variables = Variables::of(room.brief, room.origin, room.span);
-    let problem = Problem::of(room, arrangement, &variables, Aim::Together, None, true);
+    let problem = Problem::of(room, arrangement, Aim::Together, None, true);
     searched(&problem, floor, Effort { aim: Aim::Together, to_beat, nodes, without: None })
 }
 

@@ -4,7 +4,7 @@ use elbowroom_model::Dimension;
 
 use crate::outcome::HeldBy;
 use crate::program::{DefaultEngine, Engine, Row, Status};
-use crate::rules::{Cause, Linear, RuleName, Variables, With};
+use crate::rules::{Cause, Linear, RuleName, With};
 use crate::search::{Found, RoomGround};
 
 /// A size that grows by more than this when something is freed was held by it, mm.
@@ -36,8 +36,7 @@ impl Holder {
 /// What holds every dimension of every piece that stands in `found`.
 #[must_use]
 pub fn held_by(room: &RoomGround<'_>, found: &Found) -> Vec<(usize, Vec<HeldBy>)> {
-    let variables = Variables::of(room.brief, room.origin, room.span);
-    let held = Held { room, found, variables: &variables };
+    let held = Held { room, found };
     let pieces = found.layout.placed.iter().map(|placed| placed.piece);
     pieces.map(|piece| (piece, held.piece(piece))).collect()
 }
@@ -45,7 +44,6 @@ pub fn held_by(room: &RoomGround<'_>, found: &Found) -> Vec<(usize, Vec<HeldBy>)
 struct Held<'a> {
     room: &'a RoomGround<'a>,
     found: &'a Found,
-    variables: &'a Variables,
 }
 
 impl Held<'_> {
@@ -107,7 +105,7 @@ impl Held<'_> {
 
     /// The most the dimension could be with the rows of some holders taken away and no other size made smaller.
     fn freed(&self, piece: usize, dimension: Dimension, freed: &[Holder]) -> Option<f64> {
-        let variables = self.variables;
+        let variables = &self.room.variables;
         let target = variables.pieces.get(piece)?.dimension(dimension)?;
         let mut objective = vec![0.0; variables.objective.len()];
         objective[target.up] = 1.0;
@@ -154,7 +152,7 @@ impl Held<'_> {
     }
 
     fn size(&self, piece: usize, dimension: Dimension) -> Option<Linear> {
-        Some(self.variables.pieces.get(piece)?.dimension(dimension)?.size())
+        Some(self.room.variables.pieces.get(piece)?.dimension(dimension)?.size())
     }
 
     fn range(&self, piece: usize, dimension: Dimension) -> Option<f64> {

@@ -7,7 +7,7 @@ use serde::Deserialize;
 
 use super::file::{Tag, told};
 use crate::length::{Measure, Unit};
-use crate::yaml::{Node, typed};
+use crate::yaml::typed;
 
 const BASES: &str = include_str!("../../data/bases.yaml");
 
@@ -52,8 +52,7 @@ pub fn basis(name: &str) -> Option<&'static Basis> {
 }
 
 fn read() -> Option<BTreeMap<String, Basis>> {
-    let tree = Node::read(BASES).ok()?;
-    let rows: BTreeMap<String, BasisRow> = typed::typed(&tree).ok()?;
+    let rows: BTreeMap<String, BasisRow> = typed::of_own(BASES).ok()?;
     rows.into_iter().map(|(name, row)| Some((name, basis_of(&row)?))).collect()
 }
 

@@ -80,14 +80,15 @@ impl TableRange {
 static BUILT_IN: LazyLock<Result<Tables, Vec<Fault>>> = LazyLock::new(read_built_in);
 
 fn read_built_in() -> Result<Tables, Vec<Fault>> {
+    let not_understood = |message: String| vec![apply::not_understood(&message)];
+    let file = TableFile {
+        units: None,
+        sizes: Some(typed::of_own(SIZES).map_err(not_understood)?),
+        clearances: Some(typed::of_own(CLEARANCES).map_err(not_understood)?),
+    };
     let mut tables = Tables::default();
-    tables.put_over(&format!("sizes:\n{}", indented(SIZES)))?;
-    tables.put_over(&format!("clearances:\n{}", indented(CLEARANCES)))?;
+    tables.put_file_over(&file, &Node::NOTHING)?;
     Ok(tables)
-}
-
-fn indented(text: &str) -> String {
-    text.lines().map(|line| format!("  {line}\n")).collect()
 }
 
 impl Tables {
@@ -131,8 +132,12 @@ impl Tables {
             return Err(faults);
         }
         let file: TableFile = typed::typed(&tree).map_err(|message| vec![apply::not_understood(&message)])?;
-        let mut report = Report::new(&tree, file.units.unwrap_or(Unit::Millimetre));
-        self.apply(&file, &mut report);
+        self.put_file_over(&file, &tree)
+    }
+
+    fn put_file_over(&mut self, file: &TableFile, tree: &Node) -> Result<(), Vec<Fault>> {
+        let mut report = Report::new(tree, file.units.unwrap_or(Unit::Millimetre));
+        self.apply(file, &mut report);
         let faults = report.into_faults();
         if faults.is_empty() { Ok(()) } else { Err(faults) }
     }

@@ -97,6 +97,8 @@ impl Trail {
 impl Node {
     /// Stands where a value was at fault and was taken out.
     pub(crate) const TAKEN_OUT: Self = Self { value: NodeValue::Null, place: None };
+    /// The tree of what was read without one: nothing has a place.
+    pub(crate) const NOTHING: Self = Self { value: NodeValue::Map(Vec::new()), place: None };
 
     /// Reads `text`.
     ///

@@ -13,6 +13,14 @@ pub(crate) fn typed<T: DeserializeOwned>(tree: &Node) -> Result<T, String> {
     serde_yaml::from_value(value(tree)).map_err(|error| error.to_string())
 }
 
+/// A text of the program's own as `T`: whole and sound, which tests see to, so it needs no places and no guards.
+///
+/// # Errors
+/// What does not fit `T`, in words.
+pub(crate) fn of_own<T: DeserializeOwned>(text: &str) -> Result<T, String> {
+    serde_yaml::from_str(text).map_err(|error| error.to_string())
+}
+
 fn value(node: &Node) -> Value {
     match &node.value {
         NodeValue::Null => Value::Null,

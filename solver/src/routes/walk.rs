@@ -30,7 +30,7 @@ pub struct Walk {
 #[must_use]
 pub fn walk_between(walls: &[Stop], mouths: &[Mouth; 2], things: &[Stop], diameter: f64) -> Option<Walk> {
     let floor = &FreeFloor::new(walls, mouths, things, diameter);
-    let corners: Vec<Corner> = floor.stops.iter().flat_map(corners).collect();
+    let corners = corners(walls, &floor.stops);
     let search = Search { floor, steps: [floor.doorsteps(0), floor.doorsteps(1)], corners };
     search.run()
 }

@@ -29,6 +29,13 @@ pub(super) fn first_odd(count: usize, joints: &[Joint]) -> Option<Chain> {
     None
 }
 
+/// Whether any chain of these joints closes round one end of the route alone; they may come in any order.
+pub(super) fn has_odd(count: usize, joints: &[Joint]) -> bool {
+    let mut groups = Groups::new(count);
+    let is_odd = |joint: &Joint| matches!(groups.join(joint.between[0], joint.between[1], joint.odd), Joined::Odd);
+    joints.iter().any(is_odd)
+}
+
 /// Few stops are joined to more.
 type JoinedTo = SmallVec<[(usize, usize); 4]>;
 

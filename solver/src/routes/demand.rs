@@ -55,7 +55,7 @@ fn demands_with(brief: &Brief, pieces: impl Iterator<Item = usize> + Clone) -> V
     all
 }
 
-fn entrances(brief: &Brief) -> Vec<ItemId> {
+pub(super) fn entrances(brief: &Brief) -> Vec<ItemId> {
     brief.room.items().filter(|(id, _)| is_entrance(brief, *id)).map(|(id, _)| id).collect()
 }
 

@@ -2,10 +2,11 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, PieceKind, Rule};
+use elbowroom_model::{Brief, ItemId, PieceKind, Rule};
 
+use super::demand::entrances;
 use super::mouth::Mouth;
-use super::obstacles::Obstacles;
+use super::obstacles::{FixedCut, Obstacles};
 use super::stop::Stop;
 use super::walk::{Walk, walk_between};
 use super::widest::{ENOUGH, Widest, between, widest_between};
@@ -19,12 +20,22 @@ use crate::site::{BodyId, Site};
 #[derive(Debug, Clone, PartialEq)]
 pub struct Floor {
     pub(super) walls: Vec<Stop>,
-    pub(super) bodies: Vec<Stop>,
+    bodies: Vec<Stop>,
+    /// Walls and bodies with the gaps between them.
+    fixed: Obstacles,
+    /// What the mouths of routes that stay where they are make of these; of some routes only where there are many.
+    cuts: BTreeMap<Fixed, FixedCut>,
     /// One for each item on a wall; `None` for those that lead nowhere.
     mouths: Vec<Option<Mouth>>,
     /// Width of each route between items with nothing in the room, mm.
     empty: BTreeMap<Demand, f64>,
 }
+
+/// Routes of which as much as does not move is kept: rooms that people live in have fewer.
+const MOST_KEPT: usize = 64;
+
+/// What does not move of a route: an entrance, the other end where that is no piece, and the rule.
+type Fixed = (ItemId, Option<ItemId>, Rule);
 
 /// Which coffee tables a walker minds.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -49,10 +60,12 @@ impl Floor {
             };
             Stop::new(id, body.shape.clone())
         });
-        let mouths = brief.room.items().map(|(id, _)| doorstep::of_item(brief, site, id));
-        let mut floor =
-            Self { walls: walls.collect(), bodies: bodies.collect(), mouths: mouths.collect(), empty: BTreeMap::new() };
+        let mouths = brief.room.items().map(|(id, _)| doorstep::of_item(brief, site, id)).collect();
+        let (walls, bodies): (Vec<Stop>, Vec<Stop>) = (walls.collect(), bodies.collect());
+        let fixed = Obstacles::new(&walls, bodies.iter().cloned(), widest_rule(brief));
+        let mut floor = Self { walls, bodies, fixed, cuts: BTreeMap::new(), mouths, empty: BTreeMap::new() };
         floor.measure_empty(brief);
+        floor.cut(brief);
         floor
     }
 
@@ -74,8 +87,7 @@ impl Floor {
     /// where every route is wide enough. Routes are told in the order of [`demands`].
     #[must_use]
     pub fn first_too_narrow(&self, brief: &Brief, layout: &Layout) -> Option<(Demand, Widest)> {
-        let widest_rule = brief.rules.get(Rule::Walkway).max(brief.rules.get(Rule::Passage));
-        let obstacles = Obstacles::new(&self.walls, self.things(brief, layout, Tables::All), widest_rule);
+        let obstacles = self.fixed.with(self.furniture(brief, layout, &[]), widest_rule(brief));
         demands(brief, layout).into_iter().find_map(|demand| {
             let needs = self.needs(brief, &demand);
             let Some(mouths) = self.mouths(brief, layout, &demand) else {
@@ -83,7 +95,10 @@ impl Floor {
             };
             let left_out = Self::tables(brief, layout, &demand).left_out(brief, layout);
             let counts = |id| !matches!(id, ShapeId::Part { piece, .. } if left_out.contains(&piece));
-            let found = between(&obstacles.met(&mouths, counts), &mouths, needs, needs);
+            let cut = self.cuts.get(&fixed_of(&demand));
+            let met = cut.and_then(|cut| obstacles.met_after(cut, &mouths, counts));
+            let met = met.unwrap_or_else(|| obstacles.met(&mouths, counts));
+            let found = between(&met, &mouths, needs, needs);
             (!found.passes()).then_some((demand, found))
         })
     }
@@ -160,15 +175,20 @@ impl Floor {
 
     /// Everything that stops a disc besides the walls. Rugs do not.
     pub(super) fn things(&self, brief: &Brief, layout: &Layout, tables: Tables<'_>) -> Vec<Stop> {
-        let mut things = self.bodies.clone();
         let left_out = tables.left_out(brief, layout);
-        for placed in &layout.placed {
-            let is_flat = brief.pieces.get(placed.piece).is_none_or(|piece| piece.kind == PieceKind::Rug);
-            if !is_flat && !left_out.contains(&placed.piece) {
-                things.extend(parts(placed));
-            }
-        }
-        things
+        self.bodies.iter().cloned().chain(self.furniture(brief, layout, &left_out)).collect()
+    }
+
+    /// The pieces that stop a disc, but those at these places in the brief.
+    fn furniture<'a>(
+        &self,
+        brief: &'a Brief,
+        layout: &'a Layout,
+        left_out: &'a [usize],
+    ) -> impl Iterator<Item = Stop> + use<'a> {
+        let is_flat = |piece: usize| brief.pieces.get(piece).is_none_or(|piece| piece.kind == PieceKind::Rug);
+        let counts = move |placed: &&Placed| !is_flat(placed.piece) && !left_out.contains(&placed.piece);
+        layout.placed.iter().filter(counts).flat_map(parts)
     }
 
     /// The coffee tables that count on a way: `seat_to_table` is made to let one step in to a seat.
@@ -188,6 +208,36 @@ impl Floor {
             self.empty.insert(demand, width);
         }
     }
+
+    /// Cuts what stands for good at the mouths that stay where they are.
+    fn cut(&mut self, brief: &Brief) {
+        let limit = widest_rule(brief);
+        let empty = Layout::default();
+        for demand in demands(brief, &empty).into_iter().take(MOST_KEPT) {
+            if let Some(mouths) = self.mouths(brief, &empty, &demand) {
+                self.cuts.insert(fixed_of(&demand), FixedCut::new(&self.fixed, mouths.into(), limit));
+            }
+        }
+        for from in entrances(brief).into_iter().take(MOST_KEPT) {
+            if let Some(mouth) = self.mouth(brief, &empty, End::Item(from)) {
+                let mouth = mouth.widened(brief.rules.get(Rule::Passage), &self.walls);
+                self.cuts.insert((from, None, Rule::Passage), FixedCut::new(&self.fixed, vec![mouth], limit));
+            }
+        }
+    }
+}
+
+/// The widest that any route must be, mm.
+fn widest_rule(brief: &Brief) -> f64 {
+    brief.rules.get(Rule::Walkway).max(brief.rules.get(Rule::Passage))
+}
+
+const fn fixed_of(demand: &Demand) -> Fixed {
+    let to = match demand.to {
+        End::Item(item) => Some(item),
+        End::Piece(_) => None,
+    };
+    (demand.from, to, demand.rule)
 }
 
 impl Tables<'_> {
@@ -213,7 +263,7 @@ impl Tables<'_> {
 }
 
 /// The parts of a piece as what stops a disc.
-fn parts(placed: &Placed) -> impl Iterator<Item = Stop> {
+fn parts(placed: &Placed) -> impl Iterator<Item = Stop> + use<> {
     let piece = placed.piece;
     let stop = move |(part, shape)| Stop::new(ShapeId::Part { piece, part }, shape);
     placed.parts().into_iter().enumerate().map(stop)

@@ -6,12 +6,30 @@ use super::stop::Stop;
 use super::{ShapeId, cut};
 use crate::geometry::{Gap, gap};
 
+/// The places of two stops, and how far they are apart.
+type Between = ([usize; 2], Gap);
+
 /// Walls and things before any mouth cuts them, and which of them stand near each other.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) struct Obstacles {
     pub(super) stops: Vec<Stop>,
     /// Each two that stand nearer than the limit, and their gap.
-    gaps: Vec<([usize; 2], Gap)>,
+    gaps: Vec<Between>,
+    /// The first so many stand for good.
+    fixed: usize,
+}
+
+/// What mouths that stay where they are make of what stands for good: the same under every layout.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct FixedCut {
+    /// The mouths, widened.
+    pub(super) mouths: Vec<Mouth>,
+    /// Whether each of what stands for good is not cut.
+    whole: Vec<bool>,
+    /// As in [`Met`].
+    cut: Vec<Stop>,
+    /// Each two that stand nearer than the limit and were not both there before.
+    gaps: Vec<Between>,
 }
 
 /// What one route meets: obstacles that it leaves as they are, and what its mouths make of the others.
@@ -21,20 +39,31 @@ pub(super) struct Met<'a> {
     whole: Vec<bool>,
     /// Both ends and the back of each mouth (three for each, in that order), then what is left of cut obstacles.
     cut: Vec<Stop>,
+    /// Gaps with what the mouths made that are known before.
+    known: Vec<Between>,
+    /// Which of what the mouths made those gaps are between, as places in `cut`.
+    known_cut: [std::ops::Range<usize>; 2],
 }
 
 impl Obstacles {
     /// Walls (as whole stretches) and things, and every gap below `limit` between them.
-    pub(super) fn new(walls: &[Stop], things: Vec<Stop>, limit: f64) -> Self {
-        let mut stops = walls.to_vec();
-        stops.extend(things);
-        let mut gaps = Vec::new();
-        for (j, second) in stops.iter().enumerate() {
-            for (i, first) in stops[..j].iter().enumerate() {
-                gaps.extend(gap_below(first, second, limit).map(|gap| ([i, j], gap)));
+    pub(super) fn new(walls: &[Stop], things: impl IntoIterator<Item = Stop>, limit: f64) -> Self {
+        let nothing = Self { stops: Vec::new(), gaps: Vec::new(), fixed: 0 };
+        nothing.with(walls.iter().cloned().chain(things), limit)
+    }
+
+    /// These, which stand for good, and more things among them.
+    pub(super) fn with(&self, things: impl IntoIterator<Item = Stop>, limit: f64) -> Self {
+        let fixed = self.stops.len();
+        let mut all = Self { fixed, ..self.clone() };
+        for second in things {
+            let j = all.stops.len();
+            for (i, first) in all.stops.iter().enumerate() {
+                all.gaps.extend(gap_below(first, &second, limit).map(|gap| ([i, j], gap)));
             }
+            all.stops.push(second);
         }
-        Self { stops, gaps }
+        all
     }
 
     /// What a route between these mouths meets of those that count on its way.
@@ -49,7 +78,58 @@ impl Obstacles {
                 cut.append(&mut left);
             }
         }
-        Met { obstacles: self, whole, cut }
+        Met { obstacles: self, whole, cut, known: Vec::new(), known_cut: [0..0, 0..0] }
+    }
+
+    /// The same where the first mouths are those of `before`, and `mouths` are all of them; `None` where a later one cuts what
+    /// an earlier one cut.
+    pub(super) fn met_after(
+        &self,
+        before: &FixedCut,
+        mouths: &[Mouth],
+        counts: impl Fn(ShapeId) -> bool,
+    ) -> Option<Met<'_>> {
+        let ends = 3 * before.mouths.len();
+        let moving = mouths.get(before.mouths.len()..)?;
+        let (of_mouths, parts) = before.cut.split_at_checked(ends)?;
+        if parts.iter().any(|part| cut::left_of(part, moving).is_some()) {
+            return None;
+        }
+        let mut whole = before.whole.clone();
+        whole.resize(self.stops.len(), true);
+        let mut cut = Vec::with_capacity(before.cut.len() + 3 * moving.len() + 4);
+        cut.extend_from_slice(of_mouths);
+        cut.append(&mut cut::mouth_stops(moving));
+        let first_part = cut.len();
+        cut.extend_from_slice(parts);
+        let known_cut = [0..ends, first_part..cut.len()];
+        for (place, (stop, whole)) in self.stops.iter().zip(&mut whole).enumerate().filter(|(_, (_, whole))| **whole) {
+            let cutting = if place < self.fixed { moving } else { mouths };
+            if !counts(stop.id) {
+                *whole = false;
+            } else if let Some(mut left) = cut::left_of(stop, cutting) {
+                *whole = false;
+                cut.append(&mut left);
+            }
+        }
+        let (fixed, all) = (self.fixed, self.stops.len());
+        let place = |place: usize| match place.checked_sub(fixed) {
+            None => place,
+            Some(cut) if cut < ends => all + cut,
+            Some(cut) => all + cut + 3 * moving.len(),
+        };
+        let known = before.gaps.iter().map(|(between, gap)| (between.map(place), *gap)).collect();
+        Some(Met { obstacles: self, whole, cut, known, known_cut })
+    }
+}
+
+impl FixedCut {
+    /// What these mouths make of `fixed`, with every gap below `limit`.
+    pub(super) fn new(fixed: &Obstacles, mouths: Vec<Mouth>, limit: f64) -> Self {
+        let met = fixed.met(&mouths, |_| true);
+        let gaps = met.fresh_gaps(limit).collect();
+        let Met { whole, cut, .. } = met;
+        Self { mouths, whole, cut, gaps }
     }
 }
 
@@ -74,14 +154,28 @@ impl Met<'_> {
     }
 
     /// Each two that stand nearer than `limit`: those known before, then those with what the mouths made.
-    pub(super) fn gaps(&self, limit: f64) -> impl Iterator<Item = ([usize; 2], Gap)> + '_ {
-        let counts = |place: &usize| self.whole.get(*place) == Some(&true);
-        let known =
-            self.obstacles.gaps.iter().filter(move |(between, gap)| gap.clear < limit && between.iter().all(counts));
-        let fresh = (self.whole.len()..self.places()).flat_map(move |j| {
-            (0..j).filter_map(move |i| Some(([i, j], gap_below(self.stop(i)?, self.stop(j)?, limit)?)))
-        });
-        known.copied().chain(fresh)
+    pub(super) fn gaps(&self, limit: f64) -> impl Iterator<Item = Between> + '_ {
+        let counts = |place: &usize| self.whole.get(*place) != Some(&false);
+        let known = self.obstacles.gaps.iter().chain(&self.known);
+        let known = known.filter(move |(between, gap)| gap.clear < limit && between.iter().all(counts));
+        known.copied().chain(self.fresh_gaps(limit))
+    }
+
+    /// Each two that stand nearer than `limit` and were not measured before.
+    fn fresh_gaps(&self, limit: f64) -> impl Iterator<Item = Between> + '_ {
+        let whole = self.whole.len();
+        (whole..self.places()).flat_map(move |j| {
+            // What is fixed, and what is known of it, was measured with one another.
+            let from = if self.is_known(j - whole) { self.obstacles.fixed } else { 0 };
+            let measured = move |i: usize| from > 0 && i >= whole && self.is_known(i - whole);
+            (from..j)
+                .filter(move |i| !measured(*i))
+                .filter_map(move |i| Some(([i, j], gap_below(self.stop(i)?, self.stop(j)?, limit)?)))
+        })
+    }
+
+    fn is_known(&self, cut: usize) -> bool {
+        self.known_cut.iter().any(|known| known.contains(&cut))
     }
 
     /// The two shapes of a joint in the order in which a chain goes over it from `stop`, with the places.

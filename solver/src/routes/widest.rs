@@ -5,7 +5,7 @@
 
 use elbowroom_model::Point;
 
-use super::chain::{Chain, first_odd};
+use super::chain::{Chain, first_odd, has_odd};
 use super::joint::{Course, Joint};
 use super::mouth::{Mouth, Owner};
 use super::obstacles::{Met, Obstacles};
@@ -60,7 +60,7 @@ impl Widest {
 #[must_use]
 pub fn widest_between(walls: &[Stop], mouths: &[Mouth; 2], things: &[Stop], needs: f64) -> Widest {
     let cap = mouths[0].width().min(mouths[1].width());
-    let obstacles = Obstacles::new(walls, things.to_vec(), cap);
+    let obstacles = Obstacles::new(walls, things.iter().cloned(), cap);
     between(&obstacles.met(mouths, |_| true), mouths, cap, needs)
 }
 
@@ -80,6 +80,9 @@ pub(super) fn to_place(met: &Met<'_>, mouth: &Mouth, place: Point, needs: f64) -
 fn widest(met: &Met<'_>, mouths: &[Mouth], course: &Course<'_>, (cap, needs): (f64, f64)) -> Widest {
     let mut joints = course.joints(met, cap);
     join_behind(met, mouths, course, &mut joints);
+    if !has_odd(met.places(), &joints) {
+        return Widest { width: cap, needs, pinch: None, chain: Vec::new(), links: Vec::new() };
+    }
     joints.sort_unstable_by(|a, b| a.gap.total_cmp(&b.gap).then(a.between.cmp(&b.between)));
     match first_odd(met.places(), &joints) {
         None => Widest { width: cap, needs, pinch: None, chain: Vec::new(), links: Vec::new() },

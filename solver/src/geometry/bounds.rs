@@ -27,6 +27,14 @@ impl Bounds {
         })
     }
 
+    /// Square of how far `place` lies outside, mm2: what the box holds is no nearer to it.
+    #[must_use]
+    pub fn squared_to(&self, place: Point) -> f64 {
+        let across = (self.least.x - place.x).max(place.x - self.most.x).max(0.0);
+        let up = (self.least.y - place.y).max(place.y - self.most.y).max(0.0);
+        across * across + up * up
+    }
+
     /// Whether the two boxes are at least `distance` apart: then so is what they hold.
     #[must_use]
     pub fn apart_by(&self, other: &Self, distance: f64) -> bool {

@@ -2,7 +2,7 @@
 
 use elbowroom_model::Point;
 
-use super::Convex;
+use super::{Bounds, Convex};
 
 /// Shapes nearer than this touch, mm: far above the rounding of coordinates in a room, far below any tape.
 const TOUCH: f64 = 1e-9;
@@ -28,11 +28,18 @@ pub fn gap(first: &Convex, second: &Convex) -> Gap {
         return Gap { clear: 0.0, at: [place, place] };
     }
     let mut best = Nearest { squared: f64::INFINITY, at: [first.middle(), second.middle()] };
+    // A corner further from the other's box than what was found has nothing nearer.
+    let boxes = [Bounds::of(first), Bounds::of(second)];
+    let may_be_nearer = |best: &Nearest, other: usize, corner: Point| boxes[other].squared_to(corner) < best.squared;
     for &corner in first.corners() {
-        best.keep(corner, nearest_on(second, corner));
+        if may_be_nearer(&best, 1, corner) {
+            best.keep(corner, nearest_on(second, corner));
+        }
     }
     for &corner in second.corners() {
-        best.keep(nearest_on(first, corner), corner);
+        if may_be_nearer(&best, 0, corner) {
+            best.keep(nearest_on(first, corner), corner);
+        }
     }
     let clear = best.squared.sqrt();
     if clear < TOUCH {

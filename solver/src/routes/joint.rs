@@ -34,13 +34,12 @@ impl<'a> Course<'a> {
 
     /// Every joint with a gap below `limit` that stops a disc.
     pub(super) fn joints(&self, met: &Met<'_>, limit: f64) -> Vec<Joint> {
-        let sides: Vec<Option<[Side; 2]>> = (0..met.places()).map(|place| Some(self.sides(met.stop(place)?))).collect();
         let joint = |(between, gap): ([usize; 2], Gap)| {
-            let [first, second] = between;
-            if self.is_void(gap.at, &sides[first]?, &sides[second]?) {
+            let (first, second) = (met.stop(between[0])?, met.stop(between[1])?);
+            if self.is_void(gap.at, [first, second]) {
                 return None;
             }
-            let path = [met.stop(first)?.heart, gap.at[0], gap.at[1], met.stop(second)?.heart];
+            let path = [first.heart, gap.at[0], gap.at[1], second.heart];
             Some(Joint { between, gap: gap.clear, at: gap.at, odd: self.is_odd(&path) })
         };
         met.gaps(limit).filter_map(joint).collect()
@@ -53,25 +52,20 @@ impl<'a> Course<'a> {
         self.starts.iter().map(|start| crossings(*start)).sum::<usize>() % 2 == 1
     }
 
-    /// Where a stop lies, seen from each mouth (a route to a place on the floor has one mouth).
-    fn sides(&self, stop: &Stop) -> [Side; 2] {
-        let mut sides = [Side::Before; 2];
-        for (side, (mouth, ..)) in sides.iter_mut().zip(&self.mouths) {
-            *side = mouth.side(&stop.shape);
-        }
-        sides
-    }
-
     /// Whether a nearest segment stops nobody, since it passes through a mouth or touches one from behind.
-    fn is_void(&self, at: [Point; 2], first: &[Side; 2], second: &[Side; 2]) -> bool {
-        let sides = first.iter().zip(second);
-        self.mouths.iter().zip(sides).any(|(&(mouth, along, width), (&first, &second))| {
+    fn is_void(&self, at: [Point; 2], stops: [&Stop; 2]) -> bool {
+        self.mouths.iter().any(|&(mouth, along, width)| {
             let [from, to] = at.map(|at| mouth.place(along, at));
-            let behind = first == Side::Behind || second == Side::Behind;
-            let in_line = first == Side::InLine && second == Side::InLine;
-            runs_through(from, to, width)
-                || (behind && (touches(from, width) || touches(to, width)))
-                || ((behind || in_line) && runs_along(from, to, width))
+            if runs_through(from, to, width) {
+                return true;
+            }
+            let (touches, runs_along) = (touches(from, width) || touches(to, width), runs_along(from, to, width));
+            if !touches && !runs_along {
+                return false;
+            }
+            let sides = stops.map(|stop| mouth.side(&stop.shape));
+            let behind = sides.contains(&Side::Behind);
+            (touches && behind) || (runs_along && (behind || sides == [Side::InLine; 2]))
         })
     }
 }

@@ -158,8 +158,14 @@ fn try_all<'a>(
     if all < WORTH_THREADS {
         return enumeration.arrangements.iter().map(attempt).collect();
     }
-    // One by one: they differ tenfold in what they cost.
-    enumeration.arrangements.par_iter().with_max_len(1).map(attempt).collect()
+    // One by one: they differ tenfold in what they cost. Those whose main seat stands free cost most and go first, so that
+    // no thread is left with one of them when all else is done.
+    let mut turns: Vec<(usize, &Arrangement)> = enumeration.arrangements.iter().enumerate().collect();
+    turns.sort_by_key(|(_, arrangement)| arrangement.choices.seat_back.is_some());
+    let turns = turns.par_iter().with_max_len(1);
+    let mut tried: Vec<(usize, Tried<'_>)> = turns.map(|(place, arrangement)| (*place, attempt(arrangement))).collect();
+    tried.sort_by_key(|(place, _)| *place);
+    tried.into_iter().map(|(_, tried)| tried).collect()
 }
 
 fn try_one<'a>(

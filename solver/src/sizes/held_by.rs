@@ -61,15 +61,14 @@ impl Held<'_> {
             return vec![self.at_its_most(piece, dimension)];
         }
         let holders = self.holders();
-        let grows = |freed: &[Holder]| self.freed(piece, dimension, freed).is_some_and(|size| size > now + GROWS);
-        let single: Vec<Vec<Holder>> =
-            holders.iter().map(|holder| vec![*holder]).filter(|freed| grows(freed)).collect();
-        if let Some(best) = self.best(piece, dimension, single) {
-            return self.told(piece, dimension, &best);
-        }
+        let grown = |freed: Vec<Holder>| {
+            let size = self.freed(piece, dimension, &freed).filter(|size| *size > now + GROWS)?;
+            Some((size, freed))
+        };
+        let single = best(holders.iter().filter_map(|holder| grown(vec![*holder])));
         let pairs = holders.iter().enumerate().flat_map(|(i, a)| holders[..i].iter().map(move |b| vec![*b, *a]));
-        let pairs = pairs.filter(|freed| grows(freed)).collect();
-        self.best(piece, dimension, pairs).map(|best| self.told(piece, dimension, &best)).unwrap_or_default()
+        let freed = single.or_else(|| best(pairs.filter_map(grown)));
+        freed.map(|freed| self.told(piece, dimension, &freed)).unwrap_or_default()
     }
 
     /// At its most: as asked for, or as the way in allows.
@@ -80,18 +79,6 @@ impl Held<'_> {
             Some(capped) => HeldBy { dimension, by: format!("{}, on the way in", capped.by), rule: "way".to_owned() },
             None => HeldBy { dimension, by: "the most asked for".to_owned(), rule: "most".to_owned() },
         }
-    }
-
-    /// Of several that would free it, the one that frees it most; the first of equals.
-    fn best(&self, piece: usize, dimension: Dimension, all: Vec<Vec<Holder>>) -> Option<Vec<Holder>> {
-        let mut best: Option<(f64, Vec<Holder>)> = None;
-        for freed in all {
-            let size = self.freed(piece, dimension, &freed)?;
-            if best.as_ref().is_none_or(|(most, _)| size > most + GROWS) {
-                best = Some((size, freed));
-            }
-        }
-        best.map(|(_, freed)| freed)
     }
 
     fn told(&self, piece: usize, dimension: Dimension, holders: &[Holder]) -> Vec<HeldBy> {
@@ -158,4 +145,11 @@ impl Held<'_> {
     fn range(&self, piece: usize, dimension: Dimension) -> Option<f64> {
         Some(self.room.brief.pieces.get(piece)?.range(dimension)?.most)
     }
+}
+
+/// Of several that would free a dimension, each with the size that it then has, the one that frees it most; the first of
+/// equals.
+fn best(all: impl Iterator<Item = (f64, Vec<Holder>)>) -> Option<Vec<Holder>> {
+    let larger = |best: (f64, Vec<Holder>), next: (f64, Vec<Holder>)| if next.0 > best.0 + GROWS { next } else { best };
+    all.reduce(larger).map(|(_, freed)| freed)
 }

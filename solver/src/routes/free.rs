@@ -9,6 +9,10 @@ use crate::geometry::{Bounds, Convex, gap};
 
 /// How much nearer than its radius a disc may pass, mm: a disc of just the width of a gap still passes it.
 const GIVES: f64 = 0.05;
+/// Chords that are drawn at most to find where a stretch becomes free; a dozen are usual.
+const MOST_CHORDS: usize = 200;
+/// A chord cuts no less than this share off a stretch.
+const LEAST_SHARE: f64 = 1e-4;
 /// Rounding of a cord that touches a corner, mm.
 pub(super) const ROUNDING: f64 = 1e-6;
 
@@ -94,28 +98,40 @@ impl<'a> FreeFloor<'a> {
             return None;
         }
         let nearest = along.dot(found.at[1] - place(0.0)).clamp(0.0, width);
-        let is_clear = |off: f64| {
+        let beyond = |off: f64| {
             let at = place(off);
-            gap(&stop.shape, &leg(at, at)).clear >= self.radius
+            gap(&stop.shape, &leg(at, at)).clear - self.radius
         };
-        Some((edge(nearest, 0.0, &is_clear), edge(nearest, width, &is_clear)))
+        Some((edge(nearest, 0.0, &beyond), edge(nearest, width, &beyond)))
     }
 }
 
-/// The place between `inside` (not clear) and `outside` where it becomes clear; `outside` where that is not clear either.
-fn edge(mut inside: f64, mut outside: f64, is_clear: &impl Fn(f64) -> bool) -> f64 {
-    if !is_clear(outside) {
+/// The place between `inside` (nearer than it may be) and `outside` where `beyond` rises above 0; `outside` where it does not.
+/// By chords, the end that stays put weighed half from the second time on (the Illinois rule).
+fn edge(inside: f64, outside: f64, beyond: &impl Fn(f64) -> f64) -> f64 {
+    let (mut low, mut high) = ((inside, beyond(inside)), (outside, beyond(outside)));
+    if high.1 < 0.0 {
         return outside;
     }
-    while (outside - inside).abs() > ROUNDING {
-        let middle = (inside + outside) / 2.0;
-        if is_clear(middle) {
-            outside = middle;
-        } else {
-            inside = middle;
+    let mut low_stays = false;
+    let mut high_stays = false;
+    for _ in 0..MOST_CHORDS {
+        if (high.0 - low.0).abs() <= ROUNDING {
+            break;
         }
+        let share = (-low.1 / (high.1 - low.1)).clamp(LEAST_SHARE, 1.0 - LEAST_SHARE);
+        let at = low.0 + (high.0 - low.0) * share;
+        let value = beyond(at);
+        if value < 0.0 {
+            low = (at, value);
+            high.1 *= if high_stays { 0.5 } else { 1.0 };
+        } else {
+            high = (at, value);
+            low.1 *= if low_stays { 0.5 } else { 1.0 };
+        }
+        (low_stays, high_stays) = (value >= 0.0, value < 0.0);
     }
-    outside
+    high.0
 }
 
 fn leg(from: Point, to: Point) -> Convex {

@@ -21,15 +21,13 @@ impl Row {
     pub fn at_most(terms: impl IntoIterator<Item = (usize, f64)>, most: f64) -> Self {
         let mut terms: Terms = terms.into_iter().collect();
         terms.sort_by_key(|(variable, _)| *variable);
-        let mut merged = Terms::new();
-        for (variable, coefficient) in terms {
-            match merged.last_mut() {
-                Some(last) if last.0 == variable => last.1 += coefficient,
-                _ => merged.push((variable, coefficient)),
-            }
-        }
-        merged.retain(|(_, coefficient)| *coefficient != 0.0);
-        Self { terms: merged, most }
+        terms.dedup_by(|later, earlier| {
+            let same = later.0 == earlier.0;
+            earlier.1 += if same { later.1 } else { 0.0 };
+            same
+        });
+        terms.retain(|(_, coefficient)| *coefficient != 0.0);
+        Self { terms, most }
     }
 
     /// `sum >= least`, written as a row.

@@ -12,7 +12,7 @@ use crate::program::Row;
 pub(super) struct Centring;
 
 impl LayoutRule for Centring {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let mut rows = Vec::new();
         let middle = pose.middle_of_back();
         if let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) {
@@ -31,7 +31,7 @@ impl LayoutRule for Centring {
         requirement(pose, None, rows)
     }
 
-    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let mut found = one_way(first, second);
         found.extend(room_for_feet(ground, first, second));
         found.extend(room_for_feet(ground, second, first));
@@ -40,11 +40,11 @@ impl LayoutRule for Centring {
     }
 }
 
-fn is_centred_on_wall(pose: &Pose<'_>) -> bool {
+fn is_centred_on_wall(pose: &Pose) -> bool {
     matches!(pose.role, Role::MainSeat | Role::Other) && pose.stand.relation == Relation::Alone
 }
 
-fn is_centred_in_room(pose: &Pose<'_>) -> bool {
+fn is_centred_in_room(pose: &Pose) -> bool {
     is_centred_on_wall(pose) && pose.piece.kind != PieceKind::Rug
 }
 
@@ -54,7 +54,7 @@ fn middle_of_room(ground: &Ground<'_>) -> Point {
     sum * (1.0 / corners.len().max(1) as f64)
 }
 
-fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
+fn one_way(pose: &Pose, seat: &Pose) -> Vec<Requirement> {
     let facing = seat.stand.facing;
     let middle = pose.middle_of_back();
     let aside = middle.from(&middle_of_front(seat)).along(seat.left());
@@ -100,7 +100,7 @@ fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
 }
 
 /// A second seat keeps its feet's room from the table where that costs no size.
-fn room_for_feet(ground: &Ground<'_>, pose: &Pose<'_>, table: &Pose<'_>) -> Vec<Requirement> {
+fn room_for_feet(ground: &Ground<'_>, pose: &Pose, table: &Pose) -> Vec<Requirement> {
     let is_second = matches!(pose.role, Role::LeftOf | Role::RightOf | Role::Opposite);
     if !is_second || table.role != Role::Table {
         return Vec::new();
@@ -115,7 +115,7 @@ fn room_for_feet(ground: &Ground<'_>, pose: &Pose<'_>, table: &Pose<'_>) -> Vec<
 const BEFORE_FRONT: f64 = 700.0;
 
 /// Middle of the front that people sit along: of a corner sofa from the return out.
-fn middle_of_front(seat: &Pose<'_>) -> super::LinearPoint {
+fn middle_of_front(seat: &Pose) -> super::LinearPoint {
     match seat.hand {
         Some(_) => {
             let half = Linear::default().plus(&seat.width(), 0.5).plus(&seat.depth(), 0.5);
@@ -126,15 +126,15 @@ fn middle_of_front(seat: &Pose<'_>) -> super::LinearPoint {
 }
 
 /// Misplaced by `off` at least, either way.
-fn distance(pose: &Pose<'_>, which: usize, off: &Linear) -> [Row; 2] {
+fn distance(pose: &Pose, which: usize, off: &Linear) -> [Row; 2] {
     [at_least(pose, which, off.clone()), at_least(pose, which, Linear::default().plus(off, -1.0))]
 }
 
-fn at_least(pose: &Pose<'_>, which: usize, off: Linear) -> Row {
+fn at_least(pose: &Pose, which: usize, off: Linear) -> Row {
     Linear::variable(pose.variables.misplaced[which]).plus(&off, -1.0).at_least(0.0)
 }
 
-fn requirement(pose: &Pose<'_>, seat: Option<&Pose<'_>>, rows: Vec<Row>) -> Vec<Requirement> {
+fn requirement(pose: &Pose, seat: Option<&Pose>, rows: Vec<Row>) -> Vec<Requirement> {
     if rows.is_empty() {
         return Vec::new();
     }

@@ -11,7 +11,7 @@ pub(super) struct DoorSwing;
 pub(super) struct DoorLanding;
 
 impl LayoutRule for DoorSwing {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         if is_rug(pose) {
             return Vec::new();
         }
@@ -25,7 +25,7 @@ impl LayoutRule for DoorSwing {
 }
 
 impl LayoutRule for DoorLanding {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         if is_rug(pose) {
             return Vec::new();
         }

@@ -17,7 +17,7 @@ const LEAST_OVERLAP: f64 = 343.0;
 pub(super) struct Facing;
 
 impl LayoutRule for Facing {
-    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let (seat, other) = match (first.piece.kind.is_seat(), second.piece.kind.is_seat()) {
             (true, _) => (first, second),
             (false, true) => (second, first),
@@ -36,13 +36,12 @@ impl LayoutRule for Facing {
 }
 
 /// Whether the arrangement says that the two face each other.
-fn is_meant(first: &Pose<'_>, second: &Pose<'_>) -> bool {
-    let faces =
-        |a: &Pose<'_>, b: &Pose<'_>| a.role == Role::MainSeat && matches!(b.role, Role::Screen | Role::Opposite);
+fn is_meant(first: &Pose, second: &Pose) -> bool {
+    let faces = |a: &Pose, b: &Pose| a.role == Role::MainSeat && matches!(b.role, Role::Screen | Role::Opposite);
     faces(first, second) || faces(second, first)
 }
 
-fn meant(ground: &Ground<'_>, seat: &Pose<'_>, other: &Pose<'_>, (rule, gap): (RuleName, f64)) -> Vec<Requirement> {
+fn meant(ground: &Ground<'_>, seat: &Pose, other: &Pose, (rule, gap): (RuleName, f64)) -> Vec<Requirement> {
     let cause = |rule| Cause { rule, piece: seat.id, with: With::Piece(other.id) };
     let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, gap);
     let mut found = vec![
@@ -58,7 +57,7 @@ fn meant(ground: &Ground<'_>, seat: &Pose<'_>, other: &Pose<'_>, (rule, gap): (R
 }
 
 /// Both overlap by `least` sideways, as the seat sits.
-fn overlap_sideways(seat: &Pose<'_>, other: &Pose<'_>, least: f64) -> [Row; 2] {
+fn overlap_sideways(seat: &Pose, other: &Pose, least: f64) -> [Row; 2] {
     let along = seat.along();
     let (mine, theirs) = (seat.main(), other.main());
     let past = |towards: Point| mine.furthest(towards).from(other_end(theirs, towards)).along(towards);
@@ -71,7 +70,7 @@ fn other_end(shape: &LinearOutline, towards: Point) -> &LinearPoint {
 }
 
 /// Where nothing says that they face each other they may also stand past each other or back to back.
-fn by_chance(seat: &Pose<'_>, other: &Pose<'_>, (rule, gap): (RuleName, f64)) -> Vec<Requirement> {
+fn by_chance(seat: &Pose, other: &Pose, (rule, gap): (RuleName, f64)) -> Vec<Requirement> {
     let facing = seat.stand.facing;
     let fronts: Vec<Alternative> = [(facing, gap), (seat.left(), 0.0), (-seat.left(), 0.0), (-facing, 0.0)]
         .map(|(towards, gap)| separation::beyond(seat.main(), other.main(), towards, gap))

@@ -13,7 +13,7 @@ use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING};
 pub(super) struct FreeStanding;
 
 impl LayoutRule for FreeStanding {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.role != Role::MainSeat || pose.wall().is_some() {
             return Vec::new();
         }
@@ -33,7 +33,7 @@ fn has_wide_opening(ground: &Ground<'_>, wall: WallId) -> bool {
 }
 
 /// Off the wall by `clear`, or past either end of it, or before it starts.
-fn clear_of(wall: &SiteWall, pose: &Pose<'_>, clear: f64) -> Requirement {
+fn clear_of(wall: &SiteWall, pose: &Pose, clear: f64) -> Requirement {
     let off = pose.main().reach(-wall.inward);
     let off = Linear::default().plus(&off, -1.0).shifted(-wall.start.dot(wall.inward));
     let low = Linear::default().plus(&pose.main().reach(-wall.along), -1.0).shifted(-wall.start.dot(wall.along));

@@ -10,7 +10,7 @@ use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With
 pub(super) struct FreeFronts;
 
 impl LayoutRule for FreeFronts {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((rule, _)) = rule_of(ground, pose) else { return Vec::new() };
         let mut found = Vec::new();
         for zone in zones(ground, pose) {
@@ -26,14 +26,14 @@ impl LayoutRule for FreeFronts {
         found
     }
 
-    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let mut found = one_way(ground, first, second);
         found.extend(one_way(ground, second, first));
         found
     }
 }
 
-fn one_way(ground: &Ground<'_>, keeper: &Pose<'_>, other: &Pose<'_>) -> Vec<Requirement> {
+fn one_way(ground: &Ground<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement> {
     let Some((rule, _)) = rule_of(ground, keeper) else { return Vec::new() };
     if is_rug(other) {
         return Vec::new();
@@ -47,7 +47,7 @@ fn one_way(ground: &Ground<'_>, keeper: &Pose<'_>, other: &Pose<'_>) -> Vec<Requ
     found
 }
 
-fn rule_of(ground: &Ground<'_>, pose: &Pose<'_>) -> Option<(RuleName, f64)> {
+fn rule_of(ground: &Ground<'_>, pose: &Pose) -> Option<(RuleName, f64)> {
     let (name, rule) = match pose.piece.kind {
         PieceKind::Bookcase | PieceKind::Sideboard => (RuleName::StorageFront, Rule::StorageFront),
         PieceKind::Desk => (RuleName::DeskFront, Rule::DeskFront),
@@ -60,7 +60,7 @@ fn rule_of(ground: &Ground<'_>, pose: &Pose<'_>) -> Option<(RuleName, f64)> {
 }
 
 /// Straight before its front over its width; of a dining table that stands free also behind its back.
-fn zones(ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<LinearOutline> {
+fn zones(ground: &Ground<'_>, pose: &Pose) -> Vec<LinearOutline> {
     let Some((_, reach)) = rule_of(ground, pose) else { return Vec::new() };
     let (from, to) = pose.stretch();
     let depth = pose.depth();

@@ -21,14 +21,14 @@ const UNDER_FRONT: f64 = 152.4;
 pub(super) struct Group;
 
 impl LayoutRule for Group {
-    fn between(&self, _ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let mut found = one_way(first, second);
         found.extend(one_way(second, first));
         found
     }
 }
 
-fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
+fn one_way(pose: &Pose, seat: &Pose) -> Vec<Requirement> {
     let rows = match (pose.role, pose.stand.relation) {
         (Role::LeftOf, _) if seat.role == Role::MainSeat => across(pose, seat, true),
         (Role::RightOf, _) if seat.role == Role::MainSeat => across(pose, seat, false),
@@ -43,7 +43,7 @@ fn one_way(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Requirement> {
 
 /// A second seat at one side: its back no nearer to the main seat's middle than that seat's least end, and within the group, its middle between
 /// the main seat's back and a group's length before it.
-fn across(pose: &Pose<'_>, seat: &Pose<'_>, left: bool) -> Vec<Row> {
+fn across(pose: &Pose, seat: &Pose, left: bool) -> Vec<Row> {
     let side = if left { seat.left() } else { -seat.left() };
     let outward = pose.middle_of_back().from(&seat.middle_of_back()).along(side);
     let ahead = pose.middle_of_back().from(&seat.anchor).along(seat.stand.facing);
@@ -55,14 +55,14 @@ fn across(pose: &Pose<'_>, seat: &Pose<'_>, left: bool) -> Vec<Row> {
     ]
 }
 
-fn near(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Row> {
+fn near(pose: &Pose, seat: &Pose) -> Vec<Row> {
     let facing = seat.stand.facing;
     let front = pose.middle_of_back().moved(pose.stand.facing, &pose.depth());
     vec![front.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0).at_most(GROUP)]
 }
 
 /// At one end of a seat, within reach of it; at the end of the return where that is on this side.
-fn beside(pose: &Pose<'_>, seat: &Pose<'_>, left: bool) -> Vec<Row> {
+fn beside(pose: &Pose, seat: &Pose, left: bool) -> Vec<Row> {
     let side = if left { seat.left() } else { -seat.left() };
     let facing = seat.stand.facing;
     let (from, to) = seat.stretch();
@@ -88,7 +88,7 @@ fn beside(pose: &Pose<'_>, seat: &Pose<'_>, left: bool) -> Vec<Row> {
 }
 
 /// Under the front legs, and before the seat for the rest.
-fn under(pose: &Pose<'_>, seat: &Pose<'_>) -> Vec<Row> {
+fn under(pose: &Pose, seat: &Pose) -> Vec<Row> {
     let facing = seat.stand.facing;
     let near = pose.anchor.from(&seat.anchor).along(facing);
     let middle = pose.anchor.from(&seat.anchor).along(seat.along());

@@ -20,7 +20,7 @@ pub(super) struct OutOfFixed;
 pub(super) struct WindowFront;
 
 impl LayoutRule for KeepClear {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !is_rug(pose));
         let each = ground.site.clear_zones.iter().filter(counts).flat_map(|zone| {
             let cause = Cause { rule: RuleName::KeepClear, piece: pose.id, with: With::Item(zone.item) };
@@ -31,7 +31,7 @@ impl LayoutRule for KeepClear {
 }
 
 impl LayoutRule for OutOfFixed {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let counts = |body: &Body| !(is_rug(pose) && is_radiator(ground, body.id)) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
         parts.flat_map(|part| ground.off_bodies(part, pose.id, (RuleName::Fixed, 0.0), counts)).collect()
@@ -44,7 +44,7 @@ fn is_radiator(ground: &Ground<'_>, id: BodyId) -> bool {
 }
 
 impl LayoutRule for WindowFront {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let reach = ground.brief.rules.get(Rule::WindowFront);
         let mut found = Vec::new();
         for (id, item) in ground.brief.room.items() {

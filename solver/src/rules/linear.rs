@@ -7,7 +7,7 @@ use crate::program::{Row, Terms};
 /// `constant + sum of coefficient x variable`.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Linear {
-    /// Variable and coefficient; a variable may stand in it more than once.
+    /// Variable and coefficient; each variable once.
     pub terms: Terms,
     /// What is added.
     pub constant: f64,
@@ -30,7 +30,12 @@ impl Linear {
     #[must_use]
     pub fn plus(mut self, other: &Self, by: f64) -> Self {
         if by != 0.0 {
-            self.terms.extend(other.terms.iter().map(|(variable, coefficient)| (*variable, coefficient * by)));
+            for (variable, coefficient) in &other.terms {
+                match self.terms.iter_mut().find(|(own, _)| own == variable) {
+                    Some((_, own)) => *own += coefficient * by,
+                    None => self.terms.push((*variable, coefficient * by)),
+                }
+            }
             self.constant += other.constant * by;
         }
         self

@@ -43,12 +43,12 @@ pub trait LayoutRule: Sync {
     }
 
     /// Of one piece by itself.
-    fn alone(&self, _ground: &Ground<'_>, _pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, _ground: &Ground<'_>, _pose: &Pose) -> Vec<Requirement> {
         Vec::new()
     }
 
     /// Of two pieces; asked once for each pair, in either order.
-    fn between(&self, _ground: &Ground<'_>, _first: &Pose<'_>, _second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, _ground: &Ground<'_>, _first: &Pose, _second: &Pose) -> Vec<Requirement> {
         Vec::new()
     }
 }
@@ -78,6 +78,6 @@ pub static RULES: [&dyn LayoutRule; 17] = [
 pub static TIES: [&dyn LayoutRule; 1] = [&centring::Centring];
 
 /// Rugs lie flat: they may lie under anything and stop nothing.
-fn is_rug(pose: &Pose<'_>) -> bool {
+fn is_rug(pose: &Pose) -> bool {
     pose.piece.kind == elbowroom_model::PieceKind::Rug
 }

@@ -13,13 +13,13 @@ pub const FOOT: f64 = 304.8;
 pub(super) struct OffWall;
 
 impl LayoutRule for OffWall {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) else { return Vec::new() };
         vec![behind_back(wall, pose)]
     }
 }
 
-fn behind_back(wall: &SiteWall, pose: &Pose<'_>) -> Requirement {
+fn behind_back(wall: &SiteWall, pose: &Pose) -> Requirement {
     let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
     let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
     let gap = pose.piece.off_wall;

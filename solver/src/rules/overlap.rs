@@ -7,7 +7,7 @@ use super::{Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, is_rug
 pub(super) struct NoOverlap;
 
 impl LayoutRule for NoOverlap {
-    fn between(&self, _ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         if is_rug(first) || is_rug(second) {
             return Vec::new();
         }

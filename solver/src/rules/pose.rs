@@ -1,21 +1,21 @@
 //! A piece under one of its stands: its axes are known, its place and sizes are variables.
 
-use elbowroom_model::{Brief, Hand, Piece, Point, WallId};
+use elbowroom_model::{Hand, Piece, Point, WallId};
 
 use super::linear::{Linear, LinearPoint};
 use super::linear_outline::LinearOutline;
 use super::requirement::{Alternative, Cause, Requirement};
-use super::variables::{PieceVariables, Variables};
-use crate::arrangement::{Arrangement, Role, Stand};
+use super::variables::PieceVariables;
+use crate::arrangement::{Role, Stand, Standing};
 use crate::layout::{Placed, Size};
 
 /// A piece under one of its stands.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Pose<'a> {
+pub struct Pose {
     /// Its place in the brief.
     pub id: usize,
     /// The piece.
-    pub piece: &'a Piece,
+    pub piece: Piece,
     /// What it does in the group.
     pub role: Role,
     /// How it stands.
@@ -23,33 +23,24 @@ pub struct Pose<'a> {
     /// Hand of a corner sofa.
     pub hand: Option<Hand>,
     /// Its variables.
-    pub variables: &'a PieceVariables,
+    pub variables: PieceVariables,
     /// Its anchor.
     pub anchor: LinearPoint,
     /// Its parts, as in [`Placed::parts`], but the return whole: it overlaps the main run at the corner.
     pub parts: Vec<LinearOutline>,
 }
 
-impl<'a> Pose<'a> {
-    /// The piece at `id` under its stand number `stand`; `None` where there is none such.
+impl Pose {
+    /// A piece of a standing under one of its stands; its place counts from `origin`.
     #[must_use]
-    pub fn of(
-        brief: &'a Brief,
-        arrangement: &Arrangement,
-        all: &'a Variables,
-        id: usize,
-        stand: usize,
-    ) -> Option<Self> {
-        let standing = arrangement.standings.iter().find(|standing| standing.piece == id)?;
-        let stand = *standing.stands.get(stand)?;
-        let (piece, variables) = (brief.pieces.get(id)?, all.pieces.get(id)?);
-        let anchor = LinearPoint::fixed(all.origin)
+    pub fn of((piece, variables): (Piece, PieceVariables), origin: Point, standing: &Standing, stand: Stand) -> Self {
+        let anchor = LinearPoint::fixed(origin)
             .moved(stand.facing.left(), &Linear::variable(variables.across))
             .moved(stand.facing, &Linear::variable(variables.out));
-        let (role, hand) = (standing.role, standing.hand);
+        let Standing { piece: id, role, hand, .. } = *standing;
         let mut pose = Self { id, piece, role, stand, hand, variables, anchor, parts: Vec::new() };
         pose.parts = pose.all_parts();
-        Some(pose)
+        pose
     }
 
     /// Unit vector to the left of one who sits on it.

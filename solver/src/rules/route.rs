@@ -33,7 +33,7 @@ pub struct Mend {
 
 /// The first route of `layout` that is too narrow, and what would mend it; `None` where all are wide enough.
 #[must_use]
-pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_>], layout: &Layout) -> Option<Mend> {
+pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Mend> {
     let (demand, widest) = floor.first_too_narrow(ground.brief, layout)?;
     Some(Scene { ground, floor, poses, layout, demand }.mend(&widest))
 }
@@ -43,7 +43,7 @@ const BEFORE: f64 = 1.0;
 
 /// What would let a walker reach a turning circle; `None` where one can be reached already, or none is asked for.
 #[must_use]
-pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose<'_>], layout: &Layout) -> Option<Mend> {
+pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Mend> {
     let centre = layout.turning_circle?;
     let entrances: Vec<ItemId> = entrances(ground.brief).collect();
     let widths: Vec<(ItemId, Widest)> = entrances
@@ -73,7 +73,7 @@ fn entrances(brief: &elbowroom_model::Brief) -> impl Iterator<Item = ItemId> {
 struct Scene<'a> {
     ground: &'a Ground<'a>,
     floor: &'a Floor,
-    poses: &'a [&'a Pose<'a>],
+    poses: &'a [&'a Pose],
     layout: &'a Layout,
     demand: Demand,
 }
@@ -137,7 +137,7 @@ impl Scene<'_> {
     }
 
     /// Beyond either end of the mouth, or before it: those of the three that do not hold now.
-    fn sides(&self, seat: &Pose<'_>, mouth: &Mouth, outline: &LinearOutline, shape: &Convex) -> Vec<Alternative> {
+    fn sides(&self, seat: &Pose, mouth: &Mouth, outline: &LinearOutline, shape: &Convex) -> Vec<Alternative> {
         let along = mouth.along();
         let ends = mouth.stretch.map(|end| self.at_front(seat, end));
         let (low, high) = (mouth.stretch[0].dot(along), mouth.stretch[1].dot(along));
@@ -179,7 +179,7 @@ impl Scene<'_> {
     }
 
     /// A place on a seat's front, as it moves with the seat: at the inner side of the return, or so far from the anchor.
-    fn at_front(&self, seat: &Pose<'_>, at: Point) -> LinearPoint {
+    fn at_front(&self, seat: &Pose, at: Point) -> LinearPoint {
         let front = seat.anchor.clone().moved(seat.stand.facing, &seat.depth());
         let Some(placed) = self.layout.of(seat.id) else { return front };
         let along = (at - placed.anchor).dot(seat.along());
@@ -217,7 +217,7 @@ impl Scene<'_> {
         self.ground.site.bodies.iter().find(|body| body.id == id).map(|body| LinearOutline::fixed(&body.shape))
     }
 
-    fn pose(&self, piece: usize) -> Option<&Pose<'_>> {
+    fn pose(&self, piece: usize) -> Option<&Pose> {
         self.poses.iter().find(|pose| pose.id == piece).copied()
     }
 }

@@ -21,13 +21,13 @@ pub(super) struct SeatToTable;
 pub(super) struct TableToMedia;
 
 impl LayoutRule for SeatToTable {
-    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let [a, b] = [(first, second), (second, first)].map(|(table, other)| one_way(ground, table, other));
         a.into_iter().chain(b).collect()
     }
 }
 
-fn one_way(ground: &Ground<'_>, table: &Pose<'_>, other: &Pose<'_>) -> Vec<Requirement> {
+fn one_way(ground: &Ground<'_>, table: &Pose, other: &Pose) -> Vec<Requirement> {
     let Relation::Before { seat } = table.stand.relation else { return Vec::new() };
     let gap = ground.brief.rules.get(Rule::SeatToTable);
     let cause = Cause { rule: RuleName::SeatToTable, piece: table.id, with: With::Piece(other.id) };
@@ -45,7 +45,7 @@ fn one_way(ground: &Ground<'_>, table: &Pose<'_>, other: &Pose<'_>) -> Vec<Requi
 
 /// Exactly `gap` before the front, and overlapping that part of it which stays at every size, so that the two still do
 /// when either is smaller: its middle before it, or, since a return takes up most of the front, its own least stretch.
-fn before_seat(table: &Pose<'_>, seat: &Pose<'_>, gap: f64) -> Vec<crate::program::Row> {
+fn before_seat(table: &Pose, seat: &Pose, gap: f64) -> Vec<crate::program::Row> {
     let facing = seat.stand.facing;
     let off = table.anchor.from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0);
     let middle = table.anchor.from(&seat.anchor).along(seat.along());
@@ -63,8 +63,8 @@ fn before_seat(table: &Pose<'_>, seat: &Pose<'_>, gap: f64) -> Vec<crate::progra
 }
 
 impl LayoutRule for TableToMedia {
-    fn between(&self, ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
-        let is_media = |pose: &Pose<'_>| matches!(pose.role, Role::Screen | Role::ScreenBeside);
+    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+        let is_media = |pose: &Pose| matches!(pose.role, Role::Screen | Role::ScreenBeside);
         let (table, media) = match (first.role, second.role) {
             (Role::Table, _) if is_media(second) => (first, second),
             (_, Role::Table) if is_media(first) => (second, first),

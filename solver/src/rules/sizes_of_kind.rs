@@ -11,7 +11,7 @@ pub(super) struct Steps;
 pub(super) struct Alike;
 
 impl LayoutRule for Steps {
-    fn alone(&self, _ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, _ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.piece.steps.is_empty() {
             return Vec::new();
         }
@@ -27,7 +27,7 @@ impl LayoutRule for Steps {
 }
 
 impl LayoutRule for Alike {
-    fn between(&self, _ground: &Ground<'_>, first: &Pose<'_>, second: &Pose<'_>) -> Vec<Requirement> {
+    fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let (first, second) = if first.id < second.id { (first, second) } else { (second, first) };
         if second.piece.alike != Some(first.id) || second.variables.width == first.variables.width {
             return Vec::new();

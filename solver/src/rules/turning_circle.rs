@@ -18,7 +18,7 @@ impl LayoutRule for TurningCircle {
         found
     }
 
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((centre, radius)) = circle(ground) else { return Vec::new() };
         if matches!(pose.piece.kind, PieceKind::CoffeeTable | PieceKind::Rug) {
             return Vec::new();

@@ -25,7 +25,7 @@ pub struct Variables {
 }
 
 /// The variables of one piece.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PieceVariables {
     /// Place of the anchor to its left, in its own axes, from the origin.
     pub across: usize,

@@ -7,7 +7,7 @@ use super::{Ground, LayoutRule, Pose, Requirement, RuleName};
 pub(super) struct WithinWalls;
 
 impl LayoutRule for WithinWalls {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose<'_>) -> Vec<Requirement> {
+    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         pose.parts.iter().flat_map(|part| ground.inside(part, pose.id, RuleName::Room, 0.0)).collect()
     }
 }

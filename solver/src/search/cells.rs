@@ -1,4 +1,5 @@
-//! What the rules ask, kept for all arrangements of a room: most stands come back in many of them, and every aim asks again.
+//! Pieces under their stands and what the rules ask of them, kept for all arrangements of a room: most stands come back in
+//! many of them, and every aim asks again.
 
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
@@ -6,12 +7,25 @@ use std::sync::{Arc, Mutex, PoisonError};
 use elbowroom_model::{Hand, Point, WallId};
 
 use super::cell::Cell;
-use crate::arrangement::{Relation, Role};
+use crate::arrangement::{Relation, Role, Stand, Standing};
 use crate::rules::{Pose, RuleName};
 
-/// What was asked so far. A cell follows from its key alone, so it is all the same who works it out and when.
+/// What was asked so far. All of it follows from its key alone, so it is all the same who works it out and when.
 #[derive(Debug, Default)]
-pub(super) struct Cells(Mutex<BTreeMap<Key, Arc<Cell>>>);
+pub(super) struct Cells {
+    posed: Kept<StandKey, Posed>,
+    cells: Kept<Key, Cell>,
+}
+
+type Kept<K, T> = Mutex<BTreeMap<K, Arc<T>>>;
+
+/// A piece under a stand.
+#[derive(Debug)]
+pub(super) struct Posed {
+    pub(super) pose: Pose,
+    /// Bounds of its place: across, then out.
+    pub(super) place: [(usize, (f64, f64)); 2],
+}
 
 /// What a cell hangs on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -55,29 +69,31 @@ pub(super) struct StandKey {
 }
 
 impl StandKey {
-    pub(super) fn of(pose: &Pose<'_>) -> Self {
-        let Point { x, y } = pose.stand.facing;
-        Self {
-            piece: pose.id,
-            role: pose.role,
-            hand: pose.hand,
-            at_wall: pose.stand.at_wall,
-            facing: [x.to_bits(), y.to_bits()],
-            relation: pose.stand.relation,
-        }
+    pub(super) fn of(standing: &Standing, stand: &Stand) -> Self {
+        let Standing { piece, role, hand, .. } = *standing;
+        let Stand { at_wall, facing: Point { x, y }, relation } = *stand;
+        Self { piece, role, hand, at_wall, facing: [x.to_bits(), y.to_bits()], relation }
     }
 }
 
 impl Cells {
-    /// The cell of a key, worked out where nobody asked for it before.
-    pub(super) fn get(&self, key: Key, work_out: impl FnOnce() -> Cell) -> Arc<Cell> {
-        // Nothing in here can panic while the lock is held.
-        let known = |cells: &BTreeMap<Key, Arc<Cell>>| cells.get(&key).map(Arc::clone);
-        if let Some(cell) = known(&self.0.lock().unwrap_or_else(PoisonError::into_inner)) {
-            return cell;
-        }
-        let cell = Arc::new(work_out());
-        let mut cells = self.0.lock().unwrap_or_else(PoisonError::into_inner);
-        Arc::clone(cells.entry(key).or_insert(cell))
+    /// The piece under the stand of a key, posed where nobody asked for it before.
+    pub(super) fn posed(&self, key: StandKey, pose: impl FnOnce() -> Posed) -> Arc<Posed> {
+        kept(&self.posed, key, pose)
     }
+
+    /// The cell of a key, worked out where nobody asked for it before.
+    pub(super) fn cell(&self, key: Key, work_out: impl FnOnce() -> Cell) -> Arc<Cell> {
+        kept(&self.cells, key, work_out)
+    }
+}
+
+fn kept<K: Ord + Copy, T>(all: &Kept<K, T>, key: K, work_out: impl FnOnce() -> T) -> Arc<T> {
+    // Nothing can panic while the lock is held.
+    let lock = || all.lock().unwrap_or_else(PoisonError::into_inner);
+    let known = lock().get(&key).map(Arc::clone);
+    known.unwrap_or_else(|| {
+        let found = Arc::new(work_out());
+        Arc::clone(lock().entry(key).or_insert(found))
+    })
 }

@@ -6,7 +6,7 @@ use std::sync::Arc;
 use elbowroom_model::{Dimension, Point};
 
 use super::cell::{Cell, Ranges};
-use super::cells::{Beside, Cells, Key, Scope, StandKey};
+use super::cells::{Beside, Cells, Key, Posed, Scope, StandKey};
 use super::room_ground::RoomGround;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
@@ -46,7 +46,7 @@ pub(super) struct Problem<'a> {
     /// What is made as large as it can be.
     pub(super) aim: Aim<'a>,
     /// Every piece under every one of its stands.
-    pub(super) states: Vec<State<'a>>,
+    pub(super) states: Vec<State>,
     /// For each piece: its states, and whether it may be left out.
     pub(super) ways: Vec<Ways>,
     arrangement: &'a Arrangement,
@@ -61,11 +61,9 @@ pub(super) struct Problem<'a> {
 }
 
 /// A piece under one of its stands.
-pub(super) struct State<'a> {
-    pub(super) pose: Pose<'a>,
+pub(super) struct State {
+    pub(super) posed: Arc<Posed>,
     key: StandKey,
-    /// Bounds of its place: across, then out.
-    place: [(usize, (f64, f64)); 2],
     /// It has other stands too, so that bounds do not hold it to its place.
     is_one_of_several: bool,
     alone: OnceCell<Arc<Cell>>,
@@ -120,10 +118,11 @@ impl<'a> Problem<'a> {
 
     /// What is asked of one piece under one stand; worked out when first asked.
     pub(super) fn alone(&self, state: usize) -> &Cell {
-        let State { pose, key, place, is_one_of_several, alone } = &self.states[state];
+        let State { posed, key, is_one_of_several, alone } = &self.states[state];
+        let Posed { pose, place } = posed.as_ref();
         alone.get_or_init(|| {
             let with = if *is_one_of_several { Beside::OtherStands } else { Beside::Nothing };
-            self.known.get(self.key(*key, with), || {
+            self.known.cell(self.key(*key, with), || {
                 let mut cell = self.cell(|rule| rule.alone(&self.ground, pose), place);
                 if *is_one_of_several {
                     cell.keep_in(place, pose.id);
@@ -139,9 +138,9 @@ impl<'a> Problem<'a> {
         let row = self.pairs[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
         row[second].get_or_init(|| {
             let (a, b) = (&self.states[first], &self.states[second]);
-            self.known.get(self.key(a.key, Beside::Piece(b.key)), || {
-                let places = [a.place, b.place].concat();
-                self.cell(|rule| rule.between(&self.ground, &a.pose, &b.pose), &places)
+            self.known.cell(self.key(a.key, Beside::Piece(b.key)), || {
+                let places = [a.posed.place, b.posed.place].concat();
+                self.cell(|rule| rule.between(&self.ground, &a.posed.pose, &b.posed.pose), &places)
             })
         })
     }
@@ -152,7 +151,7 @@ impl<'a> Problem<'a> {
 
     /// Takes the alternatives out that these stands cannot give, whatever the sizes.
     pub(super) fn strike_impossible(&self, requirement: &mut Requirement, standing: &[usize]) {
-        let places: Vec<_> = standing.iter().flat_map(|state| self.states[*state].place).collect();
+        let places: Vec<_> = standing.iter().flat_map(|state| self.states[*state].posed.place).collect();
         Ranges { bounds: &self.ground.variables.bounds, places: &places }.strike_impossible(requirement);
     }
 
@@ -164,7 +163,7 @@ impl<'a> Problem<'a> {
         }
         for ways in &self.ways {
             if let ([only], false) = (&ways.states[..], ways.may_be_left_out) {
-                for (variable, range) in self.states[*only].place {
+                for (variable, range) in self.states[*only].posed.place {
                     bounds[variable] = range;
                 }
             }
@@ -234,14 +233,19 @@ impl<'a> Problem<'a> {
         if self.aim == Aim::Needed && ground.brief.pieces.get(id).is_some_and(|piece| !piece.needed) {
             return Vec::new();
         }
-        let standings = self.arrangement.standings.iter();
-        let stands: usize =
-            standings.filter(|standing| standing.piece == id).map(|standing| standing.stands.len()).sum();
+        let standing = self.arrangement.standings.iter().find(|standing| standing.piece == id);
+        let (Some(standing), Some(piece)) = (standing, ground.brief.pieces.get(id)) else { return Vec::new() };
+        let Some(variables) = ground.variables.pieces.get(id) else { return Vec::new() };
         let first = self.states.len();
-        for stand in 0..stands {
-            let Some(pose) = Pose::of(ground.brief, self.arrangement, ground.variables, id, stand) else { continue };
-            let (key, place) = (StandKey::of(&pose), place_of(&ground, &pose));
-            self.states.push(State { pose, key, place, is_one_of_several: stands > 1, alone: OnceCell::new() });
+        for stand in &standing.stands {
+            let key = StandKey::of(standing, stand);
+            let posed = self.known.posed(key, || {
+                let pose = Pose::of((piece.clone(), *variables), ground.variables.origin, standing, *stand);
+                let place = place_of(&ground, &pose);
+                Posed { pose, place }
+            });
+            let is_one_of_several = standing.stands.len() > 1;
+            self.states.push(State { posed, key, is_one_of_several, alone: OnceCell::new() });
         }
         (first..self.states.len()).collect()
     }
@@ -271,7 +275,7 @@ fn hold_sizes(variables: &Variables, layout: &Layout, bounds: &mut [(f64, f64)])
 }
 
 /// Bounds of a pose's place: within the room, and at its wall.
-fn place_of(ground: &Ground<'_>, pose: &Pose<'_>) -> [(usize, (f64, f64)); 2] {
+fn place_of(ground: &Ground<'_>, pose: &Pose) -> [(usize, (f64, f64)); 2] {
     let origin = ground.variables.origin;
     let reach = |direction: Point| {
         let along = ground.site.walls.iter().map(|wall| (wall.start - origin).dot(direction));

@@ -17,7 +17,7 @@ pub struct RoomGround<'a> {
     pub walls: Walls,
     /// The variables of every arrangement's program.
     pub variables: Variables,
-    /// What the rules asked of its pieces so far.
+    /// Its pieces under their stands, and what the rules asked of them, so far.
     pub(super) cells: Cells,
 }
 

@@ -265,7 +265,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             return None;
         }
         self.tally.layouts += 1;
-        let poses: Vec<_> = standing(found).into_iter().map(|state| &self.problem.states[state].pose).collect();
+        let poses: Vec<_> = standing(found).into_iter().map(|state| &self.problem.states[state].posed.pose).collect();
         let layout = layout_of(self.problem, found);
         let ground = &self.problem.ground;
         route::first_too_narrow(ground, self.floor, &poses, &layout)
@@ -339,7 +339,7 @@ fn is_coarse<E: Engine>(node: &Node<'_, E>) -> bool {
 /// How a node's pieces stand.
 pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) -> Layout {
     let values = node.engine.values();
-    let placed = standing(node).into_iter().map(|state| problem.states[state].pose.placed(values)).collect();
+    let placed = standing(node).into_iter().map(|state| problem.states[state].posed.pose.placed(values)).collect();
     let left_out = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Out).collect();
     let variables = problem.ground.variables;
     let turning_circle =

@@ -1,6 +1,7 @@
 //! The floor on which the centre of a disc can be.
 
 use elbowroom_model::Point;
+use smallvec::SmallVec;
 
 use super::cut::stops_of;
 use super::mouth::{Mouth, Side};
@@ -34,20 +35,30 @@ impl<'a> FreeFloor<'a> {
         Self { stops, mouths, radius: (diameter / 2.0 - GIVES).max(GIVES), behind }
     }
 
-    /// Whether the centre can be at `place`.
-    pub(super) fn is_free(&self, place: Point) -> bool {
-        self.leg_is_free(place, place)
+    /// Whether the centre can be at each of these places, all on the arc round `corner`.
+    pub(super) fn arc_is_free(&self, corner: Point, mut places: impl Iterator<Item = Point>) -> bool {
+        let about = Bounds::of(&leg(corner, corner));
+        let reach = 2.0 * self.radius;
+        let near = (0..self.stops.len()).filter(|stop| !self.stops[*stop].bounds.apart_by(&about, reach));
+        let near: SmallVec<[usize; 16]> = near.collect();
+        places.all(|place| self.is_clear(near.iter().copied(), (place, place)))
     }
 
     /// Whether the centre can go straight from one place to the other.
     pub(super) fn leg_is_free(&self, from: Point, to: Point) -> bool {
+        self.is_clear(0..self.stops.len(), (from, to))
+    }
+
+    /// Whether none of these stops keeps the centre from going straight from one place to the other.
+    fn is_clear(&self, mut stops: impl Iterator<Item = usize>, (from, to): (Point, Point)) -> bool {
         let leg = leg(from, to);
         let bounds = Bounds::of(&leg);
         let near = self.radius - ROUNDING;
-        self.stops.iter().zip(&self.behind).all(|(stop, behind)| {
+        stops.all(|place| {
+            let stop = &self.stops[place];
             stop.bounds.apart_by(&bounds, near)
                 || gap(&stop.shape, &leg).clear >= near
-                || self.is_passed(stop, *behind, (from, to))
+                || self.is_passed(stop, self.behind[place], (from, to))
         })
     }
 

@@ -162,21 +162,18 @@ impl Search<'_> {
     fn arc_is_free(&self, round: Round, last: Point) -> bool {
         let at = self.corners[round.corner].at;
         let angle = round.turn.angle(round.contact, last);
-        let looks = (angle / LOOK).ceil();
-        let (mut contact, mut looked) = (round.contact, 0.0);
-        let (sine, cosine) = (angle / looks.max(1.0)).sin_cos();
-        while looked < looks {
+        // An angle is at most a half turn here.
+        let looks = (angle / LOOK).ceil() as usize;
+        let (sine, cosine) = (angle / looks.max(1) as f64).sin_cos();
+        let turned = |contact: &Point| {
             let side = match round.turn {
                 Turn::Left => contact.left(),
                 Turn::Right => contact.right(),
             };
-            contact = contact * cosine + side * sine;
-            if !self.floor.is_free(at + contact * self.floor.radius) {
-                return false;
-            }
-            looked += 1.0;
-        }
-        true
+            Some(*contact * cosine + side * sine)
+        };
+        let contacts = std::iter::successors(turned(&round.contact), turned).take(looks);
+        self.floor.arc_is_free(at, contacts.map(|contact| at + contact * self.floor.radius))
     }
 
     fn leads_from_mouth(&self, open: &mut Leads) {

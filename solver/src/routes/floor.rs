@@ -90,12 +90,13 @@ impl Floor {
         let obstacles = self.fixed.with(self.furniture(brief, layout, &[]), widest_rule(brief));
         demands(brief, layout).into_iter().find_map(|demand| {
             let needs = self.needs(brief, &demand);
-            let Some(mouths) = self.mouths(brief, layout, &demand) else {
+            let cut = self.cuts.get(&fixed_of(&demand));
+            let kept = cut.and_then(|cut| <[Mouth; 2]>::try_from(cut.mouths.clone()).ok());
+            let Some(mouths) = kept.or_else(|| self.mouths(brief, layout, &demand)) else {
                 return Some((demand, Widest::closed(needs)));
             };
             let left_out = Self::tables(brief, layout, &demand).left_out(brief, layout);
             let counts = |id| !matches!(id, ShapeId::Part { piece, .. } if left_out.contains(&piece));
-            let cut = self.cuts.get(&fixed_of(&demand));
             let met = cut.and_then(|cut| obstacles.met_after(cut, &mouths, counts));
             let met = met.unwrap_or_else(|| obstacles.met(&mouths, counts));
             let found = between(&met, &mouths, needs, needs);

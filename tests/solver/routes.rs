@@ -4,6 +4,8 @@
 mod dilation_table;
 #[path = "routes/grid.rs"]
 mod grid;
+#[path = "routes/kept.rs"]
+mod kept;
 #[path = "routes/laws.rs"]
 mod laws;
 #[path = "routes/odd_rooms.rs"]

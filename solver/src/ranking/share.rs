@@ -2,7 +2,7 @@
 
 use super::TIE;
 use super::draws::Draws;
-use super::table::{Table, dot};
+use super::table::Table;
 
 /// Weights drawn: the standard error of a share is then 0.005 at most.
 const DRAWS: u32 = 10_000;
@@ -22,12 +22,17 @@ pub(super) struct FirstPlaces {
 pub(super) fn first_places(table: &Table, wishes: &[f64]) -> FirstPlaces {
     let count = table.rows.len();
     let (mut places, mut strictly) = (vec![0.0; count], vec![false; count]);
+    // Criterion by criterion, so that the options are weighed side by side.
+    let columns: Vec<Vec<f64>> =
+        (0..wishes.len()).map(|criterion| table.rows.iter().map(|row| row[criterion]).collect()).collect();
     let mut scores = vec![0.0; count];
     let mut draws = Draws::new(wishes);
     for _ in 0..DRAWS {
-        let weights = draws.draw();
-        for (score, row) in scores.iter_mut().zip(&table.rows) {
-            *score = dot(row, weights);
+        scores.fill(0.0);
+        for (column, weight) in columns.iter().zip(draws.draw()) {
+            for (score, value) in scores.iter_mut().zip(column) {
+                *score += value * weight;
+            }
         }
         let best = scores.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let tied = |score: &&f64| best - **score <= TIE;

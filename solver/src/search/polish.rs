@@ -40,11 +40,14 @@ pub(super) fn polish<'p, E: Engine>(
         let status = next.add(tangents);
         programs += 1;
         if status != Status::Optimal || !settled(problem, &mut next, &mut programs) {
+            spare.take(next);
             break;
         }
         let gain = best.as_ref().map_or(f64::INFINITY, |best| next.engine.objective() - best.engine.objective());
         if gain > 0.0 {
-            best.replace(next).into_iter().for_each(|before| spare.take(before));
+            spare.take(best.replace(next));
+        } else {
+            spare.take(next);
         }
         let is_far = best.as_ref().is_some_and(|best| best.bound() < to_beat - node.bound().abs() * STILL_TO_GAIN);
         if gain < NO_MORE_GAIN || is_far {

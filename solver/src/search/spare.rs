@@ -10,8 +10,9 @@ impl<'p, E: Clone> Spare<'p, E> {
         Self(Vec::new())
     }
 
-    pub(super) fn take(&mut self, node: Box<Node<'p, E>>) {
-        self.0.push(node);
+    /// Takes a node, or none, that is done with.
+    pub(super) fn take(&mut self, node: impl Into<Option<Box<Node<'p, E>>>>) {
+        self.0.extend(node.into());
     }
 
     /// A copy, in the memory of a node that is done with where there is one.

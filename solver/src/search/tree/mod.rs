@@ -1,13 +1,14 @@
 //! The tree of one arrangement: best bound first, fewest open alternatives, nothing searched twice.
 
 mod children;
+mod narrow;
 
 use std::collections::{BTreeMap, BinaryHeap};
 
 use typed_arena::Arena;
 
 use super::branching::{Promises, Settles, next, next_to_stand, standing};
-use super::node::{Asked, Decided, Node, Question};
+use super::node::{Asked, Decided, Node};
 use super::polish::{broken_rows, polish};
 use super::problem::Problem;
 use super::queued::{Candidate, Queued};
@@ -16,7 +17,6 @@ use super::tally::Tally;
 use crate::layout::Layout;
 use crate::program::{Engine, Status};
 use crate::routes::Floor;
-use crate::rules::route::{self, Mend};
 use crate::rules::{Cause, Requirement, TOLERANCE};
 
 /// A round gap is not halved below this angle, radians: its chord lies within a thousandth of a millimetre of the arc.
@@ -229,7 +229,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                 self.spare.take(node);
             }
         }
-        polished.into_iter().for_each(|polished| self.spare.take(polished));
+        self.spare.take(polished);
     }
 
     /// A polished layout may break what the chords' optimum kept: then that is decided first.
@@ -248,46 +248,15 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         let found = polished.as_ref().unwrap_or(&node);
         if let Some(mend) = self.too_narrow(found) {
             let question = self.question(found, node.bound(), mend);
-            polished.into_iter().for_each(|polished| self.spare.take(polished));
+            self.spare.take(polished);
             let promises: Promises = question.alternatives.iter().map(|way| node.probe(way)).collect();
             self.choose(node, question, Settles::Nothing, &promises);
         } else if let Some(piece) = next_to_stand(self.problem, &node) {
-            polished.into_iter().for_each(|polished| self.spare.take(polished));
+            self.spare.take(polished);
             self.stand(node, piece);
         } else {
             self.keep(node, polished);
         }
-    }
-
-    /// What would mend the ways through that are too narrow; more pieces could only make them narrower.
-    fn too_narrow(&mut self, found: &Node<'p, E>) -> Option<Mend> {
-        if self.problem.plain {
-            return None;
-        }
-        self.tally.layouts += 1;
-        let poses: Vec<_> = standing(found).into_iter().map(|state| &self.problem.states[state].posed.pose).collect();
-        let layout = layout_of(self.problem, found);
-        let ground = &self.problem.ground;
-        route::first_too_narrow(ground, self.floor, &poses, &layout)
-            .or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout))
-    }
-
-    /// What a way through that is too narrow in `found` asks of what stands under a node worth `bound`.
-    fn question(&mut self, found: &Node<'p, E>, bound: f64, mend: Mend) -> Question<'p> {
-        let Mend { mut requirement, is_exhaustive } = mend;
-        self.tally.too_narrow += 1;
-        self.problem.strike_impossible(&mut requirement, &standing(found));
-        let offered = requirement.alternatives.len();
-        // What holds already has not mended the route, and would be chosen for ever.
-        requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
-        if !is_exhaustive || requirement.alternatives.len() < offered {
-            self.unseen = self.unseen.max(bound);
-        }
-        if requirement.alternatives.is_empty() {
-            self.blame(requirement.cause);
-        }
-        let Requirement { cause, alternatives } = self.mends.alloc(requirement);
-        Question { cause: *cause, alternatives }
     }
 
     /// Keeps the layout where it is the best so far, and goes on under its node where the chords still promise more.
@@ -298,7 +267,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         }
         if self.is_hopeless(node.bound()) {
             self.unseen = self.unseen.max(node.bound());
-            polished.into_iter().chain([node]).for_each(|node| self.spare.take(node));
+            self.spare.take(polished);
+            self.spare.take(node);
         } else {
             self.cut_most_broken(node, polished);
         }

@@ -1,0 +1,41 @@
+//! Ways through that are too narrow, as a question of what would mend them.
+
+use super::super::branching::standing;
+use super::super::node::{Node, Question};
+use super::{Tree, layout_of};
+use crate::program::Engine;
+use crate::rules::Requirement;
+use crate::rules::route::{self, Mend};
+
+impl<'p, E: Engine> Tree<'p, '_, E> {
+    /// What would mend the ways through that are too narrow; more pieces could only make them narrower.
+    pub(super) fn too_narrow(&mut self, found: &Node<'p, E>) -> Option<Mend> {
+        if self.problem.plain {
+            return None;
+        }
+        self.tally.layouts += 1;
+        let poses: Vec<_> = standing(found).into_iter().map(|state| &self.problem.states[state].posed.pose).collect();
+        let layout = layout_of(self.problem, found);
+        let ground = &self.problem.ground;
+        route::first_too_narrow(ground, self.floor, &poses, &layout)
+            .or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout))
+    }
+
+    /// What a way through that is too narrow in `found` asks of what stands under a node worth `bound`.
+    pub(super) fn question(&mut self, found: &Node<'p, E>, bound: f64, mend: Mend) -> Question<'p> {
+        let Mend { mut requirement, is_exhaustive } = mend;
+        self.tally.too_narrow += 1;
+        self.problem.strike_impossible(&mut requirement, &standing(found));
+        let offered = requirement.alternatives.len();
+        // What holds already has not mended the route, and would be chosen for ever.
+        requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
+        if !is_exhaustive || requirement.alternatives.len() < offered {
+            self.unseen = self.unseen.max(bound);
+        }
+        if requirement.alternatives.is_empty() {
+            self.blame(requirement.cause);
+        }
+        let Requirement { cause, alternatives } = self.mends.alloc(requirement);
+        Question { cause: *cause, alternatives }
+    }
+}

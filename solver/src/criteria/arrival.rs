@@ -13,6 +13,9 @@ const FIELD: f64 = 45.0;
 /// What is lower does not catch the eye of one who comes in, mm (common practice, no source).
 const CATCHES_THE_EYE: f64 = 600.0;
 
+/// Distances nearer to each other than this are one, mm.
+const SAME_DISTANCE: f64 = 1e-6;
+
 /// The side of a piece that is met.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Side {
@@ -115,7 +118,9 @@ impl Look<'_, '_> {
             let (to_edge, _) = meet(self.from, way, start, end).filter(|_| outward.dot(way) < 0.0)?;
             (to_edge < reach).then(|| (to_edge, (placed.piece, self.side(placed, part, outward))))
         });
-        met.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, met)| met)
+        // Of what is met at one distance the first in the layout, so that rounding settles nothing.
+        let nearer = |best: (f64, _), next: (f64, _)| if next.0 < best.0 - SAME_DISTANCE { next } else { best };
+        met.reduce(nearer).map(|(_, met)| met)
     }
 
     /// Which side of a piece the edge of one of its parts is.

@@ -1,9 +1,10 @@
 //! A free circle to turn a wheelchair in, and the way to it. Coffee tables count neither against the circle nor on the
 //! way, since they can be moved.
 
-use elbowroom_model::{Brief, LeadsTo, Point, Rule};
+use elbowroom_model::{Brief, Point, Rule};
 
 use super::End;
+use super::demand::entrances;
 use super::floor::{Floor, Tables};
 use super::mouth::Mouth;
 use super::obstacles::Obstacles;
@@ -57,8 +58,8 @@ impl Floor {
     }
 
     fn entrances(&self, brief: &Brief, layout: &Layout) -> Vec<Mouth> {
-        let doorways = brief.room.items().filter(|(_, item)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance));
-        doorways.filter_map(|(id, _)| self.mouth(brief, layout, End::Item(id))).collect()
+        let mouth = |from| self.mouth(brief, layout, End::Item(from));
+        entrances(brief).into_iter().filter_map(mouth).collect()
     }
 }
 
@@ -79,8 +80,9 @@ struct Clear<'a> {
 
 impl<'a> Clear<'a> {
     fn new(floor: &'a Floor, brief: &Brief, layout: &Layout) -> Self {
-        let things = floor.things(brief, layout, Tables::None);
-        let obstacles = Obstacles::new(&floor.walls, things, brief.rules.get(Rule::Walkway));
+        let left_out = Tables::None.left_out(brief, layout);
+        let furniture = floor.furniture(brief, layout, &left_out);
+        let obstacles = floor.fixed.with(furniture, brief.rules.get(Rule::Walkway));
         Self { walls: &floor.walls, obstacles }
     }
 

@@ -55,7 +55,8 @@ fn demands_with(brief: &Brief, pieces: impl Iterator<Item = usize> + Clone) -> V
     all
 }
 
-pub(super) fn entrances(brief: &Brief) -> Vec<ItemId> {
+/// The doorways that one comes in by.
+pub(crate) fn entrances(brief: &Brief) -> Vec<ItemId> {
     brief.room.items().filter(|(id, _)| is_entrance(brief, *id)).map(|(id, _)| id).collect()
 }
 

@@ -22,7 +22,7 @@ pub struct Floor {
     pub(super) walls: Vec<Stop>,
     bodies: Vec<Stop>,
     /// Walls and bodies with the gaps between them.
-    fixed: Obstacles,
+    pub(super) fixed: Obstacles,
     /// What the mouths of routes that stay where they are make of these; of some routes only where there are many.
     cuts: BTreeMap<Fixed, FixedCut>,
     /// One for each item on a wall; `None` for those that lead nowhere.
@@ -175,13 +175,13 @@ impl Floor {
     }
 
     /// Everything that stops a disc besides the walls. Rugs do not.
-    pub(super) fn things(&self, brief: &Brief, layout: &Layout, tables: Tables<'_>) -> Vec<Stop> {
+    fn things(&self, brief: &Brief, layout: &Layout, tables: Tables<'_>) -> Vec<Stop> {
         let left_out = tables.left_out(brief, layout);
         self.bodies.iter().cloned().chain(self.furniture(brief, layout, &left_out)).collect()
     }
 
     /// The pieces that stop a disc, but those at these places in the brief.
-    fn furniture<'a>(
+    pub(super) fn furniture<'a>(
         &self,
         brief: &'a Brief,
         layout: &'a Layout,
@@ -193,7 +193,7 @@ impl Floor {
     }
 
     /// The coffee tables that count on a way: `seat_to_table` is made to let one step in to a seat.
-    pub(super) fn tables<'a>(brief: &Brief, layout: &'a Layout, demand: &Demand) -> Tables<'a> {
+    fn tables<'a>(brief: &Brief, layout: &'a Layout, demand: &Demand) -> Tables<'a> {
         let End::Piece(piece) = demand.to else { return Tables::All };
         let is_seat = brief.pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
         match layout.of(piece).filter(|_| is_seat) {
@@ -243,7 +243,7 @@ const fn fixed_of(demand: &Demand) -> Fixed {
 
 impl Tables<'_> {
     /// The coffee tables that do not count, by their place in the brief.
-    fn left_out(self, brief: &Brief, layout: &Layout) -> Vec<usize> {
+    pub(super) fn left_out(self, brief: &Brief, layout: &Layout) -> Vec<usize> {
         let is_table =
             |placed: &&Placed| brief.pieces.get(placed.piece).is_some_and(|piece| piece.kind == PieceKind::CoffeeTable);
         let tables = layout.placed.iter().filter(is_table);

@@ -21,7 +21,7 @@ mod walk;
 mod widest;
 
 pub use demand::{Demand, demands};
-pub(crate) use demand::{shapes_of_room, work_of_routes};
+pub(crate) use demand::{entrances, shapes_of_room, work_of_routes};
 pub use floor::{Floor, all};
 pub use mouth::{Mouth, Owner};
 pub use route::{End, Pinch, Route, ShapeId};

@@ -70,14 +70,7 @@ impl Obstacles {
     pub(super) fn met(&self, mouths: &[Mouth], counts: impl Fn(ShapeId) -> bool) -> Met<'_> {
         let mut whole = vec![true; self.stops.len()];
         let mut cut = cut::mouth_stops(mouths);
-        for (stop, whole) in self.stops.iter().zip(&mut whole) {
-            if !counts(stop.id) {
-                *whole = false;
-            } else if let Some(mut left) = cut::left_of(stop, mouths) {
-                *whole = false;
-                cut.append(&mut left);
-            }
-        }
+        self.cut(&mut whole, &mut cut, |_| mouths, counts);
         Met { obstacles: self, whole, cut, known: Vec::new(), known_cut: [0..0, 0..0] }
     }
 
@@ -103,15 +96,7 @@ impl Obstacles {
         let first_part = cut.len();
         cut.extend_from_slice(parts);
         let known_cut = [0..ends, first_part..cut.len()];
-        for (place, (stop, whole)) in self.stops.iter().zip(&mut whole).enumerate().filter(|(_, (_, whole))| **whole) {
-            let cutting = if place < self.fixed { moving } else { mouths };
-            if !counts(stop.id) {
-                *whole = false;
-            } else if let Some(mut left) = cut::left_of(stop, cutting) {
-                *whole = false;
-                cut.append(&mut left);
-            }
-        }
+        self.cut(&mut whole, &mut cut, |place| if place < self.fixed { moving } else { mouths }, counts);
         let (fixed, all) = (self.fixed, self.stops.len());
         let place = |place: usize| match place.checked_sub(fixed) {
             None => place,
@@ -120,6 +105,25 @@ impl Obstacles {
         };
         let known = before.gaps.iter().map(|(between, gap)| (between.map(place), *gap)).collect();
         Some(Met { obstacles: self, whole, cut, known, known_cut })
+    }
+
+    /// Cuts what is still `whole` at the mouths that cut what stands at its place, and takes out what does not count. What is
+    /// left of it goes to `cut`.
+    fn cut<'m>(
+        &self,
+        whole: &mut [bool],
+        cut: &mut Vec<Stop>,
+        mouths: impl Fn(usize) -> &'m [Mouth],
+        counts: impl Fn(ShapeId) -> bool,
+    ) {
+        for (place, (stop, whole)) in self.stops.iter().zip(whole).enumerate().filter(|(_, (_, whole))| **whole) {
+            if !counts(stop.id) {
+                *whole = false;
+            } else if let Some(mut left) = cut::left_of(stop, mouths(place)) {
+                *whole = false;
+                cut.append(&mut left);
+            }
+        }
     }
 }
 

@@ -80,11 +80,12 @@ pub(super) fn to_place(met: &Met<'_>, mouth: &Mouth, place: Point, needs: f64) -
 fn widest(met: &Met<'_>, mouths: &[Mouth], course: &Course<'_>, (cap, needs): (f64, f64)) -> Widest {
     let mut joints = course.joints(met, cap);
     join_behind(met, mouths, course, &mut joints);
-    if !has_odd(met.places(), &joints) {
-        return Widest { width: cap, needs, pinch: None, chain: Vec::new(), links: Vec::new() };
-    }
-    joints.sort_unstable_by(|a, b| a.gap.total_cmp(&b.gap).then(a.between.cmp(&b.between)));
-    match first_odd(met.places(), &joints) {
+    // Most ways are wide enough, which is seen without sorting.
+    let chain = has_odd(met.places(), &joints).then(|| {
+        joints.sort_unstable_by(|a, b| a.gap.total_cmp(&b.gap).then(a.between.cmp(&b.between)));
+        first_odd(met.places(), &joints)
+    });
+    match chain.flatten() {
         None => Widest { width: cap, needs, pinch: None, chain: Vec::new(), links: Vec::new() },
         Some(chain) => limited(met, &joints, &chain, needs),
     }

@@ -10,7 +10,7 @@ use super::separation::{apart, beyond};
 use super::{Ground, Pose};
 use crate::geometry::Convex;
 use crate::layout::Layout;
-use crate::routes::{Demand, End, Floor, Link, Mouth, ShapeId, Widest};
+use crate::routes::{Demand, End, Floor, Link, Mouth, ShapeId, Widest, entrances};
 use crate::site::BodyId;
 
 /// A route may fall short of what it needs by this, mm: rounding, not room.
@@ -45,8 +45,7 @@ const BEFORE: f64 = 1.0;
 #[must_use]
 pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Mend> {
     let centre = layout.turning_circle?;
-    let entrances: Vec<ItemId> = entrances(ground.brief).collect();
-    let widths: Vec<(ItemId, Widest)> = entrances
+    let widths: Vec<(ItemId, Widest)> = entrances(ground.brief)
         .into_iter()
         .map(|from| (from, floor.circle_width(ground.brief, layout, End::Item(from), centre)))
         .collect();
@@ -61,12 +60,6 @@ pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], 
     let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
     let cause = Cause { rule: RuleName::TurningCircle, piece: ground.main_seat, with: With::Itself };
     Some(Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
-}
-
-fn entrances(brief: &elbowroom_model::Brief) -> impl Iterator<Item = ItemId> {
-    let is_entrance =
-        |kind: &elbowroom_model::ItemKind| kind.leads_to().is_some_and(elbowroom_model::LeadsTo::is_entrance);
-    brief.room.items().filter(move |(_, item)| is_entrance(&item.kind)).map(|(id, _)| id)
 }
 
 /// One route of one layout.

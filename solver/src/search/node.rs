@@ -78,7 +78,7 @@ impl<E: Clone> Clone for Node<'_, E> {
 }
 
 /// Rows, each with who asks for it.
-#[derive(Default, Clone)]
+#[derive(Default)]
 pub(super) struct Asked {
     rows: SmallVec<[Row; 1]>,
     /// One for each row.
@@ -134,10 +134,16 @@ impl<E: Engine> Node<'_, E> {
 
     /// No layout under this node that takes `alternative` has more, as far as a first look can tell.
     pub(super) fn probe(&self, alternative: &Alternative) -> f64 {
-        let least = |least: f64, row: &Row| least.min(self.engine.probe(row));
-        let bound = alternative.rows.iter().fold(self.engine.objective(), least);
-        let arc = alternative.arc.iter().flat_map(Arc::rows);
-        self.presence + arc.fold(bound, |bound, row| least(bound, &row))
+        match &alternative.arc {
+            Some(arc) => self.promise(alternative.rows.iter().chain(&arc.rows())),
+            None => self.promise(&alternative.rows),
+        }
+    }
+
+    /// The same of these rows.
+    pub(super) fn promise<'r>(&self, rows: impl IntoIterator<Item = &'r Row>) -> f64 {
+        let probed = rows.into_iter().map(|row| self.engine.probe(row));
+        self.presence + probed.fold(self.engine.objective(), f64::min)
     }
 
     /// Adds rows that are solved with what is added next.

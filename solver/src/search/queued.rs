@@ -27,7 +27,6 @@ pub(super) struct Child<'p, E> {
 }
 
 /// What makes a child of its family's base.
-#[derive(Clone)]
 pub(super) enum Change<'p> {
     /// It takes this alternative of the question.
     Takes(Question<'p>, usize),

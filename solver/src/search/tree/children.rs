@@ -78,8 +78,7 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
             _ => Some((Change::Somewhere(piece), 0, node.bound())),
         };
         let (rows, cost) = self.without(piece);
-        let bound = rows.iter().map(|row| node.engine.probe(row)).fold(node.engine.objective(), f64::min);
-        let outside = (Change::LeftOut(piece), 0, bound + node.presence - cost);
+        let outside = (Change::LeftOut(piece), 0, node.promise(&rows) - cost);
         self.raise(node, Asked::default(), inside.into_iter().chain([outside]).collect());
     }
 
@@ -103,14 +102,10 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     /// One child for each part of the sector of a round gap, cut where its corner lies at `at`.
     pub(super) fn cut(&mut self, node: Box<Node<'p, E>>, place: usize, at: &[f64]) {
         let parts = node.arcs[place].0.cut(at);
-        let bound = |part: &Arc| {
-            let rows = part.rows();
-            node.presence + rows.iter().map(|row| node.engine.probe(row)).fold(node.engine.objective(), f64::min)
-        };
         let cause = node.arcs[place].1;
         let mut children = SmallVec::new();
         for part in parts {
-            let bound = bound(&part);
+            let bound = node.promise(&part.rows());
             if self.can_be(bound, cause) {
                 children.push((Change::Part(place, part), 0, bound));
             }

@@ -2,6 +2,8 @@
 //!
 //! Stochastic multicriteria acceptability analysis: Lahdelma, Hokkanen and Salminen 1998.
 
+use super::network::{ABREAST, Abreast, Network};
+
 /// Draws weights, without end, evenly from that part of the simplex that keeps the order of the wishes: a larger wish
 /// never weighs less than a smaller one, equal wishes are free between them, a wish of 0 weighs nothing. Where every
 /// wish is 0 all are equal. The same wishes give the same draws.
@@ -10,8 +12,13 @@ pub struct Draws {
     /// Criteria that may weigh something, those of one wish together, by falling wish.
     groups: Vec<Vec<usize>>,
     /// Lengths of the pieces of a stick of length 1 broken at random places: even on the simplex.
-    spacings: Vec<f64>,
-    weights: Vec<f64>,
+    spacings: Vec<Abreast>,
+    /// For each draw of a block the criteria by falling weight.
+    dealt: [Vec<usize>; ABREAST],
+    weights: Vec<Abreast>,
+    /// Draws of the block that were handed out one by one.
+    handed_out: usize,
+    network: Network,
     generator: SplitMix,
 }
 
@@ -23,34 +30,70 @@ impl Draws {
         let mut counted: Vec<usize> = (0..wishes.len()).filter(|place| !any || wishes[*place] > 0.0).collect();
         counted.sort_by(|one, other| wishes[*other].total_cmp(&wishes[*one]));
         let groups = counted.chunk_by(|one, other| wishes[*one] == wishes[*other]).map(<[usize]>::to_vec).collect();
-        let (spacings, weights) = (vec![0.0; counted.len()], vec![0.0; wishes.len()]);
-        Self { groups, spacings, weights, generator: SplitMix(SEED) }
+        Self {
+            groups,
+            spacings: vec![[0.0; ABREAST]; counted.len()],
+            dealt: Default::default(),
+            weights: vec![[0.0; ABREAST]; wishes.len()],
+            handed_out: ABREAST,
+            network: Network::of(counted.len()),
+            generator: SplitMix(SEED),
+        }
+    }
+
+    /// The criteria that may weigh something, those of one wish together, by falling wish.
+    pub(super) fn groups(&self) -> &[Vec<usize>] {
+        &self.groups
     }
 
     /// The next weights, one a criterion; they sum to 1.
-    pub fn draw(&mut self) -> &[f64] {
-        self.break_stick();
-        self.spacings.sort_unstable_by(|one, other| other.total_cmp(one));
-        let mut largest_first = self.spacings.iter();
-        for group in &mut self.groups {
-            // Which of a group gets which is free: dealt out in an order drawn anew.
-            for left in (1..group.len()).rev() {
-                group.swap(left, self.generator.below(left + 1));
+    pub fn draw(&mut self) -> Vec<f64> {
+        if self.handed_out == ABREAST {
+            self.block();
+            self.handed_out = 0;
+        }
+        let draw = self.handed_out;
+        self.handed_out += 1;
+        self.weights.iter().map(|weights| weights[draw]).collect()
+    }
+
+    /// The next block of draws: for each criterion its weight in each of them.
+    pub(super) fn block(&mut self) -> &[Abreast] {
+        for draw in 0..ABREAST {
+            self.cut_stick(draw);
+            self.deal(draw);
+        }
+        self.network.sort(&mut self.spacings);
+        for place in (1..self.spacings.len()).rev() {
+            for draw in 0..ABREAST {
+                self.spacings[place][draw] -= self.spacings[place - 1][draw];
             }
-            for (place, weight) in group.iter().zip(largest_first.by_ref()) {
-                self.weights[*place] = *weight;
+        }
+        self.network.sort(&mut self.spacings);
+        for (draw, dealt) in self.dealt.iter().enumerate() {
+            for (criterion, spacing) in dealt.iter().zip(self.spacings.iter().rev()) {
+                self.weights[*criterion][draw] = spacing[draw];
             }
         }
         &self.weights
     }
 
-    fn break_stick(&mut self) {
+    /// Where the stick is cut; its end is the last.
+    fn cut_stick(&mut self, draw: usize) {
         let Some((last, cuts)) = self.spacings.split_last_mut() else { return };
-        cuts.fill_with(|| self.generator.fraction());
-        cuts.sort_unstable_by(f64::total_cmp);
-        *last = 1.0;
-        for place in (1..self.spacings.len()).rev() {
-            self.spacings[place] -= self.spacings[place - 1];
+        cuts.iter_mut().for_each(|cut| cut[draw] = self.generator.fraction());
+        last[draw] = 1.0;
+    }
+
+    /// Which of a group gets which piece is free: dealt out in an order drawn anew.
+    fn deal(&mut self, draw: usize) {
+        let dealt = &mut self.dealt[draw];
+        dealt.clear();
+        for group in &mut self.groups {
+            for left in (1..group.len()).rev() {
+                group.swap(left, self.generator.below(left + 1));
+            }
+            dealt.extend_from_slice(group);
         }
     }
 }

@@ -3,8 +3,10 @@
 //! Criteria are judged elsewhere; here their scores are weighed. Options come in the order that size and geometry give
 //! them, and a tie goes to the earlier one: names settle nothing.
 
+mod contenders;
 mod dominance;
 mod draws;
+mod network;
 mod order;
 mod share;
 mod table;

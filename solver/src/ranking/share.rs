@@ -1,11 +1,15 @@
 //! Share of first place over all ways to weigh the criteria.
 
 use super::TIE;
+use super::contenders::contenders;
 use super::draws::Draws;
+use super::network::{ABREAST, Abreast};
 use super::table::Table;
 
 /// Weights drawn: the standard error of a share is then 0.005 at most.
-const DRAWS: u32 = 10_000;
+const DRAWS: usize = 10_000;
+/// They come in so many blocks, with none left over.
+const BLOCKS: usize = DRAWS / ABREAST;
 
 /// Shares are told in millionths.
 const PARTS: usize = 1_000_000;
@@ -22,28 +26,49 @@ pub(super) struct FirstPlaces {
 pub(super) fn first_places(table: &Table, wishes: &[f64]) -> FirstPlaces {
     let count = table.rows.len();
     let (mut places, mut strictly) = (vec![0.0; count], vec![false; count]);
-    // Criterion by criterion, so that the options are weighed side by side.
-    let columns: Vec<Vec<f64>> =
-        (0..wishes.len()).map(|criterion| table.rows.iter().map(|row| row[criterion]).collect()).collect();
-    let mut scores = vec![0.0; count];
     let mut draws = Draws::new(wishes);
-    for _ in 0..DRAWS {
-        scores.fill(0.0);
-        for (column, weight) in columns.iter().zip(draws.draw()) {
-            for (score, value) in scores.iter_mut().zip(column) {
-                *score += value * weight;
+    let contenders = contenders(&table.rows, draws.groups());
+    let mut scores = vec![[0.0; ABREAST]; contenders.len()];
+    for _ in 0..BLOCKS {
+        let weights = draws.block();
+        for (score, option) in scores.iter_mut().zip(&contenders) {
+            *score = weighed(&table.rows[*option], weights);
+        }
+        let (best, shares) = best_of(&scores);
+        for (score, &option) in scores.iter().zip(&contenders) {
+            for draw in 0..ABREAST {
+                let is_first = best[draw] - score[draw] <= TIE;
+                // No branch: who is first cannot be guessed.
+                places[option] += if is_first { shares[draw] } else { 0.0 };
+                strictly[option] |= is_first & (shares[draw] == 1.0);
             }
         }
-        let best = scores.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-        let tied = |score: &&f64| best - **score <= TIE;
-        let share = 1.0 / scores.iter().filter(tied).count().max(1) as f64;
-        for option in (0..count).filter(|option| tied(&&scores[*option])) {
-            places[option] += share;
-            strictly[option] |= share == 1.0;
-        }
     }
-    let shares: Vec<f64> = places.iter().map(|places| places / f64::from(DRAWS)).collect();
+    let shares: Vec<f64> = places.iter().map(|places| places / DRAWS as f64).collect();
     FirstPlaces { shares: in_millionths(&shares), strictly }
+}
+
+/// An option's score in each of the draws.
+fn weighed(row: &[f64], weights: &[Abreast]) -> Abreast {
+    let mut score = [0.0; ABREAST];
+    for (value, weights) in row.iter().zip(weights) {
+        score.iter_mut().zip(weights).for_each(|(score, weight)| *score += value * weight);
+    }
+    score
+}
+
+/// In each of the draws the best score, and the share of each of those that tie for it.
+fn best_of(scores: &[Abreast]) -> (Abreast, Abreast) {
+    let mut best = [f64::NEG_INFINITY; ABREAST];
+    for score in scores {
+        best.iter_mut().zip(score).for_each(|(best, score)| *best = best.max(*score));
+    }
+    let mut tied = [0.0_f64; ABREAST];
+    for score in scores {
+        let is_tied = |draw: usize| f64::from(u8::from(best[draw] - score[draw] <= TIE));
+        tied.iter_mut().enumerate().for_each(|(draw, tied)| *tied += is_tied(draw));
+    }
+    (best, tied.map(|tied| 1.0 / tied.max(1.0)))
 }
 
 /// Shares that sum to 1, rounded to millionths that sum to 1: what is left goes to the largest remainders.

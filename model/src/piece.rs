@@ -211,6 +211,12 @@ impl Piece {
         }
     }
 
+    /// Whether both are of one row of the file and nothing but their names tells them apart.
+    #[must_use]
+    pub fn is_twin_of(&self, other: &Self) -> bool {
+        self.alike.is_some() && self.alike == other.alike && *self == Self { name: self.name.clone(), ..other.clone() }
+    }
+
     /// The dimensions that this piece has, in the order they are told.
     #[must_use]
     pub fn dimensions(&self) -> Vec<Dimension> {

@@ -1,12 +1,14 @@
-//! Pieces that come in steps, and pairs of one size.
+//! Pieces that come in steps, and pieces of one row of the file: of one size, in one order.
 
 use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
+use crate::program::Row;
 
 /// A piece that comes in steps has one of them.
 #[derive(Debug)]
 pub(super) struct Steps;
 
-/// Two pieces of one row of the file have one size.
+/// Two pieces of one row of the file have one size. Where they stand in one way, the first is the left one as one faces them:
+/// the other way round it is the same room.
 #[derive(Debug)]
 pub(super) struct Alike;
 
@@ -29,13 +31,24 @@ impl LayoutRule for Steps {
 impl LayoutRule for Alike {
     fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let (first, second) = if first.id < second.id { (first, second) } else { (second, first) };
-        if second.piece.alike != Some(first.id) || second.variables.width == first.variables.width {
+        let mut rows = Vec::new();
+        if second.piece.alike == Some(first.id) && second.variables.width != first.variables.width {
+            rows.extend(equal(&first.width(), &second.width()));
+            rows.extend(equal(&first.depth(), &second.depth()));
+        }
+        if (first.role, first.stand) == (second.role, second.stand) && second.piece.is_twin_of(&first.piece) {
+            let across = |pose: &Pose| Linear::variable(pose.variables.across);
+            rows.push(across(first).plus(&across(second), -1.0).at_most(0.0));
+        }
+        if rows.is_empty() {
             return Vec::new();
         }
         let cause = Cause { rule: RuleName::Size, piece: second.id, with: With::Piece(first.id) };
-        let equal = |a: Linear, b: Linear| [a.clone().plus(&b, -1.0).at_least(0.0), a.plus(&b, -1.0).at_most(0.0)];
-        let mut rows = Vec::from(equal(first.width(), second.width()));
-        rows.extend(equal(first.depth(), second.depth()));
         vec![Requirement::always(cause, rows)]
     }
+}
+
+fn equal(one: &Linear, other: &Linear) -> [Row; 2] {
+    let difference = one.clone().plus(other, -1.0);
+    [difference.at_least(0.0), difference.at_most(0.0)]
 }

@@ -74,6 +74,11 @@ impl StandKey {
         let Stand { at_wall, facing: Point { x, y }, relation } = *stand;
         Self { piece, role, hand, at_wall, facing: [x.to_bits(), y.to_bits()], relation }
     }
+
+    /// How the piece stands, whichever it is, in an order of its own.
+    pub(super) fn stand(&self) -> impl Ord {
+        (self.at_wall, self.facing, self.relation)
+    }
 }
 
 impl Cells {

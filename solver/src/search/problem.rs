@@ -74,6 +74,8 @@ pub(super) struct State {
 pub(super) struct Ways {
     pub(super) states: Vec<usize>,
     pub(super) may_be_left_out: bool,
+    /// Pieces before it in the brief that could change places with it, and the room would be the same.
+    pub(super) earlier_twins: Vec<usize>,
 }
 
 impl<'a> Problem<'a> {
@@ -103,7 +105,8 @@ impl<'a> Problem<'a> {
         for id in 0..brief.pieces.len() {
             let states = problem.states_of(id);
             let may_be_left_out = problem.may_be_left_out(id);
-            problem.ways.push(Ways { states, may_be_left_out });
+            let earlier_twins = problem.earlier_twins(id, &states);
+            problem.ways.push(Ways { states, may_be_left_out, earlier_twins });
         }
         problem.room = problem.cell(|rule| rule.room(&ground), &[]);
         let count = problem.states.len();
@@ -212,6 +215,23 @@ impl<'a> Problem<'a> {
             Aim::Tidy(_) => INDIFFERENT_ORDER,
             Aim::Together | Aim::Needed | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
         }
+    }
+
+    /// Whether these two stands are those of twins the other way round: the same room, which is looked at once.
+    pub(super) fn is_told_otherwise(&self, first: usize, second: usize) -> bool {
+        let (first, second) = (&self.states[first.min(second)], &self.states[first.max(second)]);
+        self.ways[second.posed.pose.id].earlier_twins.contains(&first.posed.pose.id)
+            && first.key.stand() > second.key.stand()
+    }
+
+    fn earlier_twins(&self, id: usize, states: &[usize]) -> Vec<usize> {
+        let pose = |state: &usize| &self.states[*state].posed.pose;
+        let Some(own) = states.first().map(pose) else { return Vec::new() };
+        let is_twin = |earlier: &usize| {
+            let other = self.ways[*earlier].states.first().map(pose);
+            other.is_some_and(|other| other.role == own.role && own.piece.is_twin_of(&other.piece))
+        };
+        (0..id).filter(is_twin).collect()
     }
 
     fn may_be_left_out(&self, piece: usize) -> bool {

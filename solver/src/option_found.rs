@@ -18,9 +18,6 @@ use crate::routes::{End, Floor, Route, ShapeId};
 use crate::search::RoomGround;
 use crate::sizes;
 
-/// An option is proven where its bound lies within this share of its objective.
-const PROVEN_WITHIN: f64 = 1e-3;
-
 /// What all options of a room share.
 pub(crate) struct Ground<'a> {
     pub(crate) room: &'a RoomGround<'a>,
@@ -40,7 +37,7 @@ pub(crate) fn option_found(
     let brief = ground.room.brief;
     let key_of = |other: usize| candidates[other].arrangement.key.clone();
     let found = &candidate.found;
-    let proven = found.bound - found.objective <= PROVEN_WITHIN * found.objective.abs();
+    let proven = found.is_proven();
     rounded(OptionFound {
         rank: order.iter().position(|other| *other == which).map_or(order.len(), |place| place + 1),
         key: candidate.arrangement.key.clone(),

@@ -6,7 +6,7 @@ use elbowroom_model::Point;
 use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::OptionFound;
 
-use crate::support::ranked::{ranked, ranked_briefly};
+use crate::support::ranked::{piece, ranked, ranked_briefly};
 
 /// No layout has a size value more than this share above what is proven (method: a thousandth).
 const PROVEN_WITHIN: f64 = 1e-3;
@@ -76,13 +76,27 @@ fn of_a_pair_the_first_stands() {
     assert!(all.iter().all(|left| left != &["books 1"]), "{all:?}");
 }
 
+/// A search that is cut short while it tries both still places the one that fits.
+#[test]
+fn of_a_pair_that_does_not_fit_one_stands_though_the_work_is_used_up() {
+    let row = "  - { kind: bookcase, name: books, count: 2, width: 320 cm, depth: 50 cm, needed: false }\n";
+    let outcome = with_rows(&demo("open-side"), row);
+    let unproven = outcome.options.iter().filter(|option| !option.proven).count();
+    assert!(unproven > 0, "the work allowed is enough");
+    for option in &outcome.options {
+        let left: Vec<&str> = option.left_out.iter().map(|left| left.name.as_str()).collect();
+        assert!(!left.contains(&"books 1"), "{}: {left:?}", option.key);
+        assert!(option.bound >= option.objective, "{}", option.key);
+    }
+}
+
 /// Of two at one wall that look one way, the first is the left one as one faces them.
 #[test]
 fn of_a_pair_at_one_wall_the_first_is_the_left_one() {
     let outcome = ranked(&demo("pair-of-armchairs"));
     let mut met = 0;
     for option in &outcome.options {
-        let [first, second] = ["armchair 1", "armchair 2"].map(|name| crate::support::ranked::piece(option, name));
+        let [first, second] = ["armchair 1", "armchair 2"].map(|name| piece(option, name));
         let places: Vec<&str> = option.choices.second_seats.iter().map(|seat| seat.place.as_str()).collect();
         if places.iter().any(|place| *place != places[0])
             || (&first.at_wall, first.facing) != (&second.at_wall, second.facing)

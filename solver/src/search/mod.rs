@@ -7,6 +7,7 @@ mod branching;
 mod cell;
 mod cells;
 mod node;
+mod piecemeal;
 mod polish;
 mod problem;
 mod queued;
@@ -60,6 +61,17 @@ pub struct Found {
     pub rows: Vec<(Row, Cause)>,
 }
 
+/// An option is proven where its bound lies within this share of its objective (method: a thousandth).
+const PROVEN_WITHIN: f64 = 1e-3;
+
+impl Found {
+    /// No layout of the arrangement is better by more than a thousandth.
+    #[must_use]
+    pub fn is_proven(&self) -> bool {
+        self.bound - self.objective <= PROVEN_WITHIN * self.objective.abs()
+    }
+}
+
 /// How a search ended.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Searched {
@@ -77,42 +89,27 @@ pub struct Searched {
     pub tally: Tally,
 }
 
+impl Searched {
+    /// Counts the work of another search of the same arrangement as its own.
+    fn take_work_of(&mut self, other: &Self) {
+        self.programs += other.programs;
+        self.tally = std::mem::take(&mut self.tally).plus(&other.tally);
+    }
+}
+
 /// The best layout of `arrangement`.
 #[must_use]
 pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
     let mut searched = search_once(room, floor, arrangement, effort);
-    if effort.aim == Aim::Together && searched.found.is_none() && !searched.is_complete {
-        searched = with_needed_alone(room, floor, arrangement, effort, searched);
+    if effort.aim == Aim::Together && piecemeal::is_worth_it(room.brief, &searched) {
+        searched = piecemeal::search_piecemeal(room, floor, arrangement, effort, searched);
     }
     if effort.aim == Aim::Together
         && let Some(found) = searched.found.take()
     {
         let (found, tidied) = tidied(room, floor, arrangement, found);
-        searched.programs += tidied.programs;
-        searched.tally = searched.tally.plus(&tidied.tally);
+        searched.take_work_of(&tidied);
         searched.found = Some(found);
-    }
-    searched
-}
-
-/// A layout with what must stand and nothing else, where the nodes were used up before any layout with more was found. The
-/// bound is still that of all pieces.
-fn with_needed_alone(
-    room: &RoomGround<'_>,
-    floor: &Floor,
-    arrangement: &Arrangement,
-    effort: Effort<'_>,
-    before: Searched,
-) -> Searched {
-    let mut searched = search_once(room, floor, arrangement, Effort { aim: Aim::Needed, ..effort });
-    if let Some(found) = &mut searched.found {
-        found.bound = found.bound.max(before.unseen);
-    }
-    searched.is_complete = false;
-    searched.programs += before.programs;
-    searched.tally = searched.tally.plus(&before.tally);
-    for (cause, count) in before.blame {
-        *searched.blame.entry(cause).or_default() += count;
     }
     searched
 }

@@ -17,8 +17,8 @@ use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, RuleName, TIES,
 pub enum Aim<'a> {
     /// The size value of all pieces.
     Together,
-    /// The size value of the pieces that must stand; the others are left out.
-    Needed,
+    /// The size value of these pieces, by their places in the brief, all of which must stand; the others are left out.
+    These(&'a [usize]),
     /// One dimension of one piece, while the same pieces stand as in this layout.
     Alone(usize, Dimension, &'a Layout),
     /// The order of the room, while every piece of this layout keeps at least its size.
@@ -179,7 +179,7 @@ impl<'a> Problem<'a> {
         let variables = self.ground.variables;
         let nothing = vec![0.0; variables.objective.len()];
         match self.aim {
-            Aim::Together | Aim::Needed => variables.objective.clone(),
+            Aim::Together | Aim::These(_) => variables.objective.clone(),
             Aim::Any => nothing,
             Aim::Tidy(_) => variables.objective.iter().map(|counts| counts.min(0.0)).collect(),
             Aim::Alone(piece, dimension, _) => {
@@ -197,14 +197,16 @@ impl<'a> Problem<'a> {
     /// What `piece` counts by standing at all.
     pub(super) fn presence(&self, piece: usize) -> f64 {
         match self.aim {
-            Aim::Together | Aim::Needed => self.ground.variables.pieces.get(piece).map_or(0.0, |piece| piece.presence),
+            Aim::Together | Aim::These(_) => {
+                self.ground.variables.pieces.get(piece).map_or(0.0, |piece| piece.presence)
+            }
             Aim::Alone(..) | Aim::Any | Aim::Tidy(_) => 0.0,
         }
     }
 
     /// Whether ties are settled too.
     const fn settles_ties(&self) -> bool {
-        matches!(self.aim, Aim::Together | Aim::Needed | Aim::Tidy(_))
+        matches!(self.aim, Aim::Together | Aim::These(_) | Aim::Tidy(_))
     }
 
     /// How much more a node must promise than the best layout to be worth a look: a fifth of what a proof allows, or a
@@ -213,7 +215,7 @@ impl<'a> Problem<'a> {
         match self.aim {
             _ if self.plain => SAME_PLAIN_VALUE * best.abs(),
             Aim::Tidy(_) => INDIFFERENT_ORDER,
-            Aim::Together | Aim::Needed | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
+            Aim::Together | Aim::These(_) | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
         }
     }
 
@@ -237,20 +239,19 @@ impl<'a> Problem<'a> {
     fn may_be_left_out(&self, piece: usize) -> bool {
         match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(piece).is_none(),
-            Aim::Together | Aim::Needed | Aim::Any => {
-                self.ground.brief.pieces.get(piece).is_some_and(|piece| !piece.needed)
-            }
+            Aim::These(pieces) => !pieces.contains(&piece),
+            Aim::Together | Aim::Any => self.ground.brief.pieces.get(piece).is_some_and(|piece| !piece.needed),
         }
     }
 
     fn states_of(&mut self, id: usize) -> Vec<usize> {
         let ground = self.ground;
-        if let Aim::Alone(_, _, layout) | Aim::Tidy(layout) = self.aim
-            && layout.of(id).is_none()
-        {
-            return Vec::new();
-        }
-        if self.aim == Aim::Needed && ground.brief.pieces.get(id).is_some_and(|piece| !piece.needed) {
+        let is_left_out = match self.aim {
+            Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(id).is_none(),
+            Aim::These(pieces) => !pieces.contains(&id),
+            Aim::Together | Aim::Any => false,
+        };
+        if is_left_out {
             return Vec::new();
         }
         let standing = self.arrangement.standings.iter().find(|standing| standing.piece == id);

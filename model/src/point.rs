@@ -35,7 +35,8 @@ impl Point {
     /// Length of the vector.
     #[must_use]
     pub fn norm(self) -> f64 {
-        self.x.hypot(self.y)
+        // No `hypot`: rooms are far from where squares run over, and roots are the same on every machine.
+        self.dot(self).sqrt()
     }
 
     /// The vector of length one in this direction; `None` where it has no length.

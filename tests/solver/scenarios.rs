@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use elbowroom_solver::{Limits, Outcome};
 
-use crate::support::ranked::{brief_of, ranked, ranked_brief};
+use crate::support::ranked::{brief_of, ranked, ranked_brief, ranked_briefly};
 use crate::support::remedied::remedied;
 
 fn folder() -> PathBuf {
@@ -78,6 +78,19 @@ fn a_room_measured_badly_is_closed_and_says_so() {
     // End minus start of its six walls: 562 - 338 - 221 and -421 + 118 + 300, cm.
     assert!((misclosure.vector.x - 30.0).abs() < 1e-6 && (misclosure.vector.y + 30.0).abs() < 1e-6);
     assert!(!outcome.notices.is_empty());
+}
+
+/// Where there are more ways than can be tried, what fits is not left out for it.
+#[test]
+fn a_dozen_pieces_for_which_there_is_room_all_stand_though_no_size_is_proven() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/data/a-dozen-pieces.yaml");
+    let outcome = ranked_briefly(&std::fs::read_to_string(path).unwrap());
+    assert!(outcome.options.len() >= 20, "{:#?}", outcome.refused);
+    assert!(outcome.options.iter().any(|option| !option.proven));
+    for option in &outcome.options {
+        assert!(option.left_out.is_empty(), "{}: {:?}", option.key, option.left_out);
+        assert!(option.bound >= option.objective, "{}", option.key);
+    }
 }
 
 /// Where the work allowed is used up early there are layouts all the same, each with what no layout has more than.

@@ -6,8 +6,8 @@
 mod branching;
 mod cell;
 mod cells;
+mod cut_short;
 mod node;
-mod piecemeal;
 mod polish;
 mod problem;
 mod queued;
@@ -24,6 +24,7 @@ pub use room_ground::RoomGround;
 pub use stated::{Choice, Stated, search_stated, stated};
 pub use tally::Tally;
 
+use self::tree::Order;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::program::{DefaultEngine, Row};
@@ -101,8 +102,8 @@ impl Searched {
 #[must_use]
 pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
     let mut searched = search_once(room, floor, arrangement, effort);
-    if effort.aim == Aim::Together && piecemeal::is_worth_it(room.brief, &searched) {
-        searched = piecemeal::search_piecemeal(room, floor, arrangement, effort, searched);
+    if effort.aim == Aim::Together && cut_short::is_cut_short(&searched) {
+        searched = cut_short::better_of_cut_short((room, floor, arrangement), effort, searched);
     }
     if effort.aim == Aim::Together
         && let Some(found) = searched.found.take()
@@ -130,12 +131,13 @@ fn tidied(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, found
 
 fn search_once(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
     let problem = problem::Problem::of(room, arrangement, effort.aim, effort.without, false);
-    searched(&problem, floor, effort)
+    searched(&problem, floor, effort, Order::BestFirst)
 }
 
-fn searched(problem: &problem::Problem<'_>, floor: &Floor, effort: Effort<'_>) -> Searched {
+fn searched(problem: &problem::Problem<'_>, floor: &Floor, effort: Effort<'_>, order: Order) -> Searched {
     let mends = typed_arena::Arena::new();
-    let mut tree = tree::Tree::<DefaultEngine>::new(problem, (floor, &mends), effort.nodes, effort.to_beat);
+    let (nodes, to_beat) = (effort.nodes, effort.to_beat);
+    let mut tree = tree::Tree::<DefaultEngine>::new(problem, (floor, &mends), (order, nodes), to_beat);
     let bound = tree.search();
     let found = tree.best.as_ref().map(|best| Found {
         layout: with_circle(problem.ground.brief, floor, tree::layout_of(problem, best)),

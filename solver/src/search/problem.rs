@@ -33,6 +33,15 @@ const SAME_VALUE: f64 = 2e-4;
 /// The same for a plain problem, which is held against other solvers to the last digit that they share.
 const SAME_PLAIN_VALUE: f64 = 1e-9;
 
+/// A millimetre of size is no reason to look elsewhere first.
+const SAME_PROMISE: f64 = 1.0;
+
+/// Nor is a millimetre of misplacement.
+const SAME_ORDER_PROMISE: f64 = 1e-3;
+
+/// A plain problem is searched as others would.
+const SAME_PLAIN_PROMISE: f64 = 1e-6;
+
 /// Order that differs by less is the same: a centimetre of misplacement.
 const INDIFFERENT_ORDER: f64 = 0.01;
 
@@ -207,6 +216,15 @@ impl<'a> Problem<'a> {
     /// Whether ties are settled too.
     const fn settles_ties(&self) -> bool {
         matches!(self.aim, Aim::Together | Aim::These(_) | Aim::Tidy(_))
+    }
+
+    /// Promises nearer to each other than this are the same: of such nodes the deepest is looked at first.
+    pub(super) const fn same_promise(&self) -> f64 {
+        match self.aim {
+            _ if self.plain => SAME_PLAIN_PROMISE,
+            Aim::Tidy(_) => SAME_ORDER_PROMISE,
+            Aim::Together | Aim::These(_) | Aim::Alone(..) | Aim::Any => SAME_PROMISE,
+        }
     }
 
     /// How much more a node must promise than the best layout to be worth a look: a fifth of what a proof allows, or a

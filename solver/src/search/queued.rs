@@ -51,7 +51,7 @@ pub(super) struct Queued<'p, E> {
     pub(super) candidate: Candidate<'p, E>,
     /// No layout under it has more.
     pub(super) bound: f64,
-    /// The bound in millionths, so that rounding settles no order.
+    /// The bound in steps in which it is told apart from others.
     rank: i64,
     depth: usize,
     made: usize,
@@ -60,24 +60,32 @@ pub(super) struct Queued<'p, E> {
 impl<'p, E: Engine> Queued<'p, E> {
     pub(super) fn node(node: Box<Node<'p, E>>, made: usize) -> Self {
         let (bound, depth) = (node.bound(), node.depth);
-        Self { candidate: Candidate::Ready(node), bound, rank: rank(bound), depth, made }
+        Self { candidate: Candidate::Ready(node), bound, rank: rank(bound, BY_ROUNDING), depth, made }
     }
 
     /// A child that is worth `bound` at most.
     pub(super) fn child(child: Child<'p, E>, bound: f64, made: usize) -> Self {
         let depth = child.family.base.depth;
-        Self { candidate: Candidate::Child(child), bound, rank: rank(bound), depth, made }
+        Self { candidate: Candidate::Child(child), bound, rank: rank(bound, BY_ROUNDING), depth, made }
     }
 
     /// When it was made: what becomes of a child keeps its turn.
     pub(super) const fn made(&self) -> usize {
         self.made
     }
+
+    /// The same, where bounds are told apart by this step only: of those that promise the same the deepest goes first.
+    pub(super) fn in_steps_of(self, step: f64) -> Self {
+        Self { rank: rank(self.bound, step), ..self }
+    }
 }
 
-/// A cast from float to integer saturates.
-fn rank(bound: f64) -> i64 {
-    (bound * 1e6).round() as i64
+/// Rounding settles no order.
+const BY_ROUNDING: f64 = 1e-6;
+
+/// A cast from float to integer saturates; in steps without end all are one.
+fn rank(bound: f64, step: f64) -> i64 {
+    (bound / step).round() as i64
 }
 
 impl<E> PartialEq for Queued<'_, E> {

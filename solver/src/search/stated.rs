@@ -5,6 +5,7 @@
 use super::cell::Cell;
 use super::problem::{Aim, Problem};
 use super::room_ground::RoomGround;
+use super::tree::Order;
 use super::{Effort, Searched, searched};
 use crate::arrangement::Arrangement;
 use crate::program::Row;
@@ -74,7 +75,7 @@ pub fn search_stated(
     (nodes, to_beat): (usize, f64),
 ) -> Searched {
     let problem = Problem::of(room, arrangement, Aim::Together, None, true);
-    searched(&problem, floor, Effort { aim: Aim::Together, to_beat, nodes, without: None })
+    searched(&problem, floor, Effort { aim: Aim::Together, to_beat, nodes, without: None }, Order::BestFirst)
 }
 
 impl Stated {

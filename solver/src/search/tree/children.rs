@@ -146,7 +146,7 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
                 }
             }
         }
-        self.queue.append(&mut waiting);
+        waiting.into_iter().for_each(|queued| self.wait(queued));
     }
 
     /// Makes a child; `None` where that leaves nothing to hope for.

@@ -25,12 +25,16 @@ const FINEST_SECTOR: f64 = 0.1 * std::f64::consts::PI / 180.0;
 /// A chord further from its arc than this is coarse, mm.
 const COARSE: f64 = 5.0;
 
+/// Where a layout must be found before the nodes are used up, promises nearer to each other than this are the same, mm of size.
+const ROUGHLY_SAME_PROMISE: f64 = 100.0;
+
 /// The search of one arrangement.
 pub(super) struct Tree<'p, 'a, E> {
     problem: &'p Problem<'a>,
     floor: &'p Floor,
     /// What would mend the ways through that were too narrow.
     mends: &'p Arena<Requirement>,
+    order: Order,
     most_nodes: usize,
     queue: BinaryHeap<Queued<'p, E>>,
     /// The best child of the node just expanded: followed to the end before the queue is asked again, so that a first
@@ -52,6 +56,15 @@ pub(super) struct Tree<'p, 'a, E> {
     pub(super) blame: BTreeMap<Cause, usize>,
 }
 
+/// Which of the nodes that wait is looked at next.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Order {
+    /// The one that promises most: that proves soonest.
+    BestFirst,
+    /// The deepest, until a layout is found, and then the one that promises most, but for decimetres: that finds soonest.
+    DeepestFirst,
+}
+
 /// What became of a node.
 enum Fate {
     Alive,
@@ -63,7 +76,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     pub(super) fn new(
         problem: &'p Problem<'a>,
         (floor, mends): (&'p Floor, &'p Arena<Requirement>),
-        most_nodes: usize,
+        (order, most_nodes): (Order, usize),
         to_beat: f64,
     ) -> Self {
         let (queue, blame) = (BinaryHeap::new(), BTreeMap::new());
@@ -72,6 +85,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             problem,
             floor,
             mends,
+            order,
             most_nodes,
             queue,
             dive: None,
@@ -98,8 +112,9 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                     self.leave(aside);
                 }
                 Candidate::Child(child) => {
-                    let node = self.make(child);
-                    self.queue.extend(node.map(|node| Queued::node(node, made)));
+                    if let Some(node) = self.make(child) {
+                        self.wait(Queued::node(node, made));
+                    }
                 }
                 Candidate::Ready(_) if self.tally.nodes == self.most_nodes => {
                     let rest = self.queue.iter().map(|queued| queued.bound);
@@ -119,6 +134,16 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// Nothing was left aside on the way.
     pub(super) fn is_complete(&self) -> bool {
         self.unseen == f64::NEG_INFINITY
+    }
+
+    /// Puts a candidate among those that wait.
+    fn wait(&mut self, queued: Queued<'p, E>) {
+        let step = match (self.order, &self.best) {
+            (Order::BestFirst, _) => self.problem.same_promise(),
+            (Order::DeepestFirst, None) => f64::INFINITY,
+            (Order::DeepestFirst, Some(_)) => ROUGHLY_SAME_PROMISE,
+        };
+        self.queue.push(queued.in_steps_of(step));
     }
 
     fn plant(&mut self) {
@@ -263,7 +288,11 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn keep(&mut self, node: Box<Node<'p, E>>, polished: Option<Box<Node<'p, E>>>) {
         let found = polished.as_ref().unwrap_or(&node);
         if self.value_to_beat() < found.bound() {
-            self.best = Some(self.spare.copy_of(found));
+            let is_first = self.best.replace(self.spare.copy_of(found)).is_none();
+            if is_first && self.order == Order::DeepestFirst {
+                let waiting = std::mem::take(&mut self.queue);
+                waiting.into_iter().for_each(|queued| self.wait(queued));
+            }
         }
         if self.is_hopeless(node.bound()) {
             self.unseen = self.unseen.max(node.bound());

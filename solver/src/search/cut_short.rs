@@ -1,0 +1,153 @@
+//! What is still done where a search used its nodes up: it has proven nothing then, and may have found little.
+//!
+//! A search that looks where most is promised tries all pieces in all ways before it tries with fewer, and many pieces have
+//! many ways that promise the same. So a layout is looked for depth first; where none is found so, what must stand goes
+//! first and one piece more at a time; and at last sizes are sought for with every piece held to its wall.
+
+use elbowroom_model::Brief;
+
+use super::problem::Problem;
+use super::tree::Order;
+use super::{Aim, Effort, Found, RoomGround, Searched, searched};
+use crate::arrangement::Arrangement;
+use crate::layout::Layout;
+use crate::routes::Floor;
+
+/// Of the nodes of the search that was cut short, one in so many for a layout of all pieces and for better sizes.
+const SHARE_OF_ALL: usize = 2;
+/// The same for each piece that is added, among pieces that are held to their walls and among pieces that are not.
+const SHARE_OF_A_PIECE: [usize; 2] = [8, 4];
+/// Nodes for each piece that is added, at least: a layout lies some hundred deep where there are many.
+const LEAST_FOR_A_PIECE: usize = 100;
+
+/// So many times the nodes of the search that was cut short may be taken in all, in a room with no more walls and things in
+/// them than are usual; in others fewer, since each costs about the square of their number.
+const TIMES: usize = 4;
+const USUAL_THINGS: usize = 16;
+
+/// Whether a search was cut short.
+pub(super) fn is_cut_short(searched: &Searched) -> bool {
+    match &searched.found {
+        Some(found) => !found.is_proven(),
+        None => !searched.is_complete,
+    }
+}
+
+/// What `before` found, or better. The bound is still that of the search that was cut short.
+pub(super) fn better_of_cut_short(
+    (room, floor, arrangement): (&RoomGround<'_>, &Floor, &Arrangement),
+    effort: Effort<'_>,
+    before: Searched,
+) -> Searched {
+    let bound = before.found.as_ref().map_or(before.unseen, |found| found.bound);
+    let searched = Searched { is_complete: false, ..before };
+    let mut rest = Rest { room, floor, effort, bound, searched, nodes: purse(room.brief, effort.nodes) };
+    if rest.layout().is_none_or(|layout| !layout.left_out.is_empty()) {
+        rest.look_for(arrangement, Aim::Together, effort.nodes / SHARE_OF_ALL, Order::DeepestFirst);
+    }
+    if rest.layout().is_none() {
+        // What must stand is looked for whatever was taken before.
+        let left = std::mem::replace(&mut rest.nodes, effort.nodes);
+        rest.look_for(arrangement, Aim::These(&needed(room)), effort.nodes, Order::DeepestFirst);
+        rest.nodes = left;
+    }
+    rest.add_pieces(arrangement);
+    if let Some(layout) = rest.layout() {
+        let held = held(room, arrangement, &layout, None);
+        let pieces = pieces_of(&layout);
+        rest.look_for(&held, Aim::These(&pieces), effort.nodes / SHARE_OF_ALL, Order::DeepestFirst);
+    }
+    rest.searched
+}
+
+/// The search so far, and what it may still take.
+struct Rest<'s, 'a> {
+    room: &'s RoomGround<'a>,
+    floor: &'s Floor,
+    effort: Effort<'s>,
+    bound: f64,
+    searched: Searched,
+    /// Nodes that may still be taken.
+    nodes: usize,
+}
+
+impl Rest<'_, '_> {
+    fn layout(&self) -> Option<Layout> {
+        self.searched.found.as_ref().map(|found| found.layout.clone())
+    }
+
+    /// Each piece that need not stand and does not is added where a place is found for it beside what stands.
+    fn add_pieces(&mut self, arrangement: &Arrangement) {
+        let pieces = &self.room.brief.pieces;
+        let [nodes_held, nodes_free] = SHARE_OF_A_PIECE.map(|share| (self.effort.nodes / share).max(LEAST_FOR_A_PIECE));
+        for piece in optional(self.room) {
+            let Some(layout) = self.layout() else { return };
+            let stands = |other: usize| layout.of(other).is_some();
+            let mut earlier_twins = (0..piece).filter(|other| pieces[piece].is_twin_of(&pieces[*other]));
+            // Of twins the first stand: where one found no place, neither does the next.
+            if !stands(piece) && earlier_twins.all(stands) {
+                let held = held(self.room, arrangement, &layout, Some(piece));
+                let with: Vec<usize> = pieces_of(&layout).into_iter().chain([piece]).collect();
+                if !self.look_for(&held, Aim::These(&with), nodes_held, Order::DeepestFirst) {
+                    self.look_for(arrangement, Aim::These(&with), nodes_free, Order::BestFirst);
+                }
+            }
+        }
+    }
+
+    /// Takes what a search finds, where it is better, and says whether it is.
+    fn look_for(&mut self, arrangement: &Arrangement, aim: Aim<'_>, nodes: usize, order: Order) -> bool {
+        let nodes = nodes.min(self.nodes);
+        if nodes == 0 {
+            return false;
+        }
+        let to_beat = self.searched.found.as_ref().map_or(self.effort.to_beat, |found| found.objective);
+        let effort = Effort { aim, to_beat, nodes, without: self.effort.without };
+        let problem = Problem::of(self.room, arrangement, aim, effort.without, false);
+        let more = searched(&problem, self.floor, effort, order);
+        self.nodes -= more.tally.nodes.min(self.nodes);
+        self.searched.take_work_of(&more);
+        for (cause, count) in more.blame {
+            *self.searched.blame.entry(cause).or_default() += count;
+        }
+        let Some(found) = more.found else { return false };
+        self.searched.found = Some(Found { bound: found.objective.max(self.bound), ..found });
+        true
+    }
+}
+
+fn purse(brief: &Brief, nodes: usize) -> usize {
+    let things = brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len();
+    let things = things.max(USUAL_THINGS);
+    nodes.saturating_mul(TIMES * USUAL_THINGS * USUAL_THINGS) / (things * things)
+}
+
+/// The arrangement with what stands in `layout` held to its walls, but for twins of `but_for`.
+fn held(room: &RoomGround<'_>, arrangement: &Arrangement, layout: &Layout, but_for: Option<usize>) -> Arrangement {
+    let pieces = &room.brief.pieces;
+    let mut held = arrangement.clone();
+    for standing in &mut held.standings {
+        let is_twin = but_for.is_some_and(|piece| pieces[piece].is_twin_of(&pieces[standing.piece]));
+        if let Some(placed) = layout.of(standing.piece).filter(|_| !is_twin) {
+            standing.stands.retain(|stand| stand.at_wall == placed.at_wall && stand.facing == placed.facing);
+        }
+    }
+    held
+}
+
+fn pieces_of(layout: &Layout) -> Vec<usize> {
+    layout.placed.iter().map(|placed| placed.piece).collect()
+}
+
+fn needed(room: &RoomGround<'_>) -> Vec<usize> {
+    (0..room.brief.pieces.len()).filter(|piece| room.brief.pieces[*piece].needed).collect()
+}
+
+/// The pieces that need not stand, what counts most by standing first.
+fn optional(room: &RoomGround<'_>) -> Vec<usize> {
+    let presence = |piece: &usize| room.variables.pieces[*piece].presence;
+    let is_optional = |piece: &usize| !room.brief.pieces[*piece].needed;
+    let mut found: Vec<usize> = (0..room.brief.pieces.len()).filter(is_optional).collect();
+    found.sort_by(|one, other| presence(other).total_cmp(&presence(one)));
+    found
+}

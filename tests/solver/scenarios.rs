@@ -93,6 +93,27 @@ fn a_dozen_pieces_for_which_there_is_room_all_stand_though_no_size_is_proven() {
     }
 }
 
+/// What counts for an option is the sizes of what stands in it, less what settles ties: what is left out counts for nothing.
+#[test]
+fn no_option_counts_for_more_than_its_sizes() {
+    let optional = room("open-side").replace("kind: media-unit,", "kind: media-unit, needed: false,");
+    let crowded = room("oblique").replacen(
+        "\npieces:\n",
+        "\npieces:\n  - { kind: armchair, name: guests, count: 3, needed: false }\n",
+        1,
+    );
+    for text in [optional, crowded] {
+        let outcome = ranked_briefly(&text);
+        assert!(
+            outcome.options.iter().any(|option| !option.left_out.is_empty() || option.choices.media_wall.is_none())
+        );
+        for option in &outcome.options {
+            let told = (option.objective, option.size_value);
+            assert!(told.0 <= told.1 + 1e-3, "{}: {told:?}", option.key);
+        }
+    }
+}
+
 /// Where the work allowed is used up early there are layouts all the same, each with what no layout has more than.
 #[test]
 fn little_work_ends_with_layouts_and_bounds() {

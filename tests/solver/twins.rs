@@ -113,3 +113,58 @@ fn of_a_pair_at_one_wall_the_first_is_the_left_one() {
     }
     assert!(met > 0);
 }
+
+/// Where a row stands in the file is nothing to what would help.
+#[test]
+fn leaving_out_the_first_of_a_pair_leaves_the_second() {
+    let walls = "units: cm\nwalls:\n  - { name: wa, length: 310 }\n  - { name: wb, length: 260 }\n  - { name: wc, length: 310, \
+                 holds: [ { kind: door, at: 20, width: 85, hinge: left, swings: in, leads_to: entrance } ] }\n  - { name: wd, \
+                 length: 260 }\npieces:\n";
+    let big = "  - { kind: bookcase, name: big, count: 2, width: 210..240, depth: 60..70 }\n";
+    let sofa = "  - { kind: sofa, width: 190..240 }\n";
+    let told = |rows: [&str; 2]| -> Vec<String> {
+        let outcome = ranked_briefly(&format!("{walls}{}{}", rows[0], rows[1]));
+        outcome.remedies.into_iter().map(|remedy| remedy.sentence).collect()
+    };
+    let first = told([big, sofa]);
+    assert!(first.iter().any(|sentence| sentence.starts_with("Leaving out big 1 makes 4 options")), "{first:?}");
+    assert_eq!(first, told([sofa, big]));
+}
+
+/// A lamp stands within arm's reach of a seat that stands (method: beside a seat), though armchairs may be left out.
+#[test]
+fn what_stands_by_a_seat_stands_by_one_that_is_there() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/data/about-a-post.yaml");
+    let outcome = ranked_briefly(&std::fs::read_to_string(path).unwrap());
+    let is_out = |option: &OptionFound| option.left_out.iter().any(|left| left.name.starts_with("armchair"));
+    assert!(outcome.options.iter().any(is_out));
+    let mut met = 0;
+    for option in &outcome.options {
+        let seats: Vec<_> = option.pieces.iter().filter(|piece| piece.kind.is_seat()).collect();
+        for lamp in option.pieces.iter().filter(|piece| piece.name.starts_with("lamp")) {
+            let reach = seats.iter().flat_map(|seat| &seat.parts).map(|part| between(&lamp.parts[0], part));
+            assert!(reach.fold(f64::INFINITY, f64::min) <= ARM, "{}: {}", option.key, lamp.name);
+            met += 1;
+        }
+    }
+    assert!(met > 0);
+}
+
+/// As far as a lamp stands from the seat it lights at most, mm (a foot), and what rounding may add.
+const ARM: f64 = 305.0;
+
+/// Least distance of the corners of either from the other's edges: that of two convex shapes that lie apart.
+fn between(one: &[Point], other: &[Point]) -> f64 {
+    let from = |corners: &[Point], ring: &[Point]| {
+        let edges = ring.iter().zip(ring.iter().cycle().skip(1));
+        let all = edges.flat_map(|(a, b)| corners.iter().map(move |corner| to_edge(*corner, (*a, *b))));
+        all.fold(f64::INFINITY, f64::min)
+    };
+    from(one, other).min(from(other, one))
+}
+
+fn to_edge(place: Point, (a, b): (Point, Point)) -> f64 {
+    let along = b - a;
+    let share = ((place - a).dot(along) / along.dot(along)).clamp(0.0, 1.0);
+    (a + along * share - place).norm()
+}

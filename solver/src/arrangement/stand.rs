@@ -1,6 +1,6 @@
 //! How each piece of an arrangement may stand.
 
-use elbowroom_model::{Hand, Point, WallId};
+use elbowroom_model::{Brief, Hand, Point, WallId};
 
 /// The decisions that make one option.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,6 +30,17 @@ pub struct Arrangement {
     pub main_seat: usize,
     /// For each piece of the brief, in its order.
     pub standings: Vec<Standing>,
+}
+
+impl Arrangement {
+    /// Whether two pieces could change places and the room would be the same: they are alike and have one part to play.
+    #[must_use]
+    pub fn are_twins(&self, brief: &Brief, one: usize, other: usize) -> bool {
+        let role = |piece: usize| self.standings.iter().find(|standing| standing.piece == piece).map(|it| it.role);
+        let alike =
+            brief.pieces.get(one).zip(brief.pieces.get(other)).is_some_and(|(one, other)| one.is_twin_of(other));
+        alike && role(one) == role(other)
+    }
 }
 
 /// The ways one piece may stand: a single one is decided, several are chosen from inside the search.
@@ -76,6 +87,19 @@ pub enum Role {
     Table,
     /// Everything else.
     Other,
+}
+
+impl Relation {
+    /// The seat it stands to.
+    #[must_use]
+    pub const fn seat(self) -> Option<usize> {
+        match self {
+            Self::Alone => None,
+            Self::Before { seat } | Self::Faces { seat } | Self::Beside { seat, .. } | Self::Under { seat } => {
+                Some(seat)
+            }
+        }
+    }
 }
 
 /// How a piece stands to another, as linear rows say it.

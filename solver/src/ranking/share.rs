@@ -10,6 +10,7 @@ use super::table::Table;
 const DRAWS: usize = 10_000;
 /// They come in so many blocks, with none left over.
 const BLOCKS: usize = DRAWS / ABREAST;
+const _: () = assert!(DRAWS.is_multiple_of(ABREAST));
 
 /// Shares are told in millionths.
 const PARTS: usize = 1_000_000;

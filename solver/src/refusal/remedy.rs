@@ -215,10 +215,12 @@ pub(crate) fn without(brief: &Brief, id: usize) -> Brief {
     if id < left.pieces.len() {
         left.pieces.remove(id);
     }
-    let heir = brief.pieces.iter().position(|piece| piece.alike == Some(id));
-    for (place, piece) in left.pieces.iter_mut().enumerate() {
+    let mut heirs = (0..left.pieces.len()).filter(|place| left.pieces[*place].alike == Some(id));
+    // One that is left alone is like no other.
+    let heir = heirs.next().filter(|_| heirs.next().is_some());
+    for piece in &mut left.pieces {
         piece.alike = match piece.alike {
-            Some(first) if first == id => heir.map(|heir| heir - 1).filter(|heir| *heir != place),
+            Some(first) if first == id => heir,
             Some(first) if first > id => Some(first - 1),
             other => other,
         };

@@ -32,7 +32,10 @@ impl LayoutRule for Alike {
     fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let (first, second) = if first.id < second.id { (first, second) } else { (second, first) };
         let mut rows = Vec::new();
-        if second.piece.alike == Some(first.id) && second.variables.width != first.variables.width {
+        if first.piece.alike.is_some()
+            && first.piece.alike == second.piece.alike
+            && second.variables.width != first.variables.width
+        {
             rows.extend(equal(&first.width(), &second.width()));
             rows.extend(equal(&first.depth(), &second.depth()));
         }

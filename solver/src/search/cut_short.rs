@@ -78,12 +78,12 @@ impl Rest<'_, '_> {
 
     /// Each piece that need not stand and does not is added where a place is found for it beside what stands.
     fn add_pieces(&mut self, arrangement: &Arrangement) {
-        let pieces = &self.room.brief.pieces;
+        let brief = self.room.brief;
         let [nodes_held, nodes_free] = SHARE_OF_A_PIECE.map(|share| (self.effort.nodes / share).max(LEAST_FOR_A_PIECE));
         for piece in optional(self.room) {
             let Some(layout) = self.layout() else { return };
             let stands = |other: usize| layout.of(other).is_some();
-            let mut earlier_twins = (0..piece).filter(|other| pieces[piece].is_twin_of(&pieces[*other]));
+            let mut earlier_twins = (0..piece).filter(|other| arrangement.are_twins(brief, piece, *other));
             // Of twins the first stand: where one found no place, neither does the next.
             if !stands(piece) && earlier_twins.all(stands) {
                 let held = held(self.room, arrangement, &layout, Some(piece));
@@ -124,10 +124,9 @@ fn purse(brief: &Brief, nodes: usize) -> usize {
 
 /// The arrangement with what stands in `layout` held to its walls, but for twins of `but_for`.
 fn held(room: &RoomGround<'_>, arrangement: &Arrangement, layout: &Layout, but_for: Option<usize>) -> Arrangement {
-    let pieces = &room.brief.pieces;
     let mut held = arrangement.clone();
     for standing in &mut held.standings {
-        let is_twin = but_for.is_some_and(|piece| pieces[piece].is_twin_of(&pieces[standing.piece]));
+        let is_twin = but_for.is_some_and(|piece| arrangement.are_twins(room.brief, piece, standing.piece));
         if let Some(placed) = layout.of(standing.piece).filter(|_| !is_twin) {
             standing.stands.retain(|stand| stand.at_wall == placed.at_wall && stand.facing == placed.facing);
         }

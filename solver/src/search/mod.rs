@@ -6,6 +6,7 @@
 mod branching;
 mod cell;
 mod cells;
+mod company;
 mod cut_short;
 mod node;
 mod polish;

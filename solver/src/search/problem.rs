@@ -10,7 +10,7 @@ use super::cells::{Beside, Cells, Key, Posed, Scope, StandKey};
 use super::room_ground::RoomGround;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
-use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, RuleName, TIES, Variables};
+use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, RuleName, SizeVariables, TIES, Variables};
 
 /// What is made as large as it can be.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -58,7 +58,7 @@ pub(super) struct Problem<'a> {
     pub(super) states: Vec<State>,
     /// For each piece: its states, and whether it may be left out.
     pub(super) ways: Vec<Ways>,
-    arrangement: &'a Arrangement,
+    pub(super) arrangement: &'a Arrangement,
     room: Cell,
     /// What was asked so far in any arrangement of the room.
     known: &'a Cells,
@@ -72,7 +72,7 @@ pub(super) struct Problem<'a> {
 /// A piece under one of its stands.
 pub(super) struct State {
     pub(super) posed: Arc<Posed>,
-    key: StandKey,
+    pub(super) key: StandKey,
     /// It has other stands too, so that bounds do not hold it to its place.
     is_one_of_several: bool,
     alone: OnceCell<Arc<Cell>>,
@@ -180,7 +180,18 @@ impl<'a> Problem<'a> {
                 }
             }
         }
+        for size in self.sizes_of_absent() {
+            bounds[size.up] = (0.0, 0.0);
+            bounds[size.beyond] = (0.0, 0.0);
+        }
         bounds
+    }
+
+    /// Sizes of the pieces that cannot stand: they count for nothing.
+    fn sizes_of_absent(&self) -> impl Iterator<Item = SizeVariables> + '_ {
+        let pieces = self.ground.variables.pieces.iter().zip(&self.ways);
+        let absent = pieces.filter(|(_, ways)| ways.states.is_empty() && ways.may_be_left_out);
+        absent.flat_map(|(piece, _)| [Some(piece.width), piece.return_length, Some(piece.depth)]).flatten()
     }
 
     /// What each variable counts.
@@ -235,23 +246,6 @@ impl<'a> Problem<'a> {
             Aim::Tidy(_) => INDIFFERENT_ORDER,
             Aim::Together | Aim::These(_) | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
         }
-    }
-
-    /// Whether these two stands are those of twins the other way round: the same room, which is looked at once.
-    pub(super) fn is_told_otherwise(&self, first: usize, second: usize) -> bool {
-        let (first, second) = (&self.states[first.min(second)], &self.states[first.max(second)]);
-        self.ways[second.posed.pose.id].earlier_twins.contains(&first.posed.pose.id)
-            && first.key.stand() > second.key.stand()
-    }
-
-    fn earlier_twins(&self, id: usize, states: &[usize]) -> Vec<usize> {
-        let pose = |state: &usize| &self.states[*state].posed.pose;
-        let Some(own) = states.first().map(pose) else { return Vec::new() };
-        let is_twin = |earlier: &usize| {
-            let other = self.ways[*earlier].states.first().map(pose);
-            other.is_some_and(|other| other.role == own.role && own.piece.is_twin_of(&other.piece))
-        };
-        (0..id).filter(is_twin).collect()
     }
 
     fn may_be_left_out(&self, piece: usize) -> bool {

@@ -7,7 +7,6 @@ use smallvec::SmallVec;
 
 use super::super::branching::{Decision, Settles, standing};
 use super::super::node::{Asked, Decided, Node, Question};
-use super::super::problem::Ways;
 use super::super::queued::{Candidate, Change, Child, Family, Queued};
 use super::{Fate, Tree};
 use crate::program::{Engine, Row};
@@ -72,17 +71,14 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         self.raise(node, Asked::default(), children);
     }
 
-    /// A child in which `piece` stands, and one in which it is left out. Of twins the first stand.
+    /// A child in which `piece` stands, and one in which it is left out.
     fn in_or_out(&mut self, node: Box<Node<'p, E>>, piece: usize) {
-        let Ways { states, earlier_twins, .. } = &self.problem.ways[piece];
-        let inside = match &states[..] {
-            _ if earlier_twins.iter().any(|twin| node.decided[*twin] == Decided::Out) => None,
+        let inside = match &self.problem.ways[piece].states[..] {
+            _ if self.problem.is_out_with_its_twin(&node.decided, piece) => None,
             [only] => self.standing_so(&node, piece, *only),
             _ => Some((Change::Somewhere(piece), 0, node.bound())),
         };
-        let is_in = |other: usize| matches!(node.decided[other], Decided::Stands(_) | Decided::Somewhere);
-        let later_twin = |other: &usize| self.problem.ways[*other].earlier_twins.contains(&piece);
-        let outside = (!(0..node.decided.len()).filter(later_twin).any(is_in)).then(|| {
+        let outside = (!self.problem.is_relied_on(&node.decided, piece)).then(|| {
             let (rows, cost) = self.without(piece);
             (Change::LeftOut(piece), 0, node.promise(&rows) - cost)
         });
@@ -90,7 +86,8 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     }
 
     fn standing_so(&mut self, node: &Node<'p, E>, piece: usize, state: usize) -> Option<Offspring<'p>> {
-        if standing(node).iter().any(|other| self.problem.is_told_otherwise(*other, state)) {
+        let told_otherwise = standing(node).iter().any(|other| self.problem.is_told_otherwise(*other, state));
+        if told_otherwise || self.problem.is_by_nothing(&node.decided, state) {
             return None;
         }
         if let Some(cause) = self.dead_beside(&standing(node), state) {

@@ -22,7 +22,8 @@ fn rooms() -> Vec<(String, String)> {
     names.into_iter().map(told).collect()
 }
 
-fn room(name: &str) -> String {
+/// The text of a demo room.
+pub(crate) fn room(name: &str) -> String {
     std::fs::read_to_string(folder().join(name).with_extension("yaml")).unwrap()
 }
 

@@ -6,15 +6,12 @@ use elbowroom_model::Point;
 use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::OptionFound;
 
+use crate::scenarios::room as demo_room;
+use crate::support::checker::plane::apart;
 use crate::support::ranked::{piece, ranked, ranked_briefly};
 
 /// No layout has a size value more than this share above what is proven (method: a thousandth).
 const PROVEN_WITHIN: f64 = 1e-3;
-
-fn demo(name: &str) -> String {
-    let path = format!("{}/../scenarios/{name}.yaml", env!("CARGO_MANIFEST_DIR"));
-    std::fs::read_to_string(path).unwrap()
-}
 
 /// The room with these rows among its pieces.
 fn with_rows(room: &str, rows: &str) -> Outcome {
@@ -31,7 +28,7 @@ fn a_pair_fits_as_two_do(room: &str, more: &str) {
     let row = |name: &str, count: u32| {
         format!("  - {{ kind: bookcase, name: {name}, count: {count}, width: 80 cm, depth: 30 cm{more} }}\n")
     };
-    let room = demo(room);
+    let room = demo_room(room);
     let pair = with_rows(&room, &row("books", 2));
     let two = with_rows(&room, &(row("books", 1) + &row("folios", 1)));
     let (pair_by_key, two_by_key) = (by_key(&pair), by_key(&two));
@@ -67,7 +64,7 @@ fn a_pair_of_bookcases_that_may_be_left_out_fits_as_two_do() {
 #[test]
 fn of_a_pair_the_first_stands() {
     let row = "  - { kind: bookcase, name: books, count: 2, width: 280 cm, depth: 50 cm, needed: false }\n";
-    let outcome = with_rows(&demo("narrow"), row);
+    let outcome = with_rows(&demo_room("narrow"), row);
     let left_out = |option: &OptionFound| -> Vec<String> {
         option.left_out.iter().map(|left| left.name.clone()).filter(|name| name.starts_with("books")).collect()
     };
@@ -80,7 +77,7 @@ fn of_a_pair_the_first_stands() {
 #[test]
 fn of_a_pair_that_does_not_fit_one_stands_though_the_work_is_used_up() {
     let row = "  - { kind: bookcase, name: books, count: 2, width: 320 cm, depth: 50 cm, needed: false }\n";
-    let outcome = with_rows(&demo("open-side"), row);
+    let outcome = with_rows(&demo_room("open-side"), row);
     let unproven = outcome.options.iter().filter(|option| !option.proven).count();
     assert!(unproven > 0, "the work allowed is enough");
     for option in &outcome.options {
@@ -93,7 +90,7 @@ fn of_a_pair_that_does_not_fit_one_stands_though_the_work_is_used_up() {
 /// Of two at one wall that look one way, the first is the left one as one faces them.
 #[test]
 fn of_a_pair_at_one_wall_the_first_is_the_left_one() {
-    let outcome = ranked(&demo("pair-of-armchairs"));
+    let outcome = ranked(&demo_room("pair-of-armchairs"));
     let mut met = 0;
     for option in &outcome.options {
         let [first, second] = ["armchair 1", "armchair 2"].map(|name| piece(option, name));
@@ -142,7 +139,9 @@ fn what_stands_by_a_seat_stands_by_one_that_is_there() {
     for option in &outcome.options {
         let seats: Vec<_> = option.pieces.iter().filter(|piece| piece.kind.is_seat()).collect();
         for lamp in option.pieces.iter().filter(|piece| piece.name.starts_with("lamp")) {
-            let reach = seats.iter().flat_map(|seat| &seat.parts).map(|part| between(&lamp.parts[0], part));
+            let plain = |part: &Vec<Point>| part.iter().map(|corner| [corner.x, corner.y]).collect::<Vec<_>>();
+            let stands = plain(&lamp.parts[0]);
+            let reach = seats.iter().flat_map(|seat| &seat.parts).map(|part| apart(&stands, &plain(part)));
             assert!(reach.fold(f64::INFINITY, f64::min) <= ARM, "{}: {}", option.key, lamp.name);
             met += 1;
         }
@@ -152,19 +151,3 @@ fn what_stands_by_a_seat_stands_by_one_that_is_there() {
 
 /// As far as a lamp stands from the seat it lights at most, mm (a foot), and what rounding may add.
 const ARM: f64 = 305.0;
-
-/// Least distance of the corners of either from the other's edges: that of two convex shapes that lie apart.
-fn between(one: &[Point], other: &[Point]) -> f64 {
-    let from = |corners: &[Point], ring: &[Point]| {
-        let edges = ring.iter().zip(ring.iter().cycle().skip(1));
-        let all = edges.flat_map(|(a, b)| corners.iter().map(move |corner| to_edge(*corner, (*a, *b))));
-        all.fold(f64::INFINITY, f64::min)
-    };
-    from(one, other).min(from(other, one))
-}
-
-fn to_edge(place: Point, (a, b): (Point, Point)) -> f64 {
-    let along = b - a;
-    let share = ((place - a).dot(along) / along.dot(along)).clamp(0.0, 1.0);
-    (a + along * share - place).norm()
-}

@@ -63,6 +63,11 @@ impl SizeVariables {
 }
 
 impl PieceVariables {
+    /// The variables of every dimension that the piece has.
+    pub fn sizes(&self) -> impl Iterator<Item = SizeVariables> + use<> {
+        [Some(self.width), self.return_length, Some(self.depth)].into_iter().flatten()
+    }
+
     /// The variables of one dimension.
     #[must_use]
     pub const fn dimension(&self, dimension: Dimension) -> Option<SizeVariables> {

@@ -6,9 +6,8 @@
 
 use elbowroom_model::Brief;
 
-use super::problem::Problem;
 use super::tree::Order;
-use super::{Aim, Effort, Found, RoomGround, Searched, searched};
+use super::{Aim, Effort, Found, RoomGround, Searched, search_once};
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::routes::Floor;
@@ -42,10 +41,10 @@ pub(super) fn better_of_cut_short(
     let bound = before.found.as_ref().map_or(before.unseen, |found| found.bound);
     let searched = Searched { is_complete: false, ..before };
     let mut rest = Rest { room, floor, effort, bound, searched, nodes: purse(room.brief, effort.nodes) };
-    if rest.layout().is_none_or(|layout| !layout.left_out.is_empty()) {
+    if rest.searched.found.as_ref().is_none_or(|found| !found.layout.left_out.is_empty()) {
         rest.look_for(arrangement, Aim::Together, effort.nodes / SHARE_OF_ALL, Order::DeepestFirst);
     }
-    if rest.layout().is_none() {
+    if rest.searched.found.is_none() {
         // What must stand is looked for whatever was taken before.
         let left = std::mem::replace(&mut rest.nodes, effort.nodes);
         rest.look_for(arrangement, Aim::These(&needed(room)), effort.nodes, Order::DeepestFirst);
@@ -102,9 +101,8 @@ impl Rest<'_, '_> {
             return false;
         }
         let to_beat = self.searched.found.as_ref().map_or(self.effort.to_beat, |found| found.objective);
-        let effort = Effort { aim, to_beat, nodes, without: self.effort.without };
-        let problem = Problem::of(self.room, arrangement, aim, effort.without, false);
-        let more = searched(&problem, self.floor, effort, order);
+        let effort = Effort { aim, to_beat, nodes, ..self.effort };
+        let more = search_once((self.room, self.floor, arrangement), effort, order);
         self.nodes -= more.tally.nodes.min(self.nodes);
         self.searched.take_work_of(&more);
         for (cause, count) in more.blame {

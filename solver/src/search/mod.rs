@@ -102,13 +102,14 @@ impl Searched {
 /// The best layout of `arrangement`.
 #[must_use]
 pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
-    let mut searched = search_once(room, floor, arrangement, effort);
-    if effort.aim == Aim::Together && cut_short::is_cut_short(&searched) {
+    let mut searched = search_once((room, floor, arrangement), effort, Order::BestFirst);
+    if effort.aim != Aim::Together {
+        return searched;
+    }
+    if cut_short::is_cut_short(&searched) {
         searched = cut_short::better_of_cut_short((room, floor, arrangement), effort, searched);
     }
-    if effort.aim == Aim::Together
-        && let Some(found) = searched.found.take()
-    {
+    if let Some(found) = searched.found.take() {
         let (found, tidied) = tidied(room, floor, arrangement, found);
         searched.take_work_of(&tidied);
         searched.found = Some(found);
@@ -122,7 +123,7 @@ fn tidied(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, found
     let value = found.layout.size_value(room.brief);
     let effort =
         Effort { aim: Aim::Tidy(&found.layout), to_beat: found.objective - value, nodes: NODES_TO_TIDY, without: None };
-    let mut searched = search_once(room, floor, arrangement, effort);
+    let mut searched = search_once((room, floor, arrangement), effort, Order::BestFirst);
     let tidier = searched.found.take().map(|tidy| {
         let objective = tidy.layout.size_value(room.brief) + tidy.objective;
         Found { objective, bound: found.bound.max(objective), ..tidy }
@@ -130,9 +131,13 @@ fn tidied(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, found
     (tidier.filter(|tidy| tidy.objective > found.objective).unwrap_or(found), searched)
 }
 
-fn search_once(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
+fn search_once(
+    (room, floor, arrangement): (&RoomGround<'_>, &Floor, &Arrangement),
+    effort: Effort<'_>,
+    order: Order,
+) -> Searched {
     let problem = problem::Problem::of(room, arrangement, effort.aim, effort.without, false);
-    searched(&problem, floor, effort, Order::BestFirst)
+    searched(&problem, floor, effort, order)
 }
 
 fn searched(problem: &problem::Problem<'_>, floor: &Floor, effort: Effort<'_>, order: Order) -> Searched {

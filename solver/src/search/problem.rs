@@ -191,7 +191,7 @@ impl<'a> Problem<'a> {
     fn sizes_of_absent(&self) -> impl Iterator<Item = SizeVariables> + '_ {
         let pieces = self.ground.variables.pieces.iter().zip(&self.ways);
         let absent = pieces.filter(|(_, ways)| ways.states.is_empty() && ways.may_be_left_out);
-        absent.flat_map(|(piece, _)| [Some(piece.width), piece.return_length, Some(piece.depth)]).flatten()
+        absent.flat_map(|(piece, _)| piece.sizes())
     }
 
     /// What each variable counts.

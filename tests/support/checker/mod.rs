@@ -5,7 +5,7 @@
 
 mod disc;
 mod placing;
-mod plane;
+pub(crate) mod plane;
 mod result;
 mod room;
 mod sizing;

@@ -86,11 +86,12 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     }
 
     fn standing_so(&mut self, node: &Node<'p, E>, piece: usize, state: usize) -> Option<Offspring<'p>> {
-        let told_otherwise = standing(node).iter().any(|other| self.problem.is_told_otherwise(*other, state));
+        let standing = standing(node);
+        let told_otherwise = standing.iter().any(|other| self.problem.is_told_otherwise(*other, state));
         if told_otherwise || self.problem.is_by_nothing(&node.decided, state) {
             return None;
         }
-        if let Some(cause) = self.dead_beside(&standing(node), state) {
+        if let Some(cause) = self.dead_beside(&standing, state) {
             self.blame(cause);
             return None;
         }
@@ -99,10 +100,9 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
 
     /// Rows that hold every size of a piece that is left out at nothing, and what it would count by standing.
     fn without(&self, piece: usize) -> (SmallVec<[Row; 6]>, f64) {
-        let variables = &self.problem.ground.variables.pieces[piece];
-        let sizes = [Some(variables.width), variables.return_length, Some(variables.depth)];
+        let sizes = self.problem.ground.variables.pieces[piece].sizes();
         let none = |variable| Row::at_most([(variable, 1.0)], 0.0);
-        let rows = sizes.into_iter().flatten().flat_map(|size| [none(size.up), none(size.beyond)]).collect();
+        let rows = sizes.flat_map(|size| [none(size.up), none(size.beyond)]).collect();
         (rows, self.problem.presence(piece))
     }
 

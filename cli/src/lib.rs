@@ -1,32 +1,41 @@
 //! Speaks: the command line of elbowroom, and how a result looks as text and as JSON.
 //!
-//! Here live the arguments, the commands, the exit codes, the prose and the rendering. Nothing here decides about
-//! furniture: what was measured comes from the model, what fits from the solver. [`run`] is the whole program but for
-//! the process itself, so a test can hold it by its streams.
+//! Nothing here decides about furniture: what was measured comes from the model, what fits from the solver. [`run`] is the
+//! whole program but for the process itself, so a test can hold it by its streams.
+//!
+//! The modules stand on floors, and each names only what stands on a floor below its own or beside it:
+//!
+//! | floor | modules | what it does |
+//! | --- | --- | --- |
+//! | 7 | `commands` | what is read, what is asked of the model or the solver, what is written: a file a command |
+//! | 6 | `args`, `ranked`, `watch`, `batch`, `stock` | the command line, and the work that several commands share |
+//! | 5 | `render` | pages, sheets, rows, and the results read back that they are made from |
+//! | 4 | `drawing` | marks on paper, labels, and the writers of SVG, PNG and PDF |
+//! | 3 | `words` | every sentence, in the units asked for |
+//! | 2 | `process` | what a run reads, where it writes, how it ends |
+//! | 1 | `text` | text made fit for where it goes: safe, escaped, wrapped, in columns, as cells, as JSON |
 
 mod args;
 mod batch;
 mod commands;
-mod destination;
 mod drawing;
-mod exit;
-mod failure;
 #[cfg(test)]
 mod fuzz;
-mod listed;
-mod outlet;
+mod process;
 mod ranked;
 mod render;
-mod source;
 mod stock;
+mod text;
 mod watch;
 mod words;
 
 use std::ffi::OsString;
 use std::io::Read;
 
-pub use exit::Exit;
-pub use outlet::Outlet;
+pub use process::exit::Exit;
+pub use process::outlet::Outlet;
+
+use process::failure::Failure;
 
 /// Runs the program: reads `args` (the program's own name first), takes `-` from `stdin`, results to `stdout`, messages
 /// to `stderr`.
@@ -45,9 +54,18 @@ pub fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Exit {
-    let ended = args::parse(args).and_then(|args| commands::run(args, stdin, stdout, stderr));
-    match ended {
+    match args::parse(args).and_then(|args| commands::run(args, stdin, stdout, stderr)) {
         Ok(exit) => exit,
-        Err(failure) => failure.tell(stdout, stderr),
+        // Help that was asked for is a result.
+        Err(failure) if failure.exit() == Exit::Done => tell(&failure, stdout),
+        Err(failure) => tell(&failure, stderr),
+    }
+}
+
+/// Tells a failure and says how the run ends. If even that cannot be written, the exit code still speaks.
+fn tell(failure: &Failure, outlet: &mut Outlet<'_>) -> Exit {
+    match (outlet.write(&render::failure::text(failure, outlet.look())), failure.exit()) {
+        (Err(_), Exit::Done) => Exit::Failed,
+        (_, exit) => exit,
     }
 }

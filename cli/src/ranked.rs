@@ -8,9 +8,9 @@ use elbowroom_solver::outcome::OptionFound;
 use elbowroom_solver::{Limits, Outcome, Part, Unwatched, Watch};
 
 use crate::args::{OptionArg, RoomArgs, ScenarioArgs};
-use crate::failure::Failure;
-use crate::outlet::Outlet;
-use crate::source::{self, Source};
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
+use crate::process::source::{self, Source};
 use crate::watch::{Bar, Stopwatch};
 
 /// Reads a scenario and the table of sizes over it, as if it said what is set otherwise, and has lengths told in another

@@ -8,7 +8,8 @@ use std::time::{Duration, Instant};
 use elbowroom_solver::{Part, Watch, shop};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressState, ProgressStyle};
 
-use crate::outlet::Outlet;
+use crate::process::outlet::Outlet;
+use crate::words::progress;
 
 /// Work that ends sooner shows no bar: it would only flicker.
 const PATIENCE: Duration = Duration::from_millis(700);
@@ -34,7 +35,7 @@ impl Bar {
 
     fn drawn(all: usize) -> ProgressBar {
         let bar = ProgressBar::with_draw_target(Some(all as u64), ProgressDrawTarget::stderr());
-        match ProgressStyle::with_template(crate::words::PROGRESS) {
+        match ProgressStyle::with_template(progress::ARRANGEMENTS) {
             Ok(style) => bar.with_style(style),
             Err(_) => bar,
         }
@@ -62,7 +63,7 @@ impl CountBar {
     /// A count for work that starts now.
     pub(crate) fn new() -> Self {
         let bar = ProgressBar::with_draw_target(None, ProgressDrawTarget::stderr_with_hz(5));
-        match ProgressStyle::with_template(crate::words::TRIED_PROGRESS) {
+        match ProgressStyle::with_template(progress::TRIED) {
             Ok(style) => Self(bar.with_style(style)),
             Err(_) => Self(bar),
         }
@@ -89,7 +90,7 @@ impl RoomsBar {
         let shown = stderr.is_terminal();
         let target = if shown { ProgressDrawTarget::stderr_with_hz(5) } else { ProgressDrawTarget::hidden() };
         let bar = ProgressBar::with_draw_target(count.map(|count| count as u64), target);
-        let template = if count.is_some() { crate::words::ROOMS_PROGRESS } else { crate::words::ROOMS_PROGRESS_OPEN };
+        let template = if count.is_some() { progress::ROOMS } else { progress::ROOMS_OPEN };
         let rate = |state: &ProgressState, to: &mut dyn std::fmt::Write| {
             let _ = write!(to, "{:.1}", state.per_sec());
         };

@@ -1,6 +1,7 @@
 //! The arguments of `batch`.
 
 use std::path::PathBuf;
+use std::thread::available_parallelism;
 
 use clap::builder::TypedValueParser;
 use elbowroom_model::{Criterion, Unit};
@@ -41,4 +42,11 @@ pub(crate) struct BatchArgs {
     /// Rooms to work on side by side; as many as the machine has threads where not given. The result is the same
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(1..=MOST_THREADS).map(|n| n as usize))]
     pub threads: Option<usize>,
+}
+
+impl BatchArgs {
+    /// Rooms that are worked on side by side.
+    pub(crate) fn threads(&self) -> usize {
+        self.threads.unwrap_or_else(|| available_parallelism().map_or(1, usize::from))
+    }
 }

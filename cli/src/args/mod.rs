@@ -47,7 +47,7 @@ pub(crate) use shop::ShopArgs;
 pub(crate) use tape::TapeArgs;
 pub(crate) use way::WayArgs;
 
-use crate::failure::Failure;
+use crate::process::failure::Failure;
 use crate::words;
 
 /// Options that are shown where nobody says how many.
@@ -55,7 +55,7 @@ pub(crate) const SHOWN: usize = 6;
 
 /// From a measured living room to ranked, checked furniture arrangements with the largest sizes each piece may have.
 #[derive(Debug, Parser)]
-#[command(name = "elbowroom", version, after_help = words::exit_codes(), max_term_width = 100)]
+#[command(name = "elbowroom", version, after_help = words::exit::codes(), max_term_width = 100)]
 pub(crate) struct Args {
     /// What to do.
     #[command(subcommand)]

@@ -1,9 +1,14 @@
 //! What a room's result depends on, as one short name.
 
 use std::fmt;
+use std::path::Path;
 
+use elbowroom_model::tables::Tables;
 use elbowroom_solver::Limits;
 use elbowroom_solver::outcome::FORMAT;
+
+use crate::process::failure::Failure;
+use crate::process::source;
 
 /// How long a content's name is, hexadecimal digits.
 pub(crate) const DIGITS: usize = 64;
@@ -54,6 +59,20 @@ impl Terms {
             hasher.update(part.as_bytes());
         }
         Self { limits, table, hasher }
+    }
+
+    /// The terms of a run with the user's own table of sizes, where one is named: what is at fault in it is told once, not
+    /// for each room.
+    ///
+    /// # Errors
+    /// The table cannot be read, or is at fault.
+    pub(crate) fn read(table: Option<&Path>, limits: Limits) -> Result<Self, Failure> {
+        let Some(table) = table else { return Ok(Self::new(limits, None)) };
+        let table = source::read(table, &mut std::io::empty())?;
+        match Tables::with(Some(&table.text)) {
+            Ok(_) => Ok(Self::new(limits, Some(table.text))),
+            Err(faults) => Err(Failure::Faults { scenario: table, faults }),
+        }
     }
 
     /// The content of a room whose scenario is `text`.

@@ -10,7 +10,7 @@ use std::thread;
 
 use rayon::{ThreadPool, ThreadPoolBuildError, ThreadPoolBuilder};
 
-use crate::failure::Failure;
+use crate::process::failure::Failure;
 
 /// Rooms that may be read and not yet told, for each thread: a slow room holds up the telling and not the others' work.
 const ROOMS_EACH: usize = 16;

@@ -10,10 +10,10 @@ use super::content::Content;
 use super::kept::{Kept, ROOMS};
 use super::plans;
 use super::record::told_under;
-use super::told::Told;
-use super::whole::Whole;
-use crate::failure::Failure;
-use crate::render::batch::{ROOMS_A_PAGE, Tally, head, page, page_name, row};
+use crate::process::failure::Failure;
+use crate::process::whole::Whole;
+use crate::render::batch::told::Told;
+use crate::render::batch::{ROOMS_A_PAGE, Summary, head, page, page_name, row};
 
 /// Rows for a spreadsheet.
 const ROWS: &str = "rooms.csv";
@@ -27,10 +27,10 @@ pub(crate) fn finish(
     order: &[Ordered],
     unit: Unit,
     mut told: impl FnMut(Told),
-) -> Result<Tally, Failure> {
+) -> Result<Summary, Failure> {
     let (mut lines, mut rows) = (Whole::start(folder.join(ROOMS))?, Whole::start(folder.join(ROWS))?);
     rows.add(&head()?)?;
-    let mut tally = Tally::default();
+    let mut summary = Summary::default();
     let pages = order.len().div_ceil(ROOMS_A_PAGE).max(1);
     for number in 1..=pages {
         let first = (number - 1) * ROOMS_A_PAGE;
@@ -41,7 +41,7 @@ pub(crate) fn finish(
             lines.add(&line)?;
             lines.add("\n")?;
             rows.add(&row(&room)?)?;
-            tally.count(&room);
+            summary.count(&room);
             rooms.push(room);
         }
         let mut file = Whole::start(folder.join(page_name(number)))?;
@@ -53,7 +53,7 @@ pub(crate) fn finish(
     rows.put()?;
     lines.put()?;
     plans::drop_others(folder, &order.iter().map(|(_, content)| *content).collect::<BTreeSet<_>>());
-    Ok(tally)
+    Ok(summary)
 }
 
 /// Takes away the pages of an earlier run that had more of them.

@@ -11,10 +11,10 @@ use std::io::{self, BufRead, BufReader, Read, Seek, SeekFrom, Write};
 use std::path::{Path, PathBuf};
 
 use super::content::Content;
-use super::plans;
 use super::record::{Record, untold};
-use super::told::Told;
-use crate::failure::Failure;
+use crate::process::failure::Failure;
+use crate::render::batch::plan_name;
+use crate::render::batch::told::Told;
 
 /// Lines of rooms, in the order given: the result of a run.
 pub(crate) const ROOMS: &str = "rooms.ndjson";
@@ -137,7 +137,7 @@ fn index((file, holder): (&File, Holder), folder: &Path, places: &mut BTreeMap<C
             return Ok(start);
         }
         if let Some((content, told)) = sound(&line).filter(|_| ended && !too_long)
-            && (told.best().is_none() || folder.join(plans::name(&content.to_string())).exists())
+            && (told.best().is_none() || folder.join(plan_name(&content.to_string())).exists())
         {
             places.insert(content, Place { file: holder, offset: start, length: line.len() });
         }
@@ -166,7 +166,7 @@ mod tests {
     use super::{JOURNAL, Kept};
     use crate::batch::content::Terms;
     use crate::batch::record::{Record, record};
-    use crate::failure::Failure;
+    use crate::process::failure::Failure;
 
     fn made(text: &str) -> Record {
         record(Ok(text), &Terms::new(Limits::default(), None)).unwrap()

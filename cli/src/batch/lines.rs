@@ -2,7 +2,7 @@
 
 use std::io::{BufRead, Read};
 
-use crate::source::{Unreadable, text_of};
+use crate::process::source::{Unreadable, text_of};
 
 /// Longest line that is read, bytes: a scenario of the largest size, its quotes and line ends escaped.
 const LONGEST: u64 = 4 << 20;

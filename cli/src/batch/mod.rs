@@ -12,17 +12,16 @@ pub(crate) mod lines;
 pub(crate) mod plans;
 pub(crate) mod record;
 pub(crate) mod rooms;
-pub(crate) mod told;
-pub(crate) mod whole;
 
 use std::fs;
 use std::path::Path;
 
-use crate::destination::UNDER_WAY;
+use crate::process::destination::UNDER_WAY;
+use crate::render::batch::PLANS;
 
 /// Takes away what an interrupted run was writing when it ended. Only for who keeps other runs out of the folder.
 pub(crate) fn sweep(folder: &Path) {
-    for folder in [folder.to_owned(), folder.join(plans::FOLDER)] {
+    for folder in [folder.to_owned(), folder.join(PLANS)] {
         for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
             if entry.file_name().to_string_lossy().starts_with(UNDER_WAY) {
                 // What cannot be taken away is only in the way.

@@ -10,8 +10,9 @@ use elbowroom_solver::{Outcome, Unwatched};
 use serde::Serialize;
 
 use super::content::{Content, Terms};
-use crate::failure::Failure;
-use crate::render::{batch, json};
+use crate::process::failure::Failure;
+use crate::render::batch;
+use crate::text::json;
 use crate::words::batch as words;
 
 /// What came of one room.

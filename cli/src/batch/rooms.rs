@@ -9,12 +9,10 @@ use serde::Deserialize;
 use serde_json::value::RawValue;
 
 use super::lines::Lines;
-use crate::failure::Failure;
-use crate::source::{self, Unreadable};
+use crate::process::failure::Failure;
+use crate::process::source::{self, Unreadable, ends_in, is_scenario};
 use crate::words::batch as words;
 
-/// How the names of scenario files end.
-const SCENARIOS: [&str; 3] = ["yaml", "yml", "json"];
 /// How the names of files end that hold a scenario on each line.
 const LINES: [&str; 2] = ["ndjson", "jsonl"];
 
@@ -65,16 +63,6 @@ pub(crate) fn rooms<'a>(named: &Path, stdin: &'a mut (dyn Read + Send)) -> Resul
         return Ok(Rooms { given: Box::new(given), count: None });
     }
     listed(file, named.parent().unwrap_or(Path::new("")))
-}
-
-fn ends_in(path: &Path, extensions: &[&str]) -> bool {
-    let extension = path.extension().map(|extension| extension.to_string_lossy().to_lowercase());
-    extension.is_some_and(|extension| extensions.contains(&extension.as_str()))
-}
-
-/// The file is named as a scenario is.
-pub(crate) fn is_scenario(path: &Path) -> bool {
-    ends_in(path, &SCENARIOS)
 }
 
 /// A scenario as named from its folder, or a folder below with why it cannot be looked into.
@@ -231,7 +219,7 @@ fn joined(json: &str) -> String {
 
 /// Why there is no text, as a fault of the room.
 fn fault(why: &Unreadable) -> Box<Fault> {
-    words::unreadable(&why.to_string(), why.remedy())
+    words::unreadable(why)
 }
 
 #[cfg(test)]

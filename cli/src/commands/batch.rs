@@ -3,9 +3,7 @@
 use std::fs;
 use std::io::Read;
 use std::path::Path;
-use std::thread::available_parallelism;
 
-use elbowroom_model::tables::Tables;
 use elbowroom_solver::Limits;
 
 use crate::args::BatchArgs;
@@ -16,11 +14,10 @@ use crate::batch::kept::Kept;
 use crate::batch::record::{content, record, told_under};
 use crate::batch::rooms::{Given, Rooms, rooms};
 use crate::batch::{plans, sweep};
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
-use crate::render::batch::{compared, summary};
-use crate::source;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
+use crate::render::batch::{PLANS, compared, summary};
 use crate::watch::RoomsBar;
 use crate::words::batch as words;
 
@@ -34,7 +31,8 @@ pub(super) fn run(
     if let Some(stock) = &args.stock {
         return super::stock::run(args, stock, stdin, (stdout, stderr));
     }
-    let terms = terms(args, Limits { shown: args.top, by: args.by, ..Limits::default() })?;
+    let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
+    let terms = Terms::read(args.table.as_deref(), limits)?;
     let rooms = rooms(&args.rooms, stdin)?;
     if rooms.count == Some(0) {
         return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
@@ -45,28 +43,13 @@ pub(super) fn run(
     }
 }
 
-/// What all rooms have in common; a table that is at fault is told once, not for each room.
-pub(super) fn terms(args: &BatchArgs, limits: Limits) -> Result<Terms, Failure> {
-    let Some(table) = &args.table else { return Ok(Terms::new(limits, None)) };
-    let table = source::read(table, &mut std::io::empty())?;
-    match Tables::with(Some(&table.text)) {
-        Ok(_) => Ok(Terms::new(limits, Some(table.text))),
-        Err(faults) => Err(Failure::Faults { scenario: table, faults }),
-    }
-}
-
-/// Rooms that are worked on side by side.
-pub(super) fn threads(args: &BatchArgs) -> usize {
-    args.threads.unwrap_or_else(|| available_parallelism().map_or(1, usize::from))
-}
-
 /// A line for each room, in the order given, as soon as it and those before it are solved.
 fn as_stream(args: &BatchArgs, terms: &Terms, rooms: Rooms<'_>, stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {
     let solve = |given: Given| {
         let record = record(given.scenario(), terms)?;
         told_under(given.source.as_deref(), &record.line)
     };
-    work(threads(args), rooms.given, solve, |line| {
+    work(args.threads(), rooms.given, solve, |line| {
         Ok(if stdout.write_on(&format!("{}\n", line?))? { Go::On } else { Go::Home })
     })?;
     Ok(Exit::Done)
@@ -80,7 +63,7 @@ fn into_folder(
     rooms: Rooms<'_>,
     (stdout, stderr): (&mut Outlet<'_>, &mut Outlet<'_>),
 ) -> Result<Exit, Failure> {
-    let made = fs::create_dir_all(folder.join(plans::FOLDER));
+    let made = fs::create_dir_all(folder.join(PLANS));
     made.map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
     let mut kept = Kept::open(folder)?;
     sweep(folder);
@@ -92,7 +75,7 @@ fn into_folder(
         Ok::<_, Failure>((given.source, content, made))
     };
     let (mut order, mut solved) = (Vec::new(), 0);
-    work(threads(args), rooms.given, solve, |done| {
+    work(args.threads(), rooms.given, solve, |done| {
         let (source, content, made) = done?;
         if let Some(record) = made {
             if let Some(plan) = &record.plan {
@@ -107,14 +90,14 @@ fn into_folder(
     })?;
     bar.clear();
     let mut compared_rooms = Vec::new();
-    let mut tally = finish((folder, &kept), &order, args.units, |told| {
+    let mut done = finish((folder, &kept), &order, args.units, |told| {
         if args.compare {
             compared_rooms.push(told);
         }
     })?;
     kept.close()?;
-    tally.kept = order.len() - solved;
-    stdout.write(&summary(&tally, &folder.display().to_string(), stdout.look()))?;
+    done.tally.kept = order.len() - solved;
+    stdout.write(&summary(&done, &folder.display().to_string(), stdout.look()))?;
     if args.compare {
         let text = compared(&compared_rooms, args.units, stdout.look());
         stdout.write(&text.unwrap_or_else(|| words::NO_VARIANTS.to_owned()))?;

@@ -6,10 +6,9 @@ use elbowroom_solver::Limits;
 
 use super::leaf;
 use crate::args::CardArgs;
-use crate::destination::Destination;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::ranked::{chosen, shown_to};
 use crate::render::card;
 
@@ -20,7 +19,7 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = Destination::of(&args.output)?;
+    let destination = args.output.destination()?;
     let limits = Limits { shown: args.top, ..Limits::default() };
     let (brief, outcome) = shown_to(&args.room, args.option.as_ref(), &limits, stdin, stderr)?;
     let options = match &args.option {

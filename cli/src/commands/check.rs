@@ -3,9 +3,9 @@
 use std::io::Read;
 
 use crate::args::CheckArgs;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::ranked;
 use crate::render::check;
 

@@ -6,12 +6,13 @@ use elbowroom_solver::Limits;
 
 use super::form;
 use crate::args::CompareArgs;
-use crate::destination::Destination;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::{Look, Outlet};
+use crate::process::destination::Destination;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::ranked::{chosen, ranked};
 use crate::render::compare;
+use crate::text::look::Look;
 use crate::words;
 
 /// Reads, ranks, prints.
@@ -21,7 +22,7 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = Destination::of(&args.output)?;
+    let destination = args.output.destination()?;
     let form = form::form(args.format, &destination);
     if let Some(form) = form {
         form::see_drawing(form, words::TEXT_INSTEAD, &destination, stdout)?;

@@ -1,9 +1,9 @@
 //! `completions`: what a shell needs to complete the command line.
 
 use crate::args::{self, CompletionsArgs};
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 
 /// Prints the completions for one shell.
 pub(super) fn run(args: &CompletionsArgs, stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {

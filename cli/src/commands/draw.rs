@@ -6,10 +6,9 @@ use elbowroom_solver::Limits;
 
 use super::form;
 use crate::args::{DrawArgs, Form};
-use crate::destination::Destination;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::ranked::{chosen, ranked};
 use crate::render::plan;
 use crate::words;
@@ -21,7 +20,7 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = Destination::of(&args.output)?;
+    let destination = args.output.destination()?;
     let form = form::form(args.format, &destination).unwrap_or(Form::Svg);
     form::see_drawing(form, words::SVG_INSTEAD, &destination, stdout)?;
     // A plan tells no size that an option could have alone.

@@ -3,10 +3,10 @@
 use clap::ValueEnum;
 
 use crate::args::Form;
-use crate::destination::Destination;
 use crate::drawing::{Font, Sheet, pdf, png, svg};
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::destination::Destination;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 
 /// The form; none where neither the command line nor the file's ending tells one.
 pub(super) fn form<F: ValueEnum>(asked: Option<F>, destination: &Destination) -> Option<F> {

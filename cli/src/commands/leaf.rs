@@ -2,11 +2,12 @@
 
 use super::form;
 use crate::args::LeafForm;
-use crate::destination::Destination;
 use crate::drawing::{Stock, pdf};
-use crate::failure::Failure;
-use crate::outlet::{Look, Outlet};
+use crate::process::destination::Destination;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::render::leaf::{self, Leaf};
+use crate::text::look::Look;
 use crate::words;
 
 /// Writes it in the form that was asked for, or else that of the file's ending, or else as text.

@@ -1,9 +1,9 @@
 //! `man`: the manual pages, the program's or a command's.
 
 use crate::args::{self, ManArgs};
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 
 /// Prints one page.
 pub(super) fn run(args: &ManArgs, stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {

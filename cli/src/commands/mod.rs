@@ -1,5 +1,5 @@
 //! The commands, a file each: what is read, what is asked of the model or the solver, what is written.
-//! How a result looks is `render`'s; why a run fails is `failure`'s.
+//! How a result looks is `render`'s; how a run ends is `process`'.
 
 mod batch;
 mod card;
@@ -22,9 +22,9 @@ mod way;
 use std::io::Read;
 
 use crate::args::{Args, Command};
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 
 /// Does what the command line asks.
 pub(crate) fn run(

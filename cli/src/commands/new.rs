@@ -3,11 +3,11 @@
 use elbowroom_model::scenario;
 
 use crate::args::NewArgs;
-use crate::destination::Destination;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
-use crate::render::safe;
+use crate::process::destination::Destination;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
+use crate::text::safe::safe;
 use crate::words;
 
 /// Writes the scenario where no file is yet, or prints it.

@@ -5,11 +5,12 @@ use std::io::Read;
 use elbowroom_solver::Limits;
 
 use crate::args::RankArgs;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::ranked::{ranked_against, timed};
-use crate::render::{json, rank};
+use crate::render::rank;
+use crate::text::json;
 
 /// Reads, ranks, prints.
 pub(super) fn run(

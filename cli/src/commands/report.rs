@@ -5,10 +5,9 @@ use std::io::Read;
 use elbowroom_solver::Limits;
 
 use crate::args::ReportArgs;
-use crate::destination::Destination;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::ranked::ranked;
 use crate::render::report;
 
@@ -19,7 +18,7 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = Destination::of(&args.output)?;
+    let destination = args.output.destination()?;
     let limits = Limits { shown: args.top, ..Limits::default() };
     let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
     // The name alone: a page that is handed on need not tell where its maker keeps files.

@@ -2,9 +2,9 @@
 
 use elbowroom_model::scenario;
 
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 
 /// Prints the schema.
 pub(super) fn run(stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {

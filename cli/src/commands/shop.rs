@@ -6,12 +6,14 @@ use elbowroom_model::listing::Asked;
 use elbowroom_solver::shop::{self, Effort, SetsAsked, ShopFound, Unwatched, Watch};
 
 use crate::args::ShopArgs;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
-use crate::render::{json, shop as page};
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
+use crate::process::{listed, source};
+use crate::render::shop as page;
+use crate::text::json;
 use crate::watch::CountBar;
-use crate::{listed, ranked, source, words};
+use crate::{ranked, words};
 
 /// Most candidates of one list: each is solved.
 const MOST_ROWS: usize = 500;

@@ -10,18 +10,21 @@ use elbowroom_solver::outcome::OptionFound;
 use elbowroom_solver::stock::{Asking, assign, more};
 
 use crate::args::BatchArgs;
+use crate::batch::content::Terms;
 use crate::batch::crew::{Go, work};
 use crate::batch::record::solved;
 use crate::batch::rooms::{self, Given};
-use crate::batch::whole::Whole;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
-use crate::render::{json, stock as page};
-use crate::source;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
+use crate::process::source;
+use crate::process::whole::Whole;
+use crate::render::stock as page;
+use crate::render::stock::told::{Told, ToldRoom};
 use crate::stock::bookings::{self, ANY_DAY, Booking, Must};
 use crate::stock::store::{self, Store};
-use crate::stock::told::{Told, ToldRoom, Went, told, written_days};
+use crate::stock::told::{Went, told, written_days};
+use crate::text::json;
 use crate::watch::RoomsBar;
 use crate::words::stock as words;
 
@@ -58,7 +61,8 @@ pub(super) fn run(
 
 /// The bookings, each room solved once.
 fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) -> Result<Vec<Booked>, Failure> {
-    let terms = super::batch::terms(args, Limits { shown: 0, by: args.by, ..Limits::default() })?;
+    let limits = Limits { shown: 0, by: args.by, ..Limits::default() };
+    let terms = Terms::read(args.table.as_deref(), limits)?;
     let is_table =
         args.rooms.extension().is_some_and(|it| TABLES.contains(&it.to_string_lossy().to_lowercase().as_str()));
     let table = if is_table { bookings::read(&args.rooms)? } else { Vec::new() };
@@ -75,7 +79,7 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
         let room = given.scenario().map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, &terms));
         (given.source, room.map(|(brief, outcome)| (brief, outcome.options)))
     };
-    work(super::batch::threads(args), rooms.given, solve, |one| {
+    work(args.threads(), rooms.given, solve, |one| {
         found.push(one);
         bar.one_more();
         Ok(Go::On)
@@ -143,7 +147,7 @@ fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
 /// The pick list as rows, and everything as JSON.
 fn write(folder: &Path, told: &Told) -> Result<(), Failure> {
     fs::create_dir_all(folder).map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
-    let files = [("picks.csv", page::rows(told)?), ("stock.json", json::pages(told)?)];
+    let files = [("picks.csv", page::rows(told)?), ("stock.json", json::text(told)?)];
     for (name, text) in files {
         let mut file = Whole::start(folder.join(name))?;
         file.add(&text)?;

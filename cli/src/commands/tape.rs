@@ -6,10 +6,9 @@ use elbowroom_solver::Limits;
 
 use super::{form, leaf};
 use crate::args::{LeafForm, TapeArgs};
-use crate::destination::Destination;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::ranked::{chosen, ranked};
 use crate::render::tape;
 
@@ -20,7 +19,7 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = Destination::of(&args.output)?;
+    let destination = args.output.destination()?;
     // A tape sheet tells no size that an option could have alone.
     let limits = Limits { shown: 0, ..Limits::default() };
     let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;

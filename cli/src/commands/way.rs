@@ -8,11 +8,13 @@ use elbowroom_model::{PieceKind, way};
 use elbowroom_solver::way::way_in;
 
 use crate::args::WayArgs;
-use crate::exit::Exit;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
-use crate::render::{json, way as page};
-use crate::{listed, source, words};
+use crate::process::exit::Exit;
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
+use crate::process::{listed, source};
+use crate::render::way as page;
+use crate::text::json;
+use crate::words;
 
 /// Most pieces of a list that are looked at.
 const MOST_ROWS: usize = 10_000;

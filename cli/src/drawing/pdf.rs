@@ -11,7 +11,7 @@ use krilla::surface::Surface;
 use krilla::text::{Font, TextDirection};
 
 use super::{At, Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone, Weight, width_of};
-use crate::failure::Failure;
+use crate::process::failure::Failure;
 
 /// Points of print to the millimetre.
 const POINTS: f64 = 72.0 / 25.4;
@@ -26,7 +26,7 @@ pub(crate) fn pdf(sheets: &[Sheet]) -> Result<Vec<u8>, Failure> {
     let bold = Font::new(Weight::Bold.file().into(), 0).ok_or_else(failed)?;
     let mut document = Document::new();
     if let Some(first) = sheets.first() {
-        let about = Metadata::new().title(crate::render::safe(&first.title)).language("en".to_owned());
+        let about = Metadata::new().title(crate::text::safe::safe(&first.title)).language("en".to_owned());
         document.set_metadata(about.creator("elbowroom".to_owned()));
     }
     for sheet in sheets {
@@ -104,7 +104,7 @@ fn put_arc(builder: &mut PathBuilder, from: At, (radius, clockwise): (f64, bool)
 }
 
 fn put_text(surface: &mut Surface<'_>, text: &Text, font: &Font) {
-    let said = crate::render::safe(&text.text);
+    let said = crate::text::safe::safe(&text.text);
     let shift = match text.side {
         Side::Start => 0.0,
         Side::Middle => -width_of(&said, text.size, text.weight) / 2.0,

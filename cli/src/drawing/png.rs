@@ -7,7 +7,7 @@ use resvg::usvg::{self, Options, Tree, fontdb};
 
 use super::svg::{Font, svg};
 use super::{Sheet, Weight};
-use crate::failure::Failure;
+use crate::process::failure::Failure;
 
 /// Dots to the inch: fine enough for a printed A4.
 const DOTS: f64 = 150.0;

@@ -2,11 +2,9 @@
 
 use std::fmt::Write;
 
+use super::web_font::FAMILY;
 use super::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Weight, clipped, faces};
-use crate::render::escaped;
-
-/// The name that the font goes by in what is written.
-pub(crate) const FAMILY: &str = "elbowroom plan";
+use crate::text::markup::escaped;
 
 /// Whether the font goes along.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -11,8 +11,10 @@ use base64::engine::general_purpose::STANDARD;
 use subsetter::GlyphRemapper;
 use ttf_parser::Face;
 
-use super::svg::FAMILY;
 use super::{Mark, Sheet, Weight};
+
+/// The name that the font goes by in what is written.
+pub(super) const FAMILY: &str = "elbowroom plan";
 
 /// What a style sheet says of the fonts that `sheet` is lettered in.
 pub(crate) fn faces(sheet: &Sheet) -> String {
@@ -27,7 +29,7 @@ pub(crate) fn faces_of<'a>(sheets: impl Iterator<Item = &'a Sheet>) -> String {
         Mark::Path(_) | Mark::Layer(_) => None,
     }) {
         let letters = if text.weight == Weight::Bold { &mut bold } else { &mut book };
-        letters.extend(crate::render::safe(&text.text).chars());
+        letters.extend(crate::text::safe::safe(&text.text).chars());
     }
     let mut css = String::new();
     for (weight, letters, name) in [(Weight::Book, book, "normal"), (Weight::Bold, bold, "bold")] {

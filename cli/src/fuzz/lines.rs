@@ -10,7 +10,7 @@ use super::mutation::fuzz;
 use crate::batch::content::Terms;
 use crate::batch::record::{record, told_under, untold};
 use crate::batch::rooms::{Given, rooms};
-use crate::batch::told::Told;
+use crate::render::batch::told::Told;
 
 /// The rooms of a stream.
 fn given(mut bytes: &[u8]) -> Vec<Given> {

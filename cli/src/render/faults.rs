@@ -5,9 +5,9 @@ use std::fmt;
 use elbowroom_model::Fault;
 use miette::{Diagnostic, GraphicalReportHandler, GraphicalTheme, LabeledSpan, NamedSource, SourceCode};
 
-use crate::outlet::Look;
-use crate::render::safe::{safe, safe_in_place};
-use crate::source::Source;
+use crate::process::source::Source;
+use crate::text::look::Look;
+use crate::text::safe::{safe, safe_in_place};
 use crate::words;
 
 /// Faults shown with their line; any more are told in a line each, so that a file that is wrong all over stays readable.
@@ -30,7 +30,7 @@ pub(crate) fn text(scenario: &Source, faults: &[Fault], look: Look) -> String {
         }
         text.push('\n');
     }
-    text.push_str(&words::faults(faults.len(), &name));
+    text.push_str(&words::failure::faults(faults.len(), &name));
     text
 }
 

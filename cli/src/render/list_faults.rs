@@ -2,8 +2,9 @@
 
 use elbowroom_model::listing::Faults;
 
-use crate::outlet::Look;
-use crate::render::page::Page;
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::text::safe::safe;
 use crate::words;
 
 /// All faults of the list `name`, then how many there are. Rows that share a remedy are told under it once.
@@ -21,5 +22,5 @@ pub(crate) fn text(name: &str, faults: &Faults, look: Look) -> String {
         page.paragraph(0, &words::list::beyond(faults.beyond));
     }
     page.gap();
-    page.into_text() + &words::faults(faults.told.len() + faults.beyond, &crate::render::safe(name))
+    page.into_text() + &words::failure::faults(faults.told.len() + faults.beyond, &safe(name))
 }

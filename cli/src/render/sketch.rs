@@ -4,7 +4,7 @@ use elbowroom_model::{Brief, ItemKind, Point, Wall};
 use elbowroom_solver::outcome::OptionFound;
 use textwrap::core::display_width;
 
-use crate::render::safe;
+use crate::text::safe::safe;
 use crate::words::rank as words;
 
 /// Columns that a room takes at most.

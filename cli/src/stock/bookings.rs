@@ -8,8 +8,8 @@ use elbowroom_solver::stock::Days;
 
 use super::days::day;
 use super::store::at_line;
-use crate::failure::Failure;
-use crate::listed;
+use crate::process::failure::Failure;
+use crate::process::listed;
 use crate::words::stock as words;
 
 /// The columns: what each is called, and what else it may be called.

@@ -9,8 +9,8 @@ use elbowroom_model::listing::{Asked, Extra, Faults, Money};
 use elbowroom_solver::stock::Owned;
 
 use super::days::away;
-use crate::failure::Failure;
-use crate::listed;
+use crate::process::failure::Failure;
+use crate::process::listed;
 use crate::words::stock as words;
 
 /// Most rows of a stock.

@@ -1,15 +1,46 @@
-//! Prose of what sets one option apart from another.
+//! What sets one option apart from another, item by item, in the reader's unit.
 
-use elbowroom_model::Dimension;
 use elbowroom_model::article::the;
+use elbowroom_model::{Dimension, Rounding, Unit};
+use elbowroom_solver::comparison::Apart;
+
+use super::lengths::shop_unit;
+
+/// Differences in words, those in the size of one piece together: `view +20`, `coffee table 12 cm wider and 3 cm deeper`.
+pub(crate) fn words<'a>(units: Unit, all: impl IntoIterator<Item = &'a Apart>) -> Vec<String> {
+    let all: Vec<&Apart> = all.into_iter().collect();
+    let length = |by: f64| shop_unit(units).words(by.abs(), Rounding::Nearest);
+    let sizes_of = |name: &str| -> Vec<(Dimension, String, bool)> {
+        let sizes = all.iter().filter_map(|apart| match apart {
+            Apart::Size { piece, dimension, by } if piece == name => Some((*dimension, length(*by), *by > 0.0)),
+            _ => None,
+        });
+        sizes.collect()
+    };
+    let mut told_pieces: Vec<&str> = Vec::new();
+    let mut told = Vec::new();
+    for apart in &all {
+        told.push(match apart {
+            Apart::Score { criterion, by } => score(criterion.key(), *by),
+            Apart::Size { piece, .. } if told_pieces.contains(&piece.as_str()) => continue,
+            Apart::Size { piece, .. } => {
+                told_pieces.push(piece);
+                sizes(piece, &sizes_of(piece))
+            }
+            Apart::Width { from, to, by } => way(from, to, &length(*by), *by > 0.0),
+            Apart::Piece { piece, stands } => self::piece(piece, *stands),
+        });
+    }
+    told
+}
 
 /// A criterion's score: `view +20`.
-pub(crate) fn score(criterion: &str, by: f64) -> String {
+fn score(criterion: &str, by: f64) -> String {
     format!("{criterion} {by:+.0}")
 }
 
 /// Sizes of one piece: `coffee table 12 cm wider`, `corner sofa 12 cm wider and 3 cm deeper, its return 5 cm shorter`.
-pub(crate) fn sizes(piece: &str, apart: &[(Dimension, String, bool)]) -> String {
+fn sizes(piece: &str, apart: &[(Dimension, String, bool)]) -> String {
     let (returns, own): (Vec<_>, Vec<_>) = apart.iter().partition(|(dimension, ..)| *dimension == Dimension::Return);
     let own: Vec<String> = own.into_iter().map(change).collect();
     let returns = returns.first().map(|it| change(it));
@@ -34,12 +65,12 @@ fn change((dimension, by, more): &(Dimension, String, bool)) -> String {
 }
 
 /// A way: `way from the hall door to the corner sofa 9 cm narrower`.
-pub(crate) fn way(from: &str, to: &str, by: &str, more: bool) -> String {
+fn way(from: &str, to: &str, by: &str, more: bool) -> String {
     format!("way from {from} to {to} {by} {}", if more { "wider" } else { "narrower" })
 }
 
 /// A piece that stands in the one alone.
-pub(crate) fn piece(piece: &str, stands: bool) -> String {
+fn piece(piece: &str, stands: bool) -> String {
     if stands { format!("{piece} placed") } else { format!("{piece} left out") }
 }
 

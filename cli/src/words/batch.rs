@@ -4,13 +4,13 @@ use std::fmt::Write;
 
 use elbowroom_model::Fault;
 
-use super::counted;
-use crate::batch::told::Fate;
-use crate::render::batch::Tally;
+use super::failure::{self, make_readable};
+use super::figures::counted;
+use crate::process::source::Unreadable;
 
 /// A room whose text cannot be read.
-pub(crate) fn unreadable(why: &str, remedy: &str) -> Box<Fault> {
-    Box::new(fault("unreadable", format!("It cannot be read: {why}."), remedy))
+pub(crate) fn unreadable(why: &Unreadable) -> Box<Fault> {
+    Box::new(fault("unreadable", format!("It cannot be read: {}.", failure::unreadable(why)), make_readable(why)))
 }
 
 /// A line that is no JSON.
@@ -34,14 +34,12 @@ pub(crate) fn called(source: Option<&str>) -> String {
     source.unwrap_or("a line without `source`").to_owned()
 }
 
-/// How a room came out.
-pub(crate) const fn fate(fate: Fate) -> &'static str {
-    match fate {
-        Fate::Fits => "fits",
-        Fate::NothingFits => "nothing fits",
-        Fate::Faulty => "at fault",
-    }
-}
+/// A room that something fits in.
+pub(crate) const FITS: &str = "fits";
+/// A room that nothing fits in.
+pub(crate) const NOTHING_FITS: &str = "nothing fits";
+/// A room whose file is at fault.
+pub(crate) const AT_FAULT: &str = "at fault";
 
 /// Yes or no.
 pub(crate) const fn yes_no(it_is: bool) -> &'static str {
@@ -62,6 +60,26 @@ pub(crate) fn nothing_fits(help: Option<&str>) -> String {
     match help {
         Some(help) => format!("Nothing fits as asked. {help}"),
         None => "Nothing fits as asked, and no small change would help.".to_owned(),
+    }
+}
+
+/// How many rooms came out how.
+#[derive(Debug, Clone, Copy, Default)]
+pub(crate) struct Tally {
+    /// Rooms that something fits in.
+    pub fit: usize,
+    /// Rooms that nothing fits in.
+    pub nothing_fits: usize,
+    /// Rooms whose file is at fault.
+    pub at_fault: usize,
+    /// Rooms whose result was kept from an earlier run, or from another room of the same content.
+    pub kept: usize,
+}
+
+impl Tally {
+    /// Rooms in all.
+    const fn all(&self) -> usize {
+        self.fit + self.nothing_fits + self.at_fault
     }
 }
 
@@ -206,11 +224,3 @@ pub(crate) fn sizes(sizes: &str, unit: &str) -> String {
 pub(crate) fn plan_of(title: &str) -> String {
     format!("Plan: {title}")
 }
-
-/// Remedy: nothing to work on.
-pub(crate) const NO_ROOMS: &str = "Scenarios are files that end in .yaml, .yml or .json.";
-/// Remedy: the folder is taken.
-pub(crate) const IN_USE: &str = "Let it end, or name another folder.";
-/// Remedy: something stopped the run.
-pub(crate) const RUN_AGAIN: &str =
-    "See that there is room and that the folder can be written to; the same command then goes on from there.";

@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use elbowroom_model::{Room, Survey};
 
-use super::area;
+use super::figures::area;
 
 /// Over the walls.
 pub(crate) const WALLS: &str = "Walls, clockwise";

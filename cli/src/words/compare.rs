@@ -2,7 +2,7 @@
 
 use elbowroom_solver::outcome::OptionFound;
 
-use super::area;
+use super::figures::area;
 
 /// Over what one pays for what one gains.
 pub(crate) const TRADE: &str = "What one pays for what one gains";

@@ -7,8 +7,7 @@ use elbowroom_model::article::the;
 use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::{OptionFound, TurnsIf, Work};
 
-use super::{area, counted};
-use crate::render::rank::Faced;
+use super::figures::{area, counted};
 
 /// Label: which wall, which way.
 pub(crate) const SEATING: &str = "Seating";
@@ -63,6 +62,15 @@ pub(crate) fn summary(outcome: &Outcome, by: Option<Criterion>) -> String {
 
 fn plural_do(count: usize) -> String {
     counted(count, "does", "do")
+}
+
+/// What a seat faces.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Faced {
+    /// The wall straight ahead.
+    pub wall: String,
+    /// The window, fireplace, door or opening on it, straight ahead.
+    pub item: Option<String>,
 }
 
 /// Which wall the seating takes and what it faces.

@@ -3,7 +3,7 @@
 use elbowroom_model::Dimension;
 use elbowroom_solver::way::Asks;
 
-use super::counted;
+use super::figures::counted;
 
 /// Over candidates of no kind that the room asks for.
 pub(crate) const NO_ROW: &str = "Asked for by no piece of the room";

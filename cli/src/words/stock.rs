@@ -5,10 +5,9 @@ use std::fmt::Write;
 use elbowroom_model::article::{a, capital};
 use elbowroom_model::fault::quoted;
 use elbowroom_model::{Brief, Fault, Hand};
-use elbowroom_solver::stock::{OneMore, Served, Tried};
+use elbowroom_solver::stock::{OneMore, Proven, Served, Tried};
 
-use super::counted;
-use crate::stock::told::{Arrangement, Told, ToldRoom};
+use super::figures::counted;
 
 /// Over what is short.
 pub(crate) const SHORT: &str = "Short";
@@ -22,21 +21,15 @@ pub(crate) const NOTHING_TO_PICK: &str = "Nothing to pick.";
 pub(crate) const CAUTION: &str = "Measure the way in before loading. Heavy pieces are for two people or a trolley; fix tall storage and \
     televisions to the wall where they come to stand; keep exits free, and three feet between heaters and anything that burns.";
 
-/// How much is asked for, and of what.
-pub(crate) fn summary(told: &Told) -> String {
-    let names = |served: bool| -> usize {
-        let asked = told.rooms.iter().flat_map(|room| &room.asked);
-        asked.filter(|one| !served || one.piece.is_some()).map(|one| one.names.len()).sum()
-    };
+/// How many pieces the bookings ask for, and how many of them come out of the stock.
+pub(crate) fn summary(bookings: usize, served: usize, asked: usize, at_fault: usize) -> String {
     let mut text = format!(
-        "{}: {} of {} asked for come out of the stock",
-        counted(told.rooms.len(), "booking", "bookings"),
-        names(true),
-        counted(names(false), "piece", "pieces")
+        "{}: {served} of {} asked for come out of the stock",
+        counted(bookings, "booking", "bookings"),
+        counted(asked, "piece", "pieces")
     );
-    let faulty = told.rooms.iter().filter(|room| !room.faults.is_empty()).count();
-    if faulty > 0 {
-        let _ = write!(text, "; {faulty} at fault");
+    if at_fault > 0 {
+        let _ = write!(text, "; {at_fault} at fault");
     }
     text
 }
@@ -56,17 +49,17 @@ pub(crate) fn must(served: &[Served]) -> String {
 }
 
 /// That it is proven, or how far it may be from the best.
-pub(crate) fn proof(told: &Told) -> String {
-    if told.proven {
+pub(crate) fn proof(proven: bool, must: &[Served], points: Proven) -> String {
+    if proven {
         return "Proven: no other assignment serves more must-haves, the first priority first, nor brings more points."
             .to_owned();
     }
     let mut text = "Not proven the best:".to_owned();
-    for served in told.must.iter().filter(|served| !served.count.is_proven()) {
+    for served in must.iter().filter(|served| !served.count.is_proven()) {
         let _ =
             write!(text, " at most {} must-haves of priority {} can be served;", served.count.at_most, served.priority);
     }
-    let share = (told.points.at_most - told.points.found) as f64 / (told.points.at_most.max(1)) as f64;
+    let share = (points.at_most - points.found) as f64 / (points.at_most.max(1)) as f64;
     let _ = write!(text, " points lie within {:.2} % of the most there can be.", share * 100.0);
     text
 }
@@ -77,28 +70,28 @@ pub(crate) fn to_pick(unit: &str) -> String {
 }
 
 /// A booking.
-pub(crate) fn booking(room: &ToldRoom) -> String {
-    let days = match (&room.from, &room.to) {
+pub(crate) fn booking(from: Option<&str>, to: Option<&str>, name: Option<&str>, source: &str) -> String {
+    let days = match (from, to) {
         (Some(from), Some(to)) if from == to => format!("{from}: "),
         (Some(from), Some(to)) => format!("{from} to {to}: "),
         _ => String::new(),
     };
-    match &room.name {
-        Some(name) => format!("{days}{name} ({})", room.source),
-        None => format!("{days}{}", room.source),
+    match name {
+        Some(name) => format!("{days}{name} ({source})"),
+        None => format!("{days}{source}"),
     }
 }
 
 /// The arrangement that pieces stand in.
-pub(crate) fn arrangement(arrangement: &Arrangement) -> String {
-    format!("option {}: {}", arrangement.rank, arrangement.title)
+pub(crate) fn arrangement(rank: usize, title: &str) -> String {
+    format!("option {rank}: {title}")
 }
 
 /// A room that is short of something.
-pub(crate) fn short_room(room: &ToldRoom) -> String {
-    match &room.from {
-        Some(from) => format!("{from} {}", room.source),
-        None => room.source.clone(),
+pub(crate) fn short_room(from: Option<&str>, source: &str) -> String {
+    match from {
+        Some(from) => format!("{from} {source}"),
+        None => source.to_owned(),
     }
 }
 

@@ -3,7 +3,7 @@
 use elbowroom_model::PieceKind;
 use elbowroom_solver::outcome::OptionFound;
 
-use super::counted;
+use super::figures::counted;
 
 /// Over what to have at hand.
 pub(crate) const READY: &str = "Have ready";

@@ -3,7 +3,7 @@
 use elbowroom_model::way::LandingTurn;
 use elbowroom_solver::way::{Asks, Pose};
 
-use super::counted;
+use super::figures::counted;
 
 /// Of a pose in which a piece gets in.
 pub(crate) const GETS_IN: &str = "gets in";

@@ -3,7 +3,7 @@
 use elbowroom_solver::Part;
 use elbowroom_solver::outcome::Work;
 
-use super::counted;
+use super::figures::counted;
 
 /// Over the page.
 pub(crate) const HEAD: &str = "Work";

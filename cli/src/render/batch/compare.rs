@@ -5,11 +5,11 @@ use std::collections::BTreeMap;
 use elbowroom_model::Unit;
 
 use super::{reason, size};
-use crate::batch::told::{Told, ToldOption, ToldResult};
-use crate::outlet::Look;
-use crate::render::lengths::{shop_unit, sign, taped};
-use crate::render::page::Page;
+use crate::render::batch::told::{Told, ToldOption, ToldResult};
+use crate::text::look::Look;
+use crate::text::page::Page;
 use crate::words::batch as words;
+use crate::words::lengths::{shop_unit, sign, taped};
 
 /// Options that came or went which are named; of more only the number is told.
 const NAMED: usize = 3;
@@ -93,7 +93,7 @@ fn ranges(before: &ToldOption, now: &ToldOption, unit: Unit) -> Vec<String> {
         let Some(same) = before.pieces.iter().find(|it| it.name == piece.name) else { continue };
         for (dimension, range) in piece.range.each() {
             let was = same.range.each().find(|(of, _)| *of == dimension).map(|(_, range)| range);
-            let words_of = |range: &crate::batch::told::ToldRange| {
+            let words_of = |range: &crate::render::batch::told::ToldRange| {
                 format!("{} to {}", taped(unit, range.least), taped(unit, range.most))
             };
             if let Some(was) = was.filter(|was| (was.least, was.most) != (range.least, range.most)) {

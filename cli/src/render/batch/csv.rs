@@ -1,11 +1,11 @@
 //! One row of a spreadsheet for each room; lengths in millimetres.
 
-use csv::{QuoteStyle, WriterBuilder};
 use elbowroom_model::Unit;
 
-use super::{cell, reason, sizes};
-use crate::batch::told::{Told, ToldOption};
-use crate::failure::Failure;
+use super::{reason, sizes};
+use crate::process::failure::Failure;
+use crate::render::batch::told::{Fate, Told, ToldOption};
+use crate::text::cells::{cell, line};
 use crate::words::batch as words;
 
 /// The heads of the columns.
@@ -28,18 +28,19 @@ const HEADS: [&str; 14] = [
 
 /// The heads of the columns, as a line.
 pub(crate) fn head() -> Result<String, Failure> {
-    line(&HEADS.map(str::to_owned))
+    line(&HEADS.map(str::to_owned)).map_err(Failure::Unwritable)
 }
 
 /// The row of a room, as a line.
 pub(crate) fn row(told: &Told) -> Result<String, Failure> {
-    let of_result =
-        |figure: fn(&crate::batch::told::ToldResult) -> String| told.result.as_ref().map_or_else(String::new, figure);
+    let of_result = |figure: fn(&crate::render::batch::told::ToldResult) -> String| {
+        told.result.as_ref().map_or_else(String::new, figure)
+    };
     let of_best = |figure: fn(&ToldOption) -> String| told.best().map_or_else(String::new, figure);
     line(&[
         cell(told.source.as_deref().unwrap_or_default()),
         cell(&of_result(|result| result.room.name.clone())),
-        words::fate(told.fate()).to_owned(),
+        fate(told.fate()).to_owned(),
         of_result(|result| format!("{:.2}", result.room.area)),
         of_result(|result| result.options.len().to_string()),
         of_result(|result| result.refused.len().to_string()),
@@ -52,12 +53,13 @@ pub(crate) fn row(told: &Told) -> Result<String, Failure> {
         cell(&of_best(|best| sizes(best, Unit::Millimetre, "; "))),
         cell(&reason(told).unwrap_or_default()),
     ])
+    .map_err(Failure::Unwritable)
 }
 
-/// Cells as a line: each text in quotes, so that no sign in it starts another cell.
-pub(crate) fn line(cells: &[String]) -> Result<String, Failure> {
-    let mut writer = WriterBuilder::new().quote_style(QuoteStyle::NonNumeric).from_writer(Vec::new());
-    let written = writer.write_record(cells).map_err(|error| Failure::Unwritable(error.into()));
-    let bytes = writer.into_inner().map_err(|error| Failure::Unwritable(std::io::Error::other(error.to_string())));
-    written.and(bytes).map(|bytes| String::from_utf8_lossy(&bytes).into_owned())
+const fn fate(fate: Fate) -> &'static str {
+    match fate {
+        Fate::Fits => words::FITS,
+        Fate::NothingFits => words::NOTHING_FITS,
+        Fate::Faulty => words::AT_FAULT,
+    }
 }

@@ -2,9 +2,9 @@
 
 use elbowroom_model::Unit;
 
-use super::{Tally, reason, size};
-use crate::batch::told::{Fate, Told, ToldOption};
-use crate::render::safe;
+use super::{Summary, plan_name, reason, size};
+use crate::render::batch::told::{Fate, Told, ToldOption};
+use crate::text::markup::escaped;
 use crate::words::batch as words;
 
 /// Rooms on one page.
@@ -25,8 +25,8 @@ pub(crate) fn page(
     (first, all): (usize, usize),
     unit: Unit,
 ) -> String {
-    let mut tally = Tally::default();
-    rooms.iter().for_each(|room| tally.count(room));
+    let mut summary = Summary::default();
+    rooms.iter().for_each(|room| summary.count(room));
     let rows: String = rooms.iter().map(|room| row(room, unit)).collect();
     let head = |head: &&str| format!("<th role=\"columnheader\" scope=\"col\">{head}</th>");
     let heads: String = words::INDEX_HEADS.iter().map(head).collect();
@@ -39,7 +39,7 @@ pub(crate) fn page(
          <title>{title}</title>\n<style>\n{STYLE}</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n<p>{}</p>\n{}\
          <table role=\"table\">\n<thead><tr role=\"row\">{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n</table>\n{}\
          <p class=\"note\">{} {}</p>\n</main>\n</body>\n</html>\n",
-        escaped(&words::tally(&tally)),
+        escaped(&words::tally(&summary.tally)),
         links(number, pages),
         links(number, pages),
         words::INDEX_PLANS,
@@ -71,7 +71,7 @@ fn row(told: &Told, unit: Unit) -> String {
 fn answer(best: &ToldOption, unit: Unit) -> String {
     let score = words::scored(best.score, best.first_place_share);
     let sizes = best.pieces.iter().map(|piece| {
-        let size = words::sizes(&size(piece, unit), crate::render::lengths::sign(unit));
+        let size = words::sizes(&size(piece, unit), crate::words::lengths::sign(unit));
         format!("<li>{} <b>{}</b></li>", escaped(&piece.name), escaped(&size))
     });
     let sizes: String = sizes.collect();
@@ -81,7 +81,7 @@ fn answer(best: &ToldOption, unit: Unit) -> String {
 /// The picture of the first option.
 fn plan(told: &Told) -> String {
     let drawn = told.best().map(|best| {
-        let plan = crate::batch::plans::name(&told.content);
+        let plan = plan_name(&told.content);
         format!("<img src=\"{plan}\" alt=\"{}\" loading=\"lazy\">", escaped(&words::plan_of(&best.title)))
     });
     drawn.unwrap_or_default()
@@ -98,19 +98,4 @@ fn links(number: usize, pages: usize) -> String {
     };
     let all: Vec<String> = (1..=pages).map(link).collect();
     format!("<nav aria-label=\"{}\">{}</nav>\n", words::PAGES, all.join(" "))
-}
-
-/// Text of a file as text of a page.
-fn escaped(text: &str) -> String {
-    let mut shown = String::with_capacity(text.len());
-    for character in safe(text).chars() {
-        match character {
-            '&' => shown.push_str("&amp;"),
-            '<' => shown.push_str("&lt;"),
-            '>' => shown.push_str("&gt;"),
-            '"' => shown.push_str("&quot;"),
-            other => shown.push(other),
-        }
-    }
-    shown
 }

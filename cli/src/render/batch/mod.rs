@@ -1,24 +1,23 @@
 //! How many rooms look: a table for a spreadsheet, pages with plans, a summary, what differs between variants.
 
-mod cell;
 mod compare;
 mod csv;
 mod index;
 mod plan;
 mod summary;
+pub(crate) mod told;
 
-pub(crate) use cell::cell;
 pub(crate) use compare::compared;
-pub(crate) use csv::{head, line, row};
+pub(crate) use csv::{head, row};
 pub(crate) use index::{ROOMS_A_PAGE, page, page_name};
-pub(crate) use plan::plan;
-pub(crate) use summary::{Tally, summary};
+pub(crate) use plan::{PLAN_ENDING, PLANS, plan, plan_name};
+pub(crate) use summary::{Summary, text as summary};
 
 use elbowroom_model::{Rounding, Unit};
 
-use crate::batch::told::{Told, ToldOption, ToldPiece};
-use crate::render::lengths::shopped;
+use crate::render::batch::told::{Told, ToldOption, ToldPiece};
 use crate::words::batch as words;
+use crate::words::lengths::shopped;
 
 /// Why the room has no option, in a sentence or two; nothing where it has one.
 fn reason(told: &Told) -> Option<String> {

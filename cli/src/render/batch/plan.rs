@@ -5,6 +5,16 @@ use std::fmt::Write;
 use elbowroom_model::{Brief, ItemKind, Point};
 use elbowroom_solver::outcome::OptionFound;
 
+/// The folder that holds the plans of a run, beside its pages.
+pub(crate) const PLANS: &str = "plans";
+/// How their names end.
+pub(crate) const PLAN_ENDING: &str = ".svg";
+
+/// The plan of a content, as named from the folder of the run.
+pub(crate) fn plan_name(content: &str) -> String {
+    format!("{PLANS}/{content}{PLAN_ENDING}")
+}
+
 /// Room left round the outline, mm.
 const MARGIN: f64 = 150.0;
 

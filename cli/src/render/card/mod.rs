@@ -7,9 +7,9 @@ use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::{DimensionFound, OptionFound};
 
 use crate::render::leaf::{Block, Grid, Head, Leaf};
-use crate::render::lengths::taped;
 use crate::render::rank::{Group, figures, groups, held};
 use crate::words::card as words;
+use crate::words::lengths::taped;
 
 /// All that the card is made from.
 #[derive(Debug, Clone, Copy)]

@@ -7,8 +7,8 @@ mod way;
 
 use elbowroom_model::Brief;
 
-use crate::outlet::Look;
-use crate::render::page::Page;
+use crate::text::look::Look;
+use crate::text::page::Page;
 
 /// The page for one scenario.
 pub(crate) fn text(file: &str, brief: &Brief, look: Look) -> String {

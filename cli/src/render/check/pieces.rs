@@ -2,10 +2,11 @@
 
 use elbowroom_model::{Brief, Dimension, Hand, Piece, Unit};
 
-use crate::render::lengths::{shop_unit, sign, taped, taped_bare};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
 use crate::words::check as words;
+use crate::words::figures::counted;
+use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
 
 /// Each piece in turn.
 pub(super) fn tell(page: &mut Page, brief: &Brief) {
@@ -57,13 +58,13 @@ fn said(piece: &Piece, units: Unit) -> String {
         said.push(format!("screen {}", taped(Unit::Inch, screen)));
     }
     if let Some(seats) = piece.seats {
-        said.push(crate::words::counted(seats as usize, "chair", "chairs"));
+        said.push(counted(seats as usize, "chair", "chairs"));
     }
     if piece.passing {
         said.push("people pass behind the chairs".to_owned());
     }
     if !piece.steps.is_empty() {
-        said.push(crate::words::counted(piece.steps.len(), "size to choose from", "sizes to choose from"));
+        said.push(counted(piece.steps.len(), "size to choose from", "sizes to choose from"));
     }
     if piece.height > 0.0 {
         said.push(format!("{} high", taped(shop_unit(units), piece.height)));

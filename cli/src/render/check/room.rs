@@ -4,10 +4,10 @@ use elbowroom_model::{
     Brief, Door, Hinge, ItemKind, LeadsTo, Room, Socket, Stance, Swings, Unit, View, WallId, Window,
 };
 
-use crate::render::lengths::{taped, taped_bare};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
 use crate::words::check as words;
+use crate::words::lengths::{taped, taped_bare};
 
 /// Everything measured.
 pub(super) fn tell(page: &mut Page, file: &str, brief: &Brief) {

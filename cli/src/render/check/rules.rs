@@ -2,10 +2,10 @@
 
 use elbowroom_model::{Brief, Criterion, Rule};
 
-use crate::render::lengths::taped;
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
 use crate::words::check as words;
+use crate::words::lengths::taped;
 
 /// Each rule with its figure and source, then each wish.
 pub(super) fn tell(page: &mut Page, brief: &Brief) {

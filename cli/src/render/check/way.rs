@@ -3,11 +3,11 @@
 use elbowroom_model::{Brief, Rounding, Unit};
 use elbowroom_solver::way::{PieceIn, of_a_brief};
 
-use crate::render::lengths::{shop_unit, shopped, sign, taped_bare};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
 use crate::render::way::{measures, misses};
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
 use crate::words::check as words;
+use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 
 /// The points, the narrowest of them, and each piece at its most.
 pub(super) fn tell(page: &mut Page, brief: &Brief) {

@@ -11,12 +11,12 @@ use elbowroom_solver::Outcome;
 use elbowroom_solver::comparison::{Apart, Trade, trade};
 use elbowroom_solver::outcome::OptionFound;
 
-use crate::outlet::Look;
-use crate::render::apart;
-use crate::render::lengths::{shop_unit, sign};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
+use crate::words::apart::words as words_of;
 use crate::words::compare as words;
+use crate::words::lengths::{shop_unit, sign};
 
 /// Differences of one sort told in a sentence; the tables hold them all.
 const TOLD_OF_A_SORT: usize = 3;
@@ -86,7 +86,7 @@ fn sentences(compared: &Compared<'_>) -> Vec<String> {
 
 fn sentence(units: Unit, option: &OptionFound, first: &OptionFound) -> String {
     let Trade { gains, costs } = trade(option, first);
-    let told = |all: &[Apart]| apart::words(units, told(all));
+    let told = |all: &[Apart]| words_of(units, told(all));
     words::trade(option.rank, first.rank, &told(&gains), &told(&costs))
 }
 

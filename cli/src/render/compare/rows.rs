@@ -4,10 +4,10 @@ use elbowroom_model::{Criterion, Dimension};
 use elbowroom_solver::outcome::{OptionFound, PieceFound};
 
 use super::Compared;
-use crate::render::lengths::{shopped_range, taped_bare};
 use crate::render::rank::{figures, wall_faced};
-use crate::render::table::{Stand, Table};
+use crate::text::table::{Stand, Table};
 use crate::words::compare as words;
+use crate::words::lengths::{shopped_range, taped_bare};
 
 /// Scores nearer than this tell no options apart.
 const SAME: f64 = 3.0;

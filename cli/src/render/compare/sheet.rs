@@ -4,10 +4,10 @@ use elbowroom_solver::outcome::OptionFound;
 
 use super::{Compared, sentences};
 use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Sheet, Stock, Text, Weight, wrapped};
-use crate::render::lengths::{shop_unit, shopped_range, sign, taped_bare};
 use crate::render::plan::{Figure, Shown};
 use crate::render::rank::{figures, groups};
 use crate::words::compare as words;
+use crate::words::lengths::{shop_unit, shopped_range, sign, taped_bare};
 
 /// Kept free at every edge of the paper, mm.
 const MARGIN: f64 = 8.0;

@@ -4,8 +4,8 @@ use std::fmt::Write;
 
 use super::{Block, Grid, Leaf};
 use crate::drawing::{Font, svg};
-use crate::render::safe;
-use crate::render::table::Stand;
+use crate::text::safe::safe;
+use crate::text::table::Stand;
 
 /// What the page may load: nothing but its own style, and the letters of a drawing that lie within it.
 const POLICY: &str =

@@ -13,7 +13,7 @@ pub(crate) use paper::pages;
 pub(crate) use text::text;
 
 use crate::drawing::Sheet;
-use crate::render::table::Stand;
+use crate::text::table::Stand;
 
 /// A sheet.
 #[derive(Debug, Clone, PartialEq, Default)]

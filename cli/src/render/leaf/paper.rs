@@ -2,7 +2,7 @@
 
 use super::rows::{Row, rows};
 use super::{Block, Leaf};
-use crate::drawing::{Area, At, Dash, Fill, Mark, Paper, Path, Pen, Sheet, Stock, Text, Tone};
+use crate::drawing::{Area, At, Dash, Mark, Paper, Path, Pen, Sheet, Stock, Text, Tone};
 use crate::words::leaf as words;
 
 /// Kept free at every edge, mm.
@@ -117,14 +117,4 @@ fn chunks(leaf: &Leaf, width: f64, size: f64) -> Vec<Vec<Row>> {
         }
     }
     chunks
-}
-
-/// A box to tick, with its left top corner there.
-pub(super) fn tick(at: At, side: f64) -> Mark {
-    Path::area(&Area::new(at.x, at.y, side, side), Some(Pen::ink(0.25)), Fill::None).into()
-}
-
-/// A line to write on.
-pub(super) fn blank(at: At, width: f64) -> Mark {
-    Path::line([at, at + At::new(width, 0.0)], Pen::ink(0.15)).into()
 }

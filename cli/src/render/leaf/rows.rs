@@ -1,10 +1,9 @@
 //! Blocks as rows of lettering, each as high as it must be.
 
-use super::paper::{blank, tick};
 use super::{Block, Grid, Picture};
-use crate::drawing::{At, Mark, Text, Weight, width_of, wrapped};
-use crate::render::safe;
-use crate::render::table::Stand;
+use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Text, Weight, width_of, wrapped};
+use crate::text::safe::safe;
+use crate::text::table::Stand;
 
 /// From foot to foot of two lines, in sizes of the type.
 const LINE: f64 = 1.32;
@@ -166,4 +165,14 @@ fn table_row(
         x += column + size * BETWEEN;
     }
     std::iter::once(row).chain(more).collect()
+}
+
+/// A box to tick, with its left top corner there.
+fn tick(at: At, side: f64) -> Mark {
+    Path::area(&Area::new(at.x, at.y, side, side), Some(Pen::ink(0.25)), Fill::None).into()
+}
+
+/// A line to write on.
+fn blank(at: At, width: f64) -> Mark {
+    Path::line([at, at + At::new(width, 0.0)], Pen::ink(0.15)).into()
 }

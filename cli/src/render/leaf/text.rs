@@ -1,9 +1,9 @@
 //! A sheet as text.
 
 use super::{Block, Grid, Leaf};
-use crate::outlet::Look;
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
 
 /// What is put where somebody is to write.
 const BLANK: &str = "________";

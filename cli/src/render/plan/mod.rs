@@ -27,7 +27,7 @@ use elbowroom_solver::outcome::OptionFound;
 pub(crate) use figure::{Drawn, Figure};
 pub(crate) use sheet::sheet;
 
-use crate::render::lengths::{shop_unit, sign, taped_bare};
+use crate::words::lengths::{shop_unit, sign, taped_bare};
 
 /// All that a plan is made from.
 #[derive(Debug, Clone, Copy)]

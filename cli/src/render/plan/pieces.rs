@@ -6,7 +6,7 @@ use elbowroom_solver::outcome::PieceFound;
 use super::frame::way;
 use super::{Figure, Shown, signs};
 use crate::drawing::{Area, At, Dash, Fill, Label, Mark, Path, Pen, Tone, Weight, clipped};
-use crate::render::lengths::shopped;
+use crate::words::lengths::shopped;
 use crate::words::plan as words;
 
 /// Type of names and sizes, mm.

@@ -5,7 +5,7 @@ use elbowroom_solver::outcome::{OptionFound, PieceFound};
 
 use super::Told;
 use super::facing::faced;
-use crate::render::page::Page;
+use crate::text::page::Page;
 use crate::words::rank as words;
 
 /// Where what a label says begins.

@@ -4,9 +4,9 @@ use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::Outcome;
 use elbowroom_solver::comparison::{Apart, Changed, changed};
 
-use crate::outlet::Look;
-use crate::render::apart;
-use crate::render::page::Page;
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::words::apart::words as words_of;
 use crate::words::changed as words;
 
 /// Whether a difference is told in a row.
@@ -48,7 +48,7 @@ fn differences(page: &mut Page, units: Unit, changed: &Changed<'_>) {
         (words::WAYS, |apart| matches!(apart, Apart::Width { .. })),
     ];
     for (label, is_of_row) in rows {
-        let told = apart::words(units, all().filter(|apart| is_of_row(apart)));
+        let told = words_of(units, all().filter(|apart| is_of_row(apart)));
         page.labelled(3, label, HANG, &words::of_option(option.rank, &told));
     }
 }

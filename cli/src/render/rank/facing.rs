@@ -2,14 +2,7 @@
 
 use elbowroom_model::{ItemKind, Point, Room, Wall};
 
-/// What is straight ahead.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) struct Faced {
-    /// The wall.
-    pub wall: String,
-    /// The window, fireplace, door or opening on it, straight ahead.
-    pub item: Option<String>,
-}
+use crate::words::rank::Faced;
 
 /// What lies straight ahead of the middle of `shape`, looking `degrees` counter-clockwise from +x.
 pub(super) fn faced(room: &Room, shape: &[Point], degrees: f64) -> Option<Faced> {

@@ -18,16 +18,15 @@ use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::OptionFound;
 
 pub(crate) use changed::text as changed;
-pub(crate) use facing::Faced;
 pub(crate) use group::{Group, groups};
 pub(in crate::render) use places::tell as setting_out;
 pub(crate) use refused::reasons;
 pub(crate) use sizes::{figures, held};
 pub(crate) use work::explained;
 
-use crate::outlet::Look;
-use crate::render::lengths::taped;
-use crate::render::page::Page;
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::words::lengths::taped;
 use crate::words::rank as words;
 
 /// The wall that the main seat of an option faces.

@@ -6,8 +6,8 @@ use elbowroom_solver::outcome::OptionFound;
 use super::Told;
 use super::group::groups;
 use super::sizes::figures;
-use crate::render::lengths::{shop_unit, shopped, sign};
-use crate::render::page::Page;
+use crate::text::page::Page;
+use crate::words::lengths::{shop_unit, shopped, sign};
 use crate::words::rank as words;
 
 /// Criteria that an option is told apart by.

@@ -3,9 +3,9 @@
 use elbowroom_model::{Brief, Point, Room, Wall};
 use elbowroom_solver::outcome::{OptionFound, PieceFound};
 
-use crate::render::lengths::{shop_unit, sign, taped_bare};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
+use crate::words::lengths::{shop_unit, sign, taped_bare};
 use crate::words::rank as words;
 
 /// Each piece of `option`, in the file's order; `called`: what the reader knows it by.

@@ -3,7 +3,7 @@
 use elbowroom_solver::outcome::Refused;
 
 use super::Told;
-use crate::render::page::Page;
+use crate::text::page::Page;
 use crate::words::rank as words;
 
 /// Reasons told; the JSON has them all.

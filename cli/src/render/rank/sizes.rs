@@ -5,9 +5,9 @@ use elbowroom_solver::outcome::{DimensionFound, OptionFound, PieceFound};
 
 use super::Told;
 use super::group::groups;
-use crate::render::lengths::{shop_unit, shopped, shopped_range, sign};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
+use crate::words::lengths::{shop_unit, shopped, shopped_range, sign};
 use crate::words::rank as words;
 
 /// The dimensions in the order they are told.

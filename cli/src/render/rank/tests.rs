@@ -11,7 +11,7 @@ use elbowroom_solver::outcome::{
 use elbowroom_solver::{Outcome, Size};
 
 use super::{Told, text};
-use crate::outlet::Look;
+use crate::text::look::Look;
 
 fn wall(name: &str, start: (f64, f64), end: (f64, f64)) -> Wall {
     Wall { name: name.into(), start: Point::new(start.0, start.1), end: Point::new(end.0, end.1) }
@@ -363,5 +363,5 @@ fn names_never_reach_the_terminal_as_control_codes() {
     let mut outcome = outcome(vec![option, second()]);
     outcome.notices.push("a\rb\x08".into());
     let page = page(&outcome, 80);
-    assert!(page.chars().all(|character| character == '\n' || !crate::render::safe::is_obeyed(character)), "{page:?}");
+    assert!(page.chars().all(|character| character == '\n' || !crate::text::safe::is_obeyed(character)), "{page:?}");
 }

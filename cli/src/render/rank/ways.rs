@@ -4,9 +4,9 @@ use elbowroom_model::Rounding;
 use elbowroom_solver::outcome::{OptionFound, RouteFound};
 
 use super::Told;
-use crate::render::lengths::{shop_unit, shopped, sign, taped_bare};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
+use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::rank as words;
 
 /// Routes, then gaps.

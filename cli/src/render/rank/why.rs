@@ -2,8 +2,8 @@
 
 use elbowroom_solver::outcome::{CriterionFound, OptionFound};
 
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
 use crate::words::rank as words;
 
 /// Reasons told for the first option.

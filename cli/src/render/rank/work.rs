@@ -5,9 +5,9 @@ use std::time::Duration;
 use elbowroom_solver::Part;
 use elbowroom_solver::outcome::Work;
 
-use crate::outlet::Look;
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
 use crate::words::work as words;
 
 /// Rules told that left no place; the JSON has them all.

@@ -6,7 +6,7 @@ use sha2::{Digest, Sha256};
 
 use super::Told;
 use crate::drawing::{Sheet, faces_of};
-use crate::render::markup::Markup;
+use crate::text::markup::Markup;
 use crate::words::report as words;
 
 const STYLE: &str = include_str!("report.css");

@@ -14,9 +14,9 @@ mod wishes;
 use elbowroom_model::Brief;
 use elbowroom_solver::Outcome;
 
-use super::markup::Markup;
 use crate::drawing::{Scale, Sheet};
 use crate::render::plan;
+use crate::text::markup::Markup;
 use crate::words::report as words;
 
 /// The scale that plans are drawn at; a page shows them as wide as there is room.

@@ -5,8 +5,8 @@ use elbowroom_solver::outcome::{DimensionFound, OptionFound, PieceFound};
 
 use super::Told;
 use crate::drawing::{Font, Sheet, svg};
-use crate::render::lengths::{shop_unit, shopped, shopped_range, sign, taped_bare};
-use crate::render::markup::Markup;
+use crate::text::markup::Markup;
+use crate::words::lengths::{shop_unit, shopped, shopped_range, sign, taped_bare};
 use crate::words::rank::{self as rank_words, share};
 use crate::words::report as words;
 

@@ -1,7 +1,7 @@
 //! Every option in a line: its place, its score, how often it comes first.
 
 use super::Told;
-use crate::render::markup::Markup;
+use crate::text::markup::Markup;
 use crate::words::rank::share;
 use crate::words::report as words;
 

@@ -3,9 +3,9 @@
 use elbowroom_model::{ItemKind, WallItem};
 
 use super::Told;
-use crate::render::lengths::taped;
-use crate::render::markup::Markup;
 use crate::render::rank::reasons;
+use crate::text::markup::Markup;
+use crate::words::lengths::taped;
 use crate::words::rank as rank_words;
 use crate::words::report as words;
 

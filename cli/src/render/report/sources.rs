@@ -3,9 +3,9 @@
 use elbowroom_model::Rule;
 
 use super::Told;
-use crate::render::lengths::taped;
-use crate::render::markup::Markup;
+use crate::text::markup::Markup;
 use crate::words::check as check_words;
+use crate::words::lengths::taped;
 use crate::words::report as words;
 
 /// Cautions, then sources.

@@ -1,7 +1,7 @@
 //! A slider for each wish. Hidden until the script is there that they need.
 
 use super::Told;
-use crate::render::markup::Markup;
+use crate::text::markup::Markup;
 use crate::words::report as words;
 
 /// The sliders, in the order of the criteria's columns.

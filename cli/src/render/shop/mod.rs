@@ -8,11 +8,11 @@ use elbowroom_solver::shop::{CandidateFound, SetFound, SetsFound, ShopFound};
 
 pub(crate) use spreadsheet::csv;
 
-use crate::outlet::Look;
-use crate::render::lengths::{shop_unit, shopped, sign, taped_bare};
-use crate::render::page::Page;
 use crate::render::rank::setting_out;
-use crate::render::table::{Stand, Table};
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
+use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::shop as words;
 
 /// All that the page is made from.

@@ -4,8 +4,8 @@ use elbowroom_model::Dimension;
 use elbowroom_solver::shop::CandidateFound;
 
 use super::{Told, goes};
-use crate::failure::Failure;
-use crate::render::batch::{cell, line};
+use crate::process::failure::Failure;
+use crate::text::cells::{cell, line};
 
 /// The heads of the columns.
 const HEADS: [&str; 18] = [
@@ -31,6 +31,7 @@ const HEADS: [&str; 18] = [
 
 /// A head, then a row for each candidate in the list's order.
 pub(crate) fn csv(told: &Told<'_>) -> Result<String, Failure> {
+    let line = |cells: &[String]| line(cells).map_err(Failure::Unwritable);
     let mut text = line(&HEADS.map(str::to_owned))?;
     for one in &told.found.candidates {
         text.push_str(&line(&row(told, one))?);

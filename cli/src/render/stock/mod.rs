@@ -1,23 +1,26 @@
 //! How an assignment of stock looks: the pick list by day and room, what is short, what one more piece would bring; and
 //! the pick list as rows for a spreadsheet.
 
+pub(crate) mod told;
+
 use elbowroom_model::{Rounding, Unit};
 
-use crate::failure::Failure;
-use crate::outlet::Look;
-use crate::render::batch::{cell, line};
-use crate::render::lengths::{shop_unit, shopped, sign, taped_bare};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
-use crate::stock::told::{Told, ToldRoom};
+use self::told::{Told, ToldPiece, ToldRoom};
+
+use crate::process::failure::Failure;
+use crate::text::cells::{cell, line};
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
+use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::stock as words;
 
 /// The page.
 pub(crate) fn text(told: &Told, unit: Unit, look: Look) -> String {
     let mut page = Page::new(look);
-    page.strong(&words::summary(told));
+    page.strong(&summary(told));
     page.paragraph(0, &words::must(&told.must));
-    page.paragraph(0, &words::proof(told));
+    page.paragraph(0, &words::proof(told.proven, &told.must, told.points));
     page.heading(&words::to_pick(sign(shop_unit(unit))));
     for room in told.by_day() {
         pick(&mut page, room, unit);
@@ -30,9 +33,16 @@ pub(crate) fn text(told: &Told, unit: Unit, look: Look) -> String {
     page.into_text()
 }
 
+fn summary(told: &Told) -> String {
+    let asked = || told.rooms.iter().flat_map(|room| &room.asked);
+    let served = asked().filter(|one| one.piece.is_some()).map(|one| one.names.len()).sum();
+    let faulty = told.rooms.iter().filter(|room| !room.faults.is_empty()).count();
+    words::summary(told.rooms.len(), served, asked().map(|one| one.names.len()).sum(), faulty)
+}
+
 /// What to pick for a room.
 fn pick(page: &mut Page, room: &ToldRoom, unit: Unit) {
-    page.entry(0, &words::booking(room));
+    page.entry(0, &words::booking(room.from.as_deref(), room.to.as_deref(), room.name.as_deref(), &room.source));
     if let Some(fault) = room.faults.first() {
         let line = fault.place.map(|place| place.line).filter(|line| *line > 0);
         page.paragraph(2, &crate::words::batch::at_fault(&fault.message, line, room.faults.len()));
@@ -42,7 +52,7 @@ fn pick(page: &mut Page, room: &ToldRoom, unit: Unit) {
         page.paragraph(2, words::NO_OPTION);
         return;
     };
-    page.faint(2, &words::arrangement(arrangement));
+    page.faint(2, &words::arrangement(arrangement.rank, &arrangement.title));
     let mut table =
         Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Left), ("", Stand::Left), ("", Stand::Left)]);
     for asked in &room.asked {
@@ -66,7 +76,7 @@ fn short(page: &mut Page, told: &Told) {
         for asked in &room.asked {
             let Some(why) = asked.short else { continue };
             let what = words::short_piece(&asked.names.join(", "), asked.must);
-            table.row([words::short_room(room), what, words::why_short(why).to_owned()]);
+            table.row([words::short_room(room.from.as_deref(), &room.source), what, words::why_short(why).to_owned()]);
         }
     }
     if !table.is_empty() {
@@ -86,11 +96,12 @@ fn one_more(told: &Told, unit: Unit) -> String {
 /// The pick list as rows; lengths in millimetres.
 pub(crate) fn rows(told: &Told) -> Result<String, Failure> {
     let heads = ["from", "to", "room", "source", "for", "must", "piece", "count", "size_mm", "where", "value", "short"];
+    let line = |cells: &[String]| line(cells).map_err(Failure::Unwritable);
     let mut text = line(&heads.map(str::to_owned))?;
     for room in told.by_day() {
         for asked in &room.asked {
             let piece = asked.piece.as_ref();
-            let of_piece = |part: fn(&crate::stock::told::ToldPiece) -> String| piece.map_or_else(String::new, part);
+            let of_piece = |part: fn(&ToldPiece) -> String| piece.map_or_else(String::new, part);
             let size = of_piece(|piece| {
                 let figures: Vec<String> =
                     piece.size.iter().map(|figure| taped_bare(Unit::Millimetre, *figure)).collect();

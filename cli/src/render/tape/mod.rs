@@ -10,8 +10,8 @@ use elbowroom_solver::setting_out::{Mark, OVERLAP, SettingOut, WalkStep, setting
 
 use crate::drawing::{Paper, Sheet};
 use crate::render::leaf::{Block, Grid, Head, Leaf, Picture};
-use crate::render::lengths::{shop_unit, sign, taped, taped_bare};
 use crate::render::plan::{Drawn, Figure, Shown};
+use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
 use crate::words::tape as words;
 
 /// How wide and high the small plan may be: as wide as a column of upright A4 or Letter, and so high that the points stand

@@ -30,7 +30,7 @@ fn size(laid: &Laid<'_>, name: &str) -> String {
     let Some(found) = found else { return String::new() };
     let all = [Dimension::Width, Dimension::Return, Dimension::Depth];
     let told: Vec<String> = all.into_iter().filter_map(|it| found.size.get(it)).map(|it| laid.bare(it)).collect();
-    words::size(&told, crate::render::lengths::sign(crate::render::lengths::shop_unit(laid.units())))
+    words::size(&told, crate::words::lengths::sign(crate::words::lengths::shop_unit(laid.units())))
 }
 
 /// Corners in a row that are found in the same way, by their places.

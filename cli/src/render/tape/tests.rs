@@ -9,8 +9,8 @@ use elbowroom_solver::{Limits, Unwatched, rank};
 use proptest::prelude::{ProptestConfig, proptest};
 
 use super::{Laid, leaf};
-use crate::outlet::Look;
 use crate::render::leaf::text;
+use crate::text::look::Look;
 use rebuilt::Rebuilt;
 
 /// How near a rebuilt corner must come, mm (ours, no source).

@@ -4,10 +4,10 @@ use elbowroom_model::way::{PointKind, WayFile, WayPoint};
 use elbowroom_model::{Rounding, Unit};
 use elbowroom_solver::way::{Failed, PartCarried, PieceIn, PoseTried, WayFound};
 
-use crate::outlet::Look;
-use crate::render::lengths::{shop_unit, shopped, sign, taped_bare};
-use crate::render::page::Page;
-use crate::render::table::{Stand, Table};
+use crate::text::look::Look;
+use crate::text::page::Page;
+use crate::text::table::{Stand, Table};
+use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::way as words;
 
 /// Column at which what is said of a pose hangs.

@@ -1,6 +1,10 @@
-//! Text in a cell of a spreadsheet, which must show it and not run it.
+//! Rows and cells of a spreadsheet, which must show their text and not run it.
 
-use crate::render::safe;
+use std::io;
+
+use csv::{QuoteStyle, WriterBuilder};
+
+use super::safe::safe;
 
 /// What a spreadsheet takes for the start of a formula (OWASP, CSV injection: `=`, `+`, `-`, `@`, and their full-width
 /// forms; tab and line ends cannot occur, since [`safe`] makes spaces of them).
@@ -10,6 +14,17 @@ const STARTS: [char; 8] = ['=', '+', '-', '@', '\u{ff1d}', '\u{ff0b}', '\u{ff0d}
 pub(crate) fn cell(text: &str) -> String {
     let shown = safe(text);
     if shown.trim_start().starts_with(STARTS) { format!("'{shown}") } else { shown }
+}
+
+/// Cells as a line: each text in quotes, so that no sign in it starts another cell.
+///
+/// # Errors
+/// None that a line in memory could bring about.
+pub(crate) fn line(cells: &[String]) -> io::Result<String> {
+    let mut writer = WriterBuilder::new().quote_style(QuoteStyle::NonNumeric).from_writer(Vec::new());
+    writer.write_record(cells)?;
+    let bytes = writer.into_inner().map_err(|error| io::Error::other(error.to_string()))?;
+    Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
 
 #[cfg(test)]

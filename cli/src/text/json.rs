@@ -5,21 +5,21 @@ use std::io::{self, Write};
 use serde::Serialize;
 use serde_json::ser::{Formatter, PrettyFormatter};
 
-use crate::failure::Failure;
-use crate::render::safe::is_obeyed;
+use super::safe::is_obeyed;
 
-/// The result, ready to write, with a line feed at its end.
-pub(crate) fn text(result: &impl Serialize) -> Result<String, Failure> {
-    tree(result)
+/// The value, ready to write, with a line feed at its end.
+///
+/// # Errors
+/// It has a form that JSON has not, as a map whose keys are no text.
+pub(crate) fn text(value: &impl Serialize) -> serde_json::Result<String> {
+    let mut bytes = Vec::new();
+    value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default()))?;
+    bytes.push(b'\n');
+    Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
 
-/// Anything as JSON, ready to write, with a line feed at its end.
-pub(crate) fn pages(value: &impl Serialize) -> Result<String, Failure> {
-    tree(value)
-}
-
-/// Anything as JSON on one line, without a line feed.
-pub(crate) fn line(value: &impl Serialize) -> Result<String, Failure> {
+/// The value on one line, without a line feed; errors as of [`text`].
+pub(crate) fn line(value: &impl Serialize) -> serde_json::Result<String> {
     let mut bytes = Vec::new();
     value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, OneLine))?;
     Ok(String::from_utf8_lossy(&bytes).into_owned())
@@ -43,13 +43,6 @@ fn write_shown<W: ?Sized + Write>(writer: &mut W, fragment: &str) -> io::Result<
         rest = &rest[place + obeyed.len_utf8()..];
     }
     writer.write_all(rest.as_bytes())
-}
-
-fn tree(value: &impl Serialize) -> Result<String, Failure> {
-    let mut bytes = Vec::new();
-    value.serialize(&mut serde_json::Serializer::with_formatter(&mut bytes, Tidy::default()))?;
-    bytes.push(b'\n');
-    Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
 
 /// Indents objects and lists of objects; keeps lists within lists (shapes, places) on one line.
@@ -130,7 +123,7 @@ impl Formatter for Tidy {
 #[cfg(test)]
 mod tests {
     fn tidy(value: &serde_json::Value) -> String {
-        super::tree(value).unwrap()
+        super::text(value).unwrap()
     }
 
     #[test]

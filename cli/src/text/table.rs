@@ -2,7 +2,7 @@
 
 use textwrap::core::display_width;
 
-use crate::render::safe;
+use super::safe::safe;
 
 /// Columns between columns.
 const BETWEEN: usize = 2;
@@ -24,7 +24,7 @@ pub(crate) enum Stand {
 
 /// A table, rows of cells under heads.
 #[derive(Debug)]
-pub(super) struct Table {
+pub(crate) struct Table {
     stands: Vec<Stand>,
     heads: Option<Vec<String>>,
     rows: Vec<Vec<String>>,
@@ -32,7 +32,7 @@ pub(super) struct Table {
 
 impl Table {
     /// A table with a head over each column; a figure's column stands right.
-    pub(super) fn new(heads: &[(&str, Stand)]) -> Self {
+    pub(crate) fn new(heads: &[(&str, Stand)]) -> Self {
         let stands = heads.iter().map(|(_, stand)| *stand).collect();
         let heads: Vec<String> = heads.iter().map(|(head, _)| safe(head)).collect();
         let heads = heads.iter().any(|head| !head.is_empty()).then_some(heads);
@@ -40,27 +40,27 @@ impl Table {
     }
 
     /// Adds a row.
-    pub(super) fn row<const N: usize>(&mut self, cells: [String; N]) {
+    pub(crate) fn row<const N: usize>(&mut self, cells: [String; N]) {
         self.rows.push(cells.iter().map(|cell| safe(cell)).collect());
     }
 
     /// Adds a row of as many cells as there are columns.
-    pub(super) fn cells(&mut self, cells: Vec<String>) {
+    pub(crate) fn cells(&mut self, cells: Vec<String>) {
         self.rows.push(cells.iter().map(|cell| safe(cell)).collect());
     }
 
     /// Whether no row was added.
-    pub(super) const fn is_empty(&self) -> bool {
+    pub(crate) const fn is_empty(&self) -> bool {
         self.rows.is_empty()
     }
 
     /// Whether the first line drawn holds heads.
-    pub(super) const fn has_heads(&self) -> bool {
+    pub(crate) const fn has_heads(&self) -> bool {
         self.heads.is_some()
     }
 
     /// The lines of the table in `width` columns. Columns with nothing in them are left out.
-    pub(super) fn drawn(&self, width: usize) -> Vec<String> {
+    pub(crate) fn drawn(&self, width: usize) -> Vec<String> {
         let widths = self.widths();
         let Some((_, before)) = widths.split_last() else { return Vec::new() };
         let used: usize = before.iter().filter(|width| **width > 0).map(|width| width + BETWEEN).sum();

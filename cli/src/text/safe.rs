@@ -4,7 +4,7 @@
 const STAND_IN: char = '\u{fffd}';
 
 /// Whether a terminal would obey `character`, or turn the text round it, instead of showing it.
-pub(super) fn is_obeyed(character: char) -> bool {
+pub(crate) fn is_obeyed(character: char) -> bool {
     character.is_control()
         || matches!(character, '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
 }
@@ -20,7 +20,7 @@ pub(crate) fn safe(text: &str) -> String {
 }
 
 /// `text` with its lines kept and every byte offset into it still true: what would be obeyed becomes a sign of as many bytes.
-pub(super) fn safe_in_place(text: &str) -> String {
+pub(crate) fn safe_in_place(text: &str) -> String {
     let shown = |character: char| match character {
         '\n' | '\t' => character,
         // Before a line feed a carriage return is the end of a line; a space there is not seen.

@@ -6,8 +6,8 @@ use std::path::Path;
 
 use elbowroom_model::listing::{self, Asked, Form, LARGEST, Listing};
 
-use crate::failure::Failure;
-use crate::source::{self, Unreadable};
+use super::failure::Failure;
+use super::source::{self, Unreadable};
 
 /// A list once read, and what the user calls it.
 #[derive(Debug)]

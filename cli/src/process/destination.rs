@@ -10,10 +10,9 @@ use std::path::{Path, PathBuf};
 
 use tempfile::{Builder, NamedTempFile};
 
-use crate::args::OutputArgs;
-use crate::failure::Failure;
-use crate::outlet::Outlet;
-use crate::source;
+use super::failure::Failure;
+use super::outlet::Outlet;
+use super::source;
 
 /// How the name of a file starts that is not in its place yet.
 pub(crate) const UNDER_WAY: &str = ".elbowroom-";
@@ -35,15 +34,10 @@ pub(crate) enum Destination {
 }
 
 impl Destination {
-    /// Where `args` say, standard output where they say nothing.
+    /// At `path`, `-` being standard output.
     ///
     /// # Errors
     /// A file is there already and must not be replaced; a folder is there, or none to put the file in.
-    pub(crate) fn of(args: &OutputArgs) -> Result<Self, Failure> {
-        args.output.as_deref().map_or(Ok(Self::Stdout), |path| Self::at(path, args.force))
-    }
-
-    /// At `path`, `-` being standard output; errors as of [`Destination::of`].
     pub(crate) fn at(path: &Path, force: bool) -> Result<Self, Failure> {
         if source::is_standard_input(path) {
             return Ok(Self::Stdout);

@@ -2,6 +2,8 @@
 
 use std::fmt::Write;
 
+use super::safe::safe;
+
 /// A page, or a part of one, that grows at its end.
 #[derive(Debug, Default)]
 pub(crate) struct Markup {
@@ -85,7 +87,7 @@ impl Markup {
 /// Text as XML and HTML take it: shown, never obeyed. What no XML may hold is left out.
 pub(crate) fn escaped(text: &str) -> String {
     let mut shown = String::with_capacity(text.len());
-    for letter in crate::render::safe(text).chars() {
+    for letter in safe(text).chars() {
         match letter {
             '&' => shown.push_str("&amp;"),
             '<' => shown.push_str("&lt;"),

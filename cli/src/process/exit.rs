@@ -25,17 +25,6 @@ impl Exit {
     pub const fn code(self) -> u8 {
         self as u8
     }
-
-    /// What the code says, as `--help` lists it.
-    #[must_use]
-    pub const fn meaning(self) -> &'static str {
-        match self {
-            Self::Done => "done; of `rank`: options were found; of `batch`: each room has its line",
-            Self::Failed => "it could not be done for a reason outside the command line and the file",
-            Self::Faulty => "the command line or the file is at fault",
-            Self::NothingFits => "the file is sound, and nothing fits as asked (what would help is told)",
-        }
-    }
 }
 
 impl From<Exit> for ExitCode {

@@ -2,13 +2,13 @@
 
 use textwrap::core::display_width;
 
-use crate::outlet::Look;
-use crate::render::safe;
-use crate::render::table::Table;
+use super::look::Look;
+use super::safe::safe;
+use super::table::Table;
 
 /// How a stretch of text stands out, where the reader's screen can show it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Tone {
+pub(crate) enum Tone {
     /// It does not.
     Plain,
     /// It is what the page is about.
@@ -19,62 +19,62 @@ pub(super) enum Tone {
 
 /// A page that grows downward.
 #[derive(Debug)]
-pub(super) struct Page {
+pub(crate) struct Page {
     text: String,
     look: Look,
 }
 
 impl Page {
     /// An empty page.
-    pub(super) const fn new(look: Look) -> Self {
+    pub(crate) const fn new(look: Look) -> Self {
         Self { text: String::new(), look }
     }
 
     /// Its columns.
-    pub(super) const fn width(&self) -> usize {
+    pub(crate) const fn width(&self) -> usize {
         self.look.width
     }
 
     /// All of it.
-    pub(super) fn into_text(self) -> String {
+    pub(crate) fn into_text(self) -> String {
         self.text
     }
 
     /// An empty line; never two of them, and none at the top.
-    pub(super) fn gap(&mut self) {
+    pub(crate) fn gap(&mut self) {
         if !self.text.is_empty() && !self.text.ends_with("\n\n") {
             self.text.push('\n');
         }
     }
 
     /// A heading, after an empty line.
-    pub(super) fn heading(&mut self, text: &str) {
+    pub(crate) fn heading(&mut self, text: &str) {
         self.gap();
         self.wrapped(text, 0, 2, Tone::Strong);
     }
 
     /// A line that stands out, wrapped if it must.
-    pub(super) fn strong(&mut self, text: &str) {
+    pub(crate) fn strong(&mut self, text: &str) {
         self.wrapped(text, 0, 3, Tone::Strong);
     }
 
     /// A paragraph, `indent` columns in.
-    pub(super) fn paragraph(&mut self, indent: usize, text: &str) {
+    pub(crate) fn paragraph(&mut self, indent: usize, text: &str) {
         self.wrapped(text, indent, indent, Tone::Plain);
     }
 
     /// A paragraph that stands back.
-    pub(super) fn faint(&mut self, indent: usize, text: &str) {
+    pub(crate) fn faint(&mut self, indent: usize, text: &str) {
         self.wrapped(text, indent, indent, Tone::Faint);
     }
 
     /// An entry of a list: its further lines stand in by two.
-    pub(super) fn entry(&mut self, indent: usize, text: &str) {
+    pub(crate) fn entry(&mut self, indent: usize, text: &str) {
         self.wrapped(text, indent, indent + 2, Tone::Plain);
     }
 
     /// An entry behind a mark: its further lines stand in as far as its first.
-    pub(super) fn hung(&mut self, indent: usize, mark: &str, text: &str) {
+    pub(crate) fn hung(&mut self, indent: usize, mark: &str, text: &str) {
         let hang = indent + display_width(mark);
         for (place, line) in self.lines(text, hang, hang).iter().enumerate() {
             if place == 0 {
@@ -89,7 +89,7 @@ impl Page {
     }
 
     /// A label and what it says, the text hung at column `hang`.
-    pub(super) fn labelled(&mut self, indent: usize, label: &str, hang: usize, text: &str) {
+    pub(crate) fn labelled(&mut self, indent: usize, label: &str, hang: usize, text: &str) {
         let label = safe(label);
         let fill = hang.saturating_sub(indent + display_width(&label)).max(1);
         let lines = self.lines(text, hang, hang);
@@ -107,7 +107,7 @@ impl Page {
     }
 
     /// A table, `indent` columns in.
-    pub(super) fn table(&mut self, indent: usize, table: &Table) {
+    pub(crate) fn table(&mut self, indent: usize, table: &Table) {
         let drawn = table.drawn(self.look.width.saturating_sub(indent));
         for (place, line) in drawn.iter().enumerate() {
             self.push(&" ".repeat(indent), Tone::Plain);
@@ -117,7 +117,7 @@ impl Page {
     }
 
     /// A line as it is, `indent` columns in: every space of it counts.
-    pub(super) fn verbatim(&mut self, indent: usize, line: &str) {
+    pub(crate) fn verbatim(&mut self, indent: usize, line: &str) {
         self.push(&" ".repeat(indent), Tone::Plain);
         self.push(&safe(line), Tone::Plain);
         self.end_line();

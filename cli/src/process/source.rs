@@ -4,12 +4,13 @@ use std::fs::File;
 use std::io::{ErrorKind, Read};
 use std::path::Path;
 
-use crate::failure::Failure;
-
 /// Largest file that is read, bytes: the scenario format refuses more.
 const MOST_BYTES: u64 = 1 << 20;
 /// What stands for standard input on the command line.
 const STANDARD_INPUT: &str = "-";
+
+/// How the names of scenario files end.
+const SCENARIOS: [&str; 3] = ["yaml", "yml", "json"];
 
 /// A text and what the user calls it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -21,40 +22,35 @@ pub(crate) struct Source {
 }
 
 /// Why a file cannot be read.
-#[derive(Debug, thiserror::Error)]
+#[derive(Debug)]
 pub(crate) enum Unreadable {
     /// Not there.
-    #[error("there is no such file")]
     Missing,
     /// A folder.
-    #[error("it is a directory, not a file")]
     Directory,
     /// A pipe or a device.
-    #[error("it is no ordinary file")]
     NoFile,
     /// More than [`MOST_BYTES`].
-    #[error("it is larger than 1 MiB, which no scenario needs to be")]
     TooLarge,
     /// Holds zero bytes, or is not UTF-8 from this byte on.
-    #[error("it is not text: byte {0} belongs to no UTF-8 text")]
     NotText(usize),
     /// Whatever else the system says.
-    #[error("{0}")]
-    System(#[from] std::io::Error),
+    System(std::io::Error),
 }
 
-impl Unreadable {
-    /// What to do about it.
-    pub(crate) const fn remedy(&self) -> &'static str {
-        match self {
-            Self::Missing => "Check the name and the folder.",
-            Self::Directory => "Name a file in it.",
-            Self::NoFile => "Put the scenario into a file.",
-            Self::TooLarge => "Name the scenario file itself: one room, a few dozen lines.",
-            Self::NotText(_) => "Save the file as plain text in UTF-8, not as a document, a picture or UTF-16.",
-            Self::System(_) => "See that the file can be read.",
-        }
+impl From<std::io::Error> for Unreadable {
+    fn from(error: std::io::Error) -> Self {
+        Self::System(error)
     }
+}
+
+/// A file that cannot be read.
+#[derive(Debug)]
+pub(crate) struct Unread {
+    /// What the user calls it.
+    pub name: String,
+    /// Why.
+    pub why: Unreadable,
 }
 
 /// Reads the file at `path`.
@@ -63,14 +59,25 @@ pub(crate) fn file(path: &Path) -> Result<String, Unreadable> {
 }
 
 /// Reads the file at `path`, or `stdin` where `path` is `-`.
-pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Source, Failure> {
+pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Source, Unread> {
     let name = name(path);
     let bytes =
         if is_standard_input(path) { bytes_of(stdin) } else { open(path).and_then(|mut file| bytes_of(&mut file)) };
     match bytes.and_then(text_of) {
         Ok(text) => Ok(Source { name, text }),
-        Err(why) => Err(Failure::Unreadable { name, why }),
+        Err(why) => Err(Unread { name, why }),
     }
+}
+
+/// The file is named as a scenario is.
+pub(crate) fn is_scenario(path: &Path) -> bool {
+    ends_in(path, &SCENARIOS)
+}
+
+/// Whether the file's name ends in one of these, small letters or capitals.
+pub(crate) fn ends_in(path: &Path, extensions: &[&str]) -> bool {
+    let extension = path.extension().map(|extension| extension.to_string_lossy().to_lowercase());
+    extension.is_some_and(|extension| extensions.contains(&extension.as_str()))
 }
 
 /// Whether `path` stands for standard input (or output).

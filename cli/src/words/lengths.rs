@@ -11,7 +11,7 @@ const MILLIMETRE: f64 = 1.0;
 const EIGHTH: f64 = 25.4 / 8.0;
 
 /// The unit that furniture is sold in, where rooms are measured in `unit`: inches beside feet.
-pub(super) const fn shop_unit(unit: Unit) -> Unit {
+pub(crate) const fn shop_unit(unit: Unit) -> Unit {
     match unit {
         Unit::Foot => Unit::Inch,
         other => other,
@@ -19,7 +19,7 @@ pub(super) const fn shop_unit(unit: Unit) -> Unit {
 }
 
 /// The unit as tables head it.
-pub(super) const fn sign(unit: Unit) -> &'static str {
+pub(crate) const fn sign(unit: Unit) -> &'static str {
     match unit {
         Unit::Millimetre => "mm",
         Unit::Centimetre => "cm",
@@ -30,13 +30,13 @@ pub(super) const fn sign(unit: Unit) -> &'static str {
 }
 
 /// `length` (mm) in the shopper's unit and step, without the unit's sign.
-pub(super) fn shopped(unit: Unit, length: f64, rounding: Rounding) -> String {
+pub(crate) fn shopped(unit: Unit, length: f64, rounding: Rounding) -> String {
     let unit = shop_unit(unit);
     bare(&unit.words(length, rounding), unit)
 }
 
 /// Least and most that one shops by: `190-235`; one figure where there is no choice between them.
-pub(super) fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
+pub(crate) fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
     let shop = shop_unit(unit);
     if shop.rounded(least, Rounding::Up) < shop.rounded(most, Rounding::Down) {
         format!("{}-{}", shopped(unit, least, Rounding::Up), shopped(unit, most, Rounding::Down))
@@ -48,7 +48,7 @@ pub(super) fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
 }
 
 /// `length` (mm) as exactly as a tape reads, with its unit: `91.4 cm`, `35 7/8 in`, `11 ft 6 1/8 in`.
-pub(super) fn taped(unit: Unit, length: f64) -> String {
+pub(crate) fn taped(unit: Unit, length: f64) -> String {
     // Lengths of rooms are far below 2^53 steps; a cast saturates, and NaN gives 0.
     match unit {
         Unit::Millimetre => format!("{} mm", (length / MILLIMETRE).round() as i64),
@@ -60,7 +60,7 @@ pub(super) fn taped(unit: Unit, length: f64) -> String {
 }
 
 /// The same without the unit's sign.
-pub(super) fn taped_bare(unit: Unit, length: f64) -> String {
+pub(crate) fn taped_bare(unit: Unit, length: f64) -> String {
     let unit = shop_unit(unit);
     bare(&taped(unit, length), unit)
 }

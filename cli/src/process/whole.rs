@@ -6,8 +6,8 @@ use std::path::{Path, PathBuf};
 
 use tempfile::TempPath;
 
-use crate::destination;
-use crate::failure::Failure;
+use super::destination;
+use super::failure::Failure;
 
 /// A file under way; nothing is left of it unless it is put in its place.
 pub(crate) struct Whole {

@@ -1,0 +1,153 @@
+//! Why a run did not do what was asked, as a value; what is said of it stands in `words::failure`.
+
+use elbowroom_model::Fault;
+
+use super::exit::Exit;
+use super::source::{Source, Unread, Unreadable};
+
+/// Why a run did not do what was asked.
+#[derive(Debug)]
+pub(crate) enum Failure {
+    /// The command line was not understood, or asked for help.
+    CommandLine(clap::Error),
+    /// Two inputs cannot both be standard input.
+    StandardInputTwice,
+    /// A file cannot be read.
+    Unreadable {
+        /// What the user calls it.
+        name: String,
+        /// Why.
+        why: Unreadable,
+    },
+    /// The scenario, or the table beside it, is at fault.
+    Faults {
+        /// The scenario.
+        scenario: Source,
+        /// Every fault of it.
+        faults: Vec<Fault>,
+    },
+    /// A list of pieces is at fault.
+    ListFaults {
+        /// What the user calls it.
+        name: String,
+        /// Every fault of it.
+        faults: elbowroom_model::listing::Faults,
+    },
+    /// A way in, and nothing to carry along it.
+    NothingToCarry,
+    /// A file that was to be written is there already.
+    AlreadyThere(String),
+    /// A file cannot be created.
+    Uncreatable {
+        /// What the user calls it.
+        name: String,
+        /// Why.
+        why: std::io::Error,
+    },
+    /// A file could not be written to its end.
+    NotWritten {
+        /// What the user calls it.
+        name: String,
+        /// Why.
+        why: std::io::Error,
+    },
+    /// There are no rooms to work on.
+    NoRooms {
+        /// What the user calls it.
+        name: String,
+    },
+    /// Another run is at work in the folder.
+    InUse {
+        /// What the user calls it.
+        name: String,
+    },
+    /// A run over many rooms cannot go on.
+    BrokenOff {
+        /// The file that holds what is solved so far.
+        name: String,
+        /// Why.
+        why: std::io::Error,
+    },
+    /// No option has that place or key.
+    NoSuchOption {
+        /// What was asked for.
+        meant: String,
+        /// How many there are.
+        options: usize,
+    },
+    /// An option cannot be compared with itself.
+    SameOption {
+        /// What was asked for.
+        meant: String,
+    },
+    /// Nothing fits, so there is no option to draw.
+    NothingFits {
+        /// What would help, a sentence each.
+        remedies: Vec<String>,
+    },
+    /// A sheet cannot be drawn.
+    Drawing(&'static str),
+    /// What is no text would go to a terminal.
+    NoText {
+        /// What it is.
+        form: &'static str,
+        /// What can be asked for instead.
+        instead: &'static str,
+    },
+    /// No command is called so.
+    NoSuchCommand(String),
+    /// The output cannot be written.
+    Unwritable(std::io::Error),
+    /// The result cannot be put into JSON.
+    Json(serde_json::Error),
+    /// Threads would not start.
+    Threads(rayon::ThreadPoolBuildError),
+}
+
+impl Failure {
+    /// How the run ends.
+    pub(crate) fn exit(&self) -> Exit {
+        match self {
+            Self::CommandLine(error) if !error.use_stderr() => Exit::Done,
+            Self::CommandLine(_)
+            | Self::StandardInputTwice
+            | Self::Unreadable { .. }
+            | Self::Faults { .. }
+            | Self::ListFaults { .. }
+            | Self::NothingToCarry
+            | Self::NoRooms { .. }
+            | Self::NoSuchOption { .. }
+            | Self::SameOption { .. }
+            | Self::NoSuchCommand(_)
+            | Self::NoText { .. }
+            | Self::AlreadyThere(_)
+            | Self::Uncreatable { .. } => Exit::Faulty,
+            Self::NothingFits { .. } => Exit::NothingFits,
+            Self::NotWritten { .. }
+            | Self::Drawing(_)
+            | Self::InUse { .. }
+            | Self::BrokenOff { .. }
+            | Self::Unwritable(_)
+            | Self::Json(_)
+            | Self::Threads(_) => Exit::Failed,
+        }
+    }
+}
+
+impl From<Unread> for Failure {
+    fn from(unread: Unread) -> Self {
+        Self::Unreadable { name: unread.name, why: unread.why }
+    }
+}
+
+impl From<serde_json::Error> for Failure {
+    fn from(error: serde_json::Error) -> Self {
+        Self::Json(error)
+    }
+}
+
+impl From<rayon::ThreadPoolBuildError> for Failure {
+    fn from(error: rayon::ThreadPoolBuildError) -> Self {
+        Self::Threads(error)
+    }
+}

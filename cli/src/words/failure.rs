@@ -1,0 +1,125 @@
+//! Why a run did not do what was asked, and what to do about it.
+
+use std::borrow::Cow;
+use std::path::Path;
+
+use super::figures::counted;
+use super::rank::{NO_REMEDY, REMEDIES};
+use crate::process::failure::Failure;
+use crate::process::source::{Unreadable, is_scenario};
+
+/// A failure and what to do about it.
+pub(crate) fn told(message: &str, remedy: Option<&str>) -> String {
+    match remedy {
+        Some(remedy) => format!("elbowroom: {message}.\n{remedy}\n"),
+        None => format!("elbowroom: {message}.\n"),
+    }
+}
+
+/// What went wrong, in a sentence without its end.
+pub(crate) fn message(failure: &Failure) -> String {
+    match failure {
+        Failure::CommandLine(error) => error.to_string(),
+        Failure::StandardInputTwice => "standard input can stand for one file, not for two".to_owned(),
+        Failure::Unreadable { name, why } => format!("cannot read {name}: {}", unreadable(why)),
+        Failure::Faults { scenario, faults } => format!("{} in {}", faults.len(), scenario.name),
+        Failure::ListFaults { name, faults } => format!("{} in {name}", faults.told.len()),
+        Failure::NothingToCarry => "there is no piece to carry in".to_owned(),
+        Failure::AlreadyThere(name) => format!("{name} is already there, and nothing was written"),
+        Failure::Uncreatable { name, why } => format!("cannot write {name}: {why}"),
+        Failure::NotWritten { name, why } => format!("cannot write {name}: {why}; nothing is left of it"),
+        Failure::NoRooms { name } => format!("there is no scenario in {name}"),
+        Failure::InUse { name } => format!("another run is at work in {name}"),
+        Failure::BrokenOff { name, why } => {
+            format!("cannot go on with {name}: {why}; what is solved so far is kept")
+        }
+        Failure::NoSuchOption { meant, .. } => format!("no option is called {meant}"),
+        Failure::SameOption { meant } => format!("option {meant} is named twice"),
+        Failure::NothingFits { .. } => "nothing fits as asked".to_owned(),
+        Failure::Drawing(why) => format!("cannot draw the sheet: {why}"),
+        Failure::NoText { form, .. } => format!("a {form} file cannot be shown at a terminal"),
+        Failure::NoSuchCommand(name) => format!("there is no command {name}"),
+        Failure::Unwritable(why) => format!("cannot write the result: {why}"),
+        Failure::Json(why) => format!("cannot put the result into JSON: {why}"),
+        Failure::Threads(why) => format!("cannot start the threads: {why}"),
+    }
+}
+
+/// What to do about it, where that is not plain from the message.
+pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
+    let plain = match failure {
+        Failure::Unreadable { why: Unreadable::Missing, name } if is_scenario(Path::new(name)) => {
+            "Check the name and the folder; `elbowroom new` writes a file to start from."
+        }
+        Failure::Unreadable { why, .. } => make_readable(why),
+        Failure::StandardInputTwice => "Name a file for one of the two.",
+        Failure::NothingToCarry => "Give the file `pieces`, or name a list: `--pieces LIST`.",
+        Failure::AlreadyThere(_) => "Name another file, or put `--force` to replace that one.",
+        Failure::Uncreatable { .. } => "See that the folder is there and can be written to.",
+        Failure::NoRooms { .. } => "Scenarios are files that end in .yaml, .yml or .json.",
+        Failure::InUse { .. } => "Let it end, or name another folder.",
+        Failure::BrokenOff { .. } => {
+            "See that there is room and that the folder can be written to; the same command then goes on from there."
+        }
+        Failure::NotWritten { .. } => "See that there is room for it, and that it can be written to.",
+        Failure::NoSuchOption { options, .. } => return Some(options_there_are(*options).into()),
+        Failure::SameOption { .. } => "Name two different options, or three.",
+        Failure::NothingFits { remedies } => return Some(would_help(remedies).into()),
+        Failure::NoText { instead, .. } => instead,
+        Failure::NoSuchCommand(_) => "`elbowroom --help` lists them.",
+        Failure::CommandLine(_)
+        | Failure::Faults { .. }
+        | Failure::ListFaults { .. }
+        | Failure::Drawing(_)
+        | Failure::Unwritable(_)
+        | Failure::Json(_)
+        | Failure::Threads(_) => return None,
+    };
+    Some(plain.into())
+}
+
+/// Why a file cannot be read.
+pub(crate) fn unreadable(why: &Unreadable) -> String {
+    match why {
+        Unreadable::Missing => "there is no such file".to_owned(),
+        Unreadable::Directory => "it is a directory, not a file".to_owned(),
+        Unreadable::NoFile => "it is no ordinary file".to_owned(),
+        Unreadable::TooLarge => "it is larger than 1 MiB, which no scenario needs to be".to_owned(),
+        Unreadable::NotText(byte) => format!("it is not text: byte {byte} belongs to no UTF-8 text"),
+        Unreadable::System(why) => why.to_string(),
+    }
+}
+
+/// What to do about a file that cannot be read.
+pub(crate) const fn make_readable(why: &Unreadable) -> &'static str {
+    match why {
+        Unreadable::Missing => "Check the name and the folder.",
+        Unreadable::Directory => "Name a file in it.",
+        Unreadable::NoFile => "Put the scenario into a file.",
+        Unreadable::TooLarge => "Name the scenario file itself: one room, a few dozen lines.",
+        Unreadable::NotText(_) => "Save the file as plain text in UTF-8, not as a document, a picture or UTF-16.",
+        Unreadable::System(_) => "See that the file can be read.",
+    }
+}
+
+/// Which options can be asked for.
+fn options_there_are(options: usize) -> String {
+    match options {
+        1 => "There is one option, 1; `elbowroom rank --json` gives its key.".to_owned(),
+        options => format!("There are options 1 to {options}; `elbowroom rank --json` gives their keys."),
+    }
+}
+
+/// What would help where nothing fits.
+fn would_help(remedies: &[String]) -> String {
+    match remedies {
+        [] => NO_REMEDY.to_owned(),
+        remedies => format!("{}: {}", REMEDIES, remedies.join(" ")),
+    }
+}
+
+/// How many faults a file has.
+pub(crate) fn faults(count: usize, name: &str) -> String {
+    let faults = counted(count, "fault", "faults");
+    format!("{name}: {faults} to mend first.\n")
+}

@@ -50,6 +50,6 @@ pub use opening::{Door, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, 
 pub use piece::{Dimension, Hand, Piece, PieceKind, SizeRange, Step};
 pub use point::Point;
 pub use room::{Fixed, FixedId, ItemId, Residual, Room, Survey, Wall, WallId, WallItem};
-pub use rules::{Rule, Rules};
+pub use rules::{Clearance, Rule, Rules};
 pub use way::Way;
 pub use wishes::{Criterion, Wishes};

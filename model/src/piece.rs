@@ -1,10 +1,29 @@
 //! The furniture that is asked for: kinds, and the sizes each may have.
 
+use enum_map::Enum;
 use serde::{Deserialize, Serialize};
+use strum::{EnumString, IntoStaticStr, VariantArray};
 
-/// The twelve kinds of piece.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+/// The kinds of piece.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
+    schemars::JsonSchema,
+    Enum,
+    EnumString,
+    IntoStaticStr,
+    VariantArray,
+)]
 #[serde(rename_all = "kebab-case")]
+#[strum(serialize_all = "kebab-case")]
 pub enum PieceKind {
     /// A straight sofa.
     Sofa,
@@ -34,38 +53,12 @@ pub enum PieceKind {
 
 impl PieceKind {
     /// Every kind, in the order of the vocabulary.
-    pub const ALL: [Self; 12] = [
-        Self::Sofa,
-        Self::CornerSofa,
-        Self::Armchair,
-        Self::CoffeeTable,
-        Self::SideTable,
-        Self::MediaUnit,
-        Self::Bookcase,
-        Self::Sideboard,
-        Self::Desk,
-        Self::DiningTable,
-        Self::FloorLamp,
-        Self::Rug,
-    ];
+    pub const ALL: &[Self] = Self::VARIANTS;
 
     /// The kind as a scenario file writes it: `corner-sofa`.
     #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Sofa => "sofa",
-            Self::CornerSofa => "corner-sofa",
-            Self::Armchair => "armchair",
-            Self::CoffeeTable => "coffee-table",
-            Self::SideTable => "side-table",
-            Self::MediaUnit => "media-unit",
-            Self::Bookcase => "bookcase",
-            Self::Sideboard => "sideboard",
-            Self::Desk => "desk",
-            Self::DiningTable => "dining-table",
-            Self::FloorLamp => "floor-lamp",
-            Self::Rug => "rug",
-        }
+    pub fn key(self) -> &'static str {
+        self.into()
     }
 
     /// The kind in words: `corner sofa`.
@@ -94,8 +87,24 @@ impl PieceKind {
 }
 
 /// Side of the return of a corner sofa, as one SITS on the main run.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
+    schemars::JsonSchema,
+    EnumString,
+    IntoStaticStr,
+    VariantArray,
+)]
 #[serde(rename_all = "kebab-case")]
+#[strum(serialize_all = "kebab-case")]
 pub enum Hand {
     /// The return is on the sitter's left.
     Left,
@@ -103,9 +112,21 @@ pub enum Hand {
     Right,
 }
 
+impl Hand {
+    /// Both hands.
+    pub const ALL: &[Self] = Self::VARIANTS;
+
+    /// The hand as files write it.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        self.into()
+    }
+}
+
 /// A dimension that has a range of its own.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, IntoStaticStr, VariantArray)]
 #[serde(rename_all = "kebab-case")]
+#[strum(serialize_all = "kebab-case")]
 pub enum Dimension {
     /// Along the back (of a corner sofa: of the main run, the corner included).
     Width,
@@ -116,14 +137,13 @@ pub enum Dimension {
 }
 
 impl Dimension {
+    /// Every dimension, in the order they are told.
+    pub const ALL: &[Self] = Self::VARIANTS;
+
     /// The dimension as files write it.
     #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Width => "width",
-            Self::Return => "return",
-            Self::Depth => "depth",
-        }
+    pub fn key(self) -> &'static str {
+        self.into()
     }
 }
 

@@ -1,10 +1,29 @@
 //! What counts, and how much.
 
+use enum_map::{Enum, EnumMap};
 use serde::{Deserialize, Serialize};
+use strum::{EnumString, IntoStaticStr, VariantArray};
 
-/// The eleven criteria, in the order they are told.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, schemars::JsonSchema)]
+/// The criteria, in the order they are told.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
+    schemars::JsonSchema,
+    Enum,
+    EnumString,
+    IntoStaticStr,
+    VariantArray,
+)]
 #[serde(rename_all = "snake_case")]
+#[strum(serialize_all = "snake_case")]
 pub enum Criterion {
     /// The liked windows from the seat places.
     View,
@@ -32,47 +51,23 @@ pub enum Criterion {
 
 impl Criterion {
     /// Every criterion, in the order they are told.
-    pub const ALL: [Self; 11] = [
-        Self::View,
-        Self::Entrance,
-        Self::Openness,
-        Self::Ways,
-        Self::Screen,
-        Self::Talk,
-        Self::Daylight,
-        Self::Seats,
-        Self::Balance,
-        Self::Upkeep,
-        Self::Fireside,
-    ];
+    pub const ALL: &[Self] = Self::VARIANTS;
 
     /// The criterion as files write it.
     #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::View => "view",
-            Self::Entrance => "entrance",
-            Self::Openness => "openness",
-            Self::Ways => "ways",
-            Self::Screen => "screen",
-            Self::Talk => "talk",
-            Self::Daylight => "daylight",
-            Self::Seats => "seats",
-            Self::Balance => "balance",
-            Self::Upkeep => "upkeep",
-            Self::Fireside => "fireside",
-        }
+    pub fn key(self) -> &'static str {
+        self.into()
     }
 }
 
 /// How much each criterion counts, 0 to 5.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Wishes([f64; 11]);
+pub struct Wishes(EnumMap<Criterion, f64>);
 
 impl Default for Wishes {
     /// Every criterion counts 3.
     fn default() -> Self {
-        Self([3.0; 11])
+        Self(EnumMap::from_fn(|_| 3.0))
     }
 }
 
@@ -80,13 +75,13 @@ impl Wishes {
     /// How much `criterion` counts, 0 to 5.
     #[must_use]
     pub fn get(&self, criterion: Criterion) -> f64 {
-        self.0[criterion as usize]
+        self.0[criterion]
     }
 
     /// The same wishes with one changed.
     #[must_use]
     pub fn with(mut self, criterion: Criterion, weight: f64) -> Self {
-        self.0[criterion as usize] = weight;
+        self.0[criterion] = weight;
         self
     }
 }

@@ -1,6 +1,6 @@
 //! The clear distances that rules ask for, as a finished layout has them.
 
-use elbowroom_model::{Brief, Piece, PieceKind, Point, Rule};
+use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
 
 use crate::arrangement::face;
 use crate::geometry::{Convex, gap};
@@ -48,11 +48,11 @@ impl Measure<'_> {
                 // Square to both where they are parallel; else between their nearest places.
                 let is_told = |[from, to]: &[Point; 2]| ((*to - *from).norm() - gap.clear).abs() < 1e-3;
                 let at = level(first, second).filter(is_told).unwrap_or(gap.at);
-                Some((self.told(first, second, gap.clear, Rule::Passage), at))
+                Some((self.told(first, second, gap.clear, Clearance::Passage), at))
             }
-            (kind, PieceKind::MediaUnit) if kind.is_seat() => self.fronts(first, second, Rule::ScreenToSeat),
-            (PieceKind::MediaUnit, kind) if kind.is_seat() => self.fronts(second, first, Rule::ScreenToSeat),
-            (one, other) if one.is_seat() && other.is_seat() => self.fronts(first, second, Rule::FacingSeats),
+            (kind, PieceKind::MediaUnit) if kind.is_seat() => self.fronts(first, second, Clearance::ScreenToSeat),
+            (PieceKind::MediaUnit, kind) if kind.is_seat() => self.fronts(second, first, Clearance::ScreenToSeat),
+            (one, other) if one.is_seat() && other.is_seat() => self.fronts(first, second, Clearance::FacingSeats),
             _ => None,
         }
     }
@@ -60,11 +60,11 @@ impl Measure<'_> {
     /// Straight before the front of the seat that it serves.
     fn table(&self, seat: &Placed, table: &Placed) -> Option<Measured> {
         let clear = along(&table.main(), -seat.facing, seat) - front_of(seat);
-        let serves = (clear - self.brief.rules.get(Rule::SeatToTable)).abs() < 1.0 && overlap(seat, table);
-        serves.then(|| (self.told(seat, table, clear, Rule::SeatToTable), ahead(seat, &table.main(), clear)))
+        let serves = (clear - self.brief.rules.get(Clearance::SeatToTable)).abs() < 1.0 && overlap(seat, table);
+        serves.then(|| (self.told(seat, table, clear, Clearance::SeatToTable), ahead(seat, &table.main(), clear)))
     }
 
-    fn fronts(&self, seat: &Placed, other: &Placed, rule: Rule) -> Option<Measured> {
+    fn fronts(&self, seat: &Placed, other: &Placed, rule: Clearance) -> Option<Measured> {
         if !face(seat.facing, other.facing) || !overlap(seat, other) {
             return None;
         }
@@ -76,10 +76,10 @@ impl Measure<'_> {
     fn before(&self, placed: &Placed) -> Option<Measured> {
         let piece = self.piece(placed)?;
         let rule = match piece.kind {
-            PieceKind::Bookcase | PieceKind::Sideboard => Rule::StorageFront,
-            PieceKind::Desk => Rule::DeskFront,
-            PieceKind::DiningTable if piece.passing => Rule::DiningPassing,
-            PieceKind::DiningTable => Rule::DiningChair,
+            PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
+            PieceKind::Desk => Clearance::DeskFront,
+            PieceKind::DiningTable if piece.passing => Clearance::DiningPassing,
+            PieceKind::DiningTable => Clearance::DiningChair,
             _ => return None,
         };
         let front = front_of(placed);
@@ -100,13 +100,13 @@ impl Measure<'_> {
         });
         let (name, clear, shape) = ahead_of.min_by(|a, b| a.1.total_cmp(&b.1))?;
         let between = [self.name(placed), name];
-        let found = GapFound { between, clear, needs: self.brief.rules.get(rule), rule: rule.key().to_owned() };
+        let found = GapFound { between, clear, needs: self.brief.rules.get(rule), rule };
         Some((found, ahead(placed, &shape, clear)))
     }
 
-    fn told(&self, first: &Placed, second: &Placed, clear: f64, rule: Rule) -> GapFound {
+    fn told(&self, first: &Placed, second: &Placed, clear: f64, rule: Clearance) -> GapFound {
         let between = [self.name(first), self.name(second)];
-        GapFound { between, clear, needs: self.brief.rules.get(rule), rule: rule.key().to_owned() }
+        GapFound { between, clear, needs: self.brief.rules.get(rule), rule }
     }
 
     fn piece(&self, placed: &Placed) -> Option<&Piece> {

@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::Point;
+use elbowroom_model::{Clearance, Point, Rule};
 use serde::Serialize;
 
 use crate::layout::Size;
@@ -61,7 +61,7 @@ pub struct RulesInForce {
     /// Name of the profile they start from.
     pub profile: String,
     /// Each rule with its figure, mm; `None` where it is not in force.
-    pub figures: Vec<(elbowroom_model::Rule, Option<f64>)>,
+    pub figures: Vec<(Clearance, Option<f64>)>,
 }
 
 impl Serialize for RulesInForce {
@@ -230,8 +230,8 @@ pub struct HeldBy {
     pub dimension: elbowroom_model::Dimension,
     /// In the room's own words: `hall door swing`.
     pub by: String,
-    /// Stable name of the rule: `door_swing`, `room`, `most`, or a clearance key.
-    pub rule: String,
+    /// The rule: `door_swing`, `room`, `most`, or a clearance.
+    pub rule: Rule,
 }
 
 /// A piece that found no room.
@@ -252,8 +252,8 @@ pub struct GapFound {
     pub clear: f64,
     /// By the rule, mm.
     pub needs: f64,
-    /// The rule's key.
-    pub rule: String,
+    /// The rule.
+    pub rule: Clearance,
 }
 
 /// A route as told.
@@ -298,8 +298,8 @@ pub struct Refused {
     pub key: String,
     /// One sentence.
     pub why: String,
-    /// Stable name of the rule that fails.
-    pub rule: String,
+    /// The rule that fails.
+    pub rule: Rule,
     /// mm; `None` where it is no one length.
     pub short_by: Option<f64>,
 }

@@ -1,6 +1,6 @@
 //! From a brief to an outcome: enumerate, search, check again, judge, order, and say what holds each size.
 
-use elbowroom_model::{Brief, Criterion, Rule};
+use elbowroom_model::{Brief, Clearance, Criterion};
 use rayon::prelude::*;
 
 use crate::arrangement::{Arrangement, Enumeration, enumerate, notice_of_only};
@@ -244,7 +244,7 @@ fn room_found(brief: &Brief) -> RoomFound {
 }
 
 fn rules_in_force(brief: &Brief) -> RulesInForce {
-    let figures = Rule::ALL.into_iter().map(|rule| (rule, brief.rules.figure(rule).figure)).collect();
+    let figures = Clearance::ALL.iter().copied().map(|rule| (rule, brief.rules.figure(rule).figure)).collect();
     RulesInForce { profile: brief.rules.profile.clone(), figures }
 }
 

@@ -1,6 +1,6 @@
 //! The room as the rules see it: walls moved in by what a measurement may be off, and what they hold turned into shapes.
 
-use elbowroom_model::{Brief, FixedId, Hinge, ItemId, ItemKind, Point, Rule, Swings, Wall, WallId};
+use elbowroom_model::{Brief, Clearance, FixedId, Hinge, ItemId, ItemKind, Point, Swings, Wall, WallId};
 
 use crate::geometry::Convex;
 
@@ -175,7 +175,7 @@ impl Site {
     }
 
     fn add_landing(&mut self, brief: &Brief, item: ItemId, (left, right, inward): (Point, Point, Point)) {
-        let out = inward * brief.rules.get(Rule::DoorLanding);
+        let out = inward * brief.rules.get(Clearance::DoorLanding);
         let zone = Convex::counter_clockwise([left, right, right + out, left + out]);
         self.landings.push(Landing { item, zone });
     }

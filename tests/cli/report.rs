@@ -95,7 +95,7 @@ fn weightings(criteria: usize) -> Vec<Vec<f64>> {
 /// What `rank` finds under those wishes: each option's place by size, its score and its share, best first.
 fn ranked(brief: &Brief, names: &[String], wishes: &[f64]) -> Vec<(usize, f64, f64)> {
     let mut given = Wishes::default();
-    for criterion in elbowroom_model::Criterion::ALL {
+    for &criterion in elbowroom_model::Criterion::ALL {
         let column = names.iter().position(|name| name == criterion.key());
         given = given.with(criterion, column.map_or(0.0, |column| wishes[column]));
     }

@@ -38,7 +38,7 @@ fn every_form_gives_its_length() {
 
 #[test]
 fn a_bare_number_is_in_the_unit_of_the_file() {
-    for unit in Unit::ALL {
+    for &unit in Unit::ALL {
         assert!((parse("2", unit).unwrap() - 2.0 * unit.millimetres()).abs() < 1e-9);
         assert_eq!(parse("2 m", unit), Ok(2000.0));
     }
@@ -102,7 +102,7 @@ proptest! {
 
     #[test]
     fn what_is_told_finely_reads_back_within_a_tenth_of_a_millimetre(length in -20_000.0..20_000.0_f64) {
-        for unit in Unit::ALL {
+        for &unit in Unit::ALL {
             let text = unit.finely(length);
             prop_assert!((mm(&text) - length).abs() < 0.13, "{} {}", text, length);
         }
@@ -111,7 +111,7 @@ proptest! {
     /// Maxima round down, minima up, each by less than a step.
     #[test]
     fn rounding_never_passes_the_length(length in 0.0..20_000.0_f64) {
-        for unit in Unit::ALL {
+        for &unit in Unit::ALL {
             let (down, up) = (unit.rounded(length, Rounding::Down), unit.rounded(length, Rounding::Up));
             prop_assert!(down <= length + 1.1e-3 && length - down < unit.shopping_step());
             prop_assert!(up >= length - 1.1e-3 && up - length < unit.shopping_step());

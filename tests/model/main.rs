@@ -11,6 +11,7 @@ mod places;
 mod plain_room;
 mod reading;
 mod refusals;
+mod registry;
 mod rooms;
 mod schema;
 mod settings;

@@ -1,6 +1,6 @@
 //! Sizes: by the scenario where it says, by the table where it does not.
 
-use elbowroom_model::{Hand, Piece, PieceKind, Rule, SizeRange, scenario};
+use elbowroom_model::{Clearance, Hand, Piece, PieceKind, SizeRange, scenario};
 
 use crate::plain_room::{brief, changed, with};
 
@@ -122,7 +122,7 @@ fn a_corner_sofa_has_the_hands_it_may_have() {
 
 #[test]
 fn every_kind_has_sizes_that_run_forward_and_a_weight() {
-    for kind in PieceKind::ALL {
+    for &kind in PieceKind::ALL {
         let piece = piece(&format!("kind: {}, name: it", kind.key()));
         for dimension in piece.dimensions() {
             let [least, usual, most] = ends(piece.range(dimension).unwrap());
@@ -148,10 +148,10 @@ clearances:
     assert_eq!(ends(brief.pieces[0].width), [1400.0, 1900.0, 2500.0]);
     assert_eq!(brief.pieces[0].weight, 5.0);
     assert_eq!(brief.pieces[1].steps.len(), 1);
-    assert_eq!(brief.rules.get(Rule::Passage), 700.0);
+    assert_eq!(brief.rules.get(Clearance::Passage), 700.0);
     let snug = scenario::read(&(text + "clearances: { profile: snug }\n"), Some(table)).unwrap();
-    assert_eq!(snug.rules.get(Rule::Passage), 508.0);
-    assert_eq!(snug.rules.figure(Rule::Passage).source, "(C) our own doorway");
+    assert_eq!(snug.rules.get(Clearance::Passage), 508.0);
+    assert_eq!(snug.rules.figure(Clearance::Passage).source, "(C) our own doorway");
 }
 
 #[test]

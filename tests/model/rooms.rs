@@ -1,6 +1,6 @@
 //! The room: outline, items, rules, and what is assumed.
 
-use elbowroom_model::{Brief, ItemKind, Point, Rule};
+use elbowroom_model::{Brief, Clearance, ItemKind, Point};
 use proptest::prelude::*;
 
 use crate::plain_room::{brief, changed, with};
@@ -109,17 +109,17 @@ fn windows_and_heaters_have_their_defaults() {
 fn the_profiles_are_those_of_the_table() {
     let rules = |profile: &str| brief(&with(&format!("clearances: {{ profile: {profile} }}\n"))).rules;
     // 2010 ADA Standards 403.5.1: 36 in; Lifetime Homes 2010, criterion 7: 750; turning circle 1500 (P).
-    assert_eq!(rules("snug").get(Rule::Walkway), 750.0);
-    assert_eq!(rules("easy").get(Rule::Walkway), 36.0 * 25.4);
+    assert_eq!(rules("snug").get(Clearance::Walkway), 750.0);
+    assert_eq!(rules("easy").get(Clearance::Walkway), 36.0 * 25.4);
     let wheelchair = rules("wheelchair");
-    assert_eq!((wheelchair.get(Rule::Passage), wheelchair.turning_circle()), (750.0, Some(1500.0)));
+    assert_eq!((wheelchair.get(Clearance::Passage), wheelchair.turning_circle()), (750.0, Some(1500.0)));
     assert!(wheelchair.reach_opening_windows);
     assert_eq!(rules("easy").turning_circle(), None);
     assert_eq!(brief(&with("")).rules, rules("easy"));
-    assert_eq!(brief(&with("clearances: { walkway: 0 }\n")).rules.get(Rule::Walkway), 0.0);
+    assert_eq!(brief(&with("clearances: { walkway: 0 }\n")).rules.get(Clearance::Walkway), 0.0);
     for profile in ["snug", "easy", "wheelchair"] {
         let rules = rules(profile);
-        let known = Rule::ALL.into_iter().filter(|rule| *rule != Rule::TurningCircle);
+        let known = Clearance::ALL.iter().copied().filter(|rule| *rule != Clearance::TurningCircle);
         for rule in known {
             let figure = rules.figure(rule);
             assert!(figure.figure.is_some() && figure.source.len() > 4, "{profile} {rule:?}");

@@ -10,7 +10,7 @@ const DRAWS: usize = 20_000;
 
 /// Options that are judged by the first criteria, one score (0 to 1) each.
 fn options<const N: usize>(scores: &[[f64; N]]) -> Vec<Vec<(Criterion, f64)>> {
-    let row = |row: &[f64; N]| Criterion::ALL.into_iter().zip(row.iter().map(|score| score * 100.0)).collect();
+    let row = |row: &[f64; N]| Criterion::ALL.iter().copied().zip(row.iter().map(|score| score * 100.0)).collect();
     scores.iter().map(row).collect()
 }
 

@@ -4,7 +4,7 @@ mod plan;
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use elbowroom_model::{Brief, Hand, Hinge, Piece, PieceKind, Point, Room, Rule, WallId};
+use elbowroom_model::{Brief, Clearance, Hand, Hinge, Piece, PieceKind, Point, Room, WallId};
 use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::{Arrangement, Enumeration, MOST_ARRANGEMENTS, Relation, Role, enumerate};
 use plan::{armchairs, brief, corner_sofa, door, media_unit, piece, rectangle, room, sofa, window};
@@ -118,7 +118,7 @@ fn a_media_unit_that_need_not_stand_may_be_left_out() {
 fn a_wall_shorter_than_the_seat_is_dropped_with_what_is_missing() {
     let found = of(&brief(rectangle(6000.0, 1400.0), vec![sofa()]));
     let dropped = found.dropped.iter().find(|dropped| dropped.arrangement.key == "right-side").unwrap();
-    assert_eq!((dropped.refused.rule.as_str(), dropped.refused.short_by), ("room", Some(100.0)));
+    assert_eq!((dropped.refused.rule.key(), dropped.refused.short_by), ("room", Some(100.0)));
     assert_eq!(dropped.refused.why, "Along the right side 140 cm is free; the sofa needs 150 cm at the least.");
 }
 
@@ -128,7 +128,7 @@ fn a_doorway_shortens_its_wall_by_its_landing() {
     plan.items.push(door("hall door", 0, 700.0, 900.0, Hinge::Left));
     let found = of(&brief(plan, vec![sofa()]));
     let dropped = found.dropped.iter().find(|dropped| dropped.arrangement.key == "top").unwrap();
-    assert_eq!((dropped.refused.rule.as_str(), dropped.refused.short_by), ("door_landing", Some(100.0)));
+    assert_eq!((dropped.refused.rule.key(), dropped.refused.short_by), ("door_landing", Some(100.0)));
     assert!(dropped.refused.why.contains("hall door"), "{}", dropped.refused.why);
 }
 
@@ -156,7 +156,7 @@ fn only_what_is_taller_than_the_sill_must_keep_from_a_window() {
     let mut shelves = piece("books", PieceKind::Bookcase, (800.0, 1500.0), (300.0, 400.0));
     shelves.height = 1800.0;
     let mut asked = brief(plan, vec![sofa(), shelves]);
-    asked.rules = asked.rules.with(Rule::WindowFront, 750.0, "");
+    asked.rules = asked.rules.with(Clearance::WindowFront, 750.0, "");
     let walls_of = |found: &Enumeration| -> Vec<Option<WallId>> {
         found.arrangements[0].standings[1].stands.iter().map(|stand| stand.at_wall).collect()
     };
@@ -182,7 +182,7 @@ fn facing_walls_closer_than_seat_distance_and_screen_are_dropped() {
     assert!(keys(&across(2895.6)).contains("top/bottom"));
     let short = across(2895.5);
     let dropped = short.dropped.iter().find(|dropped| dropped.arrangement.key == "top/bottom").unwrap();
-    assert_eq!(dropped.refused.rule, "screen_to_seat");
+    assert_eq!(dropped.refused.rule.key(), "screen_to_seat");
     assert!((dropped.refused.short_by.unwrap() - 0.1).abs() < 1e-6);
 }
 

@@ -8,11 +8,15 @@ use proptest::prelude::{Just, ProptestConfig, Strategy, prop_assert, prop_assert
 type Scores = Vec<Vec<(Criterion, f64)>>;
 
 fn scores(rows: &[Vec<f64>]) -> Scores {
-    rows.iter().map(|row| Criterion::ALL.into_iter().zip(row.iter().copied()).collect()).collect()
+    rows.iter().map(|row| Criterion::ALL.iter().copied().zip(row.iter().copied()).collect()).collect()
 }
 
 fn wishes(figures: &[f64]) -> Wishes {
-    Criterion::ALL.into_iter().zip(figures).fold(Wishes::default(), |all, (criterion, wish)| all.with(criterion, *wish))
+    Criterion::ALL
+        .iter()
+        .copied()
+        .zip(figures)
+        .fold(Wishes::default(), |all, (criterion, wish)| all.with(criterion, *wish))
 }
 
 /// Two to seven options judged by the first so many criteria, and the wishes for these.
@@ -150,7 +154,7 @@ proptest! {
                 prop_assert_eq!(order(&judged, &weighed, None)[0], turn.then_first);
                 prop_assert!((0.0..=5.0).contains(&turn.weight));
             }
-            for (criterion, wish) in Criterion::ALL.into_iter().zip(&figures) {
+            for (criterion, wish) in Criterion::ALL.iter().copied().zip(&figures) {
                 for twentieths in 0..=100 {
                     let weight = f64::from(twentieths) * 0.05;
                     if (weight - wish).abs() < reach - 1e-6 && weight != *wish {

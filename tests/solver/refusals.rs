@@ -1,5 +1,6 @@
 //! Why an arrangement does not fit: the figure that a rule asks for, what is missing of it, and whose name is said.
 
+use elbowroom_model::Rule;
 use elbowroom_solver::Outcome;
 
 use crate::support::ranked::ranked_briefly;
@@ -24,7 +25,7 @@ fn what_stays_clear_of_a_stove_is_told_and_so_is_what_is_missing() {
     let outcome = ranked_briefly(&room(120.0, "sofa"));
     let refused = outcome.refused.iter().find(|refused| refused.key == "west").unwrap();
     let said = "The sofa would stand too near to the stove: 120 cm stay clear of it, and ";
-    assert!(refused.rule == "keep_clear" && refused.why.starts_with(said), "{refused:?}");
+    assert!(refused.rule == Rule::KeepClear && refused.why.starts_with(said), "{refused:?}");
     let short = refused.short_by.unwrap() / 10.0;
     assert!(fits(&ranked_briefly(&room((120.0 - short).floor(), "sofa")), "west"), "{refused:?}");
     assert!(!fits(&ranked_briefly(&room((120.0 - short).ceil() + 1.0, "sofa")), "west"), "{refused:?}");

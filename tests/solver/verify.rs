@@ -4,8 +4,8 @@ mod sizes;
 mod ways;
 
 use elbowroom_model::{
-    Brief, Dimension, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceKind, Point, Radiator, Rule, Swings, View,
-    WallId, Window,
+    Brief, Clearance, Dimension, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceKind, Point, Radiator, Swings,
+    View, WallId, Window,
 };
 use elbowroom_solver::arrangement::{Arrangement, Choices, Relation, Role, Stand, Standing};
 use elbowroom_solver::routes::Route;
@@ -45,7 +45,7 @@ fn corner(placed: Placed, hand: Hand, length: f64) -> Placed {
 
 fn broken(brief: &Brief, pieces: Vec<Placed>) -> Vec<&'static str> {
     let layout = Layout { placed: pieces, ..Layout::default() };
-    verify(&Ground::of(brief), &layout, &arrangement(), &[]).into_iter().map(|breach| breach.rule).collect()
+    verify(&Ground::of(brief), &layout, &arrangement(), &[]).into_iter().map(|breach| breach.rule.key()).collect()
 }
 
 /// What the second checker says of one part of the rules.
@@ -175,11 +175,11 @@ fn a_landing_is_as_wide_as_its_doorway() {
     let kind = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
     let brief = rectangle(5000.0, 4000.0)
         .within(10.0)
-        .rule(Rule::DoorLanding, 900.0)
+        .rule(Clearance::DoorLanding, 900.0)
         .item("hall door", 0, 200.0, 800.0, kind)
         .piece(piece(PieceKind::SideTable));
-    edge("landing", &brief, 1250.0, 1250.0 - HAIR, |x| vec![placed(0, (x, -300.0), SOUTH, (500.0, 500.0))]);
-    edge("landing", &brief, -910.0, -910.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
+    edge("door_landing", &brief, 1250.0, 1250.0 - HAIR, |x| vec![placed(0, (x, -300.0), SOUTH, (500.0, 500.0))]);
+    edge("door_landing", &brief, -910.0, -910.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
 }
 
 #[test]
@@ -222,7 +222,7 @@ fn a_piece_taller_than_the_sill_keeps_off_the_window() {
     let brief = |sill| {
         rectangle(5000.0, 4000.0)
             .within(10.0)
-            .rule(Rule::WindowFront, 300.0)
+            .rule(Clearance::WindowFront, 300.0)
             .item("bay", 0, 1000.0, 1200.0, window(sill))
             .piece(piece(PieceKind::Sofa))
     };
@@ -236,7 +236,7 @@ fn a_piece_taller_than_the_sill_keeps_off_the_window() {
 fn a_screen_counts_to_its_top_before_a_window() {
     let kind =
         ItemKind::Window(Window { sill: 1100.0, head: 2100.0, view: View::Plain, opens: true, must_reach: false });
-    let brief = rectangle(5000.0, 4000.0).rule(Rule::WindowFront, 300.0).item("bay", 0, 1000.0, 1200.0, kind);
+    let brief = rectangle(5000.0, 4000.0).rule(Clearance::WindowFront, 300.0).item("bay", 0, 1000.0, 1200.0, kind);
     let unit = |screen| {
         let mut unit = piece(PieceKind::MediaUnit);
         (unit.height, unit.screen) = (500.0, screen);
@@ -250,7 +250,7 @@ fn a_screen_counts_to_its_top_before_a_window() {
 
 fn sofa_and_table() -> Brief {
     rectangle(5000.0, 4000.0)
-        .rule(Rule::SeatToTable, 400.0)
+        .rule(Clearance::SeatToTable, 400.0)
         .piece(piece(PieceKind::Sofa))
         .piece(piece(PieceKind::CoffeeTable))
 }
@@ -279,7 +279,7 @@ fn nothing_stands_between_seat_and_table() {
 #[test]
 fn a_table_keeps_off_the_return() {
     let brief = rectangle(5000.0, 4000.0)
-        .rule(Rule::SeatToTable, 400.0)
+        .rule(Clearance::SeatToTable, 400.0)
         .piece(piece(PieceKind::CornerSofa))
         .piece(piece(PieceKind::CoffeeTable));
     edge("seat_to_table", &brief, 1800.0, 1800.0 - HAIR, |x| {
@@ -306,12 +306,12 @@ fn the_table_that_the_arrangement_gives_a_seat_serves_that_seat() {
     };
     assert_eq!(verify(&Ground::of(&brief), &layout, &serving(0), &[]), []);
     let breaches = verify(&Ground::of(&brief), &layout, &serving(2), &[]);
-    assert_eq!(breaches.iter().map(|breach| breach.rule).collect::<Vec<_>>(), ["seat_to_table"]);
+    assert_eq!(breaches.iter().map(|breach| breach.rule.key()).collect::<Vec<_>>(), ["seat_to_table"]);
 }
 
 #[test]
 fn one_walks_between_table_and_screen() {
-    let brief = sofa_and_table().rule(Rule::Passage, 600.0).piece(piece(PieceKind::MediaUnit));
+    let brief = sofa_and_table().rule(Clearance::Passage, 600.0).piece(piece(PieceKind::MediaUnit));
     edge("passage", &brief, 600.0, 600.0 - HAIR, |gap| {
         let sofa = placed(0, (2500.0, -100.0), SOUTH, (2000.0, 900.0));
         let table = placed(1, (2500.0, -1400.0), SOUTH, (1000.0, 2150.0 - gap));
@@ -322,7 +322,7 @@ fn one_walks_between_table_and_screen() {
 #[test]
 fn without_a_table_one_walks_between_seat_and_screen() {
     let brief = rectangle(5000.0, 4000.0)
-        .rule(Rule::Passage, 600.0)
+        .rule(Clearance::Passage, 600.0)
         .piece(piece(PieceKind::Sofa))
         .piece(piece(PieceKind::MediaUnit));
     edge("passage", &brief, 600.0, 600.0 - HAIR, |gap| {
@@ -353,13 +353,13 @@ fn storage_stands_at_a_wall() {
     assert_eq!(broken(&brief, vec![at_wall(free, 0)]), [""; 0]);
 }
 
-fn facing_pair(kind: PieceKind, rule: Rule) -> Brief {
+fn facing_pair(kind: PieceKind, rule: Clearance) -> Brief {
     rectangle(5000.0, 4000.0).rule(rule, 1500.0).piece(piece(PieceKind::Sofa)).piece(piece(kind))
 }
 
 #[test]
 fn seats_that_face_each_other_keep_their_distance() {
-    let brief = facing_pair(PieceKind::Armchair, Rule::FacingSeats);
+    let brief = facing_pair(PieceKind::Armchair, Clearance::FacingSeats);
     let at = |gap: f64, x: f64, facing: Point| {
         let sofa = placed(0, (2500.0, -100.0), SOUTH, (2000.0, 900.0));
         vec![sofa, placed(1, (x, -1900.0 - gap), facing, (900.0, 900.0))]
@@ -381,7 +381,7 @@ fn seats_that_face_each_other_keep_their_distance() {
 
 #[test]
 fn a_seat_keeps_its_distance_from_the_screen_it_faces() {
-    let brief = facing_pair(PieceKind::MediaUnit, Rule::ScreenToSeat);
+    let brief = facing_pair(PieceKind::MediaUnit, Clearance::ScreenToSeat);
     edge("screen_to_seat", &brief, 1500.0, 1500.0 - HAIR, |gap| {
         let sofa = placed(0, (2500.0, -2650.0 + gap), SOUTH, (2000.0, 900.0));
         vec![sofa, at_wall(placed(1, (2500.0, -4000.0), NORTH, (1600.0, 450.0)), 2)]
@@ -391,9 +391,9 @@ fn a_seat_keeps_its_distance_from_the_screen_it_faces() {
 #[test]
 fn storage_and_desks_keep_their_front_clear_over_their_width() {
     let kinds = [
-        (PieceKind::Bookcase, Rule::StorageFront),
-        (PieceKind::Sideboard, Rule::StorageFront),
-        (PieceKind::Desk, Rule::DeskFront),
+        (PieceKind::Bookcase, Clearance::StorageFront),
+        (PieceKind::Sideboard, Clearance::StorageFront),
+        (PieceKind::Desk, Clearance::DeskFront),
     ];
     for (kind, rule) in kinds {
         let brief = rectangle(5000.0, 4000.0).rule(rule, 600.0).piece(piece(kind)).piece(piece(PieceKind::SideTable));
@@ -412,8 +412,10 @@ fn chairs_stand_along_both_long_sides_of_a_dining_table() {
     let dining = |passing| {
         let mut table = piece(PieceKind::DiningTable);
         table.passing = passing;
-        let brief =
-            rectangle(5000.0, 4000.0).within(10.0).rule(Rule::DiningChair, 800.0).rule(Rule::DiningPassing, 950.0);
+        let brief = rectangle(5000.0, 4000.0)
+            .within(10.0)
+            .rule(Clearance::DiningChair, 800.0)
+            .rule(Clearance::DiningPassing, 950.0);
         brief.piece(table)
     };
     let at = |y: f64| vec![placed(0, (2500.0, y), SOUTH, (1800.0, 900.0))];

@@ -1,6 +1,6 @@
 //! What a remedy says, done to the brief it was given for.
 
-use elbowroom_model::{Brief, Dimension, Rule, SizeRange};
+use elbowroom_model::{Brief, Clearance, Dimension, SizeRange};
 use elbowroom_solver::outcome::{Change, Remedy};
 
 /// The brief with every change of the remedy made; `None` where one of them moves a wall of a room that is no rectangle.
@@ -9,7 +9,7 @@ pub(crate) fn remedied(brief: &Brief, remedy: &Remedy) -> Option<Brief> {
 }
 
 fn changed(mut brief: Brief, change: &Change) -> Option<Brief> {
-    if let Some(rule) = Rule::ALL.into_iter().find(|rule| rule.key() == change.what) {
+    if let Some(rule) = Clearance::ALL.iter().copied().find(|rule| rule.key() == change.what) {
         brief.rules = brief.rules.with(rule, change.to.expect("a figure"), "a remedy");
         return Some(brief);
     }

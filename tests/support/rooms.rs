@@ -1,8 +1,9 @@
 //! Rooms and pieces made by hand, without the reader of scenario files.
 
+use elbowroom_model::rules::ClearanceFigure;
 use elbowroom_model::{
-    Brief, Fixed, Hinge, ItemKind, Piece, PieceKind, Point, Room, Rule, Rules, SizeRange, Survey, Unit, Wall, WallId,
-    WallItem, Wishes,
+    Brief, Clearance, Fixed, Hinge, ItemKind, Piece, PieceKind, Point, Room, Rules, SizeRange, Survey, Unit, Wall,
+    WallId, WallItem, Wishes,
 };
 
 /// An empty rectangular room: `north` runs from (0, 0) to (`width`, 0), then `east`, `south`, `west`; no tolerance, and
@@ -30,7 +31,7 @@ pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
     Brief {
         room,
         pieces: Vec::new(),
-        rules: Rules::new("easy", Default::default()),
+        rules: Rules::new("easy", |_| ClearanceFigure::default()),
         wishes: Wishes::default(),
         notices: Vec::new(),
         only: Vec::new(),
@@ -42,7 +43,7 @@ pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
 /// Chained changes to a brief.
 pub(crate) trait Furnish: Sized {
     /// With this clearance.
-    fn rule(self, rule: Rule, figure: f64) -> Self;
+    fn rule(self, rule: Clearance, figure: f64) -> Self;
     /// With walls and fixed things known within so much.
     fn within(self, measured_within: f64) -> Self;
     /// With an item on the wall at this place of the order.
@@ -54,7 +55,7 @@ pub(crate) trait Furnish: Sized {
 }
 
 impl Furnish for Brief {
-    fn rule(mut self, rule: Rule, figure: f64) -> Self {
+    fn rule(mut self, rule: Clearance, figure: f64) -> Self {
         self.rules = self.rules.with(rule, figure, "the test");
         self
     }

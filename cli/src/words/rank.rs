@@ -2,8 +2,8 @@
 
 use std::fmt::Write;
 
-use elbowroom_model::Criterion;
 use elbowroom_model::article::the;
+use elbowroom_model::{Criterion, Rule};
 use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::{OptionFound, TurnsIf, Work};
 
@@ -150,14 +150,13 @@ pub(crate) fn sizes(unit: &str) -> String {
 }
 
 /// What holds a size, and by which clearance: `hall door swing`, `media unit (passage)`, `its most`.
-pub(crate) fn holder(by: &str, rule: &str) -> String {
-    if rule == "most" {
+pub(crate) fn holder(by: &str, rule: Rule) -> String {
+    if rule == Rule::Most {
         return "its most".to_owned();
     }
-    let clearance = elbowroom_model::Rule::ALL.into_iter().any(|known| known.key() == rule);
-    let words = self::rule(rule);
+    let words = self::rule(rule.key());
     let said = words.split(' ').next_back().is_some_and(|last| by.ends_with(last));
-    if clearance && !said { format!("{by} ({words})") } else { by.to_owned() }
+    if rule.clearance().is_some() && !said { format!("{by} ({words})") } else { by.to_owned() }
 }
 
 /// `hall door swing (width, depth); its most (return)`; no dimensions where there is but one reason.

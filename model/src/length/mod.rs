@@ -4,28 +4,47 @@ mod measure;
 mod parse;
 
 use serde::{Deserialize, Serialize};
+use strum::{EnumString, IntoStaticStr, VariantArray};
 
 pub use measure::Measure;
 pub use parse::{Extent, LONGEST, LengthError, bare, nearest_unit, parse, parse_extent};
 
 /// A unit of length that a scenario may speak.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, schemars::JsonSchema)]
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    Default,
+    Serialize,
+    Deserialize,
+    schemars::JsonSchema,
+    EnumString,
+    IntoStaticStr,
+    VariantArray,
+)]
 pub enum Unit {
     /// Millimetres.
     #[serde(rename = "mm")]
+    #[strum(serialize = "mm")]
     Millimetre,
     /// Centimetres.
     #[default]
     #[serde(rename = "cm")]
+    #[strum(serialize = "cm")]
     Centimetre,
     /// Metres.
     #[serde(rename = "m")]
+    #[strum(serialize = "m")]
     Metre,
     /// Inches of exactly 25.4 mm.
     #[serde(rename = "in")]
+    #[strum(serialize = "in")]
     Inch,
     /// Feet of twelve inches.
     #[serde(rename = "ft")]
+    #[strum(serialize = "ft")]
     Foot,
 }
 
@@ -41,25 +60,19 @@ pub enum Rounding {
 }
 
 impl Unit {
-    /// Every unit, as a scenario writes it.
-    pub const ALL: [Self; 5] = [Self::Millimetre, Self::Centimetre, Self::Metre, Self::Inch, Self::Foot];
+    /// Every unit, the smaller of each system first.
+    pub const ALL: &[Self] = Self::VARIANTS;
 
     /// The unit as a scenario writes it: `cm`.
     #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Millimetre => "mm",
-            Self::Centimetre => "cm",
-            Self::Metre => "m",
-            Self::Inch => "in",
-            Self::Foot => "ft",
-        }
+    pub fn key(self) -> &'static str {
+        self.into()
     }
 
     /// The unit that is written `key`.
     #[must_use]
     pub fn of(key: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|unit| unit.key() == key)
+        key.parse().ok()
     }
 
     /// `length` (mm) in words, to a tenth of a millimetre: what was measured or is amiss, not what to shop for.

@@ -119,10 +119,10 @@ impl Reading<'_> {
     fn kind(&mut self, row: &GridRow) -> Option<PieceKind> {
         let word = self.usual(row, Column::Kind).to_owned();
         let plain = word.to_lowercase().replace([' ', '_'], "-");
-        let found = PieceKind::ALL.into_iter().find(|kind| kind.key() == plain);
+        let found = plain.parse::<PieceKind>().ok();
         if found.is_none() && self.places.contains_key(&Which::Usual(Column::Kind)) {
-            let keys = PieceKind::ALL.map(PieceKind::key);
-            let remedy = match nearest(&plain, keys.into_iter()) {
+            let keys: Vec<&str> = PieceKind::ALL.iter().map(|kind| kind.key()).collect();
+            let remedy = match nearest(&plain, keys.iter().copied()) {
                 Some(near) => format!("Did you mean `{near}`?"),
                 None => format!("Kinds are {}.", keys.join(", ")),
             };

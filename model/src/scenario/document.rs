@@ -12,7 +12,7 @@ use serde::Deserialize;
 use crate::keyed::{Keyed, properties};
 use crate::length::{Measure, Unit};
 use crate::piece::PieceKind;
-use crate::rules::Rule;
+use crate::rules::Clearance;
 use crate::tables::Profile;
 use crate::way::row::PointRow;
 use crate::wishes::Criterion;
@@ -368,7 +368,7 @@ pub(crate) struct ClearanceRows {
     pub(crate) profile: Option<Profile>,
     /// Clearances set by themselves.
     #[serde(flatten)]
-    pub(crate) figures: BTreeMap<Rule, Option<Measure>>,
+    pub(crate) figures: BTreeMap<Clearance, Option<Measure>>,
 }
 
 impl JsonSchema for ClearanceRows {
@@ -381,10 +381,10 @@ impl JsonSchema for ClearanceRows {
     }
 
     fn json_schema(generator: &mut SchemaGenerator) -> Schema {
-        let mut schema = Keyed::<Rule, Measure>::json_schema(generator);
+        let mut schema = Keyed::<Clearance, Measure>::json_schema(generator);
         let mut profile = generator.subschema_for::<Option<Profile>>();
         profile.insert("description".to_owned(), "The table that the clearances start from; default easy.".into());
-        let mut keys = properties::<Rule, Option<Measure>>(generator);
+        let mut keys = properties::<Clearance, Option<Measure>>(generator);
         keys.insert("profile".to_owned(), profile.to_value());
         schema.insert("properties".to_owned(), keys.into());
         schema

@@ -39,7 +39,7 @@ pub fn read(text: &str, table: Option<&str>) -> Result<Brief, Vec<Fault>> {
 /// let settings = ["sofa.width=200".to_owned(), "passage=70 cm".to_owned(), "coffee table=none".to_owned()];
 /// let brief = elbowroom_model::scenario::read_set(text, None, &settings).map_err(|faults| format!("{faults:#?}"))?;
 /// assert_eq!((brief.pieces.len(), brief.pieces[0].width.most), (1, 2000.0));
-/// assert_eq!(brief.rules.get(elbowroom_model::Rule::Passage), 700.0);
+/// assert_eq!(brief.rules.get(elbowroom_model::Clearance::Passage), 700.0);
 /// # Ok::<(), String>(())
 /// ```
 ///

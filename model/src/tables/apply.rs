@@ -6,7 +6,7 @@ use crate::fault::{Fault, clean};
 use crate::length::Measure;
 use crate::piece::{PieceKind, Step};
 use crate::report::{Of, Report, Taken};
-use crate::rules::RuleFigure;
+use crate::rules::ClearanceFigure;
 use crate::yaml::Trail;
 
 pub(crate) fn not_understood(message: &str) -> Fault {
@@ -24,14 +24,14 @@ impl Tables {
         let root = Trail::default();
         for (kind, row) in file.sizes.iter().flat_map(|sizes| sizes.0.iter()) {
             let at = root.key("sizes").key(kind.key());
-            apply_sizes(self.sizes.entry(*kind).or_default(), *kind, row, (report, &at));
+            apply_sizes(&mut self.sizes[*kind], *kind, row, (report, &at));
         }
         for (rule, profiles) in file.clearances.iter().flat_map(|rules| rules.0.iter()) {
             for (profile, row) in &profiles.0 {
                 let at = root.key("clearances").key(rule.key()).key(profile.key());
                 let of = Of { item: rule.key(), figure: profile.key() };
                 if let Some((figure, source)) = figure(row, of, Taken::FromZero, (report, &at)) {
-                    self.clearances.insert((*rule, *profile), RuleFigure { figure: Some(figure), source });
+                    self.clearances[*rule][*profile] = ClearanceFigure { figure: Some(figure), source };
                 }
             }
         }

@@ -1,12 +1,14 @@
 //! A table as written: the data files' own types, and the user's.
 
+use enum_map::Enum;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use strum::IntoStaticStr;
 
 use crate::keyed::Keyed;
 use crate::length::{Measure, Unit};
 use crate::piece::PieceKind;
-use crate::rules::Rule;
+use crate::rules::Clearance;
 
 /// Rows that stand in for the built-in ones.
 #[derive(Debug, Clone, PartialEq, Deserialize, JsonSchema)]
@@ -17,12 +19,15 @@ pub struct TableFile {
     /// Sizes by kind of piece.
     pub sizes: Option<Keyed<PieceKind, SizeRow>>,
     /// Clearances by rule, then by profile.
-    pub clearances: Option<Keyed<Rule, Keyed<Profile, FigureRow>>>,
+    pub clearances: Option<Keyed<Clearance, Keyed<Profile, FigureRow>>>,
 }
 
 /// A profile of clearances.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default, Serialize, Deserialize, JsonSchema)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default, Serialize, Deserialize, JsonSchema, Enum, IntoStaticStr,
+)]
 #[serde(rename_all = "snake_case")]
+#[strum(serialize_all = "snake_case")]
 pub enum Profile {
     /// As tight as people put up with.
     Snug,
@@ -36,12 +41,8 @@ pub enum Profile {
 impl Profile {
     /// The profile as files write it.
     #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Snug => "snug",
-            Self::Easy => "easy",
-            Self::Wheelchair => "wheelchair",
-        }
+    pub fn key(self) -> &'static str {
+        self.into()
     }
 }
 

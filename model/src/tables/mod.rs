@@ -6,14 +6,15 @@ mod apply;
 mod bases;
 mod file;
 
-use std::collections::BTreeMap;
 use std::sync::LazyLock;
+
+use enum_map::EnumMap;
 
 use crate::fault::Fault;
 use crate::length::Unit;
 use crate::piece::{PieceKind, SizeRange, Step};
 use crate::report::Report;
-use crate::rules::{Rule, RuleFigure, Rules};
+use crate::rules::{Clearance, ClearanceFigure, Rules};
 use crate::yaml::{Node, typed};
 
 pub(crate) use apply::not_understood;
@@ -65,8 +66,8 @@ pub struct SeatedStep {
 /// The tables in force.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Tables {
-    sizes: BTreeMap<PieceKind, KindSizes>,
-    clearances: BTreeMap<(Rule, Profile), RuleFigure>,
+    sizes: EnumMap<PieceKind, KindSizes>,
+    clearances: EnumMap<Clearance, EnumMap<Profile, ClearanceFigure>>,
 }
 
 impl TableRange {
@@ -115,14 +116,13 @@ impl Tables {
     /// The sizes of `kind`.
     #[must_use]
     pub fn sizes(&self, kind: PieceKind) -> KindSizes {
-        self.sizes.get(&kind).cloned().unwrap_or_default()
+        self.sizes[kind].clone()
     }
 
     /// The rules of `profile`.
     #[must_use]
     pub fn rules(&self, profile: Profile) -> Rules {
-        let figure = |rule| self.clearances.get(&(rule, profile)).cloned().unwrap_or_default();
-        Rules::new(profile.key(), Rule::ALL.map(figure))
+        Rules::new(profile.key(), |clearance| self.clearances[clearance][profile].clone())
     }
 
     fn put_over(&mut self, text: &str) -> Result<(), Vec<Fault>> {

@@ -47,7 +47,8 @@ pub struct WayPoint {
 }
 
 /// What is to be passed; lengths mm, angles radians.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, strum::IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum PointKind {
     /// A doorway, with its clear width and height.
     Door {
@@ -167,14 +168,7 @@ impl PointKind {
 
     /// The kind as a file writes it.
     #[must_use]
-    pub const fn key(&self) -> &'static str {
-        match self {
-            Self::Door { .. } => "door",
-            Self::Hall { .. } => "hall",
-            Self::Turn { .. } => "turn",
-            Self::Stairs { .. } => "stairs",
-            Self::Landing { .. } => "landing",
-            Self::Lift { .. } => "lift",
-        }
+    pub fn key(&self) -> &'static str {
+        self.into()
     }
 }

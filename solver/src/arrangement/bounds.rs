@@ -1,7 +1,7 @@
 //! Cheap bounds: an arrangement that cannot hold, whatever the layout, goes before any program is built, with its reason.
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Point, Rounding, Rule, WallId, WallItem};
+use elbowroom_model::{Brief, Clearance, ItemKind, Piece, PieceKind, Point, Rounding, Rule, WallId, WallItem};
 
 use super::cast::Cast;
 use super::direction::face;
@@ -20,8 +20,8 @@ const HAIR: f64 = 1e-6;
 pub(super) struct Reason {
     /// One sentence.
     pub(super) why: String,
-    /// Stable name of the rule that fails.
-    pub(super) rule: &'static str,
+    /// The rule that fails.
+    pub(super) rule: Rule,
     /// mm.
     pub(super) short_by: f64,
 }
@@ -92,7 +92,7 @@ impl<'a> Bounds<'a> {
         };
         let plain = |wall: &SiteWall| face(wall.inward, -seating.facing) && !open(wall);
         let closed = self.site.walls.iter().filter(behind).all(plain);
-        if closed { self.brief.rules.get(Rule::Passage) } else { 0.0 }
+        if closed { self.brief.rules.get(Clearance::Passage) } else { 0.0 }
     }
 
     /// Furthest that the room reaches in a direction.
@@ -103,11 +103,11 @@ impl<'a> Bounds<'a> {
     /// The seat itself, its return and the table before it.
     fn room_before(&self, seat: &Piece, seating: &Seating) -> Option<Reason> {
         let tables = self.brief.pieces.iter().filter(|piece| piece.kind == PieceKind::CoffeeTable && piece.needed);
-        let table = tables.map(|table| table.depth.least + self.brief.rules.get(Rule::SeatToTable));
+        let table = tables.map(|table| table.depth.least + self.brief.rules.get(Clearance::SeatToTable));
         let deep = seat.depth.least + table.fold(0.0, f64::max);
         let needs = seat.return_length.map_or(deep, |length| deep.max(length.least));
         let has = self.room_for(seating, seat, self.reach(seating.facing));
-        self.short(has, needs, "room", || format!("{} and what stands before it", the(&seat.name)))
+        self.short(has, needs, Rule::Room, || format!("{} and what stands before it", the(&seat.name)))
     }
 
     /// The seat, the way before the screen and the media unit, one behind the other.
@@ -116,9 +116,9 @@ impl<'a> Bounds<'a> {
         let unit = self.brief.pieces.get(cast.screen?)?;
         let wall = self.site.wall(place.wall)?;
         let tables = self.brief.pieces.iter().any(|piece| piece.kind == PieceKind::CoffeeTable);
-        let passage = if tables { 0.0 } else { self.brief.rules.get(Rule::Passage) };
-        let screen = self.brief.rules.get(Rule::ScreenToSeat);
-        let rule = if passage > screen { Rule::Passage } else { Rule::ScreenToSeat };
+        let passage = if tables { 0.0 } else { self.brief.rules.get(Clearance::Passage) };
+        let screen = self.brief.rules.get(Clearance::ScreenToSeat);
+        let rule = if passage > screen { Clearance::Passage } else { Clearance::ScreenToSeat };
         let unit_takes = (unit.depth.least + unit.off_wall) * -wall.inward.dot(seating.facing);
         let furthest = wall.start.dot(seating.facing).max(wall.end.dot(seating.facing));
         let has = self.room_for(seating, seat, furthest);
@@ -126,7 +126,7 @@ impl<'a> Bounds<'a> {
         let told = || format!("{}, {} and the distance between them", the(&seat.name), the(&unit.name));
         // A free-standing seat also has to find its depth before this very wall.
         let has = seating.faced.map_or(has, |faced| has.min(self.depth_before(faced) - self.way_behind(seating)));
-        self.short(has, needs, rule.key(), told)
+        self.short(has, needs, rule.into(), told)
     }
 
     /// Two seats that face each other.
@@ -134,12 +134,12 @@ impl<'a> Bounds<'a> {
         let seats = opposite.iter().filter_map(|second| self.brief.pieces.get(*second)).filter(|second| second.needed);
         let second = seats.max_by(|one, other| one.depth.least.total_cmp(&other.depth.least))?;
         let has = self.room_for(seating, seat, self.reach(seating.facing));
-        let needs = seat.depth.least + self.brief.rules.get(Rule::FacingSeats) + second.depth.least;
+        let needs = seat.depth.least + self.brief.rules.get(Clearance::FacingSeats) + second.depth.least;
         let told = || format!("{}, {} and the distance between them", the(&seat.name), the(&second.name));
-        self.short(has, needs, Rule::FacingSeats.key(), told)
+        self.short(has, needs, Clearance::FacingSeats.into(), told)
     }
 
-    fn short(&self, has: f64, needs: f64, rule: &'static str, what: impl Fn() -> String) -> Option<Reason> {
+    fn short(&self, has: f64, needs: f64, rule: Rule, what: impl Fn() -> String) -> Option<Reason> {
         let short_by = needs - has;
         let words = |length, rounding| self.brief.units.words(length, rounding);
         (short_by > HAIR).then(|| Reason {
@@ -173,7 +173,7 @@ fn along(brief: &Brief, site: &Site, obstacles: &[Obstacle], piece: &Piece, wall
     };
     Some(Reason {
         why: format!("Along {wall} {free}; {} needs {least} at the least.", the(&piece.name)),
-        rule: stretch.held_by.map_or("room", |by| by.rule),
+        rule: stretch.held_by.map_or(Rule::Room, |by| by.rule),
         short_by,
     })
 }

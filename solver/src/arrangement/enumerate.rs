@@ -148,8 +148,7 @@ impl Maker<'_> {
         match reason {
             None => enumeration.arrangements.push(arrangement),
             Some(Reason { why, rule, short_by }) => {
-                let (key, rule) = (arrangement.key.clone(), rule.to_owned());
-                let refused = Refused { key, why, rule, short_by: Some(short_by) };
+                let refused = Refused { key: arrangement.key.clone(), why, rule, short_by: Some(short_by) };
                 enumeration.dropped.push(Dropped { arrangement, refused });
             }
         }

@@ -3,7 +3,7 @@
 //! A place on the wall is struck out only where a piece of the least depth meets the obstacle wherever its back stands
 //! between its off-wall gap and a foot more. So what is struck out is out in every layout.
 
-use elbowroom_model::{Brief, ItemKind, Piece, Point, Rule};
+use elbowroom_model::{Brief, Clearance, ItemKind, Piece, Point, Rule};
 
 use crate::geometry::Convex;
 use crate::site::{BodyId, Site, SiteWall, Swing};
@@ -23,7 +23,7 @@ pub(super) struct Obstacle {
     /// In the room's own words: `hall door's landing`.
     pub(super) name: String,
     /// The rule that keeps it free.
-    pub(super) rule: &'static str,
+    pub(super) rule: Rule,
 }
 
 /// The longest free stretch of a wall.
@@ -42,21 +42,21 @@ pub(super) fn obstacles(brief: &Brief, site: &Site) -> Vec<Obstacle> {
     let mut obstacles = Vec::new();
     for landing in &site.landings {
         let name = format!("{}'s landing", name(landing.item));
-        obstacles.push(always(landing.zone.clone(), name, Rule::DoorLanding.key()));
+        obstacles.push(always(landing.zone.clone(), name, Clearance::DoorLanding.into()));
     }
     for swing in &site.swings {
-        obstacles.push(always(within_swing(swing), format!("{}'s swing", name(swing.item)), "door_swing"));
+        obstacles.push(always(within_swing(swing), format!("{}'s swing", name(swing.item)), Rule::DoorSwing));
     }
     for zone in &site.clear_zones {
-        let rule = if zone.fire { Rule::FireClear } else { Rule::RadiatorClear };
-        obstacles.push(always(zone.before(), name(zone.item).to_owned(), rule.key()));
+        let rule = if zone.fire { Clearance::FireClear } else { Clearance::RadiatorClear };
+        obstacles.push(always(zone.before(), name(zone.item).to_owned(), rule.into()));
     }
     for body in &site.bodies {
         let name = match body.id {
             BodyId::Item(item) => name(item),
             BodyId::Fixed(fixed) => brief.room.fixed.get(fixed.0).map_or("", |fixed| fixed.name.as_str()),
         };
-        obstacles.push(always(body.shape.clone(), name.to_owned(), "room"));
+        obstacles.push(always(body.shape.clone(), name.to_owned(), Rule::Room));
     }
     obstacles.extend(windows(brief, site));
     obstacles
@@ -64,13 +64,13 @@ pub(super) fn obstacles(brief: &Brief, site: &Site) -> Vec<Obstacle> {
 
 /// Before each window, over its width, for what is taller than its sill.
 fn windows(brief: &Brief, site: &Site) -> Vec<Obstacle> {
-    let clear = brief.rules.get(Rule::WindowFront);
+    let clear = brief.rules.get(Clearance::WindowFront);
     let zone = |(id, item): (elbowroom_model::ItemId, &elbowroom_model::WallItem)| {
         let ItemKind::Window(window) = &item.kind else { return None };
         let (left, right, inward) = site.place_of(brief, id)?;
         let out = inward * clear;
         let shape = Convex::counter_clockwise([left, right, right + out, left + out]);
-        Some(Obstacle { shape, above: window.sill, name: item.name.clone(), rule: Rule::WindowFront.key() })
+        Some(Obstacle { shape, above: window.sill, name: item.name.clone(), rule: Clearance::WindowFront.into() })
     };
     brief.room.items().filter_map(zone).collect()
 }

@@ -101,12 +101,12 @@ const fn yardstick(criterion: Criterion) -> Yardstick {
 #[must_use]
 pub fn judge(scene: &Scene) -> Vec<Judgement> {
     let setting = Setting::of(scene);
-    let applying = Criterion::ALL.into_iter().map(yardstick).filter(|one| (one.left_out)(scene.brief).is_none());
+    let applying = Criterion::ALL.iter().copied().map(yardstick).filter(|one| (one.left_out)(scene.brief).is_none());
     applying.filter_map(|one| (one.judge)(&setting)).collect()
 }
 
 /// Which criteria are left out for this brief, and why: one sentence each.
 #[must_use]
 pub fn notices(brief: &Brief) -> Vec<String> {
-    Criterion::ALL.into_iter().filter_map(|criterion| (yardstick(criterion).left_out)(brief)).collect()
+    Criterion::ALL.iter().copied().filter_map(|criterion| (yardstick(criterion).left_out)(brief)).collect()
 }

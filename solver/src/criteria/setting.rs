@@ -1,7 +1,7 @@
 //! What several criteria ask of one layout, worked out once.
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Brief, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, Rule, WallItem};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, WallItem};
 
 use super::Scene;
 use super::obstacles::obstacles;
@@ -82,7 +82,7 @@ impl<'a> Setting<'a> {
 }
 
 fn line_of(scene: &Scene, route: &Route) -> Option<Vec<Point>> {
-    let (End::Item(from), End::Item(to), Rule::Walkway) = (route.from, route.to, route.rule) else { return None };
+    let (End::Item(from), End::Item(to), Clearance::Walkway) = (route.from, route.to, route.rule) else { return None };
     let ends = [middle_of_item(scene.brief, from)?, middle_of_item(scene.brief, to)?];
     Some(walk_line(scene.brief, scene.site, scene.layout, ends, route.needs))
 }

@@ -1,7 +1,7 @@
 //! Ways: how easily one walks through the room, and whether the main routes leave the group in peace.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, PieceKind, Point, Rule};
+use elbowroom_model::{Brief, Clearance, Criterion, PieceKind, Point};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
@@ -105,7 +105,7 @@ impl<'a> Walk<'a> {
     }
 
     fn is_main(&self) -> bool {
-        self.route.rule == Rule::Walkway
+        self.route.rule == Clearance::Walkway
     }
 
     /// Width over what is needed.

@@ -1,15 +1,14 @@
 //! The figure that a rule asks for, where it is one length that the file or a profile sets.
 
-use elbowroom_model::{Brief, ItemId, ItemKind, Rule};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, Rule};
 
-use super::reason::clearance;
-use crate::rules::{Cause, RuleName, With};
+use crate::rules::{Cause, With};
 
 /// What sets the figure.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Asked {
     /// A clearance.
-    Clearance(Rule),
+    Clearance(Clearance),
     /// What stays clear of one heater or fire.
     KeepClear(ItemId),
 }
@@ -18,8 +17,8 @@ impl Asked {
     /// What the rule of a cause asks; `None` where that is no one length.
     pub(super) fn by(brief: &Brief, cause: &Cause) -> Option<Self> {
         match (cause.rule, cause.with) {
-            (RuleName::KeepClear, With::Item(item)) => keep_clear(brief, item).map(|_| Self::KeepClear(item)),
-            (rule, _) => clearance(rule).map(Self::Clearance),
+            (Rule::KeepClear, With::Item(item)) => keep_clear(brief, item).map(|_| Self::KeepClear(item)),
+            (rule, _) => rule.clearance().map(Self::Clearance),
         }
     }
 

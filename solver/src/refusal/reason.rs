@@ -10,7 +10,7 @@ use super::retry::{any, fits, nearest};
 use crate::arrangement::Arrangement;
 use crate::outcome::Refused;
 use crate::routes::Floor;
-use crate::rules::{Cause, RuleName};
+use crate::rules::Cause;
 use crate::search::{RoomGround, Searched, search};
 use crate::verify::Breach;
 
@@ -34,7 +34,7 @@ pub(crate) fn refused(
     let ranked = ranked(&searched.blame);
     let mut programs = 0;
     if !searched.is_complete {
-        return (told(arrangement, NOT_FOUND.to_owned(), ranked.first().map_or(RuleName::Room, |c| c.rule), None), 0);
+        return (told(arrangement, NOT_FOUND.to_owned(), ranked.first().map_or(Rule::Room, |c| c.rule), None), 0);
     }
     for cause in ranked.iter().take(TRIED) {
         let eased = search(room, floor, arrangement, any(Some(cause.rule)));
@@ -45,24 +45,24 @@ pub(crate) fn refused(
             return (told(arrangement, why, cause.rule, short_by), programs + more);
         }
     }
-    let rule = ranked.first().map_or(RuleName::Room, |cause| cause.rule);
+    let rule = ranked.first().map_or(Rule::Room, |cause| cause.rule);
     (told(arrangement, several(room.brief, &ranked), rule, None), programs)
 }
 
 /// A layout that the re-check does not pass is not shown.
 pub(crate) fn not_verified(arrangement: &Arrangement, breach: &Breach) -> Refused {
     let why = format!("The layout found did not pass the second check: {}", breach.sentence);
-    Refused { key: arrangement.key.clone(), why, rule: breach.rule.to_string(), short_by: Some(breach.short_by) }
+    Refused { key: arrangement.key.clone(), why, rule: breach.rule, short_by: Some(breach.short_by) }
 }
 
-fn told(arrangement: &Arrangement, why: String, rule: RuleName, short_by: Option<f64>) -> Refused {
-    Refused { key: arrangement.key.clone(), why, rule: rule.key().to_owned(), short_by }
+fn told(arrangement: &Arrangement, why: String, rule: Rule, short_by: Option<f64>) -> Refused {
+    Refused { key: arrangement.key.clone(), why, rule, short_by }
 }
 
 /// One cause for each rule, the most blamed first.
 fn ranked(blame: &BTreeMap<Cause, usize>) -> Vec<Cause> {
-    let mut rules: BTreeMap<RuleName, (usize, Cause, usize)> = BTreeMap::new();
-    for (cause, count) in blame.iter().filter(|(cause, _)| cause.rule != RuleName::Centring) {
+    let mut rules: BTreeMap<Rule, (usize, Cause, usize)> = BTreeMap::new();
+    for (cause, count) in blame.iter().filter(|(cause, _)| cause.rule != Rule::Centring) {
         let entry = rules.entry(cause.rule).or_insert((0, *cause, 0));
         entry.0 += count;
         if *count > entry.2 {
@@ -86,33 +86,6 @@ fn short_by(brief: &Brief, arrangement: &Arrangement, cause: &Cause) -> (Option<
     let now = asked.figure(brief);
     let short = eased(0.0).then(|| now - nearest(now, 0.0, FINE, eased));
     (short, programs.get())
-}
-
-/// The clearance that a rule is about; `None` where it is about none.
-pub(super) const fn clearance(rule: RuleName) -> Option<Rule> {
-    match rule {
-        RuleName::Walkway => Some(Rule::Walkway),
-        RuleName::Passage => Some(Rule::Passage),
-        RuleName::SeatToTable => Some(Rule::SeatToTable),
-        RuleName::FacingSeats => Some(Rule::FacingSeats),
-        RuleName::ScreenToSeat => Some(Rule::ScreenToSeat),
-        RuleName::DoorLanding => Some(Rule::DoorLanding),
-        RuleName::WindowFront => Some(Rule::WindowFront),
-        RuleName::StorageFront => Some(Rule::StorageFront),
-        RuleName::DeskFront => Some(Rule::DeskFront),
-        RuleName::DiningChair => Some(Rule::DiningChair),
-        RuleName::DiningPassing => Some(Rule::DiningPassing),
-        RuleName::TurningCircle => Some(Rule::TurningCircle),
-        RuleName::Room
-        | RuleName::OffWall
-        | RuleName::Overlap
-        | RuleName::DoorSwing
-        | RuleName::KeepClear
-        | RuleName::Fixed
-        | RuleName::Group
-        | RuleName::Size
-        | RuleName::Centring => None,
-    }
 }
 
 /// Where no single rule is to blame.

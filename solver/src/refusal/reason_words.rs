@@ -1,10 +1,10 @@
 //! Why an arrangement does not fit, as a sentence: what is wrong, what the rule asks, how much of that is missing.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, ItemId, Rounding};
+use elbowroom_model::{Brief, Clearance, ItemId, Rounding, Rule};
 
 use super::asked::Asked;
-use crate::rules::{Cause, RuleName, With};
+use crate::rules::{Cause, With};
 
 /// `The sofa would stand too near to the stove: 91.4 cm stay clear of it, and 12 cm are missing.`
 pub(super) fn sentence(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> String {
@@ -23,25 +23,29 @@ fn said(brief: &Brief, cause: &Cause) -> String {
     let with = the(&cause.words(brief, cause.piece));
     match (cause.rule, cause.with) {
         (_, With::Route(_)) => format!("the {} stays too narrow past {piece}", cause.words(brief, cause.piece)),
-        (RuleName::Room | RuleName::OffWall, _) => {
+        (Rule::Room | Rule::OffWall, _) => {
             format!("even at its least, {}, {piece} does not fit within the walls", least(brief, cause.piece))
         }
-        (RuleName::Group, With::Wall(_)) => {
+        (Rule::Group, With::Wall(_)) => {
             format!("standing free, {piece} comes too near to {with} to pass behind it")
         }
-        (RuleName::Overlap, _) => format!("even at their least {piece} and {with} do not fit beside each other"),
-        (RuleName::DoorSwing | RuleName::DoorLanding, _) => format!("{piece} would stand in {with}"),
-        (RuleName::KeepClear, With::Item(ItemId(item))) => {
+        (Rule::Overlap, _) => format!("even at their least {piece} and {with} do not fit beside each other"),
+        (Rule::DoorSwing | Rule::Clearance(Clearance::DoorLanding), _) => format!("{piece} would stand in {with}"),
+        (Rule::KeepClear, With::Item(ItemId(item))) => {
             let heat = brief.room.items.get(item).map_or("", |item| item.name.as_str());
             format!("{piece} would stand too near to {}", the(heat))
         }
-        (RuleName::KeepClear, _) => format!("{piece} would stand too near to {with}"),
-        (RuleName::Fixed, _) => format!("{piece} would stand where {with} is"),
-        (RuleName::WindowFront, _) => format!("{piece} is taller than the sill and would stand before {with}"),
-        (RuleName::SeatToTable, _) => format!("{piece} finds no place before {with}"),
-        (RuleName::ScreenToSeat, _) => format!("{piece} and {with} come too near to each other"),
-        (RuleName::FacingSeats, _) => format!("the fronts of {piece} and {with} come too near to each other"),
-        (RuleName::TurningCircle, _) => "there is no free circle to turn a wheelchair in".to_owned(),
+        (Rule::KeepClear, _) => format!("{piece} would stand too near to {with}"),
+        (Rule::Fixed, _) => format!("{piece} would stand where {with} is"),
+        (Rule::Clearance(Clearance::WindowFront), _) => {
+            format!("{piece} is taller than the sill and would stand before {with}")
+        }
+        (Rule::Clearance(Clearance::SeatToTable), _) => format!("{piece} finds no place before {with}"),
+        (Rule::Clearance(Clearance::ScreenToSeat), _) => format!("{piece} and {with} come too near to each other"),
+        (Rule::Clearance(Clearance::FacingSeats), _) => {
+            format!("the fronts of {piece} and {with} come too near to each other")
+        }
+        (Rule::Clearance(Clearance::TurningCircle), _) => "there is no free circle to turn a wheelchair in".to_owned(),
         (rule, _) => format!("{piece} lacks room ({})", rule.key().replace('_', " ")),
     }
 }

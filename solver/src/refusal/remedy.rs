@@ -1,6 +1,6 @@
 //! The least change that makes an option possible, one of each kind.
 
-use elbowroom_model::{Brief, Dimension, Only, Rule};
+use elbowroom_model::{Brief, Clearance, Dimension, Only};
 
 use super::remedy_words::sentence;
 use super::retry::{Retries, nearest};
@@ -26,7 +26,7 @@ pub(super) enum Lever {
     /// A piece is left out.
     LeaveOut(usize),
     /// A clearance.
-    Clearance(Rule),
+    Clearance(Clearance),
     /// The length of a wall, and of its parallel wall with it.
     Wall(elbowroom_model::WallId),
 }
@@ -62,7 +62,7 @@ fn leave_outs(brief: &Brief) -> Vec<Lever> {
 }
 
 fn clearances() -> Vec<Lever> {
-    Rule::ALL.into_iter().map(Lever::Clearance).collect()
+    Clearance::ALL.iter().copied().map(Lever::Clearance).collect()
 }
 
 fn walls(brief: &Brief) -> Vec<Lever> {
@@ -199,12 +199,12 @@ fn set_least(piece: &mut elbowroom_model::Piece, dimension: Dimension, least: f6
     Some(())
 }
 
-fn eased_off_wall(piece: &elbowroom_model::Piece, rule: Rule, to: f64) -> f64 {
+fn eased_off_wall(piece: &elbowroom_model::Piece, rule: Clearance, to: f64) -> f64 {
     use elbowroom_model::PieceKind;
     let own = match piece.kind {
-        kind if kind.is_seat() => Rule::SeatOffWall,
-        PieceKind::MediaUnit => Rule::MediaOffWall,
-        _ => Rule::StorageOffWall,
+        kind if kind.is_seat() => Clearance::SeatOffWall,
+        PieceKind::MediaUnit => Clearance::MediaOffWall,
+        _ => Clearance::StorageOffWall,
     };
     if own == rule { piece.off_wall.min(to) } else { piece.off_wall }
 }

@@ -19,7 +19,7 @@ pub(super) fn fits(brief: &Brief, arrangement: &Arrangement) -> (bool, usize) {
 }
 
 /// Asks for any layout, with one rule left aside.
-pub(super) const fn any(without: Option<crate::rules::RuleName>) -> Effort<'static> {
+pub(super) const fn any(without: Option<elbowroom_model::Rule>) -> Effort<'static> {
     Effort { aim: Aim::Any, to_beat: f64::NEG_INFINITY, nodes: NODES, without }
 }
 

@@ -1,7 +1,7 @@
 //! A free circle to turn a wheelchair in, and the way to it. Coffee tables count neither against the circle nor on the
 //! way, since they can be moved.
 
-use elbowroom_model::{Brief, Point, Rule};
+use elbowroom_model::{Brief, Clearance, Point};
 
 use super::End;
 use super::demand::entrances;
@@ -27,7 +27,7 @@ impl Floor {
     /// How wide a disc can travel from an entrance to a place on the floor, at most `walkway`.
     #[must_use]
     pub fn circle_width(&self, brief: &Brief, layout: &Layout, from: End, centre: Point) -> Widest {
-        let walkway = brief.rules.get(Rule::Walkway);
+        let walkway = brief.rules.get(Clearance::Walkway);
         let Some(mouth) = self.mouth(brief, layout, from) else { return Widest::closed(walkway) };
         Clear::new(self, brief, layout).width(mouth, walkway, centre)
     }
@@ -38,7 +38,7 @@ impl Floor {
     #[must_use]
     pub fn find_circle(&self, brief: &Brief, layout: &Layout) -> Option<Point> {
         let radius = brief.rules.turning_circle()? / 2.0;
-        let walkway = brief.rules.get(Rule::Walkway);
+        let walkway = brief.rules.get(Clearance::Walkway);
         let entrances = self.entrances(brief, layout);
         let clear = Clear::new(self, brief, layout);
         let mut out_of_reach: Vec<Point> = Vec::new();
@@ -82,7 +82,7 @@ impl<'a> Clear<'a> {
     fn new(floor: &'a Floor, brief: &Brief, layout: &Layout) -> Self {
         let left_out = Tables::None.left_out(brief, layout);
         let furniture = floor.furniture(brief, layout, &left_out);
-        let obstacles = floor.fixed.with(furniture, brief.rules.get(Rule::Walkway));
+        let obstacles = floor.fixed.with(furniture, brief.rules.get(Clearance::Walkway));
         Self { walls: &floor.walls, obstacles }
     }
 

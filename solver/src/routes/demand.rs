@@ -1,6 +1,6 @@
 //! Which routes a layout must have.
 
-use elbowroom_model::{Brief, ItemId, ItemKind, Rule};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind};
 
 use super::End;
 use crate::layout::Layout;
@@ -13,7 +13,7 @@ pub struct Demand {
     /// Where it leads.
     pub to: End,
     /// The rule that says how wide: walkway or passage.
-    pub rule: Rule,
+    pub rule: Clearance,
 }
 
 /// The routes that a layout with these pieces must have: from every entrance to every other doorway (between two
@@ -44,13 +44,13 @@ fn demands_with(brief: &Brief, pieces: impl Iterator<Item = usize> + Clone) -> V
         for (id, item) in brief.room.items() {
             let doorway = item.kind.leads_to().is_some() && id != from && !(is_entrance(brief, id) && id < from);
             if doorway {
-                all.push(Demand { from, to: End::Item(id), rule: Rule::Walkway });
+                all.push(Demand { from, to: End::Item(id), rule: Clearance::Walkway });
             } else if must_reach(brief, &item.kind) {
-                all.push(Demand { from, to: End::Item(id), rule: Rule::Passage });
+                all.push(Demand { from, to: End::Item(id), rule: Clearance::Passage });
             }
         }
         let led_to = pieces.clone().filter(|piece| is_led_to(brief, *piece));
-        all.extend(led_to.map(|piece| Demand { from, to: End::Piece(piece), rule: Rule::Passage }));
+        all.extend(led_to.map(|piece| Demand { from, to: End::Piece(piece), rule: Clearance::Passage }));
     }
     all
 }

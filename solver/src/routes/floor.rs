@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, ItemId, PieceKind, Rule};
+use elbowroom_model::{Brief, Clearance, ItemId, PieceKind};
 
 use super::demand::entrances;
 use super::mouth::Mouth;
@@ -35,7 +35,7 @@ pub struct Floor {
 const MOST_KEPT: usize = 64;
 
 /// What does not move of a route: an entrance, the other end where that is no piece, and the rule.
-type Fixed = (ItemId, Option<ItemId>, Rule);
+type Fixed = (ItemId, Option<ItemId>, Clearance);
 
 /// Which coffee tables a walker minds.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -197,7 +197,7 @@ impl Floor {
         let End::Piece(piece) = demand.to else { return Tables::All };
         let is_seat = brief.pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
         match layout.of(piece).filter(|_| is_seat) {
-            Some(seat) => Tables::AllButBefore { seat, passage: brief.rules.get(Rule::Passage) },
+            Some(seat) => Tables::AllButBefore { seat, passage: brief.rules.get(Clearance::Passage) },
             None => Tables::All,
         }
     }
@@ -221,8 +221,8 @@ impl Floor {
         }
         for from in entrances(brief).into_iter().take(MOST_KEPT) {
             if let Some(mouth) = self.mouth(brief, &empty, End::Item(from)) {
-                let mouth = mouth.widened(brief.rules.get(Rule::Passage), &self.walls);
-                self.cuts.insert((from, None, Rule::Passage), FixedCut::new(&self.fixed, vec![mouth], limit));
+                let mouth = mouth.widened(brief.rules.get(Clearance::Passage), &self.walls);
+                self.cuts.insert((from, None, Clearance::Passage), FixedCut::new(&self.fixed, vec![mouth], limit));
             }
         }
     }
@@ -230,7 +230,7 @@ impl Floor {
 
 /// The widest that any route must be, mm.
 fn widest_rule(brief: &Brief) -> f64 {
-    brief.rules.get(Rule::Walkway).max(brief.rules.get(Rule::Passage))
+    brief.rules.get(Clearance::Walkway).max(brief.rules.get(Clearance::Passage))
 }
 
 const fn fixed_of(demand: &Demand) -> Fixed {

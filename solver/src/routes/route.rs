@@ -1,6 +1,6 @@
 //! A route as found.
 
-use elbowroom_model::{Brief, FixedId, ItemId, Point, Rule, WallId};
+use elbowroom_model::{Brief, Clearance, FixedId, ItemId, Point, WallId};
 
 /// One end of a route.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -59,7 +59,7 @@ pub struct Route {
     /// Where it leads.
     pub to: End,
     /// The rule that says how wide it must be: walkway or passage.
-    pub rule: Rule,
+    pub rule: Clearance,
     /// What it must have, mm: the rule, or what the empty room gives where that is less and the end is a doorway or window.
     pub needs: f64,
     /// Width of the widest disc that can travel it, mm; at most the narrower of its mouths as widened.

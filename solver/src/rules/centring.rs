@@ -1,9 +1,9 @@
 //! What settles ties: centred on the wall or on the piece it faces, drawn up to the wall or the group. Each millimetre
 //! of misplacement costs a thousandth; none of it is a rule of the room.
 
-use elbowroom_model::{PieceKind, Point, Rule};
+use elbowroom_model::{Clearance, PieceKind, Point, Rule};
 
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
 use crate::arrangement::{Relation, Role};
 use crate::program::Row;
 
@@ -107,7 +107,7 @@ fn room_for_feet(ground: &Ground<'_>, pose: &Pose, table: &Pose) -> Vec<Requirem
     }
     let facing = pose.stand.facing;
     let clear = table.main().furthest(-facing).from(pose.main().furthest(facing)).along(facing);
-    let lacking = Linear::constant(ground.brief.rules.get(Rule::SeatToTable)).plus(&clear, -1.0);
+    let lacking = Linear::constant(ground.brief.rules.get(Clearance::SeatToTable)).plus(&clear, -1.0);
     requirement(pose, Some(table), vec![at_least(pose, 1, lacking)])
 }
 
@@ -139,5 +139,5 @@ fn requirement(pose: &Pose, seat: Option<&Pose>, rows: Vec<Row>) -> Vec<Requirem
         return Vec::new();
     }
     let with = seat.map_or(With::Itself, |seat| With::Piece(seat.id));
-    vec![Requirement::always(Cause { rule: RuleName::Centring, piece: pose.id, with }, rows)]
+    vec![Requirement::always(Cause { rule: Rule::Centring, piece: pose.id, with }, rows)]
 }

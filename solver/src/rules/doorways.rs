@@ -1,6 +1,8 @@
 //! Doors swing free, and one can stand just inside a doorway.
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, is_rug, separation};
+use elbowroom_model::{Clearance, Rule};
+
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_rug, separation};
 
 /// No part enters a door's swing.
 #[derive(Debug)]
@@ -17,7 +19,7 @@ impl LayoutRule for DoorSwing {
         }
         let swings = ground.site.swings.iter();
         let each = swings.flat_map(|swing| {
-            let cause = Cause { rule: RuleName::DoorSwing, piece: pose.id, with: With::Item(swing.item) };
+            let cause = Cause { rule: Rule::DoorSwing, piece: pose.id, with: With::Item(swing.item) };
             pose.each_part(cause, |part| separation::out_of_swing(part, swing))
         });
         each.collect()
@@ -31,7 +33,7 @@ impl LayoutRule for DoorLanding {
         }
         let landings = ground.site.landings.iter().filter(|landing| landing.zone.area() > 0.0);
         let each = landings.flat_map(|landing| {
-            let cause = Cause { rule: RuleName::DoorLanding, piece: pose.id, with: With::Item(landing.item) };
+            let cause = Cause { rule: Clearance::DoorLanding.into(), piece: pose.id, with: With::Item(landing.item) };
             pose.each_part(cause, |part| separation::out_of_polygon(part, &landing.zone))
         });
         each.collect()

@@ -1,10 +1,8 @@
 //! Seats that face each other, and seats that face the screen, keep their distance.
 
-use elbowroom_model::{PieceKind, Point, Rule};
+use elbowroom_model::{Clearance, PieceKind, Point, Rule};
 
-use super::{
-    Alternative, Cause, Ground, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, RuleName, With, separation,
-};
+use super::{Alternative, Cause, Ground, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, With, separation};
 use crate::arrangement::{Role, face};
 use crate::program::Row;
 
@@ -24,10 +22,11 @@ impl LayoutRule for Facing {
             (false, false) => return Vec::new(),
         };
         let rule = match other.piece.kind {
-            kind if kind.is_seat() => (RuleName::FacingSeats, ground.brief.rules.get(Rule::FacingSeats)),
-            PieceKind::MediaUnit => (RuleName::ScreenToSeat, ground.brief.rules.get(Rule::ScreenToSeat)),
+            kind if kind.is_seat() => Clearance::FacingSeats,
+            PieceKind::MediaUnit => Clearance::ScreenToSeat,
             _ => return Vec::new(),
         };
+        let rule = (rule, ground.brief.rules.get(rule));
         if !face(seat.stand.facing, other.stand.facing) {
             return Vec::new();
         }
@@ -41,17 +40,17 @@ fn is_meant(first: &Pose, second: &Pose) -> bool {
     faces(first, second) || faces(second, first)
 }
 
-fn meant(ground: &Ground<'_>, seat: &Pose, other: &Pose, (rule, gap): (RuleName, f64)) -> Vec<Requirement> {
-    let cause = |rule| Cause { rule, piece: seat.id, with: With::Piece(other.id) };
+fn meant(ground: &Ground<'_>, seat: &Pose, other: &Pose, (rule, gap): (Clearance, f64)) -> Vec<Requirement> {
+    let cause = |rule: Rule| Cause { rule, piece: seat.id, with: With::Piece(other.id) };
     let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, gap);
     let mut found = vec![
-        Requirement { cause: cause(rule), alternatives: vec![apart] },
-        Requirement::always(cause(RuleName::Group), overlap_sideways(seat, other, LEAST_OVERLAP).into()),
+        Requirement { cause: cause(rule.into()), alternatives: vec![apart] },
+        Requirement::always(cause(Rule::Group), overlap_sideways(seat, other, LEAST_OVERLAP).into()),
     ];
-    let passage = ground.brief.rules.get(Rule::Passage);
-    if rule == RuleName::ScreenToSeat && passage > gap {
+    let passage = ground.brief.rules.get(Clearance::Passage);
+    if rule == Clearance::ScreenToSeat && passage > gap {
         let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, passage);
-        found.push(Requirement { cause: cause(RuleName::Passage), alternatives: vec![apart] });
+        found.push(Requirement { cause: cause(Clearance::Passage.into()), alternatives: vec![apart] });
     }
     found
 }
@@ -70,11 +69,11 @@ fn other_end(shape: &LinearOutline, towards: Point) -> &LinearPoint {
 }
 
 /// Where nothing says that they face each other they may also stand past each other or back to back.
-fn by_chance(seat: &Pose, other: &Pose, (rule, gap): (RuleName, f64)) -> Vec<Requirement> {
+fn by_chance(seat: &Pose, other: &Pose, (rule, gap): (Clearance, f64)) -> Vec<Requirement> {
     let facing = seat.stand.facing;
     let fronts: Vec<Alternative> = [(facing, gap), (seat.left(), 0.0), (-seat.left(), 0.0), (-facing, 0.0)]
         .map(|(towards, gap)| separation::beyond(seat.main(), other.main(), towards, gap))
         .into();
-    let cause = Cause { rule, piece: seat.id, with: With::Piece(other.id) };
+    let cause = Cause { rule: rule.into(), piece: seat.id, with: With::Piece(other.id) };
     vec![Requirement { cause, alternatives: fronts }]
 }

@@ -1,10 +1,10 @@
 //! A main seat that stands free stands clear of the wall behind it: nearer than one can pass it would be the option with
 //! its back to that wall, set out carelessly. Before a wide opening it may stand where it likes.
 
-use elbowroom_model::{ItemKind, Rule, WallId};
+use elbowroom_model::{Clearance, ItemKind, Rule, WallId};
 
 use super::off_wall::FOOT;
-use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
+use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
 use crate::arrangement::{Role, face};
 use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING};
 
@@ -21,7 +21,7 @@ impl LayoutRule for FreeStanding {
         let could_hold = |wall: &&SiteWall| (wall.end - wall.start).norm() >= pose.piece.width.least;
         let walls = ground.site.walls.iter().filter(could_hold);
         let behind = walls.filter(|wall| face(wall.inward, -pose.stand.facing));
-        let clear = ground.brief.rules.get(Rule::Passage).max(pose.piece.off_wall + FOOT);
+        let clear = ground.brief.rules.get(Clearance::Passage).max(pose.piece.off_wall + FOOT);
         behind.filter(|wall| !has_wide_opening(ground, wall.id)).map(|wall| clear_of(wall, pose, clear)).collect()
     }
 }
@@ -45,5 +45,5 @@ fn clear_of(wall: &SiteWall, pose: &Pose, clear: f64) -> Requirement {
         one(low.at_least((wall.end - wall.start).norm())),
         one(high.at_most(0.0)),
     ];
-    Requirement { cause: Cause { rule: RuleName::Group, piece: pose.id, with: With::Wall(wall.id) }, alternatives }
+    Requirement { cause: Cause { rule: Rule::Group, piece: pose.id, with: With::Wall(wall.id) }, alternatives }
 }

@@ -1,9 +1,9 @@
 //! What is kept free before storage and desks, and along the long sides of a dining table.
 
-use elbowroom_model::{PieceKind, Rule};
+use elbowroom_model::{Clearance, PieceKind, Rule};
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With, is_rug, separation};
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, is_rug, separation};
 
 /// What is kept free before storage and desks and beside dining tables.
 #[derive(Debug)]
@@ -47,16 +47,16 @@ fn one_way(ground: &Ground<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement>
     found
 }
 
-fn rule_of(ground: &Ground<'_>, pose: &Pose) -> Option<(RuleName, f64)> {
-    let (name, rule) = match pose.piece.kind {
-        PieceKind::Bookcase | PieceKind::Sideboard => (RuleName::StorageFront, Rule::StorageFront),
-        PieceKind::Desk => (RuleName::DeskFront, Rule::DeskFront),
-        PieceKind::DiningTable if pose.piece.passing => (RuleName::DiningPassing, Rule::DiningPassing),
-        PieceKind::DiningTable => (RuleName::DiningChair, Rule::DiningChair),
+fn rule_of(ground: &Ground<'_>, pose: &Pose) -> Option<(Rule, f64)> {
+    let rule = match pose.piece.kind {
+        PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
+        PieceKind::Desk => Clearance::DeskFront,
+        PieceKind::DiningTable if pose.piece.passing => Clearance::DiningPassing,
+        PieceKind::DiningTable => Clearance::DiningChair,
         _ => return None,
     };
     let reach = ground.brief.rules.get(rule);
-    (reach > 0.0).then_some((name, reach))
+    (reach > 0.0).then_some((rule.into(), reach))
 }
 
 /// Straight before its front over its width; of a dining table that stands free also behind its back.

@@ -1,9 +1,9 @@
 //! The ground that the rules stand on: the site, its hull and pockets, and the variables.
 
-use elbowroom_model::{Brief, Point, WallId};
+use elbowroom_model::{Brief, Point, Rule, WallId};
 
 use super::linear_outline::LinearOutline;
-use super::requirement::{Cause, Requirement, RuleName, With};
+use super::requirement::{Cause, Requirement, With};
 use super::separation;
 use super::variables::Variables;
 use crate::geometry::{Convex, hull_and_pockets};
@@ -67,7 +67,7 @@ impl Walls {
 impl Ground<'_> {
     /// `shape` of `piece` keeps inside the walls, `gap` off them.
     #[must_use]
-    pub fn inside(&self, shape: &LinearOutline, piece: usize, rule: RuleName, gap: f64) -> Vec<Requirement> {
+    pub fn inside(&self, shape: &LinearOutline, piece: usize, rule: Rule, gap: f64) -> Vec<Requirement> {
         let cause = |wall: Option<WallId>| Cause { rule, piece, with: wall.map_or(With::Itself, With::Wall) };
         let row = |normal: Point, support: f64| -> Row { shape.reach(normal).at_most(support - gap) };
         let hull = self.walls.hull.iter();
@@ -88,7 +88,7 @@ impl Ground<'_> {
         &self,
         shape: &LinearOutline,
         piece: usize,
-        (rule, gap): (RuleName, f64),
+        (rule, gap): (Rule, f64),
         counts: impl Fn(&Body) -> bool,
     ) -> Vec<Requirement> {
         let bodies = self.site.bodies.iter().filter(|body| counts(body));

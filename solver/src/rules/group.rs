@@ -1,7 +1,9 @@
 //! How the pieces of a group stand to its main seat: second seats left, right and opposite, tables and lamps beside a
 //! seat, a rug under it.
 
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
+use elbowroom_model::Rule;
+
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
 use crate::arrangement::{Relation, Role};
 use crate::program::Row;
 
@@ -37,7 +39,7 @@ fn one_way(pose: &Pose, seat: &Pose) -> Vec<Requirement> {
         (_, Relation::Under { seat: id }) if id == seat.id => under(pose, seat),
         _ => return Vec::new(),
     };
-    let cause = Cause { rule: RuleName::Group, piece: pose.id, with: With::Piece(seat.id) };
+    let cause = Cause { rule: Rule::Group, piece: pose.id, with: With::Piece(seat.id) };
     vec![Requirement::always(cause, rows)]
 }
 

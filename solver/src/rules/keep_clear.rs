@@ -1,9 +1,9 @@
 //! Nothing stands in what is kept clear before a heater or fire, nor in what is there for good, nor, where it is
 //! taller than the sill, before a window.
 
-use elbowroom_model::{ItemId, ItemKind, Rule};
+use elbowroom_model::{Clearance, ItemId, ItemKind, Rule};
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, is_rug, separation};
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_rug, separation};
 use crate::geometry::Convex;
 use crate::site::{Body, BodyId, ClearZone};
 
@@ -23,7 +23,7 @@ impl LayoutRule for KeepClear {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !is_rug(pose));
         let each = ground.site.clear_zones.iter().filter(counts).flat_map(|zone| {
-            let cause = Cause { rule: RuleName::KeepClear, piece: pose.id, with: With::Item(zone.item) };
+            let cause = Cause { rule: Rule::KeepClear, piece: pose.id, with: With::Item(zone.item) };
             pose.each_part(cause, |part| separation::out_of_clear_zone(part, zone))
         });
         each.collect()
@@ -34,7 +34,7 @@ impl LayoutRule for OutOfFixed {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let counts = |body: &Body| !(is_rug(pose) && is_radiator(ground, body.id)) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
-        parts.flat_map(|part| ground.off_bodies(part, pose.id, (RuleName::Fixed, 0.0), counts)).collect()
+        parts.flat_map(|part| ground.off_bodies(part, pose.id, (Rule::Fixed, 0.0), counts)).collect()
     }
 }
 
@@ -45,7 +45,7 @@ fn is_radiator(ground: &Ground<'_>, id: BodyId) -> bool {
 
 impl LayoutRule for WindowFront {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
-        let reach = ground.brief.rules.get(Rule::WindowFront);
+        let reach = ground.brief.rules.get(Clearance::WindowFront);
         let mut found = Vec::new();
         for (id, item) in ground.brief.room.items() {
             let ItemKind::Window(window) = &item.kind else { continue };
@@ -54,7 +54,7 @@ impl LayoutRule for WindowFront {
             }
             let Some((left, right, inward)) = ground.site.place_of(ground.brief, id) else { continue };
             let zone = Convex::counter_clockwise([left, right, right + inward * reach, left + inward * reach]);
-            let cause = Cause { rule: RuleName::WindowFront, piece: pose.id, with: With::Item(id) };
+            let cause = Cause { rule: Clearance::WindowFront.into(), piece: pose.id, with: With::Item(id) };
             found.extend(pose.each_part(cause, |part| separation::out_of_polygon(part, &zone)));
         }
         found

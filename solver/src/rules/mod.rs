@@ -32,7 +32,7 @@ pub use linear::{Linear, LinearPoint};
 pub use linear_outline::LinearOutline;
 pub use off_wall::FOOT;
 pub use pose::Pose;
-pub use requirement::{Alternative, Arc, Cause, Requirement, RuleName, TOLERANCE, With};
+pub use requirement::{Alternative, Arc, Cause, Requirement, TOLERANCE, With};
 pub use variables::{PieceVariables, SizeVariables, Variables};
 
 /// What one rule asks of a layout.

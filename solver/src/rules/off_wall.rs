@@ -1,7 +1,9 @@
 //! A piece at a wall keeps its gap behind its back, and a foot more at most. The back of a corner sofa is that of its main
 //! run: a return may stand close to a side wall.
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With};
+use elbowroom_model::Rule;
+
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, With};
 use crate::site::SiteWall;
 
 /// How much further than its gap a piece at a wall may stand, mm: up to a foot where one wants to walk or clean behind
@@ -33,5 +35,5 @@ fn behind_back(wall: &SiteWall, pose: &Pose) -> Requirement {
         middle.clone().plus(&pose.width(), 0.5).at_least(least),
         middle.plus(&pose.width(), -0.5).at_most(length - least),
     ];
-    Requirement::always(Cause { rule: RuleName::OffWall, piece: pose.id, with: With::Wall(wall.id) }, rows)
+    Requirement::always(Cause { rule: Rule::OffWall, piece: pose.id, with: With::Wall(wall.id) }, rows)
 }

@@ -1,6 +1,8 @@
 //! Pieces do not overlap; rugs lie under anything.
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, RuleName, With, is_rug, separation};
+use elbowroom_model::Rule;
+
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_rug, separation};
 
 /// Pieces do not overlap.
 #[derive(Debug)]
@@ -11,7 +13,7 @@ impl LayoutRule for NoOverlap {
         if is_rug(first) || is_rug(second) {
             return Vec::new();
         }
-        let cause = Cause { rule: RuleName::Overlap, piece: first.id, with: With::Piece(second.id) };
+        let cause = Cause { rule: Rule::Overlap, piece: first.id, with: With::Piece(second.id) };
         let pairs = first.parts.iter().flat_map(|a| second.parts.iter().map(move |b| (a, b)));
         pairs.map(|(a, b)| Requirement { cause, alternatives: separation::apart(a, b, 0.0) }).collect()
     }

@@ -2,7 +2,7 @@
 
 use std::sync;
 
-use elbowroom_model::{FixedId, ItemId, Point, WallId};
+use elbowroom_model::{FixedId, ItemId, Point, Rule, WallId};
 
 use super::linear::LinearPoint;
 use crate::program::Row;
@@ -54,7 +54,7 @@ pub struct Arc {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Cause {
     /// The rule.
-    pub rule: RuleName,
+    pub rule: Rule,
     /// The piece that must obey.
     pub piece: usize,
     /// What it must keep from, or stand to.
@@ -76,83 +76,6 @@ pub enum With {
     Piece(usize),
     /// A way through.
     Route(Demand),
-}
-
-/// Every rule that a layout keeps, by its stable name in results.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum RuleName {
-    /// Inside the walls.
-    Room,
-    /// Off its wall by its gap, a foot beyond at most.
-    OffWall,
-    /// Pieces do not overlap.
-    Overlap,
-    /// Out of a door's swing.
-    DoorSwing,
-    /// Out of a landing.
-    DoorLanding,
-    /// Out of a heater's or fire's zone.
-    KeepClear,
-    /// Out of what stands there for good.
-    Fixed,
-    /// Tall pieces stay away from windows.
-    WindowFront,
-    /// The table before its seat.
-    SeatToTable,
-    /// Room to pass between pieces.
-    Passage,
-    /// A main route.
-    Walkway,
-    /// Between fronts that face each other.
-    FacingSeats,
-    /// From a seat to the screen.
-    ScreenToSeat,
-    /// Before a bookcase or sideboard.
-    StorageFront,
-    /// Before a desk.
-    DeskFront,
-    /// Beside a dining table.
-    DiningChair,
-    /// Beside a dining table where people pass.
-    DiningPassing,
-    /// A circle to turn in.
-    TurningCircle,
-    /// How the pieces of the group stand to each other.
-    Group,
-    /// Comes in steps or at one size.
-    Size,
-    /// What settles ties.
-    Centring,
-}
-
-impl RuleName {
-    /// The stable name.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Room => "room",
-            Self::OffWall => "off_wall",
-            Self::Overlap => "overlap",
-            Self::DoorSwing => "door_swing",
-            Self::DoorLanding => "door_landing",
-            Self::KeepClear => "keep_clear",
-            Self::Fixed => "fixed",
-            Self::WindowFront => "window_front",
-            Self::SeatToTable => "seat_to_table",
-            Self::Passage => "passage",
-            Self::Walkway => "walkway",
-            Self::FacingSeats => "facing_seats",
-            Self::ScreenToSeat => "screen_to_seat",
-            Self::StorageFront => "storage_front",
-            Self::DeskFront => "desk_front",
-            Self::DiningChair => "dining_chair",
-            Self::DiningPassing => "dining_passing",
-            Self::TurningCircle => "turning_circle",
-            Self::Group => "group",
-            Self::Size => "size",
-            Self::Centring => "centring",
-        }
-    }
 }
 
 impl Requirement {

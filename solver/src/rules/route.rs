@@ -1,11 +1,11 @@
 //! A way through that is too narrow, as a requirement: one of the gaps of the chain that blocks it must open, or a
 //! piece of the chain must change sides.
 
-use elbowroom_model::{ItemId, Point, WallId};
+use elbowroom_model::{Clearance, ItemId, Point, WallId};
 
 use super::linear::{Linear, LinearPoint};
 use super::linear_outline::LinearOutline;
-use super::requirement::{Alternative, Cause, Requirement, RuleName, With};
+use super::requirement::{Alternative, Cause, Requirement, With};
 use super::separation::{apart, beyond};
 use super::{Ground, Pose};
 use crate::geometry::Convex;
@@ -54,11 +54,11 @@ pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], 
         return None;
     }
     let (from, widest) = widths.into_iter().max_by(|a, b| a.1.width.total_cmp(&b.1.width))?;
-    let demand = Demand { from, to: End::Piece(ground.main_seat), rule: elbowroom_model::Rule::Walkway };
+    let demand = Demand { from, to: End::Piece(ground.main_seat), rule: Clearance::Walkway };
     let scene = Scene { ground, floor, poses, layout, demand };
     let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
     let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
-    let cause = Cause { rule: RuleName::TurningCircle, piece: ground.main_seat, with: With::Itself };
+    let cause = Cause { rule: Clearance::TurningCircle.into(), piece: ground.main_seat, with: With::Itself };
     Some(Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
 }
 
@@ -82,11 +82,7 @@ impl Scene<'_> {
             alternatives.extend(self.other_sides(widest, seat, &mouths[1]));
         }
         let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.ground.main_seat);
-        let rule = match self.demand.rule {
-            elbowroom_model::Rule::Walkway => RuleName::Walkway,
-            _ => RuleName::Passage,
-        };
-        let cause = Cause { rule, piece, with: With::Route(self.demand) };
+        let cause = Cause { rule: self.demand.rule.into(), piece, with: With::Route(self.demand) };
         let is_anchored = widest.chain.iter().any(|shape| !matches!(shape, ShapeId::Part { .. }));
         Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored }
     }

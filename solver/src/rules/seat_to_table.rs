@@ -1,8 +1,8 @@
 //! The coffee table lies at arm's length before its seat, and nothing stands between the two.
 
-use elbowroom_model::Rule;
+use elbowroom_model::Clearance;
 
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With, is_rug, separation};
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, is_rug, separation};
 use crate::arrangement::{Relation, Role};
 
 /// A table overlaps the main run of a corner sofa by this at every size of the two, mm.
@@ -29,8 +29,8 @@ impl LayoutRule for SeatToTable {
 
 fn one_way(ground: &Ground<'_>, table: &Pose, other: &Pose) -> Vec<Requirement> {
     let Relation::Before { seat } = table.stand.relation else { return Vec::new() };
-    let gap = ground.brief.rules.get(Rule::SeatToTable);
-    let cause = Cause { rule: RuleName::SeatToTable, piece: table.id, with: With::Piece(other.id) };
+    let gap = ground.brief.rules.get(Clearance::SeatToTable);
+    let cause = Cause { rule: Clearance::SeatToTable.into(), piece: table.id, with: With::Piece(other.id) };
     if other.id == seat {
         return vec![Requirement::always(cause, before_seat(table, other, gap))];
     }
@@ -70,8 +70,8 @@ impl LayoutRule for TableToMedia {
             (_, Role::Table) if is_media(first) => (second, first),
             _ => return Vec::new(),
         };
-        let gap = ground.brief.rules.get(Rule::Passage);
-        let cause = Cause { rule: RuleName::Passage, piece: table.id, with: With::Piece(media.id) };
+        let gap = ground.brief.rules.get(Clearance::Passage);
+        let cause = Cause { rule: Clearance::Passage.into(), piece: table.id, with: With::Piece(media.id) };
         vec![Requirement { cause, alternatives: separation::apart(table.main(), media.main(), gap) }]
     }
 }

@@ -1,6 +1,8 @@
 //! Pieces that come in steps, and pieces of one row of the file: of one size, in one order.
 
-use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, RuleName, With};
+use elbowroom_model::Rule;
+
+use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
 use crate::program::Row;
 
 /// A piece that comes in steps has one of them.
@@ -17,7 +19,7 @@ impl LayoutRule for Steps {
         if pose.piece.steps.is_empty() {
             return Vec::new();
         }
-        let cause = Cause { rule: RuleName::Size, piece: pose.id, with: With::Itself };
+        let cause = Cause { rule: Rule::Size, piece: pose.id, with: With::Itself };
         let step = |step: &elbowroom_model::Step| {
             let rows = [(pose.width(), step.width), (pose.depth(), step.depth)];
             let rows = rows.iter().flat_map(|(size, figure)| [size.at_least(*figure), size.at_most(*figure)]);
@@ -46,7 +48,7 @@ impl LayoutRule for Alike {
         if rows.is_empty() {
             return Vec::new();
         }
-        let cause = Cause { rule: RuleName::Size, piece: second.id, with: With::Piece(first.id) };
+        let cause = Cause { rule: Rule::Size, piece: second.id, with: With::Piece(first.id) };
         vec![Requirement::always(cause, rows)]
     }
 }

@@ -1,9 +1,11 @@
 //! A free circle to turn a wheelchair in; coffee tables can be moved and do not count.
 
-use elbowroom_model::{PieceKind, Point};
+use elbowroom_model::{Clearance, PieceKind, Point, Rule};
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, RuleName, With, separation};
+use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, With, separation};
+
+const RULE: Rule = Rule::Clearance(Clearance::TurningCircle);
 
 /// A free circle to turn in.
 #[derive(Debug)]
@@ -13,8 +15,8 @@ impl LayoutRule for TurningCircle {
     fn room(&self, ground: &Ground<'_>) -> Vec<Requirement> {
         let Some((centre, radius)) = circle(ground) else { return Vec::new() };
         let piece = ground.main_seat;
-        let mut found = ground.inside(&centre, piece, RuleName::TurningCircle, radius);
-        found.extend(ground.off_bodies(&centre, piece, (RuleName::TurningCircle, radius), |_| true));
+        let mut found = ground.inside(&centre, piece, RULE, radius);
+        found.extend(ground.off_bodies(&centre, piece, (RULE, radius), |_| true));
         found
     }
 
@@ -23,7 +25,7 @@ impl LayoutRule for TurningCircle {
         if matches!(pose.piece.kind, PieceKind::CoffeeTable | PieceKind::Rug) {
             return Vec::new();
         }
-        let cause = Cause { rule: RuleName::TurningCircle, piece: pose.id, with: With::Itself };
+        let cause = Cause { rule: RULE, piece: pose.id, with: With::Itself };
         let parts = pose.parts.iter();
         parts.map(|part| Requirement { cause, alternatives: separation::apart(&centre, part, radius) }).collect()
     }

@@ -1,6 +1,8 @@
 //! Every part stands within the walls.
 
-use super::{Ground, LayoutRule, Pose, Requirement, RuleName};
+use elbowroom_model::Rule;
+
+use super::{Ground, LayoutRule, Pose, Requirement};
 
 /// Every part stands within the walls.
 #[derive(Debug)]
@@ -8,6 +10,6 @@ pub(super) struct WithinWalls;
 
 impl LayoutRule for WithinWalls {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
-        pose.parts.iter().flat_map(|part| ground.inside(part, pose.id, RuleName::Room, 0.0)).collect()
+        pose.parts.iter().flat_map(|part| ground.inside(part, pose.id, Rule::Room, 0.0)).collect()
     }
 }

@@ -1,8 +1,8 @@
 //! Causes in the room's own words.
 
-use elbowroom_model::{Brief, FixedId, ItemId, WallId};
+use elbowroom_model::{Brief, Clearance, FixedId, ItemId, Rule, WallId};
 
-use super::requirement::{Cause, RuleName, With};
+use super::requirement::{Cause, With};
 
 impl Cause {
     /// What `piece` keeps from, in the room's own words: `hall door swing`, `canal wall`, `way from hall door to kitchen`.
@@ -19,9 +19,9 @@ impl Cause {
             With::Item(ItemId(item)) => {
                 let name = brief.room.items.get(item).map(|item| item.name.as_str()).unwrap_or_default();
                 match self.rule {
-                    RuleName::DoorSwing => format!("{name} swing"),
-                    RuleName::DoorLanding => format!("{name} landing"),
-                    RuleName::KeepClear => format!("{name} clearance"),
+                    Rule::DoorSwing => format!("{name} swing"),
+                    Rule::Clearance(Clearance::DoorLanding) => format!("{name} landing"),
+                    Rule::KeepClear => format!("{name} clearance"),
                     _ => name.to_owned(),
                 }
             }

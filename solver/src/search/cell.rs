@@ -1,7 +1,9 @@
 //! What is asked of one piece or of two, with all that the bounds alone decide taken out.
 
+use elbowroom_model::Rule;
+
 use crate::program::Row;
-use crate::rules::{Alternative, Cause, Requirement, RuleName, TOLERANCE, With};
+use crate::rules::{Alternative, Cause, Requirement, TOLERANCE, With};
 
 /// What is asked: rows that always hold, and choices.
 #[derive(Debug, Clone, Default)]
@@ -79,7 +81,7 @@ impl Cell {
 
     /// Holds a piece with several stands to the place that this stand gives: bounds do it where there is one only.
     pub(super) fn keep_in(&mut self, places: &[(usize, (f64, f64))], piece: usize) {
-        let cause = Cause { rule: RuleName::Room, piece, with: With::Itself };
+        let cause = Cause { rule: Rule::Room, piece, with: With::Itself };
         for (variable, (least, most)) in places {
             self.always.push((Row::at_least([(*variable, 1.0)], *least), cause));
             self.always.push((Row::at_most([(*variable, 1.0)], *most), cause));

@@ -4,11 +4,11 @@
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
-use elbowroom_model::{Hand, Point, WallId};
+use elbowroom_model::{Hand, Point, Rule, WallId};
 
 use super::cell::Cell;
 use crate::arrangement::{Relation, Role, Stand, Standing};
-use crate::rules::{Pose, RuleName};
+use crate::rules::Pose;
 
 /// What was asked so far. All of it follows from its key alone, so it is all the same who works it out and when.
 #[derive(Debug, Default)]
@@ -50,7 +50,7 @@ pub(super) enum Beside {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Scope {
     /// A rule that is left aside.
-    pub(super) without: Option<RuleName>,
+    pub(super) without: Option<Rule>,
     /// Round gaps are asked for as polygons.
     pub(super) plain: bool,
     /// What settles ties is asked for too.

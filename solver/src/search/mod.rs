@@ -18,6 +18,8 @@ mod stated;
 mod tally;
 mod tree;
 
+use elbowroom_model::Rule;
+
 use std::collections::BTreeMap;
 
 pub use problem::Aim;
@@ -30,7 +32,7 @@ use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::program::{DefaultEngine, Row};
 use crate::routes::Floor;
-use crate::rules::{Cause, RuleName};
+use crate::rules::Cause;
 
 /// Nodes that putting a layout in order may take.
 const NODES_TO_TIDY: usize = 60;
@@ -45,7 +47,7 @@ pub struct Effort<'a> {
     /// Nodes at most.
     pub nodes: usize,
     /// A rule that is left aside.
-    pub without: Option<RuleName>,
+    pub without: Option<Rule>,
 }
 
 /// What a search found.

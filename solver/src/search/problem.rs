@@ -3,14 +3,14 @@
 use std::cell::OnceCell;
 use std::sync::Arc;
 
-use elbowroom_model::{Dimension, Point};
+use elbowroom_model::{Dimension, Point, Rule};
 
 use super::cell::{Cell, Ranges};
 use super::cells::{Beside, Cells, Key, Posed, Scope, StandKey};
 use super::room_ground::RoomGround;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
-use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, RuleName, SizeVariables, TIES, Variables};
+use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, SizeVariables, TIES, Variables};
 
 /// What is made as large as it can be.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -64,7 +64,7 @@ pub(super) struct Problem<'a> {
     known: &'a Cells,
     /// What is asked of each state with each later one, looked up or worked out when first asked.
     pairs: Vec<OnceCell<Vec<OnceCell<Arc<Cell>>>>>,
-    without: Option<RuleName>,
+    without: Option<Rule>,
     /// Round gaps are asked for as the polygons around them, and ways through are left aside.
     pub(super) plain: bool,
 }
@@ -94,7 +94,7 @@ impl<'a> Problem<'a> {
         room: &'a RoomGround<'a>,
         arrangement: &'a Arrangement,
         aim: Aim<'a>,
-        without: Option<RuleName>,
+        without: Option<Rule>,
         plain: bool,
     ) -> Self {
         let RoomGround { brief, site, walls, variables, cells } = room;

@@ -1,8 +1,8 @@
 //! What a search did, counted.
 
-use std::collections::BTreeMap;
+use elbowroom_model::Rule;
 
-use crate::rules::RuleName;
+use std::collections::BTreeMap;
 
 /// What a search did: the same on every machine, unlike the time it takes.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -16,7 +16,7 @@ pub struct Tally {
     /// Those of them in which a way through was too narrow.
     pub too_narrow: usize,
     /// How often a rule left no place.
-    pub dead_ends: BTreeMap<RuleName, usize>,
+    pub dead_ends: BTreeMap<Rule, usize>,
 }
 
 impl Tally {

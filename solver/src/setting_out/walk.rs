@@ -1,6 +1,6 @@
 //! What to try once all is marked: the doors, the ways, the fronts, the feet.
 
-use elbowroom_model::{Brief, ItemKind, PieceKind, Rule, Swings};
+use elbowroom_model::{Brief, Clearance, ItemKind, PieceKind, Swings};
 
 use crate::outcome::OptionFound;
 
@@ -84,8 +84,8 @@ fn doors(brief: &Brief) -> Vec<WalkStep> {
 fn fronts<'a>(brief: &'a Brief, option: &'a OptionFound) -> impl Iterator<Item = WalkStep> + 'a {
     option.pieces.iter().filter_map(|piece| {
         let rule = match piece.kind {
-            PieceKind::Bookcase | PieceKind::Sideboard => Rule::StorageFront,
-            PieceKind::Desk => Rule::DeskFront,
+            PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
+            PieceKind::Desk => Clearance::DeskFront,
             PieceKind::DiningTable => dining(brief, &piece.name),
             _ => return None,
         };
@@ -94,17 +94,17 @@ fn fronts<'a>(brief: &'a Brief, option: &'a OptionFound) -> impl Iterator<Item =
     })
 }
 
-fn dining(brief: &Brief, name: &str) -> Rule {
+fn dining(brief: &Brief, name: &str) -> Clearance {
     let passing = brief.pieces.iter().any(|piece| piece.name == name && piece.passing);
-    if passing { Rule::DiningPassing } else { Rule::DiningChair }
+    if passing { Clearance::DiningPassing } else { Clearance::DiningChair }
 }
 
 fn seats(option: &OptionFound) -> impl Iterator<Item = WalkStep> + '_ {
     option.gaps.iter().filter_map(|gap| {
         let [one, other] = gap.between.clone();
-        match gap.rule.as_str() {
-            "seat_to_table" => Some(WalkStep::FeetToTable { seat: one, table: other, clear: gap.clear }),
-            "screen_to_seat" => Some(WalkStep::Screen { seat: one, unit: other, clear: gap.clear }),
+        match gap.rule {
+            Clearance::SeatToTable => Some(WalkStep::FeetToTable { seat: one, table: other, clear: gap.clear }),
+            Clearance::ScreenToSeat => Some(WalkStep::Screen { seat: one, unit: other, clear: gap.clear }),
             _ => None,
         }
     })

@@ -1,10 +1,10 @@
 //! What holds a size: freed of it, the size grows while all else stays at least as large as it is.
 
-use elbowroom_model::Dimension;
+use elbowroom_model::{Dimension, Rule};
 
 use crate::outcome::HeldBy;
 use crate::program::{DefaultEngine, Engine, Row, Status};
-use crate::rules::{Cause, Linear, RuleName, With};
+use crate::rules::{Cause, Linear, With};
 use crate::search::{Found, RoomGround};
 
 /// A size that grows by more than this when something is freed was held by it, mm.
@@ -76,8 +76,8 @@ impl Held<'_> {
         let capped = self.room.brief.way.iter().flat_map(|way| &way.capped);
         let holder = capped.into_iter().find(|capped| (capped.piece, capped.dimension) == (piece, dimension));
         match holder {
-            Some(capped) => HeldBy { dimension, by: format!("{}, on the way in", capped.by), rule: "way".to_owned() },
-            None => HeldBy { dimension, by: "the most asked for".to_owned(), rule: "most".to_owned() },
+            Some(capped) => HeldBy { dimension, by: format!("{}, on the way in", capped.by), rule: Rule::Way },
+            None => HeldBy { dimension, by: "the most asked for".to_owned(), rule: Rule::Most },
         }
     }
 
@@ -85,7 +85,7 @@ impl Held<'_> {
         let tell = |holder: &Holder| {
             let (_, cause) = self.tight().find(|(_, cause)| Holder::of(cause) == *holder)?;
             let by = cause.words(self.room.brief, piece);
-            Some(HeldBy { dimension, by, rule: cause.rule.key().to_owned() })
+            Some(HeldBy { dimension, by, rule: cause.rule })
         };
         holders.iter().filter_map(tell).collect()
     }
@@ -98,7 +98,7 @@ impl Held<'_> {
         objective[target.up] = 1.0;
         objective[target.beyond] = 1.0;
         let mut engine = DefaultEngine::start(&objective, &variables.bounds);
-        let kept = self.found.rows.iter().filter(|(_, cause)| cause.rule != RuleName::Centring);
+        let kept = self.found.rows.iter().filter(|(_, cause)| cause.rule != Rule::Centring);
         let kept = kept.filter(|(_, cause)| !freed.contains(&Holder::of(cause))).map(|(row, _)| row.clone());
         let mut rows: Vec<Row> = kept.collect();
         rows.extend(self.others_no_smaller(piece, dimension));
@@ -133,7 +133,7 @@ impl Held<'_> {
     }
 
     fn tight(&self) -> impl Iterator<Item = &(Row, Cause)> {
-        let is_rule = |cause: &Cause| !matches!(cause.rule, RuleName::Centring | RuleName::Size);
+        let is_rule = |cause: &Cause| !matches!(cause.rule, Rule::Centring | Rule::Size);
         let rows = self.found.rows.iter();
         rows.filter(move |(row, cause)| is_rule(cause) && row.excess(&self.found.values) > -TIGHT)
     }

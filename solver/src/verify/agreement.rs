@@ -1,7 +1,7 @@
 //! The widths that `routes` finds by chains of shapes against discs that travel here, on rooms drawn at random.
 
 use elbowroom_model::{
-    Brief, Door, ItemKind, LeadsTo, Opening, PieceKind, Point, Radiator, Rule, Stance, Swings, View, Window,
+    Brief, Clearance, Door, ItemKind, LeadsTo, Opening, PieceKind, Point, Radiator, Rule, Stance, Swings, View, Window,
 };
 
 use super::ground::Ground;
@@ -51,8 +51,8 @@ fn room(draw: &mut Draw) -> Brief {
     let at = draw.next(0.0, 400.0);
     let brief = brief
         .within(draw.one_of(&[0.0, 10.0]))
-        .rule(Rule::Walkway, draw.one_of(&[750.0, 914.4]))
-        .rule(Rule::Passage, draw.one_of(&[457.2, 609.6]))
+        .rule(Clearance::Walkway, draw.one_of(&[750.0, 914.4]))
+        .rule(Clearance::Passage, draw.one_of(&[457.2, 609.6]))
         .item("hall door", 0, draw.next(0.0, 1200.0), 800.0, entrance)
         .item("kitchen", far, 2300.0, draw.next(600.0, 700.0), kitchen)
         .item("window", 1, at, 1200.0, ItemKind::Window(window))
@@ -115,7 +115,7 @@ fn stands(brief: &Brief, layout: &Layout) -> bool {
     let arrangement = arrangement();
     let ground = Ground::of(brief);
     let scene = Scene::of(&ground, layout, &arrangement);
-    let fixed = |breach: &super::Breach| breach.rule == "fixed";
+    let fixed = |breach: &super::Breach| breach.rule == Rule::Fixed;
     super::inside::breaches(&scene).is_empty()
         && super::overlap::breaches(&scene).is_empty()
         && !super::zones::breaches(&scene).iter().any(fixed)
@@ -152,7 +152,7 @@ fn chains_and_travelling_discs_agree_on_every_width() {
                 wrong.push(format!("room {case}, {demand:?}: told {width:.2}, travelled {:.2}", own.0));
             }
             compared += 1;
-            limited += usize::from(width > 0.0 && width < way.rule - 0.5);
+            limited += usize::from(width > 0.0 && width < way.asks - 0.5);
         }
     }
     assert!(wrong.is_empty(), "{} of {compared}: {wrong:#?}", wrong.len());

@@ -1,7 +1,7 @@
 //! What is kept clear before storage and desks, and along a dining table's long sides. That a wall or a fixed thing keeps
 //! no front of storage clear goes without saying in the result format; a search holds to it, and so does this.
 
-use elbowroom_model::{PieceKind, Rule};
+use elbowroom_model::{Clearance, PieceKind, Rule};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -17,52 +17,52 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
 }
 
 /// The rule that keeps a piece's front clear.
-fn rule_of(piece: &InPlace<'_>) -> Option<(Rule, PieceKind)> {
+fn rule_of(piece: &InPlace<'_>) -> Option<(Clearance, PieceKind)> {
     let kind = piece.piece.kind;
     match kind {
-        PieceKind::Bookcase | PieceKind::Sideboard => Some((Rule::StorageFront, kind)),
-        PieceKind::Desk => Some((Rule::DeskFront, kind)),
-        PieceKind::DiningTable if piece.piece.passing => Some((Rule::DiningPassing, kind)),
-        PieceKind::DiningTable => Some((Rule::DiningChair, kind)),
+        PieceKind::Bookcase | PieceKind::Sideboard => Some((Clearance::StorageFront, kind)),
+        PieceKind::Desk => Some((Clearance::DeskFront, kind)),
+        PieceKind::DiningTable if piece.piece.passing => Some((Clearance::DiningPassing, kind)),
+        PieceKind::DiningTable => Some((Clearance::DiningChair, kind)),
         _ => None,
     }
 }
 
 /// Other pieces' parts that enter the zone.
-fn entered(scene: &Scene<'_>, piece: &InPlace<'_>, rule: Rule, zone: &Convex) -> Vec<Breach> {
+fn entered(scene: &Scene<'_>, piece: &InPlace<'_>, rule: Clearance, zone: &Convex) -> Vec<Breach> {
     let but = [piece.placed.piece];
     let depth = |other: &InPlace<'_>| {
         let parts = other.tight.iter().filter(|part| meets(part, zone));
         parts.map(|part| overlap_depth(part, zone) + SLACK).fold(0.0, f64::max)
     };
     let others = scene.standing_but(&but).map(|other| (other.name(), depth(other)));
-    let breach = |(name, depth): (&str, f64)| Breach::new(rule.key(), &[name, piece.name()], depth, TOO_NEAR);
+    let breach = |(name, depth): (&str, f64)| Breach::new(rule, &[name, piece.name()], depth, TOO_NEAR);
     others.filter(|(_, depth)| *depth > 0.0).map(breach).collect()
 }
 
 const TOO_NEAR: &str = "stands in what is kept clear before";
 
 /// Chairs along both long sides, less a side that stands at a wall: free of pieces, walls, fixed things and swings.
-fn dining(scene: &Scene<'_>, table: &InPlace<'_>, rule: Rule) -> Vec<Breach> {
+fn dining(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance) -> Vec<Breach> {
     let sides = long_sides(table, scene.rule(rule));
     sides.iter().flat_map(|side| along(scene, table, rule, side)).collect()
 }
 
 /// What enters the zone before a front or along a side: pieces, walls and fixed things, at a dining table swings too (a
 /// door that opens stops a chair for longer than a hand at a shelf).
-fn along(scene: &Scene<'_>, table: &InPlace<'_>, rule: Rule, side: &Convex) -> Vec<Breach> {
+fn along(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance, side: &Convex) -> Vec<Breach> {
     let mut found = entered(scene, table, rule, side);
     let Some(tight) = side.pulled_in(SLACK) else { return found };
     if !scene.ground.outline.covers(&tight) {
         let past = scene.ground.outline.overshoot(&tight) + SLACK;
-        found.push(Breach::new(rule.key(), &[table.name()], past, "has a wall in what is kept clear before it"));
+        found.push(Breach::new(rule, &[table.name()], past, "has a wall in what is kept clear before it"));
     }
     let is_dining = table.piece.kind == PieceKind::DiningTable;
-    let stops = |rule: &str| rule == "fixed" || (is_dining && rule == "door_swing");
+    let stops = |rule: Rule| rule == Rule::Fixed || (is_dining && rule == Rule::DoorSwing);
     let stops = scene.ground.zones.iter().filter(|zone| stops(zone.rule));
     for zone in stops {
         if let Some(depth) = zone.shape.entered_by(&tight) {
-            found.push(Breach::new(rule.key(), &[&zone.item, table.name()], depth, TOO_NEAR));
+            found.push(Breach::new(rule, &[&zone.item, table.name()], depth, TOO_NEAR));
         }
     }
     found

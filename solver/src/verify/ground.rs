@@ -1,6 +1,6 @@
 //! The room for checking, from the brief alone: walls as moved in, what stands for good, the zones that stop pieces.
 
-use elbowroom_model::{Brief, Door, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
+use elbowroom_model::{Brief, Clearance, Door, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
 
 use super::SLACK;
 use super::ways::EmptyWidths;
@@ -28,7 +28,7 @@ pub struct Ground<'a> {
 /// A place that pieces keep out of.
 pub(super) struct Zone {
     /// Stable name of the rule.
-    pub(super) rule: &'static str,
+    pub(super) rule: Rule,
     /// The item that it belongs to.
     pub(super) item: String,
     pub(super) shape: Shape,
@@ -93,8 +93,8 @@ impl<'a> Ground<'a> {
             }
             ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => self.add_landing(brief, item, face),
             ItemKind::Window(window) => {
-                let shape = Shape::Polygon(face.strip(0.0, brief.rules.get(Rule::WindowFront)));
-                let rule = Rule::WindowFront.key();
+                let shape = Shape::Polygon(face.strip(0.0, brief.rules.get(Clearance::WindowFront)));
+                let rule = Clearance::WindowFront.into();
                 self.zones.push(Zone { rule, item: item.name.clone(), shape, stops_rugs: false, above: window.sill });
             }
             ItemKind::Radiator(radiator) => {
@@ -113,18 +113,24 @@ impl<'a> Ground<'a> {
     }
 
     fn add_landing(&mut self, brief: &Brief, item: &WallItem, face: Face) {
-        let shape = Shape::Polygon(face.strip(0.0, brief.rules.get(Rule::DoorLanding)));
-        self.zones.push(Zone { rule: "landing", item: item.name.clone(), shape, stops_rugs: false, above: ANY });
+        let shape = Shape::Polygon(face.strip(0.0, brief.rules.get(Clearance::DoorLanding)));
+        self.zones.push(Zone {
+            rule: Clearance::DoorLanding.into(),
+            item: item.name.clone(),
+            shape,
+            stops_rugs: false,
+            above: ANY,
+        });
     }
 
     fn add_keep_clear(&mut self, item: &WallItem, shape: Shape, stops_rugs: bool) {
-        self.zones.push(Zone { rule: "keep_clear", item: item.name.clone(), shape, stops_rugs, above: ANY });
+        self.zones.push(Zone { rule: Rule::KeepClear, item: item.name.clone(), shape, stops_rugs, above: ANY });
     }
 
     fn add_body(&mut self, name: &str, shape: Convex, stops_rugs: bool) {
         self.bodies.push((name.to_owned(), shape.clone()));
         let shape = Shape::Polygon(shape);
-        self.zones.push(Zone { rule: "fixed", item: name.to_owned(), shape, stops_rugs, above: ANY });
+        self.zones.push(Zone { rule: Rule::Fixed, item: name.to_owned(), shape, stops_rugs, above: ANY });
     }
 }
 
@@ -187,7 +193,7 @@ fn swing(item: &WallItem, door: &Door, face: Face) -> Option<Zone> {
     };
     let along = (free - hinge).unit()?;
     let shape = Shape::Quarter { hinge, along, inward: face.inward, radius: item.width };
-    Some(Zone { rule: "door_swing", item: item.name.clone(), shape, stops_rugs: false, above: ANY })
+    Some(Zone { rule: Rule::DoorSwing, item: item.name.clone(), shape, stops_rugs: false, above: ANY })
 }
 
 /// Where each wall starts once all are moved in by `by`: where its line meets the line of the wall before.

@@ -1,6 +1,6 @@
 //! Seats that face each other keep their distance, and so do seat and screen.
 
-use elbowroom_model::{PieceKind, Rule};
+use elbowroom_model::{Clearance, PieceKind};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -14,19 +14,20 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     let seats: Vec<&InPlace<'_>> = scene.seats().collect();
     let mut found = Vec::new();
     for (i, seat) in seats.iter().enumerate() {
-        let others = seats[i + 1..].iter().map(|other| breach(scene, Rule::FacingSeats, seat, other));
-        let screens = scene.of_kind(PieceKind::MediaUnit).map(|media| breach(scene, Rule::ScreenToSeat, seat, media));
+        let others = seats[i + 1..].iter().map(|other| breach(scene, Clearance::FacingSeats, seat, other));
+        let screens =
+            scene.of_kind(PieceKind::MediaUnit).map(|media| breach(scene, Clearance::ScreenToSeat, seat, media));
         found.extend(others.chain(screens).flatten());
     }
     found
 }
 
-fn breach(scene: &Scene<'_>, rule: Rule, first: &InPlace<'_>, second: &InPlace<'_>) -> Option<Breach> {
+fn breach(scene: &Scene<'_>, rule: Clearance, first: &InPlace<'_>, second: &InPlace<'_>) -> Option<Breach> {
     if !face(first, second) {
         return None;
     }
     let missing = scene.rule(rule) - apart(&first.front(), &second.front());
-    let breach = || Breach::new(rule.key(), &[first.name(), second.name()], missing, "faces, too near,");
+    let breach = || Breach::new(rule, &[first.name(), second.name()], missing, "faces, too near,");
     (missing > SLACK).then(breach)
 }
 

@@ -1,6 +1,6 @@
 //! No size can grow by a hand's breadth while all else stays: else the largest size was not found.
 
-use elbowroom_model::{Brief, Dimension, Piece};
+use elbowroom_model::{Brief, Dimension, Piece, Rule};
 
 use super::breach::Breach;
 use super::ground::Ground;
@@ -19,7 +19,7 @@ const BY: f64 = 20.0;
 pub fn growth(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
     let scene = Scene::of(ground, layout, arrangement);
     let told = |growth: Growth<'_, '_>| {
-        Breach::new("growth", &[growth.piece.name(), growth.dimension.key()], BY, "can be larger in its")
+        Breach::new(Rule::Largest, &[growth.piece.name(), growth.dimension.key()], BY, "can be larger in its")
     };
     growths(layout, arrangement, &scene).map(told).collect()
 }

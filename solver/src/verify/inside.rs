@@ -1,5 +1,7 @@
 //! Each part lies inside the room as moved in.
 
+use elbowroom_model::Rule;
+
 use super::SLACK;
 use super::breach::Breach;
 use super::scene::Scene;
@@ -9,7 +11,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     let outside = |piece: &super::scene::InPlace<'_>| {
         let past = piece.tight.iter().filter(|part| !outline.covers(part)).map(|part| outline.overshoot(part) + SLACK);
         let worst = past.fold(0.0, f64::max);
-        (worst > 0.0).then(|| Breach::new("room", &[piece.name()], worst, "reaches past a wall"))
+        (worst > 0.0).then(|| Breach::new(Rule::Room, &[piece.name()], worst, "reaches past a wall"))
     };
     scene.pieces.iter().filter_map(outside).collect()
 }

@@ -1,6 +1,6 @@
 //! A piece at a wall has its back parallel to it, its off-wall gap or more from it, and at most that gap and a foot.
 
-use elbowroom_model::PieceKind;
+use elbowroom_model::{PieceKind, Rule};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -43,7 +43,7 @@ fn breach(scene: &Scene<'_>, piece: &InPlace<'_>) -> Option<Breach> {
     if beside > 0.0 { tell(beside, "stands past the end of") } else { None }
 }
 
-const RULE: &str = "off_wall";
+const RULE: Rule = Rule::OffWall;
 
 /// Both ends of its back edge (of a corner sofa: of the main run's).
 fn back(piece: &InPlace<'_>) -> [elbowroom_model::Point; 2] {

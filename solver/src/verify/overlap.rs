@@ -1,5 +1,7 @@
 //! Parts of different pieces do not overlap; a rug may lie under anything.
 
+use elbowroom_model::Rule;
+
 use super::SLACK;
 use super::breach::Breach;
 use super::scene::{InPlace, Scene};
@@ -11,7 +13,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
         for second in &scene.pieces[i + 1..] {
             let depth = depth(first, second);
             if depth > 0.0 && !first.is_rug() && !second.is_rug() {
-                found.push(Breach::new("overlap", &[first.name(), second.name()], depth, "overlaps"));
+                found.push(Breach::new(Rule::Overlap, &[first.name(), second.name()], depth, "overlaps"));
             }
         }
     }

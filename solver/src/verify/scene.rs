@@ -1,6 +1,6 @@
 //! What the rules look at: the ground, and each piece with its parts.
 
-use elbowroom_model::{Brief, Piece, PieceKind, Point, Rule};
+use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
 
 use super::SLACK;
 use super::ground::Ground;
@@ -34,7 +34,7 @@ impl<'a> Scene<'a> {
         Self { brief, arrangement, ground, pieces }
     }
 
-    pub(super) fn rule(&self, rule: Rule) -> f64 {
+    pub(super) fn rule(&self, rule: Clearance) -> f64 {
         self.brief.rules.get(rule)
     }
 

@@ -1,7 +1,7 @@
 //! A coffee table lies before the seat it serves, free of the return, with nothing in between, and a passage from the
 //! media unit.
 
-use elbowroom_model::{PieceKind, Point, Rule};
+use elbowroom_model::{Clearance, PieceKind, Point};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -43,14 +43,14 @@ pub(super) fn side_of_seat(scene: &Scene<'_>, table: &InPlace<'_>) -> Option<Poi
     if table.piece.kind != PieceKind::CoffeeTable {
         return None;
     }
-    let off = |seat: &&InPlace<'_>| (before(seat, table) - scene.rule(Rule::SeatToTable)).abs();
+    let off = |seat: &&InPlace<'_>| (before(seat, table) - scene.rule(Clearance::SeatToTable)).abs();
     let nearest = served(scene, table).into_iter().min_by(|first, second| off(first).total_cmp(&off(second)));
     nearest.map(|seat| -seat.placed.facing)
 }
 
 /// The coffee tables that lie in their place before a seat.
 pub(super) fn tables_of(scene: &Scene<'_>, seat: &InPlace<'_>) -> Vec<usize> {
-    let needs = scene.rule(Rule::SeatToTable);
+    let needs = scene.rule(Clearance::SeatToTable);
     let serves = |table: &&InPlace<'_>| {
         let served = served(scene, table);
         served.iter().any(|other| other.placed.piece == seat.placed.piece)
@@ -70,8 +70,8 @@ fn best_served(scene: &Scene<'_>, table: &InPlace<'_>, check: Check) -> Vec<Brea
 }
 
 fn too_near(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
-    let rule = Rule::SeatToTable.key();
-    let needs = scene.rule(Rule::SeatToTable);
+    let rule = Clearance::SeatToTable;
+    let needs = scene.rule(rule);
     let names = [table.name(), seat.name()];
     let mut found = Vec::new();
     let clear = before(seat, table);
@@ -93,8 +93,8 @@ fn too_near(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<B
 }
 
 fn too_far(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
-    let past = before(seat, table) - scene.rule(Rule::SeatToTable);
-    let breach = || Breach::new(Rule::SeatToTable.key(), &[table.name(), seat.name()], past, "lies too far before");
+    let past = before(seat, table) - scene.rule(Clearance::SeatToTable);
+    let breach = || Breach::new(Clearance::SeatToTable, &[table.name(), seat.name()], past, "lies too far before");
     (past > PLACE).then(breach).into_iter().collect()
 }
 
@@ -106,7 +106,7 @@ fn in_between(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec
     let bodies = scene.ground.bodies.iter().map(|(name, body)| (name.as_str(), body));
     let between = pieces.chain(bodies).filter(|(_, shape)| meets(shape, &strip));
     let breach = |(name, _): (&str, &Convex)| {
-        Breach::new(Rule::SeatToTable.key(), &[name, seat.name(), table.name()], SLACK, "stands before its table at")
+        Breach::new(Clearance::SeatToTable, &[name, seat.name(), table.name()], SLACK, "stands before its table at")
     };
     between.map(breach).collect()
 }
@@ -134,7 +134,7 @@ fn sideways(seat: &InPlace<'_>, table: &InPlace<'_>) -> f64 {
 
 /// The passage between table and media unit; without a table, between the media unit and the seats that face it.
 fn media(scene: &Scene<'_>) -> Vec<Breach> {
-    let needs = scene.rule(Rule::Passage);
+    let needs = scene.rule(Clearance::Passage);
     let mut found = Vec::new();
     let no_table = scene.of_kind(PieceKind::CoffeeTable).next().is_none();
     for media in scene.of_kind(PieceKind::MediaUnit) {
@@ -145,7 +145,7 @@ fn media(scene: &Scene<'_>) -> Vec<Breach> {
         };
         let seats = seats.map(|seat| (seat.name(), from_front(seat)));
         for (name, clear) in tables.chain(seats).filter(|(_, clear)| *clear < needs - SLACK) {
-            found.push(Breach::new(Rule::Passage.key(), &[name, media.name()], needs - clear, "stands too near to"));
+            found.push(Breach::new(Clearance::Passage, &[name, media.name()], needs - clear, "stands too near to"));
         }
     }
     found

@@ -1,6 +1,6 @@
 //! Where a turning circle is asked for, one is free and a disc as wide as a walkway reaches it from the entrance.
 
-use elbowroom_model::{PieceKind, Point, Rule};
+use elbowroom_model::{Clearance, PieceKind, Point};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -11,7 +11,7 @@ use super::ways::entrances;
 use crate::geometry::{Convex, apart};
 use crate::layout::Layout;
 
-const RULE: &str = Rule::TurningCircle.key();
+const RULE: Clearance = Clearance::TurningCircle;
 
 pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
     let Some(diameter) = scene.brief.rules.turning_circle() else { return Vec::new() };
@@ -54,7 +54,7 @@ fn reached(
     centre: Point,
     diameter: f64,
 ) -> bool {
-    let walkway = scene.rule(Rule::Walkway);
+    let walkway = scene.rule(Clearance::Walkway);
     let mouth = Mouth::of(scene.ground, layout, door);
     // A disc wider than the circle could not stand in it: then the circle itself is what must arrive.
     let disc = walkway.min(diameter) - SLACK;

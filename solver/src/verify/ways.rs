@@ -2,7 +2,7 @@
 
 use std::sync::OnceLock;
 
-use elbowroom_model::{Brief, ItemId, ItemKind, LeadsTo, PieceKind, Rule};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo, PieceKind};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -23,7 +23,9 @@ const ROUNDING: f64 = 0.01;
 pub(super) struct Way {
     pub(super) from: End,
     pub(super) to: End,
-    pub(super) rule: f64,
+    pub(super) rule: Clearance,
+    /// What the rule asks, mm.
+    pub(super) asks: f64,
 }
 
 /// Breaches of what the routes say of themselves: each is told, its figures are right, and it is wide enough.
@@ -32,7 +34,7 @@ pub(super) fn told(scene: &Scene<'_>, layout: &Layout, routes: &[Route]) -> Vec<
         let ends = |route: &&Route| [(route.from, route.to), (route.to, route.from)].contains(&(way.from, way.to));
         match routes.iter().find(ends) {
             Some(route) => figures(scene, layout, way, route),
-            None => Some(way.breach(scene.brief, way.rule, "has no route to")),
+            None => Some(way.breach(scene.brief, way.asks, "has no route to")),
         }
     };
     ways(scene).iter().filter_map(check).collect()
@@ -44,7 +46,7 @@ pub(super) fn too_narrow(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
         let obstacles = around(scene, layout, way);
         let passes = |diameter: f64| way.lets_pass(scene, layout, &obstacles, diameter - SLACK);
         // What passes with the furniture passes without it: the empty room is asked only where it does not.
-        let wide = passes(way.rule) || needs(scene, layout, way).is_some_and(passes);
+        let wide = passes(way.asks) || needs(scene, layout, way).is_some_and(passes);
         (!wide).then(|| way.breach(scene.brief, 0.0, "has too narrow a route to"))
     };
     ways(scene).iter().filter_map(narrow).collect()
@@ -53,7 +55,7 @@ pub(super) fn too_narrow(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
 fn figures(scene: &Scene<'_>, layout: &Layout, way: &Way, route: &Route) -> Option<Breach> {
     let tell = |short_by: f64, what: &str| Some(way.breach(scene.brief, short_by, what));
     if !needs_as_told(scene, layout, way, route.needs) {
-        return tell(way.rule - route.needs, "does not say what is needed of the route to");
+        return tell(way.asks - route.needs, "does not say what is needed of the route to");
     }
     if route.width < route.needs - ROUNDING {
         return tell(route.needs - route.width, "has too narrow a route to");
@@ -72,11 +74,11 @@ fn figures(scene: &Scene<'_>, layout: &Layout, way: &Way, route: &Route) -> Opti
 /// Whether a route asks for its rule; to a doorway or window it may ask for less, where the empty room gives no more.
 /// (That the empty room gives as much follows when the furnished one does.)
 fn needs_as_told(scene: &Scene<'_>, layout: &Layout, way: &Way, told: f64) -> bool {
-    if (told - way.rule).abs() <= ROUNDING {
+    if (told - way.asks).abs() <= ROUNDING {
         return true;
     }
-    let less = told < way.rule && matches!(way.to, End::Item(_));
-    less && !way.lets_pass(scene, layout, &scene.ground.bare, (told + EXACT).min(way.rule))
+    let less = told < way.asks && matches!(way.to, End::Item(_));
+    less && !way.lets_pass(scene, layout, &scene.ground.bare, (told + EXACT).min(way.asks))
 }
 
 /// What the way needs: its rule; to a doorway or window, the width in the empty room where that is less.
@@ -102,10 +104,10 @@ impl EmptyWidths {
 /// `None` where the empty room gives what the rule asks.
 fn empty_width(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
     let passes = |diameter: f64| way.lets_pass(scene, layout, &scene.ground.bare, diameter);
-    if passes(way.rule) {
+    if passes(way.asks) {
         return None;
     }
-    let (mut least, mut most) = (0.0, way.rule);
+    let (mut least, mut most) = (0.0, way.asks);
     while most - least > ROUNDING {
         let middle = (least + most) / 2.0;
         if passes(middle) { least = middle } else { most = middle }
@@ -117,7 +119,7 @@ impl Way {
     fn gates(&self, scene: &Scene<'_>, layout: &Layout) -> Option<(Gate, Gate)> {
         let mouth = |end| Mouth::of(scene.ground, layout, end);
         let (from, to) = (mouth(self.from)?, mouth(self.to)?);
-        Some((from.widened(self.rule, Some(&to)), to.widened(self.rule, Some(&from))))
+        Some((from.widened(self.asks, Some(&to)), to.widened(self.asks, Some(&from))))
     }
 
     /// Whether a disc of this diameter can travel it.
@@ -128,14 +130,14 @@ impl Way {
     }
 
     fn breach(&self, brief: &Brief, short_by: f64, what: &str) -> Breach {
-        Breach::new("route", &[self.from.name(brief), self.to.name(brief)], short_by, what)
+        Breach::new(self.rule, &[self.from.name(brief), self.to.name(brief)], short_by, what)
     }
 }
 
 /// From every entrance to every other doorway, to each seat, storage front and desk, and to each window that must be
 /// reached.
 pub(super) fn ways(scene: &Scene<'_>) -> Vec<Way> {
-    let (walkway, passage) = (scene.rule(Rule::Walkway), scene.rule(Rule::Passage));
+    let (walkway, passage) = (Clearance::Walkway, Clearance::Passage);
     let mut all: Vec<Way> = Vec::new();
     for from in entrances(scene.brief) {
         for (id, item) in scene.brief.room.items() {
@@ -147,10 +149,15 @@ pub(super) fn ways(scene: &Scene<'_>) -> Vec<Way> {
                 ItemKind::Window(window) if window.opens && scene.brief.rules.reach_opening_windows => passage,
                 _ => continue,
             };
-            all.push(Way { from, to, rule });
+            all.push(Way { from, to, rule, asks: scene.rule(rule) });
         }
         let led_to = scene.pieces.iter().filter(|piece| piece.piece.kind.is_led_to());
-        all.extend(led_to.map(|piece| Way { from, to: End::Piece(piece.placed.piece), rule: passage }));
+        all.extend(led_to.map(|piece| Way {
+            from,
+            to: End::Piece(piece.placed.piece),
+            rule: passage,
+            asks: scene.rule(passage),
+        }));
     }
     all
 }
@@ -167,7 +174,7 @@ pub(super) fn entrances(brief: &Brief) -> Vec<End> {
 /// What stops a disc on the way: rugs do not, nor does a coffee table that lies within a passage of the seat it leads
 /// to, as laid out (where the mouth is).
 pub(super) fn around(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Vec<Convex> {
-    let passage = scene.rule(Rule::Passage);
+    let passage = scene.rule(Clearance::Passage);
     let front = match way.to {
         End::Piece(seat) if scene.brief.pieces.get(seat).is_some_and(|seat| seat.kind.is_seat()) => layout.of(seat),
         End::Piece(_) | End::Item(_) => None,

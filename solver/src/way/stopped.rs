@@ -1,6 +1,6 @@
 //! What is said of a needed piece that does not get in at its least sizes, and the least change that would bring it in.
 
-use elbowroom_model::{Brief, Dimension, Rounding};
+use elbowroom_model::{Brief, Dimension, Rounding, Rule};
 
 use super::cap::Blocked;
 use super::clear::Asks;
@@ -26,7 +26,7 @@ impl Blocked {
                 piece.name, self.fails.at
             ),
         };
-        Some(Refused { key: "way".to_owned(), why, rule: "way".to_owned(), short_by: self.fails.short_by })
+        Some(Refused { key: "way".to_owned(), why, rule: Rule::Way, short_by: self.fails.short_by })
     }
 }
 

@@ -1,8 +1,8 @@
 //! Rooms and pieces built straight from the vocabulary.
 
 use elbowroom_model::{
-    Brief, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceKind, Radiator, Room, Rule, SizeRange, Swings, Unit, View,
-    WallId, WallItem, Window,
+    Brief, Clearance, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceKind, Radiator, Room, SizeRange, Swings, Unit,
+    View, WallId, WallItem, Window,
 };
 
 use crate::support::rooms::{self, Furnish};
@@ -76,13 +76,13 @@ pub(crate) fn armchairs(place: usize) -> Vec<Piece> {
 /// A brief with the clearances of an easy room.
 pub(crate) fn brief(room: Room, pieces: Vec<Piece>) -> Brief {
     let easy = [
-        (Rule::Walkway, 914.4),
-        (Rule::Passage, 609.6),
-        (Rule::SeatToTable, 430.0),
-        (Rule::FacingSeats, 1524.0),
-        (Rule::ScreenToSeat, 1524.0),
-        (Rule::DoorLanding, 900.0),
-        (Rule::WindowFront, 300.0),
+        (Clearance::Walkway, 914.4),
+        (Clearance::Passage, 609.6),
+        (Clearance::SeatToTable, 430.0),
+        (Clearance::FacingSeats, 1524.0),
+        (Clearance::ScreenToSeat, 1524.0),
+        (Clearance::DoorLanding, 900.0),
+        (Clearance::WindowFront, 300.0),
     ];
     let brief = Brief { room, pieces, units: Unit::Centimetre, ..rooms::outline(&[], &[]) };
     easy.into_iter().fold(brief, |brief, (rule, figure)| brief.rule(rule, figure))

@@ -1,8 +1,8 @@
 //! Rooms and layouts set up by hand: a rectangular room, what its walls hold, and pieces where a test wants them.
 
 use elbowroom_model::{
-    Brief, Criterion, Door, Fireplace, Hand, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceKind, Point, Radiator,
-    Rule, SizeRange, Socket, Stance, Swings, Unit, View, WallId, Window,
+    Brief, Clearance, Criterion, Door, Fireplace, Hand, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceKind, Point,
+    Radiator, SizeRange, Socket, Stance, Swings, Unit, View, WallId, Window,
 };
 use elbowroom_solver::criteria::{Judgement, Scene, judge};
 use elbowroom_solver::routes::{End, Route};
@@ -33,7 +33,7 @@ pub(super) struct Stage {
 impl Stage {
     /// A room `width` across and `depth` from north to south, its north-west corner at the origin.
     pub(super) fn room(width: f64, depth: f64) -> Self {
-        let mut brief = rooms::rectangle(width, depth).rule(Rule::Walkway, 900.0);
+        let mut brief = rooms::rectangle(width, depth).rule(Clearance::Walkway, 900.0);
         brief.room.ceiling = Some(2500.0);
         brief.units = Unit::Centimetre;
         brief.room.walls.iter_mut().for_each(|wall| wall.name += " wall");
@@ -137,7 +137,7 @@ impl Stage {
         self.routes.push(Route {
             from: id(from),
             to: id(to),
-            rule: Rule::Walkway,
+            rule: Clearance::Walkway,
             needs: 900.0,
             width,
             pinch: None,

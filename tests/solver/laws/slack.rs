@@ -6,7 +6,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Dimension, Rule};
+use elbowroom_model::{Brief, Clearance, Dimension};
 use elbowroom_solver::outcome::OptionFound;
 use elbowroom_solver::{Limits, Outcome};
 use proptest::prelude::proptest;
@@ -43,15 +43,15 @@ fn assert_no_worse(before: &Outcome, after: &Outcome, what: &str, text: &str) {
 }
 
 /// Rules that are leasts and nothing else.
-const LEASTS: [Rule; 8] = [
-    Rule::Walkway,
-    Rule::Passage,
-    Rule::FacingSeats,
-    Rule::ScreenToSeat,
-    Rule::DoorLanding,
-    Rule::WindowFront,
-    Rule::StorageFront,
-    Rule::DeskFront,
+const LEASTS: [Clearance; 8] = [
+    Clearance::Walkway,
+    Clearance::Passage,
+    Clearance::FacingSeats,
+    Clearance::ScreenToSeat,
+    Clearance::DoorLanding,
+    Clearance::WindowFront,
+    Clearance::StorageFront,
+    Clearance::DeskFront,
 ];
 
 /// The size value of every piece but one, as an option lays it out.
@@ -80,7 +80,7 @@ proptest! {
     fn loosening_a_rule_loses_nothing(plan in rooms(), rule in 0..LEASTS.len(), keep in 0.4_f64..0.95) {
         let (text, rule) = (plan.text(), LEASTS[rule]);
         let brief = brief_of(&text);
-        let least = if rule == Rule::Passage { brief.rules.get(Rule::SeatToTable) } else { 0.0 };
+        let least = if rule == Clearance::Passage { brief.rules.get(Clearance::SeatToTable) } else { 0.0 };
         let figure = (brief.rules.get(rule) * keep).max(least).min(brief.rules.get(rule));
         let loose = Brief { rules: brief.rules.clone().with(rule, figure, "a law"), ..brief.clone() };
         assert_no_worse(&solved(&brief), &solved(&loose), &format!("{} {figure}", rule.key()), &text);

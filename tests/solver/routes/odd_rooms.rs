@@ -1,8 +1,8 @@
 //! Routes of layouts in rooms that are easy to get wrong. Each figure follows from the room's own measures (D); mm.
 
 use elbowroom_model::{
-    Brief, Door, Fireplace, Hand, Hinge, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, Radiator, Rule, SizeRange,
-    Swings, View, WallId, Window,
+    Brief, Clearance, Door, Fireplace, Hand, Hinge, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, Radiator,
+    SizeRange, Swings, View, WallId, Window,
 };
 use elbowroom_solver::routes::{Demand, End, Floor, Route, ShapeId, all, demands};
 use elbowroom_solver::{Layout, Placed, Site, Size};
@@ -63,7 +63,7 @@ fn about(found: f64, expected: f64) -> bool {
 
 /// 4800 x 3600 with a hall door in the middle of the south wall.
 fn room() -> Brief {
-    rectangle(4800.0, 3600.0).rule(Rule::Walkway, 900.0).rule(Rule::Passage, 600.0).item(
+    rectangle(4800.0, 3600.0).rule(Clearance::Walkway, 900.0).rule(Clearance::Passage, 600.0).item(
         "hall door",
         2,
         2000.0,
@@ -112,8 +112,8 @@ fn a_window_with_a_radiator_is_reached_at_the_radiators_front() {
 #[test]
 fn a_cupboard_flush_with_the_wall_counts_beside_a_door_and_a_rug_does_not() {
     let brief = rectangle(4800.0, 3600.0)
-        .rule(Rule::Walkway, 900.0)
-        .rule(Rule::Passage, 600.0)
+        .rule(Clearance::Walkway, 900.0)
+        .rule(Clearance::Passage, 600.0)
         .item("hall door", 2, 2000.0, 800.0, door("entrance"))
         .item("kitchen door", 0, 2000.0, 900.0, door("kitchen"))
         .piece(piece(PieceKind::MediaUnit))
@@ -129,7 +129,7 @@ fn a_cupboard_flush_with_the_wall_counts_beside_a_door_and_a_rug_does_not() {
 #[test]
 fn two_entrances_on_one_wall_have_one_route_between_them() {
     let brief = rectangle(4800.0, 3600.0)
-        .rule(Rule::Walkway, 900.0)
+        .rule(Clearance::Walkway, 900.0)
         .item("front door", 0, 1000.0, 760.0, door("entrance"))
         .item("garden door", 0, 1800.0, 760.0, door("entrance"));
     let route = the_route(&brief, &Layout::default());
@@ -173,7 +173,7 @@ fn the_mouth_of_a_corner_sofa_runs_from_its_return_to_its_least_main_run() {
 
 #[test]
 fn a_return_beside_its_mouth_stops_the_widening_and_the_other_end_takes_it_up() {
-    let brief = room().rule(Rule::Passage, 1200.0).piece(least(PieceKind::CornerSofa, 2000.0));
+    let brief = room().rule(Clearance::Passage, 1200.0).piece(least(PieceKind::CornerSofa, 2000.0));
     let corner = Placed {
         piece: 0,
         at_wall: Some(WallId(0)),
@@ -194,14 +194,14 @@ fn a_return_beside_its_mouth_stops_the_widening_and_the_other_end_takes_it_up() 
 fn what_the_empty_room_lacks_is_told_and_not_asked_of_the_furniture() {
     // A kitchen door in a wall of 700 at the end of a narrow part, and a post 650 from the far wall.
     let brief = rectangle(4800.0, 3600.0)
-        .rule(Rule::Walkway, 900.0)
+        .rule(Clearance::Walkway, 900.0)
         .item("hall door", 2, 2000.0, 800.0, door("entrance"))
         .item("kitchen door", 1, 200.0, 700.0, door("kitchen"))
         .fixed("counter", &[(3900.0, -2950.0), (4200.0, -2950.0), (4200.0, -650.0), (3900.0, -650.0)])
         .piece(piece(PieceKind::MediaUnit));
     let site = Site::of(&brief);
     let floor = Floor::of(&brief, &site);
-    let demand = Demand { from: ItemId(0), to: End::Item(ItemId(1)), rule: Rule::Walkway };
+    let demand = Demand { from: ItemId(0), to: End::Item(ItemId(1)), rule: Clearance::Walkway };
     assert!(about(floor.needs(&brief, &demand), 650.0), "{}", floor.needs(&brief, &demand));
     let notices = floor.notices(&brief);
     assert_eq!(notices.len(), 1);
@@ -219,7 +219,7 @@ fn what_is_known_within_a_tolerance_is_narrower_by_it() {
     // A counter 700 from the wall, both known within 10: 680 is left.
     let brief = rectangle(4800.0, 3600.0)
         .within(10.0)
-        .rule(Rule::Walkway, 900.0)
+        .rule(Clearance::Walkway, 900.0)
         .item("hall door", 3, 1500.0, 900.0, door("entrance"))
         .item("kitchen door", 1, 1500.0, 900.0, door("kitchen"))
         .fixed("counter", &[(2000.0, -2900.0), (2500.0, -2900.0), (2500.0, 0.0), (2000.0, 0.0)]);
@@ -230,7 +230,7 @@ fn what_is_known_within_a_tolerance_is_narrower_by_it() {
 #[test]
 fn a_fireplace_stops_a_walker_where_its_breast_stands() {
     let fire = ItemKind::Fireplace(Fireplace { depth: 400.0, height: None, keep_clear: 900.0 });
-    let brief = room().item("fireplace", 0, 1900.0, 1000.0, fire).rule(Rule::Passage, 700.0);
+    let brief = room().item("fireplace", 0, 1900.0, 1000.0, fire).rule(Clearance::Passage, 700.0);
     let brief = brief.piece(least(PieceKind::Desk, 600.0));
     // The desk stands from the west wall to x = 3000, its front 620 before the breast; its mouth lies west of the breast.
     let layout = layout(&[((1500.0, -2020.0), UP, 3000.0, 1000.0)]);
@@ -246,7 +246,7 @@ fn a_walk_round_an_outside_corner_is_a_taut_cord() {
     // An L-shaped room, 3000 wide in both wings; both doorways as wide as the rule, so the centre passes at their middles.
     let corners = [(0.0, 0.0), (3000.0, 0.0), (3000.0, -3000.0), (6000.0, -3000.0), (6000.0, -6000.0), (0.0, -6000.0)];
     let brief = outline(&corners, &["north", "inner east", "inner north", "east", "south", "west"])
-        .rule(Rule::Walkway, 900.0)
+        .rule(Clearance::Walkway, 900.0)
         .item("hall door", 0, 2000.0, 900.0, door("entrance"))
         .item("kitchen door", 3, 100.0, 900.0, door("kitchen"));
     let route = the_route(&brief, &Layout::default());
@@ -261,7 +261,7 @@ fn a_walk_round_an_outside_corner_is_a_taut_cord() {
 #[test]
 fn a_turning_circle_is_found_where_it_just_fits_and_a_table_may_stand_in_it() {
     let wheelchair = |kind: PieceKind| {
-        room().rule(Rule::TurningCircle, 1500.0).piece(piece(kind)).piece(piece(PieceKind::CoffeeTable))
+        room().rule(Clearance::TurningCircle, 1500.0).piece(piece(kind)).piece(piece(PieceKind::CoffeeTable))
     };
     // A wide piece leaves 1500 before the south wall, no more; a coffee table stands in it.
     let deep = |depth: f64| layout(&[((2400.0, 0.0), DOWN, 4800.0, depth), ((1000.0, -3500.0), UP, 800.0, 500.0)]);
@@ -279,8 +279,8 @@ fn a_turning_circle_is_found_where_it_just_fits_and_a_table_may_stand_in_it() {
 fn a_turning_circle_out_of_reach_does_not_count() {
     // A board shuts off the part of the room where the circle would fit, but for a gap of 600.
     let brief = rectangle(4800.0, 3600.0)
-        .rule(Rule::Walkway, 900.0)
-        .rule(Rule::TurningCircle, 1500.0)
+        .rule(Clearance::Walkway, 900.0)
+        .rule(Clearance::TurningCircle, 1500.0)
         .item("hall door", 3, 100.0, 900.0, door("entrance"))
         .piece(piece(PieceKind::Bookcase));
     let floor = Floor::of(&brief, &Site::of(&brief));

@@ -1,6 +1,6 @@
 //! The safe envelope, and sizes that cannot grow.
 
-use elbowroom_model::{Brief, Door, Hand, ItemKind, LeadsTo, PieceKind, Rule, Swings};
+use elbowroom_model::{Brief, Clearance, Door, Hand, ItemKind, LeadsTo, PieceKind, Swings};
 use elbowroom_solver::verify::{Ground, envelope, growth, let_out};
 use elbowroom_solver::{Layout, Placed};
 
@@ -27,7 +27,7 @@ fn shrinks(brief: &Brief, placed: Vec<Placed>) -> Vec<&'static str> {
     let layout = Layout { placed, ..Layout::default() };
     let mut rules: Vec<_> = (0..4)
         .flat_map(|seed| envelope(&Ground::of(brief), &layout, &arrangement(), seed))
-        .map(|breach| breach.rule)
+        .map(|breach| breach.rule.key())
         .collect();
     rules.dedup();
     assert_eq!(rules.is_empty(), second.is_empty(), "checked again: {second:?}");
@@ -79,7 +79,7 @@ fn what_is_at_its_most_or_comes_in_steps_or_pairs_is_left_out() {
 #[test]
 fn a_deeper_seat_takes_its_table_along() {
     let brief = rectangle(5000.0, 4000.0)
-        .rule(Rule::SeatToTable, 400.0)
+        .rule(Clearance::SeatToTable, 400.0)
         .piece(piece(PieceKind::Sofa))
         .piece(piece(PieceKind::CoffeeTable));
     let at = |depth: f64, table: f64| {
@@ -109,8 +109,8 @@ fn smaller_pieces_fit_where_larger_ones_did() {
     let mut sofa = piece(PieceKind::Sofa);
     sofa.width.least = 1500.0;
     let brief = rectangle(5000.0, 4000.0)
-        .rule(Rule::SeatToTable, 400.0)
-        .rule(Rule::Passage, 600.0)
+        .rule(Clearance::SeatToTable, 400.0)
+        .rule(Clearance::Passage, 600.0)
         .item("hall door", 1, 100.0, 900.0, door)
         .piece(sofa)
         .piece(piece(PieceKind::CoffeeTable))
@@ -131,7 +131,7 @@ fn smaller_pieces_fit_where_larger_ones_did() {
 #[test]
 fn a_promise_that_smaller_pieces_break_is_found() {
     let brief = rectangle(5000.0, 4000.0)
-        .rule(Rule::SeatToTable, 400.0)
+        .rule(Clearance::SeatToTable, 400.0)
         .piece(piece(PieceKind::Sofa))
         .piece(piece(PieceKind::CoffeeTable));
     // The table serves the end of the sofa alone: a shorter sofa no longer stands behind it.

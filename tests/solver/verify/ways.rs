@@ -1,6 +1,8 @@
 //! Routes and the turning circle: as wide as they say, and as the rules ask.
 
-use elbowroom_model::{Brief, Door, ItemId, ItemKind, LeadsTo, Opening, PieceKind, Point, Rule, Stance, Swings};
+use elbowroom_model::{
+    Brief, Clearance, Door, ItemId, ItemKind, LeadsTo, Opening, PieceKind, Point, Rule, Stance, Swings,
+};
 use elbowroom_solver::routes::{End, Route};
 use elbowroom_solver::verify::{Ground, verify};
 use elbowroom_solver::{Layout, Placed};
@@ -14,8 +16,8 @@ fn through_room() -> Brief {
     let door = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
     let leads_to = LeadsTo::Space("kitchen".to_owned());
     rectangle(5000.0, 4000.0)
-        .rule(Rule::Walkway, 900.0)
-        .rule(Rule::Passage, 600.0)
+        .rule(Clearance::Walkway, 900.0)
+        .rule(Clearance::Passage, 600.0)
         .item("hall door", 0, 500.0, 900.0, door)
         .item("kitchen", 2, 500.0, 900.0, ItemKind::Opening(Opening { leads_to, stance: Stance::None }))
         .piece(piece(PieceKind::SideTable))
@@ -28,7 +30,7 @@ fn across(gap: f64) -> Vec<Placed> {
 
 fn route(width: f64, needs: f64) -> Route {
     let (from, to) = (End::Item(ItemId(0)), End::Item(ItemId(1)));
-    Route { from, to, rule: Rule::Walkway, needs, width, pinch: None, chain: Vec::new(), length: None }
+    Route { from, to, rule: Clearance::Walkway, needs, width, pinch: None, chain: Vec::new(), length: None }
 }
 
 fn sentences(brief: &Brief, placed: Vec<Placed>, routes: &[Route]) -> Vec<String> {
@@ -38,7 +40,7 @@ fn sentences(brief: &Brief, placed: Vec<Placed>, routes: &[Route]) -> Vec<String
     let layout = Layout { placed, ..Layout::default() };
     let breaches = verify(&Ground::of(&brief), &layout, &arrangement(), routes);
     assert_eq!(second.len(), breaches.len(), "checked again: {second:?}");
-    assert!(breaches.iter().all(|breach| breach.rule == "route"), "{breaches:?}");
+    assert!(breaches.iter().all(|breach| breach.rule == Rule::Clearance(Clearance::Walkway)), "{breaches:?}");
     breaches.into_iter().map(|breach| breach.sentence).collect()
 }
 
@@ -55,11 +57,11 @@ fn a_route_is_as_wide_as_it_says_within_5_mm() {
     let room = through_room();
     for off in [-4.5, 4.5] {
         assert_eq!(sentences(&room, across(850.0 - off), &[route(850.0, 850.0)]).len(), 1, "needs is the rule");
-        let room = room.clone().rule(Rule::Walkway, 800.0);
+        let room = room.clone().rule(Clearance::Walkway, 800.0);
         // The cap is the doorway's 900 mm, so 850 is the room's own.
         assert_eq!(sentences(&room, across(850.0 - off), &[route(850.0, 800.0)]), [""; 0]);
     }
-    let room = room.rule(Rule::Walkway, 800.0);
+    let room = room.rule(Clearance::Walkway, 800.0);
     assert!(sentences(&room, across(844.5), &[route(850.0, 800.0)])[0].contains("narrower route than"));
     assert!(sentences(&room, across(855.5), &[route(850.0, 800.0)])[0].contains("wider route than"));
 }
@@ -86,7 +88,7 @@ fn what_the_empty_room_does_not_give_is_not_asked() {
 }
 
 fn circle(pieces: Vec<Placed>, centre: Option<(f64, f64)>, kind: PieceKind) -> Vec<String> {
-    let mut brief = through_room().rule(Rule::TurningCircle, 1500.0);
+    let mut brief = through_room().rule(Clearance::TurningCircle, 1500.0);
     brief.pieces[0].width.most = 5000.0;
     if kind == PieceKind::CoffeeTable {
         // A table needs a seat, which stands well away.
@@ -96,7 +98,10 @@ fn circle(pieces: Vec<Placed>, centre: Option<(f64, f64)>, kind: PieceKind) -> V
     let layout = Layout { placed: pieces, turning_circle, ..Layout::default() };
     let routes = [route(900.0, 900.0)];
     let breaches = verify(&Ground::of(&brief), &layout, &arrangement(), &routes).into_iter();
-    breaches.filter(|breach| breach.rule == "turning_circle").map(|breach| breach.sentence).collect()
+    breaches
+        .filter(|breach| breach.rule == Rule::Clearance(Clearance::TurningCircle))
+        .map(|breach| breach.sentence)
+        .collect()
 }
 
 /// The circle of Approved Document M and Lifetime Homes, 1500 mm (published).

@@ -1,7 +1,7 @@
 //! With a way in, no size is larger than what gets in by it, and the result says what holds it.
 
 use elbowroom_model::way::Load;
-use elbowroom_model::{Brief, Dimension, scenario};
+use elbowroom_model::{Brief, Dimension, Rule, scenario};
 use elbowroom_solver::way::{carried, most_that_gets_in};
 use elbowroom_solver::{Limits, Outcome};
 
@@ -48,7 +48,7 @@ fn no_size_is_larger_than_what_gets_in_and_the_way_is_named() {
         assert!(width.most <= most[0] + 0.1);
         let load = Load::of(&brief.pieces[0], width.together - 0.1, None, depth.together - 0.1);
         assert!(carried(&way, &load).gets_in);
-        named += usize::from(sofa.held_by.iter().any(|held| held.rule == "way" && held.by.contains("landing")));
+        named += usize::from(sofa.held_by.iter().any(|held| held.rule == Rule::Way && held.by.contains("landing")));
     }
     assert!(named >= 1, "{:#?}", outcome.options[0].pieces[0].held_by);
     assert!(outcome.notices.iter().any(|notice| notice.contains("Measure both the piece and the way twice")));
@@ -79,7 +79,7 @@ fn what_may_go_is_left_out_and_what_may_not_stops_the_room() {
     let outcome = solved(&narrow);
     assert!(outcome.options.is_empty());
     let refused = &outcome.refused[0];
-    assert_eq!((refused.rule.as_str(), refused.short_by), ("way", Some(50.0)), "{refused:?}");
+    assert_eq!((refused.rule.key(), refused.short_by), ("way", Some(50.0)), "{refused:?}");
     assert!(refused.why.contains("slit"), "{refused:?}");
     let [remedy] = outcome.remedies.as_slice() else { panic!("{:?}", outcome.remedies) };
     let eased = remedied(&narrow, remedy).unwrap();

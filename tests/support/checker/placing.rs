@@ -1,6 +1,6 @@
 //! Rules 1 to 6 and 11 of the result format, each by sampling or clipping.
 
-use elbowroom_model::{Brief, PieceKind, Rule};
+use elbowroom_model::{Brief, Clearance, PieceKind};
 
 use super::plane::{
     P, Polygon, along_edges, apart, common, dot, edges, extent, left, minus, overlap, shared, thickness,
@@ -103,7 +103,7 @@ fn before_seat(
     (seat, table): (&Stand<'_>, &Stand<'_>),
     how: Table,
 ) -> Vec<String> {
-    let needs = brief.rules.get(Rule::SeatToTable);
+    let needs = brief.rules.get(Clearance::SeatToTable);
     let across = left(seat.facing);
     let clear = extent(&table.main(), seat.facing).0 - extent(&seat.main(), seat.facing).1;
     let mut all = Vec::new();
@@ -134,7 +134,7 @@ fn before_seat(
 }
 
 fn media(brief: &Brief, stands: &[Stand<'_>]) -> Vec<String> {
-    let needs = brief.rules.get(Rule::Passage);
+    let needs = brief.rules.get(Clearance::Passage);
     let tables: Vec<&Stand<'_>> = of_kind(stands, PieceKind::CoffeeTable).collect();
     let mut all = Vec::new();
     for media in of_kind(stands, PieceKind::MediaUnit) {
@@ -200,8 +200,8 @@ fn facing(brief: &Brief, stands: &[Stand<'_>]) -> Vec<String> {
     for (i, seat) in stands.iter().enumerate().filter(|(_, stand)| stand.piece.kind.is_seat()) {
         for (j, other) in stands.iter().enumerate() {
             let rule = match other.piece.kind {
-                PieceKind::MediaUnit => Rule::ScreenToSeat,
-                kind if kind.is_seat() && j > i => Rule::FacingSeats,
+                PieceKind::MediaUnit => Clearance::ScreenToSeat,
+                kind if kind.is_seat() && j > i => Clearance::FacingSeats,
                 _ => continue,
             };
             let clear = apart(&seat.front(), &other.front());
@@ -218,10 +218,10 @@ fn fronts(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
     for stand in stands {
         let kind = stand.piece.kind;
         let rule = match kind {
-            PieceKind::Bookcase | PieceKind::Sideboard => Rule::StorageFront,
-            PieceKind::Desk => Rule::DeskFront,
-            PieceKind::DiningTable if stand.piece.passing => Rule::DiningPassing,
-            PieceKind::DiningTable => Rule::DiningChair,
+            PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
+            PieceKind::Desk => Clearance::DeskFront,
+            PieceKind::DiningTable if stand.piece.passing => Clearance::DiningPassing,
+            PieceKind::DiningTable => Clearance::DiningChair,
             _ => continue,
         };
         let (half, depth, reach) = (stand.width / 2.0, stand.depth, brief.rules.get(rule));

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use elbowroom_model::{Brief, Criterion, Dimension, Rule};
+use elbowroom_model::{Brief, Clearance, Criterion, Dimension};
 use serde_json::Value;
 
 /// How far a told figure may be rounded.
@@ -27,7 +27,7 @@ pub(crate) fn complaints(brief: &Brief, result: &Value) -> Vec<String> {
     let area = result["room"]["area"].as_f64().unwrap_or(0.0);
     want((area - brief.room.area() / 1e6).abs() < 0.06, "the area is not the outline's");
     want(result["rules"]["profile"] == brief.rules.profile.as_str(), "another profile is told");
-    for rule in Rule::ALL {
+    for &rule in Clearance::ALL {
         let told = result["rules"].get(rule.key());
         let in_force = brief.rules.figure(rule).figure;
         let same = told.is_some_and(|told| match (told.as_f64(), in_force) {

@@ -1,6 +1,6 @@
 //! The room as a result must respect it: walls moved in, fixed things grown, zones; from the brief alone.
 
-use elbowroom_model::{Brief, Hinge, ItemKind, Point, Rule, Swings};
+use elbowroom_model::{Brief, Clearance, Hinge, ItemKind, Point, Swings};
 
 use super::plane::{P, Polygon, add, counter_clockwise, cross, edges, left, length, minus, unit};
 
@@ -85,7 +85,7 @@ impl Ground {
             counter_clockwise(std::iter::once(corner).chain(arc).collect())
         };
         let back = minus([0.0, 0.0], along);
-        let landing = || vec![strip(0.0, brief.rules.get(Rule::DoorLanding))];
+        let landing = || vec![strip(0.0, brief.rules.get(Clearance::DoorLanding))];
         match &item.kind {
             ItemKind::Door(door) => {
                 let leaf = match (door.swings, door.hinge) {
@@ -94,13 +94,13 @@ impl Ground {
                     _ => None,
                 };
                 self.zone("door_swing", &item.name, leaf.into_iter().collect(), false, -1.0);
-                self.zone("landing", &item.name, landing(), false, -1.0);
+                self.zone("door_landing", &item.name, landing(), false, -1.0);
             }
             ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => {
-                self.zone("landing", &item.name, landing(), false, -1.0);
+                self.zone("door_landing", &item.name, landing(), false, -1.0);
             }
             ItemKind::Window(window) => {
-                let front = vec![strip(0.0, brief.rules.get(Rule::WindowFront))];
+                let front = vec![strip(0.0, brief.rules.get(Clearance::WindowFront))];
                 self.zone("window_front", &item.name, front, false, window.sill);
             }
             ItemKind::Radiator(it) => {

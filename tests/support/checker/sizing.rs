@@ -1,6 +1,6 @@
 //! Rules 8 and 9 of the result format: smaller pieces fit, and none can be larger.
 
-use elbowroom_model::{Brief, Dimension, Piece, PieceKind, Rule};
+use elbowroom_model::{Brief, Clearance, Dimension, Piece, PieceKind};
 use serde_json::Value;
 
 use super::placing::{self, Table, face};
@@ -159,7 +159,7 @@ fn grown<'a>(brief: &Brief, stands: &[Stand<'a>], i: usize, dimension: Dimension
         }
         _ => vec![[0.0, 0.0]],
     };
-    let needs = brief.rules.get(Rule::SeatToTable);
+    let needs = brief.rules.get(Clearance::SeatToTable);
     let own_table = |other: &Stand<'_>| {
         let before = extent(&other.main(), stand.facing).0 - extent(&stand.main(), stand.facing).1;
         other.piece.kind == PieceKind::CoffeeTable && (before - needs).abs() <= 1.0

@@ -1,6 +1,6 @@
 //! Rule 7, and the turning circle of rule 11: by discs that travel.
 
-use elbowroom_model::{Brief, ItemKind, LeadsTo, PieceKind, Rule, WallItem};
+use elbowroom_model::{Brief, Clearance, ItemKind, LeadsTo, PieceKind, WallItem};
 use serde_json::Value;
 
 use super::disc::{Gate, Target, travels};
@@ -120,9 +120,9 @@ pub(crate) fn turning(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> O
         return Some("11 turning_circle: none is free".to_owned());
     }
     let doors: Vec<Gate> = entrances(brief)
-        .map(|door| item_mouth(brief, ground, door).widened(brief.rules.get(Rule::Walkway), None))
+        .map(|door| item_mouth(brief, ground, door).widened(brief.rules.get(Clearance::Walkway), None))
         .collect();
-    let disc = (brief.rules.get(Rule::Walkway) - 2.0 * GRID).min(diameter - 2.0 * GRID);
+    let disc = (brief.rules.get(Clearance::Walkway) - 2.0 * GRID).min(diameter - 2.0 * GRID);
     let reached = |p: P| doors.is_empty() || doors.iter().any(|door| travels(&shapes, door, &Target::Place(p), disc));
     (!places.step_by(7).any(reached)).then(|| "11 turning_circle: none is reached".to_owned())
 }
@@ -147,7 +147,7 @@ pub(crate) fn told_circle(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], 
     if !within(centre, &ground.outline) || free < diameter / 2.0 - ROUNDED {
         return Some(format!("the turning_circle that is told has {free:.1} about its centre"));
     }
-    let walkway = brief.rules.get(Rule::Walkway);
+    let walkway = brief.rules.get(Clearance::Walkway);
     let doors: Vec<Gate> =
         entrances(brief).map(|door| item_mouth(brief, ground, door).widened(walkway, None)).collect();
     let disc = walkway.min(diameter) - TRAVELS_WITHIN;
@@ -169,7 +169,7 @@ fn entrances(brief: &Brief) -> impl Iterator<Item = &WallItem> {
 }
 
 fn ways<'a>(brief: &'a Brief, stands: &'a [Stand<'a>]) -> Vec<Way<'a>> {
-    let (walkway, passage) = (brief.rules.get(Rule::Walkway), brief.rules.get(Rule::Passage));
+    let (walkway, passage) = (brief.rules.get(Clearance::Walkway), brief.rules.get(Clearance::Passage));
     let mut all: Vec<Way<'_>> = Vec::new();
     for from in entrances(brief) {
         for to in brief.room.items.iter().filter(|item| item.name != from.name) {
@@ -198,7 +198,7 @@ fn bare(ground: &Ground) -> Vec<Polygon> {
 
 /// What stops a disc: not rugs, nor, on the way to a seat, the coffee tables within a passage of it as laid out.
 fn around(brief: &Brief, ground: &Ground, laid_out: &[Stand<'_>], way: &Way<'_>, stands: &[Stand<'_>]) -> Vec<Polygon> {
-    let passage = brief.rules.get(Rule::Passage);
+    let passage = brief.rules.get(Clearance::Passage);
     let own_table = |stand: &Stand<'_>| match way.to {
         End::Piece(seat) if seat.piece.kind.is_seat() && stand.piece.kind == PieceKind::CoffeeTable => {
             let table = laid_out.iter().find(|other| other.name() == stand.name());

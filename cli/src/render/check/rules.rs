@@ -1,6 +1,6 @@
 //! The rules and wishes in force.
 
-use elbowroom_model::{Brief, Criterion, Rule};
+use elbowroom_model::{Brief, Clearance, Criterion};
 
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
@@ -11,13 +11,13 @@ use crate::words::lengths::taped;
 pub(super) fn tell(page: &mut Page, brief: &Brief) {
     page.heading(&words::rules(&brief.rules.profile));
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Left)]);
-    for rule in Rule::ALL {
+    for &rule in Clearance::ALL {
         let figure = brief.rules.figure(rule);
         let length = figure.figure.map_or_else(|| words::NOT_IN_FORCE.to_owned(), |length| taped(brief.units, length));
         table.row([rule.key().to_owned(), length, figure.source.clone()]);
     }
     page.table(2, &table);
     page.heading(words::WISHES);
-    let wishes = Criterion::ALL.map(|criterion| format!("{} {}", criterion.key(), brief.wishes.get(criterion)));
-    page.paragraph(2, &wishes.join(", "));
+    let wish = |&criterion: &Criterion| format!("{} {}", criterion.key(), brief.wishes.get(criterion));
+    page.paragraph(2, &Criterion::ALL.iter().map(wish).collect::<Vec<_>>().join(", "));
 }

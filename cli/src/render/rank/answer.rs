@@ -1,6 +1,6 @@
 //! The answer: which wall the seating takes, which way it faces, which hand, how firm that is.
 
-use elbowroom_model::PieceKind;
+use elbowroom_model::{Clearance, PieceKind};
 use elbowroom_solver::outcome::{OptionFound, PieceFound};
 
 use super::Told;
@@ -52,7 +52,7 @@ fn beside(told: &Told<'_>, seat: &PieceFound, hand: &str) -> Option<String> {
 
 /// From the front of the seat to the media unit.
 fn distance(told: &Told<'_>, best: &OptionFound) -> Option<String> {
-    let gap = best.gaps.iter().find(|gap| gap.rule == "screen_to_seat")?;
+    let gap = best.gaps.iter().find(|gap| gap.rule == Clearance::ScreenToSeat)?;
     Some(told.tape(gap.clear))
 }
 

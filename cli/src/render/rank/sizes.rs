@@ -78,7 +78,7 @@ pub(crate) fn held(piece: &PieceFound) -> String {
     let mut told: Vec<(String, Vec<&str>)> = Vec::new();
     let free = |dimension| figures(piece, dimension).is_some_and(|it| it.most > it.least);
     for held in piece.held_by.iter().filter(|held| free(held.dimension)) {
-        let by = words::holder(&held.by, &held.rule);
+        let by = words::holder(&held.by, held.rule);
         match told.iter_mut().find(|(known, _)| *known == by) {
             Some((_, dimensions)) => dimensions.push(held.dimension.key()),
             None => told.push((by, vec![held.dimension.key()])),

@@ -1,8 +1,9 @@
 //! The page of a result made by hand: what a real run cannot be made to say is held here.
 
+use elbowroom_model::rules::ClearanceFigure;
 use elbowroom_model::{
-    Brief, Criterion, Dimension, Door, Hinge, ItemKind, LeadsTo, Opening, Piece, PieceKind, Point, Room, Rule, Rules,
-    SizeRange, Stance, Survey, Swings, Unit, View, Wall, WallId, WallItem, Window, Wishes,
+    Brief, Clearance, Criterion, Dimension, Door, Hinge, ItemKind, LeadsTo, Opening, Piece, PieceKind, Point, Room,
+    Rule, Rules, SizeRange, Stance, Survey, Swings, Unit, View, Wall, WallId, WallItem, Window, Wishes,
 };
 use elbowroom_solver::outcome::{
     ChoicesFound, CriterionFound, DimensionFound, FORMAT, GapFound, HeldBy, OptionFound, PieceFound, PinchFound,
@@ -79,7 +80,7 @@ fn brief() -> Brief {
             piece("armchair 2", PieceKind::Armchair, 1.5, Some(3)),
             piece("books", PieceKind::Bookcase, 0.75, None),
         ],
-        rules: Rules::new("easy", Default::default()),
+        rules: Rules::new("easy", |_| ClearanceFigure::default()),
         wishes: Wishes::default().with(Criterion::View, 5.0),
         notices: vec![],
         only: vec![],
@@ -99,7 +100,7 @@ fn stands(
     parts: &[(f64, f64, f64, f64)],
     facing: f64,
     range: RangeFound,
-    held: &[(Dimension, &str, &str)],
+    held: &[(Dimension, &str, Rule)],
 ) -> PieceFound {
     let block = |&(x, y, w, d): &(f64, f64, f64, f64)| {
         vec![Point::new(x, y), Point::new(x + w, y), Point::new(x + w, y + d), Point::new(x, y + d)]
@@ -117,10 +118,7 @@ fn stands(
             depth: range.depth.together,
         },
         range,
-        held_by: held
-            .iter()
-            .map(|&(dimension, by, rule)| HeldBy { dimension, by: by.into(), rule: rule.into() })
-            .collect(),
+        held_by: held.iter().map(|&(dimension, by, rule)| HeldBy { dimension, by: by.into(), rule }).collect(),
     }
 }
 
@@ -188,7 +186,10 @@ fn best() -> OptionFound {
                 &[(1500.0, -3670.0, 1800.0, 450.0)],
                 90.0,
                 plain(of(1250.0, 1800.0, 2400.0, 2400.0), of(350.0, 450.0, 610.0, 610.0)),
-                &[(Width, "dining landing", "door_landing"), (Depth, "screen to seat, 152.4 cm", "screen_to_seat")],
+                &[
+                    (Width, "dining landing", Clearance::DoorLanding.into()),
+                    (Depth, "screen to seat, 152.4 cm", Clearance::ScreenToSeat.into()),
+                ],
             ),
             stands(
                 "corner sofa",
@@ -198,9 +199,9 @@ fn best() -> OptionFound {
                 270.0,
                 sofa,
                 &[
-                    (Width, "hall door swing", "door_swing"),
-                    (Return, "hall door swing", "door_swing"),
-                    (Depth, "way from hall door to dining opening", "walkway"),
+                    (Width, "hall door swing", Rule::DoorSwing),
+                    (Return, "hall door swing", Rule::DoorSwing),
+                    (Depth, "way from hall door to dining opening", Clearance::Walkway.into()),
                 ],
             ),
             stands(
@@ -210,7 +211,10 @@ fn best() -> OptionFound {
                 &[(2600.0, -2000.0, 900.0, 530.0)],
                 270.0,
                 plain(of(600.0, 1179.0, 1300.0, 1500.0), of(400.0, 534.0, 700.0, 900.0)),
-                &[(Width, "corner sofa", "seat_to_table"), (Depth, "64 cm to walk past the media unit", "passage")],
+                &[
+                    (Width, "corner sofa", Clearance::SeatToTable.into()),
+                    (Depth, "64 cm to walk past the media unit", Clearance::Passage.into()),
+                ],
             ),
             stands(
                 "armchair 1",
@@ -219,7 +223,10 @@ fn best() -> OptionFound {
                 &[(60.0, -3600.0, 903.0, 816.0)],
                 0.0,
                 chair,
-                &[(Width, "dining opening", "walkway"), (Depth, "coffee table", "passage")],
+                &[
+                    (Width, "dining opening", Clearance::Walkway.into()),
+                    (Depth, "coffee table", Clearance::Passage.into()),
+                ],
             ),
             stands(
                 "armchair 2",
@@ -228,7 +235,10 @@ fn best() -> OptionFound {
                 &[(60.0, -900.0, 903.0, 816.0)],
                 0.0,
                 chair,
-                &[(Width, "dining opening", "walkway"), (Depth, "coffee table", "passage")],
+                &[
+                    (Width, "dining opening", Clearance::Walkway.into()),
+                    (Depth, "coffee table", Clearance::Passage.into()),
+                ],
             ),
         ],
         left_out: vec![elbowroom_solver::outcome::LeftOut {
@@ -240,13 +250,13 @@ fn best() -> OptionFound {
                 between: ["corner sofa".into(), "coffee table".into()],
                 clear: 430.0,
                 needs: 430.0,
-                rule: "seat_to_table".into(),
+                rule: Clearance::SeatToTable,
             },
             GapFound {
                 between: ["corner sofa".into(), "media unit".into()],
                 clear: 1812.0,
                 needs: 1524.0,
-                rule: "screen_to_seat".into(),
+                rule: Clearance::ScreenToSeat,
             },
         ],
         routes: vec![
@@ -295,34 +305,33 @@ fn second() -> OptionFound {
 
 fn outcome(options: Vec<OptionFound>) -> Outcome {
     let brief = brief();
-    let refused = |key: &str, why: &str, rule: &str, short_by| Refused {
-        key: key.into(),
-        why: why.into(),
-        rule: rule.into(),
-        short_by,
-    };
+    let refused =
+        |key: &str, why: &str, rule: Rule, short_by| Refused { key: key.into(), why: why.into(), rule, short_by };
     Outcome {
         format: FORMAT,
         room: RoomFound { name: brief.room.name.clone(), outline: brief.room.outline(), area: 18.08, misclosure: None },
-        rules: RulesInForce { profile: "easy".into(), figures: Rule::ALL.map(|rule| (rule, Some(1.0))).into() },
+        rules: RulesInForce {
+            profile: "easy".into(),
+            figures: Clearance::ALL.iter().map(|&rule| (rule, Some(1.0))).collect(),
+        },
         options,
         refused: vec![
             refused(
                 "party-wall/right/canal-wall",
                 "The way from the hall door to the dining opening is 11 cm too narrow.",
-                "passage",
+                Clearance::Passage.into(),
                 Some(110.0),
             ),
             refused(
                 "dining-side/left/stair-wall",
                 "The dining side has 112 cm beside its opening, and the corner sofa needs 190 cm.",
-                "room",
+                Rule::Room,
                 Some(780.0),
             ),
             refused(
                 "dining-side/right/stair-wall",
                 "The dining side has 112 cm beside its opening, and the corner sofa needs 190 cm.",
-                "room",
+                Rule::Room,
                 Some(780.0),
             ),
         ],

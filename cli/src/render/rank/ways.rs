@@ -51,7 +51,7 @@ fn gaps(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
         Table::new(&[("", Stand::Left), ("clear", Stand::Right), ("needs", Stand::Right), ("rule", Stand::Left)]);
     for gap in &option.gaps {
         let bare = |length: f64| taped_bare(told.units(), length);
-        table.row([words::between(&gap.between), bare(gap.clear), bare(gap.needs), words::rule(&gap.rule)]);
+        table.row([words::between(&gap.between), bare(gap.clear), bare(gap.needs), words::rule(gap.rule.key())]);
     }
     page.table(3, &table);
 }

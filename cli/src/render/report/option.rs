@@ -80,7 +80,7 @@ fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &OptionFound) {
             let alone = found.alone.map_or_else(String::new, |alone| shopped(units, alone, Rounding::Down));
             page.element("td", &[("class", "number")], &alone);
             let held = piece.held_by.iter().find(|held| held.dimension == dimension);
-            page.element("td", &[], &held.map_or_else(String::new, |held| rank_words::holder(&held.by, &held.rule)));
+            page.element("td", &[], &held.map_or_else(String::new, |held| rank_words::holder(&held.by, held.rule)));
             page.end();
         }
     }

@@ -1,6 +1,6 @@
 //! Where the figures come from, and what to mind before anything is bought or moved.
 
-use elbowroom_model::Rule;
+use elbowroom_model::Clearance;
 
 use super::Told;
 use crate::text::markup::Markup;
@@ -36,7 +36,7 @@ fn put_criteria(page: &mut Markup, told: &Told<'_>) {
 fn put_rules(page: &mut Markup, told: &Told<'_>) {
     let rules = &told.brief.rules;
     page.element("h3", &[], &check_words::rules(&rules.profile)).open("ul", &[]);
-    for rule in Rule::ALL {
+    for &rule in Clearance::ALL {
         let figure = rules.figure(rule);
         let Some(length) = figure.figure else { continue };
         page.open("li", &[]).inline("strong", &[], &rule.key().replace('_', " "));

@@ -9,7 +9,7 @@ use crate::opening::{
 };
 use crate::report::{Of, Report, Taken};
 use crate::room::{Survey, Wall, WallId, WallItem};
-use crate::rules::{Rule, Rules};
+use crate::rules::{Clearance, Rules};
 use crate::scenario::check;
 use crate::scenario::document::{
     CarriesRow, Document, DoorRow, FireplaceRow, HingeRow, ItemRow, OpeningRow, RadiatorRow, StanceRow, SwingsRow,
@@ -102,7 +102,7 @@ impl Items<'_> {
     fn radiator(&self, row: &RadiatorRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<ItemKind> {
         let depth = read.given(&row.depth, "depth", Taken::AboveZero);
         let height = read.or(&row.height, "height", Taken::AboveZero, RADIATOR_HEIGHT);
-        let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Rule::RadiatorClear));
+        let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Clearance::RadiatorClear));
         if row.height.is_none() {
             notices.push(format!("{} is taken as {} high.", read.name, read.report.words(RADIATOR_HEIGHT)));
         }
@@ -115,7 +115,7 @@ impl Items<'_> {
             Some(_) => read.given(&row.height, "height", Taken::AboveZero).map(Some),
             None => Some(None),
         };
-        let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Rule::FireClear));
+        let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Clearance::FireClear));
         Some(ItemKind::Fireplace(Fireplace { depth: depth?, height: height?, keep_clear: clear? }))
     }
 }

@@ -5,7 +5,7 @@ use super::sizes::{raised, within};
 use crate::length::{Extent, Measure};
 use crate::piece::{Hand, Piece, PieceKind, SizeRange, Step, screen_width};
 use crate::report::{Of, Report, Taken};
-use crate::rules::{Rule, Rules};
+use crate::rules::{Clearance, Rules};
 use crate::scenario::document::{Document, HandRow, PieceRow};
 use crate::tables::{KindSizes, SeatedStep, Tables};
 use crate::yaml::Trail;
@@ -236,9 +236,9 @@ impl Reader<'_> {
 
     fn default_off_wall(&self) -> f64 {
         match self.kind {
-            PieceKind::Sofa | PieceKind::CornerSofa | PieceKind::Armchair => self.rules.get(Rule::SeatOffWall),
-            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk => self.rules.get(Rule::StorageOffWall),
-            PieceKind::MediaUnit => self.rules.get(Rule::MediaOffWall),
+            PieceKind::Sofa | PieceKind::CornerSofa | PieceKind::Armchair => self.rules.get(Clearance::SeatOffWall),
+            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk => self.rules.get(Clearance::StorageOffWall),
+            PieceKind::MediaUnit => self.rules.get(Clearance::MediaOffWall),
             PieceKind::CoffeeTable
             | PieceKind::SideTable
             | PieceKind::DiningTable

@@ -3,7 +3,7 @@
 use super::super::document::Document;
 use super::super::resolve::names::Names;
 use crate::nearest::{nearest, same};
-use crate::rules::Rule;
+use crate::rules::Clearance;
 use crate::wishes::Criterion;
 use crate::yaml::Trail;
 
@@ -123,15 +123,15 @@ fn single_key(path: &str) -> Option<Trail> {
     if ROOM.contains(&key.as_str()) {
         return Some(root.key(&key));
     }
-    if key == PROFILE || Rule::ALL.into_iter().any(|rule| rule.key() == key) {
+    if key == PROFILE || key.parse::<Clearance>().is_ok() {
         return Some(root.key("clearances").key(&key));
     }
-    Criterion::ALL.into_iter().any(|criterion| criterion.key() == key).then(|| root.key("wishes").key(&key))
+    key.parse::<Criterion>().is_ok().then(|| root.key("wishes").key(&key))
 }
 
 fn single_keys() -> impl Iterator<Item = &'static str> {
-    let wishes = Criterion::ALL.into_iter().map(Criterion::key);
-    ROOM.into_iter().chain([PROFILE]).chain(Rule::ALL.into_iter().map(Rule::key)).chain(wishes)
+    let wishes = Criterion::ALL.iter().map(|criterion| criterion.key());
+    ROOM.into_iter().chain([PROFILE]).chain(Clearance::ALL.iter().map(|clearance| clearance.key())).chain(wishes)
 }
 
 /// A key as files write it: `off wall` is `off_wall`.

@@ -1,5 +1,7 @@
 //! What a decision makes of a node: one child for each way it can be taken, made when its turn comes.
 
+use elbowroom_model::Rule;
+
 use std::collections::BinaryHeap;
 use std::rc::Rc;
 
@@ -10,7 +12,7 @@ use super::super::node::{Asked, Decided, Node, Question};
 use super::super::queued::{Candidate, Change, Child, Family, Queued};
 use super::{Fate, Tree};
 use crate::program::{Engine, Row};
-use crate::rules::{Alternative, Arc, Cause, RuleName, With};
+use crate::rules::{Alternative, Arc, Cause, With};
 
 /// What makes a child, how much of what no elder covers it keeps, and what it is worth at most.
 type Offspring<'p> = (Change<'p>, usize, f64);
@@ -200,7 +202,7 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         let (rows, cost) = self.without(piece);
         node.decided[piece] = Decided::Out;
         node.presence -= cost;
-        let cause = Cause { rule: RuleName::Size, piece, with: With::Itself };
+        let cause = Cause { rule: Rule::Size, piece, with: With::Itself };
         self.alive_with(node, rows.into_iter().map(|row| (row, cause)).collect(), &[])
     }
 

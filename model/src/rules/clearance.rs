@@ -1,0 +1,73 @@
+//! The clearances: rules that are one length, which a profile or the file sets.
+
+use enum_map::Enum;
+use serde::{Deserialize, Serialize};
+use strum::{EnumString, IntoStaticStr, VariantArray};
+
+/// A clearance by name. The order is the order in which they are told.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
+    schemars::JsonSchema,
+    Enum,
+    EnumString,
+    IntoStaticStr,
+    VariantArray,
+)]
+#[serde(rename_all = "snake_case")]
+#[strum(serialize_all = "snake_case")]
+pub enum Clearance {
+    /// Width of a main route: entrance to another doorway.
+    Walkway,
+    /// Width of a lesser route: to a seat, a storage front, a desk; between pieces.
+    Passage,
+    /// From a seat's front to its coffee table: a place, not a least.
+    SeatToTable,
+    /// Between the fronts of seats that face each other.
+    FacingSeats,
+    /// From the front of a seat to the front of the media unit it faces, least.
+    ScreenToSeat,
+    /// Depth of the free floor just inside a doorway.
+    DoorLanding,
+    /// Kept before a window by what is taller than its sill.
+    WindowFront,
+    /// Kept behind the back of a seat at a wall.
+    SeatOffWall,
+    /// Kept behind a bookcase, sideboard or desk.
+    StorageOffWall,
+    /// Kept behind a media unit.
+    MediaOffWall,
+    /// Kept clear before a bookcase or sideboard.
+    StorageFront,
+    /// Kept clear before a desk.
+    DeskFront,
+    /// From a dining table's long side outward, with a chair.
+    DiningChair,
+    /// The same where people pass behind the chairs.
+    DiningPassing,
+    /// Default of what is kept clear before a radiator.
+    RadiatorClear,
+    /// Default of what is kept clear before and beside a fire.
+    FireClear,
+    /// Diameter of a free circle to turn a wheelchair in.
+    TurningCircle,
+}
+
+impl Clearance {
+    /// Every clearance, in the order they are told.
+    pub const ALL: &[Self] = Self::VARIANTS;
+
+    /// The clearance as files write it: `seat_to_table`.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        self.into()
+    }
+}

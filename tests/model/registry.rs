@@ -1,0 +1,80 @@
+//! One identity for each rule, clearance, criterion and kind: a key that reads back, a row of data, a place in the schema.
+
+use std::collections::BTreeSet;
+use std::str::FromStr;
+
+use elbowroom_model::{Clearance, Criterion, PieceKind, Rule, Unit, scenario};
+use serde::Serialize;
+use serde_json::Value;
+
+const SIZES: &str = include_str!("../../model/data/sizes.yaml");
+const CLEARANCES: &str = include_str!("../../model/data/clearances.yaml");
+
+/// The keys at the left margin of a data file.
+fn rows(data: &str) -> BTreeSet<&str> {
+    let starts = |line: &&str| line.starts_with(|first: char| first.is_ascii_lowercase());
+    data.lines().filter(starts).filter_map(|line| line.split(':').next()).collect()
+}
+
+fn keys(value: &Value) -> BTreeSet<&str> {
+    value["properties"].as_object().unwrap().keys().map(String::as_str).collect()
+}
+
+/// Every value is written by its key, and reads back from it; no two have one key.
+fn keyed<T>(all: &[T], key: impl Fn(T) -> &'static str) -> BTreeSet<&'static str>
+where
+    T: Copy + PartialEq + std::fmt::Debug + Serialize + FromStr<Err: std::fmt::Debug>,
+{
+    for &one in all {
+        assert_eq!(serde_json::to_value(one).unwrap(), key(one));
+        assert_eq!(key(one).parse::<T>().unwrap(), one);
+    }
+    let keys: BTreeSet<&str> = all.iter().map(|&one| key(one)).collect();
+    assert_eq!(keys.len(), all.len(), "{keys:?}");
+    keys
+}
+
+#[test]
+fn a_clearance_has_its_key_its_row_and_its_place_in_the_schema() {
+    let known = keyed(Clearance::ALL, Clearance::key);
+    assert_eq!(rows(CLEARANCES), known);
+    let schema: Value = serde_json::from_str(&scenario::schema()).unwrap();
+    let mut listed = keys(&schema["properties"]["clearances"]);
+    assert!(listed.remove("profile"));
+    assert_eq!(listed, known);
+}
+
+#[test]
+fn a_criterion_has_its_key_and_its_place_in_the_schema() {
+    let known = keyed(Criterion::ALL, Criterion::key);
+    let schema: Value = serde_json::from_str(&scenario::schema()).unwrap();
+    assert_eq!(keys(&schema["properties"]["wishes"]), known);
+}
+
+#[test]
+fn a_kind_has_its_key_its_row_and_its_place_in_the_schema() {
+    let known = keyed(PieceKind::ALL, PieceKind::key);
+    assert_eq!(rows(SIZES), known);
+    let schema = scenario::schema();
+    assert!(known.iter().all(|key| schema.contains(&format!("\"{key}\""))), "{schema}");
+}
+
+#[test]
+fn a_unit_is_written_by_its_key() {
+    assert_eq!(keyed(Unit::ALL, Unit::key).len(), 5);
+}
+
+#[test]
+fn a_clearance_is_a_rule_of_the_same_key() {
+    let rules: Vec<Rule> = Rule::all().collect();
+    let keys: BTreeSet<&str> = rules.iter().map(|rule| rule.key()).collect();
+    assert_eq!(keys.len(), rules.len(), "{rules:?}");
+    for &clearance in Clearance::ALL {
+        let rule = Rule::from(clearance);
+        assert_eq!((rule.key(), rule.clearance()), (clearance.key(), Some(clearance)));
+        assert!(rules.contains(&rule));
+    }
+    let without_figure = rules.iter().filter(|rule| rule.clearance().is_none());
+    assert_eq!(without_figure.count(), rules.len() - Clearance::ALL.len());
+    assert!(rules.iter().all(|rule| serde_json::to_value(rule).unwrap() == rule.key()));
+}

@@ -5,45 +5,52 @@ use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Swings};
 /// Storage at least this tall is told to be fixed to the wall, mm (common practice, no source).
 const TALL: f64 = 750.0;
 
-/// The cautions that this brief calls for, the gravest first.
+/// What to heed beside what was asked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Caution {
+    /// Exits and escape windows stay free.
+    Exits,
+    /// What burns stays away from heaters and fires.
+    Heat,
+    /// What is tall or holds a television is fixed to the wall.
+    TipOver,
+    /// Across an opening there is no wall to fix it to.
+    AcrossOpening,
+    /// What children climb stays away from windows.
+    Children,
+    /// Wiring, gas, structure and weights are for a licensed person.
+    LicensedWork,
+    /// Figures for a wheelchair are guidance.
+    Wheelchair,
+    /// A leaf swings over a rug.
+    RugUnderDoor,
+    /// Pieces are carried as boxes.
+    Boxes,
+    /// Piece and way are measured twice.
+    MeasureTwice,
+    /// Heavy pieces take trained carriers.
+    Carriers,
+}
+
+/// The cautions that go with a way in.
+pub const OF_CARRYING: [Caution; 3] = [Caution::Boxes, Caution::MeasureTwice, Caution::Carriers];
+
+/// The cautions that this brief calls for, the gravest first; those of carrying last.
 #[must_use]
-pub(crate) fn cautions(brief: &Brief) -> Vec<String> {
-    let all: [(bool, &str); 8] = [
-        (
-            true,
-            "Keep exits and escape windows free. What is required is local: ask the code official, the fire service or \
-             the landlord.",
-        ),
-        (
-            has(brief, |kind| matches!(kind, ItemKind::Radiator(_) | ItemKind::Fireplace(_))),
-            "Keep anything that burns 3 ft (91 cm) from heaters and fires (CPSC, NFPA), or further where the maker says \
-             so.",
-        ),
-        (has_what_tips(brief), "Fix tall storage and televisions to the wall: they tip over (CPSC)."),
-        (
-            has_what_tips(brief) && has(brief, |kind| matches!(kind, ItemKind::Opening(_))),
-            "What stands across an opening has no wall behind it to be fixed to: keep tall storage and televisions \
-             beside it.",
-        ),
-        (
-            has(brief, |kind| matches!(kind, ItemKind::Window(_))),
-            "Where children live, keep what they can climb away from windows, and blind cords out of reach (CPSC, WCSC).",
-        ),
-        (
-            has(brief, |kind| matches!(kind, ItemKind::Socket(_) | ItemKind::Fireplace(_))),
-            "Wiring, gas, structure and heavy weights on a floor are for a licensed person to judge; keep cords out of \
-             the ways.",
-        ),
-        (
-            brief.rules.profile == "wheelchair",
-            "The wheelchair figures are guidance; the person who lives there decides, and local codes hold.",
-        ),
-        (
-            has_rug_and_swing(brief),
-            "A rug may lie under a door that swings in: see that the leaf clears it and that its edge trips nobody.",
-        ),
+pub fn cautions(brief: &Brief) -> Vec<Caution> {
+    let tips = has_what_tips(brief);
+    let in_the_room = [
+        (true, Caution::Exits),
+        (has(brief, |kind| matches!(kind, ItemKind::Radiator(_) | ItemKind::Fireplace(_))), Caution::Heat),
+        (tips, Caution::TipOver),
+        (tips && has(brief, |kind| matches!(kind, ItemKind::Opening(_))), Caution::AcrossOpening),
+        (has(brief, |kind| matches!(kind, ItemKind::Window(_))), Caution::Children),
+        (has(brief, |kind| matches!(kind, ItemKind::Socket(_) | ItemKind::Fireplace(_))), Caution::LicensedWork),
+        (brief.rules.profile == "wheelchair", Caution::Wheelchair),
+        (has_rug_and_swing(brief), Caution::RugUnderDoor),
     ];
-    all.into_iter().filter(|(applies, _)| *applies).map(|(_, words)| words.to_owned()).collect()
+    let of_carrying = OF_CARRYING.map(|caution| (brief.way.is_some(), caution));
+    in_the_room.into_iter().chain(of_carrying).filter(|(applies, _)| *applies).map(|(_, caution)| caution).collect()
 }
 
 fn has(brief: &Brief, is_such: impl Fn(&ItemKind) -> bool) -> bool {

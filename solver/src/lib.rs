@@ -5,12 +5,13 @@
 //! Deterministic; no clock, no printing.
 
 pub mod arrangement;
-mod cautions;
+pub mod cautions;
 pub mod comparison;
 pub mod criteria;
 pub mod gaps;
 pub mod geometry;
 pub mod layout;
+pub mod notice;
 mod option_found;
 pub mod outcome;
 mod outcome_figures;
@@ -29,6 +30,7 @@ pub mod sizes;
 pub mod stock;
 pub mod verify;
 pub mod way;
+pub mod wording;
 
 pub use layout::{Layout, Placed, Size};
 pub use outcome::Outcome;

@@ -3,9 +3,9 @@
 use elbowroom_model::{Brief, Clearance, Criterion};
 use rayon::prelude::*;
 
-use crate::arrangement::{Arrangement, Enumeration, enumerate, notice_of_only};
-use crate::cautions::cautions;
+use crate::arrangement::{Arrangement, Enumeration, enumerate};
 use crate::criteria::{self, Judgement};
+use crate::notice::Notice;
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, PieceFound, Refused, Remedy, RoomFound, RulesInForce, Work};
 use crate::outcome_figures::thousandth;
 use crate::ranking;
@@ -13,7 +13,8 @@ use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
 use crate::site::Site;
 use crate::way::{self, Blocked, Narrowed};
-use crate::{Limits, Part, Unwatched, Watch, option_found, part, refusal, verify};
+use crate::wording::notice::notice as words_of_notice;
+use crate::{Limits, Part, Unwatched, Watch, notice, option_found, part, refusal, verify};
 
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
@@ -45,7 +46,13 @@ type Tried<'a> = (Result<Candidate<'a>, Refused>, usize, Tally);
 pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     match way::narrowed(brief) {
         Narrowed::Same => rank_as_it_is(brief, limits, watch),
-        Narrowed::To(narrowed) => rank_as_it_is(&narrowed, limits, watch),
+        Narrowed::To(narrowed, left_out) => {
+            let mut outcome = rank_as_it_is(&narrowed, limits, watch);
+            let left_out = left_out.into_iter().map(|piece| words_of_notice(brief, &Notice::DoesNotGetIn(piece)));
+            let place = brief.notices.len();
+            outcome.notices.splice(place..place, left_out);
+            outcome
+        }
         Narrowed::Blocked(blocked) => stopped_on_the_way(brief, &blocked, limits),
     }
 }
@@ -250,19 +257,9 @@ fn rules_in_force(brief: &Brief) -> RulesInForce {
 
 fn notices(brief: &Brief, floor: &Floor, enumeration: &Enumeration) -> Vec<String> {
     let mut found: Vec<String> = brief.notices.iter().map(|notice| notice.0.clone()).collect();
-    found.extend(notice_of_only(brief));
-    found.extend(floor.notices(brief));
+    let words = |notices: Vec<Notice>| notices.into_iter().map(|notice| words_of_notice(brief, &notice));
+    found.extend(words(notice::of_the_room(brief, floor)));
     found.extend(criteria::notices(brief));
-    found.extend(cautions(brief));
-    if brief.way.is_some() {
-        found.extend(way::CAUTIONS.map(str::to_owned));
-    }
-    let beyond = enumeration.beyond;
-    if beyond > 0 {
-        let first = enumeration.arrangements.len() + enumeration.dropped.len();
-        found.push(format!(
-            "There are more ways to place the seats than are looked at: {beyond} beyond the first {first}."
-        ));
-    }
+    found.extend(words(notice::of_the_work(brief, enumeration)));
     found
 }

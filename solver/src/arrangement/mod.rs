@@ -19,5 +19,4 @@ mod stretch;
 
 pub(crate) use direction::face;
 pub use enumerate::{Dropped, Enumeration, MOST_ARRANGEMENTS, enumerate};
-pub(crate) use only::notice as notice_of_only;
 pub use stand::{Arrangement, Choices, Relation, Role, Stand, Standing};

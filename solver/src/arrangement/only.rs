@@ -2,7 +2,6 @@
 
 use elbowroom_model::{Brief, Only, Point, SecondPlace, WallId};
 
-use super::naming::the_wall;
 use super::stand::{Choices, Role};
 
 /// Walls whose directions differ by less than this are faced alike (the cosine of a tenth of a degree is nearer to 1).
@@ -15,12 +14,6 @@ pub(super) fn is_wanted(brief: &Brief, choices: &Choices) -> bool {
         alike.into_iter().any(|only| is_so(brief, choices, only))
     };
     brief.only.iter().all(holds)
-}
-
-/// What a result must tell where only some decisions are looked at.
-pub(crate) fn notice(brief: &Brief) -> Option<String> {
-    let told: Vec<String> = brief.only.iter().map(|only| words(brief, only)).collect();
-    (!told.is_empty()).then(|| format!("Only these options are looked at: {}.", told.join("; ")))
 }
 
 fn is_so(brief: &Brief, choices: &Choices, only: &Only) -> bool {
@@ -49,25 +42,5 @@ const fn place_of(role: Role) -> SecondPlace {
         Role::LeftOf => SecondPlace::Left,
         Role::RightOf => SecondPlace::Right,
         _ => SecondPlace::Opposite,
-    }
-}
-
-fn words(brief: &Brief, only: &Only) -> String {
-    match *only {
-        Only::SeatBack(Some(wall)) => format!("back to {}", the_wall(brief, wall)),
-        Only::SeatBack(None) => "seat free of the walls".to_owned(),
-        Only::Facing(wall) => format!("facing {}", the_wall(brief, wall)),
-        Only::Hand(hand) => format!("return on the {}", super::naming::hand_word(hand)),
-        Only::MediaWall(Some(wall)) => format!("screen on {}", the_wall(brief, wall)),
-        Only::MediaWall(None) => "no screen".to_owned(),
-        Only::SecondSeat(seat, place) => {
-            let piece = seat.and_then(|seat| brief.pieces.get(seat));
-            let name = piece.map_or("every second seat", |piece| piece.name.as_str());
-            match place {
-                SecondPlace::Opposite => format!("{name} opposite"),
-                SecondPlace::Left => format!("{name} at the left"),
-                SecondPlace::Right => format!("{name} at the right"),
-            }
-        }
     }
 }

@@ -24,6 +24,7 @@ pub use demand::{Demand, demands};
 pub(crate) use demand::{entrances, shapes_of_room, work_of_routes};
 pub use floor::{Floor, all};
 pub use mouth::{Mouth, Owner};
+pub use notice::HeldToEmptyRoom;
 pub use route::{End, Pinch, Route, ShapeId};
 pub use stop::Stop;
 pub use walk::{Walk, walk_between};

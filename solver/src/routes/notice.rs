@@ -1,32 +1,28 @@
 //! What a reader must be told of the routes before any furniture stands.
 
-use elbowroom_model::{Brief, Rounding};
+use elbowroom_model::Brief;
 
-use super::End;
+use super::demand::Demand;
 use super::floor::Floor;
 
 /// A route that falls short by less than this gets no notice, mm: it is not seen on a tape.
 const SEEN: f64 = 1.0;
 
+/// A route that is narrower than its rule in the empty room already, and so is held to what the room gives.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeldToEmptyRoom {
+    /// The route.
+    pub demand: Demand,
+    /// Its width in the empty room, mm.
+    pub gives: f64,
+}
+
 impl Floor {
-    /// One sentence for each route between doorways and windows that is narrower than its rule in the empty room already,
-    /// and so is held to what the room gives.
+    /// The routes between doorways and windows that are narrower than their rule in the empty room.
     #[must_use]
-    pub fn notices(&self, brief: &Brief) -> Vec<String> {
-        let mut notices = Vec::new();
-        for (demand, empty) in self.empty_widths() {
-            let rule = brief.rules.get(demand.rule);
-            if empty > rule - SEEN {
-                continue;
-            }
-            let (from, to) = (End::Item(demand.from).name(brief), demand.to.name(brief));
-            let words = |length| brief.units.words(length, Rounding::Down);
-            let (gives, asks, key) = (words(empty), brief.units.words(rule, Rounding::Up), demand.rule.key());
-            notices.push(format!(
-                "Even the empty room gives the way from {from} to {to} no more than {gives}; {key} asks for {asks}. \
-                 It is held to what the room gives."
-            ));
-        }
-        notices
+    pub fn held_to_empty_room(&self, brief: &Brief) -> Vec<HeldToEmptyRoom> {
+        let narrow = |demand: &Demand, gives: f64| gives <= brief.rules.get(demand.rule) - SEEN;
+        let held = self.empty_widths().filter(|(demand, gives)| narrow(demand, *gives));
+        held.map(|(demand, gives)| HeldToEmptyRoom { demand: *demand, gives }).collect()
     }
 }

@@ -20,7 +20,9 @@ use elbowroom_model::Brief;
 use elbowroom_model::listing::{ListedPiece, Money};
 use rayon::prelude::*;
 
+use crate::cautions::cautions;
 use crate::way::brief_by_the_way;
+use crate::wording::caution::caution;
 use rows::rows;
 
 /// By what sets are ordered, best first.
@@ -106,14 +108,6 @@ pub fn shop(
         rows: rows.iter().map(|row| row.found(&by_the_way)).collect(),
         candidates: found,
         sets,
-        notices: notices(brief),
+        notices: cautions(brief).into_iter().map(|one| caution(one).to_owned()).collect(),
     }
-}
-
-fn notices(brief: &Brief) -> Vec<String> {
-    let mut found = crate::cautions::cautions(brief);
-    if brief.way.is_some() {
-        found.extend(crate::way::CAUTIONS.map(str::to_owned));
-    }
-    found
 }

@@ -1,7 +1,7 @@
 //! Sizes lowered to what gets in, before anything is solved.
 
 use elbowroom_model::way::{Capped, Load, Way};
-use elbowroom_model::{Brief, Dimension, Notice, Piece, SizeRange};
+use elbowroom_model::{Brief, Dimension, Piece, SizeRange};
 
 use super::carried::{Failed, carried};
 use crate::refusal::without;
@@ -16,8 +16,9 @@ const DEPTHS: u32 = 32;
 pub(crate) enum Narrowed {
     /// The way holds no size.
     Same,
-    /// With lower mosts.
-    To(Box<Brief>),
+    /// With lower mosts, and without the pieces that need not stand and do not get in: their places in the brief as it was,
+    /// the last first.
+    To(Box<Brief>, Vec<usize>),
     /// A piece that is needed does not get in at its least.
     Blocked(Vec<Blocked>),
 }
@@ -44,21 +45,21 @@ pub(crate) fn narrowed(brief: &Brief) -> Narrowed {
         return Narrowed::Blocked(blocked);
     }
     let mut to = brief.clone();
-    for (id, (piece, _)) in pieces().rev().filter(|(_, (_, sizes))| sizes.is_none()) {
-        to = without(&to, id);
-        to.notices.push(Notice(format!("{}: does not get in by the way given, and is left out.", piece.name)));
+    let left_out: Vec<usize> = pieces().rev().filter(|(_, (_, sizes))| sizes.is_none()).map(|(id, _)| id).collect();
+    for id in &left_out {
+        to = without(&to, *id);
     }
     let mut capped = Vec::new();
     for (id, sizes) in sizes.iter().flatten().enumerate() {
         lower(&mut to, id, sizes, (way, &mut capped));
     }
-    if capped.is_empty() && to.pieces.len() == brief.pieces.len() {
+    if capped.is_empty() && left_out.is_empty() {
         return Narrowed::Same;
     }
     if let Some(way) = &mut to.way {
         way.capped = capped;
     }
-    Narrowed::To(Box::new(to))
+    Narrowed::To(Box::new(to), left_out)
 }
 
 /// `brief` with its way done with: sizes are lowered to what gets in, where their least does, and no way is left.

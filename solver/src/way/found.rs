@@ -6,7 +6,9 @@ use elbowroom_model::{Piece, PieceKind};
 use serde::Serialize;
 
 use super::carried::{Carried, carried};
-use super::{CAUTIONS, most_that_gets_in};
+use super::most_that_gets_in;
+use crate::cautions::OF_CARRYING;
+use crate::wording::caution::caution;
 
 /// The format that [`WayFound`] is written in.
 pub const FORMAT: &str = "elbowroom-way/1";
@@ -59,7 +61,7 @@ pub fn way_in(file: &WayFile, listed: &[ListedPiece], height: &dyn Fn(PieceKind)
     let listed_in = listed.iter().map(|piece| of_a_list(&file.way, piece, height(piece.kind)));
     let mut notices = file.notices.clone();
     notices.extend(assumed(file, listed));
-    notices.extend(CAUTIONS.map(str::to_owned));
+    notices.extend(OF_CARRYING.map(|one| caution(one).to_owned()));
     WayFound {
         format: FORMAT,
         name: file.name.clone(),

@@ -19,12 +19,3 @@ pub use clear::Asks;
 pub use found::{FORMAT, PieceIn, PointFound, WayFound, of_a_brief, of_a_list, way_in};
 pub use held::Pose;
 pub(crate) use stopped::eased;
-
-/// What is not modelled and what to heed, for every page that tells of a way in.
-pub const CAUTIONS: [&str; 3] = [
-    "Each piece is taken as a box, and each point of the way by itself: handles, skirtings, banisters, slopes, the swing \
-     of leaves, wrapping and the carriers' hands are not counted. What has less than 3 cm to spare is likely to scrape.",
-    "Measure both the piece and the way twice, the narrowest place of each, and ask who carries it before you buy.",
-    "Heavy pieces take two or more people who are used to it: a lift on stairs or over a rail is for trained carriers, \
-     and the building may have rules of its own for lifts and stairs.",
-];

@@ -4,7 +4,7 @@ use elbowroom_model::{
     Brief, Clearance, Door, Fireplace, Hand, Hinge, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, Radiator,
     SizeRange, Swings, View, WallId, Window,
 };
-use elbowroom_solver::routes::{Demand, End, Floor, Route, ShapeId, all, demands};
+use elbowroom_solver::routes::{Demand, End, Floor, HeldToEmptyRoom, Route, ShapeId, all, demands};
 use elbowroom_solver::{Layout, Placed, Site, Size};
 
 use crate::support::rooms::{Furnish, outline, piece, rectangle};
@@ -203,9 +203,8 @@ fn what_the_empty_room_lacks_is_told_and_not_asked_of_the_furniture() {
     let floor = Floor::of(&brief, &site);
     let demand = Demand { from: ItemId(0), to: End::Item(ItemId(1)), rule: Clearance::Walkway };
     assert!(about(floor.needs(&brief, &demand), 650.0), "{}", floor.needs(&brief, &demand));
-    let notices = floor.notices(&brief);
-    assert_eq!(notices.len(), 1);
-    assert!(notices[0].contains("hall door") && notices[0].contains("kitchen door"), "{notices:?}");
+    let held = floor.held_to_empty_room(&brief);
+    assert!(matches!(held[..], [HeldToEmptyRoom { demand: narrow, gives }] if narrow == demand && about(gives, 650.0)));
     assert!(floor.widest(&brief, &Layout::default(), &demand).passes());
     // Furniture that narrows it further is still refused.
     let pinched = layout(&[((3600.0, 0.0), DOWN, 1000.0, 400.0)]);

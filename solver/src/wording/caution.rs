@@ -1,0 +1,48 @@
+//! Cautions in words.
+
+use crate::cautions::Caution;
+
+/// The caution as one or two sentences.
+#[must_use]
+pub const fn caution(caution: Caution) -> &'static str {
+    match caution {
+        Caution::Exits => {
+            "Keep exits and escape windows free. What is required is local: ask the code official, the fire service or \
+             the landlord."
+        }
+        Caution::Heat => {
+            "Keep anything that burns 3 ft (91 cm) from heaters and fires (CPSC, NFPA), or further where the maker says \
+             so."
+        }
+        Caution::TipOver => "Fix tall storage and televisions to the wall: they tip over (CPSC).",
+        Caution::AcrossOpening => {
+            "What stands across an opening has no wall behind it to be fixed to: keep tall storage and televisions \
+             beside it."
+        }
+        Caution::Children => {
+            "Where children live, keep what they can climb away from windows, and blind cords out of reach (CPSC, WCSC)."
+        }
+        Caution::LicensedWork => {
+            "Wiring, gas, structure and heavy weights on a floor are for a licensed person to judge; keep cords out of \
+             the ways."
+        }
+        Caution::Wheelchair => {
+            "The wheelchair figures are guidance; the person who lives there decides, and local codes hold."
+        }
+        Caution::RugUnderDoor => {
+            "A rug may lie under a door that swings in: see that the leaf clears it and that its edge trips nobody."
+        }
+        Caution::Boxes => {
+            "Each piece is taken as a box, and each point of the way by itself: handles, skirtings, banisters, slopes, \
+             the swing of leaves, wrapping and the carriers' hands are not counted. What has less than 3 cm to spare is \
+             likely to scrape."
+        }
+        Caution::MeasureTwice => {
+            "Measure both the piece and the way twice, the narrowest place of each, and ask who carries it before you buy."
+        }
+        Caution::Carriers => {
+            "Heavy pieces take two or more people who are used to it: a lift on stairs or over a rail is for trained \
+             carriers, and the building may have rules of its own for lifts and stairs."
+        }
+    }
+}

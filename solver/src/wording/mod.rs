@@ -1,0 +1,6 @@
+//! Sentences made from what the solver decided. Temporary: what stands here moves to the words of `cli` once results are
+//! typed throughout, so it uses what is public of solver and model alone.
+
+pub mod arrangement;
+pub mod caution;
+pub mod notice;

@@ -1,0 +1,39 @@
+//! Notices in words.
+
+use elbowroom_model::{Brief, Rounding};
+
+use super::arrangement::only;
+use super::caution::caution;
+use crate::notice::Notice;
+use crate::routes::{End, HeldToEmptyRoom};
+
+/// The notice as one or two sentences. `brief`: as asked, whatever did not get in.
+#[must_use]
+pub fn notice(brief: &Brief, notice: &Notice) -> String {
+    match notice {
+        Notice::DoesNotGetIn(piece) => {
+            let name = brief.pieces.get(*piece).map(|piece| piece.name.as_str()).unwrap_or_default();
+            format!("{name}: does not get in by the way given, and is left out.")
+        }
+        Notice::OnlyThese => {
+            let told: Vec<String> = brief.only.iter().map(|one| only(brief, one)).collect();
+            format!("Only these options are looked at: {}.", told.join("; "))
+        }
+        Notice::HeldToEmptyRoom(held) => held_to_empty_room(brief, held),
+        Notice::Caution(one) => caution(*one).to_owned(),
+        Notice::Beyond { beyond, first } => {
+            format!("There are more ways to place the seats than are looked at: {beyond} beyond the first {first}.")
+        }
+    }
+}
+
+fn held_to_empty_room(brief: &Brief, held: &HeldToEmptyRoom) -> String {
+    let (from, to) = (End::Item(held.demand.from).name(brief), held.demand.to.name(brief));
+    let gives = brief.units.words(held.gives, Rounding::Down);
+    let asks = brief.units.words(brief.rules.get(held.demand.rule), Rounding::Up);
+    let key = held.demand.rule.key();
+    format!(
+        "Even the empty room gives the way from {from} to {to} no more than {gives}; {key} asks for {asks}. It is held \
+         to what the room gives."
+    )
+}

@@ -11,6 +11,7 @@
 //! | 6 | `args`, `ranked`, `watch`, `batch`, `stock` | the command line, and the work that several commands share |
 //! | 5 | `render` | pages, sheets, rows, and the results read back that they are made from |
 //! | 4 | `drawing` | marks on paper, labels, and the writers of SVG, PNG and PDF |
+//! | 4 | `result` | the structs of each JSON format, field for field, made from what was decided and from words |
 //! | 3 | `words` | every sentence, in the units asked for |
 //! | 2 | `process` | what a run reads, where it writes, how it ends |
 //! | 1 | `text` | text made fit for where it goes: safe, escaped, wrapped, in columns, as cells, as JSON |
@@ -24,6 +25,7 @@ mod fuzz;
 mod process;
 mod ranked;
 mod render;
+mod result;
 mod stock;
 mod text;
 mod watch;

@@ -30,6 +30,16 @@ pub fn a(name: &str) -> String {
     }
 }
 
+/// What several things of one row are called together, by the name of the first: its words less the number, and an s.
+///
+/// ```
+/// assert_eq!(elbowroom_model::article::several("armchair 1"), "armchairs");
+/// ```
+#[must_use]
+pub fn several(name: &str) -> String {
+    format!("{}s", name.trim_end_matches(|c: char| c.is_ascii_digit()).trim_end())
+}
+
 /// The text with a capital at its head, where it starts with a word: a name such as `p0` stays as its owner wrote it.
 #[must_use]
 pub fn capital(text: &str) -> String {

@@ -1,10 +1,9 @@
 //! One option as results tell it.
 
-use elbowroom_model::article::the;
-use elbowroom_model::{Brief, Dimension, FixedId, Hand, ItemId, Point, WallId};
+use elbowroom_model::{Brief, Dimension, FixedId, Hand, ItemId, Point, SecondPlace, WallId};
 
 use crate::Limits;
-use crate::arrangement::Role;
+use crate::arrangement::SecondSeat;
 use crate::gaps::gaps;
 use crate::layout::Placed;
 use crate::outcome::{
@@ -17,6 +16,9 @@ use crate::ranking::Rating;
 use crate::routes::{End, Floor, Route, ShapeId};
 use crate::search::RoomGround;
 use crate::sizes;
+use crate::wording::arrangement::title;
+use crate::wording::cause::holding;
+use crate::wording::left_out::left_out as why_left_out;
 
 /// What all options of a room share.
 pub(crate) struct Ground<'a> {
@@ -41,7 +43,7 @@ pub(crate) fn option_found(
     rounded(OptionFound {
         rank: order.iter().position(|other| *other == which).map_or(order.len(), |place| place + 1),
         key: candidate.arrangement.key.clone(),
-        title: candidate.arrangement.title.clone(),
+        title: title(brief, &candidate.arrangement.choices),
         choices: choices(brief, candidate),
         score: rating.score,
         first_place_share: rating.share,
@@ -69,13 +71,13 @@ pub(crate) fn option_found(
 fn choices(brief: &Brief, candidate: &Candidate<'_>) -> ChoicesFound {
     let choices = &candidate.arrangement.choices;
     let wall = |id: Option<WallId>| id.and_then(|id| brief.room.wall(id)).map(|wall| wall.name.clone());
-    let second = |(piece, role): &(usize, Role)| {
-        let place = match role {
-            Role::LeftOf => "left",
-            Role::RightOf => "right",
-            _ => "opposite",
+    let second = |seat: SecondSeat| {
+        let place = match seat.place {
+            SecondPlace::Left => "left",
+            SecondPlace::Right => "right",
+            SecondPlace::Opposite => "opposite",
         };
-        Some(SecondSeatFound { name: brief.pieces.get(*piece)?.name.clone(), place: place.to_owned() })
+        Some(SecondSeatFound { name: brief.pieces.get(seat.piece)?.name.clone(), place: place.to_owned() })
     };
     ChoicesFound {
         seat_back: wall(choices.seat_back),
@@ -85,7 +87,7 @@ fn choices(brief: &Brief, candidate: &Candidate<'_>) -> ChoicesFound {
             Hand::Right => "right".to_owned(),
         }),
         media_wall: wall(choices.media_wall),
-        second_seats: choices.second_seats.iter().filter_map(second).collect(),
+        second_seats: choices.seats().into_iter().filter_map(second).collect(),
     }
 }
 
@@ -108,12 +110,22 @@ pub(crate) fn pieces(ground: &Ground<'_>, candidate: &Candidate<'_>, is_shown: b
     let mut programs = 0;
     let mut found = Vec::new();
     for placed in &candidate.found.layout.placed {
-        let held_by = held.iter().find(|(piece, _)| *piece == placed.piece).map(|(_, held)| held.clone());
+        let of_piece = held.iter().find(|(piece, _)| *piece == placed.piece);
+        let held_by = of_piece.map_or_else(Vec::new, |(piece, held)| told_held(ground.room.brief, *piece, held));
         let (range, more) = range(ground, candidate, placed, is_shown);
         programs += more;
-        found.extend(piece_found(ground.room.brief, placed, range, held_by.unwrap_or_default()));
+        found.extend(piece_found(ground.room.brief, placed, range, held_by));
     }
     (found, programs)
+}
+
+fn told_held(brief: &Brief, piece: usize, held: &[sizes::HeldBy]) -> Vec<HeldBy> {
+    let told = |sizes::HeldBy { dimension, by }: &sizes::HeldBy| HeldBy {
+        dimension: *dimension,
+        by: holding(brief, piece, by),
+        rule: by.rule(),
+    };
+    held.iter().map(told).collect()
 }
 
 fn piece_found(brief: &Brief, placed: &Placed, range: Option<RangeFound>, held_by: Vec<HeldBy>) -> Option<PieceFound> {
@@ -158,13 +170,8 @@ fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: usize, dimension
 }
 
 fn left_out(brief: &Brief, piece: usize, is_proven: bool) -> Option<LeftOut> {
-    let piece = brief.pieces.get(piece)?;
-    let why = if is_proven {
-        format!("There is no place for {} that costs the other pieces less than it brings.", the(&piece.name))
-    } else {
-        format!("No place was found for {} within the work allowed.", the(&piece.name))
-    };
-    Some(LeftOut { name: piece.name.clone(), why })
+    let name = brief.pieces.get(piece)?.name.clone();
+    Some(LeftOut { name, why: why_left_out(brief, piece, is_proven) })
 }
 
 fn turning_circle(brief: &Brief, centre: Option<Point>) -> Option<TurningCircleFound> {

@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Clearance, Criterion};
 use rayon::prelude::*;
 
-use crate::arrangement::{Arrangement, Enumeration, enumerate};
+use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
 use crate::criteria::{self, Judgement};
 use crate::notice::Notice;
 use crate::outcome::{FORMAT, MisclosureFound, Outcome, PieceFound, Refused, Remedy, RoomFound, RulesInForce, Work};
@@ -13,6 +13,7 @@ use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
 use crate::site::Site;
 use crate::way::{self, Blocked, Narrowed};
+use crate::wording::arrangement::no_room;
 use crate::wording::notice::notice as words_of_notice;
 use crate::{Limits, Part, Unwatched, Watch, notice, option_found, part, refusal, verify};
 
@@ -78,7 +79,7 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     }
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| told_size(other).total_cmp(&told_size(one)));
-    refused.extend(enumeration.dropped.iter().map(|dropped| dropped.refused.clone()));
+    refused.extend(enumeration.dropped.iter().map(|dropped| dropped_refused(brief, dropped)));
     let scores: Vec<Vec<_>> = candidates.iter().map(scores).collect();
     let order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
     let ground = option_found::Ground { room: &room, floor: &floor, limits };
@@ -104,6 +105,11 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
         notices: notices(brief, &floor, &enumeration),
         work: work(&enumeration, programs, tally),
     }
+}
+
+fn dropped_refused(brief: &Brief, Dropped { arrangement, reason }: &Dropped) -> Refused {
+    let (key, why) = (arrangement.key.clone(), no_room(brief, reason));
+    Refused { key, why, rule: reason.rule, short_by: Some(reason.short_by()) }
 }
 
 fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {

@@ -77,6 +77,29 @@ fn the_json_has_every_candidate_and_the_layout_of_each_set() {
 }
 
 #[test]
+fn what_is_no_matter_of_size_is_said() {
+    let room = "units: cm\nwalls: [{ length: 600 }, { length: 500 }, { length: 600 }, { length: 500 }]\npieces:\n  \
+                - { kind: corner-sofa, hand: left }\n  - { kind: armchair, count: 2 }\n";
+    let list = "kind,name,width cm,depth cm,return cm,hand,count\ncorner-sofa,Tern,240,95,180,right,\n\
+                armchair,Ruff,80,80,,,1\nrug,Mat,200,140,,,\n";
+    let folder = tempdir().unwrap();
+    let path = folder.path().join("list.csv");
+    fs::write(&path, list).unwrap();
+    let told =
+        |args: &[&str]| run_with(&[&["shop", "-", path.to_str().unwrap()], args].concat(), room.as_bytes()).stdout;
+    let json: Value = serde_json::from_str(&told(&["--json"])).unwrap();
+    let why = [
+        "Its return is on the other hand than the one asked for.",
+        "The room asks for 2 alike, and 1 are in hand.",
+        "The room asks for no rug.",
+    ];
+    for (place, why) in why.into_iter().enumerate() {
+        assert_eq!(json["candidates"][place]["why_not"], why);
+        assert!(told(&["--csv"]).contains(why));
+    }
+}
+
+#[test]
 fn bad_input_is_told() {
     assert_eq!(run(&["shop", "-", "-"]).code, Some(2));
     let room = root().join("scenarios/canal-flat.yaml");

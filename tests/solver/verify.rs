@@ -24,8 +24,9 @@ const WEST: Point = Point::new(-1.0, 0.0);
 const HAIR: f64 = 0.6;
 
 fn arrangement() -> Arrangement {
-    let choices = Choices { seat_back: None, facing: SOUTH, hand: None, media_wall: None, second_seats: Vec::new() };
-    Arrangement { key: String::new(), title: String::new(), choices, main_seat: 0, standings: Vec::new() }
+    let (facing, second_seats) = (SOUTH, Vec::new());
+    let choices = Choices { seat_back: None, faced: None, facing, hand: None, media_wall: None, second_seats };
+    Arrangement { key: String::new(), choices, main_seat: 0, standings: Vec::new() }
 }
 
 /// Stands with the middle of its back (of a corner sofa: its outer corner) at a place.

@@ -3,7 +3,9 @@
 use std::io::Read;
 
 use elbowroom_model::listing::Asked;
-use elbowroom_solver::shop::{self, Effort, SetsAsked, ShopFound, Unwatched, Watch};
+use elbowroom_solver::cautions::cautions;
+use elbowroom_solver::shop::{self, CandidateFound, Effort, SetsAsked, ShopFound, Unwatched, Watch};
+use elbowroom_solver::wording::caution::caution;
 
 use crate::args::ShopArgs;
 use crate::process::exit::Exit;
@@ -11,8 +13,10 @@ use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 use crate::process::{listed, source};
 use crate::render::shop as page;
+use crate::result::shop::ShopResult;
 use crate::text::json;
 use crate::watch::CountBar;
+use crate::words::shop::Names;
 use crate::{ranked, words};
 
 /// Most candidates of one list: each is solved.
@@ -37,19 +41,21 @@ pub(super) fn run(
     let bar = stderr.is_terminal().then(CountBar::new);
     let watch: &dyn Watch = bar.as_ref().map_or(&Unwatched, |bar| bar);
     let work = || shop::shop(&brief, &list.listing.pieces, sets.as_ref(), Effort::default(), watch);
-    let mut found = match args.room.threads {
+    let found = match args.room.threads {
         Some(threads) => rayon::ThreadPoolBuilder::new().num_threads(threads).build()?.install(work),
         None => work(),
     };
     if let Some(bar) = &bar {
         bar.clear();
     }
-    if !list.listing.passed_over.is_empty() {
-        found.notices.insert(0, words::list::passed_over(&list.name, &list.listing.passed_over));
-    }
-    let told = page::Told { brief: &brief, found: &found, currency: list.listing.currency.as_deref() };
+    let passed_over = &list.listing.passed_over;
+    let passed_over = (!passed_over.is_empty()).then(|| words::list::passed_over(&list.name, passed_over));
+    let cautions = cautions(&brief).into_iter().map(|one| caution(one).to_owned());
+    let notices: Vec<String> = passed_over.into_iter().chain(cautions).collect();
+    let names = Names { brief: &brief, listed: &list.listing.pieces, rows: &found.rows };
+    let told = page::Told { names, found: &found, notices: &notices, currency: list.listing.currency.as_deref() };
     let text = match (args.json, args.csv) {
-        (true, _) => json::text(&found)?,
+        (true, _) => json::text(&ShopResult::of(names, &found, &notices))?,
         (_, true) => page::csv(&told)?,
         _ => page::text(&told, args.budget, stdout.look()),
     };
@@ -61,7 +67,7 @@ pub(super) fn run(
 fn exit(found: &ShopFound) -> Exit {
     let fits = match &found.sets {
         Some(sets) => !sets.sets.is_empty(),
-        None => found.candidates.iter().any(|one| one.fits && one.way.as_ref().is_none_or(|way| way.carried.gets_in)),
+        None => found.candidates.iter().any(CandidateFound::goes),
     };
     if fits { Exit::Done } else { Exit::NothingFits }
 }

@@ -5,7 +5,9 @@ use std::io::Read;
 use elbowroom_model::listing::{Asked, ListedPiece};
 use elbowroom_model::tables::Tables;
 use elbowroom_model::{PieceKind, way};
+use elbowroom_solver::cautions::OF_CARRYING;
 use elbowroom_solver::way::way_in;
+use elbowroom_solver::wording::caution::caution;
 
 use crate::args::WayArgs;
 use crate::process::exit::Exit;
@@ -13,6 +15,7 @@ use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 use crate::process::{listed, source};
 use crate::render::way as page;
+use crate::result::way::WayResult;
 use crate::text::json;
 use crate::words;
 
@@ -35,9 +38,16 @@ pub(super) fn run(args: &WayArgs, stdin: &mut dyn Read, stdout: &mut Outlet<'_>)
     if file.pieces.is_empty() && pieces.is_empty() {
         return Err(Failure::NothingToCarry);
     }
-    let mut found = way_in(&file, &pieces, &|kind: PieceKind| tables.sizes(kind).height);
-    found.notices.extend(passed_over);
-    let text = if args.json { json::text(&found)? } else { page::text(&found, &file, stdout.look()) };
+    let found = way_in(&file, &pieces, &|kind: PieceKind| tables.sizes(kind).height);
+    let mut notices = file.notices.clone();
+    notices.extend(found.assumed.iter().map(|one| words::way::assumed(*one).to_owned()));
+    notices.extend(OF_CARRYING.map(|one| caution(one).to_owned()));
+    notices.extend(passed_over);
+    let text = if args.json {
+        json::text(&WayResult::of(&file, &found, &notices))?
+    } else {
+        page::text(&found, &file, &notices, stdout.look())
+    };
     stdout.write(&text)?;
     Ok(if found.pieces.iter().all(|piece| piece.carried.gets_in) { Exit::Done } else { Exit::NothingFits })
 }

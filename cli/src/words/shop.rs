@@ -1,9 +1,66 @@
 //! Words of the list against a room.
 
-use elbowroom_model::Dimension;
+use elbowroom_model::listing::ListedPiece;
+use elbowroom_model::{Brief, Dimension};
+use elbowroom_solver::shop::{CandidateFound, Impossible, Row, WhyNot};
 use elbowroom_solver::way::Asks;
 
 use super::figures::counted;
+
+/// The names that places in a list and in the rows of a room stand for.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Names<'a> {
+    /// What was asked.
+    pub brief: &'a Brief,
+    /// The list.
+    pub listed: &'a [ListedPiece],
+    /// What the room asks for.
+    pub rows: &'a [Row],
+}
+
+impl<'a> Names<'a> {
+    /// Name of a candidate.
+    pub(crate) fn candidate(self, place: usize) -> &'a str {
+        self.listed.get(place).map_or("", |listed| listed.name.as_str())
+    }
+
+    /// Name of a row.
+    pub(crate) fn row(self, place: usize) -> &'a str {
+        self.rows.get(place).and_then(|row| row.piece(self.brief)).map_or("", |piece| piece.name.as_str())
+    }
+
+    /// How many pieces a row has.
+    pub(crate) fn count(self, place: usize) -> usize {
+        self.rows.get(place).map_or(1, |row| row.pieces.len())
+    }
+}
+
+/// Why a candidate does not fit, where that is no matter of size.
+pub(crate) fn why_not(names: Names<'_>, listed: &ListedPiece, found: &CandidateFound) -> Option<String> {
+    Some(match found.why_not? {
+        WhyNot::NoneAsked => format!("The room asks for no {}.", listed.kind.words()),
+        WhyNot::TooFew => {
+            let asked = found.row.map_or(1, |row| names.count(row));
+            format!("The room asks for {asked} alike, and {} are in hand.", listed.count)
+        }
+        WhyNot::OtherHand => "Its return is on the other hand than the one asked for.".to_owned(),
+    })
+}
+
+/// Why there is no set.
+pub(crate) fn impossible(names: Names<'_>, why: &Impossible) -> String {
+    match why {
+        Impossible::NothingListed => "The list has no candidate for any piece of the room.".to_owned(),
+        Impossible::OverBudget(_) => "No set that fits is within the budget.".to_owned(),
+        Impossible::NoneFor(row) => {
+            format!("No candidate for {} fits, all else as the room asks for it.", names.row(*row))
+        }
+        Impossible::Pairs(_) => "No set fits: these do not go together, all else as the room asks for it.".to_owned(),
+        Impossible::NotAllTogether => {
+            "Every two of the candidates that fit go together, and no whole set does.".to_owned()
+        }
+    }
+}
 
 /// Over candidates of no kind that the room asks for.
 pub(crate) const NO_ROW: &str = "Asked for by no piece of the room";
@@ -108,17 +165,17 @@ pub(crate) fn set_options(options: usize, title: &str) -> String {
 }
 
 /// Two that do not go together.
-pub(crate) fn pair([one, other]: &[String; 2], why: &str) -> String {
+pub(crate) fn pair([one, other]: [&str; 2], why: &str) -> String {
     format!("{one} and {other}: {why}")
 }
 
 /// Rows without candidates.
-pub(crate) fn without(rows: &[String]) -> String {
+pub(crate) fn without(rows: &[&str]) -> String {
     format!("Nothing in the list for {}: taken as the room asks for it.", rows.join(", "))
 }
 
 /// Candidates without a price.
-pub(crate) fn unpriced(names: &[String]) -> String {
+pub(crate) fn unpriced(names: &[&str]) -> String {
     format!("Left aside, for they have no price: {}.", names.join(", "))
 }
 

@@ -1,7 +1,7 @@
 //! Words of the way in.
 
-use elbowroom_model::way::LandingTurn;
-use elbowroom_solver::way::{Asks, Pose};
+use elbowroom_model::way::{LandingTurn, Way};
+use elbowroom_solver::way::{Asks, Assumed, Pose};
 
 use super::figures::counted;
 
@@ -9,6 +9,22 @@ use super::figures::counted;
 pub(crate) const GETS_IN: &str = "gets in";
 /// Of a piece of many sizes, none of which gets in.
 pub(crate) const NONE_GETS_IN: &str = "Not even its least sizes get in.";
+
+/// A point by its place on the way.
+pub(crate) fn at(way: &Way, place: usize) -> &str {
+    way.points.get(place).map_or("", |point| point.name.as_str())
+}
+
+/// What is taken for granted of pieces that are carried.
+pub(crate) const fn assumed(assumed: Assumed) -> &'static str {
+    match assumed {
+        Assumed::TwoRuns => {
+            "A corner sofa is taken to come as two runs, the corner counted in both: ask whether it parts."
+        }
+        Assumed::RolledRugs => "Rugs are taken to come rolled, and are not checked.",
+        Assumed::UsualHeights => "Where the list gives no height, what is usual for the kind is taken: measure it.",
+    }
+}
 
 /// The head of the page.
 pub(crate) fn summary(name: &str, points: usize, unit: &str) -> String {

@@ -33,8 +33,8 @@ pub struct Capped {
     pub piece: usize,
     /// The size.
     pub dimension: Dimension,
-    /// The point of the way that holds it, by name.
-    pub by: String,
+    /// The point that holds it, by its place on the way; `None` where no point by itself does.
+    pub by: Option<usize>,
 }
 
 /// Something to be passed.

@@ -1,29 +1,63 @@
 //! Cheap bounds: an arrangement that cannot hold, whatever the layout, goes before any program is built, with its reason.
 
-use elbowroom_model::article::the;
-use elbowroom_model::{Brief, Clearance, ItemKind, Piece, PieceKind, Point, Rounding, Rule, WallId, WallItem};
+use elbowroom_model::{Brief, Clearance, ItemKind, Piece, PieceKind, Point, Rule, WallId, WallItem};
 
 use super::cast::Cast;
 use super::direction::face;
 use super::media::ScreenPlace;
-use super::naming::the_wall;
 use super::seating::Seating;
 use super::stand::Role;
-use super::stretch::{Obstacle, longest, obstacles};
+use super::stretch::{Keeper, Obstacle, longest, obstacles};
 use crate::site::{Site, SiteWall, WIDEST_OPENING_WITH_LANDING};
 
 /// What just fits is let through, mm.
 const HAIR: f64 = 1e-6;
 
-/// Why an arrangement cannot hold.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Reason {
-    /// One sentence.
-    pub(super) why: String,
+/// Why an arrangement cannot hold, whatever the layout: there is less room than its pieces need at their least.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct NoRoom {
     /// The rule that fails.
-    pub(super) rule: Rule,
-    /// mm.
-    pub(super) short_by: f64,
+    pub rule: Rule,
+    /// Where the room is wanting.
+    pub place: NoRoomAt,
+    /// What there is, mm; below 0 where what is behind the seat and what is before it lie past each other.
+    pub has: f64,
+    /// What is needed at the least, mm.
+    pub needs: f64,
+}
+
+/// Where room is wanting.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum NoRoomAt {
+    /// Along a wall, for the width of a piece.
+    Along {
+        /// The piece.
+        piece: usize,
+        /// The wall.
+        wall: WallId,
+        /// What ends the longest free stretch; `None`: the wall's own ends and corners.
+        beside: Option<Obstacle>,
+    },
+    /// Before a seat, for it and what stands before it.
+    Before {
+        /// The seat.
+        seat: usize,
+    },
+    /// Between what is behind a seat and what is behind another piece, for both and the distance between them.
+    Between {
+        /// The seat.
+        seat: usize,
+        /// What faces it.
+        other: usize,
+    },
+}
+
+impl NoRoom {
+    /// What is missing, mm.
+    #[must_use]
+    pub fn short_by(&self) -> f64 {
+        self.needs - self.has
+    }
 }
 
 /// What is known of a room before anything is solved.
@@ -31,7 +65,7 @@ pub(super) struct Bounds<'a> {
     brief: &'a Brief,
     site: &'a Site,
     /// For each piece and each wall: why the piece cannot stand along it, `None` where it may.
-    along: Vec<Vec<Option<Reason>>>,
+    along: Vec<Vec<Option<NoRoom>>>,
     /// For each wall: how deep the room is before it at most, mm.
     depths: Vec<f64>,
 }
@@ -40,7 +74,7 @@ impl<'a> Bounds<'a> {
     pub(super) fn of(brief: &'a Brief, site: &'a Site) -> Self {
         let obstacles = obstacles(brief, site);
         let row = |piece| site.walls.iter().map(|wall| along(brief, site, &obstacles, piece, wall)).collect();
-        let along = brief.pieces.iter().map(row).collect();
+        let along = (0..brief.pieces.len()).map(row).collect();
         let depths = site.walls.iter().map(|wall| deepest_before(site, wall)).collect();
         Self { brief, site, along, depths }
     }
@@ -51,7 +85,7 @@ impl<'a> Bounds<'a> {
     }
 
     /// Why the piece cannot stand along the wall; `None` where it may.
-    pub(super) fn along(&self, piece: usize, wall: WallId) -> Option<&Reason> {
+    pub(super) fn along(&self, piece: usize, wall: WallId) -> Option<&NoRoom> {
         self.along.get(piece)?.get(wall.0)?.as_ref()
     }
 
@@ -62,15 +96,15 @@ impl<'a> Bounds<'a> {
         seating: &Seating,
         screen: Option<ScreenPlace>,
         opposite: &[usize],
-    ) -> Option<Reason> {
+    ) -> Option<NoRoom> {
         let seat = self.brief.pieces.get(cast.main)?;
-        let along = seating.back.and_then(|back| self.along(cast.main, back)).cloned();
-        let screen_along = || screen.and_then(|place| self.along(cast.screen?, place.wall)).cloned();
+        let along = seating.back.and_then(|back| self.along(cast.main, back)).copied();
+        let screen_along = || screen.and_then(|place| self.along(cast.screen?, place.wall)).copied();
         along
             .or_else(screen_along)
-            .or_else(|| self.room_before(seat, seating))
+            .or_else(|| self.room_before(cast, seat, seating))
             .or_else(|| self.to_screen(cast, seat, seating, screen))
-            .or_else(|| self.to_opposite(seat, seating, opposite))
+            .or_else(|| self.to_opposite(cast, seat, seating, opposite))
     }
 
     /// From the nearest that the seat's back can come to what lies behind it to the furthest place before it.
@@ -101,17 +135,17 @@ impl<'a> Bounds<'a> {
     }
 
     /// The seat itself, its return and the table before it.
-    fn room_before(&self, seat: &Piece, seating: &Seating) -> Option<Reason> {
+    fn room_before(&self, cast: &Cast, seat: &Piece, seating: &Seating) -> Option<NoRoom> {
         let tables = self.brief.pieces.iter().filter(|piece| piece.kind == PieceKind::CoffeeTable && piece.needed);
         let table = tables.map(|table| table.depth.least + self.brief.rules.get(Clearance::SeatToTable));
         let deep = seat.depth.least + table.fold(0.0, f64::max);
         let needs = seat.return_length.map_or(deep, |length| deep.max(length.least));
         let has = self.room_for(seating, seat, self.reach(seating.facing));
-        self.short(has, needs, Rule::Room, || format!("{} and what stands before it", the(&seat.name)))
+        short(Rule::Room, NoRoomAt::Before { seat: cast.main }, (has, needs))
     }
 
     /// The seat, the way before the screen and the media unit, one behind the other.
-    fn to_screen(&self, cast: &Cast, seat: &Piece, seating: &Seating, place: Option<ScreenPlace>) -> Option<Reason> {
+    fn to_screen(&self, cast: &Cast, seat: &Piece, seating: &Seating, place: Option<ScreenPlace>) -> Option<NoRoom> {
         let place = place.filter(|place| place.role == Role::Screen)?;
         let unit = self.brief.pieces.get(cast.screen?)?;
         let wall = self.site.wall(place.wall)?;
@@ -123,59 +157,35 @@ impl<'a> Bounds<'a> {
         let furthest = wall.start.dot(seating.facing).max(wall.end.dot(seating.facing));
         let has = self.room_for(seating, seat, furthest);
         let needs = seat.depth.least + screen.max(passage) + unit_takes;
-        let told = || format!("{}, {} and the distance between them", the(&seat.name), the(&unit.name));
         // A free-standing seat also has to find its depth before this very wall.
         let has = seating.faced.map_or(has, |faced| has.min(self.depth_before(faced) - self.way_behind(seating)));
-        self.short(has, needs, rule.into(), told)
+        short(rule.into(), NoRoomAt::Between { seat: cast.main, other: cast.screen? }, (has, needs))
     }
 
     /// Two seats that face each other.
-    fn to_opposite(&self, seat: &Piece, seating: &Seating, opposite: &[usize]) -> Option<Reason> {
-        let seats = opposite.iter().filter_map(|second| self.brief.pieces.get(*second)).filter(|second| second.needed);
-        let second = seats.max_by(|one, other| one.depth.least.total_cmp(&other.depth.least))?;
+    fn to_opposite(&self, cast: &Cast, seat: &Piece, seating: &Seating, opposite: &[usize]) -> Option<NoRoom> {
+        let seats = opposite.iter().filter_map(|id| Some((*id, self.brief.pieces.get(*id)?)));
+        let needed = seats.filter(|(_, second)| second.needed);
+        let (id, second) = needed.max_by(|(_, one), (_, other)| one.depth.least.total_cmp(&other.depth.least))?;
         let has = self.room_for(seating, seat, self.reach(seating.facing));
         let needs = seat.depth.least + self.brief.rules.get(Clearance::FacingSeats) + second.depth.least;
-        let told = || format!("{}, {} and the distance between them", the(&seat.name), the(&second.name));
-        self.short(has, needs, Clearance::FacingSeats.into(), told)
-    }
-
-    fn short(&self, has: f64, needs: f64, rule: Rule, what: impl Fn() -> String) -> Option<Reason> {
-        let short_by = needs - has;
-        let words = |length, rounding| self.brief.units.words(length, rounding);
-        (short_by > HAIR).then(|| Reason {
-            why: format!(
-                "There is {} for {}; they need {} at the least.",
-                words(has.max(0.0), Rounding::Down),
-                what(),
-                words(needs, Rounding::Up)
-            ),
-            rule,
-            short_by,
-        })
+        short(Clearance::FacingSeats.into(), NoRoomAt::Between { seat: cast.main, other: id }, (has, needs))
     }
 }
 
+/// That there is less than is needed; `None` where there is enough.
+fn short(rule: Rule, place: NoRoomAt, (has, needs): (f64, f64)) -> Option<NoRoom> {
+    let reason = NoRoom { rule, place, has, needs };
+    (reason.short_by() > HAIR).then_some(reason)
+}
+
 /// Why a piece cannot stand along a wall.
-fn along(brief: &Brief, site: &Site, obstacles: &[Obstacle], piece: &Piece, wall: &SiteWall) -> Option<Reason> {
+fn along(brief: &Brief, site: &Site, obstacles: &[Keeper], id: usize, wall: &SiteWall) -> Option<NoRoom> {
+    let piece = brief.pieces.get(id)?;
     let stretch = longest(site, obstacles, piece, wall);
-    let short_by = piece.width.least - stretch.length;
-    if short_by <= HAIR {
-        return None;
-    }
-    let words = |length, rounding| brief.units.words(length, rounding);
-    let least = words(piece.width.least, Rounding::Up);
-    let has = words(stretch.length, Rounding::Down);
-    let wall = the_wall(brief, wall.id);
-    let free = match stretch.held_by {
-        Some(by) if stretch.length < HAIR => format!("{} leaves nothing free", the(&by.name)),
-        Some(by) => format!("beside {} {has} is free", the(&by.name)),
-        None => format!("{has} is free"),
-    };
-    Some(Reason {
-        why: format!("Along {wall} {free}; {} needs {least} at the least.", the(&piece.name)),
-        rule: stretch.held_by.map_or(Rule::Room, |by| by.rule),
-        short_by,
-    })
+    let rule = stretch.held_by.map_or(Rule::Room, |by| by.rule);
+    let place = NoRoomAt::Along { piece: id, wall: wall.id, beside: stretch.held_by.map(|by| by.obstacle) };
+    short(rule, place, (stretch.length, piece.width.least))
 }
 
 /// The furthest that one can look straight out from a wall, mm.

@@ -1,17 +1,16 @@
 //! All arrangements of a room.
 
-use elbowroom_model::{Brief, PieceKind};
+use elbowroom_model::{Brief, PieceKind, SecondPlace};
 
-use super::bounds::{Bounds, Reason};
+use super::bounds::{Bounds, NoRoom};
 use super::cast::Cast;
 use super::media::{self, ScreenPlace};
 use super::naming;
 use super::only;
 use super::other_pieces::Group;
 use super::seating::{self, Seating};
-use super::second_seat::{self, Company, SecondSeat};
-use super::stand::{Arrangement, Choices, Relation, Role, Stand, Standing};
-use crate::outcome::Refused;
+use super::second_seat::{self, Company};
+use super::stand::{Arrangement, Choices, Relation, Role, SecondSeat, Stand, Standing};
 use crate::routes::work_of_routes;
 use crate::site::Site;
 
@@ -42,7 +41,7 @@ pub struct Dropped {
     /// What it would have been.
     pub arrangement: Arrangement,
     /// Why it cannot hold.
-    pub refused: Refused,
+    pub reason: NoRoom,
 }
 
 /// All arrangements of a room, those that cannot hold apart.
@@ -65,9 +64,6 @@ pub fn enumerate(brief: &Brief, site: &Site) -> Enumeration {
     let kept = enumeration.arrangements.iter_mut().map(|arrangement| &mut arrangement.key);
     let dropped = enumeration.dropped.iter_mut().map(|dropped| &mut dropped.arrangement.key);
     naming::distinct(&mut kept.chain(dropped).collect::<Vec<_>>());
-    for dropped in &mut enumeration.dropped {
-        dropped.refused.key.clone_from(&dropped.arrangement.key);
-    }
     enumeration
 }
 
@@ -81,11 +77,10 @@ struct Base {
 }
 
 /// The decisions of an arrangement.
-fn choices(base: &Base, seconds: &[SecondSeat]) -> Choices {
-    let mut second_seats: Vec<(usize, Role)> = seconds.iter().map(|seat| (seat.piece, seat.role)).collect();
-    second_seats.sort_unstable();
-    let Seating { back, facing, hand, .. } = base.seating;
-    Choices { seat_back: back, facing, hand, media_wall: base.screen.map(|place| place.wall), second_seats }
+fn choices(base: &Base, company: &Company) -> Choices {
+    let Seating { back, faced, facing, hand } = base.seating;
+    let media_wall = base.screen.map(|place| place.wall);
+    Choices { seat_back: back, faced, facing, hand, media_wall, second_seats: company.clone() }
 }
 
 struct Maker<'a> {
@@ -127,14 +122,14 @@ impl Maker<'_> {
     }
 
     fn add(&self, enumeration: &mut Enumeration, base: &Base, company: &Company) {
-        let seconds: Vec<SecondSeat> = company.iter().flatten().copied().collect();
-        let choices = choices(base, &seconds);
+        let choices = choices(base, company);
         if !only::is_wanted(self.brief, &choices) {
             return;
         }
+        let seconds: Vec<SecondSeat> = company.iter().flatten().copied().collect();
         let (standings, no_stand) = self.standings(base, &seconds);
-        let opposite: Vec<usize> =
-            seconds.iter().filter(|seat| seat.role == Role::Opposite).map(|seat| seat.piece).collect();
+        let opposite = seconds.iter().filter(|seat| seat.place == SecondPlace::Opposite);
+        let opposite: Vec<usize> = opposite.map(|seat| seat.piece).collect();
         let reason = self.bounds.group(self.cast, &base.seating, base.screen, &opposite).or(no_stand);
         let full = match reason {
             Some(_) => enumeration.dropped.len() >= MOST_ARRANGEMENTS,
@@ -144,28 +139,16 @@ impl Maker<'_> {
             enumeration.beyond += 1;
             return;
         }
-        let arrangement = self.arrangement(base, company, choices, standings);
+        let key = naming::key(self.brief, self.cast, &choices);
+        let arrangement = Arrangement { key, choices, main_seat: self.cast.main, standings };
         match reason {
             None => enumeration.arrangements.push(arrangement),
-            Some(Reason { why, rule, short_by }) => {
-                let refused = Refused { key: arrangement.key.clone(), why, rule, short_by: Some(short_by) };
-                enumeration.dropped.push(Dropped { arrangement, refused });
-            }
-        }
-    }
-
-    fn arrangement(&self, base: &Base, company: &Company, choices: Choices, standings: Vec<Standing>) -> Arrangement {
-        Arrangement {
-            key: naming::key(self.brief, self.cast, &base.seating, base.screen, company),
-            title: naming::title(self.brief, self.cast, &base.seating, base.screen, company),
-            choices,
-            main_seat: self.cast.main,
-            standings,
+            Some(reason) => enumeration.dropped.push(Dropped { arrangement, reason }),
         }
     }
 
     /// How each piece may stand; and why a piece that must stand cannot stand anywhere.
-    fn standings(&self, base: &Base, seconds: &[SecondSeat]) -> (Vec<Standing>, Option<Reason>) {
+    fn standings(&self, base: &Base, seconds: &[SecondSeat]) -> (Vec<Standing>, Option<NoRoom>) {
         let group = Group { site: self.site, main: self.cast.main, seating: &base.seating, seconds };
         let mut no_stand = None;
         let mut standings = Vec::with_capacity(self.brief.pieces.len());
@@ -186,8 +169,8 @@ impl Maker<'_> {
             return Standing { piece: place, role: Role::MainSeat, hand, stands: vec![stand] };
         }
         if let Some(seat) = group.seconds.iter().find(|seat| seat.piece == place) {
-            let stands = second_seat::stands(self.site, main, &base.seating, seat.role);
-            return Standing { piece: place, role: seat.role, hand: seat.hand, stands };
+            let stands = second_seat::stands(self.site, main, &base.seating, seat.place);
+            return Standing { piece: place, role: seat.place.into(), hand: seat.hand, stands };
         }
         if self.cast.screen == Some(place) {
             let role = base.screen.map_or(Role::Screen, |screen| screen.role);
@@ -214,12 +197,12 @@ impl Maker<'_> {
 
     /// Strikes out the walls that the piece cannot stand along. Where none is left, a piece that may be left out has no
     /// stand; one that must stand keeps them all, and the reason comes back of the wall that comes nearest.
-    fn keep_possible(&self, standing: &mut Standing) -> Option<Reason> {
+    fn keep_possible(&self, standing: &mut Standing) -> Option<NoRoom> {
         let reason = |stand: &Stand| stand.at_wall.and_then(|wall| self.bounds.along(standing.piece, wall));
         let possible: Vec<Stand> = standing.stands.iter().filter(|stand| reason(stand).is_none()).copied().collect();
         let needed = self.brief.pieces.get(standing.piece).is_some_and(|piece| piece.needed);
         let reasons = standing.stands.iter().filter_map(reason);
-        let nearest = reasons.min_by(|one, other| one.short_by.total_cmp(&other.short_by)).cloned();
+        let nearest = reasons.min_by(|one, other| one.short_by().total_cmp(&other.short_by())).copied();
         if possible.is_empty() && needed {
             return nearest;
         }

@@ -17,6 +17,8 @@ mod second_seat;
 mod stand;
 mod stretch;
 
+pub use bounds::{NoRoom, NoRoomAt};
 pub(crate) use direction::face;
 pub use enumerate::{Dropped, Enumeration, MOST_ARRANGEMENTS, enumerate};
-pub use stand::{Arrangement, Choices, Relation, Role, Stand, Standing};
+pub use stand::{Arrangement, Choices, Relation, Role, SecondSeat, Stand, Standing};
+pub use stretch::Obstacle;

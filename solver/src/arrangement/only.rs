@@ -1,8 +1,8 @@
 //! Arrangements that are wanted: those whose decisions are what the brief holds them to.
 
-use elbowroom_model::{Brief, Only, Point, SecondPlace, WallId};
+use elbowroom_model::{Brief, Only, Point, WallId};
 
-use super::stand::{Choices, Role};
+use super::stand::Choices;
 
 /// Walls whose directions differ by less than this are faced alike (the cosine of a tenth of a degree is nearer to 1).
 const FACED_ALIKE: f64 = 1e-6;
@@ -23,9 +23,9 @@ fn is_so(brief: &Brief, choices: &Choices, only: &Only) -> bool {
         Only::Hand(hand) => choices.hand == Some(hand),
         Only::MediaWall(wall) => choices.media_wall == wall,
         Only::SecondSeat(seat, place) => {
-            let mut seats = choices.second_seats.iter().filter(|(piece, _)| seat.is_none_or(|seat| seat == *piece));
-            let stands_there = |(_, role): &(usize, Role)| place_of(*role) == place;
-            seats.clone().next().is_some() && seats.all(stands_there)
+            let seats = choices.second_seats.iter().flatten();
+            let mut seats = seats.filter(|second| seat.is_none_or(|seat| seat == second.piece));
+            seats.clone().next().is_some() && seats.all(|second| second.place == place)
         }
     }
 }
@@ -35,12 +35,4 @@ fn is_faced(brief: &Brief, facing: Point, wall: WallId) -> bool {
     let squarely = |wall: &elbowroom_model::Wall| -wall.inward().dot(facing);
     let most = brief.room.walls.iter().map(squarely).fold(f64::NEG_INFINITY, f64::max);
     brief.room.wall(wall).is_some_and(|wall| squarely(wall) > most - FACED_ALIKE)
-}
-
-const fn place_of(role: Role) -> SecondPlace {
-    match role {
-        Role::LeftOf => SecondPlace::Left,
-        Role::RightOf => SecondPlace::Right,
-        _ => SecondPlace::Opposite,
-    }
 }

@@ -4,8 +4,8 @@ use elbowroom_model::{Piece, PieceKind, Point};
 
 use super::direction::{alike, clockwise_from};
 use super::seating::Seating;
-use super::second_seat::{self, SecondSeat};
-use super::stand::{Relation, Role, Stand};
+use super::second_seat;
+use super::stand::{Relation, Role, SecondSeat, Stand};
 use crate::site::{Site, SiteWall};
 
 /// What the other pieces stand about.
@@ -48,7 +48,7 @@ impl Group<'_> {
     /// At either end of the main seat, then of each second seat.
     fn beside_seats(&self) -> Vec<Stand> {
         let main = (self.main, self.seating.facing);
-        let second = |seat: &SecondSeat| (seat.piece, second_seat::looks(self.seating.facing, seat.role));
+        let second = |seat: &SecondSeat| (seat.piece, second_seat::looks(self.seating.facing, seat.place));
         let seats = std::iter::once(main).chain(self.seconds.iter().map(second));
         let sides = |(seat, facing)| [true, false].map(|left| free(facing, Relation::Beside { seat, left }));
         seats.flat_map(sides).collect()

@@ -1,24 +1,13 @@
 //! The second seats: opposite the main one, on its left, on its right.
 
-use elbowroom_model::{Brief, Hand, Point};
+use elbowroom_model::{Brief, Hand, Point, SecondPlace};
 
 use super::cast::Cast;
 use super::direction::walls_looking;
 use super::media::ScreenPlace;
 use super::seating::Seating;
-use super::stand::{Relation, Role, Stand};
+use super::stand::{Relation, Role, SecondSeat, Stand};
 use crate::site::Site;
-
-/// Where one second seat stands.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct SecondSeat {
-    /// The seat, by its place in the brief.
-    pub(super) piece: usize,
-    /// [`Role::Opposite`], [`Role::LeftOf`] or [`Role::RightOf`].
-    pub(super) role: Role,
-    /// Hand of a corner sofa.
-    pub(super) hand: Option<Hand>,
-}
 
 /// The second seats of one arrangement, row by row.
 pub(super) type Company = Vec<Vec<SecondSeat>>;
@@ -47,44 +36,44 @@ pub(super) fn companies(
 }
 
 /// Where a second seat makes sense: not before the screen, not with its back to it, not behind the return.
-fn places(seating: &Seating, screen: Option<ScreenPlace>) -> Vec<Role> {
+fn places(seating: &Seating, screen: Option<ScreenPlace>) -> Vec<SecondPlace> {
     let screen = screen.map(|place| place.role);
     let mut places = Vec::with_capacity(3);
     if screen != Some(Role::Screen) {
-        places.push(Role::Opposite);
+        places.push(SecondPlace::Opposite);
     }
-    for (role, hand) in [(Role::LeftOf, Hand::Left), (Role::RightOf, Hand::Right)] {
+    for (place, hand) in [(SecondPlace::Left, Hand::Left), (SecondPlace::Right, Hand::Right)] {
         let behind_return = seating.hand == Some(hand);
         if !behind_return && screen != Some(Role::ScreenBeside) {
-            places.push(role);
+            places.push(place);
         }
     }
     places
 }
 
 /// The ways to place the seats of one row, which are alike: together in one place, or shared between both sides.
-fn placements(brief: &Brief, row: &[usize], places: &[Role]) -> Vec<Vec<SecondSeat>> {
-    let mut roles: Vec<Vec<Role>> = places.iter().map(|place| vec![*place; row.len()]).collect();
-    if row.len() > 1 && places.contains(&Role::LeftOf) && places.contains(&Role::RightOf) {
-        roles.extend(shared(row.len(), places.contains(&Role::Opposite)));
+fn placements(brief: &Brief, row: &[usize], places: &[SecondPlace]) -> Vec<Vec<SecondSeat>> {
+    let mut all: Vec<Vec<SecondPlace>> = places.iter().map(|place| vec![*place; row.len()]).collect();
+    if row.len() > 1 && places.contains(&SecondPlace::Left) && places.contains(&SecondPlace::Right) {
+        all.extend(shared(row.len(), places.contains(&SecondPlace::Opposite)));
     }
     let hands: Vec<Option<Hand>> = match row.first().and_then(|seat| brief.pieces.get(*seat)) {
         Some(seat) if !seat.hands.is_empty() => seat.hands.iter().copied().map(Some).collect(),
         _ => vec![None],
     };
-    let seats = |roles: &Vec<Role>, hand| {
-        let seat = |(piece, role): (&usize, &Role)| SecondSeat { piece: *piece, role: *role, hand };
-        row.iter().zip(roles).map(seat).collect()
+    let seats = |together: &Vec<SecondPlace>, hand| {
+        let seat = |(piece, place): (&usize, &SecondPlace)| SecondSeat { piece: *piece, place: *place, hand };
+        row.iter().zip(together).map(seat).collect()
     };
-    roles.iter().flat_map(|roles| hands.iter().map(move |hand| seats(roles, *hand))).collect()
+    all.iter().flat_map(|together| hands.iter().map(move |hand| seats(together, *hand))).collect()
 }
 
 /// As many on the left as on the right; an odd one opposite, or on either side where nothing may stand opposite.
-fn shared(count: usize, opposite: bool) -> Vec<Vec<Role>> {
+fn shared(count: usize, opposite: bool) -> Vec<Vec<SecondPlace>> {
     let half = count / 2;
     let split = |left: usize, right: usize, rest: usize| {
-        let sides = [(Role::LeftOf, left), (Role::RightOf, right), (Role::Opposite, rest)];
-        sides.into_iter().flat_map(|(role, count)| std::iter::repeat_n(role, count)).collect()
+        let sides = [(SecondPlace::Left, left), (SecondPlace::Right, right), (SecondPlace::Opposite, rest)];
+        sides.into_iter().flat_map(|(place, count)| std::iter::repeat_n(place, count)).collect()
     };
     match (count % 2, opposite) {
         (0, _) => vec![split(half, half, 0)],
@@ -94,11 +83,11 @@ fn shared(count: usize, opposite: bool) -> Vec<Vec<Role>> {
 }
 
 /// The ways a second seat may stand in its place: free, or at each wall that lets it look the right way.
-pub(super) fn stands(site: &Site, main: usize, seating: &Seating, role: Role) -> Vec<Stand> {
-    let facing = looks(seating.facing, role);
-    let relation = match role {
-        Role::Opposite => Relation::Faces { seat: main },
-        _ => Relation::Alone,
+pub(super) fn stands(site: &Site, main: usize, seating: &Seating, place: SecondPlace) -> Vec<Stand> {
+    let facing = looks(seating.facing, place);
+    let relation = match place {
+        SecondPlace::Opposite => Relation::Faces { seat: main },
+        SecondPlace::Left | SecondPlace::Right => Relation::Alone,
     };
     let free = Stand { at_wall: None, facing, relation };
     let order = super::direction::clockwise_from(site, seating.back, seating.facing);
@@ -109,10 +98,10 @@ pub(super) fn stands(site: &Site, main: usize, seating: &Seating, role: Role) ->
 }
 
 /// Which way a second seat looks when the main one looks along `facing`.
-pub(super) fn looks(facing: Point, role: Role) -> Point {
-    match role {
-        Role::LeftOf => facing.right(),
-        Role::RightOf => facing.left(),
-        _ => -facing,
+pub(super) fn looks(facing: Point, place: SecondPlace) -> Point {
+    match place {
+        SecondPlace::Left => facing.right(),
+        SecondPlace::Right => facing.left(),
+        SecondPlace::Opposite => -facing,
     }
 }

@@ -1,20 +1,43 @@
 //! How each piece of an arrangement may stand.
 
-use elbowroom_model::{Brief, Hand, Point, WallId};
+use elbowroom_model::{Brief, Hand, Point, SecondPlace, WallId};
 
 /// The decisions that make one option.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Choices {
     /// The wall behind the main seat; `None`: it stands free.
     pub seat_back: Option<WallId>,
+    /// The wall that a main seat which stands free looks straight at; `None` for one at a wall.
+    pub faced: Option<WallId>,
     /// Unit vector that the main seat faces.
     pub facing: Point,
     /// Hand of the corner sofa; `None` where the main seat is none.
     pub hand: Option<Hand>,
     /// The wall of the media unit; `None` without one.
     pub media_wall: Option<WallId>,
-    /// Where the second seats stand, in the order of the brief.
-    pub second_seats: Vec<(usize, Role)>,
+    /// Where the second seats stand, those of one row of the file together.
+    pub second_seats: Vec<Vec<SecondSeat>>,
+}
+
+impl Choices {
+    /// The second seats in the order of the brief.
+    #[must_use]
+    pub fn seats(&self) -> Vec<SecondSeat> {
+        let mut seats: Vec<SecondSeat> = self.second_seats.iter().flatten().copied().collect();
+        seats.sort_by_key(|seat| seat.piece);
+        seats
+    }
+}
+
+/// Where one second seat stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct SecondSeat {
+    /// The seat, by its place in the brief.
+    pub piece: usize,
+    /// Opposite the main seat or to a side of it.
+    pub place: SecondPlace,
+    /// Hand of a corner sofa.
+    pub hand: Option<Hand>,
 }
 
 /// One way to furnish the room: the decisions, and for each piece the ways it may stand under them.
@@ -22,8 +45,6 @@ pub struct Choices {
 pub struct Arrangement {
     /// Stable name, the same from run to run: `canal-wall/left/stair-wall`.
     pub key: String,
-    /// The decisions in words: `Back to the canal wall, return on the left, screen on the stair wall`.
-    pub title: String,
     /// The decisions.
     pub choices: Choices,
     /// The main seat, by its place in the brief.
@@ -87,6 +108,16 @@ pub enum Role {
     Table,
     /// Everything else.
     Other,
+}
+
+impl From<SecondPlace> for Role {
+    fn from(place: SecondPlace) -> Self {
+        match place {
+            SecondPlace::Opposite => Self::Opposite,
+            SecondPlace::Left => Self::LeftOf,
+            SecondPlace::Right => Self::RightOf,
+        }
+    }
 }
 
 impl Relation {

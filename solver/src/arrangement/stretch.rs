@@ -3,7 +3,7 @@
 //! A place on the wall is struck out only where a piece of the least depth meets the obstacle wherever its back stands
 //! between its off-wall gap and a foot more. So what is struck out is out in every layout.
 
-use elbowroom_model::{Brief, Clearance, ItemKind, Piece, Point, Rule};
+use elbowroom_model::{Brief, Clearance, FixedId, ItemId, ItemKind, Piece, Point, Rule};
 
 use crate::geometry::Convex;
 use crate::site::{BodyId, Site, SiteWall, Swing};
@@ -16,14 +16,27 @@ const HAIR: f64 = 1e-6;
 
 /// Something that keeps pieces off the floor.
 #[derive(Debug, Clone, PartialEq)]
-pub(super) struct Obstacle {
+pub(super) struct Keeper {
     shape: Convex,
     /// It stops only pieces taller than this, mm (windows).
     above: f64,
-    /// In the room's own words: `hall door's landing`.
-    pub(super) name: String,
+    /// What it is.
+    pub(super) obstacle: Obstacle,
     /// The rule that keeps it free.
     pub(super) rule: Rule,
+}
+
+/// What keeps pieces off the floor.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Obstacle {
+    /// The landing of a door.
+    Landing(ItemId),
+    /// The swing of a door's leaf.
+    Swing(ItemId),
+    /// Something on a wall, or what is kept clear before it.
+    Item(ItemId),
+    /// A fixed thing.
+    Fixed(FixedId),
 }
 
 /// The longest free stretch of a wall.
@@ -32,45 +45,43 @@ pub(super) struct Stretch<'a> {
     /// mm.
     pub(super) length: f64,
     /// What ends it; `None`: the wall's own ends and corners.
-    pub(super) held_by: Option<&'a Obstacle>,
+    pub(super) held_by: Option<&'a Keeper>,
 }
 
 /// All that stops pieces at walls, in the order of the room.
-pub(super) fn obstacles(brief: &Brief, site: &Site) -> Vec<Obstacle> {
-    let name = |item: elbowroom_model::ItemId| brief.room.items.get(item.0).map_or("", |item| item.name.as_str());
-    let always = |shape, name, rule| Obstacle { shape, above: f64::NEG_INFINITY, name, rule };
+pub(super) fn obstacles(brief: &Brief, site: &Site) -> Vec<Keeper> {
+    let always = |shape, obstacle, rule| Keeper { shape, above: f64::NEG_INFINITY, obstacle, rule };
     let mut obstacles = Vec::new();
     for landing in &site.landings {
-        let name = format!("{}'s landing", name(landing.item));
-        obstacles.push(always(landing.zone.clone(), name, Clearance::DoorLanding.into()));
+        obstacles.push(always(landing.zone.clone(), Obstacle::Landing(landing.item), Clearance::DoorLanding.into()));
     }
     for swing in &site.swings {
-        obstacles.push(always(within_swing(swing), format!("{}'s swing", name(swing.item)), Rule::DoorSwing));
+        obstacles.push(always(within_swing(swing), Obstacle::Swing(swing.item), Rule::DoorSwing));
     }
     for zone in &site.clear_zones {
         let rule = if zone.fire { Clearance::FireClear } else { Clearance::RadiatorClear };
-        obstacles.push(always(zone.before(), name(zone.item).to_owned(), rule.into()));
+        obstacles.push(always(zone.before(), Obstacle::Item(zone.item), rule.into()));
     }
     for body in &site.bodies {
-        let name = match body.id {
-            BodyId::Item(item) => name(item),
-            BodyId::Fixed(fixed) => brief.room.fixed.get(fixed.0).map_or("", |fixed| fixed.name.as_str()),
+        let obstacle = match body.id {
+            BodyId::Item(item) => Obstacle::Item(item),
+            BodyId::Fixed(fixed) => Obstacle::Fixed(fixed),
         };
-        obstacles.push(always(body.shape.clone(), name.to_owned(), Rule::Room));
+        obstacles.push(always(body.shape.clone(), obstacle, Rule::Room));
     }
     obstacles.extend(windows(brief, site));
     obstacles
 }
 
 /// Before each window, over its width, for what is taller than its sill.
-fn windows(brief: &Brief, site: &Site) -> Vec<Obstacle> {
+fn windows(brief: &Brief, site: &Site) -> Vec<Keeper> {
     let clear = brief.rules.get(Clearance::WindowFront);
-    let zone = |(id, item): (elbowroom_model::ItemId, &elbowroom_model::WallItem)| {
+    let zone = |(id, item): (ItemId, &elbowroom_model::WallItem)| {
         let ItemKind::Window(window) = &item.kind else { return None };
         let (left, right, inward) = site.place_of(brief, id)?;
         let out = inward * clear;
         let shape = Convex::counter_clockwise([left, right, right + out, left + out]);
-        Some(Obstacle { shape, above: window.sill, name: item.name.clone(), rule: Clearance::WindowFront.into() })
+        Some(Keeper { shape, above: window.sill, obstacle: Obstacle::Item(id), rule: Clearance::WindowFront.into() })
     };
     brief.room.items().filter_map(zone).collect()
 }
@@ -86,7 +97,7 @@ fn within_swing(swing: &Swing) -> Convex {
 }
 
 /// The longest stretch of `wall` that may be free for `piece`.
-pub(super) fn longest<'a>(site: &Site, obstacles: &'a [Obstacle], piece: &Piece, wall: &SiteWall) -> Stretch<'a> {
+pub(super) fn longest<'a>(site: &Site, obstacles: &'a [Keeper], piece: &Piece, wall: &SiteWall) -> Stretch<'a> {
     let band = Band { wall, nearest: piece.off_wall + piece.depth.least, furthest: piece.off_wall + FURTHEST_OFF };
     let height = piece.height_with_screen();
     let stopping = obstacles.iter().filter(|obstacle| height > obstacle.above);
@@ -103,7 +114,7 @@ pub(super) fn longest<'a>(site: &Site, obstacles: &'a [Obstacle], piece: &Piece,
 
 /// The longest gap between what is struck out (by growing start) that lies within `ends` and beside the wall.
 fn longest_between<'a>(
-    struck: &[((f64, f64), Option<&'a Obstacle>)],
+    struck: &[((f64, f64), Option<&'a Keeper>)],
     (left, right): (f64, f64),
     length: f64,
 ) -> Stretch<'a> {
@@ -124,8 +135,8 @@ fn longest_between<'a>(
 }
 
 /// What strikes out most.
-fn widest<'a>(struck: &[((f64, f64), Option<&'a Obstacle>)]) -> Option<&'a Obstacle> {
-    let wide = |((from, to), _): &&((f64, f64), Option<&Obstacle>)| to - from;
+fn widest<'a>(struck: &[((f64, f64), Option<&'a Keeper>)]) -> Option<&'a Keeper> {
+    let wide = |((from, to), _): &&((f64, f64), Option<&Keeper>)| to - from;
     struck.iter().max_by(|one, other| wide(one).total_cmp(&wide(other))).and_then(|(_, by)| *by)
 }
 

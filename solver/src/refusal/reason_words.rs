@@ -5,6 +5,7 @@ use elbowroom_model::{Brief, Clearance, ItemId, Rounding, Rule};
 
 use super::asked::Asked;
 use crate::rules::{Cause, With};
+use crate::wording::cause::kept_from;
 
 /// `The sofa would stand too near to the stove: 91.4 cm stay clear of it, and 12 cm are missing.`
 pub(super) fn sentence(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> String {
@@ -20,9 +21,9 @@ pub(super) fn sentence(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> S
 /// What is wrong.
 fn said(brief: &Brief, cause: &Cause) -> String {
     let piece = the(brief.pieces.get(cause.piece).map(|piece| piece.name.as_str()).unwrap_or_default());
-    let with = the(&cause.words(brief, cause.piece));
+    let with = the(&kept_from(brief, cause.piece, cause));
     match (cause.rule, cause.with) {
-        (_, With::Route(_)) => format!("the {} stays too narrow past {piece}", cause.words(brief, cause.piece)),
+        (_, With::Route(_)) => format!("the {} stays too narrow past {piece}", kept_from(brief, cause.piece, cause)),
         (Rule::Room | Rule::OffWall, _) => {
             format!("even at its least, {}, {piece} does not fit within the walls", least(brief, cause.piece))
         }

@@ -25,7 +25,6 @@ mod sizes_of_kind;
 mod turning_circle;
 mod variables;
 mod within_walls;
-mod words;
 
 pub use ground::{Ground, Walls};
 pub use linear::{Linear, LinearPoint};

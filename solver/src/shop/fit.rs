@@ -3,7 +3,7 @@
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Brief, Dimension, PieceKind, SizeRange};
 
-use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits};
+use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits, WhyNot};
 use super::rows::{Row, stand_in, suits};
 use super::trial::{fits, with, with_range};
 use crate::arrangement::enumerate;
@@ -25,13 +25,10 @@ const JUST: f64 = 0.5;
 
 /// `candidate` as the piece of the room that it suits best. `brief`: as asked, `by_the_way`: without what the way holds.
 pub(super) fn candidate(brief: &Brief, by_the_way: &Brief, rows: &[Row], candidate: &ListedPiece) -> CandidateFound {
-    let of_its_kind: Vec<&Row> = rows.iter().filter(|row| row.kind == candidate.kind).collect();
-    let tried = of_its_kind.iter().map(|row| against(brief, by_the_way, row, candidate));
+    let of_its_kind = rows.iter().enumerate().filter(|(_, row)| row.kind == candidate.kind);
+    let tried = of_its_kind.map(|(place, row)| against((brief, by_the_way), (place, row), candidate));
     let best = tried.reduce(|best, one| if is_better(&one, &best) { one } else { best });
-    best.unwrap_or_else(|| {
-        let kind = candidate.kind.words();
-        CandidateFound { why_not: Some(format!("The room asks for no {kind}.")), ..unseen(brief, candidate) }
-    })
+    best.unwrap_or_else(|| CandidateFound { why_not: Some(WhyNot::NoneAsked), ..unseen(brief, candidate) })
 }
 
 /// Whether `one` fits better than `other`: at all, then by the score of its best option.
@@ -43,47 +40,29 @@ fn is_better(one: &CandidateFound, other: &CandidateFound) -> bool {
 /// What is known of a candidate before it is tried.
 fn unseen(brief: &Brief, candidate: &ListedPiece) -> CandidateFound {
     let usual = brief.pieces.iter().find(|piece| piece.kind == candidate.kind).map_or(0.0, |piece| piece.height);
-    CandidateFound {
-        name: candidate.name.clone(),
-        line: candidate.line,
-        kind: candidate.kind,
-        width: candidate.width,
-        return_length: candidate.return_length,
-        depth: candidate.depth,
-        price: candidate.price,
-        row: None,
-        beyond: Vec::new(),
-        way: brief.way.as_ref().map(|way| of_a_list(way, candidate, usual)),
-        fits: false,
-        options: Vec::new(),
-        left: Vec::new(),
-        misses: Vec::new(),
-        why_not: None,
-        remedies: Vec::new(),
-    }
+    let way = brief.way.as_ref().map(|way| of_a_list(way, candidate, usual));
+    CandidateFound { way, ..CandidateFound::default() }
 }
 
-fn against(brief: &Brief, by_the_way: &Brief, row: &Row, candidate: &ListedPiece) -> CandidateFound {
-    let unseen = CandidateFound {
-        row: Some(row.name(brief)),
-        beyond: beyond(brief, row, candidate),
-        ..unseen(brief, candidate)
-    };
+fn against(
+    (brief, by_the_way): (&Brief, &Brief),
+    (place, row): (usize, &Row),
+    candidate: &ListedPiece,
+) -> CandidateFound {
+    let unseen = CandidateFound { row: Some(place), beyond: beyond(brief, row, candidate), ..unseen(brief, candidate) };
     let Some(piece) = row.piece(by_the_way) else { return unseen };
     if !row.enough(candidate) {
-        let why = format!("The room asks for {} alike, and {} are in hand.", row.pieces.len(), candidate.count);
-        return CandidateFound { why_not: Some(why), ..unseen };
+        return CandidateFound { why_not: Some(WhyNot::TooFew), ..unseen };
     }
     if !suits(piece, candidate) {
-        let why = "Its return is on the other hand than the one asked for.".to_owned();
-        return CandidateFound { why_not: Some(why), ..unseen };
+        return CandidateFound { why_not: Some(WhyNot::OtherHand), ..unseen };
     }
     let placed = with(by_the_way, row, &stand_in(piece, candidate));
     let outcome = rank(&placed, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
     match outcome.options.first() {
         Some(best) => {
             let left = left(&placed, row, candidate, best);
-            CandidateFound { fits: true, options: options(&outcome), left, ..unseen }
+            CandidateFound { options: options(&outcome), left, ..unseen }
         }
         None => {
             let misses = misses(&placed, row, candidate);

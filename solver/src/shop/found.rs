@@ -1,81 +1,69 @@
-//! What comes out of a shop's list, as results tell it. Lengths mm.
+//! What comes out of a shop's list. Lengths mm; candidates by their places in the list, rows by their places in
+//! [`ShopFound::rows`].
 
+use elbowroom_model::Dimension;
 use elbowroom_model::listing::Money;
-use elbowroom_model::{Dimension, PieceKind};
 use serde::Serialize;
 
-use crate::outcome::{OptionFound, Remedy};
+use super::rows::Row;
+use crate::outcome::{OptionFound, Refused, Remedy};
 use crate::way::PieceIn;
 
-/// The format that [`ShopFound`] is written in.
-pub const FORMAT: &str = "elbowroom-shop/1";
-
 /// Every candidate against one room.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct ShopFound {
-    /// Name and version of the format.
-    pub format: &'static str,
-    /// Name of the room.
-    pub room: String,
     /// What the room asks for.
-    pub rows: Vec<RowFound>,
+    pub rows: Vec<Row>,
     /// Each candidate, in the list's order.
     pub candidates: Vec<CandidateFound>,
     /// The best sets, where they were asked for.
     pub sets: Option<SetsFound>,
-    /// Cautions.
-    pub notices: Vec<String>,
-}
-
-/// A piece that the room asks for, or several alike.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct RowFound {
-    /// The name of the first of them.
-    pub name: String,
-    /// What it is.
-    pub kind: PieceKind,
-    /// How many alike.
-    pub count: usize,
-    /// It must stand in the room.
-    pub needed: bool,
 }
 
 /// A candidate against the row that suits it best.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct CandidateFound {
-    /// Its name.
-    pub name: String,
-    /// Line of the list.
-    pub line: usize,
-    /// What it is.
-    pub kind: PieceKind,
-    /// Width.
-    pub width: f64,
-    /// Return.
-    #[serde(rename = "return")]
-    pub return_length: Option<f64>,
-    /// Depth.
-    pub depth: f64,
-    /// What one costs.
-    pub price: Option<Money>,
-    /// The piece of the room that it is tried as; `None`: the room asks for none of its kind.
-    pub row: Option<String>,
+    /// The row that it is tried as; `None`: the room asks for none of its kind.
+    pub row: Option<usize>,
     /// Sizes that lie beyond what was asked for.
     pub beyond: Vec<Beyond>,
     /// Whether it gets in, where the way is given.
     pub way: Option<PieceIn>,
-    /// It has its place in the room: there are options.
-    pub fits: bool,
-    /// Every option with it, best first.
+    /// Every option with it, best first; none where it has no place in the room.
     pub options: Vec<OptionFits>,
     /// How much larger it could be in the first option, each dimension by itself.
     pub left: Vec<Left>,
     /// Dimensions that would have to be less, each by itself enough; the least first.
     pub misses: Vec<Miss>,
     /// Why it does not fit, where that is no matter of size.
-    pub why_not: Option<String>,
+    pub why_not: Option<WhyNot>,
     /// What would make it fit, each tried.
     pub remedies: Vec<Remedy>,
+}
+
+impl CandidateFound {
+    /// It has its place in the room.
+    #[must_use]
+    pub const fn fits(&self) -> bool {
+        !self.options.is_empty()
+    }
+
+    /// It has its place in the room, and gets in where the way is given.
+    #[must_use]
+    pub fn goes(&self) -> bool {
+        self.fits() && self.way.as_ref().is_none_or(|way| way.carried.gets_in)
+    }
+}
+
+/// Why a candidate does not fit, where that is no matter of size.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WhyNot {
+    /// The room asks for none of its kind.
+    NoneAsked,
+    /// The room asks for more alike than are in hand.
+    TooFew,
+    /// A return on the other hand is asked for.
+    OtherHand,
 }
 
 /// A size beyond what was asked for.
@@ -119,7 +107,7 @@ pub struct Miss {
 }
 
 /// The best sets.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct SetsFound {
     /// Best first.
     pub sets: Vec<SetFound>,
@@ -127,20 +115,31 @@ pub struct SetsFound {
     pub solved: usize,
     /// Nothing better can be: every other set costs too much, holds what does not fit, or stands behind by its bound.
     pub proven: bool,
-    /// Why there is none.
-    pub impossible: Option<String>,
-    /// Pairs that do not go together, where there is no set.
-    pub pairs: Vec<PairFound>,
-    /// The cheapest set that fits, where none does under the budget.
-    pub cheapest: Option<Box<SetFound>>,
+    /// Why there is none, where that is proven.
+    pub impossible: Option<Impossible>,
     /// Rows for which the list has nothing.
-    pub without: Vec<String>,
+    pub without: Vec<usize>,
     /// Candidates left aside since they have no price.
-    pub unpriced: Vec<String>,
+    pub unpriced: Vec<usize>,
+}
+
+/// Why there is no set.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Impossible {
+    /// The list has no candidate for any row.
+    NothingListed,
+    /// Sets fit, and each costs more than the budget: the cheapest of them.
+    OverBudget(Box<SetFound>),
+    /// No candidate for this row fits, all else as the room asks for it.
+    NoneFor(usize),
+    /// These do not go together, all else as the room asks for it.
+    Pairs(Vec<PairFound>),
+    /// Every two go together, and no whole set does.
+    NotAllTogether,
 }
 
 /// One of each.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct SetFound {
     /// What stands for each row.
     pub pieces: Vec<SetPiece>,
@@ -155,21 +154,19 @@ pub struct SetFound {
 }
 
 /// What stands for a row.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct SetPiece {
     /// The row.
-    pub row: String,
+    pub row: usize,
     /// The candidate; `None`: this row is left out.
-    pub candidate: Option<String>,
-    /// How many.
-    pub count: usize,
+    pub candidate: Option<usize>,
 }
 
 /// Two candidates that do not go together.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct PairFound {
-    /// Their names.
-    pub between: [String; 2],
-    /// What fails, in the arrangement that misses least.
-    pub why: String,
+    /// The two.
+    pub between: [usize; 2],
+    /// What fails in the arrangement that misses least; `None` where nothing was refused.
+    pub nearest: Option<Refused>,
 }

@@ -12,17 +12,16 @@ mod sets;
 mod trial;
 
 pub use found::{
-    Beyond, CandidateFound, FORMAT, Left, Miss, OptionFits, PairFound, RowFound, SetFound, SetPiece, SetsFound,
-    ShopFound,
+    Beyond, CandidateFound, Impossible, Left, Miss, OptionFits, PairFound, SetFound, SetPiece, SetsFound, ShopFound,
+    WhyNot,
 };
+pub use rows::Row;
 
 use elbowroom_model::Brief;
 use elbowroom_model::listing::{ListedPiece, Money};
 use rayon::prelude::*;
 
-use crate::cautions::cautions;
 use crate::way::brief_by_the_way;
-use crate::wording::caution::caution;
 use rows::rows;
 
 /// By what sets are ordered, best first.
@@ -102,12 +101,5 @@ pub fn shop(
             watch,
         )
     });
-    ShopFound {
-        format: FORMAT,
-        room: brief.room.name.clone(),
-        rows: rows.iter().map(|row| row.found(&by_the_way)).collect(),
-        candidates: found,
-        sets,
-        notices: cautions(brief).into_iter().map(|one| caution(one).to_owned()).collect(),
-    }
+    ShopFound { rows, candidates: found, sets }
 }

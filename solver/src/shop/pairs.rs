@@ -43,7 +43,7 @@ pub(super) fn at_fault(ground: &Ground<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound
         for one in rows.iter().take(place).flatten() {
             for other in others {
                 if found.len() < MOST_TOLD && !may_fit(&ground.brief_as_asked(&[*one, *other])) {
-                    found.extend(told(ground, *one, *other));
+                    found.push(told(ground, *one, *other));
                 }
             }
         }
@@ -51,12 +51,11 @@ pub(super) fn at_fault(ground: &Ground<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound
     found
 }
 
-fn told(ground: &Ground<'_>, one: Seat, other: Seat) -> Option<PairFound> {
-    let name = |seat: Seat| ground.candidates.get(seat.1).map(|candidate| candidate.name.clone());
+fn told(ground: &Ground<'_>, one: Seat, other: Seat) -> PairFound {
     let outcome = rank(&ground.brief_as_asked(&[one, other]), &Limits { shown: 0, ..Limits::default() }, &Unwatched);
     let nearest = outcome.refused.iter().reduce(|best, one| {
         let short = |refused: &crate::outcome::Refused| refused.short_by.unwrap_or(f64::INFINITY);
         if short(one) < short(best) { one } else { best }
     });
-    Some(PairFound { between: [name(one)?, name(other)?], why: nearest.map(|it| it.why.clone()).unwrap_or_default() })
+    PairFound { between: [one.1, other.1], nearest: nearest.cloned() }
 }

@@ -3,15 +3,15 @@
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceKind, SizeRange};
 
-use super::found::RowFound;
-
-/// A row of the room.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Row {
+/// A piece that the room asks for, or several alike.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Row {
     /// Places in the brief.
-    pub(super) pieces: Vec<usize>,
-    pub(super) kind: PieceKind,
-    pub(super) needed: bool,
+    pub pieces: Vec<usize>,
+    /// What it is.
+    pub kind: PieceKind,
+    /// It must stand in the room.
+    pub needed: bool,
 }
 
 /// The rows of `brief`, in its order.
@@ -32,18 +32,9 @@ pub(super) fn rows(brief: &Brief) -> Vec<Row> {
 
 impl Row {
     /// The first of its pieces.
-    pub(super) fn piece<'a>(&self, brief: &'a Brief) -> Option<&'a Piece> {
+    #[must_use]
+    pub fn piece<'a>(&self, brief: &'a Brief) -> Option<&'a Piece> {
         brief.pieces.get(*self.pieces.first()?)
-    }
-
-    /// Its name.
-    pub(super) fn name(&self, brief: &Brief) -> String {
-        self.piece(brief).map(|piece| piece.name.clone()).unwrap_or_default()
-    }
-
-    /// As results tell it.
-    pub(super) fn found(&self, brief: &Brief) -> RowFound {
-        RowFound { name: self.name(brief), kind: self.kind, count: self.pieces.len(), needed: self.needed }
     }
 
     /// Whether so many of `candidate` are in hand, and its hand is one of those asked for.

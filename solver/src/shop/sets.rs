@@ -13,7 +13,7 @@ use elbowroom_model::Brief;
 use elbowroom_model::listing::{ListedPiece, Money};
 use rayon::prelude::*;
 
-use super::found::{SetFound, SetPiece, SetsFound};
+use super::found::{Impossible, SetFound, SetPiece, SetsFound};
 use super::pairs::{Pairs, Seat, at_fault};
 use super::rows::{Row, least_of, stand_in};
 use super::trial::{may_fit, with};
@@ -106,7 +106,7 @@ pub(super) fn sets(ground: &Ground<'_>, asked: &SetsAsked, effort: Effort, watch
     let mut found = search.run(effort, watch);
     found.without = search.without();
     if found.sets.is_empty() && found.proven {
-        search.tell_impossible(&mut found, effort, watch);
+        found.impossible = Some(search.impossible(effort, watch));
     }
     found
 }
@@ -153,11 +153,10 @@ impl<'a> Search<'a> {
         Self { ground, asked, choices, unpriced, pairs: Pairs::default() }
     }
 
-    /// Names of the rows that the list has nothing for.
-    fn without(&self) -> Vec<String> {
+    /// The rows that the list has nothing for.
+    fn without(&self) -> Vec<usize> {
         let is_chosen = |place: usize| self.choices.iter().any(|choice| choice.row == place);
-        let rows = self.ground.rows.iter().enumerate().filter(|(place, _)| !is_chosen(*place));
-        rows.map(|(_, row)| row.name(self.ground.brief)).collect()
+        (0..self.ground.rows.len()).filter(|place| !is_chosen(*place)).collect()
     }
 
     fn run(&self, effort: Effort, watch: &dyn Watch) -> SetsFound {
@@ -192,17 +191,7 @@ impl<'a> Search<'a> {
         }
         found.sort_by(|(one, a), (other, b)| self.compare(one, other).then_with(|| a.chosen.cmp(&b.chosen)));
         let sets = found.into_iter().map(|(set, _)| set).take(self.asked.top).collect();
-        let name = |place: &usize| self.ground.candidates.get(*place).map(|candidate| candidate.name.clone());
-        SetsFound {
-            sets,
-            solved,
-            proven,
-            impossible: None,
-            pairs: Vec::new(),
-            cheapest: None,
-            without: Vec::new(),
-            unpriced: self.unpriced.iter().filter_map(name).collect(),
-        }
+        SetsFound { sets, solved, proven, impossible: None, without: Vec::new(), unpriced: self.unpriced.clone() }
     }
 
     /// Whether as many sets as are asked for have a bound below that of everything still to come.
@@ -329,19 +318,12 @@ impl<'a> Search<'a> {
         let seats = self.seats(node);
         let priced = seats.iter().all(|(_, one)| ground.candidates.get(*one).is_some_and(|it| it.price.is_some()));
         let scores: Vec<f64> = seats.iter().filter_map(|(_, one)| ground.candidates.get(*one)?.score).collect();
-        let mut pieces: Vec<(usize, SetPiece)> = self
-            .choices
-            .iter()
-            .zip(&chosen)
-            .filter_map(|(choice, candidate)| {
-                let row = ground.rows.get(choice.row)?;
-                let candidate = candidate.and_then(|place| ground.candidates.get(place)).map(|it| it.name.clone());
-                Some((choice.row, SetPiece { row: row.name(ground.brief), candidate, count: row.pieces.len() }))
-            })
-            .collect();
-        pieces.sort_by_key(|(row, _)| *row);
+        let pieces = self.choices.iter().zip(&chosen);
+        let mut pieces: Vec<SetPiece> =
+            pieces.map(|(choice, candidate)| SetPiece { row: choice.row, candidate: *candidate }).collect();
+        pieces.sort_unstable();
         Some(SetFound {
-            pieces: pieces.into_iter().map(|(_, piece)| piece).collect(),
+            pieces,
             price: priced.then(|| Money { hundredths: self.least_price(&node.chosen) }),
             liking: (!scores.is_empty()).then(|| scores.iter().sum::<f64>() / scores.len() as f64),
             options,
@@ -365,42 +347,31 @@ impl<'a> Search<'a> {
     /// How well the set is liked, as its bound counts it.
     fn liked(&self, set: &SetFound) -> u64 {
         let score = |piece: &SetPiece| {
-            let name = piece.candidate.as_ref()?;
-            let candidate = self.ground.candidates.iter().find(|candidate| candidate.name == *name)?;
+            let candidate = self.ground.candidates.get(piece.candidate?)?;
             Some((candidate.score.unwrap_or(50.0) * 1000.0).round() as u64)
         };
         set.pieces.iter().filter_map(score).sum()
     }
 
     /// Why there is no set.
-    fn tell_impossible(&self, found: &mut SetsFound, effort: Effort, watch: &dyn Watch) {
+    fn impossible(&self, effort: Effort, watch: &dyn Watch) -> Impossible {
         if self.choices.is_empty() {
-            found.impossible = Some("The list has no candidate for any piece of the room.".to_owned());
-            return;
+            return Impossible::NothingListed;
         }
         if self.asked.budget.is_some() {
             let free = SetsAsked { order: Order::Price, budget: None, top: 1 };
             let cheapest = Search::of(self.ground, &free).run(effort, watch).sets.into_iter().next();
             if let Some(cheapest) = cheapest {
-                found.impossible = Some("No set that fits is within the budget.".to_owned());
-                found.cheapest = Some(Box::new(cheapest));
-                return;
+                return Impossible::OverBudget(Box::new(cheapest));
             }
         }
         let rows: Vec<Vec<Seat>> = self.choices.iter().map(|choice| self.fitting(choice)).collect();
-        let none =
-            self.choices.iter().zip(&rows).find(|(choice, seats)| seats.is_empty() && !choice.of.contains(&None));
-        if let Some(row) = none.and_then(|(choice, _)| self.ground.rows.get(choice.row)) {
-            let name = row.name(self.ground.brief);
-            found.impossible = Some(format!("No candidate for {name} fits, all else as the room asks for it."));
-            return;
+        let mut each = self.choices.iter().zip(&rows);
+        if let Some((choice, _)) = each.find(|(choice, seats)| seats.is_empty() && !choice.of.contains(&None)) {
+            return Impossible::NoneFor(choice.row);
         }
-        found.pairs = at_fault(self.ground, &rows);
-        found.impossible = Some(if found.pairs.is_empty() {
-            "Every two of the candidates that fit go together, and no whole set does.".to_owned()
-        } else {
-            "No set fits: these do not go together, all else as the room asks for it.".to_owned()
-        });
+        let pairs = at_fault(self.ground, &rows);
+        if pairs.is_empty() { Impossible::NotAllTogether } else { Impossible::Pairs(pairs) }
     }
 
     /// The candidates of a row that fit, all else as the room asks for it.

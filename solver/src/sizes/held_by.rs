@@ -2,7 +2,6 @@
 
 use elbowroom_model::{Dimension, Rule};
 
-use crate::outcome::HeldBy;
 use crate::program::{DefaultEngine, Engine, Row, Status};
 use crate::rules::{Cause, Linear, With};
 use crate::search::{Found, RoomGround};
@@ -12,6 +11,38 @@ const GROWS: f64 = 1.0;
 
 /// A row nearer to its limit than this is tight, mm.
 const TIGHT: f64 = 1e-3;
+
+/// A dimension and one of those that hold it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeldBy {
+    /// The dimension.
+    pub dimension: Dimension,
+    /// What holds it.
+    pub by: Holding,
+}
+
+/// What holds a dimension.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Holding {
+    /// The most that is asked for.
+    Most,
+    /// What can be carried in: the point that stops a larger one, by its place on the way.
+    Way(Option<usize>),
+    /// A rule.
+    Cause(Cause),
+}
+
+impl Holding {
+    /// The rule.
+    #[must_use]
+    pub const fn rule(&self) -> Rule {
+        match self {
+            Self::Most => Rule::Most,
+            Self::Way(_) => Rule::Way,
+            Self::Cause(cause) => cause.rule,
+        }
+    }
+}
 
 /// Who asks for a row: all rows of one are freed together.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -68,26 +99,23 @@ impl Held<'_> {
         let single = best(holders.iter().filter_map(|holder| grown(vec![*holder])));
         let pairs = holders.iter().enumerate().flat_map(|(i, a)| holders[..i].iter().map(move |b| vec![*b, *a]));
         let freed = single.or_else(|| best(pairs.filter_map(grown)));
-        freed.map(|freed| self.told(piece, dimension, &freed)).unwrap_or_default()
+        freed.map(|freed| self.causes(dimension, &freed)).unwrap_or_default()
     }
 
     /// At its most: as asked for, or as the way in allows.
     fn at_its_most(&self, piece: usize, dimension: Dimension) -> HeldBy {
         let capped = self.room.brief.way.iter().flat_map(|way| &way.capped);
         let holder = capped.into_iter().find(|capped| (capped.piece, capped.dimension) == (piece, dimension));
-        match holder {
-            Some(capped) => HeldBy { dimension, by: format!("{}, on the way in", capped.by), rule: Rule::Way },
-            None => HeldBy { dimension, by: "the most asked for".to_owned(), rule: Rule::Most },
-        }
+        HeldBy { dimension, by: holder.map_or(Holding::Most, |capped| Holding::Way(capped.by)) }
     }
 
-    fn told(&self, piece: usize, dimension: Dimension, holders: &[Holder]) -> Vec<HeldBy> {
-        let tell = |holder: &Holder| {
+    /// One cause of each holder.
+    fn causes(&self, dimension: Dimension, holders: &[Holder]) -> Vec<HeldBy> {
+        let cause = |holder: &Holder| {
             let (_, cause) = self.tight().find(|(_, cause)| Holder::of(cause) == *holder)?;
-            let by = cause.words(self.room.brief, piece);
-            Some(HeldBy { dimension, by, rule: cause.rule })
+            Some(HeldBy { dimension, by: Holding::Cause(*cause) })
         };
-        holders.iter().filter_map(tell).collect()
+        holders.iter().filter_map(cause).collect()
     }
 
     /// The most the dimension could be with the rows of some holders taken away and no other size made smaller.

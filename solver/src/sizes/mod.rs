@@ -5,4 +5,4 @@ mod alone;
 mod held_by;
 
 pub use alone::alone;
-pub use held_by::held_by;
+pub use held_by::{HeldBy, Holding, held_by};

@@ -97,9 +97,9 @@ fn furnished(draw: &mut Draw, mut brief: Brief) -> (Brief, Layout) {
 fn arrangement() -> Arrangement {
     Arrangement {
         key: String::new(),
-        title: String::new(),
         choices: Choices {
             seat_back: None,
+            faced: None,
             facing: Point::new(0.0, -1.0),
             hand: None,
             media_wall: None,

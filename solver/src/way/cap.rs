@@ -148,12 +148,11 @@ fn lower(to: &mut Brief, id: usize, [width, other, depth]: &[f64; 3], (way, capp
 }
 
 /// The point that stops a piece which is a little larger in `dimension` than what gets in.
-fn holder(way: &Way, piece: &Piece, dimension: Dimension, (width, other, depth): (f64, f64, f64)) -> String {
+fn holder(way: &Way, piece: &Piece, dimension: Dimension, (width, other, depth): (f64, f64, f64)) -> Option<usize> {
     let more = |size: f64, of: Dimension| if of == dimension { size + 1.0 } else { size };
     let other = piece.return_length.map(|_| more(other, Dimension::Return));
     let load = Load::of(piece, more(width, Dimension::Width), other, more(depth, Dimension::Depth));
-    let fails = carried(way, &load).parts.into_iter().find_map(|part| part.fails);
-    fails.map(|fails| fails.at).unwrap_or_default()
+    carried(way, &load).parts.into_iter().find_map(|part| part.fails).map(|fails| fails.at)
 }
 
 fn block(way: &Way, id: usize, piece: &Piece) -> Option<Blocked> {

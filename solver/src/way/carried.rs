@@ -1,13 +1,12 @@
 //! A piece from the street to the room: in which way each part of it can be held at each point, and where it fails.
 
 use elbowroom_model::way::{Load, LoadPart, PointKind, Way, WayPoint};
-use serde::Serialize;
 
 use super::clear::{Asks, Clear, clear};
 use super::held::{Pose, held, to_turn_over};
 
 /// Whether a piece gets in.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Carried {
     /// Its name.
     pub name: String,
@@ -18,7 +17,7 @@ pub struct Carried {
 }
 
 /// Whether a part gets in.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct PartCarried {
     /// Its name.
     pub name: String,
@@ -37,7 +36,7 @@ pub struct PartCarried {
 }
 
 /// A pose kept all the way.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PoseTried {
     /// The pose.
     pub pose: Pose,
@@ -46,10 +45,10 @@ pub struct PoseTried {
 }
 
 /// Where a piece fails, and by how much.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Failed {
-    /// The point.
-    pub at: String,
+    /// The point, by its place on the way.
+    pub at: usize,
     /// The pose that is nearest to passing.
     pub pose: Pose,
     /// What it does not meet.
@@ -59,10 +58,10 @@ pub struct Failed {
 }
 
 /// Where least is left.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Tight {
-    /// The point.
-    pub at: String,
+    /// The point, by its place on the way.
+    pub at: usize,
     /// What leaves least.
     pub asks: Asks,
     /// mm.
@@ -107,12 +106,12 @@ impl Trial<'_> {
 
     /// Where the part fails first when `pose` is kept all the way.
     fn kept(&self, pose: Pose) -> Option<Failed> {
-        let failed = |point: &WayPoint| {
+        let failed = |(at, point): (usize, &WayPoint)| {
             let clear = self.clear(point, pose)?;
-            let fails = Failed { at: point.name.clone(), pose, asks: clear.asks, short_by: Some(-clear.spare) };
+            let fails = Failed { at, pose, asks: clear.asks, short_by: Some(-clear.spare) };
             (!clear.passes()).then_some(fails)
         };
-        self.way.points.iter().find_map(failed)
+        self.way.points.iter().enumerate().find_map(failed)
     }
 
     /// The pose at each point, changed as seldom as can be; or where it fails.
@@ -178,11 +177,10 @@ impl Trial<'_> {
     }
 
     /// Why nothing gets past `point`: the pose that misses least, or one that it cannot be brought into.
-    fn failed(&self, ways: &[(usize, Vec<Pose>)], place: usize, point: &WayPoint) -> Failed {
-        let at = point.name.clone();
+    fn failed(&self, ways: &[(usize, Vec<Pose>)], at: usize, point: &WayPoint) -> Failed {
         let tried: Vec<(Pose, Clear)> =
             Pose::ALL.into_iter().filter_map(|pose| self.clear(point, pose).map(|clear| (pose, clear))).collect();
-        let reached = |pose: Pose| place == 0 || self.brought(ways, place, pose).is_some();
+        let reached = |pose: Pose| at == 0 || self.brought(ways, at, pose).is_some();
         if let Some((pose, clear)) = tried.iter().find(|(pose, clear)| clear.passes() && !reached(*pose)) {
             return Failed { at, pose: *pose, asks: clear.asks, short_by: None };
         }
@@ -192,11 +190,11 @@ impl Trial<'_> {
     }
 
     fn tightest(&self, poses: &[Pose]) -> Option<Tight> {
-        let tight = |(point, pose): (&WayPoint, &Pose)| {
+        let tight = |(at, (point, pose)): (usize, (&WayPoint, &Pose))| {
             let clear = self.clear(point, *pose)?;
-            Some(Tight { at: point.name.clone(), asks: clear.asks, spare: clear.spare })
+            Some(Tight { at, asks: clear.asks, spare: clear.spare })
         };
-        let all = self.way.points.iter().zip(poses).filter_map(tight);
+        let all = self.way.points.iter().zip(poses).enumerate().filter_map(tight);
         all.reduce(|worst, one| if one.spare < worst.spare { one } else { worst })
     }
 }

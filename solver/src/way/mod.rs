@@ -16,6 +16,6 @@ pub use cap::most_that_gets_in;
 pub(crate) use cap::{Blocked, Narrowed, brief_by_the_way, narrowed};
 pub use carried::{Carried, Failed, PartCarried, PoseTried, Tight, carried};
 pub use clear::Asks;
-pub use found::{FORMAT, PieceIn, PointFound, WayFound, of_a_brief, of_a_list, way_in};
+pub use found::{Assumed, PieceIn, WayIn, of_a_brief, of_a_list, way_in};
 pub use held::Pose;
 pub(crate) use stopped::eased;

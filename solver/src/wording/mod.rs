@@ -2,5 +2,7 @@
 //! typed throughout, so it uses what is public of solver and model alone.
 
 pub mod arrangement;
+pub mod cause;
 pub mod caution;
+pub mod left_out;
 pub mod notice;

@@ -117,9 +117,8 @@ fn the_best_of_many_thousand_sets_are_those_that_a_general_solver_names() {
     for seed in 0..2 {
         let candidates = drawn(seed);
         let told = |order: Order, set: &SetFound| -> f64 {
-            let named = set.pieces.iter().filter_map(|piece| piece.candidate.as_deref());
-            let of = |name: &str| worth(order, candidates.iter().find(|one| one.name == name).unwrap());
-            named.map(of).sum()
+            let chosen = set.pieces.iter().filter_map(|piece| piece.candidate);
+            chosen.map(|place| worth(order, &candidates[place])).sum()
         };
         for order in [Order::Price, Order::Liking] {
             let budget = 350_000;

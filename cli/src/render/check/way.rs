@@ -1,6 +1,6 @@
 //! The way in, where the scenario gives one: what is passed, where it is narrowest, and which pieces get by.
 
-use elbowroom_model::{Brief, Rounding, Unit};
+use elbowroom_model::{Brief, Rounding, Unit, Way};
 use elbowroom_solver::way::{PieceIn, of_a_brief};
 
 use crate::render::way::{measures, misses};
@@ -28,17 +28,17 @@ pub(super) fn tell(page: &mut Page, brief: &Brief) {
     let mut pieces = Table::new(&[("", Stand::Left), ("", Stand::Left)]);
     let heads = brief.pieces.iter().enumerate().filter(|(id, piece)| piece.alike.is_none_or(|first| first == *id));
     for (_, piece) in heads {
-        pieces.row([piece.name.clone(), said(&of_a_brief(way, piece), units)]);
+        pieces.row([piece.name.clone(), said(way, &of_a_brief(way, piece), units)]);
     }
     page.table(2, &pieces);
 }
 
 /// Whether a piece gets in at its most, or what does not pass, and up to which size it would.
-fn said(piece: &PieceIn, units: Unit) -> String {
+fn said(way: &Way, piece: &PieceIn, units: Unit) -> String {
     let Some(part) = piece.carried.parts.iter().find(|part| part.fails.is_some()) else {
         return words::gets_in(piece.fixed, piece.carried.parts.is_empty());
     };
-    let fails = part.fails.as_ref().map(|fails| misses(fails, units)).unwrap_or_default();
+    let fails = part.fails.as_ref().map(|fails| misses(way, fails, units)).unwrap_or_default();
     let most = piece.most.map(|[width, other, depth]| {
         let other = (other > 0.0).then_some(other);
         let sides = [Some(width), other, Some(depth)].into_iter().flatten();

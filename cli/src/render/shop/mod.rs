@@ -2,9 +2,9 @@
 
 mod spreadsheet;
 
-use elbowroom_model::listing::Money;
-use elbowroom_model::{Brief, Rounding, Unit};
-use elbowroom_solver::shop::{CandidateFound, SetFound, SetsFound, ShopFound};
+use elbowroom_model::listing::{ListedPiece, Money};
+use elbowroom_model::{Rounding, Unit};
+use elbowroom_solver::shop::{CandidateFound, Impossible, PairFound, Row, SetFound, SetsFound, ShopFound};
 
 pub(crate) use spreadsheet::csv;
 
@@ -13,22 +13,24 @@ use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
-use crate::words::shop as words;
+use crate::words::shop::{self as words, Names};
 
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Told<'a> {
-    /// What was asked.
-    pub brief: &'a Brief,
+    /// What was asked, and what candidates and rows are called.
+    pub names: Names<'a>,
     /// What came out.
     pub found: &'a ShopFound,
+    /// What is to be told beside it.
+    pub notices: &'a [String],
     /// The currency of the list.
     pub currency: Option<&'a str>,
 }
 
 impl Told<'_> {
     const fn units(&self) -> Unit {
-        self.brief.units
+        self.names.brief.units
     }
 
     /// `1299.00 EUR`.
@@ -41,49 +43,49 @@ impl Told<'_> {
 pub(crate) fn text(told: &Told<'_>, budget: Option<Money>, look: Look) -> String {
     let mut page = Page::new(look);
     let found = told.found;
-    let fit = found.candidates.iter().filter(|one| goes(one)).count();
+    let fit = found.candidates.iter().filter(|one| one.goes()).count();
     let unit = sign(shop_unit(told.units()));
-    page.strong(&words::summary(&found.room, fit, found.candidates.len(), unit));
-    let rows = found.rows.iter().map(|row| (Some(row.name.as_str()), words::row(&row.name, row.count, row.needed)));
+    page.strong(&words::summary(&told.names.brief.room.name, fit, found.candidates.len(), unit));
+    let heading = |(place, row): (usize, &Row)| words::row(told.names.row(place), row.pieces.len(), row.needed);
+    let rows = found.rows.iter().enumerate().map(|(place, row)| (Some(place), heading((place, row))));
     for (row, heading) in rows.chain([(None, words::NO_ROW.to_owned())]) {
-        let of_row: Vec<&CandidateFound> = found.candidates.iter().filter(|one| one.row.as_deref() == row).collect();
+        let candidates_of_list = told.names.listed.iter().zip(&found.candidates);
+        let of_row: Vec<Candidate<'_>> = candidates_of_list.filter(|(_, one)| one.row == row).collect();
         if !of_row.is_empty() {
             page.heading(&heading);
             candidates(&mut page, told, &of_row);
         }
     }
-    would_help(&mut page, found);
+    would_help(&mut page, told);
     if let Some(found) = &found.sets {
         sets(&mut page, told, found, budget);
     }
-    if !found.notices.is_empty() {
+    if !told.notices.is_empty() {
         page.heading(crate::words::NOTICES);
-        for notice in &found.notices {
+        for notice in told.notices {
             page.entry(2, notice);
         }
     }
     page.into_text()
 }
 
-/// Whether a candidate fits and gets in.
-pub(super) fn goes(one: &CandidateFound) -> bool {
-    one.fits && one.way.as_ref().is_none_or(|way| way.carried.gets_in)
-}
+/// A candidate as listed and as found.
+type Candidate<'a> = (&'a ListedPiece, &'a CandidateFound);
 
-fn candidates(page: &mut Page, told: &Told<'_>, of_row: &[&CandidateFound]) {
+fn candidates(page: &mut Page, told: &Told<'_>, of_row: &[Candidate<'_>]) {
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Right), ("", Stand::Left)]);
-    for one in of_row {
-        let sides = [Some(one.width), one.return_length, Some(one.depth)];
+    for (listed, found) in of_row {
+        let sides = [Some(listed.width), listed.return_length, Some(listed.depth)];
         let size =
             sides.into_iter().flatten().map(|side| taped_bare(told.units(), side)).collect::<Vec<_>>().join(" x ");
-        let price = one.price.map_or_else(String::new, |price| told.price(price));
-        table.row([one.name.clone(), size, price, verdict(told, one)]);
+        let price = listed.price.map_or_else(String::new, |price| told.price(price));
+        table.row([listed.name.clone(), size, price, verdict(told, (listed, found))]);
     }
     page.table(2, &table);
 }
 
 /// What is said of one candidate.
-fn verdict(told: &Told<'_>, one: &CandidateFound) -> String {
+fn verdict(told: &Told<'_>, (listed, one): Candidate<'_>) -> String {
     let figure = |length: f64, rounding| shopped(told.units(), length, rounding);
     let mut said = Vec::new();
     if let Some(best) = one.options.first() {
@@ -93,8 +95,8 @@ fn verdict(told: &Told<'_>, one: &CandidateFound) -> String {
             .iter()
             .map(|left| words::left(left.dimension.key(), &figure(left.by, Rounding::Down), left.or_more));
         said.extend(words::room_left(&left.collect::<Vec<_>>()));
-    } else if let Some(why) = &one.why_not {
-        said.push(why.clone());
+    } else if let Some(why) = words::why_not(told.names, listed, one) {
+        said.push(why);
     } else {
         let misses = one.misses.iter().map(|miss| (miss.dimension, figure(miss.by, Rounding::Up)));
         said.push(words::misses(&misses.collect::<Vec<_>>()));
@@ -105,7 +107,8 @@ fn verdict(told: &Told<'_>, one: &CandidateFound) -> String {
     let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref());
     if let Some(fails) = fails {
         let by = fails.short_by.map(|by| taped_bare(told.units(), by));
-        said.push(words::does_not_get_in(by.as_deref(), fails.asks, &fails.at));
+        let at = told.names.brief.way.as_ref().map_or("", |way| crate::words::way::at(way, fails.at));
+        said.push(words::does_not_get_in(by.as_deref(), fails.asks, at));
     }
     said.join(" ")
 }
@@ -115,41 +118,54 @@ fn lower_first(text: &str) -> String {
     chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }
 
-fn would_help(page: &mut Page, found: &ShopFound) {
-    let helped: Vec<&CandidateFound> = found.candidates.iter().filter(|one| !one.remedies.is_empty()).collect();
+fn would_help(page: &mut Page, told: &Told<'_>) {
+    let all = told.names.listed.iter().zip(&told.found.candidates);
+    let helped: Vec<Candidate<'_>> = all.filter(|(_, one)| !one.remedies.is_empty()).collect();
     if helped.is_empty() {
         return;
     }
     page.heading(words::WOULD_HELP);
-    for one in helped {
+    for (listed, one) in helped {
         let remedies: Vec<&str> = one.remedies.iter().map(|remedy| remedy.sentence.as_str()).collect();
-        page.entry(2, &words::would_help(&one.name, &remedies));
+        page.entry(2, &words::would_help(&listed.name, &remedies));
     }
 }
 
 fn sets(page: &mut Page, told: &Told<'_>, found: &SetsFound, budget: Option<Money>) {
     page.heading(&words::sets(found.sets.len(), budget.map(|budget| told.price(budget)).as_deref()));
     if let Some(why) = &found.impossible {
-        page.paragraph(2, why);
-    }
-    for pair in &found.pairs {
-        page.entry(2, &words::pair(&pair.between, &pair.why));
-    }
-    if let Some(cheapest) = &found.cheapest {
-        page.paragraph(2, words::CHEAPEST);
-        set(page, told, cheapest, None);
+        impossible(page, told, why);
     }
     for (place, one) in found.sets.iter().enumerate() {
         set(page, told, one, Some(place + 1));
     }
     page.gap();
     if !found.without.is_empty() {
-        page.paragraph(2, &words::without(&found.without));
+        let rows: Vec<&str> = found.without.iter().map(|row| told.names.row(*row)).collect();
+        page.paragraph(2, &words::without(&rows));
     }
     if !found.unpriced.is_empty() {
-        page.paragraph(2, &words::unpriced(&found.unpriced));
+        let names: Vec<&str> = found.unpriced.iter().map(|place| told.names.candidate(*place)).collect();
+        page.paragraph(2, &words::unpriced(&names));
     }
     page.faint(2, &words::solved(found.solved, found.proven));
+}
+
+fn impossible(page: &mut Page, told: &Told<'_>, why: &Impossible) {
+    page.paragraph(2, &words::impossible(told.names, why));
+    match why {
+        Impossible::Pairs(pairs) => {
+            for PairFound { between, nearest } in pairs {
+                let why = nearest.as_ref().map_or("", |refused| refused.why.as_str());
+                page.entry(2, &words::pair(between.map(|place| told.names.candidate(place)), why));
+            }
+        }
+        Impossible::OverBudget(cheapest) => {
+            page.paragraph(2, words::CHEAPEST);
+            set(page, told, cheapest, None);
+        }
+        Impossible::NothingListed | Impossible::NoneFor(_) | Impossible::NotAllTogether => {}
+    }
 }
 
 fn set(page: &mut Page, told: &Told<'_>, set: &SetFound, place: Option<usize>) {
@@ -158,9 +174,10 @@ fn set(page: &mut Page, told: &Told<'_>, set: &SetFound, place: Option<usize>) {
     let option = &set.option;
     page.strong(&words::set(place, option.score, price.as_deref(), set.liking));
     for piece in &set.pieces {
-        let candidate = piece.candidate.as_deref().unwrap_or(words::LEFT_OUT);
-        page.labelled(3, &piece.row, 20, &words::set_piece(candidate, piece.count));
+        let candidate = piece.candidate.map_or(words::LEFT_OUT, |place| told.names.candidate(place));
+        let count = told.names.count(piece.row);
+        page.labelled(3, told.names.row(piece.row), 20, &words::set_piece(candidate, count));
     }
     page.paragraph(3, &words::set_options(set.options, &option.title));
-    setting_out(page, told.brief, option, &words::set_called(place));
+    setting_out(page, told.names.brief, option, &words::set_called(place));
 }

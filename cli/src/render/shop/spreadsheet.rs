@@ -1,11 +1,14 @@
 //! One row of a spreadsheet for each candidate; lengths in millimetres, prices in the list's currency.
 
 use elbowroom_model::Dimension;
+use elbowroom_model::listing::ListedPiece;
 use elbowroom_solver::shop::CandidateFound;
+use elbowroom_solver::way::Failed;
 
-use super::{Told, goes};
+use super::Told;
 use crate::process::failure::Failure;
 use crate::text::cells::{cell, line};
+use crate::words::shop as words;
 
 /// The heads of the columns.
 const HEADS: [&str; 18] = [
@@ -33,13 +36,13 @@ const HEADS: [&str; 18] = [
 pub(crate) fn csv(told: &Told<'_>) -> Result<String, Failure> {
     let line = |cells: &[String]| line(cells).map_err(Failure::Unwritable);
     let mut text = line(&HEADS.map(str::to_owned))?;
-    for one in &told.found.candidates {
-        text.push_str(&line(&row(told, one))?);
+    for (listed, one) in told.names.listed.iter().zip(&told.found.candidates) {
+        text.push_str(&line(&row(told, listed, one))?);
     }
     Ok(text)
 }
 
-fn row(told: &Told<'_>, one: &CandidateFound) -> [String; 18] {
+fn row(told: &Told<'_>, listed: &ListedPiece, one: &CandidateFound) -> [String; 18] {
     let yes_no = |yes: bool| if yes { "yes" } else { "no" }.to_owned();
     let best = one.options.first();
     let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref());
@@ -47,25 +50,26 @@ fn row(told: &Told<'_>, one: &CandidateFound) -> [String; 18] {
         all.map(|(dimension, by)| format!("{} {by:.0}", dimension.key())).collect::<Vec<_>>().join("; ")
     };
     let remedies = one.remedies.iter().map(|remedy| remedy.sentence.as_str()).collect::<Vec<_>>().join(" ");
-    let why = one.why_not.clone().unwrap_or(remedies);
+    let why = words::why_not(told.names, listed, one).unwrap_or(remedies);
+    let at = |fails: &Failed| told.names.brief.way.as_ref().map_or("", |way| crate::words::way::at(way, fails.at));
     [
-        one.line.to_string(),
-        cell(&one.name),
-        one.kind.key().to_owned(),
-        cell(one.row.as_deref().unwrap_or_default()),
-        format!("{:.1}", one.width),
-        one.return_length.map_or_else(String::new, |length| format!("{length:.1}")),
-        format!("{:.1}", one.depth),
-        one.price.map_or_else(String::new, |price| price.words()),
-        cell(told.currency.filter(|_| one.price.is_some()).unwrap_or_default()),
-        yes_no(goes(one)),
+        listed.line.to_string(),
+        cell(&listed.name),
+        listed.kind.key().to_owned(),
+        cell(one.row.map_or("", |row| told.names.row(row))),
+        format!("{:.1}", listed.width),
+        listed.return_length.map_or_else(String::new, |length| format!("{length:.1}")),
+        format!("{:.1}", listed.depth),
+        listed.price.map_or_else(String::new, |price| price.words()),
+        cell(told.currency.filter(|_| listed.price.is_some()).unwrap_or_default()),
+        yes_no(one.goes()),
         one.way.as_ref().map_or_else(String::new, |way| yes_no(way.carried.gets_in)),
         one.options.len().to_string(),
         cell(best.map_or("", |best| best.key.as_str())),
         best.map_or_else(String::new, |best| format!("{:.1}", best.score)),
         figures(&mut one.left.iter().map(|left| (left.dimension, left.by))),
         figures(&mut one.misses.iter().map(|miss| (miss.dimension, miss.by))),
-        cell(fails.map_or("", |fails| fails.at.as_str())),
+        cell(fails.map_or("", at)),
         cell(&why),
     ]
 }

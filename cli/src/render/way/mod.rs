@@ -1,8 +1,8 @@
 //! What `way` tells: the points, then each piece with every way to hold it, then what to heed.
 
-use elbowroom_model::way::{PointKind, WayFile, WayPoint};
+use elbowroom_model::way::{PointKind, Way, WayFile, WayPoint};
 use elbowroom_model::{Rounding, Unit};
-use elbowroom_solver::way::{Failed, PartCarried, PieceIn, PoseTried, WayFound};
+use elbowroom_solver::way::{Failed, PartCarried, PieceIn, PoseTried, WayIn};
 
 use crate::text::look::Look;
 use crate::text::page::Page;
@@ -14,27 +14,27 @@ use crate::words::way as words;
 const HANG: usize = 13;
 
 /// The page of a way.
-pub(crate) fn text(found: &WayFound, file: &WayFile, look: Look) -> String {
+pub(crate) fn text(found: &WayIn, file: &WayFile, notices: &[String], look: Look) -> String {
     let mut page = Page::new(look);
     let units = file.units;
     let unit = sign(shop_unit(units));
-    page.strong(&words::summary(&found.name, found.points.len(), unit));
+    page.strong(&words::summary(&file.name, file.way.points.len(), unit));
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left)]);
     for point in &file.way.points {
         table.row([point.name.clone(), measures(point, units)]);
     }
     page.table(2, &table);
     for piece in &found.pieces {
-        tell(&mut page, piece, units);
+        tell(&mut page, (&file.way, units), piece);
     }
     page.heading(crate::words::NOTICES);
-    for notice in &found.notices {
+    for notice in notices {
         page.entry(2, notice);
     }
     page.into_text()
 }
 
-fn tell(page: &mut Page, piece: &PieceIn, units: Unit) {
+fn tell(page: &mut Page, (way, units): (&Way, Unit), piece: &PieceIn) {
     page.gap();
     let carried = &piece.carried;
     if carried.parts.is_empty() {
@@ -44,15 +44,15 @@ fn tell(page: &mut Page, piece: &PieceIn, units: Unit) {
         let sides = part.sides.map(|side| taped_bare(units, side)).join(" x ");
         page.strong(&words::verdict(&part.name, &sides, part.gets_in));
         for tried in &part.poses {
-            page.labelled(3, words::pose(tried.pose), HANG, &said(tried, part, units));
+            page.labelled(3, words::pose(tried.pose), HANG, &said(way, tried, part, units));
         }
         if part.gets_in && part.poses.iter().all(|tried| tried.fails.is_some()) {
             let poses: Vec<&str> = part.held.iter().map(|pose| words::pose(*pose)).collect();
-            let tight = part.tightest.as_ref().map(|tight| (taped_bare(units, tight.spare), tight.at.as_str()));
+            let tight = part.tightest.map(|tight| (taped_bare(units, tight.spare), words::at(way, tight.at)));
             page.paragraph(3, &words::turned_over(&poses, tight.as_ref().map(|(spare, at)| (spare.as_str(), *at))));
         }
         if let Some(fails) = part.fails.as_ref().filter(|fails| fails.short_by.is_none()) {
-            page.paragraph(3, &words::cannot_turn_over(words::pose(fails.pose), &fails.at));
+            page.paragraph(3, &words::cannot_turn_over(words::pose(fails.pose), words::at(way, fails.at)));
         }
     }
     if let Some([width, other, depth]) = piece.most {
@@ -65,21 +65,21 @@ fn tell(page: &mut Page, piece: &PieceIn, units: Unit) {
 }
 
 /// What is said of a pose kept all the way.
-fn said(tried: &PoseTried, part: &PartCarried, units: Unit) -> String {
+fn said(way: &Way, tried: &PoseTried, part: &PartCarried, units: Unit) -> String {
     let Some(fails) = &tried.fails else {
         let kept = part.held.iter().all(|pose| *pose == tried.pose);
         return match &part.tightest {
-            Some(tight) if kept => words::gets_in_with(&taped_bare(units, tight.spare), &tight.at),
+            Some(tight) if kept => words::gets_in_with(&taped_bare(units, tight.spare), words::at(way, tight.at)),
             _ => words::GETS_IN.to_owned(),
         };
     };
-    misses(fails, units)
+    misses(way, fails, units)
 }
 
 /// `17 too wide at street door`.
-pub(super) fn misses(fails: &Failed, units: Unit) -> String {
+pub(super) fn misses(way: &Way, fails: &Failed, units: Unit) -> String {
     let by = fails.short_by.map_or_else(String::new, |by| taped_bare(units, by));
-    words::misses(&by, fails.asks, &fails.at)
+    words::misses(&by, fails.asks, words::at(way, fails.at))
 }
 
 /// What is measured at a point.

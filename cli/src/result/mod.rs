@@ -1,0 +1,4 @@
+//! What is written as JSON: the structs of each format, field for field, made from what the solver decided and from words.
+
+pub(crate) mod shop;
+pub(crate) mod way;

@@ -1,0 +1,146 @@
+//! Whether each piece gets in, as JSON.
+
+use elbowroom_model::way::{Way, WayFile};
+use elbowroom_solver::way::{Asks, Failed, PartCarried, PieceIn, Pose, PoseTried, Tight, WayIn};
+use serde::Serialize;
+
+use crate::words::way as words;
+
+/// Name and version of the format.
+const FORMAT: &str = "elbowroom-way/1";
+
+/// Whether each piece gets in.
+#[derive(Debug, Serialize)]
+pub(crate) struct WayResult<'a> {
+    /// Name and version of the format.
+    format: &'static str,
+    /// What the house or the room is called.
+    name: &'a str,
+    /// What is passed, from the street on.
+    points: Vec<PointResult<'a>>,
+    /// The pieces.
+    pieces: Vec<PieceResult<'a>>,
+    /// What was assumed, what is not modelled, what to heed.
+    notices: &'a [String],
+}
+
+/// A point of the way.
+#[derive(Debug, Serialize)]
+struct PointResult<'a> {
+    /// Its name.
+    name: &'a str,
+    /// Its kind, as a file writes it.
+    kind: &'static str,
+}
+
+/// Whether a piece gets in.
+#[derive(Debug, Serialize)]
+pub(crate) struct PieceResult<'a> {
+    /// Its name.
+    name: &'a str,
+    /// Every part gets in.
+    gets_in: bool,
+    /// Each part; none: it comes rolled.
+    parts: Vec<PartResult<'a>>,
+    /// The most width, return (0 without one) and depth that get in together, mm.
+    most: Option<[f64; 3]>,
+    /// It has the one size that it has.
+    fixed: bool,
+}
+
+/// Whether a part gets in.
+#[derive(Debug, Serialize)]
+struct PartResult<'a> {
+    /// Its name.
+    name: &'a str,
+    /// Width, depth, height, mm.
+    sides: [f64; 3],
+    /// It gets in: in one of the poses, or turned over on the way.
+    gets_in: bool,
+    /// Each pose kept from the street to the room.
+    poses: Vec<PoseResult<'a>>,
+    /// How it is held at each point where it gets in.
+    held: &'a [Pose],
+    /// Where least is left when held so.
+    tightest: Option<TightResult<'a>>,
+    /// Where no pose that it can come in gets it further.
+    fails: Option<FailedResult<'a>>,
+}
+
+/// A pose kept all the way.
+#[derive(Debug, Serialize)]
+struct PoseResult<'a> {
+    /// The pose.
+    pose: Pose,
+    /// Where it fails first.
+    fails: Option<FailedResult<'a>>,
+}
+
+/// Where a piece fails.
+#[derive(Debug, Serialize)]
+struct FailedResult<'a> {
+    /// Name of the point.
+    at: &'a str,
+    /// The pose that is nearest to passing.
+    pose: Pose,
+    /// What it does not meet.
+    asks: Asks,
+    /// mm; `None`: it cannot be brought into the pose.
+    short_by: Option<f64>,
+}
+
+/// Where least is left.
+#[derive(Debug, Serialize)]
+struct TightResult<'a> {
+    /// Name of the point.
+    at: &'a str,
+    /// What leaves least.
+    asks: Asks,
+    /// mm.
+    spare: f64,
+}
+
+impl<'a> WayResult<'a> {
+    /// The result of `found` with what is to be told beside it.
+    pub(crate) fn of(file: &'a WayFile, found: &'a WayIn, notices: &'a [String]) -> Self {
+        let points = file.way.points.iter().map(|point| PointResult { name: &point.name, kind: point.kind.key() });
+        let pieces = found.pieces.iter().map(|piece| PieceResult::of(&file.way, piece));
+        Self { format: FORMAT, name: &file.name, points: points.collect(), pieces: pieces.collect(), notices }
+    }
+}
+
+impl<'a> PieceResult<'a> {
+    /// How one piece comes in by `way`.
+    pub(crate) fn of(way: &'a Way, PieceIn { carried, most, fixed }: &'a PieceIn) -> Self {
+        let parts = carried.parts.iter().map(|part| PartResult::of(way, part)).collect();
+        Self { name: &carried.name, gets_in: carried.gets_in, parts, most: *most, fixed: *fixed }
+    }
+}
+
+impl<'a> PartResult<'a> {
+    fn of(way: &'a Way, part: &'a PartCarried) -> Self {
+        let pose = |PoseTried { pose, fails }: &PoseTried| PoseResult {
+            pose: *pose,
+            fails: fails.map(|fails| FailedResult::of(way, fails)),
+        };
+        Self {
+            name: &part.name,
+            sides: part.sides,
+            gets_in: part.gets_in,
+            poses: part.poses.iter().map(pose).collect(),
+            held: &part.held,
+            tightest: part.tightest.map(|Tight { at, asks, spare }| TightResult {
+                at: words::at(way, at),
+                asks,
+                spare,
+            }),
+            fails: part.fails.map(|fails| FailedResult::of(way, fails)),
+        }
+    }
+}
+
+impl<'a> FailedResult<'a> {
+    fn of(way: &'a Way, Failed { at, pose, asks, short_by }: Failed) -> Self {
+        Self { at: words::at(way, at), pose, asks, short_by }
+    }
+}

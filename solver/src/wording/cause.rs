@@ -1,0 +1,49 @@
+//! Causes in the room's own words.
+
+use elbowroom_model::{Brief, Clearance, FixedId, ItemId, Rule, WallId};
+
+use crate::rules::{Cause, With};
+use crate::sizes::Holding;
+
+/// What holds a size of `piece`: `hall door swing`, `the most asked for`, `bend, on the way in`.
+#[must_use]
+pub fn holding(brief: &Brief, piece: usize, by: &Holding) -> String {
+    match by {
+        Holding::Most => "the most asked for".to_owned(),
+        Holding::Way(point) => {
+            let points = brief.way.as_ref().map_or(&[][..], |way| &way.points);
+            let point = point.and_then(|point| points.get(point));
+            point.map_or_else(|| "the way in".to_owned(), |point| format!("{}, on the way in", point.name))
+        }
+        Holding::Cause(cause) => kept_from(brief, piece, cause),
+    }
+}
+
+/// What `piece` keeps from: `hall door swing`, `canal wall`, `way from hall door to kitchen`.
+#[must_use]
+pub fn kept_from(brief: &Brief, piece: usize, cause: &Cause) -> String {
+    match cause.with {
+        With::Itself => piece_name(brief, cause.piece),
+        With::Wall(WallId(wall)) => brief.room.walls.get(wall).map(|wall| wall.name.clone()).unwrap_or_default(),
+        With::Fixed(FixedId(fixed)) => brief.room.fixed.get(fixed).map(|fixed| fixed.name.clone()).unwrap_or_default(),
+        With::Piece(other) if other == piece => piece_name(brief, cause.piece),
+        With::Piece(other) => piece_name(brief, other),
+        With::Item(ItemId(item)) => {
+            let name = brief.room.items.get(item).map(|item| item.name.as_str()).unwrap_or_default();
+            match cause.rule {
+                Rule::DoorSwing => format!("{name} swing"),
+                Rule::Clearance(Clearance::DoorLanding) => format!("{name} landing"),
+                Rule::KeepClear => format!("{name} clearance"),
+                _ => name.to_owned(),
+            }
+        }
+        With::Route(demand) => {
+            let from = brief.room.items.get(demand.from.0).map(|item| item.name.as_str()).unwrap_or_default();
+            format!("way from {from} to {}", demand.to.name(brief))
+        }
+    }
+}
+
+fn piece_name(brief: &Brief, piece: usize) -> String {
+    brief.pieces.get(piece).map(|piece| piece.name.clone()).unwrap_or_default()
+}

@@ -1,90 +1,10 @@
-//! The furniture that is asked for: kinds, and the sizes each may have.
+//! The furniture that is asked for, and the sizes each piece may have.
 
-use enum_map::Enum;
 use serde::{Deserialize, Serialize};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 
-/// The kinds of piece.
-#[derive(
-    Debug,
-    Clone,
-    Copy,
-    PartialEq,
-    Eq,
-    PartialOrd,
-    Ord,
-    Hash,
-    Serialize,
-    Deserialize,
-    schemars::JsonSchema,
-    Enum,
-    EnumString,
-    IntoStaticStr,
-    VariantArray,
-)]
-#[serde(rename_all = "kebab-case")]
-#[strum(serialize_all = "kebab-case")]
-pub enum PieceKind {
-    /// A straight sofa.
-    Sofa,
-    /// Two runs joined at a right angle.
-    CornerSofa,
-    /// A seat for one.
-    Armchair,
-    /// The low table before the main seat.
-    CoffeeTable,
-    /// A small table beside a seat.
-    SideTable,
-    /// What carries the screen.
-    MediaUnit,
-    /// Tall shelves at a wall.
-    Bookcase,
-    /// Low storage at a wall.
-    Sideboard,
-    /// A place to write.
-    Desk,
-    /// A table to eat at, with chairs along both long sides.
-    DiningTable,
-    /// A standing lamp.
-    FloorLamp,
-    /// Lies flat under the seating.
-    Rug,
-}
-
-impl PieceKind {
-    /// Every kind, in the order of the vocabulary.
-    pub const ALL: &[Self] = Self::VARIANTS;
-
-    /// The kind as a scenario file writes it: `corner-sofa`.
-    #[must_use]
-    pub fn key(self) -> &'static str {
-        self.into()
-    }
-
-    /// The kind in words: `corner sofa`.
-    #[must_use]
-    pub fn words(self) -> String {
-        self.key().replace('-', " ")
-    }
-
-    /// One sits on it: sofa, corner sofa, armchair.
-    #[must_use]
-    pub const fn is_seat(self) -> bool {
-        matches!(self, Self::Sofa | Self::CornerSofa | Self::Armchair)
-    }
-
-    /// One steps up to its front to open it: media units are not counted.
-    #[must_use]
-    pub const fn is_storage(self) -> bool {
-        matches!(self, Self::Bookcase | Self::Sideboard)
-    }
-
-    /// A way must lead to its front: seats, storage, desks.
-    #[must_use]
-    pub const fn is_led_to(self) -> bool {
-        self.is_seat() || self.is_storage() || matches!(self, Self::Desk)
-    }
-}
+use crate::kind::{KeepsClear, PieceKind};
+use crate::rules::Clearance;
 
 /// Side of the return of a corner sofa, as one SITS on the main run.
 #[derive(
@@ -243,6 +163,17 @@ impl Piece {
         match self.return_length {
             Some(_) => vec![Dimension::Width, Dimension::Return, Dimension::Depth],
             None => vec![Dimension::Width, Dimension::Depth],
+        }
+    }
+
+    /// The clearance kept before it or along its sides; `None` where nothing is kept.
+    #[must_use]
+    pub const fn keeps_clear(&self) -> Option<Clearance> {
+        match self.kind.traits().keeps_clear {
+            KeepsClear::Nothing => None,
+            KeepsClear::Before(clearance) => Some(clearance),
+            KeepsClear::AlongSides { passing, .. } if self.passing => Some(passing),
+            KeepsClear::AlongSides { seated, .. } => Some(seated),
         }
     }
 

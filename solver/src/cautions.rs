@@ -1,6 +1,6 @@
 //! Cautions that go with every result where they apply: they defer to local codes and licensed practice.
 
-use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Swings};
+use elbowroom_model::{Brief, ItemKind, Piece, Swings};
 
 /// Storage at least this tall is told to be fixed to the wall, mm (common practice, no source).
 const TALL: f64 = 750.0;
@@ -64,5 +64,5 @@ fn has_what_tips(brief: &Brief) -> bool {
 
 fn has_rug_and_swing(brief: &Brief) -> bool {
     let swings_in = |kind: &ItemKind| matches!(kind, ItemKind::Door(door) if door.swings == Swings::In);
-    brief.pieces.iter().any(|piece| piece.kind == PieceKind::Rug) && has(brief, swings_in)
+    brief.pieces.iter().any(|piece| piece.kind.is_flat()) && has(brief, swings_in)
 }

@@ -28,6 +28,25 @@ pub fn measured(brief: &Brief, site: &Site, layout: &Layout) -> Vec<(GapFound, [
     found
 }
 
+/// What a piece is among those that sit together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Part {
+    Seat,
+    Table,
+    Screen,
+}
+
+impl Part {
+    fn of(kind: PieceKind) -> Option<Self> {
+        let parts = [
+            (kind.is_seat(), Self::Seat),
+            (kind.stands_before_seat(), Self::Table),
+            (kind.carries_screen(), Self::Screen),
+        ];
+        parts.into_iter().find_map(|(is_such, part)| is_such.then_some(part))
+    }
+}
+
 /// A gap and the two places between which it is measured.
 type Measured = (GapFound, [Point; 2]);
 
@@ -40,21 +59,24 @@ struct Measure<'a> {
 impl Measure<'_> {
     fn between(&self, first: &Placed, second: &Placed) -> Option<Measured> {
         let (a, b) = (self.piece(first)?, self.piece(second)?);
-        match (a.kind, b.kind) {
-            (PieceKind::CoffeeTable, kind) if kind.is_seat() => self.table(second, first),
-            (kind, PieceKind::CoffeeTable) if kind.is_seat() => self.table(first, second),
-            (PieceKind::CoffeeTable, PieceKind::MediaUnit) | (PieceKind::MediaUnit, PieceKind::CoffeeTable) => {
-                let gap = gap(&first.main(), &second.main());
-                // Square to both where they are parallel; else between their nearest places.
-                let is_told = |[from, to]: &[Point; 2]| ((*to - *from).norm() - gap.clear).abs() < 1e-3;
-                let at = level(first, second).filter(is_told).unwrap_or(gap.at);
-                Some((self.told(first, second, gap.clear, Clearance::Passage), at))
-            }
-            (kind, PieceKind::MediaUnit) if kind.is_seat() => self.fronts(first, second, Clearance::ScreenToSeat),
-            (PieceKind::MediaUnit, kind) if kind.is_seat() => self.fronts(second, first, Clearance::ScreenToSeat),
-            (one, other) if one.is_seat() && other.is_seat() => self.fronts(first, second, Clearance::FacingSeats),
-            _ => None,
+        match (Part::of(a.kind)?, Part::of(b.kind)?) {
+            (Part::Table, Part::Seat) => self.table(second, first),
+            (Part::Seat, Part::Table) => self.table(first, second),
+            (Part::Table, Part::Screen) | (Part::Screen, Part::Table) => Some(self.passage(first, second)),
+            (Part::Seat, Part::Screen) => self.fronts(first, second, Clearance::ScreenToSeat),
+            (Part::Screen, Part::Seat) => self.fronts(second, first, Clearance::ScreenToSeat),
+            (Part::Seat, Part::Seat) => self.fronts(first, second, Clearance::FacingSeats),
+            (Part::Table, Part::Table) | (Part::Screen, Part::Screen) => None,
         }
+    }
+
+    /// Between table and screen.
+    fn passage(&self, first: &Placed, second: &Placed) -> Measured {
+        let gap = gap(&first.main(), &second.main());
+        // Square to both where they are parallel; else between their nearest places.
+        let is_told = |[from, to]: &[Point; 2]| ((*to - *from).norm() - gap.clear).abs() < 1e-3;
+        let at = level(first, second).filter(is_told).unwrap_or(gap.at);
+        (self.told(first, second, gap.clear, Clearance::Passage), at)
     }
 
     /// Straight before the front of the seat that it serves.
@@ -75,15 +97,9 @@ impl Measure<'_> {
     /// What is free before storage, a desk or a dining table, to whatever comes first.
     fn before(&self, placed: &Placed) -> Option<Measured> {
         let piece = self.piece(placed)?;
-        let rule = match piece.kind {
-            PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
-            PieceKind::Desk => Clearance::DeskFront,
-            PieceKind::DiningTable if piece.passing => Clearance::DiningPassing,
-            PieceKind::DiningTable => Clearance::DiningChair,
-            _ => return None,
-        };
+        let rule = piece.keeps_clear()?;
         let front = front_of(placed);
-        let pieces = self.layout.placed.iter().filter(|other| other.piece != placed.piece && !self.is_rug(other));
+        let pieces = self.layout.placed.iter().filter(|other| other.piece != placed.piece && !self.is_flat(other));
         let pieces = pieces.flat_map(|other| {
             let name = self.name(other);
             other.parts().into_iter().map(move |part| (name.clone(), part))
@@ -113,8 +129,8 @@ impl Measure<'_> {
         self.brief.pieces.get(placed.piece)
     }
 
-    fn is_rug(&self, placed: &Placed) -> bool {
-        self.piece(placed).is_some_and(|piece| piece.kind == PieceKind::Rug)
+    fn is_flat(&self, placed: &Placed) -> bool {
+        self.piece(placed).is_some_and(|piece| piece.kind.is_flat())
     }
 
     fn name(&self, placed: &Placed) -> String {

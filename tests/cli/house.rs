@@ -139,6 +139,21 @@ fn each_library_is_named_in_its_own_place_alone() {
     }
 }
 
+/// What a kind of piece is stands in one table: nobody else tells kinds apart by name. Unit tests may.
+#[test]
+fn kinds_of_piece_are_told_apart_in_their_table_alone() {
+    let is_test = |path: &str| ["/tests", "agreement.rs"].iter().any(|part| path.contains(part));
+    for file in sources() {
+        let (path, code) = (from_root(&file), code(&file));
+        if path.starts_with("model/src/kind/") || is_test(&path) {
+            continue;
+        }
+        for kind in elbowroom_model::PieceKind::ALL {
+            assert!(!code.contains(&format!("PieceKind::{kind:?}")), "{path} names {kind:?}: ask its traits");
+        }
+    }
+}
+
 #[test]
 fn one_module_alone_names_the_yaml_reader_that_is_no_longer_maintained() {
     let naming: BTreeSet<String> =

@@ -3,6 +3,8 @@
 use std::collections::BTreeSet;
 use std::str::FromStr;
 
+use elbowroom_model::kind::{Drawn, Front, KeepsClear, Stands};
+use elbowroom_model::tables::Tables;
 use elbowroom_model::{Clearance, Criterion, PieceKind, Rule, Unit, scenario};
 use serde::Serialize;
 use serde_json::Value;
@@ -57,6 +59,22 @@ fn a_kind_has_its_key_its_row_and_its_place_in_the_schema() {
     assert_eq!(rows(SIZES), known);
     let schema = scenario::schema();
     assert!(known.iter().all(|key| schema.contains(&format!("\"{key}\""))), "{schema}");
+}
+
+#[test]
+fn what_a_kind_is_agrees_with_its_sizes() {
+    let tables = Tables::built_in().unwrap();
+    for &kind in PieceKind::ALL {
+        let (row, sizes) = (kind.traits(), tables.sizes(kind));
+        assert_eq!(kind.has_return(), sizes.return_length.is_some(), "{kind:?}");
+        assert_eq!(kind.is_flat(), sizes.height == 0.0, "{kind:?}");
+        assert_eq!(kind.is_dined_at(), sizes.steps.iter().any(|step| step.seats.is_some()), "{kind:?}");
+        assert_eq!(kind.is_flat(), row.drawn == Drawn::Under, "{kind:?}");
+        assert_eq!(kind.is_seat(), row.drawn == Drawn::WithBack, "{kind:?}");
+        assert_eq!(kind.is_seat(), row.stands == Stands::AsSeat, "{kind:?}");
+        // What keeps a front clear has one.
+        assert!(row.keeps_clear == KeepsClear::Nothing || row.front != Front::None, "{kind:?}");
+    }
 }
 
 #[test]

@@ -179,7 +179,7 @@ fn piece_at(option: &OptionFound, at: Point) -> Option<usize> {
     let holds = |part: &Vec<Point>| {
         part.iter().zip(part.iter().cycle().skip(1)).all(|(start, end)| (*end - *start).cross(at - *start) >= 0.0)
     };
-    let upright = |place: &usize| option.pieces[*place].kind != elbowroom_model::PieceKind::Rug;
+    let upright = |place: &usize| !option.pieces[*place].kind.is_flat();
     let mut there = (0..option.pieces.len()).filter(|place| option.pieces[*place].parts.iter().any(holds));
     there.find(upright)
 }

@@ -1,6 +1,7 @@
 //! Prose of the tape sheet.
 
 use elbowroom_model::PieceKind;
+use elbowroom_model::kind::Front;
 use elbowroom_solver::outcome::OptionFound;
 
 use super::figures::counted;
@@ -270,12 +271,14 @@ pub(crate) fn turn(diameter: &str) -> String {
 
 /// A front to open.
 pub(crate) fn front(piece: &str, kind: PieceKind, clear: &str) -> String {
-    match kind {
-        PieceKind::Desk => format!("Draw a chair out from {piece}: {clear} are clear before it."),
-        PieceKind::DiningTable => {
+    match kind.traits().front {
+        Front::SatAt => format!("Draw a chair out from {piece}: {clear} are clear before it."),
+        Front::DinedAt => {
             format!("Draw chairs out along both sides of {piece} and sit down: {clear} are clear there.")
         }
-        _ => format!("Stand before {piece} and draw out a drawer or open a door: {clear} are clear before it."),
+        Front::Opened | Front::Watched | Front::None => {
+            format!("Stand before {piece} and draw out a drawer or open a door: {clear} are clear before it.")
+        }
     }
 }
 

@@ -1,6 +1,7 @@
 //! A real piece as a list gives it.
 
-use crate::piece::{Dimension, Hand, PieceKind};
+use crate::kind::PieceKind;
+use crate::piece::{Dimension, Hand};
 
 use super::Money;
 

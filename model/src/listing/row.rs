@@ -8,9 +8,10 @@ use super::grid::{Grid, GridRow, Told};
 use super::headers::{NEEDED, Places, headers};
 use super::{Asked, ListedPiece, Listing, Money, Part};
 use crate::fault::{is_control, quoted};
+use crate::kind::PieceKind;
 use crate::length::{LengthError, Unit};
 use crate::nearest::nearest;
-use crate::piece::{Hand, PieceKind};
+use crate::piece::Hand;
 
 /// Longest name of a piece, characters.
 const LONGEST_NAME: usize = 120;
@@ -226,7 +227,7 @@ impl Reading<'_> {
         match word.as_str() {
             "left" => vec![Hand::Left],
             "right" => vec![Hand::Right],
-            "" | "either" if kind == Some(PieceKind::CornerSofa) => vec![Hand::Left, Hand::Right],
+            "" | "either" if kind.is_some_and(PieceKind::has_return) => Hand::ALL.to_vec(),
             "" => Vec::new(),
             _ => {
                 let message =
@@ -320,20 +321,18 @@ impl Reading<'_> {
     /// Cells that belong to another kind, and a corner sofa without its return.
     fn fits_its_kind(&mut self, row: &GridRow, kind: Option<PieceKind>, name: &str) {
         let Some(kind) = kind else { return };
-        let owners = [
-            (Column::Return, PieceKind::CornerSofa),
-            (Column::Hand, PieceKind::CornerSofa),
-            (Column::Chaise, PieceKind::CornerSofa),
-        ];
-        for (column, owner) in owners {
+        for column in [Column::Return, Column::Hand, Column::Chaise] {
             let given = !self.usual(row, column).is_empty();
-            if given && kind != owner {
+            if given && !kind.has_return() {
                 let message = format!("{} is a {}, which has no {}.", quoted(name), kind.words(), column.key());
-                let remedy = format!("Leave the cell empty, or make it a {}.", owner.words());
+                let remedy = format!(
+                    "Leave the cell empty, or make it a {}.",
+                    PieceKind::keys_where(PieceKind::has_return).replace('-', " ")
+                );
                 self.told.add(row.line, "key_of_another_kind", name, message, remedy);
             }
         }
-        if kind == PieceKind::CornerSofa && self.usual(row, Column::Return).is_empty() {
+        if kind.has_return() && self.usual(row, Column::Return).is_empty() {
             self.missing(row, Column::Return, name);
         }
     }

@@ -10,8 +10,8 @@ use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::Deserialize;
 
 use crate::keyed::{Keyed, properties};
+use crate::kind::PieceKind;
 use crate::length::{Measure, Unit};
-use crate::piece::PieceKind;
 use crate::rules::Clearance;
 use crate::tables::Profile;
 use crate::way::row::PointRow;

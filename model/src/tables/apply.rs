@@ -3,8 +3,9 @@
 use super::file::{FigureRow, RangeRow, SizeRow, StepRow, told};
 use super::{KindSizes, SeatedStep, TableFile, TableRange, Tables};
 use crate::fault::{Fault, clean};
+use crate::kind::PieceKind;
 use crate::length::Measure;
-use crate::piece::{PieceKind, Step};
+use crate::piece::Step;
 use crate::report::{Of, Report, Taken};
 use crate::rules::ClearanceFigure;
 use crate::yaml::Trail;

@@ -6,8 +6,8 @@ use serde::{Deserialize, Serialize};
 use strum::IntoStaticStr;
 
 use crate::keyed::Keyed;
+use crate::kind::PieceKind;
 use crate::length::{Measure, Unit};
-use crate::piece::PieceKind;
 use crate::rules::Clearance;
 
 /// Rows that stand in for the built-in ones.

@@ -11,8 +11,9 @@ use std::sync::LazyLock;
 use enum_map::EnumMap;
 
 use crate::fault::Fault;
+use crate::kind::PieceKind;
 use crate::length::Unit;
-use crate::piece::{PieceKind, SizeRange, Step};
+use crate::piece::{SizeRange, Step};
 use crate::report::Report;
 use crate::rules::{Clearance, ClearanceFigure, Rules};
 use crate::yaml::{Node, typed};

@@ -1,7 +1,7 @@
 //! What is carried: a piece as one box, or as the parts that it comes in.
 
 use crate::listing::ListedPiece;
-use crate::piece::{Piece, PieceKind};
+use crate::piece::Piece;
 
 /// A piece to be carried in.
 #[derive(Debug, Clone, PartialEq)]
@@ -29,7 +29,7 @@ impl Load {
     #[must_use]
     pub fn of(piece: &Piece, width: f64, return_length: Option<f64>, depth: f64) -> Self {
         let (name, height) = (piece.name.clone(), piece.height);
-        if piece.kind == PieceKind::Rug {
+        if piece.kind.is_flat() {
             return Self { name, parts: Vec::new() };
         }
         let parts = match return_length {
@@ -44,7 +44,7 @@ impl Load {
     #[must_use]
     pub fn of_listed(piece: &ListedPiece, height: f64) -> Self {
         let name = piece.name.clone();
-        if piece.kind == PieceKind::Rug {
+        if piece.kind.is_flat() {
             return Self { name, parts: Vec::new() };
         }
         let height = piece.height.unwrap_or(height);

@@ -1,6 +1,6 @@
 //! Cheap bounds: an arrangement that cannot hold, whatever the layout, goes before any program is built, with its reason.
 
-use elbowroom_model::{Brief, Clearance, ItemKind, Piece, PieceKind, Point, Rule, WallId, WallItem};
+use elbowroom_model::{Brief, Clearance, ItemKind, Piece, Point, Rule, WallId, WallItem};
 
 use super::cast::Cast;
 use super::direction::face;
@@ -136,7 +136,7 @@ impl<'a> Bounds<'a> {
 
     /// The seat itself, its return and the table before it.
     fn room_before(&self, cast: &Cast, seat: &Piece, seating: &Seating) -> Option<NoRoom> {
-        let tables = self.brief.pieces.iter().filter(|piece| piece.kind == PieceKind::CoffeeTable && piece.needed);
+        let tables = self.brief.pieces.iter().filter(|piece| piece.kind.stands_before_seat() && piece.needed);
         let table = tables.map(|table| table.depth.least + self.brief.rules.get(Clearance::SeatToTable));
         let deep = seat.depth.least + table.fold(0.0, f64::max);
         let needs = seat.return_length.map_or(deep, |length| deep.max(length.least));
@@ -149,7 +149,7 @@ impl<'a> Bounds<'a> {
         let place = place.filter(|place| place.role == Role::Screen)?;
         let unit = self.brief.pieces.get(cast.screen?)?;
         let wall = self.site.wall(place.wall)?;
-        let tables = self.brief.pieces.iter().any(|piece| piece.kind == PieceKind::CoffeeTable);
+        let tables = self.brief.pieces.iter().any(|piece| piece.kind.stands_before_seat());
         let passage = if tables { 0.0 } else { self.brief.rules.get(Clearance::Passage) };
         let screen = self.brief.rules.get(Clearance::ScreenToSeat);
         let rule = if passage > screen { Clearance::Passage } else { Clearance::ScreenToSeat };

@@ -2,7 +2,8 @@
 
 use std::cmp::Ordering;
 
-use elbowroom_model::{Brief, Piece, PieceKind};
+use elbowroom_model::kind::SeatForm;
+use elbowroom_model::{Brief, Piece};
 
 /// The parts of the pieces that make options.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,7 +20,7 @@ impl Cast {
     /// The cast of a brief; `None` where it has no seat.
     pub(super) fn of(brief: &Brief) -> Option<Self> {
         let main = first_of(brief, |piece| piece.kind.is_seat())?;
-        let screen = first_of(brief, |piece| piece.kind == PieceKind::MediaUnit);
+        let screen = first_of(brief, |piece| piece.kind.carries_screen());
         Some(Self { main, screen, rows: rows(brief, main) })
     }
 }
@@ -60,10 +61,10 @@ fn rank(one: &Piece, other: &Piece) -> Ordering {
         let (width, depth) = (piece.width, piece.depth);
         [screen, width.usual, width.most, width.least, depth.usual, depth.most, depth.least]
     };
-    let kind = |piece: &Piece| match piece.kind {
-        PieceKind::CornerSofa => 0,
-        PieceKind::Sofa => 1,
-        _ => 2,
+    let kind = |piece: &Piece| match piece.kind.traits().seat {
+        Some(SeatForm::Corner) => 0,
+        Some(SeatForm::Straight) => 1,
+        Some(SeatForm::Single) | None => 2,
     };
     let larger = || sizes(other).iter().zip(sizes(one)).map(|(b, a)| b.total_cmp(&a)).find(|order| order.is_ne());
     (other.needed.cmp(&one.needed))

@@ -1,6 +1,6 @@
 //! All arrangements of a room.
 
-use elbowroom_model::{Brief, PieceKind, SecondPlace};
+use elbowroom_model::{Brief, SecondPlace};
 
 use super::bounds::{Bounds, NoRoom};
 use super::cast::Cast;
@@ -177,7 +177,7 @@ impl Maker<'_> {
             return Standing { piece: place, role, hand: None, stands: self.screen_stands(base) };
         }
         let piece = self.brief.pieces.get(place);
-        let role = Group::role(piece.map_or(PieceKind::Rug, |piece| piece.kind));
+        let role = piece.map_or(Role::Other, |piece| Group::role(piece.kind));
         let stands = piece.map_or(Vec::new(), |piece| group.stands(piece));
         Standing { piece: place, role, hand: None, stands }
     }

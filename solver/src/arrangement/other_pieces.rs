@@ -1,5 +1,6 @@
 //! How the pieces may stand that make no option of their own: tables, storage, lamps, rugs.
 
+use elbowroom_model::kind::Stands;
 use elbowroom_model::{Piece, PieceKind, Point};
 
 use super::direction::{alike, clockwise_from};
@@ -19,20 +20,19 @@ pub(super) struct Group<'a> {
 impl Group<'_> {
     /// What such a piece does in the group.
     pub(super) fn role(kind: PieceKind) -> Role {
-        if kind == PieceKind::CoffeeTable { Role::Table } else { Role::Other }
+        if kind.stands_before_seat() { Role::Table } else { Role::Other }
     }
 
     /// The ways such a piece may stand.
     pub(super) fn stands(&self, piece: &Piece) -> Vec<Stand> {
         let facing = self.seating.facing;
-        match piece.kind {
-            PieceKind::CoffeeTable => vec![free(facing, Relation::Before { seat: self.main })],
-            PieceKind::Rug => vec![free(facing, Relation::Under { seat: self.main })],
-            PieceKind::SideTable | PieceKind::FloorLamp => self.beside_seats(),
-            PieceKind::DiningTable => self.dining(piece),
-            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk | PieceKind::MediaUnit => self.at_walls(),
+        match piece.kind.traits().stands {
+            Stands::BeforeSeat => vec![free(facing, Relation::Before { seat: self.main })],
+            Stands::UnderSeats => vec![free(facing, Relation::Under { seat: self.main })],
+            Stands::BesideSeats => self.beside_seats(),
+            Stands::AtWallOrFree => self.at_wall_or_free(piece),
             // Seats are placed before: what comes here stands anywhere.
-            PieceKind::Sofa | PieceKind::CornerSofa | PieceKind::Armchair => self.at_walls(),
+            Stands::AtWall | Stands::AsSeat => self.at_walls(),
         }
     }
 
@@ -55,7 +55,7 @@ impl Group<'_> {
     }
 
     /// Free, its long sides along each way that walls run; or with a long side at a wall.
-    fn dining(&self, table: &Piece) -> Vec<Stand> {
+    fn at_wall_or_free(&self, table: &Piece) -> Vec<Stand> {
         let square = !table.steps.is_empty() && table.steps.iter().all(|step| step.width == step.depth);
         let mut ways: Vec<Point> = Vec::new();
         for wall in self.walls() {

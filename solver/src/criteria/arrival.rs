@@ -1,7 +1,7 @@
 //! What one who stands in a doorway has before them: the piece that is met first in each direction, and what lies beyond.
 
 use elbowroom_model::article::the;
-use elbowroom_model::{ItemId, ItemKind, PieceKind, Point, View, WallId, WallItem};
+use elbowroom_model::{ItemId, ItemKind, Point, View, WallId, WallItem};
 
 use super::setting::Setting;
 use super::sight::angle_between;
@@ -102,9 +102,10 @@ impl Look<'_, '_> {
     fn near(&self, way: Point, reach: f64) -> Option<(usize, Side)> {
         let brief = self.setting.brief();
         let catches = |placed: &&Placed| {
-            brief.pieces.get(placed.piece).is_some_and(|piece| {
-                piece.height_with_screen() >= CATCHES_THE_EYE && piece.kind != PieceKind::FloorLamp
-            })
+            brief
+                .pieces
+                .get(placed.piece)
+                .is_some_and(|piece| piece.height_with_screen() >= CATCHES_THE_EYE && piece.kind.is_solid())
         };
         let edges = self.setting.scene.layout.placed.iter().filter(catches).flat_map(|placed| {
             let parts = placed.parts().into_iter().enumerate();

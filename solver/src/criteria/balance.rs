@@ -38,7 +38,8 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let (off, mark) = off_centre(setting, seat)?;
     let lean = lean(setting)?;
     let of_wall = seat.at_wall.and_then(|wall| length_over_wall(setting, seat, wall));
-    let of_sofa = setting.placed(PieceKind::CoffeeTable).next().map(|(_, table)| table.size.width / seat.size.width);
+    let of_sofa =
+        setting.placed(PieceKind::stands_before_seat).next().map(|(_, table)| table.size.width / seat.size.width);
     let past = past_rug(setting);
 
     let parts = [
@@ -100,7 +101,7 @@ fn marks(setting: &Setting, seat: &Placed) -> Vec<(Point, String)> {
     });
     let faced = setting.scene.layout.placed.iter().filter(|other| {
         let kind = setting.brief().pieces.get(other.piece).map(|piece| piece.kind);
-        let faces = kind.is_some_and(|kind| kind.is_seat() || kind == PieceKind::MediaUnit);
+        let faces = kind.is_some_and(|kind| kind.is_seat() || kind.carries_screen());
         faces && other.piece != seat.piece && other.facing.dot(seat.facing) < -0.98
     });
     let pieces = faced.map(|other| (middle_of(other), the(setting.name(other.piece))));
@@ -121,10 +122,12 @@ fn length_over_wall(setting: &Setting, seat: &Placed, wall: WallId) -> Option<f6
 /// How far the middle of all that stands lies from the middle of the room, over the half of the room across.
 fn lean(setting: &Setting) -> Option<f64> {
     let room = &setting.brief().room;
-    let stands =
-        setting.scene.layout.placed.iter().filter(|placed| {
-            setting.brief().pieces.get(placed.piece).is_some_and(|piece| piece.kind != PieceKind::Rug)
-        });
+    let stands = setting
+        .scene
+        .layout
+        .placed
+        .iter()
+        .filter(|placed| setting.brief().pieces.get(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
     let weighed = |direction: fn(Point) -> f64| {
         let parts = stands.clone().flat_map(Placed::parts);
         super::curve::weighted_mean(parts.map(|part: Convex| (direction(part.middle()), part.area())))
@@ -149,7 +152,7 @@ fn centroid(outline: &[Point]) -> Point {
 
 /// How far the ends of the seats run past the rug, mm, the mean over the seats; `None` without a rug.
 fn past_rug(setting: &Setting) -> Option<f64> {
-    let (_, rug) = setting.placed(PieceKind::Rug).next()?;
+    let (_, rug) = setting.placed(PieceKind::is_flat).next()?;
     let (_, seat) = setting.main_seat()?;
     let (left, right) = seat.front();
     let ground = rug.main();

@@ -1,7 +1,7 @@
 //! Daylight: how deep in the room the seats are, measured by the heads of the windows, and a lamp for the evening.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, PieceKind, Point, WallItem};
+use elbowroom_model::{Brief, Criterion, Point, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through};
@@ -30,7 +30,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let lit: Vec<Lit> = setting.places.iter().filter_map(|place| Lit::of(setting, place)).collect();
     let daylight = mean(lit.iter().map(|lit| lit.score))?;
     let distance = mean(lit.iter().map(|lit| lit.distance))?;
-    let asked = setting.brief().pieces.iter().any(|piece| piece.kind == PieceKind::FloorLamp);
+    let asked = setting.brief().pieces.iter().any(|piece| piece.kind.traits().gives_light);
     let lamps: Vec<f64> = setting.places.iter().map(|place| lamp(setting, place)).collect();
     let by_lamp = mean(lamps.iter().copied()).filter(|_| asked);
     let score = by_lamp.map_or(daylight, |share| (1.0 - LAMPS) * daylight + LAMPS * 100.0 * share);
@@ -87,5 +87,5 @@ fn share_of_sky(at: Point, target: &Target, barriers: &Barriers) -> f64 {
 /// How well a lamp reaches a place, 0 to 1.
 fn lamp(setting: &Setting, place: &SeatPlace) -> f64 {
     let reach = |shape: &Convex| through(&REACH, gap(&place.cushion, shape).clear);
-    setting.placed(PieceKind::FloorLamp).map(|(_, placed)| reach(&placed.main())).fold(0.0, f64::max)
+    setting.placed(|kind| kind.traits().gives_light).map(|(_, placed)| reach(&placed.main())).fold(0.0, f64::max)
 }

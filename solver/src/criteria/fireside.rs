@@ -1,7 +1,8 @@
 //! Fireside: how the seats gather about the fire.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, WallItem};
+use elbowroom_model::kind::SeatForm;
+use elbowroom_model::{Brief, Criterion, ItemKind, Point, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through};
@@ -108,7 +109,7 @@ impl<'a> Fireside<'a> {
 fn flanked(setting: &Setting, fire: Point, inward: Point) -> f64 {
     let along = inward.left();
     let mut sides = [0.0_f64; 2];
-    for (_, chair) in setting.placed(PieceKind::Armchair) {
+    for (_, chair) in setting.placed(|kind| kind.traits().seat == Some(SeatForm::Single)) {
         let way = chair.main().middle() - fire;
         let (aside, before) = (way.dot(along), way.dot(inward));
         let turned_in = (-chair.facing.dot(along) * aside.signum()).max(0.0);

@@ -2,7 +2,7 @@
 
 use elbowroom_model::article::the;
 use elbowroom_model::piece::screen_width;
-use elbowroom_model::{Brief, ItemKind, Piece, PieceKind, Point};
+use elbowroom_model::{Brief, ItemKind, Piece, Point};
 
 use crate::geometry::Convex;
 use crate::layout::{Layout, Placed};
@@ -126,14 +126,14 @@ pub fn bodies(brief: &Brief, site: &Site) -> Vec<Obstacle> {
 }
 
 fn of_piece(piece: &Piece, placed: &Placed) -> Vec<Obstacle> {
-    match piece.kind {
-        kind if kind.is_seat() => backs(piece, placed),
-        PieceKind::FloorLamp | PieceKind::Rug => Vec::new(),
-        _ => {
-            let itself = Obstacle::new(placed.main(), piece.height, Whose::Piece(placed.piece));
-            std::iter::once(itself).chain(screen(piece, placed)).collect()
-        }
+    if piece.kind.is_seat() {
+        return backs(piece, placed);
     }
+    if !piece.kind.is_solid() {
+        return Vec::new();
+    }
+    let itself = Obstacle::new(placed.main(), piece.height, Whose::Piece(placed.piece));
+    std::iter::once(itself).chain(screen(piece, placed)).collect()
 }
 
 fn backs(piece: &Piece, placed: &Placed) -> Vec<Obstacle> {

@@ -76,7 +76,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
 }
 
 pub(super) fn left_out(brief: &Brief) -> Option<String> {
-    let none = !brief.pieces.iter().any(|piece| piece.kind == PieceKind::MediaUnit);
+    let none = !brief.pieces.iter().any(|piece| piece.kind.carries_screen());
     none.then(|| "Screen is left out: no media unit is asked for.".to_owned())
 }
 
@@ -98,7 +98,7 @@ struct Viewer {
 
 impl<'a> Watched<'a> {
     fn of(setting: &Setting<'a>) -> Option<Self> {
-        let (piece, placed) = setting.placed(PieceKind::MediaUnit).next()?;
+        let (piece, placed) = setting.placed(PieceKind::carries_screen).next()?;
         let middle = placed.anchor + placed.facing * (placed.size.depth / 2.0);
         Some(Self { piece, placed, middle })
     }

@@ -1,6 +1,7 @@
 //! Where people sit: the places along each seat, with the eye of the sitter and the way it looks.
 
-use elbowroom_model::{Brief, Piece, PieceKind, Point};
+use elbowroom_model::kind::SeatForm;
+use elbowroom_model::{Brief, Piece, Point};
 
 use crate::geometry::Convex;
 use crate::layout::{Layout, Placed, Size};
@@ -56,14 +57,14 @@ pub fn seat_places(brief: &Brief, layout: &Layout) -> Vec<SeatPlace> {
 /// How many places a seat of `size` has, fractions of a place counted: what the whole number grows from.
 #[must_use]
 pub fn measure_of_places(piece: &Piece, size: Size) -> f64 {
-    match (piece.kind, size.return_length) {
-        (PieceKind::Armchair, _) => 1.0,
-        (PieceKind::CornerSofa, Some(return_length)) => {
+    match (piece.kind.traits().seat, size.return_length) {
+        (Some(SeatForm::Single), _) => 1.0,
+        (Some(SeatForm::Corner), Some(return_length)) => {
             let run = |length: f64| (beyond_corner(length, size.depth) / PLACE_WIDTH).max(0.0);
             let along_return = if piece.chaise { 0.0 } else { run(return_length) };
             1.0 + run(size.width) + along_return
         }
-        _ => ((size.width - BOTH_ARMS) / PLACE_WIDTH).max(1.0),
+        (Some(SeatForm::Straight | SeatForm::Corner) | None, _) => ((size.width - BOTH_ARMS) / PLACE_WIDTH).max(1.0),
     }
 }
 
@@ -83,7 +84,8 @@ fn places_of(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
 
 fn straight_places(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
     let Size { width, depth, .. } = placed.size;
-    let count = if piece.kind == PieceKind::Armchair { 1 } else { whole_places(width - BOTH_ARMS).max(1) };
+    let count =
+        if piece.kind.traits().seat == Some(SeatForm::Single) { 1 } else { whole_places(width - BOTH_ARMS).max(1) };
     let run = (width - BOTH_ARMS).max(0.0);
     let cushion = |(from, to): (f64, f64)| placed.block(from - run / 2.0, to - run / 2.0, 0.0, depth);
     let place = |span| seat_place(placed, Run::Main, placed.facing, cushion(span));

@@ -1,7 +1,7 @@
 //! Seats: how many sit here, how near the pieces come to the sizes people usually want, and where a cup can stand.
 
 use elbowroom_model::article::capital;
-use elbowroom_model::{Brief, Criterion, Piece, PieceKind};
+use elbowroom_model::{Brief, Criterion, Piece};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
@@ -83,7 +83,7 @@ fn places_against_usual(setting: &Setting) -> Option<f64> {
 
 /// How well a place reaches a surface to put something down on, 0 to 1.
 fn surface(setting: &Setting, place: &SeatPlace) -> f64 {
-    let tables = [PieceKind::CoffeeTable, PieceKind::SideTable].into_iter().flat_map(|kind| setting.placed(kind));
+    let tables = setting.placed(|kind| kind.traits().is_surface);
     let reach = tables.map(|(_, table)| through(&REACH, gap(&place.cushion, &table.main()).clear));
     reach.fold(0.0, f64::max)
 }

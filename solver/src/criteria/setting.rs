@@ -39,13 +39,16 @@ impl<'a> Setting<'a> {
         Some((self.brief().pieces.get(placed.piece)?, placed))
     }
 
-    /// The first piece of a kind, as it stands.
-    pub(super) fn placed(&self, kind: PieceKind) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + use<'a> {
+    /// The pieces that stand and are of such a kind.
+    pub(super) fn placed(
+        &self,
+        is_such: fn(PieceKind) -> bool,
+    ) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + use<'a> {
         let pieces = &self.scene.brief.pieces;
         let standing = self.scene.layout.placed.iter();
         standing
             .filter_map(|placed| Some((pieces.get(placed.piece)?, placed)))
-            .filter(move |(piece, _)| piece.kind == kind)
+            .filter(move |(piece, _)| is_such(piece.kind))
     }
 
     /// The name of a piece.

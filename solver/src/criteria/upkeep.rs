@@ -1,7 +1,7 @@
 //! Upkeep: radiators that heat the room, windows one can reach, sockets near what needs them, room to clean.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, Socket, WallItem};
+use elbowroom_model::{Brief, Criterion, ItemKind, Point, Socket, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
@@ -117,7 +117,7 @@ fn reach(setting: &Setting, item: &WallItem) -> Option<f64> {
     let before = Convex::counter_clockwise([left, right, right + out, left + out]);
     let taken = setting.scene.layout.placed.iter().filter_map(|placed| {
         let piece = setting.brief().pieces.get(placed.piece)?;
-        if matches!(piece.kind, PieceKind::Rug | PieceKind::FloorLamp) {
+        if !piece.kind.is_solid() {
             return None;
         }
         let depth =
@@ -193,7 +193,7 @@ fn cords(setting: &Setting) -> Vec<Cord> {
     if sockets.is_empty() {
         return Vec::new();
     }
-    let fed = [PieceKind::MediaUnit, PieceKind::FloorLamp].into_iter().flat_map(|kind| setting.placed(kind));
+    let fed = setting.placed(|kind| kind.traits().needs_power);
     fed.filter_map(|(_, placed)| cord(setting, placed, &sockets)).collect()
 }
 

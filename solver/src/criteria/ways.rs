@@ -140,7 +140,7 @@ fn end_of(setting: &Setting, end: End) -> Option<Point> {
 /// What a main route cuts through: between the main seat and its table, or it and the screen.
 fn cuts(setting: &Setting, line: &[Point]) -> Option<Through> {
     let (_, seat) = setting.main_seat()?;
-    let others = [PieceKind::CoffeeTable, PieceKind::MediaUnit].into_iter().flat_map(|kind| setting.placed(kind));
+    let others = setting.placed(PieceKind::stands_before_seat).chain(setting.placed(PieceKind::carries_screen));
     let cut = others.filter_map(|(_, other)| {
         let group = between(seat, other);
         let length: f64 = line.windows(2).map(|leg| length_inside(&group, leg[0], leg[1])).sum();

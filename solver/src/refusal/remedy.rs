@@ -200,13 +200,7 @@ fn set_least(piece: &mut elbowroom_model::Piece, dimension: Dimension, least: f6
 }
 
 fn eased_off_wall(piece: &elbowroom_model::Piece, rule: Clearance, to: f64) -> f64 {
-    use elbowroom_model::PieceKind;
-    let own = match piece.kind {
-        kind if kind.is_seat() => Clearance::SeatOffWall,
-        PieceKind::MediaUnit => Clearance::MediaOffWall,
-        _ => Clearance::StorageOffWall,
-    };
-    if own == rule { piece.off_wall.min(to) } else { piece.off_wall }
+    if piece.kind.traits().off_wall == Some(rule) { piece.off_wall.min(to) } else { piece.off_wall }
 }
 
 /// The brief without one piece; pairs that began with it begin with the next.

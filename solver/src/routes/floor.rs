@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Clearance, ItemId, PieceKind};
+use elbowroom_model::{Brief, Clearance, ItemId};
 
 use super::demand::entrances;
 use super::mouth::Mouth;
@@ -187,7 +187,7 @@ impl Floor {
         layout: &'a Layout,
         left_out: &'a [usize],
     ) -> impl Iterator<Item = Stop> + use<'a> {
-        let is_flat = |piece: usize| brief.pieces.get(piece).is_none_or(|piece| piece.kind == PieceKind::Rug);
+        let is_flat = |piece: usize| brief.pieces.get(piece).is_none_or(|piece| piece.kind.is_flat());
         let counts = move |placed: &&Placed| !is_flat(placed.piece) && !left_out.contains(&placed.piece);
         layout.placed.iter().filter(counts).flat_map(parts)
     }
@@ -245,7 +245,7 @@ impl Tables<'_> {
     /// The coffee tables that do not count, by their place in the brief.
     pub(super) fn left_out(self, brief: &Brief, layout: &Layout) -> Vec<usize> {
         let is_table =
-            |placed: &&Placed| brief.pieces.get(placed.piece).is_some_and(|piece| piece.kind == PieceKind::CoffeeTable);
+            |placed: &&Placed| brief.pieces.get(placed.piece).is_some_and(|piece| piece.kind.traits().moves_aside);
         let tables = layout.placed.iter().filter(is_table);
         tables.filter(|table| !self.count(table)).map(|table| table.piece).collect()
     }

@@ -1,7 +1,7 @@
 //! What settles ties: centred on the wall or on the piece it faces, drawn up to the wall or the group. Each millimetre
 //! of misplacement costs a thousandth; none of it is a rule of the room.
 
-use elbowroom_model::{Clearance, PieceKind, Point, Rule};
+use elbowroom_model::{Clearance, Point, Rule};
 
 use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
 use crate::arrangement::{Relation, Role};
@@ -45,7 +45,7 @@ fn is_centred_on_wall(pose: &Pose) -> bool {
 }
 
 fn is_centred_in_room(pose: &Pose) -> bool {
-    is_centred_on_wall(pose) && pose.piece.kind != PieceKind::Rug
+    is_centred_on_wall(pose) && !pose.piece.kind.is_flat()
 }
 
 fn middle_of_room(ground: &Ground<'_>) -> Point {

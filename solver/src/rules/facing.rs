@@ -1,6 +1,6 @@
 //! Seats that face each other, and seats that face the screen, keep their distance.
 
-use elbowroom_model::{Clearance, PieceKind, Point, Rule};
+use elbowroom_model::{Clearance, Point, Rule};
 
 use super::{Alternative, Cause, Ground, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, With, separation};
 use crate::arrangement::{Role, face};
@@ -21,10 +21,10 @@ impl LayoutRule for Facing {
             (false, true) => (second, first),
             (false, false) => return Vec::new(),
         };
-        let rule = match other.piece.kind {
-            kind if kind.is_seat() => Clearance::FacingSeats,
-            PieceKind::MediaUnit => Clearance::ScreenToSeat,
-            _ => return Vec::new(),
+        let rule = match (other.piece.kind.is_seat(), other.piece.kind.carries_screen()) {
+            (true, _) => Clearance::FacingSeats,
+            (false, true) => Clearance::ScreenToSeat,
+            (false, false) => return Vec::new(),
         };
         let rule = (rule, ground.brief.rules.get(rule));
         if !face(seat.stand.facing, other.stand.facing) {

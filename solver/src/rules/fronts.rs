@@ -1,9 +1,9 @@
 //! What is kept free before storage and desks, and along the long sides of a dining table.
 
-use elbowroom_model::{Clearance, PieceKind, Rule};
+use elbowroom_model::Rule;
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, is_rug, separation};
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, is_flat, separation};
 
 /// What is kept free before storage and desks and beside dining tables.
 #[derive(Debug)]
@@ -16,7 +16,7 @@ impl LayoutRule for FreeFronts {
         for zone in zones(ground, pose) {
             found.extend(ground.inside(&zone, pose.id, rule, 0.0));
             found.extend(ground.off_bodies(&zone, pose.id, (rule, 0.0), |body| body.shape.area() > 0.0));
-            if pose.piece.kind == PieceKind::DiningTable {
+            if pose.piece.kind.is_dined_at() {
                 found.extend(ground.site.swings.iter().map(|swing| Requirement {
                     cause: Cause { rule, piece: pose.id, with: With::Item(swing.item) },
                     alternatives: separation::out_of_swing(&zone, swing),
@@ -35,7 +35,7 @@ impl LayoutRule for FreeFronts {
 
 fn one_way(ground: &Ground<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement> {
     let Some((rule, _)) = rule_of(ground, keeper) else { return Vec::new() };
-    if is_rug(other) {
+    if is_flat(other) {
         return Vec::new();
     }
     let cause = Cause { rule, piece: keeper.id, with: With::Piece(other.id) };
@@ -48,13 +48,7 @@ fn one_way(ground: &Ground<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement>
 }
 
 fn rule_of(ground: &Ground<'_>, pose: &Pose) -> Option<(Rule, f64)> {
-    let rule = match pose.piece.kind {
-        PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
-        PieceKind::Desk => Clearance::DeskFront,
-        PieceKind::DiningTable if pose.piece.passing => Clearance::DiningPassing,
-        PieceKind::DiningTable => Clearance::DiningChair,
-        _ => return None,
-    };
+    let rule = pose.piece.keeps_clear()?;
     let reach = ground.brief.rules.get(rule);
     (reach > 0.0).then_some((rule.into(), reach))
 }
@@ -65,7 +59,7 @@ fn zones(ground: &Ground<'_>, pose: &Pose) -> Vec<LinearOutline> {
     let (from, to) = pose.stretch();
     let depth = pose.depth();
     let mut zones = vec![pose.block((&from, &to), (&depth, &depth.clone().shifted(reach)))];
-    if pose.piece.kind == PieceKind::DiningTable && pose.wall().is_none() {
+    if pose.piece.kind.is_dined_at() && pose.wall().is_none() {
         zones.push(pose.block((&from, &to), (&Linear::constant(-reach), &Linear::default())));
     }
     zones

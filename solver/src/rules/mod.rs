@@ -77,6 +77,6 @@ pub static RULES: [&dyn LayoutRule; 17] = [
 pub static TIES: [&dyn LayoutRule; 1] = [&centring::Centring];
 
 /// Rugs lie flat: they may lie under anything and stop nothing.
-fn is_rug(pose: &Pose) -> bool {
-    pose.piece.kind == elbowroom_model::PieceKind::Rug
+fn is_flat(pose: &Pose) -> bool {
+    pose.piece.kind.is_flat()
 }

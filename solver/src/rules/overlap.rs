@@ -2,7 +2,7 @@
 
 use elbowroom_model::Rule;
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_rug, separation};
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_flat, separation};
 
 /// Pieces do not overlap.
 #[derive(Debug)]
@@ -10,7 +10,7 @@ pub(super) struct NoOverlap;
 
 impl LayoutRule for NoOverlap {
     fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        if is_rug(first) || is_rug(second) {
+        if is_flat(first) || is_flat(second) {
             return Vec::new();
         }
         let cause = Cause { rule: Rule::Overlap, piece: first.id, with: With::Piece(second.id) };

@@ -1,9 +1,9 @@
 //! A free circle to turn a wheelchair in; coffee tables can be moved and do not count.
 
-use elbowroom_model::{Clearance, PieceKind, Point, Rule};
+use elbowroom_model::{Clearance, Point, Rule};
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, With, separation};
+use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, With, is_flat, separation};
 
 const RULE: Rule = Rule::Clearance(Clearance::TurningCircle);
 
@@ -22,7 +22,7 @@ impl LayoutRule for TurningCircle {
 
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((centre, radius)) = circle(ground) else { return Vec::new() };
-        if matches!(pose.piece.kind, PieceKind::CoffeeTable | PieceKind::Rug) {
+        if is_flat(pose) || pose.piece.kind.traits().moves_aside {
             return Vec::new();
         }
         let cause = Cause { rule: RULE, piece: pose.id, with: With::Itself };

@@ -1,7 +1,7 @@
 //! What stands in for a piece's height while only its outline is on the floor.
 
+use elbowroom_model::Piece;
 use elbowroom_model::piece::{screen_height, screen_width};
-use elbowroom_model::{Piece, PieceKind};
 
 use crate::outcome::PieceFound;
 
@@ -37,17 +37,19 @@ pub enum StandIn {
 /// What stands in for `piece`, as it was `asked` for.
 pub(super) fn stand_in(piece: &PieceFound, asked: Option<&Piece>) -> StandIn {
     let height = piece.height;
-    match piece.kind {
-        PieceKind::Rug => StandIn::Flat,
-        kind if kind.is_seat() => StandIn::Back { height, both: asked.is_some_and(has_two_backs) },
-        _ if height >= UPRIGHT_FROM => StandIn::Upright { height },
-        _ => {
-            let screen = asked.and_then(|asked| asked.screen);
-            StandIn::Block { height, screen: screen.map(|it| (screen_width(it), screen_height(it))) }
-        }
+    if piece.kind.is_flat() {
+        return StandIn::Flat;
     }
+    if piece.kind.is_seat() {
+        return StandIn::Back { height, both: asked.is_some_and(has_two_backs) };
+    }
+    if height >= UPRIGHT_FROM {
+        return StandIn::Upright { height };
+    }
+    let screen = asked.and_then(|asked| asked.screen);
+    StandIn::Block { height, screen: screen.map(|it| (screen_width(it), screen_height(it))) }
 }
 
 fn has_two_backs(piece: &Piece) -> bool {
-    piece.kind == PieceKind::CornerSofa && !piece.chaise
+    piece.kind.has_return() && !piece.chaise
 }

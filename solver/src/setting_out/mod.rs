@@ -94,13 +94,8 @@ pub fn setting_out(brief: &Brief, option: &OptionFound, roll: f64) -> SettingOut
 /// what is bare, and lies beside what is marked.
 fn in_order(option: &OptionFound) -> Vec<&PieceFound> {
     let turn = |piece: &&PieceFound| {
-        let kind = match piece.kind {
-            PieceKind::Rug => 3,
-            kind if kind.is_seat() => 0,
-            PieceKind::MediaUnit => 1,
-            _ => 2,
-        };
-        (kind == 3, piece.at_wall.is_none(), kind)
+        let kind = piece.kind;
+        (kind.is_flat(), piece.at_wall.is_none(), !kind.is_seat(), !kind.carries_screen())
     };
     let mut pieces: Vec<&PieceFound> = option.pieces.iter().collect();
     pieces.sort_by_key(turn);

@@ -83,20 +83,10 @@ fn doors(brief: &Brief) -> Vec<WalkStep> {
 
 fn fronts<'a>(brief: &'a Brief, option: &'a OptionFound) -> impl Iterator<Item = WalkStep> + 'a {
     option.pieces.iter().filter_map(|piece| {
-        let rule = match piece.kind {
-            PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
-            PieceKind::Desk => Clearance::DeskFront,
-            PieceKind::DiningTable => dining(brief, &piece.name),
-            _ => return None,
-        };
-        let clear = brief.rules.get(rule);
+        let asked = brief.pieces.iter().find(|asked| asked.name == piece.name)?;
+        let clear = brief.rules.get(asked.keeps_clear()?);
         (clear > 0.0).then(|| WalkStep::Front { piece: piece.name.clone(), kind: piece.kind, clear })
     })
-}
-
-fn dining(brief: &Brief, name: &str) -> Clearance {
-    let passing = brief.pieces.iter().any(|piece| piece.name == name && piece.passing);
-    if passing { Clearance::DiningPassing } else { Clearance::DiningChair }
 }
 
 fn seats(option: &OptionFound) -> impl Iterator<Item = WalkStep> + '_ {

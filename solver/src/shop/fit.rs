@@ -1,7 +1,7 @@
 //! One candidate against the room, all other pieces as they were asked for.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Dimension, PieceKind, SizeRange};
+use elbowroom_model::{Brief, Dimension, SizeRange};
 
 use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits, WhyNot};
 use super::rows::{Row, stand_in, suits};
@@ -91,7 +91,7 @@ fn beyond(brief: &Brief, row: &Row, candidate: &ListedPiece) -> Vec<Beyond> {
 /// How much larger the candidate could be in its best option, each dimension by itself, all other pieces at their least.
 fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &OptionFound) -> Vec<Left> {
     // What comes in steps, or lies flat, is no question of a centimetre.
-    if candidate.kind == PieceKind::Rug {
+    if candidate.kind.is_flat() {
         return Vec::new();
     }
     let (Some(id), Some(piece)) = (row.pieces.first(), row.piece(placed)) else { return Vec::new() };

@@ -67,7 +67,7 @@ pub(super) fn stand_in(piece: &Piece, candidate: &ListedPiece) -> Piece {
         return_length: piece.return_length.and(candidate.return_length).map(SizeRange::fixed),
         steps: Vec::new(),
         square: false,
-        height: candidate.height.filter(|_| piece.kind != PieceKind::Rug).unwrap_or(piece.height),
+        height: candidate.height.filter(|_| !piece.kind.is_flat()).unwrap_or(piece.height),
         screen: candidate.screen.or(piece.screen),
         hands: hands(piece, candidate),
         chaise: candidate.chaise.unwrap_or(piece.chaise),
@@ -91,7 +91,7 @@ pub(super) fn least_of(piece: &Piece, candidates: &[&ListedPiece]) -> Piece {
         return_length: piece.return_length.map(|range| fixed(range, |one| one.size(Dimension::Return))),
         steps: Vec::new(),
         square: false,
-        height: if piece.kind == PieceKind::Rug { piece.height } else { height },
+        height: if piece.kind.is_flat() { piece.height } else { height },
         screen: None,
         hands: either.collect(),
         ..piece.clone()

@@ -1,6 +1,6 @@
 //! The safe envelope: pieces no larger than laid out keep every least gap and every route.
 
-use elbowroom_model::{Dimension, Piece, PieceKind};
+use elbowroom_model::{Dimension, Piece};
 
 use super::breach::Breach;
 use super::ground::Ground;
@@ -43,7 +43,7 @@ pub fn envelope(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement,
 /// The layout with every size between its least and what it is, as `choose` says.
 fn shrunk(scene: &Scene<'_>, layout: &Layout, mut choose: impl FnMut(f64, f64) -> f64) -> Layout {
     let mut shrunk = layout.clone();
-    for piece in scene.pieces.iter().filter(|piece| !piece.is_rug()) {
+    for piece in scene.pieces.iter().filter(|piece| !piece.is_flat()) {
         let size = smaller(piece.piece, piece.placed.size, &mut choose);
         let side = super::table::side_of_seat(scene, piece);
         if let Some(placed) = shrunk.placed.iter_mut().find(|placed| placed.piece == piece.placed.piece) {
@@ -60,7 +60,7 @@ fn smaller(piece: &Piece, size: Size, choose: &mut impl FnMut(f64, f64) -> f64) 
             smaller = smaller.with(dimension, choose(range.least.min(present), present));
         }
     }
-    if piece.square || (piece.kind == PieceKind::DiningTable && size.width == size.depth) {
+    if piece.square || (piece.kind.is_dined_at() && size.width == size.depth) {
         let side = smaller.width.min(smaller.depth);
         smaller = smaller.with(Dimension::Width, side).with(Dimension::Depth, side);
     }

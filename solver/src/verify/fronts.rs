@@ -1,7 +1,8 @@
 //! What is kept clear before storage and desks, and along a dining table's long sides. That a wall or a fixed thing keeps
 //! no front of storage clear goes without saying in the result format; a search holds to it, and so does this.
 
-use elbowroom_model::{Clearance, PieceKind, Rule};
+use elbowroom_model::kind::KeepsClear;
+use elbowroom_model::{Clearance, Rule};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -9,22 +10,15 @@ use super::scene::{InPlace, Scene};
 use crate::geometry::{Convex, meets, overlap_depth};
 
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
-    let of = |piece| match rule_of(piece)? {
-        (rule, PieceKind::DiningTable) => Some(dining(scene, piece, rule)),
-        (rule, _) => Some(along(scene, piece, rule, &piece.before(scene.rule(rule)))),
-    };
-    scene.pieces.iter().filter_map(of).flatten().collect()
+    scene.pieces.iter().flat_map(|piece| of_piece(scene, piece)).collect()
 }
 
-/// The rule that keeps a piece's front clear.
-fn rule_of(piece: &InPlace<'_>) -> Option<(Clearance, PieceKind)> {
-    let kind = piece.piece.kind;
-    match kind {
-        PieceKind::Bookcase | PieceKind::Sideboard => Some((Clearance::StorageFront, kind)),
-        PieceKind::Desk => Some((Clearance::DeskFront, kind)),
-        PieceKind::DiningTable if piece.piece.passing => Some((Clearance::DiningPassing, kind)),
-        PieceKind::DiningTable => Some((Clearance::DiningChair, kind)),
-        _ => None,
+fn of_piece(scene: &Scene<'_>, piece: &InPlace<'_>) -> Vec<Breach> {
+    match piece.piece.kind.traits().keeps_clear {
+        KeepsClear::Nothing => Vec::new(),
+        KeepsClear::Before(rule) => along(scene, piece, rule, &piece.before(scene.rule(rule))),
+        KeepsClear::AlongSides { passing, .. } if piece.piece.passing => along_sides(scene, piece, passing),
+        KeepsClear::AlongSides { seated, .. } => along_sides(scene, piece, seated),
     }
 }
 
@@ -43,7 +37,7 @@ fn entered(scene: &Scene<'_>, piece: &InPlace<'_>, rule: Clearance, zone: &Conve
 const TOO_NEAR: &str = "stands in what is kept clear before";
 
 /// Chairs along both long sides, less a side that stands at a wall: free of pieces, walls, fixed things and swings.
-fn dining(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance) -> Vec<Breach> {
+fn along_sides(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance) -> Vec<Breach> {
     let sides = long_sides(table, scene.rule(rule));
     sides.iter().flat_map(|side| along(scene, table, rule, side)).collect()
 }
@@ -57,7 +51,7 @@ fn along(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance, side: &Convex)
         let past = scene.ground.outline.overshoot(&tight) + SLACK;
         found.push(Breach::new(rule, &[table.name()], past, "has a wall in what is kept clear before it"));
     }
-    let is_dining = table.piece.kind == PieceKind::DiningTable;
+    let is_dining = table.piece.kind.is_dined_at();
     let stops = |rule: Rule| rule == Rule::Fixed || (is_dining && rule == Rule::DoorSwing);
     let stops = scene.ground.zones.iter().filter(|zone| stops(zone.rule));
     for zone in stops {

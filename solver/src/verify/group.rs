@@ -16,7 +16,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     for (i, seat) in seats.iter().enumerate() {
         let others = seats[i + 1..].iter().map(|other| breach(scene, Clearance::FacingSeats, seat, other));
         let screens =
-            scene.of_kind(PieceKind::MediaUnit).map(|media| breach(scene, Clearance::ScreenToSeat, seat, media));
+            scene.those(PieceKind::carries_screen).map(|media| breach(scene, Clearance::ScreenToSeat, seat, media));
         found.extend(others.chain(screens).flatten());
     }
     found

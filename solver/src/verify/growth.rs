@@ -88,7 +88,7 @@ fn is_free(brief: &Brief, piece: &InPlace<'_>) -> bool {
     let tied = |other: &Piece| other.alike == Some(piece.placed.piece);
     piece.piece.steps.is_empty()
         && !piece.piece.square
-        && !piece.is_rug()
+        && !piece.is_flat()
         && piece.piece.alike.is_none()
         && !brief.pieces.iter().any(tied)
 }

@@ -1,6 +1,6 @@
 //! A piece at a wall has its back parallel to it, its off-wall gap or more from it, and at most that gap and a foot.
 
-use elbowroom_model::{PieceKind, Rule};
+use elbowroom_model::Rule;
 
 use super::SLACK;
 use super::breach::Breach;
@@ -16,7 +16,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
 fn breach(scene: &Scene<'_>, piece: &InPlace<'_>) -> Option<Breach> {
     let Some(id) = piece.placed.at_wall else {
         let kind = piece.piece.kind;
-        return (kind.is_storage() || kind == PieceKind::MediaUnit)
+        return (kind.is_storage() || kind.carries_screen())
             .then(|| Breach::new(RULE, &[piece.name()], 0.0, "must stand at a wall"));
     };
     let wall = scene.brief.room.wall(id)?;

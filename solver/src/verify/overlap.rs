@@ -12,7 +12,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     for (i, first) in scene.pieces.iter().enumerate() {
         for second in &scene.pieces[i + 1..] {
             let depth = depth(first, second);
-            if depth > 0.0 && !first.is_rug() && !second.is_rug() {
+            if depth > 0.0 && !first.is_flat() && !second.is_flat() {
                 found.push(Breach::new(Rule::Overlap, &[first.name(), second.name()], depth, "overlaps"));
             }
         }

@@ -38,9 +38,9 @@ impl<'a> Scene<'a> {
         self.brief.rules.get(rule)
     }
 
-    /// Pieces of one kind.
-    pub(super) fn of_kind(&self, kind: PieceKind) -> impl Iterator<Item = &InPlace<'a>> {
-        self.pieces.iter().filter(move |piece| piece.piece.kind == kind)
+    /// Pieces of such a kind.
+    pub(super) fn those(&self, is_such: fn(PieceKind) -> bool) -> impl Iterator<Item = &InPlace<'a>> {
+        self.pieces.iter().filter(move |piece| is_such(piece.piece.kind))
     }
 
     /// Seats.
@@ -50,7 +50,7 @@ impl<'a> Scene<'a> {
 
     /// Pieces that stand on the floor, other than these.
     pub(super) fn standing_but<'s>(&'s self, but: &'s [usize]) -> impl Iterator<Item = &'s InPlace<'a>> {
-        self.pieces.iter().filter(move |piece| !piece.is_rug() && !but.contains(&piece.placed.piece))
+        self.pieces.iter().filter(move |piece| !piece.is_flat() && !but.contains(&piece.placed.piece))
     }
 }
 
@@ -65,8 +65,8 @@ impl<'a> InPlace<'a> {
         &self.piece.name
     }
 
-    pub(super) fn is_rug(&self) -> bool {
-        self.piece.kind == PieceKind::Rug
+    pub(super) fn is_flat(&self) -> bool {
+        self.piece.kind.is_flat()
     }
 
     /// Its front edge.

@@ -14,13 +14,13 @@ const PLACE: f64 = 1.0;
 
 /// Breaches of the distances that are leasts: they hold for smaller pieces too.
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
-    let tables = scene.of_kind(PieceKind::CoffeeTable);
+    let tables = scene.those(PieceKind::stands_before_seat);
     tables.flat_map(|table| best_served(scene, table, too_near)).chain(media(scene)).collect()
 }
 
 /// Breaches of the place itself: the table lies exactly so far before its seat.
 pub(super) fn out_of_place(scene: &Scene<'_>) -> Vec<Breach> {
-    let tables = scene.of_kind(PieceKind::CoffeeTable);
+    let tables = scene.those(PieceKind::stands_before_seat);
     tables.flat_map(|table| best_served(scene, table, too_far)).collect()
 }
 
@@ -40,7 +40,7 @@ fn served<'s>(scene: &'s Scene<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>>
 
 /// The way from a coffee table to the seat it serves; `None` for every other piece.
 pub(super) fn side_of_seat(scene: &Scene<'_>, table: &InPlace<'_>) -> Option<Point> {
-    if table.piece.kind != PieceKind::CoffeeTable {
+    if !table.piece.kind.stands_before_seat() {
         return None;
     }
     let off = |seat: &&InPlace<'_>| (before(seat, table) - scene.rule(Clearance::SeatToTable)).abs();
@@ -57,7 +57,7 @@ pub(super) fn tables_of(scene: &Scene<'_>, seat: &InPlace<'_>) -> Vec<usize> {
             && (before(seat, table) - needs).abs() <= PLACE
             && sideways(seat, table) > 0.0
     };
-    scene.of_kind(PieceKind::CoffeeTable).filter(serves).map(|table| table.placed.piece).collect()
+    scene.those(PieceKind::stands_before_seat).filter(serves).map(|table| table.placed.piece).collect()
 }
 
 type Check = fn(&Scene<'_>, &InPlace<'_>, &InPlace<'_>) -> Vec<Breach>;
@@ -136,9 +136,9 @@ fn sideways(seat: &InPlace<'_>, table: &InPlace<'_>) -> f64 {
 fn media(scene: &Scene<'_>) -> Vec<Breach> {
     let needs = scene.rule(Clearance::Passage);
     let mut found = Vec::new();
-    let no_table = scene.of_kind(PieceKind::CoffeeTable).next().is_none();
-    for media in scene.of_kind(PieceKind::MediaUnit) {
-        let tables = scene.of_kind(PieceKind::CoffeeTable).map(|table| (table.name(), table.apart(media)));
+    let no_table = scene.those(PieceKind::stands_before_seat).next().is_none();
+    for media in scene.those(PieceKind::carries_screen) {
+        let tables = scene.those(PieceKind::stands_before_seat).map(|table| (table.name(), table.apart(media)));
         let seats = scene.seats().filter(|seat| no_table && super::group::face(seat, media));
         let from_front = |seat: &InPlace<'_>| {
             media.parts.iter().map(|part| apart(part, &seat.front())).fold(f64::INFINITY, f64::min)

@@ -32,7 +32,7 @@ pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
 
 /// Rugs lie flat, and coffee tables can be moved.
 fn obstacles(scene: &Scene<'_>) -> Vec<Convex> {
-    let stays = |kind: PieceKind| !matches!(kind, PieceKind::Rug | PieceKind::CoffeeTable);
+    let stays = |kind: PieceKind| !kind.is_flat() && !kind.traits().moves_aside;
     let pieces = scene.pieces.iter().filter(|piece| stays(piece.piece.kind));
     scene.ground.bare.iter().cloned().chain(pieces.flat_map(|piece| piece.parts.iter().cloned())).collect()
 }

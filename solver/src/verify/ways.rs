@@ -2,7 +2,7 @@
 
 use std::sync::OnceLock;
 
-use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo, PieceKind};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo};
 
 use super::SLACK;
 use super::breach::Breach;
@@ -181,12 +181,12 @@ pub(super) fn around(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Vec<Conve
     };
     let front = front.map(super::scene::front_of);
     let own_table = |piece: &InPlace<'_>| {
-        let table = layout.of(piece.placed.piece).filter(|_| piece.piece.kind == PieceKind::CoffeeTable);
+        let table = layout.of(piece.placed.piece).filter(|_| piece.piece.kind.traits().moves_aside);
         let pair = front.as_ref().zip(table);
         pair.is_some_and(|(front, table)| apart(front, &table.main()) <= passage + ROUNDING)
     };
     let mut all = scene.ground.bare.clone();
-    let standing = scene.pieces.iter().filter(|piece| !piece.is_rug() && !own_table(piece));
+    let standing = scene.pieces.iter().filter(|piece| !piece.is_flat() && !own_table(piece));
     all.extend(standing.flat_map(|piece| piece.parts.iter().cloned()));
     all
 }

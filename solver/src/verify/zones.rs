@@ -19,7 +19,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
 }
 
 fn stops(zone: &Zone, piece: &InPlace<'_>) -> bool {
-    if piece.is_rug() {
+    if piece.is_flat() {
         return zone.stops_rugs;
     }
     piece.piece.height_with_screen() > zone.above

@@ -69,12 +69,12 @@ pub fn of_a_brief(way: &Way, piece: &Piece) -> PieceIn {
 
 fn assumed(file: &WayFile, listed: &[ListedPiece]) -> Vec<Assumed> {
     let kinds = || file.pieces.iter().map(|piece| piece.kind).chain(listed.iter().map(|piece| piece.kind));
-    let whole = listed.iter().any(|piece| piece.kind == PieceKind::CornerSofa && piece.parts.is_empty());
-    let corner = whole || file.pieces.iter().any(|piece| piece.kind == PieceKind::CornerSofa);
-    let unknown_height = listed.iter().any(|piece| piece.height.is_none() && piece.kind != PieceKind::Rug);
+    let whole = listed.iter().any(|piece| piece.kind.has_return() && piece.parts.is_empty());
+    let corner = whole || file.pieces.iter().any(|piece| piece.kind.has_return());
+    let unknown_height = listed.iter().any(|piece| piece.height.is_none() && !piece.kind.is_flat());
     let all = [
         (corner, Assumed::TwoRuns),
-        (kinds().any(|kind| kind == PieceKind::Rug), Assumed::RolledRugs),
+        (kinds().any(PieceKind::is_flat), Assumed::RolledRugs),
         (unknown_height, Assumed::UsualHeights),
     ];
     all.into_iter().filter(|(applies, _)| *applies).map(|(_, assumed)| assumed).collect()

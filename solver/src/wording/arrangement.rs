@@ -1,7 +1,7 @@
 //! Arrangements in words.
 
 use elbowroom_model::article::{several, the};
-use elbowroom_model::{Brief, FixedId, Hand, ItemId, Only, PieceKind, Rounding, SecondPlace, WallId};
+use elbowroom_model::{Brief, FixedId, Hand, ItemId, Only, Rounding, SecondPlace, WallId};
 
 use crate::arrangement::{Choices, NoRoom, NoRoomAt, Obstacle, SecondSeat};
 
@@ -18,9 +18,7 @@ pub fn title(brief: &Brief, choices: &Choices) -> String {
     parts.extend(choices.hand.map(|hand| format!("return on the {}", side(hand))));
     match choices.media_wall {
         Some(wall) => parts.push(format!("screen on {}", the_wall(brief, wall))),
-        None if brief.pieces.iter().any(|piece| piece.kind == PieceKind::MediaUnit) => {
-            parts.push("no screen".to_owned())
-        }
+        None if brief.pieces.iter().any(|piece| piece.kind.carries_screen()) => parts.push("no screen".to_owned()),
         None => {}
     }
     parts.extend(choices.second_seats.iter().map(|row| second_seats(brief, row)));

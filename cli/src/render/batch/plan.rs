@@ -2,6 +2,7 @@
 
 use std::fmt::Write;
 
+use elbowroom_model::kind::Drawn;
 use elbowroom_model::{Brief, ItemKind, Point};
 use elbowroom_solver::outcome::OptionFound;
 
@@ -42,12 +43,12 @@ pub(crate) fn plan(brief: &Brief, option: &OptionFound) -> Option<String> {
         let _ = writeln!(svg, "<polyline class=\"{class}\" points=\"{} {}\"/>", at(left), at(right));
     }
     // Rugs lie under everything.
-    let (rugs, others): (Vec<_>, Vec<_>) = option.pieces.iter().partition(|piece| piece.height <= 0.0);
+    let (rugs, others): (Vec<_>, Vec<_>) = option.pieces.iter().partition(|piece| piece.kind.is_flat());
     for piece in rugs.into_iter().chain(others) {
-        let class = match piece.height > 0.0 {
-            true if piece.kind.is_seat() => "seat",
-            true => "piece",
-            false => "rug",
+        let class = match piece.kind.traits().drawn {
+            Drawn::Under => "rug",
+            Drawn::WithBack => "seat",
+            Drawn::WithFront | Drawn::Plain => "piece",
         };
         piece.parts.iter().for_each(|part| svg.push_str(&polygon(part, class)));
     }

@@ -1,6 +1,7 @@
 //! The pieces, each by its outline, with its name and its size.
 
-use elbowroom_model::{PieceKind, Point, Rounding};
+use elbowroom_model::kind::Drawn;
+use elbowroom_model::{Point, Rounding};
 use elbowroom_solver::outcome::PieceFound;
 
 use super::frame::way;
@@ -20,23 +21,38 @@ const BACK: f64 = 0.16;
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("pieces"));
     let pieces = &figure.shown.option.pieces;
-    let (rugs, others): (Vec<&PieceFound>, Vec<&PieceFound>) =
-        pieces.iter().partition(|piece| piece.kind == PieceKind::Rug);
-    for piece in rugs {
-        let ring = figure.frame.all(&outline(piece));
-        let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
-        figure.put(Path::ring(ring, Some(pen), Fill::None));
-    }
-    for piece in others {
-        let ring = figure.frame.all(&outline(piece));
-        figure.labels.mind_ring(&ring);
-        figure.put(Path::ring(ring, Some(Pen::ink(0.35)), Fill::Tone(Tone::Piece)));
-        if piece.kind.is_seat() {
-            back(figure, piece);
-        } else {
-            front(figure, piece);
+    let (under, others): (Vec<&PieceFound>, Vec<&PieceFound>) = pieces.iter().partition(|piece| lies_under(piece));
+    for piece in under.into_iter().chain(others) {
+        match piece.kind.traits().drawn {
+            Drawn::Under => dashed(figure, piece),
+            Drawn::WithBack => {
+                solid(figure, piece);
+                back(figure, piece);
+            }
+            Drawn::WithFront => {
+                solid(figure, piece);
+                front(figure, piece);
+            }
+            Drawn::Plain => solid(figure, piece),
         }
     }
+}
+
+/// Drawn below the others, its name in a corner that they leave free.
+fn lies_under(piece: &PieceFound) -> bool {
+    piece.kind.traits().drawn == Drawn::Under
+}
+
+fn dashed(figure: &mut Figure<'_>, piece: &PieceFound) {
+    let ring = figure.frame.all(&outline(piece));
+    let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
+    figure.put(Path::ring(ring, Some(pen), Fill::None));
+}
+
+fn solid(figure: &mut Figure<'_>, piece: &PieceFound) {
+    let ring = figure.frame.all(&outline(piece));
+    figure.labels.mind_ring(&ring);
+    figure.put(Path::ring(ring, Some(Pen::ink(0.35)), Fill::Tone(Tone::Piece)));
 }
 
 /// Where people sit.
@@ -63,15 +79,16 @@ pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(&PieceFound) -> Vec<
         let all = Area::of(parts.iter().flatten().copied());
         let Some(middle) = parts.first().map(|part| middle_of(part)) else { continue };
         let lines = lines(piece);
-        let ground = (piece.kind != PieceKind::Rug).then_some(Tone::Piece);
+        let ground = (!lies_under(piece)).then_some(Tone::Piece);
         let level = Label { lines, ground, ..Label::new(middle, Vec::new(), TYPE, "") };
         let small = Label { size: SMALL, ..level.clone() };
         let tries = [(&level, 0.0), (&level, -90.0), (&small, 0.0), (&small, -90.0)];
         let found = tries.into_iter().any(|(label, turned)| {
             let label = Label { turned, ..label.clone() };
-            let places = match piece.kind {
-                PieceKind::Rug => corners_within(&all, label.size()),
-                _ => parts.iter().flat_map(|part| within(part, &label)).collect(),
+            let places = if lies_under(piece) {
+                corners_within(&all, label.size())
+            } else {
+                parts.iter().flat_map(|part| within(part, &label)).collect()
             };
             figure.labels.place_if_free(&Label { places, ..label })
         });
@@ -181,9 +198,6 @@ fn back(figure: &mut Figure<'_>, piece: &PieceFound) {
 
 /// A short stroke at the middle of a front, so that one sees which way a piece faces.
 fn front(figure: &mut Figure<'_>, piece: &PieceFound) {
-    if !matches!(piece.kind, PieceKind::MediaUnit | PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk) {
-        return;
-    }
     let (sine, cosine) = piece.facing.to_radians().sin_cos();
     let facing = Point::new(cosine, sine);
     let Some(main) = piece.parts.first() else { return };

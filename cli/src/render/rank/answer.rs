@@ -1,6 +1,6 @@
 //! The answer: which wall the seating takes, which way it faces, which hand, how firm that is.
 
-use elbowroom_model::{Clearance, PieceKind};
+use elbowroom_model::Clearance;
 use elbowroom_solver::outcome::{OptionFound, PieceFound};
 
 use super::Told;
@@ -33,7 +33,7 @@ pub(super) fn main_seat(option: &OptionFound) -> Option<&PieceFound> {
         let turned = (piece.facing - option.choices.facing).rem_euclid(360.0);
         piece.kind.is_seat() && piece.at_wall == option.choices.seat_back && turned.min(360.0 - turned) < 1.0
     };
-    let corner = |piece: &&PieceFound| option.choices.hand.is_none() || piece.kind == PieceKind::CornerSofa;
+    let corner = |piece: &&PieceFound| option.choices.hand.is_none() || piece.kind.has_return();
     let mut found: Vec<&PieceFound> = option.pieces.iter().filter(decided).filter(corner).collect();
     found.sort_by(|a, b| b.size.width.total_cmp(&a.size.width));
     found.first().copied()

@@ -1,6 +1,6 @@
 //! One piece of the tape sheet: its corners, its strips, its checks, what stands in for its height.
 
-use elbowroom_model::{Dimension, PieceKind, WallId};
+use elbowroom_model::{Dimension, WallId};
 use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn};
 
 use super::Laid;
@@ -110,7 +110,7 @@ fn crossed_sharply(piece: &PieceOut) -> bool {
 fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
     match piece.stand_in {
         StandIn::Flat => words::flat(),
-        StandIn::Back { height, both } => words::back(&laid.tape(height), both, piece.kind == PieceKind::CornerSofa),
+        StandIn::Back { height, both } => words::back(&laid.tape(height), both, piece.kind.has_return()),
         StandIn::Block { height, screen } => {
             let screen = screen.map(|(width, height)| (laid.tape(width), laid.tape(height)));
             words::block(&laid.tape(height), screen)

@@ -2,10 +2,11 @@
 
 use super::names::Names;
 use super::sizes::{raised, within};
+use crate::kind::PieceKind;
 use crate::length::{Extent, Measure};
-use crate::piece::{Hand, Piece, PieceKind, SizeRange, Step, screen_width};
+use crate::piece::{Hand, Piece, SizeRange, Step, screen_width};
 use crate::report::{Of, Report, Taken};
-use crate::rules::{Clearance, Rules};
+use crate::rules::Rules;
 use crate::scenario::document::{Document, HandRow, PieceRow};
 use crate::tables::{KindSizes, SeatedStep, Tables};
 use crate::yaml::Trail;
@@ -104,8 +105,7 @@ impl Reader<'_> {
             return_length: self.extent(&row.return_length, "return", report),
             depth: self.extent(&row.depth, "depth", report),
         };
-        // A rug lies flat.
-        let flat = if self.kind == PieceKind::Rug { Taken::FromZero } else { Taken::AboveZero };
+        let flat = if self.kind.is_flat() { Taken::FromZero } else { Taken::AboveZero };
         let height = self.length(&row.height, "height", flat, report).unwrap_or(sizes.height);
         let off_wall = self.length(&row.off_wall, "off_wall", Taken::FromZero, report);
         let screen = self.length(&row.screen, "screen", Taken::AboveZero, report);
@@ -152,18 +152,18 @@ impl Reader<'_> {
     /// Keys that belong to another kind.
     fn tell_foreign_keys(&self, report: &mut Report<'_>) {
         let row = self.row;
-        let foreign = [
-            ("hand", row.hand.is_some(), PieceKind::CornerSofa),
-            ("return", row.return_length.is_some(), PieceKind::CornerSofa),
-            ("chaise", row.chaise.is_some(), PieceKind::CornerSofa),
-            ("screen", row.screen.is_some(), PieceKind::MediaUnit),
-            ("seats", row.seats.is_some(), PieceKind::DiningTable),
-            ("passing", row.passing.is_some(), PieceKind::DiningTable),
+        let of_some: [(&str, bool, fn(PieceKind) -> bool); 6] = [
+            ("hand", row.hand.is_some(), PieceKind::has_return),
+            ("return", row.return_length.is_some(), PieceKind::has_return),
+            ("chaise", row.chaise.is_some(), PieceKind::has_return),
+            ("screen", row.screen.is_some(), PieceKind::carries_screen),
+            ("seats", row.seats.is_some(), PieceKind::is_dined_at),
+            ("passing", row.passing.is_some(), PieceKind::is_dined_at),
         ];
-        for (key, given, owner) in foreign {
-            if given && owner != self.kind {
+        for (key, given, has) in of_some {
+            if given && !has(self.kind) {
                 let message = format!("`{key}` is no key of {}, whose kind is {}.", self.name, self.kind.key());
-                let remedy = format!("Leave `{key}` out; it belongs to the kind {}.", owner.key());
+                let remedy = format!("Leave `{key}` out; it belongs to the kind {}.", PieceKind::keys_where(has));
                 report.add(&self.at.key(key), "key_of_another_kind", self.name, message, remedy);
             }
         }
@@ -187,7 +187,7 @@ impl Reader<'_> {
             return (Some((SizeRange::fixed(step.size.width), SizeRange::fixed(step.size.depth))), Vec::new());
         }
         let most = sizes.steps.iter().filter_map(|step| step.seats).max().unwrap_or(0);
-        if self.kind == PieceKind::DiningTable {
+        if self.kind.is_dined_at() {
             let message = format!("{} is to seat {seats}; the table knows sizes for {most} at most.", self.name);
             let remedy = "Give its width and depth (24 in, 610 mm, a place along each long side).".to_owned();
             report.add(&self.at.key("seats"), "too_many_seats", self.name, message, remedy);
@@ -198,13 +198,11 @@ impl Reader<'_> {
     /// Whether width and depth are one size; what is given for the one then holds for the other.
     fn square(&self, given: &mut Given) -> bool {
         let (width, depth) = (given.width, given.depth);
-        match self.kind {
-            PieceKind::FloorLamp | PieceKind::SideTable if width.is_none() || depth.is_none() || width == depth => {
-                (given.width, given.depth) = (width.or(depth), depth.or(width));
-                true
-            }
-            _ => false,
+        let square = self.kind.traits().is_square && (width.is_none() || depth.is_none() || width == depth);
+        if square {
+            (given.width, given.depth) = (width.or(depth), depth.or(width));
         }
+        square
     }
 
     fn as_wide_as_its_screen(
@@ -226,25 +224,16 @@ impl Reader<'_> {
     }
 
     fn hands(&self) -> Vec<Hand> {
-        match (self.kind, self.row.hand) {
-            (PieceKind::CornerSofa, Some(HandRow::Left)) => vec![Hand::Left],
-            (PieceKind::CornerSofa, Some(HandRow::Right)) => vec![Hand::Right],
-            (PieceKind::CornerSofa, Some(HandRow::Either) | None) => vec![Hand::Left, Hand::Right],
-            _ => Vec::new(),
+        match self.row.hand {
+            _ if !self.kind.has_return() => Vec::new(),
+            Some(HandRow::Left) => vec![Hand::Left],
+            Some(HandRow::Right) => vec![Hand::Right],
+            Some(HandRow::Either) | None => Hand::ALL.to_vec(),
         }
     }
 
     fn default_off_wall(&self) -> f64 {
-        match self.kind {
-            PieceKind::Sofa | PieceKind::CornerSofa | PieceKind::Armchair => self.rules.get(Clearance::SeatOffWall),
-            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk => self.rules.get(Clearance::StorageOffWall),
-            PieceKind::MediaUnit => self.rules.get(Clearance::MediaOffWall),
-            PieceKind::CoffeeTable
-            | PieceKind::SideTable
-            | PieceKind::DiningTable
-            | PieceKind::FloorLamp
-            | PieceKind::Rug => 0.0,
-        }
+        self.kind.traits().off_wall.map_or(0.0, |clearance| self.rules.get(clearance))
     }
 }
 

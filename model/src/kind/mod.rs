@@ -1,0 +1,141 @@
+//! The kinds of piece, and what each is.
+
+mod table;
+mod traits;
+
+use enum_map::Enum;
+use serde::{Deserialize, Serialize};
+use strum::{EnumString, IntoStaticStr, VariantArray};
+
+pub use traits::{Body, Drawn, Front, KeepsClear, SeatForm, Stands, Traits};
+
+/// The kinds of piece.
+#[derive(
+    Debug,
+    Clone,
+    Copy,
+    PartialEq,
+    Eq,
+    PartialOrd,
+    Ord,
+    Hash,
+    Serialize,
+    Deserialize,
+    schemars::JsonSchema,
+    Enum,
+    EnumString,
+    IntoStaticStr,
+    VariantArray,
+)]
+#[serde(rename_all = "kebab-case")]
+#[strum(serialize_all = "kebab-case")]
+pub enum PieceKind {
+    /// A straight sofa.
+    Sofa,
+    /// Two runs joined at a right angle.
+    CornerSofa,
+    /// A seat for one.
+    Armchair,
+    /// The low table before the main seat.
+    CoffeeTable,
+    /// A small table beside a seat.
+    SideTable,
+    /// What carries the screen.
+    MediaUnit,
+    /// Tall shelves at a wall.
+    Bookcase,
+    /// Low storage at a wall.
+    Sideboard,
+    /// A place to write.
+    Desk,
+    /// A table to eat at, with chairs along both long sides.
+    DiningTable,
+    /// A standing lamp.
+    FloorLamp,
+    /// Lies flat under the seating.
+    Rug,
+}
+
+impl PieceKind {
+    /// Every kind, in the order of the vocabulary.
+    pub const ALL: &[Self] = Self::VARIANTS;
+
+    /// The kind as a scenario file writes it: `corner-sofa`.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        self.into()
+    }
+
+    /// The keys of the kinds of which something holds: `corner-sofa`, or several with `or` between.
+    #[must_use]
+    pub fn keys_where(holds: impl Fn(Self) -> bool) -> String {
+        let keys: Vec<&str> = Self::ALL.iter().filter(|kind| holds(**kind)).map(|kind| kind.key()).collect();
+        keys.join(" or ")
+    }
+
+    /// The kind in words: `corner sofa`.
+    #[must_use]
+    pub fn words(self) -> String {
+        self.key().replace('-', " ")
+    }
+
+    /// What the kind is: its row in the table.
+    #[must_use]
+    pub const fn traits(self) -> Traits {
+        table::row(self)
+    }
+
+    /// One sits on it.
+    #[must_use]
+    pub const fn is_seat(self) -> bool {
+        self.traits().seat.is_some()
+    }
+
+    /// A seat of two runs: it has a return, a hand, and a chaise where its return has no back.
+    #[must_use]
+    pub const fn has_return(self) -> bool {
+        matches!(self.traits().seat, Some(SeatForm::Corner))
+    }
+
+    /// One opens it: what carries a screen is not counted.
+    #[must_use]
+    pub const fn is_storage(self) -> bool {
+        matches!(self.traits().front, Front::Opened)
+    }
+
+    /// It carries the screen that seats turn to.
+    #[must_use]
+    pub const fn carries_screen(self) -> bool {
+        matches!(self.traits().front, Front::Watched)
+    }
+
+    /// People eat at it, along both long sides.
+    #[must_use]
+    pub const fn is_dined_at(self) -> bool {
+        matches!(self.traits().front, Front::DinedAt)
+    }
+
+    /// It stands before the main seat, at the distance of [`crate::Clearance::SeatToTable`].
+    #[must_use]
+    pub const fn stands_before_seat(self) -> bool {
+        matches!(self.traits().stands, Stands::BeforeSeat)
+    }
+
+    /// It lies flat: one walks over it, and other pieces stand on it.
+    #[must_use]
+    pub const fn is_flat(self) -> bool {
+        matches!(self.traits().body, Body::Flat)
+    }
+
+    /// It stands in the way of eye and arm: neither flat nor slender.
+    #[must_use]
+    pub const fn is_solid(self) -> bool {
+        matches!(self.traits().body, Body::Solid)
+    }
+
+    /// A way must lead to its front.
+    #[must_use]
+    pub const fn is_led_to(self) -> bool {
+        self.traits().is_led_to
+    }
+}

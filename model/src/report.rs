@@ -162,6 +162,10 @@ fn remedy(error: &LengthError, measure: &Measure) -> (&'static str, String) {
         LengthError::Compound => {
             ("not_a_length", "Feet and then inches go together (`11 ft 6 in`); nothing else does.".to_owned())
         }
+        LengthError::InchesBeyondAFoot => (
+            "not_a_length",
+            "Inches beside feet are under 12: check the figure, or write all of it in inches.".to_owned(),
+        ),
         LengthError::CompoundInRange => ("compound_in_range", "Write the range in one unit: `72..90 in`.".to_owned()),
         LengthError::UnitAtLowerEndAlone => {
             ("not_a_length", "Write the unit after the range, where it holds for both ends: `200..260 cm`.".to_owned())

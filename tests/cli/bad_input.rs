@@ -41,6 +41,21 @@ fn the_sound_room_is_sound() {
     assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""), "{ended:?}");
 }
 
+/// A slip in what follows the feet is no length, and neither is it by `--set` or as a roll of tape.
+#[test]
+fn inches_beside_feet_stay_under_a_foot() {
+    let said = "12 inches or more beside its feet";
+    let spoilt = spoiled("length: 500", "length: 15 ft 99 in");
+    let ended = run_with(&["check", "-"], spoilt.as_bytes());
+    refused(&ended, "file");
+    assert!(ended.stderr.contains(said) && ended.stderr.contains("under 12"), "{}", ended.stderr);
+    for args in [&["check", "-", "--set", "sofa.width=6'13\""][..], &["tape", "-", "--roll", "60 ft 12 in"]] {
+        let ended = run_with(args, SOUND.as_bytes());
+        refused(&ended, args[2]);
+        assert!(ended.stderr.contains(said), "{}", ended.stderr);
+    }
+}
+
 /// A name as long as a file may be is told and drawn in good time.
 #[test]
 fn a_name_without_end_is_drawn_in_good_time() {

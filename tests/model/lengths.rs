@@ -55,6 +55,10 @@ fn what_is_no_length_says_why() {
     assert_eq!(why("3 m 52 cm"), LengthError::Compound);
     assert_eq!(why("6 in 11 ft"), LengthError::Compound);
     assert_eq!(why("11'6"), LengthError::Compound);
+    for slip in ["15 ft 99 in", "15 ft 12 in", "11'12\"", "-1 ft 12 1/2 in"] {
+        assert_eq!(why(slip), LengthError::InchesBeyondAFoot, "{slip}");
+    }
+    assert_eq!(parse("3 ft 11 7/8 in", Unit::Inch), Ok(47.875 * 25.4));
     assert_eq!(why("1..2"), LengthError::Range);
     assert_eq!(why("11 km"), LengthError::UnknownUnit { unit: "km".into(), nearest: Some("mm") });
     assert_eq!(why("6 feet"), LengthError::UnknownUnit { unit: "feet".into(), nearest: Some("ft") });

@@ -26,13 +26,27 @@ pub(crate) fn days(text: &str) -> Option<Days> {
     (days.from <= days.to).then_some(days)
 }
 
+/// Why a text tells no days on which pieces are out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum NotAway<'a> {
+    /// This is no span of days.
+    NoSpan(&'a str),
+    /// By this span more are out than there are, or none.
+    WrongCount(&'a str),
+}
+
 /// Spans parted by `;` or `|`, each for all `count` pieces, or for so many as stand in brackets after it: `2026-03-01..2026-03-14 (2)`.
 ///
 /// # Errors
-/// The span that is none.
-pub(crate) fn away(text: &str, count: u32) -> Result<Vec<Away>, &str> {
+/// The span at fault.
+pub(crate) fn away(text: &str, count: u32) -> Result<Vec<Away>, NotAway<'_>> {
     let spans = text.split([';', '|']).map(str::trim).filter(|span| !span.is_empty());
-    spans.map(|span| one_away(span, count).ok_or(span)).collect()
+    let away = |span| match one_away(span, count) {
+        None => Err(NotAway::NoSpan(span)),
+        Some(away) if !(1..=count).contains(&away.count) => Err(NotAway::WrongCount(span)),
+        Some(away) => Ok(away),
+    };
+    spans.map(away).collect()
 }
 
 fn one_away(span: &str, count: u32) -> Option<Away> {
@@ -46,7 +60,7 @@ fn one_away(span: &str, count: u32) -> Option<Away> {
 mod tests {
     use elbowroom_solver::stock::{Away, Days};
 
-    use super::{away, day, days, written};
+    use super::{NotAway, away, day, days, written};
 
     #[test]
     fn days_are_read_and_written_alike() {
@@ -68,7 +82,10 @@ mod tests {
         let one = |days, count| Away { days, count };
         let told = away("2026-03-01; 2026-03-01..2026-03-02 (2)", 5).unwrap();
         assert_eq!(told, [one(Days { from: first, to: first }, 5), one(Days { from: first, to: first + 1 }, 2)]);
-        assert_eq!(away("2026-03-01; soon", 1), Err("soon"));
+        assert_eq!(away("2026-03-01; soon", 1), Err(NotAway::NoSpan("soon")));
+        for span in ["2026-03-01 (9)", "2026-03-01 (0)"] {
+            assert_eq!(away(span, 1), Err(NotAway::WrongCount(span)));
+        }
         assert_eq!(away("", 1), Ok(Vec::new()));
     }
 }

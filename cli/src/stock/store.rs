@@ -8,7 +8,7 @@ use elbowroom_model::fault::Place;
 use elbowroom_model::listing::{Asked, Extra, Faults, Money};
 use elbowroom_solver::stock::Owned;
 
-use super::days::away;
+use super::days::{NotAway, away};
 use crate::process::failure::Failure;
 use crate::process::listed;
 use crate::words::stock as words;
@@ -47,7 +47,10 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
     let (mut store, mut told) = (Store { owned: Vec::new(), kept: Vec::new() }, Vec::new());
     for piece in list.listing.pieces {
         let cell = |place: usize| piece.more.get(place).map_or("", |cell| cell.trim());
-        let out = away(cell(1), piece.count).map_err(|span| words::no_span(&piece.name, span));
+        let out = away(cell(1), piece.count).map_err(|why| match why {
+            NotAway::NoSpan(span) => words::no_span(&piece.name, span),
+            NotAway::WrongCount(span) => words::not_so_many(&piece.name, span, piece.count),
+        });
         let value = match cell(2) {
             "" => Ok(None),
             text => Money::read(text, None)

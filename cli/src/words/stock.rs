@@ -173,6 +173,13 @@ pub(crate) fn no_span(name: &str, span: &str) -> Box<Fault> {
     ))
 }
 
+/// A span of days on which more of a piece are out than there are, or none.
+pub(crate) fn not_so_many(name: &str, span: &str, count: u32) -> Box<Fault> {
+    let remedy = format!("The number in brackets is how many are out, 1 to {count}; leave it off where all are.");
+    let message = format!("{name} is out on `{}`, and the stock has {count} of it.", quoted(span));
+    Box::new(fault("bad_days", Some(name), message, &remedy))
+}
+
 /// A value that is none.
 pub(crate) fn no_value(name: &str, text: &str, why: &str) -> Box<Fault> {
     Box::new(fault(

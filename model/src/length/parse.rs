@@ -31,6 +31,9 @@ pub enum LengthError {
     /// Several numbers that are not feet and then inches.
     #[error("joins units that do not go together")]
     Compound,
+    /// Twelve inches or more beside feet: a slip, for they would be a foot more.
+    #[error("has 12 inches or more beside its feet")]
+    InchesBeyondAFoot,
     /// A length of feet and inches in a range.
     #[error("has feet and inches together in a range")]
     CompoundInRange,
@@ -175,6 +178,9 @@ impl Quantity {
     fn millimetres(&self, units: Unit) -> Result<f64, LengthError> {
         let length = match self.parts.as_slice() {
             [(number, unit)] => unit.unwrap_or(units).length(*number),
+            [(_, Some(Unit::Foot)), (inches, Some(Unit::Inch))] if *inches >= 12.0 => {
+                return Err(LengthError::InchesBeyondAFoot);
+            }
             // In inches first: one product, so that no rounding creeps in.
             [(feet, Some(Unit::Foot)), (inches, Some(Unit::Inch))] => (feet * 12.0 + inches) * Unit::Inch.millimetres(),
             _ => return Err(LengthError::Compound),

@@ -57,6 +57,8 @@ fn what_is_wrong_with_a_stock_or_a_booking_is_told_with_its_line() {
     fs::write(path("bad.yaml"), "units: furlong\n").unwrap();
     fs::write(path("good.csv"), "kind,name,width (cm),depth (cm),count\nsofa,=1+1,200,90,1\n").unwrap();
     let stocks = [
+        ("kind,name,width (cm),depth (cm),out\nsofa,Heron,200,90,2026-03-01 (9)\n", "stock has 1 of it"),
+        ("kind,name,width,depth\nsofa,Heron,6 ft 20 in,90 cm\n", "12 inches or more beside its feet"),
         ("kind,name,width (cm),depth (cm),out\nsofa,Heron,200,90,soon\n", "soon"),
         ("kind,name,width (cm),depth (cm),value\nsofa,Heron,200,90,dear\n", "dear"),
         ("kind,name,width (cm)\nsofa,Heron,200\n", "depth"),

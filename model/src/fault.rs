@@ -43,7 +43,7 @@ impl Fault {
 }
 
 /// The code of every fault that a scenario or table may have, sorted.
-pub const CODES: [&str; 58] = [
+pub const CODES: [&str; 59] = [
     "bearing_out_of_range",
     "binary_file",
     "compound_in_range",
@@ -78,6 +78,7 @@ pub const CODES: [&str; 58] = [
     "not_yaml",
     "pitch_out_of_range",
     "range_backward",
+    "run_too_short",
     "runs_counter_clockwise",
     "several_documents",
     "sill_above_head",

@@ -23,6 +23,7 @@
 
 pub mod article;
 pub mod brief;
+pub(crate) mod corner;
 pub mod fault;
 pub(crate) mod keyed;
 pub mod kind;

@@ -41,6 +41,38 @@ fn the_sound_room_is_sound() {
     assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""), "{ended:?}");
 }
 
+/// A return that is told as how far it juts out is asked back wherever it is told.
+#[test]
+fn a_return_that_is_told_as_how_far_it_juts_out_is_refused() {
+    let folder = tempdir().unwrap();
+    let path = |name: &str, text: &str| {
+        let path = folder.path().join(name);
+        std::fs::write(&path, text).unwrap();
+        path.to_str().unwrap().to_owned()
+    };
+    let corner = spoiled("kind: sofa, width: 150..220", "kind: corner-sofa, depth: 90");
+    let room = path("room.yaml", &corner);
+    let bad_room = path("bad.yaml", &corner.replace("depth: 90", "depth: 90, return: 95"));
+    let table = path("table.yaml", "sizes: { corner-sofa: { return: { least: 900, usual: 950, most: 950 } } }\n");
+    let list = path("list.csv", "kind,name,width (cm),return (cm),depth (cm)\ncorner-sofa,Tern,240,95,90\n");
+    let cases = [
+        vec!["rank", &bad_room],
+        vec!["check", &room, "--set", "corner sofa.return=95"],
+        vec!["rank", &room, "--table", &table],
+        vec!["shop", &room, &list],
+        vec!["batch", &room, "--stock", &list],
+    ];
+    for args in cases {
+        let ended = run(&args);
+        refused(&ended, &args.join(" "));
+        let said = ended.stderr.replace(['\n', ' ', '\u{b7}', '\u{2502}'], "");
+        assert!(said.contains("return") && said.contains("thecornerincluded"), "{args:?}: {}", ended.stderr);
+    }
+    let ended = run(&["check", &room, "--set", "corner sofa.return=100..150"]);
+    assert_eq!(ended.code, Some(0), "{}", ended.stderr);
+    assert!(ended.stdout.contains("The least return of corner sofa is taken as 120 cm"), "{}", ended.stdout);
+}
+
 /// A slip in what follows the feet is no length, and neither is it by `--set` or as a roll of tape.
 #[test]
 fn inches_beside_feet_stay_under_a_foot() {

@@ -45,6 +45,17 @@ fn the_same_rows_are_read_from_every_form() {
 }
 
 #[test]
+fn a_return_that_says_how_far_it_juts_out_is_refused() {
+    let list = |sizes: &str| format!("kind,name,width (cm),return (cm),depth (cm)\ncorner-sofa,Tern,{sizes}\n");
+    assert_eq!(widths(&sound(&list("260,190,95"))), [2600.0]);
+    for sizes in ["260,95,95", "260,124,95", "124,190,95"] {
+        assert_eq!(faults(&list(sizes)), [("run_too_short", 2)], "{sizes}");
+    }
+    let told = read(list("260,95,90").as_bytes(), &ASKED).unwrap_err().told;
+    assert!(told[0].remedy.contains("185 cm"), "{told:?}");
+}
+
+#[test]
 fn commas_semicolons_tabs_marks_and_other_encodings_are_understood() {
     let rows = "kind;width cm;depth cm\nsofa;212,5;95\n";
     assert_eq!(widths(&sound(rows)), [2125.0]);

@@ -120,6 +120,29 @@ fn a_corner_sofa_has_the_hands_it_may_have() {
     assert_eq!(piece("kind: armchair").hands, []);
 }
 
+/// Each run is told by its whole length, so what is left of it beyond the other's depth must be worth its name; ranges are
+/// held to that, and it is said.
+#[test]
+fn the_runs_of_a_corner_sofa_are_longer_than_the_other_is_deep() {
+    let held = |sizes: &str| {
+        let brief = brief(&changed(&[("kind: coffee-table", &format!("kind: corner-sofa{sizes}"))]));
+        let piece = &brief.pieces[1];
+        let told = brief.notices.iter().filter(|notice| notice.0.contains("corner sofa")).count();
+        let ends = |range: SizeRange| (range.least, range.most);
+        ([ends(piece.width), ends(piece.return_length.unwrap()), ends(piece.depth)], told)
+    };
+    let table = (2000.0, 3000.0);
+    // Sound as they are, to the millimetre.
+    assert_eq!(held(", return: 150..230"), ([table, (1500.0, 2300.0), (850.0, 1100.0)], 0));
+    assert_eq!(held(", return: 120, depth: 90"), ([table, (1200.0, 1200.0), (900.0, 900.0)], 0));
+    assert_eq!(held(", return: 3 ft, depth: 24 3/16 in, width: 2 m").1, 0, "36 in and 24 3/16 in are 300.04 mm apart");
+    // 300 mm more than the least depth of the table, 850; the most depth of what the longest return leaves.
+    assert_eq!(held(", return: 100..150"), ([table, (1150.0, 1500.0), (850.0, 1100.0)], 1));
+    assert_eq!(held(", return: ..120"), ([table, (1200.0, 1200.0), (850.0, 900.0)], 1));
+    // Whatever is chosen of a wide range, no run is shorter than the other is deep.
+    assert_eq!(held(", return: 80..230, depth: 60..140"), ([table, (1400.0, 2300.0), (600.0, 1400.0)], 1));
+}
+
 #[test]
 fn every_kind_has_sizes_that_run_forward_and_a_weight() {
     for &kind in PieceKind::ALL {
@@ -167,6 +190,7 @@ fn the_faults_of_a_table_are_told_as_the_tables() {
     assert_eq!(codes("sizes: { soffa: { weight: 3 } }"), ["unknown_key"]);
     assert_eq!(codes("sizes: { sofa: { weight: -3 } }"), ["weight_out_of_range"]);
     assert_eq!(codes("sizes: { sofa: { width: { least: 400 in } } }"), ["range_backward"]);
+    assert_eq!(codes("sizes: { corner-sofa: { return: { least: 400, usual: 900, most: 1000 } } }"), ["run_too_short"]);
     assert_eq!(codes("clearances: { passage: { easy: wide } }"), ["not_a_length"]);
     assert_eq!(codes(""), ["empty_file"]);
 }

@@ -332,6 +332,31 @@ fn cases_of_walls() -> Vec<Case> {
     ]
 }
 
+/// What is wrong with the sizes of a corner sofa.
+fn cases_of_corner_sofas() -> Vec<Case> {
+    let sofa = |sizes: &str| changed(&[("kind: sofa, width: 180..240", &format!("kind: corner-sofa{sizes}"))]);
+    vec![
+        case(
+            sofa(", return: 95, depth: 90"),
+            ("run_too_short", 17, Some("corner sofa")),
+            &["return of corner sofa is 95 cm,", "5 cm of it beyond the main run, 90 cm deep", "the corner included"],
+            "give that and the depth, 185 cm;",
+        ),
+        case(
+            sofa(", width: 70..100"),
+            ("run_too_short", 17, Some("corner sofa")),
+            &["width of corner sofa is at most 100 cm", "15 cm of it", "at least 85 cm deep"],
+            "155 cm to 210 cm;",
+        ),
+        case(
+            sofa(", depth: 320"),
+            ("run_too_short", 17, Some("corner sofa")),
+            &["return", "nothing of it", "320 cm deep"],
+            "check both",
+        ),
+    ]
+}
+
 /// What is wrong with names and numbers of things.
 fn cases_of_names() -> Vec<Case> {
     let walls = format!("units: m\nwalls:\n{}pieces: [{{ kind: sofa }}]\n", "  - { length: 1 }\n".repeat(65));
@@ -388,7 +413,8 @@ fn cases_of_names() -> Vec<Case> {
 }
 
 fn cases() -> Vec<Case> {
-    [cases_of_text(), cases_of_figures(), cases_of_walls(), cases_of_names()].into_iter().flatten().collect()
+    let families = [cases_of_text(), cases_of_figures(), cases_of_walls(), cases_of_corner_sofas(), cases_of_names()];
+    families.into_iter().flatten().collect()
 }
 
 #[test]

@@ -7,11 +7,12 @@ use super::figure::{FigureError, Style, has_decimal_comma, length, plain_number}
 use super::grid::{Grid, GridRow, Told};
 use super::headers::{NEEDED, Places, headers};
 use super::{Asked, ListedPiece, Listing, Money, Part};
+use crate::corner::{Runs, TooShort};
 use crate::fault::{is_control, quoted};
 use crate::kind::PieceKind;
 use crate::length::{LengthError, Unit};
 use crate::nearest::nearest;
-use crate::piece::Hand;
+use crate::piece::{Dimension, Hand, SizeRange};
 
 /// Longest name of a piece, characters.
 const LONGEST_NAME: usize = 120;
@@ -82,6 +83,11 @@ impl Reading<'_> {
         let score = self.score(row, &name);
         let price = self.price(row, &name);
         self.fits_its_kind(row, kind, &name);
+        if kind.is_some_and(PieceKind::has_return)
+            && let [Some(width), Some(depth), Some(return_length)] = [width, depth, return_length]
+        {
+            self.runs_are_long_enough(row, &name, [width, return_length, depth].map(SizeRange::fixed));
+        }
         let more = (0..self.asked.extra.len()).map(|place| self.cell(row, Which::Extra(place)).to_owned()).collect();
         if self.told.count() > before {
             return None;
@@ -316,6 +322,15 @@ impl Reading<'_> {
             }
         }
         Some(price)
+    }
+
+    /// Tells a corner sofa of which a run is not longer than the other is deep.
+    fn runs_are_long_enough(&mut self, row: &GridRow, name: &str, [width, return_length, depth]: [SizeRange; 3]) {
+        let Some(short) = (Runs { width, return_length, depth }).too_short() else { return };
+        let column = if short.which == Dimension::Return { Column::Return } else { Column::Width };
+        let of_row = Unit::of(self.usual(row, Column::Units));
+        let units = self.unit_of(column, of_row).unwrap_or_default();
+        self.told.add(row.line, TooShort::CODE, name, short.message(&quoted(name), units), short.remedy(units));
     }
 
     /// Cells that belong to another kind, and a corner sofa without its return.

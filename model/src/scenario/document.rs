@@ -328,7 +328,8 @@ pub(crate) struct PieceRow {
     pub(crate) hand: Option<HandRow>,
     /// Along its back; of a corner sofa the main run, the corner included.
     pub(crate) width: Option<Measure>,
-    /// Of a corner sofa: whole length of the return along its back, the corner included.
+    /// Of a corner sofa: whole length of the return along its back, the corner included, and not how far it juts out: 300 mm
+    /// or more beyond the depth.
     #[serde(rename = "return")]
     pub(crate) return_length: Option<Measure>,
     /// Away from its back; of a corner sofa both runs.

@@ -2,6 +2,7 @@
 
 use super::file::{FigureRow, RangeRow, SizeRow, StepRow, told};
 use super::{KindSizes, SeatedStep, TableFile, TableRange, Tables};
+use crate::corner::{Runs, TooShort};
 use crate::fault::{Fault, clean};
 use crate::kind::PieceKind;
 use crate::length::Measure;
@@ -25,7 +26,9 @@ impl Tables {
         let root = Trail::default();
         for (kind, row) in file.sizes.iter().flat_map(|sizes| sizes.0.iter()) {
             let at = root.key("sizes").key(kind.key());
-            apply_sizes(&mut self.sizes[*kind], *kind, row, (report, &at));
+            let sizes = &mut self.sizes[*kind];
+            apply_sizes(sizes, *kind, row, (&mut *report, &at));
+            tell_run_too_short(sizes, *kind, (&mut *report, &at));
         }
         for (rule, profiles) in file.clearances.iter().flat_map(|rules| rules.0.iter()) {
             for (profile, row) in &profiles.0 {
@@ -68,6 +71,16 @@ fn apply_sizes(sizes: &mut KindSizes, kind: PieceKind, row: &SizeRow, (report, a
             .enumerate()
             .filter_map(|(place, row)| step(row, &words, (report, &at.key("steps").index(place))))
             .collect();
+    }
+}
+
+/// Tells runs of a corner sofa of which none that the table allows is longer than the other is deep.
+fn tell_run_too_short(sizes: &KindSizes, kind: PieceKind, (report, at): Context<'_, '_, '_>) {
+    let Some(return_length) = &sizes.return_length else { return };
+    let runs = Runs { width: sizes.width.range(), return_length: return_length.range(), depth: sizes.depth.range() };
+    if let Some(short) = runs.too_short() {
+        let (item, units) = (kind.words(), report.units());
+        report.add(&at.key(short.which.key()), TooShort::CODE, &item, short.message(&item, units), short.remedy(units));
     }
 }
 

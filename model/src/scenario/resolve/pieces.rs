@@ -2,9 +2,10 @@
 
 use super::names::Names;
 use super::sizes::{raised, within};
+use crate::corner::{Runs, TooShort};
 use crate::kind::PieceKind;
 use crate::length::{Extent, Measure};
-use crate::piece::{Hand, Piece, SizeRange, Step, screen_width};
+use crate::piece::{Dimension, Hand, Piece, SizeRange, Step, screen_width};
 use crate::report::{Of, Report, Taken};
 use crate::rules::Rules;
 use crate::scenario::document::{Document, HandRow, PieceRow};
@@ -120,12 +121,21 @@ impl Reader<'_> {
         }
         let (width, depth) = seated.unwrap_or((within(width, given.width), within(depth, given.depth)));
         let (width, depth) = if square { common(width, depth) } else { (width, depth) };
+        let return_length = sizes.return_length.map(|table| within(table.range(), given.return_length));
+        let (width, return_length, depth) = match return_length {
+            None => (width, None, depth),
+            Some(return_length) => {
+                let Runs { width, return_length, depth } =
+                    self.held(Runs { width, return_length, depth }, (report, notices))?;
+                (width, Some(return_length), depth)
+            }
+        };
         Some(Piece {
             name: self.name.to_owned(),
             kind: self.kind,
             width,
             depth,
-            return_length: sizes.return_length.map(|table| within(table.range(), given.return_length)),
+            return_length,
             steps,
             square,
             height,
@@ -221,6 +231,36 @@ impl Reader<'_> {
             notices.push(format!("{} is narrower than the screen that it carries.", self.name));
         }
         raised(table, screen)
+    }
+
+    /// The runs of a corner sofa held to one another; `None` after the fault of one that is too short.
+    fn held(&self, given: Runs, (report, notices): (&mut Report<'_>, &mut Vec<String>)) -> Option<Runs> {
+        if let Some(short) = given.too_short() {
+            let keys = [
+                (short.which.key(), self.row.return_length.is_some() || short.which == Dimension::Width),
+                ("depth", self.row.depth.is_some()),
+            ];
+            let at = keys.iter().find(|(_, given)| *given).map_or_else(|| self.at.clone(), |(key, _)| self.at.key(key));
+            let (message, remedy) = (short.message(self.name, report.units()), short.remedy(report.units()));
+            report.add(&at, TooShort::CODE, self.name, message, remedy);
+            return None;
+        }
+        let held = given.held();
+        let ends = [
+            ("least", "width", given.width.least, held.width.least),
+            ("least", "return", given.return_length.least, held.return_length.least),
+            ("most", "depth", given.depth.most, held.depth.most),
+        ];
+        for (end, key, was, is) in ends.into_iter().filter(|(_, _, was, is)| was != is) {
+            notices.push(format!(
+                "The {end} {key} of {} is taken as {}, not {}: each run of a corner sofa, the corner included, is longer \
+                 than the other is deep.",
+                self.name,
+                report.words(is),
+                report.words(was)
+            ));
+        }
+        Some(held)
     }
 
     fn hands(&self) -> Vec<Hand> {

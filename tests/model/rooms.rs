@@ -56,6 +56,26 @@ fn a_misfit_of_the_corners_is_spread_and_told() {
     assert!(notices(&brief).contains("2.00 degrees more"), "{}", notices(&brief));
 }
 
+/// In a room told by coordinates nothing is off, and walls that are square to the eye are not to the last digit.
+#[test]
+fn a_leaf_that_a_wall_touches_by_a_hair_swings() {
+    let room = |lean: f64| {
+        format!(
+            "units: m\nmeasured_within: 0\nwalls:\n  - {{ start: [0, 0], holds: [{{ kind: door, at: 4.2, width: 0.8, hinge: right, \
+             swings: in, leads_to: entrance }}] }}\n  - {{ start: [5, 0] }}\n  - {{ start: [{}, -4] }}\n  - {{ start: [0, -4] }}\n\
+             pieces: [{{ kind: sofa }}]\n",
+            5.0 - lean
+        )
+    };
+    for lean in [0.0, 0.0002, 0.004] {
+        assert!(elbowroom_model::scenario::read(&room(lean), None).is_ok(), "{lean}");
+    }
+    // 30 mm over 4 m is 6 mm at the end of a leaf of 800 mm, less where the quarter disc curves away.
+    let told = elbowroom_model::scenario::read(&room(0.03), None).unwrap_err();
+    assert_eq!(told[0].code, "swing_hits_wall");
+    assert!(!told[0].message.contains("reaches 0 m"), "{}", told[0].message);
+}
+
 #[test]
 fn an_item_that_reaches_the_end_of_a_wall_that_closing_shortened_is_clipped() {
     let text = changed(&[

@@ -9,6 +9,10 @@ use crate::yaml::Trail;
 /// Rounds of the search for the deepest place; each leaves two thirds of the stretch.
 const ROUNDS: usize = 60;
 
+/// What a wall may reach into the leaf's sweep however exactly the room is said to be measured, mm: a tape is read to a
+/// millimetre, and a leaf has more play than that in its frame.
+const PLAY: f64 = 1.0;
+
 /// Tells a leaf that cannot open by a quarter turn because a wall stands in its way. `slack`: how far the walls may be off.
 pub(crate) fn tell_hit(
     item: &WallItem,
@@ -21,7 +25,7 @@ pub(crate) fn tell_hit(
     let sweep = Sweep::of(item, hinge, own);
     for (place, wall) in walls.iter().enumerate().filter(|(place, _)| *place != item.wall.0) {
         let depth = sweep.depth(wall);
-        if depth > slack {
+        if depth > slack.max(PLAY) {
             let message = format!(
                 "{} cannot swing in by a quarter turn: {} reaches {} into what its leaf of {} sweeps.",
                 item.name,

@@ -35,27 +35,107 @@ pub(crate) fn shopped(unit: Unit, length: f64, rounding: Rounding) -> String {
     bare(&unit.words(length, rounding), unit)
 }
 
+/// A range of sizes to shop by, mm, and how finely its ends are told. The least goes up and the most goes down, so that
+/// whatever lies between the ends as told lies between them as they are.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Ends {
+    unit: Unit,
+    least: f64,
+    most: f64,
+    fine: Fine,
+}
+
+/// How finely a range is told.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Fine {
+    /// By the shopper's step: that leaves a choice.
+    Step,
+    /// As a tape reads: the shopper's step would leave no choice.
+    Tape,
+    /// To the nearest mark of a tape: no mark lies between the ends, so they are one size.
+    OneSize,
+}
+
+impl Ends {
+    /// The ends of a range where rooms are measured in `unit`.
+    pub(crate) fn of(unit: Unit, least: f64, most: f64) -> Self {
+        let unit = shop_unit(unit);
+        let fine = if unit.rounded(least, Rounding::Up) < unit.rounded(most, Rounding::Down) {
+            Fine::Step
+        } else if marks(unit, least, Rounding::Up) <= marks(unit, most, Rounding::Down) {
+            Fine::Tape
+        } else {
+            Fine::OneSize
+        };
+        Self { unit, least, most, fine }
+    }
+
+    /// The least, with its unit.
+    pub(crate) fn least(&self) -> String {
+        self.told(self.least, Rounding::Up)
+    }
+
+    /// The most, with its unit.
+    pub(crate) fn most(&self) -> String {
+        self.told(self.most, Rounding::Down)
+    }
+
+    /// A most that may go beyond this one where all else gives way, told as finely.
+    pub(crate) fn most_alone(&self, alone: f64) -> String {
+        if alone > self.most { self.told(alone, Rounding::Down) } else { self.most() }
+    }
+
+    /// An end without its unit's sign.
+    pub(crate) fn bare(&self, end: &str) -> String {
+        bare(end, self.unit)
+    }
+
+    fn told(&self, length: f64, rounding: Rounding) -> String {
+        match self.fine {
+            Fine::Step => self.unit.words(length, rounding),
+            Fine::Tape => marked(self.unit, marks(self.unit, length, rounding)),
+            Fine::OneSize if length > self.most => marked(self.unit, marks(self.unit, length, Rounding::Down)),
+            Fine::OneSize => taped(self.unit, f64::midpoint(self.least, self.most)),
+        }
+    }
+}
+
 /// Least and most that one shops by: `190-235`; one figure where there is no choice between them.
 pub(crate) fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
-    let shop = shop_unit(unit);
-    if shop.rounded(least, Rounding::Up) < shop.rounded(most, Rounding::Down) {
-        format!("{}-{}", shopped(unit, least, Rounding::Up), shopped(unit, most, Rounding::Down))
-    } else if most - least < MILLIMETRE {
-        bare(&taped(shop, most), shop)
-    } else {
-        format!("{}-{}", bare(&taped(shop, least), shop), bare(&taped(shop, most), shop))
-    }
+    let ends = Ends::of(unit, least, most);
+    let [least, most] = [ends.least(), ends.most()].map(|end| ends.bare(&end));
+    if least == most { most } else { format!("{least}-{most}") }
 }
 
 /// `length` (mm) as exactly as a tape reads, with its unit: `91.4 cm`, `35 7/8 in`, `11 ft 6 1/8 in`.
 pub(crate) fn taped(unit: Unit, length: f64) -> String {
-    // Lengths of rooms are far below 2^53 steps; a cast saturates, and NaN gives 0.
+    marked(unit, marks(unit, length, Rounding::Nearest))
+}
+
+/// Marks of a tape in `length` (mm). A thousandth of a millimetre is forgiven, as where one shops: it is rounding, not size.
+fn marks(unit: Unit, length: f64, rounding: Rounding) -> i64 {
+    const FORGIVEN: f64 = 1e-3;
+    let mark = match unit {
+        Unit::Millimetre | Unit::Centimetre | Unit::Metre => MILLIMETRE,
+        Unit::Inch | Unit::Foot => EIGHTH,
+    };
+    let marks = match rounding {
+        Rounding::Nearest => (length / mark).round(),
+        Rounding::Down => ((length + FORGIVEN) / mark).floor(),
+        Rounding::Up => ((length - FORGIVEN) / mark).ceil(),
+    };
+    // Lengths of rooms are far below 2^53 marks; a cast saturates, and NaN gives 0.
+    marks as i64
+}
+
+/// So many marks of a tape, with the unit.
+fn marked(unit: Unit, marks: i64) -> String {
     match unit {
-        Unit::Millimetre => format!("{} mm", (length / MILLIMETRE).round() as i64),
-        Unit::Centimetre => format!("{} cm", decimal((length / MILLIMETRE).round() as i64, 1)),
-        Unit::Metre => format!("{} m", decimal((length / MILLIMETRE).round() as i64, 3)),
-        Unit::Inch => eighths((length / EIGHTH).round() as i64),
-        Unit::Foot => feet((length / EIGHTH).round() as i64),
+        Unit::Millimetre => format!("{marks} mm"),
+        Unit::Centimetre => format!("{} cm", decimal(marks, 1)),
+        Unit::Metre => format!("{} m", decimal(marks, 3)),
+        Unit::Inch => eighths(marks),
+        Unit::Foot => feet(marks),
     }
 }
 
@@ -111,7 +191,10 @@ fn feet(count: i64) -> String {
 mod tests {
     use elbowroom_model::Unit;
 
-    use super::{shopped_range, taped};
+    use elbowroom_model::length::parse;
+    use proptest::prelude::*;
+
+    use super::{EIGHTH, Ends, shopped_range, taped};
 
     #[test]
     fn a_tape_reads_to_a_millimetre_or_an_eighth() {
@@ -128,5 +211,36 @@ mod tests {
         assert_eq!(shopped_range(Unit::Foot, 1900.0, 2358.9), "75-92 1/2");
         assert_eq!(shopped_range(Unit::Centimetre, 2032.0, 2032.0), "203.2");
         assert_eq!(shopped_range(Unit::Centimetre, 2032.0, 2038.0), "203.2-203.8");
+        // Narrower than a step: 90 to 91 cm would be no range, and 90.3 and 90.7 lie outside it.
+        assert_eq!(shopped_range(Unit::Centimetre, 903.2, 906.8), "90.4-90.6");
+        // 32 3/8 in are 822.3 mm, 32 5/8 in 828.7.
+        assert_eq!(shopped_range(Unit::Inch, 820.0, 829.0), "32 3/8-32 5/8");
+        assert_eq!(shopped_range(Unit::Centimetre, 903.2, 904.6), "90.4");
+        // Narrower than a tape reads.
+        assert_eq!(shopped_range(Unit::Centimetre, 903.2, 903.8), "90.4");
+        assert_eq!(shopped_range(Unit::Inch, 2400.0, 2400.0), "94 1/2");
+    }
+
+    #[test]
+    fn what_one_size_could_be_alone_is_told_as_finely() {
+        let ends = Ends::of(Unit::Centimetre, 903.2, 906.8);
+        assert_eq!([ends.least(), ends.most(), ends.most_alone(950.9)], ["90.4 cm", "90.6 cm", "95 cm"]);
+        assert_eq!(ends.most_alone(906.8), ends.most());
+        let fixed = Ends::of(Unit::Centimetre, 2032.0, 2032.0);
+        assert_eq!([fixed.least(), fixed.most(), fixed.most_alone(2032.0)], ["203.2 cm"; 3]);
+    }
+
+    proptest! {
+        /// A piece bought by the range as told is in the range as it is, wherever a mark of the tape is.
+        #[test]
+        fn no_range_is_told_wider_than_it_is(least in 300.0..3000.0, more in 0.0..40.0, unit in 0..Unit::ALL.len()) {
+            let (unit, most) = (Unit::ALL[unit], least + more);
+            let told = Ends::of(unit, least, most);
+            let [low, high] = [told.least(), told.most()].map(|end| parse(&end, Unit::Millimetre).unwrap());
+            prop_assert!(low <= high, "{least} {most}: {told:?}");
+            if more > EIGHTH {
+                prop_assert!(least - 0.01 <= low && high <= most + 0.01, "{least} {most}: {low} {high}");
+            }
+        }
     }
 }

@@ -2,14 +2,14 @@
 
 mod way_in;
 
-use elbowroom_model::{Brief, Dimension, Rounding, Unit};
+use elbowroom_model::{Brief, Dimension, Unit};
 use elbowroom_solver::Outcome;
 use elbowroom_solver::outcome::{DimensionFound, OptionFound};
 
 use crate::render::leaf::{Block, Grid, Head, Leaf};
 use crate::render::rank::{Group, figures, groups, held};
 use crate::words::card as words;
-use crate::words::lengths::taped;
+use crate::words::lengths::Ends;
 
 /// All that the card is made from.
 #[derive(Debug, Clone, Copy)]
@@ -68,17 +68,11 @@ fn piece(leaf: &mut Leaf, option: &OptionFound, group: &Group<'_>) {
 
 fn row(dimension: Dimension, found: &DimensionFound) -> Vec<String> {
     let alone = found.alone.unwrap_or(found.together).max(found.together);
-    let figures = [(found.least, Rounding::Up), (found.together, Rounding::Down), (alone, Rounding::Down)];
-    let told = figures.map(|(length, rounding)| {
-        let [metric, inches] = [Unit::Centimetre, Unit::Inch].map(|unit| told(unit, found, length, rounding));
-        words::both(&metric, &inches)
+    let [metric, inches] = [Unit::Centimetre, Unit::Inch].map(|unit| {
+        let ends = Ends::of(unit, found.least, found.together);
+        [ends.least(), ends.most(), ends.most_alone(alone)]
     });
+    let told = metric.iter().zip(&inches).map(|(metric, inches)| words::both(metric, inches));
     let blank = String::new();
     std::iter::once(words::dimension(dimension).to_owned()).chain(told).chain([blank]).collect()
-}
-
-/// A length rounded the safe way, `212 cm`; where rounding would leave nothing between least and most, as a tape reads it.
-fn told(unit: Unit, found: &DimensionFound, length: f64, rounding: Rounding) -> String {
-    let leaves_some = unit.rounded(found.least, Rounding::Up) <= unit.rounded(found.together, Rounding::Down);
-    if leaves_some { unit.words(length, rounding) } else { taped(unit, length) }
 }

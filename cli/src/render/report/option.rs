@@ -1,12 +1,12 @@
 //! One option at length: its plan, its reasons, its sizes, its ways.
 
-use elbowroom_model::{Dimension, Rounding};
+use elbowroom_model::Dimension;
 use elbowroom_solver::outcome::{DimensionFound, OptionFound, PieceFound};
 
 use super::Told;
 use crate::drawing::{Font, Sheet, svg};
 use crate::text::markup::Markup;
-use crate::words::lengths::{shop_unit, shopped, shopped_range, sign, taped_bare};
+use crate::words::lengths::{Ends, shop_unit, shopped_range, sign, taped_bare};
 use crate::words::rank::{self as rank_words, share};
 use crate::words::report as words;
 
@@ -77,7 +77,8 @@ fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &OptionFound) {
             page.open("tr", &[]).element("th", &[("scope", "row")], &piece.name);
             page.element("td", &[], dimension.key());
             page.element("td", &[("class", "number")], &shopped_range(units, found.least, found.together));
-            let alone = found.alone.map_or_else(String::new, |alone| shopped(units, alone, Rounding::Down));
+            let ends = Ends::of(units, found.least, found.together);
+            let alone = found.alone.map_or_else(String::new, |alone| ends.bare(&ends.most_alone(alone)));
             page.element("td", &[("class", "number")], &alone);
             let held = piece.held_by.iter().find(|held| held.dimension == dimension);
             page.element("td", &[], &held.map_or_else(String::new, |held| rank_words::holder(&held.by, held.rule)));

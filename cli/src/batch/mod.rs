@@ -8,6 +8,7 @@ pub(crate) mod content;
 pub(crate) mod crew;
 pub(crate) mod finish;
 pub(crate) mod kept;
+mod line;
 pub(crate) mod lines;
 pub(crate) mod plans;
 pub(crate) mod record;

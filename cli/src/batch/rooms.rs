@@ -5,9 +5,8 @@ use std::io::{BufReader, Read};
 use std::path::{Path, PathBuf};
 
 use elbowroom_model::Fault;
-use serde::Deserialize;
-use serde_json::value::RawValue;
 
+use super::line::of_line;
 use super::lines::Lines;
 use crate::process::failure::Failure;
 use crate::process::source::{self, Unreadable, ends_in, is_scenario};
@@ -65,8 +64,9 @@ pub(crate) fn rooms<'a>(named: &Path, stdin: &'a mut (dyn Read + Send)) -> Resul
     listed(file, named.parent().unwrap_or(Path::new("")))
 }
 
-/// A scenario as named from its folder, or a folder below with why it cannot be looked into.
-type Found = (String, Option<std::io::Error>);
+/// A scenario as named from its folder, or a folder below with why it cannot be looked into. A name need not be text: it
+/// is turned into text only where it is told.
+type Found = (PathBuf, Option<std::io::Error>);
 
 /// Scenarios in a folder and below, in the order of their names. What is hidden is passed over.
 fn scenarios_in(folder: &Path) -> std::io::Result<Vec<Found>> {
@@ -76,7 +76,7 @@ fn scenarios_in(folder: &Path) -> std::io::Result<Vec<Found>> {
             Ok(entries) => entries,
             Err(why) if below.as_os_str().is_empty() => return Err(why),
             Err(why) => {
-                found.push((below.to_string_lossy().into_owned(), Some(why)));
+                found.push((below, Some(why)));
                 continue;
             }
         };
@@ -88,12 +88,12 @@ fn scenarios_in(folder: &Path) -> std::io::Result<Vec<Found>> {
             }
             match entry.file_type() {
                 Ok(kind) if kind.is_dir() => open.push(place),
-                _ if is_scenario(&place) => found.push((place.to_string_lossy().into_owned(), None)),
+                _ if is_scenario(&place) => found.push((place, None)),
                 _ => {}
             }
         }
     }
-    found.sort_by(|(one, _), (other, _)| one.cmp(other));
+    found.sort_by(|(one, _), (other, _)| one.as_os_str().cmp(other.as_os_str()));
     Ok(found)
 }
 
@@ -105,7 +105,7 @@ fn of_folder<'a>(folder: &Path, found: Vec<Found>) -> Rooms<'a> {
             Some(why) => Err(Unreadable::System(why)),
             None => text_at(&folder.join(&name)),
         };
-        Given { source: Some(name), text: text.map_err(|why| fault(&why)) }
+        Given { source: Some(name.display().to_string()), text: text.map_err(|why| fault(&why)) }
     });
     Rooms { given: Box::new(given), count }
 }
@@ -154,117 +154,24 @@ fn listed<'a>(list: File, folder: &Path) -> Result<Rooms<'a>, Failure> {
     Ok(Rooms { given: Box::new(given), count })
 }
 
-/// A line of JSON that says where its scenario came from.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Wrapped<'a> {
-    #[serde(default)]
-    source: Option<String>,
-    #[serde(borrow)]
-    scenario: &'a RawValue,
-}
-
-/// The room on a line: a scenario as JSON, or `{"source": ..., "scenario": ...}` around one or around the text of a
-/// scenario file. An empty line holds none.
-fn of_line(line: Result<String, Unreadable>) -> Option<Given> {
-    let line = match line {
-        Ok(line) if line.trim().is_empty() => return None,
-        Ok(line) => line,
-        Err(why) => return Some(Given { source: None, text: Err(fault(&why)) }),
-    };
-    let Ok(Wrapped { source, scenario }) = serde_json::from_str(&line) else {
-        return Some(Given { source: None, text: of_json(&line) });
-    };
-    let text = match serde_json::from_str::<String>(scenario.get()) {
-        Ok(text) => Ok(text),
-        Err(_) => of_json(scenario.get()),
-    };
-    Some(Given { source, text })
-}
-
-/// A scenario written as JSON: what the scenario reader takes, as long as it is JSON at all.
-fn of_json(text: &str) -> Result<String, Box<Fault>> {
-    match serde_json::from_str::<serde::de::IgnoredAny>(text) {
-        Ok(_) => Ok(joined(text)),
-        Err(error) => Err(words::not_json(&error.to_string())),
-    }
-}
-
-/// JSON with each sign that is escaped in two halves (`\ud83d\udecb`) written as itself: YAML knows no such halves.
-fn joined(json: &str) -> String {
-    let half =
-        |at: usize| json.get(at..at + 6)?.strip_prefix("\\u").and_then(|digits| u16::from_str_radix(digits, 16).ok());
-    let (mut text, mut rest) = (String::with_capacity(json.len()), 0);
-    while let Some(found) = json[rest..].find('\\') {
-        let at = rest + found;
-        text.push_str(&json[rest..at]);
-        let whole = half(at).zip(half(at + 6)).and_then(|(high, low)| char::decode_utf16([high, low]).next()?.ok());
-        // Of other escapes the backslash and the sign after it stay together: the sign may be a backslash too.
-        let taken = match whole.filter(|whole| whole.len_utf16() == 2) {
-            Some(whole) => {
-                text.push(whole);
-                12
-            }
-            None => {
-                let escape = json[at..].chars().take(2).map(char::len_utf8).sum();
-                text.push_str(&json[at..at + escape]);
-                escape
-            }
-        };
-        rest = at + taken;
-    }
-    text.push_str(&json[rest..]);
-    text
-}
-
 /// Why there is no text, as a fault of the room.
-fn fault(why: &Unreadable) -> Box<Fault> {
+pub(super) fn fault(why: &Unreadable) -> Box<Fault> {
     words::unreadable(why)
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{Given, joined, of_folder, of_line};
-
-    fn line(text: &str) -> Given {
-        of_line(Ok(text.to_owned())).unwrap()
-    }
-
-    #[test]
-    fn a_line_holds_a_scenario_bare_or_wrapped() {
-        assert_eq!(line(r#"{"units": "cm"}"#), Given { source: None, text: Ok(r#"{"units": "cm"}"#.to_owned()) });
-        let wrapped = line(r#"{"source": "a/../b", "scenario": {"units":"cm"}}"#);
-        assert_eq!(wrapped, Given { source: Some("a/../b".to_owned()), text: Ok(r#"{"units":"cm"}"#.to_owned()) });
-        let text = line(r#"{"scenario": "units: cm\nwalls:\n"}"#);
-        assert_eq!(text, Given { source: None, text: Ok("units: cm\nwalls:\n".to_owned()) });
-        assert_eq!(of_line(Ok("  ".to_owned())), None);
-    }
+    use super::{Given, of_folder};
 
     #[test]
     fn a_folder_that_cannot_be_looked_into_is_a_fault_in_its_place() {
         let folder = tempfile::tempdir().unwrap();
         std::fs::write(folder.path().join("z.yaml"), "units: cm\n").unwrap();
         let locked = std::io::Error::from(std::io::ErrorKind::PermissionDenied);
-        let found = vec![("locked".to_owned(), Some(locked)), ("z.yaml".to_owned(), None)];
+        let found = vec![("locked".into(), Some(locked)), ("z.yaml".into(), None)];
         let given: Vec<Given> = of_folder(folder.path(), found).given.collect();
         let fault = given[0].text.as_ref().unwrap_err();
         assert!(fault.code == "unreadable" && fault.message.contains("permission denied"), "{fault:?}");
         assert_eq!((given[0].source.as_deref(), given[1].text.as_deref().unwrap()), (Some("locked"), "units: cm\n"));
-    }
-
-    #[test]
-    fn signs_in_two_halves_are_joined() {
-        assert_eq!(
-            joined(r#"{"a": "\ud83d\udecb \u00e9 \\ud83d\udecb \n"}"#),
-            r#"{"a": "\u{1f6cb} \u00e9 \\ud83d\udecb \n"}"#.replace("\\u{1f6cb}", "\u{1f6cb}")
-        );
-        assert_eq!(joined(r#"["\ud83d", "\"#), r#"["\ud83d", "\"#);
-    }
-
-    #[test]
-    fn what_is_no_json_is_a_fault_of_its_room() {
-        for bad in ["units: cm", "{\"units\": \"cm\"", "[", "\u{0}"] {
-            assert_eq!(line(bad).text.unwrap_err().code, "not_json", "{bad}");
-        }
     }
 }

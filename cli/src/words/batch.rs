@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use elbowroom_model::Fault;
+use elbowroom_model::fault::quoted;
 
 use super::failure::{self, make_readable};
 use super::figures::counted;
@@ -17,6 +18,32 @@ pub(crate) fn unreadable(why: &Unreadable) -> Box<Fault> {
 pub(crate) fn not_json(why: &str) -> Box<Fault> {
     let remedy = "Put each room on one line: a scenario as JSON, or its text as `scenario` beside `source`.";
     Box::new(fault("not_json", format!("The line is not JSON: {why}."), remedy))
+}
+
+/// Remedy: how a line is written that is more than a scenario.
+const LINE: &str =
+    "A line is a scenario, or `source` (a text) and `scenario` around one; nothing else stands beside the two.";
+
+/// Keys that stand beside a scenario and mean nothing there.
+pub(crate) fn no_keys_of_a_line(keys: &[&str]) -> Box<Fault> {
+    let listed = keys.iter().map(|key| format!("`{}`", quoted(key))).collect::<Vec<_>>().join(", ");
+    let are = if keys.len() == 1 { "is no key" } else { "are no keys" };
+    Box::new(fault("unknown_key", format!("{listed} {are} of a line with `source` or `scenario`."), LINE))
+}
+
+/// A key of a line that stands there twice.
+pub(crate) fn key_of_a_line_twice(key: &str) -> Box<Fault> {
+    Box::new(fault("key_twice", format!("The line has `{key}` twice."), LINE))
+}
+
+/// A line that says where a scenario came from in something other than a text.
+pub(crate) fn source_is_no_text() -> Box<Fault> {
+    Box::new(fault("wrong_type", "The line's `source` is no text.".to_owned(), LINE))
+}
+
+/// A line that says where a scenario came from and has none.
+pub(crate) fn no_scenario() -> Box<Fault> {
+    Box::new(fault("missing_key", "The line has `source` and no `scenario`.".to_owned(), LINE))
 }
 
 /// A room on which the program itself went wrong.

@@ -18,7 +18,7 @@ fn named(name: &str) -> String {
 #[test]
 fn a_line_that_is_at_fault_is_told_in_its_place() {
     let good = json!({ "source": "good", "scenario": varied(1) }).to_string();
-    let cases: [(&[u8], &str); 9] = [
+    let cases: [(&[u8], &str); 10] = [
         (b"{", "not_json"),
         (b"units: cm", "not_json"),
         (b"[1, 2]", ""),
@@ -27,6 +27,7 @@ fn a_line_that_is_at_fault_is_told_in_its_place() {
         (b"\x00\x00", "unreadable"),
         (br#"{"source": "x", "scenario": "units: furlong"}"#, ""),
         (br#"{"source": "x", "scenario": 7}"#, ""),
+        (br#"{"source": "x", "scenario": {}, "rev": 2}"#, "unknown_key"),
         (br#"{"units": "cm", "units": "cm"}"#, ""),
     ];
     let mut input = Vec::new();
@@ -45,6 +46,9 @@ fn a_line_that_is_at_fault_is_told_in_its_place() {
         assert!(code.is_empty() || fault["code"] == *code, "{}: {fault}", String::from_utf8_lossy(bad));
         assert_eq!((&sound["faults"], &sound["source"]), (&json!([]), &json!("good")));
     }
+    let with_one_key_more = &lines[2 * (cases.len() - 2)];
+    assert_eq!(with_one_key_more["source"], "x");
+    assert!(with_one_key_more["faults"][0]["message"].as_str().unwrap().contains("`rev`"), "{with_one_key_more}");
     assert!(lines.last().unwrap()["faults"][0]["message"].as_str().unwrap().contains("1 MiB"));
 }
 
@@ -96,6 +100,31 @@ fn names_with_slashes_formulas_and_markup_stay_names() {
     }
     let page = std::str::from_utf8(&found["index.html"]).unwrap();
     assert!(!page.contains("<script") && page.contains("&lt;script&gt;alert(1)"));
+}
+
+/// A name is bytes to the system: one that is no text is read and written like any other, and only told otherwise.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_file_whose_name_is_no_text_is_a_file() {
+    use std::ffi::OsStr;
+    use std::os::unix::ffi::OsStrExt;
+    let folder = tempdir().unwrap();
+    let rooms = folder.path().join(OsStr::from_bytes(b"r\xf6oms"));
+    fs::create_dir(&rooms).unwrap();
+    let room = rooms.join(OsStr::from_bytes(b"caf\xe9.yaml"));
+    fs::write(&room, varied(1)).unwrap();
+    let batch = |named: &std::path::Path| {
+        let ended = crate::program::program(&["batch"]).arg(named).output().unwrap();
+        values(std::str::from_utf8(&ended.stdout).unwrap()).remove(0)
+    };
+    for (line, source) in [(batch(folder.path()), "r\u{fffd}oms/caf\u{fffd}.yaml"), (batch(&rooms), "caf\u{fffd}.yaml")]
+    {
+        assert_eq!((&line["faults"], &line["source"]), (&json!([]), &json!(source)));
+    }
+    assert_eq!(batch(&room)["faults"], json!([]));
+    let plan = rooms.join(OsStr::from_bytes(b"pl\xe1n.svg"));
+    let drawn = crate::program::program(&["draw"]).arg(&room).arg("-o").arg(&plan).output().unwrap();
+    assert_eq!((drawn.status.code(), plan.is_file()), (Some(0), true), "{drawn:?}");
 }
 
 #[cfg(unix)]

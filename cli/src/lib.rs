@@ -58,6 +58,8 @@ pub fn run(
 ) -> Exit {
     match args::parse(args).and_then(|args| commands::run(args, stdin, stdout, stderr)) {
         Ok(exit) => exit,
+        // Whoever has read enough need not be told.
+        Err(failure @ Failure::ReaderGone) => failure.exit(),
         // Help that was asked for is a result.
         Err(failure) if failure.exit() == Exit::Done => tell(&failure, stdout),
         Err(failure) => tell(&failure, stderr),

@@ -101,3 +101,33 @@ fn a_write_that_stops_half_way_leaves_nothing() {
     assert_eq!(fs::read_to_string(&path).unwrap(), "mine");
     assert_eq!(names(folder.path()), ["room.yaml"]);
 }
+
+/// A result that nobody takes is not told: the exit code says so, and nothing else, for `| head` is a habit.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_reader_who_is_gone_is_no_success() {
+    use std::process::Stdio;
+    let room = crate::program::root().join("tests/data/settled.yaml");
+    let room = room.to_str().unwrap();
+    for args in [
+        &["rank", room][..],
+        &["draw", room],
+        &["draw", room, "-o", "/dev/stdout"],
+        &["check", room],
+        &["schema"],
+        &["completions", "bash"],
+        &["--help"],
+    ] {
+        let (reader, writer) = std::io::pipe().unwrap();
+        drop(reader);
+        let ended = crate::program::program(args).stdout(Stdio::from(writer)).output().unwrap();
+        assert_eq!((ended.status.code(), ended.stderr.as_slice()), (Some(1), &b""[..]), "{args:?}");
+    }
+    // What only tells of a file that is there is no result.
+    let folder = tempdir().unwrap();
+    let path = folder.path().join("room.yaml");
+    let (reader, writer) = std::io::pipe().unwrap();
+    drop(reader);
+    let ended = crate::program::program(&["new", path.to_str().unwrap()]).stderr(Stdio::from(writer)).output().unwrap();
+    assert!(ended.status.success() && path.is_file());
+}

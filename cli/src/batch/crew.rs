@@ -15,24 +15,15 @@ use crate::process::failure::Failure;
 /// Rooms that may be read and not yet told, for each thread: a slow room holds up the telling and not the others' work.
 const ROOMS_EACH: usize = 16;
 
-/// What whoever is told a result has to say.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Go {
-    /// The next one.
-    On,
-    /// No more.
-    Home,
-}
-
 /// Solves each of `given` on one of `threads` threads and tells the results in the order given.
 ///
 /// # Errors
-/// Threads that would not start; whatever `tell` fails with.
+/// Threads that would not start; whatever `tell` fails with, which ends the work.
 pub(crate) fn work<G: Send, D: Send>(
     threads: usize,
     given: impl Iterator<Item = G> + Send,
     solve: impl Fn(G) -> D + Sync,
-    tell: impl FnMut(D) -> Result<Go, Failure>,
+    tell: impl FnMut(D) -> Result<(), Failure>,
 ) -> Result<(), Failure> {
     let pools = pools(threads)?;
     let window = threads * ROOMS_EACH;
@@ -86,7 +77,7 @@ fn toil<G: Send, D: Send>(
 fn tell_in_order<D>(
     (window, free): (usize, SyncSender<()>),
     finished: Receiver<(usize, D)>,
-    mut tell: impl FnMut(D) -> Result<Go, Failure>,
+    mut tell: impl FnMut(D) -> Result<(), Failure>,
 ) -> Result<(), Failure> {
     for _ in 0..window {
         let _ = free.try_send(());
@@ -96,9 +87,7 @@ fn tell_in_order<D>(
         waiting.insert(place, result);
         while let Some(result) = waiting.remove(&next) {
             next += 1;
-            if tell(result)? == Go::Home {
-                return Ok(());
-            }
+            tell(result)?;
             // Where the reader has ended, nobody waits for tickets.
             let _ = free.try_send(());
         }
@@ -110,7 +99,8 @@ fn tell_in_order<D>(
 mod tests {
     use std::sync::atomic::{AtomicUsize, Ordering};
 
-    use super::{Go, ROOMS_EACH, work};
+    use super::{ROOMS_EACH, work};
+    use crate::process::failure::Failure;
 
     #[test]
     fn results_come_in_the_order_given_and_few_are_held() {
@@ -129,21 +119,21 @@ mod tests {
         let tell = |result| {
             results.push(result);
             told.fetch_add(1, Ordering::SeqCst);
-            Ok(Go::On)
+            Ok(())
         };
         work(3, given, solve, tell).unwrap();
         assert!(results.iter().copied().eq((0..2_000).map(|room| room * 2)));
     }
 
     #[test]
-    fn nobody_works_on_once_all_is_told_that_is_wanted() {
+    fn nobody_works_on_once_telling_fails() {
         let solved = AtomicUsize::new(0);
         let solve = |room: usize| {
             solved.fetch_add(1, Ordering::SeqCst);
             room
         };
-        let tell = |room| Ok(if room == 4 { Go::Home } else { Go::On });
-        work(2, 0..1_000_000_usize, solve, tell).unwrap();
+        let tell = |room| if room == 4 { Err(Failure::ReaderGone) } else { Ok(()) };
+        assert!(matches!(work(2, 0..1_000_000_usize, solve, tell), Err(Failure::ReaderGone)));
         assert!(solved.load(Ordering::SeqCst) <= 5 + 4 * ROOMS_EACH);
     }
 }

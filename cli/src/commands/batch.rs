@@ -8,7 +8,7 @@ use elbowroom_solver::Limits;
 
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
-use crate::batch::crew::{Go, work};
+use crate::batch::crew::work;
 use crate::batch::finish::finish;
 use crate::batch::kept::Kept;
 use crate::batch::record::{content, record, told_under};
@@ -49,9 +49,7 @@ fn as_stream(args: &BatchArgs, terms: &Terms, rooms: Rooms<'_>, stdout: &mut Out
         let record = record(given.scenario(), terms)?;
         told_under(given.source.as_deref(), &record.line)
     };
-    work(args.threads(), rooms.given, solve, |line| {
-        Ok(if stdout.write_on(&format!("{}\n", line?))? { Go::On } else { Go::Home })
-    })?;
+    work(args.threads(), rooms.given, solve, |line| stdout.write(&format!("{}\n", line?)))?;
     Ok(Exit::Done)
 }
 
@@ -86,7 +84,7 @@ fn into_folder(
         }
         order.push((source, content));
         bar.one_more();
-        Ok(Go::On)
+        Ok(())
     })?;
     bar.clear();
     let mut compared_rooms = Vec::new();

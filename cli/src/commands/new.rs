@@ -15,7 +15,8 @@ pub(super) fn run(args: &NewArgs, stdout: &mut Outlet<'_>, stderr: &mut Outlet<'
     let destination = Destination::at(&args.file, args.force)?;
     destination.write(scenario::starter().as_bytes(), stdout)?;
     if let Some(name) = destination.name() {
-        stderr.write(&words::wrote(&safe(&name)))?;
+        // The file is there, whether or not anybody hears of it.
+        let _ = stderr.write(&words::wrote(&safe(&name)));
     }
     Ok(Exit::Done)
 }

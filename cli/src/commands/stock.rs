@@ -11,7 +11,7 @@ use elbowroom_solver::stock::{Asking, assign, more};
 
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
-use crate::batch::crew::{Go, work};
+use crate::batch::crew::work;
 use crate::batch::record::solved;
 use crate::batch::rooms::{self, Given};
 use crate::process::exit::Exit;
@@ -82,7 +82,7 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
     work(args.threads(), rooms.given, solve, |one| {
         found.push(one);
         bar.one_more();
-        Ok(Go::On)
+        Ok(())
     })?;
     bar.clear();
     if is_table {

@@ -80,7 +80,10 @@ impl Destination {
             Self::File { path, force } => whole(path, bytes, *force),
             Self::Device(path) => {
                 let written = File::options().write(true).open(path).and_then(|mut device| device.write_all(bytes));
-                written.map_err(|why| Failure::NotWritten { name: name(path), why })
+                written.map_err(|why| match why.kind() {
+                    ErrorKind::BrokenPipe => Failure::ReaderGone,
+                    _ => Failure::NotWritten { name: name(path), why },
+                })
             }
         }
     }

@@ -8,7 +8,8 @@ use std::process::ExitCode;
 pub enum Exit {
     /// It did what was asked; of `rank`: at least one arrangement fits.
     Done = 0,
-    /// Anything that is neither the command line's fault nor the file's: a full disk, a thread that would not start.
+    /// Anything that is neither the command line's fault nor the file's: a full disk, a thread that would not start, a
+    /// reader who went away before the end.
     Failed = 1,
     /// The command line or the file is at fault.
     Faulty = 2,

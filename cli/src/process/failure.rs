@@ -96,6 +96,9 @@ pub(crate) enum Failure {
     },
     /// No command is called so.
     NoSuchCommand(String),
+    /// Whoever read the result went away before its end: a script must know, and a person who has read enough need not
+    /// be told.
+    ReaderGone,
     /// The output cannot be written.
     Unwritable(std::io::Error),
     /// The result cannot be put into JSON.
@@ -127,6 +130,7 @@ impl Failure {
             | Self::Drawing(_)
             | Self::InUse { .. }
             | Self::BrokenOff { .. }
+            | Self::ReaderGone
             | Self::Unwritable(_)
             | Self::Json(_)
             | Self::Threads(_) => Exit::Failed,

@@ -50,25 +50,19 @@ impl<'a> Outlet<'a> {
         self.terminal
     }
 
-    /// Writes all of `text`. A reader who has gone away has read enough: that is no failure.
+    /// Writes all of `text`.
+    ///
+    /// # Errors
+    /// The reader has gone away before its end; a full disk, or whatever else the system says.
     pub(crate) fn write(&mut self, text: &str) -> Result<(), Failure> {
         self.write_bytes(text.as_bytes())
     }
 
-    /// Writes all of `text` and says whether anybody is still there to read on.
-    pub(crate) fn write_on(&mut self, text: &str) -> Result<bool, Failure> {
-        match self.to.write_all(text.as_bytes()).and_then(|()| self.to.flush()) {
-            Ok(()) => Ok(true),
-            Err(error) if error.kind() == ErrorKind::BrokenPipe => Ok(false),
-            Err(error) => Err(Failure::Unwritable(error)),
-        }
-    }
-
     /// The same of bytes that are no text.
     pub(crate) fn write_bytes(&mut self, bytes: &[u8]) -> Result<(), Failure> {
-        match self.to.write_all(bytes).and_then(|()| self.to.flush()) {
-            Err(error) if error.kind() != ErrorKind::BrokenPipe => Err(Failure::Unwritable(error)),
-            _ => Ok(()),
-        }
+        self.to.write_all(bytes).and_then(|()| self.to.flush()).map_err(|why| match why.kind() {
+            ErrorKind::BrokenPipe => Failure::ReaderGone,
+            _ => Failure::Unwritable(why),
+        })
     }
 }

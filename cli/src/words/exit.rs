@@ -15,7 +15,7 @@ pub(crate) fn codes() -> String {
 const fn meaning(exit: Exit) -> &'static str {
     match exit {
         Exit::Done => "done; of `rank`: options were found; of `batch`: each room has its line",
-        Exit::Failed => "it could not be done for a reason outside the command line and the file",
+        Exit::Failed => "not done for a reason outside the command line and the file, or not read to its end",
         Exit::Faulty => "the command line or the file is at fault",
         Exit::NothingFits => "the file is sound, and nothing fits as asked (what would help is told)",
     }

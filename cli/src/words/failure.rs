@@ -39,6 +39,7 @@ pub(crate) fn message(failure: &Failure) -> String {
         Failure::Drawing(why) => format!("cannot draw the sheet: {why}"),
         Failure::NoText { form, .. } => format!("a {form} file cannot be shown at a terminal"),
         Failure::NoSuchCommand(name) => format!("there is no command {name}"),
+        Failure::ReaderGone => "the result was not read to its end".to_owned(),
         Failure::Unwritable(why) => format!("cannot write the result: {why}"),
         Failure::Json(why) => format!("cannot put the result into JSON: {why}"),
         Failure::Threads(why) => format!("cannot start the threads: {why}"),
@@ -71,6 +72,7 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         | Failure::Faults { .. }
         | Failure::ListFaults { .. }
         | Failure::Drawing(_)
+        | Failure::ReaderGone
         | Failure::Unwritable(_)
         | Failure::Json(_)
         | Failure::Threads(_) => return None,

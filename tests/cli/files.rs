@@ -71,6 +71,72 @@ fn a_link_keeps_pointing_to_the_file_that_is_replaced() {
     assert_ne!(fs::read_to_string(&file).unwrap(), "mine");
 }
 
+/// No sheet goes over the room or the table that it is made from, whatever is said and by whatever name.
+#[test]
+fn what_is_read_is_not_written_over() {
+    let folder = tempdir().unwrap();
+    let path = |name: &str| folder.path().join(name).to_str().unwrap().to_owned();
+    let room = fs::read_to_string(crate::program::root().join("tests/data/settled.yaml")).unwrap();
+    // Named as what is written, so that nothing else is in the way.
+    let names = [path("room.svg"), path("room.pdf"), path("room.html")];
+    for name in &names {
+        fs::write(name, &room).unwrap();
+    }
+    let [svg, pdf, html] = names.each_ref().map(String::as_str);
+    let other = path("./room.svg");
+    let commands = [
+        vec!["draw", svg, "-o", svg],
+        vec!["draw", svg, "-o", &other],
+        vec!["draw", pdf, "--table", svg, "-o", svg],
+        vec!["compare", svg, "1", "2", "-o", svg],
+        vec!["tape", pdf, "-o", pdf],
+        vec!["card", html, "-o", html],
+        vec!["report", html, "-o", html],
+    ];
+    for command in commands {
+        for force in [&[][..], &["--force"]] {
+            let ended = run(&[&command, force].concat());
+            assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{command:?}");
+            assert!(
+                ended.stderr.contains("read by this run") && ended.stderr.contains("Name another"),
+                "{}",
+                ended.stderr
+            );
+        }
+    }
+    assert!(names.iter().all(|name| fs::read_to_string(name).unwrap() == room));
+}
+
+/// Whoever names a file by its ending wants what the ending promises.
+#[test]
+fn an_ending_of_something_else_is_refused() {
+    let folder = tempdir().unwrap();
+    let room = crate::program::root().join("tests/data/settled.yaml");
+    let room = room.to_str().unwrap();
+    let cases = [
+        (vec!["draw", room], "x.jpg", ".svg or .png or .pdf"),
+        (vec!["compare", room, "1", "2"], "x.html", ".svg or .png or .pdf or .txt"),
+        (vec!["tape", room], "t.docx", ".text or .txt or .html or .htm or .pdf"),
+        (vec!["card", room], "c.svg", ".pdf"),
+        (vec!["report", room], "r.pdf", ".html or .htm"),
+    ];
+    for (command, name, known) in cases {
+        let path = folder.path().join(name);
+        let ended = run(&[&command[..], &["-o", path.to_str().unwrap()]].concat());
+        assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{command:?}");
+        assert!(ended.stderr.contains(name) && ended.stderr.contains(known), "{}", ended.stderr);
+    }
+    assert!(names(folder.path()).is_empty());
+    // A form that is said outright needs no ending, and a name without one gets the usual form.
+    for more in [&["-o", "x.jpg", "--format", "png"][..], &["-o", "plan"]] {
+        let ended =
+            crate::program::program(&[&["draw", room], more].concat()).current_dir(folder.path()).output().unwrap();
+        assert_eq!(ended.status.code(), Some(0), "{more:?}");
+    }
+    assert!(fs::read(folder.path().join("x.jpg")).unwrap().starts_with(b"\x89PNG"));
+    assert!(fs::read(folder.path().join("plan")).unwrap().starts_with(b"<svg"));
+}
+
 /// `/dev/full` answers every write as a full disk does.
 #[cfg(target_os = "linux")]
 #[test]

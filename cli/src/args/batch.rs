@@ -1,6 +1,6 @@
 //! The arguments of `batch`.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::thread::available_parallelism;
 
 use clap::builder::TypedValueParser;
@@ -20,6 +20,9 @@ pub(crate) struct BatchArgs {
     /// JSON for each room is printed
     #[arg(short, long, value_name = "FOLDER")]
     pub output: Option<PathBuf>,
+    /// Write over files that are there and that no run of `batch` left; never over one that is read
+    #[arg(long, requires = "output")]
+    pub force: bool,
     /// Assign the pieces of this stock (CSV, YAML or NDJSON) to the rooms; ROOMS may then also be a CSV of bookings: room,
     /// from, to, priority, must
     #[arg(long, value_name = "FILE", conflicts_with = "compare")]
@@ -48,5 +51,11 @@ impl BatchArgs {
     /// Rooms that are worked on side by side.
     pub(crate) fn threads(&self) -> usize {
         self.threads.unwrap_or_else(|| available_parallelism().map_or(1, usize::from))
+    }
+
+    /// Every file that is read, beside those that the rooms lead to.
+    pub(crate) fn files(&self) -> impl Iterator<Item = &Path> {
+        let files = [Some(&self.rooms), self.stock.as_ref(), self.table.as_ref()];
+        files.into_iter().flatten().map(PathBuf::as_path)
     }
 }

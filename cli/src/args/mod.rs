@@ -41,7 +41,7 @@ pub(crate) use new::NewArgs;
 pub(crate) use option::OptionArg;
 pub(crate) use output::OutputArgs;
 pub(crate) use rank::RankArgs;
-pub(crate) use report::ReportArgs;
+pub(crate) use report::{Page, ReportArgs};
 pub(crate) use room::{RoomArgs, ScenarioArgs};
 pub(crate) use shop::ShopArgs;
 pub(crate) use tape::TapeArgs;

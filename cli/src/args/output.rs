@@ -1,9 +1,11 @@
 //! Where a sheet goes.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use crate::process::destination::Destination;
 use crate::process::failure::Failure;
+use crate::process::inputs::see_that_none_is_written;
+use crate::process::source;
 
 /// The file that a sheet is written to.
 #[derive(Debug, Clone, clap::Args)]
@@ -17,8 +19,15 @@ pub(crate) struct OutputArgs {
 }
 
 impl OutputArgs {
-    /// Where that is, standard output where nothing is named; errors as of [`Destination::at`].
-    pub(crate) fn destination(&self) -> Result<Destination, Failure> {
-        self.output.as_deref().map_or(Ok(Destination::Stdout), |path| Destination::at(path, self.force))
+    /// Where that is, standard output where nothing is named.
+    ///
+    /// # Errors
+    /// It is one of the `inputs`; else as of [`Destination::at`].
+    pub(crate) fn destination(&self, inputs: &[&Path]) -> Result<Destination, Failure> {
+        let Some(path) = self.output.as_deref() else { return Ok(Destination::Stdout) };
+        if !source::is_standard_input(path) {
+            see_that_none_is_written(&[path], inputs.iter().copied())?;
+        }
+        Destination::at(path, self.force)
     }
 }

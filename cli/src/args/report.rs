@@ -7,6 +7,14 @@ use crate::args::{OutputArgs, RoomArgs, SHOWN};
 /// Most options that a report can be asked to draw.
 const MOST_DRAWN: u64 = 100;
 
+/// The one form of a report.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub(crate) enum Page {
+    /// One page that needs nothing beside itself
+    #[value(alias = "htm")]
+    Html,
+}
+
 /// Of `report`.
 #[derive(Debug, clap::Args)]
 pub(crate) struct ReportArgs {

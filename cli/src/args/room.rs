@@ -1,6 +1,6 @@
 //! What is read, and how it is worked on: alike for every command that takes a scenario.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::builder::TypedValueParser;
 use elbowroom_model::Unit;
@@ -25,6 +25,13 @@ pub(crate) struct ScenarioArgs {
     /// As if the file said so: `coffee table.width=120cm`, `passage=70cm`, `view=5`, `armchair=none`; may be given again
     #[arg(long, value_name = "PATH=VALUE")]
     pub set: Vec<String>,
+}
+
+impl ScenarioArgs {
+    /// Every file that is read.
+    pub(crate) fn files(&self) -> Vec<&Path> {
+        [Some(&self.file), self.table.as_ref()].into_iter().flatten().map(PathBuf::as_path).collect()
+    }
 }
 
 /// A room to be ranked.

@@ -22,7 +22,7 @@ pub(crate) const ROOMS: &str = "rooms.ndjson";
 pub(crate) const JOURNAL: &str = ".unfinished.ndjson";
 
 /// Longest line that is taken for a room's, bytes: far beyond what a ranking of all options comes to.
-const LONGEST: u64 = 64 << 20;
+pub(super) const LONGEST: u64 = 64 << 20;
 
 /// Where a line is.
 #[derive(Debug, Clone, Copy)]

@@ -8,6 +8,7 @@ pub(crate) mod content;
 pub(crate) mod crew;
 pub(crate) mod finish;
 pub(crate) mod kept;
+pub(crate) mod left;
 mod line;
 pub(crate) mod lines;
 pub(crate) mod plans;

@@ -40,6 +40,8 @@ pub(crate) struct Rooms<'a> {
     pub given: Box<dyn Iterator<Item = Given> + Send + 'a>,
     /// How many.
     pub count: Option<usize>,
+    /// Files that they are read from, beside the one that the user names.
+    pub files: Vec<PathBuf>,
 }
 
 /// The rooms of what the user names: a folder (every scenario in it and in the folders below, by name; links to folders
@@ -48,7 +50,7 @@ pub(crate) fn rooms<'a>(named: &Path, stdin: &'a mut (dyn Read + Send)) -> Resul
     let unreadable = |why| Failure::Unreadable { name: named.display().to_string(), why };
     if source::is_standard_input(named) {
         let given = Lines::of(BufReader::new(stdin)).filter_map(of_line);
-        return Ok(Rooms { given: Box::new(given), count: None });
+        return Ok(Rooms { given: Box::new(given), count: None, files: Vec::new() });
     }
     if fs::metadata(named).is_ok_and(|there| there.is_dir()) {
         return Ok(of_folder(named, scenarios_in(named).map_err(|why| unreadable(why.into()))?));
@@ -59,7 +61,7 @@ pub(crate) fn rooms<'a>(named: &Path, stdin: &'a mut (dyn Read + Send)) -> Resul
     let file = source::open(named).map_err(unreadable)?;
     if ends_in(named, &LINES) {
         let given = Lines::of(BufReader::new(file)).filter_map(of_line);
-        return Ok(Rooms { given: Box::new(given), count: None });
+        return Ok(Rooms { given: Box::new(given), count: None, files: Vec::new() });
     }
     listed(file, named.parent().unwrap_or(Path::new("")))
 }
@@ -100,6 +102,7 @@ fn scenarios_in(folder: &Path) -> std::io::Result<Vec<Found>> {
 /// The rooms of what was found in `folder`.
 fn of_folder<'a>(folder: &Path, found: Vec<Found>) -> Rooms<'a> {
     let (folder, count) = (folder.to_owned(), Some(found.len()));
+    let files = found.iter().map(|(name, _)| folder.join(name)).collect();
     let given = found.into_iter().map(move |(name, unreadable)| {
         let text = match unreadable {
             Some(why) => Err(Unreadable::System(why)),
@@ -107,17 +110,18 @@ fn of_folder<'a>(folder: &Path, found: Vec<Found>) -> Rooms<'a> {
         };
         Given { source: Some(name.display().to_string()), text: text.map_err(|why| fault(&why)) }
     });
-    Rooms { given: Box::new(given), count }
+    Rooms { given: Box::new(given), count, files }
 }
 
 /// The rooms of files: where each is, and what it is called.
 fn of_files<'a>(files: Vec<(PathBuf, String)>) -> Rooms<'a> {
     let count = Some(files.len());
+    let paths = files.iter().map(|(path, _)| path.clone()).collect();
     let given = files.into_iter().map(|(path, name)| {
         let text = text_at(&path).map_err(|why| fault(&why));
         Given { source: Some(name), text }
     });
-    Rooms { given: Box::new(given), count }
+    Rooms { given: Box::new(given), count, files: paths }
 }
 
 /// The rooms of these files, each called by its path.
@@ -144,6 +148,7 @@ fn listed<'a>(list: File, folder: &Path) -> Result<Rooms<'a>, Failure> {
     }
     let count = Some(rooms.len());
     let folder = folder.to_owned();
+    let files = rooms.iter().flatten().map(|name| folder.join(name.trim())).collect();
     let given = rooms.into_iter().map(move |line| match line {
         Ok(name) => {
             let text = text_at(&folder.join(name.trim())).map_err(|why| fault(&why));
@@ -151,7 +156,7 @@ fn listed<'a>(list: File, folder: &Path) -> Result<Rooms<'a>, Failure> {
         }
         Err(why) => Given { source: None, text: Err(fault(&why)) },
     });
-    Ok(Rooms { given: Box::new(given), count })
+    Ok(Rooms { given: Box::new(given), count, files })
 }
 
 /// Why there is no text, as a fault of the room.

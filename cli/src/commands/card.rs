@@ -19,7 +19,8 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = args.output.destination()?;
+    let destination = args.output.destination(&args.room.scenario.files())?;
+    let form = leaf::form(args.format, &destination, stdout)?;
     let limits = Limits { shown: args.top, ..Limits::default() };
     let (brief, outcome) = shown_to(&args.room, args.option.as_ref(), &limits, stdin, stderr)?;
     let options = match &args.option {
@@ -30,6 +31,6 @@ pub(super) fn run(
         }
     };
     let sheet = card::leaf(&card::Shopped { brief: &brief, outcome: &outcome, options: &options });
-    leaf::write(&sheet, (args.format, args.paper), &destination, stdout)?;
+    leaf::write(&sheet, (form, args.paper), &destination, stdout)?;
     Ok(Exit::Done)
 }

@@ -22,8 +22,8 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = args.output.destination()?;
-    let form = form::form(args.format, &destination);
+    let destination = args.output.destination(&args.room.scenario.files())?;
+    let form = form::form(args.format, &destination, &["txt", "text"])?;
     if let Some(form) = form {
         form::see_drawing(form, words::TEXT_INSTEAD, &destination, stdout)?;
     }

@@ -20,8 +20,8 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = args.output.destination()?;
-    let form = form::form(args.format, &destination).unwrap_or(Form::Svg);
+    let destination = args.output.destination(&args.room.scenario.files())?;
+    let form = form::form(args.format, &destination, &[])?.unwrap_or(Form::Svg);
     form::see_drawing(form, words::SVG_INSTEAD, &destination, stdout)?;
     // A plan tells no size that an option could have alone.
     let limits = Limits { shown: 0, ..Limits::default() };

@@ -8,9 +8,26 @@ use crate::process::destination::Destination;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 
-/// The form; none where neither the command line nor the file's ending tells one.
-pub(super) fn form<F: ValueEnum>(asked: Option<F>, destination: &Destination) -> Option<F> {
-    asked.or_else(|| F::from_str(&destination.extension()?, true).ok())
+/// The form; none where neither the command line nor the file's ending tells one, or where the ending is one of `plain`:
+/// text, beside the forms.
+///
+/// # Errors
+/// The ending is that of something else: whoever names a file so wants what it promises.
+pub(super) fn form<F: ValueEnum>(
+    asked: Option<F>,
+    destination: &Destination,
+    plain: &[&str],
+) -> Result<Option<F>, Failure> {
+    let (None, Some(ending)) = (&asked, destination.extension()) else { return Ok(asked) };
+    if plain.contains(&ending.as_str()) {
+        return Ok(None);
+    }
+    F::from_str(&ending, true).map(Some).map_err(|_| {
+        let values = F::value_variants().iter().filter_map(F::to_possible_value);
+        let names = values.flat_map(|value| value.get_name_and_aliases().map(str::to_owned).collect::<Vec<_>>());
+        let known = names.chain(plain.iter().map(|&ending| ending.to_owned())).collect();
+        Failure::UnknownEnding { name: destination.name().unwrap_or_default(), known }
+    })
 }
 
 /// Sees that a form which is no text goes to no terminal, where one can choose another form `instead`.

@@ -10,21 +10,35 @@ use crate::render::leaf::{self, Leaf};
 use crate::text::look::Look;
 use crate::words;
 
-/// Writes it in the form that was asked for, or else that of the file's ending, or else as text.
+/// The form that was asked for, or else that of the file's ending, or else text.
+///
+/// # Errors
+/// The ending tells no form; a form that is no text would go to a terminal.
+pub(super) fn form(
+    asked: Option<LeafForm>,
+    destination: &Destination,
+    stdout: &Outlet<'_>,
+) -> Result<LeafForm, Failure> {
+    let form = form::form(asked, destination, &[])?.unwrap_or(LeafForm::Text);
+    match form {
+        LeafForm::Text | LeafForm::Html => {}
+        LeafForm::Pdf => form::see_terminal("PDF", words::LEAF_INSTEAD, destination, stdout)?,
+    }
+    Ok(form)
+}
+
+/// Writes it.
 pub(super) fn write(
     sheet: &Leaf,
-    (asked, stock): (Option<LeafForm>, Stock),
+    (form, stock): (LeafForm, Stock),
     destination: &Destination,
     stdout: &mut Outlet<'_>,
 ) -> Result<(), Failure> {
     let look = if *destination == Destination::Stdout { stdout.look() } else { Look::PLAIN };
-    let written = match form::form(asked, destination).unwrap_or(LeafForm::Text) {
+    let written = match form {
         LeafForm::Text => leaf::text(sheet, look).into_bytes(),
         LeafForm::Html => leaf::html(sheet).into_bytes(),
-        LeafForm::Pdf => {
-            form::see_terminal("PDF", words::LEAF_INSTEAD, destination, stdout)?;
-            pdf(&leaf::pages(sheet, stock))?
-        }
+        LeafForm::Pdf => pdf(&leaf::pages(sheet, stock))?,
     };
     destination.write(&written, stdout)
 }

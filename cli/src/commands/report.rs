@@ -4,7 +4,8 @@ use std::io::Read;
 
 use elbowroom_solver::Limits;
 
-use crate::args::ReportArgs;
+use super::form;
+use crate::args::{Page, ReportArgs};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
@@ -18,7 +19,8 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = args.output.destination()?;
+    let destination = args.output.destination(&args.room.scenario.files())?;
+    form::form::<Page>(None, &destination, &[])?;
     let limits = Limits { shown: args.top, ..Limits::default() };
     let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
     // The name alone: a page that is handed on need not tell where its maker keeps files.

@@ -12,6 +12,7 @@ use elbowroom_solver::stock::{Asking, assign, more};
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
 use crate::batch::crew::work;
+use crate::batch::left::{self, PICKS, STOCK};
 use crate::batch::record::solved;
 use crate::batch::rooms::{self, Given};
 use crate::process::exit::Exit;
@@ -72,6 +73,9 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
     let rooms = if is_table { rooms::of_paths(paths.clone()) } else { rooms::rooms(&args.rooms, stdin)? };
     if rooms.count == Some(0) {
         return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
+    }
+    if let Some(folder) = &args.output {
+        left::see(&left::of_stock(folder), super::batch::inputs(args, &rooms), args.force)?;
     }
     let bar = RoomsBar::new(rooms.count, stderr);
     let mut found = Vec::new();
@@ -147,7 +151,7 @@ fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
 /// The pick list as rows, and everything as JSON.
 fn write(folder: &Path, told: &Told) -> Result<(), Failure> {
     fs::create_dir_all(folder).map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
-    let files = [("picks.csv", page::rows(told)?), ("stock.json", json::text(told)?)];
+    let files = [(PICKS, page::rows(told)?), (STOCK, json::text(told)?)];
     for (name, text) in files {
         let mut file = Whole::start(folder.join(name))?;
         file.add(&text)?;

@@ -4,7 +4,7 @@ use std::io::Read;
 
 use elbowroom_solver::Limits;
 
-use super::{form, leaf};
+use super::leaf;
 use crate::args::{LeafForm, TapeArgs};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
@@ -19,14 +19,15 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let destination = args.output.destination()?;
+    let destination = args.output.destination(&args.room.scenario.files())?;
+    let form = leaf::form(args.format, &destination, stdout)?;
     // A tape sheet tells no size that an option could have alone.
     let limits = Limits { shown: 0, ..Limits::default() };
     let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
     let option = chosen(&outcome, &args.option)?;
     let roll = args.roll.unwrap_or_else(|| tape::usual_roll(brief.units));
-    let has_plan = form::form(args.format, &destination).is_some_and(|form| form != LeafForm::Text);
+    let has_plan = form != LeafForm::Text;
     let sheet = tape::leaf(&tape::Laid { brief: &brief, outcome: &outcome, option, roll, has_plan });
-    leaf::write(&sheet, (args.format, args.paper), &destination, stdout)?;
+    leaf::write(&sheet, (form, args.paper), &destination, stdout)?;
     Ok(Exit::Done)
 }

@@ -37,6 +37,22 @@ pub(crate) enum Failure {
     NothingToCarry,
     /// A file that was to be written is there already.
     AlreadyThere(String),
+    /// A file that was to be written is one that is read.
+    WouldWriteInput {
+        /// What the user calls the file that was to be written.
+        output: String,
+        /// What the user calls it where it is read.
+        input: String,
+    },
+    /// Files are in the place of a run's own that no run left there.
+    Foreign(Vec<String>),
+    /// The ending of a file tells no form that its content can have.
+    UnknownEnding {
+        /// What the user calls it.
+        name: String,
+        /// The endings that are known.
+        known: Vec<String>,
+    },
     /// A file cannot be created.
     Uncreatable {
         /// What the user calls it.
@@ -124,6 +140,9 @@ impl Failure {
             | Self::NoSuchCommand(_)
             | Self::NoText { .. }
             | Self::AlreadyThere(_)
+            | Self::WouldWriteInput { .. }
+            | Self::Foreign(_)
+            | Self::UnknownEnding { .. }
             | Self::Uncreatable { .. } => Exit::Faulty,
             Self::NothingFits { .. } => Exit::NothingFits,
             Self::NotWritten { .. }

@@ -5,6 +5,7 @@
 pub(crate) mod destination;
 pub(crate) mod exit;
 pub(crate) mod failure;
+pub(crate) mod inputs;
 pub(crate) mod listed;
 pub(crate) mod outlet;
 pub(crate) mod source;

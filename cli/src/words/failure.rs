@@ -26,6 +26,16 @@ pub(crate) fn message(failure: &Failure) -> String {
         Failure::ListFaults { name, faults } => format!("{} in {name}", faults.told.len()),
         Failure::NothingToCarry => "there is no piece to carry in".to_owned(),
         Failure::AlreadyThere(name) => format!("{name} is already there, and nothing was written"),
+        Failure::WouldWriteInput { output, input } if output == input => {
+            format!("{output} is read by this run, and nothing was written")
+        }
+        Failure::WouldWriteInput { output, input } => {
+            format!("{output} is the file {input}, which is read by this run, and nothing was written")
+        }
+        Failure::Foreign(names) => foreign(names),
+        Failure::UnknownEnding { name, .. } => {
+            format!("the ending of {name} tells no form that this can be written in, and nothing was written")
+        }
         Failure::Uncreatable { name, why } => format!("cannot write {name}: {why}"),
         Failure::NotWritten { name, why } => format!("cannot write {name}: {why}; nothing is left of it"),
         Failure::NoRooms { name } => format!("there is no scenario in {name}"),
@@ -56,6 +66,9 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         Failure::StandardInputTwice => "Name a file for one of the two.",
         Failure::NothingToCarry => "Give the file `pieces`, or name a list: `--pieces LIST`.",
         Failure::AlreadyThere(_) => "Name another file, or put `--force` to replace that one.",
+        Failure::WouldWriteInput { .. } => "Name another file or folder for the result; `--force` does not help here.",
+        Failure::Foreign(_) => "Name another folder, or put `--force` to replace what stands there.",
+        Failure::UnknownEnding { known, .. } => return Some(known_endings(known).into()),
         Failure::Uncreatable { .. } => "See that the folder is there and can be written to.",
         Failure::NoRooms { .. } => "Scenarios are files that end in .yaml, .yml or .json.",
         Failure::InUse { .. } => "Let it end, or name another folder.",
@@ -102,6 +115,18 @@ pub(crate) const fn make_readable(why: &Unreadable) -> &'static str {
         Unreadable::NotText(_) => "Save the file as plain text in UTF-8, not as a document, a picture or UTF-16.",
         Unreadable::System(_) => "See that the file can be read.",
     }
+}
+
+/// Files that no run left where a run is to leave its own.
+fn foreign(names: &[String]) -> String {
+    let (are, them) = if names.len() == 1 { ("is", "it") } else { ("are", "them") };
+    format!("{} {are} there, and no run of `batch` left {them}; nothing was written", names.join(", "))
+}
+
+/// Which endings a file may have.
+fn known_endings(known: &[String]) -> String {
+    let known: Vec<String> = known.iter().map(|ending| format!(".{ending}")).collect();
+    format!("Let its name end in {}.", known.join(" or "))
 }
 
 /// Which options can be asked for.

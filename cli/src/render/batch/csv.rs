@@ -26,6 +26,9 @@ const HEADS: [&str; 14] = [
     "reason",
 ];
 
+/// How the rows start, whatever columns come to stand behind these: what the file is known again by.
+pub(crate) const ROWS_START: &str = "\"source\",\"room\",\"outcome\",";
+
 /// The heads of the columns, as a line.
 pub(crate) fn head() -> Result<String, Failure> {
     line(&HEADS.map(str::to_owned)).map_err(Failure::Unwritable)
@@ -61,5 +64,15 @@ const fn fate(fate: Fate) -> &'static str {
         Fate::Fits => words::FITS,
         Fate::NothingFits => words::NOTHING_FITS,
         Fate::Faulty => words::AT_FAULT,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{ROWS_START, head};
+
+    #[test]
+    fn the_rows_start_as_they_are_known() {
+        assert!(head().unwrap().starts_with(ROWS_START));
     }
 }

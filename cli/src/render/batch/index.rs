@@ -13,6 +13,17 @@ pub(crate) const ROOMS_A_PAGE: usize = 200;
 /// Looks of the pages.
 const STYLE: &str = include_str!("index.css");
 
+/// How each page starts: what it is known again by.
+pub(crate) const PAGE_START: &str = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+    <meta name=\"generator\" content=\"elbowroom batch\">\n";
+
+/// Whether a file of this name could be a page.
+pub(crate) fn is_page_name(name: &str) -> bool {
+    let number = name.strip_prefix("index-").and_then(|rest| rest.strip_suffix(".html"));
+    let number = number.and_then(|number| number.parse().ok());
+    name == page_name(1) || number.is_some_and(|number: usize| name == page_name(number))
+}
+
 /// The file name of page `number`, from 1.
 pub(crate) fn page_name(number: usize) -> String {
     if number == 1 { "index.html".to_owned() } else { format!("index-{number}.html") }
@@ -32,8 +43,7 @@ pub(crate) fn page(
     let heads: String = words::INDEX_HEADS.iter().map(head).collect();
     let title = words::index_title(first + 1, first + rooms.len(), all);
     format!(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
-         <meta http-equiv=\"Content-Security-Policy\" \
+        "{PAGE_START}<meta http-equiv=\"Content-Security-Policy\" \
          content=\"default-src 'none'; img-src 'self' file:; style-src 'unsafe-inline'\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
          <title>{title}</title>\n<style>\n{STYLE}</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n<p>{}</p>\n{}\

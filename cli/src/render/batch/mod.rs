@@ -8,8 +8,8 @@ mod summary;
 pub(crate) mod told;
 
 pub(crate) use compare::compared;
-pub(crate) use csv::{head, row};
-pub(crate) use index::{ROOMS_A_PAGE, page, page_name};
+pub(crate) use csv::{ROWS_START, head, row};
+pub(crate) use index::{PAGE_START, ROOMS_A_PAGE, is_page_name, page, page_name};
 pub(crate) use plan::{PLAN_ENDING, PLANS, plan, plan_name};
 pub(crate) use summary::{Summary, text as summary};
 

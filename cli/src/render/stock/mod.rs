@@ -93,6 +93,9 @@ fn one_more(told: &Told, unit: Unit) -> String {
     words::one_more(best, (&size.join(" x "), sign(shop_unit(unit))), &priorities, (&told.one_more, told.proven))
 }
 
+/// How the pick list starts, whatever columns come to stand behind these: what the file is known again by.
+pub(crate) const PICKS_START: &str = "\"from\",\"to\",\"room\",\"source\",\"for\",";
+
 /// The pick list as rows; lengths in millimetres.
 pub(crate) fn rows(told: &Told) -> Result<String, Failure> {
     let heads = ["from", "to", "room", "source", "for", "must", "piece", "count", "size_mm", "where", "value", "short"];

@@ -7,6 +7,8 @@ use serde::Serialize;
 
 /// Name and version of the format.
 pub(crate) const FORMAT: &str = "elbowroom-stock/1";
+/// How the file of everything starts, whatever the version: what it is known again by.
+pub(crate) const STOCK_START: &str = "{\n  \"format\": \"elbowroom-stock/";
 
 /// The whole.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -1,0 +1,91 @@
+//! What a run over many rooms leaves in its folder, and what each file of it is known by: a run replaces what an earlier
+//! one left, nothing that it reads, and nothing of anybody else's unless it is told to.
+
+use std::fs::{self, File};
+use std::io::{BufRead, BufReader, Read};
+use std::path::{Path, PathBuf};
+
+use super::finish::ROWS;
+use super::kept::{JOURNAL, LONGEST, ROOMS};
+use super::record::untold;
+use crate::process::failure::Failure;
+use crate::process::inputs::see_that_none_is_written;
+use crate::process::source;
+use crate::render::batch::{PAGE_START, ROWS_START, is_page_name};
+use crate::render::stock::PICKS_START;
+use crate::render::stock::told::STOCK_START;
+
+/// The pick list of an assignment.
+pub(crate) const PICKS: &str = "picks.csv";
+/// Everything of an assignment.
+pub(crate) const STOCK: &str = "stock.json";
+
+/// What a file of a run is known by.
+#[derive(Debug, Clone, Copy)]
+enum Mark {
+    /// It starts so.
+    Start(&'static str),
+    /// Its first line is that of a room that was solved.
+    Line,
+}
+
+/// A file that a run writes, or takes away.
+#[derive(Debug)]
+pub(crate) struct Left {
+    path: PathBuf,
+    mark: Mark,
+}
+
+/// The files of a run over rooms: those it always leaves, and the pages that are there already.
+pub(crate) fn of_rooms(folder: &Path) -> Vec<Left> {
+    let usual = [(ROOMS, Mark::Line), (JOURNAL, Mark::Start("{\"content\":\"")), (ROWS, Mark::Start(ROWS_START))];
+    let mut left: Vec<Left> = usual.into_iter().map(|(name, mark)| Left { path: folder.join(name), mark }).collect();
+    let entries = fs::read_dir(folder).into_iter().flatten().flatten();
+    let pages = entries.filter(|entry| entry.file_name().to_str().is_some_and(is_page_name));
+    left.extend(pages.map(|page| Left { path: page.path(), mark: Mark::Start(PAGE_START) }));
+    left.sort_by(|one, other| one.path.cmp(&other.path));
+    left
+}
+
+/// The files of an assignment of stock.
+pub(crate) fn of_stock(folder: &Path) -> Vec<Left> {
+    let files = [(PICKS, Mark::Start(PICKS_START)), (STOCK, Mark::Start(STOCK_START))];
+    files.into_iter().map(|(name, mark)| Left { path: folder.join(name), mark }).collect()
+}
+
+/// Sees that nothing is lost by writing these files.
+///
+/// # Errors
+/// One of them is read by this run; or some are there that no run left, and they must not be replaced.
+pub(crate) fn see<'a>(left: &[Left], inputs: impl IntoIterator<Item = &'a Path>, force: bool) -> Result<(), Failure> {
+    let paths: Vec<&Path> = left.iter().map(|left| left.path.as_path()).collect();
+    see_that_none_is_written(&paths, inputs)?;
+    let foreign = left.iter().filter(|left| left.path.exists() && !is_of_a_run(&left.path, left.mark));
+    let foreign: Vec<String> = foreign.map(|left| source::name(&left.path)).collect();
+    if force || foreign.is_empty() { Ok(()) } else { Err(Failure::Foreign(foreign)) }
+}
+
+/// The page at `path` is one that a run left.
+pub(crate) fn is_page(path: &Path) -> bool {
+    is_of_a_run(path, Mark::Start(PAGE_START))
+}
+
+/// The file is one that a run left. So is an empty one, and the start of one: there is nothing else in it to lose.
+fn is_of_a_run(path: &Path, mark: Mark) -> bool {
+    if !fs::metadata(path).is_ok_and(|there| there.is_file()) {
+        return false;
+    }
+    let Ok(file) = File::open(path) else { return false };
+    match mark {
+        Mark::Start(start) => {
+            let mut head = Vec::new();
+            let read = file.take(start.len() as u64).read_to_end(&mut head);
+            read.is_ok() && start.as_bytes().starts_with(&head)
+        }
+        Mark::Line => {
+            let mut line = String::new();
+            let read = BufReader::new(file).take(LONGEST).read_line(&mut line);
+            read.is_ok() && (line.is_empty() || untold(line.trim_end()).is_some())
+        }
+    }
+}

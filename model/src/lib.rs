@@ -35,6 +35,7 @@ pub mod opening;
 pub mod piece;
 pub mod point;
 pub(crate) mod report;
+pub mod ring;
 pub mod room;
 pub mod rules;
 pub mod scenario;

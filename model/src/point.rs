@@ -58,6 +58,43 @@ impl Point {
         Self::new(self.y, -self.x)
     }
 
+    /// The unit vector `degrees` counter-clockwise from +x.
+    ///
+    /// ```
+    /// assert_eq!(elbowroom_model::Point::toward(0.0), elbowroom_model::Point::new(1.0, 0.0));
+    /// ```
+    #[must_use]
+    pub fn toward(degrees: f64) -> Self {
+        let (sine, cosine) = degrees.to_radians().sin_cos();
+        Self::new(cosine, sine)
+    }
+
+    /// Turned counter-clockwise by this many radians.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// let east = Point::new(1.0, 0.0);
+    /// assert!((east.turned(std::f64::consts::FRAC_PI_2) - east.left()).norm() < 1e-12);
+    /// ```
+    #[must_use]
+    pub fn turned(self, radians: f64) -> Self {
+        let (sine, cosine) = radians.sin_cos();
+        self * cosine + self.left() * sine
+    }
+
+    /// The angle by which it is turned to point along `other`, radians: counter-clockwise above 0, at most half a turn.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// let east = Point::new(1.0, 0.0);
+    /// assert_eq!(east.turn_to(east.left()), std::f64::consts::FRAC_PI_2);
+    /// assert_eq!(east.turn_to(east.right()), -std::f64::consts::FRAC_PI_2);
+    /// ```
+    #[must_use]
+    pub fn turn_to(self, other: Self) -> f64 {
+        self.cross(other).atan2(self.dot(other))
+    }
+
     /// Direction of the vector in degrees counter-clockwise from +x, in 0..360.
     #[must_use]
     pub fn degrees(self) -> f64 {

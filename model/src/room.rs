@@ -2,6 +2,7 @@
 
 use crate::opening::ItemKind;
 use crate::point::Point;
+use crate::ring;
 
 /// Which wall of a room, by its place in [`Room::walls`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -141,7 +142,7 @@ impl Room {
     /// Area of the outline, mm2.
     #[must_use]
     pub fn area(&self) -> f64 {
-        -0.5 * self.walls.iter().map(|wall| wall.start.cross(wall.end)).sum::<f64>()
+        -ring::signed_area(&self.outline())
     }
 
     /// The wall named by `id`, `None` where the room has no such wall.

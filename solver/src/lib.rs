@@ -5,6 +5,7 @@
 //! Deterministic; no clock, no printing.
 
 pub mod arrangement;
+mod best_by;
 pub mod cautions;
 pub mod comparison;
 pub mod criteria;
@@ -32,6 +33,7 @@ pub mod verify;
 pub mod way;
 pub mod wording;
 
+pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};
 pub use outcome::Outcome;
 pub use rank::rank;

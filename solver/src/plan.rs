@@ -2,7 +2,7 @@
 //!
 //! Zones on the floor, seat places and what they look at, the line walked on each route, the ends of each gap.
 
-use elbowroom_model::{Brief, Hand, ItemId, ItemKind, Point, View};
+use elbowroom_model::{Brief, Hand, ItemId, ItemKind, Point, View, ring};
 
 use crate::criteria::obstacles::obstacles;
 use crate::criteria::seat_places::{SITTING_EYE, SeatPlace, seat_places};
@@ -102,15 +102,14 @@ fn layout_of(brief: &Brief, option: &OptionFound) -> Layout {
 fn placed(brief: &Brief, option: &OptionFound, piece: &PieceFound) -> Option<Placed> {
     let place = brief.pieces.iter().position(|known| known.name == piece.name)?;
     let at_wall = piece.at_wall.as_ref().and_then(|name| brief.room.walls().find(|(_, wall)| wall.name == *name));
-    let (sine, cosine) = piece.facing.to_radians().sin_cos();
-    let facing = Point::new(cosine, sine);
+    let facing = Point::toward(piece.facing);
     let hand = piece.size.return_length.and(match option.choices.hand.as_deref() {
         Some("left") => Some(Hand::Left),
         Some("right") => Some(Hand::Right),
         _ => None,
     });
     let main = piece.parts.first().filter(|part| !part.is_empty())?;
-    let middle = main.iter().fold(Point::default(), |sum, corner| sum + *corner) * (1.0 / main.len() as f64);
+    let middle = ring::middle(main);
     let back_middle = middle - facing * (piece.size.depth / 2.0);
     let mut placed = Placed {
         piece: place,

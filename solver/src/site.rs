@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, FixedId, Hinge, ItemId, ItemKind, Point, Swings, Wall, WallId};
 
-use crate::geometry::Convex;
+use crate::geometry::{Convex, mitre};
 
 /// The widest opening that has a landing, mm; before a wider one only the route to it counts.
 pub const WIDEST_OPENING_WITH_LANDING: f64 = 1200.0;
@@ -126,7 +126,7 @@ impl Site {
             }
         }
         for (place, fixed) in brief.room.fixed.iter().enumerate() {
-            let shape = grown(&fixed.corners, measured_within);
+            let shape = Convex::counter_clockwise(fixed.corners.iter().copied()).grown(measured_within);
             site.bodies.push(Body { id: BodyId::Fixed(FixedId(place)), shape });
         }
         site
@@ -204,7 +204,7 @@ fn moved_in(walls: &[Wall], by: f64) -> Vec<SiteWall> {
     let count = walls.len();
     let corner = |i: usize| {
         let (before, after) = (&walls[(i + count - 1) % count], &walls[i]);
-        mitre(after.start, before.inward(), after.inward(), by)
+        mitre(after.start, [before.inward(), after.inward()], by)
     };
     let moved = |i: usize| SiteWall {
         id: WallId(i),
@@ -214,24 +214,4 @@ fn moved_in(walls: &[Wall], by: f64) -> Vec<SiteWall> {
         inward: walls[i].inward(),
     };
     (0..count).map(moved).collect()
-}
-
-/// The corner at `at` when both edges that meet there move by `by` along their normals.
-fn mitre(at: Point, first: Point, second: Point, by: f64) -> Point {
-    let sum = first + second;
-    let reach = sum.dot(first);
-    if reach.abs() < 1e-9 {
-        return at + first * by;
-    }
-    at + sum * (by / reach)
-}
-
-/// A convex counter-clockwise polygon with every edge moved outward by `by`, mitred.
-fn grown(corners: &[Point], by: f64) -> Convex {
-    let shape = Convex::counter_clockwise(corners.iter().copied());
-    let ring = shape.corners();
-    let count = ring.len();
-    let normal = |i: usize| (ring[(i + 1) % count] - ring[i]).right().unit().unwrap_or_default();
-    let corner = |i: usize| mitre(ring[i], normal((i + count - 1) % count), normal(i), by);
-    Convex::counter_clockwise((0..count).map(corner))
 }

@@ -1,6 +1,6 @@
 //! A plan in letters, for a terminal: walls, what they hold, and the pieces as boxes.
 
-use elbowroom_model::{Brief, ItemKind, Point, Wall};
+use elbowroom_model::{Brief, ItemKind, Point, ring};
 use elbowroom_solver::outcome::OptionFound;
 use textwrap::core::display_width;
 
@@ -18,7 +18,8 @@ const ROW: f64 = 2.0;
 pub(crate) fn lines(brief: &Brief, option: &OptionFound, width: usize) -> Vec<String> {
     let grid = Grid::of(brief, width.min(WIDEST));
     let pieces: Vec<Vec<Option<usize>>> = grid.rows(|at| piece_at(option, at));
-    let inside = grid.rows(|at| is_inside(&brief.room.walls, at));
+    let outline = brief.room.outline();
+    let inside = grid.rows(|at| ring::holds(&outline, at));
     let mut letters: Vec<Vec<char>> = (0..grid.down)
         .map(|row| (0..grid.across).map(|column| letter(brief, &grid, (&inside, &pieces), row, column)).collect())
         .collect();
@@ -182,14 +183,4 @@ fn piece_at(option: &OptionFound, at: Point) -> Option<usize> {
     let upright = |place: &usize| !option.pieces[*place].kind.is_flat();
     let mut there = (0..option.pieces.len()).filter(|place| option.pieces[*place].parts.iter().any(holds));
     there.find(upright)
-}
-
-/// Whether a place lies within the outline.
-fn is_inside(walls: &[Wall], at: Point) -> bool {
-    let crossed = walls.iter().filter(|wall| {
-        let (low, high) = (wall.start.y, wall.end.y);
-        (low <= at.y) != (high <= at.y)
-            && wall.start.x + (at.y - low) / (high - low) * (wall.end.x - wall.start.x) > at.x
-    });
-    crossed.count() % 2 == 1
 }

@@ -95,7 +95,7 @@ fn angle(corners: &[Point], wall: usize) -> f64 {
     let (before, at, after) = (corners[wall], corners[(wall + 1) % count], corners[(wall + 2) % count]);
     let (first, second) = (at - before, after - at);
     // Straight on is half a turn; a turn to the left opens the corner further.
-    std::f64::consts::PI + first.cross(second).atan2(first.dot(second))
+    std::f64::consts::PI + first.turn_to(second)
 }
 
 /// One thing that was measured.

@@ -4,7 +4,8 @@ use elbowroom_model::article::the;
 use elbowroom_model::{ItemId, ItemKind, Point, View, WallId, WallItem};
 
 use super::setting::Setting;
-use super::sight::angle_between;
+use crate::best_by;
+use crate::geometry::{Ray, Segment};
 use crate::layout::Placed;
 
 /// Half of the field of one who steps in and has not yet turned, degrees (common practice, no source).
@@ -12,9 +13,6 @@ const FIELD: f64 = 45.0;
 
 /// What is lower does not catch the eye of one who comes in, mm (common practice, no source).
 const CATCHES_THE_EYE: f64 = 600.0;
-
-/// Distances nearer to each other than this are one, mm.
-const SAME_DISTANCE: f64 = 1e-6;
 
 /// The side of a piece that is met.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -66,7 +64,7 @@ impl Look<'_, '_> {
         let ends = brief.room.items.iter().filter_map(|item| brief.room.ends(item)).flat_map(<[Point; 2]>::from);
         let marks = brief.room.outline().into_iter().chain(corners).chain(ends).map(|mark| {
             let way = mark - self.from;
-            angle_between(self.ahead, way).copysign(self.ahead.cross(way))
+            self.ahead.turn_to(way).to_degrees()
         });
         let mut marks: Vec<f64> = marks.filter(|angle| angle.abs() < FIELD).collect();
         marks.extend([-FIELD, FIELD]);
@@ -76,8 +74,7 @@ impl Look<'_, '_> {
 
     fn glimpse(&self, from: f64, to: f64) -> Option<Glimpse> {
         let angle = to - from;
-        let (sine, cosine) = f64::midpoint(from, to).to_radians().sin_cos();
-        let way = self.ahead * cosine + self.ahead.left() * sine;
+        let way = self.ahead.turned(f64::midpoint(from, to).to_radians());
         if angle <= 1e-9 {
             return None;
         }
@@ -87,9 +84,10 @@ impl Look<'_, '_> {
 
     fn far(&self, way: Point) -> Option<(Far, f64)> {
         let room = &self.setting.brief().room;
+        let look = Ray { from: self.from, way };
         let met = room.walls().filter(|(id, _)| *id != self.behind).filter_map(|(id, wall)| {
-            let (reach, along) = meet(self.from, way, wall.start, wall.end)?;
-            Some((id, reach, along * wall.length()))
+            let met = look.meets(wall.into())?;
+            Some((id, met.reach, met.share * wall.length()))
         });
         let (wall, reach, at) = met.min_by(|a, b| a.1.total_cmp(&b.1))?;
         let mut held = room.items().filter(|(_, item)| item.wall == wall && item.width > 0.0);
@@ -110,18 +108,17 @@ impl Look<'_, '_> {
         let edges = self.setting.scene.layout.placed.iter().filter(catches).flat_map(|placed| {
             let parts = placed.parts().into_iter().enumerate();
             parts.flat_map(move |(part, shape)| {
-                let edges: Vec<(Point, Point)> = shape.edges().collect();
+                let edges: Vec<Segment> = shape.edges().collect();
                 edges.into_iter().map(move |edge| (placed, part, edge))
             })
         });
-        let met = edges.filter_map(|(placed, part, (start, end))| {
-            let outward = (end - start).right().unit()?;
-            let (to_edge, _) = meet(self.from, way, start, end).filter(|_| outward.dot(way) < 0.0)?;
+        let look = Ray { from: self.from, way };
+        let met = edges.filter_map(|(placed, part, edge)| {
+            let outward = edge.vector().right().unit().filter(|outward| outward.dot(way) < 0.0)?;
+            let to_edge = look.meets(edge)?.reach;
             (to_edge < reach).then(|| (to_edge, (placed.piece, self.side(placed, part, outward))))
         });
-        // Of what is met at one distance the first in the layout, so that rounding settles nothing.
-        let nearer = |best: (f64, _), next: (f64, _)| if next.0 < best.0 - SAME_DISTANCE { next } else { best };
-        met.reduce(nearer).map(|(_, met)| met)
+        best_by(met, |(to_edge, _)| -to_edge).map(|(_, met)| met)
     }
 
     /// Which side of a piece the edge of one of its parts is.
@@ -185,7 +182,7 @@ pub(super) fn first_seen(setting: &Setting, glimpses: &[Glimpse]) -> Option<(Str
             None => sums.push((words, glimpse.angle)),
         }
     }
-    sums.into_iter().reduce(|best, next| if next.1 > best.1 + 1e-9 { next } else { best })
+    best_by(sums, |(_, angle)| *angle)
 }
 
 fn words(setting: &Setting, glimpse: &Glimpse) -> String {
@@ -207,16 +204,4 @@ fn words(setting: &Setting, glimpse: &Glimpse) -> String {
 
 const fn is_radiator(item: &WallItem) -> bool {
     matches!(item.kind, ItemKind::Radiator(_) | ItemKind::Socket(_))
-}
-
-/// Where the ray meets a segment: how far along the ray (in lengths of `way`), and the share of the segment.
-fn meet(from: Point, way: Point, start: Point, end: Point) -> Option<(f64, f64)> {
-    let along = end - start;
-    let turn = way.cross(along);
-    if turn.abs() < 1e-9 {
-        return None;
-    }
-    let reach = (start - from).cross(along) / turn;
-    let share = (start - from).cross(way) / turn;
-    (reach > 1e-6 && (-1e-9..=1.0 + 1e-9).contains(&share)).then_some((reach, share))
 }

@@ -1,11 +1,12 @@
 //! Balance: what is centred, what is in proportion, and whether the room leans to one side.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, WallId};
+use elbowroom_model::{Brief, Criterion, ItemKind, PieceKind, Point, WallId, ring};
 
 use super::Judgement;
 use super::curve::{mean, through};
 use super::setting::Setting;
+use crate::best_by;
 use crate::geometry::Convex;
 use crate::layout::Placed;
 
@@ -78,7 +79,7 @@ fn off_centre(setting: &Setting, seat: &Placed) -> Option<(f64, String)> {
     let middle = middle_of(seat);
     let off = |mark: Point| (mark - middle).dot(seat.left()).abs();
     let marks = marks(setting, seat).into_iter().map(|(mark, name)| (off(mark), name));
-    marks.reduce(|best, next| if next.0 < best.0 - 1e-9 { next } else { best })
+    best_by(marks, |(off, _)| -off)
 }
 
 /// What a seat may be centred on: its wall, windows and fires behind or before it, the piece that it faces.
@@ -134,20 +135,7 @@ fn lean(setting: &Setting) -> Option<f64> {
     };
     let middle = Point::new(weighed(|point| point.x)?, weighed(|point| point.y)?);
     let half = room.area().max(0.0).sqrt() / 2.0;
-    (half > 0.0).then(|| (middle - centroid(&room.outline())).norm() / half)
-}
-
-/// The centre of area of a polygon.
-fn centroid(outline: &[Point]) -> Point {
-    let first = outline.first().copied().unwrap_or_default();
-    let (mut sum, mut area) = (Point::default(), 0.0);
-    for pair in outline.windows(2) {
-        let (a, b) = (pair[0] - first, pair[1] - first);
-        let twice = a.cross(b);
-        area += twice;
-        sum = sum + (a + b) * (twice / 3.0);
-    }
-    if area == 0.0 { first } else { first + sum * (1.0 / area) }
+    (half > 0.0).then(|| (middle - ring::centre_of_area(&room.outline())).norm() / half)
 }
 
 /// How far the ends of the seats run past the rug, mm, the mean over the seats; `None` without a rug.

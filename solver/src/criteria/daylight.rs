@@ -8,7 +8,8 @@ use super::curve::{mean, through};
 use super::seat_places::SeatPlace;
 use super::setting::{Setting, windows};
 use super::sight::{Barriers, Eye, Target, seen};
-use crate::geometry::{Convex, gap, nearest_on_segment};
+use crate::best_by;
+use crate::geometry::{Convex, Segment, gap};
 
 const BASIS: &str = "room-depth rules: daylight reaches 2 to 2.5 times the height of the window's head (from memory); EN 17037: \
                      no-sky view (published)";
@@ -35,7 +36,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let by_lamp = mean(lamps.iter().copied()).filter(|_| asked);
     let score = by_lamp.map_or(daylight, |share| (1.0 - LAMPS) * daylight + LAMPS * 100.0 * share);
 
-    let nearest = lit.iter().reduce(|best, next| if next.distance < best.distance - 1e-9 { next } else { best })?;
+    let nearest = best_by(&lit, |lit| -lit.distance)?;
     let mut reason = format!(
         "the seat places lie {} from their windows on the mean; {}, head {}, lights to about {} deep",
         setting.words(distance),
@@ -70,12 +71,12 @@ impl<'a> Lit<'a> {
     fn of(setting: &Setting<'a>, place: &SeatPlace) -> Option<Self> {
         let lit = windows(setting.brief()).filter_map(|(item, window)| {
             let target = Target::of(setting.brief(), item)?;
-            let distance = (nearest_on_segment(target.left, target.right, place.eye) - place.eye).norm();
+            let distance = Segment::new(target.left, target.right).distance_to(place.eye);
             let shares = share_of_sky(place.eye, &target, &setting.barriers);
             let score = through(&DEPTH, distance / window.head) * shares;
             Some(Self { window: item, head: window.head, distance, hidden: 1.0 - shares, score })
         });
-        lit.reduce(|best, next| if next.score > best.score + 1e-9 { next } else { best })
+        best_by(lit, |lit| lit.score)
     }
 }
 

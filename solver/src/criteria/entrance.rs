@@ -9,6 +9,7 @@ use super::arrival::{Glimpse, Side, arrival, first_seen, welcome};
 use super::curve::{mean, through, weighted_mean};
 use super::setting::{Setting, entrances};
 use super::sight::{Target, angle_between};
+use crate::best_by;
 
 const BASIS: &str = "common practice: seats that have the way in before them, fronts rather than backs on arrival, and \
                      nothing across the way";
@@ -32,7 +33,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let score = mean(meetings.iter().map(Meeting::score))?;
     let angle = mean(meetings.iter().map(|meeting| meeting.angle))?;
     // The one that is met worst is told.
-    let told = meetings.iter().reduce(|worst, next| if next.score() < worst.score() - 1e-9 { next } else { worst })?;
+    let told = best_by(&meetings, |meeting| -meeting.score())?;
     let mut reason = told.reason(setting);
     if meetings.len() > 1 {
         let all = if meetings.len() == 2 { "both".to_owned() } else { format!("all {}", meetings.len()) };
@@ -125,7 +126,7 @@ impl<'a> Meeting<'a> {
         let seats = setting.scene.layout.placed.iter().map(|placed| placed.piece);
         let seats = seats.filter(|piece| setting.brief().pieces.get(*piece).is_some_and(|piece| piece.kind.is_seat()));
         let backs = seats.map(|piece| (piece, angle_of(piece)));
-        backs.reduce(|best, next| if next.1 > best.1 { next } else { best }).filter(|(_, angle)| *angle >= 1.0)
+        best_by(backs, |(_, angle)| *angle).filter(|(_, angle)| *angle >= 1.0)
     }
 }
 

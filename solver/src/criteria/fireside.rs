@@ -9,6 +9,7 @@ use super::curve::{mean, through};
 use super::seat_places::SeatPlace;
 use super::setting::Setting;
 use super::sight::angle_between;
+use crate::best_by;
 
 const BASIS: &str = "fireplace group of a drawing-office handbook: 56 in between facing seats (published); seats turned to the \
                      fire within the warmth of it (common practice)";
@@ -29,7 +30,7 @@ const FLANKED: f64 = 0.25;
 pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let fires = fires(setting.brief()).filter_map(|item| Some((item, front_of(setting, item)?)));
     let judged = fires.filter_map(|(item, (middle, inward))| Fireside::of(setting, item, middle, inward));
-    let best = judged.reduce(|best, next| if next.score() > best.score() + 1e-9 { next } else { best })?;
+    let best = best_by(judged, Fireside::score)?;
     let reason = capital(&best.reason(setting)) + ".";
     Some(Judgement::new(Criterion::Fireside, best.score(), (best.angle, "deg"), reason, BASIS))
 }

@@ -4,6 +4,7 @@ use elbowroom_model::Point;
 
 use super::obstacles::Obstacle;
 use super::sight::Eye;
+use crate::geometry::{HalfPlane, Ray, Segment};
 
 /// Height of the eye of one who stands, mm: the reference height of EN 17037 (from memory).
 pub const STANDING_EYE: f64 = 1700.0;
@@ -129,26 +130,22 @@ impl<'a> Round<'a> {
     /// The nearest wall in the middle of the slice.
     fn wall(&self, ways: [Point; 3]) -> Option<Edge> {
         let count = self.outline.len();
+        let look = Ray { from: self.eye.at, way: ways[1] };
         let edges = (0..count).filter_map(|i| {
-            let (start, end) = (self.outline[i] - self.eye.at, self.outline[(i + 1) % count] - self.eye.at);
-            let (wall, turn) = (end - start, ways[1].cross(end - start));
-            if turn.abs() < 1e-12 {
-                return None;
-            }
-            let along = start.cross(ways[1]) / turn;
-            let reach = start.cross(wall) / turn;
-            let met = reach > 0.0 && (-1e-9..=1.0 + 1e-9).contains(&along);
-            met.then(|| edge(wall.left(), wall.left().dot(start), ways)).flatten()
+            let wall = Segment::new(self.outline[i], self.outline[(i + 1) % count]);
+            look.meets(wall)?;
+            let normal = wall.vector().left();
+            edge(HalfPlane { normal, support: normal.dot(wall.start - self.eye.at) }, ways)
         });
         edges.min_by(|a, b| a.reach[1].total_cmp(&b.reach[1]))
     }
 
     /// What an obstacle hides in the slice: from its near side to the foot of the line of sight over its far side.
     fn shadow(&self, obstacle: &Obstacle, ways: [Point; 3], wall: Edge) -> Option<(Edge, Edge)> {
-        let crossing = obstacle.crossing(self.eye.at, ways[1])?;
+        let crossing = obstacle.crossing(Ray { from: self.eye.at, way: ways[1] })?;
         let side = |side: Option<usize>| {
-            let (normal, support) = obstacle.side(side?)?;
-            edge(normal, support - normal.dot(self.eye.at), ways)
+            let side = obstacle.side(side?)?;
+            edge(HalfPlane { support: -side.outside(self.eye.at), ..side }, ways)
         };
         let near = side(crossing.entry).filter(|near| near.is_nearer(&wall))?;
         if obstacle.height >= self.eye.height {
@@ -161,11 +158,11 @@ impl<'a> Round<'a> {
     }
 }
 
-/// The straight line `normal . p = support` across a slice (the eye at the origin).
-fn edge(normal: Point, support: f64, ways: [Point; 3]) -> Option<Edge> {
+/// The straight edge of a half-plane across a slice (the eye at the origin).
+fn edge(side: HalfPlane, ways: [Point; 3]) -> Option<Edge> {
     let reach = |way: Point| {
-        let closing = normal.dot(way);
-        (closing.abs() > 1e-12).then(|| support / closing).filter(|reach| *reach >= 0.0)
+        let closing = side.normal.dot(way);
+        (closing.abs() > 1e-12).then(|| side.support / closing).filter(|reach| *reach >= 0.0)
     };
     let [first, middle, last] = ways;
     let reach = [reach(first)?, reach(middle)?, reach(last)?];

@@ -2,9 +2,9 @@
 
 use elbowroom_model::article::the;
 use elbowroom_model::piece::screen_width;
-use elbowroom_model::{Brief, ItemKind, Piece, Point};
+use elbowroom_model::{Brief, ItemKind, Piece};
 
-use crate::geometry::Convex;
+use crate::geometry::{Clip, Convex, HalfPlane, Ray};
 use crate::layout::{Layout, Placed};
 use crate::site::{BodyId, Site};
 
@@ -55,7 +55,7 @@ pub struct Obstacle {
     pub height: f64,
     /// What it belongs to.
     pub whose: Whose,
-    half_planes: Vec<(Point, f64)>,
+    half_planes: Vec<HalfPlane>,
 }
 
 impl Obstacle {
@@ -66,44 +66,17 @@ impl Obstacle {
         Self { shape, height, whose, half_planes }
     }
 
-    /// Where the ray from `eye` along `way` is inside its plan: from and to, in lengths of `way`; `None` where it misses,
-    /// or where the eye itself is inside.
+    /// Where a look is inside its plan; `None` where it misses, or where the eye itself is inside.
     #[must_use]
-    pub fn crossing(&self, eye: Point, way: Point) -> Option<Crossing> {
-        let mut crossing = Crossing { from: 0.0, to: f64::INFINITY, entry: None, exit: None };
-        for (side, &(normal, support)) in self.half_planes.iter().enumerate() {
-            let (out, closing) = (normal.dot(eye) - support, normal.dot(way));
-            if closing.abs() < 1e-12 {
-                if out > 0.0 {
-                    return None;
-                }
-            } else if closing < 0.0 && out / -closing > crossing.from {
-                (crossing.from, crossing.entry) = (out / -closing, Some(side));
-            } else if closing > 0.0 && -out / closing < crossing.to {
-                (crossing.to, crossing.exit) = (-out / closing, Some(side));
-            }
-        }
-        (crossing.entry.is_some() && crossing.from < crossing.to).then_some(crossing)
+    pub fn crossing(&self, look: Ray) -> Option<Clip> {
+        look.clipped(&self.half_planes).filter(|crossing| crossing.entry.is_some())
     }
 
-    /// Outward normal and support of one of its sides.
+    /// One of its sides.
     #[must_use]
-    pub fn side(&self, side: usize) -> Option<(Point, f64)> {
+    pub fn side(&self, side: usize) -> Option<HalfPlane> {
         self.half_planes.get(side).copied()
     }
-}
-
-/// Where a ray is inside an obstacle.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Crossing {
-    /// It goes in, in lengths of the ray's vector.
-    pub from: f64,
-    /// It comes out.
-    pub to: f64,
-    /// The side it goes in by.
-    pub entry: Option<usize>,
-    /// The side it comes out by.
-    pub exit: Option<usize>,
 }
 
 /// Everything that may stand before an eye in this layout: pieces in the brief's order, then what stands for good.

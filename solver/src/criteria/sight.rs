@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, ItemKind, Point, WallItem};
 
 use super::obstacles::{Obstacle, Whose};
+use crate::geometry::{Crossing, Ray, Segment};
 
 /// Height taken for the head of a doorway or an opening, which the scenario does not measure, mm (common practice).
 pub const DOOR_HEAD: f64 = 2000.0;
@@ -65,7 +66,7 @@ impl Target {
 /// What can hide a target: walls (none in a convex room, where no wall is in the way of another) and obstacles.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Barriers {
-    walls: Vec<(Point, Point)>,
+    walls: Vec<Segment>,
     /// What stands in the room.
     pub obstacles: Vec<Obstacle>,
 }
@@ -78,13 +79,15 @@ impl Barriers {
         let count = outline.len();
         // Clockwise: a turn to the left is an outside corner.
         let outside = (0..count).any(|i| (corner(i + 1) - corner(i)).cross(corner(i + 2) - corner(i + 1)) > 1e-6);
-        let walls = if outside { (0..count).map(|i| (corner(i), corner(i + 1))).collect() } else { Vec::new() };
+        let walls =
+            if outside { (0..count).map(|i| Segment::new(corner(i), corner(i + 1))).collect() } else { Vec::new() };
         Self { walls, obstacles }
     }
 
     /// Height on the upright over `point` below which the eye sees nothing of it, and what hides it.
     fn hidden_below(&self, eye: Eye, point: Point) -> (f64, Option<Whose>) {
-        if self.walls.iter().any(|wall| crosses(eye.at, point, *wall)) {
+        let look = Segment::new(eye.at, point);
+        if self.walls.iter().any(|wall| look.crossing(*wall).is_some_and(Crossing::is_inside_first)) {
             return (f64::INFINITY, None);
         }
         let mut worst = (f64::NEG_INFINITY, None);
@@ -150,7 +153,7 @@ pub fn seen(eye: Eye, facing: Option<Point>, target: &Target, barriers: &Barrier
 /// Angle between two directions, degrees, 0 to 180.
 #[must_use]
 pub fn angle_between(first: Point, second: Point) -> f64 {
-    first.cross(second).abs().atan2(first.dot(second)).to_degrees()
+    first.turn_to(second).abs().to_degrees()
 }
 
 /// A stretch of a target before which nothing begins or ends.
@@ -175,10 +178,10 @@ fn slice(eye: Eye, target: &Target, (from, to): (f64, f64), barriers: &Barriers)
 /// Shares of the target's width where something begins or ends, 0 and 1 among them, in order.
 fn cuts(eye: Eye, facing: Option<Point>, target: &Target, barriers: &Barriers) -> Vec<f64> {
     let corners = barriers.obstacles.iter().flat_map(|obstacle| obstacle.shape.corners().iter().copied());
-    let ends = barriers.walls.iter().map(|wall| wall.0);
-    let field = facing
-        .into_iter()
-        .flat_map(|facing| [EASY_FIELD, -EASY_FIELD, FRONT, -FRONT].map(|degrees| turned(facing, degrees) + eye.at));
+    let ends = barriers.walls.iter().map(|wall| wall.start);
+    let field = facing.into_iter().flat_map(|facing| {
+        [EASY_FIELD, -EASY_FIELD, FRONT, -FRONT].map(|degrees| facing.turned(degrees.to_radians()) + eye.at)
+    });
     let mut cuts: Vec<f64> = corners.chain(ends).chain(field).filter_map(|mark| cut_by(eye, mark, target)).collect();
     cuts.extend([0.0, 1.0]);
     cuts.sort_by(f64::total_cmp);
@@ -187,42 +190,19 @@ fn cuts(eye: Eye, facing: Option<Point>, target: &Target, barriers: &Barriers) -
 
 /// Share of the target's width where the line of sight over `mark` meets it.
 fn cut_by(eye: Eye, mark: Point, target: &Target) -> Option<f64> {
-    let (way, along) = (mark - eye.at, target.right - target.left);
-    let turn = way.cross(along);
-    if turn.abs() < 1e-9 {
-        return None;
-    }
-    let share = -way.cross(target.left - eye.at) / turn;
-    (share > 0.0 && share < 1.0 && way.dot(target.at(share) - eye.at) > 0.0).then_some(share)
-}
-
-/// `direction` turned counter-clockwise.
-fn turned(direction: Point, degrees: f64) -> Point {
-    let (sine, cosine) = degrees.to_radians().sin_cos();
-    direction * cosine + direction.left() * sine
+    let look = Segment::new(eye.at, mark).crossing(Segment::new(target.left, target.right))?;
+    (look.of_first > 0.0 && look.of_second > 0.0 && look.of_second < 1.0).then_some(look.of_second)
 }
 
 /// Height at `point` below which `obstacle` hides it.
 fn hidden_by(obstacle: &Obstacle, eye: Eye, point: Point) -> f64 {
     const TOUCHES: f64 = 1.0 - 1e-9;
-    let Some(crossing) = obstacle.crossing(eye.at, point - eye.at).filter(|crossing| crossing.from < TOUCHES) else {
+    let look = Ray { from: eye.at, way: point - eye.at };
+    let Some(crossing) = obstacle.crossing(look).filter(|crossing| crossing.from < TOUCHES) else {
         return f64::NEG_INFINITY;
     };
     // Over something lower than the eye the far edge decides, under something taller the near one.
     let over = obstacle.height - eye.height;
     let edge = if over < 0.0 { crossing.to.min(1.0) } else { crossing.from.max(1e-9) };
     eye.height + over / edge
-}
-
-/// A straight way passes through the wall between its ends.
-pub(super) fn crosses(eye: Point, point: Point, (start, end): (Point, Point)) -> bool {
-    const INSIDE: std::ops::Range<f64> = 1e-9..1.0 - 1e-9;
-    let (way, wall) = (point - eye, end - start);
-    let turn = way.cross(wall);
-    if turn.abs() < 1e-9 {
-        return false;
-    }
-    let along_way = (start - eye).cross(wall) / turn;
-    let along_wall = (start - eye).cross(way) / turn;
-    INSIDE.contains(&along_way) && (-1e-12..=1.0 + 1e-12).contains(&along_wall)
 }

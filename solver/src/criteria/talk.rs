@@ -1,13 +1,15 @@
 //! Talk: whether people who sit here can speak with one another.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, Point};
+use elbowroom_model::{Brief, Criterion};
 
 use super::Judgement;
 use super::curve::{mean, through};
 use super::seat_places::{Run, SeatPlace};
 use super::setting::Setting;
 use super::sight::angle_between;
+use crate::best_by;
+use crate::geometry::Circle;
 
 const BASIS: &str = "Hall 1966: social distance, close phase 1219 to 2134 mm, far phase to 3658 mm (published); HUD Manual of \
                      Acceptable Practices 1973: a conversation group keeps within a circle of 10 ft (published)";
@@ -24,15 +26,15 @@ const GROUP_CIRCLE: f64 = 3048.0;
 
 pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let places = &setting.places;
-    let circle = smallest_circle(places)?;
-    let within = |place: &SeatPlace| (GROUP_CIRCLE / (2.0 * (place.eye - circle.0).norm()).max(1.0)).min(1.0);
+    let circle = Circle::about(&places.iter().map(|place| place.eye).collect::<Vec<_>>())?;
+    let within = |place: &SeatPlace| (GROUP_CIRCLE / (2.0 * (place.eye - circle.centre).norm()).max(1.0)).min(1.0);
     let together = mean(places.iter().map(within))?;
     let pairs = || {
         let firsts = places.iter().enumerate();
         firsts.flat_map(|(i, first)| places.iter().skip(i + 1).map(move |second| (first, second)))
     };
     let ease = mean(pairs().map(|(first, second)| ease(first, second))).unwrap_or(ALONE);
-    let diameter = 2.0 * circle.1;
+    let diameter = 2.0 * circle.radius;
 
     let mut reason = match places.len() {
         1 => "there is one seat place, and nobody to speak with".to_owned(),
@@ -71,42 +73,16 @@ fn ease(first: &SeatPlace, second: &SeatPlace) -> f64 {
 }
 
 /// The seat of the place farthest from the others, where the group is too wide.
-fn farthest_out<'a>(setting: &Setting<'a>, (middle, radius): (Point, f64)) -> Option<&'a str> {
-    if 2.0 * radius <= GROUP_CIRCLE {
+fn farthest_out<'a>(setting: &Setting<'a>, circle: Circle) -> Option<&'a str> {
+    if 2.0 * circle.radius <= GROUP_CIRCLE {
         return None;
     }
     let lonely = |place: &SeatPlace| -> f64 {
         let others = setting.places.iter().filter(|other| other.piece != place.piece);
         others.map(|other| (other.eye - place.eye).norm()).fold(f64::INFINITY, f64::min)
     };
-    let out = setting.places.iter().filter(|place| (place.eye - middle).norm() > radius - 1.0);
+    let out = setting.places.iter().filter(|place| (place.eye - circle.centre).norm() > circle.radius - 1.0);
     let main = setting.scene.main_seat;
     let out = out.filter(|place| place.piece != main).map(|place| (lonely(place), place.piece));
-    out.reduce(|best, next| if next.0 > best.0 + 1e-9 { next } else { best }).map(|(_, piece)| setting.name(piece))
-}
-
-/// The smallest circle about all places: middle and radius.
-fn smallest_circle(places: &[SeatPlace]) -> Option<(Point, f64)> {
-    let points: Vec<Point> = places.iter().map(|place| place.eye).collect();
-    let holds = |(middle, radius): &(Point, f64)| points.iter().all(|p| (*p - *middle).norm() <= radius + 1e-6);
-    let mut circles = Vec::new();
-    for (i, &a) in points.iter().enumerate() {
-        for (j, &b) in points.iter().enumerate().skip(i + 1) {
-            circles.push(((a + b) * 0.5, (a - b).norm() / 2.0));
-            circles.extend(points.iter().skip(j + 1).filter_map(|&c| circle_through(a, b, c)));
-        }
-    }
-    let single = points.first().map(|&only| (only, 0.0));
-    circles.into_iter().chain(single).filter(holds).min_by(|a, b| a.1.total_cmp(&b.1))
-}
-
-fn circle_through(a: Point, b: Point, c: Point) -> Option<(Point, f64)> {
-    let (u, v) = (b - a, c - a);
-    let turn = 2.0 * u.cross(v);
-    if turn.abs() < 1e-6 {
-        return None;
-    }
-    let (uu, vv) = (u.dot(u), v.dot(v));
-    let to_middle = Point::new(v.y * uu - u.y * vv, u.x * vv - v.x * uu) * (1.0 / turn);
-    Some((a + to_middle, to_middle.norm()))
+    best_by(out, |(lonely, _)| *lonely).map(|(_, piece)| setting.name(piece))
 }

@@ -6,7 +6,8 @@ use elbowroom_model::{Brief, Criterion, ItemKind, Point, Socket, WallItem};
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
 use super::setting::{Setting, listed, windows};
-use crate::geometry::{Convex, gap, gap_to_segment};
+use crate::best_by;
+use crate::geometry::{Convex, Segment, gap, gap_to_segment};
 use crate::layout::Placed;
 
 const BASIS: &str = "NEC 210.52: no point of a wall over 6 ft from a socket (published); radiators free of tall backs, windows in \
@@ -159,11 +160,13 @@ impl Cord {
     fn to(setting: &Setting, placed: &Placed, socket: Point) -> Self {
         let gap = gap(&placed.main(), &Convex::counter_clockwise([socket]));
         let aside = |line: &[Point]| {
-            let legs = line.windows(2).map(|leg| gap_to_segment(&Convex::counter_clockwise(gap.at), leg[0], leg[1]));
+            let legs = line
+                .windows(2)
+                .map(|leg| gap_to_segment(&Convex::counter_clockwise(gap.at), Segment::new(leg[0], leg[1])));
             legs.map(|gap| gap.clear).fold(f64::INFINITY, f64::min)
         };
         let walks = setting.main_lines().map(|(route, line)| (aside(line), route.to));
-        let nearest = walks.reduce(|best, next| if next.0 < best.0 - 1e-9 { next } else { best });
+        let nearest = best_by(walks, |(aside, _)| -aside);
         let underfoot = nearest.map(|(aside, end)| (aside, end.name(setting.brief()).to_owned()));
         Self { piece: placed.piece, length: gap.clear, underfoot, floats: placed.at_wall.is_none() }
     }
@@ -200,5 +203,5 @@ fn cords(setting: &Setting) -> Vec<Cord> {
 /// The cord to the socket that serves a piece best.
 fn cord(setting: &Setting, placed: &Placed, sockets: &[Point]) -> Option<Cord> {
     let cords = sockets.iter().map(|socket| Cord::to(setting, placed, *socket));
-    cords.reduce(|best, next| if next.share() > best.share() + 1e-9 { next } else { best })
+    best_by(cords, Cord::share)
 }

@@ -1,10 +1,9 @@
 //! The line that one walks between two doorways: the shortest round the pieces and what stands for good, keeping half
 //! the route's width from their sides. It says what a route cuts through; its width and length are measured in `routes`.
 
-use elbowroom_model::{Brief, Point};
+use elbowroom_model::{Brief, Point, ring};
 
-use super::sight::crosses;
-use crate::geometry::Convex;
+use crate::geometry::{Convex, Crossing, Segment, mitre};
 use crate::layout::Layout;
 use crate::site::Site;
 
@@ -20,7 +19,7 @@ pub(super) fn walk_line(brief: &Brief, site: &Site, layout: &Layout, ends: [Poin
 /// What the line keeps out of, and where it may turn.
 struct Ground {
     kept_out: Vec<Convex>,
-    walls: Vec<(Point, Point)>,
+    walls: Vec<Segment>,
     turns: Vec<Point>,
 }
 
@@ -33,18 +32,16 @@ impl Ground {
         let parts =
             stands.flat_map(crate::layout::Placed::parts).chain(site.bodies.iter().map(|body| body.shape.clone()));
         let parts: Vec<Convex> = parts.collect();
-        let kept_out: Vec<Convex> = parts.iter().map(|part| grown(part, aside)).collect();
+        let kept_out: Vec<Convex> = parts.iter().map(|part| part.grown(aside)).collect();
         let outline = brief.room.outline();
         let count = outline.len();
-        let walls: Vec<(Point, Point)> = (0..count).map(|i| (outline[i], outline[(i + 1) % count])).collect();
+        let walls = (0..count).map(|i| Segment::new(outline[i], outline[(i + 1) % count])).collect();
         // Turned at a hair farther off, so that a leg along a side is clear of it.
-        let corners = parts.iter().flat_map(|part| grown(part, aside + JUST_FITS / 2.0).corners().to_vec());
+        let corners = parts.iter().flat_map(|part| part.grown(aside + JUST_FITS / 2.0).corners().to_vec());
         let turns = corners.chain(outside_corners(&outline, aside));
-        let ground = Self { kept_out: Vec::new(), walls, turns: Vec::new() };
-        let free =
-            |turn: &Point| ground.is_inside(*turn) && !kept_out.iter().any(|shape| shape.depth_of(*turn) > JUST_FITS);
-        let turns = turns.filter(free).collect();
-        Self { kept_out, turns, ..ground }
+        let is_kept_out = |turn: &Point| kept_out.iter().any(|shape| shape.depth_of(*turn) > JUST_FITS);
+        let turns = turns.filter(|turn| ring::holds(&outline, *turn) && !is_kept_out(turn)).collect();
+        Self { kept_out, walls, turns }
     }
 
     /// Shortest way over the turns, by always going on from the nearest place that is not yet settled.
@@ -82,45 +79,10 @@ impl Ground {
 
     /// Nothing lies across the straight way.
     fn is_open(&self, from: Point, to: Point) -> bool {
-        !self.walls.iter().any(|wall| crosses(from, to, *wall))
-            && self.kept_out.iter().all(|shape| length_inside(shape, from, to) <= JUST_FITS)
+        let way = Segment::new(from, to);
+        !self.walls.iter().any(|wall| way.crossing(*wall).is_some_and(Crossing::is_inside_first))
+            && self.kept_out.iter().all(|shape| way.length_inside(shape) <= JUST_FITS)
     }
-
-    fn is_inside(&self, place: Point) -> bool {
-        let above = |(start, end): &&(Point, Point)| {
-            (start.y > place.y) != (end.y > place.y)
-                && place.x < start.x + (end.x - start.x) * (place.y - start.y) / (end.y - start.y)
-        };
-        self.walls.iter().filter(above).count() % 2 == 1
-    }
-}
-
-/// Length of the part of a segment that lies inside a convex shape, mm.
-pub(super) fn length_inside(shape: &Convex, from: Point, to: Point) -> f64 {
-    let way = to - from;
-    let (mut enter, mut leave) = (0.0_f64, 1.0_f64);
-    for (normal, support) in shape.half_planes() {
-        let (out, closing) = (normal.dot(from) - support, normal.dot(way));
-        if closing.abs() < 1e-12 {
-            if out > 0.0 {
-                return 0.0;
-            }
-        } else if closing < 0.0 {
-            enter = enter.max(out / -closing);
-        } else {
-            leave = leave.min(-out / closing);
-        }
-    }
-    (leave - enter).max(0.0) * way.norm()
-}
-
-/// A convex shape with every side moved out, mitred.
-fn grown(shape: &Convex, by: f64) -> Convex {
-    let ring = shape.corners();
-    let count = ring.len();
-    let normal = |i: usize| (ring[(i + 1) % count] - ring[i % count]).right().unit().unwrap_or_default();
-    let corner = |i: usize| ring[i] + offset(normal(i + count - 1), normal(i), by);
-    Convex::counter_clockwise((0..count).map(corner))
 }
 
 /// The outside corners of a clockwise outline, moved into the room.
@@ -128,10 +90,5 @@ fn outside_corners(outline: &[Point], by: f64) -> Vec<Point> {
     let count = outline.len();
     let inward = |i: usize| (outline[(i + 1) % count] - outline[i % count]).right().unit().unwrap_or_default();
     let outside = |i: &usize| inward(i + count - 1).cross(inward(*i)) > 1e-9;
-    (0..count).filter(outside).map(|i| outline[i] + offset(inward(i + count - 1), inward(i), by)).collect()
-}
-
-fn offset(first: Point, second: Point, by: f64) -> Point {
-    let (sum, reach) = (first + second, 1.0 + first.dot(second));
-    if reach < 1e-9 { first * by } else { sum * (by / reach) }
+    (0..count).filter(outside).map(|i| mitre(outline[i], [inward(i + count - 1), inward(i)], by)).collect()
 }

@@ -6,8 +6,8 @@ use elbowroom_model::{Brief, Clearance, Criterion, PieceKind, Point};
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
 use super::setting::{Setting, entrances, middle_of_item};
-use super::walk_line::length_inside;
-use crate::geometry::Convex;
+use crate::best_by;
+use crate::geometry::{Convex, Segment};
 use crate::layout::Placed;
 use crate::routes::{End, Route};
 
@@ -34,7 +34,7 @@ pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let walks: Vec<Walk> = setting.scene.routes.iter().map(|route| Walk::of(setting, route)).collect();
     let eases = walks.iter().map(|walk| (walk.ease(), if walk.is_main() { MAIN } else { 1.0 }));
     let score = weighted_mean(eases)? - CUT * mean(walks.iter().filter(|w| w.is_main()).map(Walk::cut)).unwrap_or(0.0);
-    let tightest = walks.iter().reduce(|worst, next| if next.room() < worst.room() - 1e-9 { next } else { worst })?;
+    let tightest = best_by(&walks, |walk| -walk.room())?;
     let reason = capital(&reason(setting, &walks, tightest)) + ".";
     Some(Judgement::new(Criterion::Ways, score.max(0.0), (tightest.route.width, "mm"), reason, BASIS))
 }
@@ -55,13 +55,13 @@ fn reason(setting: &Setting, walks: &[Walk], tightest: &Walk) -> String {
         setting.words(route.needs),
     );
     let main = walks.iter().filter(|walk| walk.is_main());
-    let longest = main.clone().reduce(|worst, next| if next.straight < worst.straight - 1e-9 { next } else { worst });
+    let longest = best_by(main.clone(), |walk| -walk.straight);
     if let Some(walk) = longest.filter(|walk| walk.straight < 0.95) {
         let more = 100.0 * (1.0 / walk.straight - 1.0);
         reason += &format!("; {} is {more:.0} % longer than straight", walk.named(brief));
     }
     let cuts = main.clone().filter_map(|walk| Some((walk, walk.through.as_ref()?)));
-    match cuts.reduce(|worst, next| if next.1.length > worst.1.length + 1e-9 { next } else { worst }) {
+    match best_by(cuts, |(_, through)| through.length) {
         Some((walk, through)) => reason + &format!("; {} cuts between {}", walk.named(brief), through.words(setting)),
         None => match main.clone().find(|walk| walk.behind) {
             Some(walk) => reason + &format!("; {} goes behind the group", walk.named(brief)),
@@ -143,10 +143,10 @@ fn cuts(setting: &Setting, line: &[Point]) -> Option<Through> {
     let others = setting.placed(PieceKind::stands_before_seat).chain(setting.placed(PieceKind::carries_screen));
     let cut = others.filter_map(|(_, other)| {
         let group = between(seat, other);
-        let length: f64 = line.windows(2).map(|leg| length_inside(&group, leg[0], leg[1])).sum();
+        let length: f64 = line.windows(2).map(|leg| Segment::new(leg[0], leg[1]).length_inside(&group)).sum();
         (length > 0.0).then_some(Through { seat: seat.piece, other: other.piece, length })
     });
-    cut.reduce(|worst, next| if next.length > worst.length + 1e-9 { next } else { worst })
+    best_by(cut, |through| through.length)
 }
 
 /// Whether a line passes square behind the middle of the main seat's back.

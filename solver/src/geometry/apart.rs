@@ -24,5 +24,7 @@ fn lines(shape: &Convex) -> Vec<Line<f64>> {
         return vec![line];
     }
     let edges = shape.edges();
-    edges.map(|(start, end)| Line::new(Coord { x: start.x, y: start.y }, Coord { x: end.x, y: end.y })).collect()
+    edges
+        .map(|edge| Line::new(Coord { x: edge.start.x, y: edge.start.y }, Coord { x: edge.end.x, y: edge.end.y }))
+        .collect()
 }

@@ -1,8 +1,10 @@
 //! A convex polygon.
 
-use elbowroom_model::Point;
+use elbowroom_model::{Point, ring};
 use geo::{Area, BooleanOps, Coord, LineString, Polygon};
 use smallvec::SmallVec;
+
+use super::{HalfPlane, Segment};
 
 /// A convex polygon, corners counter-clockwise. One corner is a point, two are a segment.
 #[derive(Debug, Clone, PartialEq)]
@@ -15,7 +17,7 @@ impl Convex {
     #[must_use]
     pub fn counter_clockwise(corners: impl IntoIterator<Item = Point>) -> Self {
         let mut corners: SmallVec<[Point; 4]> = corners.into_iter().collect();
-        if signed_area(&corners) < 0.0 {
+        if ring::signed_area(&corners) < 0.0 {
             corners.reverse();
         }
         Self { corners }
@@ -28,21 +30,21 @@ impl Convex {
     }
 
     /// Edges, counter-clockwise; a point has none, a segment has one.
-    pub fn edges(&self) -> impl Iterator<Item = (Point, Point)> + '_ {
+    pub fn edges(&self) -> impl Iterator<Item = Segment> + '_ {
         let count = match self.corners.len() {
             0 | 1 => 0,
             2 => 1,
             corners => corners,
         };
-        (0..count).map(|i| (self.corners[i], self.corners[(i + 1) % self.corners.len()]))
+        (0..count).map(|i| Segment::new(self.corners[i], self.corners[(i + 1) % self.corners.len()]))
     }
 
-    /// Outward unit normals of its edges with the support of each: every point `p` of it has `normal . p <= support`.
+    /// The half-planes that its edges bound: it is what they have in common.
     #[must_use]
-    pub fn half_planes(&self) -> Vec<(Point, f64)> {
-        let edge = |(start, end): (Point, Point)| {
-            let normal = (end - start).right().unit()?;
-            Some((normal, normal.dot(start)))
+    pub fn half_planes(&self) -> Vec<HalfPlane> {
+        let edge = |edge: Segment| {
+            let normal = edge.vector().right().unit()?;
+            Some(HalfPlane { normal, support: normal.dot(edge.start) })
         };
         self.edges().filter_map(edge).collect()
     }
@@ -56,20 +58,19 @@ impl Convex {
     /// Area, mm2.
     #[must_use]
     pub fn area(&self) -> f64 {
-        signed_area(&self.corners).abs()
+        ring::signed_area(&self.corners).abs()
     }
 
     /// Mean of its corners: a place inside it.
     #[must_use]
     pub fn middle(&self) -> Point {
-        let sum = self.corners.iter().fold(Point::default(), |sum, corner| sum + *corner);
-        sum * (1.0 / self.corners.len().max(1) as f64)
+        ring::middle(&self.corners)
     }
 
     /// How far `point` lies inside every edge (negative: outside by at least that much), mm.
     #[must_use]
     pub fn depth_of(&self, point: Point) -> f64 {
-        self.half_planes().iter().map(|(normal, support)| support - normal.dot(point)).fold(f64::INFINITY, f64::min)
+        self.half_planes().iter().map(|side| -side.outside(point)).fold(f64::INFINITY, f64::min)
     }
 
     /// The part of it with `normal . p <= support`; `None` where nothing is left.
@@ -104,12 +105,4 @@ impl Convex {
         let ring: LineString<f64> = self.corners.iter().map(|p| Coord { x: p.x, y: p.y }).collect();
         Polygon::new(ring, Vec::new())
     }
-}
-
-/// Area by the shoelace rule, positive where the corners run counter-clockwise.
-fn signed_area(corners: &[Point]) -> f64 {
-    let Some(&first) = corners.first() else { return 0.0 };
-    // Taken from the first corner, so that a far origin costs no digits.
-    let fan = corners.windows(2).map(|pair| (pair[0] - first).cross(pair[1] - first));
-    0.5 * fan.sum::<f64>()
 }

@@ -17,8 +17,8 @@ pub fn cross_section(shape: &Convex, origin: Point, along: Point, slack: f64) ->
             take(at);
         }
     }
-    for (start, end) in shape.edges() {
-        let ((from, before), (to, after)) = (place(start), place(end));
+    for edge in shape.edges() {
+        let ((from, before), (to, after)) = (place(edge.start), place(edge.end));
         if before * after < 0.0 {
             take(from + (to - from) * (before / (before - after)));
         }

@@ -2,7 +2,9 @@
 
 use elbowroom_model::Point;
 
-use super::Convex;
+use super::crossing::is_on;
+use super::tolerance::TANGENT;
+use super::{Convex, Segment};
 
 /// Places that lie at `distance` from both shapes, and some that lie nearer to one of them: a caller checks each. No place
 /// at `distance` from both is missed where their outlines, moved outward by `distance`, cross.
@@ -23,52 +25,45 @@ pub fn equidistant(first: &Convex, second: &Convex, distance: f64) -> Vec<Point>
 
 /// A shape's outline moved outward: its edges as moved, and its corners, round each of which a circle runs.
 struct MovedOut {
-    edges: Vec<(Point, Point)>,
+    edges: Vec<Segment>,
     corners: Vec<Point>,
 }
 
 impl MovedOut {
     fn of(shape: &Convex, distance: f64) -> Self {
-        let moved = |(start, end): (Point, Point)| {
-            let out = (end - start).right().unit()? * distance;
-            Some((start + out, end + out))
+        let moved = |edge: Segment| {
+            let out = edge.vector().right().unit()? * distance;
+            Some(Segment::new(edge.start + out, edge.end + out))
         };
         let mut edges: Vec<_> = shape.edges().filter_map(moved).collect();
         if shape.corners().len() == 2 {
-            edges.extend(shape.edges().filter_map(|(start, end)| moved((end, start))));
+            edges.extend(shape.edges().filter_map(|edge| moved(Segment::new(edge.end, edge.start))));
         }
         Self { edges, corners: shape.corners().to_vec() }
     }
 }
 
-/// Share of an edge's length by which a meeting may lie beyond its end.
-const BEYOND: f64 = 1e-8;
-
-fn edges_meet((a, b): (Point, Point), (c, d): (Point, Point)) -> Option<Point> {
-    let (along, other) = (b - a, d - c);
-    let turn = along.cross(other);
-    let (t, s) = ((c - a).cross(other) / turn, (c - a).cross(along) / turn);
-    let range = -BEYOND..=1.0 + BEYOND;
-    (range.contains(&t) && range.contains(&s)).then(|| a + along * t)
+fn edges_meet(edge: Segment, other: Segment) -> Option<Point> {
+    let crossing = edge.crossing(other).filter(|crossing| crossing.is_near_both())?;
+    Some(edge.at(crossing.of_first))
 }
 
-fn edge_meets_circle((start, end): (Point, Point), centre: Point, radius: f64) -> impl Iterator<Item = Point> {
-    let along = end - start;
+fn edge_meets_circle(edge: Segment, centre: Point, radius: f64) -> impl Iterator<Item = Point> {
+    let along = edge.vector();
     let squared = along.dot(along);
-    let nearest = (centre - start).dot(along) / squared;
-    let off = (start + along * nearest - centre).norm();
+    let nearest = (centre - edge.start).dot(along) / squared;
+    let off = (edge.at(nearest) - centre).norm();
     // A line that touches the circle meets it once; rounding may say a hair beyond.
     let half = ((radius - off) * (radius + off)).max(0.0).sqrt() / squared.sqrt();
-    let meets = off <= radius * (1.0 + BEYOND);
-    let range = -BEYOND..=1.0 + BEYOND;
+    let meets = off <= radius * (1.0 + TANGENT);
     let shares = [nearest - half, nearest + half].into_iter();
-    shares.filter(move |share| meets && range.contains(share)).map(move |share| start + along * share)
+    shares.filter(move |share| meets && is_on(*share)).map(move |share| edge.at(share))
 }
 
 fn circles_meet(first: Point, second: Point, radius: f64) -> impl Iterator<Item = Point> {
     let apart = second - first;
     let half = apart.norm() / 2.0;
-    let meets = half > 0.0 && half <= radius * (1.0 + BEYOND);
+    let meets = half > 0.0 && half <= radius * (1.0 + TANGENT);
     let out = ((radius - half) * (radius + half)).max(0.0).sqrt();
     let middle = first + apart * 0.5;
     let side = apart.left().unit().unwrap_or_default() * out;

@@ -2,14 +2,8 @@
 
 use elbowroom_model::Point;
 
-use super::{Bounds, Convex};
-
-/// Shapes nearer than this touch, mm: far above the rounding of coordinates in a room, far below any tape.
-const TOUCH: f64 = 1e-9;
-
-/// Squared sine under which two edges count as parallel: where they then meet is lost in rounding, and where they overlap
-/// an end of one lies on the other.
-const PARALLEL: f64 = 1e-20;
+use super::tolerance::TOUCH;
+use super::{Bounds, Convex, Segment};
 
 /// The least distance of two shapes and the places where it is met.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -50,19 +44,8 @@ pub fn gap(first: &Convex, second: &Convex) -> Gap {
 
 /// The gap of a convex shape and a segment.
 #[must_use]
-pub fn gap_to_segment(shape: &Convex, start: Point, end: Point) -> Gap {
-    gap(shape, &Convex::counter_clockwise([start, end]))
-}
-
-/// The place on the segment that lies nearest to `point`.
-#[must_use]
-pub fn nearest_on_segment(start: Point, end: Point, point: Point) -> Point {
-    let along = end - start;
-    let squared = along.dot(along);
-    if squared <= 0.0 {
-        return start;
-    }
-    start + along * ((point - start).dot(along) / squared).clamp(0.0, 1.0)
+pub fn gap_to_segment(shape: &Convex, segment: Segment) -> Gap {
+    gap(shape, &Convex::counter_clockwise([segment.start, segment.end]))
 }
 
 struct Nearest {
@@ -85,15 +68,15 @@ fn nearest_on(shape: &Convex, point: Point) -> Point {
     let mut best = Nearest { squared: f64::INFINITY, at: [point, only] };
     // Of a polygon only those edges count that have the point on their outer side, where any has.
     let polygon = shape.corners().len() >= 3;
-    for (start, end) in shape.edges() {
-        if !polygon || (end - start).cross(point - start) < 0.0 {
-            best.keep(point, nearest_on_segment(start, end, point));
+    for edge in shape.edges() {
+        if !polygon || edge.vector().cross(point - edge.start) < 0.0 {
+            best.keep(point, edge.nearest_to(point));
         }
     }
     if best.squared.is_infinite() {
         best.keep(point, only);
-        for (start, end) in shape.edges() {
-            best.keep(point, nearest_on_segment(start, end, point));
+        for edge in shape.edges() {
+            best.keep(point, edge.nearest_to(point));
         }
     }
     best.at[1]
@@ -102,11 +85,11 @@ fn nearest_on(shape: &Convex, point: Point) -> Point {
 /// Whether an edge of `first` has all of `second` clear on its outer side. A segment has two outer sides.
 fn is_separated(first: &Convex, second: &Convex) -> bool {
     let segment = first.corners().len() == 2;
-    first.edges().any(|(start, end)| {
-        let along = end - start;
+    first.edges().any(|edge| {
+        let along = edge.vector();
         let clear = TOUCH * along.dot(along).sqrt();
-        let outside = |corner: &Point| along.cross(*corner - start) < -clear;
-        let beyond = |corner: &Point| along.cross(*corner - start) > clear;
+        let outside = |corner: &Point| along.cross(*corner - edge.start) < -clear;
+        let beyond = |corner: &Point| along.cross(*corner - edge.start) > clear;
         second.corners().iter().all(outside) || (segment && second.corners().iter().all(beyond))
     })
 }
@@ -119,23 +102,14 @@ fn place_in_both(first: &Convex, second: &Convex) -> Option<Point> {
             return Some(place);
         }
     }
-    let crossing = |edge| second.edges().find_map(|other| segments_cross(edge, other));
+    let crossing = |edge: Segment| {
+        let met = second.edges().filter_map(|other| edge.crossing(other)).find(|crossing| crossing.is_on_both())?;
+        Some(edge.at(met.of_first))
+    };
     first.edges().find_map(crossing)
 }
 
 /// Whether a polygon holds the point, its edges included.
 fn holds(shape: &Convex, point: Point) -> bool {
-    shape.corners().len() >= 3 && shape.edges().all(|(start, end)| (end - start).cross(point - start) >= 0.0)
-}
-
-/// Where two segments meet, where they do and are not parallel.
-fn segments_cross((a, b): (Point, Point), (c, d): (Point, Point)) -> Option<Point> {
-    let (along, other) = (b - a, d - c);
-    let turn = along.cross(other);
-    if turn * turn <= PARALLEL * along.dot(along) * other.dot(other) {
-        return None;
-    }
-    let t = (c - a).cross(other) / turn;
-    let s = (c - a).cross(along) / turn;
-    ((0.0..=1.0).contains(&t) && (0.0..=1.0).contains(&s)).then(|| a + along * t)
+    shape.corners().len() >= 3 && shape.edges().all(|edge| edge.vector().cross(point - edge.start) >= 0.0)
 }

@@ -19,7 +19,7 @@ pub fn meets(first: &Convex, second: &Convex) -> bool {
 #[must_use]
 pub fn overlap_depth(first: &Convex, second: &Convex) -> f64 {
     let past = |shape: &Convex, other: &Convex| {
-        let depths = shape.half_planes().into_iter().map(|(normal, support)| support + other.support(-normal));
+        let depths = shape.half_planes().into_iter().map(|side| side.support + other.support(-side.normal));
         depths.fold(f64::INFINITY, f64::min)
     };
     let depth = past(first, second).min(past(second, first));

@@ -1,26 +1,44 @@
-//! Convex shapes and the verbs on them: how far apart, how much in common, inside or not.
+//! Segments, convex shapes and the verbs on them, one a file: where they cross, how far apart they are, what they have in
+//! common, how they grow.
 //!
-//! The only folder that names `geo` and `rstar`. No rule of the trade lives here.
+//! Whoever decides or judges measures with these; `verify` builds on the shapes and on `geo` alone. Verbs on rings of bare
+//! corners (area, middle, whether one holds a place) are `elbowroom_model::ring`. The only folder that names `geo` and
+//! `rstar`. No rule of the trade lives here.
 
 mod apart;
 mod bounds;
+mod circle;
+mod clip;
 mod convex;
 mod cross_section;
+mod crossing;
 mod equidistant;
 mod gap;
+mod half_plane;
 mod meets;
+mod mitre;
 mod outline;
 mod pockets;
 mod pulled_in;
+mod ray;
+mod segment;
 mod tangent;
+mod tolerance;
 
 pub use apart::apart;
 pub use bounds::Bounds;
+pub use circle::Circle;
+pub use clip::{Clip, clip};
 pub use convex::Convex;
 pub use cross_section::cross_section;
+pub use crossing::Crossing;
 pub use equidistant::equidistant;
-pub use gap::{Gap, gap, gap_to_segment, nearest_on_segment};
+pub use gap::{Gap, gap, gap_to_segment};
+pub use half_plane::{HalfPlane, Pass};
 pub use meets::{meets, overlap_depth};
+pub use mitre::mitre;
 pub use outline::Outline;
 pub use pockets::{HullAndPockets, convex_parts, hull_and_pockets};
+pub use ray::{Met, Ray};
+pub use segment::Segment;
 pub use tangent::{Turn, corner_to_corner, corner_to_place, place_to_corner};

@@ -1,8 +1,10 @@
 //! A simple polygon as its convex hull less convex pockets.
 
 use elbowroom_model::Point;
+use elbowroom_model::ring::signed_area;
 
 use super::Convex;
+use super::tolerance::{ON_EAR, STRAIGHT};
 
 /// The convex hull of a simple polygon and what has to be taken off it.
 #[derive(Debug, Clone, PartialEq)]
@@ -13,14 +15,11 @@ pub struct HullAndPockets {
     pub pockets: Vec<Convex>,
 }
 
-/// Corners nearer to a straight line than this count as on it, mm.
-const STRAIGHT: f64 = 1e-6;
-
 /// Hull and pockets of a simple polygon, corners in either direction.
 #[must_use]
 pub fn hull_and_pockets(outline: &[Point]) -> HullAndPockets {
     let mut ring = outline.to_vec();
-    if area(&ring) < 0.0 {
+    if signed_area(&ring) < 0.0 {
         ring.reverse();
     }
     let on_hull = hull_corners(&ring);
@@ -93,12 +92,12 @@ fn ears(ring: &[Point]) -> Vec<Vec<Point>> {
             return triangles;
         };
         let (before, tip, after) = at(ear);
-        if area(&[before, tip, after]) > STRAIGHT {
+        if signed_area(&[before, tip, after]) > STRAIGHT {
             triangles.push(vec![before, tip, after]);
         }
         left.remove(ear);
     }
-    if area(&left) > STRAIGHT {
+    if signed_area(&left) > STRAIGHT {
         triangles.push(left);
     }
     triangles
@@ -110,7 +109,7 @@ fn is_ear((before, tip, after): (Point, Point, Point), ring: &[Point]) -> bool {
         return false;
     }
     let inside = |p: &Point| {
-        [(before, tip), (tip, after), (after, before)].iter().all(|(a, b)| (*b - *a).cross(*p - *a) > -1e-9)
+        [(before, tip), (tip, after), (after, before)].iter().all(|(a, b)| (*b - *a).cross(*p - *a) > -ON_EAR)
             && *p != before
             && *p != tip
             && *p != after
@@ -139,11 +138,6 @@ fn is_convex(ring: &[Point]) -> bool {
     (0..n).all(|i| (ring[(i + 1) % n] - ring[i]).cross(ring[(i + 2) % n] - ring[(i + 1) % n]) >= -STRAIGHT)
 }
 
-fn area(ring: &[Point]) -> f64 {
-    let n = ring.len();
-    0.5 * (0..n).map(|i| ring[i].cross(ring[(i + 1) % n])).sum::<f64>()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -163,7 +157,7 @@ mod tests {
         for room in rooms {
             let HullAndPockets { hull, pockets } = hull_and_pockets(&room);
             let taken: f64 = pockets.iter().map(Convex::area).sum();
-            assert!((hull.area() - taken - area(&room).abs()).abs() < 1e-9, "{room:?}: {pockets:?}");
+            assert!((hull.area() - taken - signed_area(&room).abs()).abs() < 1e-9, "{room:?}: {pockets:?}");
             assert!(pockets.iter().all(|pocket| is_convex(pocket.corners())));
         }
     }

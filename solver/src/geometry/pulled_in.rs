@@ -7,6 +7,6 @@ impl Convex {
     #[must_use]
     pub fn pulled_in(&self, by: f64) -> Option<Self> {
         let start = Some(self.clone());
-        self.half_planes().into_iter().fold(start, |left, (normal, support)| left?.clipped(normal, support - by))
+        self.half_planes().into_iter().fold(start, |left, side| left?.clipped(side.normal, side.support - by))
     }
 }

@@ -2,6 +2,8 @@
 
 use elbowroom_model::Point;
 
+use super::tolerance::{NO_TURN, SINE, TOUCH};
+
 /// Which way a cord goes round a corner.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Turn {
@@ -27,13 +29,8 @@ impl Turn {
     /// Angle from one contact to a later one, going round this way, in 0..2 pi.
     #[must_use]
     pub fn angle(self, from: Point, to: Point) -> f64 {
-        let turned = from.cross(to).atan2(from.dot(to));
-        let angle = match self {
-            Self::Left => turned,
-            Self::Right => -turned,
-        };
-        // The last digits of a full turn are no turn.
-        if angle < -1e-9 { angle + std::f64::consts::TAU } else { angle.max(0.0) }
+        let angle = self.sign() * from.turn_to(to);
+        if angle < -NO_TURN { angle + std::f64::consts::TAU } else { angle.max(0.0) }
     }
 
     const fn sign(self) -> f64 {
@@ -68,8 +65,7 @@ pub fn corner_to_place(from: (Point, Turn), to: Point, radius: f64) -> Option<Po
 fn swung(apart: Point, across: f64) -> Option<Point> {
     let length = apart.norm();
     let sine = across / length;
-    // A cord between two corners that touch is square to the line between them; rounding may say a hair beyond.
-    if length <= 1e-9 || sine.abs() > 1.0 + 1e-12 {
+    if length <= TOUCH || sine.abs() > 1.0 + SINE {
         return None;
     }
     let sine = sine.clamp(-1.0, 1.0);

@@ -7,6 +7,7 @@ use elbowroom_model::Criterion;
 use super::TIE;
 use super::order::best_first;
 use super::table::Table;
+use crate::best_by;
 
 /// The largest wish.
 const MOST: f64 = 5.0;
@@ -36,7 +37,7 @@ pub(super) fn turns(table: &Table, wishes: &[f64], best: &[usize]) -> Vec<Option
             false => sweep.change_to(option),
         };
         let changes = sweeps.iter().filter_map(|sweep| Some((sweep, change(sweep)?)));
-        let (sweep, change) = changes.reduce(|least, next| if next.1.by < least.1.by - TIE { next } else { least })?;
+        let (sweep, change) = best_by(changes, |(_, change)| -change.by)?;
         let then_first = if option == first { sweep.leader(change.to)? } else { option };
         Some(Turn { criterion: table.criteria[sweep.column], weight: change.to, then_first })
     };
@@ -95,7 +96,7 @@ impl<'a> Sweep<'a> {
         }
         let others = (0..self.table.rows.len()).filter(|rival| *rival != first);
         let changes = others.filter_map(|rival| self.change_into(self.where_ahead(rival, first)));
-        changes.reduce(|least, next| if next.by < least.by { next } else { least })
+        best_by(changes, |change| -change.by)
     }
 
     /// The least change that puts `option` first.

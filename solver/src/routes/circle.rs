@@ -1,7 +1,7 @@
 //! A free circle to turn a wheelchair in, and the way to it. Coffee tables count neither against the circle nor on the
 //! way, since they can be moved.
 
-use elbowroom_model::{Brief, Clearance, Point};
+use elbowroom_model::{Brief, Clearance, Point, ring};
 
 use super::End;
 use super::demand::entrances;
@@ -107,12 +107,8 @@ impl<'a> Clear<'a> {
 
     /// Whether the outline holds the place.
     fn holds(&self, place: Point) -> bool {
-        let crosses = |wall: &&Stop| {
-            let &[start, end] = wall.shape.corners() else { return false };
-            let (low, high) = if start.y <= end.y { (start, end) } else { (end, start) };
-            (low.y > place.y) != (high.y > place.y) && (high - low).cross(place - low) > 0.0
-        };
-        self.walls.iter().filter(crosses).count() % 2 == 1
+        let outline: Vec<Point> = self.walls.iter().filter_map(|wall| wall.shape.corners().first().copied()).collect();
+        ring::holds(&outline, place)
     }
 
     /// Every place where a circle is held between two things: where any is free there is a free one so held, since the

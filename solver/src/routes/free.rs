@@ -6,7 +6,7 @@ use smallvec::SmallVec;
 use super::cut::stops_of;
 use super::mouth::{Mouth, Side};
 use super::stop::Stop;
-use crate::geometry::{Bounds, Convex, gap};
+use crate::geometry::{Bounds, Convex, Pass, Segment, clip, gap};
 
 /// How much nearer than its radius a disc may pass, mm: a disc of just the width of a gap still passes it.
 const GIVES: f64 = 0.05;
@@ -37,28 +37,28 @@ impl<'a> FreeFloor<'a> {
 
     /// Whether the centre can be at each of these places, all on the arc round `corner`.
     pub(super) fn arc_is_free(&self, corner: Point, mut places: impl Iterator<Item = Point>) -> bool {
-        let about = Bounds::of(&leg(corner, corner));
+        let about = Bounds::of(&place_alone(corner));
         let reach = 2.0 * self.radius;
         let near = (0..self.stops.len()).filter(|stop| !self.stops[*stop].bounds.apart_by(&about, reach));
         let near: SmallVec<[usize; 16]> = near.collect();
-        places.all(|place| self.is_clear(near.iter().copied(), (place, place)))
+        places.all(|place| self.is_clear(near.iter().copied(), Segment::new(place, place)))
     }
 
     /// Whether the centre can go straight from one place to the other.
-    pub(super) fn leg_is_free(&self, from: Point, to: Point) -> bool {
-        self.is_clear(0..self.stops.len(), (from, to))
+    pub(super) fn leg_is_free(&self, leg: Segment) -> bool {
+        self.is_clear(0..self.stops.len(), leg)
     }
 
     /// Whether none of these stops keeps the centre from going straight from one place to the other.
-    fn is_clear(&self, mut stops: impl Iterator<Item = usize>, (from, to): (Point, Point)) -> bool {
-        let leg = leg(from, to);
-        let bounds = Bounds::of(&leg);
+    fn is_clear(&self, mut stops: impl Iterator<Item = usize>, leg: Segment) -> bool {
+        let shape = shape_of(leg);
+        let bounds = Bounds::of(&shape);
         let near = self.radius - ROUNDING;
         stops.all(|place| {
             let stop = &self.stops[place];
             stop.bounds.apart_by(&bounds, near)
-                || gap(&stop.shape, &leg).clear >= near
-                || self.is_passed(stop, self.behind[place], (from, to))
+                || gap(&stop.shape, &shape).clear >= near
+                || self.is_passed(stop, self.behind[place], leg)
         })
     }
 
@@ -73,9 +73,8 @@ impl<'a> FreeFloor<'a> {
             }
             let place = |off: f64| own.stretch[0] + along * off;
             let Some((from, to)) = self.shadow(stop, &place, (along, width)) else { continue };
-            let kept = self.outside_strips(*behind, (place(from), place(to)));
-            for (from, to) in kept {
-                let ends = [from, to].map(|at| along.dot(at - own.stretch[0]));
+            for kept in self.outside_strips(*behind, Segment::new(place(from), place(to))) {
+                let ends = [kept.start, kept.end].map(|at| along.dot(at - own.stretch[0]));
                 free = free.into_iter().flat_map(|stretch| without(stretch, (ends[0], ends[1]))).collect();
             }
         }
@@ -84,17 +83,17 @@ impl<'a> FreeFloor<'a> {
 
     /// Whether a stop that is nearer to a leg than the radius still does not count, since it lies behind the mouth that
     /// the leg is straight before wherever it is that near.
-    fn is_passed(&self, stop: &Stop, behind: [bool; 2], leg_ends: (Point, Point)) -> bool {
+    fn is_passed(&self, stop: &Stop, behind: [bool; 2], leg: Segment) -> bool {
         if behind == [false, false] {
             return false;
         }
         let near = self.radius - ROUNDING;
-        let parts = self.outside_strips(behind, leg_ends);
-        parts.into_iter().all(|(from, to)| gap(&stop.shape, &leg(from, to)).clear >= near)
+        let parts = self.outside_strips(behind, leg);
+        parts.into_iter().all(|part| gap(&stop.shape, &shape_of(part)).clear >= near)
     }
 
     /// The parts of a leg that are not straight before a mouth that the stop lies behind.
-    fn outside_strips(&self, behind: [bool; 2], leg: (Point, Point)) -> Vec<(Point, Point)> {
+    fn outside_strips(&self, behind: [bool; 2], leg: Segment) -> Vec<Segment> {
         let mut parts = vec![leg];
         for (mouth, _) in self.mouths.iter().zip(behind).filter(|(_, behind)| *behind) {
             parts = parts.into_iter().flat_map(|part| outside_strip(mouth, part)).collect();
@@ -104,15 +103,12 @@ impl<'a> FreeFloor<'a> {
 
     /// Where on a mouth's stretch a stop is nearer than the radius.
     fn shadow(&self, stop: &Stop, place: &impl Fn(f64) -> Point, (along, width): (Point, f64)) -> Option<(f64, f64)> {
-        let found = gap(&stop.shape, &leg(place(0.0), place(width)));
+        let found = gap(&stop.shape, &shape_of(Segment::new(place(0.0), place(width))));
         if found.clear >= self.radius {
             return None;
         }
         let nearest = along.dot(found.at[1] - place(0.0)).clamp(0.0, width);
-        let beyond = |off: f64| {
-            let at = place(off);
-            gap(&stop.shape, &leg(at, at)).clear - self.radius
-        };
+        let beyond = |off: f64| gap(&stop.shape, &place_alone(place(off))).clear - self.radius;
         Some((edge(nearest, 0.0, &beyond), edge(nearest, width, &beyond)))
     }
 }
@@ -145,8 +141,12 @@ fn edge(inside: f64, outside: f64, beyond: &impl Fn(f64) -> f64) -> f64 {
     high.0
 }
 
-fn leg(from: Point, to: Point) -> Convex {
-    if from == to { Convex::counter_clockwise([from]) } else { Convex::counter_clockwise(vec![from, to]) }
+fn shape_of(leg: Segment) -> Convex {
+    if leg.start == leg.end { place_alone(leg.start) } else { Convex::counter_clockwise([leg.start, leg.end]) }
+}
+
+fn place_alone(at: Point) -> Convex {
+    Convex::counter_clockwise([at])
 }
 
 /// What is left of a stretch.
@@ -157,29 +157,17 @@ fn without((from, to): (f64, f64), (lost_from, lost_to): (f64, f64)) -> impl Ite
 }
 
 /// The parts of a leg that are not straight before the mouth: between the perpendiculars at its ends, before its line.
-fn outside_strip(mouth: &Mouth, (from, to): (Point, Point)) -> Vec<(Point, Point)> {
+fn outside_strip(mouth: &Mouth, leg: Segment) -> Vec<Segment> {
     let along = mouth.along();
-    let (start, end) = (mouth.place(along, from), mouth.place(along, to));
+    let (start, end) = (mouth.place(along, leg.start), mouth.place(along, leg.end));
     let width = mouth.width();
     let sides = [(start.0, end.0), (width - start.0, width - end.0), (start.1, end.1)];
-    let mut inside = (0.0_f64, 1.0_f64);
-    for (at_start, at_end) in sides {
+    let passes = sides.map(|(at_start, at_end)| {
         let (at_start, at_end) = (at_start + ROUNDING, at_end + ROUNDING);
-        if at_start < 0.0 && at_end < 0.0 {
-            return vec![(from, to)];
-        }
-        let crossing = at_start / (at_start - at_end);
-        if at_start < 0.0 {
-            inside.0 = inside.0.max(crossing);
-        } else if at_end < 0.0 {
-            inside.1 = inside.1.min(crossing);
-        }
-    }
-    if inside.0 > inside.1 {
-        return vec![(from, to)];
-    }
-    let at = |share: f64| from + (to - from) * share;
-    let before = (inside.0 > 0.0).then(|| (from, at(inside.0)));
-    let after = (inside.1 < 1.0).then(|| (at(inside.1), to));
+        Pass { outside: -at_start, change: at_start - at_end }
+    });
+    let Some(inside) = clip(passes).filter(|inside| inside.from < 1.0) else { return vec![leg] };
+    let before = (inside.from > 0.0).then(|| Segment::new(leg.start, leg.at(inside.from)));
+    let after = (inside.to < 1.0).then(|| Segment::new(leg.at(inside.to), leg.end));
     before.into_iter().chain(after).collect()
 }

@@ -1,6 +1,7 @@
 //! The joints between what stops a disc: how near each two stand, and on which side of them the route runs.
 
 use elbowroom_model::Point;
+use elbowroom_model::ring::passes_right_of;
 
 use super::mouth::{AT_END, Mouth, ON_LINE, Side};
 use super::obstacles::Met;
@@ -89,14 +90,4 @@ fn touches((along, before): Place, width: f64) -> bool {
 fn runs_along(from: Place, to: Place, width: f64) -> bool {
     let in_line = from.1.abs() <= ON_LINE && to.1.abs() <= ON_LINE;
     in_line && from.0.min(to.0).max(AT_END) < from.0.max(to.0).min(width - AT_END)
-}
-
-/// Whether the leg crosses the ray that runs from `start` level to the right. Half open in y, so that a path that
-/// touches the ray's line at a bend is counted once.
-fn passes_right_of(start: Point, from: Point, to: Point) -> bool {
-    if (from.y > start.y) == (to.y > start.y) {
-        return false;
-    }
-    let (low, high) = if from.y < to.y { (from, to) } else { (to, from) };
-    (high - low).cross(start - low) > 0.0
 }

@@ -10,7 +10,7 @@ use super::corner::{Corner, corners};
 use super::free::{FreeFloor, ROUNDING};
 use super::mouth::Mouth;
 use super::stop::Stop;
-use crate::geometry::{Turn, corner_to_corner, corner_to_place, nearest_on_segment, place_to_corner};
+use crate::geometry::{Segment, Turn, corner_to_corner, corner_to_place, place_to_corner};
 
 /// An arc is looked at this often, radians: between two looks a disc of a metre gains half a millimetre.
 const LOOK: f64 = 0.06;
@@ -132,14 +132,12 @@ impl Search<'_> {
         let signed = if round.turn == Turn::Left { angle } else { -angle };
         // An angle is at most a half turn here.
         let chords = (angle / CHORD).ceil() as usize;
-        (1..chords).map(move |place| {
-            let (sine, cosine) = (signed * place as f64 / chords as f64).sin_cos();
-            at + (round.contact * cosine + round.contact.left() * sine) * self.floor.radius
-        })
+        (1..chords)
+            .map(move |place| at + round.contact.turned(signed * place as f64 / chords as f64) * self.floor.radius)
     }
 
     fn is_free(&self, lead: &Lead) -> bool {
-        let leg = || self.floor.leg_is_free(lead.from, lead.to);
+        let leg = || self.floor.leg_is_free(Segment::new(lead.from, lead.to));
         leg() && lead.earlier.is_none_or(|round| self.arc_is_free(round, self.contact(round, lead.from)))
     }
 
@@ -180,8 +178,9 @@ impl Search<'_> {
         for &step in &self.steps[0] {
             let ends = [self.on(0, step.0), self.on(0, step.1)];
             for &far in &self.steps[1] {
-                let (from, to) = nearest(ends, [self.on(1, far.0), self.on(1, far.1)]);
-                self.push(open, Lead { from, to, ..Lead::start() });
+                let across =
+                    nearest(Segment::new(ends[0], ends[1]), Segment::new(self.on(1, far.0), self.on(1, far.1)));
+                self.push(open, Lead { from: across.start, to: across.end, ..Lead::start() });
             }
             for (corner, turn) in self.rounds() {
                 let at = self.corners[corner].at;
@@ -264,7 +263,7 @@ impl Search<'_> {
     /// The straight way from a place to the far mouth, mm.
     fn straight_ahead(&self, from: Point) -> f64 {
         let [start, end] = self.floor.mouths[1].stretch;
-        (nearest_on_segment(start, end, from) - from).norm()
+        Segment::new(start, end).distance_to(from)
     }
 
     fn rounds(&self) -> impl Iterator<Item = (usize, Turn)> + '_ {
@@ -307,10 +306,9 @@ impl PartialOrd for Lead {
 }
 
 /// The nearest places of two segments that do not cross.
-fn nearest(first: [Point; 2], second: [Point; 2]) -> (Point, Point) {
-    let onto_second = first.map(|from| (from, nearest_on_segment(second[0], second[1], from)));
-    let onto_first = second.map(|to| (nearest_on_segment(first[0], first[1], to), to));
-    let apart = |(from, to): &(Point, Point)| (*to - *from).norm();
-    let pairs = [onto_second[0], onto_second[1], onto_first[0], onto_first[1]];
-    pairs.into_iter().min_by(|a, b| apart(a).total_cmp(&apart(b))).unwrap_or((first[0], second[0]))
+fn nearest(first: Segment, second: Segment) -> Segment {
+    let onto_second = [first.start, first.end].map(|from| Segment::new(from, second.nearest_to(from)));
+    let onto_first = [second.start, second.end].map(|to| Segment::new(first.nearest_to(to), to));
+    let all = onto_second.into_iter().chain(onto_first);
+    all.min_by(|a, b| a.length().total_cmp(&b.length())).unwrap_or(first)
 }

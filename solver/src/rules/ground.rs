@@ -6,7 +6,7 @@ use super::linear_outline::LinearOutline;
 use super::requirement::{Cause, Requirement, With};
 use super::separation;
 use super::variables::Variables;
-use crate::geometry::{Convex, hull_and_pockets};
+use crate::geometry::{Convex, HalfPlane, Segment, hull_and_pockets};
 use crate::program::Row;
 use crate::site::{Body, BodyId, Site};
 
@@ -39,7 +39,7 @@ impl Walls {
     #[must_use]
     pub fn of(site: &Site) -> Self {
         let found = hull_and_pockets(&site.outline());
-        let hull = found.hull.half_planes().into_iter().map(|(normal, support)| {
+        let hull = found.hull.half_planes().into_iter().map(|HalfPlane { normal, support }| {
             let along = |id: &WallId| {
                 site.wall(*id)
                     .is_some_and(|w| w.inward.dot(normal) < -1.0 + 1e-9 && (w.start.dot(normal) - support).abs() < 1e-6)
@@ -49,11 +49,8 @@ impl Walls {
         let hull = hull.collect();
         let bounding = |pocket: &Convex| {
             let middle = pocket.middle();
-            let distance = |id: WallId| {
-                site.wall(id).map_or(f64::INFINITY, |w| {
-                    (crate::geometry::nearest_on_segment(w.start, w.end, middle) - middle).norm()
-                })
-            };
+            let distance =
+                |id: WallId| site.wall(id).map_or(f64::INFINITY, |w| Segment::new(w.start, w.end).distance_to(middle));
             site.walls.iter().map(|wall| wall.id).min_by(|a, b| distance(*a).total_cmp(&distance(*b)))
         };
         let pockets = found.pockets.into_iter().map(|pocket| {

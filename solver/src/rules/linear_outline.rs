@@ -27,7 +27,7 @@ impl LinearOutline {
                 let normal = (*end - *start).right().unit().unwrap_or_default();
                 vec![normal, -normal]
             }
-            _ => shape.edges().map(|(start, end)| (end - start).right().unit().unwrap_or_default()).collect(),
+            _ => shape.edges().map(|edge| edge.vector().right().unit().unwrap_or_default()).collect(),
         };
         Self { corners, normals }
     }

@@ -177,7 +177,7 @@ impl Arc {
     /// Angle of the sector, radians.
     #[must_use]
     pub fn angle(&self) -> f64 {
-        self.from.cross(self.to).atan2(self.from.dot(self.to))
+        self.from.turn_to(self.to)
     }
 
     /// The direction half-way.
@@ -246,7 +246,7 @@ impl Arc {
     pub fn cut(&self, values: &[f64]) -> [Self; 2] {
         let least = self.angle() * LEAST_SHARE;
         let towards = self.between.at(values).unit().unwrap_or(self.middle());
-        let is_inside = |from: Point, to: Point| from.cross(to).atan2(from.dot(to)) >= least;
+        let is_inside = |from: Point, to: Point| from.turn_to(to) >= least;
         let inside = is_inside(self.from, towards) && is_inside(towards, self.to);
         let at = if inside { towards } else { self.middle() };
         [Self { to: at, ..self.clone() }, Self { from: at, ..self.clone() }]

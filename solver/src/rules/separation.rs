@@ -231,7 +231,7 @@ fn sectors(directions: &[Point]) -> Vec<(Point, Point)> {
 
 /// Angle from `first` to `m`, counter-clockwise, 0 up to a full turn.
 fn turn(first: Point, m: Point) -> f64 {
-    let angle = first.cross(m).atan2(first.dot(m));
+    let angle = first.turn_to(m);
     if angle < -SAME_DIRECTION { angle + std::f64::consts::TAU } else { angle }
 }
 

@@ -118,6 +118,5 @@ fn piece_out(brief: &Brief, sight: &Sight<'_>, points: &mut Points, piece: &Piec
 
 /// The angle at `at` between the ways to `one` and to `other`, radians.
 fn angle(at: Point, one: Point, other: Point) -> f64 {
-    let (one, other) = (one - at, other - at);
-    one.cross(other).abs().atan2(one.dot(other))
+    (one - at).turn_to(other - at).abs()
 }

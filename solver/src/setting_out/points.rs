@@ -67,7 +67,7 @@ impl Points {
         }
         let turn = |place: usize| {
             let (before, after) = (room.walls[(place + count - 1) % count].along(), room.walls[place].along());
-            before.cross(after).abs().atan2(before.dot(after)).to_degrees()
+            before.turn_to(after).abs().to_degrees()
         };
         let straight = (0..count).map(|place| turn(place) < STRAIGHT_WITHIN).collect();
         Self { all, corners: count, used: Vec::new(), straight }

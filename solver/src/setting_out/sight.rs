@@ -1,8 +1,8 @@
 //! Whether a tape can be pulled straight from one place to another in the empty room.
 
-use elbowroom_model::{ItemKind, Point, Room};
+use elbowroom_model::{ItemKind, Point, Room, Wall, ring};
 
-use crate::geometry::Convex;
+use crate::geometry::{Convex, Crossing, Segment};
 
 /// What a tape may brush against without being bent, mm.
 const BRUSHED: f64 = 2.0;
@@ -33,7 +33,7 @@ impl<'a> Sight<'a> {
 
     /// Nothing stands between the two, walls and fixed things alike.
     pub(super) fn is_clear(&self, from: Point, to: Point) -> bool {
-        self.is_inside(from, to) && !self.bodies.iter().any(|body| inside(body, from, to) > BRUSHED)
+        self.is_inside(from, to) && !self.bodies.iter().any(|body| Segment::new(from, to).length_inside(body) > BRUSHED)
     }
 
     /// The straight line between the two leaves the room nowhere, whatever stands in it.
@@ -43,45 +43,15 @@ impl<'a> Sight<'a> {
             return true;
         }
         let (from, to) = (from + along * BRUSHED, to - along * BRUSHED);
-        let crossed = self.room.walls.iter().any(|wall| crosses((from, to), (wall.start, wall.end)));
+        let way = Segment::new(from, to);
+        let crosses = |wall: &Wall| way.crossing(wall.into()).is_some_and(Crossing::is_proper);
+        let crossed = self.room.walls.iter().any(crosses);
         !crossed && self.holds((from + to) * 0.5)
     }
 
     /// The place is in the room, or on a wall.
     fn holds(&self, at: Point) -> bool {
-        let near = |wall: &elbowroom_model::Wall| {
-            let along = (at - wall.start).dot(wall.along()).clamp(0.0, wall.length());
-            (wall.point_at(along) - at).norm() <= BRUSHED
-        };
-        let above = |point: Point| point.y > at.y;
-        let crossing = |wall: &&elbowroom_model::Wall| {
-            let (start, end) = (wall.start, wall.end);
-            above(start) != above(end) && at.x < start.x + (at.y - start.y) / (end.y - start.y) * (end.x - start.x)
-        };
-        self.room.walls.iter().any(near) || self.room.walls.iter().filter(crossing).count() % 2 == 1
+        let near = |wall: &Wall| Segment::from(wall).distance_to(at) <= BRUSHED;
+        self.room.walls.iter().any(near) || ring::holds(&self.room.outline(), at)
     }
-}
-
-/// Whether two stretches cross, each with an end well on either side of the other.
-fn crosses((a, b): (Point, Point), (c, d): (Point, Point)) -> bool {
-    let sides = |one: Point, other: Point, at: Point| (other - one).unit().map_or(0.0, |along| along.cross(at - one));
-    let apart = |one: f64, other: f64| one.min(other) < -1e-6 && one.max(other) > 1e-6;
-    apart(sides(a, b, c), sides(a, b, d)) && apart(sides(c, d, a), sides(c, d, b))
-}
-
-/// How much of a stretch lies within a body, mm.
-fn inside(body: &Convex, from: Point, to: Point) -> f64 {
-    let (mut enters, mut leaves) = (0.0_f64, 1.0_f64);
-    for (normal, support) in body.half_planes() {
-        let (start, end) = (normal.dot(from) - support, normal.dot(to) - support);
-        if start > 0.0 && end > 0.0 {
-            return 0.0;
-        }
-        if start > 0.0 {
-            enters = enters.max(start / (start - end));
-        } else if end > 0.0 {
-            leaves = leaves.min(start / (start - end));
-        }
-    }
-    (leaves - enters).max(0.0) * (to - from).norm()
 }

@@ -7,6 +7,7 @@ use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits, WhyNot};
 use super::rows::{Row, stand_in, suits};
 use super::trial::{fits, with, with_range};
 use crate::arrangement::enumerate;
+use crate::best_by;
 use crate::outcome::{OptionFound, Outcome};
 use crate::routes::Floor;
 use crate::search::{Aim, Effort, RoomGround, search};
@@ -27,14 +28,13 @@ const JUST: f64 = 0.5;
 pub(super) fn candidate(brief: &Brief, by_the_way: &Brief, rows: &[Row], candidate: &ListedPiece) -> CandidateFound {
     let of_its_kind = rows.iter().enumerate().filter(|(_, row)| row.kind == candidate.kind);
     let tried = of_its_kind.map(|(place, row)| against((brief, by_the_way), (place, row), candidate));
-    let best = tried.reduce(|best, one| if is_better(&one, &best) { one } else { best });
-    best.unwrap_or_else(|| CandidateFound { why_not: Some(WhyNot::NoneAsked), ..unseen(brief, candidate) })
+    best_by(tried, score)
+        .unwrap_or_else(|| CandidateFound { why_not: Some(WhyNot::NoneAsked), ..unseen(brief, candidate) })
 }
 
-/// Whether `one` fits better than `other`: at all, then by the score of its best option.
-fn is_better(one: &CandidateFound, other: &CandidateFound) -> bool {
-    let score = |found: &CandidateFound| found.options.first().map_or(-1.0, |option| option.score);
-    score(one) > score(other)
+/// How well it fits: the score of its best option, less than any where it does not.
+fn score(found: &CandidateFound) -> f64 {
+    found.options.first().map_or(-1.0, |option| option.score)
 }
 
 /// What is known of a candidate before it is tried.

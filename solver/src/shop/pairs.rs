@@ -6,6 +6,7 @@ use std::sync::Mutex;
 use super::found::PairFound;
 use super::sets::Ground;
 use super::trial::may_fit;
+use crate::best_by;
 use crate::{Limits, Unwatched, rank};
 
 /// Pairs that are told, so that hostile lists end too.
@@ -53,9 +54,6 @@ pub(super) fn at_fault(ground: &Ground<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound
 
 fn told(ground: &Ground<'_>, one: Seat, other: Seat) -> PairFound {
     let outcome = rank(&ground.brief_as_asked(&[one, other]), &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    let nearest = outcome.refused.iter().reduce(|best, one| {
-        let short = |refused: &crate::outcome::Refused| refused.short_by.unwrap_or(f64::INFINITY);
-        if short(one) < short(best) { one } else { best }
-    });
+    let nearest = best_by(&outcome.refused, |refused| -refused.short_by.unwrap_or(f64::INFINITY));
     PairFound { between: [one.1, other.1], nearest: nearest.cloned() }
 }

@@ -4,7 +4,7 @@ use elbowroom_model::{Brief, Clearance, Door, Hinge, ItemKind, Point, Rule, Swin
 
 use super::SLACK;
 use super::ways::EmptyWidths;
-use crate::geometry::{Convex, Outline, apart};
+use crate::geometry::{Convex, Outline, Segment, apart};
 
 /// The widest opening that has a landing, mm (scenario format, Zones).
 const WIDEST_WITH_LANDING: f64 = 1200.0;
@@ -208,13 +208,13 @@ fn moved_in(walls: &[Wall], by: f64) -> Vec<Point> {
 /// A convex polygon with every edge moved outward by `by`, its corners mitred.
 fn grown(corners: &[Point], by: f64) -> Convex {
     let shape = Convex::counter_clockwise(corners.iter().copied());
-    let edges: Vec<(Point, Point)> = shape.edges().collect();
-    let line = |(start, end): (Point, Point)| {
-        let along = (end - start).unit().unwrap_or_default();
+    let edges: Vec<Segment> = shape.edges().collect();
+    let line = |edge: Segment| {
+        let along = edge.vector().unit().unwrap_or_default();
         (along, along.right())
     };
     let before = edges.iter().cycle().skip(edges.len().saturating_sub(1));
-    let moved = before.zip(&edges).map(|(&before, &edge)| meeting(edge.0, line(before), line(edge), by));
+    let moved = before.zip(&edges).map(|(&before, &edge)| meeting(edge.start, line(before), line(edge), by));
     Convex::counter_clockwise(moved)
 }
 

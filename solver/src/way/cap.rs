@@ -4,6 +4,7 @@ use elbowroom_model::way::{Capped, Load, Way};
 use elbowroom_model::{Brief, Dimension, Piece, SizeRange};
 
 use super::carried::{Failed, carried};
+use crate::best_by;
 use crate::refusal::without;
 
 /// How fine a size is found, mm.
@@ -164,6 +165,6 @@ fn block(way: &Way, id: usize, piece: &Piece) -> Option<Blocked> {
     let width = most_of(down(least.0), |size| carried(way, &Load::of(piece, size, least.1, least.2)).gets_in);
     let remedies = [(Dimension::Depth, depth, least.2), (Dimension::Width, width, least.0)];
     let remedy = remedies.into_iter().filter_map(|(dimension, to, from)| Some((dimension, to?, from - to?)));
-    let remedy = remedy.reduce(|best, one| if one.2 < best.2 { one } else { best });
+    let remedy = best_by(remedy, |(_, _, less)| -less);
     Some(Blocked { piece: id, fails, remedy: remedy.map(|(dimension, to, _)| (dimension, to)) })
 }

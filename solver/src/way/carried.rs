@@ -4,6 +4,7 @@ use elbowroom_model::way::{Load, LoadPart, PointKind, Way, WayPoint};
 
 use super::clear::{Asks, Clear, clear};
 use super::held::{Pose, held, to_turn_over};
+use crate::best_by;
 
 /// Whether a piece gets in.
 #[derive(Debug, Clone, PartialEq)]
@@ -184,7 +185,7 @@ impl Trial<'_> {
         if let Some((pose, clear)) = tried.iter().find(|(pose, clear)| clear.passes() && !reached(*pose)) {
             return Failed { at, pose: *pose, asks: clear.asks, short_by: None };
         }
-        let nearest = tried.into_iter().reduce(|best, one| if one.1.spare > best.1.spare { one } else { best });
+        let nearest = best_by(tried, |(_, clear)| clear.spare);
         let (pose, clear) = nearest.unwrap_or((Pose::Upright, Clear { asks: Asks::Width, spare: 0.0 }));
         Failed { at, pose, asks: clear.asks, short_by: Some(-clear.spare) }
     }
@@ -195,6 +196,6 @@ impl Trial<'_> {
             Some(Tight { at, asks: clear.asks, spare: clear.spare })
         };
         let all = self.way.points.iter().zip(poses).enumerate().filter_map(tight);
-        all.reduce(|worst, one| if one.spare < worst.spare { one } else { worst })
+        best_by(all, |tight| -tight.spare)
     }
 }

@@ -5,6 +5,7 @@ use serde::Serialize;
 
 use super::held::Held;
 use super::turn::longest;
+use crate::best_by;
 
 /// What a point asks for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -77,7 +78,7 @@ pub(crate) fn clear(point: &WayPoint, held: Held, within: f64) -> Clear {
             ]
         }
     };
-    let worst = all.into_iter().flatten().reduce(|worst, one| if one.spare < worst.spare { one } else { worst });
+    let worst = best_by(all.into_iter().flatten(), |clear| -clear.spare);
     worst.unwrap_or(Clear { asks: Asks::Width, spare: f64::INFINITY })
 }
 

@@ -40,7 +40,7 @@ fn walls(page: &mut Page, room: &Room, units: Unit) {
 fn inside_angle(room: &Room, WallId(wall): WallId) -> f64 {
     let along = |wall: usize| room.wall(WallId(wall % room.walls.len())).map(elbowroom_model::Wall::along);
     match (along(wall), along(wall + 1)) {
-        (Some(here), Some(next)) => 180.0 + here.cross(next).atan2(here.dot(next)).to_degrees(),
+        (Some(here), Some(next)) => 180.0 + here.turn_to(next).to_degrees(),
         _ => 0.0,
     }
 }

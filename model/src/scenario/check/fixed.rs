@@ -3,6 +3,7 @@
 use super::limits::MOST_CORNERS;
 use crate::point::Point;
 use crate::report::Report;
+use crate::ring;
 use crate::room::Wall;
 use crate::yaml::Trail;
 
@@ -24,7 +25,7 @@ pub(crate) fn convex(name: &str, corners: Vec<Point>, (at, report): (&Trail, &mu
         );
         return None;
     }
-    let area = area(&corners);
+    let area = ring::signed_area(&corners);
     if area.abs() <= 1.0 {
         let message = format!("{name} encloses no area.");
         report.add(
@@ -49,12 +50,6 @@ pub(crate) fn convex(name: &str, corners: Vec<Point>, (at, report): (&Trail, &mu
     None
 }
 
-fn area(corners: &[Point]) -> f64 {
-    let Some(origin) = corners.first() else { return 0.0 };
-    let next = corners.iter().cycle().skip(1);
-    0.5 * corners.iter().zip(next).map(|(one, other)| (*one - *origin).cross(*other - *origin)).sum::<f64>()
-}
-
 /// Every turn to the left, and all of them together one full turn.
 fn goes_round_once(corners: &[Point]) -> bool {
     let count = corners.len();
@@ -72,16 +67,6 @@ fn goes_round_once(corners: &[Point]) -> bool {
 
 /// Whether any corner or the middle of the thing lies in the room.
 pub(crate) fn in_the_room(corners: &[Point], walls: &[Wall]) -> bool {
-    let middle =
-        corners.iter().fold(Point::default(), |sum, corner| sum + *corner) * (1.0 / corners.len().max(1) as f64);
-    corners.iter().chain([&middle]).any(|corner| inside(*corner, walls))
-}
-
-/// Crossings of the way to the right, counted half-open.
-fn inside(point: Point, walls: &[Wall]) -> bool {
-    let crosses = |wall: &&Wall| {
-        let (a, b) = (wall.start - point, wall.end - point);
-        (a.y > 0.0) != (b.y > 0.0) && a.x + (b.x - a.x) * (-a.y / (b.y - a.y)) > 0.0
-    };
-    walls.iter().filter(crosses).count() % 2 == 1
+    let outline: Vec<Point> = walls.iter().map(|wall| wall.start).collect();
+    corners.iter().chain([&ring::middle(corners)]).any(|corner| ring::holds(&outline, *corner))
 }

@@ -2,6 +2,7 @@
 
 use crate::point::Point;
 use crate::report::Report;
+use crate::ring;
 use crate::room::Wall;
 use crate::scenario::document::WallRow;
 use crate::survey::compass::{Closed, MOST_SPREAD};
@@ -157,9 +158,8 @@ fn tell_crossing(walls: &[Wall], report: &mut Report<'_>) {
 }
 
 fn tell_direction_and_area(walls: &[Wall], report: &mut Report<'_>) {
-    // About a corner of the room: coordinates may be far from the origin.
-    let Some(origin) = walls.first().map(|wall| wall.start) else { return };
-    let area = -0.5 * walls.iter().map(|wall| (wall.start - origin).cross(wall.end - origin)).sum::<f64>();
+    let outline: Vec<Point> = walls.iter().map(|wall| wall.start).collect();
+    let area = -ring::signed_area(&outline);
     let at = Trail::default().key("walls");
     if area < -TOUCHING {
         let message = "The walls run counter-clockwise as seen from above (x to the right, y up).".to_owned();

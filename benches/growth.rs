@@ -8,7 +8,7 @@
 mod spent;
 
 use elbowroom_model::{Brief, scenario};
-use elbowroom_solver::{Limits, Outcome, Unwatched, rank};
+use elbowroom_solver::{Answer, Limits, Unwatched, rank};
 use plotters::prelude::{
     BLACK, ChartBuilder, Circle, Color, Cross, IntoDrawingArea, IntoLogRange, LineSeries, PointSeries, SVGBackend,
     SeriesLabelPosition, TriangleMarker, WHITE,
@@ -89,11 +89,11 @@ fn room(pieces: usize, corners: &[At]) -> Brief {
 }
 
 /// Mean time of one ranking on one thread, and what came of it.
-fn timed(brief: &Brief) -> (f64, Outcome) {
+fn timed(brief: &Brief) -> (f64, Answer) {
     let pool = rayon::ThreadPoolBuilder::new().num_threads(1).build().unwrap();
     let limits = Limits { shown: 0, ..Limits::default() };
-    let (outcome, seconds) = pool.install(|| spent::mean(FILL, || rank(brief, &limits, &Unwatched)));
-    (seconds, outcome)
+    let (answer, seconds) = pool.install(|| spent::mean(FILL, || rank(brief, &limits, &Unwatched)));
+    (seconds, answer)
 }
 
 /// Slope of the line through the logarithms, by least squares.
@@ -111,10 +111,10 @@ fn series(name: &str, rooms: impl Iterator<Item = (usize, Brief)>) -> Points {
     println!("{name:>8} {:>9} {:>8} {:>9} {:>8} {:>7}", "arranged", "nodes", "programs", "ms", "proven");
     let mut points = Vec::new();
     for (size, brief) in rooms {
-        let (seconds, outcome) = timed(&brief);
-        let arranged = outcome.work.arrangements - outcome.work.dropped;
-        let proven = outcome.options.iter().filter(|option| option.proven).count();
-        let (nodes, programs, all) = (outcome.work.nodes, outcome.work.programs, outcome.options.len());
+        let (seconds, answer) = timed(&brief);
+        let arranged = answer.work.arrangements - answer.work.dropped;
+        let proven = answer.options.iter().filter(|option| option.proven).count();
+        let (nodes, programs, all) = (answer.work.nodes, answer.work.programs, answer.options.len());
         println!("{size:>8} {arranged:>9} {nodes:>8} {programs:>9} {:>8.1} {proven:>3}/{all}", seconds * 1e3);
         points.push((size as f64, seconds));
     }

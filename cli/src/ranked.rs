@@ -4,14 +4,15 @@ use std::io::Read;
 use std::time::{Duration, Instant};
 
 use elbowroom_model::{Brief, Fault, Only, scenario};
-use elbowroom_solver::outcome::OptionFound;
-use elbowroom_solver::{Limits, Outcome, Part, Unwatched, Watch};
+use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::{Answer, Limits, Part, Unwatched, Watch};
 
 use crate::args::{OptionArg, RoomArgs, ScenarioArgs};
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 use crate::process::source::{self, Source};
 use crate::watch::{Bar, Stopwatch};
+use crate::words::answer as said;
 
 /// Reads a scenario and the table of sizes over it, as if it said what is set otherwise, and has lengths told in another
 /// unit where one is given.
@@ -29,7 +30,7 @@ pub(crate) fn ranked(
     limits: &Limits,
     stdin: &mut dyn Read,
     stderr: &Outlet<'_>,
-) -> Result<(Brief, Outcome), Failure> {
+) -> Result<Answer, Failure> {
     let sources = Sources::read(&args.scenario, stdin)?;
     match sources.ranked(args, &args.scenario.set, limits, stderr) {
         Ok(found) => found,
@@ -43,15 +44,15 @@ pub(crate) fn ranked_against(
     limits: &Limits,
     stdin: &mut dyn Read,
     stderr: &Outlet<'_>,
-) -> Result<(Brief, Outcome, Option<Outcome>), Failure> {
+) -> Result<(Answer, Option<Answer>), Failure> {
     let sources = Sources::read(&args.scenario, stdin)?;
-    let (brief, outcome) = match sources.ranked(args, &args.scenario.set, limits, stderr) {
+    let answer = match sources.ranked(args, &args.scenario.set, limits, stderr) {
         Ok(found) => found?,
         Err(faults) => return Err(Failure::Faults { scenario: sources.scenario, faults }),
     };
     let as_it_is = (!args.scenario.set.is_empty()).then(|| sources.ranked(args, &[], limits, stderr));
     let as_it_is = as_it_is.and_then(Result::ok).transpose()?;
-    Ok((brief, outcome, as_it_is.map(|(_, outcome)| outcome)))
+    Ok((answer, as_it_is))
 }
 
 /// Reads a scenario and ranks it, with the figures of options that are shown for the first so many, and for the option
@@ -62,8 +63,8 @@ pub(crate) fn shown_to(
     limits: &Limits,
     stdin: &mut dyn Read,
     stderr: &Outlet<'_>,
-) -> Result<(Brief, Outcome), Failure> {
-    let (brief, outcome) = match meant {
+) -> Result<Answer, Failure> {
+    let answer = match meant {
         None => return ranked(args, limits, stdin, stderr),
         Some(OptionArg::Rank(rank)) => {
             let shown = (*rank).min(MOST_SHOWN);
@@ -72,9 +73,8 @@ pub(crate) fn shown_to(
         Some(OptionArg::Key(_)) => ranked(args, &Limits { shown: 0, ..*limits }, stdin, stderr)?,
     };
     // Where a key stands in the order is known only once all are ranked.
-    let shown = meant.map(|meant| chosen(&outcome, meant)).transpose()?.map_or(0, |option| option.rank);
-    let outcome = solved(&brief, &Limits { shown, ..*limits }, args.threads, stderr)?;
-    Ok((brief, outcome))
+    let shown = meant.map(|meant| chosen(&answer, meant)).transpose()?.map_or(0, |option| option.rank);
+    solved(&answer.asked, &Limits { shown, ..*limits }, args.threads, stderr)
 }
 
 /// Options that get the figures of those that are shown at most.
@@ -87,7 +87,7 @@ struct Sources {
 }
 
 /// A result, or why there is none; or what is at fault in the file.
-type Found = Result<Result<(Brief, Outcome), Failure>, Vec<Fault>>;
+type Found = Result<Result<Answer, Failure>, Vec<Fault>>;
 
 impl Sources {
     fn read(args: &ScenarioArgs, stdin: &mut dyn Read) -> Result<Self, Failure> {
@@ -110,11 +110,11 @@ impl Sources {
         let started = Instant::now();
         let mut brief = self.brief(&args.scenario, settings)?;
         brief.only = wanted(&args.only, &brief)?;
-        let solved = solved(&brief, limits, args.threads, stderr).map(|mut outcome| {
-            outcome.work.seconds = started.elapsed().as_secs_f64();
-            (brief, outcome)
-        });
-        Ok(solved)
+        let solved = solved(&brief, limits, args.threads, stderr);
+        Ok(solved.map(|mut answer| {
+            answer.work.seconds = started.elapsed().as_secs_f64();
+            answer
+        }))
     }
 }
 
@@ -134,10 +134,10 @@ pub(crate) fn solved(
     limits: &Limits,
     threads: Option<usize>,
     stderr: &Outlet<'_>,
-) -> Result<Outcome, Failure> {
+) -> Result<Answer, Failure> {
     let bar = stderr.is_terminal().then(Bar::new);
     let watch: &dyn Watch = bar.as_ref().map_or(&Unwatched, |bar| bar);
-    let outcome = match threads {
+    let answer = match threads {
         Some(threads) => {
             let pool = rayon::ThreadPoolBuilder::new().num_threads(threads).build()?;
             pool.install(|| elbowroom_solver::rank(brief, limits, watch))
@@ -147,27 +147,27 @@ pub(crate) fn solved(
     if let Some(bar) = &bar {
         bar.clear();
     }
-    Ok(outcome)
+    Ok(answer)
 }
 
 /// Ranks a brief on one thread, and tells how long each part took.
-pub(crate) fn timed(brief: &Brief, limits: &Limits) -> Result<(Outcome, Vec<(Part, Duration)>), Failure> {
+pub(crate) fn timed(brief: &Brief, limits: &Limits) -> Result<(Answer, Vec<(Part, Duration)>), Failure> {
     let pool = rayon::ThreadPoolBuilder::new().num_threads(1).build()?;
     let (started, stopwatch) = (Instant::now(), Stopwatch::default());
-    let mut outcome = pool.install(|| elbowroom_solver::rank(brief, limits, &stopwatch));
-    outcome.work.seconds = started.elapsed().as_secs_f64();
-    Ok((outcome, stopwatch.taken()))
+    let mut answer = pool.install(|| elbowroom_solver::rank(brief, limits, &stopwatch));
+    answer.work.seconds = started.elapsed().as_secs_f64();
+    Ok((answer, stopwatch.taken()))
 }
 
 /// The option that is meant, where it is one of those that fit.
-pub(crate) fn chosen<'a>(outcome: &'a Outcome, meant: &OptionArg) -> Result<&'a OptionFound, Failure> {
-    if outcome.options.is_empty() {
-        let remedies = outcome.remedies.iter().map(|remedy| remedy.sentence.clone()).collect();
+pub(crate) fn chosen<'a>(answer: &'a Answer, meant: &OptionArg) -> Result<&'a RankedOption, Failure> {
+    if answer.options.is_empty() {
+        let remedies = answer.remedies.iter().map(|remedy| said::remedy(&answer.brief, remedy)).collect();
         return Err(Failure::NothingFits { remedies });
     }
-    let found = outcome.options.iter().find(|option| match meant {
+    let found = answer.options.iter().find(|option| match meant {
         OptionArg::Rank(rank) => option.rank == *rank,
         OptionArg::Key(key) => option.key == *key,
     });
-    found.ok_or_else(|| Failure::NoSuchOption { meant: meant.to_string(), options: outcome.options.len() })
+    found.ok_or_else(|| Failure::NoSuchOption { meant: meant.to_string(), options: answer.options.len() })
 }

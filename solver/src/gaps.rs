@@ -2,21 +2,21 @@
 
 use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
 
+use crate::answer::{Gap, Thing};
 use crate::arrangement::face;
 use crate::geometry::{Convex, gap};
 use crate::layout::{Layout, Placed};
-use crate::outcome::GapFound;
-use crate::site::{BodyId, Site};
+use crate::site::Site;
 
 /// Every gap that a rule asks for and that this layout has, in the order of the pieces.
 #[must_use]
-pub fn gaps(brief: &Brief, site: &Site, layout: &Layout) -> Vec<GapFound> {
+pub fn gaps(brief: &Brief, site: &Site, layout: &Layout) -> Vec<Gap> {
     measured(brief, site, layout).into_iter().map(|(gap, _)| gap).collect()
 }
 
 /// The same gaps, each with the two places between which it is measured: from the first of the two to the second.
 #[must_use]
-pub fn measured(brief: &Brief, site: &Site, layout: &Layout) -> Vec<(GapFound, [Point; 2])> {
+pub fn measured(brief: &Brief, site: &Site, layout: &Layout) -> Vec<(Gap, [Point; 2])> {
     let measure = Measure { brief, site, layout };
     let mut found = Vec::new();
     for (order, first) in layout.placed.iter().enumerate() {
@@ -48,7 +48,7 @@ impl Part {
 }
 
 /// A gap and the two places between which it is measured.
-type Measured = (GapFound, [Point; 2]);
+type Measured = (Gap, [Point; 2]);
 
 struct Measure<'a> {
     brief: &'a Brief,
@@ -100,29 +100,26 @@ impl Measure<'_> {
         let rule = piece.keeps_clear()?;
         let front = front_of(placed);
         let pieces = self.layout.placed.iter().filter(|other| other.piece != placed.piece && !self.is_flat(other));
-        let pieces = pieces.flat_map(|other| {
-            let name = self.name(other);
-            other.parts().into_iter().map(move |part| (name.clone(), part))
-        });
-        let bodies = self.site.bodies.iter().map(|body| (self.body_name(body.id), body.shape.clone()));
+        let pieces = pieces.flat_map(|other| other.parts().into_iter().map(|part| (Thing::Piece(other.piece), part)));
+        let bodies = self.site.bodies.iter().map(|body| (body.id.into(), body.shape.clone()));
         let walls = self.site.walls.iter().map(|wall| {
-            let name = self.brief.room.wall(wall.id).map(|wall| wall.name.clone()).unwrap_or_default();
-            (name, Convex::counter_clockwise([wall.start, wall.end, wall.end - wall.inward, wall.start - wall.inward]))
+            let behind = [wall.start, wall.end, wall.end - wall.inward, wall.start - wall.inward];
+            (Thing::Wall(wall.id), Convex::counter_clockwise(behind))
         });
-        let ahead_of = pieces.chain(bodies).chain(walls).filter_map(|(name, shape)| {
+        let ahead_of = pieces.chain(bodies).chain(walls).filter_map(|(thing, shape)| {
             let shape = strip(placed, &shape)?;
             let clear = along(&shape, -placed.facing, placed) - front;
-            (clear > -1e-6).then_some((name, clear, shape))
+            (clear > -1e-6).then_some((thing, clear, shape))
         });
-        let (name, clear, shape) = ahead_of.min_by(|a, b| a.1.total_cmp(&b.1))?;
-        let between = [self.name(placed), name];
-        let found = GapFound { between, clear, needs: self.brief.rules.get(rule), rule };
+        let (thing, clear, shape) = ahead_of.min_by(|a, b| a.1.total_cmp(&b.1))?;
+        let between = [Thing::Piece(placed.piece), thing];
+        let found = Gap { between, clear, needs: self.brief.rules.get(rule), rule };
         Some((found, ahead(placed, &shape, clear)))
     }
 
-    fn told(&self, first: &Placed, second: &Placed, clear: f64, rule: Clearance) -> GapFound {
-        let between = [self.name(first), self.name(second)];
-        GapFound { between, clear, needs: self.brief.rules.get(rule), rule }
+    fn told(&self, first: &Placed, second: &Placed, clear: f64, rule: Clearance) -> Gap {
+        let between = [first.piece, second.piece].map(Thing::Piece);
+        Gap { between, clear, needs: self.brief.rules.get(rule), rule }
     }
 
     fn piece(&self, placed: &Placed) -> Option<&Piece> {
@@ -131,19 +128,6 @@ impl Measure<'_> {
 
     fn is_flat(&self, placed: &Placed) -> bool {
         self.piece(placed).is_some_and(|piece| piece.kind.is_flat())
-    }
-
-    fn name(&self, placed: &Placed) -> String {
-        self.piece(placed).map(|piece| piece.name.clone()).unwrap_or_default()
-    }
-
-    fn body_name(&self, id: BodyId) -> String {
-        let room = &self.brief.room;
-        match id {
-            BodyId::Fixed(id) => room.fixed.get(id.0).map(|fixed| fixed.name.clone()),
-            BodyId::Item(id) => room.items.get(id.0).map(|item| item.name.clone()),
-        }
-        .unwrap_or_default()
     }
 }
 

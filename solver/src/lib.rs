@@ -4,6 +4,7 @@
 //! ([`program`]); [`routes`] measures the ways through; [`criteria`] judge what came out and [`ranking`] orders it.
 //! Deterministic; no clock, no printing.
 
+pub mod answer;
 pub mod arrangement;
 mod best_by;
 pub mod cautions;
@@ -13,9 +14,7 @@ pub mod gaps;
 pub mod geometry;
 pub mod layout;
 pub mod notice;
-mod option_found;
 pub mod outcome;
-mod outcome_figures;
 pub mod plan;
 pub mod program;
 mod rank;
@@ -33,6 +32,7 @@ pub mod verify;
 pub mod way;
 pub mod wording;
 
+pub use answer::Answer;
 pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};
 pub use outcome::Outcome;

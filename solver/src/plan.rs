@@ -1,15 +1,14 @@
-//! What a plan of an option shows beside its pieces: places worked out from the result, none of them decided here.
+//! What a plan of an option shows beside its pieces: places worked out from its layout, none of them decided here.
 //!
 //! Zones on the floor, seat places and what they look at, the line walked on each route, the ends of each gap.
 
-use elbowroom_model::{Brief, Hand, ItemId, ItemKind, Point, View, ring};
+use elbowroom_model::{Brief, ItemId, ItemKind, Point, View};
 
 use crate::criteria::obstacles::obstacles;
 use crate::criteria::seat_places::{SITTING_EYE, SeatPlace, seat_places};
 use crate::criteria::sight::{Barriers, Eye, Target, seen};
 use crate::gaps;
-use crate::layout::{Layout, Placed};
-use crate::outcome::{OptionFound, PieceFound};
+use crate::layout::Layout;
 use crate::routes::{Floor, demands};
 use crate::site::{ClearZone, Site, Swing};
 
@@ -75,54 +74,18 @@ pub struct SightLine {
     pub window: ItemId,
 }
 
-/// Works out what a plan of `option` shows. Figures are those of the result, so they are as exact as it tells them.
+/// Works out what a plan of `layout` shows.
 #[must_use]
-pub fn plan(brief: &Brief, option: &OptionFound) -> Plan {
+pub fn plan(brief: &Brief, layout: &Layout) -> Plan {
     let site = Site::of(brief);
-    let layout = layout_of(brief, option);
-    let seats = seat_places(brief, &layout);
+    let seats = seat_places(brief, layout);
     Plan {
         zones: zones(&site),
-        sight_lines: sight_lines(brief, &site, &layout, &seats),
+        sight_lines: sight_lines(brief, &site, layout, &seats),
         seats: seats.iter().map(|place| Seat { at: place.eye, facing: place.facing }).collect(),
-        walks: walks(brief, &site, &layout),
-        gaps: gaps::measured(brief, &site, &layout).into_iter().map(|(_, at)| at).collect(),
+        walks: walks(brief, &site, layout),
+        gaps: gaps::measured(brief, &site, layout).into_iter().map(|(_, at)| at).collect(),
     }
-}
-
-/// The pieces of a result as they stand.
-fn layout_of(brief: &Brief, option: &OptionFound) -> Layout {
-    let mut placed: Vec<Placed> = option.pieces.iter().filter_map(|piece| placed(brief, option, piece)).collect();
-    placed.sort_by_key(|placed| placed.piece);
-    let left_out = |name: &str| brief.pieces.iter().position(|piece| piece.name == name);
-    let left_out = option.left_out.iter().filter_map(|piece| left_out(&piece.name)).collect();
-    Layout { placed, left_out, turning_circle: option.turning_circle.map(|circle| circle.centre) }
-}
-
-fn placed(brief: &Brief, option: &OptionFound, piece: &PieceFound) -> Option<Placed> {
-    let place = brief.pieces.iter().position(|known| known.name == piece.name)?;
-    let at_wall = piece.at_wall.as_ref().and_then(|name| brief.room.walls().find(|(_, wall)| wall.name == *name));
-    let facing = Point::toward(piece.facing);
-    let hand = piece.size.return_length.and(match option.choices.hand.as_deref() {
-        Some("left") => Some(Hand::Left),
-        Some("right") => Some(Hand::Right),
-        _ => None,
-    });
-    let main = piece.parts.first().filter(|part| !part.is_empty())?;
-    let middle = ring::middle(main);
-    let back_middle = middle - facing * (piece.size.depth / 2.0);
-    let mut placed = Placed {
-        piece: place,
-        at_wall: at_wall.map(|(id, _)| id),
-        anchor: back_middle,
-        facing,
-        hand,
-        size: piece.size,
-    };
-    if hand.is_some() {
-        placed.anchor = back_middle - placed.along() * (piece.size.width / 2.0);
-    }
-    Some(placed)
 }
 
 fn zones(site: &Site) -> Vec<Zone> {

@@ -1,13 +1,13 @@
-//! From a brief to an outcome: enumerate, search, check again, judge, order, and say what holds each size.
+//! From a brief to an answer: enumerate, search, check again, judge, order, and say what holds each size.
 
-use elbowroom_model::{Brief, Clearance, Criterion};
+use elbowroom_model::{Brief, Criterion};
 use rayon::prelude::*;
 
+use crate::answer::{self, Answer, PieceSizes, Work, thousandth};
 use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
 use crate::criteria::{self, Judgement};
 use crate::notice::Notice;
-use crate::outcome::{FORMAT, MisclosureFound, Outcome, PieceFound, Refused, Remedy, RoomFound, RulesInForce, Work};
-use crate::outcome_figures::thousandth;
+use crate::outcome::{Refused, Remedy};
 use crate::ranking;
 use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
@@ -15,7 +15,7 @@ use crate::site::Site;
 use crate::way::{self, Blocked, Narrowed};
 use crate::wording::arrangement::no_room;
 use crate::wording::notice::notice as words_of_notice;
-use crate::{Limits, Part, Unwatched, Watch, notice, option_found, part, refusal, verify};
+use crate::{Limits, Part, Unwatched, Watch, notice, part, refusal, verify};
 
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
@@ -44,21 +44,21 @@ type Tried<'a> = (Result<Candidate<'a>, Refused>, usize, Tally);
 /// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits. Where
 /// the brief has a way in, no size is larger than what gets in by it.
 #[must_use]
-pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
+pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     match way::narrowed(brief) {
         Narrowed::Same => rank_as_it_is(brief, limits, watch),
         Narrowed::To(narrowed, left_out) => {
-            let mut outcome = rank_as_it_is(&narrowed, limits, watch);
-            let left_out = left_out.into_iter().map(|piece| words_of_notice(brief, &Notice::DoesNotGetIn(piece)));
+            let mut answer = rank_as_it_is(&narrowed, limits, watch);
+            let told = left_out.iter().map(|piece| words_of_notice(brief, &Notice::DoesNotGetIn(*piece)));
             let place = brief.notices.len();
-            outcome.notices.splice(place..place, left_out);
-            outcome
+            answer.notices.splice(place..place, told);
+            Answer { asked: brief.clone(), outside: left_out, ..answer }
         }
         Narrowed::Blocked(blocked) => stopped_on_the_way(brief, &blocked, limits),
     }
 }
 
-fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
+fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     watch.began(Part::Ground);
     let site = Site::of(brief);
     let room = RoomGround::of(brief, &site);
@@ -82,23 +82,23 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Outcome {
     refused.extend(enumeration.dropped.iter().map(|dropped| dropped_refused(brief, dropped)));
     let scores: Vec<Vec<_>> = candidates.iter().map(scores).collect();
     let order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
-    let ground = option_found::Ground { room: &room, floor: &floor, limits };
+    let ground = answer::Ground { room: &room, floor: &floor, limits };
     // How firm the order is and how large the pieces can be have nothing to do with one another.
-    let (ratings, pieces) = rayon::join(
+    let (ratings, sizes) = rayon::join(
         || part(watch, Part::Order, || ranking::ratings(&scores, &brief.wishes, limits.by)),
-        || pieces_of_all(&ground, &candidates, &order, watch),
+        || sizes_of_all(&ground, &candidates, &order, watch),
     );
     let mut options = Vec::with_capacity(order.len());
-    for (&which, (pieces, more)) in order.iter().zip(pieces) {
+    for (&which, (sizes, more)) in order.iter().zip(sizes) {
         programs += more;
-        options.push(option_found::option_found(&ground, (&candidates, &order), &ratings[which], which, pieces));
+        options.push(answer::option(&ground, (&candidates, &order), &ratings[which], which, sizes));
     }
     let remedies =
         if options.is_empty() { part(watch, Part::Remedies, || refusal::remedies(brief)) } else { Vec::new() };
-    Outcome {
-        format: FORMAT,
-        room: room_found(brief),
-        rules: rules_in_force(brief),
+    Answer {
+        asked: brief.clone(),
+        brief: brief.clone(),
+        outside: Vec::new(),
         options,
         refused,
         remedies,
@@ -128,17 +128,17 @@ fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
 }
 
 /// The result where a piece that is needed cannot come in: nothing was solved.
-fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> Outcome {
+fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> Answer {
     let floor = Floor::of(brief, &Site::of(brief));
     let remedy = way::eased(brief, blocked).and_then(|(eased, change, words)| {
         let options = rank(&eased, &Limits { shown: 0, ..*limits }, &Unwatched).options.len();
         let sentence = format!("{words}, which makes {options} options possible.");
         (options > 0).then(|| Remedy { sentence, changes: vec![change] })
     });
-    Outcome {
-        format: FORMAT,
-        room: room_found(brief),
-        rules: rules_in_force(brief),
+    Answer {
+        asked: brief.clone(),
+        brief: brief.clone(),
+        outside: Vec::new(),
         options: Vec::new(),
         refused: blocked.iter().filter_map(|blocked| blocked.refused(brief)).collect(),
         remedies: remedy.into_iter().collect(),
@@ -232,33 +232,17 @@ fn scores(candidate: &Candidate<'_>) -> Vec<(Criterion, f64)> {
     candidate.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
 }
 
-/// The pieces of every option, best first, and the programs that their figures took.
-fn pieces_of_all(
-    ground: &option_found::Ground<'_>,
+/// How large the pieces of every option may be, best first, and the programs that their figures took.
+fn sizes_of_all(
+    ground: &answer::Ground<'_>,
     candidates: &[Candidate<'_>],
     order: &[usize],
     watch: &dyn Watch,
-) -> Vec<(Vec<PieceFound>, usize)> {
+) -> Vec<(Vec<PieceSizes>, usize)> {
     let of_one = |(place, &which): (usize, &usize)| {
-        part(watch, Part::Sizes, || option_found::pieces(ground, &candidates[which], place < ground.limits.shown))
+        part(watch, Part::Sizes, || answer::sizes(ground, &candidates[which], place < ground.limits.shown))
     };
     order.par_iter().with_max_len(1).enumerate().map(of_one).collect()
-}
-
-fn room_found(brief: &Brief) -> RoomFound {
-    let survey = &brief.room.survey;
-    let misclosure = survey.misclosure.map(|vector| MisclosureFound { vector, spread: survey.spread });
-    RoomFound {
-        name: brief.room.name.clone(),
-        outline: brief.room.outline(),
-        area: brief.room.area() / 1e6,
-        misclosure,
-    }
-}
-
-fn rules_in_force(brief: &Brief) -> RulesInForce {
-    let figures = Clearance::ALL.iter().copied().map(|rule| (rule, brief.rules.figure(rule).figure)).collect();
-    RulesInForce { profile: brief.rules.profile.clone(), figures }
 }
 
 fn notices(brief: &Brief, floor: &Floor, enumeration: &Enumeration) -> Vec<String> {

@@ -100,8 +100,8 @@ fn ranked(brief: &Brief, names: &[String], wishes: &[f64]) -> Vec<(usize, f64, f
         given = given.with(criterion, column.map_or(0.0, |column| wishes[column]));
     }
     let brief = Brief { wishes: given, ..brief.clone() };
-    let outcome = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    outcome.options.iter().map(|option| (option.by_size - 1, option.score, option.first_place_share)).collect()
+    let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+    answer.options.iter().map(|option| (option.by_size - 1, option.score, option.first_place_share)).collect()
 }
 
 #[test]
@@ -111,8 +111,8 @@ fn its_sliders_rank_as_rank_does() {
     }
     let text = room("measured-badly.yaml");
     let brief = scenario::read(&text, None).unwrap();
-    let outcome = rank(&brief, &Limits::default(), &Unwatched);
-    let names: Vec<String> = outcome.options[0].criteria.iter().map(|it| it.name.key().to_owned()).collect();
+    let answer = rank(&brief, &Limits::default(), &Unwatched);
+    let names: Vec<String> = answer.options[0].judgements.iter().map(|it| it.criterion.key().to_owned()).collect();
     let (_folder, page, _) = reported(&text);
     let weightings = weightings(names.len());
     let script = root().join("tests/cli/browser/ranking.cjs");

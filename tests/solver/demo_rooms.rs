@@ -1,7 +1,7 @@
 //! Every demo room, solved and checked a second time from the result format alone.
 
 use elbowroom_model::scenario;
-use elbowroom_solver::{Limits, Unwatched, rank};
+use elbowroom_solver::{Limits, Outcome, Unwatched, rank};
 
 use crate::support::checker;
 
@@ -12,7 +12,7 @@ fn scenario(name: &str) -> String {
 
 fn complaints(name: &str) -> Vec<String> {
     let brief = scenario::read(&scenario(name), None).unwrap();
-    let outcome = rank(&brief, &Limits::default(), &Unwatched);
+    let outcome = Outcome::of(&rank(&brief, &Limits::default(), &Unwatched));
     checker::complaints(&brief, &serde_json::to_string(&outcome).unwrap())
 }
 

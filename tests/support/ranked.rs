@@ -22,7 +22,7 @@ pub(crate) fn ranked_briefly(text: &str) -> Outcome {
 
 /// Ranks a brief under limits.
 pub(crate) fn ranked_brief(brief: &Brief, limits: Limits) -> Outcome {
-    rank(brief, &limits, &Unwatched)
+    Outcome::of(&rank(brief, &limits, &Unwatched))
 }
 
 /// The piece of this name in an option.

@@ -13,7 +13,7 @@ use crate::process::inputs::see_that_none_is_written;
 use crate::process::source;
 use crate::render::batch::{PAGE_START, ROWS_START, is_page_name};
 use crate::render::stock::PICKS_START;
-use crate::render::stock::told::STOCK_START;
+use crate::result::stock::STOCK_START;
 
 /// The pick list of an assignment.
 pub(crate) const PICKS: &str = "picks.csv";

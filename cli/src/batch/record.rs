@@ -5,8 +5,8 @@
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use elbowroom_model::{Brief, Fault, scenario};
-use elbowroom_solver::{Outcome, Unwatched};
+use elbowroom_model::{Fault, scenario};
+use elbowroom_solver::{Answer, Outcome, Unwatched};
 use serde::Serialize;
 
 use super::content::{Content, Terms};
@@ -30,7 +30,7 @@ pub(crate) struct Record {
 struct Line<'a> {
     content: String,
     faults: &'a [Fault],
-    result: Option<&'a Outcome>,
+    result: Option<Outcome>,
 }
 
 /// Solves the room of this scenario. Whatever is wrong with it stands in the record.
@@ -38,9 +38,9 @@ pub(crate) fn record(text: Result<&str, &Fault>, terms: &Terms) -> Result<Record
     let content = content(text, terms);
     let result = text.map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, terms));
     let faults = result.as_ref().err().map_or(&[][..], Vec::as_slice);
-    let outcome = result.as_ref().ok().map(|(_, outcome)| outcome);
-    let line = json::line(&Line { content: content.to_string(), faults, result: outcome })?;
-    let plan = result.as_ref().ok().and_then(|(brief, outcome)| batch::plan(brief, outcome.options.first()?));
+    let answer = result.as_ref().ok();
+    let line = json::line(&Line { content: content.to_string(), faults, result: answer.map(Outcome::of) })?;
+    let plan = answer.and_then(|answer| batch::plan(&answer.brief, answer.options.first()?));
     Ok(Record { content, line, plan })
 }
 
@@ -52,13 +52,13 @@ pub(crate) fn content(text: Result<&str, &Fault>, terms: &Terms) -> Content {
 }
 
 /// The result of a scenario, or every fault of it.
-pub(crate) fn solved(text: &str, terms: &Terms) -> Result<(Brief, Outcome), Vec<Fault>> {
+pub(crate) fn solved(text: &str, terms: &Terms) -> Result<Answer, Vec<Fault>> {
     let solve = || {
         let brief = scenario::read(text, terms.table.as_deref())?;
-        let mut outcome = elbowroom_solver::rank(&brief, &terms.limits, &Unwatched);
+        let mut answer = elbowroom_solver::rank(&brief, &terms.limits, &Unwatched);
         // JSON has no word for it but null, which is what is to stand there.
-        outcome.work.seconds = f64::NAN;
-        Ok((brief, outcome))
+        answer.work.seconds = f64::NAN;
+        Ok(answer)
     };
     guarded(solve).unwrap_or_else(|| Err(vec![words::broke_off()]))
 }

@@ -22,15 +22,15 @@ pub(super) fn run(
     let destination = args.output.destination(&args.room.scenario.files())?;
     let form = leaf::form(args.format, &destination, stdout)?;
     let limits = Limits { shown: args.top, ..Limits::default() };
-    let (brief, outcome) = shown_to(&args.room, args.option.as_ref(), &limits, stdin, stderr)?;
+    let answer = shown_to(&args.room, args.option.as_ref(), &limits, stdin, stderr)?;
     let options = match &args.option {
-        Some(meant) => vec![chosen(&outcome, meant)?],
+        Some(meant) => vec![chosen(&answer, meant)?],
         None => {
-            chosen(&outcome, &crate::args::OptionArg::Rank(1))?;
-            outcome.options.iter().take(args.top).collect()
+            chosen(&answer, &crate::args::OptionArg::Rank(1))?;
+            answer.options.iter().take(args.top).collect()
         }
     };
-    let sheet = card::leaf(&card::Shopped { brief: &brief, outcome: &outcome, options: &options });
+    let sheet = card::leaf(&card::Shopped { answer: &answer, options: &options });
     leaf::write(&sheet, (form, args.paper), &destination, stdout)?;
     Ok(Exit::Done)
 }

@@ -28,16 +28,16 @@ pub(super) fn run(
         form::see_drawing(form, words::TEXT_INSTEAD, &destination, stdout)?;
     }
     let limits = Limits { shown: 0, ..Limits::default() };
-    let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
+    let answer = ranked(&args.room, &limits, stdin, stderr)?;
     let mut options = Vec::with_capacity(args.options.len());
     for meant in &args.options {
-        let option = chosen(&outcome, meant)?;
-        if options.iter().any(|other: &&elbowroom_solver::outcome::OptionFound| other.key == option.key) {
+        let option = chosen(&answer, meant)?;
+        if options.iter().any(|other: &&elbowroom_solver::answer::RankedOption| other.key == option.key) {
             return Err(Failure::SameOption { meant: meant.to_string() });
         }
         options.push(option);
     }
-    let compared = compare::Compared { brief: &brief, outcome: &outcome, options: &options };
+    let compared = compare::Compared { answer: &answer, options: &options };
     let written = match form {
         None if destination == Destination::Stdout => compare::text(&compared, stdout.look()).into_bytes(),
         None => compare::text(&compared, Look::PLAIN).into_bytes(),

@@ -25,9 +25,9 @@ pub(super) fn run(
     form::see_drawing(form, words::SVG_INSTEAD, &destination, stdout)?;
     // A plan tells no size that an option could have alone.
     let limits = Limits { shown: 0, ..Limits::default() };
-    let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
-    let option = chosen(&outcome, &args.option)?;
-    let sheet = plan::sheet(plan::Shown { brief: &brief, outcome: &outcome, option }, args.paper);
+    let answer = ranked(&args.room, &limits, stdin, stderr)?;
+    let option = chosen(&answer, &args.option)?;
+    let sheet = plan::sheet(plan::Shown { answer: &answer, option }, args.paper);
     destination.write(&form::drawn(&sheet, form)?, stdout)?;
     Ok(Exit::Done)
 }

@@ -2,7 +2,7 @@
 
 use std::io::Read;
 
-use elbowroom_solver::Limits;
+use elbowroom_solver::{Limits, Outcome};
 
 use crate::args::RankArgs;
 use crate::process::exit::Exit;
@@ -20,21 +20,21 @@ pub(super) fn run(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
-    let (brief, outcome, as_it_is) = ranked_against(&args.room, &limits, stdin, stderr)?;
+    let (answer, as_it_is) = ranked_against(&args.room, &limits, stdin, stderr)?;
     let text = if args.json {
-        json::text(&outcome)?
+        json::text(&Outcome::of(&answer))?
     } else {
         let set = &args.room.scenario.set;
-        let changed = as_it_is.as_ref().map(|before| rank::changed(&brief, set, before, &outcome, stdout.look()));
-        let told = rank::Told { brief: &brief, outcome: &outcome, shown: args.top, by: args.by, sketch: args.sketch };
+        let changed = as_it_is.as_ref().map(|before| rank::changed(set, before, &answer, stdout.look()));
+        let told = rank::Told { answer: &answer, shown: args.top, by: args.by, sketch: args.sketch };
         let explained = if args.explain_work {
-            let (outcome, parts) = timed(&brief, &limits)?;
-            rank::explained(&outcome.work, &parts, stdout.look())
+            let (again, parts) = timed(&answer.asked, &limits)?;
+            rank::explained(&again.work, &parts, stdout.look())
         } else {
             String::new()
         };
         changed.unwrap_or_default() + &rank::text(&told, stdout.look()) + &explained
     };
     stdout.write(&text)?;
-    Ok(if outcome.options.is_empty() { Exit::NothingFits } else { Exit::Done })
+    Ok(if answer.options.is_empty() { Exit::NothingFits } else { Exit::Done })
 }

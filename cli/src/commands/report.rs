@@ -22,10 +22,10 @@ pub(super) fn run(
     let destination = args.output.destination(&args.room.scenario.files())?;
     form::form::<Page>(None, &destination, &[])?;
     let limits = Limits { shown: args.top, ..Limits::default() };
-    let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
+    let answer = ranked(&args.room, &limits, stdin, stderr)?;
     // The name alone: a page that is handed on need not tell where its maker keeps files.
     let file = args.room.scenario.file.file_name().unwrap_or_default().to_string_lossy();
-    let page = report::page(&report::Told { brief: &brief, outcome: &outcome, shown: args.top, file: &file });
+    let page = report::page(&report::Told { answer: &answer, shown: args.top, file: &file });
     destination.write(page.as_bytes(), stdout)?;
-    Ok(if outcome.options.is_empty() { Exit::NothingFits } else { Exit::Done })
+    Ok(if answer.options.is_empty() { Exit::NothingFits } else { Exit::Done })
 }

@@ -3,11 +3,11 @@
 use std::fs;
 use std::io::Read;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
-use elbowroom_model::{Brief, Fault};
-use elbowroom_solver::Limits;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_model::Fault;
 use elbowroom_solver::stock::{Asking, assign, more};
+use elbowroom_solver::{Answer, Limits};
 
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
@@ -21,7 +21,7 @@ use crate::process::outlet::Outlet;
 use crate::process::source;
 use crate::process::whole::Whole;
 use crate::render::stock as page;
-use crate::render::stock::told::{Told, ToldRoom};
+use crate::result::stock::{BookingResult, StockResult};
 use crate::stock::bookings::{self, ANY_DAY, Booking, Must};
 use crate::stock::store::{self, Store};
 use crate::stock::told::{Went, told, written_days};
@@ -37,7 +37,7 @@ const TABLES: [&str; 3] = ["csv", "tsv", "tab"];
 /// A booking with its room as solved.
 struct Booked {
     booking: Booking,
-    room: Result<(Brief, Vec<OptionFound>), Vec<Fault>>,
+    room: Result<Arc<Answer>, Vec<Fault>>,
 }
 
 /// Assigns the pieces of the stock to the rooms.
@@ -81,7 +81,7 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
     let mut found = Vec::new();
     let solve = |given: Given| {
         let room = given.scenario().map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, &terms));
-        (given.source, room.map(|(brief, outcome)| (brief, outcome.options)))
+        (given.source, room.map(Arc::new))
     };
     work(args.threads(), rooms.given, solve, |one| {
         found.push(one);
@@ -105,16 +105,17 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
 }
 
 /// Who gets what, and what one more piece would bring.
-fn assigned(booked: &[Booked], store: &Store) -> Told {
+fn assigned(booked: &[Booked], store: &Store) -> StockResult {
     let askings: Vec<Result<Asking, Vec<Fault>>> = booked.iter().map(asking).collect();
     let rooms: Vec<Asking> = askings.iter().filter_map(|asking| asking.as_ref().ok().cloned()).collect();
     let assignment = assign(&rooms, &store.owned, WORK);
     let one_more = more(&rooms, &store.owned, &assignment, WORK);
     let went = booked.iter().zip(&askings).map(|(booked, asking)| {
         let (from, to) = written_days(booked.booking.days);
-        let room = ToldRoom {
+        let room = BookingResult {
             source: booked.booking.source.clone(),
-            name: booked.room.as_ref().ok().map(|(brief, _)| brief.room.name.clone()),
+            name: booked.room.as_ref().ok().map(|answer| answer.brief.room.name.clone()),
+            days: booked.booking.days,
             from,
             to,
             priority: booked.booking.priority,
@@ -129,7 +130,8 @@ fn assigned(booked: &[Booked], store: &Store) -> Told {
 
 /// What the solver is asked for a booking.
 fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
-    let (brief, options) = booked.room.clone()?;
+    let answer = booked.room.clone()?;
+    let brief = &answer.asked;
     let pieces = brief.pieces.iter().enumerate();
     let must = match &booked.booking.must {
         Must::Needed => pieces.filter(|(_, piece)| piece.needed).map(|(place, _)| place).collect(),
@@ -138,18 +140,19 @@ fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
         Must::Named(names) => {
             let place = |name: &String| brief.pieces.iter().position(|piece| piece.name == *name);
             let unknown: Vec<Fault> =
-                names.iter().filter(|name| place(name).is_none()).map(|name| words::no_piece(name, &brief)).collect();
+                names.iter().filter(|name| place(name).is_none()).map(|name| words::no_piece(name, brief)).collect();
             if !unknown.is_empty() {
                 return Err(unknown);
             }
             names.iter().filter_map(place).collect()
         }
     };
-    Ok(Asking { brief, options, days: booked.booking.days.unwrap_or(ANY_DAY), priority: booked.booking.priority, must })
+    let Booking { days, priority, .. } = booked.booking;
+    Ok(Asking { answer, days: days.unwrap_or(ANY_DAY), priority, must })
 }
 
 /// The pick list as rows, and everything as JSON.
-fn write(folder: &Path, told: &Told) -> Result<(), Failure> {
+fn write(folder: &Path, told: &StockResult) -> Result<(), Failure> {
     fs::create_dir_all(folder).map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
     let files = [(PICKS, page::rows(told)?), (STOCK, json::text(told)?)];
     for (name, text) in files {

@@ -23,11 +23,11 @@ pub(super) fn run(
     let form = leaf::form(args.format, &destination, stdout)?;
     // A tape sheet tells no size that an option could have alone.
     let limits = Limits { shown: 0, ..Limits::default() };
-    let (brief, outcome) = ranked(&args.room, &limits, stdin, stderr)?;
-    let option = chosen(&outcome, &args.option)?;
-    let roll = args.roll.unwrap_or_else(|| tape::usual_roll(brief.units));
+    let answer = ranked(&args.room, &limits, stdin, stderr)?;
+    let option = chosen(&answer, &args.option)?;
+    let roll = args.roll.unwrap_or_else(|| tape::usual_roll(answer.brief.units));
     let has_plan = form != LeafForm::Text;
-    let sheet = tape::leaf(&tape::Laid { brief: &brief, outcome: &outcome, option, roll, has_plan });
+    let sheet = tape::leaf(&tape::Laid { answer: &answer, option, roll, has_plan });
     leaf::write(&sheet, (form, args.paper), &destination, stdout)?;
     Ok(Exit::Done)
 }

@@ -1,7 +1,7 @@
 //! A plan in letters, for a terminal: walls, what they hold, and the pieces as boxes.
 
 use elbowroom_model::{Brief, ItemKind, Point, ring};
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::answer::{OptionPiece, RankedOption};
 use textwrap::core::display_width;
 
 use crate::text::safe::safe;
@@ -15,17 +15,19 @@ const HIGHEST: usize = 36;
 const ROW: f64 = 2.0;
 
 /// The lines of a sketch no wider than `width` columns, and what its signs mean.
-pub(crate) fn lines(brief: &Brief, option: &OptionFound, width: usize) -> Vec<String> {
+pub(crate) fn lines(brief: &Brief, option: &RankedOption, width: usize) -> Vec<String> {
     let grid = Grid::of(brief, width.min(WIDEST));
-    let pieces: Vec<Vec<Option<usize>>> = grid.rows(|at| piece_at(option, at));
+    let standing: Vec<OptionPiece<'_>> = option.pieces(brief).collect();
+    let parts: Vec<Parts> = standing.iter().map(|one| (one.parts(), one.piece.kind.is_flat())).collect();
+    let pieces: Vec<Vec<Option<usize>>> = grid.rows(|at| piece_at(&parts, at));
     let outline = brief.room.outline();
     let inside = grid.rows(|at| ring::holds(&outline, at));
     let mut letters: Vec<Vec<char>> = (0..grid.down)
         .map(|row| (0..grid.across).map(|column| letter(brief, &grid, (&inside, &pieces), row, column)).collect())
         .collect();
     let mut numbered = Vec::new();
-    for (place, piece) in option.pieces.iter().enumerate() {
-        let name = safe(&piece.name);
+    for (place, one) in standing.iter().enumerate() {
+        let name = safe(&one.piece.name);
         if !written(&mut letters, &pieces, place, &name) {
             let number = (numbered.len() + 1).to_string();
             written(&mut letters, &pieces, place, &number);
@@ -175,12 +177,13 @@ fn written(letters: &mut [Vec<char>], pieces: &[Vec<Option<usize>>], piece: usiz
     false
 }
 
+/// The parts of a piece, and whether it lies flat.
+type Parts = (Vec<Vec<Point>>, bool);
+
 /// The piece that lies there; rugs lie under all others.
-fn piece_at(option: &OptionFound, at: Point) -> Option<usize> {
+fn piece_at(pieces: &[Parts], at: Point) -> Option<usize> {
     let holds = |part: &Vec<Point>| {
         part.iter().zip(part.iter().cycle().skip(1)).all(|(start, end)| (*end - *start).cross(at - *start) >= 0.0)
     };
-    let upright = |place: &usize| !option.pieces[*place].kind.is_flat();
-    let mut there = (0..option.pieces.len()).filter(|place| option.pieces[*place].parts.iter().any(holds));
-    there.find(upright)
+    pieces.iter().position(|(parts, is_flat)| !is_flat && parts.iter().any(holds))
 }

@@ -1,4 +1,5 @@
 //! What is written as JSON: the structs of each format, field for field, made from what the solver decided and from words.
 
 pub(crate) mod shop;
+pub(crate) mod stock;
 pub(crate) mod way;

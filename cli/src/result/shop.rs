@@ -7,6 +7,7 @@ use elbowroom_solver::shop::{
     Beyond, CandidateFound, Impossible, Left, Miss, OptionFits, PairFound, Row, SetFound, SetPiece, SetsFound,
     ShopFound,
 };
+use elbowroom_solver::wording::arrangement::title;
 use serde::Serialize;
 
 use super::way::PieceResult;
@@ -72,7 +73,7 @@ struct CandidateResult<'a> {
     /// It has its place in the room.
     fits: bool,
     /// Every option with it, best first.
-    options: &'a [OptionFits],
+    options: Vec<OptionResult<'a>>,
     /// How much larger it could be in the first option, each dimension by itself.
     left: &'a [Left],
     /// Dimensions that would have to be less, each by itself enough.
@@ -81,6 +82,17 @@ struct CandidateResult<'a> {
     why_not: Option<String>,
     /// What would make it fit.
     remedies: &'a [Remedy],
+}
+
+/// An option that a candidate fits.
+#[derive(Debug, Serialize)]
+struct OptionResult<'a> {
+    /// Stable name of the arrangement.
+    key: &'a str,
+    /// The arrangement in words.
+    title: String,
+    /// 0 to 100.
+    score: f64,
 }
 
 /// The best sets.
@@ -116,7 +128,7 @@ struct SetResult<'a> {
     /// Options that the set makes.
     options: usize,
     /// The best of them, with its layout.
-    option: &'a OptionFound,
+    option: OptionFound,
 }
 
 /// What stands for a row.
@@ -174,12 +186,16 @@ fn candidate<'a>(names: Names<'a>, listed: &'a ListedPiece, found: &'a Candidate
         beyond: &found.beyond,
         way: way.map(|(way, piece)| PieceResult::of(way, piece)),
         fits: found.fits(),
-        options: &found.options,
+        options: found.options.iter().map(|one| option(names, one)).collect(),
         left: &found.left,
         misses: &found.misses,
         why_not: words::why_not(names, listed, found),
         remedies: &found.remedies,
     }
+}
+
+fn option<'a>(names: Names<'a>, found: &'a OptionFits) -> OptionResult<'a> {
+    OptionResult { key: &found.key, title: title(names.brief, &found.choices), score: found.score }
 }
 
 fn sets<'a>(names: Names<'a>, found: &'a SetsFound) -> SetsResult<'a> {
@@ -211,7 +227,7 @@ fn set<'a>(names: Names<'a>, found: &'a SetFound) -> SetResult<'a> {
         price: found.price,
         liking: found.liking,
         options: found.options,
-        option: &found.option,
+        option: OptionFound::of(&found.brief, &found.option),
     }
 }
 

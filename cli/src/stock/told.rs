@@ -1,41 +1,42 @@
 //! What is told of an assignment, from the bookings as they went in, the store and what the solver found.
 
-use elbowroom_solver::stock::{Asking, Assignment, By, Tried};
+use elbowroom_solver::stock::{Asked, Asking, Assignment, By, Fulfilled, Tried};
 
 use super::days::written;
 use super::store::Store;
-use crate::render::stock::told::{Arrangement, FORMAT, Told, ToldAsked, ToldPiece, ToldRoom};
+use crate::result::stock::{Arrangement, AskedResult, BookingResult, FORMAT, PickedPiece, StockResult};
+use crate::words::answer::title;
 
 /// A booking as it went in, for who has a room to show for it.
 pub(crate) struct Went<'a> {
     /// Its line as far as it is known without the assignment.
-    pub room: ToldRoom,
+    pub room: BookingResult,
     /// What the solver was asked; `None` where the room is at fault.
     pub asking: Option<&'a Asking>,
 }
 
 /// What is told of `assignment`, whose rooms are those of `went` that have an asking, in their order.
-pub(crate) fn told(went: Vec<Went<'_>>, store: &Store, assignment: &Assignment, one_more: Tried) -> Told {
+pub(crate) fn told(went: Vec<Went<'_>>, store: &Store, assignment: &Assignment, one_more: Tried) -> StockResult {
     let mut furnished = assignment.rooms.iter();
     let rooms = went.into_iter().map(|went| {
         let Some((asking, furnished)) = went.asking.and_then(|asking| Some((asking, furnished.next()?))) else {
             return went.room;
         };
-        let option = furnished.option.and_then(|option| asking.options.get(option));
+        let option = furnished.option.and_then(|option| asking.answer.options.get(option));
         let arrangement = option.map(|option| Arrangement {
             rank: option.rank,
             key: option.key.clone(),
-            title: option.title.clone(),
+            title: title(&asking.answer.brief, option),
         });
-        let asked = furnished.asked.iter().map(|one| ToldAsked {
-            names: one.names.clone(),
-            must: one.must,
-            piece: piece(one.by, one.names.len(), store),
-            short: short(one.by),
+        let asked = furnished.asked.iter().map(|Fulfilled { asked, by }| AskedResult {
+            names: names(asking, asked),
+            must: asked.must,
+            piece: piece(*by, asked.places.len(), store),
+            by: *by,
         });
-        ToldRoom { arrangement, asked: asked.collect(), ..went.room }
+        BookingResult { arrangement, asked: asked.collect(), ..went.room }
     });
-    Told {
+    StockResult {
         format: FORMAT,
         proven: assignment.is_proven(),
         must: assignment.must.clone(),
@@ -45,11 +46,17 @@ pub(crate) fn told(went: Vec<Went<'_>>, store: &Store, assignment: &Assignment, 
     }
 }
 
-fn piece(by: By, count: usize, store: &Store) -> Option<ToldPiece> {
+/// What is asked for, in the room's own words.
+fn names(asking: &Asking, asked: &Asked) -> Vec<String> {
+    let pieces = &asking.answer.asked.pieces;
+    asked.places.iter().filter_map(|place| Some(pieces.get(*place)?.name.clone())).collect()
+}
+
+fn piece(by: By, count: usize, store: &Store) -> Option<PickedPiece> {
     let By::Stock { row } = by else { return None };
     let (owned, kept) = (store.owned.get(row)?, store.kept.get(row)?);
     let size = [Some(owned.piece.width), owned.piece.return_length, Some(owned.piece.depth)];
-    Some(ToldPiece {
+    Some(PickedPiece {
         line: owned.piece.line,
         name: owned.piece.name.clone(),
         count,
@@ -57,16 +64,6 @@ fn piece(by: By, count: usize, store: &Store) -> Option<ToldPiece> {
         place: kept.place.clone(),
         value: kept.value,
     })
-}
-
-const fn short(by: By) -> Option<&'static str> {
-    match by {
-        By::Stock { .. } => None,
-        By::NoOption => Some("no_option"),
-        By::NoneOfKind => Some("none_of_kind"),
-        By::NoneFits => Some("none_fits"),
-        By::AllTaken => Some("all_taken"),
-    }
 }
 
 /// A span of days as written.

@@ -1,34 +1,37 @@
 //! What sets one option apart from another, item by item, in the reader's unit.
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Dimension, Rounding, Unit};
+use elbowroom_model::{Brief, Dimension, Rounding};
+use elbowroom_solver::answer::Thing;
 use elbowroom_solver::comparison::Apart;
 
 use super::lengths::shop_unit;
 
 /// Differences in words, those in the size of one piece together: `view +20`, `coffee table 12 cm wider and 3 cm deeper`.
-pub(crate) fn words<'a>(units: Unit, all: impl IntoIterator<Item = &'a Apart>) -> Vec<String> {
+/// `brief`, `other`: what the one that they are told of was solved for, and what it is held against.
+pub(crate) fn words<'a>(brief: &Brief, other: &Brief, all: impl IntoIterator<Item = &'a Apart>) -> Vec<String> {
     let all: Vec<&Apart> = all.into_iter().collect();
-    let length = |by: f64| shop_unit(units).words(by.abs(), Rounding::Nearest);
-    let sizes_of = |name: &str| -> Vec<(Dimension, String, bool)> {
+    let length = |by: f64| shop_unit(brief.units).words(by.abs(), Rounding::Nearest);
+    let sizes_of = |of: usize| -> Vec<(Dimension, String, bool)> {
         let sizes = all.iter().filter_map(|apart| match apart {
-            Apart::Size { piece, dimension, by } if piece == name => Some((*dimension, length(*by), *by > 0.0)),
+            Apart::Size { piece, dimension, by } if *piece == of => Some((*dimension, length(*by), *by > 0.0)),
             _ => None,
         });
         sizes.collect()
     };
-    let mut told_pieces: Vec<&str> = Vec::new();
+    let mut told_pieces: Vec<usize> = Vec::new();
     let mut told = Vec::new();
     for apart in &all {
         told.push(match apart {
             Apart::Score { criterion, by } => score(criterion.key(), *by),
-            Apart::Size { piece, .. } if told_pieces.contains(&piece.as_str()) => continue,
+            Apart::Size { piece, .. } if told_pieces.contains(piece) => continue,
             Apart::Size { piece, .. } => {
-                told_pieces.push(piece);
-                sizes(piece, &sizes_of(piece))
+                told_pieces.push(*piece);
+                sizes(Thing::Piece(*piece).name(brief), &sizes_of(*piece))
             }
-            Apart::Width { from, to, by } => way(from, to, &length(*by), *by > 0.0),
-            Apart::Piece { piece, stands } => self::piece(piece, *stands),
+            Apart::Width { from, to, by } => way(from.name(brief), to.name(brief), &length(*by), *by > 0.0),
+            Apart::Stands { piece } => format!("{} placed", Thing::Piece(*piece).name(brief)),
+            Apart::Lacks { piece } => format!("{} left out", Thing::Piece(*piece).name(other)),
         });
     }
     told
@@ -67,11 +70,6 @@ fn change((dimension, by, more): &(Dimension, String, bool)) -> String {
 /// A way: `way from the hall door to the corner sofa 9 cm narrower`.
 fn way(from: &str, to: &str, by: &str, more: bool) -> String {
     format!("way from {from} to {to} {by} {}", if more { "wider" } else { "narrower" })
-}
-
-/// A piece that stands in the one alone.
-fn piece(piece: &str, stands: bool) -> String {
-    if stands { format!("{piece} placed") } else { format!("{piece} left out") }
 }
 
 #[cfg(test)]

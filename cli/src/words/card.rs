@@ -1,7 +1,9 @@
 //! Prose of the shopping card.
 
-use elbowroom_model::Dimension;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_model::{Brief, Dimension, Hand};
+use elbowroom_solver::answer::RankedOption;
+
+use super::answer;
 
 /// How to use it.
 pub(crate) const HOW: &str = "Measure the piece itself, at its outermost: cushions, arms, feet and handles count. Buy nothing larger than \
@@ -48,8 +50,8 @@ pub(crate) fn title(room: &str) -> String {
 }
 
 /// The option that is shopped for.
-pub(crate) fn option(option: &OptionFound) -> String {
-    format!("Option {}. {}", option.rank, option.title)
+pub(crate) fn option(brief: &Brief, option: &RankedOption) -> String {
+    format!("Option {}. {}", option.rank, answer::title(brief, option))
 }
 
 /// A piece, or several alike.
@@ -58,8 +60,8 @@ pub(crate) fn piece(label: &str, count: usize) -> String {
 }
 
 /// The hand of a corner sofa.
-pub(crate) fn hand(hand: &str) -> String {
-    let hand = hand.to_uppercase();
+pub(crate) fn hand(hand: Hand) -> String {
+    let hand = answer::hand(hand).to_uppercase();
     format!(
         "HAND: as you SIT on it, the return is on your {hand}. (Seen from before it, that is the other side: shops differ; sit down.)"
     )

@@ -1,6 +1,9 @@
 //! Prose of what setting something otherwise does.
 
+use elbowroom_solver::Answer;
 use elbowroom_solver::comparison::Changed;
+
+use super::answer::title;
 
 /// Label: how many options fit.
 pub(crate) const OPTIONS: &str = "Options";
@@ -30,39 +33,40 @@ pub(crate) fn count(before: usize, now: usize) -> String {
 }
 
 /// Titles, and how many more there are.
-pub(crate) fn titles(titles: &[&str], more: usize) -> String {
+pub(crate) fn titles(titles: &[String], more: usize) -> String {
     let told = titles.join("; ");
     if more > 0 { format!("{told}; and {more} more") } else { told }
 }
 
 /// What is first now.
-pub(crate) fn first(changed: &Changed<'_>) -> String {
+pub(crate) fn first(now: &Answer, changed: &Changed<'_>) -> String {
+    let title = |option| title(&now.brief, option);
     match changed.first {
         [_, None] => "nothing fits now".to_owned(),
-        [None, Some(now)] => format!("{}, score {:.0}; before, nothing fitted", now.title, now.score),
+        [None, Some(now)] => format!("{}, score {:.0}; before, nothing fitted", title(now), now.score),
         [Some(before), Some(now)] if before.key == now.key => {
-            format!("stays {}, {}", now.title, score(before.score, now.score))
+            format!("stays {}, {}", title(now), score(before.score, now.score))
         }
         [Some(_), Some(now)] => match changed.was {
-            Some(was) => format!("{}, {}; it was option {}", now.title, score(was.score, now.score), was.rank),
-            None => format!("{}, score {:.0}; before, it did not fit", now.title, now.score),
+            Some(was) => format!("{}, {}; it was option {}", title(now), score(was.score, now.score), was.rank),
+            None => format!("{}, score {:.0}; before, it did not fit", title(now), now.score),
         },
     }
 }
 
 /// What became of what was first before, where something else is first now.
-pub(crate) fn former(changed: &Changed<'_>) -> Option<String> {
+pub(crate) fn former(answer: &Answer, changed: &Changed<'_>) -> Option<String> {
     let [Some(before), Some(now)] = changed.first else { return None };
     (before.key != now.key).then(|| match changed.former_first {
         Some(former) => {
             format!(
                 "{}, first before, is option {} now, {}",
-                before.title,
+                title(&answer.brief, before),
                 former.rank,
                 score(before.score, former.score)
             )
         }
-        None => format!("{}, first before, does not fit now", before.title),
+        None => format!("{}, first before, does not fit now", title(&answer.brief, before)),
     })
 }
 

@@ -1,7 +1,9 @@
 //! Prose of a comparison.
 
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_model::{Brief, Room};
+use elbowroom_solver::answer::RankedOption;
 
+use super::answer::title;
 use super::figures::area;
 
 /// Over what one pays for what one gains.
@@ -32,13 +34,13 @@ pub(crate) const FIRM: &str = "first in";
 pub(crate) const NEEDS: &str = "needs";
 
 /// The head of the page.
-pub(crate) fn summary(room: &str, square_metres: f64) -> String {
-    format!("{room}, {}", area(square_metres))
+pub(crate) fn summary(room: &Room) -> String {
+    format!("{}, {}", room.name, area(room.area() / 1e6))
 }
 
 /// One of the options.
-pub(crate) fn option(option: &OptionFound) -> String {
-    format!("{}. {} ({})", option.rank, option.title, option.key)
+pub(crate) fn option(brief: &Brief, option: &RankedOption) -> String {
+    format!("{}. {} ({})", option.rank, title(brief, option), option.key)
 }
 
 /// Over an option's column.
@@ -87,8 +89,8 @@ pub(crate) fn sized(label: &str, sizes: &str, unit: &str) -> String {
 }
 
 /// A way.
-pub(crate) fn way(from: &str, to: &str, width: &str, needs: &str, unit: &str) -> String {
-    format!("{from} to {to}: {width} wide, needs {needs} {unit}")
+pub(crate) fn way(route: &str, width: &str, needs: &str, unit: &str) -> String {
+    format!("{route}: {width} wide, needs {needs} {unit}")
 }
 
 /// What a number on a plan stands for.

@@ -1,6 +1,10 @@
 //! Prose of plans.
 
-use elbowroom_solver::outcome::{OptionFound, RouteFound};
+use elbowroom_model::Brief;
+use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::routes::Route;
+
+use super::answer;
 
 /// Over the sizes.
 pub(crate) fn sizes(unit: &str) -> String {
@@ -46,7 +50,7 @@ pub(crate) const NORTH: &str = "N";
 pub(crate) const WALLS: &str = "Inside faces of walls are as measured; their thickness is not.";
 
 /// Which option of how many.
-pub(crate) fn option(option: &OptionFound, of: usize) -> String {
+pub(crate) fn option(option: &RankedOption, of: usize) -> String {
     format!("Option {} of {of}", option.rank)
 }
 
@@ -57,13 +61,13 @@ pub(crate) fn scale(scale: &str, paper: &str, unit: &str) -> String {
 }
 
 /// A way: its letter, its ends, its figures.
-pub(crate) fn way(letter: &str, route: &RouteFound, width: &str, needs: &str) -> String {
-    format!("{letter}  {} to {}: {width} ({needs})", route.from, route.to)
+pub(crate) fn way(brief: &Brief, letter: &str, route: &Route, width: &str, needs: &str) -> String {
+    format!("{letter}  {} to {}: {width} ({needs})", route.from.name(brief), route.to.name(brief))
 }
 
 /// What the drawing is, for whoever cannot see it.
-pub(crate) fn title(room: &str, option: &OptionFound) -> String {
-    format!("Plan of {room}, option {}: {}", option.rank, option.title)
+pub(crate) fn title(brief: &Brief, option: &RankedOption) -> String {
+    format!("Plan of {}, option {}: {}", brief.room.name, option.rank, answer::title(brief, option))
 }
 
 /// What it shows, for whoever cannot see it.

@@ -3,10 +3,12 @@
 use std::fmt::Write;
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Criterion, Rule};
-use elbowroom_solver::Outcome;
-use elbowroom_solver::outcome::{OptionFound, TurnsIf, Work};
+use elbowroom_model::{Brief, Criterion, Hand, ItemId, WallId};
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::{Holding, RankedOption, Thing, TurnsIf, Work};
+use elbowroom_solver::wording::cause::holding;
 
+use super::answer::title;
 use super::figures::{area, counted};
 
 /// Label: which wall, which way.
@@ -42,16 +44,16 @@ pub(crate) const NO_OTHER_DECISION: &str =
 pub(crate) const REMEDIES: &str = "What would help, each by itself";
 
 /// The head of the page: room, area, how many fit.
-pub(crate) fn summary(outcome: &Outcome, by: Option<Criterion>) -> String {
-    let fit = outcome.options.len();
-    let mut text = format!("{}, {}: ", outcome.room.name, area(outcome.room.area));
+pub(crate) fn summary(answer: &Answer, by: Option<Criterion>) -> String {
+    let (room, fit) = (&answer.brief.room, answer.options.len());
+    let mut text = format!("{}, {}: ", room.name, area(room.area() / 1e6));
     let _ = match fit {
-        0 => write!(text, "none of {} fits", counted(outcome.refused.len(), "arrangement", "arrangements")),
+        0 => write!(text, "none of {} fits", counted(answer.refused.len(), "arrangement", "arrangements")),
         _ => write!(
             text,
             "{}, {} not",
             counted(fit, "arrangement fits", "arrangements fit"),
-            plural_do(outcome.refused.len())
+            plural_do(answer.refused.len())
         ),
     };
     if let Some(criterion) = by {
@@ -65,38 +67,42 @@ fn plural_do(count: usize) -> String {
 }
 
 /// What a seat faces.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Faced {
     /// The wall straight ahead.
-    pub wall: String,
+    pub wall: WallId,
     /// The window, fireplace, door or opening on it, straight ahead.
-    pub item: Option<String>,
+    pub item: Option<ItemId>,
 }
 
 /// Which wall the seating takes and what it faces.
-pub(crate) fn seating(back: Option<&str>, faced: Option<&Faced>) -> String {
-    let back = back.map_or_else(|| "stands free of the walls".to_owned(), |wall| format!("back to {}", the(wall)));
+pub(crate) fn seating(brief: &Brief, back: Option<WallId>, faced: Option<&Faced>) -> String {
+    let wall = |wall| the(Thing::Wall(wall).name(brief));
+    let back = back.map_or_else(|| "stands free of the walls".to_owned(), |back| format!("back to {}", wall(back)));
     match faced {
-        Some(Faced { wall, item: Some(item) }) => format!("{back}, facing {} and its {item}", the(wall)),
-        Some(Faced { wall, item: None }) => format!("{back}, facing {}", the(wall)),
+        Some(Faced { wall: faced, item: Some(item) }) => {
+            format!("{back}, facing {} and its {}", wall(*faced), Thing::Item(*item).name(brief))
+        }
+        Some(Faced { wall: faced, item: None }) => format!("{back}, facing {}", wall(*faced)),
         None => back,
     }
 }
 
 /// Which hand a corner sofa has.
-pub(crate) fn hand(hand: &str, beside: Option<&str>) -> String {
+pub(crate) fn hand(hand: Hand, beside: Option<&str>) -> String {
     let toward = beside.map_or_else(String::new, |wall| format!(", toward {}", the(wall)));
+    let hand = super::answer::hand(hand);
     format!("{hand}: the return is on your {hand} as you sit{toward}")
 }
 
 /// Where the screen is and how far off.
-pub(crate) fn screen(wall: &str, distance: Option<&str>) -> String {
+pub(crate) fn screen(brief: &Brief, wall: WallId, distance: Option<&str>) -> String {
     let distance = distance.map_or_else(String::new, |distance| format!(", {distance} from the seat's front"));
-    format!("on {}{distance}", the(wall))
+    format!("on {}{distance}", the(Thing::Wall(wall).name(brief)))
 }
 
 /// How firm the first place is and what would turn it.
-pub(crate) fn firm(best: &OptionFound, options: usize, rival: Option<(&TurnsIf, f64, &OptionFound)>) -> String {
+pub(crate) fn firm(best: &RankedOption, options: usize, rival: Option<(&TurnsIf, f64, &RankedOption)>) -> String {
     let mut text = format!("score {:.0} of 100", best.score);
     if options == 1 {
         return text + "; nothing else fits";
@@ -149,14 +155,15 @@ pub(crate) fn sizes(unit: &str) -> String {
     format!("   Sizes to shop by, {unit}: all of these fit together, and so does anything smaller")
 }
 
-/// What holds a size, and by which clearance: `hall door swing`, `media unit (passage)`, `its most`.
-pub(crate) fn holder(by: &str, rule: Rule) -> String {
-    if rule == Rule::Most {
+/// What holds a size of a piece, and by which clearance: `hall door swing`, `media unit (passage)`, `its most`.
+pub(crate) fn holder(brief: &Brief, piece: usize, by: &Holding) -> String {
+    if *by == Holding::Most {
         return "its most".to_owned();
     }
-    let words = self::rule(rule.key());
-    let said = words.split(' ').next_back().is_some_and(|last| by.ends_with(last));
-    if rule.clearance().is_some() && !said { format!("{by} ({words})") } else { by.to_owned() }
+    let (is_clearance, key) = (by.rule().clearance().is_some(), rule(by.rule().key()));
+    let by = holding(brief, piece, by);
+    let said = key.split(' ').next_back().is_some_and(|last| by.ends_with(last));
+    if is_clearance && !said { format!("{by} ({key})") } else { by }
 }
 
 /// `hall door swing (width, depth); its most (return)`; no dimensions where there is but one reason.
@@ -195,18 +202,18 @@ pub(crate) fn others(unit: &str) -> String {
 }
 
 /// The line of another option.
-pub(crate) fn other(option: &OptionFound) -> String {
-    format!("{}. {}", option.rank, option.title)
+pub(crate) fn other(brief: &Brief, option: &RankedOption) -> String {
+    format!("{}. {}", option.rank, title(brief, option))
 }
 
 /// How an option stands in the order, and how it differs from the first.
-pub(crate) fn standing(option: &OptionFound, apart: &str) -> String {
+pub(crate) fn standing(option: &RankedOption, apart: &str) -> String {
     let proven = if option.proven { "" } else { "; its sizes are not proven largest" };
     format!("score {:.0}, first in {}; {apart}{proven}", option.score, share(option.first_place_share))
 }
 
 /// Of sizes that the search could not prove largest, where that is so.
-pub(crate) fn unproven(option: &OptionFound) -> Option<String> {
+pub(crate) fn unproven(option: &RankedOption) -> Option<String> {
     let short = (option.bound - option.objective) / option.objective.abs().max(1.0) * 100.0;
     (!option.proven).then(|| {
         format!(
@@ -263,12 +270,14 @@ pub(crate) fn ways(unit: &str) -> String {
 }
 
 /// `hall door to dining opening`.
-pub(crate) fn route(from: &str, to: &str) -> String {
+pub(crate) fn route(brief: &Brief, ends: [Thing; 2]) -> String {
+    let [from, to] = ends.map(|end| end.name(brief));
     format!("{from} to {to}")
 }
 
-/// Two names.
-pub(crate) fn between([one, other]: &[String; 2]) -> String {
+/// `coffee table and media unit`.
+pub(crate) fn between(brief: &Brief, two: [Thing; 2]) -> String {
+    let [one, other] = two.map(|thing| thing.name(brief));
     format!("{one} and {other}")
 }
 

@@ -1,7 +1,9 @@
 //! Prose of the report.
 
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_model::Brief;
+use elbowroom_solver::answer::RankedOption;
 
+use super::answer::title as title_of;
 use super::rank::share;
 
 /// First thing that a keyboard comes to.
@@ -89,8 +91,8 @@ pub(crate) fn title(room: &str) -> String {
 }
 
 /// The answer in a sentence.
-pub(crate) fn answer(best: &OptionFound, of: usize) -> String {
-    let sentence = format!("{}: score {:.0} of 100", best.title, best.score);
+pub(crate) fn answer(brief: &Brief, best: &RankedOption, of: usize) -> String {
+    let sentence = format!("{}: score {:.0} of 100", title_of(brief, best), best.score);
     match of {
         1 => format!("{sentence}; nothing else fits."),
         _ => format!("{sentence}, first in {} of the ways to weigh the wishes.", share(best.first_place_share)),

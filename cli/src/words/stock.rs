@@ -5,7 +5,7 @@ use std::fmt::Write;
 use elbowroom_model::article::{a, capital};
 use elbowroom_model::fault::quoted;
 use elbowroom_model::{Brief, Fault, Hand};
-use elbowroom_solver::stock::{OneMore, Proven, Served, Tried};
+use elbowroom_solver::stock::{By, OneMore, Proven, Served, Tried};
 
 use super::figures::counted;
 
@@ -100,13 +100,14 @@ pub(crate) fn short_piece(name: &str, must: bool) -> String {
     if must { format!("{name} (must)") } else { name.to_owned() }
 }
 
-/// Why a piece is short.
-pub(crate) fn why_short(why: &str) -> &'static str {
-    match why {
-        "no_option" => "nothing fits in the room as asked",
-        "none_of_kind" => "the stock has none of the kind",
-        "all_taken" => "what fits is in other rooms, or out, on some of these days",
-        _ => "none of the stock fits in this arrangement",
+/// Why a piece is short; `None` where something serves.
+pub(crate) const fn why_short(by: By) -> Option<&'static str> {
+    match by {
+        By::Stock { .. } => None,
+        By::NoOption => Some("nothing fits in the room as asked"),
+        By::NoneOfKind => Some("the stock has none of the kind"),
+        By::AllTaken => Some("what fits is in other rooms, or out, on some of these days"),
+        By::NoneFits => Some("none of the stock fits in this arrangement"),
     }
 }
 

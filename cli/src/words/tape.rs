@@ -1,9 +1,10 @@
 //! Prose of the tape sheet.
 
-use elbowroom_model::PieceKind;
 use elbowroom_model::kind::Front;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_model::{Brief, PieceKind};
+use elbowroom_solver::answer::RankedOption;
 
+use super::answer;
 use super::figures::counted;
 
 /// Over what to have at hand.
@@ -71,8 +72,8 @@ pub(crate) fn title(room: &str) -> String {
 }
 
 /// The option that is laid out.
-pub(crate) fn option(option: &OptionFound, options: usize) -> String {
-    format!("Option {} of {options}: {} ({})", option.rank, option.title, option.key)
+pub(crate) fn option(brief: &Brief, option: &RankedOption, options: usize) -> String {
+    format!("Option {} of {options}: {} ({})", option.rank, answer::title(brief, option), option.key)
 }
 
 /// What lengths are told in.
@@ -244,7 +245,7 @@ pub(crate) fn open(door: &str) -> String {
 }
 
 /// A way to walk.
-pub(crate) fn way(from: &str, to: &str, needs: &str, width: &str, between: Option<&[String; 2]>) -> String {
+pub(crate) fn way([from, to]: [&str; 2], needs: &str, width: &str, between: Option<[&str; 2]>) -> String {
     let pinch = between.map_or_else(String::new, |[one, other]| format!(", narrowest between {one} and {other}"));
     format!(
         "Walk from {from} to {to} with a stick of {needs} level before you: it passes everywhere (the way is {width} wide{pinch})."

@@ -1,7 +1,7 @@
 //! Prose on the work that a ranking took.
 
 use elbowroom_solver::Part;
-use elbowroom_solver::outcome::Work;
+use elbowroom_solver::answer::Work;
 
 use super::figures::counted;
 

@@ -7,4 +7,4 @@ mod changed;
 mod trade;
 
 pub use changed::{Changed, changed};
-pub use trade::{Apart, Trade, trade};
+pub use trade::{Apart, Side, Trade, trade};

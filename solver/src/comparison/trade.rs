@@ -1,16 +1,26 @@
 //! What one option gives for what it takes, against another.
 
-use elbowroom_model::{Criterion, Dimension};
+use elbowroom_model::{Brief, Criterion, Dimension};
 
-use crate::outcome::{DimensionFound, OptionFound, PieceFound};
+use crate::answer::{PieceSizes, RankedOption, Thing};
+use crate::routes::Route;
 
 /// Scores nearer than this are told as the same.
 const SAME_SCORE: f64 = 3.0;
 /// Lengths nearer than this are told as the same, mm: a shopper's step.
 const SAME_LENGTH: f64 = 10.0;
 
-/// One thing in which an option is apart from another.
-#[derive(Debug, Clone, PartialEq)]
+/// An option, and the brief that its ids are places in.
+#[derive(Debug, Clone, Copy)]
+pub struct Side<'a> {
+    /// The brief.
+    pub brief: &'a Brief,
+    /// The option.
+    pub option: &'a RankedOption,
+}
+
+/// One thing in which an option is apart from another. Ids are places in its own brief, unless told otherwise.
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Apart {
     /// A criterion judges it otherwise.
     Score {
@@ -22,7 +32,7 @@ pub enum Apart {
     /// A piece may be larger or must be smaller.
     Size {
         /// The piece.
-        piece: String,
+        piece: usize,
         /// Which dimension.
         dimension: Dimension,
         /// The most in this one less that in the other, mm.
@@ -31,18 +41,21 @@ pub enum Apart {
     /// A way is wider or narrower.
     Width {
         /// From here.
-        from: String,
+        from: Thing,
         /// To there.
-        to: String,
+        to: Thing,
         /// mm.
         by: f64,
     },
-    /// A piece stands in the one alone.
-    Piece {
+    /// A piece stands in this one alone.
+    Stands {
         /// The piece.
-        piece: String,
-        /// In this one.
-        stands: bool,
+        piece: usize,
+    },
+    /// A piece stands in the other alone.
+    Lacks {
+        /// The piece, by its place in the other's brief.
+        piece: usize,
     },
 }
 
@@ -56,82 +69,79 @@ pub struct Trade {
     pub costs: Vec<Apart>,
 }
 
-/// `option` against `other`.
+/// One option against the other. They may be of two briefs: pieces and items are the same where their names are.
 #[must_use]
-pub fn trade(option: &OptionFound, other: &OptionFound) -> Trade {
-    let mut all = scores(option, other);
-    all.extend(pieces(option, other));
-    all.extend(sizes(option, other));
-    all.extend(ways(option, other));
+pub fn trade(one: Side<'_>, other: Side<'_>) -> Trade {
+    let mut all = scores(one, other);
+    all.extend(pieces(one, other));
+    all.extend(sizes(one, other));
+    all.extend(ways(one, other));
     let (gains, costs) = all.into_iter().partition(|(_, better)| *better);
     let told = |all: Vec<(Apart, bool)>| all.into_iter().map(|(apart, _)| apart).collect();
     Trade { gains: told(gains), costs: told(costs) }
 }
 
-type Told = Vec<(Apart, bool)>;
+/// What is apart, and whether that is for the better.
+type Weighed = Vec<(Apart, bool)>;
 
-fn scores(option: &OptionFound, other: &OptionFound) -> Told {
+fn scores(one: Side<'_>, other: Side<'_>) -> Weighed {
     let mut found: Vec<(f64, Apart, bool)> = Vec::new();
-    for criterion in &option.criteria {
-        let Some(theirs) = other.criteria.iter().find(|theirs| theirs.name == criterion.name) else { continue };
-        let by = criterion.score - theirs.score;
-        if by.abs() >= SAME_SCORE && criterion.weight > 0.0 {
-            let told = Apart::Score { criterion: criterion.name, by };
-            found.push(((by * criterion.weight).abs(), told, by > 0.0));
+    for judgement in &one.option.judgements {
+        let Some(theirs) = other.option.judgement(judgement.criterion) else { continue };
+        let (by, weight) = (judgement.score - theirs.score, one.brief.wishes.get(judgement.criterion));
+        if by.abs() >= SAME_SCORE && weight > 0.0 {
+            let apart = Apart::Score { criterion: judgement.criterion, by };
+            found.push(((by * weight).abs(), apart, by > 0.0));
         }
     }
     found.sort_by(|one, other| other.0.total_cmp(&one.0));
     found.into_iter().map(|(_, apart, better)| (apart, better)).collect()
 }
 
-fn pieces(option: &OptionFound, other: &OptionFound) -> Told {
-    let missing = |here: &OptionFound, there: &OptionFound, stands: bool| -> Told {
-        let alone = here.pieces.iter().filter(|piece| named(there, &piece.name).is_none());
-        alone.map(|piece| (Apart::Piece { piece: piece.name.clone(), stands }, stands)).collect()
+fn pieces(one: Side<'_>, other: Side<'_>) -> Weighed {
+    let alone = |here: Side<'_>, there: Side<'_>| -> Vec<usize> {
+        let pieces = here.option.sizes.iter().filter(|sizes| twin(here, sizes, there).is_none());
+        pieces.map(|sizes| sizes.piece).collect()
     };
-    let mut found = missing(option, other, true);
-    found.extend(missing(other, option, false));
-    found
+    let stands = alone(one, other).into_iter().map(|piece| (Apart::Stands { piece }, true));
+    let lacks = alone(other, one).into_iter().map(|piece| (Apart::Lacks { piece }, false));
+    stands.chain(lacks).collect()
 }
 
-fn sizes(option: &OptionFound, other: &OptionFound) -> Told {
-    let mut found = Vec::new();
-    for piece in &option.pieces {
-        let Some(theirs) = named(other, &piece.name) else { continue };
+fn sizes(one: Side<'_>, other: Side<'_>) -> Weighed {
+    let mut found: Vec<(f64, Apart)> = Vec::new();
+    for sizes in &one.option.sizes {
+        let Some(theirs) = twin(one, sizes, other) else { continue };
         for dimension in [Dimension::Width, Dimension::Return, Dimension::Depth] {
-            let Some((ours, theirs)) = figures(piece, dimension).zip(figures(theirs, dimension)) else { continue };
+            let Some((ours, theirs)) = sizes.get(dimension).zip(theirs.get(dimension)) else { continue };
             let by = ours.together - theirs.together;
             if by.abs() >= SAME_LENGTH {
-                found.push((Apart::Size { piece: piece.name.clone(), dimension, by }, by > 0.0));
+                found.push((by, Apart::Size { piece: sizes.piece, dimension, by }));
             }
         }
     }
-    let by = |apart: &Apart| if let Apart::Size { by, .. } = apart { by.abs() } else { 0.0 };
-    found.sort_by(|one, other| by(&other.0).total_cmp(&by(&one.0)));
-    found
+    found.sort_by(|one, other| other.0.abs().total_cmp(&one.0.abs()));
+    found.into_iter().map(|(by, apart)| (apart, by > 0.0)).collect()
 }
 
-fn ways(option: &OptionFound, other: &OptionFound) -> Told {
+fn ways(one: Side<'_>, other: Side<'_>) -> Weighed {
+    let ends = |side: Side<'_>, route: &Route| [route.from, route.to].map(|end| end.name(side.brief).to_owned());
     let mut found = Vec::new();
-    for route in &option.routes {
-        let theirs = other.routes.iter().find(|theirs| theirs.from == route.from && theirs.to == route.to);
+    for route in &one.option.routes {
+        let theirs = other.option.routes.iter().find(|theirs| ends(other, theirs) == ends(one, route));
         let Some(theirs) = theirs else { continue };
         let by = route.width - theirs.width;
         if by.abs() >= SAME_LENGTH {
-            found.push((Apart::Width { from: route.from.clone(), to: route.to.clone(), by }, by > 0.0));
+            let (from, to) = (route.from.into(), route.to.into());
+            found.push((Apart::Width { from, to, by }, by > 0.0));
         }
     }
     found
 }
 
-fn named<'a>(option: &'a OptionFound, name: &str) -> Option<&'a PieceFound> {
-    option.pieces.iter().find(|piece| piece.name == name)
-}
-
-const fn figures(piece: &PieceFound, dimension: Dimension) -> Option<DimensionFound> {
-    match dimension {
-        Dimension::Width => Some(piece.range.width),
-        Dimension::Return => piece.range.return_length,
-        Dimension::Depth => Some(piece.range.depth),
-    }
+/// The sizes of the piece of the same name; `None` where it does not stand there.
+fn twin<'a>(here: Side<'_>, sizes: &PieceSizes, there: Side<'a>) -> Option<&'a PieceSizes> {
+    let name = &here.brief.pieces.get(sizes.piece)?.name;
+    let is_twin = |other: &&PieceSizes| there.brief.pieces.get(other.piece).is_some_and(|piece| piece.name == *name);
+    there.option.sizes.iter().find(is_twin)
 }

@@ -6,7 +6,7 @@ use super::corner::{CornerOut, measured};
 use super::points::Points;
 use super::sight::Sight;
 use super::strips::Strip;
-use crate::outcome::TurningCircleFound;
+use crate::answer::TurningCircle;
 
 /// Tape lays no curve: so many short strips stand for the circle (ours, no source).
 const STRIPS: usize = 8;
@@ -29,7 +29,7 @@ pub(super) fn circle_out(
     brief: &Brief,
     sight: &Sight<'_>,
     points: &mut Points,
-    circle: TurningCircleFound,
+    circle: TurningCircle,
 ) -> Option<CircleOut> {
     let centre = measured(&brief.room, sight, points, None, &[circle.centre]).into_iter().next()?;
     let cut = brief.units.rounded(STRIP, Rounding::Up);

@@ -3,8 +3,6 @@
 use elbowroom_model::Piece;
 use elbowroom_model::piece::{screen_height, screen_width};
 
-use crate::outcome::PieceFound;
-
 /// From this height on a piece is shown by something upright instead of a stack, mm (common practice, no source).
 const UPRIGHT_FROM: f64 = 1200.0;
 
@@ -34,20 +32,19 @@ pub enum StandIn {
     },
 }
 
-/// What stands in for `piece`, as it was `asked` for.
-pub(super) fn stand_in(piece: &PieceFound, asked: Option<&Piece>) -> StandIn {
+/// What stands in for `piece`.
+pub(super) fn stand_in(piece: &Piece) -> StandIn {
     let height = piece.height;
     if piece.kind.is_flat() {
         return StandIn::Flat;
     }
     if piece.kind.is_seat() {
-        return StandIn::Back { height, both: asked.is_some_and(has_two_backs) };
+        return StandIn::Back { height, both: has_two_backs(piece) };
     }
     if height >= UPRIGHT_FROM {
         return StandIn::Upright { height };
     }
-    let screen = asked.and_then(|asked| asked.screen);
-    StandIn::Block { height, screen: screen.map(|it| (screen_width(it), screen_height(it))) }
+    StandIn::Block { height, screen: piece.screen.map(|it| (screen_width(it), screen_height(it))) }
 }
 
 fn has_two_backs(piece: &Piece) -> bool {

@@ -16,7 +16,7 @@ mod squareness;
 mod strips;
 mod walk;
 
-use elbowroom_model::{Brief, PieceKind, Point};
+use elbowroom_model::{Brief, Point};
 
 pub use circle::CircleOut;
 pub use corner::{CornerOut, Measures, Side};
@@ -25,7 +25,7 @@ pub use points::{FixedPoint, Mark};
 pub use strips::{OVERLAP, Strip, Tape};
 pub use walk::WalkStep;
 
-use crate::outcome::{OptionFound, PieceFound};
+use crate::answer::{OptionPiece, RankedOption};
 use crate::setting_out::points::Points;
 use crate::setting_out::sight::Sight;
 
@@ -62,10 +62,8 @@ pub struct Checked {
 /// One piece on the floor.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PieceOut {
-    /// Its name.
-    pub name: String,
-    /// Its kind.
-    pub kind: PieceKind,
+    /// The piece, by its place in the brief.
+    pub piece: usize,
     /// Its corners, clockwise seen from above; the first two are the ends of its back.
     pub corners: Vec<CornerOut>,
     /// From each corner to the next, in the order of the corners.
@@ -78,11 +76,11 @@ pub struct PieceOut {
 
 /// How `option` is marked on the floor, with rolls of `roll` mm.
 #[must_use]
-pub fn setting_out(brief: &Brief, option: &OptionFound, roll: f64) -> SettingOut {
+pub fn setting_out(brief: &Brief, option: &RankedOption, roll: f64) -> SettingOut {
     let sight = Sight::of(&brief.room);
     let mut points = Points::of(&brief.room);
-    let pieces: Vec<PieceOut> =
-        in_order(option).into_iter().map(|piece| piece_out(brief, &sight, &mut points, piece)).collect();
+    let pieces = in_order(brief, option).into_iter();
+    let pieces: Vec<PieceOut> = pieces.map(|piece| piece_out(brief, &sight, &mut points, piece)).collect();
     let circle = option.turning_circle.and_then(|circle| circle::circle_out(brief, &sight, &mut points, circle));
     let (walls, diagonals) = squareness::checks(&brief.room, &sight);
     let round = circle.iter().flat_map(|circle| &circle.strips);
@@ -92,27 +90,24 @@ pub fn setting_out(brief: &Brief, option: &OptionFound, roll: f64) -> SettingOut
 
 /// Pieces at walls before those that stand free, seats before what serves them, rugs last: each is then measured from
 /// what is bare, and lies beside what is marked.
-fn in_order(option: &OptionFound) -> Vec<&PieceFound> {
-    let turn = |piece: &&PieceFound| {
-        let kind = piece.kind;
-        (kind.is_flat(), piece.at_wall.is_none(), !kind.is_seat(), !kind.carries_screen())
+fn in_order<'a>(brief: &'a Brief, option: &'a RankedOption) -> Vec<OptionPiece<'a>> {
+    let turn = |one: &OptionPiece<'_>| {
+        let kind = one.piece.kind;
+        (kind.is_flat(), one.placed.at_wall.is_none(), !kind.is_seat(), !kind.carries_screen())
     };
-    let mut pieces: Vec<&PieceFound> = option.pieces.iter().collect();
+    let mut pieces: Vec<OptionPiece<'_>> = option.pieces(brief).collect();
     pieces.sort_by_key(turn);
     pieces
 }
 
-fn piece_out(brief: &Brief, sight: &Sight<'_>, points: &mut Points, piece: &PieceFound) -> PieceOut {
-    let corners = outline::corners(piece);
-    let asked = brief.pieces.iter().find(|asked| asked.name == piece.name);
-    let at_wall = piece.at_wall.as_ref().and_then(|name| brief.room.walls().find(|(_, wall)| wall.name == *name));
+fn piece_out(brief: &Brief, sight: &Sight<'_>, points: &mut Points, one: OptionPiece<'_>) -> PieceOut {
+    let corners = outline::corners(&one.parts(), one.facing());
     PieceOut {
-        name: piece.name.clone(),
-        kind: piece.kind,
+        piece: one.placed.piece,
         strips: strips::strips(&corners, brief.units),
         checks: outline::checks(&corners),
-        stand_in: heights::stand_in(piece, asked),
-        corners: corner::measured(&brief.room, sight, points, at_wall.map(|(id, _)| id), &corners),
+        stand_in: heights::stand_in(one.piece),
+        corners: corner::measured(&brief.room, sight, points, one.placed.at_wall, &corners),
     }
 }
 

@@ -2,17 +2,15 @@
 
 use elbowroom_model::Point;
 
-use crate::outcome::PieceFound;
-
-/// Places nearer than this are one, mm: results tell corners to a thousandth.
+/// Places nearer than this are one, mm: corners are told to a thousandth.
 const SAME: f64 = 0.01;
 
-/// Corners of `piece`, clockwise seen from above, the first two the ends of its back.
-pub(super) fn corners(piece: &PieceFound) -> Vec<Point> {
-    let Some((main, rest)) = piece.parts.split_first() else { return Vec::new() };
+/// Corners of a piece of these parts, clockwise seen from above, the first two the ends of its back; `facing` in degrees.
+pub(super) fn corners(parts: &[Vec<Point>], facing: f64) -> Vec<Point> {
+    let Some((main, rest)) = parts.split_first() else { return Vec::new() };
     let mut ring = rest.iter().fold(main.clone(), |ring, part| joined(&ring, part));
     ring.reverse();
-    let facing = piece.facing.to_radians();
+    let facing = facing.to_radians();
     let ahead = Point::new(facing.cos(), facing.sin());
     let count = ring.len();
     // How far behind the middle an edge lies, if it runs across the way the piece faces.

@@ -1,12 +1,12 @@
 //! What a tape can start from: the corners of the room, and the jambs of its doorways.
 
-use elbowroom_model::{ItemKind, Point, Room, WallId};
+use elbowroom_model::{ItemId, ItemKind, Point, Room, WallId};
 
 /// A corner nearer to straight than this is no mark that a tape finds, degrees.
 const STRAIGHT_WITHIN: f64 = 2.0;
 
 /// A place that is there before any furniture.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct FixedPoint {
     /// Where, plan coordinates.
     pub place: Point,
@@ -15,19 +15,19 @@ pub struct FixedPoint {
 }
 
 /// What a fixed point is.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Mark {
     /// The corner at the right-hand end of one wall and the left-hand end of the next.
     Corner {
         /// The wall that ends there, as one faces it.
-        ends: String,
+        ends: WallId,
         /// The wall that starts there.
-        starts: String,
+        starts: WallId,
     },
     /// A jamb of a doorway, as one faces it from inside.
     Jamb {
         /// The door or opening.
-        item: String,
+        item: ItemId,
         /// The left one.
         left: bool,
         /// The wall that it is in.
@@ -52,16 +52,15 @@ impl Points {
     pub(super) fn of(room: &Room) -> Self {
         let count = room.walls.len();
         let corner = |place: usize| {
-            let (ends, starts) = (&room.walls[(place + count - 1) % count], &room.walls[place]);
-            let mark = Mark::Corner { ends: ends.name.clone(), starts: starts.name.clone() };
-            (FixedPoint { place: starts.start, mark }, None)
+            let mark = Mark::Corner { ends: WallId((place + count - 1) % count), starts: WallId(place) };
+            (FixedPoint { place: room.walls[place].start, mark }, None)
         };
         let mut all: Vec<_> = (0..count).map(corner).collect();
-        let doorways = room.items.iter().filter(|item| matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_)));
-        for item in doorways {
+        let is_doorway = |kind: &ItemKind| matches!(kind, ItemKind::Door(_) | ItemKind::Opening(_));
+        for (id, item) in room.items().filter(|(_, item)| is_doorway(&item.kind)) {
             let Some((left, right)) = room.ends(item) else { continue };
             for (place, left, along) in [(left, true, item.at), (right, false, item.at + item.width)] {
-                let mark = Mark::Jamb { item: item.name.clone(), left, wall: item.wall, along };
+                let mark = Mark::Jamb { item: id, left, wall: item.wall, along };
                 all.push((FixedPoint { place, mark }, Some(item.wall)));
             }
         }
@@ -118,6 +117,6 @@ impl Points {
     /// The points that are told: every corner, then the jambs that are used.
     pub(super) fn into_used(self) -> Vec<FixedPoint> {
         let all = (0..self.corners).chain(self.used);
-        all.filter_map(|place| self.all.get(place).map(|(point, _)| point.clone())).collect()
+        all.filter_map(|place| self.all.get(place).map(|(point, _)| *point)).collect()
     }
 }

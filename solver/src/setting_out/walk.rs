@@ -1,29 +1,29 @@
 //! What to try once all is marked: the doors, the ways, the fronts, the feet.
 
-use elbowroom_model::{Brief, Clearance, ItemKind, PieceKind, Swings};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, Swings};
 
-use crate::outcome::OptionFound;
+use crate::answer::{RankedOption, Thing};
 
 /// One thing to try.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub enum WalkStep {
     /// Open a door all the way.
     OpenDoor {
         /// The door.
-        door: String,
+        door: ItemId,
     },
     /// Walk a way with something as wide as it needs.
     Way {
         /// From here.
-        from: String,
+        from: Thing,
         /// To there.
-        to: String,
+        to: Thing,
         /// What it must have, mm.
         needs: f64,
         /// What it has, mm.
         width: f64,
         /// What it is narrowest between.
-        between: Option<[String; 2]>,
+        between: Option<[Thing; 2]>,
     },
     /// Turn a wheelchair on its circle.
     Turn {
@@ -32,42 +32,40 @@ pub enum WalkStep {
     },
     /// Pull out what opens or is drawn out before a front.
     Front {
-        /// The piece.
-        piece: String,
-        /// Its kind.
-        kind: PieceKind,
+        /// The piece, by its place in the brief.
+        piece: usize,
         /// Clear before it, mm.
         clear: f64,
     },
     /// Sit, and reach the table with the feet still on the floor.
     FeetToTable {
         /// The seat.
-        seat: String,
+        seat: Thing,
         /// The table.
-        table: String,
+        table: Thing,
         /// Between them, mm.
         clear: f64,
     },
     /// Sit, and look at the screen.
     Screen {
         /// The seat.
-        seat: String,
+        seat: Thing,
         /// The media unit.
-        unit: String,
+        unit: Thing,
         /// From front to front, mm.
         clear: f64,
     },
 }
 
 /// Everything to try, doors first.
-pub(super) fn steps(brief: &Brief, option: &OptionFound) -> Vec<WalkStep> {
+pub(super) fn steps(brief: &Brief, option: &RankedOption) -> Vec<WalkStep> {
     let mut steps = doors(brief);
     steps.extend(option.routes.iter().map(|route| WalkStep::Way {
-        from: route.from.clone(),
-        to: route.to.clone(),
+        from: route.from.into(),
+        to: route.to.into(),
         needs: route.needs,
         width: route.width,
-        between: route.pinch.as_ref().map(|pinch| pinch.between.clone()),
+        between: route.pinch.map(|pinch| pinch.between.map(Thing::from)),
     }));
     steps.extend(option.turning_circle.map(|circle| WalkStep::Turn { diameter: circle.diameter }));
     steps.extend(fronts(brief, option));
@@ -77,24 +75,23 @@ pub(super) fn steps(brief: &Brief, option: &OptionFound) -> Vec<WalkStep> {
 
 fn doors(brief: &Brief) -> Vec<WalkStep> {
     let swings_in = |kind: &ItemKind| matches!(kind, ItemKind::Door(door) if door.swings == Swings::In);
-    let doors = brief.room.items.iter().filter(|item| swings_in(&item.kind));
-    doors.map(|item| WalkStep::OpenDoor { door: item.name.clone() }).collect()
+    let doors = brief.room.items().filter(|(_, item)| swings_in(&item.kind));
+    doors.map(|(door, _)| WalkStep::OpenDoor { door }).collect()
 }
 
-fn fronts<'a>(brief: &'a Brief, option: &'a OptionFound) -> impl Iterator<Item = WalkStep> + 'a {
-    option.pieces.iter().filter_map(|piece| {
-        let asked = brief.pieces.iter().find(|asked| asked.name == piece.name)?;
-        let clear = brief.rules.get(asked.keeps_clear()?);
-        (clear > 0.0).then(|| WalkStep::Front { piece: piece.name.clone(), kind: piece.kind, clear })
+fn fronts<'a>(brief: &'a Brief, option: &'a RankedOption) -> impl Iterator<Item = WalkStep> + 'a {
+    option.layout.placed.iter().filter_map(|placed| {
+        let clear = brief.rules.get(brief.pieces.get(placed.piece)?.keeps_clear()?);
+        (clear > 0.0).then_some(WalkStep::Front { piece: placed.piece, clear })
     })
 }
 
-fn seats(option: &OptionFound) -> impl Iterator<Item = WalkStep> + '_ {
+fn seats(option: &RankedOption) -> impl Iterator<Item = WalkStep> + '_ {
     option.gaps.iter().filter_map(|gap| {
-        let [one, other] = gap.between.clone();
+        let ([one, other], clear) = (gap.between, gap.clear);
         match gap.rule {
-            Clearance::SeatToTable => Some(WalkStep::FeetToTable { seat: one, table: other, clear: gap.clear }),
-            Clearance::ScreenToSeat => Some(WalkStep::Screen { seat: one, unit: other, clear: gap.clear }),
+            Clearance::SeatToTable => Some(WalkStep::FeetToTable { seat: one, table: other, clear }),
+            Clearance::ScreenToSeat => Some(WalkStep::Screen { seat: one, unit: other, clear }),
             _ => None,
         }
     })

@@ -6,9 +6,9 @@ use elbowroom_model::{Brief, Dimension, SizeRange};
 use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits, WhyNot};
 use super::rows::{Row, stand_in, suits};
 use super::trial::{fits, with, with_range};
+use crate::answer::{Answer, RankedOption};
 use crate::arrangement::enumerate;
 use crate::best_by;
-use crate::outcome::{OptionFound, Outcome};
 use crate::routes::Floor;
 use crate::search::{Aim, Effort, RoomGround, search};
 use crate::site::Site;
@@ -58,23 +58,26 @@ fn against(
         return CandidateFound { why_not: Some(WhyNot::OtherHand), ..unseen };
     }
     let placed = with(by_the_way, row, &stand_in(piece, candidate));
-    let outcome = rank(&placed, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    match outcome.options.first() {
+    let answer = rank(&placed, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+    match answer.options.first() {
         Some(best) => {
             let left = left(&placed, row, candidate, best);
-            CandidateFound { options: options(&outcome), left, ..unseen }
+            CandidateFound { options: options(&answer), left, ..unseen }
         }
         None => {
             let misses = misses(&placed, row, candidate);
-            CandidateFound { misses, remedies: outcome.remedies, ..unseen }
+            CandidateFound { misses, remedies: answer.remedies, ..unseen }
         }
     }
 }
 
-fn options(outcome: &Outcome) -> Vec<OptionFits> {
-    let fits =
-        |option: &OptionFound| OptionFits { key: option.key.clone(), title: option.title.clone(), score: option.score };
-    outcome.options.iter().map(fits).collect()
+fn options(answer: &Answer) -> Vec<OptionFits> {
+    let fits = |option: &RankedOption| OptionFits {
+        key: option.key.clone(),
+        choices: option.choices.clone(),
+        score: option.score,
+    };
+    answer.options.iter().map(fits).collect()
 }
 
 /// Sizes beyond what was asked for.
@@ -89,7 +92,7 @@ fn beyond(brief: &Brief, row: &Row, candidate: &ListedPiece) -> Vec<Beyond> {
 }
 
 /// How much larger the candidate could be in its best option, each dimension by itself, all other pieces at their least.
-fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &OptionFound) -> Vec<Left> {
+fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &RankedOption) -> Vec<Left> {
     // What comes in steps, or lies flat, is no question of a centimetre.
     if candidate.kind.is_flat() {
         return Vec::new();
@@ -106,7 +109,7 @@ fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &OptionFound) 
 }
 
 /// The most that `dimension` of the piece `id` can be in the arrangement of `option`.
-fn most_in(free: &Brief, id: usize, dimension: Dimension, option: &OptionFound) -> Option<f64> {
+fn most_in(free: &Brief, id: usize, dimension: Dimension, option: &RankedOption) -> Option<f64> {
     let site = Site::of(free);
     let (room, floor) = (RoomGround::of(free, &site), Floor::of(free, &site));
     let enumeration = enumerate(free, &site);

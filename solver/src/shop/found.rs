@@ -1,12 +1,14 @@
 //! What comes out of a shop's list. Lengths mm; candidates by their places in the list, rows by their places in
 //! [`ShopFound::rows`].
 
-use elbowroom_model::Dimension;
 use elbowroom_model::listing::Money;
+use elbowroom_model::{Brief, Dimension};
 use serde::Serialize;
 
 use super::rows::Row;
-use crate::outcome::{OptionFound, Refused, Remedy};
+use crate::answer::RankedOption;
+use crate::arrangement::Choices;
+use crate::outcome::{Refused, Remedy};
 use crate::way::PieceIn;
 
 /// Every candidate against one room.
@@ -76,12 +78,12 @@ pub struct Beyond {
 }
 
 /// An option that a candidate fits.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct OptionFits {
     /// Stable name of the arrangement.
     pub key: String,
-    /// The arrangement in words.
-    pub title: String,
+    /// Its decisions.
+    pub choices: Choices,
     /// 0 to 100.
     pub score: f64,
 }
@@ -149,8 +151,10 @@ pub struct SetFound {
     pub liking: Option<f64>,
     /// Options that the set makes.
     pub options: usize,
-    /// The best of them, with its layout.
-    pub option: OptionFound,
+    /// The room with the set in the places of its pieces, and without the rows that are left out.
+    pub brief: Brief,
+    /// The best of them, with its layout; its ids are places in that brief.
+    pub option: RankedOption,
 }
 
 /// What stands for a row.

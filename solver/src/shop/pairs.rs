@@ -53,7 +53,7 @@ pub(super) fn at_fault(ground: &Ground<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound
 }
 
 fn told(ground: &Ground<'_>, one: Seat, other: Seat) -> PairFound {
-    let outcome = rank(&ground.brief_as_asked(&[one, other]), &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    let nearest = best_by(&outcome.refused, |refused| -refused.short_by.unwrap_or(f64::INFINITY));
+    let answer = rank(&ground.brief_as_asked(&[one, other]), &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+    let nearest = best_by(&answer.refused, |refused| -refused.short_by.unwrap_or(f64::INFINITY));
     PairFound { between: [one.1, other.1], nearest: nearest.cloned() }
 }

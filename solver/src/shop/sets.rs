@@ -18,6 +18,7 @@ use super::pairs::{Pairs, Seat, at_fault};
 use super::rows::{Row, least_of, stand_in};
 use super::trial::{may_fit, with};
 use super::{Effort, Order, SetsAsked, Watch};
+use crate::answer::Answer;
 use crate::refusal::without;
 use crate::{Limits, Unwatched, rank};
 
@@ -309,12 +310,8 @@ impl<'a> Search<'a> {
             .map(|(choice, which)| choice.of.get(*which).copied().flatten())
             .collect();
         let brief = ground.brief_of_set(&self.choices, &chosen);
-        let mut outcome = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-        let options = outcome.options.len();
-        if options == 0 {
-            return None;
-        }
-        let option = outcome.options.swap_remove(0);
+        let Answer { brief, options, .. } = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+        let (count, option) = (options.len(), options.into_iter().next()?);
         let seats = self.seats(node);
         let priced = seats.iter().all(|(_, one)| ground.candidates.get(*one).is_some_and(|it| it.price.is_some()));
         let scores: Vec<f64> = seats.iter().filter_map(|(_, one)| ground.candidates.get(*one)?.score).collect();
@@ -326,7 +323,8 @@ impl<'a> Search<'a> {
             pieces,
             price: priced.then(|| Money { hundredths: self.least_price(&node.chosen) }),
             liking: (!scores.is_empty()).then(|| scores.iter().sum::<f64>() / scores.len() as f64),
-            options,
+            options: count,
+            brief,
             option,
         })
     }

@@ -5,6 +5,7 @@ use elbowroom_model::PieceKind;
 use super::fit::has_place;
 use super::statement::{Statement, Use};
 use super::{Asking, Assignment, By, Fulfilled, Furnished, Owned, Proven, Served};
+use crate::answer::RankedOption;
 use crate::program::whole::{Step, Whole};
 
 /// The best assignment that `work` for each part of each step finds, in the unit of [`Whole::solve`].
@@ -92,29 +93,28 @@ fn furnished<'a>(asking: &Asking, stock: &[Owned], uses: impl Iterator<Item = (&
     let asked = asking.asked();
     let mut rows = vec![None; asked.len()];
     uses.for_each(|(one, _)| rows[one.asked] = Some(one.row));
-    let fits = |option: &crate::outcome::OptionFound| {
+    let fits = |option: &RankedOption| {
         let mut served = rows.iter().zip(&asked).filter_map(|(row, asked)| Some((asked, stock.get((*row)?)?)));
         served.all(|(asked, owned)| has_place(asking, option, asked, &owned.piece))
     };
-    let option = asking.options.iter().position(fits);
+    let option = asking.answer.options.iter().position(fits);
     let fulfilled = asked.iter().zip(&rows).map(|(asked, row)| {
-        let names = asked.places.iter().filter_map(|place| Some(asking.brief.pieces.get(*place)?.name.clone()));
         let by = row.map_or_else(|| why_none(asking, asked, option, stock), |row| By::Stock { row });
-        Fulfilled { names: names.collect(), must: asked.must, by }
+        Fulfilled { asked: asked.clone(), by }
     });
     Furnished { option, asked: fulfilled.collect() }
 }
 
 /// Why nothing serves what is asked for.
 fn why_none(asking: &Asking, asked: &super::Asked, option: Option<usize>, stock: &[Owned]) -> By {
-    if asking.options.is_empty() {
+    if asking.answer.options.is_empty() {
         return By::NoOption;
     }
     let kind: Option<PieceKind> = asking.piece(asked).map(|piece| piece.kind);
     if !stock.iter().any(|owned| Some(owned.piece.kind) == kind && owned.piece.count > 0) {
         return By::NoneOfKind;
     }
-    let option = option.and_then(|option| asking.options.get(option));
+    let option = option.and_then(|option| asking.answer.options.get(option));
     let fits = |owned: &Owned| option.is_some_and(|option| has_place(asking, option, asked, &owned.piece));
     let enough = |owned: &&Owned| owned.piece.count as usize >= asked.places.len();
     if stock.iter().filter(enough).any(fits) { By::AllTaken } else { By::NoneFits }

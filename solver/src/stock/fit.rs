@@ -1,10 +1,10 @@
 //! Which pieces of the stock have a place in a room, side by side.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Dimension, Hand, ItemKind, Piece};
+use elbowroom_model::{Brief, Dimension, ItemKind, Piece};
 
-use super::{Asking, Owned};
-use crate::outcome::{OptionFound, PieceFound};
+use super::{Asked, Asking, Owned};
+use crate::answer::{PieceSizes, RankedOption};
 
 /// How much larger than allowed a piece may be, mm: rounding.
 const ROUNDING: f64 = 1e-6;
@@ -31,7 +31,7 @@ impl Pattern {
 /// The patterns of a room, those left out that another covers.
 pub(super) fn patterns(asking: &Asking, stock: &[Owned]) -> Vec<Pattern> {
     let mut kept: Vec<Pattern> = Vec::new();
-    for (place, option) in asking.options.iter().enumerate() {
+    for (place, option) in asking.answer.options.iter().enumerate() {
         let pattern = pattern(asking, (place, option), stock);
         if !kept.iter().any(|other| other.covers(&pattern)) {
             kept.retain(|other| !pattern.covers(other));
@@ -41,7 +41,7 @@ pub(super) fn patterns(asking: &Asking, stock: &[Owned]) -> Vec<Pattern> {
     kept
 }
 
-fn pattern(asking: &Asking, (place, option): (usize, &OptionFound), stock: &[Owned]) -> Pattern {
+fn pattern(asking: &Asking, (place, option): (usize, &RankedOption), stock: &[Owned]) -> Pattern {
     let all = asking.asked();
     let rows = all.iter().map(|asked| {
         let fitting = stock.iter().enumerate().filter(|(_, owned)| has_place(asking, option, asked, &owned.piece));
@@ -51,36 +51,32 @@ fn pattern(asking: &Asking, (place, option): (usize, &OptionFound), stock: &[Own
 }
 
 /// Whether `listed` can be what is asked for in `option`, whatever else stands there within the option's sizes.
-pub(super) fn has_place(asking: &Asking, option: &OptionFound, asked: &super::Asked, listed: &ListedPiece) -> bool {
+pub(super) fn has_place(asking: &Asking, option: &RankedOption, asked: &Asked, listed: &ListedPiece) -> bool {
     let Some(piece) = asking.piece(asked) else { return false };
-    let Some(found) = option.pieces.iter().find(|found| found.name == piece.name) else { return false };
+    let Some(sizes) = sizes_of(asking, option, asked) else { return false };
     piece.kind == listed.kind
-        && within(piece, found, listed)
+        && within(piece, sizes, listed)
         && is_handed(option, listed)
         && seats_enough(piece, listed)
-        && clears_windows(&asking.brief, piece, listed)
+        && clears_windows(&asking.answer.asked, piece, listed)
+}
+
+/// How large the piece that stands for all of `asked` may be in `option`; `None` where it does not stand there.
+pub(super) fn sizes_of<'a>(asking: &Asking, option: &'a RankedOption, asked: &Asked) -> Option<&'a PieceSizes> {
+    option.sizes_of(asking.answer.place_of(*asked.places.first()?)?)
 }
 
 /// Each size is from the least that is asked for to the most that the option allows together.
-fn within(piece: &Piece, found: &PieceFound, listed: &ListedPiece) -> bool {
+fn within(piece: &Piece, sizes: &PieceSizes, listed: &ListedPiece) -> bool {
     piece.dimensions().into_iter().all(|dimension| {
-        let together = match dimension {
-            Dimension::Width => Some(found.range.width),
-            Dimension::Return => found.range.return_length,
-            Dimension::Depth => Some(found.range.depth),
-        };
-        let (Some(range), Some(size)) = (together, listed.size(dimension)) else { return false };
+        let (Some(range), Some(size)) = (sizes.get(dimension), listed.size(dimension)) else { return false };
         (range.least - ROUNDING..=range.together + ROUNDING).contains(&size)
     })
 }
 
 /// A corner sofa has the hand of the option; a row that says no hand can have either.
-fn is_handed(option: &OptionFound, listed: &ListedPiece) -> bool {
-    let hand = match option.choices.hand.as_deref() {
-        Some("left") => Hand::Left,
-        Some(_) => Hand::Right,
-        None => return true,
-    };
+fn is_handed(option: &RankedOption, listed: &ListedPiece) -> bool {
+    let Some(hand) = option.choices.hand else { return true };
     listed.return_length.is_none() || listed.hands.is_empty() || listed.hands.contains(&hand)
 }
 

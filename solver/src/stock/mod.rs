@@ -11,14 +11,16 @@ mod fit;
 mod more;
 mod statement;
 
+use elbowroom_model::Piece;
+use std::sync::Arc;
+
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Piece};
 use serde::Serialize;
 
 pub use assign::assign;
 pub use more::{OneMore, Tried, more};
 
-use crate::outcome::OptionFound;
+use crate::answer::Answer;
 
 /// Days from the first to the last, both included, each by its number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
@@ -73,22 +75,20 @@ impl Owned {
 /// A room that is to be furnished out of the stock.
 #[derive(Debug, Clone)]
 pub struct Asking {
-    /// The room, and what should stand in it.
-    pub brief: Brief,
-    /// Its options, best first.
-    pub options: Vec<OptionFound>,
+    /// The room, what should stand in it, and its options.
+    pub answer: Arc<Answer>,
     /// When it is furnished.
     pub days: Days,
     /// 1 comes before 2.
     pub priority: u32,
-    /// Places in [`Brief::pieces`] that must be served before anything that need not be.
+    /// Places in the brief as asked of pieces that must be served before anything that need not be.
     pub must: Vec<usize>,
 }
 
 /// One thing that a room asks for: a piece, or all pieces of a row of its file, which are alike.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Asked {
-    /// Places in [`Brief::pieces`]; the first stands for all.
+    /// Places in the brief as asked; the first stands for all.
     pub places: Vec<usize>,
     /// It must be served.
     pub must: bool,
@@ -99,7 +99,7 @@ impl Asking {
     #[must_use]
     pub fn asked(&self) -> Vec<Asked> {
         let mut asked: Vec<Asked> = Vec::new();
-        for (place, piece) in self.brief.pieces.iter().enumerate() {
+        for (place, piece) in self.answer.asked.pieces.iter().enumerate() {
             let head = piece.alike.unwrap_or(place);
             let must = self.must.contains(&place);
             match asked.iter_mut().find(|one| one.places.first() == Some(&head)) {
@@ -116,12 +116,12 @@ impl Asking {
     /// The piece that stands for all of `asked`.
     #[must_use]
     pub fn piece(&self, asked: &Asked) -> Option<&Piece> {
-        self.brief.pieces.get(*asked.places.first()?)
+        self.answer.asked.pieces.get(*asked.places.first()?)
     }
 }
 
 /// Who gets what.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Assignment {
     /// Room by room, in the order given.
     pub rooms: Vec<Furnished>,
@@ -170,7 +170,7 @@ impl Proven {
 }
 
 /// A room as furnished.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Furnished {
     /// Place in its options of the first that all its pieces fit in; `None` where nothing fits in the room.
     pub option: Option<usize>,
@@ -179,20 +179,16 @@ pub struct Furnished {
 }
 
 /// What became of one thing that was asked for.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Fulfilled {
-    /// Names of the pieces in the room's own words.
-    pub names: Vec<String>,
-    /// It must be served.
-    pub must: bool,
+    /// What was asked for.
+    pub asked: Asked,
     /// The row of the stock that serves it, or why none does.
-    #[serde(flatten)]
     pub by: By,
 }
 
 /// Who serves, or why nobody does.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(tag = "by", rename_all = "snake_case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum By {
     /// A row of the stock, by its place.
     Stock {

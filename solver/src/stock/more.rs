@@ -5,10 +5,10 @@ use elbowroom_model::{Dimension, Hand};
 use serde::Serialize;
 
 use super::assign::{Solved, solve};
-use super::fit::has_place;
+use super::fit::{has_place, sizes_of};
 use super::statement::Statement;
 use super::{Asking, Assignment, By, Owned, Proven};
-use crate::outcome::OptionFound;
+use crate::answer::RankedOption;
 
 /// Most pieces that are tried: each one is an assignment of its own.
 const MOST_TRIED: usize = 100;
@@ -98,13 +98,14 @@ fn tries(rooms: &[Asking], stock: &[Owned], found: &Assignment) -> Vec<Try> {
             if matches!(fulfilled.by, By::Stock { .. }) {
                 continue;
             }
-            let rank = (!fulfilled.must, asking.priority);
+            let rank = (!fulfilled.asked.must, asking.priority);
             let each: Vec<(ListedPiece, Option<usize>)> = if asked.places.len() > 1 {
-                let fits = |owned: &Owned| asking.options.iter().any(|it| has_place(asking, it, asked, &owned.piece));
+                let fits =
+                    |owned: &Owned| asking.answer.options.iter().any(|it| has_place(asking, it, asked, &owned.piece));
                 let rows = stock.iter().enumerate().filter(|(_, owned)| fits(owned));
                 rows.map(|(row, owned)| (owned.piece.clone(), Some(row))).collect()
             } else {
-                asking.options.iter().filter_map(|it| Some((largest(asking, asked, it)?, None))).collect()
+                asking.answer.options.iter().filter_map(|it| Some((largest(asking, asked, it)?, None))).collect()
             };
             for (piece, like) in each {
                 match tries.iter_mut().find(|one| one.like == like && same(&one.piece, &piece)) {
@@ -120,15 +121,15 @@ fn tries(rooms: &[Asking], stock: &[Owned], found: &Assignment) -> Vec<Try> {
 }
 
 /// The largest piece that fits where `asked` is short, as one can shop by it.
-fn largest(asking: &Asking, asked: &super::Asked, option: &OptionFound) -> Option<ListedPiece> {
+fn largest(asking: &Asking, asked: &super::Asked, option: &RankedOption) -> Option<ListedPiece> {
     let piece = asking.piece(asked)?;
-    let found = option.pieces.iter().find(|found| found.name == piece.name)?;
+    let sizes = sizes_of(asking, option, asked)?;
     let down = |dimension: Dimension| {
-        let (range, size) = (piece.range(dimension)?, found.size.get(dimension)?);
+        let (range, size) = (piece.range(dimension)?, sizes.get(dimension)?.together);
         let stepped = ((size + 1e-6) / STEP).floor() * STEP;
         Some(if stepped >= range.least { stepped } else { size })
     };
-    let hand = option.choices.hand.as_deref().map(|hand| if hand == "left" { Hand::Left } else { Hand::Right });
+    let hand = option.choices.hand;
     Some(ListedPiece {
         line: 0,
         name: String::new(),

@@ -68,11 +68,11 @@ fn day_is_kept(rooms: &[Asking], stock: &[Owned], handed: &Handed, day: i32) -> 
 /// The best score among the options that all pieces of the room fit in.
 fn option_score(asking: &Asking, stock: &[Owned], rows: &[Option<usize>]) -> Option<i64> {
     let asked = asking.asked();
-    let fits = |option: &&elbowroom_solver::outcome::OptionFound| {
+    let fits = |option: &&elbowroom_solver::answer::RankedOption| {
         let mut handed = asked.iter().zip(rows).filter_map(|(asked, row)| Some((asked, (*row)?)));
         handed.all(|(asked, row)| may_be(asking, option, asked.places[0], &stock[row]))
     };
-    asking.options.iter().filter(fits).map(|option| option.score.round() as i64).max()
+    asking.answer.options.iter().filter(fits).map(|option| option.score.round() as i64).max()
 }
 
 /// The priorities of the rooms, the first one first.
@@ -86,7 +86,7 @@ pub(super) fn priorities(rooms: &[Asking]) -> Vec<u32> {
 /// What pieces of a row bring where they stand: 100 for each that stands there, up to 50 for its size against the most
 /// that is asked for, up to 50 for its score.
 pub(super) fn points_of(asking: &Asking, asked: &Asked, owned: &Owned) -> i64 {
-    let (piece, listed) = (&asking.brief.pieces[asked.places[0]], &owned.piece);
+    let (piece, listed) = (&asking.answer.asked.pieces[asked.places[0]], &owned.piece);
     let mut sizes = vec![(listed.width, piece.width), (listed.depth, piece.depth)];
     sizes.extend(listed.return_length.zip(piece.return_length));
     let has: f64 = sizes.iter().map(|(size, range)| range.value(*size)).sum();
@@ -101,7 +101,7 @@ fn worth(rooms: &[Asking], stock: &[Owned], handed: &Handed) -> Option<Worth> {
     let priorities = priorities(rooms);
     let (mut must, mut points) = (vec![0; priorities.len()], 0);
     for (room, asking) in rooms.iter().enumerate() {
-        if asking.options.is_empty() {
+        if asking.answer.options.is_empty() {
             continue;
         }
         let step = priorities.iter().position(|priority| *priority == asking.priority).unwrap();
@@ -205,9 +205,9 @@ pieces:
 ";
     let brief = crate::support::ranked::brief_of(text);
     let limits = elbowroom_solver::Limits { shown: 0, ..elbowroom_solver::Limits::default() };
-    let options = elbowroom_solver::rank(&brief, &limits, &elbowroom_solver::Unwatched).options;
+    let answer = elbowroom_solver::rank(&brief, &limits, &elbowroom_solver::Unwatched).into();
     let must = (0..brief.pieces.len()).collect();
-    let rooms = [Asking { brief, options, days: Days { from: 0, to: 0 }, priority: 1, must }];
+    let rooms = [Asking { answer, days: Days { from: 0, to: 0 }, priority: 1, must }];
     let of = |name, kind, size, count| owned(name, kind, size, count);
     let mut stock = vec![
         of("sofa", PieceKind::Sofa, (2000.0, None, 900.0), 1),
@@ -228,9 +228,9 @@ pieces:
 fn a_must_have_comes_before_any_points_and_the_first_priority_before_the_second() {
     let base = asking(0, Days { from: 1, to: 5 }, 1);
     let place = base.must[0];
-    let piece = &base.brief.pieces[place];
-    let found = base.options[0].pieces.iter().find(|found| found.name == piece.name).unwrap();
-    let size = (found.range.width.least, found.range.return_length.map(|range| range.least), found.range.depth.least);
+    let piece = &base.answer.asked.pieces[place];
+    let sizes = base.answer.options[0].sizes_of(base.answer.place_of(place).unwrap()).unwrap();
+    let size = (sizes.width.least, sizes.return_length.map(|range| range.least), sizes.depth.least);
     let stock = [owned("the only one", piece.kind, size, 1)];
     let later = Asking { priority: 2, ..base.clone() };
     let served = |rooms: &[Asking]| -> Vec<bool> {

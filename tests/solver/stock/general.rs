@@ -1,7 +1,7 @@
 //! The same assignment stated once more, from what the rooms and the stock say alone, and put to HiGHS (D: a reference
 //! library for mixed-integer programs), step by step.
 
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::stock::{Asking, Owned};
 use highs::{Col, HighsModelStatus, Model, RowProblem, Sense};
 
@@ -69,7 +69,8 @@ fn stated(rooms: &[Asking], stock: &[Owned], priorities: &[u32], step: usize) ->
             variables.push(Variable { column, of, stands });
             column
         };
-        let options: Vec<(&OptionFound, Col)> = asking
+        let options: Vec<(&RankedOption, Col)> = asking
+            .answer
             .options
             .iter()
             .map(|option| (option, add(&mut program, Stands::Option(option.score.round() as i64))))
@@ -78,7 +79,7 @@ fn stated(rooms: &[Asking], stock: &[Owned], priorities: &[u32], step: usize) ->
         for asked in asking.asked() {
             let mut here = Vec::new();
             for (row, owned) in stock.iter().enumerate() {
-                let fits = |option: &OptionFound| may_be(asking, option, asked.places[0], owned);
+                let fits = |option: &RankedOption| may_be(asking, option, asked.places[0], owned);
                 let holding: Vec<_> = options.iter().filter(|(option, _)| fits(option)).collect();
                 if holding.is_empty() || (owned.piece.count as usize) < asked.places.len() {
                     continue;

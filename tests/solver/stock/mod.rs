@@ -9,7 +9,7 @@ mod yes_and_no;
 
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Hand, PieceKind};
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::answer::{DimensionRange, RankedOption};
 use elbowroom_solver::stock::{Asking, Away, Days, Owned};
 use elbowroom_solver::{Limits, Unwatched, rank};
 
@@ -44,9 +44,9 @@ fn owned(name: &str, kind: PieceKind, (width, return_length, depth): (f64, Optio
 /// Varied room `number`, solved, asking for its needed pieces on `days`.
 fn asking(number: u64, days: Days, priority: u32) -> Asking {
     let brief = brief_of(&varied(number));
-    let options = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched).options;
+    let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched).into();
     let must = (0..brief.pieces.len()).filter(|place| brief.pieces[*place].needed).collect();
-    Asking { brief, options, days, priority, must }
+    Asking { answer, days, priority, must }
 }
 
 /// A drawn piece of the stock: sizes round what rooms ask for, some of them out for a while.
@@ -78,25 +78,19 @@ fn drawn(draw: &mut Draw, place: usize) -> Owned {
 
 /// Whether a piece may be what is asked for at `place` in `option`: sizes from the least asked to the most together, and
 /// the option's hand. Written from the result format alone.
-fn may_be(asking: &Asking, option: &OptionFound, place: usize, owned: &Owned) -> bool {
-    let piece = &asking.brief.pieces[place];
-    let Some(found) = option.pieces.iter().find(|found| found.name == piece.name) else { return false };
-    let holds = |range: elbowroom_solver::outcome::DimensionFound, size: f64| {
-        range.least - 1e-6 <= size && size <= range.together + 1e-6
-    };
-    let of_return = match (found.range.return_length, owned.piece.return_length) {
+fn may_be(asking: &Asking, option: &RankedOption, place: usize, owned: &Owned) -> bool {
+    let answer = &asking.answer;
+    let piece = &answer.asked.pieces[place];
+    let Some(found) = option.pieces(&answer.brief).find(|found| found.piece.name == piece.name) else { return false };
+    let holds = |range: DimensionRange, size: f64| range.least - 1e-6 <= size && size <= range.together + 1e-6;
+    let of_return = match (found.sizes.return_length, owned.piece.return_length) {
         (Some(range), Some(size)) => holds(range, size),
         (None, None) => true,
         _ => false,
     };
-    let hand = match option.choices.hand.as_deref() {
-        Some("left") => Some(Hand::Left),
-        Some(_) => Some(Hand::Right),
-        None => None,
-    };
     piece.kind == owned.piece.kind
-        && holds(found.range.width, owned.piece.width)
-        && holds(found.range.depth, owned.piece.depth)
+        && holds(found.sizes.width, owned.piece.width)
+        && holds(found.sizes.depth, owned.piece.depth)
         && of_return
-        && (owned.piece.hands.is_empty() || hand.is_none_or(|hand| owned.piece.hands.contains(&hand)))
+        && (owned.piece.hands.is_empty() || option.choices.hand.is_none_or(|hand| owned.piece.hands.contains(&hand)))
 }

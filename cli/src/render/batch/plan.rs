@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use elbowroom_model::kind::Drawn;
 use elbowroom_model::{Brief, ItemKind, Point};
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::answer::RankedOption;
 
 /// The folder that holds the plans of a run, beside its pages.
 pub(crate) const PLANS: &str = "plans";
@@ -20,7 +20,7 @@ pub(crate) fn plan_name(content: &str) -> String {
 const MARGIN: f64 = 150.0;
 
 /// The plan as SVG; `None` where the room has no extent.
-pub(crate) fn plan(brief: &Brief, option: &OptionFound) -> Option<String> {
+pub(crate) fn plan(brief: &Brief, option: &RankedOption) -> Option<String> {
     let outline = brief.room.outline();
     let (low, high) = extent(&outline)?;
     let at = |point: Point| format!("{:.0},{:.0}", point.x - low.x + MARGIN, high.y - point.y + MARGIN);
@@ -43,14 +43,14 @@ pub(crate) fn plan(brief: &Brief, option: &OptionFound) -> Option<String> {
         let _ = writeln!(svg, "<polyline class=\"{class}\" points=\"{} {}\"/>", at(left), at(right));
     }
     // Rugs lie under everything.
-    let (rugs, others): (Vec<_>, Vec<_>) = option.pieces.iter().partition(|piece| piece.kind.is_flat());
-    for piece in rugs.into_iter().chain(others) {
-        let class = match piece.kind.traits().drawn {
+    let (rugs, others): (Vec<_>, Vec<_>) = option.pieces(brief).partition(|one| one.piece.kind.is_flat());
+    for one in rugs.into_iter().chain(others) {
+        let class = match one.piece.kind.traits().drawn {
             Drawn::Under => "rug",
             Drawn::WithBack => "seat",
             Drawn::WithFront | Drawn::Plain => "piece",
         };
-        piece.parts.iter().for_each(|part| svg.push_str(&polygon(part, class)));
+        one.parts().iter().for_each(|part| svg.push_str(&polygon(part, class)));
     }
     svg.push_str("</svg>\n");
     Some(svg)

@@ -3,23 +3,22 @@
 mod way_in;
 
 use elbowroom_model::{Brief, Dimension, Unit};
-use elbowroom_solver::Outcome;
-use elbowroom_solver::outcome::{DimensionFound, OptionFound};
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::{DimensionRange, RankedOption};
 
 use crate::render::leaf::{Block, Grid, Head, Leaf};
-use crate::render::rank::{Group, figures, groups, held};
+use crate::render::rank::{Group, groups, held};
+use crate::words::answer::notices;
 use crate::words::card as words;
 use crate::words::lengths::Ends;
 
 /// All that the card is made from.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Shopped<'a> {
-    /// What was asked.
-    pub brief: &'a Brief,
     /// What came out.
-    pub outcome: &'a Outcome,
+    pub answer: &'a Answer,
     /// The options that are shopped for, with the figures of those that are shown.
-    pub options: &'a [&'a OptionFound],
+    pub options: &'a [&'a RankedOption],
 }
 
 /// The dimensions in the order they are told.
@@ -27,30 +26,31 @@ const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimensi
 
 /// The card.
 pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
-    let mut leaf = Leaf::new(words::title(&shopped.outcome.room.name)).folding();
+    let brief = &shopped.answer.brief;
+    let mut leaf = Leaf::new(words::title(&brief.room.name)).folding();
     leaf.put(Block::Words(words::HOW.to_owned()));
     if shopped.options.len() > 1 {
         leaf.put(Block::Strong(words::MIX_NONE.to_owned()));
     }
     for option in shopped.options {
-        leaf.put(Block::Heading(words::option(option)));
-        for group in groups(shopped.brief, option) {
-            piece(&mut leaf, option, &group);
+        leaf.put(Block::Heading(words::option(brief, option)));
+        for group in groups(brief, option) {
+            piece(&mut leaf, brief, option, &group);
         }
     }
     leaf.put(Block::Heading(words::COLUMNS.to_owned()));
     leaf.put(Block::List(words::COLUMNS_SAY.iter().map(|words| (*words).to_owned()).collect()));
     way_in::put(&mut leaf, shopped);
     leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
-    leaf.put(Block::List(shopped.outcome.notices.clone()));
+    leaf.put(Block::List(notices(shopped.answer)));
     leaf
 }
 
 /// One piece, or several alike: its hand, its sizes, what limits them.
-fn piece(leaf: &mut Leaf, option: &OptionFound, group: &Group<'_>) {
+fn piece(leaf: &mut Leaf, brief: &Brief, option: &RankedOption, group: &Group<'_>) {
     leaf.put(Block::Part(words::piece(&group.label, group.count)));
-    let is_handed = group.piece.range.return_length.is_some();
-    if let Some(hand) = option.choices.hand.as_ref().filter(|_| is_handed) {
+    let is_handed = group.piece.sizes.return_length.is_some();
+    if let Some(hand) = option.choices.hand.filter(|_| is_handed) {
         leaf.put(Block::Strong(words::hand(hand)));
     }
     let heads = vec![
@@ -60,13 +60,13 @@ fn piece(leaf: &mut Leaf, option: &OptionFound, group: &Group<'_>) {
         Head::figures(words::ALONE),
         Head::blank(words::FOUND),
     ];
-    let rows = DIMENSIONS.into_iter().filter_map(|dimension| Some((dimension, figures(group.piece, dimension)?)));
+    let rows = DIMENSIONS.into_iter().filter_map(|dimension| Some((dimension, group.piece.sizes.get(dimension)?)));
     let rows = rows.map(|(dimension, found)| row(dimension, &found)).collect();
     leaf.put(Block::Grid(Grid { heads, rows }));
-    leaf.put(Block::Words(words::held(&held(group.piece))));
+    leaf.put(Block::Words(words::held(&held(brief, group.piece.sizes))));
 }
 
-fn row(dimension: Dimension, found: &DimensionFound) -> Vec<String> {
+fn row(dimension: Dimension, found: &DimensionRange) -> Vec<String> {
     let alone = found.alone.unwrap_or(found.together).max(found.together);
     let [metric, inches] = [Unit::Centimetre, Unit::Inch].map(|unit| {
         let ends = Ends::of(unit, found.least, found.together);

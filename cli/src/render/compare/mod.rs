@@ -7,13 +7,14 @@ mod sheet;
 pub(crate) use sheet::sheet;
 
 use elbowroom_model::{Brief, Unit};
-use elbowroom_solver::Outcome;
-use elbowroom_solver::comparison::{Apart, Trade, trade};
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::comparison::{Apart, Side, Trade, trade};
 
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
+use crate::words::answer as said;
 use crate::words::apart::words as words_of;
 use crate::words::compare as words;
 use crate::words::lengths::{shop_unit, sign};
@@ -26,17 +27,20 @@ const REASONS: usize = 4;
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Compared<'a> {
-    /// What was asked.
-    pub brief: &'a Brief,
     /// What came out.
-    pub outcome: &'a Outcome,
+    pub answer: &'a Answer,
     /// Two options or three, as they were named.
-    pub options: &'a [&'a OptionFound],
+    pub options: &'a [&'a RankedOption],
 }
 
-impl Compared<'_> {
+impl<'a> Compared<'a> {
+    /// What was solved.
+    const fn brief(&self) -> &'a Brief {
+        &self.answer.brief
+    }
+
     const fn units(&self) -> Unit {
-        self.brief.units
+        self.answer.brief.units
     }
 
     /// A table with a column before and one for each option.
@@ -54,9 +58,9 @@ impl Compared<'_> {
 /// The page.
 pub(crate) fn text(compared: &Compared<'_>, look: Look) -> String {
     let mut page = Page::new(look);
-    page.paragraph(0, &words::summary(&compared.outcome.room.name, compared.outcome.room.area));
+    page.paragraph(0, &words::summary(&compared.brief().room));
     for option in compared.options {
-        page.strong(&words::option(option));
+        page.strong(&words::option(compared.brief(), option));
     }
     page.heading(words::TRADE);
     for sentence in sentences(compared) {
@@ -81,12 +85,12 @@ pub(crate) fn text(compared: &Compared<'_>, look: Look) -> String {
 /// What each option after the first gains and pays, against the first.
 fn sentences(compared: &Compared<'_>) -> Vec<String> {
     let Some((first, others)) = compared.options.split_first() else { return Vec::new() };
-    others.iter().map(|option| sentence(compared.units(), option, first)).collect()
+    others.iter().map(|option| sentence(compared.brief(), option, first)).collect()
 }
 
-fn sentence(units: Unit, option: &OptionFound, first: &OptionFound) -> String {
-    let Trade { gains, costs } = trade(option, first);
-    let told = |all: &[Apart]| words_of(units, told(all));
+fn sentence(brief: &Brief, option: &RankedOption, first: &RankedOption) -> String {
+    let Trade { gains, costs } = trade(Side { brief, option }, Side { brief, option: first });
+    let told = |all: &[Apart]| words_of(brief, brief, told(all));
     words::trade(option.rank, first.rank, &told(&gains), &told(&costs))
 }
 
@@ -107,17 +111,18 @@ fn reasons(page: &mut Page, compared: &Compared<'_>) {
     for (name, of_each) in rows::apart_most(compared).into_iter().take(REASONS) {
         page.paragraph(3, &words::why(name.key()));
         for (rank, reason) in of_each {
-            page.labelled(5, &words::head(rank), 16, reason);
+            page.labelled(5, &words::head(rank), 16, &reason);
         }
     }
 }
 
 fn notices(page: &mut Page, compared: &Compared<'_>) {
-    if compared.outcome.notices.is_empty() {
+    let notices = said::notices(compared.answer);
+    if notices.is_empty() {
         return;
     }
     page.heading(crate::words::NOTICES);
-    for notice in &compared.outcome.notices {
+    for notice in &notices {
         page.entry(2, notice);
     }
 }

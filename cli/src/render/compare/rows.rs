@@ -1,11 +1,12 @@
 //! The tables of a comparison: a row for each thing that can be held against each other, a column for each option.
 
-use elbowroom_model::{Criterion, Dimension};
-use elbowroom_solver::outcome::{OptionFound, PieceFound};
+use elbowroom_model::{Criterion, Dimension, WallId};
+use elbowroom_solver::answer::{PieceSizes, RankedOption, Thing};
 
 use super::Compared;
-use crate::render::rank::{figures, wall_faced};
+use crate::render::rank::wall_faced;
 use crate::text::table::{Stand, Table};
+use crate::words::answer::{hand, reason, second_place};
 use crate::words::compare as words;
 use crate::words::lengths::{shopped_range, taped_bare};
 
@@ -14,35 +15,33 @@ const SAME: f64 = 3.0;
 
 /// The decisions of each option.
 pub(super) fn decisions(compared: &Compared<'_>) -> Table {
-    let mut table = compared.table(&[]);
-    let of_each = |row: &str, of: &dyn Fn(&OptionFound) -> String| {
+    let (mut table, brief) = (compared.table(&[]), compared.brief());
+    let of_each = |row: &str, of: &dyn Fn(&RankedOption) -> String| {
         let mut cells = vec![row.to_owned()];
         cells.extend(compared.options.iter().map(|option| of(option)));
         cells
     };
-    let wall = |wall: &Option<String>, none: &str| wall.clone().unwrap_or_else(|| none.to_owned());
-    table.cells(of_each(words::BACK, &|option| wall(&option.choices.seat_back, words::FREE)));
-    table.cells(of_each(words::FACING, &|option| wall(&wall_faced(&compared.brief.room, option), "")));
+    let wall = |wall: Option<WallId>, none: &str| {
+        wall.map_or_else(|| none.to_owned(), |wall| Thing::Wall(wall).name(brief).to_owned())
+    };
+    table.cells(of_each(words::BACK, &|option| wall(option.choices.seat_back, words::FREE)));
+    table.cells(of_each(words::FACING, &|option| wall(wall_faced(brief, option), "")));
     if compared.options.iter().any(|option| option.choices.hand.is_some()) {
-        table.cells(of_each(words::HAND, &|option| wall(&option.choices.hand, "")));
+        table.cells(of_each(words::HAND, &|option| option.choices.hand.map_or("", hand).to_owned()));
     }
     if compared.options.iter().any(|option| option.choices.media_wall.is_some()) {
-        table.cells(of_each(words::SCREEN, &|option| wall(&option.choices.media_wall, words::NONE)));
+        table.cells(of_each(words::SCREEN, &|option| wall(option.choices.media_wall, words::NONE)));
     }
-    let seats: Vec<&str> =
-        compared.options.iter().flat_map(|option| &option.choices.second_seats).map(|seat| seat.name.as_str()).fold(
-            Vec::new(),
-            |mut all, name| {
-                if !all.contains(&name) {
-                    all.push(name);
-                }
-                all
-            },
-        );
-    for name in seats {
-        table.cells(of_each(name, &|option| {
-            let seat = option.choices.second_seats.iter().find(|seat| seat.name == name);
-            seat.map_or_else(|| words::NONE.to_owned(), |seat| seat.place.clone())
+    let mut seats: Vec<usize> = Vec::new();
+    for seat in compared.options.iter().flat_map(|option| option.choices.seats()) {
+        if !seats.contains(&seat.piece) {
+            seats.push(seat.piece);
+        }
+    }
+    for piece in seats {
+        table.cells(of_each(Thing::Piece(piece).name(brief), &|option| {
+            let seat = option.choices.seats().into_iter().find(|seat| seat.piece == piece);
+            seat.map_or(words::NONE, |seat| second_place(seat.place)).to_owned()
         }));
     }
     table
@@ -51,10 +50,11 @@ pub(super) fn decisions(compared: &Compared<'_>) -> Table {
 /// The scores, the weight before them; then how firm each is.
 pub(super) fn scores(compared: &Compared<'_>) -> Table {
     let mut table = compared.table(&[(words::WEIGHT, Stand::Right)]);
-    for criterion in compared.options.first().map_or(&[][..], |option| &option.criteria) {
-        let mut cells = vec![criterion.name.key().to_owned(), words::weight(criterion.weight)];
+    for first in compared.options.first().map_or(&[][..], |option| &option.judgements) {
+        let weight = compared.brief().wishes.get(first.criterion);
+        let mut cells = vec![first.criterion.key().to_owned(), words::weight(weight)];
         cells.extend(compared.options.iter().map(|option| {
-            let score = option.criteria.iter().find(|it| it.name == criterion.name).map(|it| it.score);
+            let score = option.judgement(first.criterion).map(|it| it.score);
             score.map_or_else(String::new, words::score)
         }));
         table.cells(cells);
@@ -69,38 +69,38 @@ pub(super) fn scores(compared: &Compared<'_>) -> Table {
 }
 
 /// Criteria that tell the options apart, the most first, with the reason of each option.
-pub(super) fn apart_most<'a>(compared: &Compared<'a>) -> Vec<(Criterion, Vec<(usize, &'a str)>)> {
-    let Some(first) = compared.options.first() else { return Vec::new() };
+pub(super) fn apart_most(compared: &Compared<'_>) -> Vec<(Criterion, Vec<(usize, String)>)> {
+    let (Some(first), brief) = (compared.options.first(), compared.brief()) else { return Vec::new() };
     let mut found = Vec::new();
-    for criterion in &first.criteria {
+    for criterion in first.judgements.iter().map(|it| it.criterion) {
         let each = compared.options.iter().filter_map(|option| {
-            let it = option.criteria.iter().find(|it| it.name == criterion.name)?;
-            Some((it.score, (option.rank, it.reason.as_str())))
+            let it = option.judgement(criterion)?;
+            Some((it.score, (option.rank, reason(brief, it))))
         });
-        let (scores, reasons): (Vec<f64>, Vec<(usize, &str)>) = each.unzip();
+        let (scores, reasons): (Vec<f64>, Vec<(usize, String)>) = each.unzip();
         let spread = scores.iter().copied().fold(f64::NEG_INFINITY, f64::max)
             - scores.iter().copied().fold(f64::INFINITY, f64::min);
-        if spread >= SAME && criterion.weight > 0.0 {
-            found.push((spread * criterion.weight, criterion.name, reasons));
+        let weight = brief.wishes.get(criterion);
+        if spread >= SAME && weight > 0.0 {
+            found.push((spread * weight, criterion, reasons));
         }
     }
     found.sort_by(|one, other| other.0.total_cmp(&one.0));
-    found.into_iter().map(|(_, name, reasons)| (name, reasons)).collect()
+    found.into_iter().map(|(_, criterion, reasons)| (criterion, reasons)).collect()
 }
 
 /// The sizes to shop by: least to most together.
 pub(super) fn sizes(compared: &Compared<'_>) -> Table {
     let mut table = compared.table(&[("", Stand::Left)]);
-    for name in names(compared) {
-        let each: Vec<Option<&PieceFound>> =
-            compared.options.iter().map(|option| option.pieces.iter().find(|piece| piece.name == name)).collect();
+    for (piece, asked) in compared.brief().pieces.iter().enumerate() {
+        let each: Vec<Option<&PieceSizes>> = compared.options.iter().map(|option| option.sizes_of(piece)).collect();
         for (place, dimension) in dimensions(&each).into_iter().enumerate() {
-            let size = |piece: &Option<&PieceFound>| {
-                let found = piece.and_then(|piece| figures(piece, dimension));
+            let size = |sizes: &Option<&PieceSizes>| {
+                let found = sizes.and_then(|sizes| sizes.get(dimension));
                 let range = found.map(|it| shopped_range(compared.units(), it.least, it.together));
                 range.unwrap_or_else(|| words::NONE.to_owned())
             };
-            let label = if place == 0 { name.to_owned() } else { String::new() };
+            let label = if place == 0 { asked.name.clone() } else { String::new() };
             let mut cells = vec![label, dimension.key().to_owned()];
             cells.extend(each.iter().map(size));
             table.cells(cells);
@@ -109,30 +109,27 @@ pub(super) fn sizes(compared: &Compared<'_>) -> Table {
     table
 }
 
-fn names<'a>(compared: &Compared<'a>) -> Vec<&'a str> {
-    let asked = compared.brief.pieces.iter().map(|piece| piece.name.as_str());
-    asked.filter(|name| compared.options.iter().any(|option| option.pieces.iter().any(|it| it.name == *name))).collect()
-}
-
-fn dimensions(each: &[Option<&PieceFound>]) -> Vec<Dimension> {
+/// The dimensions that a piece has in any option; none where it stands in none.
+fn dimensions(each: &[Option<&PieceSizes>]) -> Vec<Dimension> {
     let all = [Dimension::Width, Dimension::Return, Dimension::Depth];
-    let has = |dimension: &Dimension| each.iter().flatten().any(|piece| figures(piece, *dimension).is_some());
+    let has = |dimension: &Dimension| each.iter().flatten().any(|sizes| sizes.get(*dimension).is_some());
     all.into_iter().filter(has).collect()
 }
 
 /// The ways: what each needs, and how wide it is.
 pub(super) fn ways(compared: &Compared<'_>) -> Table {
     let mut table = compared.table(&[(words::NEEDS, Stand::Right)]);
-    let mut told: Vec<(&str, &str)> = Vec::new();
+    let mut told = Vec::new();
     for route in compared.options.iter().flat_map(|option| &option.routes) {
-        let ends = (route.from.as_str(), route.to.as_str());
+        let ends = [route.from, route.to];
         if told.contains(&ends) {
             continue;
         }
         told.push(ends);
-        let mut cells = vec![crate::words::rank::route(ends.0, ends.1), taped_bare(compared.units(), route.needs)];
+        let label = crate::words::rank::route(compared.brief(), ends.map(Thing::from));
+        let mut cells = vec![label, taped_bare(compared.units(), route.needs)];
         cells.extend(compared.options.iter().map(|option| {
-            let same = option.routes.iter().find(|it| (it.from.as_str(), it.to.as_str()) == ends);
+            let same = option.routes.iter().find(|it| [it.from, it.to] == ends);
             same.map_or_else(|| words::NONE.to_owned(), |it| taped_bare(compared.units(), it.width))
         }));
         table.cells(cells);

@@ -1,11 +1,12 @@
 //! Two or three options on one sheet: their plans at one scale, and under each what it decides, allows and scores.
 
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::answer::{RankedOption, Thing};
 
 use super::{Compared, sentences};
 use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Sheet, Stock, Text, Weight, wrapped};
 use crate::render::plan::{Figure, Shown};
-use crate::render::rank::{figures, groups};
+use crate::render::rank::groups;
+use crate::words::answer::notices;
 use crate::words::compare as words;
 use crate::words::lengths::{shop_unit, shopped_range, sign, taped_bare};
 
@@ -29,13 +30,13 @@ pub(crate) fn sheet(compared: &Compared<'_>, stock: Stock) -> Sheet {
     let count = compared.options.len().max(1) as f64;
     let width = (all.width - BETWEEN * (count - 1.0)) / count;
     let mut marks: Vec<Mark> = vec![Path::area(&paper.within(MARGIN - 3.0), Some(Pen::ink(0.2)), Fill::None).into()];
-    let head = words::summary(&compared.outcome.room.name, compared.outcome.room.area);
+    let head = words::summary(&compared.brief().room);
     let mut columns = Vec::new();
     let mut scale = String::new();
     for (place, option) in compared.options.iter().copied().enumerate() {
         let x = all.at.x + place as f64 * (width + BETWEEN);
         let plan = Area::new(x, all.at.y + TITLE, width, all.height * PLANS - TITLE);
-        let drawn = Figure::within(Shown { brief: compared.brief, outcome: compared.outcome, option }, &plan);
+        let drawn = Figure::within(Shown { answer: compared.answer, option }, &plan);
         marks.extend(drawn.marks);
         scale = drawn.scale.to_string();
         let below = Area::new(x, plan.bottom() + 3.0, width, all.height * (1.0 - PLANS) - 3.0);
@@ -52,28 +53,29 @@ pub(crate) fn sheet(compared: &Compared<'_>, stock: Stock) -> Sheet {
 
 /// What stands under all plans: what one pays for what one gains, then cautions.
 fn foot(compared: &Compared<'_>) -> Vec<String> {
-    sentences(compared).into_iter().chain(compared.outcome.notices.iter().cloned()).collect()
+    sentences(compared).into_iter().chain(notices(compared.answer)).collect()
 }
 
 /// What stands under a plan; bold lines are marked.
-fn told(compared: &Compared<'_>, option: &OptionFound, key: &[String]) -> Vec<(String, Weight)> {
+fn told(compared: &Compared<'_>, option: &RankedOption, key: &[String]) -> Vec<(String, Weight)> {
     let units = compared.units();
-    let mut lines = vec![(words::option(option), Weight::Bold)];
+    let mut lines = vec![(words::option(compared.brief(), option), Weight::Bold)];
     let mut put = |text: String| lines.push((text, Weight::Book));
     put(words::standing(option.score, &crate::words::rank::share(option.first_place_share)));
     let scores: Vec<String> =
-        option.criteria.iter().map(|it| format!("{} {}", it.name.key(), words::score(it.score))).collect();
+        option.judgements.iter().map(|it| format!("{} {}", it.criterion.key(), words::score(it.score))).collect();
     put(scores.join(", "));
-    for group in groups(compared.brief, option) {
+    for group in groups(compared.brief(), option) {
         let all =
             [elbowroom_model::Dimension::Width, elbowroom_model::Dimension::Return, elbowroom_model::Dimension::Depth];
-        let sizes = all.into_iter().filter_map(|it| figures(group.piece, it));
+        let sizes = all.into_iter().filter_map(|it| group.piece.sizes.get(it));
         let sizes: Vec<String> = sizes.map(|it| shopped_range(units, it.least, it.together)).collect();
         put(words::sized(&group.label, &sizes.join(" x "), sign(shop_unit(units))));
     }
     for route in &option.routes {
         let (width, needs) = (taped_bare(units, route.width), taped_bare(units, route.needs));
-        put(words::way(&route.from, &route.to, &width, &needs, sign(shop_unit(units))));
+        let ends = crate::words::rank::route(compared.brief(), [route.from, route.to].map(Thing::from));
+        put(words::way(&ends, &width, &needs, sign(shop_unit(units))));
     }
     for (place, text) in key.iter().enumerate() {
         put(words::numbered(place + 1, text));

@@ -23,7 +23,7 @@ pub(super) fn door(figure: &mut Figure<'_>, item: &WallItem, door: &Door) {
 /// A doorway with no door: both faces of the wall, broken.
 pub(super) fn opening(figure: &mut Figure<'_>, item: &WallItem) {
     jambs(figure, item);
-    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
     let out = figure.outward(item) * THICKNESS;
     for shift in [Point::default(), out] {
         let line = [left + shift, right + shift].map(|at| figure.frame.at(at));
@@ -32,7 +32,7 @@ pub(super) fn opening(figure: &mut Figure<'_>, item: &WallItem) {
 }
 
 fn hinged(figure: &mut Figure<'_>, item: &WallItem, hinge: Hinge, outward: bool) {
-    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
     let out = figure.outward(item);
     let (into, face) = if outward { (out, out * THICKNESS) } else { (-out, Point::default()) };
     let (pivot, other) = match hinge {
@@ -56,7 +56,7 @@ fn hinged(figure: &mut Figure<'_>, item: &WallItem, hinge: Hinge, outward: bool)
 
 /// A leaf half way across its doorway, just outside the wall's middle.
 fn sliding(figure: &mut Figure<'_>, item: &WallItem) {
-    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
     let (half, out) = ((right - left) * 0.5, figure.outward(item));
     let near = left + half + out * (THICKNESS / 2.0 - LEAF / 2.0);
     let leaf = [near, near + half, near + half + out * LEAF, near + out * LEAF];
@@ -68,7 +68,7 @@ fn sliding(figure: &mut Figure<'_>, item: &WallItem) {
 
 /// Both sides of an opening in a wall.
 fn jambs(figure: &mut Figure<'_>, item: &WallItem) {
-    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
     let out = figure.outward(item) * THICKNESS;
     for side in [left, right] {
         let line = [side, side + out].map(|at| figure.frame.at(at));

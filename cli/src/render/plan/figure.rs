@@ -1,7 +1,9 @@
 //! The plan itself, without the sheet round it.
 
 use elbowroom_model::{Point, WallItem};
+use elbowroom_solver::answer::OptionPiece;
 use elbowroom_solver::plan::{Plan, plan};
+use elbowroom_solver::routes::Route;
 use elbowroom_solver::setting_out::SettingOut;
 
 use super::frame::Frame;
@@ -31,17 +33,17 @@ pub(crate) struct Drawn {
 impl<'a> Figure<'a> {
     /// The plan in the middle of `area`, at the largest listed scale that it holds.
     pub(crate) fn within(shown: Shown<'a>, area: &Area) -> Drawn {
-        let frame = Frame::within(shown.brief, area);
+        let frame = Frame::within(shown.brief(), area);
         Self::drawn(shown, frame, area)
     }
 
     /// The plan at this scale on a sheet of its own size.
     pub(crate) fn alone(shown: Shown<'a>, scale: Scale) -> (Sheet, Vec<String>) {
-        let (frame, area) = Frame::at_scale(shown.brief, scale);
+        let (frame, area) = Frame::at_scale(shown.brief(), scale);
         let drawn = Self::drawn(shown, frame, &area);
         let sheet = Sheet {
             paper: Paper { width: area.width, height: area.height },
-            title: words::title(&shown.outcome.room.name, shown.option),
+            title: words::title(shown.brief(), shown.option),
             description: description(&shown),
             marks: drawn.marks,
         };
@@ -49,7 +51,7 @@ impl<'a> Figure<'a> {
     }
 
     fn drawn(shown: Shown<'a>, frame: Frame, area: &Area) -> Drawn {
-        let plan = plan(shown.brief, shown.option);
+        let plan = plan(shown.brief(), &shown.option.layout);
         let mut figure = Self { shown, plan, frame, labels: Labels::new(*area), marks: Vec::new() };
         zones::draw(&mut figure);
         pieces::draw(&mut figure);
@@ -72,8 +74,8 @@ impl<'a> Figure<'a> {
     /// The room and the pieces on the floor, with the points that a tape starts from and the corners that it finds: as large
     /// as a sheet so wide and high holds it, and the sheet that it takes.
     pub(crate) fn to_set_out(shown: Shown<'a>, out: &SettingOut, widest: &Paper) -> (Paper, Drawn) {
-        let (frame, paper) = Frame::filling(shown.brief, widest);
-        let (plan, labels) = (plan(shown.brief, shown.option), Labels::new(paper.within(0.0)));
+        let (frame, paper) = Frame::filling(shown.brief(), widest);
+        let (plan, labels) = (plan(shown.brief(), &shown.option.layout), Labels::new(paper.within(0.0)));
         let mut figure = Self { shown, plan, frame, labels, marks: Vec::new() };
         pieces::draw(&mut figure);
         items::draw(&mut figure);
@@ -103,17 +105,18 @@ impl<'a> Figure<'a> {
 
     /// The way out of the room through what a wall holds.
     pub(super) fn outward(&self, item: &WallItem) -> Point {
-        self.shown.brief.room.wall(item.wall).map_or_else(Point::default, |wall| -wall.inward())
+        self.shown.brief().room.wall(item.wall).map_or_else(Point::default, |wall| -wall.inward())
     }
 }
 
 /// Sizes and ways in words.
 pub(super) fn description(shown: &Shown<'_>) -> String {
-    let size = |piece: &elbowroom_solver::outcome::PieceFound| format!("{} {}", piece.name, pieces::size(shown, piece));
-    let way = |(place, route): (usize, &elbowroom_solver::outcome::RouteFound)| {
-        words::way(&ways::letter(place), route, &shown.tape(route.width), &shown.tape(route.needs))
+    let brief = shown.brief();
+    let size = |one: OptionPiece<'_>| format!("{} {}", one.piece.name, pieces::size(shown, one.sizes));
+    let way = |(place, route): (usize, &Route)| {
+        words::way(brief, &ways::letter(place), route, &shown.tape(route.width), &shown.tape(route.needs))
     };
-    let sizes: Vec<String> = shown.option.pieces.iter().map(size).collect();
+    let sizes: Vec<String> = shown.option.pieces(brief).map(size).collect();
     let ways: Vec<String> = shown.option.routes.iter().enumerate().map(way).collect();
     words::description(&sizes, &ways)
 }

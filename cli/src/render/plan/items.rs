@@ -14,13 +14,13 @@ const TYPE: f64 = 2.1;
 /// All of them.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("fixed"));
-    for fixed in &figure.shown.brief.room.fixed {
+    for fixed in &figure.shown.brief().room.fixed {
         let ring = figure.frame.all(&fixed.corners);
         figure.labels.mind_ring(&ring);
         solid(figure, &ring);
     }
     figure.put(Mark::Layer("items"));
-    for item in &figure.shown.brief.room.items {
+    for item in &figure.shown.brief().room.items {
         match &item.kind {
             ItemKind::Window(_) => window(figure, item),
             ItemKind::Door(door) => doors::door(figure, item, door),
@@ -34,8 +34,8 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
 
 /// Their names, where each finds room.
 pub(super) fn name(figure: &mut Figure<'_>) {
-    for item in &figure.shown.brief.room.items {
-        let Some((left, right)) = figure.shown.brief.room.ends(item) else { continue };
+    for item in &figure.shown.brief().room.items {
+        let Some((left, right)) = figure.shown.brief().room.ends(item) else { continue };
         let middle = (left + right) * 0.5;
         let width = figure.shown.tape(item.width);
         let (words, depth) = match &item.kind {
@@ -49,7 +49,7 @@ pub(super) fn name(figure: &mut Figure<'_>) {
         };
         along_wall(figure, item, middle, &words, depth);
     }
-    for fixed in &figure.shown.brief.room.fixed {
+    for fixed in &figure.shown.brief().room.fixed {
         let count = fixed.corners.len().max(1) as f64;
         let middle = figure.frame.at(fixed.corners.iter().fold(Point::default(), |sum, at| sum + *at) * (1.0 / count));
         figure
@@ -61,7 +61,7 @@ pub(super) fn name(figure: &mut Figure<'_>) {
 /// A name along the wall, beside what it holds: outside the wall where it is an opening in it, or else before the front
 /// of what is `depth` deep.
 fn along_wall(figure: &mut Figure<'_>, item: &WallItem, middle: Point, words: &str, depth: Option<f64>) {
-    let Some(wall) = figure.shown.brief.room.wall(item.wall) else { return };
+    let Some(wall) = figure.shown.brief().room.wall(item.wall) else { return };
     let (inward, along) = (way(wall.inward()), way(wall.along()));
     let face = figure.frame.at(middle);
     let label = Label { turned: upright(along), ..Label::new(face, Vec::new(), TYPE, words) };
@@ -89,7 +89,7 @@ pub(super) fn upright(along: At) -> f64 {
 
 /// Both faces of the wall and the pane between them.
 fn window(figure: &mut Figure<'_>, item: &WallItem) {
-    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
     let out = figure.outward(item);
     let frame = [left, right, right + out * THICKNESS, left + out * THICKNESS];
     let frame = figure.frame.all(&frame);
@@ -101,7 +101,7 @@ fn window(figure: &mut Figure<'_>, item: &WallItem) {
 
 /// What stands at a wall for good.
 fn body(figure: &mut Figure<'_>, item: &WallItem, depth: f64) {
-    let Some((left, right)) = figure.shown.brief.room.ends(item) else { return };
+    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
     let into = -figure.outward(item) * depth;
     let ring = figure.frame.all(&[left, right, right + into, left + into]);
     figure.labels.mind_ring(&ring);
@@ -120,7 +120,7 @@ fn solid(figure: &mut Figure<'_>, ring: &[At]) {
 /// A half disc on the wall.
 fn socket(figure: &mut Figure<'_>, item: &WallItem) {
     const RADIUS: f64 = 1.1;
-    let Some((place, _)) = figure.shown.brief.room.ends(item) else { return };
+    let Some((place, _)) = figure.shown.brief().room.ends(item) else { return };
     let into = way(-figure.outward(item));
     super::signs::socket(figure, place, into, RADIUS);
 }

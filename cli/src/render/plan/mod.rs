@@ -21,8 +21,8 @@ mod ways;
 mod zones;
 
 use elbowroom_model::{Brief, Unit};
-use elbowroom_solver::Outcome;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::RankedOption;
 
 pub(crate) use figure::{Drawn, Figure};
 pub(crate) use sheet::sheet;
@@ -32,22 +32,25 @@ use crate::words::lengths::{shop_unit, sign, taped_bare};
 /// All that a plan is made from.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Shown<'a> {
-    /// What was asked.
-    pub brief: &'a Brief,
     /// What came out.
-    pub outcome: &'a Outcome,
+    pub answer: &'a Answer,
     /// The option that is drawn.
-    pub option: &'a OptionFound,
+    pub option: &'a RankedOption,
 }
 
-impl Shown<'_> {
+impl<'a> Shown<'a> {
+    /// What was solved.
+    const fn brief(&self) -> &'a Brief {
+        &self.answer.brief
+    }
+
     /// The unit that lengths are told in, as sheets head it.
     const fn unit(&self) -> &'static str {
         sign(shop_unit(self.units()))
     }
 
     const fn units(&self) -> Unit {
-        self.brief.units
+        self.answer.brief.units
     }
 
     /// A length as a tape reads it, without its unit.

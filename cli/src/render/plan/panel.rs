@@ -5,6 +5,7 @@ use elbowroom_solver::plan::ZoneKind;
 use super::frame::way;
 use super::{Shown, pieces, signs, ways, zones};
 use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, wrapped};
+use crate::words::answer as said;
 use crate::words::plan as words;
 use elbowroom_model::{ItemKind, Point};
 
@@ -79,25 +80,25 @@ impl Panel {
 
     fn headed(about: &About<'_>, width: f64, small: f64) -> Self {
         let mut panel = Self { lines: Vec::new(), width, small };
-        let (outcome, option) = (about.shown.outcome, about.shown.option);
-        panel.words(&outcome.room.name, 4.2, Weight::Bold);
-        panel.words(&words::option(option, outcome.options.len()), 3.0, Weight::Bold);
-        panel.words(&option.title, 3.0, Weight::Book);
+        let (answer, option) = (about.shown.answer, about.shown.option);
+        panel.words(&answer.brief.room.name, 4.2, Weight::Bold);
+        panel.words(&words::option(option, answer.options.len()), 3.0, Weight::Bold);
+        panel.words(&said::title(&answer.brief, option), 3.0, Weight::Book);
         panel.print(&words::scale(about.scale, about.paper, about.shown.unit()));
         panel
     }
 
     fn sizes_and_ways(&mut self, shown: &Shown<'_>) {
         self.heading(&words::sizes(shown.unit()));
-        for piece in &shown.option.pieces {
-            self.print(&words::sized(&piece.name, &pieces::size(shown, piece)));
+        for one in shown.option.pieces(shown.brief()) {
+            self.print(&words::sized(&one.piece.name, &pieces::size(shown, one.sizes)));
         }
         if !shown.option.routes.is_empty() {
             self.heading(&words::ways(shown.unit()));
         }
         for (place, route) in shown.option.routes.iter().enumerate() {
             let (has, needs) = (shown.tape(route.width), shown.tape(route.needs));
-            self.print(&words::way(&ways::letter(place), route, &has, &needs));
+            self.print(&words::way(shown.brief(), &ways::letter(place), route, &has, &needs));
         }
     }
 
@@ -111,9 +112,9 @@ impl Panel {
     }
 
     fn signs(&mut self, shown: &Shown<'_>) {
-        let plan = elbowroom_solver::plan::plan(shown.brief, shown.option);
+        let plan = elbowroom_solver::plan::plan(shown.brief(), &shown.option.layout);
         let zone = |kind| plan.zones.iter().any(|zone| zone.kind == kind);
-        let socket = shown.brief.room.items.iter().any(|item| matches!(item.kind, ItemKind::Socket(_)));
+        let socket = shown.brief().room.items.iter().any(|item| matches!(item.kind, ItemKind::Socket(_)));
         let pinched = shown.option.routes.iter().any(|route| route.pinch.is_some());
         let all = [
             (zone(ZoneKind::Swing), Sign::Zone(ZoneKind::Swing), words::SWING),
@@ -135,7 +136,7 @@ impl Panel {
 
     fn cautions(&mut self, shown: &Shown<'_>) {
         self.heading(words::CAUTIONS);
-        for notice in &shown.outcome.notices {
+        for notice in &said::notices(shown.answer) {
             self.print(notice);
         }
         self.print(words::WALLS);

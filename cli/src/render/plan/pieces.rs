@@ -1,8 +1,8 @@
 //! The pieces, each by its outline, with its name and its size.
 
 use elbowroom_model::kind::Drawn;
-use elbowroom_model::{Point, Rounding};
-use elbowroom_solver::outcome::PieceFound;
+use elbowroom_model::{Hand, Point, Rounding};
+use elbowroom_solver::answer::{OptionPiece, PieceSizes};
 
 use super::frame::way;
 use super::{Figure, Shown, signs};
@@ -20,10 +20,10 @@ const BACK: f64 = 0.16;
 /// Every piece, rugs below the others.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("pieces"));
-    let pieces = &figure.shown.option.pieces;
-    let (under, others): (Vec<&PieceFound>, Vec<&PieceFound>) = pieces.iter().partition(|piece| lies_under(piece));
+    let pieces = figure.shown.option.pieces(figure.shown.brief());
+    let (under, others): (Vec<OptionPiece<'_>>, Vec<OptionPiece<'_>>) = pieces.partition(|one| lies_under(*one));
     for piece in under.into_iter().chain(others) {
-        match piece.kind.traits().drawn {
+        match piece.piece.kind.traits().drawn {
             Drawn::Under => dashed(figure, piece),
             Drawn::WithBack => {
                 solid(figure, piece);
@@ -39,18 +39,18 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
 }
 
 /// Drawn below the others, its name in a corner that they leave free.
-fn lies_under(piece: &PieceFound) -> bool {
-    piece.kind.traits().drawn == Drawn::Under
+fn lies_under(one: OptionPiece<'_>) -> bool {
+    one.piece.kind.traits().drawn == Drawn::Under
 }
 
-fn dashed(figure: &mut Figure<'_>, piece: &PieceFound) {
-    let ring = figure.frame.all(&outline(piece));
+fn dashed(figure: &mut Figure<'_>, piece: OptionPiece<'_>) {
+    let ring = figure.frame.all(&outline(&piece.parts()));
     let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
     figure.put(Path::ring(ring, Some(pen), Fill::None));
 }
 
-fn solid(figure: &mut Figure<'_>, piece: &PieceFound) {
-    let ring = figure.frame.all(&outline(piece));
+fn solid(figure: &mut Figure<'_>, piece: OptionPiece<'_>) {
+    let ring = figure.frame.all(&outline(&piece.parts()));
     figure.labels.mind_ring(&ring);
     figure.put(Path::ring(ring, Some(Pen::ink(0.35)), Fill::Tone(Tone::Piece)));
 }
@@ -69,13 +69,13 @@ pub(super) fn seats(figure: &mut Figure<'_>) {
 /// Name and size of each piece.
 pub(super) fn name(figure: &mut Figure<'_>) {
     let shown = figure.shown;
-    named(figure, |piece| vec![(clipped(&piece.name), Weight::Bold), (size(&shown, piece), Weight::Book)]);
+    named(figure, |one| vec![(clipped(&one.piece.name), Weight::Bold), (size(&shown, one.sizes), Weight::Book)]);
 }
 
 /// The lines of each piece, within it where they find room, turned where that helps.
-pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(&PieceFound) -> Vec<(String, Weight)>) {
-    for piece in &figure.shown.option.pieces {
-        let parts: Vec<Vec<At>> = piece.parts.iter().map(|part| figure.frame.all(part)).collect();
+pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(OptionPiece<'_>) -> Vec<(String, Weight)>) {
+    for piece in figure.shown.option.pieces(figure.shown.brief()) {
+        let parts: Vec<Vec<At>> = piece.parts().iter().map(|part| figure.frame.all(part)).collect();
         let all = Area::of(parts.iter().flatten().copied());
         let Some(middle) = parts.first().map(|part| middle_of(part)) else { continue };
         let lines = lines(piece);
@@ -132,16 +132,16 @@ fn corners_within(all: &Area, (width, height): (f64, f64)) -> Vec<At> {
 }
 
 /// The size as laid out, rounded down to what one shops by.
-pub(super) fn size(shown: &Shown<'_>, piece: &PieceFound) -> String {
-    let size = &piece.size;
+pub(super) fn size(shown: &Shown<'_>, sizes: &PieceSizes) -> String {
+    let size = sizes.together();
     let dimensions = [Some(size.width), size.return_length, Some(size.depth)].into_iter().flatten();
     let told: Vec<String> = dimensions.map(|length| shopped(shown.units(), length, Rounding::Down)).collect();
     words::size(&told)
 }
 
-/// The outline of a piece: of a corner sofa both runs as one.
-fn outline(piece: &PieceFound) -> Vec<Point> {
-    match piece.parts.as_slice() {
+/// The outline of a piece of these parts: of a corner sofa both runs as one.
+fn outline(parts: &[Vec<Point>]) -> Vec<Point> {
+    match parts {
         [main, other] => joined(main, other).unwrap_or_else(|| main.clone()),
         [only, ..] => only.clone(),
         [] => Vec::new(),
@@ -176,34 +176,33 @@ fn joined(main: &[Point], other: &[Point]) -> Option<Vec<Point>> {
 }
 
 /// The back of a seat: a line along the back of each run.
-fn back(figure: &mut Figure<'_>, piece: &PieceFound) {
-    let (sine, cosine) = piece.facing.to_radians().sin_cos();
-    let facing = Point::new(cosine, sine);
-    let depth = piece.size.depth * BACK;
-    let Some(main) = piece.parts.first() else { return };
-    let line = strip(main, facing, depth).map(|at| figure.frame.at(at));
-    figure.labels.mind(line);
-    figure.put(Path::line(line, Pen::ink(0.2)));
-    if let (Some(other), Some(hand)) = (piece.parts.get(1), figure.shown.option.choices.hand.as_deref()) {
+fn back(figure: &mut Figure<'_>, seat: OptionPiece<'_>) {
+    let (facing, depth) = (seat.placed.facing, seat.placed.size.depth * BACK);
+    let parts = seat.parts();
+    let Some(main) = parts.first() else { return };
+    put_line(figure, strip(main, facing, depth), 0.2);
+    if let (Some(other), Some(hand)) = (parts.get(1), seat.placed.hand)
+        && !seat.piece.chaise
+    {
         // Who sits on the return looks along the main run, away from its own end of it.
-        let facing = if hand == "left" { facing.right() } else { facing.left() };
-        let chaise = figure.shown.brief.pieces.iter().any(|known| known.name == piece.name && known.chaise);
-        if !chaise {
-            let line = strip(other, facing, depth).map(|at| figure.frame.at(at));
-            figure.labels.mind(line);
-            figure.put(Path::line(line, Pen::ink(0.2)));
-        }
+        let facing = match hand {
+            Hand::Left => facing.right(),
+            Hand::Right => facing.left(),
+        };
+        put_line(figure, strip(other, facing, depth), 0.2);
     }
 }
 
 /// A short stroke at the middle of a front, so that one sees which way a piece faces.
-fn front(figure: &mut Figure<'_>, piece: &PieceFound) {
-    let (sine, cosine) = piece.facing.to_radians().sin_cos();
-    let facing = Point::new(cosine, sine);
-    let Some(main) = piece.parts.first() else { return };
-    let line = strip(main, -facing, piece.size.depth * 0.1).map(|at| figure.frame.at(at));
+fn front(figure: &mut Figure<'_>, one: OptionPiece<'_>) {
+    put_line(figure, strip(&one.main(), -one.placed.facing, one.placed.size.depth * 0.1), 0.15);
+}
+
+/// A thin line that labels had better not lie on.
+fn put_line(figure: &mut Figure<'_>, line: [Point; 2], width: f64) {
+    let line = line.map(|at| figure.frame.at(at));
     figure.labels.mind(line);
-    figure.put(Path::line(line, Pen::ink(0.15)));
+    figure.put(Path::line(line, Pen::ink(width)));
 }
 
 /// The line across a rectangle `off` from its back, from side to side.

@@ -2,7 +2,7 @@
 //! numbers, as the tape sheet calls them.
 
 use elbowroom_model::{Brief, Point};
-use elbowroom_solver::outcome::PieceFound;
+use elbowroom_solver::answer::OptionPiece;
 use elbowroom_solver::setting_out::{FixedPoint, Mark as PointMark, SettingOut};
 
 use super::Figure;
@@ -30,7 +30,7 @@ pub(super) fn draw(figure: &mut Figure<'_>, out: &SettingOut) {
 /// The letter of each point, outside the room; the number of each corner, within its piece.
 pub(super) fn name(figure: &mut Figure<'_>, out: &SettingOut) {
     for (place, point) in out.points.iter().enumerate() {
-        let (at, away) = (figure.frame.at(point.place), away(figure.shown.brief, place, point));
+        let (at, away) = (figure.frame.at(point.place), away(figure.shown.brief(), place, point));
         let off = figure.frame.length(THICKNESS) + 1.0;
         let places = [2.2, 3.2, 4.5, 6.0, -5.0, -6.5].map(|step: f64| at + away * (step + off * step.signum()));
         let label = Label { tone: Tone::Vermilion, ..Label::new(at, places.into(), LETTER, "") };
@@ -49,9 +49,9 @@ pub(super) fn name(figure: &mut Figure<'_>, out: &SettingOut) {
 }
 
 /// Its place in the order of strokes and its name, as the sheet heads it.
-pub(super) fn place_and_name(out: &SettingOut, piece: &PieceFound) -> Vec<(String, Weight)> {
-    let place = out.pieces.iter().position(|marked| marked.name == piece.name).unwrap_or_default();
-    vec![(clipped(&words::piece(place + 1, &piece.name)), Weight::Bold)]
+pub(super) fn place_and_name(out: &SettingOut, one: OptionPiece<'_>) -> Vec<(String, Weight)> {
+    let place = out.pieces.iter().position(|marked| marked.piece == one.placed.piece).unwrap_or_default();
+    vec![(clipped(&words::piece(place + 1, &one.piece.name)), Weight::Bold)]
 }
 
 /// The way out of the room at a point, on the sheet.

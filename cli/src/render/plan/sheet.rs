@@ -57,7 +57,7 @@ impl Division {
 /// The sheet of an option.
 pub(crate) fn sheet(shown: Shown<'_>, stock: Stock) -> Sheet {
     let ways = [Division::on_its_side(stock), Division::upright(stock)];
-    let frames = ways.map(|division| (Frame::within(shown.brief, &division.plan).scale, division));
+    let frames = ways.map(|division| (Frame::within(shown.brief(), &division.plan).scale, division));
     let [side, upright] = frames;
     // The larger scale; where both have it, the sheet whose plan area is shaped more like the room.
     let division = if upright.0 < side.0 || (upright.0 == side.0 && is_tall(&shown)) { upright.1 } else { side.1 };
@@ -66,17 +66,17 @@ pub(crate) fn sheet(shown: Shown<'_>, stock: Stock) -> Sheet {
 
 /// Whether the room is taller on the sheet than it is wide.
 fn is_tall(shown: &Shown<'_>) -> bool {
-    let outline = Area::of(shown.outcome.room.outline.iter().map(|at| At::new(at.x, at.y)));
+    let outline = Area::of(shown.brief().room.outline().iter().map(|at| At::new(at.x, at.y)));
     outline.height > outline.width
 }
 
 fn drawn(shown: Shown<'_>, stock: Stock, division: &Division) -> Sheet {
-    let north = rulers::to_north(shown.brief);
+    let north = rulers::to_north(shown.brief());
     let mut plan_area = division.plan;
     if north.is_some() {
         // The arrow has the plan's right upper corner to itself where the room leaves it free.
         plan_area = Area { width: plan_area.width - 12.0, ..plan_area };
-        if Frame::within(shown.brief, &plan_area).scale != Frame::within(shown.brief, &division.plan).scale {
+        if Frame::within(shown.brief(), &plan_area).scale != Frame::within(shown.brief(), &division.plan).scale {
             plan_area = division.plan;
         }
     }
@@ -90,7 +90,7 @@ fn drawn(shown: Shown<'_>, stock: Stock, division: &Division) -> Sheet {
     marks.push(Path::area(&division.paper.within(MARGIN - 3.0), Some(Pen::ink(0.2)), Fill::None).into());
     Sheet {
         paper: division.paper,
-        title: words::title(&shown.outcome.room.name, shown.option),
+        title: words::title(shown.brief(), shown.option),
         description: description(&shown),
         marks,
     }

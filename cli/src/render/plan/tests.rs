@@ -1,6 +1,6 @@
 //! Plans of every option of every demo room, read back from the finished SVG by another library.
 
-use elbowroom_solver::{Limits, Outcome, Unwatched};
+use elbowroom_solver::{Answer, Limits, Unwatched};
 use resvg::tiny_skia::Point;
 use resvg::usvg::{Node, Options, Tree, fontdb};
 
@@ -8,18 +8,15 @@ use super::{Shown, sheet};
 use crate::drawing::{Font, Sheet, Stock, Weight, svg};
 
 /// Every demo room in which something fits, with its result.
-fn ranked() -> Vec<(elbowroom_model::Brief, Outcome)> {
+fn ranked() -> Vec<Answer> {
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../scenarios");
     let files = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
     let files = files.filter(|path| path.extension().is_some_and(|ending| ending == "yaml"));
     let briefs =
         files.map(|path| elbowroom_model::scenario::read(&std::fs::read_to_string(path).unwrap(), None).unwrap());
     let limits = Limits { shown: 0, ..Limits::default() };
-    let ranked = briefs.map(|brief| {
-        let outcome = elbowroom_solver::rank(&brief, &limits, &Unwatched);
-        (brief, outcome)
-    });
-    ranked.filter(|(_, outcome)| !outcome.options.is_empty()).collect()
+    let ranked = briefs.map(|brief| elbowroom_solver::rank(&brief, &limits, &Unwatched));
+    ranked.filter(|answer| !answer.options.is_empty()).collect()
 }
 
 /// Corners of a block of ink, turned with its words, mm.
@@ -76,25 +73,25 @@ fn overlap(one: &Block, other: &Block) -> bool {
 #[test]
 fn no_words_lie_on_others_or_leave_the_sheet_in_any_option_of_any_demo_room() {
     let mut sheets = 0;
-    for (brief, outcome) in &ranked() {
-        for option in &outcome.options {
+    for answer in &ranked() {
+        for option in &answer.options {
             for stock in [Stock::A4, Stock::A3, Stock::Letter] {
                 if stock != Stock::A4 && option.rank > 2 {
                     continue;
                 }
-                let sheet = sheet(Shown { brief, outcome, option }, stock);
+                let sheet = sheet(Shown { answer, option }, stock);
                 let texts = texts(&sheet);
                 let (width, height) = (sheet.paper.width as f32, sheet.paper.height as f32);
                 for (place, (area, text)) in texts.iter().enumerate() {
                     let on_paper =
                         |at: &Point| (9.5..=width - 9.5).contains(&at.x) && (9.5..=height - 9.5).contains(&at.y);
                     let inside = area.iter().all(on_paper);
-                    assert!(inside, "{} {}: {text} at {area:?}", outcome.room.name, option.key);
+                    assert!(inside, "{} {}: {text} at {area:?}", answer.brief.room.name, option.key);
                     for (other, words) in &texts[place + 1..] {
                         assert!(
                             !overlap(area, other),
                             "{} {} {stock:?}: {text} {area:?} on {words} {other:?}",
-                            outcome.room.name,
+                            answer.brief.room.name,
                             option.key
                         );
                     }
@@ -123,8 +120,8 @@ fn long_names_and_many_pieces_leave_nothing_off_the_sheet_and_keep_the_cautions(
         "name: '{long}'\nunits: mm\nwalls:\n{walls}pieces:\n  - {{ kind: sofa, name: 'sofa {long}' }}\n{lamps}"
     );
     let brief = elbowroom_model::scenario::read(&text, None).unwrap();
-    let outcome = elbowroom_solver::rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    let sheet = sheet(Shown { brief: &brief, outcome: &outcome, option: &outcome.options[0] }, Stock::Letter);
+    let answer = elbowroom_solver::rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+    let sheet = sheet(Shown { answer: &answer, option: &answer.options[0] }, Stock::Letter);
     let texts = texts(&sheet);
     let (width, height) = (sheet.paper.width as f32, sheet.paper.height as f32);
     let inside = |at: &Point| (9.5..=width - 9.5).contains(&at.x) && (9.5..=height - 9.5).contains(&at.y);
@@ -139,8 +136,8 @@ fn the_same_option_gives_the_same_bytes() {
     let text = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../scenarios/which-hand.yaml")).unwrap();
     let made = || {
         let brief = elbowroom_model::scenario::read(&text, None).unwrap();
-        let outcome = elbowroom_solver::rank(&brief, &Limits::default(), &Unwatched);
-        let sheet = sheet(Shown { brief: &brief, outcome: &outcome, option: &outcome.options[0] }, Stock::A4);
+        let answer = elbowroom_solver::rank(&brief, &Limits::default(), &Unwatched);
+        let sheet = sheet(Shown { answer: &answer, option: &answer.options[0] }, Stock::A4);
         (
             svg(&sheet, Font::Within),
             crate::drawing::png(&sheet).unwrap(),

@@ -11,7 +11,7 @@ const TYPE: f64 = 2.3;
 /// The walls.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("walls"));
-    for ring in solid(figure.shown.brief) {
+    for ring in solid(figure.shown.brief()) {
         let ring = figure.frame.all(&ring);
         figure.labels.mind_ring(&ring);
         figure.put(Path::ring(ring, Some(Pen::of(0.25, Tone::Wall)), Fill::Tone(Tone::Wall)));
@@ -22,9 +22,9 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
 pub(super) fn measure(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("measures"));
     let frame = figure.frame;
-    for (id, wall) in figure.shown.brief.room.walls() {
+    for (id, wall) in figure.shown.brief().room.walls() {
         let out = way(wall.inward()) * -1.0;
-        let line = to_measure(figure.shown.brief, id, frame.scale);
+        let line = to_measure(figure.shown.brief(), id, frame.scale);
         let [from, to] = [wall.start, wall.end].map(|end| frame.at(end) + out * line);
         let face = frame.length(THICKNESS) + 1.0;
         for (end, at) in [(wall.start, from), (wall.end, to)] {

@@ -1,6 +1,6 @@
 //! Ways with their letters, where each is narrowest, and the sight lines.
 
-use elbowroom_solver::outcome::RouteFound;
+use elbowroom_solver::routes::Route;
 
 use super::{Figure, signs};
 use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight};
@@ -55,7 +55,7 @@ pub(super) fn name(figure: &mut Figure<'_>) {
 }
 
 /// The place that a way is named at, and a direction there that the name stands beside.
-fn named_at(figure: &Figure<'_>, place: usize, route: &RouteFound) -> Option<(At, At)> {
+fn named_at(figure: &Figure<'_>, place: usize, route: &Route) -> Option<(At, At)> {
     if let Some(pinch) = &route.pinch {
         let [from, to] = pinch.at.map(|at| figure.frame.at(at));
         return Some((from.middle(to), (to - from).unit()));

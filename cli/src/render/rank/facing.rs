@@ -11,12 +11,12 @@ pub(super) fn faced(room: &Room, shape: &[Point], degrees: f64) -> Option<Faced>
     let ahead = Ray { from: ring::middle(shape), way: Point::toward(degrees) };
     let hits = room.walls().filter_map(|(id, wall)| {
         let met = ahead.meets(wall.into())?;
-        Some((met.reach, met.share * wall.length(), id, wall))
+        Some((met.reach, met.share * wall.length(), id))
     });
-    let (_, at, id, wall) = hits.min_by(|a, b| a.0.total_cmp(&b.0))?;
-    let item = room.items.iter().find(|item| {
+    let (_, at, id) = hits.min_by(|a, b| a.0.total_cmp(&b.0))?;
+    let item = room.items().find(|(_, item)| {
         let of_note = !matches!(item.kind, ItemKind::Socket(_) | ItemKind::Radiator(_));
         item.wall == id && of_note && (item.at..=item.at + item.width).contains(&at)
     });
-    Some(Faced { wall: wall.name.clone(), item: item.map(|item| item.name.clone()) })
+    Some(Faced { wall: id, item: item.map(|(item, _)| item) })
 }

@@ -1,7 +1,7 @@
 //! Pieces as a page tells them: those that matter most first, a pair that is alike in one row.
 
 use elbowroom_model::Brief;
-use elbowroom_solver::outcome::{OptionFound, PieceFound};
+use elbowroom_solver::answer::{OptionPiece, RankedOption};
 
 /// Pieces of one size, told together.
 #[derive(Debug, Clone)]
@@ -11,32 +11,26 @@ pub(crate) struct Group<'a> {
     /// How many they are.
     pub count: usize,
     /// The first of them.
-    pub piece: &'a PieceFound,
+    pub piece: OptionPiece<'a>,
 }
 
 /// The pieces of `option`, heaviest in the size value first, else in the file's order.
-pub(crate) fn groups<'a>(brief: &Brief, option: &'a OptionFound) -> Vec<Group<'a>> {
-    let mut kept: Vec<(f64, Option<usize>, Group<'a>)> = Vec::new();
-    for piece in &option.pieces {
-        let (weight, row) = row_of(brief, piece);
-        let alike =
-            kept.iter_mut().find(|(_, kept, group)| row.is_some() && *kept == row && group.piece.size == piece.size);
-        match alike {
-            Some((_, _, group)) => {
-                group.label = joined(&group.label, &piece.name);
+pub(crate) fn groups<'a>(brief: &'a Brief, option: &'a RankedOption) -> Vec<Group<'a>> {
+    let mut kept: Vec<(usize, Group<'a>)> = Vec::new();
+    for piece in option.pieces(brief) {
+        let row = piece.piece.alike.unwrap_or(piece.placed.piece);
+        let size = piece.sizes.together();
+        match kept.iter_mut().find(|(kept, group)| *kept == row && group.piece.sizes.together() == size) {
+            Some((_, group)) => {
+                group.label = joined(&group.label, &piece.piece.name);
                 group.count += 1;
             }
-            None => kept.push((weight, row, Group { label: piece.name.clone(), count: 1, piece })),
+            None => kept.push((row, Group { label: piece.piece.name.clone(), count: 1, piece })),
         }
     }
-    kept.sort_by(|a, b| b.0.total_cmp(&a.0));
-    kept.into_iter().map(|(_, _, group)| group).collect()
-}
-
-/// How much a piece counts, and which row of the file it belongs to.
-fn row_of(brief: &Brief, piece: &PieceFound) -> (f64, Option<usize>) {
-    let asked = brief.pieces.iter().enumerate().find(|(_, asked)| asked.name == piece.name);
-    asked.map_or((0.0, None), |(place, asked)| (asked.weight, Some(asked.alike.unwrap_or(place))))
+    let mut groups: Vec<Group<'a>> = kept.into_iter().map(|(_, group)| group).collect();
+    groups.sort_by(|one, other| other.piece.piece.weight.total_cmp(&one.piece.piece.weight));
+    groups
 }
 
 /// `armchair 1` and `armchair 2` in one: `armchair 1, 2`.

@@ -13,35 +13,34 @@ mod ways;
 mod why;
 mod work;
 
-use elbowroom_model::{Brief, Criterion, Room, Unit};
-use elbowroom_solver::Outcome;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_model::{Brief, Criterion, Unit, WallId};
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::{RankedOption, Thing};
 
 pub(crate) use changed::text as changed;
 pub(crate) use group::{Group, groups};
 pub(in crate::render) use places::tell as setting_out;
-pub(crate) use refused::reasons;
-pub(crate) use sizes::{figures, held};
+pub(crate) use refused::{Reason, reasons};
+pub(crate) use sizes::held;
 pub(crate) use work::explained;
 
 use crate::text::look::Look;
 use crate::text::page::Page;
+use crate::words::answer as said;
 use crate::words::lengths::taped;
 use crate::words::rank as words;
 
 /// The wall that the main seat of an option faces.
-pub(crate) fn wall_faced(room: &Room, option: &OptionFound) -> Option<String> {
-    let seat = answer::main_seat(option)?;
-    facing::faced(room, seat.parts.first()?, seat.facing).map(|faced| faced.wall)
+pub(crate) fn wall_faced(brief: &Brief, option: &RankedOption) -> Option<WallId> {
+    let seat = answer::main_seat(brief, option)?;
+    facing::faced(&brief.room, &seat.main(), seat.facing()).map(|faced| faced.wall)
 }
 
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Told<'a> {
-    /// What was asked.
-    pub brief: &'a Brief,
     /// What came out.
-    pub outcome: &'a Outcome,
+    pub answer: &'a Answer,
     /// Options told at some length.
     pub shown: usize,
     /// Ranked by this alone.
@@ -50,10 +49,15 @@ pub(crate) struct Told<'a> {
     pub sketch: bool,
 }
 
-impl Told<'_> {
+impl<'a> Told<'a> {
+    /// What was solved.
+    const fn brief(&self) -> &'a Brief {
+        &self.answer.brief
+    }
+
     /// The unit that lengths are told in.
     const fn units(&self) -> Unit {
-        self.brief.units
+        self.answer.brief.units
     }
 
     /// A length as a tape reads it.
@@ -65,55 +69,57 @@ impl Told<'_> {
 /// The page of a result.
 pub(crate) fn text(told: &Told<'_>, look: Look) -> String {
     let mut page = Page::new(look);
-    match told.outcome.options.as_slice() {
+    match told.answer.options.as_slice() {
         [] => refused::tell_nothing_fits(&mut page, told),
         [best, others @ ..] => tell(&mut page, told, best, others),
     }
     notices(&mut page, told);
     refused::tell(&mut page, told);
     page.gap();
-    page.faint(0, &words::work(&told.outcome.work));
+    page.faint(0, &words::work(&told.answer.work));
     page.into_text()
 }
 
-fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound, others: &[OptionFound]) {
+fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption, others: &[RankedOption]) {
     answer::tell(page, told, best);
-    why::tell(page, best, others);
+    why::tell(page, told.brief(), best, others);
     sizes::tell(page, told, best);
     sketch(page, told, best);
     others::tell(page, told, best, others);
-    places::tell(page, told.brief, best, words::FIRST);
+    places::tell(page, told.brief(), best, words::FIRST);
     sizes::tell_alone(page, told, best);
     ways::tell(page, told, best);
-    left_out(page, best);
+    left_out(page, told, best);
 }
 
-fn sketch(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
+fn sketch(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
     if !told.sketch {
         return;
     }
     page.heading(words::SKETCH);
-    for line in crate::render::sketch::lines(told.brief, best, page.width().saturating_sub(3)) {
+    for line in crate::render::sketch::lines(told.brief(), best, page.width().saturating_sub(3)) {
         page.verbatim(3, &line);
     }
 }
 
-fn left_out(page: &mut Page, option: &OptionFound) {
-    if option.left_out.is_empty() {
+fn left_out(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
+    if option.layout.left_out.is_empty() {
         return;
     }
     page.heading(words::LEFT_OUT);
-    for piece in &option.left_out {
-        page.entry(2, &format!("{}: {}", piece.name, piece.why));
+    for piece in &option.layout.left_out {
+        let why = said::left_out(told.brief(), option, *piece);
+        page.entry(2, &format!("{}: {why}", Thing::Piece(*piece).name(told.brief())));
     }
 }
 
 fn notices(page: &mut Page, told: &Told<'_>) {
-    if told.outcome.notices.is_empty() {
+    let notices = said::notices(told.answer);
+    if notices.is_empty() {
         return;
     }
     page.heading(crate::words::NOTICES);
-    for notice in &told.outcome.notices {
+    for notice in &notices {
         page.entry(2, notice);
     }
 }

@@ -1,11 +1,10 @@
 //! The other options, a few lines each: what they are, how large, and how they differ from the first.
 
 use elbowroom_model::{Dimension, Rounding};
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::answer::RankedOption;
 
 use super::Told;
 use super::group::groups;
-use super::sizes::figures;
 use crate::text::page::Page;
 use crate::words::lengths::{shop_unit, shopped, sign};
 use crate::words::rank as words;
@@ -16,7 +15,7 @@ const TOLD_APART_BY: usize = 4;
 const SAME: f64 = 3.0;
 
 /// Options from the second on, as many as are shown.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound, others: &[OptionFound]) {
+pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption, others: &[RankedOption]) {
     if others.is_empty() {
         page.heading(words::NO_OTHER);
         return;
@@ -24,44 +23,42 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound, others:
     page.heading(&words::others(sign(shop_unit(told.units()))));
     let shown = others.get(..told.shown.saturating_sub(1).min(others.len())).unwrap_or_default();
     for option in shown {
-        page.entry(0, &words::other(option));
+        page.entry(0, &words::other(told.brief(), option));
         page.entry(3, &words::standing(option, &apart(told, option, best)));
         page.entry(3, &sizes(told, option));
     }
     let more = others.len() - shown.len();
     if more > 0 {
-        page.faint(0, &words::more_options(more, told.outcome.options.len()));
+        page.faint(0, &words::more_options(more, told.answer.options.len()));
     }
 }
 
 /// `corner sofa 210 x 180 x 95, coffee table 110 x 60`.
-fn sizes(told: &Told<'_>, option: &OptionFound) -> String {
+fn sizes(told: &Told<'_>, option: &RankedOption) -> String {
     let of_group = |group: super::group::Group<'_>| {
         let together =
-            |dimension| figures(group.piece, dimension).map(|it| shopped(told.units(), it.together, Rounding::Down));
+            |dimension| group.piece.sizes.get(dimension).map(|it| shopped(told.units(), it.together, Rounding::Down));
         let dimensions = [Dimension::Width, Dimension::Return, Dimension::Depth];
         let sizes: Vec<String> = dimensions.into_iter().filter_map(together).collect();
         words::sized(&group.label, group.count, &sizes.join(" x "))
     };
-    let pieces: Vec<String> = groups(told.brief, option).into_iter().map(of_group).collect();
+    let pieces: Vec<String> = groups(told.brief(), option).into_iter().map(of_group).collect();
     pieces.join(", ")
 }
 
 /// How its scores differ from the first option's, the weightiest first.
-fn apart(told: &Told<'_>, option: &OptionFound, best: &OptionFound) -> String {
+fn apart(told: &Told<'_>, option: &RankedOption, best: &RankedOption) -> String {
     let mut differences: Vec<(f64, f64, &str)> = Vec::new();
-    for criterion in &option.criteria {
-        let first = best.criteria.iter().find(|first| first.name == criterion.name);
-        let by = first.map_or(0.0, |first| criterion.score - first.score);
+    for judgement in &option.judgements {
+        let first = best.judgement(judgement.criterion);
+        let by = first.map_or(0.0, |first| judgement.score - first.score);
         if by.abs() >= SAME {
-            differences.push((criterion.weight * by, by, criterion.name.key()));
+            let weight = told.brief().wishes.get(judgement.criterion);
+            differences.push((weight * by, by, judgement.criterion.key()));
         }
     }
     differences.sort_by(|a, b| b.0.abs().total_cmp(&a.0.abs()));
     differences.truncate(TOLD_APART_BY);
-    let dominating = option
-        .dominated_by
-        .as_ref()
-        .and_then(|key| told.outcome.options.iter().find(|other| other.key == *key).map(|other| other.rank));
+    let dominating = option.dominated_by.as_ref().and_then(|key| told.answer.keyed(key)).map(|other| other.rank);
     words::apart(&differences, dominating, option.never_first)
 }

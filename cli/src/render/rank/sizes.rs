@@ -1,7 +1,7 @@
 //! How large each piece may be, and what holds it.
 
-use elbowroom_model::{Dimension, Rounding};
-use elbowroom_solver::outcome::{DimensionFound, OptionFound, PieceFound};
+use elbowroom_model::{Brief, Dimension, Rounding};
+use elbowroom_solver::answer::{PieceSizes, RankedOption};
 
 use super::Told;
 use super::group::groups;
@@ -14,7 +14,7 @@ use crate::words::rank as words;
 const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimension::Depth];
 
 /// Sizes that fit together, with what holds them.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
+pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
     page.strong(&words::sizes(sign(shop_unit(told.units()))));
     let mut table = Table::new(&[
         ("", Stand::Left),
@@ -23,13 +23,13 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
         ("depth", Stand::Right),
         (words::HELD_BY, Stand::Left),
     ]);
-    for group in groups(told.brief, best) {
+    for group in groups(told.brief(), best) {
         let size = |dimension| {
-            let found = figures(group.piece, dimension);
+            let found = group.piece.sizes.get(dimension);
             found.map_or_else(String::new, |it| shopped_range(told.units(), it.least, it.together))
         };
         let [width, return_length, depth] = DIMENSIONS.map(size);
-        table.row([group.label, width, return_length, depth, held(group.piece)]);
+        table.row([group.label, width, return_length, depth, held(told.brief(), group.piece.sizes)]);
     }
     page.table(3, &table);
     if let Some(unproven) = words::unproven(best) {
@@ -38,10 +38,10 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
 }
 
 /// What each size could be if all else gave way, where that is more.
-pub(super) fn tell_alone(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
+pub(super) fn tell_alone(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
     let mut entries = Vec::new();
-    for group in groups(told.brief, best) {
-        let more: Vec<String> = DIMENSIONS.into_iter().filter_map(|it| alone(told, group.piece, it)).collect();
+    for group in groups(told.brief(), best) {
+        let more: Vec<String> = DIMENSIONS.into_iter().filter_map(|it| alone(told, group.piece.sizes, it)).collect();
         if !more.is_empty() {
             entries.push(format!("{}: {}", group.label, more.join(", ")));
         }
@@ -55,18 +55,9 @@ pub(super) fn tell_alone(page: &mut Page, told: &Told<'_>, best: &OptionFound) {
     }
 }
 
-/// The figures of one dimension, where the piece has it.
-pub(crate) const fn figures(piece: &PieceFound, dimension: Dimension) -> Option<DimensionFound> {
-    match dimension {
-        Dimension::Width => Some(piece.range.width),
-        Dimension::Return => piece.range.return_length,
-        Dimension::Depth => Some(piece.range.depth),
-    }
-}
-
 /// `width up to 248`, where that is a step more than together.
-fn alone(told: &Told<'_>, piece: &PieceFound, dimension: Dimension) -> Option<String> {
-    let found = figures(piece, dimension)?;
+fn alone(told: &Told<'_>, sizes: &PieceSizes, dimension: Dimension) -> Option<String> {
+    let found = sizes.get(dimension)?;
     let alone = found.alone?;
     let shop = shop_unit(told.units());
     let gains = shop.rounded(alone, Rounding::Down) > shop.rounded(found.together, Rounding::Down);
@@ -74,11 +65,11 @@ fn alone(told: &Told<'_>, piece: &PieceFound, dimension: Dimension) -> Option<St
 }
 
 /// What holds the sizes of a piece: `hall door swing (width, depth); 64 cm to walk past (return)`.
-pub(crate) fn held(piece: &PieceFound) -> String {
+pub(crate) fn held(brief: &Brief, sizes: &PieceSizes) -> String {
     let mut told: Vec<(String, Vec<&str>)> = Vec::new();
-    let free = |dimension| figures(piece, dimension).is_some_and(|it| it.most > it.least);
-    for held in piece.held_by.iter().filter(|held| free(held.dimension)) {
-        let by = words::holder(&held.by, held.rule);
+    let free = |dimension| sizes.get(dimension).is_some_and(|it| it.most > it.least);
+    for held in sizes.held_by.iter().filter(|held| free(held.dimension)) {
+        let by = words::holder(brief, sizes.piece, &held.by);
         match told.iter_mut().find(|(known, _)| *known == by) {
             Some((_, dimensions)) => dimensions.push(held.dimension.key()),
             None => told.push((by, vec![held.dimension.key()])),

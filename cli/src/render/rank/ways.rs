@@ -1,7 +1,8 @@
 //! The ways through: how wide each is, where it is narrowest; and the gaps that rules ask for.
 
 use elbowroom_model::Rounding;
-use elbowroom_solver::outcome::{OptionFound, RouteFound};
+use elbowroom_solver::answer::{RankedOption, Thing};
+use elbowroom_solver::routes::Route;
 
 use super::Told;
 use crate::text::page::Page;
@@ -10,12 +11,12 @@ use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::rank as words;
 
 /// Routes, then gaps.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
+pub(super) fn tell(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
     routes(page, told, option);
     gaps(page, told, option);
 }
 
-fn routes(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
+fn routes(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
     if option.routes.is_empty() {
         return;
     }
@@ -30,19 +31,20 @@ fn routes(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
     for route in &option.routes {
         let bare = |length: f64| taped_bare(told.units(), length);
         let walk = route.length.map_or_else(String::new, |walk| shopped(told.units(), walk, Rounding::Nearest));
-        table.row([words::route(&route.from, &route.to), bare(route.width), bare(route.needs), walk, pinch(route)]);
+        let ends = words::route(told.brief(), [route.from, route.to].map(Thing::from));
+        table.row([ends, bare(route.width), bare(route.needs), walk, pinch(told, route)]);
     }
     page.table(3, &table);
 }
 
-fn pinch(route: &RouteFound) -> String {
-    match &route.pinch {
-        Some(pinch) => words::between(&pinch.between),
+fn pinch(told: &Told<'_>, route: &Route) -> String {
+    match route.pinch {
+        Some(pinch) => words::between(told.brief(), pinch.between.map(Thing::from)),
         None => words::NO_PINCH.to_owned(),
     }
 }
 
-fn gaps(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
+fn gaps(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
     if option.gaps.is_empty() {
         return;
     }
@@ -51,7 +53,8 @@ fn gaps(page: &mut Page, told: &Told<'_>, option: &OptionFound) {
         Table::new(&[("", Stand::Left), ("clear", Stand::Right), ("needs", Stand::Right), ("rule", Stand::Left)]);
     for gap in &option.gaps {
         let bare = |length: f64| taped_bare(told.units(), length);
-        table.row([words::between(&gap.between), bare(gap.clear), bare(gap.needs), words::rule(gap.rule.key())]);
+        let between = words::between(told.brief(), gap.between);
+        table.row([between, bare(gap.clear), bare(gap.needs), words::rule(gap.rule.key())]);
     }
     page.table(3, &table);
 }

@@ -1,9 +1,12 @@
 //! Why the first option stands first: what speaks for it, what against, each with its figure.
 
-use elbowroom_solver::outcome::{CriterionFound, OptionFound};
+use elbowroom_model::Brief;
+use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::criteria::Judgement;
 
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
+use crate::words::answer::reason;
 use crate::words::rank as words;
 
 /// Reasons told for the first option.
@@ -14,16 +17,16 @@ const POOR: f64 = 50.0;
 const SAME: f64 = 3.0;
 
 /// The reasons that put `best` first, and the one that speaks most against it.
-pub(super) fn tell(page: &mut Page, best: &OptionFound, others: &[OptionFound]) {
-    let mut weighed: Vec<(f64, Option<f64>, &CriterionFound)> =
-        best.criteria.iter().map(|it| weigh(it, others)).collect();
+pub(super) fn tell(page: &mut Page, brief: &Brief, best: &RankedOption, others: &[RankedOption]) {
+    let mut weighed: Vec<(f64, Option<f64>, &Judgement)> =
+        best.judgements.iter().map(|it| weigh(brief, it, others)).collect();
     weighed.sort_by(|a, b| b.0.total_cmp(&a.0));
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left), ("", Stand::Right), ("", Stand::Left)]);
     for (_, mean, criterion) in weighed.iter().take(FOR).filter(|(gain, _, _)| *gain > 0.0) {
-        table.row(row("+", criterion, *mean));
+        table.row(row(brief, "+", criterion, *mean));
     }
     if let Some((_, mean, criterion)) = weighed.iter().skip(FOR).rev().find(|(_, mean, it)| speaks_against(it, *mean)) {
-        table.row(row("-", criterion, *mean));
+        table.row(row(brief, "-", criterion, *mean));
     }
     if !table.is_empty() {
         page.strong(words::why(others.is_empty()));
@@ -31,24 +34,24 @@ pub(super) fn tell(page: &mut Page, best: &OptionFound, others: &[OptionFound]) 
     }
 }
 
-/// What a criterion brings `best` before the mean of the others (of its own, where there are none), and that mean.
-fn weigh<'a>(criterion: &'a CriterionFound, others: &[OptionFound]) -> (f64, Option<f64>, &'a CriterionFound) {
-    let of_others =
-        others.iter().filter_map(|option| option.criteria.iter().find(|other| other.name == criterion.name));
+/// What a criterion brings the best before the mean of the others (of its own, where there are none), and that mean.
+fn weigh<'a>(brief: &Brief, judgement: &'a Judgement, others: &[RankedOption]) -> (f64, Option<f64>, &'a Judgement) {
+    let of_others = others.iter().filter_map(|option| option.judgement(judgement.criterion));
     let (sum, count) = of_others.fold((0.0, 0.0), |(sum, count), other| (sum + other.score, count + 1.0));
     let mean = (count > 0.0).then_some(sum / count);
-    (criterion.weight * (criterion.score - mean.unwrap_or(0.0)), mean, criterion)
+    let weight = brief.wishes.get(judgement.criterion);
+    (weight * (judgement.score - mean.unwrap_or(0.0)), mean, judgement)
 }
 
-fn speaks_against(criterion: &CriterionFound, mean: Option<f64>) -> bool {
+fn speaks_against(criterion: &Judgement, mean: Option<f64>) -> bool {
     criterion.score < POOR || mean.is_some_and(|mean| criterion.score < mean - SAME)
 }
 
-fn row(sign: &str, criterion: &CriterionFound, mean: Option<f64>) -> [String; 4] {
+fn row(brief: &Brief, sign: &str, judgement: &Judgement, mean: Option<f64>) -> [String; 4] {
     [
         sign.to_owned(),
-        criterion.name.key().to_owned(),
-        words::against_mean(criterion.score, mean),
-        criterion.reason.clone(),
+        judgement.criterion.key().to_owned(),
+        words::against_mean(judgement.score, mean),
+        reason(brief, judgement),
     ]
 }

@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use elbowroom_solver::Part;
-use elbowroom_solver::outcome::Work;
+use elbowroom_solver::answer::Work;
 
 use crate::text::look::Look;
 use crate::text::page::Page;

@@ -27,7 +27,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>, plans: &[(Sheet, Vec<Strin
     page.void("meta", &[("http-equiv", "Content-Security-Policy"), ("content", &policy)]);
     page.void("meta", &[("name", "viewport"), ("content", "width=device-width, initial-scale=1")]);
     page.void("meta", &[("name", "referrer"), ("content", "no-referrer")]);
-    page.element("title", &[], &words::title(&told.outcome.room.name));
+    page.element("title", &[], &words::title(&told.answer.brief.room.name));
     page.open("style", &[]).raw(&style).end().end();
 }
 
@@ -40,10 +40,10 @@ pub(super) fn put_scripts(page: &mut Markup, told: &Told<'_>) {
 
 /// Rows of scores in the order that settles ties, and the rank that each option has on the page.
 fn data(told: &Told<'_>) -> String {
-    let mut options: Vec<_> = told.outcome.options.iter().collect();
+    let mut options: Vec<_> = told.answer.options.iter().collect();
     options.sort_by_key(|option| option.by_size);
     let scores: Vec<Vec<f64>> =
-        options.iter().map(|option| option.criteria.iter().map(|criterion| criterion.score).collect()).collect();
+        options.iter().map(|option| option.judgements.iter().map(|judgement| judgement.score).collect()).collect();
     let ranks: Vec<usize> = options.iter().map(|option| option.rank).collect();
     // Figures alone: nothing in it that could end the script.
     serde_json::json!({ "scores": scores, "options": ranks }).to_string()

@@ -11,8 +11,7 @@ mod room;
 mod sources;
 mod wishes;
 
-use elbowroom_model::Brief;
-use elbowroom_solver::Outcome;
+use elbowroom_solver::Answer;
 
 use crate::drawing::{Scale, Sheet};
 use crate::render::plan;
@@ -25,10 +24,8 @@ const SCALE: Scale = Scale(50);
 /// All that a report is made from.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Told<'a> {
-    /// What was asked.
-    pub brief: &'a Brief,
     /// What came out.
-    pub outcome: &'a Outcome,
+    pub answer: &'a Answer,
     /// Options that are drawn and told at length.
     pub shown: usize,
     /// The scenario file's name, for whoever wants to go on.
@@ -45,7 +42,7 @@ pub(crate) fn page(told: &Told<'_>) -> String {
     page.element("a", &[("class", "skip"), ("href", "#main")], words::SKIP);
     page.open("main", &[("id", "main"), ("tabindex", "-1")]);
     room::put(&mut page, told);
-    if told.outcome.options.is_empty() {
+    if told.answer.options.is_empty() {
         room::put_remedies(&mut page, told);
     } else {
         wishes::put(&mut page, told);
@@ -55,7 +52,7 @@ pub(crate) fn page(told: &Told<'_>) -> String {
     room::put_refused(&mut page, told);
     sources::put(&mut page, told);
     page.end();
-    if !told.outcome.options.is_empty() {
+    if !told.answer.options.is_empty() {
         head::put_scripts(&mut page, told);
     }
     page.finished()
@@ -64,9 +61,9 @@ pub(crate) fn page(told: &Told<'_>) -> String {
 fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[(Sheet, Vec<String>)]) {
     page.open("section", &[("aria-labelledby", "h-options")]);
     page.element("h2", &[("id", "h-options")], words::OPTIONS);
-    page.element("p", &[("class", "soft")], &words::drawn(plans.len(), told.outcome.options.len(), told.file));
+    page.element("p", &[("class", "soft")], &words::drawn(plans.len(), told.answer.options.len(), told.file));
     page.open("ol", &[("id", "options"), ("class", "options")]);
-    for (option, plan) in told.outcome.options.iter().zip(plans) {
+    for (option, plan) in told.answer.options.iter().zip(plans) {
         option::put(page, told, option, plan);
     }
     page.end().end();
@@ -74,7 +71,7 @@ fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[(Sheet, Vec<String>)
 
 /// The plans of the options that are shown, each with what its numbers stand for.
 fn plans(told: &Told<'_>) -> Vec<(Sheet, Vec<String>)> {
-    let Told { brief, outcome, .. } = *told;
-    let shown = outcome.options.iter().take(told.shown);
-    shown.map(|option| plan::Figure::alone(plan::Shown { brief, outcome, option }, SCALE)).collect()
+    let answer = told.answer;
+    let shown = answer.options.iter().take(told.shown);
+    shown.map(|option| plan::Figure::alone(plan::Shown { answer, option }, SCALE)).collect()
 }

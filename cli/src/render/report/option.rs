@@ -1,11 +1,13 @@
 //! One option at length: its plan, its reasons, its sizes, its ways.
 
 use elbowroom_model::Dimension;
-use elbowroom_solver::outcome::{DimensionFound, OptionFound, PieceFound};
+use elbowroom_solver::answer::{RankedOption, Thing};
+use elbowroom_solver::criteria::Judgement;
 
 use super::Told;
 use crate::drawing::{Font, Sheet, svg};
 use crate::text::markup::Markup;
+use crate::words::answer as said;
 use crate::words::lengths::{Ends, shop_unit, shopped_range, sign, taped_bare};
 use crate::words::rank::{self as rank_words, share};
 use crate::words::report as words;
@@ -13,27 +15,29 @@ use crate::words::report as words;
 const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimension::Depth];
 
 /// An entry of the list of options.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &OptionFound, (plan, key): &(Sheet, Vec<String>)) {
+pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &RankedOption, (plan, key): &(Sheet, Vec<String>)) {
     let id = format!("option-{}", option.rank);
     let heading = format!("h-{id}");
     page.open("li", &[("id", &id)]).open("article", &[("class", "option"), ("aria-labelledby", &heading)]);
     page.open("h3", &[("id", &heading)]).inline("span", &[("data-rank", "")], &option.rank.to_string());
-    page.text(". ").text(&option.title).end();
+    page.text(". ").text(&said::title(&told.answer.brief, option)).end();
     page.open("p", &[]).text(words::SCORE_IS);
     page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
     page.inline("strong", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_THE_WAYS).end();
     put_plan(page, option, plan, key);
-    put_reasons(page, option);
+    put_reasons(page, told, option);
     put_sizes(page, told, option);
     put_ways(page, told, option);
-    for piece in &option.left_out {
-        page.element("p", &[], &words::left_out(&piece.name, &piece.why));
+    let brief = &told.answer.brief;
+    for piece in &option.layout.left_out {
+        let why = said::left_out(brief, option, *piece);
+        page.element("p", &[], &words::left_out(Thing::Piece(*piece).name(brief), &why));
     }
     page.element("p", &[("class", "soft")], &words::draw(told.file, &option.key));
     page.end().end();
 }
 
-fn put_plan(page: &mut Markup, option: &OptionFound, plan: &Sheet, key: &[String]) {
+fn put_plan(page: &mut Markup, option: &RankedOption, plan: &Sheet, key: &[String]) {
     page.open("figure", &[]);
     let label = words::plan(option.rank);
     page.open("div", &[("class", "plan scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", &label)]);
@@ -44,25 +48,27 @@ fn put_plan(page: &mut Markup, option: &OptionFound, plan: &Sheet, key: &[String
 }
 
 /// Each criterion with its score and its sentence; what weighs most first.
-fn put_reasons(page: &mut Markup, option: &OptionFound) {
-    let mut criteria: Vec<_> = option.criteria.iter().collect();
-    criteria.sort_by(|one, other| other.weight.total_cmp(&one.weight));
+fn put_reasons(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
+    let brief = &told.answer.brief;
+    let mut judgements: Vec<_> = option.judgements.iter().collect();
+    let weight = |judgement: &Judgement| brief.wishes.get(judgement.criterion);
+    judgements.sort_by(|one, other| weight(other).total_cmp(&weight(one)));
     table(
         page,
         words::REASONS,
         option.rank,
         &[(words::CRITERION, false), (words::SCORE, true), (words::REASON, false)],
     );
-    for criterion in criteria {
-        page.open("tr", &[]).element("th", &[("scope", "row")], criterion.name.key());
-        page.element("td", &[("class", "number")], &format!("{:.0}", criterion.score));
-        page.element("td", &[], &criterion.reason).end();
+    for judgement in judgements {
+        page.open("tr", &[]).element("th", &[("scope", "row")], judgement.criterion.key());
+        page.element("td", &[("class", "number")], &format!("{:.0}", judgement.score));
+        page.element("td", &[], &said::reason(brief, judgement)).end();
     }
     end_table(page);
 }
 
-fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &OptionFound) {
-    let units = told.brief.units;
+fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
+    let units = told.answer.brief.units;
     let caption = words::sizes(sign(shop_unit(units)));
     let heads = [
         (words::PIECE, false),
@@ -72,43 +78,41 @@ fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &OptionFound) {
         (words::HELD, false),
     ];
     table(page, &caption, option.rank, &heads);
-    for piece in &option.pieces {
-        for (dimension, found) in DIMENSIONS.into_iter().filter_map(|it| Some((it, figures(piece, it)?))) {
-            page.open("tr", &[]).element("th", &[("scope", "row")], &piece.name);
+    for one in option.pieces(&told.answer.brief) {
+        for (dimension, found) in DIMENSIONS.into_iter().filter_map(|it| Some((it, one.sizes.get(it)?))) {
+            page.open("tr", &[]).element("th", &[("scope", "row")], &one.piece.name);
             page.element("td", &[], dimension.key());
             page.element("td", &[("class", "number")], &shopped_range(units, found.least, found.together));
             let ends = Ends::of(units, found.least, found.together);
             let alone = found.alone.map_or_else(String::new, |alone| ends.bare(&ends.most_alone(alone)));
             page.element("td", &[("class", "number")], &alone);
-            let held = piece.held_by.iter().find(|held| held.dimension == dimension);
-            page.element("td", &[], &held.map_or_else(String::new, |held| rank_words::holder(&held.by, held.rule)));
+            let held = one.sizes.held_by.iter().find(|held| held.dimension == dimension);
+            let holder = held.map(|held| rank_words::holder(&told.answer.brief, one.placed.piece, &held.by));
+            page.element("td", &[], &holder.unwrap_or_default());
             page.end();
         }
     }
     end_table(page);
 }
 
-const fn figures(piece: &PieceFound, dimension: Dimension) -> Option<DimensionFound> {
-    match dimension {
-        Dimension::Width => Some(piece.range.width),
-        Dimension::Return => piece.range.return_length,
-        Dimension::Depth => Some(piece.range.depth),
-    }
-}
-
-fn put_ways(page: &mut Markup, told: &Told<'_>, option: &OptionFound) {
+fn put_ways(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
     if option.routes.is_empty() {
         return;
     }
-    let tape = |length| taped_bare(told.brief.units, length);
-    let caption = words::ways(sign(shop_unit(told.brief.units)));
+    let brief = &told.answer.brief;
+    let tape = |length| taped_bare(brief.units, length);
+    let caption = words::ways(sign(shop_unit(told.answer.brief.units)));
     let heads = [(words::WAY, false), (words::WIDE, true), (words::NEEDS, true), (words::NARROWEST, false)];
     table(page, &caption, option.rank, &heads);
     for route in &option.routes {
-        page.open("tr", &[]).element("th", &[("scope", "row")], &rank_words::route(&route.from, &route.to));
+        page.open("tr", &[]).element(
+            "th",
+            &[("scope", "row")],
+            &rank_words::route(brief, [route.from, route.to].map(Thing::from)),
+        );
         page.element("td", &[("class", "number")], &tape(route.width));
         page.element("td", &[("class", "number")], &tape(route.needs));
-        let pinch = route.pinch.as_ref().map(|pinch| rank_words::between(&pinch.between));
+        let pinch = route.pinch.map(|pinch| rank_words::between(brief, pinch.between.map(Thing::from)));
         page.element("td", &[], &pinch.unwrap_or_else(|| rank_words::NO_PINCH.to_owned())).end();
     }
     end_table(page);

@@ -2,6 +2,7 @@
 
 use super::Told;
 use crate::text::markup::Markup;
+use crate::words::answer::title;
 use crate::words::rank::share;
 use crate::words::report as words;
 
@@ -16,15 +17,16 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
     page.element("th", &[("scope", "col"), ("class", "number")], words::SCORE);
     page.element("th", &[("scope", "col"), ("class", "number")], words::FIRST_IN);
     page.end().end().open("tbody", &[("id", "order")]);
-    for option in &told.outcome.options {
+    for option in &told.answer.options {
         let rank = option.rank.to_string();
         page.open("tr", &[("id", &format!("row-{rank}"))]);
         page.element("td", &[("class", "number"), ("data-told", "rank")], &rank);
         page.open("th", &[("scope", "row"), ("data-title", "")]);
+        let title = title(&told.answer.brief, option);
         if option.rank <= told.shown {
-            page.element("a", &[("href", &format!("#option-{rank}"))], &option.title);
+            page.element("a", &[("href", &format!("#option-{rank}"))], &title);
         } else {
-            page.text(&option.title);
+            page.text(&title);
         }
         page.end();
         page.element("td", &[("class", "number"), ("data-told", "score")], &format!("{:.0}", option.score));

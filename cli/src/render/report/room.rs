@@ -3,20 +3,23 @@
 use elbowroom_model::{ItemKind, WallItem};
 
 use super::Told;
-use crate::render::rank::reasons;
+use crate::render::rank::{Reason, reasons};
 use crate::text::markup::Markup;
+use crate::words::answer as said;
 use crate::words::lengths::taped;
 use crate::words::rank as rank_words;
 use crate::words::report as words;
 
 /// Room and answer.
 pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
-    let outcome = told.outcome;
-    page.element("h1", &[], &outcome.room.name);
-    page.element("p", &[], &rank_words::summary(outcome, None));
-    match outcome.options.as_slice() {
+    let answer = told.answer;
+    page.element("h1", &[], &answer.brief.room.name);
+    page.element("p", &[], &rank_words::summary(answer, None));
+    match answer.options.as_slice() {
         [] => page.element("p", &[("class", "answer")], rank_words::NOTHING_FITS),
-        [best, ..] => page.element("p", &[("class", "answer")], &words::answer(best, outcome.options.len())),
+        [best, ..] => {
+            page.element("p", &[("class", "answer")], &words::answer(&answer.brief, best, answer.options.len()))
+        }
     };
     page.open("section", &[("aria-labelledby", "h-room")]);
     page.element("h2", &[("id", "h-room")], words::ROOM);
@@ -28,10 +31,10 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
     page.element("th", &[("scope", "col"), ("class", "number")], words::LENGTH);
     page.element("th", &[("scope", "col")], words::HOLDS);
     page.end().end().open("tbody", &[]);
-    for (id, wall) in told.brief.room.walls() {
+    for (id, wall) in told.answer.brief.room.walls() {
         page.open("tr", &[]).element("th", &[("scope", "row")], &wall.name);
-        page.element("td", &[("class", "number")], &taped(told.brief.units, wall.length()));
-        let held = told.brief.room.items.iter().filter(|item| item.wall == id);
+        page.element("td", &[("class", "number")], &taped(told.answer.brief.units, wall.length()));
+        let held = told.answer.brief.room.items.iter().filter(|item| item.wall == id);
         page.element("td", &[], &held.map(|item| holds(told, item)).collect::<Vec<_>>().join("; ")).end();
     }
     page.end().end().end().end();
@@ -40,7 +43,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
 fn holds(told: &Told<'_>, item: &WallItem) -> String {
     match item.kind {
         ItemKind::Socket(_) => item.name.clone(),
-        _ => format!("{} {}", item.name, taped(told.brief.units, item.width)),
+        _ => format!("{} {}", item.name, taped(told.answer.brief.units, item.width)),
     }
 }
 
@@ -48,12 +51,12 @@ fn holds(told: &Told<'_>, item: &WallItem) -> String {
 pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
     page.open("section", &[("aria-labelledby", "h-help")]);
     page.element("h2", &[("id", "h-help")], rank_words::REMEDIES);
-    if told.outcome.remedies.is_empty() {
+    if told.answer.remedies.is_empty() {
         page.element("p", &[], rank_words::NO_REMEDY);
     } else {
         page.open("ul", &[]);
-        for remedy in &told.outcome.remedies {
-            page.element("li", &[], &remedy.sentence);
+        for remedy in &told.answer.remedies {
+            page.element("li", &[], &said::remedy(&told.answer.brief, remedy));
         }
         page.end();
     }
@@ -62,15 +65,15 @@ pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
 
 /// Why the others do not fit.
 pub(super) fn put_refused(page: &mut Markup, told: &Told<'_>) {
-    let reasons = reasons(&told.outcome.refused);
+    let reasons = reasons(&told.answer.brief, &told.answer.refused);
     if reasons.is_empty() {
         return;
     }
     page.open("section", &[("aria-labelledby", "h-refused")]);
     page.element("h2", &[("id", "h-refused")], rank_words::REFUSED);
     page.open("ul", &[]);
-    for (first, keys) in reasons {
-        page.element("li", &[], &rank_words::refused(&first.why, &keys));
+    for Reason { why, keys, .. } in &reasons {
+        page.element("li", &[], &rank_words::refused(why, keys));
     }
     page.end().end();
 }

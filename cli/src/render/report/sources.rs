@@ -4,6 +4,7 @@ use elbowroom_model::Clearance;
 
 use super::Told;
 use crate::text::markup::Markup;
+use crate::words::answer as said;
 use crate::words::check as check_words;
 use crate::words::lengths::taped;
 use crate::words::report as words;
@@ -12,7 +13,7 @@ use crate::words::report as words;
 pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
     page.open("section", &[("aria-labelledby", "h-cautions")]);
     page.element("h2", &[("id", "h-cautions")], words::CAUTIONS).open("ul", &[]);
-    for notice in &told.outcome.notices {
+    for notice in &said::notices(told.answer) {
         page.element("li", &[], notice);
     }
     page.element("li", &[], words::SETTING_OUT).end().end();
@@ -24,23 +25,23 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
 }
 
 fn put_criteria(page: &mut Markup, told: &Told<'_>) {
-    let Some(best) = told.outcome.options.first() else { return };
+    let Some(best) = told.answer.options.first() else { return };
     page.element("h3", &[], words::YARDSTICKS).open("ul", &[]);
-    for criterion in &best.criteria {
-        page.open("li", &[]).inline("strong", &[], criterion.name.key());
-        page.text(": ").text(&criterion.basis).end();
+    for judgement in &best.judgements {
+        page.open("li", &[]).inline("strong", &[], judgement.criterion.key());
+        page.text(": ").text(&said::basis(judgement)).end();
     }
     page.end();
 }
 
 fn put_rules(page: &mut Markup, told: &Told<'_>) {
-    let rules = &told.brief.rules;
+    let rules = &told.answer.brief.rules;
     page.element("h3", &[], &check_words::rules(&rules.profile)).open("ul", &[]);
     for &rule in Clearance::ALL {
         let figure = rules.figure(rule);
         let Some(length) = figure.figure else { continue };
         page.open("li", &[]).inline("strong", &[], &rule.key().replace('_', " "));
-        page.text(&format!(" {}: {}", taped(told.brief.units, length), figure.source)).end();
+        page.text(&format!(" {}: {}", taped(told.answer.brief.units, length), figure.source)).end();
     }
     page.end();
 }

@@ -6,7 +6,7 @@ use crate::words::report as words;
 
 /// The sliders, in the order of the criteria's columns.
 pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
-    let Some(best) = told.outcome.options.first() else { return };
+    let Some(best) = told.answer.options.first() else { return };
     page.open("section", &[("id", "wishes"), ("aria-labelledby", "h-wishes"), ("hidden", "")]);
     page.element("h2", &[("id", "h-wishes")], words::WISHES);
     page.element("p", &[("id", "wishes-about")], words::WISHES_ABOUT);
@@ -14,8 +14,8 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
         "fieldset",
         &[("class", "sliders"), ("aria-labelledby", "h-wishes"), ("aria-describedby", "wishes-about")],
     );
-    for criterion in &best.criteria {
-        let (name, weight) = (criterion.name.key(), criterion.weight.to_string());
+    for criterion in best.judgements.iter().map(|judgement| judgement.criterion) {
+        let (name, weight) = (criterion.key(), told.answer.brief.wishes.get(criterion).to_string());
         let (id, told_id) = (format!("wish-{name}"), format!("wish-{name}-told"));
         page.open("div", &[]).open("label", &[("for", &id)]).element("span", &[], name);
         page.element("output", &[("id", &told_id), ("for", &id)], &weight).end();

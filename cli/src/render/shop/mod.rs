@@ -14,6 +14,7 @@ use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::shop::{self as words, Names};
+use elbowroom_solver::wording::arrangement::title;
 
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]
@@ -89,7 +90,7 @@ fn verdict(told: &Told<'_>, (listed, one): Candidate<'_>) -> String {
     let figure = |length: f64, rounding| shopped(told.units(), length, rounding);
     let mut said = Vec::new();
     if let Some(best) = one.options.first() {
-        said.push(words::fits(one.options.len(), best.score, &lower_first(&best.title)));
+        said.push(words::fits(one.options.len(), best.score, &lower_first(&title(told.names.brief, &best.choices))));
         let left = one
             .left
             .iter()
@@ -178,6 +179,6 @@ fn set(page: &mut Page, told: &Told<'_>, set: &SetFound, place: Option<usize>) {
         let count = told.names.count(piece.row);
         page.labelled(3, told.names.row(piece.row), 20, &words::set_piece(candidate, count));
     }
-    page.paragraph(3, &words::set_options(set.options, &option.title));
-    setting_out(page, told.names.brief, option, &words::set_called(place));
+    page.paragraph(3, &words::set_options(set.options, &title(&set.brief, &option.choices)));
+    setting_out(page, &set.brief, option, &words::set_called(place));
 }

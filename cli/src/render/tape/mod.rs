@@ -4,13 +4,14 @@ mod circle;
 mod piece;
 
 use elbowroom_model::{Brief, Unit};
-use elbowroom_solver::Outcome;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::{RankedOption, Thing};
 use elbowroom_solver::setting_out::{Mark, OVERLAP, SettingOut, WalkStep, setting_out};
 
 use crate::drawing::{Paper, Sheet};
 use crate::render::leaf::{Block, Grid, Head, Leaf, Picture};
 use crate::render::plan::{Drawn, Figure, Shown};
+use crate::words::answer::notices;
 use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
 use crate::words::tape as words;
 
@@ -21,25 +22,28 @@ const WIDEST: Paper = Paper { width: 180.0, height: 135.0 };
 /// All that the sheet is made from.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Laid<'a> {
-    /// What was asked.
-    pub brief: &'a Brief,
     /// What came out.
-    pub outcome: &'a Outcome,
+    pub answer: &'a Answer,
     /// The option that is laid out.
-    pub option: &'a OptionFound,
+    pub option: &'a RankedOption,
     /// Length of a roll of tape, mm.
     pub roll: f64,
     /// A small plan is drawn: text shows none.
     pub has_plan: bool,
 }
 
-impl Laid<'_> {
+impl<'a> Laid<'a> {
+    /// What was solved.
+    const fn brief(&self) -> &'a Brief {
+        &self.answer.brief
+    }
+
     const fn units(&self) -> Unit {
-        self.brief.units
+        self.answer.brief.units
     }
 
     const fn shown(&self) -> Shown<'_> {
-        Shown { brief: self.brief, outcome: self.outcome, option: self.option }
+        Shown { answer: self.answer, option: self.option }
     }
 
     /// A length as a tape reads it, with its unit.
@@ -71,9 +75,9 @@ const fn long_unit(units: Unit) -> Unit {
 
 /// The sheet.
 pub(crate) fn leaf(laid: &Laid<'_>) -> Leaf {
-    let out = setting_out(laid.brief, laid.option, laid.roll);
-    let mut leaf = Leaf::new(words::title(&laid.outcome.room.name));
-    leaf.put(Block::Strong(words::option(laid.option, laid.outcome.options.len())));
+    let out = setting_out(laid.brief(), laid.option, laid.roll);
+    let mut leaf = Leaf::new(words::title(&laid.brief().room.name));
+    leaf.put(Block::Strong(words::option(laid.brief(), laid.option, laid.answer.options.len())));
     leaf.put(Block::Words(words::units(sign(shop_unit(laid.units())))));
     leaf.put(Block::Heading(words::READY.to_owned()));
     leaf.put(Block::Ticks(ready(laid, &out)));
@@ -90,7 +94,7 @@ pub(crate) fn leaf(laid: &Laid<'_>) -> Leaf {
     leaf.put(Block::Ticks(walk(laid, &out.walk)));
     leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
     let cautions = words::CAUTIONS_OF_TAPE.iter().map(|caution| (*caution).to_owned());
-    leaf.put(Block::List(cautions.chain(laid.outcome.notices.iter().cloned()).collect()));
+    leaf.put(Block::List(cautions.chain(notices(laid.answer)).collect()));
     leaf
 }
 
@@ -107,7 +111,7 @@ fn plan(laid: &Laid<'_>, out: &SettingOut) -> Picture {
     let (paper, Drawn { marks, key, .. }) = Figure::to_set_out(laid.shown(), out, &WIDEST);
     let numbers: Vec<String> = key.iter().enumerate().map(|(place, it)| words::numbered(place + 1, it)).collect();
     let caption = words::plan(&numbers);
-    let title = words::title(&laid.outcome.room.name);
+    let title = words::title(&laid.brief().room.name);
     Picture { sheet: Sheet { paper, title, description: caption.clone(), marks }, caption }
 }
 
@@ -119,11 +123,12 @@ fn room(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut) {
     }
     let mut points = Grid { heads: vec![Head::words(""), Head::words("")], rows: Vec::new() };
     for (place, point) in out.points.iter().enumerate() {
-        let told = match &point.mark {
-            Mark::Corner { ends, starts } => words::corner(ends, starts),
+        let name = |thing: Thing| thing.name(laid.brief());
+        let told = match point.mark {
+            Mark::Corner { ends, starts } => words::corner(name(Thing::Wall(ends)), name(Thing::Wall(starts))),
             Mark::Jamb { item, left, wall, along } => {
-                let name = laid.brief.room.wall(*wall).map_or("", |wall| wall.name.as_str());
-                words::jamb(item, *left, &laid.tape(*along), &words::letter(wall.0), name)
+                let (item, along, letter) = (name(Thing::Item(item)), laid.tape(along), words::letter(wall.0));
+                words::jamb(item, left, &along, &letter, name(Thing::Wall(wall)))
             }
         };
         points.rows.push(vec![words::letter(place), told]);
@@ -132,7 +137,7 @@ fn room(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut) {
     leaf.put(Block::Heading(words::CHECK.to_owned()));
     let heads = vec![Head::words(words::FROM_TO), Head::figures(sign(shop_unit(laid.units()))), Head::words("")];
     let mut checks = Grid { heads, rows: Vec::new() };
-    for (wall, check) in laid.brief.room.walls.iter().zip(&out.walls) {
+    for (wall, check) in laid.brief().room.walls.iter().zip(&out.walls) {
         checks.rows.push(vec![words::pair(check.from, check.to), laid.bare(check.length), wall.name.clone()]);
     }
     for check in &out.diagonals {
@@ -141,20 +146,25 @@ fn room(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut) {
     }
     leaf.put(Block::Grid(checks));
     let lengths: Vec<f64> = out.diagonals.iter().map(|check| check.length).collect();
-    let (walls, within) = (out.walls.len(), laid.tape(laid.brief.room.measured_within));
+    let (walls, within) = (out.walls.len(), laid.tape(laid.brief().room.measured_within));
     leaf.put(Block::Words(words::squareness(&lengths, walls, &within, |length| laid.tape(length))));
 }
 
 fn walk(laid: &Laid<'_>, steps: &[WalkStep]) -> Vec<String> {
-    let step = |step: &WalkStep| match step {
-        WalkStep::OpenDoor { door } => words::open(door),
+    let name = |thing: Thing| thing.name(laid.brief());
+    let step = |step: &WalkStep| match *step {
+        WalkStep::OpenDoor { door } => words::open(name(Thing::Item(door))),
         WalkStep::Way { from, to, needs, width, between } => {
-            words::way(from, to, &laid.tape(*needs), &laid.tape(*width), between.as_ref())
+            words::way([from, to].map(name), &laid.tape(needs), &laid.tape(width), between.map(|two| two.map(name)))
         }
-        WalkStep::Turn { diameter } => words::turn(&laid.tape(*diameter)),
-        WalkStep::Front { piece, kind, clear } => words::front(piece, *kind, &laid.tape(*clear)),
-        WalkStep::FeetToTable { seat, table, clear } => words::feet(seat, table, &laid.tape(*clear)),
-        WalkStep::Screen { seat, unit, clear } => words::screen(seat, unit, &laid.tape(*clear)),
+        WalkStep::Turn { diameter } => words::turn(&laid.tape(diameter)),
+        WalkStep::Front { piece, clear } => laid
+            .brief()
+            .pieces
+            .get(piece)
+            .map_or_else(String::new, |it| words::front(&it.name, it.kind, &laid.tape(clear))),
+        WalkStep::FeetToTable { seat, table, clear } => words::feet(name(seat), name(table), &laid.tape(clear)),
+        WalkStep::Screen { seat, unit, clear } => words::screen(name(seat), name(unit), &laid.tape(clear)),
     };
     steps.iter().map(step).chain([words::LIVE.to_owned()]).collect()
 }

@@ -1,6 +1,7 @@
 //! One piece of the tape sheet: its corners, its strips, its checks, what stands in for its height.
 
 use elbowroom_model::{Dimension, WallId};
+use elbowroom_solver::answer::Thing;
 use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn};
 
 use super::Laid;
@@ -9,8 +10,9 @@ use crate::words::tape as words;
 
 /// Puts the `place`th piece on the sheet.
 pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceOut) {
-    leaf.put(Block::Part(words::piece(place, &piece.name)));
-    leaf.put(Block::Words(words::label(&piece.name, &size(laid, &piece.name))));
+    let name = Thing::Piece(piece.piece).name(laid.brief());
+    leaf.put(Block::Part(words::piece(place, name)));
+    leaf.put(Block::Words(words::label(name, &size(laid, piece.piece))));
     for run in runs(piece) {
         leaf.put(Block::Words(from_where(laid, &piece.corners[run.start])));
         leaf.put(Block::Grid(grid(laid, piece, run)));
@@ -25,11 +27,10 @@ pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceO
 }
 
 /// `280 x 230 x 105 cm`.
-fn size(laid: &Laid<'_>, name: &str) -> String {
-    let found = laid.option.pieces.iter().find(|piece| piece.name == name);
-    let Some(found) = found else { return String::new() };
+fn size(laid: &Laid<'_>, piece: usize) -> String {
+    let Some(sizes) = laid.option.sizes_of(piece) else { return String::new() };
     let all = [Dimension::Width, Dimension::Return, Dimension::Depth];
-    let told: Vec<String> = all.into_iter().filter_map(|it| found.size.get(it)).map(|it| laid.bare(it)).collect();
+    let told: Vec<String> = all.into_iter().filter_map(|it| sizes.together().get(it)).map(|it| laid.bare(it)).collect();
     words::size(&told, crate::words::lengths::sign(crate::words::lengths::shop_unit(laid.units())))
 }
 
@@ -57,7 +58,7 @@ fn way(corner: &CornerOut) -> (Option<WallId>, usize, usize, bool) {
 pub(super) fn from_where(laid: &Laid<'_>, corner: &CornerOut) -> String {
     match corner.measures {
         Measures::Offsets { from, wall, .. } => {
-            words::along(from, laid.brief.room.wall(wall).map_or("", |wall| wall.name.as_str()))
+            words::along(from, laid.brief().room.wall(wall).map_or("", |wall| wall.name.as_str()))
         }
         Measures::Crossing { first, second, side, .. } => words::crossing(first.0, second.0, side == Side::Left),
     }
@@ -108,9 +109,10 @@ fn crossed_sharply(piece: &PieceOut) -> bool {
 }
 
 fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
+    let has_return = laid.brief().pieces.get(piece.piece).is_some_and(|piece| piece.kind.has_return());
     match piece.stand_in {
         StandIn::Flat => words::flat(),
-        StandIn::Back { height, both } => words::back(&laid.tape(height), both, piece.kind.has_return()),
+        StandIn::Back { height, both } => words::back(&laid.tape(height), both, has_return),
         StandIn::Block { height, screen } => {
             let screen = screen.map(|(width, height)| (laid.tape(width), laid.tape(height)));
             words::block(&laid.tape(height), screen)

@@ -4,7 +4,7 @@ mod rebuilt;
 mod rooms;
 
 use elbowroom_model::{Brief, Point, Unit, scenario};
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::{Limits, Unwatched, rank};
 use proptest::prelude::{ProptestConfig, proptest};
 
@@ -20,15 +20,13 @@ const NEAR: f64 = 10.0;
 fn rebuild_all(scenario: &str, units: Option<Unit>, room: Room) -> usize {
     let mut brief = scenario::read(scenario, None).unwrap_or_else(|faults| panic!("{faults:#?}\n{scenario}"));
     brief.units = units.unwrap_or(brief.units);
-    let outcome = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    for option in &outcome.options {
-        let sheet = text(
-            &leaf(&Laid { brief: &brief, outcome: &outcome, option, roll: 50_000.0, has_plan: false }),
-            Look::PLAIN,
-        );
-        check(&brief, option, &sheet, room);
+    let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+    for option in &answer.options {
+        let laid = Laid { answer: &answer, option, roll: 50_000.0, has_plan: false };
+        let sheet = text(&leaf(&laid), Look::PLAIN);
+        check(&answer.brief, option, &sheet, room);
     }
-    outcome.options.len()
+    answer.options.len()
 }
 
 /// Where the sheet's measures are laid out.
@@ -42,7 +40,7 @@ enum Room {
 }
 
 /// Holds a rebuilt sheet against the option.
-fn check(brief: &Brief, option: &OptionFound, sheet: &str, room: Room) {
+fn check(brief: &Brief, option: &RankedOption, sheet: &str, room: Room) {
     let told = || format!("{}\n{sheet}", option.key);
     // The sheet's own frame: its first wall from (0, 0) to the right.
     let (start, along) = (brief.room.walls[0].start, brief.room.walls[0].along());
@@ -50,13 +48,13 @@ fn check(brief: &Brief, option: &OptionFound, sheet: &str, room: Room) {
     let from = |at: &(f64, f64), other: &(f64, f64)| (at.0 - other.0).hypot(at.1 - other.1);
     let outline: Vec<(f64, f64)> = brief.room.outline().into_iter().map(own).collect();
     let rebuilt = Rebuilt::of(sheet, (room == Room::Itself).then_some(&outline[..]));
-    assert_eq!(rebuilt.pieces.len(), option.pieces.len(), "{}", told());
-    for piece in &option.pieces {
-        let corners =
-            &rebuilt.pieces.iter().find(|(name, _)| *name == piece.name).unwrap_or_else(|| panic!("{}", told())).1;
-        let expected = if piece.parts.len() == 1 { 4 } else { 6 };
-        assert_eq!(corners.len(), expected, "{}: {}", piece.name, told());
-        let all: Vec<(f64, f64)> = piece.parts.iter().flatten().map(|at| own(*at)).collect();
+    assert_eq!(rebuilt.pieces.len(), option.sizes.len(), "{}", told());
+    for one in option.pieces(brief) {
+        let (name, parts) = (&one.piece.name, one.parts());
+        let corners = &rebuilt.pieces.iter().find(|(told, _)| told == name).unwrap_or_else(|| panic!("{}", told())).1;
+        let expected = if parts.len() == 1 { 4 } else { 6 };
+        assert_eq!(corners.len(), expected, "{name}: {}", told());
+        let all: Vec<(f64, f64)> = parts.iter().flatten().map(|at| own(*at)).collect();
         let mut taken: Vec<usize> = corners
             .iter()
             .map(|corner| {
@@ -64,13 +62,13 @@ fn check(brief: &Brief, option: &OptionFound, sheet: &str, room: Room) {
                 let nearest =
                     (0..all.len()).min_by(|one, other| far(&all[*one]).total_cmp(&far(&all[*other]))).unwrap();
                 let off = far(&all[nearest]);
-                assert!(off < NEAR, "{}: {corner:?} is {off:.1} mm off\n{}", piece.name, told());
+                assert!(off < NEAR, "{name}: {corner:?} is {off:.1} mm off\n{}", told());
                 nearest
             })
             .collect();
         taken.sort_unstable();
         taken.dedup();
-        assert_eq!(taken.len(), expected, "{}: two corners are one\n{}", piece.name, told());
+        assert_eq!(taken.len(), expected, "{name}: two corners are one\n{}", told());
     }
     let centre = option.turning_circle.map(|circle| own(circle.centre));
     assert_eq!(rebuilt.circle.is_some(), centre.is_some(), "{}", told());

@@ -1,9 +1,9 @@
-//! An assignment as it is told, room by room: the pick list, the rows and the JSON are made from this.
+//! An assignment of stock, room by room, as JSON; the pick list and its rows are made from it too.
 
 use elbowroom_model::Fault;
 use elbowroom_model::listing::Money;
-use elbowroom_solver::stock::{Proven, Served, Tried};
-use serde::Serialize;
+use elbowroom_solver::stock::{By, Days, Proven, Served, Tried};
+use serde::{Serialize, Serializer};
 
 /// Name and version of the format.
 pub(crate) const FORMAT: &str = "elbowroom-stock/1";
@@ -12,7 +12,7 @@ pub(crate) const STOCK_START: &str = "{\n  \"format\": \"elbowroom-stock/";
 
 /// The whole.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub(crate) struct Told {
+pub(crate) struct StockResult {
     /// Name and version of the format.
     pub format: &'static str,
     /// No other assignment is better.
@@ -22,18 +22,21 @@ pub(crate) struct Told {
     /// Points of everything.
     pub points: Proven,
     /// The bookings, in the order given.
-    pub rooms: Vec<ToldRoom>,
+    pub rooms: Vec<BookingResult>,
     /// What one more piece would bring.
     pub one_more: Tried,
 }
 
 /// A booking.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub(crate) struct ToldRoom {
+pub(crate) struct BookingResult {
     /// Where the room came from.
     pub source: String,
     /// Its name.
     pub name: Option<String>,
+    /// When it is furnished.
+    #[serde(skip)]
+    pub days: Option<Days>,
     /// The first day.
     pub from: Option<String>,
     /// The last day.
@@ -45,7 +48,7 @@ pub(crate) struct ToldRoom {
     /// The arrangement that its pieces stand in.
     pub arrangement: Option<Arrangement>,
     /// What it asks for.
-    pub asked: Vec<ToldAsked>,
+    pub asked: Vec<AskedResult>,
 }
 
 /// An arrangement.
@@ -61,20 +64,33 @@ pub(crate) struct Arrangement {
 
 /// What a room asks for, and what became of it.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub(crate) struct ToldAsked {
+pub(crate) struct AskedResult {
     /// Names in the room's own words.
     pub names: Vec<String>,
     /// It must be served.
     pub must: bool,
     /// What serves it.
-    pub piece: Option<ToldPiece>,
-    /// Why nothing does: `no_option`, `none_of_kind`, `none_fits`, `all_taken`.
-    pub short: Option<&'static str>,
+    pub piece: Option<PickedPiece>,
+    /// The row of the stock that serves it, or why none does: `no_option`, `none_of_kind`, `none_fits`, `all_taken`.
+    #[serde(rename = "short", serialize_with = "short")]
+    pub by: By,
+}
+
+/// The stable name of why nothing serves; null where something does.
+fn short<S: Serializer>(by: &By, serializer: S) -> Result<S::Ok, S::Error> {
+    let short = match by {
+        By::Stock { .. } => None,
+        By::NoOption => Some("no_option"),
+        By::NoneOfKind => Some("none_of_kind"),
+        By::NoneFits => Some("none_fits"),
+        By::AllTaken => Some("all_taken"),
+    };
+    short.serialize(serializer)
 }
 
 /// A piece of the stock.
 #[derive(Debug, Clone, PartialEq, Serialize)]
-pub(crate) struct ToldPiece {
+pub(crate) struct PickedPiece {
     /// Line of the store's list.
     pub line: usize,
     /// Its name.
@@ -90,11 +106,11 @@ pub(crate) struct ToldPiece {
     pub value: Option<Money>,
 }
 
-impl Told {
+impl StockResult {
     /// Bookings by their first days, then in the order given.
-    pub(crate) fn by_day(&self) -> Vec<&ToldRoom> {
-        let mut rooms: Vec<&ToldRoom> = self.rooms.iter().collect();
-        rooms.sort_by(|one, other| one.from.cmp(&other.from));
+    pub(crate) fn by_day(&self) -> Vec<&BookingResult> {
+        let mut rooms: Vec<&BookingResult> = self.rooms.iter().collect();
+        rooms.sort_by_key(|room| room.days.map(|days| days.from));
         rooms
     }
 }

@@ -2,11 +2,12 @@
 //!
 //! Lengths mm, angles degrees counter-clockwise from +x, areas m2, plan coordinates.
 
-use std::collections::BTreeMap;
+mod view;
 
 use elbowroom_model::{Clearance, Point, Rule};
 use serde::Serialize;
 
+pub use crate::answer::Work;
 use crate::layout::Size;
 
 /// The whole result of one room.
@@ -322,27 +323,4 @@ pub struct Change {
     pub to: Option<f64>,
     /// How much that is, mm; `None`: left out.
     pub by: Option<f64>,
-}
-
-/// What it took.
-#[derive(Debug, Clone, PartialEq, Default, Serialize)]
-pub struct Work {
-    /// Arrangements looked at, those that cheap bounds dropped included.
-    pub arrangements: usize,
-    /// Those that cheap bounds dropped.
-    pub dropped: usize,
-    /// Linear programs solved.
-    pub programs: usize,
-    /// Nodes of the searches for the largest pieces.
-    pub nodes: usize,
-    /// Nodes and programs given up because nothing under them could be better.
-    pub given_up: usize,
-    /// Layouts, of all pieces or of some, in which all but the ways through held.
-    pub layouts: usize,
-    /// Those of them in which a way through was too narrow.
-    pub too_narrow: usize,
-    /// How often a rule left no place, by its stable name.
-    pub dead_ends: BTreeMap<&'static str, usize>,
-    /// Filled in by who holds the clock: the solver has none.
-    pub seconds: f64,
 }

@@ -1,13 +1,10 @@
 //! How an assignment of stock looks: the pick list by day and room, what is short, what one more piece would bring; and
 //! the pick list as rows for a spreadsheet.
 
-pub(crate) mod told;
-
 use elbowroom_model::{Rounding, Unit};
 
-use self::told::{Told, ToldPiece, ToldRoom};
-
 use crate::process::failure::Failure;
+use crate::result::stock::{BookingResult, PickedPiece, StockResult};
 use crate::text::cells::{cell, line};
 use crate::text::look::Look;
 use crate::text::page::Page;
@@ -16,7 +13,7 @@ use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::stock as words;
 
 /// The page.
-pub(crate) fn text(told: &Told, unit: Unit, look: Look) -> String {
+pub(crate) fn text(told: &StockResult, unit: Unit, look: Look) -> String {
     let mut page = Page::new(look);
     page.strong(&summary(told));
     page.paragraph(0, &words::must(&told.must));
@@ -33,7 +30,7 @@ pub(crate) fn text(told: &Told, unit: Unit, look: Look) -> String {
     page.into_text()
 }
 
-fn summary(told: &Told) -> String {
+fn summary(told: &StockResult) -> String {
     let asked = || told.rooms.iter().flat_map(|room| &room.asked);
     let served = asked().filter(|one| one.piece.is_some()).map(|one| one.names.len()).sum();
     let faulty = told.rooms.iter().filter(|room| !room.faults.is_empty()).count();
@@ -41,7 +38,7 @@ fn summary(told: &Told) -> String {
 }
 
 /// What to pick for a room.
-fn pick(page: &mut Page, room: &ToldRoom, unit: Unit) {
+fn pick(page: &mut Page, room: &BookingResult, unit: Unit) {
     page.entry(0, &words::booking(room.from.as_deref(), room.to.as_deref(), room.name.as_deref(), &room.source));
     if let Some(fault) = room.faults.first() {
         let line = fault.place.map(|place| place.line).filter(|line| *line > 0);
@@ -70,13 +67,13 @@ fn pick(page: &mut Page, room: &ToldRoom, unit: Unit) {
 }
 
 /// What is short, and why.
-fn short(page: &mut Page, told: &Told) {
+fn short(page: &mut Page, told: &StockResult) {
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left), ("", Stand::Left)]);
     for room in told.by_day() {
         for asked in &room.asked {
-            let Some(why) = asked.short else { continue };
+            let Some(why) = words::why_short(asked.by) else { continue };
             let what = words::short_piece(&asked.names.join(", "), asked.must);
-            table.row([words::short_room(room.from.as_deref(), &room.source), what, words::why_short(why).to_owned()]);
+            table.row([words::short_room(room.from.as_deref(), &room.source), what, why.to_owned()]);
         }
     }
     if !table.is_empty() {
@@ -85,7 +82,7 @@ fn short(page: &mut Page, told: &Told) {
     }
 }
 
-fn one_more(told: &Told, unit: Unit) -> String {
+fn one_more(told: &StockResult, unit: Unit) -> String {
     let Some(best) = &told.one_more.best else { return words::no_one_more(&told.one_more, told.proven) };
     let sides = [Some(best.width), best.return_length, Some(best.depth)].into_iter().flatten();
     let size: Vec<String> = sides.map(|side| shopped(unit, side, Rounding::Down)).collect();
@@ -97,14 +94,14 @@ fn one_more(told: &Told, unit: Unit) -> String {
 pub(crate) const PICKS_START: &str = "\"from\",\"to\",\"room\",\"source\",\"for\",";
 
 /// The pick list as rows; lengths in millimetres.
-pub(crate) fn rows(told: &Told) -> Result<String, Failure> {
+pub(crate) fn rows(told: &StockResult) -> Result<String, Failure> {
     let heads = ["from", "to", "room", "source", "for", "must", "piece", "count", "size_mm", "where", "value", "short"];
     let line = |cells: &[String]| line(cells).map_err(Failure::Unwritable);
     let mut text = line(&heads.map(str::to_owned))?;
     for room in told.by_day() {
         for asked in &room.asked {
             let piece = asked.piece.as_ref();
-            let of_piece = |part: fn(&ToldPiece) -> String| piece.map_or_else(String::new, part);
+            let of_piece = |part: fn(&PickedPiece) -> String| piece.map_or_else(String::new, part);
             let size = of_piece(|piece| {
                 let figures: Vec<String> =
                     piece.size.iter().map(|figure| taped_bare(Unit::Millimetre, *figure)).collect();
@@ -122,7 +119,7 @@ pub(crate) fn rows(told: &Told) -> Result<String, Failure> {
                 size,
                 cell(&of_piece(|piece| piece.place.clone())),
                 of_piece(|piece| piece.value.map_or_else(String::new, elbowroom_model::listing::Money::words)),
-                asked.short.map_or("", words::why_short).to_owned(),
+                words::why_short(asked.by).unwrap_or_default().to_owned(),
             ])?);
         }
     }

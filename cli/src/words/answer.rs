@@ -1,0 +1,60 @@
+//! What an answer says: each sentence made from what was decided, in the unit of its brief.
+
+use elbowroom_model::{Brief, Hand, SecondPlace};
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::criteria::Judgement;
+use elbowroom_solver::outcome::{Refused, Remedy};
+use elbowroom_solver::wording;
+
+/// The decisions of an option: `Back to the canal wall, return on the left, screen on the stair wall`.
+pub(crate) fn title(brief: &Brief, option: &RankedOption) -> String {
+    wording::arrangement::title(brief, &option.choices)
+}
+
+/// Why a criterion judges as it does.
+pub(crate) fn reason(_brief: &Brief, judgement: &Judgement) -> String {
+    judgement.reason.clone()
+}
+
+/// Where the yardstick of a criterion comes from.
+pub(crate) fn basis(judgement: &Judgement) -> String {
+    judgement.basis.clone()
+}
+
+/// Why a piece is left out of an option.
+pub(crate) fn left_out(brief: &Brief, option: &RankedOption, piece: usize) -> String {
+    wording::left_out::left_out(brief, piece, option.proven)
+}
+
+/// Why an arrangement does not fit.
+pub(crate) fn refused(_brief: &Brief, refused: &Refused) -> String {
+    refused.why.clone()
+}
+
+/// What would help.
+pub(crate) fn remedy(_brief: &Brief, remedy: &Remedy) -> String {
+    remedy.sentence.clone()
+}
+
+/// Cautions, assumptions, what is left aside.
+pub(crate) fn notices(answer: &Answer) -> Vec<String> {
+    answer.notices.clone()
+}
+
+/// A side, as one sits.
+pub(crate) const fn hand(hand: Hand) -> &'static str {
+    match hand {
+        Hand::Left => "left",
+        Hand::Right => "right",
+    }
+}
+
+/// Where a second seat stands to the main one.
+pub(crate) const fn second_place(place: SecondPlace) -> &'static str {
+    match place {
+        SecondPlace::Opposite => "opposite",
+        SecondPlace::Left => "left",
+        SecondPlace::Right => "right",
+    }
+}

@@ -1,0 +1,108 @@
+//! From a candidate and its place in the order to an option of the answer.
+
+use elbowroom_model::{Brief, Dimension};
+
+use super::figures::rounded;
+use super::option::{RankedOption, TurningCircle, TurnsIf};
+use super::size::{DimensionRange, PieceSizes};
+use crate::Limits;
+use crate::gaps::gaps;
+use crate::layout::{Layout, Placed};
+use crate::rank::Candidate;
+use crate::ranking::Rating;
+use crate::routes::Floor;
+use crate::search::RoomGround;
+use crate::sizes;
+
+/// What all options of a room share.
+pub(crate) struct Ground<'a> {
+    pub(crate) room: &'a RoomGround<'a>,
+    pub(crate) floor: &'a Floor,
+    pub(crate) limits: &'a Limits,
+}
+
+/// The option that is `which` of the candidates, with the sizes of its pieces.
+pub(crate) fn option(
+    ground: &Ground<'_>,
+    (candidates, order): (&[Candidate<'_>], &[usize]),
+    rating: &Rating,
+    which: usize,
+    sizes: Vec<PieceSizes>,
+) -> RankedOption {
+    let candidate = &candidates[which];
+    let key = |which: usize| candidates[which].arrangement.key.clone();
+    let (arrangement, found) = (candidate.arrangement, &candidate.found);
+    rounded(RankedOption {
+        rank: order.iter().position(|other| *other == which).map_or(order.len(), |place| place + 1),
+        key: arrangement.key.clone(),
+        main_seat: arrangement.main_seat,
+        choices: arrangement.choices.clone(),
+        layout: found.layout.clone(),
+        sizes,
+        score: rating.score,
+        first_place_share: rating.share,
+        dominated_by: rating.dominated_by.map(key),
+        never_first: rating.never_first,
+        by_size: which + 1,
+        turns_if: rating.turns_if.as_ref().map(|turn| TurnsIf {
+            criterion: turn.criterion,
+            weight: turn.weight,
+            then_first: key(turn.then_first),
+        }),
+        judgements: candidate.judgements.clone(),
+        gaps: gaps(ground.room.brief, ground.room.site, &found.layout),
+        routes: candidate.routes.clone(),
+        turning_circle: turning_circle(ground.room.brief, &found.layout),
+        size_value: found.layout.size_value(ground.room.brief),
+        objective: found.objective,
+        bound: found.bound,
+        proven: found.is_proven(),
+    })
+}
+
+fn turning_circle(brief: &Brief, layout: &Layout) -> Option<TurningCircle> {
+    Some(TurningCircle { centre: layout.turning_circle?, diameter: brief.rules.turning_circle()? })
+}
+
+/// How large each piece of a candidate may be, with what holds it where the option `is_shown`; and the programs that these
+/// figures took.
+pub(crate) fn sizes(ground: &Ground<'_>, candidate: &Candidate<'_>, is_shown: bool) -> (Vec<PieceSizes>, usize) {
+    let held = if is_shown { sizes::held_by(ground.room, &candidate.found) } else { Vec::new() };
+    let mut programs = 0;
+    let mut found = Vec::new();
+    for placed in &candidate.found.layout.placed {
+        let held_by = held.iter().find(|(piece, _)| *piece == placed.piece).map(|(_, held)| held.clone());
+        let (sizes, more) = of_piece(ground, candidate, placed, is_shown);
+        programs += more;
+        found.extend(sizes.map(|sizes| PieceSizes { held_by: held_by.unwrap_or_default(), ..sizes }));
+    }
+    (found, programs)
+}
+
+fn of_piece(
+    ground: &Ground<'_>,
+    candidate: &Candidate<'_>,
+    placed: &Placed,
+    is_shown: bool,
+) -> (Option<PieceSizes>, usize) {
+    let mut programs = 0;
+    let mut figures = |dimension: Dimension| {
+        let range = ground.room.brief.pieces.get(placed.piece)?.range(dimension)?;
+        let together = placed.size.get(dimension)?;
+        let alone = is_shown.then(|| alone(ground, candidate, placed.piece, dimension)).flatten();
+        programs += alone.map_or(0, |(_, programs)| programs);
+        Some(DimensionRange { least: range.least, together, alone: alone.map(|(size, _)| size), most: range.most })
+    };
+    let (width, return_length, depth) =
+        (figures(Dimension::Width), figures(Dimension::Return), figures(Dimension::Depth));
+    let held_by: Vec<sizes::HeldBy> = Vec::new();
+    let sizes = width.zip(depth);
+    let sizes = sizes.map(|(width, depth)| PieceSizes { piece: placed.piece, width, return_length, depth, held_by });
+    (sizes, programs)
+}
+
+fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: usize, dimension: Dimension) -> Option<(f64, usize)> {
+    let nodes = ground.limits.nodes / 10;
+    let place = (ground.room, ground.floor);
+    sizes::alone(place, candidate.arrangement, &candidate.found.layout, (piece, dimension), nodes)
+}

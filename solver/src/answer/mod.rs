@@ -1,0 +1,61 @@
+//! The answer to a brief: options with their layouts, what was refused and why, what would help, what must be heeded.
+//!
+//! Ids, enumerations, causes and figures; how any of it is said is for whoever speaks. Lengths mm, plan coordinates,
+//! angles degrees counter-clockwise from +x; figures are to a thousandth, so that no rounding of a program is told.
+
+mod figures;
+mod found;
+mod option;
+mod size;
+mod thing;
+mod work;
+
+use elbowroom_model::Brief;
+
+use crate::outcome::{Refused, Remedy};
+
+pub use crate::sizes::{HeldBy, Holding};
+pub use figures::degrees;
+pub(crate) use figures::thousandth;
+pub(crate) use found::{Ground, option, sizes};
+pub use option::{Gap, OptionPiece, RankedOption, TurningCircle, TurnsIf};
+pub use size::{DimensionRange, PieceSizes};
+pub use thing::Thing;
+pub use work::Work;
+
+/// All that came of one brief.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Answer {
+    /// The brief as it was asked.
+    pub asked: Brief,
+    /// The brief as it was solved, which all ids of the answer are places in: sizes are lowered to what the way in allows,
+    /// and what does not get in is not there.
+    pub brief: Brief,
+    /// What does not get in, by its place in the brief as asked.
+    pub outside: Vec<usize>,
+    /// Every option that fits, best first.
+    pub options: Vec<RankedOption>,
+    /// Arrangements that do not fit.
+    pub refused: Vec<Refused>,
+    /// What would help, where nothing fits.
+    pub remedies: Vec<Remedy>,
+    /// Cautions, assumptions, what was left out.
+    pub notices: Vec<String>,
+    /// What it took.
+    pub work: Work,
+}
+
+impl Answer {
+    /// Place in the brief as solved of a piece of the brief as asked; `None` where it does not get in.
+    #[must_use]
+    pub fn place_of(&self, asked: usize) -> Option<usize> {
+        let before = self.outside.iter().filter(|outside| **outside < asked).count();
+        (!self.outside.contains(&asked)).then(|| asked - before)
+    }
+
+    /// The option of this key.
+    #[must_use]
+    pub fn keyed(&self, key: &str) -> Option<&RankedOption> {
+        self.options.iter().find(|option| option.key == key)
+    }
+}

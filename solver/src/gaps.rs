@@ -8,6 +8,12 @@ use crate::geometry::{Convex, gap};
 use crate::layout::{Layout, Placed};
 use crate::site::Site;
 
+/// Pieces that overlap by no more than this stand flush, mm: programs place them to 1e-7 mm.
+const ROUNDING: f64 = 1e-6;
+
+/// Two lengths of one gap that differ by less are the same, mm: results tell places to a thousandth.
+const SAME_GAP: f64 = 1e-3;
+
 /// Every gap that a rule asks for and that this layout has, in the order of the pieces.
 #[must_use]
 pub fn gaps(brief: &Brief, site: &Site, layout: &Layout) -> Vec<Gap> {
@@ -74,7 +80,7 @@ impl Measure<'_> {
     fn passage(&self, first: &Placed, second: &Placed) -> Measured {
         let gap = gap(&first.main(), &second.main());
         // Square to both where they are parallel; else between their nearest places.
-        let is_told = |[from, to]: &[Point; 2]| ((*to - *from).norm() - gap.clear).abs() < 1e-3;
+        let is_told = |[from, to]: &[Point; 2]| ((*to - *from).norm() - gap.clear).abs() < SAME_GAP;
         let at = level(first, second).filter(is_told).unwrap_or(gap.at);
         (self.told(first, second, gap.clear, Clearance::Passage), at)
     }
@@ -109,7 +115,7 @@ impl Measure<'_> {
         let ahead_of = pieces.chain(bodies).chain(walls).filter_map(|(thing, shape)| {
             let shape = strip(placed, &shape)?;
             let clear = along(&shape, -placed.facing, placed) - front;
-            (clear > -1e-6).then_some((thing, clear, shape))
+            (clear > -ROUNDING).then_some((thing, clear, shape))
         });
         let (thing, clear, shape) = ahead_of.min_by(|a, b| a.1.total_cmp(&b.1))?;
         let between = [Thing::Piece(placed.piece), thing];
@@ -152,7 +158,7 @@ fn level(first: &Placed, second: &Placed) -> Option<[Point; 2]> {
         let across = way.left();
         let shared = one.support(across).min(other.support(across)) + one.support(-across).min(other.support(-across));
         let base = across * middle_of_common(across, &one, &other);
-        (to > from && shared > 1e-6).then(|| [base + way * from, base + way * to])
+        (to > from && shared > ROUNDING).then(|| [base + way * from, base + way * to])
     })
 }
 
@@ -171,12 +177,12 @@ const fn front_of(placed: &Placed) -> f64 {
 fn overlap(seat: &Placed, other: &Placed) -> bool {
     let (left, main, shape) = (seat.left(), seat.main(), other.main());
     let low = (-main.support(-left)).max(-shape.support(-left));
-    main.support(left).min(shape.support(left)) - low > 1e-6
+    main.support(left).min(shape.support(left)) - low > ROUNDING
 }
 
 /// The part of a shape straight before a piece's back, over the piece's width.
 fn strip(placed: &Placed, shape: &Convex) -> Option<Convex> {
     let (left, main) = (placed.left(), placed.main());
-    let within = shape.clipped(left, main.support(left) - 1e-6)?;
-    within.clipped(-left, main.support(-left) - 1e-6)
+    let within = shape.clipped(left, main.support(left) - ROUNDING)?;
+    within.clipped(-left, main.support(-left) - ROUNDING)
 }

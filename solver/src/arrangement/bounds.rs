@@ -8,10 +8,8 @@ use super::media::ScreenPlace;
 use super::seating::Seating;
 use super::stand::Role;
 use super::stretch::{Keeper, Obstacle, longest, obstacles};
+use super::tolerance::{ALONG, BESIDE, ROUNDING};
 use crate::site::{Site, SiteWall, WIDEST_OPENING_WITH_LANDING};
-
-/// What just fits is let through, mm.
-const HAIR: f64 = 1e-6;
 
 /// Why an arrangement cannot hold, whatever the layout: there is less room than its pieces need at their least.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -118,7 +116,7 @@ impl<'a> Bounds<'a> {
 
     /// What a free-standing seat leaves behind its back: a passage, unless some of what lies behind is open or askew.
     fn way_behind(&self, seating: &Seating) -> f64 {
-        let behind = |wall: &&SiteWall| wall.inward.dot(seating.facing) > HAIR;
+        let behind = |wall: &&SiteWall| wall.inward.dot(seating.facing) > ALONG;
         let open = |wall: &SiteWall| {
             let opening = |item: &WallItem| matches!(item.kind, ItemKind::Opening(_)) && item.wall == wall.id;
             let mut items = self.brief.room.items.iter();
@@ -176,7 +174,7 @@ impl<'a> Bounds<'a> {
 /// That there is less than is needed; `None` where there is enough.
 fn short(rule: Rule, place: NoRoomAt, (has, needs): (f64, f64)) -> Option<NoRoom> {
     let reason = NoRoom { rule, place, has, needs };
-    (reason.short_by() > HAIR).then_some(reason)
+    (reason.short_by() > ROUNDING).then_some(reason)
 }
 
 /// Why a piece cannot stand along a wall.
@@ -190,7 +188,6 @@ fn along(brief: &Brief, site: &Site, obstacles: &[Keeper], id: usize, wall: &Sit
 
 /// The furthest that one can look straight out from a wall, mm.
 fn deepest_before(site: &Site, wall: &SiteWall) -> f64 {
-    const BESIDE: f64 = 1e-3;
     let along = |place: Point| (place - wall.start).dot(wall.along);
     let length = along(wall.end);
     // Between two corners the depth changes evenly, so it is greatest just beside one.
@@ -208,7 +205,7 @@ fn depth_at(site: &Site, wall: &SiteWall, place: Point) -> f64 {
             return None;
         }
         let at = other.start + (other.end - other.start) * (one / (one - two));
-        Some((at - place).dot(wall.inward)).filter(|depth| *depth > HAIR)
+        Some((at - place).dot(wall.inward)).filter(|depth| *depth > ROUNDING)
     };
     site.walls.iter().filter_map(crossing).reduce(f64::min).unwrap_or(0.0)
 }

@@ -2,25 +2,17 @@
 
 use elbowroom_model::{Point, WallId};
 
+use super::tolerance::{AT_LIMIT, COSINE_ALIKE, COSINE_FACING, ROUNDING};
 use crate::site::{Site, SiteWall};
-
-/// Cosine of 10 degrees: seats face each other, or the media unit, within so much of opposite (common practice).
-const COSINE_FACING: f64 = 0.984_807_753_012_208;
-
-/// Cosine of 1 degree: walls within it run the same way; a survey seldom closes better.
-const COSINE_ALIKE: f64 = 0.999_847_695_156_391_2;
-
-/// Rounding that an angle just at its limit is forgiven.
-const FORGIVEN: f64 = 1e-9;
 
 /// Whether what looks along `first` and what looks along `second` face each other.
 pub(crate) fn face(first: Point, second: Point) -> bool {
-    -first.dot(second) >= COSINE_FACING - FORGIVEN
+    -first.dot(second) >= COSINE_FACING - AT_LIMIT
 }
 
 /// Whether two directions are one to the eye.
 pub(super) fn alike(first: Point, second: Point) -> bool {
-    first.dot(second) >= COSINE_ALIKE - FORGIVEN
+    first.dot(second) >= COSINE_ALIKE - AT_LIMIT
 }
 
 /// Walls at which a piece stands that is to look along `facing`, clockwise in the room's order.
@@ -44,6 +36,5 @@ pub(super) fn clockwise_from(site: &Site, back: Option<WallId>, facing: Point) -
 
 /// The one turns its face more along the seat's, or as much and stands further back.
 fn further(one: (f64, f64), other: (f64, f64)) -> bool {
-    const HAIR: f64 = 1e-9;
-    one.0 > other.0 + HAIR || (one.0 > other.0 - HAIR && one.1 > other.1 + HAIR)
+    one.0 > other.0 + AT_LIMIT || (one.0 > other.0 - AT_LIMIT && one.1 > other.1 + ROUNDING)
 }

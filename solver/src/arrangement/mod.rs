@@ -16,6 +16,7 @@ mod seating;
 mod second_seat;
 mod stand;
 mod stretch;
+mod tolerance;
 
 pub use bounds::{NoRoom, NoRoomAt};
 pub(crate) use direction::face;

@@ -3,9 +3,7 @@
 use elbowroom_model::{Brief, Only, Point, WallId};
 
 use super::stand::Choices;
-
-/// Walls whose directions differ by less than this are faced alike (the cosine of a tenth of a degree is nearer to 1).
-const FACED_ALIKE: f64 = 1e-6;
+use super::tolerance::AS_SQUARE;
 
 /// Whether `choices` are among those that are wanted: values of one decision are alternatives, decisions all hold.
 pub(super) fn is_wanted(brief: &Brief, choices: &Choices) -> bool {
@@ -34,5 +32,5 @@ fn is_so(brief: &Brief, choices: &Choices, only: &Only) -> bool {
 fn is_faced(brief: &Brief, facing: Point, wall: WallId) -> bool {
     let squarely = |wall: &elbowroom_model::Wall| -wall.inward().dot(facing);
     let most = brief.room.walls.iter().map(squarely).fold(f64::NEG_INFINITY, f64::max);
-    brief.room.wall(wall).is_some_and(|wall| squarely(wall) > most - FACED_ALIKE)
+    brief.room.wall(wall).is_some_and(|wall| squarely(wall) > most - AS_SQUARE)
 }

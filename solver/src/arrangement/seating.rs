@@ -3,6 +3,7 @@
 use elbowroom_model::{Hand, Piece, Point, WallId};
 
 use super::direction::alike;
+use super::tolerance::ROUNDING;
 use crate::site::{Site, SiteWall};
 
 /// One place for the main seat.
@@ -42,11 +43,10 @@ pub(super) fn free_before(wall: &SiteWall, seat: &Piece) -> Vec<Seating> {
 
 /// One wall for each way that walls run: of those that look the same way the one with the deepest room before it.
 pub(super) fn ways_to_look(site: &Site, depth_before: impl Fn(WallId) -> f64) -> Vec<&SiteWall> {
-    const HAIR: f64 = 1e-6;
     let mut ways: Vec<&SiteWall> = Vec::new();
     for wall in &site.walls {
         match ways.iter_mut().find(|way| alike(way.inward, wall.inward)) {
-            Some(way) if depth_before(wall.id) > depth_before(way.id) + HAIR => *way = wall,
+            Some(way) if depth_before(wall.id) > depth_before(way.id) + ROUNDING => *way = wall,
             Some(_) => {}
             None => ways.push(wall),
         }

@@ -5,14 +5,12 @@
 
 use elbowroom_model::{Brief, Clearance, FixedId, ItemId, ItemKind, Piece, Point, Rule};
 
+use super::tolerance::{ALONG, ROUNDING};
 use crate::geometry::Convex;
 use crate::site::{BodyId, Site, SiteWall, Swing};
 
 /// How much further than its off-wall gap a piece at a wall may stand from it, mm: one foot (common practice).
 const FURTHEST_OFF: f64 = 304.8;
-
-/// Shorter overlaps are rounding, mm.
-const HAIR: f64 = 1e-6;
 
 /// Something that keeps pieces off the floor.
 #[derive(Debug, Clone, PartialEq)]
@@ -123,7 +121,7 @@ fn longest_between<'a>(
     let end = std::iter::once(((right, right), None));
     for ((from, to), by) in struck.iter().copied().chain(end) {
         let (from, to) = (from.clamp(left, right), to.clamp(left, right));
-        let beside = free_from < length - HAIR && from > HAIR;
+        let beside = free_from < length - ROUNDING && from > ROUNDING;
         if beside && from - free_from > best.length {
             best = Stretch { length: from - free_from, held_by: by.or(left_end) };
         }
@@ -162,7 +160,7 @@ impl Band<'_> {
             let Some((next, far_end)) = next else { return f64::INFINITY };
             let (recedes, rises) = (next.inward.dot(self.wall.inward), -next.inward.dot(outward));
             let stood_before = (far_end - self.wall.start).dot(self.wall.inward) <= self.furthest;
-            if stood_before || rises <= HAIR { f64::INFINITY } else { recedes.max(0.0) / rises * self.furthest }
+            if stood_before || rises <= ALONG { f64::INFINITY } else { recedes.max(0.0) / rises * self.furthest }
         };
         let right = past(beside(1).map(|next| (next, next.end)), self.wall.along);
         let left = past(beside(count - 1).map(|next| (next, next.start)), -self.wall.along);
@@ -176,7 +174,7 @@ impl Band<'_> {
         let reaching = self.span(&shape.clipped(-inward, -(start + self.furthest))?);
         let starting = self.span(&shape.clipped(inward, start + self.nearest)?);
         let (from, to) = (reaching.0.max(starting.0), reaching.1.min(starting.1));
-        (to - from > HAIR).then_some((from, to))
+        (to - from > ROUNDING).then_some((from, to))
     }
 
     fn span(&self, shape: &Convex) -> (f64, f64) {
@@ -189,7 +187,7 @@ impl Band<'_> {
         let out = |place: Point| (place - self.wall.start).dot(self.wall.inward);
         let (from, to) = (out(start), out(end));
         let (low, high) = (from.min(to).max(self.furthest), from.max(to).min(self.nearest));
-        if high - low <= HAIR {
+        if high - low <= ROUNDING {
             return None;
         }
         let at = |height: f64| self.along(start + (end - start) * ((height - from) / (to - from)));

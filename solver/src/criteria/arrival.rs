@@ -4,6 +4,7 @@ use elbowroom_model::article::the;
 use elbowroom_model::{ItemId, ItemKind, Point, View, WallId, WallItem};
 
 use super::setting::Setting;
+use super::tolerance::NO_ANGLE;
 use crate::best_by;
 use crate::geometry::{Ray, Segment};
 use crate::layout::Placed;
@@ -75,7 +76,7 @@ impl Look<'_, '_> {
     fn glimpse(&self, from: f64, to: f64) -> Option<Glimpse> {
         let angle = to - from;
         let way = self.ahead.turned(f64::midpoint(from, to).to_radians());
-        if angle <= 1e-9 {
+        if angle <= NO_ANGLE {
             return None;
         }
         let (far, reach) = self.far(way)?;

@@ -4,6 +4,7 @@ use elbowroom_model::Point;
 
 use super::obstacles::Obstacle;
 use super::sight::Eye;
+use super::tolerance::{ALONG_EDGE, NO_SLICE, SAME_REACH};
 use crate::geometry::{HalfPlane, Ray, Segment};
 
 /// Height of the eye of one who stands, mm: the reference height of EN 17037 (from memory).
@@ -61,9 +62,8 @@ impl Edge {
 
     /// It crosses the other inside the slice.
     fn crosses(&self, other: &Self) -> bool {
-        const MEET: f64 = 1e-9;
         let ahead = |i: usize| self.reach[i] - other.reach[i];
-        let scale = MEET * (self.reach[1] + other.reach[1]);
+        let scale = SAME_REACH * (self.reach[1] + other.reach[1]);
         (ahead(0) > scale && ahead(2) < -scale) || (ahead(0) < -scale && ahead(2) > scale)
     }
 }
@@ -81,7 +81,7 @@ impl<'a> Round<'a> {
             .copied()
             .zip(next)
             .map(|(from, to)| if to > from { (from, to) } else { (from, to + std::f64::consts::TAU) });
-        spans.filter(|(from, to)| to - from > 1e-12).map(|(from, to)| self.seen_between(from, to)).sum()
+        spans.filter(|(from, to)| to - from > NO_SLICE).map(|(from, to)| self.seen_between(from, to)).sum()
     }
 
     /// Directions in which something begins or ends, in order.
@@ -162,7 +162,7 @@ impl<'a> Round<'a> {
 fn edge(side: HalfPlane, ways: [Point; 3]) -> Option<Edge> {
     let reach = |way: Point| {
         let closing = side.normal.dot(way);
-        (closing.abs() > 1e-12).then(|| side.support / closing).filter(|reach| *reach >= 0.0)
+        (closing.abs() > ALONG_EDGE).then(|| side.support / closing).filter(|reach| *reach >= 0.0)
     };
     let [first, middle, last] = ways;
     let reach = [reach(first)?, reach(middle)?, reach(last)?];

@@ -20,6 +20,7 @@ pub mod seat_places;
 mod setting;
 pub mod sight;
 pub mod sun;
+mod tolerance;
 mod walk_line;
 
 mod balance;

@@ -10,6 +10,7 @@ use super::isovist::{STANDING_EYE, floor_seen, isovist_area};
 use super::obstacles::{Obstacle, bodies};
 use super::setting::{Setting, entrances};
 use super::sight::{Eye, Target, seen};
+use super::tolerance::JUST_INSIDE;
 
 const BASIS: &str = "common practice: low or no backs across an open side; area seen on arrival as an isovist (Benedikt 1979, \
                      published)";
@@ -137,11 +138,9 @@ impl Arrival {
     }
 
     fn from(setting: &Setting, doorway: &WallItem) -> Option<Self> {
-        /// Just inside the doorway's line, so that its own wall is behind, mm.
-        const HAIR: f64 = 1.0;
         let room = &setting.brief().room;
         let (left, right) = room.ends(doorway)?;
-        let at = (left + right) * 0.5 + room.wall(doorway.wall)?.inward() * HAIR;
+        let at = (left + right) * 0.5 + room.wall(doorway.wall)?.inward() * JUST_INSIDE;
         let (eye, outline) = (Eye { at, height: STANDING_EYE }, room.outline());
         let tall = |all: &[Obstacle]| -> Vec<Obstacle> {
             all.iter().filter(|obstacle| obstacle.height >= STANDING_EYE).cloned().collect()

@@ -3,6 +3,7 @@
 use elbowroom_model::kind::SeatForm;
 use elbowroom_model::{Brief, Piece, Point};
 
+use super::tolerance::ROUNDING;
 use crate::geometry::Convex;
 use crate::layout::{Layout, Placed, Size};
 
@@ -14,9 +15,6 @@ pub const BOTH_ARMS: f64 = 228.6;
 
 /// Height of the eye of one who sits, mm: the reference height of EN 17037 for the view out (from memory).
 pub const SITTING_EYE: f64 = 1200.0;
-
-/// A size a hair under a place still holds it, mm: rounding, not size.
-const FORGIVEN: f64 = 1e-3;
 
 /// The part of a seat that a place belongs to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -123,7 +121,7 @@ fn beyond_corner(length: f64, depth: f64) -> f64 {
 
 fn whole_places(run: f64) -> usize {
     // A cast from float to integer saturates, and NaN gives 0; no seat is kilometres long.
-    (((run + FORGIVEN) / PLACE_WIDTH).floor() as usize).min(64)
+    (((run + ROUNDING) / PLACE_WIDTH).floor() as usize).min(64)
 }
 
 /// `count` equal spans of a run of that length.

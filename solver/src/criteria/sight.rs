@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, ItemKind, Point, WallItem};
 
 use super::obstacles::{Obstacle, Whose};
+use super::tolerance::{AT_THE_EYE, TURNS_OUT};
 use crate::geometry::{Crossing, Ray, Segment};
 
 /// Height taken for the head of a doorway or an opening, which the scenario does not measure, mm (common practice).
@@ -78,7 +79,7 @@ impl Barriers {
         let corner = |i: usize| outline[i % outline.len()];
         let count = outline.len();
         // Clockwise: a turn to the left is an outside corner.
-        let outside = (0..count).any(|i| (corner(i + 1) - corner(i)).cross(corner(i + 2) - corner(i + 1)) > 1e-6);
+        let outside = (0..count).any(|i| (corner(i + 1) - corner(i)).cross(corner(i + 2) - corner(i + 1)) > TURNS_OUT);
         let walls =
             if outside { (0..count).map(|i| Segment::new(corner(i), corner(i + 1))).collect() } else { Vec::new() };
         Self { walls, obstacles }
@@ -196,13 +197,12 @@ fn cut_by(eye: Eye, mark: Point, target: &Target) -> Option<f64> {
 
 /// Height at `point` below which `obstacle` hides it.
 fn hidden_by(obstacle: &Obstacle, eye: Eye, point: Point) -> f64 {
-    const TOUCHES: f64 = 1.0 - 1e-9;
     let look = Ray { from: eye.at, way: point - eye.at };
-    let Some(crossing) = obstacle.crossing(look).filter(|crossing| crossing.from < TOUCHES) else {
+    let Some(crossing) = obstacle.crossing(look).filter(|crossing| crossing.from < 1.0 - AT_THE_EYE) else {
         return f64::NEG_INFINITY;
     };
     // Over something lower than the eye the far edge decides, under something taller the near one.
     let over = obstacle.height - eye.height;
-    let edge = if over < 0.0 { crossing.to.min(1.0) } else { crossing.from.max(1e-9) };
+    let edge = if over < 0.0 { crossing.to.min(1.0) } else { crossing.from.max(AT_THE_EYE) };
     eye.height + over / edge
 }

@@ -3,12 +3,10 @@
 
 use elbowroom_model::{Brief, Point, ring};
 
+use super::tolerance::{JUST_FITS, NO_SHORTER, TURNS};
 use crate::geometry::{Convex, Crossing, Segment, mitre};
 use crate::layout::Layout;
 use crate::site::Site;
-
-/// Taken off what is kept from the sides, mm: a gap that is just wide enough lets the line through.
-const JUST_FITS: f64 = 1.0;
 
 /// Places that the line turns at, from the middle of one doorway to that of another; straight where none is found.
 pub(super) fn walk_line(brief: &Brief, site: &Site, layout: &Layout, ends: [Point; 2], width: f64) -> Vec<Point> {
@@ -62,7 +60,7 @@ impl Ground {
             settled[next] = true;
             for other in (0..places.len()).filter(|other| !settled[*other]) {
                 let length = best[next].0 + (places[other] - places[next]).norm();
-                if length < best[other].0 - 1e-9 && self.is_open(places[next], places[other]) {
+                if length < best[other].0 - NO_SHORTER && self.is_open(places[next], places[other]) {
                     best[other] = (length, Some(next));
                 }
             }
@@ -89,6 +87,6 @@ impl Ground {
 fn outside_corners(outline: &[Point], by: f64) -> Vec<Point> {
     let count = outline.len();
     let inward = |i: usize| (outline[(i + 1) % count] - outline[i % count]).right().unit().unwrap_or_default();
-    let outside = |i: &usize| inward(i + count - 1).cross(inward(*i)) > 1e-9;
+    let outside = |i: &usize| inward(i + count - 1).cross(inward(*i)) > TURNS;
     (0..count).filter(outside).map(|i| mitre(outline[i], [inward(i + count - 1), inward(i)], by)).collect()
 }

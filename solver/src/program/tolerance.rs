@@ -40,3 +40,9 @@ pub const STALL: usize = 24;
 /// Most steps of one solve: this many for every variable and row. Dual simplex on such programs takes about a tenth of
 /// one step for each; the limit exists for hostile input alone.
 pub const STEPS_EACH: usize = 40;
+
+/// How far from 0 and 1 a value may lie and still be taken for it, in programs of yes and no.
+pub const WHOLE: f64 = 1e-6;
+
+/// How far an optimum may lie above a whole number and still be taken for it: rounding of sums of some thousands.
+pub const WHOLE_SUM: f64 = 1e-4;

@@ -1,9 +1,6 @@
 //! Options that some weights with the order of the wishes may put first; the others need not be weighed.
 
-use super::TIE;
-
-/// A lead of this is more than a tie and all rounding.
-const CLEAR: f64 = TIE + 1e-6;
+use super::tolerance::CLEAR;
 
 /// The options that may be first, or tie with the first. `groups` are the criteria by falling wish, those of one wish
 /// together.

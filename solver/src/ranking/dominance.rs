@@ -1,7 +1,7 @@
 //! Options that another betters everywhere, and options that no weights put first.
 
-use super::TIE;
 use super::table::{Table, dot, weights};
+use super::tolerance::TIE;
 use crate::program::{DefaultEngine, Engine, Row, Status};
 
 /// For each option the first of `best` that is at least as good in every criterion and better in one.

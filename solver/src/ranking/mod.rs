@@ -10,11 +10,9 @@ mod network;
 mod order;
 mod share;
 mod table;
+mod tolerance;
 mod turn;
 
 pub use draws::Draws;
 pub use order::{Rating, order, ratings};
 pub use turn::Turn;
-
-/// Scores and shares that differ by less are a tie.
-const TIE: f64 = 1e-9;

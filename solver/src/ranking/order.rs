@@ -3,8 +3,9 @@
 use elbowroom_model::{Criterion, Wishes};
 
 use super::table::Table;
+use super::tolerance::TIE;
 use super::turn::{Turn, turns};
-use super::{TIE, dominance, share};
+use super::{dominance, share};
 
 /// How one option is rated among all.
 #[derive(Debug, Clone, Copy, PartialEq)]

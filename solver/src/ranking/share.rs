@@ -1,10 +1,10 @@
 //! Share of first place over all ways to weigh the criteria.
 
-use super::TIE;
 use super::contenders::contenders;
 use super::draws::Draws;
 use super::network::{ABREAST, Abreast};
 use super::table::Table;
+use super::tolerance::TIE;
 
 /// Weights drawn: the standard error of a share is then 0.005 at most.
 const DRAWS: usize = 10_000;

@@ -4,9 +4,9 @@ use std::cmp::Ordering;
 
 use elbowroom_model::Criterion;
 
-use super::TIE;
 use super::order::best_first;
 use super::table::Table;
+use super::tolerance::TIE;
 use crate::best_by;
 
 /// The largest wish.

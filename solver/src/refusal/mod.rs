@@ -8,6 +8,7 @@ mod reason_words;
 mod remedy;
 mod remedy_words;
 mod retry;
+mod tolerance;
 
 pub(crate) use reason::{not_verified, refused};
 pub(crate) use remedy::{remedies, without};

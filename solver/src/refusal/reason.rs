@@ -7,6 +7,7 @@ use elbowroom_model::{Brief, Rule};
 use super::asked::Asked;
 use super::reason_words::sentence;
 use super::retry::{any, fits, nearest};
+use super::tolerance::FINE;
 use crate::arrangement::Arrangement;
 use crate::outcome::Refused;
 use crate::routes::Floor;
@@ -19,9 +20,6 @@ const TRIED: usize = 5;
 
 /// Where the search ended before it was done.
 const NOT_FOUND: &str = "No layout was found within the work allowed.";
-
-/// How fine a shortfall is found, mm.
-const FINE: f64 = 5.0;
 
 /// Why `arrangement` has no layout: the most blamed rule without which there is one, and how much it is short; and the
 /// programs that took.

@@ -4,10 +4,8 @@ use elbowroom_model::{Brief, Clearance, Dimension, Only};
 
 use super::remedy_words::sentence;
 use super::retry::{Retries, nearest};
+use super::tolerance::FINE;
 use crate::outcome::{Change, Remedy};
-
-/// How fine a change is found, mm.
-const FINE: f64 = 5.0;
 
 /// A piece's least size is eased to this share of itself at most.
 const SMALLEST_SHARE: f64 = 0.6;

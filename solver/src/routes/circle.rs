@@ -9,12 +9,10 @@ use super::floor::{Floor, Tables};
 use super::mouth::Mouth;
 use super::obstacles::Obstacles;
 use super::stop::Stop;
+use super::tolerance::ROUNDING;
 use super::widest::{Widest, to_place};
 use crate::geometry::{Bounds, Convex, equidistant, gap};
 use crate::layout::Layout;
-
-/// A circle that is nearer to something than its radius by less than this is free, mm.
-const ROUNDING: f64 = 1e-6;
 
 impl Floor {
     /// Whether the turning circle of the rule is free at `centre`; where no rule asks for one it always is.

@@ -6,12 +6,7 @@ use smallvec::SmallVec;
 
 use super::ShapeId;
 use super::stop::Stop;
-
-/// Slack of the sides of a corner's cone, as a sine.
-const SLACK: f64 = 1e-9;
-
-/// Corners nearer to each other than this are one, mm.
-const SAME_PLACE: f64 = 1e-9;
+use super::tolerance::{CONE, SAME_PLACE};
 
 /// From the first direction counter-clockwise to the second, at most half a turn.
 type Cone = [Point; 2];
@@ -28,7 +23,7 @@ pub(super) struct Corner {
 impl Corner {
     /// Whether it is the nearest place of its stops for what lies in this direction from it.
     pub(super) fn faces(&self, direction: Point) -> bool {
-        self.cones.iter().all(|[from, to]| from.cross(direction) >= -SLACK && direction.cross(*to) >= -SLACK)
+        self.cones.iter().all(|[from, to]| from.cross(direction) >= -CONE && direction.cross(*to) >= -CONE)
     }
 }
 

@@ -3,8 +3,9 @@
 use elbowroom_model::Point;
 
 use super::ShapeId;
-use super::mouth::{AT_END, Mouth, ON_LINE, Owner, Side};
+use super::mouth::{Mouth, Owner, Side};
 use super::stop::Stop;
+use super::tolerance::{AT_END, ON_LINE};
 use crate::geometry::{Convex, cross_section};
 
 /// Everything that stops a disc between these mouths: both ends and the back of each mouth, then walls and things.

@@ -2,12 +2,10 @@
 
 use elbowroom_model::{Brief, Dimension, ItemId, ItemKind, Point};
 
+use super::tolerance::SHORTEST_FRONT;
 use super::{End, Mouth, Owner, ShapeId};
 use crate::layout::{Layout, Placed};
 use crate::site::Site;
-
-/// The least front that a mouth can be, mm: on a shorter one the whole front is the mouth.
-const SHORTEST: f64 = 1.0;
 
 /// A doorway between its jambs, a window between its sides; where a radiator stands under the window, that stretch of
 /// the radiator's front. `None` for what one cannot step through or up to.
@@ -65,5 +63,5 @@ fn stays(placed: &Placed, least: f64) -> (f64, f64) {
         return (-least / 2.0, least / 2.0);
     }
     let from = placed.size.depth.min(placed.size.width);
-    if least - from >= SHORTEST { (from, least) } else { (from, placed.size.width) }
+    if least - from >= SHORTEST_FRONT { (from, least) } else { (from, placed.size.width) }
 }

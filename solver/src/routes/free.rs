@@ -6,17 +6,11 @@ use smallvec::SmallVec;
 use super::cut::stops_of;
 use super::mouth::{Mouth, Side};
 use super::stop::Stop;
+use super::tolerance::{GIVES, LEAST_CHORD, ROUNDING};
 use crate::geometry::{Bounds, Convex, Pass, Segment, clip, gap};
 
-/// How much nearer than its radius a disc may pass, mm: a disc of just the width of a gap still passes it.
-const GIVES: f64 = 0.05;
 /// Chords that are drawn at most to find where a stretch becomes free; a dozen are usual.
 const MOST_CHORDS: usize = 200;
-/// A chord cuts no less than this share off a stretch.
-const LEAST_SHARE: f64 = 1e-4;
-/// Rounding of a cord that touches a corner, mm.
-pub(super) const ROUNDING: f64 = 1e-6;
-
 /// What stops a disc of one size on its way between two mouths.
 pub(super) struct FreeFloor<'a> {
     pub(super) stops: Vec<Stop>,
@@ -126,7 +120,7 @@ fn edge(inside: f64, outside: f64, beyond: &impl Fn(f64) -> f64) -> f64 {
         if (high.0 - low.0).abs() <= ROUNDING {
             break;
         }
-        let share = (-low.1 / (high.1 - low.1)).clamp(LEAST_SHARE, 1.0 - LEAST_SHARE);
+        let share = (-low.1 / (high.1 - low.1)).clamp(LEAST_CHORD, 1.0 - LEAST_CHORD);
         let at = low.0 + (high.0 - low.0) * share;
         let value = beyond(at);
         if value < 0.0 {

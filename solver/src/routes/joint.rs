@@ -3,9 +3,10 @@
 use elbowroom_model::Point;
 use elbowroom_model::ring::passes_right_of;
 
-use super::mouth::{AT_END, Mouth, ON_LINE, Side};
+use super::mouth::{Mouth, Side};
 use super::obstacles::Met;
 use super::stop::Stop;
+use super::tolerance::{AT_END, ON_LINE};
 use crate::geometry::Gap;
 
 /// Two stops that stand nearer to each other than the widest disc that is asked about.

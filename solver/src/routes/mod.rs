@@ -17,6 +17,7 @@ mod notice;
 mod obstacles;
 mod route;
 mod stop;
+mod tolerance;
 mod walk;
 mod widest;
 
@@ -27,5 +28,6 @@ pub use mouth::{Mouth, Owner};
 pub use notice::HeldToEmptyRoom;
 pub use route::{End, Pinch, Route, ShapeId};
 pub use stop::Stop;
+pub(crate) use tolerance::ENOUGH;
 pub use walk::{Walk, walk_between};
 pub use widest::{Link, Widest, widest_between};

@@ -3,19 +3,9 @@
 use elbowroom_model::Point;
 
 use super::stop::Stop;
+use super::tolerance::{BACK_BEHIND, MEETS_LINE, ON_LINE, START_BEHIND};
 use super::{End, ShapeId};
 use crate::geometry::{Convex, cross_section};
-
-/// A side of a shape further than this from a mouth's line lies off the line, mm.
-pub(super) const ON_LINE: f64 = 1e-4;
-/// A place nearer than this to a mouth's end is at the end, mm.
-pub(super) const AT_END: f64 = 1e-4;
-/// How far behind its mouth's line a route starts, mm.
-const HAIR: f64 = 1e-3;
-/// How far behind its line a mouth's stretch stands, seen from behind, mm: behind the place where the route starts.
-const BACK: f64 = 2e-3;
-/// A wall whose end is this near to a mouth's line stops its widening, mm.
-const TOUCHES: f64 = 1e-6;
 
 /// What carries a mouth.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -82,12 +72,12 @@ impl Mouth {
 
     /// Where a route starts: a hair behind the middle.
     pub(super) fn start(&self) -> Point {
-        self.middle() - self.before * HAIR
+        self.middle() - self.before * START_BEHIND
     }
 
     /// The mouth's stretch seen from behind, with its heart behind the start.
     pub(super) fn back(&self) -> Stop {
-        let behind = self.before * BACK;
+        let behind = self.before * BACK_BEHIND;
         let mut back = Stop::stretch(ShapeId::Mouth(self.end), self.stretch[0] - behind, self.stretch[1] - behind);
         back.heart = self.middle() - behind;
         back
@@ -136,7 +126,7 @@ impl Mouth {
         let half = (self.at[1] - self.at[0]).norm() / 2.0;
         let mut reach = [f64::INFINITY; 2];
         for stop in stops {
-            let Some((from, to)) = cross_section(&stop.shape, middle, along, TOUCHES) else { continue };
+            let Some((from, to)) = cross_section(&stop.shape, middle, along, MEETS_LINE) else { continue };
             if self.runs_along(stop) {
                 continue;
             }
@@ -167,7 +157,7 @@ impl Mouth {
     /// A wall that lies in the mouth's own line does not stop its widening; the corners at its ends do.
     fn runs_along(&self, stop: &Stop) -> bool {
         let corners = stop.shape.corners();
-        corners.len() == 2 && corners.iter().all(|corner| self.before.dot(*corner - self.at[0]).abs() <= TOUCHES)
+        corners.len() == 2 && corners.iter().all(|corner| self.before.dot(*corner - self.at[0]).abs() <= MEETS_LINE)
     }
 }
 
@@ -185,10 +175,10 @@ fn share_wall(mouths: &[Mouth; 2], rooms: &mut [[f64; 2]; 2]) {
         let ends = other.at.map(|end| along.dot(end - mouth.at[0]));
         let (from, to) = (ends[0].min(ends[1]), ends[0].max(ends[1]));
         let width = (mouth.at[1] - mouth.at[0]).norm();
-        if from >= width - TOUCHES {
+        if from >= width - MEETS_LINE {
             rooms[own][1] = rooms[own][1].min(((from - width) / 2.0).max(0.0));
         }
-        if to <= TOUCHES {
+        if to <= MEETS_LINE {
             rooms[own][0] = rooms[own][0].min((-to / 2.0).max(0.0));
         }
     }

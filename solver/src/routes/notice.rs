@@ -4,9 +4,7 @@ use elbowroom_model::Brief;
 
 use super::demand::Demand;
 use super::floor::Floor;
-
-/// A route that falls short by less than this gets no notice, mm: it is not seen on a tape.
-const SEEN: f64 = 1.0;
+use super::tolerance::SEEN;
 
 /// A route that is narrower than its rule in the empty room already, and so is held to what the room gives.
 #[derive(Debug, Clone, Copy, PartialEq)]

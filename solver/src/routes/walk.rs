@@ -7,15 +7,11 @@ use std::f64::consts::PI;
 use elbowroom_model::Point;
 
 use super::corner::{Corner, corners};
-use super::free::{FreeFloor, ROUNDING};
+use super::free::FreeFloor;
 use super::mouth::Mouth;
 use super::stop::Stop;
+use super::tolerance::{CHORD, LOOK, NO_LONGER, ROUNDING};
 use crate::geometry::{Segment, Turn, corner_to_corner, corner_to_place, place_to_corner};
-
-/// An arc is looked at this often, radians: between two looks a disc of a metre gains half a millimetre.
-const LOOK: f64 = 0.06;
-/// A chord of a line that is told spans at most this, radians.
-const CHORD: f64 = 0.2;
 
 /// A walk as found.
 #[derive(Debug, Clone, PartialEq)]
@@ -146,7 +142,7 @@ impl Search<'_> {
         reached.iter().any(|Reached { round: before, length: earlier, .. }| {
             let same = before.corner == round.corner && before.turn == round.turn;
             let angle = round.turn.angle(before.contact, round.contact);
-            let shorter = earlier + angle * self.floor.radius <= length + 1e-9;
+            let shorter = earlier + angle * self.floor.radius <= length + NO_LONGER;
             same && angle <= PI && shorter && self.arc_is_free(*before, round.contact)
         })
     }

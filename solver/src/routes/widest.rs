@@ -10,10 +10,8 @@ use super::joint::{Course, Joint};
 use super::mouth::{Mouth, Owner};
 use super::obstacles::{Met, Obstacles};
 use super::stop::Stop;
+use super::tolerance::ENOUGH;
 use super::{Pinch, ShapeId};
-
-/// A route whose width falls short by less than this is wide enough, mm: rounding of a program's answer, not room.
-pub(super) const ENOUGH: f64 = 1e-4;
 
 /// How wide a route is, and what keeps it from being wider.
 #[derive(Debug, Clone, PartialEq)]

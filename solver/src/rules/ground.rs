@@ -5,6 +5,7 @@ use elbowroom_model::{Brief, Point, Rule, WallId};
 use super::linear_outline::LinearOutline;
 use super::requirement::{Cause, Requirement, With};
 use super::separation;
+use super::tolerance::{OPPOSITE, SAME_REACH};
 use super::variables::Variables;
 use crate::geometry::{Convex, HalfPlane, Segment, hull_and_pockets};
 use crate::program::Row;
@@ -41,8 +42,9 @@ impl Walls {
         let found = hull_and_pockets(&site.outline());
         let hull = found.hull.half_planes().into_iter().map(|HalfPlane { normal, support }| {
             let along = |id: &WallId| {
-                site.wall(*id)
-                    .is_some_and(|w| w.inward.dot(normal) < -1.0 + 1e-9 && (w.start.dot(normal) - support).abs() < 1e-6)
+                site.wall(*id).is_some_and(|w| {
+                    w.inward.dot(normal) < -1.0 + OPPOSITE && (w.start.dot(normal) - support).abs() < SAME_REACH
+                })
             };
             (normal, support, site.walls.iter().map(|wall| wall.id).find(along))
         });

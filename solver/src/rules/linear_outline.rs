@@ -3,6 +3,7 @@
 use elbowroom_model::Point;
 
 use super::linear::{Linear, LinearPoint};
+use super::tolerance::WITHIN_CONE;
 use crate::geometry::Convex;
 
 /// A convex outline: corner `i` lies between edge `i - 1` and edge `i`, counter-clockwise; `normals[i]` is the outward
@@ -55,9 +56,9 @@ impl LinearOutline {
         let count = self.normals.len();
         let within = |i: usize| {
             let (before, after) = (self.normals[(i + count - 1) % count], self.normals[i]);
-            before.cross(direction) >= -1e-12
-                && direction.cross(after) >= -1e-12
-                && direction.dot(before + after) > -1e-12
+            before.cross(direction) >= -WITHIN_CONE
+                && direction.cross(after) >= -WITHIN_CONE
+                && direction.dot(before + after) > -WITHIN_CONE
         };
         let corner = (0..count.min(self.corners.len())).find(|i| within(*i)).unwrap_or(0);
         &self.corners[corner]

@@ -22,6 +22,7 @@ pub mod route;
 mod seat_to_table;
 mod separation;
 mod sizes_of_kind;
+mod tolerance;
 mod turning_circle;
 mod variables;
 mod within_walls;
@@ -31,7 +32,8 @@ pub use linear::{Linear, LinearPoint};
 pub use linear_outline::LinearOutline;
 pub use off_wall::FOOT;
 pub use pose::Pose;
-pub use requirement::{Alternative, Arc, Cause, Requirement, TOLERANCE, With};
+pub use requirement::{Alternative, Arc, Cause, Requirement, With};
+pub use tolerance::TOLERANCE;
 pub use variables::{PieceVariables, SizeVariables, Variables};
 
 /// What one rule asks of a layout.

@@ -5,17 +5,9 @@ use std::sync;
 use elbowroom_model::{FixedId, ItemId, Point, Rule, WallId};
 
 use super::linear::LinearPoint;
+use super::tolerance::{FAN_STEP, LEAST_PART, SAME_TERM, TOLERANCE};
 use crate::program::Row;
 use crate::routes::Demand;
-
-/// How far a row may be broken, mm, before a rule counts as broken: rounding of the programs lies far below.
-pub const TOLERANCE: f64 = 1e-6;
-
-/// Angle between the sides of the polygon around a round gap, radians: it reaches a four-hundredth beyond the arc.
-const FAN_STEP: f64 = 7.5 * std::f64::consts::PI / 180.0;
-
-/// A sector is cut so that neither side is less than this share of it.
-const LEAST_SHARE: f64 = 0.1;
 
 /// One thing that must hold: at least one of the alternatives.
 #[derive(Debug, Clone, PartialEq)]
@@ -158,7 +150,7 @@ impl Alternative {
             let terms = a.terms.iter().zip(&b.terms);
             a.terms.len() == b.terms.len()
                 && (a.most - b.most).abs() <= TOLERANCE
-                && terms.into_iter().all(|(a, b)| a.0 == b.0 && (a.1 - b.1).abs() <= 1e-12)
+                && terms.into_iter().all(|(a, b)| a.0 == b.0 && (a.1 - b.1).abs() <= SAME_TERM)
         };
         plain(self)
             && plain(other)
@@ -244,7 +236,7 @@ impl Arc {
     /// The sector cut in two where the corner lies at `values`, or half-way where that is near one of its ends.
     #[must_use]
     pub fn cut(&self, values: &[f64]) -> [Self; 2] {
-        let least = self.angle() * LEAST_SHARE;
+        let least = self.angle() * LEAST_PART;
         let towards = self.between.at(values).unit().unwrap_or(self.middle());
         let is_inside = |from: Point, to: Point| from.turn_to(to) >= least;
         let inside = is_inside(self.from, towards) && is_inside(towards, self.to);

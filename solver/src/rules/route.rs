@@ -7,20 +7,12 @@ use super::linear::{Linear, LinearPoint};
 use super::linear_outline::LinearOutline;
 use super::requirement::{Alternative, Cause, Requirement, With};
 use super::separation::{apart, beyond};
+use super::tolerance::{AT_END, REACHES_IN, RELAXED};
 use super::{Ground, Pose};
 use crate::geometry::Convex;
 use crate::layout::Layout;
-use crate::routes::{Demand, End, Floor, Link, Mouth, ShapeId, Widest, entrances};
+use crate::routes::{Demand, ENOUGH, End, Floor, Link, Mouth, ShapeId, Widest, entrances};
 use crate::site::BodyId;
-
-/// A route may fall short of what it needs by this, mm: rounding, not room.
-const ENOUGH: f64 = 1e-4;
-
-/// What just fits is asked for with this much less, mm, so that rounding of the programs does not refuse it.
-const RELAXED: f64 = 1e-6;
-
-/// A place nearer to a mouth's end than this stands at it, mm.
-const AT_END: f64 = 1e-3;
 
 /// What would mend a route.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,9 +30,6 @@ pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], lay
     Some(Scene { ground, floor, poses, layout, demand }.mend(&widest))
 }
 
-/// What stands before a mouth reaches in by this at least, mm: what merely touches its line stands beyond it.
-const BEFORE: f64 = 1.0;
-
 /// What would let a walker reach a turning circle; `None` where one can be reached already, or none is asked for.
 #[must_use]
 pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Mend> {
@@ -49,7 +38,7 @@ pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], 
         .into_iter()
         .map(|from| (from, floor.circle_width(ground.brief, layout, End::Item(from), centre)))
         .collect();
-    let is_reached = |(_, widest): &(ItemId, Widest)| widest.width >= widest.needs - ENOUGH;
+    let is_reached = |(_, widest): &(ItemId, Widest)| widest.passes();
     if widths.is_empty() || widths.iter().any(is_reached) || floor.find_circle(ground.brief, layout).is_some() {
         return None;
     }
@@ -142,8 +131,8 @@ impl Scene<'_> {
             found.push(beyond(&point(&ends[0]), outline, -along, 0.0));
         }
         if from >= high - AT_END || to <= low + AT_END {
-            let near = ends[1].along(along).plus(&outline.reach(-along), 1.0).at_least(BEFORE);
-            let far = outline.reach(along).plus(&ends[0].along(along), -1.0).at_least(BEFORE);
+            let near = ends[1].along(along).plus(&outline.reach(-along), 1.0).at_least(REACHES_IN);
+            let far = outline.reach(along).plus(&ends[0].along(along), -1.0).at_least(REACHES_IN);
             found.push(Alternative::of_rows(vec![near, far]));
         }
         found

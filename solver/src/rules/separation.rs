@@ -12,14 +12,9 @@ use elbowroom_model::Point;
 use super::linear::LinearPoint;
 use super::linear_outline::LinearOutline;
 use super::requirement::{Alternative, Arc};
+use super::tolerance::{SAME_DIRECTION, SAME_REACH};
 use crate::geometry::Convex;
 use crate::site::{ClearZone, Swing};
-
-/// Directions nearer than this (sine of the angle) are one.
-const SAME_DIRECTION: f64 = 1e-9;
-
-/// Reaches nearer to each other than this, mm, are the same.
-const SAME_PLACE: f64 = 1e-6;
 
 /// The ways `second` can stand `gap` away from `first`.
 #[must_use]
@@ -175,7 +170,7 @@ fn out_of_round(shape: &LinearOutline, rounds: &[Round]) -> Vec<Alternative> {
             for (half, end) in sector.towards_ends() {
                 let adjoins = |side: &&mut Side| {
                     let rim = round.corner.dot(side.towards) + round.radius;
-                    same(side.towards, end) && rim > side.reach - SAME_PLACE
+                    same(side.towards, end) && rim > side.reach - SAME_REACH
                 };
                 match sides.iter_mut().find(adjoins) {
                     Some(side) => side.halves.push(half),

@@ -3,9 +3,7 @@
 use elbowroom_model::{Brief, Dimension, Piece, Point};
 
 use super::linear::Linear;
-
-/// What a millimetre of misplacement costs, against a millimetre of a sofa's 3: it settles ties and no more.
-const TIE: f64 = 1e-3;
+use super::tolerance::TIE;
 
 /// Variables, bounds and objective of one arrangement.
 #[derive(Debug, Clone, PartialEq)]

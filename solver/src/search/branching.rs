@@ -7,14 +7,12 @@ use smallvec::SmallVec;
 
 use super::node::{Chosen, Decided, Node, Question};
 use super::problem::Problem;
+use super::tolerance::SAME_BOUND;
 use crate::program::Engine;
 use crate::rules::{Requirement, TOLERANCE};
 
 /// What each alternative of a question is worth at most, as far as a first look can tell.
 pub(super) type Promises = SmallVec<[f64; 8]>;
-
-/// Bounds nearer to each other than this are the same: less than a thousandth of a millimetre of size.
-const SAME_BOUND: f64 = 1e-3;
 
 /// A decision to take.
 pub(super) enum Decision<'p> {

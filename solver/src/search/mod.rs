@@ -16,6 +16,7 @@ mod room_ground;
 mod spare;
 mod stated;
 mod tally;
+mod tolerance;
 mod tree;
 
 use elbowroom_model::Rule;
@@ -27,6 +28,7 @@ pub use room_ground::RoomGround;
 pub use stated::{Choice, Stated, search_stated, stated};
 pub use tally::Tally;
 
+use self::tolerance::PROVEN_WITHIN;
 use self::tree::Order;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
@@ -64,9 +66,6 @@ pub struct Found {
     /// Rows in force at the layout.
     pub rows: Vec<(Row, Cause)>,
 }
-
-/// An option is proven where its bound lies within this share of its objective (method: a thousandth).
-const PROVEN_WITHIN: f64 = 1e-3;
 
 impl Found {
     /// No layout of the arrangement is better by more than a thousandth.

@@ -5,14 +5,9 @@ use super::cell::Cell;
 use super::node::{Asked, Node};
 use super::problem::Problem;
 use super::spare::Spare;
+use super::tolerance::{NO_MORE_GAIN, STILL_TO_GAIN};
 use crate::program::{Engine, Status};
 use crate::rules::TOLERANCE;
-
-/// Gains below this, in the objective, end the polish.
-const NO_MORE_GAIN: f64 = 1e-3;
-
-/// Share of the objective that later rounds may still gain.
-const STILL_TO_GAIN: f64 = 0.02;
 
 /// Rounds of tangents at most; each can only gain, and three or four are usual.
 const MOST_ROUNDS: usize = 12;

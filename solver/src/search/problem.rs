@@ -8,6 +8,9 @@ use elbowroom_model::{Dimension, Point, Rule};
 use super::cell::{Cell, Ranges};
 use super::cells::{Beside, Cells, Key, Posed, Scope, StandKey};
 use super::room_ground::RoomGround;
+use super::tolerance::{
+    HELD_WITHIN, INDIFFERENT_ORDER, SAME_ORDER_PROMISE, SAME_PLAIN_PROMISE, SAME_PLAIN_VALUE, SAME_PROMISE, SAME_VALUE,
+};
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, SizeVariables, TIES, Variables};
@@ -26,27 +29,6 @@ pub enum Aim<'a> {
     /// Nothing: any layout will do.
     Any,
 }
-
-/// A node is given up where its bound is not above the best by more than this share: a fifth of what a proof allows.
-const SAME_VALUE: f64 = 2e-4;
-
-/// The same for a plain problem, which is held against other solvers to the last digit that they share.
-const SAME_PLAIN_VALUE: f64 = 1e-9;
-
-/// A millimetre of size is no reason to look elsewhere first.
-const SAME_PROMISE: f64 = 1.0;
-
-/// Nor is a millimetre of misplacement.
-const SAME_ORDER_PROMISE: f64 = 1e-3;
-
-/// A plain problem is searched as others would.
-const SAME_PLAIN_PROMISE: f64 = 1e-6;
-
-/// Order that differs by less is the same: a centimetre of misplacement.
-const INDIFFERENT_ORDER: f64 = 0.01;
-
-/// Sizes that are held may give by this, mm: rounding, not size.
-const HELD_WITHIN: f64 = 1e-4;
 
 /// One arrangement, ready to be searched.
 pub(super) struct Problem<'a> {

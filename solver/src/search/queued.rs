@@ -7,6 +7,7 @@ use std::cmp::Ordering;
 use std::rc::Rc;
 
 use super::node::{Asked, Node, Question};
+use super::tolerance::SAME_RANK;
 use crate::program::Engine;
 use crate::rules::Arc;
 
@@ -60,13 +61,13 @@ pub(super) struct Queued<'p, E> {
 impl<'p, E: Engine> Queued<'p, E> {
     pub(super) fn node(node: Box<Node<'p, E>>, made: usize) -> Self {
         let (bound, depth) = (node.bound(), node.depth);
-        Self { candidate: Candidate::Ready(node), bound, rank: rank(bound, BY_ROUNDING), depth, made }
+        Self { candidate: Candidate::Ready(node), bound, rank: rank(bound, SAME_RANK), depth, made }
     }
 
     /// A child that is worth `bound` at most.
     pub(super) fn child(child: Child<'p, E>, bound: f64, made: usize) -> Self {
         let depth = child.family.base.depth;
-        Self { candidate: Candidate::Child(child), bound, rank: rank(bound, BY_ROUNDING), depth, made }
+        Self { candidate: Candidate::Child(child), bound, rank: rank(bound, SAME_RANK), depth, made }
     }
 
     /// When it was made: what becomes of a child keeps its turn.
@@ -79,9 +80,6 @@ impl<'p, E: Engine> Queued<'p, E> {
         Self { rank: rank(self.bound, step), ..self }
     }
 }
-
-/// Rounding settles no order.
-const BY_ROUNDING: f64 = 1e-6;
 
 /// A cast from float to integer saturates; in steps without end all are one.
 fn rank(bound: f64, step: f64) -> i64 {

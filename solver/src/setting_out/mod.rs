@@ -14,6 +14,7 @@ mod points;
 mod sight;
 mod squareness;
 mod strips;
+mod tolerance;
 mod walk;
 
 use elbowroom_model::{Brief, Point};

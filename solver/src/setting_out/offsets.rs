@@ -5,16 +5,10 @@ use elbowroom_model::{ItemKind, Point, Room, WallId};
 use super::corner::Measures;
 use super::points::Points;
 use super::sight::Sight;
+use super::tolerance::{ALONG_AT, PAST_END, SQUARE_WITHIN};
 
-/// Walls that meet at a corner further from square than this are out of square, degrees.
-const SQUARE_WITHIN: f64 = 1.0;
 /// The furthest out from a wall that a corner is set out square, mm: beyond it the angle alone costs centimetres.
 const FURTHEST_OUT: f64 = 3000.0;
-/// What lies past a wall's end by less is at its end, mm: rounding. Further past there is no wall to lay a tape along.
-const BARELY: f64 = 0.5;
-/// How far off the wall the tape that lies along it is thought to lie, mm.
-const ALONG_AT: f64 = 5.0;
-
 /// A wall to measure along, and the corner where the tape starts.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Baseline {
@@ -65,8 +59,8 @@ fn lengths(room: &Room, points: &Points, baseline: Baseline, place: Point) -> Op
 fn can_reach(room: &Room, sight: &Sight<'_>, points: &Points, baseline: Baseline, place: Point) -> bool {
     let (Some(wall), Some(start)) = (room.wall(baseline.wall), points.at(baseline.from)) else { return false };
     let (at, out) = ((place - wall.start).dot(wall.along()), (place - wall.start).dot(wall.inward()));
-    let on_wall = (-BARELY..=wall.length() + BARELY).contains(&at) && !is_doorway(room, baseline.wall, at);
-    if !on_wall || !(-BARELY..=FURTHEST_OUT).contains(&out) {
+    let on_wall = (-PAST_END..=wall.length() + PAST_END).contains(&at) && !is_doorway(room, baseline.wall, at);
+    if !on_wall || !(-PAST_END..=FURTHEST_OUT).contains(&out) {
         return false;
     }
     let (foot, off) = (wall.point_at(at), wall.inward() * ALONG_AT);

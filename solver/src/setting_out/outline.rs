@@ -2,8 +2,7 @@
 
 use elbowroom_model::Point;
 
-/// Places nearer than this are one, mm: corners are told to a thousandth.
-const SAME: f64 = 0.01;
+use super::tolerance::SAME_PLACE;
 
 /// Corners of a piece of these parts, clockwise seen from above, the first two the ends of its back; `facing` in degrees.
 pub(super) fn corners(parts: &[Vec<Point>], facing: f64) -> Vec<Point> {
@@ -63,26 +62,28 @@ fn is_shared((start, end): (Point, Point), (from, to): (Point, Point)) -> bool {
     let Some(along) = (end - start).unit() else { return false };
     let length = (end - start).norm();
     let off = |at: Point| along.cross(at - start).abs();
-    let within = |at: Point| (-SAME..=length + SAME).contains(&along.dot(at - start));
-    off(from) < SAME && off(to) < SAME && along.dot(to - from) < 0.0 && within(from) && within(to)
+    let within = |at: Point| (-SAME_PLACE..=length + SAME_PLACE).contains(&along.dot(at - start));
+    off(from) < SAME_PLACE && off(to) < SAME_PLACE && along.dot(to - from) < 0.0 && within(from) && within(to)
 }
 
 /// The ring without corners that are none: twice the same, or straight on.
 fn without_straight(ring: &[Point]) -> Vec<Point> {
     let mut kept: Vec<Point> = Vec::new();
     for at in ring {
-        if kept.last().is_none_or(|last| (*last - *at).norm() > SAME) {
+        if kept.last().is_none_or(|last| (*last - *at).norm() > SAME_PLACE) {
             kept.push(*at);
         }
     }
-    while kept.len() > 1 && kept.first().zip(kept.last()).is_some_and(|(first, last)| (*first - *last).norm() <= SAME) {
+    while kept.len() > 1
+        && kept.first().zip(kept.last()).is_some_and(|(first, last)| (*first - *last).norm() <= SAME_PLACE)
+    {
         kept.pop();
     }
     let count = kept.len();
     let turns = |place: usize| {
         let (before, here, after) = (kept[(place + count - 1) % count], kept[place], kept[(place + 1) % count]);
         let along = (after - before).unit().unwrap_or_default();
-        along.cross(here - before).abs() > SAME
+        along.cross(here - before).abs() > SAME_PLACE
     };
     (0..count).filter(|place| turns(*place)).map(|place| kept[place]).collect()
 }

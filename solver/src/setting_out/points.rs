@@ -2,8 +2,7 @@
 
 use elbowroom_model::{ItemId, ItemKind, Point, Room, WallId};
 
-/// A corner nearer to straight than this is no mark that a tape finds, degrees.
-const STRAIGHT_WITHIN: f64 = 2.0;
+use super::tolerance::STRAIGHT_WITHIN;
 
 /// A place that is there before any furniture.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -2,10 +2,8 @@
 
 use elbowroom_model::{ItemKind, Point, Room, Wall, ring};
 
+use super::tolerance::BRUSHED;
 use crate::geometry::{Convex, Crossing, Segment};
-
-/// What a tape may brush against without being bent, mm.
-const BRUSHED: f64 = 2.0;
 
 /// The empty room: its walls, and what stands in it for good.
 #[derive(Debug)]

@@ -2,6 +2,8 @@
 
 use elbowroom_model::{Point, Rounding, Unit};
 
+use super::tolerance::PART_OF_ROLL;
+
 /// What a strip is cut longer than its stroke, mm, so that strips cross at the corners (common practice, no source).
 pub const OVERLAP: f64 = 50.0;
 
@@ -38,6 +40,6 @@ pub(super) fn strips(ring: &[Point], unit: Unit) -> Vec<Strip> {
 pub(super) fn tape<'a>(strips: impl Iterator<Item = &'a Strip>, roll: f64) -> Tape {
     let total = strips.map(|strip| strip.cut).sum::<f64>();
     // Rolls are few; a cast saturates, and a roll of no length gives none.
-    let rolls = if roll > 0.0 { (total / roll - 1e-9).ceil().max(0.0) as usize } else { 0 };
+    let rolls = if roll > 0.0 { (total / roll - PART_OF_ROLL).ceil().max(0.0) as usize } else { 0 };
     Tape { total, roll, rolls }
 }

@@ -5,6 +5,7 @@ use elbowroom_model::{Brief, Dimension, SizeRange};
 
 use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits, WhyNot};
 use super::rows::{Row, stand_in, suits};
+use super::tolerance::{BEYOND, FINE};
 use super::trial::{fits, with, with_range};
 use crate::answer::{Answer, RankedOption};
 use crate::arrangement::enumerate;
@@ -15,15 +16,10 @@ use crate::site::Site;
 use crate::way::of_a_list;
 use crate::{Limits, Unwatched, rank, sizes};
 
-/// How fine a miss is found, mm.
-const FINE: f64 = 1.0;
 /// How far it is looked for room that is left, mm.
 const FAR: f64 = 600.0;
 /// Nodes that looking for room left may take.
 const NODES: usize = 400;
-/// A size is beyond what was asked by more than this, mm: less is rounding.
-const JUST: f64 = 0.5;
-
 /// `candidate` as the piece of the room that it suits best. `brief`: as asked, `by_the_way`: without what the way holds.
 pub(super) fn candidate(brief: &Brief, by_the_way: &Brief, rows: &[Row], candidate: &ListedPiece) -> CandidateFound {
     let of_its_kind = rows.iter().enumerate().filter(|(_, row)| row.kind == candidate.kind);
@@ -86,7 +82,7 @@ fn beyond(brief: &Brief, row: &Row, candidate: &ListedPiece) -> Vec<Beyond> {
     let beyond = |dimension: Dimension| {
         let (size, range) = (candidate.size(dimension)?, piece.range(dimension)?);
         let by = if size > range.most { size - range.most } else { (size - range.least).min(0.0) };
-        (by.abs() > JUST).then_some(Beyond { dimension, by })
+        (by.abs() > BEYOND).then_some(Beyond { dimension, by })
     };
     piece.dimensions().into_iter().filter_map(beyond).collect()
 }

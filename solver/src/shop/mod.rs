@@ -9,6 +9,7 @@ mod found;
 mod pairs;
 mod rows;
 mod sets;
+mod tolerance;
 mod trial;
 
 pub use found::{

@@ -2,13 +2,11 @@
 
 use elbowroom_model::{Brief, Dimension};
 
+use super::tolerance::NO_GAIN;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::routes::Floor;
 use crate::search::{Aim, Effort, RoomGround, search};
-
-/// Gains below this are none, mm.
-const NO_GAIN: f64 = 1e-3;
 
 /// The most that `dimension` of `piece` could be, mm, with the pieces of `layout` in place; and the programs it took.
 /// Never less than it is in `layout`.

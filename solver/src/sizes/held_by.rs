@@ -2,15 +2,10 @@
 
 use elbowroom_model::{Dimension, Rule};
 
+use super::tolerance::{GROWS, TIGHT};
 use crate::program::{DefaultEngine, Engine, Row, Status};
 use crate::rules::{Cause, Linear, With};
 use crate::search::{Found, RoomGround};
-
-/// A size that grows by more than this when something is freed was held by it, mm.
-const GROWS: f64 = 1.0;
-
-/// A row nearer to its limit than this is tight, mm.
-const TIGHT: f64 = 1e-3;
 
 /// A dimension and one of those that hold it.
 #[derive(Debug, Clone, Copy, PartialEq)]

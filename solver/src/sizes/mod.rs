@@ -3,6 +3,7 @@
 
 mod alone;
 mod held_by;
+mod tolerance;
 
 pub use alone::alone;
 pub use held_by::{HeldBy, Holding, held_by};

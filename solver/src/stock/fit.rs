@@ -3,11 +3,9 @@
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Brief, Dimension, ItemKind, Piece};
 
+use super::tolerance::ROUNDING;
 use super::{Asked, Asking, Owned};
 use crate::answer::{PieceSizes, RankedOption};
-
-/// How much larger than allowed a piece may be, mm: rounding.
-const ROUNDING: f64 = 1e-6;
 
 /// What fits side by side in one option: for each thing that is asked for, the rows of the stock, in their order.
 #[derive(Debug, Clone, PartialEq)]

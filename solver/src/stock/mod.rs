@@ -10,6 +10,7 @@ mod assign;
 mod fit;
 mod more;
 mod statement;
+mod tolerance;
 
 use elbowroom_model::Piece;
 use std::sync::Arc;

@@ -7,6 +7,7 @@ use serde::Serialize;
 use super::assign::{Solved, solve};
 use super::fit::{has_place, sizes_of};
 use super::statement::Statement;
+use super::tolerance::{ROUNDING, STEP};
 use super::{Asking, Assignment, By, Owned, Proven};
 use crate::answer::RankedOption;
 
@@ -14,9 +15,6 @@ use crate::answer::RankedOption;
 const MOST_TRIED: usize = 100;
 /// Each try may cost this part of what all of them may: a try that is hard leaves something for the others.
 const SHARE: u64 = 16;
-/// Sizes are tried in steps of this, mm, rounded down: what one can shop by.
-const STEP: f64 = 10.0;
-
 /// One more piece, and what it would bring.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct OneMore {
@@ -126,7 +124,7 @@ fn largest(asking: &Asking, asked: &super::Asked, option: &RankedOption) -> Opti
     let sizes = sizes_of(asking, option, asked)?;
     let down = |dimension: Dimension| {
         let (range, size) = (piece.range(dimension)?, sizes.get(dimension)?.together);
-        let stepped = ((size + 1e-6) / STEP).floor() * STEP;
+        let stepped = ((size + ROUNDING) / STEP).floor() * STEP;
         Some(if stepped >= range.least { stepped } else { size })
     };
     let hand = option.choices.hand;

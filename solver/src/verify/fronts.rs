@@ -4,9 +4,9 @@
 use elbowroom_model::kind::KeepsClear;
 use elbowroom_model::{Clearance, Rule};
 
-use super::SLACK;
 use super::breach::Breach;
 use super::scene::{InPlace, Scene};
+use super::tolerance::SLACK;
 use crate::geometry::{Convex, meets, overlap_depth};
 
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, Door, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
 
-use super::SLACK;
+use super::tolerance::{PARALLEL, SLACK};
 use super::ways::EmptyWidths;
 use crate::geometry::{Convex, Outline, Segment, apart};
 
@@ -222,7 +222,7 @@ fn grown(corners: &[Point], by: f64) -> Convex {
 fn meeting(corner: Point, first: (Point, Point), second: (Point, Point), by: f64) -> Point {
     let turn = first.0.cross(second.0);
     let start = corner + first.1 * by;
-    if turn.abs() < 1e-9 {
+    if turn.abs() < PARALLEL {
         return start;
     }
     let to_second = corner + second.1 * by - start;

@@ -2,9 +2,9 @@
 
 use elbowroom_model::{Clearance, PieceKind};
 
-use super::SLACK;
 use super::breach::Breach;
 use super::scene::{InPlace, Scene, common};
+use super::tolerance::{AT_LIMIT, SLACK};
 use crate::geometry::apart;
 
 /// How far from opposite two fronts may be turned and still face each other, degrees (result format).
@@ -35,7 +35,7 @@ fn breach(scene: &Scene<'_>, rule: Clearance, first: &InPlace<'_>, second: &InPl
 /// other's back.
 pub(super) fn face(first: &InPlace<'_>, second: &InPlace<'_>) -> bool {
     let (facing, left) = (first.placed.facing, first.placed.left());
-    let opposite = -facing.dot(second.placed.facing) >= FACING.to_radians().cos() - 1e-9;
+    let opposite = -facing.dot(second.placed.facing) >= FACING.to_radians().cos() - AT_LIMIT;
     let across = second.front();
     let sideways = (-across.support(-left), across.support(left));
     opposite

@@ -6,6 +6,7 @@ use super::breach::Breach;
 use super::ground::Ground;
 use super::resized::grown;
 use super::scene::{InPlace, Scene};
+use super::tolerance::TO_SPARE;
 use super::{sizes, standing, table, turning, ways};
 use crate::arrangement::Arrangement;
 use crate::layout::{Layout, Placed};
@@ -67,9 +68,6 @@ pub fn let_out(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) 
 
 /// Sizes of one layout that are let out at most: a hand's breadth at a time they would take as long as they are wide.
 const MOST_LET_OUT: usize = 24;
-
-/// A size is let out by this less than would fit within the slack of the rules, mm.
-const TO_SPARE: f64 = 1.0;
 
 /// The layout with the first size let out that can be, as far as halving finds.
 fn first_larger(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {

@@ -2,9 +2,9 @@
 
 use elbowroom_model::Rule;
 
-use super::SLACK;
 use super::breach::Breach;
 use super::scene::Scene;
+use super::tolerance::SLACK;
 
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     let outline = &scene.ground.outline;

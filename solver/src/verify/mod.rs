@@ -21,6 +21,7 @@ mod resized;
 mod scene;
 mod sizes;
 mod table;
+mod tolerance;
 mod travel;
 mod turning;
 mod ways;
@@ -35,9 +36,6 @@ use self::scene::Scene;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::routes::Route;
-
-/// What rounding may take from a rule, mm.
-const SLACK: f64 = 0.5;
 
 /// Every rule that `layout` breaks; empty where all hold.
 #[must_use]

@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, ItemId, ItemKind, Point, WallId};
 
 use super::ground::Ground;
+use super::tolerance::PARALLEL;
 use super::travel::Gate;
 use crate::layout::Layout;
 use crate::routes::End;
@@ -104,7 +105,7 @@ fn widen((from, to): (f64, f64), (low, high): (f64, f64), width: f64) -> (f64, f
 fn ahead(from: Point, way: Point, (start, end): (Point, Point)) -> Option<f64> {
     let along = end - start;
     let turn = way.cross(along);
-    if turn.abs() < 1e-9 {
+    if turn.abs() < PARALLEL {
         return None;
     }
     let distance = (start - from).cross(along) / turn;

@@ -2,9 +2,9 @@
 
 use elbowroom_model::Rule;
 
-use super::SLACK;
 use super::breach::Breach;
 use super::scene::{InPlace, Scene, common};
+use super::tolerance::SLACK;
 
 /// How much farther off its wall a piece may stand, mm: a foot, where one walks or cleans behind (common practice).
 const FOOT: f64 = 304.8;

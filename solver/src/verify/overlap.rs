@@ -2,9 +2,9 @@
 
 use elbowroom_model::Rule;
 
-use super::SLACK;
 use super::breach::Breach;
 use super::scene::{InPlace, Scene};
+use super::tolerance::SLACK;
 use crate::geometry::{meets, overlap_depth};
 
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {

@@ -2,8 +2,8 @@
 
 use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
 
-use super::SLACK;
 use super::ground::Ground;
+use super::tolerance::SLACK;
 use crate::arrangement::Arrangement;
 use crate::geometry::{Convex, apart};
 use crate::layout::{Layout, Placed};

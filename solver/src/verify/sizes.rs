@@ -2,9 +2,9 @@
 
 use elbowroom_model::{Dimension, Rule};
 
-use super::SLACK;
 use super::breach::Breach;
 use super::scene::{InPlace, Scene};
+use super::tolerance::SLACK;
 use crate::layout::Layout;
 
 pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {

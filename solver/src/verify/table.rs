@@ -3,14 +3,11 @@
 
 use elbowroom_model::{Clearance, PieceKind, Point};
 
-use super::SLACK;
 use super::breach::Breach;
 use super::scene::{InPlace, Scene, common};
+use super::tolerance::{PLACE, SLACK};
 use crate::arrangement::Relation;
 use crate::geometry::{Convex, apart, meets};
-
-/// How exactly a table lies before its seat, mm (result format, rule 5).
-const PLACE: f64 = 1.0;
 
 /// Breaches of the distances that are leasts: they hold for smaller pieces too.
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {

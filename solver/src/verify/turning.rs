@@ -2,10 +2,10 @@
 
 use elbowroom_model::{Clearance, PieceKind, Point};
 
-use super::SLACK;
 use super::breach::Breach;
 use super::mouth::Mouth;
 use super::scene::Scene;
+use super::tolerance::SLACK;
 use super::travel::{Target, travels};
 use super::ways::entrances;
 use crate::geometry::{Convex, apart};

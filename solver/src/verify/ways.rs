@@ -4,19 +4,14 @@ use std::sync::OnceLock;
 
 use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo};
 
-use super::SLACK;
 use super::breach::Breach;
 use super::mouth::Mouth;
 use super::scene::{InPlace, Scene};
+use super::tolerance::{EXACT, NEEDED, SLACK};
 use super::travel::{Gate, Target, travels};
 use crate::geometry::{Convex, apart};
 use crate::layout::Layout;
 use crate::routes::{End, Route};
-
-/// How exactly a width is told, mm (result format, rule 7).
-const EXACT: f64 = 5.0;
-/// What rounding may take from the width a route needs, mm.
-const ROUNDING: f64 = 0.01;
 
 /// A route that must be there.
 #[derive(Debug, Clone, Copy)]
@@ -57,7 +52,7 @@ fn figures(scene: &Scene<'_>, layout: &Layout, way: &Way, route: &Route) -> Opti
     if !needs_as_told(scene, layout, way, route.needs) {
         return tell(way.asks - route.needs, "does not say what is needed of the route to");
     }
-    if route.width < route.needs - ROUNDING {
+    if route.width < route.needs - NEEDED {
         return tell(route.needs - route.width, "has too narrow a route to");
     }
     let obstacles = around(scene, layout, way);
@@ -74,7 +69,7 @@ fn figures(scene: &Scene<'_>, layout: &Layout, way: &Way, route: &Route) -> Opti
 /// Whether a route asks for its rule; to a doorway or window it may ask for less, where the empty room gives no more.
 /// (That the empty room gives as much follows when the furnished one does.)
 fn needs_as_told(scene: &Scene<'_>, layout: &Layout, way: &Way, told: f64) -> bool {
-    if (told - way.asks).abs() <= ROUNDING {
+    if (told - way.asks).abs() <= NEEDED {
         return true;
     }
     let less = told < way.asks && matches!(way.to, End::Item(_));
@@ -108,7 +103,7 @@ fn empty_width(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
         return None;
     }
     let (mut least, mut most) = (0.0, way.asks);
-    while most - least > ROUNDING {
+    while most - least > NEEDED {
         let middle = (least + most) / 2.0;
         if passes(middle) { least = middle } else { most = middle }
     }
@@ -183,7 +178,7 @@ pub(super) fn around(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Vec<Conve
     let own_table = |piece: &InPlace<'_>| {
         let table = layout.of(piece.placed.piece).filter(|_| piece.piece.kind.traits().moves_aside);
         let pair = front.as_ref().zip(table);
-        pair.is_some_and(|(front, table)| apart(front, &table.main()) <= passage + ROUNDING)
+        pair.is_some_and(|(front, table)| apart(front, &table.main()) <= passage + NEEDED)
     };
     let mut all = scene.ground.bare.clone();
     let standing = scene.pieces.iter().filter(|piece| !piece.is_flat() && !own_table(piece));

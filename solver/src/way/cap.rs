@@ -4,11 +4,10 @@ use elbowroom_model::way::{Capped, Load, Way};
 use elbowroom_model::{Brief, Dimension, Piece, SizeRange};
 
 use super::carried::{Failed, carried};
+use super::tolerance::FINE;
 use crate::best_by;
 use crate::refusal::without;
 
-/// How fine a size is found, mm.
-const FINE: f64 = 0.01;
 /// Depths that are tried between the least and the most.
 const DEPTHS: u32 = 32;
 

@@ -4,6 +4,7 @@ use elbowroom_model::way::{LandingTurn, PointKind, WayPoint};
 use serde::Serialize;
 
 use super::held::Held;
+use super::tolerance::JUST_PASSES;
 use super::turn::longest;
 use crate::best_by;
 
@@ -31,9 +32,6 @@ pub(crate) struct Clear {
     pub(crate) spare: f64,
 }
 
-/// What is missing by less than this is rounding, mm: what just fits passes.
-const JUST: f64 = 1e-6;
-
 impl Clear {
     fn of(asks: Asks, has: f64, needs: f64) -> Self {
         Self { asks, spare: has - needs }
@@ -41,7 +39,7 @@ impl Clear {
 
     /// The box passes.
     pub(crate) fn passes(&self) -> bool {
-        self.spare >= -JUST
+        self.spare >= -JUST_PASSES
     }
 }
 

@@ -10,6 +10,7 @@ mod clear;
 mod found;
 mod held;
 mod stopped;
+mod tolerance;
 pub mod turn;
 
 pub use cap::most_that_gets_in;

@@ -2,6 +2,8 @@
 
 use std::f64::consts::FRAC_PI_2;
 
+use super::tolerance::FLAT;
+
 /// Places at which the angle is looked at first; between two of them the length has one valley at most.
 const PLACES: u32 = 512;
 /// Halvings of the valley: far below a thousandth of a millimetre.
@@ -43,7 +45,7 @@ fn by_turning(from: f64, to: f64, width: f64) -> f64 {
             best = place;
         }
     }
-    valley(length, (at(best) - step).max(1e-9), (at(best) + step).min(FRAC_PI_2 - 1e-9))
+    valley(length, (at(best) - step).max(FLAT), (at(best) + step).min(FRAC_PI_2 - FLAT))
 }
 
 /// The least value of `of` between `low` and `high`, where it has one valley (golden section).

@@ -5,11 +5,7 @@ use std::rc::Rc;
 
 use crate::program::relaxation::{Relaxation, Without};
 use crate::program::row::Row;
-
-/// How far from 0 and 1 a value may lie and still be taken for it.
-const WHOLE: f64 = 1e-6;
-/// How far an optimum may lie above a whole number and still be taken for it: rounding of sums of some thousands.
-const ROUNDING: f64 = 1e-4;
+use crate::program::tolerance::{WHOLE, WHOLE_SUM};
 
 /// A program of one objective.
 pub(super) struct Search {
@@ -115,7 +111,7 @@ impl Search {
     ) -> Result<Option<Children>, Without> {
         let objective: Vec<f64> = self.objective.iter().map(|worth| *worth as f64).collect();
         let solved = node.relaxation(self, &objective)?;
-        let bound = node.bound.min((solved.worth(&objective) + ROUNDING).floor() as i64);
+        let bound = node.bound.min((solved.worth(&objective) + WHOLE_SUM).floor() as i64);
         if bound <= best.worth {
             return Ok(None);
         }

@@ -14,19 +14,11 @@ use super::problem::Problem;
 use super::queued::{Candidate, Queued};
 use super::spare::Spare;
 use super::tally::Tally;
+use super::tolerance::{COARSE, FINEST_SECTOR, ROUGHLY_SAME_PROMISE};
 use crate::layout::Layout;
 use crate::program::{Engine, Status};
 use crate::routes::Floor;
 use crate::rules::{Cause, Requirement, TOLERANCE};
-
-/// A round gap is not halved below this angle, radians: its chord lies within a thousandth of a millimetre of the arc.
-const FINEST_SECTOR: f64 = 0.1 * std::f64::consts::PI / 180.0;
-
-/// A chord further from its arc than this is coarse, mm.
-const COARSE: f64 = 5.0;
-
-/// Where a layout must be found before the nodes are used up, promises nearer to each other than this are the same, mm of size.
-const ROUGHLY_SAME_PROMISE: f64 = 100.0;
 
 /// The search of one arrangement.
 pub(super) struct Tree<'p, 'a, E> {

@@ -3,6 +3,7 @@
 use elbowroom_model::Point;
 
 use super::rounded::{Arc, Rounded};
+use crate::verify::tolerance::PARALLEL;
 
 /// Every place where the boundaries meet, pushed on `places`. Boundaries that run along each other have none there.
 pub(super) fn crossings(first: &Rounded, second: &Rounded, places: &mut Vec<Point>) {
@@ -56,7 +57,7 @@ fn arc_and_line(arc: &Arc, (start, end): (Point, Point), places: &mut Vec<Point>
 fn lines((a, b): (Point, Point), (c, d): (Point, Point)) -> Option<Point> {
     let (along, other) = (b - a, d - c);
     let turn = along.cross(other);
-    if turn.abs() < 1e-9 {
+    if turn.abs() < PARALLEL {
         return None;
     }
     let share = (c - a).cross(other) / turn;

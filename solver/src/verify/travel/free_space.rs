@@ -6,15 +6,7 @@ use super::crossing::crossings;
 use super::gate::Gate;
 use super::rounded::Rounded;
 use crate::geometry::Convex;
-
-/// Lines nearer than this are one, mm.
-const TOGETHER: f64 = 1e-5;
-/// How far beside a line the stretches are looked at, mm.
-const BESIDE: f64 = 1e-6;
-/// Stretches that share less than this do not meet, mm.
-const SHARED: f64 = 1e-6;
-/// How far before a mouth a disc sets out, mm.
-const STEP: f64 = 1e-3;
+use crate::verify::tolerance::{BESIDE, SHARED, STEP, TOGETHER};
 
 /// Where a disc is bound.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -3,9 +3,7 @@
 use elbowroom_model::Point;
 
 use crate::geometry::Convex;
-
-/// How much farther than its radius a disc is still on the doorstep, mm: there both ways to count agree.
-const PAST: f64 = 0.01;
+use crate::verify::tolerance::{ON_LINE, PAST};
 
 /// A stretch of straight edge that is entered from before.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -40,9 +38,8 @@ impl Gate {
 
     /// The part of a convex shape that lies before the mouth's line; `None` where nothing does.
     pub(super) fn part_before(&self, corners: &[Point]) -> Option<Vec<Point>> {
-        const HAIR: f64 = 1e-6;
         let depth = |corner: Point| (corner - self.ends[0]).dot(self.out);
-        if corners.iter().all(|&corner| depth(corner) <= HAIR) {
+        if corners.iter().all(|&corner| depth(corner) <= ON_LINE) {
             return None;
         }
         let mut part = Vec::with_capacity(corners.len() + 1);

@@ -2,6 +2,8 @@
 
 use elbowroom_model::Point;
 
+use crate::verify::tolerance::ON_ARC;
+
 /// All places nearer than `radius` to a convex shape.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Rounded {
@@ -24,9 +26,8 @@ pub(super) struct Arc {
 impl Arc {
     /// Whether a place on the circle lies on the stretch that bounds the shape.
     pub(super) fn holds(&self, place: Point) -> bool {
-        const HAIR: f64 = 1e-6;
         let from = place - self.centre;
-        self.edges.is_none_or(|(comes, goes)| from.dot(comes) >= -HAIR && from.dot(goes) <= HAIR)
+        self.edges.is_none_or(|(comes, goes)| from.dot(comes) >= -ON_ARC && from.dot(goes) <= ON_ARC)
     }
 }
 

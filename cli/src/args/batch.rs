@@ -36,9 +36,9 @@ pub(crate) struct BatchArgs {
     /// Rank by this criterion alone instead of by the wishes
     #[arg(long, value_name = "CRITERION", value_parser = values::criterion())]
     pub by: Option<Criterion>,
-    /// Tell lengths in this unit, on pages and in comparisons
-    #[arg(long, value_name = "UNIT", value_parser = values::unit(), default_value = "cm")]
-    pub units: Unit,
+    /// Tell lengths in this unit instead of each file's own
+    #[arg(long, value_name = "UNIT", value_parser = values::unit())]
+    pub units: Option<Unit>,
     /// A table of piece sizes of your own, over the built-in one
     #[arg(long, value_name = "FILE")]
     pub table: Option<PathBuf>,

@@ -4,8 +4,6 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
-use elbowroom_model::Unit;
-
 use super::content::Content;
 use super::kept::{Kept, ROOMS};
 use super::record::told_under;
@@ -25,7 +23,6 @@ pub(crate) type Ordered = (Option<String>, Content);
 pub(crate) fn finish(
     (folder, kept): (&Path, &Kept),
     order: &[Ordered],
-    unit: Unit,
     mut told: impl FnMut(Told),
 ) -> Result<Summary, Failure> {
     let (mut lines, mut rows) = (Whole::start(folder.join(ROOMS))?, Whole::start(folder.join(ROWS))?);
@@ -45,7 +42,7 @@ pub(crate) fn finish(
             rooms.push(room);
         }
         let mut file = Whole::start(folder.join(page_name(number)))?;
-        file.add(&page(&rooms, (number, pages), (first, order.len()), unit))?;
+        file.add(&page(&rooms, (number, pages), (first, order.len())))?;
         file.put()?;
         rooms.into_iter().for_each(&mut told);
     }

@@ -169,7 +169,7 @@ mod tests {
     use crate::process::failure::Failure;
 
     fn made(text: &str) -> Record {
-        record(Ok(text), &Terms::new(Limits::default(), None)).unwrap()
+        record(Ok(text), &Terms::new(Limits::default(), None, None)).unwrap()
     }
 
     #[test]

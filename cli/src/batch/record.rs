@@ -1,11 +1,12 @@
-//! What came of one room, as one line of JSON: `content`, `faults`, `result`, and `source` before them once it is told.
+//! What came of one room, as one line of JSON: `content`, `units` (that its sentences tell lengths in), `faults`, `result`, and
+//! `source` before them once it is told.
 //!
 //! Nothing on the line differs from run to run: `seconds` is null, and the same content gives the same bytes. Where the
 //! room came from is kept apart, so that two rooms of one content are solved once.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use elbowroom_model::{Fault, scenario};
+use elbowroom_model::{Fault, Unit, scenario};
 use elbowroom_solver::{Answer, Outcome, Unwatched};
 use serde::Serialize;
 
@@ -29,6 +30,7 @@ pub(crate) struct Record {
 #[derive(Serialize)]
 struct Line<'a> {
     content: String,
+    units: Option<Unit>,
     faults: &'a [Fault],
     result: Option<Outcome>,
 }
@@ -39,7 +41,8 @@ pub(crate) fn record(text: Result<&str, &Fault>, terms: &Terms) -> Result<Record
     let result = text.map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, terms));
     let faults = result.as_ref().err().map_or(&[][..], Vec::as_slice);
     let answer = result.as_ref().ok();
-    let line = json::line(&Line { content: content.to_string(), faults, result: answer.map(Outcome::of) })?;
+    let units = answer.map(|answer| answer.brief.units);
+    let line = json::line(&Line { content: content.to_string(), units, faults, result: answer.map(Outcome::of) })?;
     let plan = answer.and_then(|answer| batch::plan(&answer.brief, answer.options.first()?));
     Ok(Record { content, line, plan })
 }
@@ -54,7 +57,8 @@ pub(crate) fn content(text: Result<&str, &Fault>, terms: &Terms) -> Content {
 /// The result of a scenario, or every fault of it.
 pub(crate) fn solved(text: &str, terms: &Terms) -> Result<Answer, Vec<Fault>> {
     let solve = || {
-        let brief = scenario::read(text, terms.table.as_deref())?;
+        let mut brief = scenario::read(text, terms.table.as_deref())?;
+        brief.units = terms.units.unwrap_or(brief.units);
         let mut answer = elbowroom_solver::rank(&brief, &terms.limits, &Unwatched);
         // JSON has no word for it but null, which is what is to stand there.
         answer.work.seconds = f64::NAN;
@@ -96,7 +100,7 @@ mod tests {
 
     #[test]
     fn a_whole_line_gives_its_record_back_whatever_the_source() {
-        let record = record(Ok("units: cn"), &Terms::new(Limits::default(), None)).unwrap();
+        let record = record(Ok("units: cn"), &Terms::new(Limits::default(), None, None)).unwrap();
         for source in
             [None, Some("a.yaml"), Some("\",\"content\":\"x"), Some("../\u{1b}[2J\u{202e}\\\",\"content\":\"")]
         {

@@ -33,7 +33,7 @@ pub(super) fn run(
         return super::stock::run(args, stock, stdin, (stdout, stderr));
     }
     let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
-    let terms = Terms::read(args.table.as_deref(), limits)?;
+    let terms = Terms::read(args.table.as_deref(), limits, args.units)?;
     let rooms = rooms(&args.rooms, stdin)?;
     if rooms.count == Some(0) {
         return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
@@ -97,7 +97,7 @@ fn into_folder(
     })?;
     bar.clear();
     let mut compared_rooms = Vec::new();
-    let mut done = finish((folder, &kept), &order, args.units, |told| {
+    let mut done = finish((folder, &kept), &order, |told| {
         if args.compare {
             compared_rooms.push(told);
         }
@@ -106,7 +106,7 @@ fn into_folder(
     done.tally.kept = order.len() - solved;
     stdout.write(&summary(&done, &folder.display().to_string(), stdout.look()))?;
     if args.compare {
-        let text = compared(&compared_rooms, args.units, stdout.look());
+        let text = compared(&compared_rooms, stdout.look());
         stdout.write(&text.unwrap_or_else(|| words::NO_VARIANTS.to_owned()))?;
     }
     Ok(Exit::Done)

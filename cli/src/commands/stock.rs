@@ -5,7 +5,7 @@ use std::io::Read;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use elbowroom_model::Fault;
+use elbowroom_model::{Fault, Unit};
 use elbowroom_solver::stock::{Asking, assign, more};
 use elbowroom_solver::{Answer, Limits};
 
@@ -56,14 +56,19 @@ pub(super) fn run(
     if let Some(folder) = &args.output {
         write(folder, &told)?;
     }
-    stdout.write(&page::text(&told, args.units, stdout.look()))?;
+    stdout.write(&page::text(&told, units(&booked), stdout.look()))?;
     Ok(Exit::Done)
+}
+
+/// The unit that the whole is told in: that of the first room whose file is sound.
+fn units(booked: &[Booked]) -> Unit {
+    booked.iter().find_map(|booked| booked.room.as_ref().ok()).map(|answer| answer.brief.units).unwrap_or_default()
 }
 
 /// The bookings, each room solved once.
 fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) -> Result<Vec<Booked>, Failure> {
     let limits = Limits { shown: 0, by: args.by, ..Limits::default() };
-    let terms = Terms::read(args.table.as_deref(), limits)?;
+    let terms = Terms::read(args.table.as_deref(), limits, args.units)?;
     let is_table =
         args.rooms.extension().is_some_and(|it| TABLES.contains(&it.to_string_lossy().to_lowercase().as_str()));
     let table = if is_table { bookings::read(&args.rooms)? } else { Vec::new() };

@@ -17,7 +17,7 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
     let folder = tempfile::tempdir().unwrap();
     let folder = folder.path();
     fs::create_dir(folder.join(PLANS)).unwrap();
-    let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None);
+    let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None, None);
     let new = record(Ok("units: new"), &terms).unwrap();
     fuzz("journal", 2_000, |bytes, draw| {
         let is_journal = draw.one_in(2);

@@ -36,7 +36,7 @@ fn reads_back(one: &Given) {
 
 #[test]
 fn lines_with_something_wrong_each_give_a_room_or_its_fault() {
-    let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None);
+    let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None, None);
     fuzz("lines", 4_000, |bytes, _| {
         let rooms = given(bytes);
         assert_eq!(rooms.len(), lines(bytes), "rooms are lost");

@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::Path;
 
+use serde_json::Value;
 use tempfile::tempdir;
 
 use super::{files, put_rooms, text, values, varied};
@@ -103,4 +104,36 @@ fn variants_of_one_room_are_compared() {
     fs::write(alone.join("a.yaml"), varied(3)).unwrap();
     let ended = batch(&alone, &folder.path().join("out-2"), &["--compare", "--units", "in"]);
     assert!(ended.stdout.contains("No two rooms go by one name"), "{}", ended.stdout);
+}
+
+/// The lines, the pages and the rows of a run say what `rank` says, in the unit asked for, else in each file's own.
+#[test]
+fn every_file_of_a_run_tells_lengths_in_the_unit_asked_for() {
+    let folder = tempdir().unwrap();
+    let (rooms, out) = (folder.path().join("rooms"), folder.path().join("out"));
+    fs::create_dir(&rooms).unwrap();
+    for name in ["narrow.yaml", "nothing-fits.yaml", "feet-and-inches.yaml"] {
+        fs::copy(root().join("scenarios").join(name), rooms.join(name)).unwrap();
+    }
+    for (units, of_pages) in [(Some("in"), ["in", "in"]), (Some("ft"), ["in", "in"]), (None, ["in", "cm"])] {
+        let asked = units.map_or(vec![], |unit| vec!["--units", unit]);
+        let ended = batch(&rooms, &out, &asked);
+        assert!(!ended.stdout.contains("known already"), "{units:?}: {}", ended.stdout);
+        let page = fs::read_to_string(out.join("index.html")).unwrap();
+        for unit in ["in", "cm", "ft", "mm", "m"] {
+            assert_eq!(page.contains(&format!(" {unit}</b>")), of_pages.contains(&unit), "{units:?}: {unit}");
+        }
+        let rows = fs::read_to_string(out.join("rooms.csv")).unwrap();
+        for line in values(&fs::read_to_string(out.join("rooms.ndjson")).unwrap()) {
+            let file = rooms.join(line["source"].as_str().unwrap());
+            let ranked = run(&[vec!["rank", "--json", "--top", "1", text(&file)], asked.clone()].concat());
+            let mut ranked: Value = serde_json::from_str(&ranked.stdout).unwrap();
+            ranked["work"]["seconds"] = Value::Null;
+            assert_eq!(line["result"], ranked, "{units:?}");
+            let told = units.map_or_else(|| line["units"].as_str().unwrap().to_owned(), str::to_owned);
+            assert_eq!(line["units"], told.as_str());
+            let remedy = line["result"]["remedies"][0]["sentence"].as_str().unwrap_or_default();
+            assert!(rows.contains(remedy), "{units:?}: {remedy}");
+        }
+    }
 }

@@ -16,8 +16,9 @@ const NAMED: usize = 3;
 /// Where the text beside a label stands.
 const HANG: usize = 11;
 
-/// Every room that goes by a name which an earlier one goes by, against that first one. `None` where all names differ.
-pub(crate) fn compared(rooms: &[Told], unit: Unit, look: Look) -> Option<String> {
+/// Every room that goes by a name which an earlier one goes by, against that first one and in its unit. `None` where all
+/// names differ.
+pub(crate) fn compared(rooms: &[Told], look: Look) -> Option<String> {
     let mut of_name: BTreeMap<&str, Vec<&Told>> = BTreeMap::new();
     let mut names = Vec::new();
     for (told, name) in rooms.iter().filter_map(|told| Some((told, told.result.as_ref()?.room.name.as_str()))) {
@@ -30,16 +31,17 @@ pub(crate) fn compared(rooms: &[Told], unit: Unit, look: Look) -> Option<String>
     let mut page = Page::new(look);
     for (name, variants) in names.iter().filter_map(|name| Some((name, of_name.get(name)?))) {
         let Some((base, others)) = variants.split_first().filter(|(_, others)| !others.is_empty()) else { continue };
-        page.heading(&words::variants_of(name, base.source.as_deref(), sign(shop_unit(unit))));
+        page.heading(&words::variants_of(name, base.source.as_deref(), sign(shop_unit(base.unit()))));
         for other in others {
-            tell(&mut page, base, other, unit);
+            tell(&mut page, base, other);
         }
     }
     let text = page.into_text();
     (!text.is_empty()).then_some(text)
 }
 
-fn tell(page: &mut Page, base: &Told, other: &Told, unit: Unit) {
+fn tell(page: &mut Page, base: &Told, other: &Told) {
+    let unit = base.unit();
     page.entry(0, &words::called(other.source.as_deref()));
     let (Some(was), Some(is)) = (&base.result, &other.result) else { return };
     let rows = [
@@ -94,7 +96,7 @@ fn ranges(before: &ToldOption, now: &ToldOption, unit: Unit) -> Vec<String> {
         for (dimension, range) in piece.range.each() {
             let was = same.range.each().find(|(of, _)| *of == dimension).map(|(_, range)| range);
             let words_of = |range: &crate::render::batch::told::ToldRange| {
-                format!("{} to {}", taped(unit, range.least), taped(unit, range.most))
+                format!("{} to {}", taped(shop_unit(unit), range.least), taped(shop_unit(unit), range.most))
             };
             if let Some(was) = was.filter(|was| (was.least, was.most) != (range.least, range.most)) {
                 changes.push(words::change(&format!("{} {dimension}", piece.name), &words_of(was), &words_of(range)));

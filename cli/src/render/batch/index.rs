@@ -6,6 +6,7 @@ use super::{Summary, plan_name, reason, size};
 use crate::render::batch::told::{Fate, Told, ToldOption};
 use crate::text::markup::escaped;
 use crate::words::batch as words;
+use crate::words::lengths::{shop_unit, sign};
 
 /// Rooms on one page.
 pub(crate) const ROOMS_A_PAGE: usize = 200;
@@ -30,15 +31,10 @@ pub(crate) fn page_name(number: usize) -> String {
 }
 
 /// Page `number` of `pages`: the rooms from place `first` (from 0) of `all`.
-pub(crate) fn page(
-    rooms: &[Told],
-    (number, pages): (usize, usize),
-    (first, all): (usize, usize),
-    unit: Unit,
-) -> String {
+pub(crate) fn page(rooms: &[Told], (number, pages): (usize, usize), (first, all): (usize, usize)) -> String {
     let mut summary = Summary::default();
     rooms.iter().for_each(|room| summary.count(room));
-    let rows: String = rooms.iter().map(|room| row(room, unit)).collect();
+    let rows: String = rooms.iter().map(row).collect();
     let head = |head: &&str| format!("<th role=\"columnheader\" scope=\"col\">{head}</th>");
     let heads: String = words::INDEX_HEADS.iter().map(head).collect();
     let title = words::index_title(first + 1, first + rooms.len(), all);
@@ -57,7 +53,7 @@ pub(crate) fn page(
     )
 }
 
-fn row(told: &Told, unit: Unit) -> String {
+fn row(told: &Told) -> String {
     let class = if told.fate() == Fate::Fits { "" } else { " class=\"without\"" };
     let source = escaped(&words::called(told.source.as_deref()));
     let (name, area) = told.result.as_ref().map_or_else(
@@ -65,7 +61,8 @@ fn row(told: &Told, unit: Unit) -> String {
         |result| (escaped(&result.room.name), format!("{:.1}&nbsp;m<sup>2</sup>", result.room.area)),
     );
     let counts = told.result.as_ref().map_or_else(String::new, |it| words::fit_of(it.options.len(), it.refused.len()));
-    let answer = told.best().map_or_else(|| escaped(&reason(told).unwrap_or_default()), |best| answer(best, unit));
+    let answer =
+        told.best().map_or_else(|| escaped(&reason(told).unwrap_or_default()), |best| answer(best, told.unit()));
     let [_, _, floor, options, _] = words::INDEX_HEADS;
     // Narrow screens show the cells below each other, each with its head; the roles keep it a table there.
     format!(
@@ -81,7 +78,7 @@ fn row(told: &Told, unit: Unit) -> String {
 fn answer(best: &ToldOption, unit: Unit) -> String {
     let score = words::scored(best.score, best.first_place_share);
     let sizes = best.pieces.iter().map(|piece| {
-        let size = words::sizes(&size(piece, unit), crate::words::lengths::sign(unit));
+        let size = words::sizes(&size(piece, unit), sign(shop_unit(unit)));
         format!("<li>{} <b>{}</b></li>", escaped(&piece.name), escaped(&size))
     });
     let sizes: String = sizes.collect();

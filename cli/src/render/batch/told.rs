@@ -4,6 +4,7 @@
 
 use std::collections::BTreeMap;
 
+use elbowroom_model::Unit;
 use serde::Deserialize;
 use serde::de::IgnoredAny;
 
@@ -14,6 +15,8 @@ pub(crate) struct Told {
     pub source: Option<String>,
     /// The name of its content.
     pub content: String,
+    /// The unit that lengths are told in; `None` where something is wrong with the file.
+    pub units: Option<Unit>,
     /// What is wrong with it.
     pub faults: Vec<ToldFault>,
     /// What came of it; `None` where something is wrong with it.
@@ -181,6 +184,11 @@ impl Told {
     /// Reads a line.
     pub(crate) fn of(line: &str) -> Result<Self, serde_json::Error> {
         serde_json::from_str(line)
+    }
+
+    /// The unit that lengths of the room are told in.
+    pub(crate) fn unit(&self) -> Unit {
+        self.units.unwrap_or_default()
     }
 
     /// How the room came out.

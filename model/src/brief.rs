@@ -1,7 +1,7 @@
 //! The checked whole: all that the solver gets.
 
 use crate::only::Only;
-use crate::piece::Piece;
+use crate::piece::{Piece, PieceId};
 use crate::room::Room;
 use crate::rules::Rules;
 use crate::wishes::Wishes;
@@ -28,6 +28,35 @@ pub struct Brief {
     pub units: crate::length::Unit,
     /// The way in; `None` where nothing is said of it.
     pub way: Option<crate::way::Way>,
+}
+
+impl Brief {
+    /// The piece named by `id`, `None` where the brief has no such piece.
+    #[must_use]
+    pub fn piece(&self, id: PieceId) -> Option<&Piece> {
+        self.pieces.get(id.0)
+    }
+
+    /// The same, to change it.
+    pub fn piece_mut(&mut self, id: PieceId) -> Option<&mut Piece> {
+        self.pieces.get_mut(id.0)
+    }
+
+    /// Pieces with their ids, in the file's order.
+    pub fn pieces(&self) -> impl DoubleEndedIterator<Item = (PieceId, &Piece)> + ExactSizeIterator + Clone {
+        self.pieces.iter().enumerate().map(|(place, piece)| (PieceId(place), piece))
+    }
+
+    /// The ids of all pieces, in the file's order.
+    pub fn piece_ids(&self) -> impl DoubleEndedIterator<Item = PieceId> + ExactSizeIterator + Clone + use<> {
+        (0..self.pieces.len()).map(PieceId)
+    }
+
+    /// The name of a piece; empty where the brief has no such piece.
+    #[must_use]
+    pub fn piece_name(&self, id: PieceId) -> &str {
+        self.piece(id).map_or("", |piece| piece.name.as_str())
+    }
 }
 
 /// Something that a reader of the result must be told.

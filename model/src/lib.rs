@@ -51,7 +51,7 @@ pub use kind::PieceKind;
 pub use length::{Rounding, Unit};
 pub use only::{Only, SecondPlace};
 pub use opening::{Door, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window};
-pub use piece::{Dimension, Hand, Piece, SizeRange, Step};
+pub use piece::{Dimension, Hand, Piece, PieceId, SizeRange, Step};
 pub use point::Point;
 pub use room::{Fixed, FixedId, ItemId, Residual, Room, Survey, Wall, WallId, WallItem};
 pub use rules::{Clearance, Rule, Rules};

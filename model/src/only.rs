@@ -3,7 +3,7 @@
 use crate::brief::Brief;
 use crate::fault::{Fault, quoted};
 use crate::nearest::{nearest, same};
-use crate::piece::Hand;
+use crate::piece::{Hand, Piece, PieceId};
 use crate::room::WallId;
 
 /// One decision, held to one value.
@@ -18,7 +18,7 @@ pub enum Only {
     /// The wall of the media unit; `None`: no screen.
     MediaWall(Option<WallId>),
     /// Where a second seat stands; `None`: every one of them.
-    SecondSeat(Option<usize>, SecondPlace),
+    SecondSeat(Option<PieceId>, SecondPlace),
 }
 
 /// Where a second seat stands, as one sits on the main one.
@@ -56,7 +56,8 @@ impl Only {
         if choice.is_empty() || value.is_empty() {
             return Err(not_a_choice(text));
         }
-        let seat = brief.pieces.iter().position(|piece| piece.kind.is_seat() && same(&piece.name, choice));
+        let is_meant = |piece: &Piece| piece.kind.is_seat() && same(&piece.name, choice);
+        let seat = brief.pieces().find(|(_, piece)| is_meant(piece)).map(|(id, _)| id);
         match CHOICES.iter().find(|known| same(known, choice)) {
             Some(&"seat_back") if same(value, FREE) => Ok(Self::SeatBack(None)),
             Some(&"seat_back") => wall(brief, choice, value, &[FREE]).map(|wall| Self::SeatBack(Some(wall))),

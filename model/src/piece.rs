@@ -1,5 +1,7 @@
 //! The furniture that is asked for, and the sizes each piece may have.
 
+use std::cmp::Ordering;
+
 use serde::{Deserialize, Serialize};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 
@@ -101,6 +103,22 @@ pub struct Step {
     pub depth: f64,
 }
 
+/// Which piece of a brief, by its place in [`crate::Brief::pieces`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct PieceId(pub usize);
+
+impl PieceId {
+    /// The same piece once the piece `gone` is taken out of the brief; `None` where it is that piece.
+    #[must_use]
+    pub fn without(self, gone: Self) -> Option<Self> {
+        match self.cmp(&gone) {
+            Ordering::Less => Some(self),
+            Ordering::Equal => None,
+            Ordering::Greater => Some(Self(self.0 - 1)),
+        }
+    }
+}
+
 /// One piece that should stand in the room. A row of the file with a count of 2 gives two of these.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Piece {
@@ -134,8 +152,8 @@ pub struct Piece {
     pub passing: bool,
     /// Chairs at a dining table.
     pub seats: Option<u32>,
-    /// Pieces of one row of the file share one size: the place of the first of them in [`crate::Brief::pieces`].
-    pub alike: Option<usize>,
+    /// Pieces of one row of the file share one size: the first of them.
+    pub alike: Option<PieceId>,
     /// What one millimetre of any of its dimensions counts in the size value.
     pub weight: f64,
 }

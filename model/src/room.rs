@@ -151,6 +151,36 @@ impl Room {
         self.walls.get(id.0)
     }
 
+    /// The item named by `id`, `None` where the room has no such item.
+    #[must_use]
+    pub fn item(&self, id: ItemId) -> Option<&WallItem> {
+        self.items.get(id.0)
+    }
+
+    /// The name of an item; empty where the room has no such item.
+    #[must_use]
+    pub fn item_name(&self, id: ItemId) -> &str {
+        self.item(id).map_or("", |item| item.name.as_str())
+    }
+
+    /// The fixed thing named by `id`, `None` where the room has no such thing.
+    #[must_use]
+    pub fn fixed_thing(&self, id: FixedId) -> Option<&Fixed> {
+        self.fixed.get(id.0)
+    }
+
+    /// The name of a fixed thing; empty where the room has no such thing.
+    #[must_use]
+    pub fn fixed_name(&self, id: FixedId) -> &str {
+        self.fixed_thing(id).map_or("", |fixed| fixed.name.as_str())
+    }
+
+    /// The name of a wall; empty where the room has no such wall.
+    #[must_use]
+    pub fn wall_name(&self, id: WallId) -> &str {
+        self.wall(id).map_or("", |wall| wall.name.as_str())
+    }
+
     /// The two ends of an item on its wall, as measured: left, then right as one faces it from inside.
     #[must_use]
     pub fn ends(&self, item: &WallItem) -> Option<(Point, Point)> {

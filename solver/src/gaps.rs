@@ -129,7 +129,7 @@ impl Measure<'_> {
     }
 
     fn piece(&self, placed: &Placed) -> Option<&Piece> {
-        self.brief.pieces.get(placed.piece)
+        self.brief.piece(placed.piece)
     }
 
     fn is_flat(&self, placed: &Placed) -> bool {

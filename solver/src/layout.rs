@@ -1,6 +1,6 @@
 //! A finished layout: which pieces stand where, how large, facing which way.
 
-use elbowroom_model::{Brief, Dimension, Hand, Point, WallId};
+use elbowroom_model::{Brief, Dimension, Hand, PieceId, Point, WallId};
 use serde::Serialize;
 
 use crate::geometry::Convex;
@@ -47,7 +47,7 @@ impl Size {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Placed {
     /// Its place in [`Brief::pieces`].
-    pub piece: usize,
+    pub piece: PieceId,
     /// The wall it stands at; `None`: it stands free.
     pub at_wall: Option<WallId>,
     /// Middle of its back edge; of a corner sofa the outer corner, where both backs meet.
@@ -133,7 +133,7 @@ pub struct Layout {
     /// Pieces that stand, in the order of [`Brief::pieces`].
     pub placed: Vec<Placed>,
     /// Pieces with `needed: false` that found no room, by their place in [`Brief::pieces`].
-    pub left_out: Vec<usize>,
+    pub left_out: Vec<PieceId>,
     /// Centre of the turning circle, where one is asked for.
     pub turning_circle: Option<Point>,
 }
@@ -141,7 +141,7 @@ pub struct Layout {
 impl Layout {
     /// How the piece at `piece` in [`Brief::pieces`] stands; `None` where it was left out.
     #[must_use]
-    pub fn of(&self, piece: usize) -> Option<&Placed> {
+    pub fn of(&self, piece: PieceId) -> Option<&Placed> {
         self.placed.iter().find(|placed| placed.piece == piece)
     }
 
@@ -150,7 +150,7 @@ impl Layout {
     #[must_use]
     pub fn size_value(&self, brief: &Brief) -> f64 {
         let value = |placed: &Placed| {
-            let Some(piece) = brief.pieces.get(placed.piece) else { return 0.0 };
+            let Some(piece) = brief.piece(placed.piece) else { return 0.0 };
             let dimensions = piece.dimensions().into_iter();
             dimensions.map(|dimension| value_of(piece, dimension, placed.size)).sum::<f64>() * piece.weight
         };

@@ -1,6 +1,6 @@
 //! What a reader of a result must be told beside its options.
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, PieceId};
 
 use crate::arrangement::Enumeration;
 use crate::cautions::{Caution, cautions};
@@ -10,7 +10,7 @@ use crate::routes::{Floor, HeldToEmptyRoom};
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Notice {
     /// A piece that need not stand does not get in by the way, and is left out: its place in the brief as asked.
-    DoesNotGetIn(usize),
+    DoesNotGetIn(PieceId),
     /// No options are looked at but those that [`Brief::only`] holds to.
     OnlyThese,
     /// A way that is narrower than its rule in the empty room.

@@ -147,7 +147,7 @@ impl Site {
     /// Both ends of an item moved in with its wall (left, right as one faces it) and the way into the room.
     #[must_use]
     pub fn place_of(&self, brief: &Brief, id: ItemId) -> Option<(Point, Point, Point)> {
-        let item = brief.room.items.get(id.0)?;
+        let item = brief.room.item(id)?;
         let inward = self.wall(item.wall)?.inward;
         let (left, right) = brief.room.ends(item)?;
         let shift = inward * self.measured_within;

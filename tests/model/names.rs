@@ -37,7 +37,7 @@ fn pieces_of_a_count_are_numbered_and_those_without_a_name_across_rows() {
     let rows = "kind: armchair, count: 2 }\n  - { kind: armchair }\n  - { kind: armchair, name: reader, count: 2";
     let brief = brief(&changed(&[("kind: coffee-table", rows)]));
     assert_eq!(pieces(&brief), ["sofa", "armchair 1", "armchair 2", "armchair 3", "reader 1", "reader 2"]);
-    let alike: Vec<Option<usize>> = brief.pieces.iter().map(|piece| piece.alike).collect();
+    let alike: Vec<Option<usize>> = brief.pieces.iter().map(|piece| piece.alike.map(|first| first.0)).collect();
     assert_eq!(alike, [None, Some(1), Some(1), None, Some(4), Some(4)]);
 }
 

@@ -1,6 +1,6 @@
 //! What if: settings change what they name and nothing else, and are refused in words that help.
 
-use elbowroom_model::{Brief, Criterion, Fault, Only, SecondPlace, WallId, scenario};
+use elbowroom_model::{Brief, Criterion, Fault, Only, PieceId, SecondPlace, WallId, scenario};
 
 use crate::plain_room::{PLAIN, brief, with};
 
@@ -123,7 +123,7 @@ fn what_is_wanted_of_the_decisions_is_read_in_the_rooms_own_words() {
         ("facing=bay", Only::Facing(WallId(0))),
         ("media_wall=none", Only::MediaWall(None)),
         ("second_seats=left", Only::SecondSeat(None, SecondPlace::Left)),
-        ("armchair=opposite", Only::SecondSeat(Some(2), SecondPlace::Opposite)),
+        ("armchair=opposite", Only::SecondSeat(Some(PieceId(2)), SecondPlace::Opposite)),
     ];
     for (text, wanted) in cases {
         assert_eq!(Only::read(text, &brief), Ok(wanted), "{text}");

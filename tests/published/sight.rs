@@ -1,6 +1,6 @@
 //! Sight: the angle that a window fills, and the area that lies open to the eye.
 
-use elbowroom_model::Point;
+use elbowroom_model::{PieceId, Point};
 use elbowroom_solver::criteria::isovist::{floor_seen, isovist_area};
 use elbowroom_solver::criteria::obstacles::{Obstacle, Whose};
 use elbowroom_solver::criteria::sight::{Barriers, Eye, Target, seen};
@@ -57,7 +57,7 @@ fn a_low_wall_hides_its_shadow() {
     let outline = points(&[(0.0, 0.0), (0.0, 1000.0), (10_000.0, 1000.0), (10_000.0, 0.0)]);
     let wall = Convex::counter_clockwise(points(&[(1000.0, 0.0), (1001.0, 0.0), (1001.0, 1000.0), (1000.0, 1000.0)]));
     let seen = |height| {
-        let wall = Obstacle::new(wall.clone(), height, Whose::Piece(0));
+        let wall = Obstacle::new(wall.clone(), height, Whose::Piece(PieceId(0)));
         floor_seen(Eye { at: Point::new(0.001, 500.0), height: 1700.0 }, &outline, &[wall])
     };
     let lost = 10_000_000.0 - seen(850.0);

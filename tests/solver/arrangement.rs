@@ -5,7 +5,7 @@ mod plan;
 use std::collections::{BTreeMap, BTreeSet};
 
 use elbowroom_model::{
-    Brief, Clearance, Hand, Hinge, ItemId, Piece, PieceKind, Point, Room, Rule, SecondPlace, WallId,
+    Brief, Clearance, Hand, Hinge, ItemId, Piece, PieceId, PieceKind, Point, Room, Rule, SecondPlace, WallId,
 };
 use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::{
@@ -70,7 +70,7 @@ fn a_pair_of_armchairs_stands_together_or_one_on_each_side() {
     let expected = ["armchairs-opposite", "armchairs-left", "armchairs-right", "armchairs-left-right"];
     assert_eq!(at_top, BTreeSet::from(expected));
     let shared = by_key(&found, "top/armchairs-left-right");
-    let places: Vec<_> = shared.choices.seats().iter().map(|seat| (seat.piece, seat.place)).collect();
+    let places: Vec<_> = shared.choices.seats().iter().map(|seat| (seat.piece.0, seat.place)).collect();
     assert_eq!(places, [(1, SecondPlace::Left), (2, SecondPlace::Right)]);
     assert_eq!(
         shared.standings[1].stands[0].facing,
@@ -99,11 +99,11 @@ fn the_largest_seat_is_the_main_one_wherever_the_file_puts_it() {
     let small = piece("settee", PieceKind::Sofa, (1500.0, 1700.0), (800.0, 900.0));
     for pieces in [vec![small.clone(), sofa(), corner_sofa()], vec![corner_sofa(), sofa(), small.clone()]] {
         let main = of(&brief(rectangle(7000.0, 7000.0), pieces.clone())).arrangements[0].main_seat;
-        assert_eq!(pieces[main].name, "corner sofa");
+        assert_eq!(pieces[main.0].name, "corner sofa");
     }
     for pieces in [vec![small.clone(), sofa()], vec![sofa(), small.clone()]] {
         let main = of(&brief(rectangle(7000.0, 7000.0), pieces.clone())).arrangements[0].main_seat;
-        assert_eq!(pieces[main].name, "sofa");
+        assert_eq!(pieces[main.0].name, "sofa");
     }
 }
 
@@ -121,7 +121,7 @@ fn a_media_unit_that_need_not_stand_may_be_left_out() {
 fn a_wall_shorter_than_the_seat_is_dropped_with_what_is_missing() {
     let found = of(&brief(rectangle(6000.0, 1400.0), vec![sofa()]));
     let dropped = found.dropped.iter().find(|dropped| dropped.arrangement.key == "right-side").unwrap();
-    let place = NoRoomAt::Along { piece: 0, wall: WallId(1), beside: None };
+    let place = NoRoomAt::Along { piece: PieceId(0), wall: WallId(1), beside: None };
     assert_eq!(dropped.reason, NoRoom { rule: Rule::Room, place, has: 1400.0, needs: 1500.0 });
 }
 
@@ -133,7 +133,7 @@ fn a_doorway_shortens_its_wall_by_its_landing() {
     let dropped = found.dropped.iter().find(|dropped| dropped.arrangement.key == "top").unwrap();
     assert_eq!((dropped.reason.rule, dropped.reason.short_by()), (Rule::Clearance(Clearance::DoorLanding), 100.0));
     let beside = Some(Obstacle::Landing(ItemId(0)));
-    assert_eq!(dropped.reason.place, NoRoomAt::Along { piece: 0, wall: WallId(0), beside });
+    assert_eq!(dropped.reason.place, NoRoomAt::Along { piece: PieceId(0), wall: WallId(0), beside });
 }
 
 /// Past an outside corner there is room for the seat's end, so the door's landing costs it nothing.
@@ -245,10 +245,13 @@ fn tables_and_rugs_go_with_their_seat() {
     let at_top = by_key(&found, "top");
     let relations =
         |piece: usize| -> Vec<Relation> { at_top.standings[piece].stands.iter().map(|stand| stand.relation).collect() };
-    assert_eq!(relations(1), [Relation::Before { seat: 0 }]);
+    assert_eq!(relations(1), [Relation::Before { seat: PieceId(0) }]);
     assert_eq!(at_top.standings[1].role, Role::Table);
-    assert_eq!(relations(2), [Relation::Under { seat: 0 }]);
-    assert_eq!(relations(3), [Relation::Beside { seat: 0, left: true }, Relation::Beside { seat: 0, left: false }]);
+    assert_eq!(relations(2), [Relation::Under { seat: PieceId(0) }]);
+    assert_eq!(
+        relations(3),
+        [Relation::Beside { seat: PieceId(0), left: true }, Relation::Beside { seat: PieceId(0), left: false }]
+    );
     assert!((1..=3).all(|piece| at_top.standings[piece].stands[0].facing == at_top.choices.facing));
 }
 
@@ -324,16 +327,16 @@ fn told(arrangement: &Arrangement, brief: &Brief) -> BTreeMap<String, BTreeSet<S
     let wall = |wall: Option<WallId>| wall.map_or("free".to_owned(), |wall| brief.room.walls[wall.0].name.clone());
     let relation = |relation: Relation| match relation {
         Relation::Alone => "alone".to_owned(),
-        Relation::Before { seat } => format!("before {}", brief.pieces[seat].name),
-        Relation::Faces { seat } => format!("faces {}", brief.pieces[seat].name),
-        Relation::Beside { seat, left } => format!("beside {} {left}", brief.pieces[seat].name),
-        Relation::Under { seat } => format!("under {}", brief.pieces[seat].name),
+        Relation::Before { seat } => format!("before {}", brief.piece_name(seat)),
+        Relation::Faces { seat } => format!("faces {}", brief.piece_name(seat)),
+        Relation::Beside { seat, left } => format!("beside {} {left}", brief.piece_name(seat)),
+        Relation::Under { seat } => format!("under {}", brief.piece_name(seat)),
     };
     let standing = |standing: &elbowroom_solver::arrangement::Standing| {
         let stand = |stand: &elbowroom_solver::arrangement::Stand| {
             format!("{:?} {:?} {} {}", standing.role, standing.hand, wall(stand.at_wall), relation(stand.relation))
         };
-        (brief.pieces[standing.piece].name.clone(), standing.stands.iter().map(stand).collect())
+        (brief.piece_name(standing.piece).to_owned(), standing.stands.iter().map(stand).collect())
     };
     arrangement.standings.iter().map(standing).collect()
 }
@@ -383,7 +386,7 @@ proptest! {
         let mut shuffled: Vec<Piece> = order.iter().map(|place| pieces[*place].clone()).collect();
         let first_of_pair = shuffled.iter().position(|piece| piece.alike.is_some());
         for piece in shuffled.iter_mut().filter(|piece| piece.alike.is_some()) {
-            piece.alike = first_of_pair;
+            piece.alike = first_of_pair.map(PieceId);
         }
         let shuffled = all_told(&brief(plan.clone(), shuffled));
         let plain = all_told(&brief(plan, pieces));
@@ -408,7 +411,7 @@ proptest! {
         for arrangement in of(&asked).arrangements {
             prop_assert_eq!(arrangement.standings.len(), asked.pieces.len());
             for (place, standing) in arrangement.standings.iter().enumerate() {
-                prop_assert_eq!(standing.piece, place);
+                prop_assert_eq!(standing.piece, PieceId(place));
                 prop_assert!(!standing.stands.is_empty() || !asked.pieces[place].needed);
                 for stand in &standing.stands {
                     prop_assert!((stand.facing.norm() - 1.0).abs() < 1e-12);

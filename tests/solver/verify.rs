@@ -4,8 +4,8 @@ mod sizes;
 mod ways;
 
 use elbowroom_model::{
-    Brief, Clearance, Dimension, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceKind, Point, Radiator, Swings,
-    View, WallId, Window,
+    Brief, Clearance, Dimension, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceId, PieceKind, Point, Radiator,
+    Swings, View, WallId, Window,
 };
 use elbowroom_solver::arrangement::{Arrangement, Choices, Relation, Role, Stand, Standing};
 use elbowroom_solver::routes::Route;
@@ -26,13 +26,13 @@ const HAIR: f64 = 0.6;
 fn arrangement() -> Arrangement {
     let (facing, second_seats) = (SOUTH, Vec::new());
     let choices = Choices { seat_back: None, faced: None, facing, hand: None, media_wall: None, second_seats };
-    Arrangement { key: String::new(), choices, main_seat: 0, standings: Vec::new() }
+    Arrangement { key: String::new(), choices, main_seat: PieceId(0), standings: Vec::new() }
 }
 
 /// Stands with the middle of its back (of a corner sofa: its outer corner) at a place.
 fn placed(piece: usize, back: (f64, f64), facing: Point, (width, depth): (f64, f64)) -> Placed {
     let size = Size { width, return_length: None, depth };
-    Placed { piece, at_wall: None, anchor: Point::new(back.0, back.1), facing, hand: None, size }
+    Placed { piece: PieceId(piece), at_wall: None, anchor: Point::new(back.0, back.1), facing, hand: None, size }
 }
 
 fn at_wall(placed: Placed, wall: usize) -> Placed {
@@ -57,7 +57,7 @@ fn second_check(brief: &Brief, placed: &[Placed], routes: &[Route], part: Part) 
 /// The layout as a result tells it.
 fn told(brief: &Brief, placed: &[Placed], routes: &[Route]) -> Value {
     let piece = |placed: &Placed| {
-        let asked = &brief.pieces[placed.piece];
+        let asked = &brief.pieces[placed.piece.0];
         let range = |dimension| {
             let (range, size) = (asked.range(dimension)?, placed.size.get(dimension)?);
             Some(
@@ -301,8 +301,8 @@ fn the_table_that_the_arrangement_gives_a_seat_serves_that_seat() {
         ..Layout::default()
     };
     let serving = |seat| {
-        let stand = Stand { at_wall: None, facing: SOUTH, relation: Relation::Before { seat } };
-        let standing = Standing { piece: 1, role: Role::Table, hand: None, stands: vec![stand] };
+        let stand = Stand { at_wall: None, facing: SOUTH, relation: Relation::Before { seat: PieceId(seat) } };
+        let standing = Standing { piece: PieceId(1), role: Role::Table, hand: None, stands: vec![stand] };
         Arrangement { standings: vec![standing], ..arrangement() }
     };
     assert_eq!(verify(&Ground::of(&brief), &layout, &serving(0), &[]), []);

@@ -1,6 +1,6 @@
 //! What a remedy says, done to the brief it was given for.
 
-use elbowroom_model::{Brief, Clearance, Dimension, SizeRange};
+use elbowroom_model::{Brief, Clearance, Dimension, PieceId, SizeRange};
 use elbowroom_solver::outcome::{Change, Remedy};
 
 /// The brief with every change of the remedy made; `None` where one of them moves a wall of a room that is no rectangle.
@@ -38,8 +38,8 @@ fn without(mut brief: Brief, place: usize) -> Brief {
     brief.pieces.remove(place);
     for piece in &mut brief.pieces {
         piece.alike = match piece.alike {
-            Some(first) if first == place => None,
-            Some(first) if first > place => Some(first - 1),
+            Some(PieceId(first)) if first == place => None,
+            Some(PieceId(first)) if first > place => Some(PieceId(first - 1)),
             alike => alike,
         };
     }

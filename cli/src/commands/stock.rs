@@ -137,19 +137,18 @@ fn assigned(booked: &[Booked], store: &Store) -> StockResult {
 fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
     let answer = booked.room.clone()?;
     let brief = &answer.asked;
-    let pieces = brief.pieces.iter().enumerate();
     let must = match &booked.booking.must {
-        Must::Needed => pieces.filter(|(_, piece)| piece.needed).map(|(place, _)| place).collect(),
-        Must::All => (0..brief.pieces.len()).collect(),
+        Must::Needed => brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect(),
+        Must::All => brief.piece_ids().collect(),
         Must::Nothing => Vec::new(),
         Must::Named(names) => {
-            let place = |name: &String| brief.pieces.iter().position(|piece| piece.name == *name);
+            let named = |name: &String| brief.pieces().find(|(_, piece)| piece.name == *name).map(|(id, _)| id);
             let unknown: Vec<Fault> =
-                names.iter().filter(|name| place(name).is_none()).map(|name| words::no_piece(name, brief)).collect();
+                names.iter().filter(|name| named(name).is_none()).map(|name| words::no_piece(name, brief)).collect();
             if !unknown.is_empty() {
                 return Err(unknown);
             }
-            names.iter().filter_map(place).collect()
+            names.iter().filter_map(named).collect()
         }
     };
     let Booking { days, priority, .. } = booked.booking;

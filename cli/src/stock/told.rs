@@ -31,7 +31,7 @@ pub(crate) fn told(went: Vec<Went<'_>>, store: &Store, assignment: &Assignment, 
         let asked = furnished.asked.iter().map(|Fulfilled { asked, by }| AskedResult {
             names: names(asking, asked),
             must: asked.must,
-            piece: piece(*by, asked.places.len(), store),
+            piece: piece(*by, asked.pieces.len(), store),
             by: *by,
         });
         BookingResult { arrangement, asked: asked.collect(), ..went.room }
@@ -48,8 +48,7 @@ pub(crate) fn told(went: Vec<Went<'_>>, store: &Store, assignment: &Assignment, 
 
 /// What is asked for, in the room's own words.
 fn names(asking: &Asking, asked: &Asked) -> Vec<String> {
-    let pieces = &asking.answer.asked.pieces;
-    asked.places.iter().filter_map(|place| Some(pieces.get(*place)?.name.clone())).collect()
+    asked.pieces.iter().map(|id| asking.answer.asked.piece_name(*id).to_owned()).collect()
 }
 
 fn piece(by: By, count: usize, store: &Store) -> Option<PickedPiece> {

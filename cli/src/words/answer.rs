@@ -1,6 +1,6 @@
 //! What an answer says: each sentence made from what was decided, in the unit of its brief.
 
-use elbowroom_model::{Brief, Hand, SecondPlace};
+use elbowroom_model::{Brief, Hand, PieceId, SecondPlace};
 use elbowroom_solver::Answer;
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::criteria::Judgement;
@@ -23,7 +23,7 @@ pub(crate) fn basis(judgement: &Judgement) -> String {
 }
 
 /// Why a piece is left out of an option.
-pub(crate) fn left_out(brief: &Brief, option: &RankedOption, piece: usize) -> String {
+pub(crate) fn left_out(brief: &Brief, option: &RankedOption, piece: PieceId) -> String {
     wording::left_out::left_out(brief, piece, option.proven)
 }
 

@@ -1,7 +1,7 @@
 //! What sets one option apart from another, item by item, in the reader's unit.
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Brief, Dimension, Rounding};
+use elbowroom_model::{Brief, Dimension, PieceId, Rounding};
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::comparison::Apart;
 
@@ -12,14 +12,14 @@ use super::lengths::shop_unit;
 pub(crate) fn words<'a>(brief: &Brief, other: &Brief, all: impl IntoIterator<Item = &'a Apart>) -> Vec<String> {
     let all: Vec<&Apart> = all.into_iter().collect();
     let length = |by: f64| shop_unit(brief.units).words(by.abs(), Rounding::Nearest);
-    let sizes_of = |of: usize| -> Vec<(Dimension, String, bool)> {
+    let sizes_of = |of: PieceId| -> Vec<(Dimension, String, bool)> {
         let sizes = all.iter().filter_map(|apart| match apart {
             Apart::Size { piece, dimension, by } if *piece == of => Some((*dimension, length(*by), *by > 0.0)),
             _ => None,
         });
         sizes.collect()
     };
-    let mut told_pieces: Vec<usize> = Vec::new();
+    let mut told_pieces: Vec<PieceId> = Vec::new();
     let mut told = Vec::new();
     for apart in &all {
         told.push(match apart {

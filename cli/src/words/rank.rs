@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Brief, Criterion, Hand, ItemId, WallId};
+use elbowroom_model::{Brief, Criterion, Hand, ItemId, PieceId, WallId};
 use elbowroom_solver::Answer;
 use elbowroom_solver::answer::{Holding, RankedOption, Thing, TurnsIf, Work};
 use elbowroom_solver::wording::cause::holding;
@@ -156,7 +156,7 @@ pub(crate) fn sizes(unit: &str) -> String {
 }
 
 /// What holds a size of a piece, and by which clearance: `hall door swing`, `media unit (passage)`, `its most`.
-pub(crate) fn holder(brief: &Brief, piece: usize, by: &Holding) -> String {
+pub(crate) fn holder(brief: &Brief, piece: PieceId, by: &Holding) -> String {
     if *by == Holding::Most {
         return "its most".to_owned();
     }

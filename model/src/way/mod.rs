@@ -11,7 +11,7 @@ pub(crate) mod row;
 pub use load::{Load, LoadPart};
 pub use read::{WayFile, read};
 
-use crate::piece::Dimension;
+use crate::piece::{Dimension, PieceId};
 
 /// The way from the street to the room.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -29,8 +29,8 @@ pub struct Way {
 /// A size that the way holds.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Capped {
-    /// Place of the piece in the brief.
-    pub piece: usize,
+    /// The piece.
+    pub piece: PieceId,
     /// The size.
     pub dimension: Dimension,
     /// The point that holds it, by its place on the way; `None` where no point by itself does.

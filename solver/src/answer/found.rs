@@ -1,6 +1,6 @@
 //! From a candidate and its place in the order to an option of the answer.
 
-use elbowroom_model::{Brief, Dimension};
+use elbowroom_model::{Brief, Dimension, PieceId};
 
 use super::figures::rounded;
 use super::option::{RankedOption, TurningCircle, TurnsIf};
@@ -87,7 +87,7 @@ fn of_piece(
 ) -> (Option<PieceSizes>, usize) {
     let mut programs = 0;
     let mut figures = |dimension: Dimension| {
-        let range = ground.room.brief.pieces.get(placed.piece)?.range(dimension)?;
+        let range = ground.room.brief.piece(placed.piece)?.range(dimension)?;
         let together = placed.size.get(dimension)?;
         let alone = is_shown.then(|| alone(ground, candidate, placed.piece, dimension)).flatten();
         programs += alone.map_or(0, |(_, programs)| programs);
@@ -101,7 +101,7 @@ fn of_piece(
     (sizes, programs)
 }
 
-fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: usize, dimension: Dimension) -> Option<(f64, usize)> {
+fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: PieceId, dimension: Dimension) -> Option<(f64, usize)> {
     let nodes = ground.limits.nodes / 10;
     let place = (ground.room, ground.floor);
     sizes::alone(place, candidate.arrangement, &candidate.found.layout, (piece, dimension), nodes)

@@ -10,7 +10,7 @@ mod size;
 mod thing;
 mod work;
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, PieceId};
 
 use crate::outcome::{Refused, Remedy};
 
@@ -31,8 +31,8 @@ pub struct Answer {
     /// The brief as it was solved, which all ids of the answer are places in: sizes are lowered to what the way in allows,
     /// and what does not get in is not there.
     pub brief: Brief,
-    /// What does not get in, by its place in the brief as asked.
-    pub outside: Vec<usize>,
+    /// What does not get in, of the brief as asked.
+    pub outside: Vec<PieceId>,
     /// Every option that fits, best first.
     pub options: Vec<RankedOption>,
     /// Arrangements that do not fit.
@@ -46,11 +46,11 @@ pub struct Answer {
 }
 
 impl Answer {
-    /// Place in the brief as solved of a piece of the brief as asked; `None` where it does not get in.
+    /// A piece of the brief as asked, as the brief as solved names it; `None` where it does not get in.
     #[must_use]
-    pub fn place_of(&self, asked: usize) -> Option<usize> {
+    pub fn solved_as(&self, asked: PieceId) -> Option<PieceId> {
         let before = self.outside.iter().filter(|outside| **outside < asked).count();
-        (!self.outside.contains(&asked)).then(|| asked - before)
+        (!self.outside.contains(&asked)).then(|| PieceId(asked.0 - before))
     }
 
     /// The option of this key.

@@ -1,6 +1,6 @@
 //! An option: one arrangement, its layout, its place in the order, and all that was measured of it.
 
-use elbowroom_model::{Brief, Clearance, Criterion, Piece, Point};
+use elbowroom_model::{Brief, Clearance, Criterion, Piece, PieceId, Point};
 
 use super::figures::{corners, degrees, parts};
 use super::size::PieceSizes;
@@ -18,7 +18,7 @@ pub struct RankedOption {
     /// Stable name of the arrangement: the same from run to run.
     pub key: String,
     /// The seat that the arrangement is built about, by its place in the brief.
-    pub main_seat: usize,
+    pub main_seat: PieceId,
     /// The decisions.
     pub choices: Choices,
     /// Where everything stands, what was left out, and where a wheelchair turns.
@@ -59,12 +59,12 @@ impl RankedOption {
     /// Every piece that stands, in the order of the brief that it was solved for.
     pub fn pieces<'a>(&'a self, brief: &'a Brief) -> impl Iterator<Item = OptionPiece<'a>> {
         let each = self.layout.placed.iter().zip(&self.sizes);
-        each.filter_map(|(placed, sizes)| Some(OptionPiece { piece: brief.pieces.get(placed.piece)?, placed, sizes }))
+        each.filter_map(|(placed, sizes)| Some(OptionPiece { piece: brief.piece(placed.piece)?, placed, sizes }))
     }
 
     /// How large a piece may be; `None` where it was left out.
     #[must_use]
-    pub fn sizes_of(&self, piece: usize) -> Option<&PieceSizes> {
+    pub fn sizes_of(&self, piece: PieceId) -> Option<&PieceSizes> {
         self.sizes.iter().find(|sizes| sizes.piece == piece)
     }
 

@@ -1,6 +1,6 @@
 //! How large a piece of an option may be, and what holds it.
 
-use elbowroom_model::Dimension;
+use elbowroom_model::{Dimension, PieceId};
 
 use crate::layout::Size;
 use crate::sizes::HeldBy;
@@ -9,7 +9,7 @@ use crate::sizes::HeldBy;
 #[derive(Debug, Clone, PartialEq)]
 pub struct PieceSizes {
     /// The piece, by its place in the brief.
-    pub piece: usize,
+    pub piece: PieceId,
     /// Along its back.
     pub width: DimensionRange,
     /// Of a corner sofa.

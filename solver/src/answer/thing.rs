@@ -1,6 +1,6 @@
 //! What distances are measured between and ways lead to.
 
-use elbowroom_model::{Brief, FixedId, ItemId, WallId};
+use elbowroom_model::{Brief, FixedId, ItemId, PieceId, WallId};
 
 use crate::routes::{End, ShapeId};
 use crate::site::BodyId;
@@ -14,22 +14,20 @@ pub enum Thing {
     Item(ItemId),
     /// What stands there for good.
     Fixed(FixedId),
-    /// A piece, by its place in the brief.
-    Piece(usize),
+    /// A piece.
+    Piece(PieceId),
 }
 
 impl Thing {
     /// What it is called in the room's own words.
     #[must_use]
     pub fn name(self, brief: &Brief) -> &str {
-        let room = &brief.room;
-        let name = match self {
-            Self::Wall(WallId(wall)) => room.walls.get(wall).map(|wall| &wall.name),
-            Self::Item(ItemId(item)) => room.items.get(item).map(|item| &item.name),
-            Self::Fixed(FixedId(fixed)) => room.fixed.get(fixed).map(|fixed| &fixed.name),
-            Self::Piece(piece) => brief.pieces.get(piece).map(|piece| &piece.name),
-        };
-        name.map_or("", String::as_str)
+        match self {
+            Self::Wall(wall) => brief.room.wall_name(wall),
+            Self::Item(item) => brief.room.item_name(item),
+            Self::Fixed(fixed) => brief.room.fixed_name(fixed),
+            Self::Piece(piece) => brief.piece_name(piece),
+        }
     }
 }
 

@@ -1,6 +1,6 @@
 //! Cheap bounds: an arrangement that cannot hold, whatever the layout, goes before any program is built, with its reason.
 
-use elbowroom_model::{Brief, Clearance, ItemKind, Piece, Point, Rule, WallId, WallItem};
+use elbowroom_model::{Brief, Clearance, ItemKind, Piece, PieceId, Point, Rule, WallId, WallItem};
 
 use super::cast::Cast;
 use super::direction::face;
@@ -30,7 +30,7 @@ pub enum NoRoomAt {
     /// Along a wall, for the width of a piece.
     Along {
         /// The piece.
-        piece: usize,
+        piece: PieceId,
         /// The wall.
         wall: WallId,
         /// What ends the longest free stretch; `None`: the wall's own ends and corners.
@@ -39,14 +39,14 @@ pub enum NoRoomAt {
     /// Before a seat, for it and what stands before it.
     Before {
         /// The seat.
-        seat: usize,
+        seat: PieceId,
     },
     /// Between what is behind a seat and what is behind another piece, for both and the distance between them.
     Between {
         /// The seat.
-        seat: usize,
+        seat: PieceId,
         /// What faces it.
-        other: usize,
+        other: PieceId,
     },
 }
 
@@ -72,7 +72,7 @@ impl<'a> Bounds<'a> {
     pub(super) fn of(brief: &'a Brief, site: &'a Site) -> Self {
         let obstacles = obstacles(brief, site);
         let row = |piece| site.walls.iter().map(|wall| along(brief, site, &obstacles, piece, wall)).collect();
-        let along = (0..brief.pieces.len()).map(row).collect();
+        let along = brief.piece_ids().map(row).collect();
         let depths = site.walls.iter().map(|wall| deepest_before(site, wall)).collect();
         Self { brief, site, along, depths }
     }
@@ -83,8 +83,8 @@ impl<'a> Bounds<'a> {
     }
 
     /// Why the piece cannot stand along the wall; `None` where it may.
-    pub(super) fn along(&self, piece: usize, wall: WallId) -> Option<&NoRoom> {
-        self.along.get(piece)?.get(wall.0)?.as_ref()
+    pub(super) fn along(&self, piece: PieceId, wall: WallId) -> Option<&NoRoom> {
+        self.along.get(piece.0)?.get(wall.0)?.as_ref()
     }
 
     /// Why the group of main seat, screen and seats opposite cannot hold; `None` where it may.
@@ -93,9 +93,9 @@ impl<'a> Bounds<'a> {
         cast: &Cast,
         seating: &Seating,
         screen: Option<ScreenPlace>,
-        opposite: &[usize],
+        opposite: &[PieceId],
     ) -> Option<NoRoom> {
-        let seat = self.brief.pieces.get(cast.main)?;
+        let seat = self.brief.piece(cast.main)?;
         let along = seating.back.and_then(|back| self.along(cast.main, back)).copied();
         let screen_along = || screen.and_then(|place| self.along(cast.screen?, place.wall)).copied();
         along
@@ -145,7 +145,7 @@ impl<'a> Bounds<'a> {
     /// The seat, the way before the screen and the media unit, one behind the other.
     fn to_screen(&self, cast: &Cast, seat: &Piece, seating: &Seating, place: Option<ScreenPlace>) -> Option<NoRoom> {
         let place = place.filter(|place| place.role == Role::Screen)?;
-        let unit = self.brief.pieces.get(cast.screen?)?;
+        let unit = self.brief.piece(cast.screen?)?;
         let wall = self.site.wall(place.wall)?;
         let tables = self.brief.pieces.iter().any(|piece| piece.kind.stands_before_seat());
         let passage = if tables { 0.0 } else { self.brief.rules.get(Clearance::Passage) };
@@ -161,8 +161,8 @@ impl<'a> Bounds<'a> {
     }
 
     /// Two seats that face each other.
-    fn to_opposite(&self, cast: &Cast, seat: &Piece, seating: &Seating, opposite: &[usize]) -> Option<NoRoom> {
-        let seats = opposite.iter().filter_map(|id| Some((*id, self.brief.pieces.get(*id)?)));
+    fn to_opposite(&self, cast: &Cast, seat: &Piece, seating: &Seating, opposite: &[PieceId]) -> Option<NoRoom> {
+        let seats = opposite.iter().filter_map(|id| Some((*id, self.brief.piece(*id)?)));
         let needed = seats.filter(|(_, second)| second.needed);
         let (id, second) = needed.max_by(|(_, one), (_, other)| one.depth.least.total_cmp(&other.depth.least))?;
         let has = self.room_for(seating, seat, self.reach(seating.facing));
@@ -178,8 +178,8 @@ fn short(rule: Rule, place: NoRoomAt, (has, needs): (f64, f64)) -> Option<NoRoom
 }
 
 /// Why a piece cannot stand along a wall.
-fn along(brief: &Brief, site: &Site, obstacles: &[Keeper], id: usize, wall: &SiteWall) -> Option<NoRoom> {
-    let piece = brief.pieces.get(id)?;
+fn along(brief: &Brief, site: &Site, obstacles: &[Keeper], id: PieceId, wall: &SiteWall) -> Option<NoRoom> {
+    let piece = brief.piece(id)?;
     let stretch = longest(site, obstacles, piece, wall);
     let rule = stretch.held_by.map_or(Rule::Room, |by| by.rule);
     let place = NoRoomAt::Along { piece: id, wall: wall.id, beside: stretch.held_by.map(|by| by.obstacle) };

@@ -3,17 +3,17 @@
 use std::cmp::Ordering;
 
 use elbowroom_model::kind::SeatForm;
-use elbowroom_model::{Brief, Piece};
+use elbowroom_model::{Brief, Piece, PieceId};
 
 /// The parts of the pieces that make options.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Cast {
     /// The largest seat, by its place in the brief.
-    pub(super) main: usize,
+    pub(super) main: PieceId,
     /// The media unit that the seats turn to, by its place in the brief.
-    pub(super) screen: Option<usize>,
+    pub(super) screen: Option<PieceId>,
     /// The other seats, those of one row together, largest first.
-    pub(super) rows: Vec<Vec<usize>>,
+    pub(super) rows: Vec<Vec<PieceId>>,
 }
 
 impl Cast {
@@ -26,26 +26,26 @@ impl Cast {
 }
 
 /// The foremost of the pieces that `wanted` admits.
-fn first_of(brief: &Brief, wanted: impl Fn(&Piece) -> bool) -> Option<usize> {
-    let pieces = brief.pieces.iter().enumerate().filter(|(_, piece)| wanted(piece));
+fn first_of(brief: &Brief, wanted: impl Fn(&Piece) -> bool) -> Option<PieceId> {
+    let pieces = brief.pieces().filter(|(_, piece)| wanted(piece));
     pieces.min_by(|(_, one), (_, other)| rank(one, other)).map(|(place, _)| place)
 }
 
 /// The seats beside the main one, those of one row of the file together.
-fn rows(brief: &Brief, main: usize) -> Vec<Vec<usize>> {
-    let mut rows: Vec<Vec<usize>> = Vec::new();
-    for (place, piece) in brief.pieces.iter().enumerate() {
+fn rows(brief: &Brief, main: PieceId) -> Vec<Vec<PieceId>> {
+    let mut rows: Vec<Vec<PieceId>> = Vec::new();
+    for (place, piece) in brief.pieces() {
         if !piece.kind.is_seat() || place == main {
             continue;
         }
-        let row_of = |other: usize| brief.pieces.get(other).and_then(|piece| piece.alike).unwrap_or(other);
+        let row_of = |other: PieceId| brief.piece(other).and_then(|piece| piece.alike).unwrap_or(other);
         match rows.iter_mut().find(|row| piece.alike.is_some() && row.iter().all(|seat| row_of(*seat) == row_of(place)))
         {
             Some(row) => row.push(place),
             None => rows.push(vec![place]),
         }
     }
-    let foremost = |row: &Vec<usize>| row.first().and_then(|seat| brief.pieces.get(*seat));
+    let foremost = |row: &Vec<PieceId>| row.first().and_then(|seat| brief.piece(*seat));
     rows.sort_by(|one, other| match (foremost(one), foremost(other)) {
         (Some(one), Some(other)) => rank(one, other),
         _ => Ordering::Equal,

@@ -1,6 +1,6 @@
 //! All arrangements of a room.
 
-use elbowroom_model::{Brief, SecondPlace};
+use elbowroom_model::{Brief, PieceId, SecondPlace};
 
 use super::bounds::{Bounds, NoRoom};
 use super::cast::Cast;
@@ -108,7 +108,7 @@ impl Maker<'_> {
 
     /// At every wall; free-standing before every wall.
     fn seatings(&self) -> Vec<Seating> {
-        let Some(seat) = self.brief.pieces.get(self.cast.main) else { return Vec::new() };
+        let Some(seat) = self.brief.piece(self.cast.main) else { return Vec::new() };
         let mut seatings = seating::at_walls(self.site, seat);
         seatings.extend(self.site.walls.iter().flat_map(|wall| seating::free_before(wall, seat)));
         seatings
@@ -129,7 +129,7 @@ impl Maker<'_> {
         let seconds: Vec<SecondSeat> = company.iter().flatten().copied().collect();
         let (standings, no_stand) = self.standings(base, &seconds);
         let opposite = seconds.iter().filter(|seat| seat.place == SecondPlace::Opposite);
-        let opposite: Vec<usize> = opposite.map(|seat| seat.piece).collect();
+        let opposite: Vec<PieceId> = opposite.map(|seat| seat.piece).collect();
         let reason = self.bounds.group(self.cast, &base.seating, base.screen, &opposite).or(no_stand);
         let full = match reason {
             Some(_) => enumeration.dropped.len() >= MOST_ARRANGEMENTS,
@@ -152,7 +152,7 @@ impl Maker<'_> {
         let group = Group { site: self.site, main: self.cast.main, seating: &base.seating, seconds };
         let mut no_stand = None;
         let mut standings = Vec::with_capacity(self.brief.pieces.len());
-        for place in 0..self.brief.pieces.len() {
+        for place in self.brief.piece_ids() {
             let mut standing = self.standing(base, &group, place);
             let left = self.keep_possible(&mut standing);
             no_stand = no_stand.or(left);
@@ -161,7 +161,7 @@ impl Maker<'_> {
         (standings, no_stand)
     }
 
-    fn standing(&self, base: &Base, group: &Group<'_>, place: usize) -> Standing {
+    fn standing(&self, base: &Base, group: &Group<'_>, place: PieceId) -> Standing {
         let Seating { back, facing, hand, .. } = base.seating;
         let main = self.cast.main;
         if place == main {
@@ -176,7 +176,7 @@ impl Maker<'_> {
             let role = base.screen.map_or(Role::Screen, |screen| screen.role);
             return Standing { piece: place, role, hand: None, stands: self.screen_stands(base) };
         }
-        let piece = self.brief.pieces.get(place);
+        let piece = self.brief.piece(place);
         let role = piece.map_or(Role::Other, |piece| Group::role(piece.kind));
         let stands = piece.map_or(Vec::new(), |piece| group.stands(piece));
         Standing { piece: place, role, hand: None, stands }
@@ -200,7 +200,7 @@ impl Maker<'_> {
     fn keep_possible(&self, standing: &mut Standing) -> Option<NoRoom> {
         let reason = |stand: &Stand| stand.at_wall.and_then(|wall| self.bounds.along(standing.piece, wall));
         let possible: Vec<Stand> = standing.stands.iter().filter(|stand| reason(stand).is_none()).copied().collect();
-        let needed = self.brief.pieces.get(standing.piece).is_some_and(|piece| piece.needed);
+        let needed = self.brief.piece(standing.piece).is_some_and(|piece| piece.needed);
         let reasons = standing.stands.iter().filter_map(reason);
         let nearest = reasons.min_by(|one, other| one.short_by().total_cmp(&other.short_by())).copied();
         if possible.is_empty() && needed {

@@ -20,7 +20,7 @@ pub(super) struct ScreenPlace {
 /// The places of the media unit for one seating; `None` stands for no screen. Empty where one is needed and no wall
 /// faces the seat.
 pub(super) fn places(brief: &Brief, site: &Site, cast: &Cast, seating: &Seating) -> Vec<Option<ScreenPlace>> {
-    let Some(screen) = cast.screen.and_then(|screen| brief.pieces.get(screen)) else { return vec![None] };
+    let Some(screen) = cast.screen.and_then(|screen| brief.piece(screen)) else { return vec![None] };
     let opposite = opposite(site, seating).into_iter().map(|wall| ScreenPlace { wall, role: Role::Screen });
     let beside = beside(site, seating).into_iter().map(|wall| ScreenPlace { wall, role: Role::ScreenBeside });
     let mut places: Vec<_> = opposite.chain(beside).map(Some).collect();

@@ -68,7 +68,7 @@ fn slug(name: &str) -> String {
 
 fn row_slug(brief: &Brief, row: &[SecondSeat]) -> String {
     let first = row.first();
-    let name = first.and_then(|seat| brief.pieces.get(seat.piece)).map_or("", |piece| piece.name.as_str());
+    let name = first.and_then(|seat| brief.piece(seat.piece)).map_or("", |piece| piece.name.as_str());
     let mut words = vec![if row.len() < 2 { slug(name) } else { slug(&several(name)) }];
     let mut places: Vec<SecondPlace> = row.iter().map(|seat| seat.place).collect();
     // One word where all are the same.

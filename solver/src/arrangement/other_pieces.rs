@@ -1,7 +1,7 @@
 //! How the pieces may stand that make no option of their own: tables, storage, lamps, rugs.
 
 use elbowroom_model::kind::Stands;
-use elbowroom_model::{Piece, PieceKind, Point};
+use elbowroom_model::{Piece, PieceId, PieceKind, Point};
 
 use super::direction::{alike, clockwise_from};
 use super::seating::Seating;
@@ -12,7 +12,7 @@ use crate::site::{Site, SiteWall};
 /// What the other pieces stand about.
 pub(super) struct Group<'a> {
     pub(super) site: &'a Site,
-    pub(super) main: usize,
+    pub(super) main: PieceId,
     pub(super) seating: &'a Seating,
     pub(super) seconds: &'a [SecondSeat],
 }

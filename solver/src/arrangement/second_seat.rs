@@ -1,6 +1,6 @@
 //! The second seats: opposite the main one, on its left, on its right.
 
-use elbowroom_model::{Brief, Hand, Point, SecondPlace};
+use elbowroom_model::{Brief, Hand, PieceId, Point, SecondPlace};
 
 use super::cast::Cast;
 use super::direction::walls_looking;
@@ -52,17 +52,17 @@ fn places(seating: &Seating, screen: Option<ScreenPlace>) -> Vec<SecondPlace> {
 }
 
 /// The ways to place the seats of one row, which are alike: together in one place, or shared between both sides.
-fn placements(brief: &Brief, row: &[usize], places: &[SecondPlace]) -> Vec<Vec<SecondSeat>> {
+fn placements(brief: &Brief, row: &[PieceId], places: &[SecondPlace]) -> Vec<Vec<SecondSeat>> {
     let mut all: Vec<Vec<SecondPlace>> = places.iter().map(|place| vec![*place; row.len()]).collect();
     if row.len() > 1 && places.contains(&SecondPlace::Left) && places.contains(&SecondPlace::Right) {
         all.extend(shared(row.len(), places.contains(&SecondPlace::Opposite)));
     }
-    let hands: Vec<Option<Hand>> = match row.first().and_then(|seat| brief.pieces.get(*seat)) {
+    let hands: Vec<Option<Hand>> = match row.first().and_then(|seat| brief.piece(*seat)) {
         Some(seat) if !seat.hands.is_empty() => seat.hands.iter().copied().map(Some).collect(),
         _ => vec![None],
     };
     let seats = |together: &Vec<SecondPlace>, hand| {
-        let seat = |(piece, place): (&usize, &SecondPlace)| SecondSeat { piece: *piece, place: *place, hand };
+        let seat = |(piece, place): (&PieceId, &SecondPlace)| SecondSeat { piece: *piece, place: *place, hand };
         row.iter().zip(together).map(seat).collect()
     };
     all.iter().flat_map(|together| hands.iter().map(move |hand| seats(together, *hand))).collect()
@@ -83,7 +83,7 @@ fn shared(count: usize, opposite: bool) -> Vec<Vec<SecondPlace>> {
 }
 
 /// The ways a second seat may stand in its place: free, or at each wall that lets it look the right way.
-pub(super) fn stands(site: &Site, main: usize, seating: &Seating, place: SecondPlace) -> Vec<Stand> {
+pub(super) fn stands(site: &Site, main: PieceId, seating: &Seating, place: SecondPlace) -> Vec<Stand> {
     let facing = looks(seating.facing, place);
     let relation = match place {
         SecondPlace::Opposite => Relation::Faces { seat: main },

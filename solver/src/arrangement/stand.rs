@@ -1,6 +1,6 @@
 //! How each piece of an arrangement may stand.
 
-use elbowroom_model::{Brief, Hand, Point, SecondPlace, WallId};
+use elbowroom_model::{Brief, Hand, PieceId, Point, SecondPlace, WallId};
 
 /// The decisions that make one option.
 #[derive(Debug, Clone, PartialEq)]
@@ -33,7 +33,7 @@ impl Choices {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct SecondSeat {
     /// The seat, by its place in the brief.
-    pub piece: usize,
+    pub piece: PieceId,
     /// Opposite the main seat or to a side of it.
     pub place: SecondPlace,
     /// Hand of a corner sofa.
@@ -48,7 +48,7 @@ pub struct Arrangement {
     /// The decisions.
     pub choices: Choices,
     /// The main seat, by its place in the brief.
-    pub main_seat: usize,
+    pub main_seat: PieceId,
     /// For each piece of the brief, in its order.
     pub standings: Vec<Standing>,
 }
@@ -56,10 +56,9 @@ pub struct Arrangement {
 impl Arrangement {
     /// Whether two pieces could change places and the room would be the same: they are alike and have one part to play.
     #[must_use]
-    pub fn are_twins(&self, brief: &Brief, one: usize, other: usize) -> bool {
-        let role = |piece: usize| self.standings.iter().find(|standing| standing.piece == piece).map(|it| it.role);
-        let alike =
-            brief.pieces.get(one).zip(brief.pieces.get(other)).is_some_and(|(one, other)| one.is_twin_of(other));
+    pub fn are_twins(&self, brief: &Brief, one: PieceId, other: PieceId) -> bool {
+        let role = |piece: PieceId| self.standings.iter().find(|standing| standing.piece == piece).map(|it| it.role);
+        let alike = brief.piece(one).zip(brief.piece(other)).is_some_and(|(one, other)| one.is_twin_of(other));
         alike && role(one) == role(other)
     }
 }
@@ -68,7 +67,7 @@ impl Arrangement {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Standing {
     /// The piece, by its place in the brief.
-    pub piece: usize,
+    pub piece: PieceId,
     /// What it does in the group.
     pub role: Role,
     /// Hand of a corner sofa.
@@ -123,7 +122,7 @@ impl From<SecondPlace> for Role {
 impl Relation {
     /// The seat it stands to.
     #[must_use]
-    pub const fn seat(self) -> Option<usize> {
+    pub const fn seat(self) -> Option<PieceId> {
         match self {
             Self::Alone => None,
             Self::Before { seat } | Self::Faces { seat } | Self::Beside { seat, .. } | Self::Under { seat } => {
@@ -141,23 +140,23 @@ pub enum Relation {
     /// Straight before the main seat: `seat_to_table` off, sideways within it at every size.
     Before {
         /// The seat it serves.
-        seat: usize,
+        seat: PieceId,
     },
     /// Faces the front of a seat, fronts overlapping sideways.
     Faces {
         /// The seat it faces.
-        seat: usize,
+        seat: PieceId,
     },
     /// Beside a seat within arm's reach, on the seat's left (as one sits) or right.
     Beside {
         /// The seat.
-        seat: usize,
+        seat: PieceId,
         /// On the left, as one sits.
         left: bool,
     },
     /// Under the front of a seat and its table (rugs).
     Under {
         /// The seat.
-        seat: usize,
+        seat: PieceId,
     },
 }

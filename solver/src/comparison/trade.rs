@@ -1,6 +1,6 @@
 //! What one option gives for what it takes, against another.
 
-use elbowroom_model::{Brief, Criterion, Dimension};
+use elbowroom_model::{Brief, Criterion, Dimension, PieceId};
 
 use crate::answer::{PieceSizes, RankedOption, Thing};
 use crate::routes::Route;
@@ -32,7 +32,7 @@ pub enum Apart {
     /// A piece may be larger or must be smaller.
     Size {
         /// The piece.
-        piece: usize,
+        piece: PieceId,
         /// Which dimension.
         dimension: Dimension,
         /// The most in this one less that in the other, mm.
@@ -50,12 +50,12 @@ pub enum Apart {
     /// A piece stands in this one alone.
     Stands {
         /// The piece.
-        piece: usize,
+        piece: PieceId,
     },
     /// A piece stands in the other alone.
     Lacks {
         /// The piece, by its place in the other's brief.
-        piece: usize,
+        piece: PieceId,
     },
 }
 
@@ -99,7 +99,7 @@ fn scores(one: Side<'_>, other: Side<'_>) -> Weighed {
 }
 
 fn pieces(one: Side<'_>, other: Side<'_>) -> Weighed {
-    let alone = |here: Side<'_>, there: Side<'_>| -> Vec<usize> {
+    let alone = |here: Side<'_>, there: Side<'_>| -> Vec<PieceId> {
         let pieces = here.option.sizes.iter().filter(|sizes| twin(here, sizes, there).is_none());
         pieces.map(|sizes| sizes.piece).collect()
     };
@@ -141,7 +141,7 @@ fn ways(one: Side<'_>, other: Side<'_>) -> Weighed {
 
 /// The sizes of the piece of the same name; `None` where it does not stand there.
 fn twin<'a>(here: Side<'_>, sizes: &PieceSizes, there: Side<'a>) -> Option<&'a PieceSizes> {
-    let name = &here.brief.pieces.get(sizes.piece)?.name;
-    let is_twin = |other: &&PieceSizes| there.brief.pieces.get(other.piece).is_some_and(|piece| piece.name == *name);
+    let name = &here.brief.piece(sizes.piece)?.name;
+    let is_twin = |other: &&PieceSizes| there.brief.piece(other.piece).is_some_and(|piece| piece.name == *name);
     there.option.sizes.iter().find(is_twin)
 }

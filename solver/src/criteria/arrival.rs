@@ -1,7 +1,7 @@
 //! What one who stands in a doorway has before them: the piece that is met first in each direction, and what lies beyond.
 
 use elbowroom_model::article::the;
-use elbowroom_model::{ItemId, ItemKind, Point, View, WallId, WallItem};
+use elbowroom_model::{ItemId, ItemKind, PieceId, Point, View, WallId, WallItem};
 
 use super::setting::Setting;
 use super::tolerance::NO_ANGLE;
@@ -29,7 +29,7 @@ pub(super) struct Glimpse {
     /// Plan angle, degrees.
     pub(super) angle: f64,
     /// The nearest piece that catches the eye, and its side.
-    pub(super) near: Option<(usize, Side)>,
+    pub(super) near: Option<(PieceId, Side)>,
     /// What lies on the wall beyond.
     pub(super) far: Far,
 }
@@ -98,12 +98,11 @@ impl Look<'_, '_> {
         Some((item.unwrap_or(Far::Wall(wall)), reach))
     }
 
-    fn near(&self, way: Point, reach: f64) -> Option<(usize, Side)> {
+    fn near(&self, way: Point, reach: f64) -> Option<(PieceId, Side)> {
         let brief = self.setting.brief();
         let catches = |placed: &&Placed| {
             brief
-                .pieces
-                .get(placed.piece)
+                .piece(placed.piece)
                 .is_some_and(|piece| piece.height_with_screen() >= CATCHES_THE_EYE && piece.kind.is_solid())
         };
         let edges = self.setting.scene.layout.placed.iter().filter(catches).flat_map(|placed| {
@@ -125,7 +124,7 @@ impl Look<'_, '_> {
     /// Which side of a piece the edge of one of its parts is.
     fn side(&self, placed: &Placed, part: usize, outward: Point) -> Side {
         let toward = |direction: Point| outward.dot(direction) > 0.7;
-        let chaise = self.setting.brief().pieces.get(placed.piece).is_some_and(|piece| piece.chaise);
+        let chaise = self.setting.brief().piece(placed.piece).is_some_and(|piece| piece.chaise);
         // A corner sofa has a second back along its return; a chaise has none.
         let second_back = placed.hand.is_some() && !chaise && toward(-placed.along());
         if second_back || toward(-placed.facing) {
@@ -144,8 +143,8 @@ pub(super) fn welcome(setting: &Setting, glimpse: &Glimpse) -> f64 {
     glimpse.near.map_or(far, |(piece, side)| f64::midpoint(welcome_near(setting, piece, side), far))
 }
 
-fn welcome_near(setting: &Setting, piece: usize, side: Side) -> f64 {
-    let seat = setting.brief().pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
+fn welcome_near(setting: &Setting, piece: PieceId, side: Side) -> f64 {
+    let seat = setting.brief().piece(piece).is_some_and(|piece| piece.kind.is_seat());
     match (seat, side) {
         (true, Side::Front) => 100.0,
         (true, Side::End) => 60.0,
@@ -158,7 +157,7 @@ fn welcome_near(setting: &Setting, piece: usize, side: Side) -> f64 {
 
 fn welcome_far(setting: &Setting, far: Far) -> f64 {
     let item = match far {
-        Far::Item(id) => setting.brief().room.items.get(id.0),
+        Far::Item(id) => setting.brief().room.item(id),
         Far::Wall(_) => None,
     };
     match item.map(|item| &item.kind) {
@@ -190,7 +189,7 @@ fn words(setting: &Setting, glimpse: &Glimpse) -> String {
     let room = &setting.brief().room;
     match (glimpse.near, glimpse.far) {
         (Some((piece, side)), _) => {
-            let seat = setting.brief().pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
+            let seat = setting.brief().piece(piece).is_some_and(|piece| piece.kind.is_seat());
             let name = the(setting.name(piece));
             match (seat, side) {
                 (_, Side::Front) => format!("the front of {name}"),
@@ -198,7 +197,7 @@ fn words(setting: &Setting, glimpse: &Glimpse) -> String {
                 (_, Side::End | Side::Back) => format!("the end of {name}"),
             }
         }
-        (None, Far::Item(id)) => the(room.items.get(id.0).map_or("", |item| item.name.as_str())),
+        (None, Far::Item(id)) => the(room.item_name(id)),
         (None, Far::Wall(id)) => the(room.wall(id).map_or("", |wall| wall.name.as_str())),
     }
 }

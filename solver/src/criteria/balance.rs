@@ -101,7 +101,7 @@ fn marks(setting: &Setting, seat: &Placed) -> Vec<(Point, String)> {
         Some(((left + right) * 0.5, the(&item.name)))
     });
     let faced = setting.scene.layout.placed.iter().filter(|other| {
-        let kind = setting.brief().pieces.get(other.piece).map(|piece| piece.kind);
+        let kind = setting.brief().piece(other.piece).map(|piece| piece.kind);
         let faces = kind.is_some_and(|kind| kind.is_seat() || kind.carries_screen());
         faces && other.piece != seat.piece && other.facing.dot(seat.facing) < -0.98
     });
@@ -128,7 +128,7 @@ fn lean(setting: &Setting) -> Option<f64> {
         .layout
         .placed
         .iter()
-        .filter(|placed| setting.brief().pieces.get(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
+        .filter(|placed| setting.brief().piece(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
     let weighed = |direction: fn(Point) -> f64| {
         let parts = stands.clone().flat_map(Placed::parts);
         super::curve::weighted_mean(parts.map(|part: Convex| (direction(part.middle()), part.area())))

@@ -1,7 +1,7 @@
 //! Entrance: how the seats meet one who comes in.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, Point, WallItem};
+use elbowroom_model::{Brief, Criterion, PieceId, Point, WallItem};
 
 use super::Judgement;
 use super::across::{Across, returns_across};
@@ -118,13 +118,13 @@ impl<'a> Meeting<'a> {
     }
 
     /// The back that fills most of the field on arrival, and its angle.
-    fn backs(&self, setting: &Setting) -> Option<(usize, f64)> {
-        let angle_of = |piece: usize| -> f64 {
+    fn backs(&self, setting: &Setting) -> Option<(PieceId, f64)> {
+        let angle_of = |piece: PieceId| -> f64 {
             let its = |glimpse: &&Glimpse| glimpse.near == Some((piece, Side::Back));
             self.glimpses.iter().filter(its).map(|glimpse| glimpse.angle).sum()
         };
         let seats = setting.scene.layout.placed.iter().map(|placed| placed.piece);
-        let seats = seats.filter(|piece| setting.brief().pieces.get(*piece).is_some_and(|piece| piece.kind.is_seat()));
+        let seats = seats.filter(|piece| setting.brief().piece(*piece).is_some_and(|piece| piece.kind.is_seat()));
         let backs = seats.map(|piece| (piece, angle_of(piece)));
         best_by(backs, |(_, angle)| *angle).filter(|(_, angle)| *angle >= 1.0)
     }

@@ -4,7 +4,7 @@
 //! What several criteria ask is told apart by notion: where people sit ([`seat_places`]), what stands before their eyes
 //! ([`obstacles`], [`sight`]), what one sees on coming in ([`isovist`]), where the sun stands ([`sun`]).
 
-use elbowroom_model::{Brief, Criterion};
+use elbowroom_model::{Brief, Criterion, PieceId};
 
 use crate::layout::Layout;
 use crate::routes::Route;
@@ -47,7 +47,7 @@ pub struct Scene<'a> {
     /// Its routes.
     pub routes: &'a [Route],
     /// The main seat, by its place in the brief.
-    pub main_seat: usize,
+    pub main_seat: PieceId,
 }
 
 /// What one criterion says of one layout.

@@ -2,7 +2,7 @@
 
 use elbowroom_model::article::the;
 use elbowroom_model::piece::screen_width;
-use elbowroom_model::{Brief, ItemKind, Piece};
+use elbowroom_model::{Brief, ItemKind, Piece, PieceId};
 
 use crate::geometry::{Clip, Convex, HalfPlane, Ray};
 use crate::layout::{Layout, Placed};
@@ -18,13 +18,13 @@ const SCREEN: f64 = 60.0;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Whose {
     /// The back of a seat (of a corner sofa: of its main run).
-    Back(usize),
+    Back(PieceId),
     /// The back of a corner sofa's return.
-    ReturnBack(usize),
+    ReturnBack(PieceId),
     /// The screen on a media unit.
-    Screen(usize),
+    Screen(PieceId),
     /// Any other piece, by its place in the brief.
-    Piece(usize),
+    Piece(PieceId),
     /// What stands in the room for good.
     Body(BodyId),
 }
@@ -34,14 +34,14 @@ impl Whose {
     #[must_use]
     pub fn words(self, brief: &Brief) -> String {
         let named = |name: Option<&String>| the(name.map_or("", String::as_str));
-        let piece = |piece: usize| named(brief.pieces.get(piece).map(|piece| &piece.name));
+        let piece = |piece: PieceId| named(brief.piece(piece).map(|piece| &piece.name));
         match self {
             Self::Back(seat) => format!("the back of {}", piece(seat)),
             Self::ReturnBack(seat) => format!("the return of {}", piece(seat)),
             Self::Screen(unit) => format!("the screen on {}", piece(unit)),
             Self::Piece(other) => piece(other),
-            Self::Body(BodyId::Fixed(id)) => named(brief.room.fixed.get(id.0).map(|fixed| &fixed.name)),
-            Self::Body(BodyId::Item(id)) => named(brief.room.items.get(id.0).map(|item| &item.name)),
+            Self::Body(BodyId::Fixed(id)) => named(brief.room.fixed_thing(id).map(|fixed| &fixed.name)),
+            Self::Body(BodyId::Item(id)) => named(brief.room.item(id).map(|item| &item.name)),
         }
     }
 }
@@ -83,7 +83,7 @@ impl Obstacle {
 /// Lamps are slender and rugs flat: they hide nothing. Of a seat its backs count, not its cushions.
 #[must_use]
 pub fn obstacles(brief: &Brief, site: &Site, layout: &Layout) -> Vec<Obstacle> {
-    let pieces = layout.placed.iter().filter_map(|placed| Some((brief.pieces.get(placed.piece)?, placed)));
+    let pieces = layout.placed.iter().filter_map(|placed| Some((brief.piece(placed.piece)?, placed)));
     let mut all: Vec<Obstacle> = pieces.flat_map(|(piece, placed)| of_piece(piece, placed)).collect();
     all.extend(bodies(brief, site));
     all
@@ -132,8 +132,8 @@ fn screen(piece: &Piece, placed: &Placed) -> Option<Obstacle> {
 
 fn height_of_body(brief: &Brief, id: BodyId) -> f64 {
     let height = match id {
-        BodyId::Fixed(id) => brief.room.fixed.get(id.0).and_then(|fixed| fixed.height),
-        BodyId::Item(id) => brief.room.items.get(id.0).and_then(|item| match &item.kind {
+        BodyId::Fixed(id) => brief.room.fixed_thing(id).and_then(|fixed| fixed.height),
+        BodyId::Item(id) => brief.room.item(id).and_then(|item| match &item.kind {
             ItemKind::Radiator(radiator) => Some(radiator.height),
             ItemKind::Fireplace(fire) => fire.height,
             _ => None,

@@ -1,7 +1,7 @@
 //! Where people sit: the places along each seat, with the eye of the sitter and the way it looks.
 
 use elbowroom_model::kind::SeatForm;
-use elbowroom_model::{Brief, Piece, Point};
+use elbowroom_model::{Brief, Piece, PieceId, Point};
 
 use super::tolerance::ROUNDING;
 use crate::geometry::Convex;
@@ -31,7 +31,7 @@ pub enum Run {
 #[derive(Debug, Clone, PartialEq)]
 pub struct SeatPlace {
     /// The seat, by its place in the brief.
-    pub piece: usize,
+    pub piece: PieceId,
     /// The part of the seat.
     pub run: Run,
     /// The eye on the plan: over the middle of the cushion.
@@ -46,7 +46,7 @@ pub struct SeatPlace {
 #[must_use]
 pub fn seat_places(brief: &Brief, layout: &Layout) -> Vec<SeatPlace> {
     let seats = layout.placed.iter().filter_map(|placed| {
-        let piece = brief.pieces.get(placed.piece)?;
+        let piece = brief.piece(placed.piece)?;
         piece.kind.is_seat().then(|| places_of(piece, placed))
     });
     seats.flatten().collect()

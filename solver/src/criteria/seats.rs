@@ -23,7 +23,7 @@ const SURFACES: f64 = 0.2;
 
 pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
     let brief = setting.brief();
-    let sizes = weighted_mean(brief.pieces.iter().enumerate().flat_map(|(place, piece)| {
+    let sizes = weighted_mean(brief.pieces().flat_map(|(place, piece)| {
         let placed = setting.scene.layout.of(place);
         against_usual(piece, placed).into_iter().map(|share| (share, piece.weight))
     }))?;
@@ -65,7 +65,7 @@ fn against_usual(piece: &Piece, placed: Option<&Placed>) -> Vec<f64> {
 
 /// Seat places, fractions counted, against what the seats have at their usual sizes; at most 1.
 fn places_against_usual(setting: &Setting) -> Option<f64> {
-    let seats = setting.brief().pieces.iter().enumerate().filter(|(_, piece)| piece.kind.is_seat());
+    let seats = setting.brief().pieces().filter(|(_, piece)| piece.kind.is_seat());
     let (mut here, mut usual) = (0.0, 0.0);
     for (place, piece) in seats {
         let size = Size {

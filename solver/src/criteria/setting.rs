@@ -1,7 +1,7 @@
 //! What several criteria ask of one layout, worked out once.
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, WallItem};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo, Piece, PieceId, PieceKind, Point, WallItem};
 
 use super::Scene;
 use super::obstacles::obstacles;
@@ -36,7 +36,7 @@ impl<'a> Setting<'a> {
     /// The main seat as it stands.
     pub(super) fn main_seat(&self) -> Option<(&'a Piece, &'a Placed)> {
         let placed = self.scene.layout.of(self.scene.main_seat)?;
-        Some((self.brief().pieces.get(placed.piece)?, placed))
+        Some((self.brief().piece(placed.piece)?, placed))
     }
 
     /// The pieces that stand and are of such a kind.
@@ -44,16 +44,16 @@ impl<'a> Setting<'a> {
         &self,
         is_such: fn(PieceKind) -> bool,
     ) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + use<'a> {
-        let pieces = &self.scene.brief.pieces;
+        let brief = self.scene.brief;
         let standing = self.scene.layout.placed.iter();
         standing
-            .filter_map(|placed| Some((pieces.get(placed.piece)?, placed)))
+            .filter_map(|placed| Some((brief.piece(placed.piece)?, placed)))
             .filter(move |(piece, _)| is_such(piece.kind))
     }
 
     /// The name of a piece.
-    pub(super) fn name(&self, piece: usize) -> &'a str {
-        self.brief().pieces.get(piece).map_or("", |piece| piece.name.as_str())
+    pub(super) fn name(&self, piece: PieceId) -> &'a str {
+        self.brief().piece_name(piece)
     }
 
     /// A length in the brief's own unit.
@@ -92,7 +92,7 @@ fn line_of(scene: &Scene, route: &Route) -> Option<Vec<Point>> {
 
 /// The middle of what a wall holds.
 pub(super) fn middle_of_item(brief: &Brief, id: ItemId) -> Option<Point> {
-    let (left, right) = brief.room.ends(brief.room.items.get(id.0)?)?;
+    let (left, right) = brief.room.ends(brief.room.item(id)?)?;
     Some((left + right) * 0.5)
 }
 

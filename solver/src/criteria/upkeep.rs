@@ -1,7 +1,7 @@
 //! Upkeep: radiators that heat the room, windows one can reach, sockets near what needs them, room to clean.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, ItemKind, Point, Socket, WallItem};
+use elbowroom_model::{Brief, Criterion, ItemKind, PieceId, Point, Socket, WallItem};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
@@ -117,7 +117,7 @@ fn reach(setting: &Setting, item: &WallItem) -> Option<f64> {
     let out = wall.inward() * ARM;
     let before = Convex::counter_clockwise([left, right, right + out, left + out]);
     let taken = setting.scene.layout.placed.iter().filter_map(|placed| {
-        let piece = setting.brief().pieces.get(placed.piece)?;
+        let piece = setting.brief().piece(placed.piece)?;
         if !piece.kind.is_solid() {
             return None;
         }
@@ -139,7 +139,7 @@ fn seats_at_walls(setting: &Setting) -> impl Iterator<Item = f64> {
         .layout
         .placed
         .iter()
-        .filter(|placed| setting.brief().pieces.get(placed.piece).is_some_and(|piece| piece.kind.is_seat()));
+        .filter(|placed| setting.brief().piece(placed.piece).is_some_and(|piece| piece.kind.is_seat()));
     seats.filter_map(|placed| {
         let wall = setting.brief().room.wall(placed.at_wall?)?;
         Some((placed.anchor - wall.start).dot(wall.inward()).max(0.0))
@@ -148,7 +148,7 @@ fn seats_at_walls(setting: &Setting) -> impl Iterator<Item = f64> {
 
 /// What needs power, and a socket for it.
 struct Cord {
-    piece: usize,
+    piece: PieceId,
     /// Distance to the socket, mm.
     length: f64,
     /// Distance from the nearest line of a main walk, mm, and the name of that walk's far end.

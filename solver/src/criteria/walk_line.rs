@@ -23,10 +23,8 @@ struct Ground {
 
 impl Ground {
     fn of(brief: &Brief, site: &Site, layout: &Layout, aside: f64) -> Self {
-        let stands = layout
-            .placed
-            .iter()
-            .filter(|placed| brief.pieces.get(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
+        let stands =
+            layout.placed.iter().filter(|placed| brief.piece(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
         let parts =
             stands.flat_map(crate::layout::Placed::parts).chain(site.bodies.iter().map(|body| body.shape.clone()));
         let parts: Vec<Convex> = parts.collect();

@@ -1,7 +1,7 @@
 //! Ways: how easily one walks through the room, and whether the main routes leave the group in peace.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Clearance, Criterion, PieceKind, Point};
+use elbowroom_model::{Brief, Clearance, Criterion, PieceId, PieceKind, Point};
 
 use super::Judgement;
 use super::curve::{mean, through, weighted_mean};
@@ -83,8 +83,8 @@ struct Walk<'a> {
 
 /// What a route cuts through, and over what length, mm.
 struct Through {
-    seat: usize,
-    other: usize,
+    seat: PieceId,
+    other: PieceId,
     length: f64,
 }
 

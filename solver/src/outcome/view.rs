@@ -1,6 +1,6 @@
 //! An answer as the result format tells it: names for ids, keys for rules.
 
-use elbowroom_model::{Brief, Clearance, Hand, SecondPlace};
+use elbowroom_model::{Brief, Clearance, Hand, PieceId, SecondPlace};
 
 use super::{
     ChoicesFound, CriterionFound, DimensionFound, FORMAT, GapFound, HeldBy, LeftOut, MisclosureFound, OptionFound,
@@ -87,7 +87,7 @@ fn choices(brief: &Brief, option: &RankedOption) -> ChoicesFound {
             SecondPlace::Right => "right",
             SecondPlace::Opposite => "opposite",
         };
-        Some(SecondSeatFound { name: brief.pieces.get(seat.piece)?.name.clone(), place: place.to_owned() })
+        Some(SecondSeatFound { name: brief.piece(seat.piece)?.name.clone(), place: place.to_owned() })
     };
     ChoicesFound {
         seat_back: choices.seat_back.map(|wall| Thing::Wall(wall).name(brief).to_owned()),
@@ -140,12 +140,12 @@ const fn dimension(range: DimensionRange) -> DimensionFound {
     DimensionFound { least: range.least, together: range.together, alone: range.alone, most: range.most }
 }
 
-fn held_by(brief: &Brief, piece: usize, answer::HeldBy { dimension, by }: &answer::HeldBy) -> HeldBy {
+fn held_by(brief: &Brief, piece: PieceId, answer::HeldBy { dimension, by }: &answer::HeldBy) -> HeldBy {
     HeldBy { dimension: *dimension, by: holding(brief, piece, by), rule: by.rule() }
 }
 
-fn left_out(brief: &Brief, piece: usize, is_proven: bool) -> Option<LeftOut> {
-    let name = brief.pieces.get(piece)?.name.clone();
+fn left_out(brief: &Brief, piece: PieceId, is_proven: bool) -> Option<LeftOut> {
+    let name = brief.piece(piece)?.name.clone();
     Some(LeftOut { name, why: why_left_out(brief, piece, is_proven) })
 }
 

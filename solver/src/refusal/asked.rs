@@ -46,8 +46,8 @@ impl Asked {
 }
 
 /// What stays clear of a heater or a fire, mm.
-fn keep_clear(brief: &Brief, ItemId(item): ItemId) -> Option<f64> {
-    match &brief.room.items.get(item)?.kind {
+fn keep_clear(brief: &Brief, item: ItemId) -> Option<f64> {
+    match &brief.room.item(item)?.kind {
         ItemKind::Radiator(radiator) => Some(radiator.keep_clear),
         ItemKind::Fireplace(fire) => Some(fire.keep_clear),
         _ => None,

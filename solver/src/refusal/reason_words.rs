@@ -1,7 +1,7 @@
 //! Why an arrangement does not fit, as a sentence: what is wrong, what the rule asks, how much of that is missing.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Clearance, ItemId, Rounding, Rule};
+use elbowroom_model::{Brief, Clearance, PieceId, Rounding, Rule};
 
 use super::asked::Asked;
 use crate::rules::{Cause, With};
@@ -20,7 +20,7 @@ pub(super) fn sentence(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> S
 
 /// What is wrong.
 fn said(brief: &Brief, cause: &Cause) -> String {
-    let piece = the(brief.pieces.get(cause.piece).map(|piece| piece.name.as_str()).unwrap_or_default());
+    let piece = the(brief.piece_name(cause.piece));
     let with = the(&kept_from(brief, cause.piece, cause));
     match (cause.rule, cause.with) {
         (_, With::Route(_)) => format!("the {} stays too narrow past {piece}", kept_from(brief, cause.piece, cause)),
@@ -32,9 +32,8 @@ fn said(brief: &Brief, cause: &Cause) -> String {
         }
         (Rule::Overlap, _) => format!("even at their least {piece} and {with} do not fit beside each other"),
         (Rule::DoorSwing | Rule::Clearance(Clearance::DoorLanding), _) => format!("{piece} would stand in {with}"),
-        (Rule::KeepClear, With::Item(ItemId(item))) => {
-            let heat = brief.room.items.get(item).map_or("", |item| item.name.as_str());
-            format!("{piece} would stand too near to {}", the(heat))
+        (Rule::KeepClear, With::Item(item)) => {
+            format!("{piece} would stand too near to {}", the(brief.room.item_name(item)))
         }
         (Rule::KeepClear, _) => format!("{piece} would stand too near to {with}"),
         (Rule::Fixed, _) => format!("{piece} would stand where {with} is"),
@@ -62,8 +61,8 @@ fn asks(brief: &Brief, cause: &Cause) -> Option<String> {
 }
 
 /// The least size of a piece: `150 cm x 80 cm`.
-fn least(brief: &Brief, piece: usize) -> String {
-    let Some(piece) = brief.pieces.get(piece) else { return String::new() };
+fn least(brief: &Brief, piece: PieceId) -> String {
+    let Some(piece) = brief.piece(piece) else { return String::new() };
     let least = piece.dimensions().into_iter().filter_map(|dimension| piece.range(dimension)).map(|range| range.least);
     let told: Vec<String> = least.map(|least| brief.units.words(least, Rounding::Up)).collect();
     told.join(" x ")

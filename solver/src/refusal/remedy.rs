@@ -1,6 +1,6 @@
 //! The least change that makes an option possible, one of each kind.
 
-use elbowroom_model::{Brief, Clearance, Dimension, Only};
+use elbowroom_model::{Brief, Clearance, Dimension, Only, PieceId};
 
 use super::remedy_words::sentence;
 use super::retry::{Retries, nearest};
@@ -20,9 +20,9 @@ const COUNTED: usize = 20;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Lever {
     /// The least size of a piece.
-    Least(usize, Dimension),
+    Least(PieceId, Dimension),
     /// A piece is left out.
-    LeaveOut(usize),
+    LeaveOut(PieceId),
     /// A clearance.
     Clearance(Clearance),
     /// The length of a wall, and of its parallel wall with it.
@@ -42,21 +42,18 @@ pub(crate) fn remedies(brief: &Brief) -> Vec<Remedy> {
 }
 
 fn least_sizes(brief: &Brief) -> Vec<Lever> {
-    let pieces = brief
-        .pieces
-        .iter()
-        .enumerate()
-        .filter(|(id, piece)| piece.needed && piece.alike.is_none_or(|first| first == *id));
+    let pieces = brief.pieces().filter(|(id, piece)| piece.needed && piece.alike.is_none_or(|first| first == *id));
     pieces.flat_map(|(id, piece)| piece.dimensions().into_iter().map(move |d| Lever::Least(id, d))).collect()
 }
 
 fn leave_outs(brief: &Brief) -> Vec<Lever> {
     let seats = brief.pieces.iter().filter(|piece| piece.kind.is_seat()).count();
     let may_go = |piece: &elbowroom_model::Piece| piece.needed && (seats > 1 || !piece.kind.is_seat());
-    let mut found: Vec<usize> = (0..brief.pieces.len()).filter(|id| may_go(&brief.pieces[*id])).collect();
+    let mut found: Vec<(PieceId, &elbowroom_model::Piece)> =
+        brief.pieces().filter(|(_, piece)| may_go(piece)).collect();
     // The piece that counts least goes first.
-    found.sort_by(|a, b| brief.pieces[*a].weight.total_cmp(&brief.pieces[*b].weight));
-    found.into_iter().map(Lever::LeaveOut).collect()
+    found.sort_by(|(_, one), (_, other)| one.weight.total_cmp(&other.weight));
+    found.into_iter().map(|(id, _)| Lever::LeaveOut(id)).collect()
 }
 
 fn clearances() -> Vec<Lever> {
@@ -140,7 +137,7 @@ const fn is_all_or_nothing(lever: Lever) -> bool {
 fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
     match lever {
         Lever::Least(id, dimension) => {
-            let piece = brief.pieces.get(id)?;
+            let piece = brief.piece(id)?;
             let least = piece.range(dimension)?.least;
             Some((least, least * SMALLEST_SHARE))
         }
@@ -161,8 +158,8 @@ pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
     let mut eased = brief.clone();
     match lever {
         Lever::Least(id, dimension) => {
-            for twin in 0..eased.pieces.len() {
-                let piece = eased.pieces.get_mut(twin)?;
+            for twin in brief.piece_ids() {
+                let piece = eased.piece_mut(twin)?;
                 if twin == id || piece.alike == Some(id) {
                     set_least(piece, dimension, to)?;
                 }
@@ -202,30 +199,26 @@ fn eased_off_wall(piece: &elbowroom_model::Piece, rule: Clearance, to: f64) -> f
 }
 
 /// The brief without one piece; pairs that began with it begin with the next.
-pub(crate) fn without(brief: &Brief, id: usize) -> Brief {
+pub(crate) fn without(brief: &Brief, id: PieceId) -> Brief {
     let mut left = brief.clone();
-    if id < left.pieces.len() {
-        left.pieces.remove(id);
+    if id.0 < left.pieces.len() {
+        left.pieces.remove(id.0);
     }
-    let mut heirs = (0..left.pieces.len()).filter(|place| left.pieces[*place].alike == Some(id));
+    let mut heirs = left.pieces().filter(|(_, piece)| piece.alike == Some(id)).map(|(heir, _)| heir);
     // One that is left alone is like no other.
     let heir = heirs.next().filter(|_| heirs.next().is_some());
+    drop(heirs);
     for piece in &mut left.pieces {
-        piece.alike = match piece.alike {
-            Some(first) if first == id => heir,
-            Some(first) if first > id => Some(first - 1),
-            other => other,
-        };
+        piece.alike = piece.alike.and_then(|first| first.without(id).or(heir));
     }
     left.only = brief.only.iter().filter_map(|only| moved(*only, id)).collect();
     left
 }
 
 /// What is wanted of the decisions, once the piece at `id` is gone.
-fn moved(only: Only, id: usize) -> Option<Only> {
+fn moved(only: Only, id: PieceId) -> Option<Only> {
     match only {
-        Only::SecondSeat(Some(seat), _) if seat == id => None,
-        Only::SecondSeat(Some(seat), place) if seat > id => Some(Only::SecondSeat(Some(seat - 1), place)),
+        Only::SecondSeat(Some(seat), place) => Some(Only::SecondSeat(Some(seat.without(id)?), place)),
         other => Some(other),
     }
 }
@@ -262,13 +255,13 @@ fn told_figure(brief: &Brief, lever: Lever, to: f64) -> f64 {
 
 fn change(brief: &Brief, lever: Lever, to: f64) -> Change {
     let by = range(brief, lever).map(|(now, _)| (to - now).abs());
-    let name = |id: usize| brief.pieces.get(id).map(|piece| piece.name.clone()).unwrap_or_default();
+    let name = |id: PieceId| brief.piece_name(id).to_owned();
     match lever {
         Lever::Least(id, dimension) => Change { what: format!("{}.{}", name(id), dimension.key()), to: Some(to), by },
         Lever::LeaveOut(id) => Change { what: name(id), to: None, by: None },
         Lever::Clearance(rule) => Change { what: rule.key().to_owned(), to: Some(to), by },
         Lever::Wall(id) => {
-            let what = brief.room.wall(id).map(|wall| wall.name.clone()).unwrap_or_default();
+            let what = brief.room.wall_name(id).to_owned();
             Change { what, to: Some(to), by }
         }
     }

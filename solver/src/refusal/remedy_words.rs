@@ -17,7 +17,7 @@ fn part(brief: &Brief, lever: Lever, to: f64) -> String {
     let units = brief.units;
     match lever {
         Lever::Least(id, dimension) => {
-            let name = brief.pieces.get(id).map(|piece| piece.name.as_str()).unwrap_or_default();
+            let name = brief.piece_name(id);
             let most = units.words(to, Rounding::Down);
             match dimension {
                 Dimension::Width => format!("{} no wider than {most}", a(name)),
@@ -26,7 +26,7 @@ fn part(brief: &Brief, lever: Lever, to: f64) -> String {
             }
         }
         Lever::LeaveOut(id) => {
-            format!("leaving out {}", the(brief.pieces.get(id).map(|piece| piece.name.as_str()).unwrap_or_default()))
+            format!("leaving out {}", the(brief.piece_name(id)))
         }
         Lever::Clearance(rule) => {
             format!("a {} of {}", rule.key().replace('_', " "), units.words(to, Rounding::Down))

@@ -1,6 +1,6 @@
 //! Which routes a layout must have.
 
-use elbowroom_model::{Brief, Clearance, ItemId, ItemKind};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, PieceId};
 
 use super::End;
 use crate::layout::Layout;
@@ -30,7 +30,7 @@ const USUAL_WORK_OF_ROUTES: usize = 8_000;
 /// In [`USUAL_WORK_OF_ROUTES`], at least one.
 pub(crate) fn work_of_routes(brief: &Brief) -> usize {
     let shapes = shapes_of_room(brief) + brief.pieces.len();
-    (demands_with(brief, 0..brief.pieces.len()).len() * shapes / USUAL_WORK_OF_ROUTES).max(1)
+    (demands_with(brief, brief.piece_ids()).len() * shapes / USUAL_WORK_OF_ROUTES).max(1)
 }
 
 /// What a walker, or a piece along a wall, may meet in the empty room.
@@ -38,7 +38,7 @@ pub(crate) fn shapes_of_room(brief: &Brief) -> usize {
     brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len()
 }
 
-fn demands_with(brief: &Brief, pieces: impl Iterator<Item = usize> + Clone) -> Vec<Demand> {
+fn demands_with(brief: &Brief, pieces: impl Iterator<Item = PieceId> + Clone) -> Vec<Demand> {
     let mut all = Vec::new();
     for from in entrances(brief) {
         for (id, item) in brief.room.items() {
@@ -60,8 +60,8 @@ pub(crate) fn entrances(brief: &Brief) -> Vec<ItemId> {
     brief.room.items().filter(|(id, _)| is_entrance(brief, *id)).map(|(id, _)| id).collect()
 }
 
-fn is_entrance(brief: &Brief, ItemId(item): ItemId) -> bool {
-    let leads_to = brief.room.items.get(item).and_then(|item| item.kind.leads_to());
+fn is_entrance(brief: &Brief, item: ItemId) -> bool {
+    let leads_to = brief.room.item(item).and_then(|item| item.kind.leads_to());
     leads_to.is_some_and(elbowroom_model::LeadsTo::is_entrance)
 }
 
@@ -71,6 +71,6 @@ fn must_reach(brief: &Brief, kind: &ItemKind) -> bool {
 }
 
 /// A way must lead to seats, storage fronts and desks.
-fn is_led_to(brief: &Brief, piece: usize) -> bool {
-    brief.pieces.get(piece).is_some_and(|piece| piece.kind.is_led_to())
+fn is_led_to(brief: &Brief, piece: PieceId) -> bool {
+    brief.piece(piece).is_some_and(|piece| piece.kind.is_led_to())
 }

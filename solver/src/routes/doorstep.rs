@@ -1,6 +1,6 @@
 //! Where each end of a route has its mouth.
 
-use elbowroom_model::{Brief, Dimension, ItemId, ItemKind, Point};
+use elbowroom_model::{Brief, Dimension, ItemId, ItemKind, PieceId, Point};
 
 use super::tolerance::SHORTEST_FRONT;
 use super::{End, Mouth, Owner, ShapeId};
@@ -10,7 +10,7 @@ use crate::site::Site;
 /// A doorway between its jambs, a window between its sides; where a radiator stands under the window, that stretch of
 /// the radiator's front. `None` for what one cannot step through or up to.
 pub(super) fn of_item(brief: &Brief, site: &Site, id: ItemId) -> Option<Mouth> {
-    let item = brief.room.items.get(id.0)?;
+    let item = brief.room.item(id)?;
     let (left, right, inward) = site.place_of(brief, id)?;
     let wall = site.wall(item.wall)?;
     let length = wall.along.dot(wall.end - wall.start);
@@ -32,7 +32,7 @@ pub(super) fn of_item(brief: &Brief, site: &Site, id: ItemId) -> Option<Mouth> {
 
 /// The radiator that stands under most of a window: itself, its depth, and the stretch of wall that both have in common.
 fn radiator_under(brief: &Brief, window: ItemId) -> Option<(ItemId, f64, (f64, f64))> {
-    let item = brief.room.items.get(window.0)?;
+    let item = brief.room.item(window)?;
     let (from, to) = (item.at, item.at + item.width);
     let mut best: Option<(ItemId, f64, (f64, f64))> = None;
     for (id, other) in brief.room.items().filter(|(_, other)| other.wall == item.wall) {
@@ -48,9 +48,9 @@ fn radiator_under(brief: &Brief, window: ItemId) -> Option<(ItemId, f64, (f64, f
 
 /// That part of a piece's front that stays at every size down to its least width; of a corner sofa the front of its
 /// main run from the return out to the least main run.
-pub(super) fn of_piece(brief: &Brief, layout: &Layout, piece: usize) -> Option<Mouth> {
+pub(super) fn of_piece(brief: &Brief, layout: &Layout, piece: PieceId) -> Option<Mouth> {
     let placed = layout.of(piece)?;
-    let least = brief.pieces.get(piece)?.range(Dimension::Width)?.least;
+    let least = brief.piece(piece)?.range(Dimension::Width)?.least;
     let (from, to) = stays(placed, least);
     let at = |along: f64| placed.anchor + placed.along() * along + placed.facing * placed.size.depth;
     let owner = Owner::Shape(ShapeId::Part { piece, part: 0 });

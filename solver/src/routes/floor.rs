@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Clearance, ItemId};
+use elbowroom_model::{Brief, Clearance, ItemId, PieceId};
 
 use super::demand::entrances;
 use super::mouth::Mouth;
@@ -186,9 +186,9 @@ impl Floor {
         &self,
         brief: &'a Brief,
         layout: &'a Layout,
-        left_out: &'a [usize],
+        left_out: &'a [PieceId],
     ) -> impl Iterator<Item = Stop> + use<'a> {
-        let is_flat = |piece: usize| brief.pieces.get(piece).is_none_or(|piece| piece.kind.is_flat());
+        let is_flat = |piece: PieceId| brief.piece(piece).is_none_or(|piece| piece.kind.is_flat());
         let counts = move |placed: &&Placed| !is_flat(placed.piece) && !left_out.contains(&placed.piece);
         layout.placed.iter().filter(counts).flat_map(parts)
     }
@@ -196,7 +196,7 @@ impl Floor {
     /// The coffee tables that count on a way: `seat_to_table` is made to let one step in to a seat.
     fn tables<'a>(brief: &Brief, layout: &'a Layout, demand: &Demand) -> Tables<'a> {
         let End::Piece(piece) = demand.to else { return Tables::All };
-        let is_seat = brief.pieces.get(piece).is_some_and(|piece| piece.kind.is_seat());
+        let is_seat = brief.piece(piece).is_some_and(|piece| piece.kind.is_seat());
         match layout.of(piece).filter(|_| is_seat) {
             Some(seat) => Tables::AllButBefore { seat, passage: brief.rules.get(Clearance::Passage) },
             None => Tables::All,
@@ -244,9 +244,9 @@ const fn fixed_of(demand: &Demand) -> Fixed {
 
 impl Tables<'_> {
     /// The coffee tables that do not count, by their place in the brief.
-    pub(super) fn left_out(self, brief: &Brief, layout: &Layout) -> Vec<usize> {
+    pub(super) fn left_out(self, brief: &Brief, layout: &Layout) -> Vec<PieceId> {
         let is_table =
-            |placed: &&Placed| brief.pieces.get(placed.piece).is_some_and(|piece| piece.kind.traits().moves_aside);
+            |placed: &&Placed| brief.piece(placed.piece).is_some_and(|piece| piece.kind.traits().moves_aside);
         let tables = layout.placed.iter().filter(is_table);
         tables.filter(|table| !self.count(table)).map(|table| table.piece).collect()
     }

@@ -1,6 +1,6 @@
 //! A route as found.
 
-use elbowroom_model::{Brief, Clearance, FixedId, ItemId, Point, WallId};
+use elbowroom_model::{Brief, Clearance, FixedId, ItemId, PieceId, Point, WallId};
 
 /// One end of a route.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -8,7 +8,7 @@ pub enum End {
     /// A door, opening or window.
     Item(ItemId),
     /// A seat, the front of a storage piece, or a desk, by its place in the brief.
-    Piece(usize),
+    Piece(PieceId),
 }
 
 impl End {
@@ -16,8 +16,8 @@ impl End {
     #[must_use]
     pub fn name(self, brief: &Brief) -> &str {
         match self {
-            Self::Item(ItemId(item)) => brief.room.items.get(item).map_or("", |item| item.name.as_str()),
-            Self::Piece(piece) => brief.pieces.get(piece).map_or("", |piece| piece.name.as_str()),
+            Self::Item(item) => brief.room.item_name(item),
+            Self::Piece(piece) => brief.piece_name(piece),
         }
     }
 }
@@ -34,7 +34,7 @@ pub enum ShapeId {
     /// A part of a piece.
     Part {
         /// The piece, by its place in the brief.
-        piece: usize,
+        piece: PieceId,
         /// Which of its parts: 0 the main run or the whole, 1 the return.
         part: usize,
     },

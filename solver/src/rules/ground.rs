@@ -1,6 +1,6 @@
 //! The ground that the rules stand on: the site, its hull and pockets, and the variables.
 
-use elbowroom_model::{Brief, Point, Rule, WallId};
+use elbowroom_model::{Brief, PieceId, Point, Rule, WallId};
 
 use super::linear_outline::LinearOutline;
 use super::requirement::{Cause, Requirement, With};
@@ -30,7 +30,7 @@ pub struct Ground<'a> {
     /// The walls as half-planes and pockets.
     pub walls: &'a Walls,
     /// The seat that the arrangement is built about, by its place in the brief.
-    pub main_seat: usize,
+    pub main_seat: PieceId,
     /// The variables of its program.
     pub variables: &'a Variables,
 }
@@ -66,7 +66,7 @@ impl Walls {
 impl Ground<'_> {
     /// `shape` of `piece` keeps inside the walls, `gap` off them.
     #[must_use]
-    pub fn inside(&self, shape: &LinearOutline, piece: usize, rule: Rule, gap: f64) -> Vec<Requirement> {
+    pub fn inside(&self, shape: &LinearOutline, piece: PieceId, rule: Rule, gap: f64) -> Vec<Requirement> {
         let cause = |wall: Option<WallId>| Cause { rule, piece, with: wall.map_or(With::Itself, With::Wall) };
         let row = |normal: Point, support: f64| -> Row { shape.reach(normal).at_most(support - gap) };
         let hull = self.walls.hull.iter();
@@ -86,7 +86,7 @@ impl Ground<'_> {
     pub fn off_bodies(
         &self,
         shape: &LinearOutline,
-        piece: usize,
+        piece: PieceId,
         (rule, gap): (Rule, f64),
         counts: impl Fn(&Body) -> bool,
     ) -> Vec<Requirement> {

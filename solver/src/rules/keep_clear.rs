@@ -1,7 +1,7 @@
 //! Nothing stands in what is kept clear before a heater or fire, nor in what is there for good, nor, where it is
 //! taller than the sill, before a window.
 
-use elbowroom_model::{Clearance, ItemId, ItemKind, Rule};
+use elbowroom_model::{Clearance, ItemKind, Rule};
 
 use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_flat, separation};
 use crate::geometry::Convex;
@@ -39,8 +39,8 @@ impl LayoutRule for OutOfFixed {
 }
 
 fn is_radiator(ground: &Ground<'_>, id: BodyId) -> bool {
-    let BodyId::Item(ItemId(item)) = id else { return false };
-    ground.brief.room.items.get(item).is_some_and(|item| matches!(item.kind, ItemKind::Radiator(_)))
+    let BodyId::Item(item) = id else { return false };
+    ground.brief.room.item(item).is_some_and(|item| matches!(item.kind, ItemKind::Radiator(_)))
 }
 
 impl LayoutRule for WindowFront {

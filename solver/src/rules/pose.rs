@@ -1,6 +1,6 @@
 //! A piece under one of its stands: its axes are known, its place and sizes are variables.
 
-use elbowroom_model::{Hand, Piece, Point, WallId};
+use elbowroom_model::{Hand, Piece, PieceId, Point, WallId};
 
 use super::linear::{Linear, LinearPoint};
 use super::linear_outline::LinearOutline;
@@ -13,7 +13,7 @@ use crate::layout::{Placed, Size};
 #[derive(Debug, Clone, PartialEq)]
 pub struct Pose {
     /// Its place in the brief.
-    pub id: usize,
+    pub id: PieceId,
     /// The piece.
     pub piece: Piece,
     /// What it does in the group.

@@ -2,7 +2,7 @@
 
 use std::sync;
 
-use elbowroom_model::{FixedId, ItemId, Point, Rule, WallId};
+use elbowroom_model::{FixedId, ItemId, PieceId, Point, Rule, WallId};
 
 use super::linear::LinearPoint;
 use super::tolerance::{FAN_STEP, LEAST_PART, SAME_TERM, TOLERANCE};
@@ -48,7 +48,7 @@ pub struct Cause {
     /// The rule.
     pub rule: Rule,
     /// The piece that must obey.
-    pub piece: usize,
+    pub piece: PieceId,
     /// What it must keep from, or stand to.
     pub with: With,
 }
@@ -65,7 +65,7 @@ pub enum With {
     /// A fixed thing.
     Fixed(FixedId),
     /// Another piece.
-    Piece(usize),
+    Piece(PieceId),
     /// A way through.
     Route(Demand),
 }

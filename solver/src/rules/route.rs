@@ -1,7 +1,7 @@
 //! A way through that is too narrow, as a requirement: one of the gaps of the chain that blocks it must open, or a
 //! piece of the chain must change sides.
 
-use elbowroom_model::{Clearance, ItemId, Point, WallId};
+use elbowroom_model::{Clearance, ItemId, PieceId, Point, WallId};
 
 use super::linear::{Linear, LinearPoint};
 use super::linear_outline::LinearOutline;
@@ -89,12 +89,12 @@ impl Scene<'_> {
     }
 
     /// The pieces next to a seat in the chain, on another side of its mouth than now: that unblocks with no gap opened.
-    fn other_sides(&self, widest: &Widest, seat: usize, mouth: &Mouth) -> Vec<Alternative> {
+    fn other_sides(&self, widest: &Widest, seat: PieceId, mouth: &Mouth) -> Vec<Alternative> {
         let Some(seat_pose) = self.pose(seat) else { return Vec::new() };
         let is_seat = |shape: ShapeId| {
             matches!(shape, ShapeId::Part { piece, .. } if piece == seat) || shape == ShapeId::Mouth(self.demand.to)
         };
-        let mut neighbours: Vec<(usize, usize)> = Vec::new();
+        let mut neighbours: Vec<(PieceId, usize)> = Vec::new();
         for link in &widest.links {
             for (one, other) in [(link.between[0], link.between[1]), (link.between[1], link.between[0])] {
                 if let (true, ShapeId::Part { piece, part }) = (is_seat(one), other)
@@ -187,21 +187,21 @@ impl Scene<'_> {
     }
 
     fn is_on(&self, mouth: &Mouth, wall: WallId) -> bool {
-        let End::Item(ItemId(item)) = mouth.end else { return false };
-        self.ground.brief.room.items.get(item).is_some_and(|item| item.wall == wall)
+        let End::Item(item) = mouth.end else { return false };
+        self.ground.brief.room.item(item).is_some_and(|item| item.wall == wall)
     }
 
     fn body(&self, id: BodyId) -> Option<LinearOutline> {
         self.ground.site.bodies.iter().find(|body| body.id == id).map(|body| LinearOutline::fixed(&body.shape))
     }
 
-    fn pose(&self, piece: usize) -> Option<&Pose> {
+    fn pose(&self, piece: PieceId) -> Option<&Pose> {
         self.poses.iter().find(|pose| pose.id == piece).copied()
     }
 }
 
 /// A piece of a link.
-fn moving_piece(link: &Link) -> Option<usize> {
+fn moving_piece(link: &Link) -> Option<PieceId> {
     link.between.iter().find_map(|shape| match shape {
         ShapeId::Part { piece, .. } | ShapeId::Mouth(End::Piece(piece)) => Some(*piece),
         ShapeId::Wall(_) | ShapeId::Fixed(_) | ShapeId::Item(_) | ShapeId::Mouth(End::Item(_)) => None,

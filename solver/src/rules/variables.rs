@@ -1,6 +1,6 @@
 //! The variables of one arrangement's program: where each piece stands in its own axes, and its sizes.
 
-use elbowroom_model::{Brief, Dimension, Piece, Point};
+use elbowroom_model::{Brief, Dimension, Piece, PieceId, Point};
 
 use super::linear::Linear;
 use super::tolerance::TIE;
@@ -90,7 +90,7 @@ impl Variables {
             span,
         };
         for piece in &brief.pieces {
-            let variables = found.piece(piece);
+            let variables = found.add_piece(piece);
             found.pieces.push(variables);
         }
         if brief.rules.turning_circle().is_some() {
@@ -106,11 +106,17 @@ impl Variables {
         self.pieces.iter().map(|piece| piece.presence).sum()
     }
 
-    fn piece(&mut self, piece: &Piece) -> PieceVariables {
+    /// The variables of one piece.
+    #[must_use]
+    pub fn piece(&self, id: PieceId) -> Option<&PieceVariables> {
+        self.pieces.get(id.0)
+    }
+
+    fn add_piece(&mut self, piece: &Piece) -> PieceVariables {
         let span = self.span;
         let (across, out) = (self.add(-span, span, 0.0), self.add(-span, span, 0.0));
         // A pair that need not stand may lose one of the two: each then has its own size, held equal by a rule.
-        let twin = piece.alike.filter(|_| piece.needed).and_then(|first| self.pieces.get(first)).cloned();
+        let twin = piece.alike.filter(|_| piece.needed).and_then(|first| self.piece(first)).cloned();
         let (width, return_length, depth) = match twin {
             Some(twin) => (
                 self.again(twin.width, piece),

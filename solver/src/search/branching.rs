@@ -3,6 +3,8 @@
 //! What stands is settled before it is asked how the next piece stands: a way through that what stands already blocks need
 //! not be found blocked again under every stand of the others.
 
+use elbowroom_model::PieceId;
+
 use smallvec::SmallVec;
 
 use super::node::{Chosen, Decided, Node, Question};
@@ -19,7 +21,7 @@ pub(super) enum Decision<'p> {
     /// Pick one alternative.
     Choose(Settles, Question<'p>, Promises),
     /// Whether a piece stands at all.
-    InOrOut(usize),
+    InOrOut(PieceId),
 }
 
 /// What need not be chosen from again.
@@ -69,15 +71,15 @@ pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<'p, E>, 
     }
     for piece in (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Open) {
         let urgency = Urgency { open: 2, promise: node.bound(), broken: 0.0 };
-        best.take(urgency, Decision::InOrOut(piece));
+        best.take(urgency, Decision::InOrOut(PieceId(piece)));
     }
     best.found.map(|(_, decision)| decision)
 }
 
 /// Of the pieces that stand somewhere the one with the fewest stands.
-pub(super) fn next_to_stand<E>(problem: &Problem<'_>, node: &Node<'_, E>) -> Option<usize> {
+pub(super) fn next_to_stand<E>(problem: &Problem<'_>, node: &Node<'_, E>) -> Option<PieceId> {
     let somewhere = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Somewhere);
-    somewhere.min_by_key(|piece| problem.ways[*piece].states.len())
+    somewhere.min_by_key(|piece| problem.ways[*piece].states.len()).map(PieceId)
 }
 
 /// The most urgent decision so far.

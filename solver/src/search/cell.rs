@@ -1,6 +1,6 @@
 //! What is asked of one piece or of two, with all that the bounds alone decide taken out.
 
-use elbowroom_model::Rule;
+use elbowroom_model::{PieceId, Rule};
 
 use crate::program::Row;
 use crate::rules::{Alternative, Cause, Requirement, TOLERANCE, With};
@@ -80,7 +80,7 @@ impl Cell {
     }
 
     /// Holds a piece with several stands to the place that this stand gives: bounds do it where there is one only.
-    pub(super) fn keep_in(&mut self, places: &[(usize, (f64, f64))], piece: usize) {
+    pub(super) fn keep_in(&mut self, places: &[(usize, (f64, f64))], piece: PieceId) {
         let cause = Cause { rule: Rule::Room, piece, with: With::Itself };
         for (variable, (least, most)) in places {
             self.always.push((Row::at_least([(*variable, 1.0)], *least), cause));

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
-use elbowroom_model::{Hand, Point, Rule, WallId};
+use elbowroom_model::{Hand, PieceId, Point, Rule, WallId};
 
 use super::cell::Cell;
 use crate::arrangement::{Relation, Role, Stand, Standing};
@@ -60,7 +60,7 @@ pub(super) struct Scope {
 /// A piece under a stand, as far as a rule can tell.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct StandKey {
-    piece: usize,
+    piece: PieceId,
     role: Role,
     hand: Option<Hand>,
     at_wall: Option<WallId>,

@@ -4,7 +4,7 @@
 //! many ways that promise the same. So a layout is looked for depth first; where none is found so, what must stand goes
 //! first and one piece more at a time; and at last sizes are sought for with every piece held to its wall.
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, PieceId};
 
 use super::tree::Order;
 use super::{Aim, Effort, Found, RoomGround, Searched, search_once};
@@ -81,12 +81,13 @@ impl Rest<'_, '_> {
         let [nodes_held, nodes_free] = SHARE_OF_A_PIECE.map(|share| (self.effort.nodes / share).max(LEAST_FOR_A_PIECE));
         for piece in optional(self.room) {
             let Some(layout) = self.layout() else { return };
-            let stands = |other: usize| layout.of(other).is_some();
-            let mut earlier_twins = (0..piece).filter(|other| arrangement.are_twins(brief, piece, *other));
+            let stands = |other: PieceId| layout.of(other).is_some();
+            let mut earlier_twins =
+                brief.piece_ids().take(piece.0).filter(|other| arrangement.are_twins(brief, piece, *other));
             // Of twins the first stand: where one found no place, neither does the next.
             if !stands(piece) && earlier_twins.all(stands) {
                 let held = held(self.room, arrangement, &layout, Some(piece));
-                let with: Vec<usize> = pieces_of(&layout).into_iter().chain([piece]).collect();
+                let with: Vec<PieceId> = pieces_of(&layout).into_iter().chain([piece]).collect();
                 if !self.look_for(&held, Aim::These(&with), nodes_held, Order::DeepestFirst) {
                     self.look_for(arrangement, Aim::These(&with), nodes_free, Order::BestFirst);
                 }
@@ -121,7 +122,7 @@ fn purse(brief: &Brief, nodes: usize) -> usize {
 }
 
 /// The arrangement with what stands in `layout` held to its walls, but for twins of `but_for`.
-fn held(room: &RoomGround<'_>, arrangement: &Arrangement, layout: &Layout, but_for: Option<usize>) -> Arrangement {
+fn held(room: &RoomGround<'_>, arrangement: &Arrangement, layout: &Layout, but_for: Option<PieceId>) -> Arrangement {
     let mut held = arrangement.clone();
     for standing in &mut held.standings {
         let is_twin = but_for.is_some_and(|piece| arrangement.are_twins(room.brief, piece, standing.piece));
@@ -132,19 +133,18 @@ fn held(room: &RoomGround<'_>, arrangement: &Arrangement, layout: &Layout, but_f
     held
 }
 
-fn pieces_of(layout: &Layout) -> Vec<usize> {
+fn pieces_of(layout: &Layout) -> Vec<PieceId> {
     layout.placed.iter().map(|placed| placed.piece).collect()
 }
 
-fn needed(room: &RoomGround<'_>) -> Vec<usize> {
-    (0..room.brief.pieces.len()).filter(|piece| room.brief.pieces[*piece].needed).collect()
+fn needed(room: &RoomGround<'_>) -> Vec<PieceId> {
+    room.brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect()
 }
 
 /// The pieces that need not stand, what counts most by standing first.
-fn optional(room: &RoomGround<'_>) -> Vec<usize> {
-    let presence = |piece: &usize| room.variables.pieces[*piece].presence;
-    let is_optional = |piece: &usize| !room.brief.pieces[*piece].needed;
-    let mut found: Vec<usize> = (0..room.brief.pieces.len()).filter(is_optional).collect();
+fn optional(room: &RoomGround<'_>) -> Vec<PieceId> {
+    let presence = |piece: &PieceId| room.variables.piece(*piece).map_or(0.0, |piece| piece.presence);
+    let mut found: Vec<PieceId> = room.brief.pieces().filter(|(_, piece)| !piece.needed).map(|(id, _)| id).collect();
     found.sort_by(|one, other| presence(other).total_cmp(&presence(one)));
     found
 }

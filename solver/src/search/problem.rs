@@ -3,7 +3,7 @@
 use std::cell::OnceCell;
 use std::sync::Arc;
 
-use elbowroom_model::{Dimension, Point, Rule};
+use elbowroom_model::{Dimension, PieceId, Point, Rule};
 
 use super::cell::{Cell, Ranges};
 use super::cells::{Beside, Cells, Key, Posed, Scope, StandKey};
@@ -21,9 +21,9 @@ pub enum Aim<'a> {
     /// The size value of all pieces.
     Together,
     /// The size value of these pieces, by their places in the brief, all of which must stand; the others are left out.
-    These(&'a [usize]),
+    These(&'a [PieceId]),
     /// One dimension of one piece, while the same pieces stand as in this layout.
-    Alone(usize, Dimension, &'a Layout),
+    Alone(PieceId, Dimension, &'a Layout),
     /// The order of the room, while every piece of this layout keeps at least its size.
     Tidy(&'a Layout),
     /// Nothing: any layout will do.
@@ -66,7 +66,7 @@ pub(super) struct Ways {
     pub(super) states: Vec<usize>,
     pub(super) may_be_left_out: bool,
     /// Pieces before it in the brief that could change places with it, and the room would be the same.
-    pub(super) earlier_twins: Vec<usize>,
+    pub(super) earlier_twins: Vec<PieceId>,
 }
 
 impl<'a> Problem<'a> {
@@ -93,7 +93,7 @@ impl<'a> Problem<'a> {
             without,
             plain,
         };
-        for id in 0..brief.pieces.len() {
+        for id in brief.piece_ids() {
             let states = problem.states_of(id);
             let may_be_left_out = problem.may_be_left_out(id);
             let earlier_twins = problem.earlier_twins(id, &states);
@@ -186,7 +186,7 @@ impl<'a> Problem<'a> {
             Aim::Tidy(_) => variables.objective.iter().map(|counts| counts.min(0.0)).collect(),
             Aim::Alone(piece, dimension, _) => {
                 let mut objective = nothing;
-                let size = variables.pieces.get(piece).and_then(|piece| piece.dimension(dimension));
+                let size = variables.piece(piece).and_then(|piece| piece.dimension(dimension));
                 if let Some(size) = size {
                     objective[size.up] = 1.0;
                     objective[size.beyond] = 1.0;
@@ -197,11 +197,9 @@ impl<'a> Problem<'a> {
     }
 
     /// What `piece` counts by standing at all.
-    pub(super) fn presence(&self, piece: usize) -> f64 {
+    pub(super) fn presence(&self, piece: PieceId) -> f64 {
         match self.aim {
-            Aim::Together | Aim::These(_) => {
-                self.ground.variables.pieces.get(piece).map_or(0.0, |piece| piece.presence)
-            }
+            Aim::Together | Aim::These(_) => self.ground.variables.piece(piece).map_or(0.0, |piece| piece.presence),
             Aim::Alone(..) | Aim::Any | Aim::Tidy(_) => 0.0,
         }
     }
@@ -230,15 +228,15 @@ impl<'a> Problem<'a> {
         }
     }
 
-    fn may_be_left_out(&self, piece: usize) -> bool {
+    fn may_be_left_out(&self, piece: PieceId) -> bool {
         match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(piece).is_none(),
             Aim::These(pieces) => !pieces.contains(&piece),
-            Aim::Together | Aim::Any => self.ground.brief.pieces.get(piece).is_some_and(|piece| !piece.needed),
+            Aim::Together | Aim::Any => self.ground.brief.piece(piece).is_some_and(|piece| !piece.needed),
         }
     }
 
-    fn states_of(&mut self, id: usize) -> Vec<usize> {
+    fn states_of(&mut self, id: PieceId) -> Vec<usize> {
         let ground = self.ground;
         let is_left_out = match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(id).is_none(),
@@ -249,8 +247,8 @@ impl<'a> Problem<'a> {
             return Vec::new();
         }
         let standing = self.arrangement.standings.iter().find(|standing| standing.piece == id);
-        let (Some(standing), Some(piece)) = (standing, ground.brief.pieces.get(id)) else { return Vec::new() };
-        let Some(variables) = ground.variables.pieces.get(id) else { return Vec::new() };
+        let (Some(standing), Some(piece)) = (standing, ground.brief.piece(id)) else { return Vec::new() };
+        let Some(variables) = ground.variables.piece(id) else { return Vec::new() };
         let first = self.states.len();
         for stand in &standing.stands {
             let key = StandKey::of(standing, stand);
@@ -277,7 +275,7 @@ impl<'a> Problem<'a> {
 /// Holds every size to what it is in `layout` at least.
 fn hold_sizes(variables: &Variables, layout: &Layout, bounds: &mut [(f64, f64)]) {
     for placed in &layout.placed {
-        let Some(piece) = variables.pieces.get(placed.piece) else { continue };
+        let Some(piece) = variables.piece(placed.piece) else { continue };
         for dimension in [Dimension::Width, Dimension::Return, Dimension::Depth] {
             if let (Some(size), Some(now)) = (piece.dimension(dimension), placed.size.get(dimension)) {
                 let (up, beyond) = (bounds[size.up].1, bounds[size.beyond].1);

@@ -3,6 +3,8 @@
 //! A child costs a copy of its parent and a program. Its parent's optimum tells cheaply what the child can be worth at most;
 //! where that is never the best of all that waits, the child is never made.
 
+use elbowroom_model::PieceId;
+
 use std::cmp::Ordering;
 use std::rc::Rc;
 
@@ -32,11 +34,11 @@ pub(super) enum Change<'p> {
     /// It takes this alternative of the question.
     Takes(Question<'p>, usize),
     /// A piece stands so.
-    Stands(usize, usize),
+    Stands(PieceId, usize),
     /// A piece stands, but not yet how.
-    Somewhere(usize),
+    Somewhere(PieceId),
     /// A piece is left out.
-    LeftOut(usize),
+    LeftOut(PieceId),
     /// The round gap at this place of the node's is held in a part of its sector.
     Part(usize, Arc),
 }

@@ -48,7 +48,7 @@ pub fn stated(room: &RoomGround<'_>, arrangement: &Arrangement) -> Option<Stated
     }
     let mut stated = Stated {
         objective: problem.objective(),
-        constant: (0..problem.ways.len()).map(|piece| problem.presence(piece)).sum(),
+        constant: room.brief.piece_ids().map(|piece| problem.presence(piece)).sum(),
         bounds: problem.bounds(),
         always: Vec::new(),
         ways: problem.ways.iter().map(|ways| ways.states.clone()).collect(),

@@ -17,7 +17,7 @@ mod strips;
 mod tolerance;
 mod walk;
 
-use elbowroom_model::{Brief, Point};
+use elbowroom_model::{Brief, PieceId, Point};
 
 pub use circle::CircleOut;
 pub use corner::{CornerOut, Measures, Side};
@@ -64,7 +64,7 @@ pub struct Checked {
 #[derive(Debug, Clone, PartialEq)]
 pub struct PieceOut {
     /// The piece, by its place in the brief.
-    pub piece: usize,
+    pub piece: PieceId,
     /// Its corners, clockwise seen from above; the first two are the ends of its back.
     pub corners: Vec<CornerOut>,
     /// From each corner to the next, in the order of the corners.

@@ -1,6 +1,6 @@
 //! What to try once all is marked: the doors, the ways, the fronts, the feet.
 
-use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, Swings};
+use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, PieceId, Swings};
 
 use crate::answer::{RankedOption, Thing};
 
@@ -33,7 +33,7 @@ pub enum WalkStep {
     /// Pull out what opens or is drawn out before a front.
     Front {
         /// The piece, by its place in the brief.
-        piece: usize,
+        piece: PieceId,
         /// Clear before it, mm.
         clear: f64,
     },
@@ -81,7 +81,7 @@ fn doors(brief: &Brief) -> Vec<WalkStep> {
 
 fn fronts<'a>(brief: &'a Brief, option: &'a RankedOption) -> impl Iterator<Item = WalkStep> + 'a {
     option.layout.placed.iter().filter_map(|placed| {
-        let clear = brief.rules.get(brief.pieces.get(placed.piece)?.keeps_clear()?);
+        let clear = brief.rules.get(brief.piece(placed.piece)?.keeps_clear()?);
         (clear > 0.0).then_some(WalkStep::Front { piece: placed.piece, clear })
     })
 }

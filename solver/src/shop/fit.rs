@@ -1,7 +1,7 @@
 //! One candidate against the room, all other pieces as they were asked for.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Dimension, SizeRange};
+use elbowroom_model::{Brief, Dimension, PieceId, SizeRange};
 
 use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits, WhyNot};
 use super::rows::{Row, stand_in, suits};
@@ -105,7 +105,7 @@ fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &RankedOption)
 }
 
 /// The most that `dimension` of the piece `id` can be in the arrangement of `option`.
-fn most_in(free: &Brief, id: usize, dimension: Dimension, option: &RankedOption) -> Option<f64> {
+fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &RankedOption) -> Option<f64> {
     let site = Site::of(free);
     let (room, floor) = (RoomGround::of(free, &site), Floor::of(free, &site));
     let enumeration = enumerate(free, &site);

@@ -1,13 +1,13 @@
 //! The pieces of a room that candidates can stand for: one row for each, or for several alike.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceKind, SizeRange};
+use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceId, PieceKind, SizeRange};
 
 /// A piece that the room asks for, or several alike.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Row {
     /// Places in the brief.
-    pub pieces: Vec<usize>,
+    pub pieces: Vec<PieceId>,
     /// What it is.
     pub kind: PieceKind,
     /// It must stand in the room.
@@ -17,7 +17,7 @@ pub struct Row {
 /// The rows of `brief`, in its order.
 pub(super) fn rows(brief: &Brief) -> Vec<Row> {
     let mut rows: Vec<Row> = Vec::new();
-    for (id, piece) in brief.pieces.iter().enumerate() {
+    for (id, piece) in brief.pieces() {
         match piece.alike.filter(|first| *first != id) {
             Some(first) => {
                 if let Some(row) = rows.iter_mut().find(|row| row.pieces.first() == Some(&first)) {
@@ -34,7 +34,7 @@ impl Row {
     /// The first of its pieces.
     #[must_use]
     pub fn piece<'a>(&self, brief: &'a Brief) -> Option<&'a Piece> {
-        brief.pieces.get(*self.pieces.first()?)
+        brief.piece(*self.pieces.first()?)
     }
 
     /// Whether so many of `candidate` are in hand, and its hand is one of those asked for.

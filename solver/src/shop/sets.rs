@@ -9,8 +9,8 @@
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
 
-use elbowroom_model::Brief;
 use elbowroom_model::listing::{ListedPiece, Money};
+use elbowroom_model::{Brief, PieceId};
 use rayon::prelude::*;
 
 use super::found::{Impossible, SetFound, SetPiece, SetsFound};
@@ -88,7 +88,7 @@ impl Ground<'_> {
     /// The brief of a whole set.
     fn brief_of_set(&self, choices: &[Choices], chosen: &[Option<usize>]) -> Brief {
         let mut brief = self.brief.clone();
-        let mut gone: Vec<usize> = Vec::new();
+        let mut gone: Vec<PieceId> = Vec::new();
         for (choice, candidate) in choices.iter().zip(chosen) {
             let Some(row) = self.rows.get(choice.row) else { continue };
             match candidate.and_then(|candidate| self.candidates.get(candidate)).zip(row.piece(self.brief)) {

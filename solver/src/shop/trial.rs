@@ -15,7 +15,7 @@ const NODES: usize = 500;
 pub(super) fn with(brief: &Brief, row: &Row, piece: &elbowroom_model::Piece) -> Brief {
     let mut changed = brief.clone();
     for id in &row.pieces {
-        if let Some(place) = changed.pieces.get_mut(*id) {
+        if let Some(place) = changed.piece_mut(*id) {
             *place = elbowroom_model::Piece { name: place.name.clone(), alike: place.alike, ..piece.clone() };
         }
     }
@@ -50,7 +50,7 @@ fn any(brief: &Brief, unknown: bool) -> bool {
 pub(super) fn with_range(brief: &Brief, row: &Row, dimension: Dimension, range: SizeRange) -> Brief {
     let mut changed = brief.clone();
     for id in &row.pieces {
-        let Some(piece) = changed.pieces.get_mut(*id) else { continue };
+        let Some(piece) = changed.piece_mut(*id) else { continue };
         match dimension {
             Dimension::Width => piece.width = range,
             Dimension::Return => piece.return_length = piece.return_length.map(|_| range),

@@ -1,6 +1,6 @@
 //! The most one dimension could be if every other piece gave way down to its least.
 
-use elbowroom_model::{Brief, Dimension};
+use elbowroom_model::{Brief, Dimension, PieceId};
 
 use super::tolerance::NO_GAIN;
 use crate::arrangement::Arrangement;
@@ -15,7 +15,7 @@ pub fn alone(
     (room, floor): (&RoomGround<'_>, &Floor),
     arrangement: &Arrangement,
     layout: &Layout,
-    (piece, dimension): (usize, Dimension),
+    (piece, dimension): (PieceId, Dimension),
     nodes: usize,
 ) -> Option<(f64, usize)> {
     let together = layout.of(piece)?.size.get(dimension)?;
@@ -30,7 +30,7 @@ pub fn alone(
     Some((size.max(together).min(range.1), found.programs))
 }
 
-fn range_of(brief: &Brief, piece: usize, dimension: Dimension) -> Option<(f64, f64)> {
-    let range = brief.pieces.get(piece)?.range(dimension)?;
+fn range_of(brief: &Brief, piece: PieceId, dimension: Dimension) -> Option<(f64, f64)> {
+    let range = brief.piece(piece)?.range(dimension)?;
     Some((range.least, range.most))
 }

@@ -1,6 +1,6 @@
 //! What holds a size: freed of it, the size grows while all else stays at least as large as it is.
 
-use elbowroom_model::{Dimension, Rule};
+use elbowroom_model::{Dimension, PieceId, Rule};
 
 use super::tolerance::{GROWS, TIGHT};
 use crate::program::{DefaultEngine, Engine, Row, Status};
@@ -44,7 +44,7 @@ impl Holding {
 struct Holder {
     with: With,
     /// The other piece, for what holds between two.
-    other: Option<usize>,
+    other: Option<PieceId>,
 }
 
 impl Holder {
@@ -61,7 +61,7 @@ impl Holder {
 
 /// What holds every dimension of every piece that stands in `found`.
 #[must_use]
-pub fn held_by(room: &RoomGround<'_>, found: &Found) -> Vec<(usize, Vec<HeldBy>)> {
+pub fn held_by(room: &RoomGround<'_>, found: &Found) -> Vec<(PieceId, Vec<HeldBy>)> {
     let held = Held { room, found };
     let pieces = found.layout.placed.iter().map(|placed| placed.piece);
     pieces.map(|piece| (piece, held.piece(piece))).collect()
@@ -73,12 +73,12 @@ struct Held<'a> {
 }
 
 impl Held<'_> {
-    fn piece(&self, piece: usize) -> Vec<HeldBy> {
-        let Some(asked) = self.room.brief.pieces.get(piece) else { return Vec::new() };
+    fn piece(&self, piece: PieceId) -> Vec<HeldBy> {
+        let Some(asked) = self.room.brief.piece(piece) else { return Vec::new() };
         asked.dimensions().into_iter().flat_map(|dimension| self.dimension(piece, dimension)).collect()
     }
 
-    fn dimension(&self, piece: usize, dimension: Dimension) -> Vec<HeldBy> {
+    fn dimension(&self, piece: PieceId, dimension: Dimension) -> Vec<HeldBy> {
         let (Some(size), Some(range)) = (self.size(piece, dimension), self.range(piece, dimension)) else {
             return Vec::new();
         };
@@ -98,7 +98,7 @@ impl Held<'_> {
     }
 
     /// At its most: as asked for, or as the way in allows.
-    fn at_its_most(&self, piece: usize, dimension: Dimension) -> HeldBy {
+    fn at_its_most(&self, piece: PieceId, dimension: Dimension) -> HeldBy {
         let capped = self.room.brief.way.iter().flat_map(|way| &way.capped);
         let holder = capped.into_iter().find(|capped| (capped.piece, capped.dimension) == (piece, dimension));
         HeldBy { dimension, by: holder.map_or(Holding::Most, |capped| Holding::Way(capped.by)) }
@@ -114,9 +114,9 @@ impl Held<'_> {
     }
 
     /// The most the dimension could be with the rows of some holders taken away and no other size made smaller.
-    fn freed(&self, piece: usize, dimension: Dimension, freed: &[Holder]) -> Option<f64> {
+    fn freed(&self, piece: PieceId, dimension: Dimension, freed: &[Holder]) -> Option<f64> {
         let variables = &self.room.variables;
-        let target = variables.pieces.get(piece)?.dimension(dimension)?;
+        let target = variables.piece(piece)?.dimension(dimension)?;
         let mut objective = vec![0.0; variables.objective.len()];
         objective[target.up] = 1.0;
         objective[target.beyond] = 1.0;
@@ -128,7 +128,7 @@ impl Held<'_> {
         (engine.add(&rows) == Status::Optimal).then(|| engine.objective() + target.least)
     }
 
-    fn others_no_smaller(&self, piece: usize, dimension: Dimension) -> Vec<Row> {
+    fn others_no_smaller(&self, piece: PieceId, dimension: Dimension) -> Vec<Row> {
         let mut rows = Vec::new();
         for placed in &self.found.layout.placed {
             for other in [Dimension::Width, Dimension::Return, Dimension::Depth] {
@@ -161,12 +161,12 @@ impl Held<'_> {
         rows.filter(move |(row, cause)| is_rule(cause) && row.excess(&self.found.values) > -TIGHT)
     }
 
-    fn size(&self, piece: usize, dimension: Dimension) -> Option<Linear> {
-        Some(self.room.variables.pieces.get(piece)?.dimension(dimension)?.size())
+    fn size(&self, piece: PieceId, dimension: Dimension) -> Option<Linear> {
+        Some(self.room.variables.piece(piece)?.dimension(dimension)?.size())
     }
 
-    fn range(&self, piece: usize, dimension: Dimension) -> Option<f64> {
-        Some(self.room.brief.pieces.get(piece)?.range(dimension)?.most)
+    fn range(&self, piece: PieceId, dimension: Dimension) -> Option<f64> {
+        Some(self.room.brief.piece(piece)?.range(dimension)?.most)
     }
 }
 

@@ -116,6 +116,6 @@ fn why_none(asking: &Asking, asked: &super::Asked, option: Option<usize>, stock:
     }
     let option = option.and_then(|option| asking.answer.options.get(option));
     let fits = |owned: &Owned| option.is_some_and(|option| has_place(asking, option, asked, &owned.piece));
-    let enough = |owned: &&Owned| owned.piece.count as usize >= asked.places.len();
+    let enough = |owned: &&Owned| owned.piece.count as usize >= asked.pieces.len();
     if stock.iter().filter(enough).any(fits) { By::AllTaken } else { By::NoneFits }
 }

@@ -61,7 +61,7 @@ pub(super) fn has_place(asking: &Asking, option: &RankedOption, asked: &Asked, l
 
 /// How large the piece that stands for all of `asked` may be in `option`; `None` where it does not stand there.
 pub(super) fn sizes_of<'a>(asking: &Asking, option: &'a RankedOption, asked: &Asked) -> Option<&'a PieceSizes> {
-    option.sizes_of(asking.answer.place_of(*asked.places.first()?)?)
+    option.sizes_of(asking.answer.solved_as(*asked.pieces.first()?)?)
 }
 
 /// Each size is from the least that is asked for to the most that the option allows together.

@@ -12,7 +12,7 @@ mod more;
 mod statement;
 mod tolerance;
 
-use elbowroom_model::Piece;
+use elbowroom_model::{Piece, PieceId};
 use std::sync::Arc;
 
 use elbowroom_model::listing::ListedPiece;
@@ -82,15 +82,15 @@ pub struct Asking {
     pub days: Days,
     /// 1 comes before 2.
     pub priority: u32,
-    /// Places in the brief as asked of pieces that must be served before anything that need not be.
-    pub must: Vec<usize>,
+    /// Pieces, of the brief as asked, that must be served before anything that need not be.
+    pub must: Vec<PieceId>,
 }
 
 /// One thing that a room asks for: a piece, or all pieces of a row of its file, which are alike.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Asked {
-    /// Places in the brief as asked; the first stands for all.
-    pub places: Vec<usize>,
+    /// The pieces, of the brief as asked; the first stands for all.
+    pub pieces: Vec<PieceId>,
     /// It must be served.
     pub must: bool,
 }
@@ -100,15 +100,15 @@ impl Asking {
     #[must_use]
     pub fn asked(&self) -> Vec<Asked> {
         let mut asked: Vec<Asked> = Vec::new();
-        for (place, piece) in self.answer.asked.pieces.iter().enumerate() {
-            let head = piece.alike.unwrap_or(place);
-            let must = self.must.contains(&place);
-            match asked.iter_mut().find(|one| one.places.first() == Some(&head)) {
+        for (id, piece) in self.answer.asked.pieces() {
+            let head = piece.alike.unwrap_or(id);
+            let must = self.must.contains(&id);
+            match asked.iter_mut().find(|one| one.pieces.first() == Some(&head)) {
                 Some(one) => {
-                    one.places.push(place);
+                    one.pieces.push(id);
                     one.must |= must;
                 }
-                None => asked.push(Asked { places: vec![place], must }),
+                None => asked.push(Asked { pieces: vec![id], must }),
             }
         }
         asked
@@ -117,7 +117,7 @@ impl Asking {
     /// The piece that stands for all of `asked`.
     #[must_use]
     pub fn piece(&self, asked: &Asked) -> Option<&Piece> {
-        self.answer.asked.pieces.get(*asked.places.first()?)
+        self.answer.asked.piece(*asked.pieces.first()?)
     }
 }
 

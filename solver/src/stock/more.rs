@@ -97,7 +97,7 @@ fn tries(rooms: &[Asking], stock: &[Owned], found: &Assignment) -> Vec<Try> {
                 continue;
             }
             let rank = (!fulfilled.asked.must, asking.priority);
-            let each: Vec<(ListedPiece, Option<usize>)> = if asked.places.len() > 1 {
+            let each: Vec<(ListedPiece, Option<usize>)> = if asked.pieces.len() > 1 {
                 let fits =
                     |owned: &Owned| asking.answer.options.iter().any(|it| has_place(asking, it, asked, &owned.piece));
                 let rows = stock.iter().enumerate().filter(|(_, owned)| fits(owned));

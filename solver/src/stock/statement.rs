@@ -178,7 +178,7 @@ fn uses(rooms: &[Asking], stock: &[Owned], patterns: &[Vec<Pattern>]) -> Vec<Use
             let Some(piece) = asking.piece(asked) else { continue };
             let fits =
                 |row: usize| patterns[room].iter().any(|pattern| pattern.rows[place].binary_search(&row).is_ok());
-            let count = u32::try_from(asked.places.len()).unwrap_or(u32::MAX);
+            let count = u32::try_from(asked.pieces.len()).unwrap_or(u32::MAX);
             for (row, owned) in stock.iter().enumerate().filter(|(row, owned)| fits(*row) && owned.piece.count >= count)
             {
                 let points = points(piece, &owned.piece) * i64::from(count);

@@ -1,7 +1,8 @@
 //! The widths that `routes` finds by chains of shapes against discs that travel here, on rooms drawn at random.
 
 use elbowroom_model::{
-    Brief, Clearance, Door, ItemKind, LeadsTo, Opening, PieceKind, Point, Radiator, Rule, Stance, Swings, View, Window,
+    Brief, Clearance, Door, ItemKind, LeadsTo, Opening, PieceId, PieceKind, Point, Radiator, Rule, Stance, Swings,
+    View, Window,
 };
 
 use super::ground::Ground;
@@ -84,7 +85,7 @@ fn furnished(draw: &mut Draw, mut brief: Brief) -> (Brief, Layout) {
         let return_length = corner.then(|| draw.next(1000.0, 1700.0));
         let size = Size { width, return_length, depth: draw.next(400.0, 900.0) };
         let anchor = Point::new(draw.next(300.0, 4000.0), draw.next(-3500.0, -300.0));
-        let placed = Placed { piece: place, at_wall: None, anchor, facing: Point::new(cos, sin), hand, size };
+        let placed = Placed { piece: PieceId(place), at_wall: None, anchor, facing: Point::new(cos, sin), hand, size };
         let mut with = layout.clone();
         with.placed.push(placed);
         if stands(&brief, &with) {
@@ -105,7 +106,7 @@ fn arrangement() -> Arrangement {
             media_wall: None,
             second_seats: Vec::new(),
         },
-        main_seat: 0,
+        main_seat: PieceId(0),
         standings: Vec::new(),
     }
 }

@@ -1,6 +1,6 @@
 //! The stretches of edge that one steps through or up to.
 
-use elbowroom_model::{Brief, ItemId, ItemKind, Point, WallId};
+use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, Point, WallId};
 
 use super::ground::Ground;
 use super::tolerance::PARALLEL;
@@ -32,9 +32,9 @@ impl Mouth {
     }
 
     /// A doorway between its jambs, a window between its sides; the front of the radiator under it.
-    fn of_item(ground: &Ground<'_>, ItemId(id): ItemId) -> Option<Self> {
+    fn of_item(ground: &Ground<'_>, id: ItemId) -> Option<Self> {
         let brief = ground.brief;
-        let item = brief.room.items.get(id)?;
+        let item = brief.room.item(id)?;
         let wall = brief.room.wall(item.wall)?;
         let &(start, end) = ground.walls.get(item.wall.0)?;
         let (axis, out) = (wall.along(), wall.inward());
@@ -49,8 +49,8 @@ impl Mouth {
     }
 
     /// The middle part of a front edge that stays at every size; of a corner sofa from the return outward.
-    fn of_piece(ground: &Ground<'_>, layout: &Layout, piece: usize) -> Option<Self> {
-        let (placed, asked) = (layout.of(piece)?, ground.brief.pieces.get(piece)?);
+    fn of_piece(ground: &Ground<'_>, layout: &Layout, piece: PieceId) -> Option<Self> {
+        let (placed, asked) = (layout.of(piece)?, ground.brief.piece(piece)?);
         let (out, axis) = (placed.facing, placed.along());
         let origin = placed.anchor + out * placed.size.depth;
         let least = asked.width.least.min(placed.size.width);

@@ -1,6 +1,6 @@
 //! What the rules look at: the ground, and each piece with its parts.
 
-use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
+use elbowroom_model::{Brief, Clearance, Piece, PieceId, PieceKind, Point};
 
 use super::ground::Ground;
 use super::tolerance::SLACK;
@@ -29,7 +29,7 @@ pub(super) struct InPlace<'a> {
 impl<'a> Scene<'a> {
     pub(super) fn of(ground: &'a Ground<'a>, layout: &'a Layout, arrangement: &'a Arrangement) -> Self {
         let brief = ground.brief;
-        let in_place = |placed: &'a Placed| Some(InPlace::of(brief.pieces.get(placed.piece)?, placed));
+        let in_place = |placed: &'a Placed| Some(InPlace::of(brief.piece(placed.piece)?, placed));
         let pieces = layout.placed.iter().filter_map(in_place).collect();
         Self { brief, arrangement, ground, pieces }
     }
@@ -49,7 +49,7 @@ impl<'a> Scene<'a> {
     }
 
     /// Pieces that stand on the floor, other than these.
-    pub(super) fn standing_but<'s>(&'s self, but: &'s [usize]) -> impl Iterator<Item = &'s InPlace<'a>> {
+    pub(super) fn standing_but<'s>(&'s self, but: &'s [PieceId]) -> impl Iterator<Item = &'s InPlace<'a>> {
         self.pieces.iter().filter(move |piece| !piece.is_flat() && !but.contains(&piece.placed.piece))
     }
 }

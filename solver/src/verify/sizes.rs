@@ -8,8 +8,7 @@ use super::tolerance::SLACK;
 use crate::layout::Layout;
 
 pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
-    let missing =
-        scene.brief.pieces.iter().enumerate().filter(|(place, piece)| piece.needed && layout.of(*place).is_none());
+    let missing = scene.brief.pieces().filter(|(place, piece)| piece.needed && layout.of(*place).is_none());
     let missing =
         missing.map(|(_, piece)| Breach::new(Rule::Needed, &[&piece.name], 0.0, "is needed and does not stand"));
     let of = |piece: &InPlace<'_>| -> Vec<Breach> {

@@ -1,7 +1,7 @@
 //! A coffee table lies before the seat it serves, free of the return, with nothing in between, and a passage from the
 //! media unit.
 
-use elbowroom_model::{Clearance, PieceKind, Point};
+use elbowroom_model::{Clearance, PieceId, PieceKind, Point};
 
 use super::breach::Breach;
 use super::scene::{InPlace, Scene, common};
@@ -25,7 +25,7 @@ pub(super) fn out_of_place(scene: &Scene<'_>) -> Vec<Breach> {
 fn served<'s>(scene: &'s Scene<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>> {
     let standing = scene.arrangement.standings.iter().find(|standing| standing.piece == table.placed.piece);
     let stands = standing.map_or(&[][..], |standing| &standing.stands);
-    let named: Vec<usize> = stands
+    let named: Vec<PieceId> = stands
         .iter()
         .filter_map(|stand| match stand.relation {
             Relation::Before { seat } => Some(seat),
@@ -46,7 +46,7 @@ pub(super) fn side_of_seat(scene: &Scene<'_>, table: &InPlace<'_>) -> Option<Poi
 }
 
 /// The coffee tables that lie in their place before a seat.
-pub(super) fn tables_of(scene: &Scene<'_>, seat: &InPlace<'_>) -> Vec<usize> {
+pub(super) fn tables_of(scene: &Scene<'_>, seat: &InPlace<'_>) -> Vec<PieceId> {
     let needs = scene.rule(Clearance::SeatToTable);
     let serves = |table: &&InPlace<'_>| {
         let served = served(scene, table);

@@ -160,7 +160,7 @@ pub(super) fn ways(scene: &Scene<'_>) -> Vec<Way> {
 /// Doors and openings that lead to the way in.
 pub(super) fn entrances(brief: &Brief) -> Vec<End> {
     let is_entrance = |id: &ItemId| {
-        let leads_to = brief.room.items.get(id.0).and_then(|item| item.kind.leads_to());
+        let leads_to = brief.room.item(*id).and_then(|item| item.kind.leads_to());
         leads_to == Some(&LeadsTo::Entrance)
     };
     brief.room.items().map(|(id, _)| id).filter(is_entrance).map(End::Item).collect()
@@ -171,7 +171,7 @@ pub(super) fn entrances(brief: &Brief) -> Vec<End> {
 pub(super) fn around(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Vec<Convex> {
     let passage = scene.rule(Clearance::Passage);
     let front = match way.to {
-        End::Piece(seat) if scene.brief.pieces.get(seat).is_some_and(|seat| seat.kind.is_seat()) => layout.of(seat),
+        End::Piece(seat) if scene.brief.piece(seat).is_some_and(|seat| seat.kind.is_seat()) => layout.of(seat),
         End::Piece(_) | End::Item(_) => None,
     };
     let front = front.map(super::scene::front_of);

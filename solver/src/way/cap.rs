@@ -1,7 +1,7 @@
 //! Sizes lowered to what gets in, before anything is solved.
 
 use elbowroom_model::way::{Capped, Load, Way};
-use elbowroom_model::{Brief, Dimension, Piece, SizeRange};
+use elbowroom_model::{Brief, Dimension, Piece, PieceId, SizeRange};
 
 use super::carried::{Failed, carried};
 use super::tolerance::FINE;
@@ -18,7 +18,7 @@ pub(crate) enum Narrowed {
     Same,
     /// With lower mosts, and without the pieces that need not stand and do not get in: their places in the brief as it was,
     /// the last first.
-    To(Box<Brief>, Vec<usize>),
+    To(Box<Brief>, Vec<PieceId>),
     /// A piece that is needed does not get in at its least.
     Blocked(Vec<Blocked>),
 }
@@ -27,7 +27,7 @@ pub(crate) enum Narrowed {
 #[derive(Debug)]
 pub(crate) struct Blocked {
     /// Its place in the brief.
-    pub(crate) piece: usize,
+    pub(crate) piece: PieceId,
     /// Where it fails.
     pub(crate) fails: Failed,
     /// The depth or width below its least at which it would get in, where one is.
@@ -38,19 +38,19 @@ pub(crate) struct Blocked {
 pub(crate) fn narrowed(brief: &Brief) -> Narrowed {
     let Some(way) = &brief.way else { return Narrowed::Same };
     let sizes: Vec<Option<[f64; 3]>> = brief.pieces.iter().map(|piece| most_that_gets_in(way, piece)).collect();
-    let stopped = |(_, (piece, sizes)): &(usize, (&Piece, &Option<[f64; 3]>))| sizes.is_none() && piece.needed;
-    let pieces = || brief.pieces.iter().zip(&sizes).enumerate();
+    let stopped = |(_, (piece, sizes)): &(PieceId, (&Piece, &Option<[f64; 3]>))| sizes.is_none() && piece.needed;
+    let pieces = || brief.pieces().zip(&sizes).map(|((id, piece), sizes)| (id, (piece, sizes)));
     let blocked: Vec<Blocked> = pieces().filter(stopped).filter_map(|(id, (piece, _))| block(way, id, piece)).collect();
     if !blocked.is_empty() {
         return Narrowed::Blocked(blocked);
     }
     let mut to = brief.clone();
-    let left_out: Vec<usize> = pieces().rev().filter(|(_, (_, sizes))| sizes.is_none()).map(|(id, _)| id).collect();
+    let left_out: Vec<PieceId> = pieces().rev().filter(|(_, (_, sizes))| sizes.is_none()).map(|(id, _)| id).collect();
     for id in &left_out {
         to = without(&to, *id);
     }
     let mut capped = Vec::new();
-    for (id, sizes) in sizes.iter().flatten().enumerate() {
+    for (id, sizes) in to.piece_ids().zip(sizes.iter().flatten()) {
         lower(&mut to, id, sizes, (way, &mut capped));
     }
     if capped.is_empty() && left_out.is_empty() {
@@ -66,7 +66,7 @@ pub(crate) fn narrowed(brief: &Brief) -> Narrowed {
 pub(crate) fn brief_by_the_way(brief: &Brief) -> Brief {
     let mut to = brief.clone();
     if let Some(way) = &brief.way {
-        for (id, piece) in brief.pieces.iter().enumerate() {
+        for (id, piece) in brief.pieces() {
             if let Some(sizes) = most_that_gets_in(way, piece) {
                 lower(&mut to, id, &sizes, (way, &mut Vec::new()));
             }
@@ -129,8 +129,8 @@ fn most_of(range: SizeRange, holds: impl Fn(f64) -> bool) -> Option<f64> {
     Some(low)
 }
 
-fn lower(to: &mut Brief, id: usize, [width, other, depth]: &[f64; 3], (way, capped): (&Way, &mut Vec<Capped>)) {
-    let Some(lowered) = to.pieces.get_mut(id) else { return };
+fn lower(to: &mut Brief, id: PieceId, [width, other, depth]: &[f64; 3], (way, capped): (&Way, &mut Vec<Capped>)) {
+    let Some(lowered) = to.piece_mut(id) else { return };
     let piece = &lowered.clone();
     let mut hold = |range: &mut SizeRange, dimension: Dimension, most: f64| {
         if most < range.most {
@@ -155,7 +155,7 @@ fn holder(way: &Way, piece: &Piece, dimension: Dimension, (width, other, depth):
     carried(way, &load).parts.into_iter().find_map(|part| part.fails).map(|fails| fails.at)
 }
 
-fn block(way: &Way, id: usize, piece: &Piece) -> Option<Blocked> {
+fn block(way: &Way, id: PieceId, piece: &Piece) -> Option<Blocked> {
     let least = (piece.width.least, piece.return_length.map(|range| range.least), piece.depth.least);
     let load = Load::of(piece, least.0, least.1, least.2);
     let fails = carried(way, &load).parts.into_iter().find_map(|part| part.fails)?;

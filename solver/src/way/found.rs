@@ -44,7 +44,7 @@ pub enum Assumed {
 #[must_use]
 pub fn way_in(file: &WayFile, listed: &[ListedPiece], height: &dyn Fn(PieceKind) -> f64) -> WayIn {
     // Pieces of one row are alike: what holds of the first holds of all.
-    let asked = file.pieces.iter().enumerate().filter(|(id, piece)| piece.alike.is_none_or(|first| first == *id));
+    let asked = file.pieces.iter().enumerate().filter(|(id, piece)| piece.alike.is_none_or(|first| first.0 == *id));
     let asked = asked.map(|(_, piece)| of_a_brief(&file.way, piece));
     let listed_in = listed.iter().map(|piece| of_a_list(&file.way, piece, height(piece.kind)));
     WayIn { pieces: asked.chain(listed_in).collect(), assumed: assumed(file, listed) }

@@ -9,7 +9,7 @@ use crate::outcome::{Change, Refused};
 impl Blocked {
     /// Why there is no option.
     pub(crate) fn refused(&self, brief: &Brief) -> Option<Refused> {
-        let piece = brief.pieces.get(self.piece)?;
+        let piece = brief.piece(self.piece)?;
         let by = self.fails.short_by.map(|short| format!("{} ", brief.units.words(short, Rounding::Up)));
         let too = match self.fails.asks {
             Asks::Width => "too wide",
@@ -34,11 +34,11 @@ impl Blocked {
 /// Of several stopped pieces no single change helps.
 pub(crate) fn eased(brief: &Brief, blocked: &[Blocked]) -> Option<(Brief, Change, String)> {
     let [one] = blocked else { return None };
-    let (piece, (dimension, to)) = (brief.pieces.get(one.piece)?, one.remedy?);
+    let (piece, (dimension, to)) = (brief.piece(one.piece)?, one.remedy?);
     let to = brief.units.rounded(to, Rounding::Down);
     let now = piece.range(dimension)?.least;
     let mut eased = brief.clone();
-    let lowered = eased.pieces.get_mut(one.piece)?;
+    let lowered = eased.piece_mut(one.piece)?;
     let range = match dimension {
         Dimension::Width => &mut lowered.width,
         Dimension::Return => lowered.return_length.as_mut()?,

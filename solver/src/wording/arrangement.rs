@@ -1,7 +1,7 @@
 //! Arrangements in words.
 
 use elbowroom_model::article::{several, the};
-use elbowroom_model::{Brief, FixedId, Hand, ItemId, Only, Rounding, SecondPlace, WallId};
+use elbowroom_model::{Brief, Hand, ItemId, Only, PieceId, Rounding, SecondPlace, WallId};
 
 use crate::arrangement::{Choices, NoRoom, NoRoomAt, Obstacle, SecondSeat};
 
@@ -28,7 +28,7 @@ pub fn title(brief: &Brief, choices: &Choices) -> String {
 /// Where the seats of one row stand: `armchairs on either side`.
 fn second_seats(brief: &Brief, row: &[SecondSeat]) -> String {
     let first = row.first();
-    let name = first.and_then(|seat| brief.pieces.get(seat.piece)).map_or("", |piece| piece.name.as_str());
+    let name = first.and_then(|seat| brief.piece(seat.piece)).map_or("", |piece| piece.name.as_str());
     let name = if row.len() < 2 { name.to_owned() } else { several(name) };
     let mut places: Vec<SecondPlace> = row.iter().map(|seat| seat.place).collect();
     places.dedup();
@@ -49,7 +49,7 @@ fn second_seats(brief: &Brief, row: &[SecondSeat]) -> String {
 pub fn no_room(brief: &Brief, reason: &NoRoom) -> String {
     let has = brief.units.words(reason.has.max(0.0), Rounding::Down);
     let needs = brief.units.words(reason.needs, Rounding::Up);
-    let piece = |id: usize| the(brief.pieces.get(id).map(|piece| piece.name.as_str()).unwrap_or_default());
+    let piece = |id: PieceId| the(brief.piece_name(id));
     match reason.place {
         NoRoomAt::Along { piece: id, wall, beside } => {
             let wall = the_wall(brief, wall);
@@ -76,14 +76,12 @@ const NOTHING: f64 = 1e-6;
 
 /// What keeps pieces off the floor, by its name: `hall door's landing`.
 fn obstacle(brief: &Brief, obstacle: Obstacle) -> String {
-    let name = |ItemId(item): ItemId| brief.room.items.get(item).map_or("", |item| item.name.as_str());
+    let name = |item: ItemId| brief.room.item_name(item);
     match obstacle {
         Obstacle::Landing(item) => format!("{}'s landing", name(item)),
         Obstacle::Swing(item) => format!("{}'s swing", name(item)),
         Obstacle::Item(item) => name(item).to_owned(),
-        Obstacle::Fixed(FixedId(fixed)) => {
-            brief.room.fixed.get(fixed).map_or_else(String::new, |fixed| fixed.name.clone())
-        }
+        Obstacle::Fixed(fixed) => brief.room.fixed_name(fixed).to_owned(),
     }
 }
 
@@ -97,7 +95,7 @@ pub(super) fn only(brief: &Brief, only: &Only) -> String {
         Only::MediaWall(Some(wall)) => format!("screen on {}", the_wall(brief, wall)),
         Only::MediaWall(None) => "no screen".to_owned(),
         Only::SecondSeat(seat, place) => {
-            let piece = seat.and_then(|seat| brief.pieces.get(seat));
+            let piece = seat.and_then(|seat| brief.piece(seat));
             let name = piece.map_or("every second seat", |piece| piece.name.as_str());
             match place {
                 SecondPlace::Opposite => format!("{name} opposite"),

@@ -1,13 +1,13 @@
 //! Causes in the room's own words.
 
-use elbowroom_model::{Brief, Clearance, FixedId, ItemId, Rule, WallId};
+use elbowroom_model::{Brief, Clearance, PieceId, Rule};
 
 use crate::rules::{Cause, With};
 use crate::sizes::Holding;
 
 /// What holds a size of `piece`: `hall door swing`, `the most asked for`, `bend, on the way in`.
 #[must_use]
-pub fn holding(brief: &Brief, piece: usize, by: &Holding) -> String {
+pub fn holding(brief: &Brief, piece: PieceId, by: &Holding) -> String {
     match by {
         Holding::Most => "the most asked for".to_owned(),
         Holding::Way(point) => {
@@ -21,15 +21,15 @@ pub fn holding(brief: &Brief, piece: usize, by: &Holding) -> String {
 
 /// What `piece` keeps from: `hall door swing`, `canal wall`, `way from hall door to kitchen`.
 #[must_use]
-pub fn kept_from(brief: &Brief, piece: usize, cause: &Cause) -> String {
+pub fn kept_from(brief: &Brief, piece: PieceId, cause: &Cause) -> String {
     match cause.with {
         With::Itself => piece_name(brief, cause.piece),
-        With::Wall(WallId(wall)) => brief.room.walls.get(wall).map(|wall| wall.name.clone()).unwrap_or_default(),
-        With::Fixed(FixedId(fixed)) => brief.room.fixed.get(fixed).map(|fixed| fixed.name.clone()).unwrap_or_default(),
+        With::Wall(wall) => brief.room.wall_name(wall).to_owned(),
+        With::Fixed(fixed) => brief.room.fixed_name(fixed).to_owned(),
         With::Piece(other) if other == piece => piece_name(brief, cause.piece),
         With::Piece(other) => piece_name(brief, other),
-        With::Item(ItemId(item)) => {
-            let name = brief.room.items.get(item).map(|item| item.name.as_str()).unwrap_or_default();
+        With::Item(item) => {
+            let name = brief.room.item_name(item);
             match cause.rule {
                 Rule::DoorSwing => format!("{name} swing"),
                 Rule::Clearance(Clearance::DoorLanding) => format!("{name} landing"),
@@ -38,12 +38,12 @@ pub fn kept_from(brief: &Brief, piece: usize, cause: &Cause) -> String {
             }
         }
         With::Route(demand) => {
-            let from = brief.room.items.get(demand.from.0).map(|item| item.name.as_str()).unwrap_or_default();
+            let from = brief.room.item_name(demand.from);
             format!("way from {from} to {}", demand.to.name(brief))
         }
     }
 }
 
-fn piece_name(brief: &Brief, piece: usize) -> String {
-    brief.pieces.get(piece).map(|piece| piece.name.clone()).unwrap_or_default()
+fn piece_name(brief: &Brief, piece: PieceId) -> String {
+    brief.piece_name(piece).to_owned()
 }

@@ -12,7 +12,7 @@ use crate::routes::{End, HeldToEmptyRoom};
 pub fn notice(brief: &Brief, notice: &Notice) -> String {
     match notice {
         Notice::DoesNotGetIn(piece) => {
-            let name = brief.pieces.get(*piece).map(|piece| piece.name.as_str()).unwrap_or_default();
+            let name = brief.piece_name(*piece);
             format!("{name}: does not get in by the way given, and is left out.")
         }
         Notice::OnlyThese => {

@@ -1,8 +1,8 @@
 //! Rooms and pieces built straight from the vocabulary.
 
 use elbowroom_model::{
-    Brief, Clearance, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceKind, Radiator, Room, SizeRange, Swings, Unit,
-    View, WallId, WallItem, Window,
+    Brief, Clearance, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceId, PieceKind, Radiator, Room, SizeRange,
+    Swings, Unit, View, WallId, WallItem, Window,
 };
 
 use crate::support::rooms::{self, Furnish};
@@ -67,7 +67,7 @@ pub(crate) fn media_unit() -> Piece {
 pub(crate) fn armchairs(place: usize) -> Vec<Piece> {
     let chair = |number: usize| {
         let mut chair = piece(&format!("armchair {number}"), PieceKind::Armchair, (700.0, 1000.0), (700.0, 1000.0));
-        chair.alike = Some(place);
+        chair.alike = Some(PieceId(place));
         chair
     };
     vec![chair(1), chair(2)]

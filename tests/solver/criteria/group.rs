@@ -124,7 +124,7 @@ fn seats_give_full_marks_at_usual_sizes_and_none_beyond() {
     assert!((usual.score(Criterion::Seats) - more.score(Criterion::Seats)).abs() < 1e-9);
     let mut left_out = usual.clone().piece(PieceKind::Bookcase, (0.0, 0.0), DOWN, (800.0, 300.0));
     left_out.layout.placed.pop();
-    left_out.layout.left_out.push(1);
+    left_out.layout.left_out.push(elbowroom_model::PieceId(1));
     assert!(left_out.score(Criterion::Seats) < usual.score(Criterion::Seats));
     assert!(left_out.judge(Criterion::Seats).reason.contains("the bookcase found no room"));
 }

@@ -1,8 +1,8 @@
 //! Rooms and layouts set up by hand: a rectangular room, what its walls hold, and pieces where a test wants them.
 
 use elbowroom_model::{
-    Brief, Clearance, Criterion, Door, Fireplace, Hand, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceKind, Point,
-    Radiator, SizeRange, Socket, Stance, Swings, Unit, View, WallId, Window,
+    Brief, Clearance, Criterion, Door, Fireplace, Hand, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceId, PieceKind,
+    Point, Radiator, SizeRange, Socket, Stance, Swings, Unit, View, WallId, Window,
 };
 use elbowroom_solver::criteria::{Judgement, Scene, judge};
 use elbowroom_solver::routes::{End, Route};
@@ -115,7 +115,7 @@ impl Stage {
     }
 
     pub(super) fn stand(mut self, mut piece: Piece, mut placed: Placed) -> Self {
-        placed.piece = self.brief.pieces.len();
+        placed.piece = PieceId(self.brief.pieces.len());
         let alike = self.brief.pieces.iter().filter(|other| other.kind == piece.kind).count();
         if alike > 0 {
             piece.name = format!("{} {}", piece.name, alike + 1);
@@ -150,7 +150,7 @@ impl Stage {
     /// What all criteria that apply say.
     pub(super) fn judged(&self) -> Vec<Judgement> {
         let site = Site::of(&self.brief);
-        let main_seat = self.brief.pieces.iter().position(|piece| piece.kind.is_seat()).unwrap();
+        let (main_seat, _) = self.brief.pieces().find(|(_, piece)| piece.kind.is_seat()).unwrap();
         let Self { brief, layout, routes } = self;
         judge(&Scene { brief, site: &site, layout, routes, main_seat })
     }
@@ -207,7 +207,7 @@ fn other_hand(hand: Hand) -> Hand {
 
 fn placed(anchor: (f64, f64), facing: (f64, f64), (width, depth): (f64, f64)) -> Placed {
     Placed {
-        piece: 0,
+        piece: PieceId(0),
         at_wall: None,
         anchor: Point::new(anchor.0, anchor.1),
         facing: Point::new(facing.0, facing.1).unit().unwrap(),

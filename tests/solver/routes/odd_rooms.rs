@@ -1,8 +1,8 @@
 //! Routes of layouts in rooms that are easy to get wrong. Each figure follows from the room's own measures (D); mm.
 
 use elbowroom_model::{
-    Brief, Clearance, Door, Fireplace, Hand, Hinge, ItemId, ItemKind, LeadsTo, Piece, PieceKind, Point, Radiator,
-    SizeRange, Swings, View, WallId, Window,
+    Brief, Clearance, Door, Fireplace, Hand, Hinge, ItemId, ItemKind, LeadsTo, Piece, PieceId, PieceKind, Point,
+    Radiator, SizeRange, Swings, View, WallId, Window,
 };
 use elbowroom_solver::routes::{Demand, End, Floor, HeldToEmptyRoom, Route, ShapeId, all, demands};
 use elbowroom_solver::{Layout, Placed, Site, Size};
@@ -33,7 +33,7 @@ type Place = ((f64, f64), (f64, f64), f64, f64);
 /// The layout with the pieces of the brief, in its order.
 fn layout(places: &[Place]) -> Layout {
     let place = |(piece, &((x, y), facing, width, depth)): (usize, &Place)| Placed {
-        piece,
+        piece: PieceId(piece),
         at_wall: None,
         anchor: Point::new(x, y),
         facing: Point::new(facing.0, facing.1),
@@ -80,7 +80,7 @@ fn a_seat_that_faces_away_is_reached_round_its_wider_end() {
     let route = the_route(&brief, &layout);
     assert!(about(route.width, 700.0), "{route:?}");
     assert_eq!(route.needs, 600.0);
-    let part = ShapeId::Part { piece: 0, part: 0 };
+    let part = ShapeId::Part { piece: PieceId(0), part: 0 };
     assert!(
         route
             .pinch
@@ -150,7 +150,7 @@ fn the_mouth_of_a_corner_sofa_runs_from_its_return_to_its_least_main_run() {
     let sofa = least(PieceKind::CornerSofa, 2000.0);
     let brief = room().piece(sofa).piece(piece(PieceKind::CoffeeTable));
     let corner = Placed {
-        piece: 0,
+        piece: PieceId(0),
         at_wall: Some(WallId(0)),
         anchor: Point::new(4800.0, 0.0),
         facing: Point::new(0.0, -1.0),
@@ -159,7 +159,7 @@ fn the_mouth_of_a_corner_sofa_runs_from_its_return_to_its_least_main_run() {
     };
     let mut with_sofa = Layout { placed: vec![corner], ..Layout::default() };
     let floor = Floor::of(&brief, &Site::of(&brief));
-    let mouth = floor.mouth(&brief, &with_sofa, End::Piece(0)).unwrap();
+    let mouth = floor.mouth(&brief, &with_sofa, End::Piece(PieceId(0))).unwrap();
     assert_eq!(mouth.at, [Point::new(3800.0, -1000.0), Point::new(2800.0, -1000.0)]);
     assert!(about(the_route(&brief, &with_sofa).width, 800.0));
     // Its own table in the corner is left out; one that stands farther than a passage from its front counts.
@@ -168,14 +168,14 @@ fn the_mouth_of_a_corner_sofa_runs_from_its_return_to_its_least_main_run() {
     assert!(about(the_route(&brief, &with_sofa).width, 800.0));
     with_sofa.placed[1] = table(-1700.0);
     let route = the_route(&brief, &with_sofa);
-    assert!(route.chain.contains(&ShapeId::Part { piece: 1, part: 0 }), "{route:?}");
+    assert!(route.chain.contains(&ShapeId::Part { piece: PieceId(1), part: 0 }), "{route:?}");
 }
 
 #[test]
 fn a_return_beside_its_mouth_stops_the_widening_and_the_other_end_takes_it_up() {
     let brief = room().rule(Clearance::Passage, 1200.0).piece(least(PieceKind::CornerSofa, 2000.0));
     let corner = Placed {
-        piece: 0,
+        piece: PieceId(0),
         at_wall: Some(WallId(0)),
         anchor: Point::new(0.0, 0.0),
         facing: Point::new(0.0, -1.0),
@@ -237,7 +237,7 @@ fn a_fireplace_stops_a_walker_where_its_breast_stands() {
     assert!(about(route.width, 620.0), "{route:?}");
     let pinch = route.pinch.unwrap();
     assert!(pinch.between.contains(&ShapeId::Item(ItemId(1))), "{pinch:?}");
-    assert!(pinch.between.contains(&ShapeId::Part { piece: 0, part: 0 }), "{pinch:?}");
+    assert!(pinch.between.contains(&ShapeId::Part { piece: PieceId(0), part: 0 }), "{pinch:?}");
 }
 
 #[test]

@@ -55,7 +55,7 @@ fn day_is_kept(rooms: &[Asking], stock: &[Owned], handed: &Handed, day: i32) -> 
     {
         for (asked, row) in asking.asked().iter().zip(rows) {
             if let Some(row) = row {
-                used[*row] += asked.places.len() as u32;
+                used[*row] += asked.pieces.len() as u32;
             }
         }
     }
@@ -70,7 +70,7 @@ fn option_score(asking: &Asking, stock: &[Owned], rows: &[Option<usize>]) -> Opt
     let asked = asking.asked();
     let fits = |option: &&elbowroom_solver::answer::RankedOption| {
         let mut handed = asked.iter().zip(rows).filter_map(|(asked, row)| Some((asked, (*row)?)));
-        handed.all(|(asked, row)| may_be(asking, option, asked.places[0], &stock[row]))
+        handed.all(|(asked, row)| may_be(asking, option, asked.pieces[0], &stock[row]))
     };
     asking.answer.options.iter().filter(fits).map(|option| option.score.round() as i64).max()
 }
@@ -86,14 +86,14 @@ pub(super) fn priorities(rooms: &[Asking]) -> Vec<u32> {
 /// What pieces of a row bring where they stand: 100 for each that stands there, up to 50 for its size against the most
 /// that is asked for, up to 50 for its score.
 pub(super) fn points_of(asking: &Asking, asked: &Asked, owned: &Owned) -> i64 {
-    let (piece, listed) = (&asking.answer.asked.pieces[asked.places[0]], &owned.piece);
+    let (piece, listed) = (asking.answer.asked.piece(asked.pieces[0]).unwrap(), &owned.piece);
     let mut sizes = vec![(listed.width, piece.width), (listed.depth, piece.depth)];
     sizes.extend(listed.return_length.zip(piece.return_length));
     let has: f64 = sizes.iter().map(|(size, range)| range.value(*size)).sum();
     let most: f64 = sizes.iter().map(|(_, range)| range.value(range.most)).sum();
     let size = if most > 0.0 { has / most } else { 1.0 };
     let each = (100.0 + 50.0 * size + listed.score.map_or(25.0, |score| score / 2.0)).round() as i64;
-    each * asked.places.len() as i64
+    each * asked.pieces.len() as i64
 }
 
 /// What an assignment is worth; `None` where something does not fit or is used twice.
@@ -206,7 +206,7 @@ pieces:
     let brief = crate::support::ranked::brief_of(text);
     let limits = elbowroom_solver::Limits { shown: 0, ..elbowroom_solver::Limits::default() };
     let answer = elbowroom_solver::rank(&brief, &limits, &elbowroom_solver::Unwatched).into();
-    let must = (0..brief.pieces.len()).collect();
+    let must = brief.piece_ids().collect();
     let rooms = [Asking { answer, days: Days { from: 0, to: 0 }, priority: 1, must }];
     let of = |name, kind, size, count| owned(name, kind, size, count);
     let mut stock = vec![
@@ -228,8 +228,8 @@ pieces:
 fn a_must_have_comes_before_any_points_and_the_first_priority_before_the_second() {
     let base = asking(0, Days { from: 1, to: 5 }, 1);
     let place = base.must[0];
-    let piece = &base.answer.asked.pieces[place];
-    let sizes = base.answer.options[0].sizes_of(base.answer.place_of(place).unwrap()).unwrap();
+    let piece = base.answer.asked.piece(place).unwrap();
+    let sizes = base.answer.options[0].sizes_of(base.answer.solved_as(place).unwrap()).unwrap();
     let size = (sizes.width.least, sizes.return_length.map(|range| range.least), sizes.depth.least);
     let stock = [owned("the only one", piece.kind, size, 1)];
     let later = Asking { priority: 2, ..base.clone() };

@@ -8,7 +8,7 @@ mod large;
 mod yes_and_no;
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Hand, PieceKind};
+use elbowroom_model::{Hand, PieceId, PieceKind};
 use elbowroom_solver::answer::{DimensionRange, RankedOption};
 use elbowroom_solver::stock::{Asking, Away, Days, Owned};
 use elbowroom_solver::{Limits, Unwatched, rank};
@@ -45,7 +45,7 @@ fn owned(name: &str, kind: PieceKind, (width, return_length, depth): (f64, Optio
 fn asking(number: u64, days: Days, priority: u32) -> Asking {
     let brief = brief_of(&varied(number));
     let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched).into();
-    let must = (0..brief.pieces.len()).filter(|place| brief.pieces[*place].needed).collect();
+    let must = brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect();
     Asking { answer, days, priority, must }
 }
 
@@ -78,9 +78,9 @@ fn drawn(draw: &mut Draw, place: usize) -> Owned {
 
 /// Whether a piece may be what is asked for at `place` in `option`: sizes from the least asked to the most together, and
 /// the option's hand. Written from the result format alone.
-fn may_be(asking: &Asking, option: &RankedOption, place: usize, owned: &Owned) -> bool {
+fn may_be(asking: &Asking, option: &RankedOption, id: PieceId, owned: &Owned) -> bool {
     let answer = &asking.answer;
-    let piece = &answer.asked.pieces[place];
+    let piece = answer.asked.piece(id).unwrap();
     let Some(found) = option.pieces(&answer.brief).find(|found| found.piece.name == piece.name) else { return false };
     let holds = |range: DimensionRange, size: f64| range.least - 1e-6 <= size && size <= range.together + 1e-6;
     let of_return = match (found.sizes.return_length, owned.piece.return_length) {

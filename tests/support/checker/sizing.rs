@@ -134,7 +134,7 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
 
 /// Neither in steps nor tied to another size.
 fn is_free(brief: &Brief, piece: &Piece) -> bool {
-    let place = brief.pieces.iter().position(|other| other.name == piece.name);
+    let place = brief.pieces().find(|(_, other)| other.name == piece.name).map(|(id, _)| id);
     let tied = piece.alike.is_some() || brief.pieces.iter().any(|other| other.alike.is_some() && other.alike == place);
     !tied && piece.steps.is_empty() && !piece.square && !matches!(piece.kind, PieceKind::Rug | PieceKind::FloorLamp)
 }

@@ -26,7 +26,7 @@ pub(super) fn tell(page: &mut Page, brief: &Brief) {
         page.paragraph(2, &words::narrowest((&point.name, &taped_bare(units, width)), lowest, within.as_deref()));
     }
     let mut pieces = Table::new(&[("", Stand::Left), ("", Stand::Left)]);
-    let heads = brief.pieces.iter().enumerate().filter(|(id, piece)| piece.alike.is_none_or(|first| first == *id));
+    let heads = brief.pieces().filter(|(id, piece)| piece.alike.is_none_or(|first| first == *id));
     for (_, piece) in heads {
         pieces.row([piece.name.clone(), said(way, &of_a_brief(way, piece), units)]);
     }

@@ -1,6 +1,6 @@
 //! The tables of a comparison: a row for each thing that can be held against each other, a column for each option.
 
-use elbowroom_model::{Criterion, Dimension, WallId};
+use elbowroom_model::{Criterion, Dimension, PieceId, WallId};
 use elbowroom_solver::answer::{PieceSizes, RankedOption, Thing};
 
 use super::Compared;
@@ -32,7 +32,7 @@ pub(super) fn decisions(compared: &Compared<'_>) -> Table {
     if compared.options.iter().any(|option| option.choices.media_wall.is_some()) {
         table.cells(of_each(words::SCREEN, &|option| wall(option.choices.media_wall, words::NONE)));
     }
-    let mut seats: Vec<usize> = Vec::new();
+    let mut seats: Vec<PieceId> = Vec::new();
     for seat in compared.options.iter().flat_map(|option| option.choices.seats()) {
         if !seats.contains(&seat.piece) {
             seats.push(seat.piece);
@@ -92,7 +92,7 @@ pub(super) fn apart_most(compared: &Compared<'_>) -> Vec<(Criterion, Vec<(usize,
 /// The sizes to shop by: least to most together.
 pub(super) fn sizes(compared: &Compared<'_>) -> Table {
     let mut table = compared.table(&[("", Stand::Left)]);
-    for (piece, asked) in compared.brief().pieces.iter().enumerate() {
+    for (piece, asked) in compared.brief().pieces() {
         let each: Vec<Option<&PieceSizes>> = compared.options.iter().map(|option| option.sizes_of(piece)).collect();
         for (place, dimension) in dimensions(&each).into_iter().enumerate() {
             let size = |sizes: &Option<&PieceSizes>| {

@@ -1,6 +1,6 @@
 //! Pieces as a page tells them: those that matter most first, a pair that is alike in one row.
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, PieceId};
 use elbowroom_solver::answer::{OptionPiece, RankedOption};
 
 /// Pieces of one size, told together.
@@ -16,7 +16,7 @@ pub(crate) struct Group<'a> {
 
 /// The pieces of `option`, heaviest in the size value first, else in the file's order.
 pub(crate) fn groups<'a>(brief: &'a Brief, option: &'a RankedOption) -> Vec<Group<'a>> {
-    let mut kept: Vec<(usize, Group<'a>)> = Vec::new();
+    let mut kept: Vec<(PieceId, Group<'a>)> = Vec::new();
     for piece in option.pieces(brief) {
         let row = piece.piece.alike.unwrap_or(piece.placed.piece);
         let size = piece.sizes.together();

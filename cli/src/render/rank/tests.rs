@@ -26,7 +26,7 @@ fn two_options() -> Answer {
     let mut answer = answer(SETTLED);
     let second = &mut answer.options[1];
     (second.bound, second.proven) = (second.objective * 1.05, false);
-    let last = answer.brief.pieces.len() - 1;
+    let last = answer.brief.piece_ids().next_back().unwrap();
     answer.options[0].layout.left_out.push(last);
     answer
 }

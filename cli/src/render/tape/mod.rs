@@ -158,11 +158,9 @@ fn walk(laid: &Laid<'_>, steps: &[WalkStep]) -> Vec<String> {
             words::way([from, to].map(name), &laid.tape(needs), &laid.tape(width), between.map(|two| two.map(name)))
         }
         WalkStep::Turn { diameter } => words::turn(&laid.tape(diameter)),
-        WalkStep::Front { piece, clear } => laid
-            .brief()
-            .pieces
-            .get(piece)
-            .map_or_else(String::new, |it| words::front(&it.name, it.kind, &laid.tape(clear))),
+        WalkStep::Front { piece, clear } => {
+            laid.brief().piece(piece).map_or_else(String::new, |it| words::front(&it.name, it.kind, &laid.tape(clear)))
+        }
         WalkStep::FeetToTable { seat, table, clear } => words::feet(name(seat), name(table), &laid.tape(clear)),
         WalkStep::Screen { seat, unit, clear } => words::screen(name(seat), name(unit), &laid.tape(clear)),
     };

@@ -1,6 +1,6 @@
 //! One piece of the tape sheet: its corners, its strips, its checks, what stands in for its height.
 
-use elbowroom_model::{Dimension, WallId};
+use elbowroom_model::{Dimension, PieceId, WallId};
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn};
 
@@ -27,7 +27,7 @@ pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceO
 }
 
 /// `280 x 230 x 105 cm`.
-fn size(laid: &Laid<'_>, piece: usize) -> String {
+fn size(laid: &Laid<'_>, piece: PieceId) -> String {
     let Some(sizes) = laid.option.sizes_of(piece) else { return String::new() };
     let all = [Dimension::Width, Dimension::Return, Dimension::Depth];
     let told: Vec<String> = all.into_iter().filter_map(|it| sizes.together().get(it)).map(|it| laid.bare(it)).collect();
@@ -109,7 +109,7 @@ fn crossed_sharply(piece: &PieceOut) -> bool {
 }
 
 fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
-    let has_return = laid.brief().pieces.get(piece.piece).is_some_and(|piece| piece.kind.has_return());
+    let has_return = laid.brief().piece(piece.piece).is_some_and(|piece| piece.kind.has_return());
     match piece.stand_in {
         StandIn::Flat => words::flat(),
         StandIn::Back { height, both } => words::back(&laid.tape(height), both, has_return),

@@ -5,7 +5,7 @@ use super::sizes::{raised, within};
 use crate::corner::{Runs, TooShort};
 use crate::kind::PieceKind;
 use crate::length::{Extent, Measure};
-use crate::piece::{Dimension, Hand, Piece, SizeRange, Step, screen_width};
+use crate::piece::{Dimension, Hand, Piece, PieceId, SizeRange, Step, screen_width};
 use crate::report::{Of, Report, Taken};
 use crate::rules::Rules;
 use crate::scenario::document::{Document, HandRow, PieceRow};
@@ -52,7 +52,7 @@ pub(super) fn rows(
         let Some(name) = names.first() else { continue };
         let reader = Reader { row, kind, name, at: &at, rules };
         let Some(piece) = reader.piece(tables, (&mut *report, &mut *notices)) else { continue };
-        let alike = (names.len() > 1).then_some(found.len());
+        let alike = (names.len() > 1).then_some(PieceId(found.len()));
         found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
     }
     found

@@ -1,6 +1,6 @@
 //! What a decision makes of a node: one child for each way it can be taken, made when its turn comes.
 
-use elbowroom_model::Rule;
+use elbowroom_model::{PieceId, Rule};
 
 use std::collections::BinaryHeap;
 use std::rc::Rc;
@@ -67,15 +67,15 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     }
 
     /// One child for each way in which `piece` may stand.
-    pub(super) fn stand(&mut self, node: Box<Node<'p, E>>, piece: usize) {
-        let states = &self.problem.ways[piece].states;
+    pub(super) fn stand(&mut self, node: Box<Node<'p, E>>, piece: PieceId) {
+        let states = &self.problem.ways[piece.0].states;
         let children = states.iter().filter_map(|state| self.standing_so(&node, piece, *state)).collect();
         self.raise(node, Asked::default(), children);
     }
 
     /// A child in which `piece` stands, and one in which it is left out.
-    fn in_or_out(&mut self, node: Box<Node<'p, E>>, piece: usize) {
-        let inside = match &self.problem.ways[piece].states[..] {
+    fn in_or_out(&mut self, node: Box<Node<'p, E>>, piece: PieceId) {
+        let inside = match &self.problem.ways[piece.0].states[..] {
             _ if self.problem.is_out_with_its_twin(&node.decided, piece) => None,
             [only] => self.standing_so(&node, piece, *only),
             _ => Some((Change::Somewhere(piece), 0, node.bound())),
@@ -87,7 +87,7 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         self.raise(node, Asked::default(), inside.into_iter().chain(outside).collect());
     }
 
-    fn standing_so(&mut self, node: &Node<'p, E>, piece: usize, state: usize) -> Option<Offspring<'p>> {
+    fn standing_so(&mut self, node: &Node<'p, E>, piece: PieceId, state: usize) -> Option<Offspring<'p>> {
         let standing = standing(node);
         let told_otherwise = standing.iter().any(|other| self.problem.is_told_otherwise(*other, state));
         if told_otherwise || self.problem.is_by_nothing(&node.decided, state) {
@@ -101,8 +101,8 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     }
 
     /// Rows that hold every size of a piece that is left out at nothing, and what it would count by standing.
-    fn without(&self, piece: usize) -> (SmallVec<[Row; 6]>, f64) {
-        let sizes = self.problem.ground.variables.pieces[piece].sizes();
+    fn without(&self, piece: PieceId) -> (SmallVec<[Row; 6]>, f64) {
+        let sizes = self.problem.ground.variables.pieces[piece.0].sizes();
         let none = |variable| Row::at_most([(variable, 1.0)], 0.0);
         let rows = sizes.flat_map(|size| [none(size.up), none(size.beyond)]).collect();
         (rows, self.problem.presence(piece))
@@ -165,11 +165,11 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         match change {
             Change::Takes(question, place) => self.takes(node, question, place),
             Change::Stands(piece, state) => {
-                node.decided[piece] = Decided::Stands(state);
+                node.decided[piece.0] = Decided::Stands(state);
                 Some(node)
             }
             Change::Somewhere(piece) => {
-                node.decided[piece] = Decided::Somewhere;
+                node.decided[piece.0] = Decided::Somewhere;
                 Some(node)
             }
             Change::LeftOut(piece) => self.left_out(node, piece),
@@ -198,9 +198,9 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         self.alive_with(node, rows, &[cause])
     }
 
-    fn left_out(&mut self, mut node: Box<Node<'p, E>>, piece: usize) -> Option<Box<Node<'p, E>>> {
+    fn left_out(&mut self, mut node: Box<Node<'p, E>>, piece: PieceId) -> Option<Box<Node<'p, E>>> {
         let (rows, cost) = self.without(piece);
-        node.decided[piece] = Decided::Out;
+        node.decided[piece.0] = Decided::Out;
         node.presence -= cost;
         let cause = Cause { rule: Rule::Size, piece, with: With::Itself };
         self.alive_with(node, rows.into_iter().map(|row| (row, cause)).collect(), &[])

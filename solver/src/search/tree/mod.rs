@@ -3,6 +3,8 @@
 mod children;
 mod narrow;
 
+use elbowroom_model::PieceId;
+
 use std::collections::{BTreeMap, BinaryHeap};
 
 use typed_arena::Arena;
@@ -151,7 +153,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         });
         let decided: Vec<Decided> = decided.collect();
         let presence = (0..decided.len()).filter(|piece| decided[*piece] != Decided::Out);
-        let presence = presence.map(|piece| self.problem.presence(piece)).sum();
+        let presence = presence.map(|piece| self.problem.presence(PieceId(piece))).sum();
         let engine = E::start(&self.problem.objective(), &self.problem.bounds());
         let node = Node {
             engine,
@@ -331,7 +333,7 @@ fn is_coarse<E: Engine>(node: &Node<'_, E>) -> bool {
 pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) -> Layout {
     let values = node.engine.values();
     let placed = standing(node).into_iter().map(|state| problem.states[state].posed.pose.placed(values)).collect();
-    let left_out = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Out).collect();
+    let left_out = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Out).map(PieceId).collect();
     let variables = problem.ground.variables;
     let turning_circle =
         variables.circle.map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));

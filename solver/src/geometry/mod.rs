@@ -5,6 +5,7 @@
 //! corners (area, middle, whether one holds a place) are `elbowroom_model::ring`. The only folder that names `geo` and
 //! `rstar`. No rule of the trade lives here.
 
+mod angle;
 mod apart;
 mod bounds;
 mod circle;
@@ -25,6 +26,7 @@ mod segment;
 mod tangent;
 mod tolerance;
 
+pub use angle::angle_at;
 pub use apart::apart;
 pub use bounds::Bounds;
 pub use circle::Circle;

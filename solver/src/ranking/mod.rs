@@ -3,6 +3,7 @@
 //! Criteria are judged elsewhere; here their scores are weighed. Options come in the order that size and geometry give
 //! them, and a tie goes to the earlier one: names settle nothing.
 
+mod best_first;
 mod contenders;
 mod dominance;
 mod draws;

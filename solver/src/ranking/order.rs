@@ -2,8 +2,8 @@
 
 use elbowroom_model::{Criterion, Wishes};
 
+use super::best_first::best_first;
 use super::table::Table;
-use super::tolerance::TIE;
 use super::turn::{Turn, turns};
 use super::{dominance, share};
 
@@ -62,18 +62,4 @@ pub fn ratings(scores: &[Vec<(Criterion, f64)>], wishes: &Wishes, by: Option<Cri
 
 fn column_of(table: &Table, by: Option<Criterion>) -> Option<usize> {
     by.and_then(|by| table.criteria.iter().position(|criterion| *criterion == by))
-}
-
-/// Places by falling score; what ties with the best of a run keeps the order handed in.
-pub(super) fn best_first(scores: &[f64]) -> Vec<usize> {
-    let mut order: Vec<usize> = (0..scores.len()).collect();
-    order.sort_by(|one, other| scores[*other].total_cmp(&scores[*one]));
-    let mut from = 0;
-    while from < order.len() {
-        let top = scores[order[from]];
-        let tied = order[from..].iter().take_while(|option| top - scores[**option] <= TIE).count().max(1);
-        order[from..from + tied].sort_unstable();
-        from += tied;
-    }
-    order
 }

@@ -4,7 +4,7 @@ use std::cmp::Ordering;
 
 use elbowroom_model::Criterion;
 
-use super::order::best_first;
+use super::best_first::best_first;
 use super::table::Table;
 use super::tolerance::TIE;
 use crate::best_by;

@@ -3,6 +3,7 @@
 use elbowroom_model::Point;
 use elbowroom_model::ring::passes_right_of;
 
+use super::ShapeId;
 use super::mouth::{Mouth, Side};
 use super::obstacles::Met;
 use super::stop::Stop;
@@ -20,6 +21,15 @@ pub(super) struct Joint {
     pub(super) at: [Point; 2],
     /// A path from heart to heart across the gap crosses the curve between the two starts an odd number of times.
     pub(super) odd: bool,
+}
+
+impl Joint {
+    /// The two shapes in the order in which a chain goes over them from `stop`, with the places.
+    pub(super) fn ids(&self, met: &Met<'_>, stop: usize) -> Option<([ShapeId; 2], [Point; 2])> {
+        let [first, second] = self.between;
+        let ids = [met.stop(first)?.id, met.stop(second)?.id];
+        Some(if first == stop { (ids, self.at) } else { ([ids[1], ids[0]], [self.at[1], self.at[0]]) })
+    }
 }
 
 /// A route's mouths as the joints need them, and where the route starts and ends.

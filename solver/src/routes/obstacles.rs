@@ -1,6 +1,5 @@
 //! What stands on a floor, with the gaps between it: measured once, for all the routes of a layout.
 
-use super::joint::Joint;
 use super::mouth::Mouth;
 use super::stop::Stop;
 use super::{ShapeId, cut};
@@ -180,13 +179,6 @@ impl Met<'_> {
 
     fn is_known(&self, cut: usize) -> bool {
         self.known_cut.iter().any(|known| known.contains(&cut))
-    }
-
-    /// The two shapes of a joint in the order in which a chain goes over it from `stop`, with the places.
-    pub(super) fn ids(&self, joint: &Joint, stop: usize) -> Option<([ShapeId; 2], [elbowroom_model::Point; 2])> {
-        let [first, second] = joint.between;
-        let ids = [self.stop(first)?.id, self.stop(second)?.id];
-        Some(if first == stop { (ids, joint.at) } else { ([ids[1], ids[0]], [joint.at[1], joint.at[0]]) })
     }
 }
 

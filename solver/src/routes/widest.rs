@@ -113,7 +113,7 @@ fn limited(met: &Met<'_>, joints: &[Joint], chain: &Chain, needs: f64) -> Widest
     let mut links = Vec::with_capacity(chain.joints.len());
     for (&joint, &stop) in chain.joints.iter().zip(&chain.stops) {
         let joint = &joints[joint];
-        let Some((between, at)) = met.ids(joint, stop) else { continue };
+        let Some((between, at)) = joint.ids(met, stop) else { continue };
         if between[0] != between[1] || joint.gap > 0.0 {
             links.push(Link { between, gap: joint.gap, at });
         }

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, Rule};
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_flat, separation};
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, separation};
 
 /// No part enters a door's swing.
 #[derive(Debug)]
@@ -14,7 +14,7 @@ pub(super) struct DoorLanding;
 
 impl LayoutRule for DoorSwing {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
-        if is_flat(pose) {
+        if pose.is_flat() {
             return Vec::new();
         }
         let swings = ground.site.swings.iter();
@@ -28,7 +28,7 @@ impl LayoutRule for DoorSwing {
 
 impl LayoutRule for DoorLanding {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
-        if is_flat(pose) {
+        if pose.is_flat() {
             return Vec::new();
         }
         let landings = ground.site.landings.iter().filter(|landing| landing.zone.area() > 0.0);

@@ -3,7 +3,7 @@
 use elbowroom_model::Rule;
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, is_flat, separation};
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, separation};
 
 /// What is kept free before storage and desks and beside dining tables.
 #[derive(Debug)]
@@ -35,7 +35,7 @@ impl LayoutRule for FreeFronts {
 
 fn one_way(ground: &Ground<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement> {
     let Some((rule, _)) = rule_of(ground, keeper) else { return Vec::new() };
-    if is_flat(other) {
+    if other.is_flat() {
         return Vec::new();
     }
     let cause = Cause { rule, piece: keeper.id, with: With::Piece(other.id) };

@@ -3,7 +3,7 @@
 
 use elbowroom_model::{Clearance, ItemKind, Rule};
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_flat, separation};
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, separation};
 use crate::geometry::Convex;
 use crate::site::{Body, BodyId, ClearZone};
 
@@ -21,7 +21,7 @@ pub(super) struct WindowFront;
 
 impl LayoutRule for KeepClear {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
-        let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !is_flat(pose));
+        let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !pose.is_flat());
         let each = ground.site.clear_zones.iter().filter(counts).flat_map(|zone| {
             let cause = Cause { rule: Rule::KeepClear, piece: pose.id, with: With::Item(zone.item) };
             pose.each_part(cause, |part| separation::out_of_clear_zone(part, zone))
@@ -32,7 +32,7 @@ impl LayoutRule for KeepClear {
 
 impl LayoutRule for OutOfFixed {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
-        let counts = |body: &Body| !(is_flat(pose) && is_radiator(ground, body.id)) && body.shape.area() > 0.0;
+        let counts = |body: &Body| !(pose.is_flat() && is_radiator(ground, body.id)) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
         parts.flat_map(|part| ground.off_bodies(part, pose.id, (Rule::Fixed, 0.0), counts)).collect()
     }

@@ -12,6 +12,7 @@ mod fronts;
 mod ground;
 mod group;
 mod keep_clear;
+mod layout_rule;
 mod linear;
 mod linear_outline;
 mod off_wall;
@@ -28,6 +29,7 @@ mod variables;
 mod within_walls;
 
 pub use ground::{Ground, Walls};
+pub use layout_rule::LayoutRule;
 pub use linear::{Linear, LinearPoint};
 pub use linear_outline::LinearOutline;
 pub use off_wall::FOOT;
@@ -35,24 +37,6 @@ pub use pose::Pose;
 pub use requirement::{Alternative, Arc, Cause, Requirement, With};
 pub use tolerance::TOLERANCE;
 pub use variables::{PieceVariables, SizeVariables, Variables};
-
-/// What one rule asks of a layout.
-pub trait LayoutRule: Sync {
-    /// Of the room as such.
-    fn room(&self, _ground: &Ground<'_>) -> Vec<Requirement> {
-        Vec::new()
-    }
-
-    /// Of one piece by itself.
-    fn alone(&self, _ground: &Ground<'_>, _pose: &Pose) -> Vec<Requirement> {
-        Vec::new()
-    }
-
-    /// Of two pieces; asked once for each pair, in either order.
-    fn between(&self, _ground: &Ground<'_>, _first: &Pose, _second: &Pose) -> Vec<Requirement> {
-        Vec::new()
-    }
-}
 
 /// Every rule, in the order in which they are asked.
 pub static RULES: [&dyn LayoutRule; 17] = [
@@ -77,8 +61,3 @@ pub static RULES: [&dyn LayoutRule; 17] = [
 
 /// What settles ties, asked where sizes alone leave a choice.
 pub static TIES: [&dyn LayoutRule; 1] = [&centring::Centring];
-
-/// Rugs lie flat: they may lie under anything and stop nothing.
-fn is_flat(pose: &Pose) -> bool {
-    pose.piece.kind.is_flat()
-}

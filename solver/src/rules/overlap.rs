@@ -2,7 +2,7 @@
 
 use elbowroom_model::Rule;
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, is_flat, separation};
+use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, separation};
 
 /// Pieces do not overlap.
 #[derive(Debug)]
@@ -10,7 +10,7 @@ pub(super) struct NoOverlap;
 
 impl LayoutRule for NoOverlap {
     fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        if is_flat(first) || is_flat(second) {
+        if first.is_flat() || second.is_flat() {
             return Vec::new();
         }
         let cause = Cause { rule: Rule::Overlap, piece: first.id, with: With::Piece(second.id) };

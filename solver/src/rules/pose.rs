@@ -43,6 +43,12 @@ impl Pose {
         pose
     }
 
+    /// Rugs lie flat: they may lie under anything and stop nothing.
+    #[must_use]
+    pub fn is_flat(&self) -> bool {
+        self.piece.kind.is_flat()
+    }
+
     /// Unit vector to the left of one who sits on it.
     #[must_use]
     pub const fn left(&self) -> Point {

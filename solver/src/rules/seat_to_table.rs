@@ -2,7 +2,7 @@
 
 use elbowroom_model::Clearance;
 
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, is_flat, separation};
+use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, separation};
 use crate::arrangement::{Relation, Role};
 
 /// A table overlaps the main run of a corner sofa by this at every size of the two, mm.
@@ -34,7 +34,7 @@ fn one_way(ground: &Ground<'_>, table: &Pose, other: &Pose) -> Vec<Requirement> 
     if other.id == seat {
         return vec![Requirement::always(cause, before_seat(table, other, gap))];
     }
-    if is_flat(other) || gap <= 0.0 {
+    if other.is_flat() || gap <= 0.0 {
         return Vec::new();
     }
     let (from, to) = table.stretch();

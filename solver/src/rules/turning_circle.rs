@@ -3,7 +3,7 @@
 use elbowroom_model::{Clearance, Point, Rule};
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, With, is_flat, separation};
+use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, With, separation};
 
 const RULE: Rule = Rule::Clearance(Clearance::TurningCircle);
 
@@ -22,7 +22,7 @@ impl LayoutRule for TurningCircle {
 
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((centre, radius)) = circle(ground) else { return Vec::new() };
-        if is_flat(pose) || pose.piece.kind.traits().moves_aside {
+        if pose.is_flat() || pose.piece.kind.traits().moves_aside {
             return Vec::new();
         }
         let cause = Cause { rule: RULE, piece: pose.id, with: With::Itself };

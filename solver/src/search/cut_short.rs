@@ -6,8 +6,11 @@
 
 use elbowroom_model::{Brief, PieceId};
 
+use super::found::{Effort, Found, Searched};
+use super::once::search_once;
+use super::problem::Aim;
+use super::room_ground::RoomGround;
 use super::tree::Order;
-use super::{Aim, Effort, Found, RoomGround, Searched, search_once};
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::routes::Floor;

@@ -3,10 +3,11 @@
 //! Plain is what a general solver can be asked for: round gaps as the polygons around them, no ways through.
 
 use super::cell::Cell;
+use super::found::{Effort, Searched};
+use super::once::searched;
 use super::problem::{Aim, Problem};
 use super::room_ground::RoomGround;
 use super::tree::Order;
-use super::{Effort, Searched, searched};
 use crate::arrangement::Arrangement;
 use crate::program::Row;
 use crate::routes::Floor;

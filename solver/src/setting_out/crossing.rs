@@ -2,10 +2,10 @@
 
 use elbowroom_model::Point;
 
-use super::angle;
-use super::corner::{Measures, Side};
+use super::measures::{Measures, Side};
 use super::points::Points;
 use super::sight::Sight;
+use crate::geometry::angle_at;
 
 /// Lengths that cross at a sharper angle than this, or a blunter one than its supplement, leave the place unsure, degrees.
 const SHARPEST: f64 = 30.0;
@@ -65,7 +65,7 @@ fn cost(points: &Points, (one, other): Pair, ring: &[Point], sharpest: f64) -> O
     let (first, second) = (points.at(one)?, points.at(other)?);
     let mut worst = 0.0_f64;
     for place in ring {
-        let crossing = angle(*place, first, second).to_degrees();
+        let crossing = angle_at(*place, first, second).to_degrees();
         if crossing < sharpest || crossing > 180.0 - sharpest {
             return None;
         }
@@ -85,6 +85,6 @@ pub(super) fn measures(points: &mut Points, (one, other): Pair, place: Point) ->
         first: (points.told(one), (place - first).norm()),
         second: (points.told(other), (place - second).norm()),
         side,
-        angle: angle(place, first, second).to_degrees(),
+        angle: angle_at(place, first, second).to_degrees(),
     })
 }

@@ -8,6 +8,7 @@ mod circle;
 mod corner;
 mod crossing;
 mod heights;
+mod measures;
 mod offsets;
 mod outline;
 mod points;
@@ -17,12 +18,14 @@ mod strips;
 mod tolerance;
 mod walk;
 
-use elbowroom_model::{Brief, PieceId, Point};
+use elbowroom_model::{Brief, PieceId};
 
 pub use circle::CircleOut;
-pub use corner::{CornerOut, Measures, Side};
+pub use corner::CornerOut;
 pub use heights::StandIn;
+pub use measures::{Measures, Side};
 pub use points::{FixedPoint, Mark};
+pub use squareness::Checked;
 pub use strips::{OVERLAP, Strip, Tape};
 pub use walk::WalkStep;
 
@@ -47,17 +50,6 @@ pub struct SettingOut {
     pub tape: Tape,
     /// What to try once all is marked.
     pub walk: Vec<WalkStep>,
-}
-
-/// A distance to measure before anything is marked.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Checked {
-    /// A point, by its place in [`SettingOut::points`].
-    pub from: usize,
-    /// Another.
-    pub to: usize,
-    /// mm.
-    pub length: f64,
 }
 
 /// One piece on the floor.
@@ -110,9 +102,4 @@ fn piece_out(brief: &Brief, sight: &Sight<'_>, points: &mut Points, one: OptionP
         stand_in: heights::stand_in(one.piece),
         corners: corner::measured(&brief.room, sight, points, one.placed.at_wall, &corners),
     }
-}
-
-/// The angle at `at` between the ways to `one` and to `other`, radians.
-fn angle(at: Point, one: Point, other: Point) -> f64 {
-    (one - at).turn_to(other - at).abs()
 }

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{ItemKind, Point, Room, WallId};
 
-use super::corner::Measures;
+use super::measures::Measures;
 use super::points::Points;
 use super::sight::Sight;
 use super::tolerance::{ALONG_AT, PAST_END, SQUARE_WITHIN};

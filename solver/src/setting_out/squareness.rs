@@ -3,7 +3,18 @@
 use elbowroom_model::{Point, Room};
 
 use super::sight::Sight;
-use super::{Checked, angle};
+use crate::geometry::angle_at;
+
+/// A distance to measure before anything is marked.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Checked {
+    /// A point, by its place in [`super::SettingOut::points`].
+    pub from: usize,
+    /// Another.
+    pub to: usize,
+    /// mm.
+    pub length: f64,
+}
 
 /// Every wall, and the diagonals that leave the outline no freedom: the room cut into triangles, the sharpest corner of
 /// which is as blunt as can be. A room of four corners gets both its diagonals, where both lie inside.
@@ -73,5 +84,5 @@ fn collect(best: &[Vec<(f64, usize)>], (from, to): (usize, usize), cuts: &mut Ve
 }
 
 fn sharpest([a, b, c]: [Point; 3]) -> f64 {
-    angle(a, b, c).min(angle(b, c, a)).min(angle(c, a, b))
+    angle_at(a, b, c).min(angle_at(b, c, a)).min(angle_at(c, a, b))
 }

@@ -4,16 +4,13 @@ use std::collections::BTreeMap;
 use std::sync::Mutex;
 
 use super::found::PairFound;
-use super::sets::Ground;
+use super::ground::{Ground, Seat};
 use super::trial::may_fit;
 use crate::best_by;
 use crate::{Limits, Unwatched, rank};
 
 /// Pairs that are told, so that hostile lists end too.
 const MOST_TOLD: usize = 12;
-
-/// A candidate in a row: places of both.
-pub(super) type Seat = (usize, usize);
 
 /// Pairs as far as they were looked at: whether they may go together.
 #[derive(Debug, Default)]

@@ -9,17 +9,15 @@
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
 
-use elbowroom_model::listing::{ListedPiece, Money};
-use elbowroom_model::{Brief, PieceId};
+use elbowroom_model::listing::Money;
 use rayon::prelude::*;
 
+use super::asked::{Effort, Order, SetsAsked, Watch};
 use super::found::{Impossible, SetFound, SetPiece, SetsFound};
-use super::pairs::{Pairs, Seat, at_fault};
-use super::rows::{Row, least_of, stand_in};
-use super::trial::{may_fit, with};
-use super::{Effort, Order, SetsAsked, Watch};
+use super::ground::{Ground, Seat};
+use super::pairs::{Pairs, at_fault};
+use super::trial::may_fit;
 use crate::answer::Answer;
-use crate::refusal::without;
 use crate::{Limits, Unwatched, rank};
 
 /// Sets that are solved side by side.
@@ -27,78 +25,12 @@ const ABREAST: usize = 16;
 /// Nodes that are looked at for each set that may be solved, so that hostile lists end too.
 const NODES_FOR_A_SET: usize = 40;
 
-/// What all sets of a room share.
-#[derive(Debug)]
-pub(super) struct Ground<'a> {
-    pub(super) brief: &'a Brief,
-    pub(super) rows: &'a [Row],
-    pub(super) candidates: &'a [ListedPiece],
-    /// Whether each candidate gets in.
-    pub(super) gets_in: &'a [bool],
-}
-
 /// One row's choices.
 #[derive(Debug)]
 struct Choices {
     row: usize,
     /// Candidates, by their place; `None`: the row is left out.
     of: Vec<Option<usize>>,
-}
-
-impl Ground<'_> {
-    /// The candidates for `row`.
-    fn candidates_for(&self, row: usize) -> Vec<usize> {
-        let Some(of) = self.rows.get(row) else { return Vec::new() };
-        let can_be = |(place, candidate): &(usize, &ListedPiece)| {
-            self.gets_in.get(*place).copied().unwrap_or(true) && of.can_be(self.brief, candidate)
-        };
-        self.candidates.iter().enumerate().filter(can_be).map(|(place, _)| place).collect()
-    }
-
-    /// The brief with these rows decided, and each other one at the least of its candidates.
-    pub(super) fn brief_of(&self, seats: &[Seat]) -> Brief {
-        let mut brief = self.brief.clone();
-        for (place, row) in self.rows.iter().enumerate() {
-            let Some(piece) = row.piece(self.brief) else { continue };
-            let seat = seats.iter().find(|(row, _)| *row == place);
-            if let Some(candidate) = seat.and_then(|(_, candidate)| self.candidates.get(*candidate)) {
-                brief = with(&brief, row, &stand_in(piece, candidate));
-            } else {
-                let all = self.candidates_for(place);
-                let all: Vec<&ListedPiece> = all.iter().filter_map(|one| self.candidates.get(*one)).collect();
-                if !all.is_empty() {
-                    brief = with(&brief, row, &least_of(piece, &all));
-                }
-            }
-        }
-        brief
-    }
-
-    /// The brief with these rows decided, and each other one as it was asked for.
-    pub(super) fn brief_as_asked(&self, seats: &[Seat]) -> Brief {
-        seats.iter().fold(self.brief.clone(), |brief, (row, candidate)| {
-            let decided = self.rows.get(*row).zip(self.candidates.get(*candidate));
-            match decided.and_then(|(row, candidate)| Some((row, row.piece(self.brief)?, candidate))) {
-                Some((row, piece, candidate)) => with(&brief, row, &stand_in(piece, candidate)),
-                None => brief,
-            }
-        })
-    }
-
-    /// The brief of a whole set.
-    fn brief_of_set(&self, choices: &[Choices], chosen: &[Option<usize>]) -> Brief {
-        let mut brief = self.brief.clone();
-        let mut gone: Vec<PieceId> = Vec::new();
-        for (choice, candidate) in choices.iter().zip(chosen) {
-            let Some(row) = self.rows.get(choice.row) else { continue };
-            match candidate.and_then(|candidate| self.candidates.get(candidate)).zip(row.piece(self.brief)) {
-                Some((candidate, piece)) => brief = with(&brief, row, &stand_in(piece, candidate)),
-                None => gone.extend(&row.pieces),
-            }
-        }
-        gone.sort_unstable();
-        gone.into_iter().rev().fold(brief, |brief, id| without(&brief, id))
-    }
 }
 
 /// The best sets.
@@ -303,21 +235,15 @@ impl<'a> Search<'a> {
 
     fn set(&self, node: &Node) -> Option<SetFound> {
         let ground = self.ground;
-        let chosen: Vec<Option<usize>> = self
-            .choices
-            .iter()
-            .zip(&node.chosen)
-            .map(|(choice, which)| choice.of.get(*which).copied().flatten())
-            .collect();
-        let brief = ground.brief_of_set(&self.choices, &chosen);
+        let chosen = self.choices.iter().zip(&node.chosen);
+        let chosen = chosen.map(|(choice, which)| (choice.row, choice.of.get(*which).copied().flatten()));
+        let brief = ground.brief_of_set(chosen.clone());
         let Answer { brief, options, .. } = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
         let (count, option) = (options.len(), options.into_iter().next()?);
         let seats = self.seats(node);
         let priced = seats.iter().all(|(_, one)| ground.candidates.get(*one).is_some_and(|it| it.price.is_some()));
         let scores: Vec<f64> = seats.iter().filter_map(|(_, one)| ground.candidates.get(*one)?.score).collect();
-        let pieces = self.choices.iter().zip(&chosen);
-        let mut pieces: Vec<SetPiece> =
-            pieces.map(|(choice, candidate)| SetPiece { row: choice.row, candidate: *candidate }).collect();
+        let mut pieces: Vec<SetPiece> = chosen.map(|(row, candidate)| SetPiece { row, candidate }).collect();
         pieces.sort_unstable();
         Some(SetFound {
             pieces,

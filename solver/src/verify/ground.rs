@@ -1,9 +1,11 @@
 //! The room for checking, from the brief alone: walls as moved in, what stands for good, the zones that stop pieces.
 
+use std::sync::OnceLock;
+
 use elbowroom_model::{Brief, Clearance, Door, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
 
 use super::tolerance::{PARALLEL, SLACK};
-use super::ways::EmptyWidths;
+use super::way::Way;
 use crate::geometry::{Convex, Outline, Segment, apart};
 
 /// The widest opening that has a landing, mm (scenario format, Zones).
@@ -22,7 +24,9 @@ pub struct Ground<'a> {
     pub(super) zones: Vec<Zone>,
     /// What stops a disc in the room with nothing in it.
     pub(super) bare: Vec<Convex>,
-    pub(super) empty_widths: EmptyWidths,
+    /// How wide the ways between doorways and windows are with nothing in the room, where that is less than their rule: looked
+    /// for once, and only where somebody asks.
+    pub(super) empty_widths: OnceLock<Vec<(Way, f64)>>,
 }
 
 /// A place that pieces keep out of.
@@ -71,7 +75,7 @@ impl<'a> Ground<'a> {
             walls,
             bodies: Vec::new(),
             zones: Vec::new(),
-            empty_widths: EmptyWidths::default(),
+            empty_widths: OnceLock::new(),
         };
         for item in &brief.room.items {
             if let Some(wall) = brief.room.wall(item.wall) {

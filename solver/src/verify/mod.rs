@@ -24,6 +24,7 @@ mod table;
 mod tolerance;
 mod travel;
 mod turning;
+mod way;
 mod ways;
 mod zones;
 

@@ -1,7 +1,5 @@
 //! Every route is there, as wide as it says and as wide as its rule asks: by letting a disc travel it.
 
-use std::sync::OnceLock;
-
 use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo};
 
 use super::breach::Breach;
@@ -9,19 +7,10 @@ use super::mouth::Mouth;
 use super::scene::{InPlace, Scene};
 use super::tolerance::{EXACT, NEEDED, SLACK};
 use super::travel::{Gate, Target, travels};
+use super::way::Way;
 use crate::geometry::{Convex, apart};
 use crate::layout::Layout;
 use crate::routes::{End, Route};
-
-/// A route that must be there.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Way {
-    pub(super) from: End,
-    pub(super) to: End,
-    pub(super) rule: Clearance,
-    /// What the rule asks, mm.
-    pub(super) asks: f64,
-}
 
 /// Breaches of what the routes say of themselves: each is told, its figures are right, and it is wide enough.
 pub(super) fn told(scene: &Scene<'_>, layout: &Layout, routes: &[Route]) -> Vec<Breach> {
@@ -79,21 +68,15 @@ fn needs_as_told(scene: &Scene<'_>, layout: &Layout, way: &Way, told: f64) -> bo
 /// What the way needs: its rule; to a doorway or window, the width in the empty room where that is less.
 fn needs(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
     let is_the_way = |(known, _): &&(Way, f64)| (known.from, known.to) == (way.from, way.to);
-    scene.ground.empty_widths.of(scene, layout).iter().find(is_the_way).map(|(_, width)| *width)
+    empty_widths(scene, layout).iter().find(is_the_way).map(|(_, width)| *width)
 }
 
-/// How wide the ways between doorways and windows are with nothing in the room, where that is less than their rule:
-/// looked for once, and only where somebody asks.
-#[derive(Default)]
-pub(super) struct EmptyWidths(OnceLock<Vec<(Way, f64)>>);
-
-impl EmptyWidths {
-    fn of(&self, scene: &Scene<'_>, layout: &Layout) -> &[(Way, f64)] {
-        self.0.get_or_init(|| {
-            let between_items = ways(scene).into_iter().filter(|way| matches!(way.to, End::Item(_)));
-            between_items.filter_map(|way| Some((way, empty_width(scene, layout, &way)?))).collect()
-        })
-    }
+/// How wide the ways between doorways and windows are with nothing in the room, where that is less than their rule.
+fn empty_widths<'a>(scene: &'a Scene<'_>, layout: &Layout) -> &'a [(Way, f64)] {
+    scene.ground.empty_widths.get_or_init(|| {
+        let between_items = ways(scene).into_iter().filter(|way| matches!(way.to, End::Item(_)));
+        between_items.filter_map(|way| Some((way, empty_width(scene, layout, &way)?))).collect()
+    })
 }
 
 /// `None` where the empty room gives what the rule asks.

@@ -1,0 +1,48 @@
+//! One search of one arrangement, in one order.
+
+use super::found::{Effort, Found, Searched};
+use super::problem::Problem;
+use super::room_ground::RoomGround;
+use super::tree::{Order, Tree, layout_of};
+use crate::arrangement::Arrangement;
+use crate::layout::Layout;
+use crate::program::{DefaultEngine, Engine};
+use crate::routes::Floor;
+
+/// The best that a search in this order finds.
+pub(super) fn search_once(
+    (room, floor, arrangement): (&RoomGround<'_>, &Floor, &Arrangement),
+    effort: Effort<'_>,
+    order: Order,
+) -> Searched {
+    let problem = Problem::of(room, arrangement, effort.aim, effort.without, false);
+    searched(&problem, floor, effort, order)
+}
+
+/// The same of a problem that is stated.
+pub(super) fn searched(problem: &Problem<'_>, floor: &Floor, effort: Effort<'_>, order: Order) -> Searched {
+    let mends = typed_arena::Arena::new();
+    let (nodes, to_beat) = (effort.nodes, effort.to_beat);
+    let mut tree = Tree::<DefaultEngine>::new(problem, (floor, &mends), (order, nodes), to_beat);
+    let bound = tree.search();
+    let found = tree.best.as_ref().map(|best| Found {
+        layout: with_circle(problem.ground.brief, floor, layout_of(problem, best)),
+        objective: best.bound(),
+        bound,
+        values: Engine::values(&best.engine).to_vec(),
+        rows: best.rows(),
+    });
+    let is_complete = tree.is_complete();
+    let mut tally = tree.tally;
+    for (cause, count) in &tree.blame {
+        *tally.dead_ends.entry(cause.rule).or_default() += count;
+    }
+    let unseen = tree.unseen;
+    Searched { found, is_complete, unseen, blame: tree.blame, programs: tree.programs, tally }
+}
+
+/// The layout with its turning circle where it can be reached best.
+fn with_circle(brief: &elbowroom_model::Brief, floor: &Floor, layout: Layout) -> Layout {
+    let turning_circle = floor.find_circle(brief, &layout).or(layout.turning_circle);
+    Layout { turning_circle, ..layout }
+}

@@ -1,5 +1,7 @@
 //! Which of the decisions that make an option are wanted, in the room's own words: `seat_back=canal wall`.
 
+use strum::{IntoStaticStr, VariantArray};
+
 use crate::brief::Brief;
 use crate::fault::{Fault, quoted};
 use crate::nearest::{nearest, same};
@@ -22,7 +24,8 @@ pub enum Only {
 }
 
 /// Where a second seat stands, as one sits on the main one.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "snake_case")]
 pub enum SecondPlace {
     /// It faces the main seat.
     Opposite,
@@ -38,11 +41,6 @@ const CHOICES: [&str; 5] = ["seat_back", "facing", "hand", "media_wall", "second
 const FREE: &str = "free";
 /// The value where there is no screen.
 const NONE: &str = "none";
-/// The hands.
-const HANDS: [(&str, Hand); 2] = [("left", Hand::Left), ("right", Hand::Right)];
-/// The places of a second seat.
-const PLACES: [(&str, SecondPlace); 3] =
-    [("opposite", SecondPlace::Opposite), ("left", SecondPlace::Left), ("right", SecondPlace::Right)];
 
 impl Only {
     /// Reads `CHOICE=VALUE`. The choices are those of a result, or the name of a second seat; the values are names of
@@ -64,9 +62,9 @@ impl Only {
             Some(&"media_wall") if same(value, NONE) => Ok(Self::MediaWall(None)),
             Some(&"media_wall") => wall(brief, choice, value, &[NONE]).map(|wall| Self::MediaWall(Some(wall))),
             Some(&"facing") => wall(brief, choice, value, &[]).map(Self::Facing),
-            Some(&"hand") => one_of(choice, value, &HANDS).map(Self::Hand),
-            Some(_) => one_of(choice, value, &PLACES).map(|place| Self::SecondSeat(None, place)),
-            None if seat.is_some() => one_of(choice, value, &PLACES).map(|place| Self::SecondSeat(seat, place)),
+            Some(&"hand") => one_of(choice, value).map(Self::Hand),
+            Some(_) => one_of(choice, value).map(|place| Self::SecondSeat(None, place)),
+            None if seat.is_some() => one_of(choice, value).map(|place| Self::SecondSeat(seat, place)),
             None => Err(unknown_choice(brief, choice)),
         }
     }
@@ -94,10 +92,14 @@ fn wall(brief: &Brief, choice: &str, value: &str, also: &[&str]) -> Result<WallI
     Err(unknown_value(choice, value, &known))
 }
 
-fn one_of<T: Copy>(choice: &str, value: &str, known: &[(&str, T)]) -> Result<T, Box<Fault>> {
-    let found = known.iter().find(|(word, _)| same(word, value));
-    let words: Vec<&str> = known.iter().map(|(word, _)| *word).collect();
-    found.map(|(_, one)| *one).ok_or_else(|| unknown_value(choice, value, &words))
+/// The value of an enumeration that is written so.
+fn one_of<T>(choice: &str, value: &str) -> Result<T, Box<Fault>>
+where
+    T: VariantArray + Copy + Into<&'static str>,
+{
+    let found = T::VARIANTS.iter().copied().find(|one| same((*one).into(), value));
+    let words: Vec<&str> = T::VARIANTS.iter().map(|one| (*one).into()).collect();
+    found.ok_or_else(|| unknown_value(choice, value, &words))
 }
 
 fn not_a_choice(text: &str) -> Box<Fault> {

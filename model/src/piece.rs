@@ -178,10 +178,7 @@ impl Piece {
     /// The dimensions that this piece has, in the order they are told.
     #[must_use]
     pub fn dimensions(&self) -> Vec<Dimension> {
-        match self.return_length {
-            Some(_) => vec![Dimension::Width, Dimension::Return, Dimension::Depth],
-            None => vec![Dimension::Width, Dimension::Depth],
-        }
+        Dimension::ALL.iter().copied().filter(|dimension| self.range(*dimension).is_some()).collect()
     }
 
     /// The clearance kept before it or along its sides; `None` where nothing is kept.

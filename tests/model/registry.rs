@@ -5,7 +5,7 @@ use std::str::FromStr;
 
 use elbowroom_model::kind::{Drawn, Front, KeepsClear, Stands};
 use elbowroom_model::tables::Tables;
-use elbowroom_model::{Clearance, Criterion, PieceKind, Rule, Unit, scenario};
+use elbowroom_model::{Clearance, Criterion, Hand, PieceKind, Rule, Unit, scenario};
 use serde::Serialize;
 use serde_json::Value;
 
@@ -78,8 +78,9 @@ fn what_a_kind_is_agrees_with_its_sizes() {
 }
 
 #[test]
-fn a_unit_is_written_by_its_key() {
+fn units_and_hands_are_written_by_their_keys() {
     assert_eq!(keyed(Unit::ALL, Unit::key).len(), 5);
+    assert_eq!(keyed(Hand::ALL, Hand::key).len(), 2);
 }
 
 #[test]

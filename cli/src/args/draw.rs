@@ -38,8 +38,5 @@ pub(crate) struct DrawArgs {
 
 /// Reads the name of a paper.
 pub(crate) fn paper() -> impl TypedValueParser<Value = Stock> {
-    PossibleValuesParser::new(Stock::ALL.map(Stock::key)).try_map(|given| {
-        let found = Stock::ALL.into_iter().find(|stock| stock.key() == given);
-        found.ok_or("no such paper")
-    })
+    PossibleValuesParser::new(Stock::ALL.iter().map(|stock| stock.key())).try_map(|given| given.parse::<Stock>())
 }

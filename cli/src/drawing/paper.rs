@@ -1,9 +1,12 @@
 //! Paper and scales.
 
+use strum::{EnumString, IntoStaticStr, VariantArray};
+
 use super::{Area, At};
 
 /// What printers take: ISO 216 for A4 and A3, ANSI/ASME Y14.1 for Letter (published).
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, EnumString, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "lowercase")]
 pub(crate) enum Stock {
     /// 210 x 297 mm.
     A4,
@@ -15,15 +18,11 @@ pub(crate) enum Stock {
 
 impl Stock {
     /// Every stock.
-    pub(crate) const ALL: [Self; 3] = [Self::A4, Self::A3, Self::Letter];
+    pub(crate) const ALL: &[Self] = Self::VARIANTS;
 
     /// Its name on the command line.
-    pub(crate) const fn key(self) -> &'static str {
-        match self {
-            Self::A4 => "a4",
-            Self::A3 => "a3",
-            Self::Letter => "letter",
-        }
+    pub(crate) fn key(self) -> &'static str {
+        self.into()
     }
 
     /// Its name.
@@ -110,7 +109,7 @@ mod tests {
     /// ISO 216: A4 is 210 x 297 mm, A3 297 x 420 mm (P); Letter 215.9 x 279.4 mm (P).
     #[test]
     fn paper_is_that_of_the_standard() {
-        let sizes = Stock::ALL.map(|stock| (stock.portrait().width, stock.portrait().height));
+        let sizes: Vec<_> = Stock::ALL.iter().map(|stock| (stock.portrait().width, stock.portrait().height)).collect();
         assert_eq!(sizes, [(210.0, 297.0), (297.0, 420.0), (215.9, 279.4)]);
     }
 

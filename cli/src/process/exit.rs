@@ -2,8 +2,10 @@
 
 use std::process::ExitCode;
 
+use strum::VariantArray;
+
 /// How a run ends.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 #[repr(u8)]
 pub enum Exit {
     /// It did what was asked; of `rank`: at least one arrangement fits.
@@ -19,7 +21,7 @@ pub enum Exit {
 
 impl Exit {
     /// Every exit, by its code.
-    pub const ALL: [Self; 4] = [Self::Done, Self::Failed, Self::Faulty, Self::NothingFits];
+    pub const ALL: &[Self] = Self::VARIANTS;
 
     /// The code that the process ends with.
     #[must_use]

@@ -112,7 +112,7 @@ fn sizes(one: Side<'_>, other: Side<'_>) -> Weighed {
     let mut found: Vec<(f64, Apart)> = Vec::new();
     for sizes in &one.option.sizes {
         let Some(theirs) = twin(one, sizes, other) else { continue };
-        for dimension in [Dimension::Width, Dimension::Return, Dimension::Depth] {
+        for &dimension in Dimension::ALL {
             let Some((ours, theirs)) = sizes.get(dimension).zip(theirs.get(dimension)) else { continue };
             let by = ours.together - theirs.together;
             if by.abs() >= SAME_LENGTH {

@@ -276,7 +276,7 @@ impl<'a> Problem<'a> {
 fn hold_sizes(variables: &Variables, layout: &Layout, bounds: &mut [(f64, f64)]) {
     for placed in &layout.placed {
         let Some(piece) = variables.piece(placed.piece) else { continue };
-        for dimension in [Dimension::Width, Dimension::Return, Dimension::Depth] {
+        for &dimension in Dimension::ALL {
             if let (Some(size), Some(now)) = (piece.dimension(dimension), placed.size.get(dimension)) {
                 let (up, beyond) = (bounds[size.up].1, bounds[size.beyond].1);
                 let over = (now - size.least - HELD_WITHIN).max(0.0);

@@ -131,7 +131,7 @@ impl Held<'_> {
     fn others_no_smaller(&self, piece: PieceId, dimension: Dimension) -> Vec<Row> {
         let mut rows = Vec::new();
         for placed in &self.found.layout.placed {
-            for other in [Dimension::Width, Dimension::Return, Dimension::Depth] {
+            for &other in Dimension::ALL {
                 if (placed.piece, other) == (piece, dimension) {
                     continue;
                 }

@@ -84,7 +84,7 @@ struct Trial<'a> {
 
 impl Trial<'_> {
     fn carried(&self) -> PartCarried {
-        let poses = Pose::ALL.into_iter().filter(|pose| held(self.part, *pose).is_some());
+        let poses = Pose::ALL.iter().copied().filter(|pose| held(self.part, *pose).is_some());
         let poses = poses.map(|pose| PoseTried { pose, fails: self.kept(pose) }).collect();
         let (held, fails) = match self.followed() {
             Ok(held) => (held, None),
@@ -121,7 +121,7 @@ impl Trial<'_> {
         let mut ways: Vec<(usize, Vec<Pose>)> = Vec::new();
         for (place, point) in self.way.points.iter().enumerate() {
             let mut next = Vec::new();
-            for pose in Pose::ALL {
+            for &pose in Pose::ALL {
                 if !self.clear(point, pose).is_some_and(|clear| clear.passes()) {
                     continue;
                 }
@@ -180,7 +180,7 @@ impl Trial<'_> {
     /// Why nothing gets past `point`: the pose that misses least, or one that it cannot be brought into.
     fn failed(&self, ways: &[(usize, Vec<Pose>)], at: usize, point: &WayPoint) -> Failed {
         let tried: Vec<(Pose, Clear)> =
-            Pose::ALL.into_iter().filter_map(|pose| self.clear(point, pose).map(|clear| (pose, clear))).collect();
+            Pose::ALL.iter().copied().filter_map(|pose| self.clear(point, pose).map(|clear| (pose, clear))).collect();
         let reached = |pose: Pose| at == 0 || self.brought(ways, at, pose).is_some();
         if let Some((pose, clear)) = tried.iter().find(|(pose, clear)| clear.passes() && !reached(*pose)) {
             return Failed { at, pose: *pose, asks: clear.asks, short_by: None };

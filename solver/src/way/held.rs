@@ -2,9 +2,10 @@
 
 use elbowroom_model::way::LoadPart;
 use serde::Serialize;
+use strum::VariantArray;
 
-/// How a piece is held while it is carried, its length always level but on end.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+/// How a piece is held while it is carried, its length always level but on end; the easier first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, VariantArray)]
 #[serde(rename_all = "kebab-case")]
 pub enum Pose {
     /// As it stands in the room.
@@ -18,8 +19,8 @@ pub enum Pose {
 }
 
 impl Pose {
-    /// Every pose, the easier first.
-    pub const ALL: [Self; 4] = [Self::Upright, Self::Lying, Self::OnEnd, Self::Tilted];
+    /// Every pose.
+    pub const ALL: &[Self] = Self::VARIANTS;
 }
 
 /// A box as held: what it measures along and across the floor, and upward, mm.

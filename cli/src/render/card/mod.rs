@@ -21,9 +21,6 @@ pub(crate) struct Shopped<'a> {
     pub options: &'a [&'a RankedOption],
 }
 
-/// The dimensions in the order they are told.
-const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimension::Depth];
-
 /// The card.
 pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
     let brief = &shopped.answer.brief;
@@ -60,7 +57,8 @@ fn piece(leaf: &mut Leaf, brief: &Brief, option: &RankedOption, group: &Group<'_
         Head::figures(words::ALONE),
         Head::blank(words::FOUND),
     ];
-    let rows = DIMENSIONS.into_iter().filter_map(|dimension| Some((dimension, group.piece.sizes.get(dimension)?)));
+    let rows =
+        Dimension::ALL.iter().copied().filter_map(|dimension| Some((dimension, group.piece.sizes.get(dimension)?)));
     let rows = rows.map(|(dimension, found)| row(dimension, &found)).collect();
     leaf.put(Block::Grid(Grid { heads, rows }));
     leaf.put(Block::Words(words::held(&held(brief, group.piece.sizes))));

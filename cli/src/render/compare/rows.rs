@@ -111,9 +111,8 @@ pub(super) fn sizes(compared: &Compared<'_>) -> Table {
 
 /// The dimensions that a piece has in any option; none where it stands in none.
 fn dimensions(each: &[Option<&PieceSizes>]) -> Vec<Dimension> {
-    let all = [Dimension::Width, Dimension::Return, Dimension::Depth];
     let has = |dimension: &Dimension| each.iter().flatten().any(|sizes| sizes.get(*dimension).is_some());
-    all.into_iter().filter(has).collect()
+    Dimension::ALL.iter().copied().filter(has).collect()
 }
 
 /// The ways: what each needs, and how wide it is.

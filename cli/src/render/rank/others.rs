@@ -38,8 +38,7 @@ fn sizes(told: &Told<'_>, option: &RankedOption) -> String {
     let of_group = |group: super::group::Group<'_>| {
         let together =
             |dimension| group.piece.sizes.get(dimension).map(|it| shopped(told.units(), it.together, Rounding::Down));
-        let dimensions = [Dimension::Width, Dimension::Return, Dimension::Depth];
-        let sizes: Vec<String> = dimensions.into_iter().filter_map(together).collect();
+        let sizes: Vec<String> = Dimension::ALL.iter().copied().filter_map(together).collect();
         words::sized(&group.label, group.count, &sizes.join(" x "))
     };
     let pieces: Vec<String> = groups(told.brief(), option).into_iter().map(of_group).collect();

@@ -10,9 +10,6 @@ use crate::text::table::{Stand, Table};
 use crate::words::lengths::{shop_unit, shopped, shopped_range, sign};
 use crate::words::rank as words;
 
-/// The dimensions in the order they are told.
-const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimension::Depth];
-
 /// Sizes that fit together, with what holds them.
 pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
     page.strong(&words::sizes(sign(shop_unit(told.units()))));
@@ -28,7 +25,7 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
             let found = group.piece.sizes.get(dimension);
             found.map_or_else(String::new, |it| shopped_range(told.units(), it.least, it.together))
         };
-        let [width, return_length, depth] = DIMENSIONS.map(size);
+        let [width, return_length, depth] = [Dimension::Width, Dimension::Return, Dimension::Depth].map(size);
         table.row([group.label, width, return_length, depth, held(told.brief(), group.piece.sizes)]);
     }
     page.table(3, &table);
@@ -41,7 +38,8 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
 pub(super) fn tell_alone(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
     let mut entries = Vec::new();
     for group in groups(told.brief(), best) {
-        let more: Vec<String> = DIMENSIONS.into_iter().filter_map(|it| alone(told, group.piece.sizes, it)).collect();
+        let more: Vec<String> =
+            Dimension::ALL.iter().copied().filter_map(|it| alone(told, group.piece.sizes, it)).collect();
         if !more.is_empty() {
             entries.push(format!("{}: {}", group.label, more.join(", ")));
         }

@@ -12,8 +12,6 @@ use crate::words::lengths::{Ends, shop_unit, shopped_range, sign, taped_bare};
 use crate::words::rank::{self as rank_words, share};
 use crate::words::report as words;
 
-const DIMENSIONS: [Dimension; 3] = [Dimension::Width, Dimension::Return, Dimension::Depth];
-
 /// An entry of the list of options.
 pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &RankedOption, (plan, key): &(Sheet, Vec<String>)) {
     let id = format!("option-{}", option.rank);
@@ -79,7 +77,7 @@ fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
     ];
     table(page, &caption, option.rank, &heads);
     for one in option.pieces(&told.answer.brief) {
-        for (dimension, found) in DIMENSIONS.into_iter().filter_map(|it| Some((it, one.sizes.get(it)?))) {
+        for (dimension, found) in Dimension::ALL.iter().copied().filter_map(|it| Some((it, one.sizes.get(it)?))) {
             page.open("tr", &[]).element("th", &[("scope", "row")], &one.piece.name);
             page.element("td", &[], dimension.key());
             page.element("td", &[("class", "number")], &shopped_range(units, found.least, found.together));

@@ -29,8 +29,8 @@ pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceO
 /// `280 x 230 x 105 cm`.
 fn size(laid: &Laid<'_>, piece: PieceId) -> String {
     let Some(sizes) = laid.option.sizes_of(piece) else { return String::new() };
-    let all = [Dimension::Width, Dimension::Return, Dimension::Depth];
-    let told: Vec<String> = all.into_iter().filter_map(|it| sizes.together().get(it)).map(|it| laid.bare(it)).collect();
+    let all = Dimension::ALL.iter();
+    let told: Vec<String> = all.filter_map(|it| sizes.together().get(*it)).map(|it| laid.bare(it)).collect();
     words::size(&told, crate::words::lengths::sign(crate::words::lengths::shop_unit(laid.units())))
 }
 

@@ -24,7 +24,7 @@ pub enum Only {
 }
 
 /// Where a second seat stands, as one sits on the main one.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, IntoStaticStr, VariantArray)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, IntoStaticStr, VariantArray)]
 #[strum(serialize_all = "snake_case")]
 pub enum SecondPlace {
     /// It faces the main seat.

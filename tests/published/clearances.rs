@@ -12,11 +12,11 @@
 //! Every room is measured without error and has every gap taken away that its source does not name.
 
 use elbowroom_model::{Criterion, Dimension};
-use elbowroom_solver::Outcome;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::RankedOption;
 
 use crate::support::plan::{Plan, PlanPiece, What};
-use crate::support::ranked::{facing, largest, ranked, ranked_briefly};
+use crate::support::ranked::{facing, largest, ranked, ranked_briefly, wall};
 
 const INCH: f64 = 25.4;
 /// A hair, mm: far more than rounding, far less than a tape can tell.
@@ -25,12 +25,12 @@ const HAIR: f64 = 0.1;
 const SAME: f64 = 0.01;
 
 /// Some option of the text is of this sort.
-fn fits(plan: &Plan, sort: impl Fn(&OptionFound) -> bool) -> bool {
-    let outcome = ranked_briefly(&plan.text());
-    outcome.options.iter().any(sort)
+fn fits(plan: &Plan, sort: impl Fn(&Answer, &RankedOption) -> bool) -> bool {
+    let answer = ranked_briefly(&plan.text());
+    answer.options.iter().any(|option| sort(&answer, option))
 }
 
-fn any(_: &OptionFound) -> bool {
+fn any(_: &Answer, _: &RankedOption) -> bool {
     true
 }
 
@@ -54,25 +54,25 @@ fn with_lane(plan: Plan, across: f64) -> Plan {
 }
 
 /// Seats face each other between walls `a` and `c`.
-fn facing_across(option: &OptionFound) -> bool {
-    facing(option) && option.choices.facing.to_radians().sin().abs() > 0.9
+fn facing_across(option: &RankedOption) -> bool {
+    facing(option) && option.choices.facing.y.abs() > 0.9
 }
 
 /// S1 (HUD 1973, D): 144 in across, 60 in between two equal facing sofas: (144 - 60) / 2 = 42 in deep.
 #[test]
 fn s1_facing_sofas_share_what_the_gap_leaves() {
-    let outcome = ranked(&two_facing_sofas(144.0 * INCH, 762.0, 1100.0).text());
-    let across = outcome.options.iter().filter(|option| facing_across(option));
-    assert_same(largest(across, "sofa 1", Dimension::Depth), 1066.8);
+    let answer = ranked(&two_facing_sofas(144.0 * INCH, 762.0, 1100.0).text());
+    let across = answer.options.iter().filter(|option| facing_across(option));
+    assert_same(largest(&answer, across, "sofa 1", Dimension::Depth), 1066.8);
 }
 
 /// S2 (HUD 1973, D): as S1 with a 36 in main route behind one sofa: (144 - 60 - 36) / 2 = 24 in deep ...
 #[test]
 fn s2_a_main_route_behind_takes_its_width_off_the_depths() {
     let across = 144.0 * INCH;
-    let outcome = ranked(&with_lane(two_facing_sofas(across, 520.0, 1100.0), across).text());
-    let opposite = outcome.options.iter().filter(|option| facing_across(option));
-    assert_same(largest(opposite, "sofa 1", Dimension::Depth), 24.0 * INCH);
+    let answer = ranked(&with_lane(two_facing_sofas(across, 520.0, 1100.0), across).text());
+    let opposite = answer.options.iter().filter(|option| facing_across(option));
+    assert_same(largest(&answer, opposite, "sofa 1", Dimension::Depth), 24.0 * INCH);
 }
 
 /// ... so two sofas of 30 in are refused, and stand in a room that is the missing 12 in deeper.
@@ -80,10 +80,10 @@ fn s2_a_main_route_behind_takes_its_width_off_the_depths() {
 fn s2_sofas_that_leave_no_main_route_are_refused_with_what_is_missing() {
     let (across, depth) = (144.0 * INCH, 30.0 * INCH);
     let narrow = with_lane(two_facing_sofas(across, depth, depth), across);
-    let outcome = ranked(&narrow.text());
-    assert!(!outcome.options.iter().any(facing_across));
-    let refused = |outcome: &Outcome| outcome.refused.iter().any(|refused| refused.key.contains("opposite"));
-    assert!(refused(&outcome));
+    let answer = ranked(&narrow.text());
+    assert!(!answer.options.iter().any(facing_across));
+    let refused = |answer: &Answer| answer.refused.iter().any(|refused| refused.key.contains("opposite"));
+    assert!(refused(&answer));
     let across = across + 12.0 * INCH;
     let wide = with_lane(two_facing_sofas(across, depth, depth), across);
     assert!(ranked(&wide.text()).options.iter().any(facing_across));
@@ -121,7 +121,8 @@ fn lane_behind_the_sofa(depth: f64) -> Plan {
 /// S4 (HUD 1973, D): with the main route behind the sofa 114 + 36 = 150 in.
 #[test]
 fn s4_a_main_route_behind_the_sofa_makes_it_150_inches() {
-    let turned_from_the_lane = |option: &OptionFound| option.choices.media_wall.as_deref() == Some("wall c");
+    let turned_from_the_lane =
+        |answer: &Answer, option: &RankedOption| wall(answer, option.choices.media_wall) == Some("wall c");
     assert!(fits(&lane_behind_the_sofa(150.0 * INCH), turned_from_the_lane));
     assert!(!fits(&lane_behind_the_sofa(150.0 * INCH - HAIR), turned_from_the_lane));
 }
@@ -139,8 +140,8 @@ fn lane_at_one_end(length: f64, lane: f64, (least, most): (f64, f64)) -> Plan {
 /// S5 (HUD 1973, D): a wall of 3600 mm with a 36 in lane at one end takes a sofa of 2685.6 mm.
 #[test]
 fn s5_the_longest_sofa_beside_a_lane() {
-    let outcome = ranked(&lane_at_one_end(3600.0, 36.0 * INCH, (1750.0, 2972.0)).text());
-    assert_same(largest(&outcome.options, "sofa", Dimension::Width), 2685.6);
+    let answer = ranked(&lane_at_one_end(3600.0, 36.0 * INCH, (1750.0, 2972.0)).text());
+    assert_same(largest(&answer, &answer.options, "sofa", Dimension::Width), 2685.6);
 }
 
 /// L3 (HUD 1973, P): a main route of 36 in passes, a hair less is refused.
@@ -161,8 +162,8 @@ fn l1_facing_seats() {
         let across = 2.0 * depth + between;
         Plan::rectangle(across, across).bare().clear("facing_seats", 60.0 * INCH).piece(sofa)
     };
-    assert!(fits(&room(60.0 * INCH), facing));
-    assert!(!fits(&room(60.0 * INCH - HAIR), facing));
+    assert!(fits(&room(60.0 * INCH), |_, option| facing(option)));
+    assert!(!fits(&room(60.0 * INCH - HAIR), |_, option| facing(option)));
 }
 
 /// L4 (HUD 1973, P): where people walk between furniture, here between table and screen, 24 in. The bench is so long that
@@ -254,8 +255,8 @@ fn s7_passing_and_serving_behind_the_chairs() {
 #[test]
 fn s9_the_widest_table_between_two_rows_of_chairs() {
     let plan = dining_room(2600.0).clear("dining_chair", 32.0 * INCH).piece(table(700.0, 1200.0));
-    let outcome = ranked(&plan.text());
-    assert_same(largest(&outcome.options, "dining table", Dimension::Depth), 974.4);
+    let answer = ranked(&plan.text());
+    assert_same(largest(&answer, &answer.options, "dining table", Dimension::Depth), 974.4);
 }
 
 /// A wheelchair's rooms: the profile, with what the source does not name taken away.
@@ -348,10 +349,10 @@ fn k4_furniture_for_four_stands_in_13_square_metres() {
         .piece(PlanPiece::of("armchair").fixed(850.0, 850.0))
         .piece(PlanPiece::of("media-unit").fixed(650.0, 220.0))
         .piece(PlanPiece::of("sideboard").fixed(1500.0, 500.0));
-    let outcome = ranked(&plan.text());
-    assert!(!outcome.options.is_empty(), "{:#?}", outcome.refused);
-    for option in &outcome.options {
-        assert_eq!(option.pieces.len(), 4, "{}", option.key);
+    let answer = ranked(&plan.text());
+    assert!(!answer.options.is_empty(), "{:#?}", answer.refused);
+    for option in &answer.options {
+        assert_eq!(option.layout.placed.len(), 4, "{}", option.key);
         assert!(option.routes.iter().all(|route| route.width >= route.needs - 1e-3), "{}", option.key);
     }
 }
@@ -365,9 +366,13 @@ fn l6_conversation_group() {
         ranked_briefly(&Plan::rectangle(across, across).bare().clear("facing_seats", between).piece(chairs).text())
     };
     for (between, group) in [(1200.0, true), (2900.0, false)] {
-        let outcome = room(between);
-        let talk = outcome.options.iter().filter(|option| facing(option)).flat_map(|option| &option.criteria);
-        let talk: Vec<_> = talk.filter(|criterion| criterion.name == Criterion::Talk).collect();
+        let answer = room(between);
+        let talk = answer
+            .options
+            .iter()
+            .filter(|option| facing(option))
+            .filter_map(|option| option.judgement(Criterion::Talk));
+        let talk: Vec<_> = talk.collect();
         assert!(!talk.is_empty());
         for talk in talk {
             assert_eq!(talk.figure <= 3048.0, group, "{between}: {}", talk.reason);

@@ -5,6 +5,10 @@
 #[path = "../support/mod.rs"]
 mod support;
 
+#[allow(dead_code, reason = "this suite needs a part of it")]
+#[path = "../cli/program.rs"]
+mod program;
+
 mod clearances;
 mod rooms;
 mod screens;

@@ -3,10 +3,11 @@
 //! which its leaf swings in free of the walls.
 
 use elbowroom_model::scenario;
+use elbowroom_solver::Limits;
 use elbowroom_solver::outcome::Remedy;
-use elbowroom_solver::{Limits, Outcome};
 use serde_json::Value;
 
+use crate::program::run_with;
 use crate::support::checker;
 use crate::support::plan::{At, Plan, PlanPiece, Side, What};
 use crate::support::ranked::{brief_of, ranked, ranked_brief};
@@ -114,17 +115,17 @@ fn hung(plan: Plan, name: &str, door: &Value) -> Plan {
 fn complaints(id: &str, plan: &Plan) -> Vec<String> {
     let text = plan.text();
     let brief = brief_of(&text);
-    let outcome: Outcome = ranked(&text);
-    let mut all = checker::complaints(&brief, &serde_json::to_string(&outcome).unwrap());
-    if outcome.options.is_empty() {
-        if outcome.remedies.is_empty() {
+    let answer = ranked(&text);
+    let mut all = checker::complaints(&brief, &run_with(&["rank", "--json", "-"], text.as_bytes()).stdout);
+    if answer.options.is_empty() {
+        if answer.remedies.is_empty() {
             all.push("nothing fits and nothing helps".to_owned());
         }
         let helps = |remedy: &&Remedy| {
             let changed = remedied(&brief, remedy);
             changed.is_none_or(|brief| !ranked_brief(&brief, Limits::default()).options.is_empty())
         };
-        let idle = outcome.remedies.iter().filter(|remedy| !helps(remedy));
+        let idle = answer.remedies.iter().filter(|remedy| !helps(remedy));
         all.extend(idle.map(|remedy| format!("{} It does not.", remedy.sentence)));
     }
     all.into_iter().map(|complaint| format!("{id}: {complaint}")).collect()

@@ -6,13 +6,13 @@
 //! size.
 
 use elbowroom_model::{Brief, Dimension};
-use elbowroom_solver::outcome::OptionFound;
-use elbowroom_solver::{Limits, Outcome};
+use elbowroom_solver::Limits;
+use elbowroom_solver::answer::RankedOption;
 use proptest::prelude::{Strategy, proptest};
 
 use crate::laws::few;
 use crate::support::plan::{Plan, PlanPiece};
-use crate::support::ranked::{brief_of, ranked_brief};
+use crate::support::ranked::{brief_of, ranked_brief, wall as wall_of};
 
 /// One step of the grid, mm.
 const STEP: f64 = 100.0;
@@ -142,16 +142,17 @@ fn agree(hall: &Hall, plan: &Plan, faces: bool, brute: impl Fn(&Hall, &Brief) ->
     const WALLS: [&str; 4] = ["wall a", "wall b", "wall c", "wall d"];
     let text = plan.text();
     let brief = brief_of(&text);
-    let outcome: Outcome = ranked_brief(&brief, Limits { shown: 0, ..Limits::default() });
+    let answer = ranked_brief(&brief, Limits { shown: 0, ..Limits::default() });
     let mut seen = hall.clone();
     for (turns, wall) in WALLS.into_iter().enumerate() {
         let best = brute(&seen, &brief);
         let opposite = WALLS[(turns + 2) % 4];
-        let same = |option: &&OptionFound| {
+        let same = |option: &&RankedOption| {
             let choices = &option.choices;
-            choices.seat_back.as_deref() == Some(wall) && (!faces || choices.media_wall.as_deref() == Some(opposite))
+            wall_of(&answer, choices.seat_back) == Some(wall)
+                && (!faces || wall_of(&answer, choices.media_wall) == Some(opposite))
         };
-        let found = outcome.options.iter().filter(same).map(|option| (option.size_value, option.proven));
+        let found = answer.options.iter().filter(same).map(|option| (option.size_value, option.proven));
         let found = found.max_by(|one, other| one.0.total_cmp(&other.0));
         match (best, found) {
             (None, None) => {}

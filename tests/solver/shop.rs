@@ -8,7 +8,7 @@ use elbowroom_model::{Brief, Dimension, SizeRange, scenario};
 use elbowroom_solver::shop::{
     CandidateFound, Effort, Impossible, Order, SetFound, SetsAsked, SetsFound, ShopFound, Unwatched, WhyNot, shop,
 };
-use elbowroom_solver::{Limits, Outcome};
+use elbowroom_solver::{Answer, Limits};
 use proptest::prelude::*;
 
 use crate::support::ranked::ranked_brief;
@@ -31,7 +31,7 @@ fn shopped(brief: &Brief, candidates: &[ListedPiece], sets: Option<&SetsAsked>) 
     shop(brief, candidates, sets, Effort::default(), &Unwatched)
 }
 
-fn solved(brief: &Brief) -> Outcome {
+fn solved(brief: &Brief) -> Answer {
     ranked_brief(brief, Limits { shown: 0, ..Limits::default() })
 }
 
@@ -43,8 +43,8 @@ fn bought(brief: &Brief, id: usize, [width, depth]: [f64; 2]) -> Brief {
     brief
 }
 
-fn has(outcome: &Outcome, key: &str) -> bool {
-    outcome.options.iter().any(|option| option.key == key)
+fn has(answer: &Answer, key: &str) -> bool {
+    answer.options.iter().any(|option| option.key == key)
 }
 
 #[test]

@@ -3,23 +3,23 @@
 use std::collections::BTreeMap;
 
 use elbowroom_model::Point;
-use elbowroom_solver::Outcome;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::{OptionPiece, RankedOption};
 
 use crate::scenarios::room as demo_room;
 use crate::support::checker::plane::apart;
-use crate::support::ranked::{piece, ranked, ranked_briefly};
+use crate::support::ranked::{left_out, piece, ranked, ranked_briefly};
 
 /// No layout has a size value more than this share above what is proven (method: a thousandth).
 const PROVEN_WITHIN: f64 = 1e-3;
 
 /// The room with these rows among its pieces.
-fn with_rows(room: &str, rows: &str) -> Outcome {
+fn with_rows(room: &str, rows: &str) -> Answer {
     ranked_briefly(&room.replacen("\npieces:\n", &format!("\npieces:\n{rows}"), 1))
 }
 
-fn by_key(outcome: &Outcome) -> BTreeMap<&str, &OptionFound> {
-    outcome.options.iter().map(|option| (option.key.as_str(), option)).collect()
+fn by_key(answer: &Answer) -> BTreeMap<&str, &RankedOption> {
+    answer.options.iter().map(|option| (option.key.as_str(), option)).collect()
 }
 
 /// A row of two and two rows of one ask for the same where the size is fixed, and two rows of one are looked at in either
@@ -36,7 +36,7 @@ fn a_pair_fits_as_two_do(room: &str, more: &str) {
     assert!(!pair_by_key.is_empty());
     for (key, one) in &pair_by_key {
         let other = two_by_key[key];
-        assert_eq!(one.left_out.len(), other.left_out.len(), "{key}");
+        assert_eq!(one.layout.left_out.len(), other.layout.left_out.len(), "{key}");
         let apart = (one.size_value - other.size_value).abs();
         assert!(!one.proven || !other.proven || apart <= PROVEN_WITHIN * other.size_value, "{key}: {apart} mm");
     }
@@ -64,11 +64,11 @@ fn a_pair_of_bookcases_that_may_be_left_out_fits_as_two_do() {
 #[test]
 fn of_a_pair_the_first_stands() {
     let row = "  - { kind: bookcase, name: books, count: 2, width: 280 cm, depth: 50 cm, needed: false }\n";
-    let outcome = with_rows(&demo_room("narrow"), row);
-    let left_out = |option: &OptionFound| -> Vec<String> {
-        option.left_out.iter().map(|left| left.name.clone()).filter(|name| name.starts_with("books")).collect()
+    let answer = with_rows(&demo_room("narrow"), row);
+    let books = |option: &RankedOption| -> Vec<&str> {
+        left_out(&answer, option).into_iter().filter(|name| name.starts_with("books")).collect()
     };
-    let all: Vec<Vec<String>> = outcome.options.iter().map(left_out).collect();
+    let all: Vec<Vec<&str>> = answer.options.iter().map(books).collect();
     assert!(all.iter().any(|left| left.len() == 1), "{all:?}");
     assert!(all.iter().all(|left| left != &["books 1"]), "{all:?}");
 }
@@ -77,11 +77,11 @@ fn of_a_pair_the_first_stands() {
 #[test]
 fn of_a_pair_that_does_not_fit_one_stands_though_the_work_is_used_up() {
     let row = "  - { kind: bookcase, name: books, count: 2, width: 320 cm, depth: 50 cm, needed: false }\n";
-    let outcome = with_rows(&demo_room("open-side"), row);
-    let unproven = outcome.options.iter().filter(|option| !option.proven).count();
+    let answer = with_rows(&demo_room("open-side"), row);
+    let unproven = answer.options.iter().filter(|option| !option.proven).count();
     assert!(unproven > 0, "the work allowed is enough");
-    for option in &outcome.options {
-        let left: Vec<&str> = option.left_out.iter().map(|left| left.name.as_str()).collect();
+    for option in &answer.options {
+        let left = left_out(&answer, option);
         assert!(!left.contains(&"books 1"), "{}: {left:?}", option.key);
         assert!(option.bound >= option.objective, "{}", option.key);
     }
@@ -90,20 +90,19 @@ fn of_a_pair_that_does_not_fit_one_stands_though_the_work_is_used_up() {
 /// Of two at one wall that look one way, the first is the left one as one faces them.
 #[test]
 fn of_a_pair_at_one_wall_the_first_is_the_left_one() {
-    let outcome = ranked(&demo_room("pair-of-armchairs"));
+    let answer = ranked(&demo_room("pair-of-armchairs"));
     let mut met = 0;
-    for option in &outcome.options {
-        let [first, second] = ["armchair 1", "armchair 2"].map(|name| piece(option, name));
-        let places: Vec<&str> = option.choices.second_seats.iter().map(|seat| seat.place.as_str()).collect();
-        if places.iter().any(|place| *place != places[0])
-            || (&first.at_wall, first.facing) != (&second.at_wall, second.facing)
-        {
+    for option in &answer.options {
+        let [first, second] = ["armchair 1", "armchair 2"].map(|name| piece(&answer, option, name));
+        let seats = option.choices.seats();
+        let stands = |one: OptionPiece<'_>| (one.placed.at_wall, one.facing());
+        if seats.iter().any(|seat| seat.place != seats[0].place) || stands(first) != stands(second) {
             continue;
         }
-        let (sine, cosine) = (second.facing - 90.0).to_radians().sin_cos();
+        let (sine, cosine) = (second.facing() - 90.0).to_radians().sin_cos();
         let across = |corner: &Point| corner.x * cosine + corner.y * sine;
         let least = |corners: &Vec<Point>| corners.iter().map(across).fold(f64::INFINITY, f64::min);
-        let [first, second] = [&first.parts[0], &second.parts[0]].map(least);
+        let [first, second] = [&first.main(), &second.main()].map(least);
         // The right of one who sits there is the left of one who faces them.
         assert!(first >= second - 0.1, "{}: {first} and {second}", option.key);
         met += 1;
@@ -120,8 +119,8 @@ fn leaving_out_the_first_of_a_pair_leaves_the_second() {
     let big = "  - { kind: bookcase, name: big, count: 2, width: 210..240, depth: 60..70 }\n";
     let sofa = "  - { kind: sofa, width: 190..240 }\n";
     let told = |rows: [&str; 2]| -> Vec<String> {
-        let outcome = ranked_briefly(&format!("{walls}{}{}", rows[0], rows[1]));
-        outcome.remedies.into_iter().map(|remedy| remedy.sentence).collect()
+        let answer = ranked_briefly(&format!("{walls}{}{}", rows[0], rows[1]));
+        answer.remedies.into_iter().map(|remedy| remedy.sentence).collect()
     };
     let first = told([big, sofa]);
     assert!(first.iter().any(|sentence| sentence.starts_with("Leaving out big 1 makes 4 options")), "{first:?}");
@@ -132,17 +131,19 @@ fn leaving_out_the_first_of_a_pair_leaves_the_second() {
 #[test]
 fn what_stands_by_a_seat_stands_by_one_that_is_there() {
     let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/data/about-a-post.yaml");
-    let outcome = ranked_briefly(&std::fs::read_to_string(path).unwrap());
-    let is_out = |option: &OptionFound| option.left_out.iter().any(|left| left.name.starts_with("armchair"));
-    assert!(outcome.options.iter().any(is_out));
+    let answer = ranked_briefly(&std::fs::read_to_string(path).unwrap());
+    let is_out = |option: &RankedOption| left_out(&answer, option).iter().any(|name| name.starts_with("armchair"));
+    assert!(answer.options.iter().any(is_out));
     let mut met = 0;
-    for option in &outcome.options {
-        let seats: Vec<_> = option.pieces.iter().filter(|piece| piece.kind.is_seat()).collect();
-        for lamp in option.pieces.iter().filter(|piece| piece.name.starts_with("lamp")) {
+    for option in &answer.options {
+        let pieces = || option.pieces(&answer.brief);
+        let seats: Vec<Vec<Point>> =
+            pieces().filter(|one| one.piece.kind.is_seat()).flat_map(|one| one.parts()).collect();
+        for lamp in pieces().filter(|one| one.piece.name.starts_with("lamp")) {
             let plain = |part: &Vec<Point>| part.iter().map(|corner| [corner.x, corner.y]).collect::<Vec<_>>();
-            let stands = plain(&lamp.parts[0]);
-            let reach = seats.iter().flat_map(|seat| &seat.parts).map(|part| apart(&stands, &plain(part)));
-            assert!(reach.fold(f64::INFINITY, f64::min) <= ARM, "{}: {}", option.key, lamp.name);
+            let stands = plain(&lamp.main());
+            let reach = seats.iter().map(|part| apart(&stands, &plain(part)));
+            assert!(reach.fold(f64::INFINITY, f64::min) <= ARM, "{}: {}", option.key, lamp.piece.name);
             met += 1;
         }
     }

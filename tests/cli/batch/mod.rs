@@ -6,8 +6,6 @@ mod kept_apart;
 mod kills;
 mod stock;
 mod streams;
-#[path = "../../support/varied.rs"]
-mod varied;
 
 use std::collections::BTreeMap;
 use std::fs;
@@ -15,7 +13,7 @@ use std::path::Path;
 
 use serde_json::Value;
 
-pub(crate) use varied::varied;
+pub(crate) use crate::support::varied::varied;
 
 /// A path as an argument.
 fn text(path: &Path) -> &str {

@@ -8,22 +8,22 @@ use super::few;
 use super::told::{Image, WITHIN_PROOF, assert_alike};
 use crate::support::ranked::{ranked, ranked_briefly};
 
-/// The bytes of the result, which has no clock in it.
-fn bytes_on(threads: usize, text: &str) -> String {
+/// The answer to its last digit; no clock is in it.
+fn answer_on(threads: usize, text: &str) -> String {
     let pool = ThreadPoolBuilder::new().num_threads(threads).build().unwrap();
-    pool.install(|| serde_json::to_string(&ranked(text)).unwrap())
+    pool.install(|| format!("{:?}", ranked(text)))
 }
 
 proptest! {
     #![proptest_config(few(4))]
 
-    /// Repeated, and on any number of threads: the same bytes.
+    /// Repeated, and on any number of threads: the same answer, to the last digit.
     #[test]
-    fn same_bytes(plan in rooms()) {
+    fn the_same_answer(plan in rooms()) {
         let text = plan.text();
-        let once = bytes_on(1, &text);
+        let once = answer_on(1, &text);
         for threads in [1, 2, 4] {
-            assert!(once == bytes_on(threads, &text), "{threads} threads\n{text}");
+            assert!(once == answer_on(threads, &text), "{threads} threads\n{text}");
         }
     }
 

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Dimension, SizeRange};
-use elbowroom_solver::outcome::OptionFound;
-use elbowroom_solver::{Limits, Outcome};
+use elbowroom_model::{Brief, Dimension, PieceId, SizeRange};
+use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::{Answer, Limits};
 use proptest::prelude::proptest;
 
 use super::drawn::rooms;
@@ -13,13 +13,13 @@ use super::told::{Image, by_decisions, decisions};
 use crate::support::ranked::{brief_of, figures, ranked_brief};
 
 /// The brief with every piece bought: between its least and what it is laid out at, `shares` saying how far up.
-fn bought(brief: &Brief, option: &OptionFound, shares: &[f64]) -> Brief {
+fn bought(brief: &Brief, option: &RankedOption, shares: &[f64]) -> Brief {
     let mut shares = shares.iter().copied().cycle();
     let mut brief = brief.clone();
-    for piece in &mut brief.pieces {
-        let found = option.pieces.iter().find(|found| found.name == piece.name).unwrap();
+    for (place, piece) in brief.pieces.iter_mut().enumerate() {
+        let sizes = option.sizes_of(PieceId(place)).unwrap();
         let mut size = |dimension: Dimension| {
-            let laid_out = figures(found, dimension);
+            let laid_out = figures(sizes, dimension);
             SizeRange::fixed(laid_out.least + shares.next().unwrap() * (laid_out.together - laid_out.least))
         };
         piece.width = size(Dimension::Width);
@@ -29,7 +29,7 @@ fn bought(brief: &Brief, option: &OptionFound, shares: &[f64]) -> Brief {
     brief
 }
 
-fn solved(brief: &Brief) -> Outcome {
+fn solved(brief: &Brief) -> Answer {
     ranked_brief(brief, Limits { shown: 0, ..Limits::default() })
 }
 
@@ -45,16 +45,16 @@ proptest! {
     ) {
         let text = plan.text();
         let brief = brief_of(&text);
-        let outcome = solved(&brief);
-        if outcome.options.is_empty() {
+        let answer = solved(&brief);
+        if answer.options.is_empty() {
             return Ok(());
         }
-        let option = &outcome.options[pick % outcome.options.len()];
+        let option = &answer.options[pick % answer.options.len()];
         let bought = bought(&brief, option, &shares);
         let again = solved(&bought);
         let found: BTreeMap<_, _> = by_decisions(&again, Image::Same);
         let sizes: Vec<_> = bought.pieces.iter().map(|piece| (&piece.name, piece.width.most, piece.depth.most)).collect();
-        assert!(found.contains_key(&decisions(option, Image::Same)), "{}: {sizes:?}\n{text}", option.key);
+        assert!(found.contains_key(&decisions(&answer, option, Image::Same)), "{}: {sizes:?}\n{text}", option.key);
     }
 
     /// least <= together <= alone <= most, for every dimension of every option that is shown.
@@ -62,15 +62,14 @@ proptest! {
     fn the_four_figures_are_in_order(plan in rooms()) {
         let text = plan.text();
         let brief = brief_of(&text);
-        let outcome = ranked_brief(&brief, Limits::default());
-        for (place, option) in outcome.options.iter().enumerate() {
-            for found in &option.pieces {
-                let piece = brief.pieces.iter().find(|piece| piece.name == found.name).unwrap();
-                for dimension in piece.dimensions() {
-                    let range = figures(found, dimension);
+        let answer = ranked_brief(&brief, Limits::default());
+        for (place, option) in answer.options.iter().enumerate() {
+            for one in option.pieces(&brief) {
+                for dimension in one.piece.dimensions() {
+                    let range = figures(one.sizes, dimension);
                     let alone = range.alone.unwrap_or(range.together);
                     let ordered = range.least <= range.together && range.together <= alone && alone <= range.most;
-                    assert!(ordered, "{} {}: {range:?}\n{text}", option.key, found.name);
+                    assert!(ordered, "{} {}: {range:?}\n{text}", option.key, one.piece.name);
                     assert!(range.alone.is_some() || place >= Limits::default().shown, "{}\n{text}", option.key);
                 }
             }

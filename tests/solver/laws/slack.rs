@@ -7,8 +7,9 @@
 use std::collections::BTreeMap;
 
 use elbowroom_model::{Brief, Clearance, Dimension};
-use elbowroom_solver::outcome::OptionFound;
-use elbowroom_solver::{Limits, Outcome};
+use elbowroom_solver::answer::{OptionPiece, RankedOption};
+use elbowroom_solver::routes::End;
+use elbowroom_solver::{Answer, Limits};
 use proptest::prelude::proptest;
 
 use super::drawn::{middle, rectangles, rooms};
@@ -22,18 +23,19 @@ fn no_less(now: f64, before: f64) -> bool {
     now >= before - before.abs() / 1000.0 - 1.0
 }
 
-fn solved(brief: &Brief) -> Outcome {
+fn solved(brief: &Brief) -> Answer {
     ranked_brief(brief, Limits { shown: 0, ..Limits::default() })
 }
 
 /// What each route needs, by its ends; the same in every option.
-fn needs(outcome: &Outcome) -> BTreeMap<(String, String), f64> {
-    let routes = outcome.options.iter().flat_map(|option| &option.routes);
-    routes.map(|route| ((route.from.clone(), route.to.clone()), route.needs)).collect()
+fn needs(answer: &Answer) -> BTreeMap<(String, String), f64> {
+    let routes = answer.options.iter().flat_map(|option| &option.routes);
+    let name = |end: End| end.name(&answer.brief).to_owned();
+    routes.map(|route| ((name(route.from), name(route.to)), route.needs)).collect()
 }
 
 /// No option is lost and none has a smaller best size value.
-fn assert_no_worse(before: &Outcome, after: &Outcome, what: &str, text: &str) {
+fn assert_no_worse(before: &Answer, after: &Answer, what: &str, text: &str) {
     let (old, new) = (by_decisions(before, Image::Same), by_decisions(after, Image::Same));
     for (decisions, option) in &old {
         let Some(twin) = new.get(decisions) else { panic!("{what}: lost {decisions:?}\n{text}") };
@@ -55,21 +57,20 @@ const LEASTS: [Clearance; 8] = [
 ];
 
 /// The size value of every piece but one, as an option lays it out.
-fn value_without(option: &OptionFound, brief: &Brief, left_out: &str) -> f64 {
-    let pieces = option.pieces.iter().filter(|found| found.name != left_out);
-    let value = |found: &elbowroom_solver::outcome::PieceFound| {
-        let piece = brief.pieces.iter().find(|piece| piece.name == found.name).unwrap();
+fn value_without(option: &RankedOption, brief: &Brief, left_out: &str) -> f64 {
+    let pieces = option.pieces(brief).filter(|one| one.piece.name != left_out);
+    let value = |one: OptionPiece<'_>| {
         let of = |dimension: Dimension| {
-            let range = piece.range(dimension).unwrap();
-            range.value(figures(found, dimension).together)
+            let range = one.piece.range(dimension).unwrap();
+            range.value(figures(one.sizes, dimension).together)
         };
-        piece.weight * piece.dimensions().into_iter().map(of).sum::<f64>()
+        one.piece.weight * one.piece.dimensions().into_iter().map(of).sum::<f64>()
     };
     pieces.map(value).sum()
 }
 
-fn best(outcome: &Outcome) -> Option<f64> {
-    outcome.options.iter().map(|option| option.size_value).max_by(f64::total_cmp)
+fn best(answer: &Answer) -> Option<f64> {
+    answer.options.iter().map(|option| option.size_value).max_by(f64::total_cmp)
 }
 
 proptest! {

@@ -2,14 +2,15 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::Dimension;
-use elbowroom_solver::Outcome;
-use elbowroom_solver::outcome::OptionFound;
+use elbowroom_model::{Hand, SecondPlace};
+use elbowroom_solver::Answer;
+use elbowroom_solver::answer::{RankedOption, Thing, degrees};
 
-use crate::support::ranked::figures;
+use crate::support::ranked::{figures, wall};
 
-/// The decisions of an option by names: what makes it the same option in another telling.
-pub(super) type Decisions = (Option<String>, i64, Option<String>, Option<String>, Vec<(String, String)>);
+/// The decisions of an option by names: what makes it the same option in another telling. The wall behind the main seat,
+/// the way it faces, its hand, the wall of the screen, and where each second seat stands.
+pub(super) type Decisions = (Option<String>, i64, Option<Hand>, Option<String>, Vec<(String, SecondPlace)>);
 
 /// How the image of a plan turns decisions into decisions.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -23,42 +24,47 @@ pub(super) enum Image {
 }
 
 /// The decisions as they read in the image.
-pub(super) fn decisions(option: &OptionFound, image: Image) -> Decisions {
+pub(super) fn decisions(answer: &Answer, option: &RankedOption, image: Image) -> Decisions {
     let choices = &option.choices;
-    let side = |side: &String| match (image, side.as_str()) {
-        (Image::Mirrored, "left") => "right".to_owned(),
-        (Image::Mirrored, "right") => "left".to_owned(),
-        _ => side.clone(),
+    let is_mirrored = image == Image::Mirrored;
+    let hand = choices.hand.map(|hand| match hand {
+        Hand::Left if is_mirrored => Hand::Right,
+        Hand::Right if is_mirrored => Hand::Left,
+        hand => hand,
+    });
+    let place = |place: SecondPlace| match place {
+        SecondPlace::Left if is_mirrored => SecondPlace::Right,
+        SecondPlace::Right if is_mirrored => SecondPlace::Left,
+        place => place,
     };
     let facing = match image {
-        Image::Same => choices.facing,
-        Image::Mirrored => 180.0 - choices.facing,
-        Image::Turned(degrees) => choices.facing + degrees,
+        Image::Same => degrees(choices.facing),
+        Image::Mirrored => 180.0 - degrees(choices.facing),
+        Image::Turned(by) => degrees(choices.facing) + by,
     };
-    let mut seats: Vec<_> = choices.second_seats.iter().map(|seat| (seat.name.clone(), side(&seat.place))).collect();
+    let name = |seat| Thing::Piece(seat).name(&answer.brief).to_owned();
+    let mut seats: Vec<_> = choices.seats().into_iter().map(|seat| (name(seat.piece), place(seat.place))).collect();
     seats.sort();
     // In hundredths of a degree: far finer than any two ways to face, far coarser than rounding.
     let facing = (facing.rem_euclid(360.0) * 100.0).round() as i64 % 36_000;
-    (choices.seat_back.clone(), facing, choices.hand.as_ref().map(side), choices.media_wall.clone(), seats)
+    let [back, screen] = [choices.seat_back, choices.media_wall].map(|it| wall(answer, it).map(str::to_owned));
+    (back, facing, hand, screen, seats)
 }
 
 /// Every size of an option by piece and dimension, mm.
-pub(super) fn sizes(option: &OptionFound) -> BTreeMap<(String, &'static str), f64> {
+pub(super) fn sizes(answer: &Answer, option: &RankedOption) -> BTreeMap<(String, &'static str), f64> {
     let mut sizes = BTreeMap::new();
-    for piece in &option.pieces {
-        for dimension in [Dimension::Width, Dimension::Depth] {
-            sizes.insert((piece.name.clone(), dimension.key()), figures(piece, dimension).together);
-        }
-        if let Some(found) = piece.range.return_length {
-            sizes.insert((piece.name.clone(), Dimension::Return.key()), found.together);
+    for one in option.pieces(&answer.brief) {
+        for dimension in one.piece.dimensions() {
+            sizes.insert((one.piece.name.clone(), dimension.key()), figures(one.sizes, dimension).together);
         }
     }
     sizes
 }
 
 /// The options by their decisions as they read in the image.
-pub(super) fn by_decisions(outcome: &Outcome, image: Image) -> BTreeMap<Decisions, &OptionFound> {
-    outcome.options.iter().map(|option| (decisions(option, image), option)).collect()
+pub(super) fn by_decisions(answer: &Answer, image: Image) -> BTreeMap<Decisions, &RankedOption> {
+    answer.options.iter().map(|option| (decisions(answer, option, image), option)).collect()
 }
 
 /// How far two tellings of one option may be apart.
@@ -75,14 +81,14 @@ pub(super) struct Apart {
 pub(super) const WITHIN_PROOF: Apart = Apart { size: 2.0, score: 5.0 };
 
 /// Both tellings have the same options, and none is further apart than that.
-pub(super) fn assert_alike(one: &Outcome, image: Image, other: &Outcome, apart: Apart, text: &str) {
+pub(super) fn assert_alike(one: &Answer, image: Image, other: &Answer, apart: Apart, text: &str) {
     let Apart { size, score } = apart;
-    let (one, other) = (by_decisions(one, image), by_decisions(other, Image::Same));
-    let keys = |options: &BTreeMap<Decisions, &OptionFound>| options.keys().cloned().collect::<Vec<_>>();
-    assert_eq!(keys(&one), keys(&other), "{image:?} of\n{text}");
-    for (decisions, option) in &one {
-        let twin = other[decisions];
-        let (mine, theirs) = (sizes(option), sizes(twin));
+    let (ours, theirs) = (by_decisions(one, image), by_decisions(other, Image::Same));
+    let keys = |options: &BTreeMap<Decisions, &RankedOption>| options.keys().cloned().collect::<Vec<_>>();
+    assert_eq!(keys(&ours), keys(&theirs), "{image:?} of\n{text}");
+    for (decisions, option) in &ours {
+        let twin = theirs[decisions];
+        let (mine, theirs) = (sizes(one, option), sizes(other, twin));
         for (dimension, value) in &mine {
             let same = theirs.get(dimension).is_some_and(|twin| (twin - value).abs() <= size);
             assert!(same, "{image:?}: {decisions:?}: {dimension:?} {value} {:?}\n{text}", theirs.get(dimension));

@@ -1,19 +1,13 @@
 //! Every demo room, solved and checked a second time from the result format alone.
 
-use elbowroom_model::scenario;
-use elbowroom_solver::{Limits, Outcome, Unwatched, rank};
-
+use crate::program::{root, run};
 use crate::support::checker;
-
-fn scenario(name: &str) -> String {
-    let path = format!("{}/../scenarios/{name}.yaml", env!("CARGO_MANIFEST_DIR"));
-    std::fs::read_to_string(path).unwrap()
-}
+use crate::support::ranked::brief_of;
 
 fn complaints(name: &str) -> Vec<String> {
-    let brief = scenario::read(&scenario(name), None).unwrap();
-    let outcome = Outcome::of(&rank(&brief, &Limits::default(), &Unwatched));
-    checker::complaints(&brief, &serde_json::to_string(&outcome).unwrap())
+    let file = root().join("scenarios").join(name).with_extension("yaml");
+    let brief = brief_of(&std::fs::read_to_string(&file).unwrap());
+    checker::complaints(&brief, &run(&["rank", "--json", &file.display().to_string()]).stdout)
 }
 
 macro_rules! demo_rooms {

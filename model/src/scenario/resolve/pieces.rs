@@ -4,7 +4,7 @@ use super::names::Names;
 use super::sizes::{raised, within};
 use crate::corner::{Runs, TooShort};
 use crate::kind::PieceKind;
-use crate::length::{Extent, Measure};
+use crate::length::{Extent, Measure, Rounding};
 use crate::piece::{Dimension, Hand, Piece, PieceId, SizeRange, Step, screen_width};
 use crate::report::{Of, Report, Taken};
 use crate::rules::Rules;
@@ -247,16 +247,16 @@ impl Reader<'_> {
         }
         let held = given.held();
         let ends = [
-            ("least", "width", given.width.least, held.width.least),
-            ("least", "return", given.return_length.least, held.return_length.least),
-            ("most", "depth", given.depth.most, held.depth.most),
+            ("least", Rounding::Up, "width", given.width.least, held.width.least),
+            ("least", Rounding::Up, "return", given.return_length.least, held.return_length.least),
+            ("most", Rounding::Down, "depth", given.depth.most, held.depth.most),
         ];
-        for (end, key, was, is) in ends.into_iter().filter(|(_, _, was, is)| was != is) {
+        for (end, rounding, key, was, is) in ends.into_iter().filter(|(_, _, _, was, is)| was != is) {
             notices.push(format!(
                 "The {end} {key} of {} is taken as {}, not {}: each run of a corner sofa, the corner included, is longer \
                  than the other is deep.",
                 self.name,
-                report.words(is),
+                report.units().words(is, rounding),
                 report.words(was)
             ));
         }

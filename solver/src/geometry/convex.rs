@@ -106,3 +106,10 @@ impl Convex {
         Polygon::new(ring, Vec::new())
     }
 }
+
+impl From<Point> for Convex {
+    /// A single place.
+    fn from(place: Point) -> Self {
+        Self::counter_clockwise([place])
+    }
+}

@@ -45,7 +45,7 @@ pub fn gap(first: &Convex, second: &Convex) -> Gap {
 /// The gap of a convex shape and a segment.
 #[must_use]
 pub fn gap_to_segment(shape: &Convex, segment: Segment) -> Gap {
-    gap(shape, &Convex::counter_clockwise([segment.start, segment.end]))
+    gap(shape, &segment.shape())
 }
 
 struct Nearest {

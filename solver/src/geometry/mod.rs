@@ -43,4 +43,4 @@ pub use outline::Outline;
 pub use pockets::{HullAndPockets, convex_parts, hull_and_pockets};
 pub use ray::{Met, Ray};
 pub use segment::Segment;
-pub use tangent::{Turn, corner_to_corner, corner_to_place, place_to_corner};
+pub use tangent::{Bend, Turn, corner_to_corner, corner_to_place, place_to_corner};

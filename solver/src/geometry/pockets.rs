@@ -86,12 +86,13 @@ fn ears(ring: &[Point]) -> Vec<Vec<Point>> {
     let mut triangles = Vec::new();
     while left.len() > 3 {
         let count = left.len();
-        let at = |i: usize| (left[(i + count - 1) % count], left[i], left[(i + 1) % count]);
-        let Some(ear) = (0..count).find(|i| is_ear(at(*i), &left)) else {
+        let at =
+            |i: usize| Corner { before: left[(i + count - 1) % count], tip: left[i], after: left[(i + 1) % count] };
+        let Some(ear) = (0..count).find(|i| at(*i).is_ear_of(&left)) else {
             // Only corners on a line are left over.
             return triangles;
         };
-        let (before, tip, after) = at(ear);
+        let Corner { before, tip, after } = at(ear);
         if signed_area(&[before, tip, after]) > STRAIGHT {
             triangles.push(vec![before, tip, after]);
         }
@@ -103,18 +104,30 @@ fn ears(ring: &[Point]) -> Vec<Vec<Point>> {
     triangles
 }
 
-fn is_ear((before, tip, after): (Point, Point, Point), ring: &[Point]) -> bool {
-    let turn = (tip - before).cross(after - tip);
-    if turn < 0.0 {
-        return false;
+/// A corner of a ring between its neighbours.
+#[derive(Clone, Copy)]
+struct Corner {
+    before: Point,
+    tip: Point,
+    after: Point,
+}
+
+impl Corner {
+    /// Whether it can be cut off the ring: it turns left, and no other corner lies in it.
+    fn is_ear_of(self, ring: &[Point]) -> bool {
+        let Self { before, tip, after } = self;
+        let turn = (tip - before).cross(after - tip);
+        if turn < 0.0 {
+            return false;
+        }
+        let inside = |p: &Point| {
+            [(before, tip), (tip, after), (after, before)].iter().all(|(a, b)| (*b - *a).cross(*p - *a) > -ON_EAR)
+                && *p != before
+                && *p != tip
+                && *p != after
+        };
+        turn == 0.0 || !ring.iter().any(inside)
     }
-    let inside = |p: &Point| {
-        [(before, tip), (tip, after), (after, before)].iter().all(|(a, b)| (*b - *a).cross(*p - *a) > -ON_EAR)
-            && *p != before
-            && *p != tip
-            && *p != after
-    };
-    turn == 0.0 || !ring.iter().any(inside)
 }
 
 /// Two counter-clockwise polygons that share an edge, joined, where the whole is convex.

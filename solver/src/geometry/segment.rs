@@ -2,6 +2,8 @@
 
 use elbowroom_model::{Point, Wall};
 
+use super::Convex;
+
 /// A straight stretch between two places.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Segment {
@@ -36,6 +38,12 @@ impl Segment {
         self.start + self.vector() * share
     }
 
+    /// The segment as a shape; a single place where it has no length.
+    #[must_use]
+    pub fn shape(self) -> Convex {
+        if self.start == self.end { self.start.into() } else { Convex::counter_clockwise([self.start, self.end]) }
+    }
+
     /// The place on it that lies nearest to `point`.
     ///
     /// ```
@@ -60,12 +68,6 @@ impl Segment {
     #[must_use]
     pub fn distance_to(self, point: Point) -> f64 {
         (self.nearest_to(point) - point).norm()
-    }
-}
-
-impl From<(Point, Point)> for Segment {
-    fn from((start, end): (Point, Point)) -> Self {
-        Self { start, end }
     }
 }
 

@@ -41,24 +41,42 @@ impl Turn {
     }
 }
 
-/// Direction of the cord from a corner at `from` to one at `to`, with its turns there and `radius` round both; `None`
-/// where the corners are too near for one.
-#[must_use]
-pub fn corner_to_corner(from: (Point, Turn), to: (Point, Turn), radius: f64) -> Option<Point> {
-    let across = if from.1 == to.1 { 0.0 } else { 2.0 * radius * from.1.sign() };
-    swung(to.0 - from.0, across)
+/// A corner that a cord goes round.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bend {
+    /// Where it is.
+    pub at: Point,
+    /// Which way the cord goes round it.
+    pub turn: Turn,
 }
 
-/// Direction of the cord from a place to a corner that it meets with `turn`.
+/// Direction of the cord from one corner to another with `radius` round both; `None` where the corners are too near for one.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Bend, Turn, corner_to_corner};
+/// let bend = |x: f64, turn: Turn| Bend { at: Point::new(x, 0.0), turn };
+/// let outside = corner_to_corner(bend(0.0, Turn::Left), bend(2000.0, Turn::Left), 300.0);
+/// assert_eq!(outside, Some(Point::new(1.0, 0.0)));
+/// let between = corner_to_corner(bend(0.0, Turn::Left), bend(599.0, Turn::Right), 300.0);
+/// assert_eq!(between, None);
+/// ```
 #[must_use]
-pub fn place_to_corner(from: Point, to: (Point, Turn), radius: f64) -> Option<Point> {
-    swung(to.0 - from, -radius * to.1.sign())
+pub fn corner_to_corner(from: Bend, to: Bend, radius: f64) -> Option<Point> {
+    let across = if from.turn == to.turn { 0.0 } else { 2.0 * radius * from.turn.sign() };
+    swung(to.at - from.at, across)
 }
 
-/// Direction of the cord from a corner, left with `turn`, to a place.
+/// Direction of the cord from a place to a corner.
 #[must_use]
-pub fn corner_to_place(from: (Point, Turn), to: Point, radius: f64) -> Option<Point> {
-    swung(to - from.0, radius * from.1.sign())
+pub fn place_to_corner(from: Point, to: Bend, radius: f64) -> Option<Point> {
+    swung(to.at - from, -radius * to.turn.sign())
+}
+
+/// Direction of the cord from a corner to a place.
+#[must_use]
+pub fn corner_to_place(from: Bend, to: Point, radius: f64) -> Option<Point> {
+    swung(to - from.at, radius * from.turn.sign())
 }
 
 /// `apart` turned to the left by the angle whose sine is `across` over its length.
@@ -75,7 +93,7 @@ fn swung(apart: Point, across: f64) -> Option<Point> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Turn, corner_to_corner, corner_to_place, place_to_corner};
+    use super::{Bend, Turn, corner_to_corner, corner_to_place, place_to_corner};
     use elbowroom_model::Point;
 
     #[test]
@@ -83,15 +101,16 @@ mod tests {
         let (from, to, radius) = (Point::new(100.0, 50.0), Point::new(1300.0, -420.0), 300.0);
         for first in Turn::BOTH {
             for last in Turn::BOTH {
-                let along = corner_to_corner((from, first), (to, last), radius).unwrap();
+                let along =
+                    corner_to_corner(Bend { at: from, turn: first }, Bend { at: to, turn: last }, radius).unwrap();
                 let leaves = from + first.contact(along) * radius;
                 let meets = to + last.contact(along) * radius;
                 assert!(along.cross(meets - leaves).abs() < 1e-9);
                 assert!(along.dot(meets - leaves) > 0.0);
             }
-            let along = place_to_corner(from, (to, first), radius).unwrap();
+            let along = place_to_corner(from, Bend { at: to, turn: first }, radius).unwrap();
             assert!(along.cross(to + first.contact(along) * radius - from).abs() < 1e-9);
-            let along = corner_to_place((from, first), to, radius).unwrap();
+            let along = corner_to_place(Bend { at: from, turn: first }, to, radius).unwrap();
             assert!(along.cross(to - from - first.contact(along) * radius).abs() < 1e-9);
         }
     }
@@ -99,8 +118,9 @@ mod tests {
     #[test]
     fn no_cord_crosses_between_corners_that_stand_nearer_than_two_radii() {
         let (from, to) = (Point::new(0.0, 0.0), Point::new(599.0, 0.0));
-        assert!(corner_to_corner((from, Turn::Left), (to, Turn::Right), 300.0).is_none());
-        assert!(corner_to_corner((from, Turn::Left), (to, Turn::Left), 300.0).is_some());
+        let cord = |turn: Turn| corner_to_corner(Bend { at: from, turn: Turn::Left }, Bend { at: to, turn }, 300.0);
+        assert!(cord(Turn::Right).is_none());
+        assert!(cord(Turn::Left).is_some());
     }
 
     #[test]

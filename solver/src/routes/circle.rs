@@ -11,7 +11,7 @@ use super::obstacles::Obstacles;
 use super::stop::Stop;
 use super::tolerance::ROUNDING;
 use super::widest::{Widest, to_place};
-use crate::geometry::{Bounds, Convex, equidistant, gap};
+use crate::geometry::{Bounds, Segment, equidistant, gap};
 use crate::layout::Layout;
 
 impl Floor {
@@ -43,7 +43,7 @@ impl Floor {
         for centre in nearest_first(clear.held_centres(radius), &entrances) {
             let reached = |mouth: &Mouth| clear.width(mouth.clone(), walkway, centre).passes();
             // What can be reached straight from a place that is out of reach is out of reach itself.
-            let joined = |other: &Point| clear.leg_is_free((*other, centre), walkway / 2.0);
+            let joined = |other: &Point| clear.leg_is_free(Segment::new(*other, centre), walkway / 2.0);
             if !clear.is_free(centre, radius) || out_of_reach.iter().any(joined) {
                 continue;
             }
@@ -92,12 +92,12 @@ impl<'a> Clear<'a> {
 
     /// Whether a disc of this radius lies in the room and touches nothing.
     fn is_free(&self, centre: Point, radius: f64) -> bool {
-        self.holds(centre) && self.leg_is_free((centre, centre), radius)
+        self.holds(centre) && self.leg_is_free(Segment::new(centre, centre), radius)
     }
 
     /// Whether a disc of this radius can go straight from one place to another.
-    fn leg_is_free(&self, (from, to): (Point, Point), radius: f64) -> bool {
-        let leg = Convex::counter_clockwise(if from == to { vec![from] } else { vec![from, to] });
+    fn leg_is_free(&self, leg: Segment, radius: f64) -> bool {
+        let leg = leg.shape();
         let (bounds, near) = (Bounds::of(&leg), (radius - ROUNDING).max(0.0));
         let mut stops = self.obstacles.stops.iter();
         stops.all(|stop| stop.bounds.apart_by(&bounds, near) || gap(&stop.shape, &leg).clear >= near)

@@ -7,10 +7,27 @@ use super::cut::stops_of;
 use super::mouth::{Mouth, Side};
 use super::stop::Stop;
 use super::tolerance::{GIVES, LEAST_CHORD, ROUNDING};
-use crate::geometry::{Bounds, Convex, Pass, Segment, clip, gap};
+use crate::geometry::{Bounds, Pass, Segment, clip, gap};
 
 /// Chords that are drawn at most to find where a stretch becomes free; a dozen are usual.
 const MOST_CHORDS: usize = 200;
+/// A part of a mouth's stretch, as distances from its first end, mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Doorstep {
+    pub(super) from: f64,
+    pub(super) to: f64,
+}
+
+impl Doorstep {
+    /// What is left of it on either side of another.
+    fn without(self, lost: Self) -> impl Iterator<Item = Self> {
+        let whole = lost.to < self.from || lost.from > self.to;
+        let before = Self { to: if whole { self.to } else { lost.from }, ..self };
+        let after = (!whole).then_some(Self { from: lost.to, ..self });
+        std::iter::once(before).chain(after).filter(|left| left.from <= left.to)
+    }
+}
+
 /// What stops a disc of one size on its way between two mouths.
 pub(super) struct FreeFloor<'a> {
     pub(super) stops: Vec<Stop>,
@@ -31,7 +48,7 @@ impl<'a> FreeFloor<'a> {
 
     /// Whether the centre can be at each of these places, all on the arc round `corner`.
     pub(super) fn arc_is_free(&self, corner: Point, mut places: impl Iterator<Item = Point>) -> bool {
-        let about = Bounds::of(&place_alone(corner));
+        let about = Bounds::of(&corner.into());
         let reach = 2.0 * self.radius;
         let near = (0..self.stops.len()).filter(|stop| !self.stops[*stop].bounds.apart_by(&about, reach));
         let near: SmallVec<[usize; 16]> = near.collect();
@@ -45,7 +62,7 @@ impl<'a> FreeFloor<'a> {
 
     /// Whether none of these stops keeps the centre from going straight from one place to the other.
     fn is_clear(&self, mut stops: impl Iterator<Item = usize>, leg: Segment) -> bool {
-        let shape = shape_of(leg);
+        let shape = leg.shape();
         let bounds = Bounds::of(&shape);
         let near = self.radius - ROUNDING;
         stops.all(|place| {
@@ -56,20 +73,20 @@ impl<'a> FreeFloor<'a> {
         })
     }
 
-    /// Parts of a mouth's stretch where the centre can be, as distances from its first end.
-    pub(super) fn doorsteps(&self, mouth: usize) -> Vec<(f64, f64)> {
+    /// Parts of a mouth's stretch where the centre can be.
+    pub(super) fn doorsteps(&self, mouth: usize) -> Vec<Doorstep> {
         let own = &self.mouths[mouth];
-        let (along, width) = (own.along(), own.width());
-        let mut free = vec![(0.0, width)];
+        let along = own.along();
+        let place = |off: f64| own.stretch[0] + along * off;
+        let mut free = vec![Doorstep { from: 0.0, to: own.width() }];
         for (stop, behind) in self.stops.iter().zip(&self.behind) {
             if behind[mouth] || stop.shape.corners().is_empty() {
                 continue;
             }
-            let place = |off: f64| own.stretch[0] + along * off;
-            let Some((from, to)) = self.shadow(stop, &place, (along, width)) else { continue };
-            for kept in self.outside_strips(*behind, Segment::new(place(from), place(to))) {
-                let ends = [kept.start, kept.end].map(|at| along.dot(at - own.stretch[0]));
-                free = free.into_iter().flat_map(|stretch| without(stretch, (ends[0], ends[1]))).collect();
+            let Some(shadow) = self.shadow(stop, own) else { continue };
+            for kept in self.outside_strips(*behind, Segment::new(place(shadow.from), place(shadow.to))) {
+                let [from, to] = [kept.start, kept.end].map(|at| along.dot(at - own.stretch[0]));
+                free = free.into_iter().flat_map(|step| step.without(Doorstep { from, to })).collect();
             }
         }
         free
@@ -83,7 +100,7 @@ impl<'a> FreeFloor<'a> {
         }
         let near = self.radius - ROUNDING;
         let parts = self.outside_strips(behind, leg);
-        parts.into_iter().all(|part| gap(&stop.shape, &shape_of(part)).clear >= near)
+        parts.into_iter().all(|part| gap(&stop.shape, &part.shape()).clear >= near)
     }
 
     /// The parts of a leg that are not straight before a mouth that the stop lies behind.
@@ -96,14 +113,16 @@ impl<'a> FreeFloor<'a> {
     }
 
     /// Where on a mouth's stretch a stop is nearer than the radius.
-    fn shadow(&self, stop: &Stop, place: &impl Fn(f64) -> Point, (along, width): (Point, f64)) -> Option<(f64, f64)> {
-        let found = gap(&stop.shape, &shape_of(Segment::new(place(0.0), place(width))));
+    fn shadow(&self, stop: &Stop, mouth: &Mouth) -> Option<Doorstep> {
+        let (along, width) = (mouth.along(), mouth.width());
+        let place = |off: f64| mouth.stretch[0] + along * off;
+        let found = gap(&stop.shape, &Segment::new(place(0.0), place(width)).shape());
         if found.clear >= self.radius {
             return None;
         }
         let nearest = along.dot(found.at[1] - place(0.0)).clamp(0.0, width);
-        let beyond = |off: f64| gap(&stop.shape, &place_alone(place(off))).clear - self.radius;
-        Some((edge(nearest, 0.0, &beyond), edge(nearest, width, &beyond)))
+        let beyond = |off: f64| gap(&stop.shape, &place(off).into()).clear - self.radius;
+        Some(Doorstep { from: edge(nearest, 0.0, &beyond), to: edge(nearest, width, &beyond) })
     }
 }
 
@@ -135,27 +154,12 @@ fn edge(inside: f64, outside: f64, beyond: &impl Fn(f64) -> f64) -> f64 {
     high.0
 }
 
-fn shape_of(leg: Segment) -> Convex {
-    if leg.start == leg.end { place_alone(leg.start) } else { Convex::counter_clockwise([leg.start, leg.end]) }
-}
-
-fn place_alone(at: Point) -> Convex {
-    Convex::counter_clockwise([at])
-}
-
-/// What is left of a stretch.
-fn without((from, to): (f64, f64), (lost_from, lost_to): (f64, f64)) -> impl Iterator<Item = (f64, f64)> {
-    let whole = lost_to < from || lost_from > to;
-    let parts = if whole { [(from, to), (1.0, 0.0)] } else { [(from, lost_from), (lost_to, to)] };
-    parts.into_iter().filter(|(from, to)| from <= to)
-}
-
 /// The parts of a leg that are not straight before the mouth: between the perpendiculars at its ends, before its line.
 fn outside_strip(mouth: &Mouth, leg: Segment) -> Vec<Segment> {
     let along = mouth.along();
     let (start, end) = (mouth.place(along, leg.start), mouth.place(along, leg.end));
     let width = mouth.width();
-    let sides = [(start.0, end.0), (width - start.0, width - end.0), (start.1, end.1)];
+    let sides = [(start.along, end.along), (width - start.along, width - end.along), (start.before, end.before)];
     let passes = sides.map(|(at_start, at_end)| {
         let (at_start, at_end) = (at_start + ROUNDING, at_end + ROUNDING);
         Pass { outside: -at_start, change: at_start - at_end }

@@ -4,7 +4,7 @@ use elbowroom_model::Point;
 use elbowroom_model::ring::passes_right_of;
 
 use super::ShapeId;
-use super::mouth::{Mouth, Side};
+use super::mouth::{FromMouth, Mouth, Side};
 use super::obstacles::Met;
 use super::stop::Stop;
 use super::tolerance::{AT_END, ON_LINE};
@@ -82,23 +82,20 @@ impl<'a> Course<'a> {
     }
 }
 
-/// Places are (along the stretch, before its line).
-type Place = (f64, f64);
-
-fn runs_through(from: Place, to: Place, width: f64) -> bool {
-    let (low, high) = if from.1 <= to.1 { (from, to) } else { (to, from) };
-    if low.1 >= -ON_LINE || high.1 <= ON_LINE {
+fn runs_through(from: FromMouth, to: FromMouth, width: f64) -> bool {
+    let (low, high) = if from.before <= to.before { (from, to) } else { (to, from) };
+    if low.before >= -ON_LINE || high.before <= ON_LINE {
         return false;
     }
-    let along = low.0 + (high.0 - low.0) * (low.1 / (low.1 - high.1));
+    let along = low.along + (high.along - low.along) * (low.before / (low.before - high.before));
     (-AT_END..=width + AT_END).contains(&along)
 }
 
-fn touches((along, before): Place, width: f64) -> bool {
-    before.abs() <= ON_LINE && along > AT_END && along < width - AT_END
+fn touches(place: FromMouth, width: f64) -> bool {
+    place.before.abs() <= ON_LINE && place.along > AT_END && place.along < width - AT_END
 }
 
-fn runs_along(from: Place, to: Place, width: f64) -> bool {
-    let in_line = from.1.abs() <= ON_LINE && to.1.abs() <= ON_LINE;
-    in_line && from.0.min(to.0).max(AT_END) < from.0.max(to.0).min(width - AT_END)
+fn runs_along(from: FromMouth, to: FromMouth, width: f64) -> bool {
+    let in_line = from.before.abs() <= ON_LINE && to.before.abs() <= ON_LINE;
+    in_line && from.along.min(to.along).max(AT_END) < from.along.max(to.along).min(width - AT_END)
 }

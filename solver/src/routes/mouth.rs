@@ -31,6 +31,15 @@ pub struct Mouth {
     pub owner: Owner,
 }
 
+/// Where a place lies, seen from a mouth.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct FromMouth {
+    /// Along its stretch, from the first end, mm.
+    pub(super) along: f64,
+    /// Before its line, mm.
+    pub(super) before: f64,
+}
+
 /// Where a shape lies, seen from a mouth's line.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Side {
@@ -83,10 +92,10 @@ impl Mouth {
         back
     }
 
-    /// How far along its stretch (from the first end) and how far before its line a place lies.
-    pub(super) fn place(&self, along: Point, at: Point) -> (f64, f64) {
+    /// Where a place lies from it; `along` is its own.
+    pub(super) fn place(&self, along: Point, at: Point) -> FromMouth {
         let off = at - self.stretch[0];
-        (along.dot(off), self.before.dot(off))
+        FromMouth { along: along.dot(off), before: self.before.dot(off) }
     }
 
     /// Where a shape lies, seen from the line.

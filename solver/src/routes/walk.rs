@@ -7,11 +7,11 @@ use std::f64::consts::PI;
 use elbowroom_model::Point;
 
 use super::corner::{Corner, corners};
-use super::free::FreeFloor;
-use super::mouth::Mouth;
+use super::free::{Doorstep, FreeFloor};
+use super::mouth::{FromMouth, Mouth};
 use super::stop::Stop;
 use super::tolerance::{CHORD, LOOK, NO_LONGER, ROUNDING};
-use crate::geometry::{Segment, Turn, corner_to_corner, corner_to_place, place_to_corner};
+use crate::geometry::{Bend, Segment, Turn, corner_to_corner, corner_to_place, place_to_corner};
 
 /// A walk as found.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,15 +34,21 @@ pub fn walk_between(walls: &[Stop], mouths: &[Mouth; 2], things: &[Stop], diamet
 struct Search<'a> {
     floor: &'a FreeFloor<'a>,
     /// Free parts of the two mouths' stretches.
-    steps: [Vec<(f64, f64)>; 2],
+    steps: [Vec<Doorstep>; 2],
     corners: Vec<Corner>,
+}
+
+/// A corner, by its place among all, and the way that a cord goes round it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct About {
+    corner: usize,
+    turn: Turn,
 }
 
 /// A corner as a cord goes round it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 struct Round {
-    corner: usize,
-    turn: Turn,
+    about: About,
     /// Unit vector from the corner to the place where the cord first touches its arc.
     contact: Point,
 }
@@ -73,6 +79,15 @@ struct Reached {
     lead: Lead,
 }
 
+/// A walk as far as a corner.
+#[derive(Clone, Copy)]
+struct Walked {
+    round: Round,
+    length: f64,
+    /// The corner, by its place among those reached.
+    place: usize,
+}
+
 /// Leads that are still open, the most promising on top.
 #[derive(Debug, Default)]
 struct Leads {
@@ -95,9 +110,9 @@ impl Search<'_> {
             if self.is_beaten(&reached, round, lead.length) {
                 continue;
             }
-            let after = reached.len();
+            let walked = Walked { round, length: lead.length, place: reached.len() };
             reached.push(Reached { round, length: lead.length, lead });
-            self.leads_from(round, (lead.length, after), &mut open);
+            self.leads_from(walked, &mut open);
         }
         None
     }
@@ -123,9 +138,9 @@ impl Search<'_> {
 
     /// Places on the arc round a corner up to where it is left, its two ends left out.
     fn arc(&self, round: Round, last: Point) -> impl Iterator<Item = Point> {
-        let at = self.corners[round.corner].at;
-        let angle = round.turn.angle(round.contact, last);
-        let signed = if round.turn == Turn::Left { angle } else { -angle };
+        let at = self.corner(round.about).at;
+        let angle = round.about.turn.angle(round.contact, last);
+        let signed = if round.about.turn == Turn::Left { angle } else { -angle };
         // An angle is at most a half turn here.
         let chords = (angle / CHORD).ceil() as usize;
         (1..chords)
@@ -140,8 +155,8 @@ impl Search<'_> {
     /// Whether the corner was reached before, no later on its arc and by no longer a walk.
     fn is_beaten(&self, reached: &[Reached], round: Round, length: f64) -> bool {
         reached.iter().any(|Reached { round: before, length: earlier, .. }| {
-            let same = before.corner == round.corner && before.turn == round.turn;
-            let angle = round.turn.angle(before.contact, round.contact);
+            let same = before.about == round.about;
+            let angle = round.about.turn.angle(before.contact, round.contact);
             let shorter = earlier + angle * self.floor.radius <= length + NO_LONGER;
             same && angle <= PI && shorter && self.arc_is_free(*before, round.contact)
         })
@@ -149,18 +164,18 @@ impl Search<'_> {
 
     /// Direction from the corner to a place on its arc.
     fn contact(&self, round: Round, on_arc: Point) -> Point {
-        (on_arc - self.corners[round.corner].at).unit().unwrap_or(round.contact)
+        (on_arc - self.corner(round.about).at).unit().unwrap_or(round.contact)
     }
 
     /// Whether the centre can go round a corner from where it first touches its arc to where it leaves it.
     fn arc_is_free(&self, round: Round, last: Point) -> bool {
-        let at = self.corners[round.corner].at;
-        let angle = round.turn.angle(round.contact, last);
+        let at = self.corner(round.about).at;
+        let angle = round.about.turn.angle(round.contact, last);
         // An angle is at most a half turn here.
         let looks = (angle / LOOK).ceil() as usize;
         let (sine, cosine) = (angle / looks.max(1) as f64).sin_cos();
         let turned = |contact: &Point| {
-            let side = match round.turn {
+            let side = match round.about.turn {
                 Turn::Left => contact.left(),
                 Turn::Right => contact.right(),
             };
@@ -172,80 +187,70 @@ impl Search<'_> {
 
     fn leads_from_mouth(&self, open: &mut Leads) {
         for &step in &self.steps[0] {
-            let ends = [self.on(0, step.0), self.on(0, step.1)];
+            let own = self.segment(0, step);
             for &far in &self.steps[1] {
-                let across =
-                    nearest(Segment::new(ends[0], ends[1]), Segment::new(self.on(1, far.0), self.on(1, far.1)));
+                let across = nearest(own, self.segment(1, far));
                 self.push(open, Lead { from: across.start, to: across.end, ..Lead::start() });
             }
-            for (corner, turn) in self.rounds() {
-                let at = self.corners[corner].at;
-                let radius = self.floor.radius;
+            for about in self.rounds() {
+                let (bend, radius) = (self.bend(about), self.floor.radius);
                 let square = self.floor.mouths[0].before;
-                let foot = self.foot(0, step, at + turn.contact(square) * radius);
-                self.push_to(open, foot, (corner, turn), Some(square));
-                for end in ends {
-                    self.push_to(open, Some(end), (corner, turn), place_to_corner(end, (at, turn), radius));
+                let foot = self.foot(0, step, bend.at + bend.turn.contact(square) * radius);
+                self.push_to(open, foot, about, Some(square));
+                for end in [own.start, own.end] {
+                    self.push_to(open, Some(end), about, place_to_corner(end, bend, radius));
                 }
             }
         }
     }
 
-    fn leads_from(&self, round: Round, so_far: (f64, usize), open: &mut Leads) {
-        let at = self.corners[round.corner].at;
-        let radius = self.floor.radius;
-        for (corner, turn) in self.rounds() {
-            let to = self.corners[corner].at;
-            if let Some(along) = corner_to_corner((at, round.turn), (to, turn), radius) {
-                let next = Round { corner, turn, contact: turn.contact(along) };
-                let target = to + next.contact * radius;
-                if self.corners[corner].faces(next.contact) {
-                    self.leave(open, (round, so_far), along, target, Some(next));
+    fn leads_from(&self, walked: Walked, open: &mut Leads) {
+        let (bend, radius) = (self.bend(walked.round.about), self.floor.radius);
+        for about in self.rounds() {
+            let to = self.bend(about);
+            if let Some(along) = corner_to_corner(bend, to, radius) {
+                let next = Round { about, contact: to.turn.contact(along) };
+                let target = to.at + next.contact * radius;
+                if self.corner(about).faces(next.contact) {
+                    self.leave(open, walked, along, target, Some(next));
                 }
             }
         }
         for &step in &self.steps[1] {
             let square = -self.floor.mouths[1].before;
-            if let Some(foot) = self.foot(1, step, at + round.turn.contact(square) * radius) {
-                self.leave(open, (round, so_far), square, foot, None);
+            if let Some(foot) = self.foot(1, step, bend.at + bend.turn.contact(square) * radius) {
+                self.leave(open, walked, square, foot, None);
             }
-            for end in [self.on(1, step.0), self.on(1, step.1)] {
-                if let Some(along) = corner_to_place((at, round.turn), end, radius) {
-                    self.leave(open, (round, so_far), along, end, None);
+            let own = self.segment(1, step);
+            for end in [own.start, own.end] {
+                if let Some(along) = corner_to_place(bend, end, radius) {
+                    self.leave(open, walked, along, end, None);
                 }
             }
         }
     }
 
-    /// A leg from the arc of `round` in the direction `along`.
-    fn leave(
-        &self,
-        open: &mut Leads,
-        (round, so_far): (Round, (f64, usize)),
-        along: Point,
-        to: Point,
-        next: Option<Round>,
-    ) {
-        let contact = round.turn.contact(along);
-        let corner = &self.corners[round.corner];
-        let angle = round.turn.angle(round.contact, contact);
+    /// A leg from the arc that the walk has come to, in the direction `along`.
+    fn leave(&self, open: &mut Leads, walked: Walked, along: Point, to: Point, next: Option<Round>) {
+        let Walked { round, length, place } = walked;
+        let contact = round.about.turn.contact(along);
+        let corner = self.corner(round.about);
+        let angle = round.about.turn.angle(round.contact, contact);
         let from = corner.at + contact * self.floor.radius;
         if !corner.faces(contact) || angle > PI || along.dot(to - from) < -ROUNDING {
             return;
         }
-        let (length, after) = (so_far.0 + angle * self.floor.radius, Some(so_far.1));
-        self.push(open, Lead { length, earlier: Some(round), from, to, next, after, ..Lead::start() });
+        let length = length + angle * self.floor.radius;
+        self.push(open, Lead { length, earlier: Some(round), from, to, next, after: Some(place), ..Lead::start() });
     }
 
     /// A leg from a place on the first mouth to a corner.
-    fn push_to(&self, open: &mut Leads, from: Option<Point>, to: (usize, Turn), along: Option<Point>) {
+    fn push_to(&self, open: &mut Leads, from: Option<Point>, about: About, along: Option<Point>) {
         let (Some(from), Some(along)) = (from, along) else { return };
-        let (corner, turn) = to;
-        let contact = turn.contact(along);
-        let to = self.corners[corner].at + contact * self.floor.radius;
-        if self.corners[corner].faces(contact) && along.dot(to - from) >= -ROUNDING {
-            let next = Some(Round { corner, turn, contact });
-            self.push(open, Lead { from, to, next, ..Lead::start() });
+        let (corner, contact) = (self.corner(about), about.turn.contact(along));
+        let to = corner.at + contact * self.floor.radius;
+        if corner.faces(contact) && along.dot(to - from) >= -ROUNDING {
+            self.push(open, Lead { from, to, next: Some(Round { about, contact }), ..Lead::start() });
         }
     }
 
@@ -262,8 +267,16 @@ impl Search<'_> {
         Segment::new(start, end).distance_to(from)
     }
 
-    fn rounds(&self) -> impl Iterator<Item = (usize, Turn)> + '_ {
-        (0..self.corners.len()).flat_map(|corner| Turn::BOTH.map(|turn| (corner, turn)))
+    fn rounds(&self) -> impl Iterator<Item = About> + '_ {
+        (0..self.corners.len()).flat_map(|corner| Turn::BOTH.map(|turn| About { corner, turn }))
+    }
+
+    fn corner(&self, about: About) -> &Corner {
+        &self.corners[about.corner]
+    }
+
+    fn bend(&self, about: About) -> Bend {
+        Bend { at: self.corner(about).at, turn: about.turn }
     }
 
     fn on(&self, mouth: usize, off: f64) -> Point {
@@ -271,11 +284,16 @@ impl Search<'_> {
         mouth.stretch[0] + mouth.along() * off
     }
 
+    fn segment(&self, mouth: usize, step: Doorstep) -> Segment {
+        Segment::new(self.on(mouth, step.from), self.on(mouth, step.to))
+    }
+
     /// Foot of the perpendicular from a place before a mouth on a free part of its stretch.
-    fn foot(&self, mouth: usize, (from, to): (f64, f64), place: Point) -> Option<Point> {
+    fn foot(&self, mouth: usize, step: Doorstep, place: Point) -> Option<Point> {
         let own = &self.floor.mouths[mouth];
-        let (off, ahead) = own.place(own.along(), place);
-        (off >= from - 2.0 * ROUNDING && off <= to + 2.0 * ROUNDING && ahead >= -ROUNDING).then(|| self.on(mouth, off))
+        let FromMouth { along, before } = own.place(own.along(), place);
+        let on_step = along >= step.from - 2.0 * ROUNDING && along <= step.to + 2.0 * ROUNDING;
+        (on_step && before >= -ROUNDING).then(|| self.on(mouth, along))
     }
 }
 

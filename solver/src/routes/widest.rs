@@ -66,16 +66,16 @@ pub fn widest_between(walls: &[Stop], mouths: &[Mouth; 2], things: &[Stop], need
 pub(super) fn between(met: &Met<'_>, mouths: &[Mouth; 2], cap: f64, needs: f64) -> Widest {
     let course = Course::new(mouths, [mouths[0].start(), mouths[1].start()]);
     let cap = cap.min(mouths[0].width()).min(mouths[1].width());
-    widest(met, mouths, &course, (cap, needs))
+    widest(met, mouths, &course, cap, needs)
 }
 
 /// The widest route from a mouth as widened to a place on the floor, not wider than `needs`.
 pub(super) fn to_place(met: &Met<'_>, mouth: &Mouth, place: Point, needs: f64) -> Widest {
     let mouths = std::slice::from_ref(mouth);
-    widest(met, mouths, &Course::new(mouths, [mouth.start(), place]), (needs.min(mouth.width()), needs))
+    widest(met, mouths, &Course::new(mouths, [mouth.start(), place]), needs.min(mouth.width()), needs)
 }
 
-fn widest(met: &Met<'_>, mouths: &[Mouth], course: &Course<'_>, (cap, needs): (f64, f64)) -> Widest {
+fn widest(met: &Met<'_>, mouths: &[Mouth], course: &Course<'_>, cap: f64, needs: f64) -> Widest {
     let mut joints = course.joints(met, cap);
     join_behind(met, mouths, course, &mut joints);
     // Most ways are wide enough, which is seen without sorting.

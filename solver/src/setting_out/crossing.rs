@@ -19,7 +19,11 @@ const SHORT_WEIGHS: f64 = 60.0;
 const APART_WEIGHS: f64 = 10.0;
 
 /// Two points by their place in the whole list.
-type Pair = (usize, usize);
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Pair {
+    first: usize,
+    second: usize,
+}
 
 /// The two points from which every place of `ring` is found surest; none where some place is seen from no two.
 pub(super) fn pair(sight: &Sight<'_>, points: &Points, ring: &[Point]) -> Option<Pair> {
@@ -40,7 +44,7 @@ fn best(sight: &Sight<'_>, points: &Points, ring: &[Point], sharpest: f64) -> Op
     let mut found: Option<(f64, Pair)> = None;
     for (order, &one) in seen.iter().enumerate() {
         for &other in &seen[order + 1..] {
-            let pair = in_turn(points, (one, other));
+            let pair = in_turn(points, one, other);
             let Some(cost) = cost(points, pair, ring, sharpest) else { continue };
             if found.is_none_or(|(least, _)| cost < least) {
                 found = Some((cost, pair));
@@ -51,18 +55,17 @@ fn best(sight: &Sight<'_>, points: &Points, ring: &[Point], sharpest: f64) -> Op
 }
 
 /// On one wall the left-hand end first: what is sought then lies on the right.
-fn in_turn(points: &Points, (one, other): Pair) -> Pair {
-    let shares = points.walls_of(other).into_iter().find(|wall| points.walls_of(one).contains(wall));
+fn in_turn(points: &Points, one: usize, other: usize) -> Pair {
+    let shared = points.walls_of(other).into_iter().find(|wall| points.walls_of(one).contains(wall));
     // The right-hand end of a wall is the first corner of the next one.
-    match shares {
-        Some(wall) if one == wall.0 => (one, other),
-        Some(wall) if other == wall.0 => (other, one),
-        _ => (one, other),
+    match shared {
+        Some(wall) if other == wall.0 && one != wall.0 => Pair { first: other, second: one },
+        _ => Pair { first: one, second: other },
     }
 }
 
-fn cost(points: &Points, (one, other): Pair, ring: &[Point], sharpest: f64) -> Option<f64> {
-    let (first, second) = (points.at(one)?, points.at(other)?);
+fn cost(points: &Points, pair: Pair, ring: &[Point], sharpest: f64) -> Option<f64> {
+    let (first, second) = (points.at(pair.first)?, points.at(pair.second)?);
     let mut worst = 0.0_f64;
     for place in ring {
         let crossing = angle_at(*place, first, second).to_degrees();
@@ -73,17 +76,17 @@ fn cost(points: &Points, (one, other): Pair, ring: &[Point], sharpest: f64) -> O
         let short = if one.min(other) < SHORTEST { SHORT_WEIGHS } else { 0.0 };
         worst = worst.max((crossing - 90.0).abs() + LENGTH_WEIGHS * one.max(other) + short);
     }
-    let together = points.walls_of(one).iter().any(|wall| points.walls_of(other).contains(wall));
+    let together = points.walls_of(pair.first).iter().any(|wall| points.walls_of(pair.second).contains(wall));
     Some(worst + if together { 0.0 } else { APART_WEIGHS })
 }
 
 /// The measures of one place from two points.
-pub(super) fn measures(points: &mut Points, (one, other): Pair, place: Point) -> Option<Measures> {
-    let (first, second) = (points.at(one)?, points.at(other)?);
+pub(super) fn measures(points: &mut Points, pair: Pair, place: Point) -> Option<Measures> {
+    let (first, second) = (points.at(pair.first)?, points.at(pair.second)?);
     let side = if (second - first).cross(place - first) > 0.0 { Side::Left } else { Side::Right };
     Some(Measures::Crossing {
-        first: (points.told(one), (place - first).norm()),
-        second: (points.told(other), (place - second).norm()),
+        first: (points.told(pair.first), (place - first).norm()),
+        second: (points.told(pair.second), (place - second).norm()),
         side,
         angle: angle_at(place, first, second).to_degrees(),
     })

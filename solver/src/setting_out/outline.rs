@@ -3,6 +3,7 @@
 use elbowroom_model::Point;
 
 use super::tolerance::SAME_PLACE;
+use crate::geometry::Segment;
 
 /// Corners of a piece of these parts, clockwise seen from above, the first two the ends of its back; `facing` in degrees.
 pub(super) fn corners(parts: &[Vec<Point>], facing: f64) -> Vec<Point> {
@@ -40,12 +41,12 @@ pub(super) fn checks(ring: &[Point]) -> Vec<(usize, usize, f64)> {
 
 /// Two rings, counter-clockwise, that share a stretch of one edge, as one.
 fn joined(ring: &[Point], part: &[Point]) -> Vec<Point> {
-    let edges = |ring: &[Point]| -> Vec<(Point, Point)> {
-        (0..ring.len()).map(|place| (ring[place], ring[(place + 1) % ring.len()])).collect()
+    let edges = |ring: &[Point]| -> Vec<Segment> {
+        (0..ring.len()).map(|place| Segment::new(ring[place], ring[(place + 1) % ring.len()])).collect()
     };
-    for (place, (start, end)) in edges(ring).into_iter().enumerate() {
-        for (other, (from, to)) in edges(part).into_iter().enumerate() {
-            if !is_shared((start, end), (from, to)) {
+    for (place, edge) in edges(ring).into_iter().enumerate() {
+        for (other, of_part) in edges(part).into_iter().enumerate() {
+            if !is_shared(edge, of_part) {
                 continue;
             }
             let mut whole: Vec<Point> = ring[..=place].to_vec();
@@ -58,12 +59,14 @@ fn joined(ring: &[Point], part: &[Point]) -> Vec<Point> {
 }
 
 /// Whether two edges run opposite ways in one line, the second within the first.
-fn is_shared((start, end): (Point, Point), (from, to): (Point, Point)) -> bool {
-    let Some(along) = (end - start).unit() else { return false };
-    let length = (end - start).norm();
-    let off = |at: Point| along.cross(at - start).abs();
-    let within = |at: Point| (-SAME_PLACE..=length + SAME_PLACE).contains(&along.dot(at - start));
-    off(from) < SAME_PLACE && off(to) < SAME_PLACE && along.dot(to - from) < 0.0 && within(from) && within(to)
+fn is_shared(edge: Segment, of_part: Segment) -> bool {
+    let Some(along) = edge.vector().unit() else { return false };
+    let is_on = |at: Point| {
+        let off = at - edge.start;
+        let within = (-SAME_PLACE..=edge.length() + SAME_PLACE).contains(&along.dot(off));
+        within && along.cross(off).abs() < SAME_PLACE
+    };
+    along.dot(of_part.vector()) < 0.0 && is_on(of_part.start) && is_on(of_part.end)
 }
 
 /// The ring without corners that are none: twice the same, or straight on.

@@ -63,24 +63,26 @@ fn triangles(corners: &[Point], may: &dyn Fn(usize, usize) -> bool) -> Option<Ve
     if whole == f64::NEG_INFINITY {
         return None;
     }
-    let mut cuts = Vec::new();
-    collect(&best, (0, count - 1), &mut cuts);
+    let mut cuts = cuts_of(&best);
     cuts.sort_unstable();
     Some(cuts)
 }
 
-fn collect(best: &[Vec<(f64, usize)>], (from, to): (usize, usize), cuts: &mut Vec<(usize, usize)>) {
-    let mut open = vec![(from, to)];
+/// The cuts that lead to the best triangles of the whole ring.
+fn cuts_of(best: &[Vec<(f64, usize)>]) -> Vec<(usize, usize)> {
+    let whole = (0, best.len() - 1);
+    let (mut open, mut cuts) = (vec![whole], Vec::new());
     while let Some((from, to)) = open.pop() {
         if to <= from + 1 {
             continue;
         }
-        if (from, to) != (0, best.len() - 1) {
+        if (from, to) != whole {
             cuts.push((from, to));
         }
         let middle = best[from][to].1;
         open.extend([(from, middle), (middle, to)]);
     }
+    cuts
 }
 
 fn sharpest([a, b, c]: [Point; 3]) -> f64 {

@@ -51,7 +51,7 @@ pub(crate) fn narrowed(brief: &Brief) -> Narrowed {
     }
     let mut capped = Vec::new();
     for (id, sizes) in to.piece_ids().zip(sizes.iter().flatten()) {
-        lower(&mut to, id, sizes, (way, &mut capped));
+        lower(&mut to, id, *sizes, way, &mut capped);
     }
     if capped.is_empty() && left_out.is_empty() {
         return Narrowed::Same;
@@ -68,7 +68,7 @@ pub(crate) fn brief_by_the_way(brief: &Brief) -> Brief {
     if let Some(way) = &brief.way {
         for (id, piece) in brief.pieces() {
             if let Some(sizes) = most_that_gets_in(way, piece) {
-                lower(&mut to, id, &sizes, (way, &mut Vec::new()));
+                lower(&mut to, id, sizes, way, &mut Vec::new());
             }
         }
     }
@@ -129,26 +129,29 @@ fn most_of(range: SizeRange, holds: impl Fn(f64) -> bool) -> Option<f64> {
     Some(low)
 }
 
-fn lower(to: &mut Brief, id: PieceId, [width, other, depth]: &[f64; 3], (way, capped): (&Way, &mut Vec<Capped>)) {
+/// Lowers the most of each size of a piece to `most` (width, return, depth), and notes what holds it.
+fn lower(to: &mut Brief, id: PieceId, most: [f64; 3], way: &Way, capped: &mut Vec<Capped>) {
     let Some(lowered) = to.piece_mut(id) else { return };
     let piece = &lowered.clone();
-    let mut hold = |range: &mut SizeRange, dimension: Dimension, most: f64| {
-        if most < range.most {
-            let by = holder(way, piece, dimension, (*width, *other, *depth));
-            *range = SizeRange { least: range.least, usual: range.usual.min(most), most };
+    let [width, other, depth] = most;
+    let mut hold = |range: &mut SizeRange, dimension: Dimension, size: f64| {
+        if size < range.most {
+            let by = holder(way, piece, dimension, most);
+            *range = SizeRange { least: range.least, usual: range.usual.min(size), most: size };
             capped.push(Capped { piece: id, dimension, by });
         }
     };
-    hold(&mut lowered.width, Dimension::Width, *width);
+    hold(&mut lowered.width, Dimension::Width, width);
     if let Some(range) = &mut lowered.return_length {
-        hold(range, Dimension::Return, *other);
+        hold(range, Dimension::Return, other);
     }
-    hold(&mut lowered.depth, Dimension::Depth, *depth);
-    lowered.steps.retain(|step| step.width <= *width + FINE && step.depth <= *depth + FINE);
+    hold(&mut lowered.depth, Dimension::Depth, depth);
+    lowered.steps.retain(|step| step.width <= width + FINE && step.depth <= depth + FINE);
 }
 
 /// The point that stops a piece which is a little larger in `dimension` than what gets in.
-fn holder(way: &Way, piece: &Piece, dimension: Dimension, (width, other, depth): (f64, f64, f64)) -> Option<usize> {
+fn holder(way: &Way, piece: &Piece, dimension: Dimension, most: [f64; 3]) -> Option<usize> {
+    let [width, other, depth] = most;
     let more = |size: f64, of: Dimension| if of == dimension { size + 1.0 } else { size };
     let other = piece.return_length.map(|_| more(other, Dimension::Return));
     let load = Load::of(piece, more(width, Dimension::Width), other, more(depth, Dimension::Depth));

@@ -76,6 +76,15 @@ pub fn carried(way: &Way, load: &Load) -> Carried {
     Carried { name: load.name.clone(), gets_in: parts.iter().all(|part| part.gets_in), parts }
 }
 
+/// How a part may have come to a point.
+#[derive(Clone, Default)]
+struct Brought {
+    /// How often it was turned over.
+    turns: usize,
+    /// Its pose at each point so far.
+    poses: Vec<Pose>,
+}
+
 /// One part on one way.
 struct Trial<'a> {
     way: &'a Way,
@@ -117,18 +126,18 @@ impl Trial<'_> {
 
     /// The pose at each point, changed as seldom as can be; or where it fails.
     fn followed(&self) -> Result<Vec<Pose>, Failed> {
-        // For each pose that it can be in so far: how often it was turned over, and the poses that led there.
-        let mut ways: Vec<(usize, Vec<Pose>)> = Vec::new();
+        // One for each pose that it can be in so far.
+        let mut ways: Vec<Brought> = Vec::new();
         for (place, point) in self.way.points.iter().enumerate() {
             let mut next = Vec::new();
             for &pose in Pose::ALL {
                 if !self.clear(point, pose).is_some_and(|clear| clear.passes()) {
                     continue;
                 }
-                let best = if place == 0 { Some((0, Vec::new())) } else { self.brought(&ways, place, pose) };
-                if let Some((turns, mut poses)) = best {
-                    poses.push(pose);
-                    next.push((turns, poses));
+                let best = if place == 0 { Some(Brought::default()) } else { self.brought(&ways, place, pose) };
+                if let Some(mut brought) = best {
+                    brought.poses.push(pose);
+                    next.push(brought);
                 }
             }
             if next.is_empty() {
@@ -136,17 +145,17 @@ impl Trial<'_> {
             }
             ways = next;
         }
-        let best = ways.into_iter().min_by_key(|(turns, _)| *turns);
-        Ok(best.map(|(_, poses)| poses).unwrap_or_default())
+        Ok(ways.into_iter().min_by_key(|brought| brought.turns).unwrap_or_default().poses)
     }
 
     /// The best of `ways` to come to the point at `place` in `pose`.
-    fn brought(&self, ways: &[(usize, Vec<Pose>)], place: usize, pose: Pose) -> Option<(usize, Vec<Pose>)> {
-        let brought = ways.iter().filter_map(|(turns, poses)| {
+    fn brought(&self, ways: &[Brought], place: usize, pose: Pose) -> Option<Brought> {
+        let brought = ways.iter().filter_map(|Brought { turns, poses }| {
             let last = *poses.last()?;
-            self.can_turn_over(place, last, pose).then(|| (turns + usize::from(last != pose), poses.clone()))
+            let turns = turns + usize::from(last != pose);
+            self.can_turn_over(place, last, pose).then(|| Brought { turns, poses: poses.clone() })
         });
-        brought.min_by_key(|(turns, _)| *turns)
+        brought.min_by_key(|brought| brought.turns)
     }
 
     /// Whether it can be brought from one pose into another between the point before `place` and that at it. Where no
@@ -178,7 +187,7 @@ impl Trial<'_> {
     }
 
     /// Why nothing gets past `point`: the pose that misses least, or one that it cannot be brought into.
-    fn failed(&self, ways: &[(usize, Vec<Pose>)], at: usize, point: &WayPoint) -> Failed {
+    fn failed(&self, ways: &[Brought], at: usize, point: &WayPoint) -> Failed {
         let tried: Vec<(Pose, Clear)> =
             Pose::ALL.iter().copied().filter_map(|pose| self.clear(point, pose).map(|clear| (pose, clear))).collect();
         let reached = |pose: Pose| at == 0 || self.brought(ways, at, pose).is_some();

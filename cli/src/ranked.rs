@@ -120,7 +120,8 @@ impl Sources {
 
 /// The decisions that are wanted, or every fault of them.
 fn wanted(only: &[String], brief: &Brief) -> Result<Vec<Only>, Vec<Fault>> {
-    let (wanted, faults): (Vec<_>, Vec<_>) = only.iter().map(|text| Only::read(text, brief)).partition(Result::is_ok);
+    let (wanted, faults): (Vec<_>, Vec<_>) =
+        only.iter().map(|text| Only::read(text, &brief.room, &brief.pieces)).partition(Result::is_ok);
     if faults.is_empty() {
         Ok(wanted.into_iter().flatten().collect())
     } else {

@@ -2,11 +2,10 @@
 
 use strum::{IntoStaticStr, VariantArray};
 
-use crate::brief::Brief;
 use crate::fault::{Fault, quoted};
 use crate::nearest::{nearest, same};
 use crate::piece::{Hand, Piece, PieceId};
-use crate::room::WallId;
+use crate::room::{Room, WallId};
 
 /// One decision, held to one value.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -48,24 +47,24 @@ impl Only {
     ///
     /// # Errors
     /// The choice or the value is not known; the nearest one that is known is named.
-    pub fn read(text: &str, brief: &Brief) -> Result<Self, Box<Fault>> {
+    pub fn read(text: &str, room: &Room, pieces: &[Piece]) -> Result<Self, Box<Fault>> {
         let Some((choice, value)) = text.split_once('=') else { return Err(not_a_choice(text)) };
         let (choice, value) = (choice.trim(), value.trim());
         if choice.is_empty() || value.is_empty() {
             return Err(not_a_choice(text));
         }
         let is_meant = |piece: &Piece| piece.kind.is_seat() && same(&piece.name, choice);
-        let seat = brief.pieces().find(|(_, piece)| is_meant(piece)).map(|(id, _)| id);
+        let seat = pieces.iter().position(is_meant).map(PieceId);
         match CHOICES.iter().find(|known| same(known, choice)) {
             Some(&"seat_back") if same(value, FREE) => Ok(Self::SeatBack(None)),
-            Some(&"seat_back") => wall(brief, choice, value, &[FREE]).map(|wall| Self::SeatBack(Some(wall))),
+            Some(&"seat_back") => wall(room, choice, value, &[FREE]).map(|wall| Self::SeatBack(Some(wall))),
             Some(&"media_wall") if same(value, NONE) => Ok(Self::MediaWall(None)),
-            Some(&"media_wall") => wall(brief, choice, value, &[NONE]).map(|wall| Self::MediaWall(Some(wall))),
-            Some(&"facing") => wall(brief, choice, value, &[]).map(Self::Facing),
+            Some(&"media_wall") => wall(room, choice, value, &[NONE]).map(|wall| Self::MediaWall(Some(wall))),
+            Some(&"facing") => wall(room, choice, value, &[]).map(Self::Facing),
             Some(&"hand") => one_of(choice, value).map(Self::Hand),
             Some(_) => one_of(choice, value).map(|place| Self::SecondSeat(None, place)),
             None if seat.is_some() => one_of(choice, value).map(|place| Self::SecondSeat(seat, place)),
-            None => Err(unknown_choice(brief, choice)),
+            None => Err(unknown_choice(pieces, choice)),
         }
     }
 
@@ -80,8 +79,7 @@ impl Only {
 }
 
 /// The wall of this name, or the one that holds the item of this name.
-fn wall(brief: &Brief, choice: &str, value: &str, also: &[&str]) -> Result<WallId, Box<Fault>> {
-    let room = &brief.room;
+fn wall(room: &Room, choice: &str, value: &str, also: &[&str]) -> Result<WallId, Box<Fault>> {
     if let Some((id, _)) = room.walls().find(|(_, wall)| same(&wall.name, value)) {
         return Ok(id);
     }
@@ -107,8 +105,8 @@ fn not_a_choice(text: &str) -> Box<Fault> {
     fault("not_a_choice", message, "Write it as in `seat_back=canal wall` or `hand=left`.".to_owned())
 }
 
-fn unknown_choice(brief: &Brief, choice: &str) -> Box<Fault> {
-    let seats = brief.pieces.iter().filter(|piece| piece.kind.is_seat()).map(|piece| piece.name.as_str());
+fn unknown_choice(pieces: &[Piece], choice: &str) -> Box<Fault> {
+    let seats = pieces.iter().filter(|piece| piece.kind.is_seat()).map(|piece| piece.name.as_str());
     let known: Vec<&str> = CHOICES.into_iter().chain(seats).collect();
     let message = format!("`{}` is no decision that an option is made of.", quoted(choice));
     fault("unknown_choice", message, remedy(choice, &known))

@@ -126,7 +126,7 @@ fn what_is_wanted_of_the_decisions_is_read_in_the_rooms_own_words() {
         ("armchair=opposite", Only::SecondSeat(Some(PieceId(2)), SecondPlace::Opposite)),
     ];
     for (text, wanted) in cases {
-        assert_eq!(Only::read(text, &brief), Ok(wanted), "{text}");
+        assert_eq!(Only::read(text, &brief.room, &brief.pieces), Ok(wanted), "{text}");
     }
     let refused = [
         ("seat_back", "not_a_choice", "seat_back=canal wall"),
@@ -137,7 +137,7 @@ fn what_is_wanted_of_the_decisions_is_read_in_the_rooms_own_words() {
         ("armchair=behind", "unknown_choice", "opposite, left, right"),
     ];
     for (text, code, remedy) in refused {
-        let fault = Only::read(text, &brief).unwrap_err();
+        let fault = Only::read(text, &brief.room, &brief.pieces).unwrap_err();
         assert_eq!(fault.code, code, "{text}");
         assert!(fault.remedy.contains(remedy), "{text}: {fault:?}");
     }

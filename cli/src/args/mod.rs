@@ -50,9 +50,6 @@ pub(crate) use way::WayArgs;
 use crate::process::failure::Failure;
 use crate::words;
 
-/// Options that are shown where nobody says how many.
-pub(crate) const SHOWN: usize = 6;
-
 /// From a measured living room to ranked, checked furniture arrangements with the largest sizes each piece may have.
 #[derive(Debug, Parser)]
 #[command(name = "elbowroom", version, after_help = words::exit::codes(), max_term_width = 100)]

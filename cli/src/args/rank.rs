@@ -3,8 +3,10 @@
 use clap::builder::TypedValueParser;
 use elbowroom_model::Criterion;
 
-use crate::args::{RoomArgs, SHOWN, values};
+use crate::args::{RoomArgs, values};
 
+/// Options that are shown where nobody says how many.
+pub(super) const SHOWN: usize = 6;
 /// Most options that `rank` can be asked to show: each one shown costs a search for every size.
 pub(super) const MOST_SHOWN: u64 = 1000;
 

@@ -2,7 +2,8 @@
 
 use clap::builder::TypedValueParser;
 
-use crate::args::{OutputArgs, RoomArgs, SHOWN};
+use crate::args::rank::SHOWN;
+use crate::args::{OutputArgs, RoomArgs};
 
 /// Most options that a report can be asked to draw.
 const MOST_DRAWN: u64 = 100;

@@ -6,15 +6,13 @@ use std::path::Path;
 
 use super::content::Content;
 use super::kept::{Kept, ROOMS};
+use super::left::{ROWS, is_page};
+use super::plans;
 use super::record::told_under;
-use super::{left, plans};
 use crate::process::failure::Failure;
 use crate::process::whole::Whole;
 use crate::render::batch::told::Told;
 use crate::render::batch::{ROOMS_A_PAGE, Summary, head, page, page_name, row};
-
-/// Rows for a spreadsheet.
-pub(super) const ROWS: &str = "rooms.csv";
 
 /// A room of the run: where it came from, and what its result is kept under.
 pub(crate) type Ordered = (Option<String>, Content);
@@ -57,7 +55,7 @@ pub(crate) fn finish(
 fn drop_pages_after(folder: &Path, pages: usize) {
     let further = (pages + 1..).map(|number| folder.join(page_name(number)));
     for page in further {
-        if !left::is_page(&page) || fs::remove_file(page).is_err() {
+        if !is_page(&page) || fs::remove_file(page).is_err() {
             return;
         }
     }

@@ -5,7 +5,6 @@ use std::fs::{self, File};
 use std::io::{BufRead, BufReader, Read};
 use std::path::{Path, PathBuf};
 
-use super::finish::ROWS;
 use super::kept::{JOURNAL, LONGEST, ROOMS};
 use super::record::untold;
 use crate::process::failure::Failure;
@@ -15,6 +14,8 @@ use crate::render::batch::{PAGE_START, ROWS_START, is_page_name};
 use crate::render::stock::PICKS_START;
 use crate::result::stock::STOCK_START;
 
+/// Rows for a spreadsheet.
+pub(super) const ROWS: &str = "rooms.csv";
 /// The pick list of an assignment.
 pub(crate) const PICKS: &str = "picks.csv";
 /// Everything of an assignment.

@@ -7,7 +7,7 @@ use serde::de::{MapAccess, Visitor};
 use serde::{Deserialize, Deserializer};
 use serde_json::value::RawValue;
 
-use super::rooms::{Given, fault};
+use super::given::{Given, fault};
 use crate::process::source::Unreadable;
 use crate::words::batch as words;
 
@@ -119,7 +119,7 @@ fn joined(json: &str) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::super::rooms::Given;
+    use super::super::given::Given;
     use super::{joined, of_line};
 
     fn line(text: &str) -> Given {

@@ -1,12 +1,13 @@
 //! Many rooms: where they come from, who solves them, what is kept of each, and the files that are made of them.
 //!
-//! A room goes in as [`rooms::Given`] and comes out as a [`record::Record`], one line of JSON, in the order given and
+//! A room goes in as [`given::Given`] and comes out as a [`record::Record`], one line of JSON, in the order given and
 //! one after another, so that any number of rooms takes the memory of a few. [`kept`] holds what is solved across runs;
 //! [`finish`] makes the files that a reader opens. How those look is `render`'s; what fits is the solver's.
 
 pub(crate) mod content;
 pub(crate) mod crew;
 pub(crate) mod finish;
+pub(crate) mod given;
 pub(crate) mod kept;
 pub(crate) mod left;
 mod line;

@@ -4,35 +4,15 @@ use std::fs::{self, File};
 use std::io::{BufReader, Read};
 use std::path::{Path, PathBuf};
 
-use elbowroom_model::Fault;
-
+use super::given::{Given, fault};
 use super::line::of_line;
 use super::lines::Lines;
+use crate::args::BatchArgs;
 use crate::process::failure::Failure;
 use crate::process::source::{self, Unreadable, ends_in, is_scenario};
-use crate::words::batch as words;
 
 /// How the names of files end that hold a scenario on each line.
 const LINES: [&str; 2] = ["ndjson", "jsonl"];
-
-/// A room to be solved.
-#[derive(Debug, PartialEq)]
-pub(crate) struct Given {
-    /// Where it came from, in the user's words; `None` where a line of JSON does not say.
-    pub source: Option<String>,
-    /// The scenario's text, or why there is none.
-    pub text: Result<String, Box<Fault>>,
-}
-
-impl Given {
-    /// The scenario's text, or why there is none.
-    pub(crate) fn scenario(&self) -> Result<&str, &Fault> {
-        match &self.text {
-            Ok(text) => Ok(text),
-            Err(fault) => Err(fault),
-        }
-    }
-}
 
 /// Rooms, and how many there are where that is known before they are read.
 pub(crate) struct Rooms<'a> {
@@ -42,6 +22,13 @@ pub(crate) struct Rooms<'a> {
     pub count: Option<usize>,
     /// Files that they are read from, beside the one that the user names.
     pub files: Vec<PathBuf>,
+}
+
+impl Rooms<'_> {
+    /// Every file that a run with these arguments reads.
+    pub(crate) fn inputs<'a>(&'a self, args: &'a BatchArgs) -> impl Iterator<Item = &'a Path> {
+        args.files().chain(self.files.iter().map(PathBuf::as_path))
+    }
 }
 
 /// The rooms of what the user names: a folder (every scenario in it and in the folders below, by name; links to folders
@@ -157,11 +144,6 @@ fn listed<'a>(list: File, folder: &Path) -> Result<Rooms<'a>, Failure> {
         Err(why) => Given { source: None, text: Err(fault(&why)) },
     });
     Ok(Rooms { given: Box::new(given), count, files })
-}
-
-/// Why there is no text, as a fault of the room.
-pub(super) fn fault(why: &Unreadable) -> Box<Fault> {
-    words::unreadable(why)
 }
 
 #[cfg(test)]

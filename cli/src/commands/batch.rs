@@ -2,7 +2,7 @@
 
 use std::fs;
 use std::io::Read;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use elbowroom_solver::Limits;
 
@@ -10,9 +10,10 @@ use crate::args::BatchArgs;
 use crate::batch::content::Terms;
 use crate::batch::crew::work;
 use crate::batch::finish::finish;
+use crate::batch::given::Given;
 use crate::batch::kept::Kept;
 use crate::batch::record::{content, record, told_under};
-use crate::batch::rooms::{Given, Rooms, rooms};
+use crate::batch::rooms::{Rooms, rooms};
 use crate::batch::{left, plans, sweep};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
@@ -44,15 +45,10 @@ pub(super) fn run(
     }
 }
 
-/// Every file that a run reads.
-pub(super) fn inputs<'a>(args: &'a BatchArgs, rooms: &'a Rooms<'_>) -> impl Iterator<Item = &'a Path> {
-    args.files().chain(rooms.files.iter().map(PathBuf::as_path))
-}
-
 /// A line for each room, in the order given, as soon as it and those before it are solved.
 fn as_stream(args: &BatchArgs, terms: &Terms, rooms: Rooms<'_>, stdout: &mut Outlet<'_>) -> Result<Exit, Failure> {
     // A file that grows by what is read from it has no end.
-    see_that_none_is_written(&[STANDARD_OUTPUT], inputs(args, &rooms))?;
+    see_that_none_is_written(&[STANDARD_OUTPUT], rooms.inputs(args))?;
     let solve = |given: Given| {
         let record = record(given.scenario(), terms)?;
         told_under(given.source.as_deref(), &record.line)
@@ -69,7 +65,7 @@ fn into_folder(
     rooms: Rooms<'_>,
     (stdout, stderr): (&mut Outlet<'_>, &mut Outlet<'_>),
 ) -> Result<Exit, Failure> {
-    left::see(&left::of_rooms(folder), inputs(args, &rooms), args.force)?;
+    left::see(&left::of_rooms(folder), rooms.inputs(args), args.force)?;
     let made = fs::create_dir_all(folder.join(PLANS));
     made.map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
     let mut kept = Kept::open(folder)?;

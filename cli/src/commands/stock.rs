@@ -12,9 +12,10 @@ use elbowroom_solver::{Answer, Limits};
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
 use crate::batch::crew::work;
+use crate::batch::given::Given;
 use crate::batch::left::{self, PICKS, STOCK};
 use crate::batch::record::solved;
-use crate::batch::rooms::{self, Given};
+use crate::batch::rooms;
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
@@ -80,7 +81,7 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
         return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
     }
     if let Some(folder) = &args.output {
-        left::see(&left::of_stock(folder), super::batch::inputs(args, &rooms), args.force)?;
+        left::see(&left::of_stock(folder), rooms.inputs(args), args.force)?;
     }
     let bar = RoomsBar::new(rooms.count, stderr);
     let mut found = Vec::new();

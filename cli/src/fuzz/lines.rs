@@ -8,8 +8,9 @@ use serde_json::json;
 
 use super::mutation::fuzz;
 use crate::batch::content::Terms;
+use crate::batch::given::Given;
 use crate::batch::record::{record, told_under, untold};
-use crate::batch::rooms::{Given, rooms};
+use crate::batch::rooms::rooms;
 use crate::render::batch::told::Told;
 
 /// The rooms of a stream.

@@ -79,12 +79,6 @@ impl PieceKind {
         self.key().replace('-', " ")
     }
 
-    /// What the kind is: its row in the table.
-    #[must_use]
-    pub const fn traits(self) -> Traits {
-        table::row(self)
-    }
-
     /// One sits on it.
     #[must_use]
     pub const fn is_seat(self) -> bool {

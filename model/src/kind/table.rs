@@ -40,39 +40,47 @@ const STORAGE: Traits = Traits {
     ..PLAIN
 };
 
-/// The row of `kind`.
-pub(super) const fn row(kind: PieceKind) -> Traits {
-    match kind {
-        PieceKind::Sofa => Traits { seat: Some(SeatForm::Straight), ..SEAT },
-        PieceKind::CornerSofa => Traits { seat: Some(SeatForm::Corner), ..SEAT },
-        PieceKind::Armchair => Traits { seat: Some(SeatForm::Single), ..SEAT },
-        PieceKind::CoffeeTable => Traits { stands: Stands::BeforeSeat, is_surface: true, moves_aside: true, ..PLAIN },
-        PieceKind::SideTable => Traits { stands: Stands::BesideSeats, is_surface: true, is_square: true, ..PLAIN },
-        PieceKind::MediaUnit => Traits {
-            front: Front::Watched,
-            off_wall: Some(Clearance::MediaOffWall),
-            needs_power: true,
-            drawn: Drawn::WithFront,
-            ..PLAIN
-        },
-        PieceKind::Bookcase | PieceKind::Sideboard => STORAGE,
-        PieceKind::Desk => {
-            Traits { front: Front::SatAt, keeps_clear: KeepsClear::Before(Clearance::DeskFront), ..STORAGE }
+impl PieceKind {
+    /// What the kind is: its row in the table.
+    #[must_use]
+    pub const fn traits(self) -> Traits {
+        match self {
+            PieceKind::Sofa => Traits { seat: Some(SeatForm::Straight), ..SEAT },
+            PieceKind::CornerSofa => Traits { seat: Some(SeatForm::Corner), ..SEAT },
+            PieceKind::Armchair => Traits { seat: Some(SeatForm::Single), ..SEAT },
+            PieceKind::CoffeeTable => {
+                Traits { stands: Stands::BeforeSeat, is_surface: true, moves_aside: true, ..PLAIN }
+            }
+            PieceKind::SideTable => Traits { stands: Stands::BesideSeats, is_surface: true, is_square: true, ..PLAIN },
+            PieceKind::MediaUnit => Traits {
+                front: Front::Watched,
+                off_wall: Some(Clearance::MediaOffWall),
+                needs_power: true,
+                drawn: Drawn::WithFront,
+                ..PLAIN
+            },
+            PieceKind::Bookcase | PieceKind::Sideboard => STORAGE,
+            PieceKind::Desk => {
+                Traits { front: Front::SatAt, keeps_clear: KeepsClear::Before(Clearance::DeskFront), ..STORAGE }
+            }
+            PieceKind::DiningTable => Traits {
+                front: Front::DinedAt,
+                stands: Stands::AtWallOrFree,
+                keeps_clear: KeepsClear::AlongSides {
+                    seated: Clearance::DiningChair,
+                    passing: Clearance::DiningPassing,
+                },
+                ..PLAIN
+            },
+            PieceKind::FloorLamp => Traits {
+                stands: Stands::BesideSeats,
+                body: Body::Slender,
+                gives_light: true,
+                needs_power: true,
+                is_square: true,
+                ..PLAIN
+            },
+            PieceKind::Rug => Traits { stands: Stands::UnderSeats, body: Body::Flat, drawn: Drawn::Under, ..PLAIN },
         }
-        PieceKind::DiningTable => Traits {
-            front: Front::DinedAt,
-            stands: Stands::AtWallOrFree,
-            keeps_clear: KeepsClear::AlongSides { seated: Clearance::DiningChair, passing: Clearance::DiningPassing },
-            ..PLAIN
-        },
-        PieceKind::FloorLamp => Traits {
-            stands: Stands::BesideSeats,
-            body: Body::Slender,
-            gives_light: true,
-            needs_power: true,
-            is_square: true,
-            ..PLAIN
-        },
-        PieceKind::Rug => Traits { stands: Stands::UnderSeats, body: Body::Flat, drawn: Drawn::Under, ..PLAIN },
     }
 }

@@ -1,13 +1,16 @@
 //! Lengths as people write them; inside, always millimetres.
 
+mod error;
 mod measure;
+mod number;
 mod parse;
 
 use serde::{Deserialize, Serialize};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 
+pub use error::LengthError;
 pub use measure::Measure;
-pub use parse::{Extent, LONGEST, LengthError, bare, nearest_unit, parse, parse_extent};
+pub use parse::{Extent, LONGEST, bare, nearest_unit, parse, parse_extent};
 
 /// A unit of length that a scenario may speak.
 #[derive(

@@ -1,55 +1,11 @@
 //! Lengths and ranges as text: `3.52 m`, `11 ft 6 in`, `11'6"`, `5 1/2 in`, `200..260 cm`.
 
-use std::iter::Peekable;
-use std::str::CharIndices;
-
 use super::Unit;
+use super::error::LengthError;
+use super::number::{Chars, number, skip_space};
 
 /// The longest length that is taken, mm (10 km): what is longer is a slip of the pen, and would cost precision.
 pub const LONGEST: f64 = 1e7;
-
-/// Why a text is no length.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-pub enum LengthError {
-    /// There is nothing in it.
-    #[error("is empty")]
-    Empty,
-    /// It is not a number with a unit.
-    #[error("is not a length")]
-    NotALength,
-    /// The unit is none that is known; the nearest one that is.
-    #[error("has the unknown unit `{unit}`")]
-    UnknownUnit {
-        /// As written.
-        unit: String,
-        /// The nearest known one, where one is near.
-        nearest: Option<&'static str>,
-    },
-    /// A comma where a point belongs.
-    #[error("has a comma in it")]
-    Comma,
-    /// Several numbers that are not feet and then inches.
-    #[error("joins units that do not go together")]
-    Compound,
-    /// Twelve inches or more beside feet: a slip, for they would be a foot more.
-    #[error("has 12 inches or more beside its feet")]
-    InchesBeyondAFoot,
-    /// A length of feet and inches in a range.
-    #[error("has feet and inches together in a range")]
-    CompoundInRange,
-    /// A range whose lower end alone has a unit.
-    #[error("has a unit at its lower end alone")]
-    UnitAtLowerEndAlone,
-    /// A dash where the two dots of a range belong.
-    #[error("has a dash where the two dots of a range belong")]
-    Dash,
-    /// A range where one length is meant.
-    #[error("is a range where one length is meant")]
-    Range,
-    /// Beyond what can be a length in a room.
-    #[error("is no length that a room can have")]
-    OutOfBounds,
-}
 
 /// One size, or a range of which either end may be missing; mm.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -187,72 +143,6 @@ impl Quantity {
         };
         within_bounds(if self.negative { -length } else { length })
     }
-}
-
-type Chars<'a> = Peekable<CharIndices<'a>>;
-
-fn skip_space(chars: &mut Chars<'_>) {
-    while chars.next_if(|(_, c)| c.is_whitespace()).is_some() {}
-}
-
-/// `352`, `3.52`, `1/2`, `5 1/2`, `½`, `5½`.
-fn number(text: &str, chars: &mut Chars<'_>) -> Result<f64, LengthError> {
-    let whole = match decimal(text, chars) {
-        None => return vulgar(chars).ok_or(LengthError::NotALength),
-        Some(whole) => whole,
-    };
-    if chars.next_if(|(_, c)| *c == '/').is_some() {
-        return fraction(whole, decimal(text, chars));
-    }
-    if let Some(part) = vulgar(chars) {
-        return Ok(whole + part);
-    }
-    // `5 1/2`: look ahead past the space for a second number with a stroke after it.
-    let mut ahead = chars.clone();
-    skip_space(&mut ahead);
-    if let Some(part) = vulgar(&mut ahead) {
-        *chars = ahead;
-        return Ok(whole + part);
-    }
-    if let Some(above) = decimal(text, &mut ahead)
-        && ahead.next_if(|(_, c)| *c == '/').is_some()
-    {
-        let part = fraction(above, decimal(text, &mut ahead))?;
-        *chars = ahead;
-        return Ok(whole + part);
-    }
-    Ok(whole)
-}
-
-fn fraction(above: f64, below: Option<f64>) -> Result<f64, LengthError> {
-    match below {
-        Some(below) if below > 0.0 => Ok(above / below),
-        _ => Err(LengthError::NotALength),
-    }
-}
-
-fn decimal(text: &str, chars: &mut Chars<'_>) -> Option<f64> {
-    let (start, _) = *chars.peek()?;
-    let mut end = start;
-    while let Some((at, c)) = chars.next_if(|(_, c)| c.is_ascii_digit() || *c == '.') {
-        end = at + c.len_utf8();
-    }
-    text.get(start..end)?.parse().ok()
-}
-
-fn vulgar(chars: &mut Chars<'_>) -> Option<f64> {
-    let value = match chars.peek()?.1 {
-        '½' => 0.5,
-        '¼' => 0.25,
-        '¾' => 0.75,
-        '⅛' => 0.125,
-        '⅜' => 0.375,
-        '⅝' => 0.625,
-        '⅞' => 0.875,
-        _ => return None,
-    };
-    chars.next();
-    Some(value)
 }
 
 fn unit(text: &str, chars: &mut Chars<'_>) -> Result<Option<Unit>, LengthError> {

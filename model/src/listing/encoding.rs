@@ -3,10 +3,13 @@
 
 use crate::fault::{Fault, Place};
 
+/// Largest table that is read, bytes.
+pub const LARGEST: usize = 256 << 20;
+
 /// The bytes as text, a byte order mark taken off, every line ended alike.
 pub(super) fn text(bytes: &[u8]) -> Result<String, Box<Fault>> {
-    if bytes.len() > super::LARGEST {
-        let message = format!("The list is {} bytes long; at most {} are read.", bytes.len(), super::LARGEST);
+    if bytes.len() > LARGEST {
+        let message = format!("The list is {} bytes long; at most {} are read.", bytes.len(), LARGEST);
         return Err(fault("file_too_large", message, "Split it.", None));
     }
     let text = match bytes {

@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use super::Asked;
+use super::asked::Asked;
 use super::columns::{self, Column, Meant, Which};
-use super::grid::{Grid, Told};
+use super::faults::Told;
+use super::grid::Grid;
 use crate::fault::quoted;
 
 /// Where each column stands, with what its header says.

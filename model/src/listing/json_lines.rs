@@ -5,8 +5,9 @@ use std::fmt;
 use serde::de::{Deserialize, Deserializer, MapAccess, Visitor};
 use serde_json::Value;
 
-use super::Asked;
-use super::grid::{Grid, GridRow, MOST_COLUMNS, Told};
+use super::asked::Asked;
+use super::faults::Told;
+use super::grid::{Grid, GridRow, MOST_COLUMNS};
 use crate::fault::{clean, quoted};
 
 /// The cells of `text`; `None` where too many rows or columns stand in it.

@@ -5,8 +5,10 @@
 //! `units`), and `1,200` that could be read in two ways is sent back. Which room a piece is for, what it is assigned to
 //! and how a table is written out do not live here.
 
+mod asked;
 mod columns;
 mod encoding;
+mod faults;
 mod figure;
 mod form;
 mod grid;
@@ -19,55 +21,15 @@ mod row;
 mod separated;
 mod yaml_list;
 
+pub use asked::Asked;
 pub use columns::Extra;
+pub use encoding::LARGEST;
+pub use faults::{Faults, MOST_FAULTS};
 pub use figure::{Decimals, FigureError, number};
 pub use form::Form;
 pub use grid::{Grid, GridRow};
 pub use money::{Money, MoneyError};
-pub use piece::{ListedPiece, Part};
-
-use crate::fault::Fault;
-use crate::length::Unit;
-
-/// Largest table that is read, bytes.
-pub const LARGEST: usize = 256 << 20;
-/// Faults that are told one by one; any more are counted.
-pub const MOST_FAULTS: usize = 1000;
-
-/// What the reader of a table is told beforehand.
-#[derive(Debug, Clone, Default)]
-pub struct Asked<'a> {
-    /// How the table is written; `None`: by what it looks like.
-    pub form: Option<Form>,
-    /// Unit of numbers that carry none; `None`: such numbers are refused.
-    pub units: Option<Unit>,
-    /// Which of comma and point parts the decimals; `None`: a figure that could be read in two ways is refused.
-    pub decimals: Option<Decimals>,
-    /// Most rows that are taken.
-    pub most_rows: usize,
-    /// Columns beyond the usual ones that are to be handed on as text: [`ListedPiece::more`], in this order.
-    pub extra: &'a [Extra],
-}
-
-/// A table once read.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Listing {
-    /// Its pieces, in the order of its rows.
-    pub pieces: Vec<ListedPiece>,
-    /// The currency its prices are in, as written; `None` where none is given.
-    pub currency: Option<String>,
-    /// Columns that are none of those known, and were passed over.
-    pub passed_over: Vec<String>,
-}
-
-/// What is wrong with a table.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Faults {
-    /// The first [`MOST_FAULTS`], in the order of their lines. A place has the line, and no column.
-    pub told: Vec<Fault>,
-    /// How many more there are.
-    pub beyond: usize,
-}
+pub use piece::{ListedPiece, Listing, Part};
 
 /// Reads a table.
 ///
@@ -86,7 +48,7 @@ pub struct Faults {
 pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
     let text = encoding::text(bytes).map_err(|fault| Faults { told: vec![*fault], beyond: 0 })?;
     let form = asked.form.unwrap_or_else(|| Form::of_text(&text));
-    let mut told = grid::Told::default();
+    let mut told = faults::Told::default();
     let grid = match form {
         Form::Separated => {
             separated::grid(&text, asked.most_rows, &|header| columns::is_known(header, asked.extra), &mut told)
@@ -116,7 +78,7 @@ pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
 /// ```
 pub fn table(bytes: &[u8], most_rows: usize, is_known: &dyn Fn(&str) -> bool) -> Result<(Grid, Faults), Faults> {
     let text = encoding::text(bytes).map_err(|fault| Faults { told: vec![*fault], beyond: 0 })?;
-    let mut told = grid::Told::default();
+    let mut told = faults::Told::default();
     match separated::grid(&text, most_rows, is_known, &mut told) {
         Some(grid) => Ok((grid, told.into_faults())),
         None => Err(told.into_faults()),

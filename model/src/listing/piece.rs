@@ -64,3 +64,14 @@ impl ListedPiece {
         }
     }
 }
+
+/// A table once read.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Listing {
+    /// Its pieces, in the order of its rows.
+    pub pieces: Vec<ListedPiece>,
+    /// The currency its prices are in, as written; `None` where none is given.
+    pub currency: Option<String>,
+    /// Columns that are none of those known, and were passed over.
+    pub passed_over: Vec<String>,
+}

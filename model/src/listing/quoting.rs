@@ -1,6 +1,6 @@
 //! Whether the quotes of a separated table open and close where they may (RFC 4180), line by line.
 
-use super::grid::Told;
+use super::faults::Told;
 
 /// Where in a cell the reading stands.
 enum At {

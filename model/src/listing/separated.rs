@@ -2,7 +2,8 @@
 
 use csv::{ReaderBuilder, StringRecord};
 
-use super::grid::{Grid, GridRow, MOST_COLUMNS, Told};
+use super::faults::Told;
+use super::grid::{Grid, GridRow, MOST_COLUMNS};
 use super::quoting;
 use crate::fault::{clean, quoted};
 

@@ -1,7 +1,8 @@
 //! Tables written as a YAML list of rows; `pieces:` may hold the list, and `units:` its unit.
 
-use super::Asked;
-use super::grid::{Grid, GridRow, MOST_COLUMNS, Told};
+use super::asked::Asked;
+use super::faults::Told;
+use super::grid::{Grid, GridRow, MOST_COLUMNS};
 use crate::fault::quoted;
 use crate::length::Unit;
 use crate::yaml::tree::NodeValue;

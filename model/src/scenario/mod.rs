@@ -57,7 +57,7 @@ pub fn read_set(text: &str, table: Option<&str>, settings: &[String]) -> Result<
     let document: Document = match typed::typed(&tree) {
         Ok(document) => document,
         Err(_) if !faults.is_empty() => return Err(faults),
-        Err(message) => return Err(vec![crate::tables::not_understood(&message)]),
+        Err(fault) => return Err(vec![fault]),
     };
     let (brief, more) = resolve::resolve(&document, &tree, &tables);
     faults.extend(more);

@@ -3,23 +3,12 @@
 use super::file::{FigureRow, RangeRow, SizeRow, StepRow, told};
 use super::{KindSizes, SeatedStep, TableFile, TableRange, Tables};
 use crate::corner::{Runs, TooShort};
-use crate::fault::{Fault, clean};
 use crate::kind::PieceKind;
 use crate::length::Measure;
 use crate::piece::Step;
 use crate::report::{Of, Report, Taken};
 use crate::rules::ClearanceFigure;
 use crate::yaml::Trail;
-
-pub(crate) fn not_understood(message: &str) -> Fault {
-    Fault {
-        code: "not_understood",
-        item: None,
-        message: format!("The file is not understood: {}.", clean(message)),
-        remedy: "Compare it with the schema that `schema` prints.".to_owned(),
-        place: None,
-    }
-}
 
 impl Tables {
     pub(super) fn apply(&mut self, file: &TableFile, report: &mut Report<'_>) {

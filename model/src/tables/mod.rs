@@ -18,7 +18,6 @@ use crate::report::Report;
 use crate::rules::{Clearance, ClearanceFigure, Rules};
 use crate::yaml::{Node, typed};
 
-pub(crate) use apply::not_understood;
 pub use bases::{Basis, basis};
 pub use file::{Profile, TableFile, Tag};
 
@@ -82,11 +81,11 @@ impl TableRange {
 static BUILT_IN: LazyLock<Result<Tables, Vec<Fault>>> = LazyLock::new(read_built_in);
 
 fn read_built_in() -> Result<Tables, Vec<Fault>> {
-    let not_understood = |message: String| vec![apply::not_understood(&message)];
+    let alone = |fault| vec![fault];
     let file = TableFile {
         units: None,
-        sizes: Some(typed::of_own(SIZES).map_err(not_understood)?),
-        clearances: Some(typed::of_own(CLEARANCES).map_err(not_understood)?),
+        sizes: Some(typed::of_own(SIZES).map_err(alone)?),
+        clearances: Some(typed::of_own(CLEARANCES).map_err(alone)?),
     };
     let mut tables = Tables::default();
     tables.put_file_over(&file, &Node::NOTHING)?;
@@ -132,7 +131,7 @@ impl Tables {
         if !faults.is_empty() {
             return Err(faults);
         }
-        let file: TableFile = typed::typed(&tree).map_err(|message| vec![apply::not_understood(&message)])?;
+        let file: TableFile = typed::typed(&tree).map_err(|fault| vec![fault])?;
         self.put_file_over(&file, &tree)
     }
 

@@ -13,7 +13,7 @@ use crate::length::{Measure, Unit};
 use crate::piece::Piece;
 use crate::report::Report;
 use crate::scenario::{self, PieceRow};
-use crate::tables::{Tables, not_understood};
+use crate::tables::Tables;
 use crate::yaml::tree::NodeValue;
 use crate::yaml::{Node, shape, typed};
 
@@ -94,7 +94,7 @@ fn of_its_own(tree: Node, tables: &Tables) -> Result<WayFile, Vec<Fault>> {
     let document: WayDocument = match typed::typed(&tree) {
         Ok(document) => document,
         Err(_) if !faults.is_empty() => return Err(faults),
-        Err(message) => return Err(vec![not_understood(&message)]),
+        Err(fault) => return Err(vec![fault]),
     };
     let units = document.units.unwrap_or_default();
     let mut report = Report::new(&tree, units);

@@ -4,21 +4,32 @@ use serde::de::DeserializeOwned;
 use serde_yaml::{Mapping, Number, Value};
 
 use super::tree::{Node, NodeValue};
+use crate::fault::{Fault, clean};
 
 /// The tree as `T`.
 ///
 /// # Errors
-/// What does not fit `T`, in words.
-pub(crate) fn typed<T: DeserializeOwned>(tree: &Node) -> Result<T, String> {
-    serde_yaml::from_value(value(tree)).map_err(|error| error.to_string())
+/// What does not fit `T`: a tree that was held to the schema fits.
+pub(crate) fn typed<T: DeserializeOwned>(tree: &Node) -> Result<T, Fault> {
+    serde_yaml::from_value(value(tree)).map_err(|error| not_understood(&error))
 }
 
 /// A text of the program's own as `T`: whole and sound, which tests see to, so it needs no places and no guards.
 ///
 /// # Errors
-/// What does not fit `T`, in words.
-pub(crate) fn of_own<T: DeserializeOwned>(text: &str) -> Result<T, String> {
-    serde_yaml::from_str(text).map_err(|error| error.to_string())
+/// What does not fit `T`.
+pub(crate) fn of_own<T: DeserializeOwned>(text: &str) -> Result<T, Fault> {
+    serde_yaml::from_str(text).map_err(|error| not_understood(&error))
+}
+
+fn not_understood(error: &serde_yaml::Error) -> Fault {
+    Fault {
+        code: "not_understood",
+        item: None,
+        message: format!("The file is not understood: {}.", clean(&error.to_string())),
+        remedy: "Compare it with the schema that `schema` prints.".to_owned(),
+        place: None,
+    }
 }
 
 fn value(node: &Node) -> Value {

@@ -37,7 +37,7 @@ pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
     }
     leaf.put(Block::Heading(words::COLUMNS.to_owned()));
     leaf.put(Block::List(words::COLUMNS_SAY.iter().map(|words| (*words).to_owned()).collect()));
-    way_in::put(&mut leaf, shopped);
+    way_in::put(&mut leaf);
     leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
     leaf.put(Block::List(notices(shopped.answer)));
     leaf

@@ -1,11 +1,10 @@
 //! The way into the room of what is not chosen yet: to be measured, and written down, before anything is paid.
 
-use super::Shopped;
 use crate::render::leaf::{Block, Grid, Head, Leaf};
 use crate::words::card as words;
 
 /// A row for each thing on the way, to write in.
-pub(super) fn put(leaf: &mut Leaf, _: &Shopped<'_>) {
+pub(super) fn put(leaf: &mut Leaf) {
     leaf.put(Block::Heading(words::WAY_IN.to_owned()));
     leaf.put(Block::Words(words::WAY_IN_SAYS.to_owned()));
     let heads = vec![Head::words(""), Head::blank(words::WIDE), Head::blank(words::HIGH), Head::blank(words::DEEP)];

@@ -1,19 +1,19 @@
 //! Two or three options side by side: what one pays for what one gains, then decision by decision, criterion by criterion,
 //! size by size, way by way.
 
+mod compared;
 mod rows;
 mod sheet;
 
+pub(crate) use compared::Compared;
 pub(crate) use sheet::sheet;
 
-use elbowroom_model::{Brief, Unit};
-use elbowroom_solver::Answer;
+use elbowroom_model::Brief;
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::comparison::{Apart, Side, Trade, trade};
 
 use crate::text::look::Look;
 use crate::text::page::Page;
-use crate::text::table::{Stand, Table};
 use crate::words::answer as said;
 use crate::words::apart::words as words_of;
 use crate::words::compare as words;
@@ -23,37 +23,6 @@ use crate::words::lengths::{shop_unit, sign};
 const TOLD_OF_A_SORT: usize = 3;
 /// Criteria whose reasons are told.
 const REASONS: usize = 4;
-
-/// All that the page is made from.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Compared<'a> {
-    /// What came out.
-    pub answer: &'a Answer,
-    /// Two options or three, as they were named.
-    pub options: &'a [&'a RankedOption],
-}
-
-impl<'a> Compared<'a> {
-    /// What was solved.
-    const fn brief(&self) -> &'a Brief {
-        &self.answer.brief
-    }
-
-    const fn units(&self) -> Unit {
-        self.answer.brief.units
-    }
-
-    /// A table with a column before and one for each option.
-    fn table(&self, between: &[(&str, Stand)]) -> Table {
-        let heads: Vec<String> = self.options.iter().map(|option| words::head(option.rank)).collect();
-        let mut columns = vec![("", Stand::Left)];
-        columns.extend(between);
-        columns.extend(heads.iter().map(|head| (head.as_str(), Stand::Right)));
-        // Figures stand right in every column but the last.
-        columns.push(("", Stand::Left));
-        Table::new(&columns)
-    }
-}
 
 /// The page.
 pub(crate) fn text(compared: &Compared<'_>, look: Look) -> String {

@@ -3,7 +3,7 @@
 
 use elbowroom_model::{Door, Hinge, Point, Swings, WallItem};
 
-use super::Figure;
+use super::figure::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
 use crate::drawing::{Dash, Fill, Path, Pen, Tone};

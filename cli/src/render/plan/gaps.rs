@@ -1,6 +1,6 @@
 //! Clear gaps, measured as drawings do: a line between two strokes, with its length.
 
-use super::Figure;
+use super::figure::Figure;
 use crate::drawing::{At, Label, Mark, Path, Pen, Tone};
 
 /// Type of lengths, mm.

@@ -2,9 +2,10 @@
 
 use elbowroom_model::{ItemKind, Point, View, WallItem};
 
+use super::doors;
+use super::figure::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
-use super::{Figure, doors};
 use crate::drawing::{At, Fill, Label, Mark, Path, Pen, Tone, hatch};
 use crate::words::plan as words;
 

@@ -18,14 +18,16 @@ mod signs;
 mod turning;
 mod walls;
 mod ways;
+mod whole;
 mod zones;
 
 use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::Answer;
 use elbowroom_solver::answer::RankedOption;
 
-pub(crate) use figure::{Drawn, Figure};
+pub(crate) use figure::Drawn;
 pub(crate) use sheet::sheet;
+pub(crate) use whole::{alone, to_set_out, within};
 
 use crate::words::lengths::{shop_unit, sign, taped_bare};
 

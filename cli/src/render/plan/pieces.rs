@@ -4,8 +4,9 @@ use elbowroom_model::kind::Drawn;
 use elbowroom_model::{Hand, Point, Rounding};
 use elbowroom_solver::answer::{OptionPiece, PieceSizes};
 
+use super::figure::Figure;
 use super::frame::way;
-use super::{Figure, Shown, signs};
+use super::{Shown, signs};
 use crate::drawing::{Area, At, Dash, Fill, Label, Mark, Path, Pen, Tone, Weight, clipped};
 use crate::words::lengths::shopped;
 use crate::words::plan as words;

@@ -5,7 +5,7 @@ use elbowroom_model::{Brief, Point};
 use elbowroom_solver::answer::OptionPiece;
 use elbowroom_solver::setting_out::{FixedPoint, Mark as PointMark, SettingOut};
 
-use super::Figure;
+use super::figure::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
 use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight, clipped};

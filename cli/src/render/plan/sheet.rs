@@ -1,8 +1,9 @@
 //! A plan on a sheet of paper, upright or on its side by itself, with its panel, its rulers and its edge.
 
-use super::figure::{Drawn, Figure, description};
+use super::figure::Drawn;
 use super::frame::Frame;
 use super::panel::{About, Panel};
+use super::whole::{description, within};
 use super::{Shown, rulers};
 use crate::drawing::{Area, At, Fill, Mark, Paper, Path, Pen, Sheet, Stock};
 use crate::words::plan as words;
@@ -80,7 +81,7 @@ fn drawn(shown: Shown<'_>, stock: Stock, division: &Division) -> Sheet {
             plan_area = division.plan;
         }
     }
-    let Drawn { scale, mut marks, key } = Figure::within(shown, &plan_area);
+    let Drawn { scale, mut marks, key } = within(shown, &plan_area);
     if let Some(way) = north {
         marks.extend(rulers::north(At::new(division.plan.right() - 6.0, division.plan.at.y + 6.5), way));
     }

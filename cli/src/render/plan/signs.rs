@@ -2,7 +2,7 @@
 
 use elbowroom_model::Point;
 
-use super::Figure;
+use super::figure::Figure;
 use crate::drawing::{At, Dash, Fill, Mark, Path, Pen, Step, Tone};
 
 /// The line of a way.

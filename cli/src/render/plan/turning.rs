@@ -1,6 +1,7 @@
 //! The circle that a wheelchair turns in, where one is asked for.
 
-use super::{Figure, signs};
+use super::figure::Figure;
+use super::signs;
 use crate::drawing::{At, Label, Mark, Tone};
 use crate::words::plan as words;
 

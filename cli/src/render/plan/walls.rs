@@ -1,6 +1,6 @@
 //! Walls, and the measure along each.
 
-use super::Figure;
+use super::figure::Figure;
 use super::frame::{to_measure, way};
 use super::outline::{THICKNESS, solid};
 use crate::drawing::{Fill, Label, Mark, Path, Pen, Tone};

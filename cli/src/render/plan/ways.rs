@@ -2,7 +2,8 @@
 
 use elbowroom_solver::routes::Route;
 
-use super::{Figure, signs};
+use super::figure::Figure;
+use super::signs;
 use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight};
 
 /// Type of letters and widths, mm.

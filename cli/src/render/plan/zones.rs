@@ -2,7 +2,7 @@
 
 use elbowroom_solver::plan::ZoneKind;
 
-use super::Figure;
+use super::figure::Figure;
 use crate::drawing::{At, Dash, Fill, Mark, Path, Pen, Tone, hatch};
 
 /// All zones, below everything else.

@@ -9,12 +9,12 @@ mod others;
 mod places;
 mod refused;
 mod sizes;
+mod told;
 mod ways;
 mod why;
 mod work;
 
-use elbowroom_model::{Brief, Criterion, Unit, WallId};
-use elbowroom_solver::Answer;
+use elbowroom_model::{Brief, WallId};
 use elbowroom_solver::answer::{RankedOption, Thing};
 
 pub(crate) use changed::text as changed;
@@ -22,48 +22,18 @@ pub(crate) use group::{Group, groups};
 pub(in crate::render) use places::tell as setting_out;
 pub(crate) use refused::{Reason, reasons};
 pub(crate) use sizes::held;
+pub(crate) use told::Told;
 pub(crate) use work::explained;
 
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::words::answer as said;
-use crate::words::lengths::taped;
 use crate::words::rank as words;
 
 /// The wall that the main seat of an option faces.
 pub(crate) fn wall_faced(brief: &Brief, option: &RankedOption) -> Option<WallId> {
     let seat = answer::main_seat(brief, option)?;
     facing::faced(&brief.room, &seat.main(), seat.facing()).map(|faced| faced.wall)
-}
-
-/// All that the page is made from.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Told<'a> {
-    /// What came out.
-    pub answer: &'a Answer,
-    /// Options told at some length.
-    pub shown: usize,
-    /// Ranked by this alone.
-    pub by: Option<Criterion>,
-    /// The first option is sketched too.
-    pub sketch: bool,
-}
-
-impl<'a> Told<'a> {
-    /// What was solved.
-    const fn brief(&self) -> &'a Brief {
-        &self.answer.brief
-    }
-
-    /// The unit that lengths are told in.
-    const fn units(&self) -> Unit {
-        self.answer.brief.units
-    }
-
-    /// A length as a tape reads it.
-    fn tape(&self, length: f64) -> String {
-        taped(self.units(), length)
-    }
 }
 
 /// The page of a result.

@@ -9,9 +9,10 @@ mod option;
 mod order;
 mod room;
 mod sources;
+mod told;
 mod wishes;
 
-use elbowroom_solver::Answer;
+pub(crate) use told::Told;
 
 use crate::drawing::{Scale, Sheet};
 use crate::render::plan;
@@ -20,17 +21,6 @@ use crate::words::report as words;
 
 /// The scale that plans are drawn at; a page shows them as wide as there is room.
 const SCALE: Scale = Scale(50);
-
-/// All that a report is made from.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Told<'a> {
-    /// What came out.
-    pub answer: &'a Answer,
-    /// Options that are drawn and told at length.
-    pub shown: usize,
-    /// The scenario file's name, for whoever wants to go on.
-    pub file: &'a str,
-}
 
 /// The page.
 pub(crate) fn page(told: &Told<'_>) -> String {
@@ -73,5 +63,5 @@ fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[(Sheet, Vec<String>)
 fn plans(told: &Told<'_>) -> Vec<(Sheet, Vec<String>)> {
     let answer = told.answer;
     let shown = answer.options.iter().take(told.shown);
-    shown.map(|option| plan::Figure::alone(plan::Shown { answer, option }, SCALE)).collect()
+    shown.map(|option| plan::alone(plan::Shown { answer, option }, SCALE)).collect()
 }

@@ -1,61 +1,25 @@
 //! The tape sheet of an option: how it is marked on the floor full size, in the order in which it is done.
 
 mod circle;
+mod laid;
 mod piece;
 
-use elbowroom_model::{Brief, Unit};
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::{RankedOption, Thing};
+pub(crate) use laid::Laid;
+
+use elbowroom_model::Unit;
+use elbowroom_solver::answer::Thing;
 use elbowroom_solver::setting_out::{Mark, OVERLAP, SettingOut, WalkStep, setting_out};
 
 use crate::drawing::{Paper, Sheet};
 use crate::render::leaf::{Block, Grid, Head, Leaf, Picture};
-use crate::render::plan::{Drawn, Figure, Shown};
+use crate::render::plan::{self, Drawn};
 use crate::words::answer::notices;
-use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
+use crate::words::lengths::{shop_unit, sign, taped};
 use crate::words::tape as words;
 
 /// How wide and high the small plan may be: as wide as a column of upright A4 or Letter, and so high that the points stand
 /// below it on the same page.
 const WIDEST: Paper = Paper { width: 180.0, height: 135.0 };
-
-/// All that the sheet is made from.
-#[derive(Debug, Clone, Copy)]
-pub(crate) struct Laid<'a> {
-    /// What came out.
-    pub answer: &'a Answer,
-    /// The option that is laid out.
-    pub option: &'a RankedOption,
-    /// Length of a roll of tape, mm.
-    pub roll: f64,
-    /// A small plan is drawn: text shows none.
-    pub has_plan: bool,
-}
-
-impl<'a> Laid<'a> {
-    /// What was solved.
-    const fn brief(&self) -> &'a Brief {
-        &self.answer.brief
-    }
-
-    const fn units(&self) -> Unit {
-        self.answer.brief.units
-    }
-
-    const fn shown(&self) -> Shown<'_> {
-        Shown { answer: self.answer, option: self.option }
-    }
-
-    /// A length as a tape reads it, with its unit.
-    fn tape(&self, length: f64) -> String {
-        taped(shop_unit(self.units()), length)
-    }
-
-    /// The same in a table, without its unit.
-    fn bare(&self, length: f64) -> String {
-        taped_bare(self.units(), length)
-    }
-}
 
 /// Length of a roll of low-tack tape as it is usually sold, mm (common practice, no source).
 pub(crate) const fn usual_roll(units: Unit) -> f64 {
@@ -108,7 +72,7 @@ fn ready(laid: &Laid<'_>, out: &SettingOut) -> Vec<String> {
 
 /// The small plan with the letters and numbers that the measures speak of.
 fn plan(laid: &Laid<'_>, out: &SettingOut) -> Picture {
-    let (paper, Drawn { marks, key, .. }) = Figure::to_set_out(laid.shown(), out, &WIDEST);
+    let (paper, Drawn { marks, key, .. }) = plan::to_set_out(laid.shown(), out, &WIDEST);
     let numbers: Vec<String> = key.iter().enumerate().map(|(place, it)| words::numbered(place + 1, it)).collect();
     let caption = words::plan(&numbers);
     let title = words::title(&laid.brief().room.name);

@@ -1,11 +1,10 @@
 //! Diagonals that check the outline: read, and held against what was found.
 
 use super::names::Names;
-use super::outline::Outline;
 use crate::fault::quoted;
 use crate::nearest::nearest;
 use crate::report::{Of, Report, Taken};
-use crate::room::Residual;
+use crate::room::{Residual, Wall};
 use crate::scenario::document::{DiagonalRow, Document};
 use crate::survey::fit::{Fitted, Measures};
 use crate::yaml::Trail;
@@ -65,16 +64,21 @@ fn wall(name: &str, names: &Names, (at, report): (&Trail, &mut Report<'_>)) -> O
     found
 }
 
-/// Holds the diagonals against an outline by coordinates; nothing is moved.
-pub(super) fn check(outline: &mut Outline, diagonals: &[Diagonal], (within, report): (f64, &Report<'_>)) {
+/// The diagonals against walls by coordinates, which are not moved, and what must be told of them.
+pub(super) fn checked(
+    walls: &[Wall],
+    diagonals: &[Diagonal],
+    within: f64,
+    report: &Report<'_>,
+) -> (Vec<Residual>, Vec<String>) {
     let between = |one: &Diagonal| {
-        let (from, to) = (outline.walls.get(one.from)?, outline.walls.get(one.to)?);
+        let (from, to) = (walls.get(one.from)?, walls.get(one.to)?);
         let of = format!("diagonal {} to {}", from.name, to.name);
         Some(residual(of, one.length, (to.start - from.start).norm(), (1.0, within)))
     };
     let residuals: Vec<Residual> = diagonals.iter().filter_map(between).collect();
-    outline.notices.extend(slips(&residuals, report));
-    outline.survey.residuals = residuals;
+    let notices = slips(&residuals, report);
+    (residuals, notices)
 }
 
 /// Every measure against the fitted outline, and what must be told of it.

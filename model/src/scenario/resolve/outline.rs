@@ -50,7 +50,9 @@ pub(super) fn outline(document: &Document, names: &Names, within: f64, report: &
         from_lengths(rows, (names, &diagonals), (within, report))
     };
     if by_coordinates && let (Some(outline), Some(diagonals)) = (&mut found.outline, diagonals) {
-        diagonals::check(outline, &diagonals, (within, report));
+        let (residuals, notices) = diagonals::checked(&outline.walls, &diagonals, within, report);
+        outline.survey.residuals = residuals;
+        outline.notices.extend(notices);
     }
     found.outline = found.outline.filter(|outline| check::walls::sound(&outline.walls, report));
     found

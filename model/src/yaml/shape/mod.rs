@@ -1,13 +1,17 @@
 //! Holds a tree to a schema: every key that is unknown, twice or missing and every value of the wrong kind is told, with
 //! the nearest one that is known, and is taken out, so that the rest can still be read.
 
+mod spot;
+mod words;
+
 use serde_json::Value;
 
+use self::spot::{Spot, nth, spot_of};
+use self::words::{did_you_mean, found_words, lower_first, sentence, shown, type_words};
 use super::tree::{Entry, Node, NodeValue};
 use crate::fault::{Fault, Place, quoted};
 use crate::keyed::keys_of;
 use crate::length::nearest_unit;
-use crate::nearest::nearest;
 
 /// The tree less what is at fault, and the faults. [`Node::TAKEN_OUT`] stands where something was.
 pub(crate) fn hold_to(tree: Node, schema: &Value) -> (Node, Vec<Fault>) {
@@ -21,21 +25,6 @@ pub(crate) fn hold_to(tree: Node, schema: &Value) -> (Node, Vec<Fault>) {
 struct Holder<'a> {
     root: &'a Value,
     faults: Vec<Fault>,
-}
-
-/// Where in the file, in the room's own words.
-#[derive(Clone)]
-struct Spot {
-    /// The item; empty at the top.
-    item: String,
-    /// The key whose value this is.
-    key: String,
-}
-
-impl Spot {
-    fn of(&self) -> String {
-        if self.item.is_empty() { "the file".to_owned() } else { self.item.clone() }
-    }
 }
 
 impl<'a> Holder<'a> {
@@ -247,41 +236,6 @@ impl<'a> Holder<'a> {
     }
 }
 
-/// The spot inside a map: named as the map names itself.
-fn spot_of(entries: &[Entry], spot: &Spot, is_kind: &dyn Fn(&str) -> bool) -> Spot {
-    let text = |key: &str| {
-        let entry = entries.iter().find(|entry| entry.key == key)?;
-        if let NodeValue::Text(text) = &entry.node.value { Some(quoted(text)) } else { None }
-    };
-    let top = spot.item.is_empty() && spot.key == "file";
-    let own = if top {
-        None
-    } else {
-        text("name").or_else(|| text("kind").filter(|kind| is_kind(kind)).map(|kind| kind.replace('-', " ")))
-    };
-    let fallback = if top || !spot.item.is_empty() { spot.item.clone() } else { spot.key.clone() };
-    Spot { item: own.unwrap_or(fallback), key: spot.key.clone() }
-}
-
-/// The words for the `index`th entry of a list.
-fn nth(spot: &Spot, index: usize) -> String {
-    let one = match spot.key.as_str() {
-        "walls" => "wall",
-        "fixed" => "fixed thing",
-        "pieces" => "piece",
-        "diagonals" => "diagonal",
-        "way" => "point of the way",
-        "holds" => return format!("item {} of {}", index + 1, spot.of()),
-        _ => return spot.item.clone(),
-    };
-    format!("{one} {}", index + 1)
-}
-
-fn did_you_mean(word: &str, known: &[String]) -> String {
-    let all = || format!("Known here: {}.", known.join(", "));
-    nearest(word, known.iter().map(String::as_str)).map_or_else(all, |near| format!("Did you mean `{near}`?"))
-}
-
 fn types(schema: &Value) -> Vec<&str> {
     match &schema["type"] {
         Value::String(one) => vec![one],
@@ -299,42 +253,4 @@ fn is_of(value: &NodeValue, name: &str) -> bool {
         NodeValue::Text(_) => name == "string",
         NodeValue::List(_) | NodeValue::Map(_) => false,
     }
-}
-
-fn type_words(name: &str) -> &'static str {
-    match name {
-        "object" => "a set of keys with values",
-        "array" => "a list",
-        "string" => "a text",
-        "number" => "a number",
-        "integer" => "a whole number, 0 or more",
-        "boolean" => "true or false",
-        _ => "a value",
-    }
-}
-
-fn found_words(value: &NodeValue) -> (&'static str, String) {
-    match value {
-        NodeValue::Null => ("empty", String::new()),
-        NodeValue::Bool(one) => ("the truth value", one.to_string()),
-        NodeValue::Integer(one) => ("the number", one.to_string()),
-        NodeValue::Float(one) => ("the number", one.to_string()),
-        NodeValue::Text(one) => ("the text", quoted(one)),
-        NodeValue::List(_) => ("a list", String::new()),
-        NodeValue::Map(_) => ("a set of keys", String::new()),
-    }
-}
-
-fn shown(text: &str) -> String {
-    if text.is_empty() { String::new() } else { format!(" `{text}`") }
-}
-
-fn sentence(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
-}
-
-fn lower_first(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }

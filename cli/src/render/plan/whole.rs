@@ -1,0 +1,80 @@
+//! The plan itself, without the sheet round it: what is drawn on it, in which order.
+
+use elbowroom_solver::answer::OptionPiece;
+use elbowroom_solver::routes::Route;
+use elbowroom_solver::setting_out::SettingOut;
+
+use super::figure::{Drawn, Figure};
+use super::frame::Frame;
+use super::{Shown, gaps, items, pieces, points, turning, walls, ways, zones};
+use crate::drawing::{Area, Paper, Scale, Sheet};
+use crate::words::plan as words;
+
+/// The plan in the middle of `area`, at the largest listed scale that it holds.
+pub(crate) fn within(shown: Shown<'_>, area: &Area) -> Drawn {
+    let frame = Frame::within(shown.brief(), area);
+    drawn(shown, frame, area)
+}
+
+/// The plan at this scale on a sheet of its own size.
+pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> (Sheet, Vec<String>) {
+    let (frame, area) = Frame::at_scale(shown.brief(), scale);
+    let drawn = drawn(shown, frame, &area);
+    let sheet = Sheet {
+        paper: Paper { width: area.width, height: area.height },
+        title: words::title(shown.brief(), shown.option),
+        description: description(&shown),
+        marks: drawn.marks,
+    };
+    (sheet, drawn.key)
+}
+
+fn drawn(shown: Shown<'_>, frame: Frame, area: &Area) -> Drawn {
+    let mut figure = Figure::new(shown, frame, *area);
+    zones::draw(&mut figure);
+    pieces::draw(&mut figure);
+    pieces::seats(&mut figure);
+    ways::sights(&mut figure);
+    items::draw(&mut figure);
+    walls::draw(&mut figure);
+    turning::draw(&mut figure);
+    gaps::draw(&mut figure);
+    ways::draw(&mut figure);
+    walls::measure(&mut figure);
+    pieces::name(&mut figure);
+    ways::name(&mut figure);
+    gaps::name(&mut figure);
+    turning::name(&mut figure);
+    items::name(&mut figure);
+    figure.finished()
+}
+
+/// The room and the pieces on the floor, with the points that a tape starts from and the corners that it finds: as large
+/// as a sheet so wide and high holds it, and the sheet that it takes.
+pub(crate) fn to_set_out(shown: Shown<'_>, out: &SettingOut, widest: &Paper) -> (Paper, Drawn) {
+    let (frame, paper) = Frame::filling(shown.brief(), widest);
+    let mut figure = Figure::new(shown, frame, paper.within(0.0));
+    pieces::draw(&mut figure);
+    items::draw(&mut figure);
+    walls::draw(&mut figure);
+    turning::draw(&mut figure);
+    points::draw(&mut figure, out);
+    points::name(&mut figure, out);
+    walls::measure(&mut figure);
+    pieces::named(&mut figure, |piece| points::place_and_name(out, piece));
+    turning::name(&mut figure);
+    items::name(&mut figure);
+    (paper, figure.finished())
+}
+
+/// Sizes and ways in words.
+pub(super) fn description(shown: &Shown<'_>) -> String {
+    let brief = shown.brief();
+    let size = |one: OptionPiece<'_>| format!("{} {}", one.piece.name, pieces::size(shown, one.sizes));
+    let way = |(place, route): (usize, &Route)| {
+        words::way(brief, &ways::letter(place), route, &shown.tape(route.width), &shown.tape(route.needs))
+    };
+    let sizes: Vec<String> = shown.option.pieces(brief).map(size).collect();
+    let ways: Vec<String> = shown.option.routes.iter().enumerate().map(way).collect();
+    words::description(&sizes, &ways)
+}

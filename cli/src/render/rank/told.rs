@@ -1,0 +1,36 @@
+//! What the page of a result is made from.
+
+use elbowroom_model::{Brief, Criterion, Unit};
+use elbowroom_solver::Answer;
+
+use crate::words::lengths::taped;
+
+/// All that the page is made from.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Told<'a> {
+    /// What came out.
+    pub answer: &'a Answer,
+    /// Options told at some length.
+    pub shown: usize,
+    /// Ranked by this alone.
+    pub by: Option<Criterion>,
+    /// The first option is sketched too.
+    pub sketch: bool,
+}
+
+impl<'a> Told<'a> {
+    /// What was solved.
+    pub(super) const fn brief(&self) -> &'a Brief {
+        &self.answer.brief
+    }
+
+    /// The unit that lengths are told in.
+    pub(super) const fn units(&self) -> Unit {
+        self.answer.brief.units
+    }
+
+    /// A length as a tape reads it.
+    pub(super) fn tape(&self, length: f64) -> String {
+        taped(self.units(), length)
+    }
+}

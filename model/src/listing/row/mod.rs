@@ -1,0 +1,135 @@
+//! From text cells to pieces: headers matched, every cell read, every fault told with its line.
+
+use std::collections::BTreeMap;
+
+mod choices;
+mod figures;
+mod reading;
+
+use self::reading::Reading;
+use super::columns::{Column, Which};
+use super::faults::Told;
+use super::figure::{Style, has_decimal_comma};
+use super::grid::{Grid, GridRow};
+use super::headers::{Places, headers};
+use super::{Asked, ListedPiece, Listing};
+use crate::corner::{Runs, TooShort};
+use crate::fault::quoted;
+use crate::kind::PieceKind;
+use crate::length::Unit;
+use crate::piece::{Dimension, SizeRange};
+
+/// The pieces of `grid`; all of its faults go to `told`.
+pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut Told) -> Listing {
+    let (places, passed_over) = headers(grid, asked, told);
+    let style = Style { said: asked.decimals, has_commas: has_commas(grid, &places) };
+    let mut reading = Reading { grid, asked, places: &places, style, currency: None, told };
+    for meant in places.values() {
+        if meant.1.which == Which::Usual(Column::Price) {
+            reading.currency = meant.1.currency.clone().map(|currency| (currency, grid.header_line));
+        }
+    }
+    let mut pieces: Vec<ListedPiece> = Vec::new();
+    let mut lines: BTreeMap<String, usize> = BTreeMap::new();
+    for row in &grid.rows {
+        let Some(piece) = reading.piece(row) else { continue };
+        if let Some(first) = lines.insert(piece.name.clone(), row.line) {
+            let message = format!("{} stands on line {first} already.", piece.name);
+            let remedy = "Give each row a name of its own; of one piece in hand several times give the `count`.";
+            reading.told.add(row.line, "name_twice", &piece.name, message, remedy.to_owned());
+        }
+        pieces.push(piece);
+    }
+    let currency = reading.currency.map(|(currency, _)| currency);
+    if pieces.is_empty() && told.is_empty() {
+        let remedy = "Write a row for each piece under the header.".to_owned();
+        told.add(grid.header_line, "empty_file", "", "The list has no rows.".to_owned(), remedy);
+    }
+    Listing { pieces, currency, passed_over }
+}
+
+fn has_commas(grid: &Grid, places: &Places) -> bool {
+    let figures = places.iter().filter(|(which, _)| {
+        matches!(which, Which::Usual(column) if column.is_length() || matches!(column, Column::Price | Column::Score))
+    });
+    let at: Vec<usize> = figures.map(|(_, (place, _))| *place).collect();
+    grid.rows.iter().any(|row| at.iter().any(|place| row.cells.get(*place).is_some_and(|cell| has_decimal_comma(cell))))
+}
+
+impl Reading<'_> {
+    fn piece(&mut self, row: &GridRow) -> Option<ListedPiece> {
+        let before = self.told.count();
+        let kind = self.kind(row);
+        let name = self.name(row, kind);
+        let units = self.units(row);
+        let mut size = |column| self.length(row, column, &name, units);
+        let (width, depth, return_length) = (size(Column::Width), size(Column::Depth), size(Column::Return));
+        let (height, screen) = (size(Column::Height), size(Column::Screen));
+        let (legs_off, diagonal_depth) = (size(Column::LegsOff), size(Column::DiagonalDepth));
+        let parts = self.parts(row, &name, units);
+        let hands = self.hands(row, kind, &name);
+        let chaise = self.truth(row, Column::Chaise, &name);
+        let seats = self.whole(row, Column::Seats, &name);
+        let count = self.whole(row, Column::Count, &name).unwrap_or(1);
+        let score = self.score(row, &name);
+        let price = self.price(row, &name);
+        self.fits_its_kind(row, kind, &name);
+        if kind.is_some_and(PieceKind::has_return)
+            && let [Some(width), Some(depth), Some(return_length)] = [width, depth, return_length]
+        {
+            self.runs_are_long_enough(row, &name, [width, return_length, depth].map(SizeRange::fixed));
+        }
+        let more = (0..self.asked.extra.len()).map(|place| self.cell(row, Which::Extra(place)).to_owned()).collect();
+        if self.told.count() > before {
+            return None;
+        }
+        Some(ListedPiece {
+            line: row.line,
+            name,
+            kind: kind?,
+            width: width?,
+            depth: depth?,
+            return_length,
+            height,
+            hands,
+            chaise,
+            screen,
+            seats,
+            price,
+            count,
+            score,
+            legs_off,
+            diagonal_depth,
+            parts,
+            more,
+        })
+    }
+
+    /// Tells a corner sofa of which a run is not longer than the other is deep.
+    fn runs_are_long_enough(&mut self, row: &GridRow, name: &str, [width, return_length, depth]: [SizeRange; 3]) {
+        let Some(short) = (Runs { width, return_length, depth }).too_short() else { return };
+        let column = if short.which == Dimension::Return { Column::Return } else { Column::Width };
+        let of_row = Unit::of(self.usual(row, Column::Units));
+        let units = self.unit_of(column, of_row).unwrap_or_default();
+        self.told.add(row.line, TooShort::CODE, name, short.message(&quoted(name), units), short.remedy(units));
+    }
+
+    /// Cells that belong to another kind, and a corner sofa without its return.
+    fn fits_its_kind(&mut self, row: &GridRow, kind: Option<PieceKind>, name: &str) {
+        let Some(kind) = kind else { return };
+        for column in [Column::Return, Column::Hand, Column::Chaise] {
+            let given = !self.usual(row, column).is_empty();
+            if given && !kind.has_return() {
+                let message = format!("{} is a {}, which has no {}.", quoted(name), kind.words(), column.key());
+                let remedy = format!(
+                    "Leave the cell empty, or make it a {}.",
+                    PieceKind::keys_where(PieceKind::has_return).replace('-', " ")
+                );
+                self.told.add(row.line, "key_of_another_kind", name, message, remedy);
+            }
+        }
+        if kind.has_return() && self.usual(row, Column::Return).is_empty() {
+            self.missing(row, Column::Return, name);
+        }
+    }
+}

@@ -1,0 +1,30 @@
+//! The rows of one list while they are read.
+
+use crate::listing::Asked;
+use crate::listing::columns::{Column, Which};
+use crate::listing::faults::Told;
+use crate::listing::figure::Style;
+use crate::listing::grid::{Grid, GridRow};
+use crate::listing::headers::Places;
+
+/// Reads the rows of one list.
+pub(super) struct Reading<'a> {
+    pub grid: &'a Grid,
+    pub asked: &'a Asked<'a>,
+    pub places: &'a Places,
+    pub style: Style,
+    /// The currency so far, and the line that said it.
+    pub currency: Option<(String, usize)>,
+    pub told: &'a mut Told,
+}
+
+impl Reading<'_> {
+    pub(super) fn cell<'b>(&self, row: &'b GridRow, which: Which) -> &'b str {
+        let place = self.places.get(&which).map(|(place, _)| *place);
+        place.and_then(|place| row.cells.get(place)).map_or("", String::as_str)
+    }
+
+    pub(super) fn usual<'b>(&self, row: &'b GridRow, column: Column) -> &'b str {
+        self.cell(row, Which::Usual(column))
+    }
+}

@@ -1,0 +1,58 @@
+//! A piece of furniture, as written.
+
+use schemars::JsonSchema;
+use serde::Deserialize;
+
+use crate::kind::PieceKind;
+use crate::length::Measure;
+
+/// A piece of furniture, or several alike. A size is a range (`200..260`, `..260`, `200..`) or one length that is fixed;
+/// without one the table's sizes hold.
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
+#[schemars(inline)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct PieceRow {
+    /// What it is.
+    #[schemars(required)]
+    pub(crate) kind: Option<PieceKind>,
+    /// Its name, unique; default its kind, numbered where several have none.
+    pub(crate) name: Option<String>,
+    /// How many, all of one size; default 1.
+    pub(crate) count: Option<u32>,
+    /// Of a corner sofa: the side of the return as you SIT on the main run; default either.
+    pub(crate) hand: Option<HandRow>,
+    /// Along its back; of a corner sofa the main run, the corner included.
+    pub(crate) width: Option<Measure>,
+    /// Of a corner sofa: whole length of the return along its back, the corner included, and not how far it juts out: 300 mm
+    /// or more beyond the depth.
+    #[serde(rename = "return")]
+    pub(crate) return_length: Option<Measure>,
+    /// Away from its back; of a corner sofa both runs.
+    pub(crate) depth: Option<Measure>,
+    /// Above the floor.
+    pub(crate) height: Option<Measure>,
+    /// Of a corner sofa: the return has no back, so one sees over it; default false.
+    pub(crate) chaise: Option<bool>,
+    /// Gap kept behind its backs where they stand at a wall; default by the clearances.
+    pub(crate) off_wall: Option<Measure>,
+    /// Of a media unit: the diagonal of its 16:9 screen.
+    pub(crate) screen: Option<Measure>,
+    /// Of a dining table: how many sit at it.
+    pub(crate) seats: Option<u32>,
+    /// Of a dining table: people pass behind the chairs; default false.
+    pub(crate) passing: Option<bool>,
+    /// It must stand in the room; false: only if it fits; default true.
+    pub(crate) needed: Option<bool>,
+}
+
+/// Hands that a corner sofa may have.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum HandRow {
+    /// The return on the sitter's left.
+    Left,
+    /// The return on the sitter's right.
+    Right,
+    /// Whichever suits the room.
+    Either,
+}

@@ -1,0 +1,48 @@
+//! What is wrong with a value, in words.
+
+use crate::fault::quoted;
+use crate::nearest::nearest;
+use crate::yaml::tree::NodeValue;
+
+pub(super) fn did_you_mean(word: &str, known: &[String]) -> String {
+    let all = || format!("Known here: {}.", known.join(", "));
+    nearest(word, known.iter().map(String::as_str)).map_or_else(all, |near| format!("Did you mean `{near}`?"))
+}
+
+pub(super) fn type_words(name: &str) -> &'static str {
+    match name {
+        "object" => "a set of keys with values",
+        "array" => "a list",
+        "string" => "a text",
+        "number" => "a number",
+        "integer" => "a whole number, 0 or more",
+        "boolean" => "true or false",
+        _ => "a value",
+    }
+}
+
+pub(super) fn found_words(value: &NodeValue) -> (&'static str, String) {
+    match value {
+        NodeValue::Null => ("empty", String::new()),
+        NodeValue::Bool(one) => ("the truth value", one.to_string()),
+        NodeValue::Integer(one) => ("the number", one.to_string()),
+        NodeValue::Float(one) => ("the number", one.to_string()),
+        NodeValue::Text(one) => ("the text", quoted(one)),
+        NodeValue::List(_) => ("a list", String::new()),
+        NodeValue::Map(_) => ("a set of keys", String::new()),
+    }
+}
+
+pub(super) fn shown(text: &str) -> String {
+    if text.is_empty() { String::new() } else { format!(" `{text}`") }
+}
+
+pub(super) fn sentence(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+}
+
+pub(super) fn lower_first(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
+}

@@ -7,13 +7,12 @@ use crate::answer::{self, Answer, PieceSizes, Work, thousandth};
 use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
 use crate::criteria::{self, Judgement};
 use crate::notice::Notice;
-use crate::outcome::{Refused, Remedy};
 use crate::ranking;
+use crate::refusal::{Refusal, Remedy, Why};
 use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
 use crate::site::Site;
 use crate::way::{self, Blocked, Narrowed};
-use crate::wording::arrangement::no_room;
 use crate::wording::notice::notice as words_of_notice;
 use crate::{Limits, Part, Unwatched, Watch, notice, part, refusal, verify};
 
@@ -39,7 +38,7 @@ pub(crate) struct Candidate<'a> {
 type Grounds<'g, 'a> = (&'g RoomGround<'a>, &'g Floor, &'g verify::Ground<'a>);
 
 /// A candidate, or why there is none; the programs that took, and what else was done.
-type Tried<'a> = (Result<Candidate<'a>, Refused>, usize, Tally);
+type Tried<'a> = (Result<Candidate<'a>, Refusal>, usize, Tally);
 
 /// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits. Where
 /// the brief has a way in, no size is larger than what gets in by it.
@@ -79,7 +78,7 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     }
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| told_size(other).total_cmp(&told_size(one)));
-    refused.extend(enumeration.dropped.iter().map(|dropped| dropped_refused(brief, dropped)));
+    refused.extend(enumeration.dropped.iter().map(dropped_refusal));
     let scores: Vec<Vec<_>> = candidates.iter().map(scores).collect();
     let order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
     let ground = answer::Ground { room: &room, floor: &floor, limits };
@@ -107,9 +106,8 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     }
 }
 
-fn dropped_refused(brief: &Brief, Dropped { arrangement, reason }: &Dropped) -> Refused {
-    let (key, why) = (arrangement.key.clone(), no_room(brief, reason));
-    Refused { key, why, rule: reason.rule, short_by: Some(reason.short_by()) }
+fn dropped_refusal(Dropped { arrangement, reason }: &Dropped) -> Refusal {
+    Refusal { key: arrangement.key.clone(), why: Why::NoRoom(*reason) }
 }
 
 fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
@@ -130,17 +128,16 @@ fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
 /// The result where a piece that is needed cannot come in: nothing was solved.
 fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> Answer {
     let floor = Floor::of(brief, &Site::of(brief));
-    let remedy = way::eased(brief, blocked).and_then(|(eased, change, words)| {
+    let remedy = way::eased(brief, blocked).and_then(|(eased, change)| {
         let options = rank(&eased, &Limits { shown: 0, ..*limits }, &Unwatched).options.len();
-        let sentence = format!("{words}, which makes {options} options possible.");
-        (options > 0).then(|| Remedy { sentence, changes: vec![change] })
+        (options > 0).then(|| Remedy { changes: vec![change], options })
     });
     Answer {
         asked: brief.clone(),
         brief: brief.clone(),
         outside: Vec::new(),
         options: Vec::new(),
-        refused: blocked.iter().filter_map(|blocked| blocked.refused(brief)).collect(),
+        refused: blocked.iter().map(Blocked::refusal).collect(),
         remedies: remedy.into_iter().collect(),
         notices: notices(brief, &floor, &Enumeration::default()),
         work: Work::default(),
@@ -191,15 +188,16 @@ fn try_one<'a>(
     let searched = part(watch, Part::Search, || search(room, floor, arrangement, effort));
     let (programs, tally) = (searched.programs, searched.tally.clone());
     let Some(found) = searched.found.clone() else {
-        let refused = || refusal::refused(room, floor, arrangement, &searched);
-        let (refused, more) = part(watch, Part::Refusal, refused);
-        return (Err(refused), programs + more, tally);
+        let why = || refusal::why_refused(room, floor, arrangement, &searched);
+        let (why, more) = part(watch, Part::Refusal, why);
+        return (Err(Refusal { key: arrangement.key.clone(), why }), programs + more, tally);
     };
     let found = part(watch, Part::Check, || let_out(checked, found, arrangement));
     let routes = part(watch, Part::Routes, || floor.routes(room.brief, &found.layout));
     let verified = || verify::verify(checked, &found.layout, arrangement, &routes);
     if let Some(breach) = part(watch, Part::Check, verified).first() {
-        return (Err(refusal::not_verified(arrangement, breach)), programs, tally);
+        let why = Why::NotVerified(breach.clone());
+        return (Err(Refusal { key: arrangement.key.clone(), why }), programs, tally);
     }
     let scene = criteria::Scene {
         brief: room.brief,

@@ -20,5 +20,6 @@ mod report;
 mod screens;
 mod sheets;
 mod shop;
+mod undecided;
 mod way;
 mod what_if;

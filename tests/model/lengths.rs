@@ -128,3 +128,35 @@ proptest! {
         let _ = parse_extent(&text, Unit::Metre);
     }
 }
+
+proptest! {
+    /// What there is and what is asked for are read back in the order that they have: told as less where it is less, as
+    /// equal where nobody could see a difference.
+    #[test]
+    fn side_by_side_less_reads_as_less(
+        place in 0..Unit::ALL.len(), has in 0.0..9000.0_f64, by in prop_oneof![0.0..2000.0_f64, 0.0..20.0_f64, 0.0..0.2_f64],
+    ) {
+        let unit = Unit::ALL[place];
+        let read = |has: f64, asked: f64| unit.side_by_side(has, asked).map(|text| parse(&text, unit).unwrap());
+        let [less, more] = read(has, has + by);
+        prop_assert!((less - has).abs() <= 6.35 && (more - has - by).abs() <= 6.35, "{:?}", unit.side_by_side(has, has + by));
+        if by > 0.01 {
+            prop_assert!(less < more, "{:?}", unit.side_by_side(has, has + by));
+        } else {
+            prop_assert!(less <= more);
+        }
+        let [more, less] = read(has + by, has);
+        prop_assert!(less <= more);
+        prop_assert_eq!(read(has, has)[0], read(has, has)[1]);
+    }
+
+    /// No more is missing than is asked for.
+    #[test]
+    fn no_more_is_told_to_be_missing_than_is_asked_for(
+        place in 0..Unit::ALL.len(), asked in 1.0..3000.0_f64, share in 0.0..=1.0_f64,
+    ) {
+        let unit = Unit::ALL[place];
+        let [asked, missing] = unit.asked_and_missing(asked, asked * share).map(|text| parse(&text, unit).unwrap());
+        prop_assert!(missing <= asked + 1e-9, "{missing} of {asked}");
+    }
+}

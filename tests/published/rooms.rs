@@ -4,7 +4,7 @@
 
 use elbowroom_model::scenario;
 use elbowroom_solver::Limits;
-use elbowroom_solver::outcome::Remedy;
+use elbowroom_solver::refusal::Remedy;
 use serde_json::Value;
 
 use crate::program::run_with;
@@ -126,7 +126,7 @@ fn complaints(id: &str, plan: &Plan) -> Vec<String> {
             changed.is_none_or(|brief| !ranked_brief(&brief, Limits::default()).options.is_empty())
         };
         let idle = answer.remedies.iter().filter(|remedy| !helps(remedy));
-        all.extend(idle.map(|remedy| format!("{} It does not.", remedy.sentence)));
+        all.extend(idle.map(|remedy| format!("it does not help: {remedy:?}")));
     }
     all.into_iter().map(|complaint| format!("{id}: {complaint}")).collect()
 }

@@ -1,7 +1,7 @@
 //! What a remedy says, done to the brief it was given for.
 
-use elbowroom_model::{Brief, Clearance, Dimension, PieceId, SizeRange};
-use elbowroom_solver::outcome::{Change, Remedy};
+use elbowroom_model::{Brief, Dimension, PieceId, SizeRange};
+use elbowroom_solver::refusal::{Change, Lever, Remedy};
 
 /// The brief with every change of the remedy made; `None` where one of them moves a wall of a room that is no rectangle.
 pub(crate) fn remedied(brief: &Brief, remedy: &Remedy) -> Option<Brief> {
@@ -9,27 +9,21 @@ pub(crate) fn remedied(brief: &Brief, remedy: &Remedy) -> Option<Brief> {
 }
 
 fn changed(mut brief: Brief, change: &Change) -> Option<Brief> {
-    if let Some(rule) = Clearance::ALL.iter().copied().find(|rule| rule.key() == change.what) {
-        brief.rules = brief.rules.with(rule, change.to.expect("a figure"), "a remedy");
-        return Some(brief);
+    match change.lever {
+        Lever::Clearance(rule) => brief.rules = brief.rules.with(rule, change.to, "a remedy"),
+        Lever::Wall(wall) => return lengthened(brief, wall.0, change.to - change.from),
+        Lever::LeaveOut(piece) => return Some(without(brief, piece.0)),
+        Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
+            let piece = &mut brief.pieces[piece.0];
+            let range = match dimension {
+                Dimension::Width => &mut piece.width,
+                Dimension::Depth => &mut piece.depth,
+                Dimension::Return => piece.return_length.as_mut().expect("a return"),
+            };
+            let SizeRange { least, usual, most } = *range;
+            *range = SizeRange { least: least.min(change.to), usual: usual.min(change.to), most: most.min(change.to) };
+        }
     }
-    if let Some(wall) = brief.room.walls.iter().position(|wall| wall.name == change.what) {
-        return lengthened(brief, wall, change.by.expect("a figure"));
-    }
-    if let Some(place) = brief.pieces.iter().position(|piece| piece.name == change.what) {
-        assert_eq!(change.to, None, "a piece by its bare name is left out");
-        return Some(without(brief, place));
-    }
-    let (name, dimension) = change.what.rsplit_once('.').unwrap_or_else(|| panic!("what is {}?", change.what));
-    let piece = brief.pieces.iter_mut().find(|piece| piece.name == name).expect("a piece of that name");
-    let to = change.to.expect("a figure");
-    let range = match dimension {
-        "width" => &mut piece.width,
-        "depth" => &mut piece.depth,
-        "return" => piece.return_length.as_mut().expect("a return"),
-        other => panic!("{other} is no dimension of {:?}", [Dimension::Width, Dimension::Return, Dimension::Depth]),
-    };
-    *range = SizeRange { least: range.least.min(to), usual: range.usual.min(to), most: range.most.min(to) };
     Some(brief)
 }
 

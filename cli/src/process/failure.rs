@@ -96,8 +96,10 @@ pub(crate) enum Failure {
         /// What was asked for.
         meant: String,
     },
-    /// Nothing fits, so there is no option to draw.
+    /// Nothing fits, or nothing was found that does, so there is no option to draw.
     NothingFits {
+        /// Arrangements of which nobody knows whether they fit.
+        undecided: usize,
         /// What would help, a sentence each.
         remedies: Vec<String>,
     },

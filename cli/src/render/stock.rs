@@ -2,6 +2,7 @@
 //! the pick list as rows for a spreadsheet.
 
 use elbowroom_model::{Rounding, Unit};
+use elbowroom_solver::stock::By;
 
 use crate::process::failure::Failure;
 use crate::result::stock::{BookingResult, PickedPiece, StockResult};
@@ -46,7 +47,8 @@ fn pick(page: &mut Page, room: &BookingResult, unit: Unit) {
         return;
     }
     let Some(arrangement) = &room.arrangement else {
-        page.paragraph(2, words::NO_OPTION);
+        let is_decided = room.asked.iter().all(|asked| asked.by != By::NotDecided);
+        page.paragraph(2, if is_decided { words::NO_OPTION } else { words::NO_OPTION_FOUND });
         return;
     };
     page.faint(2, &words::arrangement(arrangement.rank, &arrangement.title));

@@ -81,7 +81,7 @@ struct CandidateResult<'a> {
     /// Why it does not fit, where that is no matter of size.
     why_not: Option<String>,
     /// What would make it fit.
-    remedies: &'a [Remedy],
+    remedies: Vec<Remedy>,
 }
 
 /// An option that a candidate fits.
@@ -148,7 +148,7 @@ struct PairResult<'a> {
     /// Their names.
     between: [&'a str; 2],
     /// What fails, in the arrangement that misses least.
-    why: &'a str,
+    why: String,
 }
 
 impl<'a> ShopResult<'a> {
@@ -174,6 +174,7 @@ impl<'a> ShopResult<'a> {
 
 fn candidate<'a>(names: Names<'a>, listed: &'a ListedPiece, found: &'a CandidateFound) -> CandidateResult<'a> {
     let way = names.brief.way.as_ref().zip(found.way.as_ref());
+    let remedies = found.remedies.iter().map(|one| Remedy::told(names.brief, one, found.is_decided()));
     CandidateResult {
         name: &listed.name,
         line: listed.line,
@@ -190,7 +191,7 @@ fn candidate<'a>(names: Names<'a>, listed: &'a ListedPiece, found: &'a Candidate
         left: &found.left,
         misses: &found.misses,
         why_not: words::why_not(names, listed, found),
-        remedies: &found.remedies,
+        remedies: remedies.collect(),
     }
 }
 
@@ -231,7 +232,6 @@ fn set<'a>(names: Names<'a>, found: &'a SetFound) -> SetResult<'a> {
     }
 }
 
-fn pair<'a>(names: Names<'a>, PairFound { between, nearest }: &'a PairFound) -> PairResult<'a> {
-    let why = nearest.as_ref().map_or("", |refused| refused.why.as_str());
-    PairResult { between: between.map(|place| names.candidate(place)), why }
+fn pair<'a>(names: Names<'a>, found: &'a PairFound) -> PairResult<'a> {
+    PairResult { between: found.between.map(|place| names.candidate(place)), why: words::nearest(names.brief, found) }
 }

@@ -71,7 +71,7 @@ pub(crate) struct AskedResult {
     pub must: bool,
     /// What serves it.
     pub piece: Option<PickedPiece>,
-    /// The row of the stock that serves it, or why none does: `no_option`, `none_of_kind`, `none_fits`, `all_taken`.
+    /// The row of the stock that serves it, or why none does: `no_option`, `not_decided`, `none_of_kind`, `none_fits`, `all_taken`.
     #[serde(rename = "short", serialize_with = "short")]
     pub by: By,
 }
@@ -81,6 +81,7 @@ fn short<S: Serializer>(by: &By, serializer: S) -> Result<S::Ok, S::Error> {
     let short = match by {
         By::Stock { .. } => None,
         By::NoOption => Some("no_option"),
+        By::NotDecided => Some("not_decided"),
         By::NoneOfKind => Some("none_of_kind"),
         By::NoneFits => Some("none_fits"),
         By::AllTaken => Some("all_taken"),

@@ -4,7 +4,7 @@ use elbowroom_model::{Brief, Hand, PieceId, SecondPlace};
 use elbowroom_solver::Answer;
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::criteria::Judgement;
-use elbowroom_solver::outcome::{Refused, Remedy};
+use elbowroom_solver::refusal::{Refusal, Remedy};
 use elbowroom_solver::wording;
 
 /// The decisions of an option: `Back to the canal wall, return on the left, screen on the stair wall`.
@@ -27,14 +27,14 @@ pub(crate) fn left_out(brief: &Brief, option: &RankedOption, piece: PieceId) -> 
     wording::left_out::left_out(brief, piece, option.proven)
 }
 
-/// Why an arrangement does not fit.
-pub(crate) fn refused(_brief: &Brief, refused: &Refused) -> String {
-    refused.why.clone()
+/// Why an arrangement is not among the options.
+pub(crate) fn refused(brief: &Brief, refusal: &Refusal) -> String {
+    wording::refusal::refusal(brief, refusal)
 }
 
-/// What would help.
-pub(crate) fn remedy(_brief: &Brief, remedy: &Remedy) -> String {
-    remedy.sentence.clone()
+/// What would help, or helped where it was tried.
+pub(crate) fn remedy(answer: &Answer, remedy: &Remedy) -> String {
+    wording::remedy::remedy(&answer.brief, remedy, answer.undecided() == 0)
 }
 
 /// Cautions, assumptions, what is left aside.

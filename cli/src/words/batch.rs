@@ -7,6 +7,7 @@ use elbowroom_model::fault::quoted;
 
 use super::failure::{self, make_readable};
 use super::figures::counted;
+use super::rank;
 use crate::process::source::Unreadable;
 
 /// A room whose text cannot be read.
@@ -65,6 +66,8 @@ pub(crate) fn called(source: Option<&str>) -> String {
 pub(crate) const FITS: &str = "fits";
 /// A room that nothing fits in.
 pub(crate) const NOTHING_FITS: &str = "nothing fits";
+/// How a room came out of which it is not known.
+pub(crate) const NOT_KNOWN: &str = "not known";
 /// A room whose file is at fault.
 pub(crate) const AT_FAULT: &str = "at fault";
 
@@ -82,11 +85,12 @@ pub(crate) fn at_fault(message: &str, line: Option<usize>, faults: usize) -> Str
     }
 }
 
-/// That nothing fits, and what would help.
-pub(crate) fn nothing_fits(help: Option<&str>) -> String {
-    match help {
-        Some(help) => format!("Nothing fits as asked. {help}"),
-        None => "Nothing fits as asked, and no small change would help.".to_owned(),
+/// That nothing fits or was found, and what would help.
+pub(crate) fn no_option(undecided: usize, help: Option<&str>) -> String {
+    match (undecided, help) {
+        (0, None) => "Nothing fits as asked, and no small change would help.".to_owned(),
+        (_, None) => rank::nothing_fits(undecided).to_owned(),
+        (_, Some(help)) => format!("{} {help}", rank::nothing_fits(undecided)),
     }
 }
 
@@ -97,6 +101,8 @@ pub(crate) struct Tally {
     pub fit: usize,
     /// Rooms that nothing fits in.
     pub nothing_fits: usize,
+    /// Rooms of which it is not known.
+    pub undecided: usize,
     /// Rooms whose file is at fault.
     pub at_fault: usize,
     /// Rooms whose result was kept from an earlier run, or from another room of the same content.
@@ -106,7 +112,7 @@ pub(crate) struct Tally {
 impl Tally {
     /// Rooms in all.
     const fn all(&self) -> usize {
-        self.fit + self.nothing_fits + self.at_fault
+        self.fit + self.nothing_fits + self.undecided + self.at_fault
     }
 }
 
@@ -115,6 +121,9 @@ pub(crate) fn tally(tally: &Tally) -> String {
     let mut text = format!("{}: something fits in {}", counted(tally.all(), "room", "rooms"), tally.fit);
     if tally.nothing_fits > 0 {
         let _ = write!(text, ", nothing in {}", tally.nothing_fits);
+    }
+    if tally.undecided > 0 {
+        let _ = write!(text, ", not known of {}", tally.undecided);
     }
     if tally.at_fault > 0 {
         let _ = write!(text, ", {} at fault", tally.at_fault);

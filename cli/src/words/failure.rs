@@ -4,7 +4,7 @@ use std::borrow::Cow;
 use std::path::Path;
 
 use super::figures::counted;
-use super::rank::{NO_REMEDY, REMEDIES};
+use super::rank::{NO_REMEDY, remedies as heading};
 use crate::process::failure::Failure;
 use crate::process::source::{Unreadable, is_scenario};
 
@@ -45,7 +45,10 @@ pub(crate) fn message(failure: &Failure) -> String {
         }
         Failure::NoSuchOption { meant, .. } => format!("no option is called {meant}"),
         Failure::SameOption { meant } => format!("option {meant} is named twice"),
-        Failure::NothingFits { .. } => "nothing fits as asked".to_owned(),
+        Failure::NothingFits { undecided: 0, .. } => "nothing fits as asked".to_owned(),
+        Failure::NothingFits { .. } => {
+            "nothing was found that fits as asked, and it is not known whether anything does".to_owned()
+        }
         Failure::Drawing(why) => format!("cannot draw the sheet: {why}"),
         Failure::NoText { form, .. } => format!("a {form} file cannot be shown at a terminal"),
         Failure::NoSuchCommand(name) => format!("there is no command {name}"),
@@ -78,7 +81,7 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         Failure::NotWritten { .. } => "See that there is room for it, and that it can be written to.",
         Failure::NoSuchOption { options, .. } => return Some(options_there_are(*options).into()),
         Failure::SameOption { .. } => "Name two different options, or three.",
-        Failure::NothingFits { remedies } => return Some(would_help(remedies).into()),
+        Failure::NothingFits { undecided, remedies } => return Some(would_help(*undecided, remedies).into()),
         Failure::NoText { instead, .. } => instead,
         Failure::NoSuchCommand(_) => "`elbowroom --help` lists them.",
         Failure::CommandLine(_)
@@ -138,10 +141,10 @@ fn options_there_are(options: usize) -> String {
 }
 
 /// What would help where nothing fits.
-fn would_help(remedies: &[String]) -> String {
+fn would_help(undecided: usize, remedies: &[String]) -> String {
     match remedies {
         [] => NO_REMEDY.to_owned(),
-        remedies => format!("{}: {}", REMEDIES, remedies.join(" ")),
+        remedies => format!("{}: {}", heading(undecided), remedies.join(" ")),
     }
 }
 

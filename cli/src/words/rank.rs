@@ -21,8 +21,10 @@ pub(crate) const SCREEN: &str = "Screen";
 pub(crate) const FIRM: &str = "How firm";
 /// Over what holds each size.
 pub(crate) const HELD_BY: &str = "held by";
-/// Instead of other options.
-pub(crate) const NO_OTHER: &str = "No other arrangement fits.";
+/// Instead of other options; `undecided`: arrangements of which nobody knows.
+pub(crate) const fn no_other(undecided: usize) -> &'static str {
+    if undecided == 0 { "No other arrangement fits." } else { "No other arrangement was found that fits." }
+}
 /// Of a piece that stands at no wall.
 pub(crate) const FREE: &str = "free";
 /// Over where a route is narrowest.
@@ -33,29 +35,53 @@ pub(crate) const NO_PINCH: &str = "its own two ends";
 pub(crate) const LEFT_OUT: &str = "Left out, for it did not fit";
 /// Over what does not fit.
 pub(crate) const REFUSED: &str = "What does not fit, the nearest misses first";
-/// Instead of options.
-pub(crate) const NOTHING_FITS: &str = "Nothing fits as asked.";
+/// Over what was not decided.
+pub(crate) const UNDECIDED: &str = "What was not decided: it may fit, and it may not";
 /// Instead of remedies.
 pub(crate) const NO_REMEDY: &str = "No single change, and no two together, was found that makes room. Ask for less.";
 /// The same, where only some decisions were looked at.
 pub(crate) const NO_OTHER_DECISION: &str =
     "None with these decisions does, whatever gives way. Leave out an `--only` to see what the room holds.";
+/// The same, where it is not known whether anything fits.
+pub(crate) const NO_OTHER_DECISION_FOUND: &str = "With these decisions nothing was found, whatever gave way. Leave out \
+                                                  an `--only` to see what the room holds.";
+
+/// Instead of options; `undecided`: arrangements of which nobody knows.
+pub(crate) const fn nothing_fits(undecided: usize) -> &'static str {
+    match undecided {
+        0 => "Nothing fits as asked.",
+        _ => "Nothing was found that fits as asked; it is not known whether anything does.",
+    }
+}
+
 /// Over remedies.
-pub(crate) const REMEDIES: &str = "What would help, each by itself";
+pub(crate) const fn remedies(undecided: usize) -> &'static str {
+    if undecided == 0 { "What would help, each by itself" } else { "What helped where it was tried, each by itself" }
+}
 
 /// The head of the page: room, area, how many fit.
 pub(crate) fn summary(answer: &Answer, by: Option<Criterion>) -> String {
-    let (room, fit) = (&answer.brief.room, answer.options.len());
-    let mut text = format!("{}, {}: ", room.name, area(room.area() / 1e6));
-    let _ = match fit {
-        0 => write!(text, "none of {} fits", counted(answer.refused.len(), "arrangement", "arrangements")),
-        _ => write!(
-            text,
-            "{}, {} not",
+    let (fit, undecided) = (answer.options.len(), answer.undecided());
+    let not = answer.refused.len() - undecided;
+    let undecided_told = || format!("{} not decided within the work allowed", counted(undecided, "was", "were"));
+    let counts = match (fit, not, undecided) {
+        (0, _, 0) => format!("none of {} fits", counted(not, "arrangement", "arrangements")),
+        (0, 0, _) => {
+            format!("none of {} was decided within the work allowed", counted(undecided, "arrangement", "arrangements"))
+        }
+        (0, _, _) => {
+            format!("{}, {}", counted(not, "arrangement does not fit", "arrangements do not fit"), undecided_told())
+        }
+        (_, _, 0) => format!("{}, {} not", counted(fit, "arrangement fits", "arrangements fit"), plural_do(not)),
+        (_, _, _) => format!(
+            "{}, {} not, {}",
             counted(fit, "arrangement fits", "arrangements fit"),
-            plural_do(answer.refused.len())
+            plural_do(not),
+            undecided_told()
         ),
     };
+    let room = &answer.brief.room;
+    let mut text = format!("{}, {}: {counts}", room.name, area(room.area() / 1e6));
     if let Some(criterion) = by {
         let _ = write!(text, "; ranked by {} alone", criterion.key());
     }
@@ -102,10 +128,14 @@ pub(crate) fn screen(brief: &Brief, wall: WallId, distance: Option<&str>) -> Str
 }
 
 /// How firm the first place is and what would turn it.
-pub(crate) fn firm(best: &RankedOption, options: usize, rival: Option<(&TurnsIf, f64, &RankedOption)>) -> String {
+pub(crate) fn firm(
+    best: &RankedOption,
+    (options, undecided): (usize, usize),
+    rival: Option<(&TurnsIf, f64, &RankedOption)>,
+) -> String {
     let mut text = format!("score {:.0} of 100", best.score);
     if options == 1 {
-        return text + "; nothing else fits";
+        return text + if undecided == 0 { "; nothing else fits" } else { "; nothing else was found that fits" };
     }
     let _ = write!(text, "; first in {} of the ways to weigh your wishes", share(best.first_place_share));
     match rival {

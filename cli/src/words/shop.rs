@@ -2,8 +2,10 @@
 
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Brief, Dimension};
-use elbowroom_solver::shop::{CandidateFound, Impossible, Row, WhyNot};
+use elbowroom_solver::refusal::Remedy;
+use elbowroom_solver::shop::{CandidateFound, Impossible, PairFound, Row, WhyNot};
 use elbowroom_solver::way::Asks;
+use elbowroom_solver::wording;
 
 use super::figures::counted;
 
@@ -35,7 +37,7 @@ impl<'a> Names<'a> {
     }
 }
 
-/// Why a candidate does not fit, where that is no matter of size.
+/// Why a candidate has no option, where that is no matter of size.
 pub(crate) fn why_not(names: Names<'_>, listed: &ListedPiece, found: &CandidateFound) -> Option<String> {
     Some(match found.why_not? {
         WhyNot::NoneAsked => format!("The room asks for no {}.", listed.kind.words()),
@@ -44,7 +46,19 @@ pub(crate) fn why_not(names: Names<'_>, listed: &ListedPiece, found: &CandidateF
             format!("The room asks for {asked} alike, and {} are in hand.", listed.count)
         }
         WhyNot::OtherHand => "Its return is on the other hand than the one asked for.".to_owned(),
+        WhyNot::NotDecided => "It is not known whether it fits: nothing was found within the work allowed.".to_owned(),
     })
+}
+
+/// What would make a candidate fit, or made it fit where it was tried.
+pub(crate) fn remedies(brief: &Brief, found: &CandidateFound) -> Vec<String> {
+    let told = |remedy: &Remedy| wording::remedy::remedy(brief, remedy, found.is_decided());
+    found.remedies.iter().map(told).collect()
+}
+
+/// What fails where two candidates do not go together.
+pub(crate) fn nearest(brief: &Brief, pair: &PairFound) -> String {
+    pair.nearest.as_ref().map_or_else(String::new, |refusal| wording::refusal::refusal(brief, refusal))
 }
 
 /// Why there is no set.
@@ -127,7 +141,7 @@ pub(crate) fn does_not_get_in(by: Option<&str>, asks: Asks, at: &str) -> String 
 }
 
 /// What would make one candidate fit.
-pub(crate) fn would_help(name: &str, remedies: &[&str]) -> String {
+pub(crate) fn would_help(name: &str, remedies: &[String]) -> String {
     format!("{name}: {}", remedies.join(" "))
 }
 
@@ -186,7 +200,7 @@ pub(crate) fn solved(solved: usize, proven: bool) -> String {
         format!("{solved} solved; every other one costs too much, holds what does not fit, or stands behind.")
     } else {
         format!(
-            "{solved} solved, the cheapest first; there are more than are looked at, and a better one may be among them."
+            "{solved} solved, the cheapest first; not all were looked at or decided, and a better one may be among them."
         )
     }
 }

@@ -15,6 +15,9 @@ pub(crate) const SHORT: &str = "Short";
 pub(crate) const ONE_MORE: &str = "One more piece";
 /// Of a room that nothing fits in.
 pub(crate) const NO_OPTION: &str = "Nothing fits in the room as asked; `elbowroom rank` says what would help.";
+/// Of a room in which nothing was found that fits.
+pub(crate) const NO_OPTION_FOUND: &str = "Nothing was found that fits in the room as asked; it is not known whether anything \
+                                          does. `elbowroom rank` says what helped where it was tried.";
 /// Of a room that gets nothing.
 pub(crate) const NOTHING_TO_PICK: &str = "Nothing to pick.";
 /// At the foot.
@@ -105,6 +108,7 @@ pub(crate) const fn why_short(by: By) -> Option<&'static str> {
     match by {
         By::Stock { .. } => None,
         By::NoOption => Some("nothing fits in the room as asked"),
+        By::NotDecided => Some("it is not known whether anything fits in the room as asked"),
         By::NoneOfKind => Some("the stock has none of the kind"),
         By::AllTaken => Some("what fits is in other rooms, or out, on some of these days"),
         By::NoneFits => Some("none of the stock fits in this arrangement"),

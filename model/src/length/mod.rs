@@ -62,6 +62,14 @@ pub enum Rounding {
     Up,
 }
 
+/// Lengths that differ by less are the same, mm: it is rounding, not size.
+const FORGIVEN: f64 = 1e-3;
+
+/// Decimals of a millimetre to which a length is told finely.
+const TENTHS: usize = 1;
+/// Decimals of a millimetre below which nothing is told apart.
+const MICROMETRES: usize = 3;
+
 impl Unit {
     /// Every unit, the smaller of each system first.
     pub const ALL: &[Self] = Self::VARIANTS;
@@ -87,14 +95,18 @@ impl Unit {
     /// ```
     #[must_use]
     pub fn finely(self, length: f64) -> String {
-        let (places, number) = match self {
-            Self::Millimetre => (1, length),
-            Self::Centimetre => (2, length / self.millimetres()),
-            Self::Metre => (4, length / self.millimetres()),
-            Self::Inch => (2, length / self.millimetres()),
-            Self::Foot => return feet_finely(length),
+        self.to_places(length, TENTHS)
+    }
+
+    /// `length` (mm) in words, to so many decimals of a millimetre; of an inch one more.
+    fn to_places(self, length: f64, places: usize) -> String {
+        let more = match self {
+            Self::Millimetre => 0,
+            Self::Centimetre | Self::Inch => 1,
+            Self::Metre => 3,
+            Self::Foot => return feet_to_places(length, places + 1),
         };
-        format!("{} {}", trimmed(number, places), self.key())
+        format!("{} {}", trimmed(length / self.millimetres(), places + more), self.key())
     }
 
     /// Millimetres in one of this unit.
@@ -151,6 +163,44 @@ impl Unit {
         }
     }
 
+    /// What there is and what is asked for (mm), told side by side: both to the nearest shopper's step, and more finely where
+    /// that shows no difference and there is one. So what is told as less is less, and what is told as equal is equal.
+    ///
+    /// ```
+    /// use elbowroom_model::length::Unit;
+    /// assert_eq!(Unit::Centimetre.side_by_side(609.6, 609.6), ["61 cm", "61 cm"]);
+    /// assert_eq!(Unit::Centimetre.side_by_side(695.0, 609.6), ["70 cm", "61 cm"]);
+    /// assert_eq!(Unit::Centimetre.side_by_side(607.0, 609.6), ["60.7 cm", "60.96 cm"]);
+    /// ```
+    #[must_use]
+    pub fn side_by_side(self, has: f64, asked: f64) -> [String; 2] {
+        let both = |told: &dyn Fn(f64) -> String| [told(has), told(asked)];
+        let coarse = both(&|length| self.words(length, Rounding::Nearest));
+        if coarse[0] != coarse[1] || (has - asked).abs() <= FORGIVEN {
+            return coarse;
+        }
+        let finer = (TENTHS..=MICROMETRES).map(|places| both(&|length| self.to_places(length, places)));
+        finer.into_iter().find(|[has, asked]| has != asked).unwrap_or(coarse)
+    }
+
+    /// What a rule asks for and how much of that is missing (mm): what is asked exactly, what is missing rounded up to the
+    /// shopper's step, but never beyond what is asked.
+    ///
+    /// ```
+    /// use elbowroom_model::length::Unit;
+    /// assert_eq!(Unit::Centimetre.asked_and_missing(609.6, 23.0), ["60.96 cm", "3 cm"]);
+    /// assert_eq!(Unit::Centimetre.asked_and_missing(609.6, 609.6), ["60.96 cm", "60.96 cm"]);
+    /// ```
+    #[must_use]
+    pub fn asked_and_missing(self, asked: f64, missing: f64) -> [String; 2] {
+        let missing = if self.rounded(missing, Rounding::Up) > asked {
+            self.finely(missing)
+        } else {
+            self.words(missing, Rounding::Up)
+        };
+        [self.finely(asked), missing]
+    }
+
     /// `length` (mm) rounded to the shopper's step, mm.
     #[must_use]
     pub fn rounded(self, length: f64, rounding: Rounding) -> f64 {
@@ -160,9 +210,8 @@ impl Unit {
         steps as f64 * step
     }
 
-    /// Whole shopping steps in `length`. A thousandth of a millimetre is forgiven: it is rounding, not size.
+    /// Whole shopping steps in `length`. What is [`FORGIVEN`] is rounding, not size.
     fn steps(self, length: f64, rounding: Rounding) -> i64 {
-        const FORGIVEN: f64 = 1e-3;
         let step = self.shopping_step();
         let steps = match rounding {
             Rounding::Nearest => (length / step).round(),
@@ -190,13 +239,16 @@ fn trimmed(number: f64, places: usize) -> String {
     if text == "-0" { "0".to_owned() } else { text.to_owned() }
 }
 
-fn feet_finely(length: f64) -> String {
-    let hundredths = (length.abs() / 0.254).round();
-    let (feet, inches) = ((hundredths / 1200.0).floor(), hundredths.rem_euclid(1200.0) / 100.0);
-    let sign = if length < 0.0 && hundredths > 0.0 { "-" } else { "" };
+/// `length` (mm) in feet and inches, to so many decimals of an inch.
+fn feet_to_places(length: f64, places: usize) -> String {
+    // A few places: the power is exact, and parts of an inch are whole numbers far below 2^53.
+    let in_an_inch = 10_f64.powi(places as i32);
+    let parts = (length.abs() * in_an_inch / 25.4).round();
+    let (feet, inches) = ((parts / (12.0 * in_an_inch)).floor(), parts.rem_euclid(12.0 * in_an_inch) / in_an_inch);
+    let sign = if length < 0.0 && parts > 0.0 { "-" } else { "" };
     match (feet == 0.0, inches == 0.0) {
-        (true, _) => format!("{sign}{} in", trimmed(inches, 2)),
+        (true, _) => format!("{sign}{} in", trimmed(inches, places)),
         (false, true) => format!("{sign}{} ft", trimmed(feet, 0)),
-        (false, false) => format!("{sign}{} ft {} in", trimmed(feet, 0), trimmed(inches, 2)),
+        (false, false) => format!("{sign}{} ft {} in", trimmed(feet, 0), trimmed(inches, places)),
     }
 }

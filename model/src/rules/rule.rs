@@ -39,6 +39,8 @@ pub enum Rule {
     Needed,
     /// It gets in by the way to the room.
     Way,
+    /// Decided within the work allowed.
+    Work,
     /// What settles ties.
     Centring,
 }
@@ -72,6 +74,7 @@ impl Rule {
             | Self::Largest
             | Self::Needed
             | Self::Way
+            | Self::Work
             | Self::Centring => None,
         }
     }

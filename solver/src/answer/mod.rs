@@ -12,7 +12,7 @@ mod work;
 
 use elbowroom_model::{Brief, PieceId};
 
-use crate::outcome::{Refused, Remedy};
+use crate::refusal::{Refusal, Remedy, Why};
 
 pub use crate::sizes::{HeldBy, Holding};
 pub use figures::degrees;
@@ -36,7 +36,7 @@ pub struct Answer {
     /// Every option that fits, best first.
     pub options: Vec<RankedOption>,
     /// Arrangements that do not fit.
-    pub refused: Vec<Refused>,
+    pub refused: Vec<Refusal>,
     /// What would help, where nothing fits.
     pub remedies: Vec<Remedy>,
     /// Cautions, assumptions, what was left out.
@@ -51,6 +51,12 @@ impl Answer {
     pub fn solved_as(&self, asked: PieceId) -> Option<PieceId> {
         let before = self.outside.iter().filter(|outside| **outside < asked).count();
         (!self.outside.contains(&asked)).then(|| PieceId(asked.0 - before))
+    }
+
+    /// How many arrangements were not decided within the work allowed: nobody knows whether they fit.
+    #[must_use]
+    pub fn undecided(&self) -> usize {
+        self.refused.iter().filter(|refusal| refusal.why == Why::NotDecided).count()
     }
 
     /// The option of this key.

@@ -31,6 +31,14 @@ pub struct Outcome {
     pub work: Work,
 }
 
+impl Outcome {
+    /// How many arrangements were not decided within the work allowed: nobody knows whether they fit.
+    #[must_use]
+    pub fn undecided(&self) -> usize {
+        self.refused.iter().filter(|refused| refused.rule == elbowroom_model::Rule::Work).count()
+    }
+}
+
 /// The format that [`Outcome`] is written in.
 pub const FORMAT: &str = "elbowroom-result/1";
 

@@ -3,17 +3,20 @@
 use elbowroom_model::{Brief, Clearance, Hand, PieceId, SecondPlace};
 
 use super::{
-    ChoicesFound, CriterionFound, DimensionFound, FORMAT, GapFound, HeldBy, LeftOut, MisclosureFound, OptionFound,
-    Outcome, PieceFound, PinchFound, RangeFound, RoomFound, RouteFound, RulesInForce, SecondSeatFound,
-    TurningCircleFound, TurnsIf,
+    Change, ChoicesFound, CriterionFound, DimensionFound, FORMAT, GapFound, HeldBy, LeftOut, MisclosureFound,
+    OptionFound, Outcome, PieceFound, PinchFound, RangeFound, Refused, Remedy, RoomFound, RouteFound, RulesInForce,
+    SecondSeatFound, TurningCircleFound, TurnsIf,
 };
 use crate::answer::{self, Answer, DimensionRange, Gap, OptionPiece, RankedOption, Thing, degrees};
 use crate::arrangement::SecondSeat;
 use crate::criteria::Judgement;
+use crate::refusal::{self, Lever, Refusal};
 use crate::routes::Route;
 use crate::wording::arrangement::title;
 use crate::wording::cause::holding;
 use crate::wording::left_out::left_out as why_left_out;
+use crate::wording::refusal::refusal as why_refused;
+use crate::wording::remedy::{lever, remedy as remedy_in_words};
 
 impl Outcome {
     /// What `answer` says.
@@ -24,8 +27,8 @@ impl Outcome {
             room: room(&answer.brief),
             rules: rules(&answer.brief),
             options: answer.options.iter().map(|it| OptionFound::of(&answer.brief, it)).collect(),
-            refused: answer.refused.clone(),
-            remedies: answer.remedies.clone(),
+            refused: answer.refused.iter().map(|refusal| refused(&answer.brief, refusal)).collect(),
+            remedies: answer.remedies.iter().map(|one| Remedy::of(answer, one)).collect(),
             notices: answer.notices.clone(),
             work: answer.work.clone(),
         }
@@ -76,6 +79,32 @@ impl OptionFound {
             bound: option.bound,
             proven: option.proven,
         }
+    }
+}
+
+fn refused(brief: &Brief, refusal: &Refusal) -> Refused {
+    let why = why_refused(brief, refusal);
+    Refused { key: refusal.key.clone(), why, rule: refusal.rule(), short_by: refusal.short_by() }
+}
+
+impl Remedy {
+    fn of(answer: &Answer, remedy: &refusal::Remedy) -> Self {
+        Self::told(&answer.brief, remedy, answer.undecided() == 0)
+    }
+
+    /// The remedy as told; `nothing_fits`: that is known of what it was sought for.
+    #[must_use]
+    pub fn told(brief: &Brief, remedy: &refusal::Remedy, nothing_fits: bool) -> Self {
+        let change = |change: &refusal::Change| {
+            let is_length = !matches!(change.lever, Lever::LeaveOut(_));
+            Change {
+                what: lever(brief, change.lever),
+                to: is_length.then_some(change.to),
+                by: is_length.then_some((change.to - change.from).abs()),
+            }
+        };
+        let sentence = remedy_in_words(brief, remedy, nothing_fits);
+        Self { sentence, changes: remedy.changes.iter().map(change).collect() }
     }
 }
 

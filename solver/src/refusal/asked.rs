@@ -1,17 +1,9 @@
 //! The figure that a rule asks for, where it is one length that the file or a profile sets.
 
-use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, Rule};
+use elbowroom_model::{Brief, ItemId, ItemKind, Rule};
 
+use super::why::Asked;
 use crate::rules::{Cause, With};
-
-/// What sets the figure.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) enum Asked {
-    /// A clearance.
-    Clearance(Clearance),
-    /// What stays clear of one heater or fire.
-    KeepClear(ItemId),
-}
 
 impl Asked {
     /// What the rule of a cause asks; `None` where that is no one length.

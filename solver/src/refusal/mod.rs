@@ -4,11 +4,12 @@
 
 mod asked;
 mod reason;
-mod reason_words;
 mod remedy;
-mod remedy_words;
 mod retry;
 mod tolerance;
+mod why;
 
-pub(crate) use reason::{not_verified, refused};
+pub(crate) use reason::why_refused;
+pub use remedy::{Change, Lever, Remedy};
 pub(crate) use remedy::{remedies, without};
+pub use why::{Asked, AskedLength, DoesNotGetIn, Reason, Refusal, Why};

@@ -4,57 +4,51 @@ use std::collections::BTreeMap;
 
 use elbowroom_model::{Brief, Rule};
 
-use super::asked::Asked;
-use super::reason_words::sentence;
 use super::retry::{any, fits, nearest};
 use super::tolerance::FINE;
+use super::why::{Asked, AskedLength, Reason, Why};
 use crate::arrangement::Arrangement;
-use crate::outcome::Refused;
+use crate::layout::Size;
 use crate::routes::Floor;
 use crate::rules::Cause;
 use crate::search::{RoomGround, Searched, search};
-use crate::verify::Breach;
 
 /// Rules that are tried one by one, the most blamed first.
 const TRIED: usize = 5;
 
-/// Where the search ended before it was done.
-const NOT_FOUND: &str = "No layout was found within the work allowed.";
-
 /// Why `arrangement` has no layout: the most blamed rule without which there is one, and how much it is short; and the
 /// programs that took.
-pub(crate) fn refused(
+pub(crate) fn why_refused(
     room: &RoomGround<'_>,
     floor: &Floor,
     arrangement: &Arrangement,
     searched: &Searched,
-) -> (Refused, usize) {
+) -> (Why, usize) {
+    if !searched.is_complete {
+        return (Why::NotDecided, 0);
+    }
     let ranked = ranked(&searched.blame);
     let mut programs = 0;
-    if !searched.is_complete {
-        return (told(arrangement, NOT_FOUND.to_owned(), ranked.first().map_or(Rule::Room, |c| c.rule), None), 0);
-    }
     for cause in ranked.iter().take(TRIED) {
         let eased = search(room, floor, arrangement, any(Some(cause.rule)));
         programs += eased.programs;
         if eased.found.is_some() {
             let (short_by, more) = short_by(room.brief, arrangement, cause);
-            let why = sentence(room.brief, cause, short_by);
-            return (told(arrangement, why, cause.rule, short_by), programs + more);
+            return (Why::OneRule(reason(room.brief, cause, short_by)), programs + more);
         }
     }
-    let rule = ranked.first().map_or(Rule::Room, |cause| cause.rule);
-    (told(arrangement, several(room.brief, &ranked), rule, None), programs)
+    (Why::SeveralRules(ranked.iter().map(|cause| reason(room.brief, cause, None)).collect()), programs)
 }
 
-/// A layout that the re-check does not pass is not shown.
-pub(crate) fn not_verified(arrangement: &Arrangement, breach: &Breach) -> Refused {
-    let why = format!("The layout found did not pass the second check: {}", breach.sentence);
-    Refused { key: arrangement.key.clone(), why, rule: breach.rule, short_by: Some(breach.short_by) }
-}
-
-fn told(arrangement: &Arrangement, why: String, rule: Rule, short_by: Option<f64>) -> Refused {
-    Refused { key: arrangement.key.clone(), why, rule, short_by }
+/// The cause with its figures.
+fn reason(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> Reason {
+    let least = brief.piece(cause.piece).map(|piece| Size {
+        width: piece.width.least,
+        return_length: piece.return_length.map(|range| range.least),
+        depth: piece.depth.least,
+    });
+    let asked = Asked::by(brief, cause).map(|by| AskedLength { by, length: by.figure(brief) });
+    Reason { cause: *cause, least, asked, short_by }
 }
 
 /// One cause for each rule, the most blamed first.
@@ -84,15 +78,4 @@ fn short_by(brief: &Brief, arrangement: &Arrangement, cause: &Cause) -> (Option<
     let now = asked.figure(brief);
     let short = eased(0.0).then(|| now - nearest(now, 0.0, FINE, eased));
     (short, programs.get())
-}
-
-/// Where no single rule is to blame.
-fn several(brief: &Brief, ranked: &[Cause]) -> String {
-    let mut reasons: Vec<String> = ranked.iter().map(|cause| sentence(brief, cause, None)).collect();
-    reasons.dedup();
-    match reasons.as_slice() {
-        [] => NOT_FOUND.to_owned(),
-        [only] => only.clone(),
-        [first, second, ..] => format!("Several rules leave no place at once. {first} {second}"),
-    }
 }

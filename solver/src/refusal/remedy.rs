@@ -1,11 +1,9 @@
 //! The least change that makes an option possible, one of each kind.
 
-use elbowroom_model::{Brief, Clearance, Dimension, Only, PieceId};
+use elbowroom_model::{Brief, Clearance, Dimension, Only, PieceId, WallId};
 
-use super::remedy_words::sentence;
 use super::retry::{Retries, nearest};
 use super::tolerance::FINE;
-use crate::outcome::{Change, Remedy};
 
 /// A piece's least size is eased to this share of itself at most.
 const SMALLEST_SHARE: f64 = 0.6;
@@ -16,17 +14,39 @@ const LONGEST_ADDED: f64 = 2_000.0;
 /// Options are counted up to this for the sentence.
 const COUNTED: usize = 20;
 
+/// What was changed with success: one thing, or the least pair.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Remedy {
+    /// The changes.
+    pub changes: Vec<Change>,
+    /// Options that there are then, counted up to twenty.
+    pub options: usize,
+}
+
+/// One thing set otherwise.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Change {
+    /// What.
+    pub lever: Lever,
+    /// From this, mm; of a piece that is left out 1.
+    pub from: f64,
+    /// To this, mm; of a piece that is left out 0.
+    pub to: f64,
+}
+
 /// One thing that could be changed.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) enum Lever {
+pub enum Lever {
     /// The least size of a piece.
     Least(PieceId, Dimension),
+    /// The size at which a piece gets in.
+    GetsIn(PieceId, Dimension),
     /// A piece is left out.
     LeaveOut(PieceId),
     /// A clearance.
     Clearance(Clearance),
     /// The length of a wall, and of its parallel wall with it.
-    Wall(elbowroom_model::WallId),
+    Wall(WallId),
 }
 
 /// What would help where nothing fits: at most one remedy of each kind, or the least pair.
@@ -121,7 +141,7 @@ fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Reme
 
 /// The lever is about a piece, by its place in the brief.
 const fn names_piece(lever: Lever) -> bool {
-    matches!(lever, Lever::Least(..) | Lever::LeaveOut(_))
+    matches!(lever, Lever::Least(..) | Lever::GetsIn(..) | Lever::LeaveOut(_))
 }
 
 /// Leaving a piece out shifts the places of those after it.
@@ -136,7 +156,7 @@ const fn is_all_or_nothing(lever: Lever) -> bool {
 /// What the lever stands at, and as far as it goes.
 fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
     match lever {
-        Lever::Least(id, dimension) => {
+        Lever::Least(id, dimension) | Lever::GetsIn(id, dimension) => {
             let piece = brief.piece(id)?;
             let least = piece.range(dimension)?.least;
             Some((least, least * SMALLEST_SHARE))
@@ -157,7 +177,7 @@ fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
 pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
     let mut eased = brief.clone();
     match lever {
-        Lever::Least(id, dimension) => {
+        Lever::Least(id, dimension) | Lever::GetsIn(id, dimension) => {
             for twin in brief.piece_ids() {
                 let piece = eased.piece_mut(twin)?;
                 if twin == id || piece.alike == Some(id) {
@@ -237,32 +257,16 @@ fn remedy(brief: &Brief, changes: &[(Lever, f64)], retries: &Retries) -> Option<
         0 => (changes.to_vec(), count(changes)),
         options => (rounded, options),
     };
-    (options > 0).then(|| Remedy {
-        sentence: sentence(brief, &changes, options),
-        changes: changes.iter().map(|(lever, to)| change(brief, *lever, *to)).collect(),
-    })
+    let change = |(lever, to): &(Lever, f64)| Some(Change { lever: *lever, from: range(brief, *lever)?.0, to: *to });
+    (options > 0).then(|| Remedy { changes: changes.iter().filter_map(change).collect(), options })
 }
 
 /// The figure rounded to the far side, so that the rounded one helps as well.
 fn told_figure(brief: &Brief, lever: Lever, to: f64) -> f64 {
     use elbowroom_model::Rounding;
     match lever {
-        Lever::Least(..) | Lever::Clearance(_) => brief.units.rounded(to, Rounding::Down).max(0.0),
+        Lever::Least(..) | Lever::GetsIn(..) | Lever::Clearance(_) => brief.units.rounded(to, Rounding::Down).max(0.0),
         Lever::Wall(_) => brief.units.rounded(to, Rounding::Up),
         Lever::LeaveOut(_) => to,
-    }
-}
-
-fn change(brief: &Brief, lever: Lever, to: f64) -> Change {
-    let by = range(brief, lever).map(|(now, _)| (to - now).abs());
-    let name = |id: PieceId| brief.piece_name(id).to_owned();
-    match lever {
-        Lever::Least(id, dimension) => Change { what: format!("{}.{}", name(id), dimension.key()), to: Some(to), by },
-        Lever::LeaveOut(id) => Change { what: name(id), to: None, by: None },
-        Lever::Clearance(rule) => Change { what: rule.key().to_owned(), to: Some(to), by },
-        Lever::Wall(id) => {
-            let what = brief.room.wall_name(id).to_owned();
-            Change { what, to: Some(to), by }
-        }
     }
 }

@@ -60,6 +60,9 @@ fn against(
             let left = left(&placed, row, candidate, best);
             CandidateFound { options: options(&answer), left, ..unseen }
         }
+        None if answer.undecided() > 0 => {
+            CandidateFound { why_not: Some(WhyNot::NotDecided), remedies: answer.remedies, ..unseen }
+        }
         None => {
             let misses = misses(&placed, row, candidate);
             CandidateFound { misses, remedies: answer.remedies, ..unseen }

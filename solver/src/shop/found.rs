@@ -8,7 +8,7 @@ use serde::Serialize;
 use super::rows::Row;
 use crate::answer::RankedOption;
 use crate::arrangement::Choices;
-use crate::outcome::{Refused, Remedy};
+use crate::refusal::{Refusal, Remedy};
 use crate::way::PieceIn;
 
 /// Every candidate against one room.
@@ -37,7 +37,7 @@ pub struct CandidateFound {
     pub left: Vec<Left>,
     /// Dimensions that would have to be less, each by itself enough; the least first.
     pub misses: Vec<Miss>,
-    /// Why it does not fit, where that is no matter of size.
+    /// Why it has no option, where that is no matter of size.
     pub why_not: Option<WhyNot>,
     /// What would make it fit, each tried.
     pub remedies: Vec<Remedy>,
@@ -50,6 +50,12 @@ impl CandidateFound {
         !self.options.is_empty()
     }
 
+    /// It is known whether it fits.
+    #[must_use]
+    pub fn is_decided(&self) -> bool {
+        self.why_not != Some(WhyNot::NotDecided)
+    }
+
     /// It has its place in the room, and gets in where the way is given.
     #[must_use]
     pub fn goes(&self) -> bool {
@@ -57,7 +63,7 @@ impl CandidateFound {
     }
 }
 
-/// Why a candidate does not fit, where that is no matter of size.
+/// Why a candidate has no option, where that is no matter of size.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum WhyNot {
     /// The room asks for none of its kind.
@@ -66,6 +72,8 @@ pub enum WhyNot {
     TooFew,
     /// A return on the other hand is asked for.
     OtherHand,
+    /// Nothing was found that fits, and it is not known whether anything does.
+    NotDecided,
 }
 
 /// A size beyond what was asked for.
@@ -115,7 +123,8 @@ pub struct SetsFound {
     pub sets: Vec<SetFound>,
     /// Sets that were solved.
     pub solved: usize,
-    /// Nothing better can be: every other set costs too much, holds what does not fit, or stands behind by its bound.
+    /// Nothing better can be: every other set costs too much, holds what does not fit, or stands behind by its bound. Not so
+    /// where it is not known of a set whether it fits.
     pub proven: bool,
     /// Why there is none, where that is proven.
     pub impossible: Option<Impossible>,
@@ -172,5 +181,5 @@ pub struct PairFound {
     /// The two.
     pub between: [usize; 2],
     /// What fails in the arrangement that misses least; `None` where nothing was refused.
-    pub nearest: Option<Refused>,
+    pub nearest: Option<Refusal>,
 }

@@ -51,6 +51,6 @@ pub(super) fn at_fault(ground: &Ground<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound
 
 fn told(ground: &Ground<'_>, one: Seat, other: Seat) -> PairFound {
     let answer = rank(&ground.brief_as_asked(&[one, other]), &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    let nearest = best_by(&answer.refused, |refused| -refused.short_by.unwrap_or(f64::INFINITY));
+    let nearest = best_by(&answer.refused, |refused| -refused.short_by().unwrap_or(f64::INFINITY));
     PairFound { between: [one.1, other.1], nearest: nearest.cloned() }
 }

@@ -52,6 +52,14 @@ struct Node {
     chosen: Vec<usize>,
 }
 
+/// Why a node holds no set.
+enum NoSet {
+    /// Nothing fits.
+    DoesNotFit,
+    /// It is not known whether anything fits.
+    NotDecided,
+}
+
 struct Search<'a> {
     ground: &'a Ground<'a>,
     asked: &'a SetsAsked,
@@ -109,16 +117,15 @@ impl<'a> Search<'a> {
             }
             if abreast.len() >= ABREAST || heap.is_empty() {
                 solved += abreast.len();
-                found.extend(self.solved(&abreast, watch));
+                proven &= self.solve(&abreast, &mut found, watch);
                 abreast.clear();
                 if self.asked.order != Order::Score && self.is_settled(&found, heap.peek()) {
                     break;
                 }
             }
             if solved + abreast.len() >= effort.sets || looked_at >= effort.sets.saturating_mul(NODES_FOR_A_SET) {
-                proven = heap.is_empty();
                 solved += abreast.len();
-                found.extend(self.solved(&abreast, watch));
+                proven &= self.solve(&abreast, &mut found, watch) && heap.is_empty();
                 break;
             }
         }
@@ -223,29 +230,35 @@ impl<'a> Search<'a> {
         u64::MAX - most
     }
 
-    /// The sets of `nodes` that fit, each with its node.
-    fn solved(&self, nodes: &[Node], watch: &dyn Watch) -> Vec<(SetFound, Node)> {
+    /// Adds the sets of `nodes` that fit, each with its node, and says whether it is known of all of them.
+    fn solve(&self, nodes: &[Node], found: &mut Vec<(SetFound, Node)>, watch: &dyn Watch) -> bool {
         let each = nodes.par_iter().map(|node| {
-            let found = self.set(node);
+            let tried = self.set(node);
             watch.solved(1);
-            found.map(|set| (set, node.clone()))
+            tried
         });
-        each.collect::<Vec<_>>().into_iter().flatten().collect()
+        let tried: Vec<Result<SetFound, NoSet>> = each.collect();
+        let decided = !tried.iter().any(|tried| matches!(tried, Err(NoSet::NotDecided)));
+        found.extend(tried.into_iter().zip(nodes).filter_map(|(tried, node)| Some((tried.ok()?, node.clone()))));
+        decided
     }
 
-    fn set(&self, node: &Node) -> Option<SetFound> {
+    fn set(&self, node: &Node) -> Result<SetFound, NoSet> {
         let ground = self.ground;
         let chosen = self.choices.iter().zip(&node.chosen);
         let chosen = chosen.map(|(choice, which)| (choice.row, choice.of.get(*which).copied().flatten()));
         let brief = ground.brief_of_set(chosen.clone());
-        let Answer { brief, options, .. } = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-        let (count, option) = (options.len(), options.into_iter().next()?);
+        let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+        let no_set = if answer.undecided() == 0 { NoSet::DoesNotFit } else { NoSet::NotDecided };
+        let Answer { brief, options, .. } = answer;
+        let count = options.len();
+        let option = options.into_iter().next().ok_or(no_set)?;
         let seats = self.seats(node);
         let priced = seats.iter().all(|(_, one)| ground.candidates.get(*one).is_some_and(|it| it.price.is_some()));
         let scores: Vec<f64> = seats.iter().filter_map(|(_, one)| ground.candidates.get(*one)?.score).collect();
         let mut pieces: Vec<SetPiece> = chosen.map(|(row, candidate)| SetPiece { row, candidate }).collect();
         pieces.sort_unstable();
-        Some(SetFound {
+        Ok(SetFound {
             pieces,
             price: priced.then(|| Money { hundredths: self.least_price(&node.chosen) }),
             liking: (!scores.is_empty()).then(|| scores.iter().sum::<f64>() / scores.len() as f64),

@@ -108,7 +108,7 @@ fn furnished<'a>(asking: &Asking, stock: &[Owned], uses: impl Iterator<Item = (&
 /// Why nothing serves what is asked for.
 fn why_none(asking: &Asking, asked: &super::Asked, option: Option<usize>, stock: &[Owned]) -> By {
     if asking.answer.options.is_empty() {
-        return By::NoOption;
+        return if asking.answer.undecided() == 0 { By::NoOption } else { By::NotDecided };
     }
     let kind: Option<PieceKind> = asking.piece(asked).map(|piece| piece.kind);
     if !stock.iter().any(|owned| Some(owned.piece.kind) == kind && owned.piece.count > 0) {

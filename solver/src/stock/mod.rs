@@ -198,6 +198,8 @@ pub enum By {
     },
     /// Nothing fits in the room as asked, whatever the stock has.
     NoOption,
+    /// Nothing was found that fits in the room as asked, and it is not known whether anything does.
+    NotDecided,
     /// The stock has none of the kind.
     NoneOfKind,
     /// It has some, and none of them fits in any option of the room, or in none beside what stands there.

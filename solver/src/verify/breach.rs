@@ -1,29 +1,85 @@
 //! A rule that does not hold.
 
-use elbowroom_model::Rule;
-use serde::Serialize;
+use elbowroom_model::{Dimension, Rule};
 
-/// A rule that a layout breaks: which, between what, by how much.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+use crate::answer::Thing;
+
+/// A rule that a layout breaks: which, what is wrong, between what, by how much.
+#[derive(Debug, Clone, PartialEq)]
 pub struct Breach {
     /// The rule.
     pub rule: Rule,
-    /// Names of what breaks it.
-    pub between: Vec<String>,
-    /// What is missing, mm; of `facing` degrees.
+    /// What is wrong.
+    pub wrong: Wrong,
+    /// What breaks it, and what it is broken against.
+    pub between: Vec<Thing>,
+    /// What is missing, mm.
     pub short_by: f64,
-    /// One sentence.
-    pub sentence: String,
+}
+
+/// What is wrong with the first of the things, against the second where there is one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Wrong {
+    /// It must stand, and does not.
+    LeftOut,
+    /// It has no such size.
+    NoSize(Dimension),
+    /// Its size is none that it may have.
+    SizeOutOfRange(Dimension),
+    /// Its size can be larger.
+    CanGrow(Dimension),
+    /// It reaches past a wall.
+    PastWall,
+    /// The two overlap.
+    Overlap,
+    /// It stands in what is kept free at the second.
+    InZone,
+    /// It must stand at a wall, and stands free.
+    NoWall,
+    /// Its back is at an angle to its wall.
+    Askew,
+    /// It stands too near to the second.
+    TooNear,
+    /// It stands too far off its wall.
+    TooFarOff,
+    /// It stands past the end of its wall.
+    PastEnd,
+    /// The fronts of the two are too near to each other.
+    FrontsTooNear,
+    /// It stands in what is kept clear before the second.
+    BeforeFront,
+    /// A wall stands in what is kept clear before it.
+    WallBeforeFront,
+    /// The table lies too near to the front of the seat.
+    TableTooNear,
+    /// The table lies beside the front of the seat.
+    TableBeside,
+    /// The table lies too near to the return of the seat.
+    TableNearReturn,
+    /// The table lies too far before the seat.
+    TableTooFar,
+    /// It stands between a seat and the table before it.
+    BeforeTable,
+    /// There is no circle to turn in.
+    NoCircle,
+    /// The circle to turn in is not free.
+    CircleNotFree,
+    /// The circle to turn in is not reached.
+    CircleNotReached,
+    /// No route is told from the first to the second.
+    NoRoute,
+    /// The route from the first to the second is too narrow.
+    RouteTooNarrow,
+    /// What is told to be needed of the route is not what is.
+    RouteNeedsOther,
+    /// The route is narrower than is told.
+    RouteNarrower,
+    /// The route is wider than is told.
+    RouteWider,
 }
 
 impl Breach {
-    /// The breach of `rule` between things by these names; `what` completes "the first ... the second".
-    pub(super) fn new(rule: impl Into<Rule>, between: &[&str], short_by: f64, what: &str) -> Self {
-        let sentence = match between {
-            [] => format!("{what} ({short_by:.1} mm)."),
-            [only] => format!("{only} {what} ({short_by:.1} mm)."),
-            [first, second, ..] => format!("{first} {what} {second} ({short_by:.1} mm)."),
-        };
-        Self { rule: rule.into(), between: between.iter().map(|&name| name.to_owned()).collect(), short_by, sentence }
+    pub(super) fn new(rule: impl Into<Rule>, wrong: Wrong, between: &[Thing], short_by: f64) -> Self {
+        Self { rule: rule.into(), wrong, between: between.to_vec(), short_by }
     }
 }

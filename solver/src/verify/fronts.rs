@@ -4,9 +4,10 @@
 use elbowroom_model::kind::KeepsClear;
 use elbowroom_model::{Clearance, Rule};
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::scene::{InPlace, Scene};
 use super::tolerance::SLACK;
+use crate::answer::Thing;
 use crate::geometry::{Convex, meets, overlap_depth};
 
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
@@ -29,12 +30,10 @@ fn entered(scene: &Scene<'_>, piece: &InPlace<'_>, rule: Clearance, zone: &Conve
         let parts = other.tight.iter().filter(|part| meets(part, zone));
         parts.map(|part| overlap_depth(part, zone) + SLACK).fold(0.0, f64::max)
     };
-    let others = scene.standing_but(&but).map(|other| (other.name(), depth(other)));
-    let breach = |(name, depth): (&str, f64)| Breach::new(rule, &[name, piece.name()], depth, TOO_NEAR);
+    let others = scene.standing_but(&but).map(|other| (other.thing(), depth(other)));
+    let breach = |(other, depth): (Thing, f64)| Breach::new(rule, Wrong::BeforeFront, &[other, piece.thing()], depth);
     others.filter(|(_, depth)| *depth > 0.0).map(breach).collect()
 }
-
-const TOO_NEAR: &str = "stands in what is kept clear before";
 
 /// Chairs along both long sides, less a side that stands at a wall: free of pieces, walls, fixed things and swings.
 fn along_sides(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance) -> Vec<Breach> {
@@ -49,14 +48,14 @@ fn along(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance, side: &Convex)
     let Some(tight) = side.pulled_in(SLACK) else { return found };
     if !scene.ground.outline.covers(&tight) {
         let past = scene.ground.outline.overshoot(&tight) + SLACK;
-        found.push(Breach::new(rule, &[table.name()], past, "has a wall in what is kept clear before it"));
+        found.push(Breach::new(rule, Wrong::WallBeforeFront, &[table.thing()], past));
     }
     let is_dining = table.piece.kind.is_dined_at();
     let stops = |rule: Rule| rule == Rule::Fixed || (is_dining && rule == Rule::DoorSwing);
     let stops = scene.ground.zones.iter().filter(|zone| stops(zone.rule));
     for zone in stops {
         if let Some(depth) = zone.shape.entered_by(&tight) {
-            found.push(Breach::new(rule, &[&zone.item, table.name()], depth, TOO_NEAR));
+            found.push(Breach::new(rule, Wrong::BeforeFront, &[zone.of, table.thing()], depth));
         }
     }
     found

@@ -2,10 +2,11 @@
 
 use std::sync::OnceLock;
 
-use elbowroom_model::{Brief, Clearance, Door, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
+use elbowroom_model::{Brief, Clearance, Door, FixedId, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
 
 use super::tolerance::{PARALLEL, SLACK};
 use super::way::Way;
+use crate::answer::Thing;
 use crate::geometry::{Convex, Outline, Segment, apart};
 
 /// The widest opening that has a landing, mm (scenario format, Zones).
@@ -18,8 +19,8 @@ pub struct Ground<'a> {
     pub(super) outline: Outline,
     /// Both ends of each wall as moved in.
     pub(super) walls: Vec<(Point, Point)>,
-    /// What stands for good and nobody walks through, with its name.
-    pub(super) bodies: Vec<(String, Convex)>,
+    /// What stands for good and nobody walks through.
+    pub(super) bodies: Vec<(Thing, Convex)>,
     /// What pieces keep out of, bodies included.
     pub(super) zones: Vec<Zone>,
     /// What stops a disc in the room with nothing in it.
@@ -33,8 +34,8 @@ pub struct Ground<'a> {
 pub(super) struct Zone {
     /// Stable name of the rule.
     pub(super) rule: Rule,
-    /// The item that it belongs to.
-    pub(super) item: String,
+    /// What it belongs to.
+    pub(super) of: Thing,
     pub(super) shape: Shape,
     /// Rugs keep out of it too.
     pub(super) stops_rugs: bool,
@@ -77,64 +78,58 @@ impl<'a> Ground<'a> {
             zones: Vec::new(),
             empty_widths: OnceLock::new(),
         };
-        for item in &brief.room.items {
+        for (id, item) in brief.room.items() {
             if let Some(wall) = brief.room.wall(item.wall) {
-                ground.add(brief, item, Face::of(wall, item, by));
+                ground.add(brief, (Thing::Item(id), item), Face::of(wall, item, by));
             }
         }
-        for fixed in &brief.room.fixed {
-            ground.add_body(&fixed.name, grown(&fixed.corners, by), true);
+        for (id, fixed) in brief.room.fixed.iter().enumerate() {
+            ground.add_body(Thing::Fixed(FixedId(id)), grown(&fixed.corners, by), true);
         }
         ground.bare.extend(ground.bodies.iter().map(|(_, body)| body.clone()));
         ground
     }
 
-    fn add(&mut self, brief: &Brief, item: &WallItem, face: Face) {
+    fn add(&mut self, brief: &Brief, (of, item): (Thing, &WallItem), face: Face) {
         match &item.kind {
             ItemKind::Door(door) => {
-                self.zones.extend(swing(item, door, face));
-                self.add_landing(brief, item, face);
+                self.zones.extend(swing((of, item), door, face));
+                self.add_landing(brief, of, face);
             }
-            ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => self.add_landing(brief, item, face),
+            ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => self.add_landing(brief, of, face),
             ItemKind::Window(window) => {
                 let shape = Shape::Polygon(face.strip(0.0, brief.rules.get(Clearance::WindowFront)));
                 let rule = Clearance::WindowFront.into();
-                self.zones.push(Zone { rule, item: item.name.clone(), shape, stops_rugs: false, above: window.sill });
+                self.zones.push(Zone { rule, of, shape, stops_rugs: false, above: window.sill });
             }
             ItemKind::Radiator(radiator) => {
-                self.add_body(&item.name, face.strip(0.0, radiator.depth), false);
+                self.add_body(of, face.strip(0.0, radiator.depth), false);
                 let clear = face.strip(radiator.depth, radiator.depth + radiator.keep_clear);
-                self.add_keep_clear(item, Shape::Polygon(clear), false);
+                self.add_keep_clear(of, Shape::Polygon(clear), false);
             }
             ItemKind::Fireplace(fire) => {
-                self.add_body(&item.name, face.strip(0.0, fire.depth), true);
+                self.add_body(of, face.strip(0.0, fire.depth), true);
                 let front = face.moved(fire.depth);
                 let Face { left, right, inward } = front;
-                self.add_keep_clear(item, Shape::Round { left, right, inward, reach: fire.keep_clear }, true);
+                self.add_keep_clear(of, Shape::Round { left, right, inward, reach: fire.keep_clear }, true);
             }
             ItemKind::Opening(_) | ItemKind::Socket(_) => {}
         }
     }
 
-    fn add_landing(&mut self, brief: &Brief, item: &WallItem, face: Face) {
+    fn add_landing(&mut self, brief: &Brief, of: Thing, face: Face) {
         let shape = Shape::Polygon(face.strip(0.0, brief.rules.get(Clearance::DoorLanding)));
-        self.zones.push(Zone {
-            rule: Clearance::DoorLanding.into(),
-            item: item.name.clone(),
-            shape,
-            stops_rugs: false,
-            above: ANY,
-        });
+        self.zones.push(Zone { rule: Clearance::DoorLanding.into(), of, shape, stops_rugs: false, above: ANY });
     }
 
-    fn add_keep_clear(&mut self, item: &WallItem, shape: Shape, stops_rugs: bool) {
-        self.zones.push(Zone { rule: Rule::KeepClear, item: item.name.clone(), shape, stops_rugs, above: ANY });
+    fn add_keep_clear(&mut self, of: Thing, shape: Shape, stops_rugs: bool) {
+        self.zones.push(Zone { rule: Rule::KeepClear, of, shape, stops_rugs, above: ANY });
     }
 
-    fn add_body(&mut self, name: &str, shape: Convex, stops_rugs: bool) {
-        self.bodies.push((name.to_owned(), shape.clone()));
+    fn add_body(&mut self, of: Thing, shape: Convex, stops_rugs: bool) {
+        self.bodies.push((of, shape.clone()));
         let shape = Shape::Polygon(shape);
-        self.zones.push(Zone { rule: Rule::Fixed, item: name.to_owned(), shape, stops_rugs, above: ANY });
+        self.zones.push(Zone { rule: Rule::Fixed, of, shape, stops_rugs, above: ANY });
     }
 }
 
@@ -189,7 +184,7 @@ impl Face {
     }
 }
 
-fn swing(item: &WallItem, door: &Door, face: Face) -> Option<Zone> {
+fn swing((of, item): (Thing, &WallItem), door: &Door, face: Face) -> Option<Zone> {
     let (hinge, free) = match (door.swings, door.hinge?) {
         (Swings::In, Hinge::Left) => (face.left, face.right),
         (Swings::In, Hinge::Right) => (face.right, face.left),
@@ -197,7 +192,7 @@ fn swing(item: &WallItem, door: &Door, face: Face) -> Option<Zone> {
     };
     let along = (free - hinge).unit()?;
     let shape = Shape::Quarter { hinge, along, inward: face.inward, radius: item.width };
-    Some(Zone { rule: Rule::DoorSwing, item: item.name.clone(), shape, stops_rugs: false, above: ANY })
+    Some(Zone { rule: Rule::DoorSwing, of, shape, stops_rugs: false, above: ANY })
 }
 
 /// Where each wall starts once all are moved in by `by`: where its line meets the line of the wall before.

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, PieceKind};
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::scene::{InPlace, Scene, common};
 use super::tolerance::{AT_LIMIT, SLACK};
 use crate::geometry::apart;
@@ -27,7 +27,7 @@ fn breach(scene: &Scene<'_>, rule: Clearance, first: &InPlace<'_>, second: &InPl
         return None;
     }
     let missing = scene.rule(rule) - apart(&first.front(), &second.front());
-    let breach = || Breach::new(rule, &[first.name(), second.name()], missing, "faces, too near,");
+    let breach = || Breach::new(rule, Wrong::FrontsTooNear, &[first.thing(), second.thing()], missing);
     (missing > SLACK).then(breach)
 }
 

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Dimension, Piece, Rule};
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::ground::Ground;
 use super::resized::grown;
 use super::scene::{InPlace, Scene};
@@ -20,7 +20,7 @@ const BY: f64 = 20.0;
 pub fn growth(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
     let scene = Scene::of(ground, layout, arrangement);
     let told = |growth: Growth<'_, '_>| {
-        Breach::new(Rule::Largest, &[growth.piece.name(), growth.dimension.key()], BY, "can be larger in its")
+        Breach::new(Rule::Largest, Wrong::CanGrow(growth.dimension), &[growth.piece.thing()], BY)
     };
     growths(layout, arrangement, &scene).map(told).collect()
 }

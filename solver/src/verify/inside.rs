@@ -2,7 +2,7 @@
 
 use elbowroom_model::Rule;
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::scene::Scene;
 use super::tolerance::SLACK;
 
@@ -11,7 +11,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     let outside = |piece: &super::scene::InPlace<'_>| {
         let past = piece.tight.iter().filter(|part| !outline.covers(part)).map(|part| outline.overshoot(part) + SLACK);
         let worst = past.fold(0.0, f64::max);
-        (worst > 0.0).then(|| Breach::new(Rule::Room, &[piece.name()], worst, "reaches past a wall"))
+        (worst > 0.0).then(|| Breach::new(Rule::Room, Wrong::PastWall, &[piece.thing()], worst))
     };
     scene.pieces.iter().filter_map(outside).collect()
 }

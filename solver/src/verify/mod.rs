@@ -28,7 +28,7 @@ mod way;
 mod ways;
 mod zones;
 
-pub use breach::Breach;
+pub use breach::{Breach, Wrong};
 pub use envelope::envelope;
 pub use ground::Ground;
 pub use growth::{growth, let_out};

@@ -2,9 +2,10 @@
 
 use elbowroom_model::Rule;
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::scene::{InPlace, Scene, common};
 use super::tolerance::SLACK;
+use crate::answer::Thing;
 
 /// How much farther off its wall a piece may stand, mm: a foot, where one walks or cleans behind (common practice).
 const FOOT: f64 = 304.8;
@@ -17,30 +18,31 @@ fn breach(scene: &Scene<'_>, piece: &InPlace<'_>) -> Option<Breach> {
     let Some(id) = piece.placed.at_wall else {
         let kind = piece.piece.kind;
         return (kind.is_storage() || kind.carries_screen())
-            .then(|| Breach::new(RULE, &[piece.name()], 0.0, "must stand at a wall"));
+            .then(|| Breach::new(RULE, Wrong::NoWall, &[piece.thing()], 0.0));
     };
     let wall = scene.brief.room.wall(id)?;
-    let tell = |short_by: f64, what: &str| Some(Breach::new(RULE, &[piece.name(), &wall.name], short_by, what));
+    let between = [piece.thing(), Thing::Wall(id)];
+    let tell = |short_by: f64, wrong: Wrong| Some(Breach::new(RULE, wrong, &between, short_by));
     let (inward, along) = (wall.inward(), wall.along());
     let line = wall.start.dot(inward) + scene.brief.room.measured_within;
     let back = back(piece);
     let [first, second] = back.map(|corner| corner.dot(inward) - line);
     let slant = (first - second).abs();
     if slant > SLACK || piece.placed.facing.dot(inward) < 0.0 {
-        return tell(slant, "has its back at an angle to");
+        return tell(slant, Wrong::Askew);
     }
     let nearest = first.min(second);
     let gap = piece.piece.off_wall;
     if nearest < gap - SLACK {
-        return tell(gap - nearest, "stands too near to");
+        return tell(gap - nearest, Wrong::TooNear);
     }
     if nearest > gap + FOOT + SLACK {
-        return tell(nearest - gap - FOOT, "stands too far off");
+        return tell(nearest - gap - FOOT, Wrong::TooFarOff);
     }
     let (from, to) = (wall.start.dot(along), wall.end.dot(along));
     let [first, second] = back.map(|corner| corner.dot(along));
     let beside = -common((from, to), (first.min(second), first.max(second)));
-    if beside > 0.0 { tell(beside, "stands past the end of") } else { None }
+    if beside > 0.0 { tell(beside, Wrong::PastEnd) } else { None }
 }
 
 const RULE: Rule = Rule::OffWall;

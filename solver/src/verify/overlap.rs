@@ -2,7 +2,7 @@
 
 use elbowroom_model::Rule;
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::scene::{InPlace, Scene};
 use super::tolerance::SLACK;
 use crate::geometry::{meets, overlap_depth};
@@ -13,7 +13,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
         for second in &scene.pieces[i + 1..] {
             let depth = depth(first, second);
             if depth > 0.0 && !first.is_flat() && !second.is_flat() {
-                found.push(Breach::new(Rule::Overlap, &[first.name(), second.name()], depth, "overlaps"));
+                found.push(Breach::new(Rule::Overlap, Wrong::Overlap, &[first.thing(), second.thing()], depth));
             }
         }
     }

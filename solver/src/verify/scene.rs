@@ -4,6 +4,7 @@ use elbowroom_model::{Brief, Clearance, Piece, PieceId, PieceKind, Point};
 
 use super::ground::Ground;
 use super::tolerance::SLACK;
+use crate::answer::Thing;
 use crate::arrangement::Arrangement;
 use crate::geometry::{Convex, apart};
 use crate::layout::{Layout, Placed};
@@ -61,8 +62,9 @@ impl<'a> InPlace<'a> {
         Self { piece, placed, parts, tight }
     }
 
-    pub(super) fn name(&self) -> &str {
-        &self.piece.name
+    /// As what has part in a breach.
+    pub(super) const fn thing(&self) -> Thing {
+        Thing::Piece(self.placed.piece)
     }
 
     pub(super) fn is_flat(&self) -> bool {

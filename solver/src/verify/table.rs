@@ -3,9 +3,10 @@
 
 use elbowroom_model::{Clearance, PieceId, PieceKind, Point};
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::scene::{InPlace, Scene, common};
 use super::tolerance::{PLACE, SLACK};
+use crate::answer::Thing;
 use crate::arrangement::Relation;
 use crate::geometry::{Convex, apart, meets};
 
@@ -69,20 +70,20 @@ fn best_served(scene: &Scene<'_>, table: &InPlace<'_>, check: Check) -> Vec<Brea
 fn too_near(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
     let rule = Clearance::SeatToTable;
     let needs = scene.rule(rule);
-    let names = [table.name(), seat.name()];
+    let between = [table.thing(), seat.thing()];
     let mut found = Vec::new();
     let clear = before(seat, table);
     if clear < needs - PLACE {
-        found.push(Breach::new(rule, &names, needs - clear, "lies too near to the front of"));
+        found.push(Breach::new(rule, Wrong::TableTooNear, &between, needs - clear));
     }
     let beside = -sideways(seat, table);
     if beside >= 0.0 {
-        found.push(Breach::new(rule, &names, beside, "lies beside the front of"));
+        found.push(Breach::new(rule, Wrong::TableBeside, &between, beside));
     }
     if let Some(run) = seat.parts.get(1) {
         let clear = table.parts.iter().map(|part| apart(run, part)).fold(f64::INFINITY, f64::min);
         if clear < needs - SLACK {
-            found.push(Breach::new(rule, &names, needs - clear, "lies too near to the return of"));
+            found.push(Breach::new(rule, Wrong::TableNearReturn, &between, needs - clear));
         }
     }
     found.extend(in_between(scene, seat, table));
@@ -91,7 +92,8 @@ fn too_near(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<B
 
 fn too_far(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
     let past = before(seat, table) - scene.rule(Clearance::SeatToTable);
-    let breach = || Breach::new(Clearance::SeatToTable, &[table.name(), seat.name()], past, "lies too far before");
+    let between = [table.thing(), seat.thing()];
+    let breach = || Breach::new(Clearance::SeatToTable, Wrong::TableTooFar, &between, past);
     (past > PLACE).then(breach).into_iter().collect()
 }
 
@@ -99,11 +101,13 @@ fn too_far(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Br
 fn in_between(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
     let Some(strip) = strip(seat, table).and_then(|strip| strip.pulled_in(SLACK)) else { return Vec::new() };
     let others = [seat.placed.piece, table.placed.piece];
-    let pieces = scene.standing_but(&others).flat_map(|piece| piece.parts.iter().map(move |part| (piece.name(), part)));
-    let bodies = scene.ground.bodies.iter().map(|(name, body)| (name.as_str(), body));
+    let pieces = scene.standing_but(&others);
+    let pieces = pieces.flat_map(|piece| piece.parts.iter().map(|part| (piece.thing(), part)));
+    let bodies = scene.ground.bodies.iter().map(|(of, body)| (*of, body));
     let between = pieces.chain(bodies).filter(|(_, shape)| meets(shape, &strip));
-    let breach = |(name, _): (&str, &Convex)| {
-        Breach::new(Clearance::SeatToTable, &[name, seat.name(), table.name()], SLACK, "stands before its table at")
+    let breach = |(of, _): (Thing, &Convex)| {
+        let between = [of, seat.thing(), table.thing()];
+        Breach::new(Clearance::SeatToTable, Wrong::BeforeTable, &between, SLACK)
     };
     between.map(breach).collect()
 }
@@ -135,14 +139,14 @@ fn media(scene: &Scene<'_>) -> Vec<Breach> {
     let mut found = Vec::new();
     let no_table = scene.those(PieceKind::stands_before_seat).next().is_none();
     for media in scene.those(PieceKind::carries_screen) {
-        let tables = scene.those(PieceKind::stands_before_seat).map(|table| (table.name(), table.apart(media)));
+        let tables = scene.those(PieceKind::stands_before_seat).map(|table| (table.thing(), table.apart(media)));
         let seats = scene.seats().filter(|seat| no_table && super::group::face(seat, media));
         let from_front = |seat: &InPlace<'_>| {
             media.parts.iter().map(|part| apart(part, &seat.front())).fold(f64::INFINITY, f64::min)
         };
-        let seats = seats.map(|seat| (seat.name(), from_front(seat)));
-        for (name, clear) in tables.chain(seats).filter(|(_, clear)| *clear < needs - SLACK) {
-            found.push(Breach::new(Clearance::Passage, &[name, media.name()], needs - clear, "stands too near to"));
+        let seats = seats.map(|seat| (seat.thing(), from_front(seat)));
+        for (of, clear) in tables.chain(seats).filter(|(_, clear)| *clear < needs - SLACK) {
+            found.push(Breach::new(Clearance::Passage, Wrong::TooNear, &[of, media.thing()], needs - clear));
         }
     }
     found

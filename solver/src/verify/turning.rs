@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, PieceKind, Point};
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::mouth::Mouth;
 use super::scene::Scene;
 use super::tolerance::SLACK;
@@ -16,18 +16,18 @@ const RULE: Clearance = Clearance::TurningCircle;
 pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
     let Some(diameter) = scene.brief.rules.turning_circle() else { return Vec::new() };
     let Some(centre) = layout.turning_circle else {
-        return vec![Breach::new(RULE, &[], diameter, "There is no circle to turn in")];
+        return vec![Breach::new(RULE, Wrong::NoCircle, &[], diameter)];
     };
     let obstacles = obstacles(scene);
     let missing = diameter / 2.0 - free_radius(scene, &obstacles, centre);
     if missing > SLACK {
-        return vec![Breach::new(RULE, &[], 2.0 * missing, "The circle to turn in is not free")];
+        return vec![Breach::new(RULE, Wrong::CircleNotFree, &[], 2.0 * missing)];
     }
     let doors = entrances(scene.brief);
     if doors.is_empty() || doors.iter().any(|&door| reached(scene, layout, &obstacles, door, centre, diameter)) {
         return Vec::new();
     }
-    vec![Breach::new(RULE, &[], 0.0, "The circle to turn in is not reached")]
+    vec![Breach::new(RULE, Wrong::CircleNotReached, &[], 0.0)]
 }
 
 /// Rugs lie flat, and coffee tables can be moved.

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo};
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::mouth::Mouth;
 use super::scene::{InPlace, Scene};
 use super::tolerance::{EXACT, NEEDED, SLACK};
@@ -18,7 +18,7 @@ pub(super) fn told(scene: &Scene<'_>, layout: &Layout, routes: &[Route]) -> Vec<
         let ends = |route: &&Route| [(route.from, route.to), (route.to, route.from)].contains(&(way.from, way.to));
         match routes.iter().find(ends) {
             Some(route) => figures(scene, layout, way, route),
-            None => Some(way.breach(scene.brief, way.asks, "has no route to")),
+            None => Some(way.breach(Wrong::NoRoute, way.asks)),
         }
     };
     ways(scene).iter().filter_map(check).collect()
@@ -31,26 +31,26 @@ pub(super) fn too_narrow(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
         let passes = |diameter: f64| way.lets_pass(scene, layout, &obstacles, diameter - SLACK);
         // What passes with the furniture passes without it: the empty room is asked only where it does not.
         let wide = passes(way.asks) || needs(scene, layout, way).is_some_and(passes);
-        (!wide).then(|| way.breach(scene.brief, 0.0, "has too narrow a route to"))
+        (!wide).then(|| way.breach(Wrong::RouteTooNarrow, 0.0))
     };
     ways(scene).iter().filter_map(narrow).collect()
 }
 
 fn figures(scene: &Scene<'_>, layout: &Layout, way: &Way, route: &Route) -> Option<Breach> {
-    let tell = |short_by: f64, what: &str| Some(way.breach(scene.brief, short_by, what));
+    let tell = |wrong: Wrong, short_by: f64| Some(way.breach(wrong, short_by));
     if !needs_as_told(scene, layout, way, route.needs) {
-        return tell(way.asks - route.needs, "does not say what is needed of the route to");
+        return tell(Wrong::RouteNeedsOther, way.asks - route.needs);
     }
     if route.width < route.needs - NEEDED {
-        return tell(route.needs - route.width, "has too narrow a route to");
+        return tell(Wrong::RouteTooNarrow, route.needs - route.width);
     }
     let obstacles = around(scene, layout, way);
     let surely = (route.width - EXACT).max(route.needs - SLACK);
     if !way.lets_pass(scene, layout, &obstacles, surely) {
-        return tell(EXACT, "has a narrower route than is told to");
+        return tell(Wrong::RouteNarrower, EXACT);
     }
     if way.lets_pass(scene, layout, &obstacles, route.width + EXACT) {
-        return tell(EXACT, "has a wider route than is told to");
+        return tell(Wrong::RouteWider, EXACT);
     }
     None
 }
@@ -107,8 +107,8 @@ impl Way {
         diameter <= from.length().min(to.length()) && travels(obstacles, &from, &Target::Gate(to), diameter)
     }
 
-    fn breach(&self, brief: &Brief, short_by: f64, what: &str) -> Breach {
-        Breach::new(self.rule, &[self.from.name(brief), self.to.name(brief)], short_by, what)
+    fn breach(&self, wrong: Wrong, short_by: f64) -> Breach {
+        Breach::new(self.rule, wrong, &[self.from.into(), self.to.into()], short_by)
     }
 }
 

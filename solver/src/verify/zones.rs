@@ -1,7 +1,7 @@
 //! No part enters a door's swing, a landing, a zone that is kept clear, a fixed thing, nor, if it is taller than the
 //! sill, the floor before a window.
 
-use super::breach::Breach;
+use super::breach::{Breach, Wrong};
 use super::ground::Zone;
 use super::scene::{InPlace, Scene};
 
@@ -11,7 +11,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
         for zone in scene.ground.zones.iter().filter(|zone| stops(zone, piece)) {
             let depth = piece.tight.iter().filter_map(|part| zone.shape.entered_by(part)).fold(0.0, f64::max);
             if depth > 0.0 {
-                found.push(Breach::new(zone.rule, &[piece.name(), &zone.item], depth, "enters what is kept free at"));
+                found.push(Breach::new(zone.rule, Wrong::InZone, &[piece.thing(), zone.of], depth));
             }
         }
     }

@@ -1,7 +1,7 @@
 //! Arrangements in words.
 
 use elbowroom_model::article::{several, the};
-use elbowroom_model::{Brief, Hand, ItemId, Only, PieceId, Rounding, SecondPlace, WallId};
+use elbowroom_model::{Brief, Hand, ItemId, Only, PieceId, SecondPlace, WallId};
 
 use crate::arrangement::{Choices, NoRoom, NoRoomAt, Obstacle, SecondSeat};
 
@@ -47,8 +47,7 @@ fn second_seats(brief: &Brief, row: &[SecondSeat]) -> String {
 /// Why an arrangement cannot hold: `Along the canal wall 140 cm is free; the sofa needs 150 cm at the least.`
 #[must_use]
 pub fn no_room(brief: &Brief, reason: &NoRoom) -> String {
-    let has = brief.units.words(reason.has.max(0.0), Rounding::Down);
-    let needs = brief.units.words(reason.needs, Rounding::Up);
+    let [has, needs] = brief.units.side_by_side(reason.has.max(0.0), reason.needs);
     let piece = |id: PieceId| the(brief.piece_name(id));
     match reason.place {
         NoRoomAt::Along { piece: id, wall, beside } => {

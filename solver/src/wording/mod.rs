@@ -2,7 +2,10 @@
 //! typed throughout, so it uses what is public of solver and model alone.
 
 pub mod arrangement;
+pub mod breach;
 pub mod cause;
 pub mod caution;
 pub mod left_out;
 pub mod notice;
+pub mod refusal;
+pub mod remedy;

@@ -1,6 +1,6 @@
 //! Notices in words.
 
-use elbowroom_model::{Brief, Rounding};
+use elbowroom_model::Brief;
 
 use super::arrangement::only;
 use super::caution::caution;
@@ -29,8 +29,7 @@ pub fn notice(brief: &Brief, notice: &Notice) -> String {
 
 fn held_to_empty_room(brief: &Brief, held: &HeldToEmptyRoom) -> String {
     let (from, to) = (End::Item(held.demand.from).name(brief), held.demand.to.name(brief));
-    let gives = brief.units.words(held.gives, Rounding::Down);
-    let asks = brief.units.words(brief.rules.get(held.demand.rule), Rounding::Up);
+    let [gives, asks] = brief.units.side_by_side(held.gives, brief.rules.get(held.demand.rule));
     let key = held.demand.rule.key();
     format!(
         "Even the empty room gives the way from {from} to {to} no more than {gives}; {key} asks for {asks}. It is held \

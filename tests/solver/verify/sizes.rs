@@ -1,7 +1,7 @@
 //! The safe envelope, and sizes that cannot grow.
 
 use elbowroom_model::{Brief, Clearance, Door, Hand, ItemKind, LeadsTo, PieceKind, Swings};
-use elbowroom_solver::verify::{Ground, envelope, growth, let_out};
+use elbowroom_solver::verify::{Ground, Wrong, envelope, growth, let_out};
 use elbowroom_solver::{Layout, Placed};
 
 use super::{NORTH, SOUTH, arrangement, at_wall, corner, placed, second_check};
@@ -13,7 +13,10 @@ fn grows(brief: &Brief, placed: Vec<Placed>) -> Vec<String> {
     let layout = Layout { placed, ..Layout::default() };
     let found: Vec<String> = growth(&Ground::of(brief), &layout, &arrangement())
         .into_iter()
-        .map(|breach| breach.between.join(" "))
+        .map(|breach| match (&breach.between[..], breach.wrong) {
+            ([piece], Wrong::CanGrow(size)) => format!("{} {}", piece.name(brief), size.key()),
+            _ => panic!("{breach:?}"),
+        })
         .collect();
     let again = |held: &String| {
         format!("9 {} can grow by 20 mm", held.replacen(" width", "'s width", 1).replacen(" depth", "'s depth", 1))

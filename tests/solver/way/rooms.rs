@@ -1,8 +1,9 @@
 //! With a way in, no size is larger than what gets in by it, and the result says what holds it.
 
 use elbowroom_model::way::Load;
-use elbowroom_model::{Brief, Dimension, PieceId, scenario};
+use elbowroom_model::{Brief, Dimension, PieceId, Rule, scenario};
 use elbowroom_solver::answer::Holding;
+use elbowroom_solver::refusal::{DoesNotGetIn, Why};
 use elbowroom_solver::way::{carried, most_that_gets_in};
 use elbowroom_solver::{Answer, Limits};
 
@@ -80,8 +81,9 @@ fn what_may_go_is_left_out_and_what_may_not_stops_the_room() {
     let answer = solved(&narrow);
     assert!(answer.options.is_empty());
     let refused = &answer.refused[0];
-    assert_eq!((refused.rule.key(), refused.short_by), ("way", Some(50.0)), "{refused:?}");
-    assert!(refused.why.contains("slit"), "{refused:?}");
+    assert_eq!((refused.rule(), refused.short_by()), (Rule::Way, Some(50.0)), "{refused:?}");
+    let Why::DoesNotGetIn(DoesNotGetIn { piece: PieceId(0), fails }) = refused.why else { panic!("{refused:?}") };
+    assert_eq!(narrow.way.as_ref().unwrap().points[fails.at].name, "slit");
     let [remedy] = answer.remedies.as_slice() else { panic!("{:?}", answer.remedies) };
     let eased = remedied(&narrow, remedy).unwrap();
     assert!(!solved(&eased).options.is_empty(), "{remedy:?}");

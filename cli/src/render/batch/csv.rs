@@ -9,7 +9,7 @@ use crate::text::cells::{cell, line};
 use crate::words::batch as words;
 
 /// The heads of the columns.
-const HEADS: [&str; 14] = [
+const HEADS: [&str; 15] = [
     "source",
     "room",
     "outcome",
@@ -24,6 +24,7 @@ const HEADS: [&str; 14] = [
     "proven",
     "sizes_mm",
     "reason",
+    "not_decided",
 ];
 
 /// How the rows start, whatever columns come to stand behind these: what the file is known again by.
@@ -46,7 +47,7 @@ pub(crate) fn row(told: &Told) -> Result<String, Failure> {
         fate(told.fate()).to_owned(),
         of_result(|result| format!("{:.2}", result.room.area)),
         of_result(|result| result.options.len().to_string()),
-        of_result(|result| result.refused.len().to_string()),
+        of_result(|result| (result.refused.len() - result.undecided()).to_string()),
         cell(&of_best(|best| best.key.clone())),
         cell(&of_best(|best| best.title.clone())),
         of_best(|best| format!("{:.1}", best.score)),
@@ -55,6 +56,7 @@ pub(crate) fn row(told: &Told) -> Result<String, Failure> {
         of_best(|best| words::yes_no(best.proven).to_owned()),
         cell(&of_best(|best| sizes(best, Unit::Millimetre, "; "))),
         cell(&reason(told).unwrap_or_default()),
+        of_result(|result| result.undecided().to_string()),
     ])
     .map_err(Failure::Unwritable)
 }
@@ -63,6 +65,7 @@ const fn fate(fate: Fate) -> &'static str {
     match fate {
         Fate::Fits => words::FITS,
         Fate::NothingFits => words::NOTHING_FITS,
+        Fate::Undecided => words::NOT_KNOWN,
         Fate::Faulty => words::AT_FAULT,
     }
 }

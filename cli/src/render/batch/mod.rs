@@ -26,7 +26,7 @@ fn reason(told: &Told) -> Option<String> {
     }
     let result = told.result.as_ref()?;
     let help = result.remedies.first().map(|remedy| remedy.sentence.as_str());
-    result.options.is_empty().then(|| words::nothing_fits(help))
+    result.options.is_empty().then(|| words::no_option(result.undecided(), help))
 }
 
 /// `280 x 230 x 105`: the largest size to shop by.

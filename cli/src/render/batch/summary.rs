@@ -24,6 +24,7 @@ impl Summary {
         match told.fate() {
             Fate::Fits => self.tally.fit += 1,
             Fate::NothingFits => self.tally.nothing_fits += 1,
+            Fate::Undecided => self.tally.undecided += 1,
             Fate::Faulty => self.tally.at_fault += 1,
         }
         if let Some(reason) = reason(told).filter(|_| self.without.len() < TOLD) {
@@ -33,7 +34,7 @@ impl Summary {
 
     /// Rooms without an option that are not told one by one.
     const fn untold(&self) -> usize {
-        self.tally.nothing_fits + self.tally.at_fault - self.without.len()
+        self.tally.nothing_fits + self.tally.undecided + self.tally.at_fault - self.without.len()
     }
 }
 

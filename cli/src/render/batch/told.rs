@@ -4,9 +4,8 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::Unit;
+use elbowroom_model::{Rule, Unit};
 use serde::Deserialize;
-use serde::de::IgnoredAny;
 
 /// A room's line.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
@@ -49,7 +48,7 @@ pub(crate) struct ToldResult {
     /// What fits, best first.
     pub options: Vec<ToldOption>,
     /// What does not.
-    pub refused: Vec<IgnoredAny>,
+    pub refused: Vec<ToldRefused>,
     /// What would help.
     pub remedies: Vec<ToldRemedy>,
 }
@@ -71,6 +70,20 @@ pub(crate) struct ToldRules {
     /// Each with its figure, mm; `None` where it is not in force.
     #[serde(flatten)]
     pub figures: BTreeMap<String, Option<f64>>,
+}
+
+/// What does not fit, or was not decided.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct ToldRefused {
+    /// The rule that fails.
+    pub rule: String,
+}
+
+impl ToldResult {
+    /// How many arrangements were not decided within the work allowed.
+    pub(crate) fn undecided(&self) -> usize {
+        self.refused.iter().filter(|refused| refused.rule == Rule::Work.key()).count()
+    }
 }
 
 /// What would help.
@@ -176,6 +189,8 @@ pub(crate) enum Fate {
     Fits,
     /// Nothing fits as asked.
     NothingFits,
+    /// Nothing was found that fits, and it is not known whether anything does.
+    Undecided,
     /// Its file is at fault.
     Faulty,
 }
@@ -195,8 +210,9 @@ impl Told {
     pub(crate) fn fate(&self) -> Fate {
         match &self.result {
             None => Fate::Faulty,
-            Some(result) if result.options.is_empty() => Fate::NothingFits,
-            Some(_) => Fate::Fits,
+            Some(result) if !result.options.is_empty() => Fate::Fits,
+            Some(result) if result.undecided() == 0 => Fate::NothingFits,
+            Some(_) => Fate::Undecided,
         }
     }
 

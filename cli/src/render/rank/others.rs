@@ -17,7 +17,7 @@ const SAME: f64 = 3.0;
 /// Options from the second on, as many as are shown.
 pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption, others: &[RankedOption]) {
     if others.is_empty() {
-        page.heading(words::NO_OTHER);
+        page.heading(words::no_other(told.answer.undecided()));
         return;
     }
     page.heading(&words::others(sign(shop_unit(told.units()))));

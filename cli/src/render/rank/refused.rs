@@ -1,7 +1,7 @@
 //! What does not fit and why, the nearest misses first; and what would help where nothing fits.
 
-use elbowroom_model::Brief;
-use elbowroom_solver::outcome::Refused;
+use elbowroom_solver::Answer;
+use elbowroom_solver::refusal::{Refusal, Why};
 
 use super::Told;
 use crate::text::page::Page;
@@ -14,33 +14,33 @@ const TOLD: usize = 8;
 /// The head of the page where no option fits, and the remedies.
 pub(super) fn tell_nothing_fits(page: &mut Page, told: &Told<'_>) {
     page.paragraph(0, &words::summary(told.answer, told.by));
-    page.strong(words::NOTHING_FITS);
+    let undecided = told.answer.undecided();
+    page.strong(words::nothing_fits(undecided));
     if told.answer.remedies.is_empty() && !told.brief().only.is_empty() {
-        page.paragraph(3, words::NO_OTHER_DECISION);
+        let known = [words::NO_OTHER_DECISION, words::NO_OTHER_DECISION_FOUND];
+        page.paragraph(3, known[usize::from(undecided > 0)]);
         return;
     }
     if told.answer.remedies.is_empty() {
         page.paragraph(3, words::NO_REMEDY);
         return;
     }
-    page.heading(words::REMEDIES);
+    page.heading(words::remedies(undecided));
     for remedy in &told.answer.remedies {
-        page.entry(3, &said::remedy(told.brief(), remedy));
+        page.entry(3, &said::remedy(told.answer, remedy));
     }
 }
 
-/// Each reason once, with the arrangements it refuses.
+/// Each reason once, with the arrangements it refuses; apart from them those that were not decided.
 pub(super) fn tell(page: &mut Page, told: &Told<'_>) {
-    let reasons = reasons(told.brief(), &told.answer.refused);
-    if reasons.is_empty() {
-        return;
-    }
-    page.heading(words::REFUSED);
-    for Reason { why, keys, .. } in reasons.iter().take(TOLD) {
-        page.entry(3, &words::refused(why, keys));
-    }
-    if reasons.len() > TOLD {
-        page.faint(3, &words::more_refused(reasons.len() - TOLD));
+    for (heading, reasons) in reasons(told.answer) {
+        page.heading(heading);
+        for Reason { why, keys, .. } in reasons.iter().take(TOLD) {
+            page.entry(3, &words::refused(why, keys));
+        }
+        if reasons.len() > TOLD {
+            page.faint(3, &words::more_refused(reasons.len() - TOLD));
+        }
     }
 }
 
@@ -54,14 +54,22 @@ pub(crate) struct Reason<'a> {
     short_by: Option<f64>,
 }
 
+/// What does not fit and what was not decided, each under its heading where there is any.
+pub(crate) fn reasons(answer: &Answer) -> Vec<(&'static str, Vec<Reason<'_>>)> {
+    let is_undecided = |one: &&Refusal| one.why == Why::NotDecided;
+    let (undecided, not): (Vec<&Refusal>, Vec<&Refusal>) = answer.refused.iter().partition(is_undecided);
+    let both = [(words::REFUSED, by_miss(answer, &not)), (words::UNDECIDED, by_miss(answer, &undecided))];
+    both.into_iter().filter(|(_, reasons)| !reasons.is_empty()).collect()
+}
+
 /// The reasons by how little they miss; those that are no one length come last.
-pub(crate) fn reasons<'a>(brief: &Brief, refused: &'a [Refused]) -> Vec<Reason<'a>> {
+fn by_miss<'a>(answer: &'a Answer, refused: &[&'a Refusal]) -> Vec<Reason<'a>> {
     let mut reasons: Vec<Reason<'a>> = Vec::new();
     for one in refused {
-        let why = said::refused(brief, one);
+        let why = said::refused(&answer.brief, one);
         match reasons.iter_mut().find(|reason| reason.why == why) {
             Some(reason) => reason.keys.push(&one.key),
-            None => reasons.push(Reason { why, keys: vec![&one.key], short_by: one.short_by }),
+            None => reasons.push(Reason { why, keys: vec![&one.key], short_by: one.short_by() }),
         }
     }
     let miss = |reason: &Reason<'_>| reason.short_by.unwrap_or(f64::INFINITY);

@@ -16,7 +16,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
     page.element("h1", &[], &answer.brief.room.name);
     page.element("p", &[], &rank_words::summary(answer, None));
     match answer.options.as_slice() {
-        [] => page.element("p", &[("class", "answer")], rank_words::NOTHING_FITS),
+        [] => page.element("p", &[("class", "answer")], rank_words::nothing_fits(answer.undecided())),
         [best, ..] => {
             page.element("p", &[("class", "answer")], &words::answer(&answer.brief, best, answer.options.len()))
         }
@@ -50,13 +50,13 @@ fn holds(told: &Told<'_>, item: &WallItem) -> String {
 /// What would help where nothing fits.
 pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
     page.open("section", &[("aria-labelledby", "h-help")]);
-    page.element("h2", &[("id", "h-help")], rank_words::REMEDIES);
+    page.element("h2", &[("id", "h-help")], rank_words::remedies(told.answer.undecided()));
     if told.answer.remedies.is_empty() {
         page.element("p", &[], rank_words::NO_REMEDY);
     } else {
         page.open("ul", &[]);
         for remedy in &told.answer.remedies {
-            page.element("li", &[], &said::remedy(&told.answer.brief, remedy));
+            page.element("li", &[], &said::remedy(told.answer, remedy));
         }
         page.end();
     }
@@ -65,15 +65,14 @@ pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
 
 /// Why the others do not fit.
 pub(super) fn put_refused(page: &mut Markup, told: &Told<'_>) {
-    let reasons = reasons(&told.answer.brief, &told.answer.refused);
-    if reasons.is_empty() {
-        return;
+    let ids = ["h-refused", "h-undecided"];
+    for (id, (heading, reasons)) in ids.into_iter().zip(reasons(told.answer)) {
+        page.open("section", &[("aria-labelledby", id)]);
+        page.element("h2", &[("id", id)], heading);
+        page.open("ul", &[]);
+        for Reason { why, keys, .. } in &reasons {
+            page.element("li", &[], &rank_words::refused(why, keys));
+        }
+        page.end().end();
     }
-    page.open("section", &[("aria-labelledby", "h-refused")]);
-    page.element("h2", &[("id", "h-refused")], rank_words::REFUSED);
-    page.open("ul", &[]);
-    for Reason { why, keys, .. } in &reasons {
-        page.element("li", &[], &rank_words::refused(why, keys));
-    }
-    page.end().end();
 }

@@ -4,7 +4,7 @@ mod spreadsheet;
 
 use elbowroom_model::listing::{ListedPiece, Money};
 use elbowroom_model::{Rounding, Unit};
-use elbowroom_solver::shop::{CandidateFound, Impossible, PairFound, Row, SetFound, SetsFound, ShopFound};
+use elbowroom_solver::shop::{CandidateFound, Impossible, Row, SetFound, SetsFound, ShopFound};
 
 pub(crate) use spreadsheet::csv;
 
@@ -127,8 +127,7 @@ fn would_help(page: &mut Page, told: &Told<'_>) {
     }
     page.heading(words::WOULD_HELP);
     for (listed, one) in helped {
-        let remedies: Vec<&str> = one.remedies.iter().map(|remedy| remedy.sentence.as_str()).collect();
-        page.entry(2, &words::would_help(&listed.name, &remedies));
+        page.entry(2, &words::would_help(&listed.name, &words::remedies(told.names.brief, one)));
     }
 }
 
@@ -156,9 +155,9 @@ fn impossible(page: &mut Page, told: &Told<'_>, why: &Impossible) {
     page.paragraph(2, &words::impossible(told.names, why));
     match why {
         Impossible::Pairs(pairs) => {
-            for PairFound { between, nearest } in pairs {
-                let why = nearest.as_ref().map_or("", |refused| refused.why.as_str());
-                page.entry(2, &words::pair(between.map(|place| told.names.candidate(place)), why));
+            for pair in pairs {
+                let between = pair.between.map(|place| told.names.candidate(place));
+                page.entry(2, &words::pair(between, &words::nearest(told.names.brief, pair)));
             }
         }
         Impossible::OverBudget(cheapest) => {

@@ -49,8 +49,8 @@ fn row(told: &Told<'_>, listed: &ListedPiece, one: &CandidateFound) -> [String; 
     let figures = |all: &mut dyn Iterator<Item = (Dimension, f64)>| {
         all.map(|(dimension, by)| format!("{} {by:.0}", dimension.key())).collect::<Vec<_>>().join("; ")
     };
-    let remedies = one.remedies.iter().map(|remedy| remedy.sentence.as_str()).collect::<Vec<_>>().join(" ");
-    let why = words::why_not(told.names, listed, one).unwrap_or(remedies);
+    let remedies = || words::remedies(told.names.brief, one).join(" ");
+    let why = words::why_not(told.names, listed, one).unwrap_or_else(remedies);
     let at = |fails: &Failed| told.names.brief.way.as_ref().map_or("", |way| crate::words::way::at(way, fails.at));
     [
         listed.line.to_string(),

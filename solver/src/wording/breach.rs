@@ -1,0 +1,108 @@
+//! Breaches in words.
+
+use elbowroom_model::{Brief, Dimension};
+
+use crate::verify::{Breach, Wrong};
+
+/// What is wrong, and by how much: `sofa overlaps armchair (12.0 mm).`
+#[must_use]
+pub fn breach(brief: &Brief, breach: &Breach) -> String {
+    let (what, by) = (wrong(breach.wrong), breach.short_by);
+    let things = breach.between.iter().map(|thing| thing.name(brief));
+    let names: Vec<&str> = things.chain(size(breach.wrong).map(Dimension::key)).collect();
+    match names.as_slice() {
+        [] => format!("{what} ({by:.1} mm)."),
+        [only] => format!("{only} {what} ({by:.1} mm)."),
+        [first, second, ..] => format!("{first} {what} {second} ({by:.1} mm)."),
+    }
+}
+
+/// The size that is wrong.
+const fn size(wrong: Wrong) -> Option<Dimension> {
+    match wrong {
+        Wrong::NoSize(size) | Wrong::SizeOutOfRange(size) | Wrong::CanGrow(size) => Some(size),
+        Wrong::LeftOut
+        | Wrong::PastWall
+        | Wrong::Overlap
+        | Wrong::InZone
+        | Wrong::NoWall
+        | Wrong::Askew
+        | Wrong::TooNear
+        | Wrong::TooFarOff
+        | Wrong::PastEnd
+        | Wrong::FrontsTooNear
+        | Wrong::BeforeFront
+        | Wrong::WallBeforeFront
+        | Wrong::TableTooNear
+        | Wrong::TableBeside
+        | Wrong::TableNearReturn
+        | Wrong::TableTooFar
+        | Wrong::BeforeTable
+        | Wrong::NoCircle
+        | Wrong::CircleNotFree
+        | Wrong::CircleNotReached
+        | Wrong::NoRoute
+        | Wrong::RouteTooNarrow
+        | Wrong::RouteNeedsOther
+        | Wrong::RouteNarrower
+        | Wrong::RouteWider => None,
+    }
+}
+
+/// What completes "the first ... the second".
+const fn wrong(wrong: Wrong) -> &'static str {
+    match wrong {
+        Wrong::LeftOut => "is needed and does not stand",
+        Wrong::NoSize(_) => "has no",
+        Wrong::SizeOutOfRange(_) => "is out of range in its",
+        Wrong::CanGrow(_) => "can be larger in its",
+        Wrong::PastWall => "reaches past a wall",
+        Wrong::Overlap => "overlaps",
+        Wrong::InZone => "enters what is kept free at",
+        Wrong::NoWall => "must stand at a wall",
+        Wrong::Askew => "has its back at an angle to",
+        Wrong::TooNear => "stands too near to",
+        Wrong::TooFarOff => "stands too far off",
+        Wrong::PastEnd => "stands past the end of",
+        Wrong::FrontsTooNear => "faces, too near,",
+        Wrong::BeforeFront => "stands in what is kept clear before",
+        Wrong::WallBeforeFront => "has a wall in what is kept clear before it",
+        Wrong::TableTooNear => "lies too near to the front of",
+        Wrong::TableBeside => "lies beside the front of",
+        Wrong::TableNearReturn => "lies too near to the return of",
+        Wrong::TableTooFar => "lies too far before",
+        Wrong::BeforeTable => "stands before its table at",
+        Wrong::NoCircle => "There is no circle to turn in",
+        Wrong::CircleNotFree => "The circle to turn in is not free",
+        Wrong::CircleNotReached => "The circle to turn in is not reached",
+        Wrong::NoRoute => "has no route to",
+        Wrong::RouteTooNarrow => "has too narrow a route to",
+        Wrong::RouteNeedsOther => "does not say what is needed of the route to",
+        Wrong::RouteNarrower => "has a narrower route than is told to",
+        Wrong::RouteWider => "has a wider route than is told to",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_model::{Dimension, PieceId, Rule, scenario};
+
+    use super::breach;
+    use crate::answer::Thing;
+    use crate::verify::{Breach, Wrong};
+
+    #[test]
+    fn a_breach_names_what_has_part_in_it() {
+        let text = "units: cm\nwalls: [{ length: 500 }, { length: 400 }, { length: 500 }, { length: 400 }]\npieces:\n  \
+                    - { kind: sofa }\n  - { kind: armchair }\n";
+        let brief = scenario::read(text, None).unwrap();
+        let told = |wrong, between: &[Thing], short_by| {
+            breach(&brief, &Breach { rule: Rule::Room, wrong, between: between.to_vec(), short_by })
+        };
+        let pieces = [Thing::Piece(PieceId(0)), Thing::Piece(PieceId(1))];
+        assert_eq!(told(Wrong::Overlap, &pieces, 12.0), "sofa overlaps armchair (12.0 mm).");
+        let width = Wrong::SizeOutOfRange(Dimension::Width);
+        assert_eq!(told(width, &pieces[..1], 0.55), "sofa is out of range in its width (0.6 mm).");
+        assert_eq!(told(Wrong::NoCircle, &[], 1500.0), "There is no circle to turn in (1500.0 mm).");
+    }
+}

@@ -1,0 +1,117 @@
+//! Why an arrangement is not among the options, in words: what is wrong, what the rule asks, how much of that is missing.
+
+use elbowroom_model::article::{capital, the};
+use elbowroom_model::{Brief, Clearance, ItemId, Rounding, Rule};
+
+use super::arrangement::no_room;
+use super::breach::breach;
+use super::cause::kept_from;
+use crate::layout::Size;
+use crate::refusal::{Asked, DoesNotGetIn, Reason, Refusal, Why};
+use crate::rules::With;
+use crate::way::Asks;
+
+/// Why it is refused, one sentence or a few.
+#[must_use]
+pub fn refusal(brief: &Brief, refusal: &Refusal) -> String {
+    match &refusal.why {
+        Why::NoRoom(reason) => no_room(brief, reason),
+        Why::OneRule(reason) => sentence(brief, reason),
+        Why::SeveralRules(reasons) => several(brief, reasons),
+        Why::NotDecided => "No layout was found within the work allowed.".to_owned(),
+        Why::NotVerified(broken) => {
+            format!("The layout found did not pass the second check: {}", breach(brief, broken))
+        }
+        Why::DoesNotGetIn(stopped) => does_not_get_in(brief, stopped),
+    }
+}
+
+/// Where no single rule is to blame.
+fn several(brief: &Brief, reasons: &[Reason]) -> String {
+    let mut told: Vec<String> = reasons.iter().map(|reason| sentence(brief, reason)).collect();
+    told.dedup();
+    match told.as_slice() {
+        [] => "Its rules leave no place at once.".to_owned(),
+        [only] => only.clone(),
+        [first, second, ..] => format!("Several rules leave no place at once. {first} {second}"),
+    }
+}
+
+fn does_not_get_in(brief: &Brief, DoesNotGetIn { piece, fails }: &DoesNotGetIn) -> String {
+    let name = brief.piece_name(*piece);
+    let points = brief.way.as_ref().map_or(&[][..], |way| &way.points);
+    let at = points.get(fails.at).map(|point| point.name.as_str()).unwrap_or_default();
+    let too = match fails.asks {
+        Asks::Width => "too wide",
+        Asks::Height | Asks::Headroom => "too high",
+        Asks::Turn => "too long to turn",
+        Asks::Length => "too long",
+    };
+    match fails.short_by.map(|short| brief.units.words(short, Rounding::Up)) {
+        Some(by) => format!("{name}: does not get in at its least sizes, {by} {too} at {at}."),
+        None => format!("{name}: does not get in at its least sizes; it cannot be turned over before {at}."),
+    }
+}
+
+/// `The sofa would stand too near to the stove: 91.4 cm stay clear of it, and 12 cm are missing.`
+fn sentence(brief: &Brief, reason: &Reason) -> String {
+    let said = capital(&said(brief, reason));
+    let units = brief.units;
+    match (reason.asked, reason.short_by) {
+        (Some(asked), Some(missing)) => {
+            let [figure, missing] = units.asked_and_missing(asked.length, missing);
+            format!("{said}: {}, and {missing} are missing.", asks(asked.by, &figure))
+        }
+        (Some(asked), None) => format!("{said}: {}.", asks(asked.by, &units.finely(asked.length))),
+        (None, Some(missing)) => format!("{said}: {} are missing.", units.words(missing, Rounding::Up)),
+        (None, None) => format!("{said}."),
+    }
+}
+
+/// What is wrong.
+fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
+    let piece = the(brief.piece_name(cause.piece));
+    let with = the(&kept_from(brief, cause.piece, cause));
+    match (cause.rule, cause.with) {
+        (_, With::Route(_)) => format!("the {} stays too narrow past {piece}", kept_from(brief, cause.piece, cause)),
+        (Rule::Room | Rule::OffWall, _) => {
+            format!("even at its least, {}, {piece} does not fit within the walls", sizes(brief, *least))
+        }
+        (Rule::Group, With::Wall(_)) => {
+            format!("standing free, {piece} comes too near to {with} to pass behind it")
+        }
+        (Rule::Overlap, _) => format!("even at their least {piece} and {with} do not fit beside each other"),
+        (Rule::DoorSwing | Rule::Clearance(Clearance::DoorLanding), _) => format!("{piece} would stand in {with}"),
+        (Rule::KeepClear, With::Item(ItemId(item))) => {
+            let heat = brief.room.items.get(item).map_or("", |item| item.name.as_str());
+            format!("{piece} would stand too near to {}", the(heat))
+        }
+        (Rule::KeepClear, _) => format!("{piece} would stand too near to {with}"),
+        (Rule::Fixed, _) => format!("{piece} would stand where {with} is"),
+        (Rule::Clearance(Clearance::WindowFront), _) => {
+            format!("{piece} is taller than the sill and would stand before {with}")
+        }
+        (Rule::Clearance(Clearance::SeatToTable), _) => format!("{piece} finds no place before {with}"),
+        (Rule::Clearance(Clearance::ScreenToSeat), _) => format!("{piece} and {with} come too near to each other"),
+        (Rule::Clearance(Clearance::FacingSeats), _) => {
+            format!("the fronts of {piece} and {with} come too near to each other")
+        }
+        (Rule::Clearance(Clearance::TurningCircle), _) => "there is no free circle to turn a wheelchair in".to_owned(),
+        (rule, _) => format!("{piece} lacks room ({})", rule.key().replace('_', " ")),
+    }
+}
+
+/// What the rule asks.
+fn asks(by: Asked, figure: &str) -> String {
+    match by {
+        Asked::Clearance(rule) => format!("{} asks for {figure}", rule.key().replace('_', " ")),
+        Asked::KeepClear(_) => format!("{figure} stay clear of it"),
+    }
+}
+
+/// The least size of a piece: `150 cm x 80 cm`.
+fn sizes(brief: &Brief, least: Option<Size>) -> String {
+    let least = least.into_iter().flat_map(|least| [Some(least.width), least.return_length, Some(least.depth)]);
+    let told: Vec<String> = least.flatten().map(|least| brief.units.words(least, Rounding::Up)).collect();
+    told.join(" x ")
+}

@@ -1,0 +1,94 @@
+//! A remedy in words.
+
+use elbowroom_model::article::{a, capital, the};
+use elbowroom_model::{Brief, Dimension, Rounding};
+
+use crate::refusal::{Change, Lever, Remedy};
+
+/// What is to be changed and what that makes possible: `A sofa no deeper than 86 cm makes 2 options possible.` Where it is
+/// not known that nothing fits as asked, what was tried and how many fit then.
+#[must_use]
+pub fn remedy(brief: &Brief, remedy: &Remedy, nothing_fits: bool) -> String {
+    let count = if remedy.options == 1 { "1 option".to_owned() } else { format!("{} options", remedy.options) };
+    if let [Change { lever: Lever::GetsIn(piece, dimension), to, .. }] = remedy.changes[..] {
+        let size = brief.units.words(to, Rounding::Down);
+        let (name, dimension) = (brief.piece_name(piece), dimension.key());
+        return format!("{name} gets in with a {dimension} of {size} or less, which makes {count} possible.");
+    }
+    let parts: Vec<String> = remedy.changes.iter().map(|change| part(brief, *change)).collect();
+    let parts_told = parts.join(" and ");
+    if !nothing_fits {
+        let fit = if remedy.options == 1 { "fits" } else { "fit" };
+        return format!("Tried, and {count} {fit}: {parts_told}.");
+    }
+    let verb = if parts.len() > 1 { "together make" } else { "makes" };
+    capital(&format!("{parts_told} {verb} {count} possible."))
+}
+
+/// What a change is about: `sofa.depth`, a piece that is left out, a clearance's key, a wall.
+#[must_use]
+pub fn lever(brief: &Brief, lever: Lever) -> String {
+    match lever {
+        Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
+            format!("{}.{}", brief.piece_name(piece), dimension.key())
+        }
+        Lever::LeaveOut(piece) => brief.piece_name(piece).to_owned(),
+        Lever::Clearance(rule) => rule.key().to_owned(),
+        Lever::Wall(id) => brief.room.wall_name(id).to_owned(),
+    }
+}
+
+fn part(brief: &Brief, Change { lever, from, to }: Change) -> String {
+    let units = brief.units;
+    match lever {
+        Lever::Least(id, dimension) | Lever::GetsIn(id, dimension) => {
+            let name = brief.piece_name(id);
+            let most = units.words(to, Rounding::Down);
+            match dimension {
+                Dimension::Width => format!("{} no wider than {most}", a(name)),
+                Dimension::Depth => format!("{} no deeper than {most}", a(name)),
+                Dimension::Return => format!("a return of {} no longer than {most}", the(name)),
+            }
+        }
+        Lever::LeaveOut(id) => format!("leaving out {}", the(brief.piece_name(id))),
+        Lever::Clearance(rule) => {
+            format!("a {} of {}", rule.key().replace('_', " "), units.words(to, Rounding::Down))
+        }
+        Lever::Wall(id) => {
+            let name = brief.room.wall_name(id);
+            format!("{} {} longer", the(name), units.words(to - from, Rounding::Up))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_model::{Clearance, Dimension, PieceId, WallId, scenario};
+
+    use super::remedy;
+    use crate::refusal::{Change, Lever, Remedy};
+
+    #[test]
+    fn what_was_tried_is_told_as_that_where_nobody_knows() {
+        let text = "units: cm\nwalls: [{ length: 500 }, { length: 400 }, { length: 500 }, { length: 400 }]\npieces:\n  \
+                    - { kind: sofa, depth: 90..100 }\n  - { kind: armchair }\n";
+        let brief = scenario::read(text, None).unwrap();
+        let change = |lever, from, to| Change { lever, from, to };
+        let depth = change(Lever::Least(PieceId(0), Dimension::Depth), 900.0, 860.0);
+        let told = |changes: &[Change], options, nothing_fits| {
+            remedy(&brief, &Remedy { changes: changes.to_vec(), options }, nothing_fits)
+        };
+        assert_eq!(told(&[depth], 2, true), "A sofa no deeper than 86 cm makes 2 options possible.");
+        assert_eq!(told(&[depth], 2, false), "Tried, and 2 options fit: a sofa no deeper than 86 cm.");
+        let pair = [change(Lever::LeaveOut(PieceId(1)), 1.0, 0.0), change(Lever::Wall(WallId(0)), 5000.0, 5230.0)];
+        let both = "Leaving out the armchair and wall 1 23 cm longer together make 1 option possible.";
+        assert_eq!(told(&pair, 1, true), both);
+        let passage = [change(Lever::Clearance(Clearance::Passage), 609.6, 500.0)];
+        assert_eq!(told(&passage, 1, false), "Tried, and 1 option fits: a passage of 50 cm.");
+        let in_by_the_way = [change(Lever::GetsIn(PieceId(0), Dimension::Width), 1500.0, 1400.0)];
+        assert_eq!(
+            told(&in_by_the_way, 3, true),
+            "sofa gets in with a width of 140 cm or less, which makes 3 options possible."
+        );
+    }
+}

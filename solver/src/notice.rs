@@ -4,6 +4,7 @@ use elbowroom_model::{Brief, PieceId};
 
 use crate::arrangement::Enumeration;
 use crate::cautions::{Caution, cautions};
+use crate::criteria::{self, CriterionLeftOut};
 use crate::routes::{Floor, HeldToEmptyRoom};
 
 /// Something that a reader must be told; what the reading of the file has to say stands in [`Brief::notices`].
@@ -15,6 +16,8 @@ pub enum Notice {
     OnlyThese,
     /// A way that is narrower than its rule in the empty room.
     HeldToEmptyRoom(HeldToEmptyRoom),
+    /// A criterion that does not apply.
+    CriterionLeftOut(CriterionLeftOut),
     /// Something to heed.
     Caution(Caution),
     /// More arrangements than are looked at.
@@ -26,16 +29,15 @@ pub enum Notice {
     },
 }
 
-/// What is to be told before what the criteria leave out: of the decisions, of the empty room.
-pub(crate) fn of_the_room(brief: &Brief, floor: &Floor) -> Vec<Notice> {
+/// Everything to be told, in the order in which it is told: of the decisions, of the empty room, of the criteria, of what
+/// to heed, of the work.
+pub(crate) fn notices(brief: &Brief, floor: &Floor, enumeration: &Enumeration) -> Vec<Notice> {
     let only = (!brief.only.is_empty()).then_some(Notice::OnlyThese);
-    only.into_iter().chain(floor.held_to_empty_room(brief).into_iter().map(Notice::HeldToEmptyRoom)).collect()
-}
-
-/// What is to be told after it: cautions, and that there are more arrangements than are looked at.
-pub(crate) fn of_the_work(brief: &Brief, enumeration: &Enumeration) -> Vec<Notice> {
+    let held = floor.held_to_empty_room(brief).into_iter().map(Notice::HeldToEmptyRoom);
+    let criteria = criteria::left_out(brief).into_iter().map(Notice::CriterionLeftOut);
+    let cautions = cautions(brief).into_iter().map(Notice::Caution);
     let first = enumeration.arrangements.len() + enumeration.dropped.len();
     let beyond = Some(enumeration.beyond).filter(|beyond| *beyond > 0);
-    let cautions = cautions(brief).into_iter().map(Notice::Caution);
-    cautions.chain(beyond.map(|beyond| Notice::Beyond { beyond, first })).collect()
+    let beyond = beyond.map(|beyond| Notice::Beyond { beyond, first });
+    only.into_iter().chain(held).chain(criteria).chain(cautions).chain(beyond).collect()
 }

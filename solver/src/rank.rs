@@ -245,9 +245,6 @@ fn sizes_of_all(
 
 fn notices(brief: &Brief, floor: &Floor, enumeration: &Enumeration) -> Vec<String> {
     let mut found: Vec<String> = brief.notices.iter().map(|notice| notice.0.clone()).collect();
-    let words = |notices: Vec<Notice>| notices.into_iter().map(|notice| words_of_notice(brief, &notice));
-    found.extend(words(notice::of_the_room(brief, floor)));
-    found.extend(criteria::notices(brief));
-    found.extend(words(notice::of_the_work(brief, enumeration)));
+    found.extend(notice::notices(brief, floor, enumeration).iter().map(|notice| words_of_notice(brief, notice)));
     found
 }

@@ -14,6 +14,7 @@
 use elbowroom_model::{Criterion, Dimension};
 use elbowroom_solver::Answer;
 use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::criteria::Finding;
 
 use crate::support::plan::{Plan, PlanPiece, What};
 use crate::support::ranked::{facing, largest, ranked, ranked_briefly, wall};
@@ -375,8 +376,8 @@ fn l6_conversation_group() {
         let talk: Vec<_> = talk.collect();
         assert!(!talk.is_empty());
         for talk in talk {
-            assert_eq!(talk.figure <= 3048.0, group, "{between}: {}", talk.reason);
-            assert_eq!(talk.reason.contains("10 ft"), !group, "{between}: {}", talk.reason);
+            let Finding::Talk(found) = &talk.finding else { panic!("{between}: {talk:?}") };
+            assert_eq!((talk.figure <= 3048.0, found.wide), (group, !group), "{between}: {talk:?}");
         }
     }
 }

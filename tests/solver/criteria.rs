@@ -1,5 +1,6 @@
 //! What must hold of `criteria`.
 
+mod absent;
 mod group;
 mod heart;
 mod laws;

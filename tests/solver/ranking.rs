@@ -57,6 +57,16 @@ fn without_any_wish_all_criteria_count_alike() {
 }
 
 #[test]
+fn a_criterion_that_one_option_is_not_judged_by_counts_for_none() {
+    let mut judged = scores(&[vec![80.0, 10.0], vec![60.0, 90.0]]);
+    judged[0].pop();
+    let found = ratings(&judged, &wishes(&[3.0, 3.0]), None);
+    assert_eq!((found[0].score, found[1].score), (80.0, 60.0));
+    assert_eq!((found[0].share, found[1].dominated_by), (1.0, Some(0)));
+    assert_eq!(order(&judged, &wishes(&[3.0, 3.0]), Some(Criterion::Entrance)), [0, 1]);
+}
+
+#[test]
 fn a_tie_goes_to_the_option_handed_in_first() {
     let tied = scores(&[vec![10.0, 10.0], vec![60.0, 40.0], vec![40.0, 60.0]]);
     assert_eq!(order(&tied, &wishes(&[3.0, 3.0]), None), [1, 2, 0]);

@@ -1,6 +1,6 @@
 //! What an answer says: each sentence made from what was decided, in the unit of its brief.
 
-use elbowroom_model::{Brief, Hand, PieceId, SecondPlace};
+use elbowroom_model::{Brief, Hand, PieceId, SecondPlace, tables};
 use elbowroom_solver::Answer;
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::criteria::Judgement;
@@ -13,13 +13,13 @@ pub(crate) fn title(brief: &Brief, option: &RankedOption) -> String {
 }
 
 /// Why a criterion judges as it does.
-pub(crate) fn reason(_brief: &Brief, judgement: &Judgement) -> String {
-    judgement.reason.clone()
+pub(crate) fn reason(brief: &Brief, judgement: &Judgement) -> String {
+    wording::criteria::reason(brief, &judgement.finding)
 }
 
 /// Where the yardstick of a criterion comes from.
-pub(crate) fn basis(judgement: &Judgement) -> String {
-    judgement.basis.clone()
+pub(crate) fn basis(judgement: &Judgement) -> &'static str {
+    tables::basis(judgement.criterion)
 }
 
 /// Why a piece is left out of an option.

@@ -18,7 +18,7 @@ use crate::report::Report;
 use crate::rules::{Clearance, ClearanceFigure, Rules};
 use crate::yaml::{Node, typed};
 
-pub use bases::{Basis, basis};
+pub use bases::basis;
 pub use file::{Profile, TableFile, Tag};
 
 const SIZES: &str = include_str!("../../data/sizes.yaml");

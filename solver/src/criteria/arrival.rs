@@ -1,8 +1,9 @@
 //! What one who stands in a doorway has before them: the piece that is met first in each direction, and what lies beyond.
 
-use elbowroom_model::article::the;
 use elbowroom_model::{ItemId, ItemKind, PieceId, Point, View, WallId, WallItem};
 
+use super::curve::weighted_mean;
+use super::on_wall::OnWall;
 use super::setting::Setting;
 use super::tolerance::NO_ANGLE;
 use crate::best_by;
@@ -17,10 +18,29 @@ const CATCHES_THE_EYE: f64 = 600.0;
 
 /// The side of a piece that is met.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Side {
+pub enum Side {
+    /// The one that it faces by.
     Front,
+    /// A back: of a corner sofa either of the two, of a chaise the one.
     Back,
+    /// Any other.
     End,
+}
+
+/// What one who comes in sees first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FirstSeen {
+    /// A side of a piece; of a seat alone the back is told from the ends.
+    Piece {
+        /// The piece.
+        piece: PieceId,
+        /// Its side.
+        side: Side,
+    },
+    /// Something that a wall holds.
+    Item(ItemId),
+    /// A bare wall.
+    Wall(WallId),
 }
 
 /// A stretch of the field in which one thing is met first.
@@ -40,11 +60,9 @@ pub(super) enum Far {
     Wall(WallId),
 }
 
-/// The field from the middle of a doorway, from left to right... in the order of growing angle.
-pub(super) fn arrival(setting: &Setting, doorway: &WallItem) -> Vec<Glimpse> {
-    let room = &setting.brief().room;
-    let (Some(wall), Some((left, right))) = (room.wall(doorway.wall), room.ends(doorway)) else { return Vec::new() };
-    let look = Look { setting, from: (left + right) * 0.5, ahead: wall.inward(), behind: doorway.wall };
+/// The field from the middle of a doorway, in the order of growing angle.
+pub(super) fn arrival(setting: &Setting, doorway: &OnWall) -> Vec<Glimpse> {
+    let look = Look { setting, from: doorway.middle(), ahead: doorway.inward, behind: doorway.item.wall };
     let marks = look.marks();
     marks.windows(2).filter_map(|pair| look.glimpse(pair[0], pair[1])).collect()
 }
@@ -137,8 +155,16 @@ impl Look<'_, '_> {
     }
 }
 
-/// How welcome the sight is, 0 to 100 (common practice, no source): near and far count alike where both are seen.
-pub(super) fn welcome(setting: &Setting, glimpse: &Glimpse) -> f64 {
+/// How welcome all that is in sight is, 0 to 100, each by the angle it fills.
+pub(super) fn welcome(setting: &Setting, glimpses: &[Glimpse]) -> f64 {
+    /// As a bare wall: nothing speaks for it or against it.
+    const NOTHING_IN_SIGHT: f64 = 60.0;
+    weighted_mean(glimpses.iter().map(|glimpse| (welcome_of(setting, glimpse), glimpse.angle)))
+        .unwrap_or(NOTHING_IN_SIGHT)
+}
+
+/// How welcome a sight is, 0 to 100 (common practice, no source): near and far count alike where both are seen.
+fn welcome_of(setting: &Setting, glimpse: &Glimpse) -> f64 {
     let far = welcome_far(setting, glimpse.far);
     glimpse.near.map_or(far, |(piece, side)| f64::midpoint(welcome_near(setting, piece, side), far))
 }
@@ -157,7 +183,7 @@ fn welcome_near(setting: &Setting, piece: PieceId, side: Side) -> f64 {
 
 fn welcome_far(setting: &Setting, far: Far) -> f64 {
     let item = match far {
-        Far::Item(id) => setting.brief().room.item(id),
+        Far::Item(id) => setting.brief().room.items.get(id.0),
         Far::Wall(_) => None,
     };
     match item.map(|item| &item.kind) {
@@ -172,33 +198,27 @@ fn welcome_far(setting: &Setting, far: Far) -> f64 {
     }
 }
 
-/// What fills the largest part of the field, in words, and the angle it fills, degrees.
-pub(super) fn first_seen(setting: &Setting, glimpses: &[Glimpse]) -> Option<(String, f64)> {
-    let mut sums: Vec<(String, f64)> = Vec::new();
+/// What fills the largest part of the field; `None` where nothing is in sight.
+pub(super) fn first_seen(setting: &Setting, glimpses: &[Glimpse]) -> Option<FirstSeen> {
+    let mut sums: Vec<(FirstSeen, f64)> = Vec::new();
     for glimpse in glimpses {
-        let words = words(setting, glimpse);
-        match sums.iter_mut().find(|(known, _)| *known == words) {
+        let met = met_first(setting, glimpse);
+        match sums.iter_mut().find(|(known, _)| *known == met) {
             Some((_, angle)) => *angle += glimpse.angle,
-            None => sums.push((words, glimpse.angle)),
+            None => sums.push((met, glimpse.angle)),
         }
     }
-    best_by(sums, |(_, angle)| *angle)
+    best_by(sums, |(_, angle)| *angle).map(|(met, _)| met)
 }
 
-fn words(setting: &Setting, glimpse: &Glimpse) -> String {
-    let room = &setting.brief().room;
+fn met_first(setting: &Setting, glimpse: &Glimpse) -> FirstSeen {
     match (glimpse.near, glimpse.far) {
         (Some((piece, side)), _) => {
             let seat = setting.brief().piece(piece).is_some_and(|piece| piece.kind.is_seat());
-            let name = the(setting.name(piece));
-            match (seat, side) {
-                (_, Side::Front) => format!("the front of {name}"),
-                (true, Side::Back) => format!("the back of {name}"),
-                (_, Side::End | Side::Back) => format!("the end of {name}"),
-            }
+            FirstSeen::Piece { piece, side: if side == Side::Back && !seat { Side::End } else { side } }
         }
-        (None, Far::Item(id)) => the(room.item_name(id)),
-        (None, Far::Wall(id)) => the(room.wall(id).map_or("", |wall| wall.name.as_str())),
+        (None, Far::Item(id)) => FirstSeen::Item(id),
+        (None, Far::Wall(id)) => FirstSeen::Wall(id),
     }
 }
 

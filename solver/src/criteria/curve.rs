@@ -1,26 +1,33 @@
-//! Scores without cliffs: straight lines between named points.
+//! Scores without cliffs: straight lines between named points; and means.
 
-/// The value at `x` of the line through `points` (in growing order of their first member), level beyond both ends.
+/// Straight lines through points in growing order of their first member, level beyond both ends.
 ///
 /// ```
-/// use elbowroom_solver::criteria::curve::through;
-/// assert_eq!(through(&[(0.0, 0.0), (10.0, 100.0)], 2.5), 25.0);
-/// assert_eq!(through(&[(0.0, 0.0), (10.0, 100.0)], 12.0), 100.0);
+/// use elbowroom_solver::criteria::curve::Curve;
+/// let rising = Curve(&[(0.0, 0.0), (10.0, 100.0)]);
+/// assert_eq!(rising.at(2.5), 25.0);
+/// assert_eq!(rising.at(12.0), 100.0);
 /// ```
-#[must_use]
-pub fn through(points: &[(f64, f64)], x: f64) -> f64 {
-    let Some(&(first, low)) = points.first() else { return 0.0 };
-    if x <= first {
-        return low;
-    }
-    let span = points.windows(2).find(|pair| x <= pair[1].0);
-    match (span, points.last()) {
-        (Some(pair), _) => {
-            let ((from, start), (to, end)) = (pair[0], pair[1]);
-            start + (end - start) * (x - from) / (to - from)
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Curve<'p>(pub &'p [(f64, f64)]);
+
+impl Curve<'_> {
+    /// The value at `x`; 0 where there is no point.
+    #[must_use]
+    pub fn at(&self, x: f64) -> f64 {
+        let Some(&(first, low)) = self.0.first() else { return 0.0 };
+        if x <= first {
+            return low;
         }
-        (None, Some(&(_, high))) => high,
-        (None, None) => 0.0,
+        let span = self.0.windows(2).find(|pair| x <= pair[1].0);
+        match (span, self.0.last()) {
+            (Some(pair), _) => {
+                let ((from, start), (to, end)) = (pair[0], pair[1]);
+                start + (end - start) * (x - from) / (to - from)
+            }
+            (None, Some(&(_, high))) => high,
+            (None, None) => 0.0,
+        }
     }
 }
 

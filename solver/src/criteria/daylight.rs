@@ -1,25 +1,28 @@
 //! Daylight: how deep in the room the seats are, measured by the heads of the windows, and a lamp for the evening.
 
-use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, Point, WallItem};
+use elbowroom_model::{Brief, Criterion, ItemId, Point};
 
-use super::Judgement;
-use super::curve::{mean, through};
+use super::curve::Curve;
+use super::on_wall::{Outlook, windows};
+use super::one_or_more::OneOrMore;
 use super::seat_places::SeatPlace;
-use super::setting::{Setting, windows};
+use super::setting::{Group, Setting};
 use super::sight::{Barriers, Eye, Target, seen};
-use crate::best_by;
+use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
 use crate::geometry::{Convex, Segment, gap};
-
-const BASIS: &str = "room-depth rules: daylight reaches 2 to 2.5 times the height of the window's head (from memory); EN 17037: \
-                     no-sky view (published)";
 
 /// Distance to the window over the height of its head, to score: 2 and 2.5 from the room-depth rules (from memory), the
 /// rest ours.
-const DEPTH: [(f64, f64); 5] = [(0.5, 100.0), (1.0, 90.0), (2.0, 60.0), (2.5, 35.0), (4.0, 0.0)];
+const DEPTH: Curve = Curve(&[(0.5, 100.0), (1.0, 90.0), (2.0, 60.0), (2.5, 35.0), (4.0, 0.0)]);
+
+/// How deep a window lights a room, in heights of its head: the lesser of the room-depth rules (from memory).
+const LIGHTS: f64 = 2.0;
 
 /// A lamp within this of the cushion lights the page of one who sits there, mm; no more at the second (common practice).
-const REACH: [(f64, f64); 2] = [(600.0, 1.0), (1500.0, 0.0)];
+const REACH: Curve = Curve(&[(600.0, 1.0), (1500.0, 0.0)]);
+
+/// A place that a lamp reaches by more than this share has one (ours, no source).
+const REACHED: f64 = 0.5;
 
 /// What lamps count where one is asked for (ours, no source).
 const LAMPS: f64 = 0.2;
@@ -27,56 +30,85 @@ const LAMPS: f64 = 0.2;
 /// Height of the page one reads, mm: what light must reach (EN 17037 takes 850 for a working plane; from memory).
 const PAGE: f64 = 850.0;
 
-pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
-    let lit: Vec<Lit> = setting.places.iter().filter_map(|place| Lit::of(setting, place)).collect();
-    let daylight = mean(lit.iter().map(|lit| lit.score))?;
-    let distance = mean(lit.iter().map(|lit| lit.distance))?;
-    let asked = setting.brief().pieces.iter().any(|piece| piece.kind.traits().gives_light);
-    let lamps: Vec<f64> = setting.places.iter().map(|place| lamp(setting, place)).collect();
-    let by_lamp = mean(lamps.iter().copied()).filter(|_| asked);
-    let score = by_lamp.map_or(daylight, |share| (1.0 - LAMPS) * daylight + LAMPS * 100.0 * share);
+/// What hides more than this share of a place's window is worth saying (ours, no source).
+const WORTH_SAYING: f64 = 0.25;
 
-    let nearest = best_by(&lit, |lit| -lit.distance)?;
-    let mut reason = format!(
-        "the seat places lie {} from their windows on the mean; {}, head {}, lights to about {} deep",
-        setting.words(distance),
-        the(&nearest.window.name),
-        setting.words(nearest.head),
-        setting.words(2.0 * nearest.head)
-    );
-    if lit.iter().any(|lit| lit.hidden > 0.25) {
-        reason += "; what stands before the windows takes some of it";
-    }
-    if by_lamp.is_some() {
-        let reached = lamps.iter().filter(|share| **share > 0.5).count();
-        reason += &format!("; a lamp is in reach of {reached} of {}", lamps.len());
-    }
-    Some(Judgement::new(Criterion::Daylight, score, (distance, "mm"), capital(&reason) + ".", BASIS))
+/// What daylight is made of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DaylightFinding {
+    /// Mean over the seat places of the distance to the window that lights each best, mm.
+    pub distance: f64,
+    /// The window of the place that lies nearest to its own.
+    pub window: ItemId,
+    /// Height of that window's head, mm.
+    pub head: f64,
+    /// How deep it lights the room, mm.
+    pub lights: f64,
+    /// What stands before the windows takes some of the light.
+    pub hidden: bool,
+    /// The lamps' part, where one is asked for.
+    pub lamps: Option<LampsFinding>,
 }
 
-pub(super) fn left_out(brief: &Brief) -> Option<String> {
-    windows(brief).next().is_none().then(|| "Daylight is left out: no window was measured.".to_owned())
+/// Lamps and seat places.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct LampsFinding {
+    /// Places that a lamp is in reach of.
+    pub reached: usize,
+    /// All places.
+    pub places: usize,
+}
+
+/// The yardstick. Where no seat stands there is nobody to have light.
+pub(super) struct Daylight;
+
+impl Yardstick for Daylight {
+    type Subject<'a> = OneOrMore<Outlook<'a>>;
+
+    fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
+        OneOrMore::of(windows(brief).map(|(outlook, _)| outlook)).ok_or(Missing::Window)
+    }
+
+    fn judge<'a>(setting: &Setting<'a>, windows: &Self::Subject<'a>) -> Judgement {
+        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Daylight, Absent::Seats) };
+        let lit = group.places.map(|place| Lit::of(setting, windows, place));
+        let daylight = lit.mean(|lit| lit.score);
+        let distance = lit.mean(|lit| lit.distance);
+        let lamps = Lamps::of(setting, group);
+        let score = lamps.as_ref().map_or(daylight, |lamps| (1.0 - LAMPS) * daylight + LAMPS * 100.0 * lamps.share);
+        let nearest = lit.best_by(|lit| -lit.distance);
+        let finding = DaylightFinding {
+            distance,
+            window: nearest.window,
+            head: nearest.head,
+            lights: LIGHTS * nearest.head,
+            hidden: lit.iter().any(|lit| lit.hidden > WORTH_SAYING),
+            lamps: lamps.map(|lamps| lamps.finding),
+        };
+        Judgement::new(Criterion::Daylight, score, distance, FigureUnit::Millimetres, Finding::Daylight(finding))
+    }
 }
 
 /// A place by the window that lights it best.
-struct Lit<'a> {
-    window: &'a WallItem,
+#[derive(Clone, Copy)]
+struct Lit {
+    window: ItemId,
     head: f64,
     distance: f64,
     hidden: f64,
     score: f64,
 }
 
-impl<'a> Lit<'a> {
-    fn of(setting: &Setting<'a>, place: &SeatPlace) -> Option<Self> {
-        let lit = windows(setting.brief()).filter_map(|(item, window)| {
-            let target = Target::of(setting.brief(), item)?;
+impl Lit {
+    fn of(setting: &Setting, windows: &OneOrMore<Outlook>, place: &SeatPlace) -> Self {
+        let by = |window: &Outlook| {
+            let Outlook { on_wall, target } = window;
             let distance = Segment::new(target.left, target.right).distance_to(place.eye);
-            let shares = share_of_sky(place.eye, &target, &setting.barriers);
-            let score = through(&DEPTH, distance / window.head) * shares;
-            Some(Self { window: item, head: window.head, distance, hidden: 1.0 - shares, score })
-        });
-        best_by(lit, |lit| lit.score)
+            let share = share_of_sky(place.eye, target, &setting.barriers);
+            let score = DEPTH.at(distance / target.head) * share;
+            Self { window: on_wall.id, head: target.head, distance, hidden: 1.0 - share, score }
+        };
+        *windows.map(by).best_by(|lit| lit.score)
     }
 }
 
@@ -85,8 +117,26 @@ fn share_of_sky(at: Point, target: &Target, barriers: &Barriers) -> f64 {
     seen(Eye { at, height: PAGE }, None, target, barriers).share
 }
 
+/// How well the lamps reach the places.
+struct Lamps {
+    /// On the mean, 0 to 1.
+    share: f64,
+    finding: LampsFinding,
+}
+
+impl Lamps {
+    /// `None` where no lamp is asked for; one that was asked for and does not stand reaches nobody.
+    fn of(setting: &Setting, group: &Group) -> Option<Self> {
+        setting.brief().pieces.iter().find(|piece| piece.kind.traits().gives_light)?;
+        let reached = group.places.map(|place| lamp(setting, place));
+        let count = reached.iter().filter(|share| **share > REACHED).count();
+        let finding = LampsFinding { reached: count, places: reached.count() };
+        Some(Self { share: reached.mean(|share| *share), finding })
+    }
+}
+
 /// How well a lamp reaches a place, 0 to 1.
 fn lamp(setting: &Setting, place: &SeatPlace) -> f64 {
-    let reach = |shape: &Convex| through(&REACH, gap(&place.cushion, shape).clear);
+    let reach = |shape: &Convex| REACH.at(gap(&place.cushion, shape).clear);
     setting.placed(|kind| kind.traits().gives_light).map(|(_, placed)| reach(&placed.main())).fold(0.0, f64::max)
 }

@@ -1,59 +1,99 @@
 //! Fireside: how the seats gather about the fire.
 
-use elbowroom_model::article::{capital, the};
 use elbowroom_model::kind::SeatForm;
-use elbowroom_model::{Brief, Criterion, ItemKind, Point, WallItem};
+use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Point};
 
-use super::Judgement;
-use super::curve::{mean, through};
+use super::curve::Curve;
+use super::on_wall::OnWall;
+use super::one_or_more::OneOrMore;
 use super::seat_places::SeatPlace;
-use super::setting::Setting;
+use super::setting::{Group, Setting};
 use super::sight::angle_between;
-use crate::best_by;
-
-const BASIS: &str = "fireplace group of a drawing-office handbook: 56 in between facing seats (published); seats turned to the \
-                     fire within the warmth of it (common practice)";
+use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
 
 /// How far a seat is turned from the fire, degrees, to score (common practice, no source).
-const TURN: [(f64, f64); 4] = [(0.0, 100.0), (45.0, 95.0), (90.0, 60.0), (180.0, 0.0)];
+const TURN: Curve = Curve(&[(0.0, 100.0), (45.0, 95.0), (90.0, 60.0), (180.0, 0.0)]);
 
 /// Distance from the fire, mm, to score: the 10 ft of a conversation group (HUD 1973, published); the rest ours.
-const DISTANCE: [(f64, f64); 5] = [(600.0, 40.0), (1200.0, 100.0), (3048.0, 100.0), (4500.0, 40.0), (6500.0, 0.0)];
+const DISTANCE: Curve = Curve(&[(600.0, 40.0), (1200.0, 100.0), (3048.0, 100.0), (4500.0, 40.0), (6500.0, 0.0)]);
+
+/// How far a chair stands aside of the hearth or before it, mm, to share of flanking it (ours, no source).
+const FLANKS: Curve = Curve(&[(0.0, 1.0), (1800.0, 1.0), (3000.0, 0.0)]);
 
 /// What the parts count (ours, no source).
 const OF_TURN: f64 = 0.6;
 const OF_DISTANCE: f64 = 0.4;
 
-/// What chairs on both sides of the hearth add, of the way to full marks.
+/// What chairs on both sides of the hearth add, of the way to full marks (ours, no source).
 const FLANKED: f64 = 0.25;
 
-pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
-    let fires = fires(setting.brief()).filter_map(|item| Some((item, front_of(setting, item)?)));
-    let judged = fires.filter_map(|(item, (middle, inward))| Fireside::of(setting, item, middle, inward));
-    let best = best_by(judged, Fireside::score)?;
-    let reason = capital(&best.reason(setting)) + ".";
-    Some(Judgement::new(Criterion::Fireside, best.score(), (best.angle, "deg"), reason, BASIS))
+/// Chairs that flank the hearth by more than this are worth saying: more than one of them (ours, no source).
+const WORTH_SAYING: f64 = 0.5;
+
+/// A seat that is turned from the fire by more has its back to it, degrees (ours, no source).
+const BACK_TO_IT: f64 = 120.0;
+
+/// What fireside is made of: the fire that the seats gather about best.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FiresideFinding {
+    /// The fire.
+    pub fire: ItemId,
+    /// Mean angle between the way the seats face and the way to the fire, degrees.
+    pub angle: f64,
+    /// Mean distance of the seat places from it, mm.
+    pub distance: f64,
+    /// Places with their back to it.
+    pub backs: usize,
+    /// All places.
+    pub places: usize,
+    /// Chairs flank the hearth.
+    pub flanked: bool,
 }
 
-pub(super) fn left_out(brief: &Brief) -> Option<String> {
-    fires(brief).next().is_none().then(|| "Fireside is left out: the room has no fireplace.".to_owned())
+/// The yardstick. Where no seat stands nobody gathers.
+pub(super) struct Fireside;
+
+impl Yardstick for Fireside {
+    type Subject<'a> = OneOrMore<Fire>;
+
+    fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
+        OneOrMore::of(OnWall::all(brief).filter_map(|on_wall| Fire::of(&on_wall))).ok_or(Missing::Fireplace)
+    }
+
+    fn judge<'a>(setting: &Setting<'a>, fires: &Self::Subject<'a>) -> Judgement {
+        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Fireside, Absent::Seats) };
+        let gatherings = fires.map(|fire| Gathering::of(setting, group, fire));
+        let best = gatherings.best_by(Gathering::score);
+        let finding = FiresideFinding {
+            fire: best.fire,
+            angle: best.angle,
+            distance: best.distance,
+            backs: best.backs,
+            places: group.places.count(),
+            flanked: best.flanked > WORTH_SAYING,
+        };
+        let finding = Finding::Fireside(finding);
+        Judgement::new(Criterion::Fireside, best.score(), best.angle, FigureUnit::Degrees, finding)
+    }
 }
 
-fn fires(brief: &Brief) -> impl Iterator<Item = &WallItem> {
-    brief.room.items.iter().filter(|item| matches!(item.kind, ItemKind::Fireplace(_)))
+/// A fire: the middle of its front, and the way into the room.
+pub(super) struct Fire {
+    id: ItemId,
+    front: Point,
+    inward: Point,
 }
 
-/// The middle of the fire's front, and the way into the room.
-fn front_of(setting: &Setting, item: &WallItem) -> Option<(Point, Point)> {
-    let ItemKind::Fireplace(fire) = &item.kind else { return None };
-    let room = &setting.brief().room;
-    let (left, right) = room.ends(item)?;
-    let inward = room.wall(item.wall)?.inward();
-    Some(((left + right) * 0.5 + inward * fire.depth, inward))
+impl Fire {
+    fn of(on_wall: &OnWall) -> Option<Self> {
+        let ItemKind::Fireplace(fire) = &on_wall.item.kind else { return None };
+        Some(Self { id: on_wall.id, front: on_wall.middle() + on_wall.inward * fire.depth, inward: on_wall.inward })
+    }
 }
 
-struct Fireside<'a> {
-    item: &'a WallItem,
+/// The seats about one fire.
+struct Gathering {
+    fire: ItemId,
     /// Mean angle between the way the seats face and the way to the fire, degrees.
     angle: f64,
     distance: f64,
@@ -65,57 +105,37 @@ struct Fireside<'a> {
     flanked: f64,
 }
 
-impl<'a> Fireside<'a> {
-    fn of(setting: &Setting, item: &'a WallItem, fire: Point, inward: Point) -> Option<Self> {
-        let places = &setting.places;
-        let turn = |place: &SeatPlace| angle_between(place.facing, fire - place.eye);
-        let far = |place: &SeatPlace| (fire - place.eye).norm();
-        Some(Self {
-            item,
-            angle: mean(places.iter().map(turn))?,
-            distance: mean(places.iter().map(far))?,
-            turned: mean(places.iter().map(|place| through(&TURN, turn(place))))?,
-            near: mean(places.iter().map(|place| through(&DISTANCE, far(place))))?,
-            backs: places.iter().filter(|place| turn(place) > 120.0).count(),
-            flanked: flanked(setting, fire, inward),
-        })
+impl Gathering {
+    fn of(setting: &Setting, group: &Group, fire: &Fire) -> Self {
+        let places = &group.places;
+        let turn = |place: &SeatPlace| angle_between(place.facing, fire.front - place.eye);
+        let far = |place: &SeatPlace| (fire.front - place.eye).norm();
+        Self {
+            fire: fire.id,
+            angle: places.mean(turn),
+            distance: places.mean(far),
+            turned: places.mean(|place| TURN.at(turn(place))),
+            near: places.mean(|place| DISTANCE.at(far(place))),
+            backs: places.iter().filter(|place| turn(place) > BACK_TO_IT).count(),
+            flanked: flanked(setting, fire),
+        }
     }
 
     fn score(&self) -> f64 {
         let gathered = OF_TURN * self.turned + OF_DISTANCE * self.near;
         gathered + FLANKED * self.flanked * (100.0 - gathered)
     }
-
-    fn reason(&self, setting: &Setting) -> String {
-        let mut reason = format!(
-            "{} lies {:.0} degrees from the way the seats face and {} from them on the mean",
-            the(&self.item.name),
-            self.angle,
-            setting.words(self.distance)
-        );
-        match (self.backs, setting.places.len()) {
-            (0, _) => {}
-            (1, 1) => reason += "; the seat has its back to it",
-            (1, all) => reason += &format!("; 1 of {all} seat places has its back to it"),
-            (backs, all) => reason += &format!("; {backs} of {all} seat places have their back to it"),
-        }
-        if self.flanked > 0.5 {
-            reason += "; chairs flank the hearth";
-        }
-        reason
-    }
 }
 
 /// Chairs on either side before the hearth, turned in: 1 where there is one on each side, a half for one.
-fn flanked(setting: &Setting, fire: Point, inward: Point) -> f64 {
-    let along = inward.left();
+fn flanked(setting: &Setting, fire: &Fire) -> f64 {
+    let along = fire.inward.left();
     let mut sides = [0.0_f64; 2];
     for (_, chair) in setting.placed(|kind| kind.traits().seat == Some(SeatForm::Single)) {
-        let way = chair.main().middle() - fire;
-        let (aside, before) = (way.dot(along), way.dot(inward));
+        let way = chair.main().middle() - fire.front;
+        let (aside, before) = (way.dot(along), way.dot(fire.inward));
         let turned_in = (-chair.facing.dot(along) * aside.signum()).max(0.0);
-        let near = through(&[(0.0, 1.0), (1800.0, 1.0), (3000.0, 0.0)], aside.abs())
-            * through(&[(0.0, 1.0), (1800.0, 1.0), (3000.0, 0.0)], before.abs());
+        let near = FLANKS.at(aside.abs()) * FLANKS.at(before.abs());
         let side = usize::from(aside > 0.0);
         sides[side] = sides[side].max(turned_in * near);
     }

@@ -1,5 +1,9 @@
 //! What makes one layout better than another: one file per criterion, each a figure that a tape can check, a score
-//! made from it, a sentence and a basis. Weights and the order of options live in `ranking`.
+//! made from it, and what was found as data. Weights and the order of options live in `ranking`.
+//!
+//! A criterion that applies to a brief says something of every layout of it. Where a layout has not got what a criterion
+//! judges, it holds that what was asked for and does not stand counts nothing ([`Absent`]), and what the room does not
+//! offer is not counted: the parts that remain are weighed alone.
 //!
 //! What several criteria ask is told apart by notion: where people sit ([`seat_places`]), what stands before their eyes
 //! ([`obstacles`], [`sight`]), what one sees on coming in ([`isovist`]), where the sun stands ([`sun`]).
@@ -11,11 +15,15 @@ use crate::routes::Route;
 use crate::site::Site;
 use setting::Setting;
 
-mod across;
-mod arrival;
+pub mod across;
+pub mod arrival;
 pub mod curve;
+mod glare;
 pub mod isovist;
+mod judgement;
 pub mod obstacles;
+mod on_wall;
+mod one_or_more;
 pub mod seat_places;
 mod setting;
 pub mod sight;
@@ -23,17 +31,19 @@ pub mod sun;
 mod tolerance;
 mod walk_line;
 
-mod balance;
-mod daylight;
-mod entrance;
-mod fireside;
-mod openness;
+pub mod balance;
+pub mod daylight;
+pub mod entrance;
+pub mod fireside;
+pub mod openness;
 pub mod screen;
-mod seats;
-mod talk;
-mod upkeep;
+pub mod seats;
+pub mod talk;
+pub mod upkeep;
 pub mod view;
-mod ways;
+pub mod ways;
+
+pub use judgement::{Absent, CriterionLeftOut, FigureUnit, Finding, Judgement, Missing};
 
 /// All that a criterion looks at.
 #[derive(Debug, Clone, Copy)]
@@ -46,53 +56,51 @@ pub struct Scene<'a> {
     pub layout: &'a Layout,
     /// Its routes.
     pub routes: &'a [Route],
-    /// The main seat, by its place in the brief.
+    /// The main seat.
     pub main_seat: PieceId,
 }
 
-/// What one criterion says of one layout.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Judgement {
-    /// Which criterion.
-    pub criterion: Criterion,
-    /// 0 to 100.
-    pub score: f64,
-    /// A figure that a tape can check.
-    pub figure: f64,
-    /// Unit of the figure: `deg`, `mm`, `m2`, `percent`, `count`.
-    pub unit: &'static str,
-    /// A sentence made from the figure.
-    pub reason: String,
-    /// Where the yardstick comes from.
-    pub basis: String,
+/// One criterion: a file of this folder.
+trait Yardstick {
+    /// What of a brief it judges.
+    type Subject<'a>;
+
+    /// What it judges in this brief, or what the brief has not got for it.
+    fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing>;
+
+    /// What it says of a layout, whatever stands in it.
+    fn judge<'a>(setting: &Setting<'a>, subject: &Self::Subject<'a>) -> Judgement;
 }
 
-impl Judgement {
-    fn new(criterion: Criterion, score: f64, (figure, unit): (f64, &'static str), reason: String, basis: &str) -> Self {
-        debug_assert!(score.is_finite() && figure.is_finite(), "{criterion:?}: {score}, {figure}");
-        Self { criterion, score: score.clamp(0.0, 100.0), figure, unit, reason, basis: basis.to_owned() }
+/// A yardstick whose subject is its own business.
+struct AnyYardstick {
+    judge: fn(&Setting) -> Result<Judgement, Missing>,
+    missing: fn(&Brief) -> Option<Missing>,
+}
+
+impl AnyYardstick {
+    const fn of<Y: Yardstick>() -> Self {
+        Self { judge: judge_by::<Y>, missing: |brief| Y::subject(brief).err() }
     }
 }
 
-/// One criterion: what it says of a layout, and why it says nothing of a brief that it does not apply to.
-struct Yardstick {
-    judge: fn(&Setting) -> Option<Judgement>,
-    left_out: fn(&Brief) -> Option<String>,
+fn judge_by<Y: Yardstick>(setting: &Setting) -> Result<Judgement, Missing> {
+    Ok(Y::judge(setting, &Y::subject(setting.brief())?))
 }
 
-const fn yardstick(criterion: Criterion) -> Yardstick {
+const fn yardstick(criterion: Criterion) -> AnyYardstick {
     match criterion {
-        Criterion::View => Yardstick { judge: view::judge, left_out: view::left_out },
-        Criterion::Entrance => Yardstick { judge: entrance::judge, left_out: entrance::left_out },
-        Criterion::Openness => Yardstick { judge: openness::judge, left_out: openness::left_out },
-        Criterion::Ways => Yardstick { judge: ways::judge, left_out: ways::left_out },
-        Criterion::Screen => Yardstick { judge: screen::judge, left_out: screen::left_out },
-        Criterion::Talk => Yardstick { judge: talk::judge, left_out: talk::left_out },
-        Criterion::Daylight => Yardstick { judge: daylight::judge, left_out: daylight::left_out },
-        Criterion::Seats => Yardstick { judge: seats::judge, left_out: seats::left_out },
-        Criterion::Balance => Yardstick { judge: balance::judge, left_out: balance::left_out },
-        Criterion::Upkeep => Yardstick { judge: upkeep::judge, left_out: upkeep::left_out },
-        Criterion::Fireside => Yardstick { judge: fireside::judge, left_out: fireside::left_out },
+        Criterion::View => AnyYardstick::of::<view::View>(),
+        Criterion::Entrance => AnyYardstick::of::<entrance::Entrance>(),
+        Criterion::Openness => AnyYardstick::of::<openness::Openness>(),
+        Criterion::Ways => AnyYardstick::of::<ways::Ways>(),
+        Criterion::Screen => AnyYardstick::of::<screen::Screen>(),
+        Criterion::Talk => AnyYardstick::of::<talk::Talk>(),
+        Criterion::Daylight => AnyYardstick::of::<daylight::Daylight>(),
+        Criterion::Seats => AnyYardstick::of::<seats::Seats>(),
+        Criterion::Balance => AnyYardstick::of::<balance::Balance>(),
+        Criterion::Upkeep => AnyYardstick::of::<upkeep::Upkeep>(),
+        Criterion::Fireside => AnyYardstick::of::<fireside::Fireside>(),
     }
 }
 
@@ -102,12 +110,13 @@ const fn yardstick(criterion: Criterion) -> Yardstick {
 #[must_use]
 pub fn judge(scene: &Scene) -> Vec<Judgement> {
     let setting = Setting::of(scene);
-    let applying = Criterion::ALL.iter().copied().map(yardstick).filter(|one| (one.left_out)(scene.brief).is_none());
-    applying.filter_map(|one| (one.judge)(&setting)).collect()
+    Criterion::ALL.iter().copied().filter_map(|criterion| (yardstick(criterion).judge)(&setting).ok()).collect()
 }
 
-/// Which criteria are left out for this brief, and why: one sentence each.
+/// Which criteria do not apply to this brief, and why.
 #[must_use]
-pub fn notices(brief: &Brief) -> Vec<String> {
-    Criterion::ALL.iter().copied().filter_map(|criterion| (yardstick(criterion).left_out)(brief)).collect()
+pub fn left_out(brief: &Brief) -> Vec<CriterionLeftOut> {
+    let missing =
+        |criterion| (yardstick(criterion).missing)(brief).map(|missing| CriterionLeftOut { criterion, missing });
+    Criterion::ALL.iter().copied().filter_map(missing).collect()
 }

@@ -1,6 +1,5 @@
 //! What stands in the way of the eye: backs, cupboards, screens, pillars, each with its height.
 
-use elbowroom_model::article::the;
 use elbowroom_model::piece::screen_width;
 use elbowroom_model::{Brief, ItemKind, Piece, PieceId};
 
@@ -27,23 +26,6 @@ pub enum Whose {
     Piece(PieceId),
     /// What stands in the room for good.
     Body(BodyId),
-}
-
-impl Whose {
-    /// Its name with the article: `the back of the sofa`.
-    #[must_use]
-    pub fn words(self, brief: &Brief) -> String {
-        let named = |name: Option<&String>| the(name.map_or("", String::as_str));
-        let piece = |piece: PieceId| named(brief.piece(piece).map(|piece| &piece.name));
-        match self {
-            Self::Back(seat) => format!("the back of {}", piece(seat)),
-            Self::ReturnBack(seat) => format!("the return of {}", piece(seat)),
-            Self::Screen(unit) => format!("the screen on {}", piece(unit)),
-            Self::Piece(other) => piece(other),
-            Self::Body(BodyId::Fixed(id)) => named(brief.room.fixed_thing(id).map(|fixed| &fixed.name)),
-            Self::Body(BodyId::Item(id)) => named(brief.room.item(id).map(|item| &item.name)),
-        }
-    }
 }
 
 /// Something convex that the eye cannot see through, up to its height.

@@ -1,19 +1,17 @@
 //! Openness: sight of what is to stay open, backs to what is not, and how much of the room one sees on coming in.
 
-use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, ItemKind, Stance, WallItem};
+use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Stance};
 
-use super::Judgement;
-use super::across::{Across, backs_across};
+use super::across::{Across, Bar, backs_across};
 use super::curve::{mean, weighted_mean};
 use super::isovist::{STANDING_EYE, floor_seen, isovist_area};
 use super::obstacles::{Obstacle, bodies};
-use super::setting::{Setting, entrances};
-use super::sight::{Eye, Target, seen};
+use super::on_wall::{OnWall, Outlook, entrances};
+use super::one_or_more::{OneOrBoth, OneOrMore};
+use super::setting::Setting;
+use super::sight::{Eye, seen};
 use super::tolerance::JUST_INSIDE;
-
-const BASIS: &str = "common practice: low or no backs across an open side; area seen on arrival as an isovist (Benedikt 1979, \
-                     published)";
+use super::{FigureUnit, Finding, Judgement, Missing, Yardstick};
 
 /// What an opening counts against the sight on arrival (ours, no source).
 const OPENING: f64 = 2.0;
@@ -23,38 +21,101 @@ const ARRIVAL: f64 = 1.0;
 const FROM_SEATS: f64 = 2.0;
 const FROM_ENTRANCE: f64 = 1.0;
 
-/// What backs across the whole of an open side take off its score.
+/// What backs across the whole of an open side take off its score (ours, no source).
 const CLOSED: f64 = 60.0;
 
-pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
-    let sides: Vec<OpenSide> = openings(setting.brief()).filter_map(|side| OpenSide::of(setting, side)).collect();
-    let arrival = Arrival::of(setting);
-    let parts = sides.iter().map(|side| (side.score(), OPENING));
-    let score = weighted_mean(parts.chain(arrival.iter().map(|arrival| (arrival.score(), ARRIVAL))))?;
-
-    let mut reasons: Vec<String> = sides.iter().map(|side| side.reason(setting)).collect();
-    reasons.extend(arrival.iter().map(Arrival::reason));
-    let figure = mean(sides.iter().map(OpenSide::kept)).or(arrival.map(|arrival| arrival.floor))?;
-    let reason = capital(&reasons.join("; ")) + ".";
-    Some(Judgement::new(Criterion::Openness, score, (100.0 * figure, "percent"), reason, BASIS))
+/// What openness is made of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct OpennessFinding {
+    /// The openings with a stance.
+    pub sides: Vec<SideFinding>,
+    /// What one sees who comes in; `None` without an entrance.
+    pub arrival: Option<ArrivalFinding>,
 }
 
-pub(super) fn left_out(brief: &Brief) -> Option<String> {
-    let none = openings(brief).next().is_none() && entrances(brief).next().is_none();
-    none.then(|| "Openness is left out: there is no entrance, and no opening has a stance of open or away.".to_owned())
+/// An opening with a stance.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum SideFinding {
+    /// It is to stay open.
+    Open {
+        /// The opening.
+        opening: ItemId,
+        /// Mean share that the seat places have before them and see, 0 to 1.
+        from_seats: f64,
+        /// Mean share that one sees from the entrances; `None` without one, or where it is the entrance itself.
+        from_entrance: Option<f64>,
+        /// What stands across it.
+        closed: Option<Bar>,
+    },
+    /// It is to be turned from.
+    Away {
+        /// The opening.
+        opening: ItemId,
+        /// Mean share that the seat places have behind them, 0 to 1.
+        turned_from: f64,
+    },
+}
+
+/// What one sees who comes in, against the empty room; the mean over the entrances.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ArrivalFinding {
+    /// Area of the isovist, 0 to 1: what is taller than the eye hides all behind it.
+    pub isovist: f64,
+    /// Floor in sight, 0 to 1.
+    pub floor: f64,
+}
+
+/// The yardstick. Where no seat stands nobody sees an open side from one, and nobody turns from the other: that part of
+/// an opening counts nothing; what one sees who comes in counts as ever.
+pub(super) struct Openness;
+
+/// The openings with a stance, the entrances, or both.
+type Sights<'a> = OneOrBoth<OneOrMore<(Outlook<'a>, Stance)>, OneOrMore<Outlook<'a>>>;
+
+impl Yardstick for Openness {
+    type Subject<'a> = Sights<'a>;
+
+    fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
+        OneOrBoth::of(OneOrMore::of(openings(brief)), entrances(brief)).ok_or(Missing::EntranceOrStance)
+    }
+
+    fn judge<'a>(setting: &Setting<'a>, sights: &Self::Subject<'a>) -> Judgement {
+        let side = |(opening, stance): &(Outlook, Stance)| OpenSide::of(setting, opening, *stance);
+        let (score, share, sides, arrival) = match sights {
+            OneOrBoth::One(openings) => {
+                let sides = openings.map(side);
+                (sides.mean(OpenSide::score), sides.mean(OpenSide::kept), Some(sides), None)
+            }
+            OneOrBoth::Other(entrances) => {
+                let arrival = arrival(setting, entrances);
+                (arrival.score(), arrival.floor, None, Some(arrival))
+            }
+            OneOrBoth::Both(openings, entrances) => {
+                let (sides, arrival) = (openings.map(side), arrival(setting, entrances));
+                let weight = OPENING * sides.count() as f64;
+                let both = sides.mean(OpenSide::score) * weight + arrival.score() * ARRIVAL;
+                (both / (weight + ARRIVAL), sides.mean(OpenSide::kept), Some(sides), Some(arrival))
+            }
+        };
+        let sides = sides.iter().flat_map(OneOrMore::iter).map(OpenSide::finding).collect();
+        let finding = Finding::Openness(OpennessFinding { sides, arrival });
+        Judgement::new(Criterion::Openness, score, 100.0 * share, FigureUnit::Percent, finding)
+    }
 }
 
 /// The openings with a stance.
-fn openings(brief: &Brief) -> impl Iterator<Item = (&WallItem, Stance)> {
-    brief.room.items.iter().filter_map(|item| match &item.kind {
-        ItemKind::Opening(opening) if opening.stance != Stance::None => Some((item, opening.stance)),
+fn openings(brief: &Brief) -> impl Iterator<Item = (Outlook<'_>, Stance)> {
+    OnWall::all(brief).filter_map(|on_wall| match &on_wall.item.kind {
+        ItemKind::Opening(opening) if opening.stance != Stance::None => {
+            Some((Outlook::of(brief, on_wall)?, opening.stance))
+        }
         _ => None,
     })
 }
 
 /// An opening with a stance, and the seats.
-struct OpenSide<'a> {
-    item: &'a WallItem,
+struct OpenSide {
+    opening: ItemId,
     stance: Stance,
     /// Mean share that the seat places have before them and see.
     from_seats: f64,
@@ -65,24 +126,24 @@ struct OpenSide<'a> {
     closed: Across,
 }
 
-impl<'a> OpenSide<'a> {
-    fn of(setting: &Setting<'a>, (item, stance): (&'a WallItem, Stance)) -> Option<Self> {
-        let target = Target::of(setting.brief(), item)?;
-        let sights = || setting.places.iter().map(|place| setting.seen_from(place, &target));
-        let doorways =
-            entrances(setting.brief()).map(|(_, doorway)| doorway).filter(|doorway| doorway.name != item.name);
-        let on_arrival = doorways.filter_map(|doorway| {
-            let from = Target::of(setting.brief(), doorway)?.middle();
-            Some(seen(Eye { at: from, height: STANDING_EYE }, None, &target, &setting.barriers).share)
+impl OpenSide {
+    fn of(setting: &Setting, opening: &Outlook, stance: Stance) -> Self {
+        let Outlook { on_wall, target } = opening;
+        let sights: Vec<_> = setting.places().map(|place| setting.seen_from(place, target)).collect();
+        let entrances = entrances(setting.brief());
+        let doorways = entrances.iter().flat_map(OneOrMore::iter).filter(|doorway| doorway.on_wall.id != on_wall.id);
+        let on_arrival = doorways.map(|doorway| {
+            let eye = Eye { at: doorway.target.middle(), height: STANDING_EYE };
+            seen(eye, None, target, &setting.barriers).share
         });
-        Some(Self {
-            item,
+        Self {
+            opening: on_wall.id,
             stance,
-            from_seats: mean(sights().map(|seen| seen.share))?,
+            from_seats: mean(sights.iter().map(|seen| seen.share)).unwrap_or(0.0),
             from_entrance: mean(on_arrival),
-            turned_from: mean(sights().map(|seen| 1.0 - seen.before))?,
-            closed: backs_across(setting, item),
-        })
+            turned_from: mean(sights.iter().map(|seen| 1.0 - seen.before)).unwrap_or(0.0),
+            closed: backs_across(setting, on_wall),
+        }
     }
 
     /// The share that is as its stance wants it: seen, or turned from.
@@ -91,7 +152,8 @@ impl<'a> OpenSide<'a> {
             Stance::Away => self.turned_from,
             Stance::Open | Stance::None => {
                 let entrance = self.from_entrance.map(|share| (share, FROM_ENTRANCE));
-                weighted_mean([(self.from_seats, FROM_SEATS)].into_iter().chain(entrance)).unwrap_or(0.0)
+                let seats = (self.from_seats, FROM_SEATS);
+                weighted_mean([seats].into_iter().chain(entrance)).unwrap_or(self.from_seats)
             }
         }
     }
@@ -103,62 +165,39 @@ impl<'a> OpenSide<'a> {
         }
     }
 
-    fn reason(&self, setting: &Setting) -> String {
-        let name = the(&self.item.name);
-        if self.stance == Stance::Away {
-            return format!("the seats turn from {:.0} % of {name}", 100.0 * self.turned_from);
-        }
-        let mut reason = format!("the seats see {:.0} % of {name}", 100.0 * self.from_seats);
-        if let Some(share) = self.from_entrance {
-            reason += &format!(", one who comes in {:.0} %", 100.0 * share);
-        }
-        match self.closed.most {
-            Some(bar) => reason + ", and " + &bar.words(setting, "it"),
-            None => reason + ", and no back stands across it",
+    fn finding(&self) -> SideFinding {
+        let &Self { opening, stance, from_seats, from_entrance, turned_from, closed } = self;
+        match stance {
+            Stance::Away => SideFinding::Away { opening, turned_from },
+            Stance::Open | Stance::None => {
+                SideFinding::Open { opening, from_seats, from_entrance, closed: closed.most }
+            }
         }
     }
 }
 
-/// What one sees who comes in, against the empty room; the mean over the entrances.
-struct Arrival {
-    /// Area of the isovist: what is taller than the eye hides all behind it.
-    isovist: f64,
-    /// Floor in sight.
-    floor: f64,
+fn arrival(setting: &Setting, entrances: &OneOrMore<Outlook>) -> ArrivalFinding {
+    let each = entrances.map(|doorway| ArrivalFinding::from(setting, &doorway.on_wall));
+    ArrivalFinding { isovist: each.mean(|one| one.isovist), floor: each.mean(|one| one.floor) }
 }
 
-impl Arrival {
-    fn of(setting: &Setting) -> Option<Self> {
-        let doorways = entrances(setting.brief()).filter_map(|(_, doorway)| Self::from(setting, doorway));
-        let each: Vec<Self> = doorways.collect();
-        Some(Self {
-            isovist: mean(each.iter().map(|one| one.isovist))?,
-            floor: mean(each.iter().map(|one| one.floor))?,
-        })
-    }
-
-    fn from(setting: &Setting, doorway: &WallItem) -> Option<Self> {
-        let room = &setting.brief().room;
-        let (left, right) = room.ends(doorway)?;
-        let at = (left + right) * 0.5 + room.wall(doorway.wall)?.inward() * JUST_INSIDE;
-        let (eye, outline) = (Eye { at, height: STANDING_EYE }, room.outline());
+impl ArrivalFinding {
+    fn from(setting: &Setting, doorway: &OnWall) -> Self {
+        let brief = setting.brief();
+        let at = doorway.middle() + doorway.inward * JUST_INSIDE;
+        let (eye, outline) = (Eye { at, height: STANDING_EYE }, brief.room.outline());
         let tall = |all: &[Obstacle]| -> Vec<Obstacle> {
             all.iter().filter(|obstacle| obstacle.height >= STANDING_EYE).cloned().collect()
         };
-        let (furnished, bare) = (&setting.barriers.obstacles, bodies(setting.brief(), setting.scene.site));
+        let (furnished, bare) = (&setting.barriers.obstacles, bodies(brief, setting.scene.site));
         let ratio = |seen: f64, of: f64| if of > 0.0 { (seen / of).clamp(0.0, 1.0) } else { 1.0 };
-        Some(Self {
+        Self {
             isovist: ratio(isovist_area(at, &outline, &tall(furnished)), isovist_area(at, &outline, &tall(&bare))),
             floor: ratio(floor_seen(eye, &outline, furnished), floor_seen(eye, &outline, &bare)),
-        })
+        }
     }
 
     fn score(&self) -> f64 {
         50.0 * (self.isovist + self.floor)
-    }
-
-    fn reason(&self) -> String {
-        let (area, floor) = (100.0 * self.isovist, 100.0 * self.floor);
-        format!("on arrival the eye has {area:.0} % of the area of the empty room and {floor:.0} % of its floor")
     }
 }

@@ -1,20 +1,16 @@
 //! Screen: how far and how far off its axis the seats are, and what light falls on it.
 
-use elbowroom_model::article::{capital, the};
 use elbowroom_model::piece::{screen_height, screen_width};
-use elbowroom_model::{Brief, Criterion, ItemKind, Piece, PieceKind, Point, WallItem};
+use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Piece, PieceId, PieceKind, Point};
 
-use super::Judgement;
-use super::curve::{mean, through};
+use super::curve::Curve;
+use super::glare::{Light, ScreenPlace};
+use super::on_wall::OnWall;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye};
-use super::setting::{Setting, windows};
+use super::setting::Setting;
 use super::sight::angle_between;
-use super::sun::low_sun_through;
+use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
 use crate::layout::Placed;
-
-const BASIS: &str = "SMPTE EG 18: the screen fills 30 degrees from the farthest seat (published, second-hand); ITU-R BT.1127 and \
-                     BT.500: 1.5 to 3 picture heights (published, from memory); screens square to windows (published, workplace \
-                     guides)";
 
 /// The angle that a screen should fill from the farthest seat, degrees: SMPTE EG 18 (published, second-hand).
 const FARTHEST: f64 = 30.0;
@@ -26,10 +22,10 @@ pub const HIGH_DEFINITION: f64 = 3.0;
 pub const ULTRA_HIGH_DEFINITION: f64 = 1.5;
 
 /// Angle off the axis of the screen, degrees, to score: 30 is the limit of ITU-R BT.500 (from memory), the rest ours.
-const OFF_AXIS: [(f64, f64); 4] = [(0.0, 100.0), (30.0, 100.0), (60.0, 40.0), (90.0, 0.0)];
+const OFF_AXIS: Curve = Curve(&[(0.0, 100.0), (30.0, 100.0), (60.0, 40.0), (90.0, 0.0)]);
 
 /// How far a sitter turns to the screen, degrees, to score (common practice, no source).
-const TURN: [(f64, f64); 4] = [(0.0, 100.0), (30.0, 100.0), (90.0, 30.0), (180.0, 0.0)];
+const TURN: Curve = Curve(&[(0.0, 100.0), (30.0, 100.0), (90.0, 30.0), (180.0, 0.0)]);
 
 /// What the parts count (ours, no source).
 const DISTANCE: f64 = 0.35;
@@ -37,9 +33,15 @@ const AXIS: f64 = 0.2;
 const TURNED: f64 = 0.2;
 const LIGHT: f64 = 0.25;
 
-/// What a screen over a fire takes off, and each degree that its middle lies higher than an easy lift of the eyes.
+/// What a screen over a fire takes off (ours, no source).
 const OVER_FIRE: f64 = 40.0;
+
+/// What is an easy lift of the eyes, degrees (ours, no source), and what each degree beyond it takes off: one, to a most.
 const EASY_LIFT: f64 = 15.0;
+const LIFTED: Curve = Curve(&[(0.0, 0.0), (30.0, 30.0)]);
+
+/// A lift that takes off less is not worth saying (ours, no source).
+const LIFT_WORTH_SAYING: f64 = 0.5;
 
 /// Distance from which a 16:9 screen of this diagonal fills `degrees` of the plan, mm.
 ///
@@ -52,32 +54,97 @@ pub fn distance_filling(degrees: f64, diagonal: f64) -> f64 {
     screen_width(diagonal) / 2.0 / (degrees / 2.0).to_radians().tan()
 }
 
-pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
-    let watched = Watched::of(setting)?;
-    let (piece, placed) = setting.main_seat()?;
-    let places = || setting.places.iter().map(|place| watched.from(place));
-    let seen = mean(places().map(|seat| watched.score_of(&seat)))?;
-    let light = Light::of(setting, &watched);
-    let over_fire = over_fire(setting, &watched);
-    let distance = (watched.middle - middle_eye(placed)).norm();
-    let lift = through(&[(0.0, 0.0), (30.0, 30.0)], watched.lift(distance) - EASY_LIFT);
-    let score = (seen + LIGHT * light.score() - OVER_FIRE * over_fire - lift).max(0.0);
-
-    let worst = places().map(|seat| seat.off_axis).fold(0.0, f64::max);
-    let mut reason = watched.distance_reason(setting, &the(&piece.name), distance);
-    reason += &format!(", and no seat place is more than {worst:.0} degrees off its axis");
-    reason += &light.reason();
-    if over_fire > 0.0 {
-        reason += "; it hangs over the fire, where it is hot and high";
-    } else if lift > 0.5 {
-        reason += &format!("; its middle lies {:.0} degrees above the eyes", watched.lift(distance));
-    }
-    Some(Judgement::new(Criterion::Screen, score, (distance, "mm"), capital(&reason) + ".", BASIS))
+/// What screen is made of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ScreenFinding {
+    /// The seat from whose middle it is measured.
+    pub seat: PieceId,
+    /// From there to the middle of the media unit, mm.
+    pub distance: f64,
+    /// Distances that suit the screen; `None` where its size is not known.
+    pub suits: Option<Suits>,
+    /// The seat place farthest off its axis is off by this, degrees.
+    pub worst_off_axis: f64,
+    /// The window that it mirrors most.
+    pub mirrored: Option<ItemId>,
+    /// The window behind it that dazzles most.
+    pub dazzles: Option<ItemId>,
+    /// How high it hangs.
+    pub hung: Hung,
 }
 
-pub(super) fn left_out(brief: &Brief) -> Option<String> {
-    let none = !brief.pieces.iter().any(|piece| piece.kind.carries_screen());
-    none.then(|| "Screen is left out: no media unit is asked for.".to_owned())
+/// Distances that suit a screen.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Suits {
+    /// The nearest, mm.
+    pub nearest: f64,
+    /// From here it fills 30 degrees, mm.
+    pub fills_thirty: f64,
+}
+
+/// How high a screen hangs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Hung {
+    /// Where one sees it at ease.
+    AtEase,
+    /// Its middle lies so many degrees above the eyes, more than an easy lift.
+    High(f64),
+    /// Over the fire.
+    OverFire,
+}
+
+/// The yardstick. Where no media unit stands there is no screen to watch, and where no seat stands nobody watches it:
+/// either counts nothing.
+pub(super) struct Screen;
+
+impl Yardstick for Screen {
+    /// The foremost media unit of the brief.
+    type Subject<'a> = PieceId;
+
+    fn subject(brief: &Brief) -> Result<PieceId, Missing> {
+        let unit = brief.pieces().find(|(_, piece)| piece.kind.carries_screen());
+        unit.map(|(id, _)| id).ok_or(Missing::MediaUnit)
+    }
+
+    fn judge<'a>(setting: &Setting<'a>, unit: &PieceId) -> Judgement {
+        let Some(watched) = Watched::of(setting) else {
+            return Judgement::absent(Criterion::Screen, Absent::Screen(*unit));
+        };
+        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Screen, Absent::Seats) };
+        let viewers = group.places.map(|place| watched.from(place));
+        let seen = viewers.mean(|viewer| watched.score_of(viewer));
+        let light = Light::of(setting, middle_eye(group.main), &watched.screen());
+        let over_fire = over_fire(setting, &watched);
+        let distance = (watched.middle - middle_eye(group.main)).norm();
+        let lift = watched.lift(distance);
+        let lifted = LIFTED.at(lift - EASY_LIFT);
+        let score = (seen + LIGHT * light.score() - OVER_FIRE * over_fire - lifted).max(0.0);
+        let finding = ScreenFinding {
+            seat: group.main.piece,
+            distance,
+            suits: watched.piece.screen.map(Suits::of),
+            worst_off_axis: viewers.iter().map(|viewer| viewer.off_axis).fold(0.0, f64::max),
+            mirrored: light.mirrored.worth_saying(),
+            dazzles: light.behind.worth_saying(),
+            hung: if over_fire > 0.0 {
+                Hung::OverFire
+            } else if lifted > LIFT_WORTH_SAYING {
+                Hung::High(lift)
+            } else {
+                Hung::AtEase
+            },
+        };
+        Judgement::new(Criterion::Screen, score, distance, FigureUnit::Millimetres, Finding::Screen(finding))
+    }
+}
+
+impl Suits {
+    fn of(diagonal: f64) -> Self {
+        Self {
+            nearest: ULTRA_HIGH_DEFINITION * screen_height(diagonal),
+            fills_thirty: distance_filling(FARTHEST, diagonal),
+        }
+    }
 }
 
 /// The screen, and where it stands.
@@ -103,6 +170,10 @@ impl<'a> Watched<'a> {
         Some(Self { piece, placed, middle })
     }
 
+    const fn screen(&self) -> ScreenPlace {
+        ScreenPlace { middle: self.middle, facing: self.placed.facing }
+    }
+
     fn from(&self, place: &SeatPlace) -> Viewer {
         let way = self.middle - place.eye;
         let off_axis = angle_between(self.placed.facing, -way);
@@ -110,24 +181,15 @@ impl<'a> Watched<'a> {
     }
 
     /// All of a place's score but the light.
-    fn score_of(&self, seat: &Viewer) -> f64 {
-        let distance = self.piece.screen.map_or(100.0, |diagonal| through(&distances(diagonal), seat.distance));
-        DISTANCE * distance + AXIS * through(&OFF_AXIS, seat.off_axis) + TURNED * through(&TURN, seat.turn)
+    fn score_of(&self, viewer: &Viewer) -> f64 {
+        let distance = self.piece.screen.map_or(100.0, |diagonal| Curve(&distances(diagonal)).at(viewer.distance));
+        DISTANCE * distance + AXIS * OFF_AXIS.at(viewer.off_axis) + TURNED * TURN.at(viewer.turn)
     }
 
     /// How far the middle of the picture lies above the eyes, degrees.
     fn lift(&self, distance: f64) -> f64 {
         let middle = self.piece.height + self.piece.screen.map_or(0.0, screen_height) / 2.0;
         (middle - SITTING_EYE).atan2(distance).to_degrees()
-    }
-
-    fn distance_reason(&self, setting: &Setting, seat: &str, distance: f64) -> String {
-        let is = format!("the middle of {seat} is {} from the screen", setting.words(distance));
-        self.piece.screen.map_or(is.clone(), |diagonal| {
-            let far = setting.words(distance_filling(FARTHEST, diagonal));
-            let near = setting.words(ULTRA_HIGH_DEFINITION * screen_height(diagonal));
-            format!("{is} ({near} is the nearest, it fills 30 degrees from {far})")
-        })
     }
 }
 
@@ -145,100 +207,16 @@ fn distances(diagonal: f64) -> [(f64, f64); 6] {
     ]
 }
 
-/// The windows that the screen mirrors, and those that dazzle from behind it.
-struct Light<'a> {
-    mirrored: Glare<'a>,
-    behind: Glare<'a>,
-}
-
-/// The plan angle of windows in a bad place, degrees, as it counts with the sun, and the worst window.
-#[derive(Default)]
-struct Glare<'a> {
-    angle: f64,
-    worst: Option<(&'a WallItem, f64)>,
-}
-
-/// Glare to score: a window's width of it is much (ours, no source).
-const GLARE: [(f64, f64); 2] = [(0.0, 100.0), (45.0, 0.0)];
-
-/// A window where no low sun comes in against one where it always does (ours, no source).
-const SUNLESS: f64 = 0.6;
-const SUNNY: f64 = 1.8;
-
-impl<'a> Light<'a> {
-    fn of(setting: &Setting<'a>, watched: &Watched) -> Self {
-        let Some((_, seat)) = setting.main_seat() else {
-            return Self { mirrored: Glare::default(), behind: Glare::default() };
-        };
-        let eye = middle_eye(seat);
-        let mut light = Self { mirrored: Glare::default(), behind: Glare::default() };
-        for (item, _) in windows(setting.brief()) {
-            let Some((left, right)) = setting.brief().room.ends(item) else { continue };
-            let sun =
-                low_sun_through(setting.brief(), item.wall).map_or(1.0, |share| SUNLESS + (SUNNY - SUNLESS) * share);
-            light.mirrored.add(item, sun * weighed_angle(watched.middle, watched.placed.facing, left, right, 60.0));
-            light.behind.add(item, sun * weighed_angle(eye, watched.middle - eye, left, right, 40.0));
-        }
-        light
-    }
-
-    fn score(&self) -> f64 {
-        through(&GLARE, self.mirrored.angle + self.behind.angle)
-    }
-
-    fn reason(&self) -> String {
-        let glare = |glare: &Glare, what: &str| {
-            glare.worst.filter(|(_, angle)| *angle > 2.0).map(|(item, _)| format!("; {} {what}", the(&item.name)))
-        };
-        let told: String =
-            [glare(&self.mirrored, "faces it and is mirrored in it"), glare(&self.behind, "is behind it and dazzles")]
-                .into_iter()
-                .flatten()
-                .collect();
-        if told.is_empty() { "; no window faces it or is behind it".to_owned() } else { told }
-    }
-}
-
-impl<'a> Glare<'a> {
-    fn add(&mut self, item: &'a WallItem, angle: f64) {
-        self.angle += angle;
-        if angle > self.worst.map_or(0.0, |(_, worst)| worst) {
-            self.worst = Some((item, angle));
-        }
-    }
-}
-
-/// Plan angle between two marks, degrees, each direction by how near it is to `ahead`: 1 there, falling evenly to 0 at
-/// `edge` degrees aside.
-fn weighed_angle(from: Point, ahead: Point, first: Point, second: Point, edge: f64) -> f64 {
-    let signed = |mark: Point| {
-        let way = mark - from;
-        angle_between(ahead, way).copysign(ahead.cross(way))
-    };
-    let (a, b) = (signed(first), signed(second));
-    let (low, high) = (a.min(b), a.max(b));
-    if high - low > 180.0 {
-        // The marks lie on either side of straight behind.
-        return 0.0;
-    }
-    // Integral of the tent from 0 to x.
-    let upto = |x: f64| {
-        let x = x.clamp(-edge, edge);
-        x - x * x.abs() / (2.0 * edge)
-    };
-    upto(high) - upto(low)
-}
-
 /// Share of the media unit's width that stands before a fireplace of its wall.
 fn over_fire(setting: &Setting, watched: &Watched) -> f64 {
-    let room = &setting.brief().room;
-    let fires = room.items.iter().filter(|item| matches!(item.kind, ItemKind::Fireplace(_)));
-    let shares = fires.filter(|item| watched.placed.at_wall == Some(item.wall)).filter_map(|item| {
-        let (left, right) = room.ends(item)?;
-        let along = room.wall(item.wall)?.along();
-        let (middle, half) = (watched.placed.anchor.dot(along), watched.placed.size.width / 2.0);
-        let common = right.dot(along).min(middle + half) - left.dot(along).max(middle - half);
-        Some((common / (2.0 * half)).clamp(0.0, 1.0))
+    let placed = watched.placed;
+    let is_behind = |on_wall: &OnWall| {
+        matches!(on_wall.item.kind, ItemKind::Fireplace(_)) && placed.at_wall == Some(on_wall.item.wall)
+    };
+    let shares = OnWall::all(setting.brief()).filter(is_behind).map(|fire| {
+        let (middle, half) = (placed.anchor.dot(fire.along), placed.size.width / 2.0);
+        let common = fire.right.dot(fire.along).min(middle + half) - fire.left.dot(fire.along).max(middle - half);
+        (common / (2.0 * half)).clamp(0.0, 1.0)
     });
     shares.fold(0.0, f64::max)
 }

@@ -1,88 +1,130 @@
 //! Talk: whether people who sit here can speak with one another.
 
-use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion};
+use elbowroom_model::{Brief, Criterion, PieceId, Point};
 
-use super::Judgement;
-use super::curve::{mean, through};
+use super::curve::{Curve, mean};
+use super::one_or_more::OneOrMore;
 use super::seat_places::{Run, SeatPlace};
-use super::setting::Setting;
+use super::setting::{Group, Setting};
 use super::sight::angle_between;
+use super::tolerance::SAME_PLACE;
+use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
 use crate::best_by;
 use crate::geometry::Circle;
 
-const BASIS: &str = "Hall 1966: social distance, close phase 1219 to 2134 mm, far phase to 3658 mm (published); HUD Manual of \
-                     Acceptable Practices 1973: a conversation group keeps within a circle of 10 ft (published)";
-
 /// Distance of two heads, mm, to score: Hall 1966 (published); the ends are ours.
-const DISTANCE: [(f64, f64); 5] = [(400.0, 40.0), (1219.0, 100.0), (2134.0, 100.0), (3658.0, 50.0), (5000.0, 0.0)];
+const DISTANCE: Curve = Curve(&[(400.0, 40.0), (1219.0, 100.0), (2134.0, 100.0), (3658.0, 50.0), (5000.0, 0.0)]);
 
 /// How far one turns from straight ahead to look at the other, degrees, to share (common practice, no source): side by
 /// side is harder than across.
-const TURN: [(f64, f64); 4] = [(0.0, 1.0), (60.0, 1.0), (90.0, 0.6), (150.0, 0.1)];
+const TURN: Curve = Curve(&[(0.0, 1.0), (60.0, 1.0), (90.0, 0.6), (150.0, 0.1)]);
 
 /// Diameter of a conversation group, mm: 10 ft, HUD 1973 (published).
 const GROUP_CIRCLE: f64 = 3048.0;
 
-pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
-    let places = &setting.places;
-    let circle = Circle::about(&places.iter().map(|place| place.eye).collect::<Vec<_>>())?;
-    let within = |place: &SeatPlace| (GROUP_CIRCLE / (2.0 * (place.eye - circle.centre).norm()).max(1.0)).min(1.0);
-    let together = mean(places.iter().map(within))?;
-    let pairs = || {
-        let firsts = places.iter().enumerate();
-        firsts.flat_map(|(i, first)| places.iter().skip(i + 1).map(move |second| (first, second)))
-    };
-    let ease = mean(pairs().map(|(first, second)| ease(first, second))).unwrap_or(ALONE);
-    let diameter = 2.0 * circle.radius;
-
-    let mut reason = match places.len() {
-        1 => "there is one seat place, and nobody to speak with".to_owned(),
-        count => format!(
-            "all {count} seat places lie in a circle of {} across{}",
-            setting.words(diameter),
-            if diameter <= GROUP_CIRCLE { "" } else { ", wider than the 10 ft of a conversation group" }
-        ),
-    };
-    if let Some(out) = farthest_out(setting, circle) {
-        reason += &format!("; {} is out of it", the(out));
-    }
-    if places.iter().any(|place| place.run == Run::Corner) {
-        reason += "; the corner of the corner sofa counts as one place";
-    } else if places.len() > 1 && pairs().all(|(first, second)| first.facing.dot(second.facing) > 0.99) {
-        reason += "; all sit side by side";
-    }
-    let score = ease * together;
-    Some(Judgement::new(Criterion::Talk, score, (diameter, "mm"), capital(&reason) + ".", BASIS))
-}
-
 /// A place alone: nothing speaks against it, little for it (ours, no source).
 const ALONE: f64 = 40.0;
 
-/// A seat is always asked for.
-pub(super) const fn left_out(_brief: &Brief) -> Option<String> {
-    None
+/// Cosine of the angle, 8 degrees, within which two face the same way (ours, no source).
+const SIDE_BY_SIDE: f64 = 0.99;
+
+/// What talk is made of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TalkFinding {
+    /// Seat places.
+    pub places: usize,
+    /// Diameter of the smallest circle about them all, mm.
+    pub diameter: f64,
+    /// It is wider than a conversation group.
+    pub wide: bool,
+    /// The seat that is out of the group.
+    pub out: Option<PieceId>,
+    /// How they sit.
+    pub seated: Seated,
+}
+
+/// How people sit to one another.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Seated {
+    /// About the corner of a corner sofa, which counts as one place.
+    AboutCorner,
+    /// All side by side.
+    SideBySide,
+    /// In any other way.
+    Otherwise,
+}
+
+/// The yardstick. Where no seat stands there is nobody to speak.
+pub(super) struct Talk;
+
+impl Yardstick for Talk {
+    type Subject<'a> = ();
+
+    /// A seat is always asked for.
+    fn subject(_brief: &Brief) -> Result<(), Missing> {
+        Ok(())
+    }
+
+    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judgement {
+        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Talk, Absent::Seats) };
+        let places = &group.places;
+        let circle = circle_about(places);
+        let within = |place: &SeatPlace| (GROUP_CIRCLE / (2.0 * (place.eye - circle.centre).norm()).max(1.0)).min(1.0);
+        let together = places.mean(within);
+        let ease = mean(pairs(places).map(|(first, second)| ease(first, second))).unwrap_or(ALONE);
+        let diameter = 2.0 * circle.radius;
+        let finding = TalkFinding {
+            places: places.count(),
+            diameter,
+            wide: diameter > GROUP_CIRCLE,
+            out: farthest_out(group, &circle),
+            seated: seated(places),
+        };
+        let finding = Finding::Talk(finding);
+        Judgement::new(Criterion::Talk, ease * together, diameter, FigureUnit::Millimetres, finding)
+    }
+}
+
+/// The smallest circle about all places.
+fn circle_about(places: &OneOrMore<SeatPlace>) -> Circle {
+    let eyes: Vec<Point> = places.iter().map(|place| place.eye).collect();
+    Circle::about(&eyes).unwrap_or(Circle { centre: places.first().eye, radius: 0.0 })
+}
+
+/// Every two places.
+fn pairs(places: &OneOrMore<SeatPlace>) -> impl Iterator<Item = (&SeatPlace, &SeatPlace)> {
+    let firsts = places.iter().enumerate();
+    firsts.flat_map(|(i, first)| places.iter().skip(i + 1).map(move |second| (first, second)))
+}
+
+fn seated(places: &OneOrMore<SeatPlace>) -> Seated {
+    if places.iter().any(|place| place.run == Run::Corner) {
+        Seated::AboutCorner
+    } else if places.count() > 1 && pairs(places).all(|(one, other)| one.facing.dot(other.facing) > SIDE_BY_SIDE) {
+        Seated::SideBySide
+    } else {
+        Seated::Otherwise
+    }
 }
 
 /// How easily two speak, 0 to 100.
 fn ease(first: &SeatPlace, second: &SeatPlace) -> f64 {
     let way = second.eye - first.eye;
     let turns = [angle_between(first.facing, way), angle_between(second.facing, -way)];
-    let contact = turns.map(|turn| through(&TURN, turn));
-    through(&DISTANCE, way.norm()) * f64::midpoint(contact[0], contact[1])
+    let contact = turns.map(|turn| TURN.at(turn));
+    DISTANCE.at(way.norm()) * f64::midpoint(contact[0], contact[1])
 }
 
 /// The seat of the place farthest from the others, where the group is too wide.
-fn farthest_out<'a>(setting: &Setting<'a>, circle: Circle) -> Option<&'a str> {
+fn farthest_out(group: &Group, circle: &Circle) -> Option<PieceId> {
     if 2.0 * circle.radius <= GROUP_CIRCLE {
         return None;
     }
     let lonely = |place: &SeatPlace| -> f64 {
-        let others = setting.places.iter().filter(|other| other.piece != place.piece);
+        let others = group.places.iter().filter(|other| other.piece != place.piece);
         others.map(|other| (other.eye - place.eye).norm()).fold(f64::INFINITY, f64::min)
     };
-    let out = setting.places.iter().filter(|place| (place.eye - circle.centre).norm() > circle.radius - 1.0);
-    let main = setting.scene.main_seat;
-    let out = out.filter(|place| place.piece != main).map(|place| (lonely(place), place.piece));
-    best_by(out, |(lonely, _)| *lonely).map(|(_, piece)| setting.name(piece))
+    let out = group.places.iter().filter(|place| (place.eye - circle.centre).norm() > circle.radius - SAME_PLACE);
+    let out = out.filter(|place| place.piece != group.main.piece);
+    best_by(out, |place| lonely(place)).map(|place| place.piece)
 }

@@ -35,3 +35,9 @@ pub(super) const ALONG_EDGE: f64 = 1e-12;
 
 /// How far inside a doorway's line one stands who arrives, mm: its own wall is then behind.
 pub(super) const JUST_INSIDE: f64 = 1.0;
+
+/// Places nearer to each other than this are one, mm: no tape tells them apart.
+pub(super) const SAME_PLACE: f64 = 1.0;
+
+/// A share that is whole but for rounding of what it is worked out from.
+pub(super) const WHOLE: f64 = 0.999;

@@ -1,35 +1,41 @@
 //! Upkeep: radiators that heat the room, windows one can reach, sockets near what needs them, room to clean.
 
-use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, ItemKind, PieceId, Point, Socket, WallItem};
+use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, PieceId, Point, Socket};
 
-use super::Judgement;
-use super::curve::{mean, through, weighted_mean};
-use super::setting::{Setting, listed, windows};
+use super::curve::{Curve, mean, weighted_mean};
+use super::obstacles::Whose;
+use super::on_wall::{OnWall, windows};
+use super::setting::Setting;
+use super::tolerance::SAME_PLACE;
+use super::{FigureUnit, Finding, Judgement, Missing, Yardstick};
 use crate::best_by;
 use crate::geometry::{Convex, Segment, gap, gap_to_segment};
 use crate::layout::Placed;
+use crate::routes::End;
 
-const BASIS: &str = "NEC 210.52: no point of a wall over 6 ft from a socket (published); radiators free of tall backs, windows in \
-                     reach over nothing deeper than 600 mm (common practice)";
+/// Length of a cord, mm: 6 ft, NEC 210.52 (published).
+const CORD: f64 = 1828.8;
 
-/// Length of a cord, mm: 6 ft, NEC 210.52 (published); none reaches half as far again.
-const CORD: [(f64, f64); 2] = [(1828.8, 1.0), (2743.2, 0.0)];
+/// The same to share of a socket: none reaches half as far again (ours, no source).
+const REACHES: Curve = Curve(&[(CORD, 1.0), (2743.2, 0.0)]);
 
 /// Distance from a radiator's front within which a tall back before it takes its heat, mm (common practice, no source).
-const HEATS: [(f64, f64); 2] = [(100.0, 1.0), (1000.0, 0.0)];
+const HEATS: Curve = Curve(&[(100.0, 1.0), (1000.0, 0.0)]);
 
 /// How near one steps to a window to open it, and the depth of a low piece that one still reaches over, mm (common practice).
 const ARM: f64 = 600.0;
 
-/// What is left of a window one reaches over something low.
+/// Depth of what one reaches over, mm, to share: over something deeper the arm falls short little by little (ours, no source).
+const REACHED_OVER: Curve = Curve(&[(ARM, 1.0), (900.0, 0.0)]);
+
+/// What is left of a window one reaches over something low (ours, no source).
 const OVER_LOW: f64 = 0.5;
 
 /// Taller than this nothing is reached over, mm (common practice, no source).
 const LOW: f64 = 900.0;
 
 /// Gap behind a seat that a broom or a hose gets into, mm: to a foot (common practice).
-const CLEANING: [(f64, f64); 3] = [(0.0, 40.0), (50.0, 80.0), (304.8, 100.0)];
+const CLEANING: Curve = Curve(&[(0.0, 40.0), (50.0, 80.0), (304.8, 100.0)]);
 
 /// What the parts count (ours, no source).
 const RADIATORS: f64 = 1.5;
@@ -38,98 +44,139 @@ const SOCKETS: f64 = 1.5;
 const GAPS: f64 = 0.5;
 
 /// Distance of a cord from the line of a walk, mm, to what is left of its socket (ours, no source): across it one trips.
-const UNDERFOOT: [(f64, f64); 2] = [(0.0, 0.4), (450.0, 1.0)];
+const UNDERFOOT: Curve = Curve(&[(0.0, 0.4), (450.0, 1.0)]);
 
-pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
-    let radiators: Vec<(&WallItem, f64)> = radiators(setting);
-    let windows: Vec<(&WallItem, f64)> = reached_windows(setting);
-    let cords: Vec<Cord> = cords(setting);
-    let cleaning = mean(seats_at_walls(setting).map(|gap| through(&CLEANING, gap)));
-    let free = mean(radiators.iter().map(|(_, share)| *share));
-    let open = mean(windows.iter().map(|(_, share)| *share));
-    let fed = mean(cords.iter().map(Cord::share));
-    let things = [(free, RADIATORS), (open, WINDOWS), (fed, SOCKETS)];
-    let figure = weighted_mean(things.into_iter().filter_map(|(share, weight)| Some((share?, weight))));
-    let parts = things.into_iter().filter_map(|(share, weight)| Some((100.0 * share?, weight)));
-    let score = weighted_mean(parts.chain(cleaning.map(|score| (score, GAPS)))).unwrap_or(100.0);
+/// A radiator or window of which less than this share is left in use is worth saying (ours, no source).
+const IN_USE: f64 = 0.95;
 
-    let hampered = |items: &[(&WallItem, f64)]| -> Vec<String> {
-        items.iter().filter(|(_, share)| *share < 0.95).map(|(item, _)| item.name.clone()).collect()
-    };
-    let figure = 100.0 * figure.unwrap_or(1.0);
-    let mut reason = format!("{figure:.0} % of radiators, windows and sockets stay in use");
-    let blocked = hampered(&radiators);
-    if !blocked.is_empty() {
-        let before = if blocked.len() == 1 { "has" } else { "have" };
-        reason +=
-            &format!("; {} {before} a back before it that takes the heat", listed(blocked.iter().map(String::as_str)));
-    }
-    let far = hampered(&windows);
-    if !far.is_empty() {
-        reason += &format!("; one does not step right up to {}", listed(far.iter().map(String::as_str)));
-    }
-    reason += &cords.iter().filter_map(|cord| cord.reason(setting)).map(|told| format!("; {told}")).collect::<String>();
-    Some(Judgement::new(Criterion::Upkeep, score, (figure, "percent"), capital(&reason) + ".", BASIS))
+/// What upkeep is made of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct UpkeepFinding {
+    /// Share of radiators, windows and sockets that stays in use, 0 to 1; 1 where there are none.
+    pub in_use: f64,
+    /// Radiators with a back before them that takes the heat.
+    pub heat_taken: Vec<ItemId>,
+    /// Windows that one does not step right up to.
+    pub out_of_reach: Vec<ItemId>,
+    /// What is wrong with cords.
+    pub cords: Vec<CordFault>,
 }
 
-/// There is always something to keep.
-pub(super) const fn left_out(_brief: &Brief) -> Option<String> {
-    None
+/// What is wrong with the cord of a piece, .
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum CordFault {
+    /// The best socket is farther than a cord.
+    FarFromSocket {
+        /// The piece.
+        piece: PieceId,
+        /// Distance to the socket, mm.
+        distance: f64,
+        /// The piece floats free of the walls.
+        floats: bool,
+    },
+    /// It would cross a main way.
+    AcrossWay {
+        /// The piece.
+        piece: PieceId,
+        /// Where the way leads.
+        to: End,
+    },
+}
+
+/// The yardstick. What a room has not got, and what needs no power, is not counted; with nothing to keep all is well.
+pub(super) struct Upkeep;
+
+impl Yardstick for Upkeep {
+    type Subject<'a> = ();
+
+    /// There is always something to keep.
+    fn subject(_brief: &Brief) -> Result<(), Missing> {
+        Ok(())
+    }
+
+    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judgement {
+        let radiators = radiators(setting);
+        let windows = reached_windows(setting);
+        let cords: Vec<Cord> = cords(setting);
+        let cleaning = mean(seats_at_walls(setting).map(|gap| CLEANING.at(gap)));
+        let free = mean(radiators.iter().map(|kept| kept.share));
+        let open = mean(windows.iter().map(|kept| kept.share));
+        let fed = mean(cords.iter().map(Cord::share));
+        let things = [(free, RADIATORS), (open, WINDOWS), (fed, SOCKETS)];
+        let in_use = weighted_mean(things.into_iter().filter_map(|(share, weight)| Some((share?, weight))));
+        let parts = things.into_iter().filter_map(|(share, weight)| Some((100.0 * share?, weight)));
+        let score = weighted_mean(parts.chain(cleaning.map(|score| (score, GAPS)))).unwrap_or(100.0);
+        let finding = UpkeepFinding {
+            in_use: in_use.unwrap_or(1.0),
+            heat_taken: hampered(&radiators),
+            out_of_reach: hampered(&windows),
+            cords: cords.iter().filter_map(Cord::fault).collect(),
+        };
+        let figure = 100.0 * finding.in_use;
+        Judgement::new(Criterion::Upkeep, score, figure, FigureUnit::Percent, Finding::Upkeep(finding))
+    }
+}
+
+/// Something in a wall with the share of it that stays in use.
+struct Kept {
+    item: ItemId,
+    share: f64,
+}
+
+fn hampered(all: &[Kept]) -> Vec<ItemId> {
+    all.iter().filter(|kept| kept.share < IN_USE).map(|kept| kept.item).collect()
 }
 
 /// Each radiator with the share of it that heats the room.
-fn radiators<'a>(setting: &Setting<'a>) -> Vec<(&'a WallItem, f64)> {
-    let items = setting.brief().room.items.iter();
-    items
-        .filter_map(|item| {
-            let ItemKind::Radiator(radiator) = &item.kind else { return None };
-            let taken = setting.barriers.obstacles.iter().filter(|obstacle| {
-                obstacle.height > radiator.height && !matches!(obstacle.whose, super::obstacles::Whose::Body(_))
-            });
-            let taken: f64 = taken.map(|obstacle| stands_before(setting, item, radiator.depth, &obstacle.shape)).sum();
-            Some((item, 1.0 - taken.min(1.0)))
-        })
-        .collect()
+fn radiators(setting: &Setting) -> Vec<Kept> {
+    let radiators = OnWall::all(setting.brief()).filter_map(|on_wall| match &on_wall.item.kind {
+        ItemKind::Radiator(radiator) => Some((on_wall, radiator)),
+        _ => None,
+    });
+    let kept = radiators.map(|(on_wall, radiator)| {
+        let taken = setting
+            .barriers
+            .obstacles
+            .iter()
+            .filter(|obstacle| obstacle.height > radiator.height && !matches!(obstacle.whose, Whose::Body(_)));
+        let taken: f64 = taken.map(|obstacle| stands_before(&on_wall, radiator.depth, &obstacle.shape)).sum();
+        Kept { item: on_wall.id, share: 1.0 - taken.min(1.0) }
+    });
+    kept.collect()
 }
 
-/// Share of an item's width that `shape` stands before, by how near it stands.
-fn stands_before(setting: &Setting, item: &WallItem, depth: f64, shape: &Convex) -> f64 {
-    let room = &setting.brief().room;
-    let (Some(wall), Some((left, _))) = (room.wall(item.wall), room.ends(item)) else { return 0.0 };
-    let (along, inward) = (wall.along(), wall.inward());
+/// Share of an item's width that `shape` stands before, by how near it stands to what is `depth` deep.
+fn stands_before(on_wall: &OnWall, depth: f64, shape: &Convex) -> f64 {
+    let OnWall { item, left, along, inward, .. } = *on_wall;
     let (from, to) = (-shape.support(-along) - left.dot(along), shape.support(along) - left.dot(along));
     let near = -shape.support(-inward) - left.dot(inward) - depth;
     let share = (to.min(item.width) - from.max(0.0)).max(0.0) / item.width.max(1.0);
-    if near < -1.0 { 0.0 } else { share * through(&HEATS, near) }
+    if near < -SAME_PLACE { 0.0 } else { share * HEATS.at(near) }
 }
 
 /// Each window that opens with the share of it that one reaches.
-fn reached_windows<'a>(setting: &Setting<'a>) -> Vec<(&'a WallItem, f64)> {
+fn reached_windows(setting: &Setting) -> Vec<Kept> {
     let opening = windows(setting.brief()).filter(|(_, window)| window.opens);
-    opening.filter_map(|(item, _)| Some((item, reach(setting, item)?))).collect()
+    opening.map(|(window, _)| Kept { item: window.on_wall.id, share: reach(setting, &window.on_wall) }).collect()
 }
 
 /// Share of a window's width that one can step up to; what one reaches over something low and shallow counts half.
-fn reach(setting: &Setting, item: &WallItem) -> Option<f64> {
-    let room = &setting.brief().room;
-    let wall = room.wall(item.wall)?;
-    let (left, right) = room.ends(item)?;
-    let out = wall.inward() * ARM;
+fn reach(setting: &Setting, window: &OnWall) -> f64 {
+    let OnWall { left, right, inward, .. } = *window;
+    let out = inward * ARM;
     let before = Convex::counter_clockwise([left, right, right + out, left + out]);
     let taken = setting.scene.layout.placed.iter().filter_map(|placed| {
         let piece = setting.brief().piece(placed.piece)?;
         if !piece.kind.is_solid() {
             return None;
         }
-        let depth =
-            placed.parts().iter().map(|part| part.support(wall.inward()) - left.dot(wall.inward())).fold(0.0, f64::max);
-        let low = piece.height_with_screen() <= LOW;
-        // Over something deeper the arm falls short little by little.
-        let over = if low { OVER_LOW * through(&[(ARM, 1.0), (ARM + 300.0, 0.0)], depth) } else { 0.0 };
+        let depth = placed.parts().iter().map(|part| part.support(inward) - left.dot(inward)).fold(0.0, f64::max);
+        let is_low = piece.height_with_screen() <= LOW;
+        let over = if is_low { OVER_LOW * REACHED_OVER.at(depth) } else { 0.0 };
         let covered: f64 = placed.parts().iter().map(|part| part.common_area(&before) / before.area().max(1.0)).sum();
         Some(covered * (1.0 - over))
     });
-    Some(1.0 - taken.sum::<f64>().min(1.0))
+    1.0 - taken.sum::<f64>().min(1.0)
 }
 
 /// Gaps behind the seats that stand at a wall, mm.
@@ -151,57 +198,54 @@ struct Cord {
     piece: PieceId,
     /// Distance to the socket, mm.
     length: f64,
-    /// Distance from the nearest line of a main walk, mm, and the name of that walk's far end.
-    underfoot: Option<(f64, String)>,
+    nearest_walk: Option<NearestWalk>,
     floats: bool,
+}
+
+/// The main walk whose line lies nearest to a cord.
+#[derive(Clone, Copy)]
+struct NearestWalk {
+    /// How far aside of the cord, mm.
+    aside: f64,
+    to: End,
 }
 
 impl Cord {
     fn to(setting: &Setting, placed: &Placed, socket: Point) -> Self {
         let gap = gap(&placed.main(), &Convex::counter_clockwise([socket]));
         let aside = |line: &[Point]| {
-            let legs = line
-                .windows(2)
-                .map(|leg| gap_to_segment(&Convex::counter_clockwise(gap.at), Segment::new(leg[0], leg[1])));
+            let cord = Convex::counter_clockwise(gap.at);
+            let legs = line.windows(2).map(|leg| gap_to_segment(&cord, Segment::new(leg[0], leg[1])));
             legs.map(|gap| gap.clear).fold(f64::INFINITY, f64::min)
         };
-        let walks = setting.main_lines().map(|(route, line)| (aside(line), route.to));
-        let nearest = best_by(walks, |(aside, _)| -aside);
-        let underfoot = nearest.map(|(aside, end)| (aside, end.name(setting.brief()).to_owned()));
-        Self { piece: placed.piece, length: gap.clear, underfoot, floats: placed.at_wall.is_none() }
+        let walks = setting.main_lines().map(|(route, line)| NearestWalk { aside: aside(line), to: route.to });
+        let nearest_walk = best_by(walks, |walk| -walk.aside);
+        Self { piece: placed.piece, length: gap.clear, nearest_walk, floats: placed.at_wall.is_none() }
     }
 
     fn share(&self) -> f64 {
-        let trips = self.underfoot.as_ref().map_or(1.0, |(aside, _)| through(&UNDERFOOT, *aside));
-        through(&CORD, self.length) * trips
+        REACHES.at(self.length) * self.nearest_walk.map_or(1.0, |walk| UNDERFOOT.at(walk.aside))
     }
 
-    fn reason(&self, setting: &Setting) -> Option<String> {
-        let name = the(setting.name(self.piece));
-        if self.length > CORD[0].0 {
-            let floats = if self.floats { ", which floats free of the walls" } else { "" };
-            return Some(format!("the best socket is {} from {name}{floats}", setting.words(self.length)));
+    fn fault(&self) -> Option<CordFault> {
+        let &Self { piece, length, nearest_walk, floats } = self;
+        if length > CORD {
+            return Some(CordFault::FarFromSocket { piece, distance: length, floats });
         }
-        let (_, end) = self.underfoot.as_ref().filter(|(aside, _)| *aside < 1.0)?;
-        Some(format!("the cord of {name} would cross the way to {}", the(end)))
+        let walk = nearest_walk.filter(|walk| walk.aside < SAME_PLACE)?;
+        Some(CordFault::AcrossWay { piece, to: walk.to })
     }
 }
 
 /// Media units and lamps, where sockets were measured.
 fn cords(setting: &Setting) -> Vec<Cord> {
-    let room = &setting.brief().room;
-    let power = |item: &&WallItem| matches!(item.kind, ItemKind::Socket(Socket::Power));
-    let sockets: Vec<Point> =
-        room.items.iter().filter(power).filter_map(|item| room.ends(item)).map(|(left, _)| left).collect();
-    if sockets.is_empty() {
-        return Vec::new();
-    }
+    let is_power = |on_wall: &OnWall| matches!(on_wall.item.kind, ItemKind::Socket(Socket::Power));
+    let sockets: Vec<Point> = OnWall::all(setting.brief()).filter(is_power).map(|socket| socket.left).collect();
     let fed = setting.placed(|kind| kind.traits().needs_power);
     fed.filter_map(|(_, placed)| cord(setting, placed, &sockets)).collect()
 }
 
 /// The cord to the socket that serves a piece best.
 fn cord(setting: &Setting, placed: &Placed, sockets: &[Point]) -> Option<Cord> {
-    let cords = sockets.iter().map(|socket| Cord::to(setting, placed, *socket));
-    best_by(cords, Cord::share)
+    best_by(sockets.iter().map(|socket| Cord::to(setting, placed, *socket)), Cord::share)
 }

@@ -1,142 +1,212 @@
 //! View: how much of what is worth facing the seats have before them.
 
-use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Criterion, View, WallItem};
+use elbowroom_model::{Brief, Criterion, Hand, ItemId, PieceId, View as Marked};
 
-use super::curve::{mean, through};
-use super::setting::{Setting, listed, windows};
-use super::sight::{Seen, Target};
-use super::{Judgement, obstacles::Whose};
-
-const BASIS: &str = "EN 17037 view out: a sight angle of 14, 28 and 54 degrees is minimum, medium and high (published, read \
-                     second-hand); what lies over 60 degrees aside counts half (common practice)";
+use super::curve::Curve;
+use super::obstacles::Whose;
+use super::on_wall::{Outlook, windows};
+use super::one_or_more::{OneOrBoth, OneOrMore};
+use super::seat_places::{SeatPlace, middle_eye};
+use super::setting::{Group, Setting};
+use super::sight::{Seen, angle_between};
+use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
 
 /// Plan angle to score: none, and the three grades of EN 17037 (published, second-hand).
-const GRADES: [(f64, f64); 4] = [(0.0, 0.0), (14.0, 50.0), (28.0, 75.0), (54.0, 100.0)];
+const GRADES: Curve = Curve(&[(0.0, 0.0), (14.0, 50.0), (28.0, 75.0), (54.0, 100.0)]);
 
-/// What of a window must be hidden to be said, share.
+/// What the liked windows count against the avoided ones (ours, no source).
+const LIKED: f64 = 2.0;
+const AVOIDED: f64 = 1.0;
+
+/// What of a window must be hidden to be worth saying, share (ours, no source).
 const WORTH_SAYING: f64 = 0.03;
+
+/// A window that lies less than this aside of straight ahead is ahead, degrees (ours, no source).
+const AHEAD: f64 = 30.0;
 
 /// Score of a plan angle in degrees.
 #[must_use]
 pub fn grade(angle: f64) -> f64 {
-    through(&GRADES, angle)
+    GRADES.at(angle)
 }
 
-pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
-    let liked = Sights::of(setting, View::Liked);
-    let avoided = Sights::of(setting, View::Avoided);
-    let (score, told) = match (&liked, &avoided) {
-        (None, None) => return None,
-        (Some(liked), None) => (liked.grade(), liked),
-        (None, Some(avoided)) => (100.0 - avoided.grade(), avoided),
-        (Some(liked), Some(avoided)) => ((2.0 * liked.grade() + 100.0 - avoided.grade()) / 3.0, liked),
-    };
-    let mut reason = told.reason(setting);
-    if let (Some(_), Some(avoided)) = (&liked, &avoided) {
-        reason += &format!("; {} {:.0}", avoided.subject(), avoided.angle);
+/// What view is made of: the liked windows, or the avoided ones where none is liked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ViewFinding {
+    /// The windows.
+    pub windows: Vec<ItemId>,
+    /// Mean over the seat places of the plan angle that they fill together, degrees.
+    pub angle: f64,
+    /// Seat places.
+    pub places: usize,
+    /// The seat whose middle they are looked at from.
+    pub seat: PieceId,
+    /// Plan angle that they fill from there, degrees.
+    pub from_middle: f64,
+    /// Where the one window lies from there; `None` for several, and straight ahead.
+    pub aside: Option<Aside>,
+    /// What stands before them; `None` where hardly anything is hidden.
+    pub hidden: Option<Hidden>,
+    /// The avoided windows beside liked ones.
+    pub avoided: Option<AvoidedFinding>,
+}
+
+/// Which way one turns to a window.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Aside {
+    /// From straight ahead, degrees.
+    pub degrees: f64,
+    /// To the sitter's left or right.
+    pub side: Hand,
+}
+
+/// What is hidden of some windows.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Hidden {
+    /// What hides the most.
+    pub by: Whose,
+    /// Of which window.
+    pub window: ItemId,
+    /// Share of all the windows that is hidden, 0 to 1.
+    pub share: f64,
+}
+
+/// Avoided windows beside liked ones.
+#[derive(Debug, Clone, PartialEq)]
+pub struct AvoidedFinding {
+    /// The windows.
+    pub windows: Vec<ItemId>,
+    /// Mean over the seat places of the plan angle that they fill together, degrees.
+    pub angle: f64,
+}
+
+/// The yardstick. Where no seat stands nobody has the view, nor is anybody spared what is avoided.
+pub(super) struct View;
+
+/// The liked windows, the avoided ones, or both.
+type MarkedWindows<'a> = OneOrBoth<OneOrMore<Outlook<'a>>, OneOrMore<Outlook<'a>>>;
+
+impl Yardstick for View {
+    type Subject<'a> = MarkedWindows<'a>;
+
+    fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
+        let marked = |view| {
+            OneOrMore::of(windows(brief).filter(move |(_, window)| window.view == view).map(|(outlook, _)| outlook))
+        };
+        OneOrBoth::of(marked(Marked::Liked), marked(Marked::Avoided)).ok_or(Missing::MarkedWindow)
     }
-    let reason = capital(&reason) + ".";
-    Some(Judgement::new(Criterion::View, score, (told.angle, "deg"), reason, BASIS))
+
+    fn judge<'a>(setting: &Setting<'a>, marked: &Self::Subject<'a>) -> Judgement {
+        let Some(group) = &setting.group else { return Judgement::absent(Criterion::View, Absent::Seats) };
+        let spared = |avoided: &Sights| 100.0 - avoided.grade();
+        let (score, finding) = match marked {
+            OneOrBoth::One(liked) => {
+                let liked = Sights::of(setting, group, liked);
+                (liked.grade(), liked.finding(setting, group))
+            }
+            OneOrBoth::Other(avoided) => {
+                let avoided = Sights::of(setting, group, avoided);
+                (spared(&avoided), avoided.finding(setting, group))
+            }
+            OneOrBoth::Both(liked, avoided) => {
+                let (liked, avoided) = (Sights::of(setting, group, liked), Sights::of(setting, group, avoided));
+                let score = (LIKED * liked.grade() + AVOIDED * spared(&avoided)) / (LIKED + AVOIDED);
+                let beside = AvoidedFinding { windows: avoided.ids(), angle: avoided.angle };
+                (score, ViewFinding { avoided: Some(beside), ..liked.finding(setting, group) })
+            }
+        };
+        let angle = finding.angle;
+        Judgement::new(Criterion::View, score, angle, FigureUnit::Degrees, Finding::View(finding))
+    }
 }
 
-pub(super) fn left_out(brief: &Brief) -> Option<String> {
-    let turns = windows(brief).any(|(_, window)| window.view != View::Plain);
-    (!turns).then(|| "View is left out: no window is marked liked or avoided (view: liked, view: avoided).".to_owned())
-}
-
-/// All windows of one kind of view, from all seat places.
-struct Sights<'a> {
-    windows: Vec<(&'a WallItem, Target)>,
+/// All windows of one mark, from all seat places.
+struct Sights<'w, 'a> {
+    windows: &'w OneOrMore<Outlook<'a>>,
     /// Mean over the places of the angle that the windows fill together, degrees.
     angle: f64,
     /// Mean of the angle as it counts.
     counted: f64,
-    /// Mean share hidden of what lies before the places, and what hides the most of one window.
-    hidden: f64,
-    hidden_by: Option<(Whose, &'a WallItem)>,
+    hidden: Option<Hidden>,
 }
 
-impl<'a> Sights<'a> {
-    fn of(setting: &Setting<'a>, view: View) -> Option<Self> {
-        let wanted = windows(setting.brief()).filter(|(_, window)| window.view == view);
-        let windows: Vec<(&WallItem, Target)> =
-            wanted.filter_map(|(item, _)| Some((item, Target::of(setting.brief(), item)?))).collect();
-        if windows.is_empty() || setting.places.is_empty() {
-            return None;
-        }
-        let mut worst = (0.0, None);
-        let sights = setting.places.iter().map(|place| {
-            let mut sum = Seen::default();
-            for (item, target) in &windows {
-                let one = setting.seen_from(place, target);
-                let lost = one.counted_unhidden - one.counted;
-                if lost > worst.0 {
-                    worst = (lost, one.hidden_by.map(|whose| (whose, *item)));
-                }
-                sum.angle += one.angle;
-                sum.counted += one.counted;
-                sum.counted_unhidden += one.counted_unhidden;
-            }
-            sum
-        });
-        let sights: Vec<Seen> = sights.collect();
-        let counted = mean(sights.iter().map(|seen| seen.counted))?;
-        let unhidden = mean(sights.iter().map(|seen| seen.counted_unhidden))?;
-        let hidden = if unhidden > 0.0 { 1.0 - counted / unhidden } else { 0.0 };
-        let angle = mean(sights.iter().map(|seen| seen.angle))?;
-        Some(Self { windows, angle, counted, hidden, hidden_by: worst.1 })
+impl<'w, 'a> Sights<'w, 'a> {
+    fn of(setting: &Setting<'a>, group: &Group, windows: &'w OneOrMore<Outlook<'a>>) -> Self {
+        let sights = group.places.map(|place| Sight::of(setting, place, windows));
+        let (counted, unhidden) =
+            (sights.mean(|sight| sight.sum.counted), sights.mean(|sight| sight.sum.counted_unhidden));
+        let share = if unhidden > 0.0 { 1.0 - counted / unhidden } else { 0.0 };
+        let worst = sights.iter().filter_map(|sight| sight.most_hidden).reduce(Loss::larger);
+        let hidden = worst.filter(|_| share > WORTH_SAYING);
+        let hidden = hidden.and_then(|worst| Some(Hidden { by: worst.by?, window: worst.window, share }));
+        Self { windows, angle: sights.mean(|sight| sight.sum.angle), counted, hidden }
     }
 
     fn grade(&self) -> f64 {
         grade(self.counted)
     }
 
-    /// `the bay fills`.
-    fn subject(&self) -> String {
-        let fills = if self.windows.len() == 1 { "fills" } else { "fill" };
-        format!("{} {fills}", self.names())
+    fn ids(&self) -> Vec<ItemId> {
+        self.windows.iter().map(|window| window.on_wall.id).collect()
     }
 
-    fn names(&self) -> String {
-        listed(self.windows.iter().map(|(item, _)| item.name.as_str()))
-    }
-
-    fn reason(&self, setting: &Setting) -> String {
-        let middle: f64 = self.windows.iter().map(|(_, target)| setting.seen_from_middle(target).angle).sum();
-        let seat = setting.main_seat().map_or_else(String::new, |(piece, _)| the(&piece.name));
-        let aside = self.aside(setting);
-        let mut reason = if self.angle < 0.5 {
-            format!("{} before none of the seats", self.lies())
-        } else {
-            match setting.places.len() {
-                1 => format!("from the seat {} {:.0} degrees", self.subject(), self.angle),
-                count => format!(
-                    "from the {count} seat places {} {:.0} degrees on the mean, {middle:.0} from the middle of {seat}{aside}",
-                    self.subject(),
-                    self.angle
-                ),
-            }
-        };
-        if let Some((whose, item)) = self.hidden_by.filter(|_| self.hidden > WORTH_SAYING) {
-            let of = if self.windows.len() == 1 { "it".to_owned() } else { the(&item.name) };
-            let whose = whose.words(setting.brief());
-            reason += &format!("; {whose} stands before {of} and {:.0} % is hidden", 100.0 * self.hidden);
+    fn finding(&self, setting: &Setting, group: &Group) -> ViewFinding {
+        let from_middle = |window: &Outlook| setting.seen_from_middle(group.main, &window.target).angle;
+        ViewFinding {
+            windows: self.ids(),
+            angle: self.angle,
+            places: group.places.count(),
+            seat: group.main.piece,
+            from_middle: self.windows.iter().map(from_middle).sum(),
+            aside: self.aside(group),
+            hidden: self.hidden,
+            avoided: None,
         }
-        reason
-    }
-
-    fn lies(&self) -> String {
-        format!("{} {}", self.names(), if self.windows.len() == 1 { "lies" } else { "lie" })
     }
 
     /// How far aside of straight ahead the one window lies, where it is to one side.
-    fn aside(&self, setting: &Setting) -> String {
-        let [(_, target)] = self.windows.as_slice() else { return String::new() };
-        let Some((_, placed)) = setting.main_seat() else { return String::new() };
-        let way = target.middle() - super::seat_places::middle_eye(placed);
-        let turn = super::sight::angle_between(placed.facing, way);
-        let side = if placed.facing.cross(way) > 0.0 { "left" } else { "right" };
-        if turn < 30.0 { String::new() } else { format!(", {turn:.0} degrees to the {side}") }
+    fn aside(&self, group: &Group) -> Option<Aside> {
+        let way = self.windows.first().target.middle() - middle_eye(group.main);
+        let degrees = angle_between(group.main.facing, way);
+        let side = if group.main.facing.cross(way) > 0.0 { Hand::Left } else { Hand::Right };
+        (self.windows.count() == 1 && degrees >= AHEAD).then_some(Aside { degrees, side })
+    }
+}
+
+/// All the windows from one place.
+struct Sight {
+    sum: Seen,
+    most_hidden: Option<Loss>,
+}
+
+/// What a place loses of a window to what hides it.
+#[derive(Clone, Copy)]
+struct Loss {
+    window: ItemId,
+    /// As it counts, degrees.
+    angle: f64,
+    by: Option<Whose>,
+}
+
+impl Loss {
+    fn larger(self, next: Self) -> Self {
+        if next.angle > self.angle { next } else { self }
+    }
+}
+
+impl Sight {
+    fn of(setting: &Setting, place: &SeatPlace, windows: &OneOrMore<Outlook>) -> Self {
+        let mut all = Self { sum: Seen::default(), most_hidden: None };
+        for Outlook { on_wall, target } in windows.iter() {
+            let one = setting.seen_from(place, target);
+            all.sum.angle += one.angle;
+            all.sum.counted += one.counted;
+            all.sum.counted_unhidden += one.counted_unhidden;
+            let loss = Loss { window: on_wall.id, angle: one.counted_unhidden - one.counted, by: one.hidden_by };
+            if loss.angle > 0.0 {
+                all.most_hidden = Some(all.most_hidden.map_or(loss, |worst| worst.larger(loss)));
+            }
+        }
+        all
     }
 }

@@ -1,5 +1,7 @@
 //! The line that one walks between two doorways: the shortest round the pieces and what stands for good, keeping half
 //! the route's width from their sides. It says what a route cuts through; its width and length are measured in `routes`.
+//!
+//! Over a visibility graph (Lozano-Perez and Wesley 1979), by always going on from the nearest place (Dijkstra 1959).
 
 use elbowroom_model::{Brief, Point, ring};
 
@@ -10,18 +12,18 @@ use crate::site::Site;
 
 /// Places that the line turns at, from the middle of one doorway to that of another; straight where none is found.
 pub(super) fn walk_line(brief: &Brief, site: &Site, layout: &Layout, ends: [Point; 2], width: f64) -> Vec<Point> {
-    let ground = Ground::of(brief, site, layout, (width / 2.0 - JUST_FITS).max(0.0));
-    ground.shortest(ends).unwrap_or_else(|| ends.to_vec())
+    let aside = (width / 2.0 - JUST_FITS).max(0.0);
+    VisibilityGraph::of(brief, site, layout, aside).shortest(ends).unwrap_or_else(|| ends.to_vec())
 }
 
 /// What the line keeps out of, and where it may turn.
-struct Ground {
+struct VisibilityGraph {
     kept_out: Vec<Convex>,
     walls: Vec<Segment>,
     turns: Vec<Point>,
 }
 
-impl Ground {
+impl VisibilityGraph {
     fn of(brief: &Brief, site: &Site, layout: &Layout, aside: f64) -> Self {
         let stands =
             layout.placed.iter().filter(|placed| brief.piece(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));

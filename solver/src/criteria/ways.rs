@@ -1,27 +1,26 @@
 //! Ways: how easily one walks through the room, and whether the main routes leave the group in peace.
 
-use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Clearance, Criterion, PieceId, PieceKind, Point};
 
-use super::Judgement;
-use super::curve::{mean, through, weighted_mean};
-use super::setting::{Setting, entrances, middle_of_item};
+use super::curve::{Curve, mean};
+use super::on_wall::{OnWall, entrances};
+use super::one_or_more::OneOrMore;
+use super::setting::Setting;
+use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
 use crate::best_by;
 use crate::geometry::{Convex, Segment};
 use crate::layout::Placed;
 use crate::routes::{End, Route};
 
-const BASIS: &str = "HUD Manual of Acceptable Practices 1973 and 2010 ADA Standards 403.5.1: 36 in for main traffic (published); \
-                     routes behind a group rather than through it (common practice)";
-
 /// Width over what is needed, to score (ours, no source): just enough is fair, half as much again is full.
-const WIDTH: [(f64, f64); 3] = [(0.9, 0.0), (1.0, 60.0), (1.5, 100.0)];
+const WIDTH: Curve = Curve(&[(0.9, 0.0), (1.0, 60.0), (1.5, 100.0)]);
 
 /// The straight way over the walk, to score (ours, no source).
-const STRAIGHT: [(f64, f64); 2] = [(0.4, 0.0), (1.0, 100.0)];
+const STRAIGHT: Curve = Curve(&[(0.4, 0.0), (1.0, 100.0)]);
 
 /// What a main route counts against a lesser one (ours, no source).
 const MAIN: f64 = 2.0;
+const LESSER: f64 = 1.0;
 
 /// What width counts against length (ours, no source).
 const OF_WIDTH: f64 = 0.6;
@@ -30,44 +29,111 @@ const OF_WIDTH: f64 = 0.6;
 const CUT: f64 = 30.0;
 const CUT_LENGTH: f64 = 1000.0;
 
-pub(super) fn judge(setting: &Setting) -> Option<Judgement> {
-    let walks: Vec<Walk> = setting.scene.routes.iter().map(|route| Walk::of(setting, route)).collect();
-    let eases = walks.iter().map(|walk| (walk.ease(), if walk.is_main() { MAIN } else { 1.0 }));
-    let score = weighted_mean(eases)? - CUT * mean(walks.iter().filter(|w| w.is_main()).map(Walk::cut)).unwrap_or(0.0);
-    let tightest = best_by(&walks, |walk| -walk.room())?;
-    let reason = capital(&reason(setting, &walks, tightest)) + ".";
-    Some(Judgement::new(Criterion::Ways, score.max(0.0), (tightest.route.width, "mm"), reason, BASIS))
+/// A main route whose straight way is a larger share of its walk is no detour worth saying (ours, no source).
+const AS_GOOD_AS_STRAIGHT: f64 = 0.95;
+
+/// What ways is made of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WaysFinding {
+    /// The tightest way.
+    pub tightest: Tightest,
+    /// The main way that makes the longest detour; `None` where none is worth saying.
+    pub detour: Option<Detour>,
+    /// How the main ways pass the group.
+    pub past_group: PastGroup,
 }
 
-pub(super) fn left_out(brief: &Brief) -> Option<String> {
-    let none = entrances(brief).next().is_none();
-    none.then(|| "Ways is left out: with no entrance there is no route to judge.".to_owned())
+/// Where a way starts and where it leads.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Ends {
+    /// An entrance.
+    pub from: End,
+    /// Where it leads.
+    pub to: End,
 }
 
-fn reason(setting: &Setting, walks: &[Walk], tightest: &Walk) -> String {
-    let brief = setting.brief();
-    let route = tightest.route;
-    let mut reason = format!(
-        "the tightest way, {} to {}, is {} wide where {} is asked for",
-        route.from.name(brief),
-        route.to.name(brief),
-        brief.units.words(route.width, elbowroom_model::Rounding::Down),
-        setting.words(route.needs),
-    );
-    let main = walks.iter().filter(|walk| walk.is_main());
-    let longest = best_by(main.clone(), |walk| -walk.straight);
-    if let Some(walk) = longest.filter(|walk| walk.straight < 0.95) {
-        let more = 100.0 * (1.0 / walk.straight - 1.0);
-        reason += &format!("; {} is {more:.0} % longer than straight", walk.named(brief));
+/// The way that has the least width over what it needs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Tightest {
+    /// Its ends.
+    pub ends: Ends,
+    /// Its width, mm.
+    pub width: f64,
+    /// What it needs, mm.
+    pub needs: f64,
+}
+
+/// A way that is longer than straight.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Detour {
+    /// Its ends.
+    pub ends: Ends,
+    /// How much longer the walk is, a share of the straight way.
+    pub longer: f64,
+}
+
+/// How the main ways pass the group.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PastGroup {
+    /// One cuts through it.
+    Through {
+        /// Its ends.
+        ends: Ends,
+        /// The two pieces that it cuts between.
+        between: [PieceId; 2],
+    },
+    /// One goes behind it.
+    Behind(Ends),
+    /// None goes through it.
+    Aside,
+    /// There is no main way.
+    NoMainWay,
+}
+
+/// The yardstick. Where nothing stands that a way must lead to, no seat among it, there is nowhere to walk: that counts
+/// nothing.
+pub(super) struct Ways;
+
+impl Yardstick for Ways {
+    type Subject<'a> = ();
+
+    fn subject(brief: &Brief) -> Result<(), Missing> {
+        entrances(brief).map(|_| ()).ok_or(Missing::Routes)
     }
-    let cuts = main.clone().filter_map(|walk| Some((walk, walk.through.as_ref()?)));
-    match best_by(cuts, |(_, through)| through.length) {
-        Some((walk, through)) => reason + &format!("; {} cuts between {}", walk.named(brief), through.words(setting)),
-        None => match main.clone().find(|walk| walk.behind) {
-            Some(walk) => reason + &format!("; {} goes behind the group", walk.named(brief)),
-            None if main.count() > 0 => reason + "; no main way cuts through the group",
-            None => reason,
-        },
+
+    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judgement {
+        let walks = OneOrMore::of(setting.scene.routes.iter().map(|route| Walk::of(setting, route)));
+        let Some(walks) = walks else { return Judgement::absent(Criterion::Ways, Absent::Ways) };
+        let eases = walks.weighted_mean(Walk::ease, |walk| if walk.is_main() { MAIN } else { LESSER });
+        let cut = mean(walks.iter().filter(|walk| walk.is_main()).map(Walk::cut)).unwrap_or(0.0);
+        let tightest = walks.best_by(|walk| -walk.room());
+        let Route { width, needs, .. } = *tightest.route;
+        let finding = WaysFinding {
+            tightest: Tightest { ends: tightest.ends(), width, needs },
+            detour: detour(&walks),
+            past_group: past_group(&walks),
+        };
+        let score = (eases - CUT * cut).max(0.0);
+        Judgement::new(Criterion::Ways, score, width, FigureUnit::Millimetres, Finding::Ways(finding))
+    }
+}
+
+fn detour(walks: &OneOrMore<Walk>) -> Option<Detour> {
+    let longest = best_by(walks.iter().filter(|walk| walk.is_main()), |walk| -walk.straight)?;
+    let longer = 1.0 / longest.straight - 1.0;
+    (longest.straight < AS_GOOD_AS_STRAIGHT).then(|| Detour { ends: longest.ends(), longer })
+}
+
+fn past_group(walks: &OneOrMore<Walk>) -> PastGroup {
+    let main = || walks.iter().filter(|walk| walk.is_main());
+    let cuts = main().filter_map(|walk| Some((walk, walk.through?)));
+    if let Some((walk, through)) = best_by(cuts, |(_, through)| through.length) {
+        return PastGroup::Through { ends: walk.ends(), between: through.between };
+    }
+    match main().find(|walk| walk.behind) {
+        Some(walk) => PastGroup::Behind(walk.ends()),
+        None if main().next().is_some() => PastGroup::Aside,
+        None => PastGroup::NoMainWay,
     }
 }
 
@@ -82,26 +148,28 @@ struct Walk<'a> {
 }
 
 /// What a route cuts through, and over what length, mm.
+#[derive(Clone, Copy)]
 struct Through {
-    seat: PieceId,
-    other: PieceId,
+    between: [PieceId; 2],
     length: f64,
 }
 
-impl Through {
-    fn words(&self, setting: &Setting) -> String {
-        format!("{} and {}", the(setting.name(self.seat)), the(setting.name(self.other)))
-    }
-}
-
 impl<'a> Walk<'a> {
-    fn of(setting: &Setting, route: &'a Route) -> Self {
+    fn of(setting: &Setting<'a>, route: &'a Route) -> Self {
         let ends = end_of(setting, route.from).zip(end_of(setting, route.to));
         let direct = ends.map_or(0.0, |(from, to)| (to - from).norm());
         let straight = route.length.filter(|length| *length > 0.0).map_or(1.0, |length| (direct / length).min(1.0));
-        let line = setting.line_of(route);
-        let through = line.and_then(|line| cuts(setting, line));
-        Self { route, straight, through, behind: line.is_some_and(|line| passes_behind(setting, line)) }
+        let passed = setting.line_of(route).zip(setting.group.as_ref().map(|group| group.main));
+        Self {
+            route,
+            straight,
+            through: passed.and_then(|(line, seat)| cuts(setting, seat, line)),
+            behind: passed.is_some_and(|(line, seat)| passes_behind(seat, line)),
+        }
+    }
+
+    const fn ends(&self) -> Ends {
+        Ends { from: self.route.from, to: self.route.to }
     }
 
     fn is_main(&self) -> bool {
@@ -114,22 +182,18 @@ impl<'a> Walk<'a> {
     }
 
     fn ease(&self) -> f64 {
-        OF_WIDTH * through(&WIDTH, self.room()) + (1.0 - OF_WIDTH) * through(&STRAIGHT, self.straight)
+        OF_WIDTH * WIDTH.at(self.room()) + (1.0 - OF_WIDTH) * STRAIGHT.at(self.straight)
     }
 
     fn cut(&self) -> f64 {
-        self.through.as_ref().map_or(0.0, |through| (through.length / CUT_LENGTH).min(1.0))
-    }
-
-    fn named(&self, brief: &Brief) -> String {
-        format!("{} to {}", self.route.from.name(brief), self.route.to.name(brief))
+        self.through.map_or(0.0, |through| (through.length / CUT_LENGTH).min(1.0))
     }
 }
 
 /// The middle of an end: of a doorway, or of the front of a piece.
 fn end_of(setting: &Setting, end: End) -> Option<Point> {
     match end {
-        End::Item(id) => middle_of_item(setting.brief(), id),
+        End::Item(id) => OnWall::of(setting.brief(), id).map(|on_wall| on_wall.middle()),
         End::Piece(piece) => {
             let (left, right) = setting.scene.layout.of(piece)?.front();
             Some((left + right) * 0.5)
@@ -138,20 +202,18 @@ fn end_of(setting: &Setting, end: End) -> Option<Point> {
 }
 
 /// What a main route cuts through: between the main seat and its table, or it and the screen.
-fn cuts(setting: &Setting, line: &[Point]) -> Option<Through> {
-    let (_, seat) = setting.main_seat()?;
+fn cuts(setting: &Setting, seat: &Placed, line: &[Point]) -> Option<Through> {
     let others = setting.placed(PieceKind::stands_before_seat).chain(setting.placed(PieceKind::carries_screen));
     let cut = others.filter_map(|(_, other)| {
         let group = between(seat, other);
         let length: f64 = line.windows(2).map(|leg| Segment::new(leg[0], leg[1]).length_inside(&group)).sum();
-        (length > 0.0).then_some(Through { seat: seat.piece, other: other.piece, length })
+        (length > 0.0).then_some(Through { between: [seat.piece, other.piece], length })
     });
     best_by(cut, |through| through.length)
 }
 
 /// Whether a line passes square behind the middle of the main seat's back.
-fn passes_behind(setting: &Setting, line: &[Point]) -> bool {
-    let Some((_, seat)) = setting.main_seat() else { return false };
+fn passes_behind(seat: &Placed, line: &[Point]) -> bool {
     let from = seat.back_middle();
     line.windows(2).any(|leg| {
         let side = |point: Point| (point - from).dot(seat.left());

@@ -176,7 +176,7 @@ pub struct CriterionFound {
     pub weight: f64,
     /// A figure that a tape can check.
     pub figure: f64,
-    /// Unit of the figure: `deg`, `mm`, `m2`, `percent`, `count`.
+    /// Unit of the figure: `deg`, `mm`, `percent`, `count`.
     pub unit: &'static str,
     /// A sentence made from the figure.
     pub reason: String,

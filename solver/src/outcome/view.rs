@@ -1,6 +1,6 @@
 //! An answer as the result format tells it: names for ids, keys for rules.
 
-use elbowroom_model::{Brief, Clearance, Hand, PieceId, SecondPlace};
+use elbowroom_model::{Brief, Clearance, Hand, PieceId, SecondPlace, tables};
 
 use super::{
     Change, ChoicesFound, CriterionFound, DimensionFound, FORMAT, GapFound, HeldBy, LeftOut, MisclosureFound,
@@ -14,6 +14,7 @@ use crate::refusal::{self, Lever, Refusal};
 use crate::routes::Route;
 use crate::wording::arrangement::title;
 use crate::wording::cause::holding;
+use crate::wording::criteria::reason;
 use crate::wording::left_out::left_out as why_left_out;
 use crate::wording::refusal::refusal as why_refused;
 use crate::wording::remedy::{lever, remedy as remedy_in_words};
@@ -140,9 +141,9 @@ fn criterion(brief: &Brief, judgement: &Judgement) -> CriterionFound {
         score: judgement.score,
         weight: brief.wishes.get(judgement.criterion),
         figure: judgement.figure,
-        unit: judgement.unit,
-        reason: judgement.reason.clone(),
-        basis: judgement.basis.clone(),
+        unit: judgement.unit.key(),
+        reason: reason(brief, &judgement.finding),
+        basis: tables::basis(judgement.criterion).to_owned(),
     }
 }
 

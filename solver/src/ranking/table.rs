@@ -11,14 +11,14 @@ pub(super) struct Table {
 }
 
 impl Table {
-    /// The table of options that are all judged by the same criteria.
+    /// The table of options in the criteria that all of them are judged by, in the order of the first: what one option has
+    /// no score in says nothing of how it compares, least of all that it is worth nothing there.
     pub(super) fn of(scores: &[Vec<(Criterion, f64)>]) -> Self {
-        let criteria: Vec<Criterion> = scores.first().into_iter().flatten().map(|(criterion, _)| *criterion).collect();
-        let score = |row: &[(Criterion, f64)], wanted: Criterion| {
-            row.iter().find(|(criterion, _)| *criterion == wanted).map_or(0.0, |(_, score)| *score)
-        };
-        let rows = scores.iter().map(|row| criteria.iter().map(|criterion| score(row, *criterion)).collect()).collect();
-        Self { criteria, rows }
+        let first = scores.first().into_iter().flatten().map(|(criterion, _)| *criterion);
+        let judges_all = |criterion: &Criterion| scores.iter().all(|row| score_of(row, *criterion).is_some());
+        let criteria: Vec<Criterion> = first.filter(judges_all).collect();
+        let row = |row: &Vec<_>| criteria.iter().filter_map(|criterion| score_of(row, *criterion)).collect();
+        Self { rows: scores.iter().map(row).collect(), criteria }
     }
 
     /// The wish of each column.
@@ -31,6 +31,10 @@ impl Table {
         let weights = weights(wishes);
         self.rows.iter().map(|row| dot(row, &weights)).collect()
     }
+}
+
+fn score_of(row: &[(Criterion, f64)], wanted: Criterion) -> Option<f64> {
+    row.iter().find(|(criterion, _)| *criterion == wanted).map(|(_, score)| *score)
 }
 
 /// Weights that sum to 1 in the proportion of the wishes; no wish at all makes them equal.

@@ -5,6 +5,7 @@ pub mod arrangement;
 pub mod breach;
 pub mod cause;
 pub mod caution;
+pub mod criteria;
 pub mod left_out;
 pub mod notice;
 pub mod refusal;

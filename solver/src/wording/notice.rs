@@ -4,6 +4,7 @@ use elbowroom_model::Brief;
 
 use super::arrangement::only;
 use super::caution::caution;
+use super::criteria::left_out as criterion_left_out;
 use crate::notice::Notice;
 use crate::routes::{End, HeldToEmptyRoom};
 
@@ -20,6 +21,7 @@ pub fn notice(brief: &Brief, notice: &Notice) -> String {
             format!("Only these options are looked at: {}.", told.join("; "))
         }
         Notice::HeldToEmptyRoom(held) => held_to_empty_room(brief, held),
+        Notice::CriterionLeftOut(left_out) => criterion_left_out(*left_out),
         Notice::Caution(one) => caution(*one).to_owned(),
         Notice::Beyond { beyond, first } => {
             format!("There are more ways to place the seats than are looked at: {beyond} beyond the first {first}.")

@@ -4,7 +4,18 @@ use elbowroom_model::{
     Brief, Clearance, Criterion, Door, Fireplace, Hand, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceId, PieceKind,
     Point, Radiator, SizeRange, Socket, Stance, Swings, Unit, View, WallId, Window,
 };
-use elbowroom_solver::criteria::{Judgement, Scene, judge};
+use elbowroom_solver::criteria::balance::BalanceFinding;
+use elbowroom_solver::criteria::daylight::DaylightFinding;
+use elbowroom_solver::criteria::entrance::EntranceFinding;
+use elbowroom_solver::criteria::fireside::FiresideFinding;
+use elbowroom_solver::criteria::openness::OpennessFinding;
+use elbowroom_solver::criteria::screen::ScreenFinding;
+use elbowroom_solver::criteria::seats::SeatsFinding;
+use elbowroom_solver::criteria::talk::TalkFinding;
+use elbowroom_solver::criteria::upkeep::UpkeepFinding;
+use elbowroom_solver::criteria::view::ViewFinding;
+use elbowroom_solver::criteria::ways::WaysFinding;
+use elbowroom_solver::criteria::{Finding, Judgement, Scene, judge};
 use elbowroom_solver::routes::{End, Route};
 use elbowroom_solver::{Layout, Placed, Site, Size};
 
@@ -21,6 +32,34 @@ pub(super) const UP: (f64, f64) = (0.0, 1.0);
 pub(super) const DOWN: (f64, f64) = (0.0, -1.0);
 pub(super) const LEFT: (f64, f64) = (-1.0, 0.0);
 pub(super) const RIGHT: (f64, f64) = (1.0, 0.0);
+
+/// A method of [`Stage`] for each criterion: what it found.
+macro_rules! findings {
+    ($($method:ident: $criterion:ident -> $finding:ident;)*) => {
+        impl Stage {
+            $(pub(super) fn $method(&self) -> $finding {
+                match self.judge(Criterion::$criterion).finding {
+                    Finding::$criterion(found) => found,
+                    other => panic!("{other:?}"),
+                }
+            })*
+        }
+    };
+}
+
+findings! {
+    view: View -> ViewFinding;
+    entrance_finding: Entrance -> EntranceFinding;
+    openness: Openness -> OpennessFinding;
+    ways: Ways -> WaysFinding;
+    screen: Screen -> ScreenFinding;
+    talk: Talk -> TalkFinding;
+    daylight: Daylight -> DaylightFinding;
+    seats: Seats -> SeatsFinding;
+    balance: Balance -> BalanceFinding;
+    upkeep: Upkeep -> UpkeepFinding;
+    fireside: Fireside -> FiresideFinding;
+}
 
 /// A brief, a layout and its routes.
 #[derive(Debug, Clone)]
@@ -131,12 +170,24 @@ impl Stage {
         self
     }
 
+    /// What a wall holds by this name.
+    pub(super) fn item(&self, name: &str) -> ItemId {
+        ItemId(self.brief.room.items.iter().position(|item| item.name == name).unwrap())
+    }
+
+    /// The last piece does not stand.
+    pub(super) fn left_out(mut self) -> Self {
+        let piece = self.layout.placed.pop().unwrap().piece;
+        self.layout.left_out.push(piece);
+        self
+    }
+
     /// A main route between two items of these widths, `needs` 900.
     pub(super) fn route(mut self, from: &str, to: &str, width: f64, length: f64) -> Self {
-        let id = |name: &str| End::Item(ItemId(self.brief.room.items.iter().position(|i| i.name == name).unwrap()));
+        let (from, to) = (End::Item(self.item(from)), End::Item(self.item(to)));
         self.routes.push(Route {
-            from: id(from),
-            to: id(to),
+            from,
+            to,
             rule: Clearance::Walkway,
             needs: 900.0,
             width,

@@ -4,6 +4,7 @@
 
 mod drawn;
 mod image;
+mod judged;
 mod order;
 mod sizes;
 mod slack;

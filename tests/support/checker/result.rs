@@ -56,6 +56,11 @@ pub(crate) fn complaints(brief: &Brief, result: &Value) -> Vec<String> {
     );
     want(!options.is_empty() || !list(&result["remedies"]).is_empty(), "nothing fits, and no remedy is named");
     want(options.is_empty() || list(&result["remedies"]).is_empty(), "options fit, and still a remedy is named");
+    let judged_by = |option: &Value| list(&option["criteria"]).iter().map(|it| it["name"].clone()).collect::<Vec<_>>();
+    want(
+        options.iter().all(|option| judged_by(option) == judged_by(&options[0])),
+        "options are judged by different criteria",
+    );
     for option in options {
         let key = option["key"].as_str().unwrap_or("?");
         all.extend(of_option(brief, option, options).into_iter().map(|what| format!("{key}: {what}")));
@@ -114,7 +119,7 @@ fn criteria(brief: &Brief, option: &Value) -> Vec<String> {
             continue;
         };
         let figures =
-            it["figure"].is_number() && ["deg", "mm", "m2", "percent", "count"].iter().any(|unit| it["unit"] == *unit);
+            it["figure"].is_number() && ["deg", "mm", "percent", "count"].iter().any(|unit| it["unit"] == *unit);
         if !(0.0..=100.0).contains(&score) || !figures || !text(&it["reason"]) || !text(&it["basis"]) {
             all.push(format!("{}: score past 0..100, or no figure, unit, reason or basis", criterion.key()));
         }

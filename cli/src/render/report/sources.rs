@@ -29,7 +29,7 @@ fn put_criteria(page: &mut Markup, told: &Told<'_>) {
     page.element("h3", &[], words::YARDSTICKS).open("ul", &[]);
     for judgement in &best.judgements {
         page.open("li", &[]).inline("strong", &[], judgement.criterion.key());
-        page.text(": ").text(&said::basis(judgement)).end();
+        page.text(": ").text(said::basis(judgement)).end();
     }
     page.end();
 }

@@ -1,0 +1,44 @@
+//! Fireside in words.
+
+use elbowroom_model::Brief;
+
+use super::names::{item, length};
+use crate::criteria::fireside::FiresideFinding;
+
+pub(super) fn reason(brief: &Brief, finding: &FiresideFinding) -> String {
+    let mut reason = format!(
+        "{} lies {:.0} degrees from the way the seats face and {} from them on the mean",
+        item(brief, finding.fire),
+        finding.angle,
+        length(brief, finding.distance)
+    );
+    match (finding.backs, finding.places) {
+        (0, _) => {}
+        (1, 1) => reason += "; the seat has its back to it",
+        (1, all) => reason += &format!("; 1 of {all} seat places has its back to it"),
+        (backs, all) => reason += &format!("; {backs} of {all} seat places have their back to it"),
+    }
+    if finding.flanked {
+        reason += "; chairs flank the hearth";
+    }
+    reason
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{RADIATOR, told};
+    use crate::criteria::Finding;
+    use crate::criteria::fireside::FiresideFinding;
+
+    #[test]
+    fn fireside_says_who_has_the_back_to_it() {
+        let fireside = |backs, flanked| {
+            let finding = FiresideFinding { fire: RADIATOR, angle: 44.6, distance: 2504.0, backs, places: 3, flanked };
+            told(Finding::Fireside(finding))
+        };
+        let start = "The radiator lies 45 degrees from the way the seats face and 250 cm from them on the mean";
+        assert_eq!(fireside(0, true), format!("{start}; chairs flank the hearth."));
+        assert_eq!(fireside(1, false), format!("{start}; 1 of 3 seat places has its back to it."));
+        assert_eq!(fireside(2, false), format!("{start}; 2 of 3 seat places have their back to it."));
+    }
+}

@@ -1,0 +1,67 @@
+//! Criteria in words: the sentence that is made from a finding, one file a criterion.
+
+mod balance;
+mod daylight;
+mod entrance;
+mod fireside;
+mod left_out;
+mod names;
+mod openness;
+#[cfg(test)]
+mod sample;
+mod screen;
+mod seats;
+mod talk;
+mod upkeep;
+mod view;
+mod ways;
+
+use elbowroom_model::Brief;
+use elbowroom_model::article::capital;
+
+use crate::criteria::{Absent, Finding};
+use names::piece;
+
+pub use left_out::left_out;
+
+/// The finding as one sentence.
+#[must_use]
+pub fn reason(brief: &Brief, finding: &Finding) -> String {
+    let told = match finding {
+        Finding::View(finding) => view::reason(brief, finding),
+        Finding::Entrance(finding) => entrance::reason(brief, finding),
+        Finding::Openness(finding) => openness::reason(brief, finding),
+        Finding::Ways(finding) => ways::reason(brief, finding),
+        Finding::Screen(finding) => screen::reason(brief, finding),
+        Finding::Talk(finding) => talk::reason(brief, finding),
+        Finding::Daylight(finding) => daylight::reason(brief, finding),
+        Finding::Seats(finding) => seats::reason(brief, finding),
+        Finding::Balance(finding) => balance::reason(brief, finding),
+        Finding::Upkeep(finding) => upkeep::reason(brief, finding),
+        Finding::Fireside(finding) => fireside::reason(brief, finding),
+        Finding::Absent(what) => absent(brief, *what),
+    };
+    capital(&told) + "."
+}
+
+fn absent(brief: &Brief, what: Absent) -> String {
+    match what {
+        Absent::Seats => "no seat stands, so nobody sits here".to_owned(),
+        Absent::Screen(unit) => format!("{} does not stand, so there is no screen to watch", piece(brief, unit)),
+        Absent::Ways => "nothing stands here that a way leads to".to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::sample::{UNIT, told};
+    use crate::criteria::{Absent, Finding};
+
+    #[test]
+    fn what_does_not_stand_is_said() {
+        assert_eq!(told(Finding::Absent(Absent::Seats)), "No seat stands, so nobody sits here.");
+        let screen = told(Finding::Absent(Absent::Screen(UNIT)));
+        assert_eq!(screen, "The media unit does not stand, so there is no screen to watch.");
+        assert_eq!(told(Finding::Absent(Absent::Ways)), "Nothing stands here that a way leads to.");
+    }
+}

@@ -1,0 +1,59 @@
+//! Openness in words.
+
+use elbowroom_model::Brief;
+
+use super::names::{bar, item};
+use crate::criteria::openness::{ArrivalFinding, OpennessFinding, SideFinding};
+
+pub(super) fn reason(brief: &Brief, finding: &OpennessFinding) -> String {
+    let sides = finding.sides.iter().map(|one| side(brief, one));
+    let parts: Vec<String> = sides.chain(finding.arrival.as_ref().map(arrival)).collect();
+    parts.join("; ")
+}
+
+fn side(brief: &Brief, side: &SideFinding) -> String {
+    match side {
+        SideFinding::Away { opening, turned_from } => {
+            format!("the seats turn from {:.0} % of {}", 100.0 * turned_from, item(brief, *opening))
+        }
+        SideFinding::Open { opening, from_seats, from_entrance, closed } => {
+            let mut reason = format!("the seats see {:.0} % of {}", 100.0 * from_seats, item(brief, *opening));
+            if let Some(share) = from_entrance {
+                reason += &format!(", one who comes in {:.0} %", 100.0 * share);
+            }
+            match closed {
+                Some(closed) => reason + ", and " + &bar(brief, closed, "it"),
+                None => reason + ", and no back stands across it",
+            }
+        }
+    }
+}
+
+fn arrival(arrival: &ArrivalFinding) -> String {
+    let (area, floor) = (100.0 * arrival.isovist, 100.0 * arrival.floor);
+    format!("on arrival the eye has {area:.0} % of the area of the empty room and {floor:.0} % of its floor")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{DINING, SOFA, told};
+    use crate::criteria::Finding;
+    use crate::criteria::across::Bar;
+    use crate::criteria::obstacles::Whose;
+    use crate::criteria::openness::{ArrivalFinding, OpennessFinding, SideFinding};
+
+    #[test]
+    fn openness_says_what_is_seen_of_each_side_and_on_arrival() {
+        let bar = Bar { whose: Whose::Back(SOFA), share: 0.57, off: 800.0, weighed: 0.5 };
+        let open = SideFinding::Open { opening: DINING, from_seats: 0.5, from_entrance: Some(0.25), closed: Some(bar) };
+        let arrival = Some(ArrivalFinding { isovist: 0.98, floor: 0.7 });
+        assert_eq!(
+            told(Finding::Openness(OpennessFinding { sides: vec![open], arrival })),
+            "The seats see 50 % of the dining side, one who comes in 25 %, and the back of the sofa stands across 57 % of it, \
+             80 cm before it; on arrival the eye has 98 % of the area of the empty room and 70 % of its floor."
+        );
+        let away = SideFinding::Away { opening: DINING, turned_from: 1.0 };
+        let away = Finding::Openness(OpennessFinding { sides: vec![away], arrival: None });
+        assert_eq!(told(away), "The seats turn from 100 % of the dining side.");
+    }
+}

@@ -1,0 +1,45 @@
+//! Seats in words.
+
+use elbowroom_model::Brief;
+
+use super::names::{length, pieces};
+use crate::criteria::seats::SeatsFinding;
+
+pub(super) fn reason(brief: &Brief, finding: &SeatsFinding) -> String {
+    let count = finding.places;
+    let mut reason = format!("{count} {} here", if count == 1 { "sits" } else { "sit" });
+    reason += &format!("; the pieces have {:.0} % of their usual sizes", 100.0 * finding.sizes);
+    if count > 0 {
+        let within = finding.with_surface;
+        let has = if within == 1 { "has" } else { "have" };
+        let at_hand = length(brief, finding.at_hand);
+        reason += &format!("; {within} of {count} seat places {has} a surface within {at_hand}");
+    }
+    if !finding.left_out.is_empty() {
+        reason += &format!("; {} found no room", pieces(brief, &finding.left_out));
+    }
+    reason
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{ARMCHAIR_2, SOFA, UNIT, told};
+    use crate::criteria::Finding;
+    use crate::criteria::seats::SeatsFinding;
+
+    #[test]
+    fn seats_say_how_many_sit_and_what_found_no_room() {
+        let seats = |places, with_surface, left_out| {
+            told(Finding::Seats(SeatsFinding { places, sizes: 0.873, with_surface, at_hand: 450.0, left_out }))
+        };
+        assert_eq!(
+            seats(3, 1, vec![UNIT, ARMCHAIR_2]),
+            "3 sit here; the pieces have 87 % of their usual sizes; 1 of 3 seat places has a surface within 45 cm; the media \
+             unit and armchair 2 found no room."
+        );
+        assert_eq!(
+            seats(0, 0, vec![SOFA]),
+            "0 sit here; the pieces have 87 % of their usual sizes; the sofa found no room."
+        );
+    }
+}

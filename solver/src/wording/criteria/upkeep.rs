@@ -1,0 +1,56 @@
+//! Upkeep in words.
+
+use elbowroom_model::Brief;
+use elbowroom_model::article::the;
+
+use super::names::{items, length, piece};
+use crate::criteria::upkeep::{CordFault, UpkeepFinding};
+
+pub(super) fn reason(brief: &Brief, finding: &UpkeepFinding) -> String {
+    let mut reason = format!("{:.0} % of radiators, windows and sockets stay in use", 100.0 * finding.in_use);
+    if !finding.heat_taken.is_empty() {
+        let has = if finding.heat_taken.len() == 1 { "has" } else { "have" };
+        reason += &format!("; {} {has} a back before it that takes the heat", items(brief, &finding.heat_taken));
+    }
+    if !finding.out_of_reach.is_empty() {
+        reason += &format!("; one does not step right up to {}", items(brief, &finding.out_of_reach));
+    }
+    for fault in &finding.cords {
+        reason += &format!("; {}", cord(brief, fault));
+    }
+    reason
+}
+
+fn cord(brief: &Brief, fault: &CordFault) -> String {
+    match *fault {
+        CordFault::FarFromSocket { piece: one, distance, floats } => {
+            let floats = if floats { ", which floats free of the walls" } else { "" };
+            format!("the best socket is {} from {}{floats}", length(brief, distance), piece(brief, one))
+        }
+        CordFault::AcrossWay { piece: one, to } => {
+            format!("the cord of {} would cross the way to {}", piece(brief, one), the(to.name(brief)))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{BAY, DINING, RADIATOR, UNIT, YARD, told};
+    use crate::criteria::Finding;
+    use crate::criteria::upkeep::{CordFault, UpkeepFinding};
+    use crate::routes::End;
+
+    #[test]
+    fn upkeep_says_what_is_hampered_and_what_is_wrong_with_cords() {
+        let far = CordFault::FarFromSocket { piece: UNIT, distance: 2304.0, floats: true };
+        let across = CordFault::AcrossWay { piece: UNIT, to: End::Item(DINING) };
+        let heat_taken = vec![RADIATOR];
+        let upkeep = UpkeepFinding { in_use: 0.5, heat_taken, out_of_reach: vec![BAY, YARD], cords: vec![far, across] };
+        assert_eq!(
+            told(Finding::Upkeep(upkeep)),
+            "50 % of radiators, windows and sockets stay in use; the radiator has a back before it that takes the heat; one does \
+             not step right up to the bay and the yard window; the best socket is 230 cm from the media unit, which floats free \
+             of the walls; the cord of the media unit would cross the way to the dining side."
+        );
+    }
+}

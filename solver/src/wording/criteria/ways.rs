@@ -1,0 +1,60 @@
+//! Ways in words.
+
+use elbowroom_model::{Brief, Rounding};
+
+use super::names::{length, piece};
+use crate::criteria::ways::{Ends, PastGroup, WaysFinding};
+
+pub(super) fn reason(brief: &Brief, finding: &WaysFinding) -> String {
+    let tightest = &finding.tightest;
+    let mut reason = format!(
+        "the tightest way, {}, is {} wide where {} is asked for",
+        way(brief, tightest.ends),
+        brief.units.words(tightest.width, Rounding::Down),
+        length(brief, tightest.needs),
+    );
+    if let Some(detour) = &finding.detour {
+        reason += &format!("; {} is {:.0} % longer than straight", way(brief, detour.ends), 100.0 * detour.longer);
+    }
+    reason + &past_group(brief, finding.past_group)
+}
+
+fn past_group(brief: &Brief, past: PastGroup) -> String {
+    match past {
+        PastGroup::Through { ends, between: [seat, other] } => {
+            format!("; {} cuts between {} and {}", way(brief, ends), piece(brief, seat), piece(brief, other))
+        }
+        PastGroup::Behind(ends) => format!("; {} goes behind the group", way(brief, ends)),
+        PastGroup::Aside => "; no main way cuts through the group".to_owned(),
+        PastGroup::NoMainWay => String::new(),
+    }
+}
+
+fn way(brief: &Brief, ends: Ends) -> String {
+    format!("{} to {}", ends.from.name(brief), ends.to.name(brief))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::sample::{DINING, HALL, SOFA, UNIT, told};
+    use crate::criteria::Finding;
+    use crate::criteria::ways::{Detour, Ends, PastGroup, Tightest, WaysFinding};
+    use crate::routes::End;
+
+    #[test]
+    fn ways_say_which_is_tightest_and_how_the_main_ones_pass_the_group() {
+        let ends = Ends { from: End::Item(HALL), to: End::Item(DINING) };
+        let ways = |past_group, detour| {
+            let tightest = Tightest { ends, width: 958.0, needs: 914.4 };
+            told(Finding::Ways(WaysFinding { tightest, detour, past_group }))
+        };
+        assert_eq!(
+            ways(PastGroup::Through { ends, between: [SOFA, UNIT] }, Some(Detour { ends, longer: 0.5 })),
+            "The tightest way, hall door to dining side, is 95 cm wide where 91 cm is asked for; hall door to dining side is \
+             50 % longer than straight; hall door to dining side cuts between the sofa and the media unit."
+        );
+        assert!(ways(PastGroup::Behind(ends), None).ends_with("; hall door to dining side goes behind the group."));
+        assert!(ways(PastGroup::Aside, None).ends_with("; no main way cuts through the group."));
+        assert!(ways(PastGroup::NoMainWay, None).ends_with("where 91 cm is asked for."));
+    }
+}

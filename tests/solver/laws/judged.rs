@@ -1,0 +1,40 @@
+//! Every option of a room is judged by the same criteria, and its score is their weighted mean.
+
+use elbowroom_model::Criterion;
+use elbowroom_solver::criteria::left_out;
+use proptest::prelude::{any, proptest};
+
+use super::drawn::rooms;
+use super::few;
+use crate::support::plan::Plan;
+use crate::support::ranked::{brief_of, ranked_briefly};
+
+/// The plan with some of its pieces asked for only where they fit.
+fn with_some_optional(mut plan: Plan, which: u8) -> Plan {
+    for (place, piece) in plan.pieces.iter_mut().enumerate() {
+        if which >> place & 1 == 1 {
+            piece.also.push(("needed", "false".to_owned()));
+        }
+    }
+    plan
+}
+
+proptest! {
+    #![proptest_config(few(12))]
+
+    #[test]
+    fn all_options_are_judged_by_every_criterion_that_the_room_has(plan in rooms(), which in any::<u8>()) {
+        let text = with_some_optional(plan, which).text();
+        let brief = brief_of(&text);
+        let missing: Vec<Criterion> = left_out(&brief).iter().map(|left_out| left_out.criterion).collect();
+        let applying: Vec<Criterion> = Criterion::ALL.iter().copied().filter(|one| !missing.contains(one)).collect();
+        for option in ranked_briefly(&text).options {
+            let judged: Vec<Criterion> = option.judgements.iter().map(|it| it.criterion).collect();
+            assert_eq!(judged, applying, "{}\n{text}", option.key);
+            let weights: f64 = judged.iter().map(|criterion| brief.wishes.get(*criterion)).sum();
+            let sum: f64 = option.judgements.iter().map(|it| it.score * brief.wishes.get(it.criterion)).sum();
+            let mean = sum / weights;
+            assert!((option.score - mean).abs() < 0.1, "{}: {} {mean}\n{text}", option.key, option.score);
+        }
+    }
+}

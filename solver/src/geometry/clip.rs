@@ -1,4 +1,4 @@
-//! A straight way clipped to what several half-planes have in common (the clip of Cyrus and Beck 1978, from memory).
+//! A straight way clipped to what several half-planes have in common.
 
 use super::half_plane::Pass;
 use super::tolerance::ALONG_SIDE;

@@ -2,8 +2,14 @@
 //! common, how they grow.
 //!
 //! Whoever decides or judges measures with these; `verify` builds on the shapes and on `geo` alone. Verbs on rings of bare
-//! corners (area, middle, whether one holds a place) are `elbowroom_model::ring`. The only folder that names `geo` and
-//! `rstar`. No rule of the trade lives here.
+//! corners (area, middle, whether one holds a place) are `elbowroom_model::ring`. The only folder that names `geo`. No rule
+//! of the trade lives here.
+//!
+//! Known methods, all cited from memory: a way is clipped to a convex shape as by Cyrus and Beck 1978 ("Generalized two- and
+//! three-dimensional clipping"), a shape to a half-plane as by Sutherland and Hodgman 1974 ("Reentrant polygon clipping"); the
+//! hull is that of Andrew 1979 ("Another efficient algorithm for convex hulls in two dimensions"); pockets are cut into ears
+//! (Meisters 1975, "Polygons have ears") that are joined again while convex (Hertel and Mehlhorn 1983, "Fast triangulation of
+//! simple polygons").
 
 mod angle;
 mod apart;

@@ -3,6 +3,11 @@
 //! A rule sees one piece, or two, under one stand each, and says what must hold of them: a [`Requirement`]. The search
 //! picks among alternatives; nothing is decided here. Ways through are measured in `routes` and turned into
 //! requirements in [`route`].
+//!
+//! What it rests on, cited from memory: a rule that can hold in one of several ways is a disjunction of linear rows (Balas 1979,
+//! "Disjunctive programming"). That two convex shapes keep apart is one by the directions in which an edge of either separates
+//! them, the edges of the shape of places that one of them may not take beside the other (Lozano-Perez 1983, "Spatial planning:
+//! a configuration space approach").
 
 mod centring;
 mod doorways;

@@ -2,6 +2,13 @@
 //!
 //! What must hold is said in `rules`; programs are solved in `program`. Here it is decided which alternative is tried
 //! when, and when nothing better can come.
+//!
+//! What it rests on, all cited from memory: branch and bound (Land and Doig 1960, "An automatic method of solving discrete
+//! programming problems") over disjunctions of linear rows (Balas 1979, "Disjunctive programming"); the decision with the
+//! fewest open alternatives first (Haralick and Elliott 1980, "Increasing tree search efficiency for constraint satisfaction
+//! problems"), each weighed by what one dual step towards it costs (Driebeek 1966, "An algorithm for the solution of mixed
+//! integer programming problems"); and of arrangements that a swap of like pieces turns into each other only one (Margot 2010,
+//! "Symmetry in integer linear programming").
 
 mod branching;
 mod cell;

@@ -6,12 +6,11 @@ use std::path::PathBuf;
 use super::{MEMBERS, code, from_root, names, root, rust_files, sources, text};
 
 /// Each library that has a home, and the only place in the members' sources that may name it.
-const HOMES: [(&str, &str); 9] = [
+const HOMES: [(&str, &str); 8] = [
     ("good_lp", "solver/src/program/"),
     ("microlp", "solver/src/program/"),
     ("highs", "solver/src/program/"),
     ("geo", "solver/src/geometry/"),
-    ("rstar", "solver/src/geometry/"),
     ("clap", "cli/src/"),
     ("krilla", "cli/src/drawing/"),
     ("subsetter", "cli/src/drawing/"),
@@ -109,8 +108,7 @@ fn each_dependency_is_named() {
         let sections = asked_for(&manifest);
         let in_sections = |section: &str| sections.get(section).into_iter().flatten();
         let sources = rust_files(&root().join(member).join("src"));
-        // Left for now: what rstar is for.
-        for package in in_sections("dependencies").filter(|package| **package != "rstar") {
+        for package in in_sections("dependencies") {
             assert!(is_named(package, &sources), "{member} depends on {package} and never names it");
         }
         let suites = suites_of(member, &manifest);

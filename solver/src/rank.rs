@@ -6,15 +6,14 @@ use rayon::prelude::*;
 use crate::answer::{self, Answer, PieceSizes, Work, thousandth};
 use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
 use crate::criteria::{self, Judgement};
-use crate::notice::Notice;
+use crate::notice::{Notice, notices};
 use crate::ranking;
 use crate::refusal::{Refusal, Remedy, Why};
 use crate::routes::{Floor, Route};
 use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
 use crate::site::Site;
 use crate::way::{self, Blocked, Narrowed};
-use crate::wording::notice::notice as words_of_notice;
-use crate::{Limits, Part, Unwatched, Watch, notice, part, refusal, verify};
+use crate::{Limits, Part, Unwatched, Watch, part, refusal, verify};
 
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
@@ -48,9 +47,7 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
         Narrowed::Same => rank_as_it_is(brief, limits, watch),
         Narrowed::To(narrowed, left_out) => {
             let mut answer = rank_as_it_is(&narrowed, limits, watch);
-            let told = left_out.iter().map(|piece| words_of_notice(brief, &Notice::DoesNotGetIn(*piece)));
-            let place = brief.notices.len();
-            answer.notices.splice(place..place, told);
+            answer.notices.splice(..0, left_out.iter().copied().map(Notice::DoesNotGetIn));
             Answer { asked: brief.clone(), outside: left_out, ..answer }
         }
         Narrowed::Blocked(blocked) => stopped_on_the_way(brief, &blocked, limits),
@@ -241,10 +238,4 @@ fn sizes_of_all(
         part(watch, Part::Sizes, || answer::sizes(ground, &candidates[which], place < ground.limits.shown))
     };
     order.par_iter().with_max_len(1).enumerate().map(of_one).collect()
-}
-
-fn notices(brief: &Brief, floor: &Floor, enumeration: &Enumeration) -> Vec<String> {
-    let mut found: Vec<String> = brief.notices.iter().map(|notice| notice.0.clone()).collect();
-    found.extend(notice::notices(brief, floor, enumeration).iter().map(|notice| words_of_notice(brief, notice)));
-    found
 }

@@ -79,7 +79,7 @@ fn a_room_measured_badly_is_closed_and_says_so() {
     assert!(survey.spread);
     // End minus start of its six walls: 562 - 338 - 221 and -421 + 118 + 300, cm.
     assert!((misclosure.x - 30.0).abs() < 1e-6 && (misclosure.y + 30.0).abs() < 1e-6);
-    assert!(!answer.notices.is_empty());
+    assert!(!answer.asked.notices.is_empty());
 }
 
 /// Where there are more ways than can be tried, what fits is not left out for it.

@@ -39,7 +39,7 @@ pub(crate) fn remedy(answer: &Answer, remedy: &Remedy) -> String {
 
 /// Cautions, assumptions, what is left aside.
 pub(crate) fn notices(answer: &Answer) -> Vec<String> {
-    answer.notices.clone()
+    wording::notice::notices(answer)
 }
 
 /// A side, as one sits.

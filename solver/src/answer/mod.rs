@@ -12,6 +12,7 @@ mod work;
 
 use elbowroom_model::{Brief, PieceId};
 
+use crate::notice::Notice;
 use crate::refusal::{Refusal, Remedy, Why};
 
 pub use crate::sizes::{HeldBy, Holding};
@@ -39,8 +40,9 @@ pub struct Answer {
     pub refused: Vec<Refusal>,
     /// What would help, where nothing fits.
     pub remedies: Vec<Remedy>,
-    /// Cautions, assumptions, what was left out.
-    pub notices: Vec<String>,
+    /// What must be told beside the options, in the order in which it is told; first comes what the reading of the file has
+    /// to say, which stands in the brief.
+    pub notices: Vec<Notice>,
     /// What it took.
     pub work: Work,
 }

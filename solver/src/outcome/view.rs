@@ -16,6 +16,7 @@ use crate::wording::arrangement::title;
 use crate::wording::cause::holding;
 use crate::wording::criteria::reason;
 use crate::wording::left_out::left_out as why_left_out;
+use crate::wording::notice::notices;
 use crate::wording::refusal::refusal as why_refused;
 use crate::wording::remedy::{lever, remedy as remedy_in_words};
 
@@ -30,7 +31,7 @@ impl Outcome {
             options: answer.options.iter().map(|it| OptionFound::of(&answer.brief, it)).collect(),
             refused: answer.refused.iter().map(|refusal| refused(&answer.brief, refusal)).collect(),
             remedies: answer.remedies.iter().map(|one| Remedy::of(answer, one)).collect(),
-            notices: answer.notices.clone(),
+            notices: notices(answer),
             work: answer.work.clone(),
         }
     }

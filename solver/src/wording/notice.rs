@@ -5,15 +5,23 @@ use elbowroom_model::Brief;
 use super::arrangement::only;
 use super::caution::caution;
 use super::criteria::left_out as criterion_left_out;
+use crate::answer::Answer;
 use crate::notice::Notice;
 use crate::routes::{End, HeldToEmptyRoom};
 
-/// The notice as one or two sentences. `brief`: as asked, whatever did not get in.
+/// Everything that must be told beside the options: what the reading of the file has to say, then the rest.
 #[must_use]
-pub fn notice(brief: &Brief, notice: &Notice) -> String {
+pub fn notices(answer: &Answer) -> Vec<String> {
+    let read = answer.asked.notices.iter().map(|notice| notice.0.clone());
+    read.chain(answer.notices.iter().map(|one| notice(answer, one))).collect()
+}
+
+/// The notice as one or two sentences.
+fn notice(answer: &Answer, notice: &Notice) -> String {
+    let brief = &answer.brief;
     match notice {
         Notice::DoesNotGetIn(piece) => {
-            let name = brief.piece_name(*piece);
+            let name = answer.asked.piece_name(*piece);
             format!("{name}: does not get in by the way given, and is left out.")
         }
         Notice::OnlyThese => {

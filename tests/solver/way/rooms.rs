@@ -3,6 +3,8 @@
 use elbowroom_model::way::Load;
 use elbowroom_model::{Brief, Dimension, PieceId, Rule, scenario};
 use elbowroom_solver::answer::Holding;
+use elbowroom_solver::cautions::Caution;
+use elbowroom_solver::notice::Notice;
 use elbowroom_solver::refusal::{DoesNotGetIn, Why};
 use elbowroom_solver::way::{carried, most_that_gets_in};
 use elbowroom_solver::{Answer, Limits};
@@ -54,7 +56,7 @@ fn no_size_is_larger_than_what_gets_in_and_the_way_is_named() {
         named += usize::from(sofa.held_by.iter().any(|held| held.by == Holding::Way(landing)));
     }
     assert!(named >= 1, "{:#?}", answer.options[0].sizes[0].held_by);
-    assert!(answer.notices.iter().any(|notice| notice.contains("Measure both the piece and the way twice")));
+    assert!(answer.notices.contains(&Notice::Caution(Caution::MeasureTwice)));
 }
 
 #[test]

@@ -1,18 +1,15 @@
 //! Ways in words.
 
-use elbowroom_model::{Brief, Rounding};
+use elbowroom_model::Brief;
 
-use super::names::{length, piece};
+use super::names::piece;
 use crate::criteria::ways::{Ends, PastGroup, WaysFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &WaysFinding) -> String {
     let tightest = &finding.tightest;
-    let mut reason = format!(
-        "the tightest way, {}, is {} wide where {} is asked for",
-        way(brief, tightest.ends),
-        brief.units.words(tightest.width, Rounding::Down),
-        length(brief, tightest.needs),
-    );
+    let [wide, needs] = brief.units.side_by_side(tightest.width, tightest.needs);
+    let mut reason =
+        format!("the tightest way, {}, is {wide} wide where {needs} is asked for", way(brief, tightest.ends));
     if let Some(detour) = &finding.detour {
         reason += &format!("; {} is {:.0} % longer than straight", way(brief, detour.ends), 100.0 * detour.longer);
     }
@@ -50,11 +47,14 @@ mod tests {
         };
         assert_eq!(
             ways(PastGroup::Through { ends, between: [SOFA, UNIT] }, Some(Detour { ends, longer: 0.5 })),
-            "The tightest way, hall door to dining side, is 95 cm wide where 91 cm is asked for; hall door to dining side is \
+            "The tightest way, hall door to dining side, is 96 cm wide where 91 cm is asked for; hall door to dining side is \
              50 % longer than straight; hall door to dining side cuts between the sofa and the media unit."
         );
         assert!(ways(PastGroup::Behind(ends), None).ends_with("; hall door to dining side goes behind the group."));
         assert!(ways(PastGroup::Aside, None).ends_with("; no main way cuts through the group."));
         assert!(ways(PastGroup::NoMainWay, None).ends_with("where 91 cm is asked for."));
+        let just = Tightest { ends, width: 914.4, needs: 914.4 };
+        let just = Finding::Ways(WaysFinding { tightest: just, detour: None, past_group: PastGroup::NoMainWay });
+        assert!(told(just).ends_with("is 91 cm wide where 91 cm is asked for."), "as wide as it must be");
     }
 }

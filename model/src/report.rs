@@ -1,4 +1,4 @@
-//! Collects the faults of one file, each with its place, and reads lengths with a word for every way they can fail.
+//! Collects the faults of one file, each with its place, and what must be told of a sound one, and reads lengths with a word for every way they can fail.
 
 use crate::fault::{CODES, Fault, quoted};
 use crate::length::{Extent, LengthError, Measure, Unit};
@@ -15,12 +15,13 @@ pub(crate) enum Taken {
     Any,
 }
 
-/// The faults of one file so far.
+/// The faults of one file so far, and the notices.
 #[derive(Debug)]
 pub(crate) struct Report<'a> {
     tree: &'a Node,
     units: Unit,
     faults: Vec<Fault>,
+    notices: Vec<String>,
 }
 
 /// What a fault is about: the item in the room's own words, and the name of the figure in it.
@@ -41,7 +42,7 @@ impl Of<'_> {
 
 impl<'a> Report<'a> {
     pub(crate) fn new(tree: &'a Node, units: Unit) -> Self {
-        Self { tree, units, faults: Vec::new() }
+        Self { tree, units, faults: Vec::new(), notices: Vec::new() }
     }
 
     /// Unit of bare numbers.
@@ -67,6 +68,16 @@ impl<'a> Report<'a> {
         debug_assert!(CODES.binary_search(&code).is_ok(), "`{code}` is listed among the codes");
         let item = (!item.is_empty()).then(|| quoted(item));
         self.faults.push(Fault { code, item, message, remedy, place: self.tree.at(at).place });
+    }
+
+    /// Adds something that a reader of the result must be told.
+    pub(crate) fn notice(&mut self, notice: impl Into<String>) {
+        self.notices.push(notice.into());
+    }
+
+    /// The notices so far, which are then no longer here.
+    pub(crate) fn take_notices(&mut self) -> Vec<String> {
+        std::mem::take(&mut self.notices)
     }
 
     /// `length` in the file's unit.

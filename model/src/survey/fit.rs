@@ -202,8 +202,8 @@ impl Problem {
         self.observations.iter().map(|one| self.row(one, corners).1.powi(2)).sum()
     }
 
-    /// The normal equations at these corners: matrix and right-hand side.
-    fn normal(&self, corners: &[Point]) -> (Vec<Vec<f64>>, Vec<f64>) {
+    /// The normal equations at these corners.
+    fn normal(&self, corners: &[Point]) -> Normal {
         let size = self.unknowns();
         let (mut matrix, mut right) = (vec![vec![0.0; size]; size], vec![0.0; size]);
         for one in &self.observations {
@@ -215,7 +215,7 @@ impl Problem {
                 }
             }
         }
-        (matrix, right)
+        Normal { matrix, right }
     }
 
     /// How an observation changes with the unknowns, and by how much it is off now.
@@ -251,8 +251,15 @@ fn wrapped(angle: f64) -> f64 {
     (angle + PI).rem_euclid(TAU) - PI
 }
 
-/// Solves the symmetric system by Cholesky's factors; `None` where it is singular.
-fn solved((mut matrix, mut right): (Vec<Vec<f64>>, Vec<f64>), damping: f64) -> Option<Vec<f64>> {
+/// Normal equations: a symmetric matrix and its right-hand side.
+struct Normal {
+    matrix: Vec<Vec<f64>>,
+    right: Vec<f64>,
+}
+
+/// Solves the equations by Cholesky's factors; `None` where they are singular.
+fn solved(equations: Normal, damping: f64) -> Option<Vec<f64>> {
+    let Normal { mut matrix, mut right } = equations;
     let size = right.len();
     for column in 0..size {
         let whole = matrix[column][column];

@@ -16,14 +16,14 @@ impl Tables {
         for (kind, row) in file.sizes.iter().flat_map(|sizes| sizes.0.iter()) {
             let at = root.key("sizes").key(kind.key());
             let sizes = &mut self.sizes[*kind];
-            apply_sizes(sizes, *kind, row, (&mut *report, &at));
-            tell_run_too_short(sizes, *kind, (&mut *report, &at));
+            apply_sizes(sizes, *kind, row, &at, report);
+            tell_run_too_short(sizes, *kind, &at, report);
         }
         for (rule, profiles) in file.clearances.iter().flat_map(|rules| rules.0.iter()) {
             for (profile, row) in &profiles.0 {
                 let at = root.key("clearances").key(rule.key()).key(profile.key());
                 let of = Of { item: rule.key(), figure: profile.key() };
-                if let Some((figure, source)) = figure(row, of, Taken::FromZero, (report, &at)) {
+                if let Some((figure, source)) = figure(row, of, Taken::FromZero, &at, report) {
                     self.clearances[*rule][*profile] = ClearanceFigure { figure: Some(figure), source };
                 }
             }
@@ -31,40 +31,38 @@ impl Tables {
     }
 }
 
-type Context<'a, 'b, 'c> = (&'a mut Report<'b>, &'c Trail);
-
-fn apply_sizes(sizes: &mut KindSizes, kind: PieceKind, row: &SizeRow, (report, at): Context<'_, '_, '_>) {
+fn apply_sizes(sizes: &mut KindSizes, kind: PieceKind, row: &SizeRow, at: &Trail, report: &mut Report<'_>) {
     let words = kind.words();
     let of = |figure| Of { item: &words, figure };
     if let Some(range) = &row.width {
-        apply_range(&mut sizes.width, range, of("width"), (report, &at.key("width")));
+        apply_range(&mut sizes.width, range, of("width"), &at.key("width"), report);
     }
     if let Some(range) = &row.return_length {
         let known = sizes.return_length.get_or_insert_with(TableRange::default);
-        apply_range(known, range, of("return"), (report, &at.key("return")));
+        apply_range(known, range, of("return"), &at.key("return"), report);
     }
     if let Some(range) = &row.depth {
-        apply_range(&mut sizes.depth, range, of("depth"), (report, &at.key("depth")));
+        apply_range(&mut sizes.depth, range, of("depth"), &at.key("depth"), report);
     }
     if let Some(row) = &row.height
-        && let Some((height, _)) = figure(row, of("height"), Taken::FromZero, (report, &at.key("height")))
+        && let Some((height, _)) = figure(row, of("height"), Taken::FromZero, &at.key("height"), report)
     {
         sizes.height = height;
     }
     if let Some(weight) = row.weight {
-        apply_weight(sizes, weight, of("weight"), (report, &at.key("weight")));
+        apply_weight(sizes, weight, of("weight"), &at.key("weight"), report);
     }
     if let Some(rows) = &row.steps {
         sizes.steps = rows
             .iter()
             .enumerate()
-            .filter_map(|(place, row)| step(row, &words, (report, &at.key("steps").index(place))))
+            .filter_map(|(place, row)| step(row, &words, &at.key("steps").index(place), report))
             .collect();
     }
 }
 
 /// Tells runs of a corner sofa of which none that the table allows is longer than the other is deep.
-fn tell_run_too_short(sizes: &KindSizes, kind: PieceKind, (report, at): Context<'_, '_, '_>) {
+fn tell_run_too_short(sizes: &KindSizes, kind: PieceKind, at: &Trail, report: &mut Report<'_>) {
     let Some(return_length) = &sizes.return_length else { return };
     let runs = Runs { width: sizes.width.range(), return_length: return_length.range(), depth: sizes.depth.range() };
     if let Some(short) = runs.too_short() {
@@ -73,7 +71,7 @@ fn tell_run_too_short(sizes: &KindSizes, kind: PieceKind, (report, at): Context<
     }
 }
 
-fn apply_weight(sizes: &mut KindSizes, weight: f64, of: Of<'_>, (report, at): Context<'_, '_, '_>) {
+fn apply_weight(sizes: &mut KindSizes, weight: f64, of: Of<'_>, at: &Trail, report: &mut Report<'_>) {
     if (0.0..=1000.0).contains(&weight) {
         sizes.weight = weight;
         return;
@@ -82,7 +80,7 @@ fn apply_weight(sizes: &mut KindSizes, weight: f64, of: Of<'_>, (report, at): Co
     report.add(at, "weight_out_of_range", of.item, message, "Give a weight from 0 to 1000.".to_owned());
 }
 
-fn apply_range(known: &mut TableRange, row: &RangeRow, of: Of<'_>, (report, at): Context<'_, '_, '_>) {
+fn apply_range(known: &mut TableRange, row: &RangeRow, of: Of<'_>, at: &Trail, report: &mut Report<'_>) {
     let mut read = |measure: &Option<Measure>, key, into: &mut f64| {
         let length = measure.as_ref().and_then(|one| report.length(one, &at.key(key), of, Taken::AboveZero));
         *into = length.unwrap_or(*into);
@@ -99,7 +97,7 @@ fn apply_range(known: &mut TableRange, row: &RangeRow, of: Of<'_>, (report, at):
     }
 }
 
-fn figure(row: &FigureRow, of: Of<'_>, taken: Taken, (report, at): Context<'_, '_, '_>) -> Option<(f64, String)> {
+fn figure(row: &FigureRow, of: Of<'_>, taken: Taken, at: &Trail, report: &mut Report<'_>) -> Option<(f64, String)> {
     match row {
         FigureRow::Figure(measure) => Some((report.length(measure, at, of, taken)?, told(None, None))),
         FigureRow::Sourced(row) => {
@@ -109,7 +107,7 @@ fn figure(row: &FigureRow, of: Of<'_>, taken: Taken, (report, at): Context<'_, '
     }
 }
 
-fn step(row: &StepRow, item: &str, (report, at): Context<'_, '_, '_>) -> Option<SeatedStep> {
+fn step(row: &StepRow, item: &str, at: &Trail, report: &mut Report<'_>) -> Option<SeatedStep> {
     let width = report.length(&row.width, &at.key("width"), Of { item, figure: "width" }, Taken::AboveZero)?;
     let depth = report.length(&row.depth, &at.key("depth"), Of { item, figure: "depth" }, Taken::AboveZero)?;
     Some(SeatedStep { seats: row.seats, size: Step { width: width.max(depth), depth: width.min(depth) } })

@@ -98,12 +98,12 @@ fn of_its_own(tree: Node, tables: &Tables) -> Result<WayFile, Vec<Fault>> {
     };
     let units = document.units.unwrap_or_default();
     let mut report = Report::new(&tree, units);
-    let mut notices = Vec::new();
     let within = scenario::measured_within(document.measured_within.as_ref(), &mut report);
     let rows = document.way.unwrap_or_default();
-    let way = resolve::way(&rows, (&[], within.unwrap_or_default()), (&mut report, &mut notices));
+    let way = resolve::way(&rows, &[], within.unwrap_or_default(), &mut report);
     let name = scenario::named(document.name.as_deref(), "house", &mut report);
-    let pieces = scenario::pieces_alone(document.pieces, tables, (&mut report, &mut notices));
+    let pieces = scenario::pieces_alone(document.pieces, tables, &mut report);
+    let notices = report.take_notices();
     faults.extend(report.into_faults());
     faults.sort_by(Fault::before);
     match name {

@@ -17,12 +17,8 @@ const DOOR_HEIGHT: f64 = 1981.0;
 /// Pitch of stairs that give none, degrees: the steepest of a private stair, Approved Document K (P).
 const PITCH: f64 = 42.0;
 
-/// The way of `rows` through the doors among `items`; its faults go to `report`, what was assumed to `notices`.
-pub(crate) fn way(
-    rows: &[Option<PointRow>],
-    (items, measured_within): (&[WallItem], f64),
-    (report, notices): (&mut Report<'_>, &mut Vec<String>),
-) -> Way {
+/// The way of `rows` through the doors among `items`; its faults and what was assumed go to `report`.
+pub(crate) fn way(rows: &[Option<PointRow>], items: &[WallItem], measured_within: f64, report: &mut Report<'_>) -> Way {
     let root = Trail::default().key("way");
     if rows.len() > MOST_POINTS {
         let message = format!("The way has {} points; at most {MOST_POINTS} are read.", rows.len());
@@ -44,7 +40,9 @@ pub(crate) fn way(
     }
     let mut way = Way { points, measured_within, assumed: Vec::new(), capped: Vec::new() };
     add_own_door(&mut way, rows, items, &mut assumed);
-    notices.extend(assumed.iter().cloned());
+    for assumption in &assumed {
+        report.notice(assumption.clone());
+    }
     way.assumed = assumed;
     way
 }

@@ -45,7 +45,7 @@ impl Reading<'_> {
             Ok(length) => Some(length),
             Err(error) => {
                 let text = text.to_owned();
-                self.no_figure(row, (column, &text), name, &error);
+                self.no_figure(row, column, &text, name, &error);
                 None
             }
         }
@@ -58,7 +58,7 @@ impl Reading<'_> {
         self.told.add(row.line, "missing_value", name, message, remedy);
     }
 
-    pub(super) fn no_figure(&mut self, row: &GridRow, (column, text): (Column, &str), name: &str, error: &FigureError) {
+    pub(super) fn no_figure(&mut self, row: &GridRow, column: Column, text: &str, name: &str, error: &FigureError) {
         let (code, remedy) = remedy(error, column);
         let error = crate::fault::clean(&error.to_string());
         let message = format!("The {} of {}, `{}`, {error}.", column.key(), quoted(name), quoted(text));
@@ -72,7 +72,7 @@ impl Reading<'_> {
         for part in text.split([';', '+']).map(str::trim).filter(|part| !part.is_empty()) {
             match part_of(part, units, self.style) {
                 Ok(part) => parts.push(part),
-                Err(error) => self.no_figure(row, (Column::Parts, part), name, &error),
+                Err(error) => self.no_figure(row, Column::Parts, part, name, &error),
             }
         }
         parts
@@ -105,7 +105,7 @@ impl Reading<'_> {
                 None
             }
             Err(error) => {
-                self.no_figure(row, (Column::Score, &text), name, &error);
+                self.no_figure(row, Column::Score, &text, name, &error);
                 None
             }
         }

@@ -11,7 +11,7 @@ use crate::yaml::Trail;
 const STRAIGHT: f64 = 1e-6;
 
 /// The corners counter-clockwise, where they bound a convex shape; `None` after a fault.
-pub(crate) fn convex(name: &str, corners: Vec<Point>, (at, report): (&Trail, &mut Report<'_>)) -> Option<Vec<Point>> {
+pub(crate) fn convex(name: &str, corners: Vec<Point>, at: &Trail, report: &mut Report<'_>) -> Option<Vec<Point>> {
     let at = at.key("corners");
     let count = corners.len();
     if !(3..=MOST_CORNERS).contains(&count) {

@@ -8,28 +8,35 @@ use crate::yaml::Trail;
 /// What is nearer than this touches and does not overlap, mm.
 const TOUCHING: f64 = 1e-6;
 
-/// Whether the item lies between the ends of its wall, `length` long as measured; `rounding` is forgiven.
-pub(crate) fn on_its_wall(
-    item: &WallItem,
-    (wall, length, rounding): (&str, f64, f64),
-    (at, report): (&Trail, &mut Report<'_>),
-) -> bool {
-    let slack = rounding + TOUCHING;
-    let remedy = || format!("Check `at` and `width` of {}, and the length of {}.", item.name, wall);
+/// A wall as it was measured.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Measured<'a> {
+    /// Its name.
+    pub(crate) name: &'a str,
+    /// mm.
+    pub(crate) length: f64,
+    /// What its length may be off by rounding, mm.
+    pub(crate) rounding: f64,
+}
+
+/// Whether the item lies between the ends of its wall as measured; what is rounding is forgiven.
+pub(crate) fn on_its_wall(item: &WallItem, wall: &Measured<'_>, at: &Trail, report: &mut Report<'_>) -> bool {
+    let slack = wall.rounding + TOUCHING;
+    let remedy = || format!("Check `at` and `width` of {}, and the length of {}.", item.name, wall.name);
     if item.at < -slack {
-        let message = format!("{} starts {} before the left end of {}.", item.name, report.words(-item.at), wall);
+        let message = format!("{} starts {} before the left end of {}.", item.name, report.words(-item.at), wall.name);
         report.add(&at.key("at"), "item_past_wall_end", &item.name, message, remedy());
         return false;
     }
-    let past = item.at + item.width - length;
+    let past = item.at + item.width - wall.length;
     if past > slack {
         let message = format!(
             "{} runs {} past the right end of {}: it ends at {}, the wall at {}.",
             item.name,
             report.words(past),
-            wall,
+            wall.name,
             report.words(item.at + item.width),
-            report.words(length)
+            report.words(wall.length)
         );
         report.add(&at.key("at"), "item_past_wall_end", &item.name, message, remedy());
         return false;
@@ -68,7 +75,7 @@ fn may_overlap(one: &ItemKind, other: &ItemKind) -> bool {
 }
 
 /// Whether a window's sill lies below its head.
-pub(crate) fn sill_below_head(name: &str, (sill, head): (f64, f64), (at, report): (&Trail, &mut Report<'_>)) -> bool {
+pub(crate) fn sill_below_head(name: &str, sill: f64, head: f64, at: &Trail, report: &mut Report<'_>) -> bool {
     if sill < head {
         return true;
     }

@@ -28,20 +28,20 @@ pub(crate) fn within(document: &Document, report: &mut Report<'_>) -> bool {
     let before = report.count();
     let root = Trail::default();
     let walls = document.walls.iter().flatten().count();
-    too_many(walls, MOST_WALLS, "walls", (&root.key("walls"), report));
+    too_many(walls, MOST_WALLS, "walls", &root.key("walls"), report);
     let held = document.walls.iter().flatten().flatten().flat_map(|wall| wall.holds.iter().flatten()).count();
-    too_many(held, MOST_ITEMS, "items on walls", (&root.key("walls"), report));
+    too_many(held, MOST_ITEMS, "items on walls", &root.key("walls"), report);
     let fixed = document.fixed.iter().flatten().count();
-    too_many(fixed, MOST_ITEMS, "fixed things", (&root.key("fixed"), report));
+    too_many(fixed, MOST_ITEMS, "fixed things", &root.key("fixed"), report);
     let count = |row: &Option<_>| {
         row.as_ref().and_then(|row: &crate::scenario::document::PieceRow| row.count).map_or(1, |count| count as usize)
     };
     let pieces = document.pieces.iter().flatten().map(count).fold(0_usize, usize::saturating_add);
-    too_many(pieces, MOST_PIECES, "pieces", (&root.key("pieces"), report));
+    too_many(pieces, MOST_PIECES, "pieces", &root.key("pieces"), report);
     report.count() == before
 }
 
-fn too_many(count: usize, most: usize, what: &str, (at, report): (&Trail, &mut Report<'_>)) {
+fn too_many(count: usize, most: usize, what: &str, at: &Trail, report: &mut Report<'_>) {
     if count > most {
         let message = format!("The file has {count} {what}, {} more than the {most} it may have.", count - most);
         report.add(at, "too_many", "", message, format!("Keep {most} {what} at most; leave out what matters least."));

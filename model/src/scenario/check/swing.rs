@@ -14,13 +14,7 @@ const ROUNDS: usize = 60;
 const PLAY: f64 = 1.0;
 
 /// Tells a leaf that cannot open by a quarter turn because a wall stands in its way. `slack`: how far the walls may be off.
-pub(crate) fn tell_hit(
-    item: &WallItem,
-    door: &Door,
-    walls: &[Wall],
-    slack: f64,
-    (at, report): (&Trail, &mut Report<'_>),
-) {
+pub(crate) fn tell_hit(item: &WallItem, door: &Door, walls: &[Wall], slack: f64, at: &Trail, report: &mut Report<'_>) {
     let (Swings::In, Some(hinge), Some(own)) = (door.swings, door.hinge, walls.get(item.wall.0)) else { return };
     let sweep = Sweep::of(item, hinge, own);
     for (place, wall) in walls.iter().enumerate().filter(|(place, _)| *place != item.wall.0) {

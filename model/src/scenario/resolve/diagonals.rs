@@ -31,15 +31,15 @@ pub(super) fn diagonals(document: &Document, names: &Names, report: &mut Report<
     let read: Vec<Option<Diagonal>> = rows
         .map(|(place, row)| {
             let at = Trail::default().key("diagonals").index(place);
-            one(row.as_ref()?, names, (&at, report))
+            one(row.as_ref()?, names, &at, report)
         })
         .collect();
     read.into_iter().collect()
 }
 
-fn one(row: &DiagonalRow, names: &Names, (at, report): (&Trail, &mut Report<'_>)) -> Option<Diagonal> {
-    let from = wall(row.from.as_deref()?, names, (&at.key("from"), &mut *report));
-    let to = wall(row.to.as_deref()?, names, (&at.key("to"), &mut *report));
+fn one(row: &DiagonalRow, names: &Names, at: &Trail, report: &mut Report<'_>) -> Option<Diagonal> {
+    let from = wall(row.from.as_deref()?, names, &at.key("from"), report);
+    let to = wall(row.to.as_deref()?, names, &at.key("to"), report);
     let of = Of { item: "a diagonal", figure: "length" };
     let length = report.length(row.length.as_ref()?, &at.key("length"), of, Taken::AboveZero);
     let (from, to, length) = (from?, to?, length?);
@@ -52,7 +52,7 @@ fn one(row: &DiagonalRow, names: &Names, (at, report): (&Trail, &mut Report<'_>)
     Some(Diagonal { from, to, length })
 }
 
-fn wall(name: &str, names: &Names, (at, report): (&Trail, &mut Report<'_>)) -> Option<usize> {
+fn wall(name: &str, names: &Names, at: &Trail, report: &mut Report<'_>) -> Option<usize> {
     let found = names.walls.iter().position(|wall| wall == name);
     if found.is_none() {
         let walls = || names.walls.iter().map(|name| quoted(name)).collect::<Vec<_>>().join(", ");
@@ -74,7 +74,7 @@ pub(super) fn checked(
     let between = |one: &Diagonal| {
         let (from, to) = (walls.get(one.from)?, walls.get(one.to)?);
         let of = format!("diagonal {} to {}", from.name, to.name);
-        Some(residual(of, one.length, (to.start - from.start).norm(), (1.0, within)))
+        Some(residual(of, one.length, (to.start - from.start).norm(), 1.0, within))
     };
     let residuals: Vec<Residual> = diagonals.iter().filter_map(between).collect();
     let notices = slips(&residuals, report);
@@ -86,20 +86,21 @@ pub(super) fn residuals(
     measures: &Measures,
     fitted: &Fitted,
     names: &Names,
-    (within, report): (f64, &Report<'_>),
+    within: f64,
+    report: &Report<'_>,
 ) -> (Vec<Residual>, Vec<String>) {
     let mean = measures.lengths.iter().sum::<f64>() / measures.lengths.len().max(1) as f64;
     let lengths = names.walls.iter().zip(&measures.lengths).zip(&fitted.lengths);
-    let lengths = lengths
-        .map(|((name, measured), found)| residual(format!("length of {name}"), *measured, *found, (1.0, within)));
+    let lengths =
+        lengths.map(|((name, measured), found)| residual(format!("length of {name}"), *measured, *found, 1.0, within));
     let corners = names.walls.iter().zip(&measures.corners).zip(&fitted.angles);
     let corners = corners.filter_map(|((name, measured), found)| {
         let of = format!("corner at the right-hand end of {name}");
-        Some(residual(of, (*measured)?, *found, (mean.to_radians(), within)))
+        Some(residual(of, (*measured)?, *found, mean.to_radians(), within))
     });
     let diagonals = measures.diagonals.iter().zip(&fitted.diagonals).map(|((from, to, measured), found)| {
         let of = format!("diagonal {} to {}", names.walls[*from], names.walls[*to]);
-        residual(of, *measured, *found, (1.0, within))
+        residual(of, *measured, *found, 1.0, within)
     });
     let residuals: Vec<Residual> = lengths.chain(corners).chain(diagonals).collect();
     let mut notices =
@@ -116,7 +117,7 @@ pub(super) fn residuals(
 }
 
 /// `each`: what one unit of the figure counts in mm.
-fn residual(of: String, measured: f64, fitted: f64, (each, within): (f64, f64)) -> Residual {
+fn residual(of: String, measured: f64, fitted: f64, each: f64, within: f64) -> Residual {
     let likely_slip = (measured - fitted).abs() * each > (SLIP * within).max(ROUNDING);
     Residual { of, measured, fitted, likely_slip }
 }

@@ -15,13 +15,13 @@ pub(super) fn fixed(
     document: &Document,
     names: &Names,
     outline: Option<&Outline>,
-    (report, notices): (&mut Report<'_>, &mut Vec<String>),
+    report: &mut Report<'_>,
 ) -> Vec<Fixed> {
     let mut found = Vec::new();
     for (place, row) in document.fixed.iter().flatten().enumerate() {
         let Some(row) = row else { continue };
         let at = Trail::default().key("fixed").index(place);
-        found.extend(one(row, &names.fixed[place], (&at, report)));
+        found.extend(one(row, &names.fixed[place], &at, report));
     }
     let outside =
         |one: &&Fixed| outline.is_some_and(|outline| !check::fixed::in_the_room(&one.corners, &outline.walls));
@@ -31,11 +31,13 @@ pub(super) fn fixed(
             one.name
         )
     };
-    notices.extend(found.iter().filter(outside).map(notice));
+    for one in found.iter().filter(outside) {
+        report.notice(notice(one));
+    }
     found
 }
 
-fn one(row: &FixedRow, name: &str, (at, report): (&Trail, &mut Report<'_>)) -> Option<Fixed> {
+fn one(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Option<Fixed> {
     let kind = row.kind.clone()?;
     if kind.chars().any(crate::fault::is_control) || kind.trim().is_empty() {
         let message = format!("The kind of {} is empty or holds control characters.", crate::fault::quoted(name));
@@ -58,13 +60,13 @@ fn one(row: &FixedRow, name: &str, (at, report): (&Trail, &mut Report<'_>)) -> O
     let corners: Option<Vec<Point>> = corners
         .iter()
         .enumerate()
-        .map(|(nth, corner)| point(corner, name, (&at.key("corners").index(nth), report)))
+        .map(|(nth, corner)| point(corner, name, &at.key("corners").index(nth), report))
         .collect();
-    let corners = check::fixed::convex(name, corners?, (at, report))?;
+    let corners = check::fixed::convex(name, corners?, at, report)?;
     Some(Fixed { name: name.to_owned(), kind, corners, height })
 }
 
-fn point([x, y]: &[Measure; 2], name: &str, (at, report): (&Trail, &mut Report<'_>)) -> Option<Point> {
+fn point([x, y]: &[Measure; 2], name: &str, at: &Trail, report: &mut Report<'_>) -> Option<Point> {
     let of = Of { item: name, figure: "corner" };
     let x = report.length(x, &at.index(0), of, Taken::Any);
     let y = report.length(y, &at.index(1), of, Taken::Any);

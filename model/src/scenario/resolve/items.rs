@@ -11,6 +11,7 @@ use crate::report::{Of, Report, Taken};
 use crate::room::{Survey, Wall, WallId, WallItem};
 use crate::rules::{Clearance, Rules};
 use crate::scenario::check;
+use crate::scenario::check::items::Measured;
 use crate::scenario::document::{
     CarriesRow, Document, DoorRow, FireplaceRow, HingeRow, ItemRow, OpeningRow, RadiatorRow, StanceRow, SwingsRow,
     ViewRow, WindowRow,
@@ -34,12 +35,10 @@ pub(super) struct Items<'a> {
 
 /// An item, and where it stands in the file.
 pub(super) type Found = (WallItem, Trail);
-type Told<'a, 'b> = (&'a mut Report<'b>, &'a mut Vec<String>);
 
 impl Items<'_> {
     /// The items that are sound.
-    pub(super) fn resolve(&self, walls: &outline::Found, told: Told<'_, '_>) -> Vec<Found> {
-        let (report, notices) = told;
+    pub(super) fn resolve(&self, walls: &outline::Found, report: &mut Report<'_>) -> Vec<Found> {
         let mut found = Vec::new();
         for (wall, row) in self.document.walls.iter().flatten().enumerate() {
             let Some(row) = row else { continue };
@@ -47,39 +46,36 @@ impl Items<'_> {
                 let at = Trail::default().key("walls").index(wall).key("holds").index(place);
                 let name = &self.names.items[wall][place];
                 let Some(item) = item else { continue };
-                if let Some(item) = self.item(item, (name, WallId(wall)), (&at, report, notices)) {
+                if let Some(item) = self.item(item, WallId(wall), Read { name, at: &at, report: &mut *report }) {
                     found.push((item, at));
                 }
             }
         }
         found.retain(|(item, at)| {
             let Some(Some(length)) = walls.lengths.get(item.wall.0) else { return true };
-            let wall = &self.names.walls[item.wall.0];
-            check::items::on_its_wall(item, (wall, *length, walls.rounding), (at, report))
+            let wall = Measured { name: &self.names.walls[item.wall.0], length: *length, rounding: walls.rounding };
+            check::items::on_its_wall(item, &wall, at, report)
         });
         check::items::tell_overlaps(&found, &self.names.walls, report);
         if !found.iter().any(|(item, _)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance)) {
-            notices.push(
-                "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out."
-                    .to_owned(),
+            report.notice(
+                "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out.",
             );
         }
         found
     }
 
-    fn item(&self, row: &ItemRow, (name, wall): (&String, WallId), told: Place<'_, '_>) -> Option<WallItem> {
-        let (at, report, notices) = told;
-        let mut read = Read { name, at, report };
+    fn item(&self, row: &ItemRow, wall: WallId, mut read: Read<'_, '_>) -> Option<WallItem> {
         let (place, width, kind) = match row {
             ItemRow::Window(row) => (&row.at, read.width(&row.width), self.window(row, &mut read)),
-            ItemRow::Door(row) => (&row.at, read.width(&row.width), door(row, &mut read, notices)),
-            ItemRow::Opening(row) => (&row.at, read.width(&row.width), opening(row, &mut read, notices)),
-            ItemRow::Radiator(row) => (&row.at, read.width(&row.width), self.radiator(row, &mut read, notices)),
+            ItemRow::Door(row) => (&row.at, read.width(&row.width), door(row, &mut read)),
+            ItemRow::Opening(row) => (&row.at, read.width(&row.width), opening(row, &mut read)),
+            ItemRow::Radiator(row) => (&row.at, read.width(&row.width), self.radiator(row, &mut read)),
             ItemRow::Fireplace(row) => (&row.at, read.width(&row.width), self.fireplace(row, &mut read)),
             ItemRow::Socket(row) => (&row.at, Some(0.0), Some(socket(row.carries))),
         };
         let place = read.given(place, "at", Taken::Any);
-        Some(WallItem { name: name.clone(), wall, at: place?, width: width?, kind: kind? })
+        Some(WallItem { name: read.name.to_owned(), wall, at: place?, width: width?, kind: kind? })
     }
 
     fn window(&self, row: &WindowRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
@@ -87,7 +83,7 @@ impl Items<'_> {
         let default = self.ceiling.map_or(HEAD, |ceiling| ceiling.min(HEAD));
         let head = read.or(&row.head, "head", Taken::AboveZero, default);
         let (sill, head) = (sill?, head?);
-        if !check::items::sill_below_head(read.name, (sill, head), (read.at, read.report)) {
+        if !check::items::sill_below_head(read.name, sill, head, read.at, read.report) {
             return None;
         }
         let view = match row.view {
@@ -99,12 +95,12 @@ impl Items<'_> {
         Some(ItemKind::Window(Window { sill, head, view, opens, must_reach }))
     }
 
-    fn radiator(&self, row: &RadiatorRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<ItemKind> {
+    fn radiator(&self, row: &RadiatorRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
         let depth = read.given(&row.depth, "depth", Taken::AboveZero);
         let height = read.or(&row.height, "height", Taken::AboveZero, RADIATOR_HEIGHT);
         let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Clearance::RadiatorClear));
         if row.height.is_none() {
-            notices.push(format!("{} is taken as {} high.", read.name, read.report.words(RADIATOR_HEIGHT)));
+            read.report.notice(format!("{} is taken as {} high.", read.name, read.report.words(RADIATOR_HEIGHT)));
         }
         Some(ItemKind::Radiator(Radiator { depth: depth?, height: height?, keep_clear: clear? }))
     }
@@ -119,8 +115,6 @@ impl Items<'_> {
         Some(ItemKind::Fireplace(Fireplace { depth: depth?, height: height?, keep_clear: clear? }))
     }
 }
-
-type Place<'a, 'b> = (&'a Trail, &'a mut Report<'b>, &'a mut Vec<String>);
 
 /// Reads the lengths of one item.
 struct Read<'a, 'b> {
@@ -144,8 +138,8 @@ impl Read<'_, '_> {
     }
 }
 
-fn door(row: &DoorRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<ItemKind> {
-    let leads_to = leads_to(row.leads_to.as_deref(), read, notices)?;
+fn door(row: &DoorRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
+    let leads_to = leads_to(row.leads_to.as_deref(), read)?;
     let swings = match row.swings? {
         SwingsRow::In => Swings::In,
         SwingsRow::Out => Swings::Out,
@@ -167,8 +161,8 @@ fn door(row: &DoorRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Op
     Some(ItemKind::Door(Door { hinge: Some(hinge), swings, leads_to }))
 }
 
-fn opening(row: &OpeningRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<ItemKind> {
-    let leads_to = leads_to(row.leads_to.as_deref(), read, notices)?;
+fn opening(row: &OpeningRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
+    let leads_to = leads_to(row.leads_to.as_deref(), read)?;
     let stance = match row.stance {
         Some(StanceRow::Open) => Stance::Open,
         Some(StanceRow::Away) => Stance::Away,
@@ -177,9 +171,10 @@ fn opening(row: &OpeningRow, read: &mut Read<'_, '_>, notices: &mut Vec<String>)
     Some(ItemKind::Opening(Opening { leads_to, stance }))
 }
 
-fn leads_to(given: Option<&str>, read: &mut Read<'_, '_>, notices: &mut Vec<String>) -> Option<LeadsTo> {
+fn leads_to(given: Option<&str>, read: &mut Read<'_, '_>) -> Option<LeadsTo> {
     let Some(given) = given else {
-        notices.push(format!("{} does not say where it leads to; it is taken as a way to another space.", read.name));
+        read.report
+            .notice(format!("{} does not say where it leads to; it is taken as a way to another space.", read.name));
         return Some(LeadsTo::Space("another space".to_owned()));
     };
     if given.trim().is_empty() || given.chars().any(is_control) {
@@ -211,11 +206,11 @@ pub(super) fn clip(items: &mut [Found], walls: &[Wall]) {
 }
 
 /// Tells the doors whose swing a wall is in the way of.
-pub(super) fn tell_swings(items: &[Found], walls: &[Wall], (within, survey): (f64, &Survey), report: &mut Report<'_>) {
+pub(super) fn tell_swings(items: &[Found], walls: &[Wall], within: f64, survey: &Survey, report: &mut Report<'_>) {
     let turned = (survey.corner_misfit / walls.len().max(1) as f64).to_radians().abs();
     for (item, at) in items {
         if let ItemKind::Door(door) = &item.kind {
-            check::swing::tell_hit(item, door, walls, within + item.width * turned + 1e-6, (at, report));
+            check::swing::tell_hit(item, door, walls, within + item.width * turned + 1e-6, at, report);
         }
     }
 }

@@ -38,17 +38,17 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
         return (None, report.into_faults());
     }
     let names = names::name_all(document, &mut report);
-    let mut notices = Vec::new();
     let rules = rules::rules(document, tables, &mut report);
     let wishes = rules::wishes(document, &mut report);
     let within = measured_within(document.measured_within.as_ref(), &mut report);
     let walls = outline::outline(document, &names, within.unwrap_or(MEASURED_WITHIN), &mut report);
-    let room = room(document, &names, (within, walls), (&rules, &mut report, &mut notices));
-    let pieces = pieces::pieces(document, &names, (&rules, tables), (&mut report, &mut notices));
+    let room = room(document, &names, within, walls, &rules, &mut report);
+    let pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
-        way::resolve::way(rows, (items, within.unwrap_or(MEASURED_WITHIN)), (&mut report, &mut notices))
+        way::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)
     });
+    let notices = report.take_notices();
     let brief = room.map(|room| Brief {
         room,
         pieces,
@@ -62,33 +62,34 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     (brief, report.into_faults())
 }
 
-type Context<'a, 'b> = (&'a Rules, &'a mut Report<'b>, &'a mut Vec<String>);
-
 fn room(
     document: &Document,
     names: &Names,
-    (within, walls): (Option<f64>, outline::Found),
-    context: Context<'_, '_>,
+    within: Option<f64>,
+    walls: outline::Found,
+    rules: &Rules,
+    report: &mut Report<'_>,
 ) -> Option<Room> {
-    let (rules, report, notices) = context;
     let root = Trail::default();
     let name = named(document.name.as_deref(), "room", report);
     let ceiling = one_length(&document.ceiling, &root, "ceiling", report);
     let latitude = latitude(document, report);
     let bearing = bearing(document, names, report);
-    let mut items = items::Items { document, names, rules, ceiling }.resolve(&walls, (&mut *report, &mut *notices));
-    let fixed = fixed::fixed(document, names, walls.outline.as_ref(), (&mut *report, &mut *notices));
+    let mut items = items::Items { document, names, rules, ceiling }.resolve(&walls, report);
+    let fixed = fixed::fixed(document, names, walls.outline.as_ref(), report);
     if latitude.is_some() != bearing.is_some() {
         let (given, missing) =
             if latitude.is_some() { ("latitude", "bearing of a wall") } else { ("bearing of a wall", "latitude") };
-        notices.push(format!("The {given} is given and no {missing}: the sun is left out."));
+        report.notice(format!("The {given} is given and no {missing}: the sun is left out."));
     }
     let outline = walls.outline?;
     items::clip(&mut items, &outline.walls);
-    notices.extend(outline.notices);
+    for notice in outline.notices {
+        report.notice(notice);
+    }
     let corrected = outline.survey.corrections.iter().copied().fold(0.0, f64::max);
     let measured_within = within?.max(corrected);
-    items::tell_swings(&items, &outline.walls, (measured_within, &outline.survey), report);
+    items::tell_swings(&items, &outline.walls, measured_within, &outline.survey, report);
     Some(Room {
         name: name?,
         walls: outline.walls,
@@ -106,7 +107,7 @@ fn room(
 pub(crate) fn pieces_alone(
     rows: Option<Vec<Option<PieceRow>>>,
     tables: &Tables,
-    (report, notices): (&mut Report<'_>, &mut Vec<String>),
+    report: &mut Report<'_>,
 ) -> Vec<Piece> {
     let Some(rows) = rows.filter(|rows| !rows.is_empty()) else { return Vec::new() };
     let document = Document { pieces: Some(rows), ..Document::default() };
@@ -115,7 +116,7 @@ pub(crate) fn pieces_alone(
     }
     let names = names::name_all(&document, report);
     let rules = tables.rules(Profile::default());
-    pieces::rows(&document, &names, (&rules, tables), (report, notices))
+    pieces::rows(&document, &names, &rules, tables, report)
 }
 
 /// The name of a room or a house; `otherwise`, where it has none.

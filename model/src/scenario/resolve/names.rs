@@ -76,7 +76,7 @@ pub(in crate::scenario) fn name_all(document: &Document, report: &mut Report<'_>
     for one in &nameless {
         let several = unnamed.get(one.kind.as_str()).is_some_and(|count| *count > 1);
         let next = next.entry(&one.kind).or_default();
-        let names: Vec<String> = (1..=one.count).map(|nth| one_name(one, nth, (several, &mut *next))).collect();
+        let names: Vec<String> = (1..=one.count).map(|nth| one_name(one, nth, several.then_some(&mut *next))).collect();
         given.extend(names.iter().map(|name| (name.clone(), one.given.is_some(), one.at.clone())));
         named.push(names);
     }
@@ -85,15 +85,16 @@ pub(in crate::scenario) fn name_all(document: &Document, report: &mut Report<'_>
     sorted_out(document, walls, named).cleaned()
 }
 
-fn one_name(one: &Nameless<'_>, nth: usize, (several, next): (bool, &mut usize)) -> String {
-    match one.given {
-        Some(name) if one.count > 1 => format!("{name} {nth}"),
-        Some(name) => name.to_owned(),
-        None if several => {
+/// `next`: how many of several alike have a name already; `None` where there is but one.
+fn one_name(one: &Nameless<'_>, nth: usize, next: Option<&mut usize>) -> String {
+    match (one.given, next) {
+        (Some(name), _) if one.count > 1 => format!("{name} {nth}"),
+        (Some(name), _) => name.to_owned(),
+        (None, Some(next)) => {
             *next += 1;
             format!("{} {next}", one.kind)
         }
-        None => one.kind.clone(),
+        (None, None) => one.kind.clone(),
     }
 }
 

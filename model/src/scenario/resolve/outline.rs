@@ -47,7 +47,7 @@ pub(super) fn outline(document: &Document, names: &Names, within: f64, report: &
     let mut found = if by_coordinates {
         from_coordinates(rows, names, report)
     } else {
-        from_lengths(rows, (names, &diagonals), (within, report))
+        from_lengths(rows, names, diagonals.as_deref(), within, report)
     };
     if by_coordinates && let (Some(outline), Some(diagonals)) = (&mut found.outline, diagonals) {
         let (residuals, notices) = diagonals::checked(&outline.walls, &diagonals, within, report);
@@ -65,7 +65,7 @@ fn wall_at(place: usize) -> Trail {
 fn from_coordinates(rows: &[Option<WallRow>], names: &Names, report: &mut Report<'_>) -> Found {
     let mut corners = Vec::new();
     for (place, row) in rows.iter().enumerate() {
-        let corner = row.as_ref().and_then(|row| start(row, (place, &names.walls[place]), report));
+        let corner = row.as_ref().and_then(|row| start(row, place, &names.walls[place], report));
         corners.push(corner);
     }
     let whole: Option<Vec<Point>> = corners.iter().copied().collect();
@@ -75,7 +75,7 @@ fn from_coordinates(rows: &[Option<WallRow>], names: &Names, report: &mut Report
     Found { lengths: (0..corners.len()).map(length).collect(), rounding: ROUNDED, outline }
 }
 
-fn start(row: &WallRow, (place, name): (usize, &str), report: &mut Report<'_>) -> Option<Point> {
+fn start(row: &WallRow, place: usize, name: &str, report: &mut Report<'_>) -> Option<Point> {
     check::walls::one_way_or_the_other(row, name, &wall_at(place), report);
     let [x, y] = row.start.as_ref()?;
     let (at, of) = (wall_at(place).key("start"), Of { item: name, figure: "start" });
@@ -87,8 +87,10 @@ fn start(row: &WallRow, (place, name): (usize, &str), report: &mut Report<'_>) -
 /// `diagonals`: `None` after a fault of one of them.
 fn from_lengths(
     rows: &[Option<WallRow>],
-    (names, diagonals): (&Names, &Option<Vec<Diagonal>>),
-    (within, report): (f64, &mut Report<'_>),
+    names: &Names,
+    diagonals: Option<&[Diagonal]>,
+    within: f64,
+    report: &mut Report<'_>,
 ) -> Found {
     let before = report.count();
     let mut lengths = Vec::new();
@@ -97,7 +99,7 @@ fn from_lengths(
         let (at, name) = (wall_at(place), &names.walls[place]);
         let corner = row.as_ref().and_then(|row| row.corner);
         corners.push(corner.and_then(|corner| check::walls::corner(corner, name, &at, report)));
-        lengths.push(row.as_ref().and_then(|row| length(row, name, (&at, report))));
+        lengths.push(row.as_ref().and_then(|row| length(row, name, &at, report)));
     }
     let measured: Option<Vec<f64>> = lengths.iter().copied().collect();
     let outline = match (measured, diagonals) {
@@ -105,7 +107,7 @@ fn from_lengths(
             if diagonals.is_empty() {
                 close(&measured, &corners, names, report)
             } else {
-                fitted(&measured, &corners, (names, diagonals), (within, report))
+                fitted(&measured, &corners, names, diagonals, within, report)
             }
         }
         _ => None,
@@ -113,7 +115,7 @@ fn from_lengths(
     Found { lengths, rounding: 0.0, outline }
 }
 
-fn length(row: &WallRow, name: &str, (at, report): (&Trail, &mut Report<'_>)) -> Option<f64> {
+fn length(row: &WallRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Option<f64> {
     let Some(measure) = &row.length else {
         check::walls::no_length(name, at, report);
         return None;
@@ -152,8 +154,10 @@ fn close(lengths: &[f64], corners: &[Option<f64>], names: &Names, report: &mut R
 fn fitted(
     lengths: &[f64],
     corners: &[Option<f64>],
-    (names, diagonals): (&Names, &[Diagonal]),
-    (within, report): (f64, &mut Report<'_>),
+    names: &Names,
+    diagonals: &[Diagonal],
+    within: f64,
+    report: &mut Report<'_>,
 ) -> Option<Outline> {
     let stated: Option<Vec<f64>> = corners.iter().copied().collect();
     if let Some(stated) = stated {
@@ -171,7 +175,7 @@ fn fitted(
         check::walls::no_fit(report);
         return None;
     };
-    let (residuals, notices) = diagonals::residuals(&measures, &fitted, names, (within, report));
+    let (residuals, notices) = diagonals::residuals(&measures, &fitted, names, within, report);
     let survey = Survey { residuals, ..Survey::default() };
     let walls = named(&fitted.corners, names);
     Some(Outline { walls, survey, notices })

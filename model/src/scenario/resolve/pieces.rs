@@ -16,10 +16,11 @@ use crate::yaml::Trail;
 pub(super) fn pieces(
     document: &Document,
     names: &Names,
-    (rules, tables): (&Rules, &Tables),
-    (report, notices): (&mut Report<'_>, &mut Vec<String>),
+    rules: &Rules,
+    tables: &Tables,
+    report: &mut Report<'_>,
 ) -> Vec<Piece> {
-    let found = rows(document, names, (rules, tables), (&mut *report, &mut *notices));
+    let found = rows(document, names, rules, tables, report);
     let rows = document.pieces.iter().flatten();
     let unread = document.pieces.is_none() || rows.clone().any(|row| row.as_ref().is_none_or(|row| row.kind.is_none()));
     let mut kinds = rows.flatten().filter_map(|row| row.kind);
@@ -35,8 +36,9 @@ pub(super) fn pieces(
 pub(super) fn rows(
     document: &Document,
     names: &Names,
-    (rules, tables): (&Rules, &Tables),
-    (report, notices): (&mut Report<'_>, &mut Vec<String>),
+    rules: &Rules,
+    tables: &Tables,
+    report: &mut Report<'_>,
 ) -> Vec<Piece> {
     let root = Trail::default().key("pieces");
     let mut found: Vec<Piece> = Vec::new();
@@ -44,14 +46,14 @@ pub(super) fn rows(
         let at = root.index(place);
         let Some(row) = row else { continue };
         let Some(kind) = row.kind else {
-            tell_no_sizes(row, &names.pieces[place], (&at, report));
+            tell_no_sizes(row, &names.pieces[place], &at, report);
             continue;
         };
-        tell_nobody(row, kind, (&at, report));
+        tell_nobody(row, kind, &at, report);
         let names = &names.pieces[place];
         let Some(name) = names.first() else { continue };
         let reader = Reader { row, kind, name, at: &at, rules };
-        let Some(piece) = reader.piece(tables, (&mut *report, &mut *notices)) else { continue };
+        let Some(piece) = reader.piece(tables, report) else { continue };
         let alike = (names.len() > 1).then_some(PieceId(found.len()));
         found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
     }
@@ -59,7 +61,7 @@ pub(super) fn rows(
 }
 
 /// Tells a count or a number of seats that is 0.
-fn tell_nobody(row: &PieceRow, kind: PieceKind, (at, report): (&Trail, &mut Report<'_>)) {
+fn tell_nobody(row: &PieceRow, kind: PieceKind, at: &Trail, report: &mut Report<'_>) {
     let words = kind.words();
     for (key, number) in [("count", row.count), ("seats", row.seats)] {
         if number == Some(0) {
@@ -70,7 +72,7 @@ fn tell_nobody(row: &PieceRow, kind: PieceKind, (at, report): (&Trail, &mut Repo
 }
 
 /// Tells what is amiss with the sizes of a row whose kind is at fault.
-fn tell_no_sizes(row: &PieceRow, names: &[String], (at, report): (&Trail, &mut Report<'_>)) {
+fn tell_no_sizes(row: &PieceRow, names: &[String], at: &Trail, report: &mut Report<'_>) {
     let item = names.first().map_or("a piece", String::as_str);
     for (figure, measure) in [("width", &row.width), ("return", &row.return_length), ("depth", &row.depth)] {
         if let Some(measure) = measure {
@@ -96,7 +98,7 @@ struct Given {
 }
 
 impl Reader<'_> {
-    fn piece(&self, tables: &Tables, (report, notices): (&mut Report<'_>, &mut Vec<String>)) -> Option<Piece> {
+    fn piece(&self, tables: &Tables, report: &mut Report<'_>) -> Option<Piece> {
         let before = report.count();
         let row = self.row;
         self.tell_foreign_keys(report);
@@ -117,7 +119,7 @@ impl Reader<'_> {
         }
         let (mut width, depth) = (sizes.width.range(), sizes.depth.range());
         if let Some(screen) = screen {
-            width = self.as_wide_as_its_screen(width, screen, (&given, notices));
+            width = self.as_wide_as_its_screen(width, screen, &given, report);
         }
         let (width, depth) = seated.unwrap_or((within(width, given.width), within(depth, given.depth)));
         let (width, depth) = if square { common(width, depth) } else { (width, depth) };
@@ -125,8 +127,7 @@ impl Reader<'_> {
         let (width, return_length, depth) = match return_length {
             None => (width, None, depth),
             Some(return_length) => {
-                let Runs { width, return_length, depth } =
-                    self.held(Runs { width, return_length, depth }, (report, notices))?;
+                let Runs { width, return_length, depth } = self.held(Runs { width, return_length, depth }, report)?;
                 (width, Some(return_length), depth)
             }
         };
@@ -219,7 +220,8 @@ impl Reader<'_> {
         &self,
         table: SizeRange,
         diagonal: f64,
-        (given, notices): (&Given, &mut Vec<String>),
+        given: &Given,
+        report: &mut Report<'_>,
     ) -> SizeRange {
         let screen = screen_width(diagonal);
         let most = match given.width {
@@ -228,13 +230,13 @@ impl Reader<'_> {
             None => None,
         };
         if most.is_some_and(|most| most < screen) {
-            notices.push(format!("{} is narrower than the screen that it carries.", self.name));
+            report.notice(format!("{} is narrower than the screen that it carries.", self.name));
         }
         raised(table, screen)
     }
 
     /// The runs of a corner sofa held to one another; `None` after the fault of one that is too short.
-    fn held(&self, given: Runs, (report, notices): (&mut Report<'_>, &mut Vec<String>)) -> Option<Runs> {
+    fn held(&self, given: Runs, report: &mut Report<'_>) -> Option<Runs> {
         if let Some(short) = given.too_short() {
             let keys = [
                 (short.which.key(), self.row.return_length.is_some() || short.which == Dimension::Width),
@@ -252,7 +254,7 @@ impl Reader<'_> {
             ("most", Rounding::Down, "depth", given.depth.most, held.depth.most),
         ];
         for (end, rounding, key, was, is) in ends.into_iter().filter(|(_, _, _, was, is)| was != is) {
-            notices.push(format!(
+            report.notice(format!(
                 "The {end} {key} of {} is taken as {}, not {}: each run of a corner sofa, the corner included, is longer \
                  than the other is deep.",
                 self.name,

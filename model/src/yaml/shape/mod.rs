@@ -48,8 +48,8 @@ impl<'a> Holder<'a> {
         let types = types(schema);
         let place = node.place;
         match node.value {
-            NodeValue::Map(entries) if types.contains(&"object") => Some(self.hold_map((entries, place), schema, spot)),
-            NodeValue::List(items) if types.contains(&"array") => self.hold_list((items, place), schema, spot),
+            NodeValue::Map(entries) if types.contains(&"object") => Some(self.hold_map(entries, place, schema, spot)),
+            NodeValue::List(items) if types.contains(&"array") => self.hold_list(items, place, schema, spot),
             ref value if types.iter().any(|one| is_of(value, one)) => Some(node),
             _ => {
                 self.wrong_type(&node, &types, spot);
@@ -127,7 +127,7 @@ impl<'a> Holder<'a> {
         followed().find(|one| types(one).contains(&wanted)).or_else(|| followed().next())
     }
 
-    fn hold_map(&mut self, (entries, place): (Vec<Entry>, Option<Place>), schema: &'a Value, spot: &Spot) -> Node {
+    fn hold_map(&mut self, entries: Vec<Entry>, place: Option<Place>, schema: &'a Value, spot: &Spot) -> Node {
         let properties = schema["properties"].as_object();
         let inner = self.spot_in(&entries, spot, schema);
         let known: Vec<String> = properties.into_iter().flat_map(|all| all.keys().cloned()).collect();
@@ -176,12 +176,7 @@ impl<'a> Holder<'a> {
         self.fault("unknown_key", spot, entry.place, message, did_you_mean(&entry.key, known));
     }
 
-    fn hold_list(
-        &mut self,
-        (items, place): (Vec<Node>, Option<Place>),
-        schema: &'a Value,
-        spot: &Spot,
-    ) -> Option<Node> {
+    fn hold_list(&mut self, items: Vec<Node>, place: Option<Place>, schema: &'a Value, spot: &Spot) -> Option<Node> {
         let least = schema["minItems"].as_u64().unwrap_or(0);
         let most = schema["maxItems"].as_u64().unwrap_or(u64::MAX);
         let count = items.len() as u64;

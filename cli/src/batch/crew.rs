@@ -28,6 +28,9 @@ pub(crate) fn work<G: Send, D: Send>(
     let pools = pools(threads)?;
     let window = threads * ROOMS_EACH;
     let (free, tickets) = sync_channel(window);
+    for _ in 0..window {
+        let _ = free.try_send(());
+    }
     let (jobs, taken) = sync_channel(window);
     let (done, finished) = channel();
     let taken = Mutex::new(taken);
@@ -38,7 +41,7 @@ pub(crate) fn work<G: Send, D: Send>(
             scope.spawn(move || toil(pool, taken, solve, &done));
         }
         drop(done);
-        tell_in_order((window, free), finished, tell)
+        tell_in_order(&free, finished, tell)
     })
 }
 
@@ -75,13 +78,10 @@ fn toil<G: Send, D: Send>(
 
 /// Tells the results as they stand next in the order, and gives a ticket back for each.
 fn tell_in_order<D>(
-    (window, free): (usize, SyncSender<()>),
+    free: &SyncSender<()>,
     finished: Receiver<(usize, D)>,
     mut tell: impl FnMut(D) -> Result<(), Failure>,
 ) -> Result<(), Failure> {
-    for _ in 0..window {
-        let _ = free.try_send(());
-    }
     let (mut waiting, mut next) = (BTreeMap::new(), 0);
     for (place, result) in finished {
         waiting.insert(place, result);

@@ -12,14 +12,15 @@ use super::record::told_under;
 use crate::process::failure::Failure;
 use crate::process::whole::Whole;
 use crate::render::batch::told::Told;
-use crate::render::batch::{ROOMS_A_PAGE, Summary, head, page, page_name, row};
+use crate::render::batch::{Part, ROOMS_A_PAGE, Summary, head, page, page_name, row};
 
 /// A room of the run: where it came from, and what its result is kept under.
 pub(crate) type Ordered = (Option<String>, Content);
 
 /// Makes the files: everything as lines, rows for a spreadsheet, pages to look at. `told` gets each room in turn.
 pub(crate) fn finish(
-    (folder, kept): (&Path, &Kept),
+    folder: &Path,
+    kept: &Kept,
     order: &[Ordered],
     mut told: impl FnMut(Told),
 ) -> Result<Summary, Failure> {
@@ -40,7 +41,7 @@ pub(crate) fn finish(
             rooms.push(room);
         }
         let mut file = Whole::start(folder.join(page_name(number)))?;
-        file.add(&page(&rooms, (number, pages), (first, order.len())))?;
+        file.add(&page(&rooms, &Part { number, pages, first, all: order.len() }))?;
         file.put()?;
         rooms.into_iter().for_each(&mut told);
     }

@@ -70,9 +70,9 @@ impl Kept {
         let mut places = BTreeMap::new();
         let last_run = File::open(folder.join(ROOMS)).ok();
         if let Some(file) = &last_run {
-            index((file, Holder::LastRun), folder, &mut places).map_err(failed(&folder.join(ROOMS)))?;
+            index(file, Holder::LastRun, folder, &mut places).map_err(failed(&folder.join(ROOMS)))?;
         }
-        let end = index((&journal, Holder::Journal), folder, &mut places).map_err(failed(&path))?;
+        let end = index(&journal, Holder::Journal, folder, &mut places).map_err(failed(&path))?;
         journal.set_len(end).map_err(failed(&path))?;
         Ok(Self { journal_path: path, journal, end, last_run, places })
     }
@@ -126,7 +126,7 @@ impl Kept {
 
 /// Notes every whole line of `file` that reads and whose plan, if it has one, is there too; says where the last whole line
 /// ends.
-fn index((file, holder): (&File, Holder), folder: &Path, places: &mut BTreeMap<Content, Place>) -> io::Result<u64> {
+fn index(file: &File, holder: Holder, folder: &Path, places: &mut BTreeMap<Content, Place>) -> io::Result<u64> {
     let mut reader = BufReader::with_capacity(1 << 16, file);
     let (mut line, mut start, mut read, mut too_long) = (Vec::new(), 0, 0, false);
     loop {

@@ -31,7 +31,7 @@ pub(super) fn run(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     if let Some(stock) = &args.stock {
-        return super::stock::run(args, stock, stdin, (stdout, stderr));
+        return super::stock::run(args, stock, stdin, stdout, stderr);
     }
     let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
     let terms = Terms::read(args.table.as_deref(), limits, args.units)?;
@@ -40,7 +40,7 @@ pub(super) fn run(
         return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
     }
     match &args.output {
-        Some(folder) => into_folder(args, folder, &terms, rooms, (stdout, stderr)),
+        Some(folder) => into_folder(args, folder, &terms, rooms, stdout, stderr),
         None => as_stream(args, &terms, rooms, stdout),
     }
 }
@@ -63,7 +63,8 @@ fn into_folder(
     folder: &Path,
     terms: &Terms,
     rooms: Rooms<'_>,
-    (stdout, stderr): (&mut Outlet<'_>, &mut Outlet<'_>),
+    stdout: &mut Outlet<'_>,
+    stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     left::see(&left::of_rooms(folder), rooms.inputs(args), args.force)?;
     let made = fs::create_dir_all(folder.join(PLANS));
@@ -93,7 +94,7 @@ fn into_folder(
     })?;
     bar.clear();
     let mut compared_rooms = Vec::new();
-    let mut done = finish((folder, &kept), &order, |told| {
+    let mut done = finish(folder, &kept, &order, |told| {
         if args.compare {
             compared_rooms.push(told);
         }

@@ -31,6 +31,6 @@ pub(super) fn run(
         }
     };
     let sheet = card::leaf(&card::Shopped { answer: &answer, options: &options });
-    leaf::write(&sheet, (form, args.paper), &destination, stdout)?;
+    leaf::write(&sheet, form, args.paper, &destination, stdout)?;
     Ok(Exit::Done)
 }

@@ -30,7 +30,8 @@ pub(super) fn form(
 /// Writes it.
 pub(super) fn write(
     sheet: &Leaf,
-    (form, stock): (LeafForm, Stock),
+    form: LeafForm,
+    stock: Stock,
     destination: &Destination,
     stdout: &mut Outlet<'_>,
 ) -> Result<(), Failure> {

@@ -46,7 +46,8 @@ pub(super) fn run(
     args: &BatchArgs,
     stock: &Path,
     stdin: &mut (dyn Read + Send),
-    (stdout, stderr): (&mut Outlet<'_>, &mut Outlet<'_>),
+    stdout: &mut Outlet<'_>,
+    stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     if source::is_standard_input(stock) && source::is_standard_input(&args.rooms) {
         return Err(Failure::StandardInputTwice);

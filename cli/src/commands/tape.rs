@@ -28,6 +28,6 @@ pub(super) fn run(
     let roll = args.roll.unwrap_or_else(|| tape::usual_roll(answer.brief.units));
     let has_plan = form != LeafForm::Text;
     let sheet = tape::leaf(&tape::Laid { answer: &answer, option, roll, has_plan });
-    leaf::write(&sheet, (form, args.paper), &destination, stdout)?;
+    leaf::write(&sheet, form, args.paper, &destination, stdout)?;
     Ok(Exit::Done)
 }

@@ -70,7 +70,7 @@ fn outline(path: &Path) -> Option<krilla::geom::Path> {
         match step {
             Step::Move(at) => builder.move_to(at.x as f32, at.y as f32),
             Step::Line(at) => builder.line_to(at.x as f32, at.y as f32),
-            Step::Arc { radius, clockwise, to } => put_arc(&mut builder, from, (*radius, *clockwise), *to),
+            Step::Arc { radius, clockwise, to } => put_arc(&mut builder, from, *radius, *clockwise, *to),
             Step::Close => builder.close(),
         }
         if let Step::Move(at) | Step::Line(at) | Step::Arc { to: at, .. } = step {
@@ -81,7 +81,7 @@ fn outline(path: &Path) -> Option<krilla::geom::Path> {
 }
 
 /// An arc of at most half a turn as curves of at most a quarter.
-fn put_arc(builder: &mut PathBuilder, from: At, (radius, clockwise): (f64, bool), to: At) {
+fn put_arc(builder: &mut PathBuilder, from: At, radius: f64, clockwise: bool, to: At) {
     let chord = to - from;
     let half = (chord.length() / 2.0).min(radius);
     let off = (radius * radius - half * half).max(0.0).sqrt();

@@ -19,18 +19,18 @@ pub(crate) fn lines(brief: &Brief, option: &RankedOption, width: usize) -> Vec<S
     let grid = Grid::of(brief, width.min(WIDEST));
     let standing: Vec<OptionPiece<'_>> = option.pieces(brief).collect();
     let parts: Vec<Parts> = standing.iter().map(|one| (one.parts(), one.piece.kind.is_flat())).collect();
-    let pieces: Vec<Vec<Option<usize>>> = grid.rows(|at| piece_at(&parts, at));
     let outline = brief.room.outline();
-    let inside = grid.rows(|at| ring::holds(&outline, at));
+    let cells =
+        Cells { inside: grid.rows(|at| ring::holds(&outline, at)), pieces: grid.rows(|at| piece_at(&parts, at)) };
     let mut letters: Vec<Vec<char>> = (0..grid.down)
-        .map(|row| (0..grid.across).map(|column| letter(brief, &grid, (&inside, &pieces), row, column)).collect())
+        .map(|row| (0..grid.across).map(|column| letter(brief, &grid, &cells, row, column)).collect())
         .collect();
     let mut numbered = Vec::new();
     for (place, one) in standing.iter().enumerate() {
         let name = safe(&one.piece.name);
-        if !written(&mut letters, &pieces, place, &name) {
+        if !written(&mut letters, &cells.pieces, place, &name) {
             let number = (numbered.len() + 1).to_string();
-            written(&mut letters, &pieces, place, &number);
+            written(&mut letters, &cells.pieces, place, &number);
             numbered.push(format!("{number} {name}"));
         }
     }
@@ -79,14 +79,17 @@ impl Grid {
     }
 }
 
+/// What lies in each cell, row by row.
+struct Cells {
+    /// It is within the room.
+    inside: Vec<Vec<bool>>,
+    /// The piece that stands in it.
+    pieces: Vec<Vec<Option<usize>>>,
+}
+
 /// What stands in a cell.
-fn letter(
-    brief: &Brief,
-    grid: &Grid,
-    (inside, pieces): (&[Vec<bool>], &[Vec<Option<usize>>]),
-    row: usize,
-    column: usize,
-) -> char {
+fn letter(brief: &Brief, grid: &Grid, cells: &Cells, row: usize, column: usize) -> char {
+    let Cells { inside, pieces } = cells;
     match pieces[row][column] {
         Some(piece) => edge(pieces, piece, row, column),
         None if inside[row][column] => ' ',

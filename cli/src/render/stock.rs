@@ -89,7 +89,7 @@ fn one_more(told: &StockResult, unit: Unit) -> String {
     let sides = [Some(best.width), best.return_length, Some(best.depth)].into_iter().flatten();
     let size: Vec<String> = sides.map(|side| shopped(unit, side, Rounding::Down)).collect();
     let priorities: Vec<u32> = told.must.iter().map(|served| served.priority).collect();
-    words::one_more(best, (&size.join(" x "), sign(shop_unit(unit))), &priorities, (&told.one_more, told.proven))
+    words::one_more(best, &size.join(" x "), sign(shop_unit(unit)), &priorities, &told.one_more, told.proven)
 }
 
 /// How the pick list starts, whatever columns come to stand behind these: what the file is known again by.

@@ -12,9 +12,11 @@ use super::lengths::shop_unit;
 pub(crate) fn words<'a>(brief: &Brief, other: &Brief, all: impl IntoIterator<Item = &'a Apart>) -> Vec<String> {
     let all: Vec<&Apart> = all.into_iter().collect();
     let length = |by: f64| shop_unit(brief.units).words(by.abs(), Rounding::Nearest);
-    let sizes_of = |of: PieceId| -> Vec<(Dimension, String, bool)> {
+    let sizes_of = |of: PieceId| -> Vec<Change> {
         let sizes = all.iter().filter_map(|apart| match apart {
-            Apart::Size { piece, dimension, by } if *piece == of => Some((*dimension, length(*by), *by > 0.0)),
+            Apart::Size { piece, dimension, by } if *piece == of => {
+                Some(Change { dimension: *dimension, by: length(*by), more: *by > 0.0 })
+            }
             _ => None,
         });
         sizes.collect()
@@ -43,10 +45,10 @@ fn score(criterion: &str, by: f64) -> String {
 }
 
 /// Sizes of one piece: `coffee table 12 cm wider`, `corner sofa 12 cm wider and 3 cm deeper, its return 5 cm shorter`.
-fn sizes(piece: &str, apart: &[(Dimension, String, bool)]) -> String {
-    let (returns, own): (Vec<_>, Vec<_>) = apart.iter().partition(|(dimension, ..)| *dimension == Dimension::Return);
-    let own: Vec<String> = own.into_iter().map(change).collect();
-    let returns = returns.first().map(|it| change(it));
+fn sizes(piece: &str, apart: &[Change]) -> String {
+    let (returns, own): (Vec<_>, Vec<_>) = apart.iter().partition(|it| it.dimension == Dimension::Return);
+    let own: Vec<String> = own.into_iter().map(Change::words).collect();
+    let returns = returns.first().map(|it| it.words());
     match (own.is_empty(), returns) {
         (true, Some(longer)) => format!("return of {} {longer}", the(piece)),
         (_, None) => format!("{piece} {}", own.join(" and ")),
@@ -54,17 +56,28 @@ fn sizes(piece: &str, apart: &[(Dimension, String, bool)]) -> String {
     }
 }
 
-/// `12 cm wider`.
-fn change((dimension, by, more): &(Dimension, String, bool)) -> String {
-    let how = match (dimension, more) {
-        (Dimension::Width, true) => "wider",
-        (Dimension::Width, false) => "narrower",
-        (Dimension::Return, true) => "longer",
-        (Dimension::Return, false) => "shorter",
-        (Dimension::Depth, true) => "deeper",
-        (Dimension::Depth, false) => "less deep",
-    };
-    format!("{by} {how}")
+/// How a dimension differs.
+struct Change {
+    dimension: Dimension,
+    /// By how much, in words.
+    by: String,
+    /// It is larger.
+    more: bool,
+}
+
+impl Change {
+    /// `12 cm wider`.
+    fn words(&self) -> String {
+        let how = match (self.dimension, self.more) {
+            (Dimension::Width, true) => "wider",
+            (Dimension::Width, false) => "narrower",
+            (Dimension::Return, true) => "longer",
+            (Dimension::Return, false) => "shorter",
+            (Dimension::Depth, true) => "deeper",
+            (Dimension::Depth, false) => "less deep",
+        };
+        format!("{} {how}", self.by)
+    }
 }
 
 /// A way: `way from the hall door to the corner sofa 9 cm narrower`.
@@ -76,19 +89,19 @@ fn way(from: &str, to: &str, by: &str, more: bool) -> String {
 mod tests {
     use elbowroom_model::Dimension::{Depth, Return, Width};
 
-    use super::sizes;
+    use super::{Change, sizes};
 
     #[test]
     fn a_piece_is_named_once() {
-        let by = |length: &str| length.to_owned();
+        let by = |dimension, by: &str, more| Change { dimension, by: by.to_owned(), more };
         assert_eq!(
-            sizes("rug", &[(Width, by("9 cm"), true), (Depth, by("3 cm"), false)]),
+            sizes("rug", &[by(Width, "9 cm", true), by(Depth, "3 cm", false)]),
             "rug 9 cm wider and 3 cm less deep"
         );
         assert_eq!(
-            sizes("sofa", &[(Depth, by("3 cm"), true), (Return, by("9 cm"), false)]),
+            sizes("sofa", &[by(Depth, "3 cm", true), by(Return, "9 cm", false)]),
             "sofa 3 cm deeper, its return 9 cm shorter"
         );
-        assert_eq!(sizes("p0", &[(Return, by("9 cm"), true)]), "return of p0 9 cm longer");
+        assert_eq!(sizes("p0", &[by(Return, "9 cm", true)]), "return of p0 9 cm longer");
     }
 }

@@ -177,7 +177,7 @@ pub(crate) fn wish_change(criterion: &str, was: f64, is: f64) -> String {
 }
 
 /// How many options fit, and which came and went, the first `named` of them by their keys.
-pub(crate) fn options_change((was, is): (usize, usize), lost: &[String], gained: &[String], named: usize) -> String {
+pub(crate) fn options_change(was: usize, is: usize, lost: &[String], gained: &[String], named: usize) -> String {
     let told = |keys: &[String]| {
         let mut text = keys.iter().take(named).cloned().collect::<Vec<_>>().join(", ");
         if keys.len() > named {
@@ -196,7 +196,7 @@ pub(crate) fn options_change((was, is): (usize, usize), lost: &[String], gained:
 }
 
 /// Another option stands first.
-pub(crate) fn first_change((was, score_was): (&str, f64), (is, score_is): (&str, f64)) -> String {
+pub(crate) fn first_change(was: &str, score_was: f64, is: &str, score_is: f64) -> String {
     format!("was \"{was}\" with {score_was:.0}, now \"{is}\" with {score_is:.0}")
 }
 

@@ -88,7 +88,7 @@ pub(crate) fn way(unit: &str) -> String {
 }
 
 /// Where the way is narrowest and lowest, and how much less each measure counts.
-pub(crate) fn narrowest((at, width): (&str, &str), lowest: Option<(&str, &str)>, within: Option<&str>) -> String {
+pub(crate) fn narrowest(at: &str, width: &str, lowest: Option<(&str, &str)>, within: Option<&str>) -> String {
     let lowest = lowest.map_or_else(String::new, |(at, height)| format!("; lowest {at}, {height}"));
     let within = within.map_or_else(String::new, |within| format!(" Each measure counts as {within} less."));
     format!("Narrowest {at}, {width}{lowest}.{within}")

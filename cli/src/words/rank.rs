@@ -130,7 +130,8 @@ pub(crate) fn screen(brief: &Brief, wall: WallId, distance: Option<&str>) -> Str
 /// How firm the first place is and what would turn it.
 pub(crate) fn firm(
     best: &RankedOption,
-    (options, undecided): (usize, usize),
+    options: usize,
+    undecided: usize,
     rival: Option<(&TurnsIf, f64, &RankedOption)>,
 ) -> String {
     let mut text = format!("score {:.0} of 100", best.score);

@@ -118,9 +118,11 @@ pub(crate) const fn why_short(by: By) -> Option<&'static str> {
 /// What one more piece would bring; at the least where the assignment is not proven.
 pub(crate) fn one_more(
     best: &OneMore,
-    (size, unit): (&str, &str),
+    size: &str,
+    unit: &str,
     priorities: &[u32],
-    (tried, proven): (&Tried, bool),
+    tried: &Tried,
+    proven: bool,
 ) -> String {
     let hand = best.hand.map_or("", |hand| match hand {
         Hand::Left => ", its return on the left as one sits",

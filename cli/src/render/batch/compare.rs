@@ -116,14 +116,14 @@ fn options(was: &ToldResult, is: &ToldResult) -> Option<String> {
     if lost.is_empty() && gained.is_empty() {
         return None;
     }
-    Some(words::options_change((was.options.len(), is.options.len()), &lost, &gained, NAMED))
+    Some(words::options_change(was.options.len(), is.options.len(), &lost, &gained, NAMED))
 }
 
 /// What stands first, and its score.
 fn first(base: &Told, other: &Told) -> Option<String> {
     match (base.best(), other.best()) {
         (Some(was), Some(is)) if was.key != is.key => {
-            Some(words::first_change((&was.title, was.score), (&is.title, is.score)))
+            Some(words::first_change(&was.title, was.score, &is.title, is.score))
         }
         (Some(was), Some(is)) if (was.score - is.score).abs() >= 0.5 => Some(words::score_change(was.score, is.score)),
         (Some(_), Some(_)) => None,

@@ -30,14 +30,27 @@ pub(crate) fn page_name(number: usize) -> String {
     if number == 1 { "index.html".to_owned() } else { format!("index-{number}.html") }
 }
 
-/// Page `number` of `pages`: the rooms from place `first` (from 0) of `all`.
-pub(crate) fn page(rooms: &[Told], (number, pages): (usize, usize), (first, all): (usize, usize)) -> String {
+/// Which of the pages one is, and which of the rooms it shows.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Part {
+    /// Its number, from 1.
+    pub number: usize,
+    /// How many pages there are.
+    pub pages: usize,
+    /// The place of its first room, from 0.
+    pub first: usize,
+    /// How many rooms there are.
+    pub all: usize,
+}
+
+/// A page: these rooms.
+pub(crate) fn page(rooms: &[Told], part: &Part) -> String {
     let mut summary = Summary::default();
     rooms.iter().for_each(|room| summary.count(room));
     let rows: String = rooms.iter().map(row).collect();
     let head = |head: &&str| format!("<th role=\"columnheader\" scope=\"col\">{head}</th>");
     let heads: String = words::INDEX_HEADS.iter().map(head).collect();
-    let title = words::index_title(first + 1, first + rooms.len(), all);
+    let title = words::index_title(part.first + 1, part.first + rooms.len(), part.all);
     format!(
         "{PAGE_START}<meta http-equiv=\"Content-Security-Policy\" \
          content=\"default-src 'none'; img-src 'self' file:; style-src 'unsafe-inline'\">\n\
@@ -46,8 +59,8 @@ pub(crate) fn page(rooms: &[Told], (number, pages): (usize, usize), (first, all)
          <table role=\"table\">\n<thead><tr role=\"row\">{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n</table>\n{}\
          <p class=\"note\">{} {}</p>\n</main>\n</body>\n</html>\n",
         escaped(&words::tally(&summary.tally)),
-        links(number, pages),
-        links(number, pages),
+        links(part.number, part.pages),
+        links(part.number, part.pages),
         words::INDEX_PLANS,
         words::INDEX_CAUTION,
     )

@@ -9,7 +9,7 @@ pub(crate) mod told;
 
 pub(crate) use compare::compared;
 pub(crate) use csv::{ROWS_START, head, row};
-pub(crate) use index::{PAGE_START, ROOMS_A_PAGE, is_page_name, page, page_name};
+pub(crate) use index::{PAGE_START, Part, ROOMS_A_PAGE, is_page_name, page, page_name};
 pub(crate) use plan::{PLAN_ENDING, PLANS, plan, plan_name};
 pub(crate) use summary::{Summary, text as summary};
 

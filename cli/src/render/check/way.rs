@@ -23,7 +23,7 @@ pub(super) fn tell(page: &mut Page, brief: &Brief) {
         let lowest = way.lowest().map(|(point, height)| (point.name.as_str(), taped_bare(units, height)));
         let lowest = lowest.as_ref().map(|(name, height)| (*name, height.as_str()));
         let within = (way.measured_within > 0.0).then(|| taped_bare(units, way.measured_within));
-        page.paragraph(2, &words::narrowest((&point.name, &taped_bare(units, width)), lowest, within.as_deref()));
+        page.paragraph(2, &words::narrowest(&point.name, &taped_bare(units, width), lowest, within.as_deref()));
     }
     let mut pieces = Table::new(&[("", Stand::Left), ("", Stand::Left)]);
     let heads = brief.pieces().filter(|(id, piece)| piece.alike.is_none_or(|first| first == *id));

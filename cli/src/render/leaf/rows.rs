@@ -65,14 +65,14 @@ impl Row {
 pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
     let indent = size * INDENT;
     match block {
-        Block::Heading(words) => headed(paragraph(words, (0.0, width), size * 1.25, Weight::Bold), size * ABOVE),
-        Block::Part(words) => headed(paragraph(words, (0.0, width), size * 1.08, Weight::Bold), size * ABOVE * 0.6),
-        Block::Strong(words) => paragraph(words, (0.0, width), size, Weight::Bold),
-        Block::Words(words) => paragraph(words, (0.0, width), size, Weight::Book),
+        Block::Heading(words) => headed(paragraph(words, 0.0, width, size * 1.25, Weight::Bold), size * ABOVE),
+        Block::Part(words) => headed(paragraph(words, 0.0, width, size * 1.08, Weight::Bold), size * ABOVE * 0.6),
+        Block::Strong(words) => paragraph(words, 0.0, width, size, Weight::Bold),
+        Block::Words(words) => paragraph(words, 0.0, width, size, Weight::Book),
         Block::List(entries) => entries
             .iter()
             .flat_map(|entry| {
-                let mut rows = paragraph(entry, (indent, width), size, Weight::Book);
+                let mut rows = paragraph(entry, indent, width, size, Weight::Book);
                 if let Some(first) = rows.first_mut() {
                     first.words.push((0.0, "\u{2022}".to_owned(), Weight::Book));
                 }
@@ -82,7 +82,7 @@ pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
         Block::Ticks(entries) => entries
             .iter()
             .flat_map(|entry| {
-                let mut rows = paragraph(entry, (indent, width), size, Weight::Book);
+                let mut rows = paragraph(entry, indent, width, size, Weight::Book);
                 if let Some(first) = rows.first_mut() {
                     first.tick = true;
                 }
@@ -97,7 +97,7 @@ pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
 /// A drawing as it is, and what stands under it.
 fn drawing(picture: &Picture, width: f64, size: f64) -> Vec<Row> {
     let row = Row { drawing: picture.sheet.marks.clone(), ..Row::space(picture.sheet.paper.height) };
-    std::iter::once(row).chain(paragraph(&picture.caption, (0.0, width), size, Weight::Book)).collect()
+    std::iter::once(row).chain(paragraph(&picture.caption, 0.0, width, size, Weight::Book)).collect()
 }
 
 fn headed(rows: Vec<Row>, above: f64) -> Vec<Row> {
@@ -105,21 +105,21 @@ fn headed(rows: Vec<Row>, above: f64) -> Vec<Row> {
 }
 
 /// Lines from `from` to `to`.
-fn paragraph(words: &str, (from, to): (f64, f64), size: f64, weight: Weight) -> Vec<Row> {
+fn paragraph(words: &str, from: f64, to: f64, size: f64, weight: Weight) -> Vec<Row> {
     let lines = wrapped(&safe(words), size, weight, to - from);
     lines.into_iter().map(|line| Row::of(size, vec![(from, line, weight)])).collect()
 }
 
 /// Heads, then rows; a last column of words wraps into what is left.
 fn table(grid: &Grid, width: f64, size: f64, indent: f64) -> Vec<Row> {
-    let columns = columns(grid, size);
+    let (columns, within) = (columns(grid, size), Within { left: indent, right: indent + width, size });
     let mut rows = Vec::new();
     let heads: Vec<String> = grid.heads.iter().map(|head| head.words.clone()).collect();
     if heads.iter().any(|head| !head.is_empty()) {
-        rows.extend(table_row(grid, &heads, &columns, (width, size, indent), true));
+        rows.extend(table_row(grid, &heads, &columns, within, true));
     }
     for row in &grid.rows {
-        rows.extend(table_row(grid, row, &columns, (width, size, indent), false));
+        rows.extend(table_row(grid, row, &columns, within, false));
     }
     rows
 }
@@ -137,22 +137,25 @@ fn columns(grid: &Grid, size: f64) -> Vec<f64> {
     (0..grid.heads.len()).map(column).collect()
 }
 
-fn table_row(
-    grid: &Grid,
-    cells: &[String],
-    columns: &[f64],
-    (width, size, indent): (f64, f64, f64),
-    is_head: bool,
-) -> Vec<Row> {
+/// Where a table stands, and the size of its type; mm.
+#[derive(Debug, Clone, Copy)]
+struct Within {
+    left: f64,
+    right: f64,
+    size: f64,
+}
+
+fn table_row(grid: &Grid, cells: &[String], columns: &[f64], within: Within, is_head: bool) -> Vec<Row> {
+    let Within { left, right, size } = within;
     let weight = if is_head { Weight::Bold } else { Weight::Book };
-    let (mut row, mut more, mut x) = (Row::of(size, Vec::new()), Vec::new(), indent);
+    let (mut row, mut more, mut x) = (Row::of(size, Vec::new()), Vec::new(), left);
     for (place, (cell, column)) in cells.iter().zip(columns).enumerate() {
         let head = &grid.heads[place];
         let cell = safe(cell);
         if head.blank && !is_head {
             row.blanks.push(x);
         } else if place + 1 == cells.len() && head.stand == Stand::Left {
-            let mut lines = wrapped(&cell, size, weight, (indent + width - x).max(size * 10.0)).into_iter();
+            let mut lines = wrapped(&cell, size, weight, (right - x).max(size * 10.0)).into_iter();
             row.words.extend(lines.next().map(|line| (x, line, weight)));
             more.extend(lines.map(|line| Row::of(size, vec![(x, line, weight)])));
         } else {

@@ -87,7 +87,7 @@ pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(OptionPiece<'_>) -> 
         let found = tries.into_iter().any(|(label, turned)| {
             let label = Label { turned, ..label.clone() };
             let places = if lies_under(piece) {
-                corners_within(&all, label.size())
+                corners_within(&all, &label)
             } else {
                 parts.iter().flat_map(|part| within(part, &label)).collect()
             };
@@ -126,7 +126,8 @@ fn holds(ring: &[At], place: At) -> bool {
 }
 
 /// Inside the corners of an area.
-fn corners_within(all: &Area, (width, height): (f64, f64)) -> Vec<At> {
+fn corners_within(all: &Area, label: &Label) -> Vec<At> {
+    let (width, height) = label.size();
     let inner = Area::round(all.middle(), all.width - width - 1.6, all.height - height - 1.6);
     let [a, b, c, d] = inner.corners();
     vec![d, c, a, b, d.middle(c), a.middle(b)]

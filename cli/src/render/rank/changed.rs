@@ -33,13 +33,13 @@ pub(crate) fn text(set: &[String], before: &Answer, now: &Answer, look: Look) ->
     if let Some(former) = words::former(before, &changed) {
         page.labelled(3, words::FORMER, HANG, &former);
     }
-    differences(&mut page, (before, now), &changed);
+    differences(&mut page, before, now, &changed);
     page.gap();
     page.into_text()
 }
 
 /// Scores, sizes and ways of one option, as it is now against what it was.
-fn differences(page: &mut Page, (before, now): (&Answer, &Answer), changed: &Changed<'_>) {
+fn differences(page: &mut Page, before: &Answer, now: &Answer, changed: &Changed<'_>) {
     let Some((option, trade)) = &changed.followed else { return };
     let all = || trade.gains.iter().chain(&trade.costs);
     let rows: [(&str, IsOfRow); 3] = [

@@ -25,7 +25,7 @@ pub(crate) fn text(found: &WayIn, file: &WayFile, notices: &[String], look: Look
     }
     page.table(2, &table);
     for piece in &found.pieces {
-        tell(&mut page, (&file.way, units), piece);
+        tell(&mut page, &file.way, units, piece);
     }
     page.heading(crate::words::NOTICES);
     for notice in notices {
@@ -34,7 +34,7 @@ pub(crate) fn text(found: &WayIn, file: &WayFile, notices: &[String], look: Look
     page.into_text()
 }
 
-fn tell(page: &mut Page, (way, units): (&Way, Unit), piece: &PieceIn) {
+fn tell(page: &mut Page, way: &Way, units: Unit, piece: &PieceIn) {
     page.gap();
     let carried = &piece.carried;
     if carried.parts.is_empty() {

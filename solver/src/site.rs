@@ -138,6 +138,13 @@ impl Site {
         self.walls.get(id.0)
     }
 
+    /// Where along a wall its two ends lie as measured: a wall that is moved in grows no longer for it.
+    #[must_use]
+    pub fn ends_along(&self, brief: &Brief, id: WallId) -> Option<(f64, f64)> {
+        let (wall, along) = (brief.room.wall(id)?, self.wall(id)?.along);
+        Some((wall.start.dot(along), wall.end.dot(along)))
+    }
+
     /// Outline as moved in, clockwise.
     #[must_use]
     pub fn outline(&self) -> Vec<Point> {

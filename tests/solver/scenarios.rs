@@ -12,7 +12,7 @@ fn folder() -> PathBuf {
 }
 
 /// Name and text of every demo room, in the order of their names.
-fn rooms() -> Vec<(String, String)> {
+pub(crate) fn rooms() -> Vec<(String, String)> {
     let mut names: Vec<_> = std::fs::read_dir(folder()).unwrap().map(|entry| entry.unwrap().path()).collect();
     names.retain(|path| path.extension().is_some_and(|it| it == "yaml"));
     names.sort();

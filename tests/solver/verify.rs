@@ -347,6 +347,16 @@ fn a_back_stands_off_its_wall_by_its_gap_and_at_most_a_foot_more() {
 }
 
 #[test]
+fn all_but_50_mm_of_a_width_is_before_its_wall() {
+    // Wall c ends at a corner that juts out into the room, which goes on beyond; moved in it would be 10 mm longer.
+    let corners = [(0.0, 0.0), (6000.0, 0.0), (6000.0, -2000.0), (3000.0, -2000.0), (3000.0, -5000.0), (0.0, -5000.0)];
+    let brief = outline(&corners, &["a", "b", "c", "d", "e", "f"]).within(10.0).piece(piece(PieceKind::Sofa));
+    edge("off_wall", &brief, 50.0, 50.0 + HAIR, |past: f64| {
+        vec![at_wall(placed(0, (4000.0 - past, -1990.0), NORTH, (2000.0, 900.0)), 2)]
+    });
+}
+
+#[test]
 fn storage_stands_at_a_wall() {
     let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::Bookcase));
     let free = placed(0, (2500.0, -10.0), SOUTH, (800.0, 300.0));

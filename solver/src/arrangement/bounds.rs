@@ -180,7 +180,7 @@ fn short(rule: Rule, place: NoRoomAt, (has, needs): (f64, f64)) -> Option<NoRoom
 /// Why a piece cannot stand along a wall.
 fn along(brief: &Brief, site: &Site, obstacles: &[Keeper], id: PieceId, wall: &SiteWall) -> Option<NoRoom> {
     let piece = brief.piece(id)?;
-    let stretch = longest(site, obstacles, piece, wall);
+    let stretch = longest((brief, site), obstacles, piece, wall);
     let rule = stretch.held_by.map_or(Rule::Room, |by| by.rule);
     let place = NoRoomAt::Along { piece: id, wall: wall.id, beside: stretch.held_by.map(|by| by.obstacle) };
     short(rule, place, (stretch.length, piece.width.least))

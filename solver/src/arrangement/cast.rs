@@ -53,14 +53,10 @@ fn rows(brief: &Brief, main: PieceId) -> Vec<Vec<PieceId>> {
     rows
 }
 
-/// What must stand goes first, then the larger kind, the larger screen, the larger sizes. Names settle what sizes do
-/// not, so that the order of the file settles nothing.
+/// What must stand goes first, then the larger kind, the larger screen, what may be larger: not what must, or a seat that
+/// was bought would be another's second. Names settle what sizes do not, so that the order of the file settles nothing.
 fn rank(one: &Piece, other: &Piece) -> Ordering {
-    let sizes = |piece: &Piece| {
-        let screen = piece.screen.unwrap_or(0.0);
-        let (width, depth) = (piece.width, piece.depth);
-        [screen, width.usual, width.most, width.least, depth.usual, depth.most, depth.least]
-    };
+    let sizes = |piece: &Piece| [piece.screen.unwrap_or(0.0), piece.width.most, piece.depth.most];
     let kind = |piece: &Piece| match piece.kind.traits().seat {
         Some(SeatForm::Corner) => 0,
         Some(SeatForm::Straight) => 1,

@@ -7,10 +7,8 @@ use elbowroom_model::{Brief, Clearance, FixedId, ItemId, ItemKind, Piece, Point,
 
 use super::tolerance::{ALONG, ROUNDING};
 use crate::geometry::Convex;
+use crate::rules::{FOOT, PAST_ENDS};
 use crate::site::{BodyId, Site, SiteWall, Swing};
-
-/// How much further than its off-wall gap a piece at a wall may stand from it, mm: one foot (common practice).
-const FURTHEST_OFF: f64 = 304.8;
 
 /// Something that keeps pieces off the floor.
 #[derive(Debug, Clone, PartialEq)]
@@ -95,8 +93,13 @@ fn within_swing(swing: &Swing) -> Convex {
 }
 
 /// The longest stretch of `wall` that may be free for `piece`.
-pub(super) fn longest<'a>(site: &Site, obstacles: &'a [Keeper], piece: &Piece, wall: &SiteWall) -> Stretch<'a> {
-    let band = Band { wall, nearest: piece.off_wall + piece.depth.least, furthest: piece.off_wall + FURTHEST_OFF };
+pub(super) fn longest<'a>(
+    (brief, site): (&Brief, &Site),
+    obstacles: &'a [Keeper],
+    piece: &Piece,
+    wall: &SiteWall,
+) -> Stretch<'a> {
+    let band = Band { wall, nearest: piece.off_wall + piece.depth.least, furthest: piece.off_wall + FOOT };
     let height = piece.height_with_screen();
     let stopping = obstacles.iter().filter(|obstacle| height > obstacle.above);
     let shapes = stopping.filter_map(|obstacle| Some((band.struck_out(&obstacle.shape)?, Some(obstacle))));
@@ -104,9 +107,13 @@ pub(super) fn longest<'a>(site: &Site, obstacles: &'a [Keeper], piece: &Piece, w
     let corners = corners.filter_map(|other| Some((band.cut(other.start, other.end)?, None)));
     let mut struck: Vec<_> = shapes.chain(corners).collect();
     struck.sort_by(|((one, _), _), ((other, _), _)| one.total_cmp(other));
-    let length = (wall.end - wall.start).dot(wall.along);
-    let stretch = longest_between(&struck, band.ends(site), length);
-    // What is called a piece at a wall is no longer than the wall, though it may reach past an outside corner.
+    let (from, to) = site.ends_along(brief, wall.id).unwrap_or_default();
+    let origin = wall.start.dot(wall.along);
+    let reached = band.ends(site);
+    let ends = (reached.0.max(from - origin - PAST_ENDS), reached.1.min(to - origin + PAST_ENDS));
+    let stretch = longest_between(&struck, ends, (wall.end - wall.start).dot(wall.along));
+    // It may reach past either end of the wall, and no further past both together.
+    let length = to - from + PAST_ENDS;
     if stretch.length > length { Stretch { length, held_by: None } } else { stretch }
 }
 

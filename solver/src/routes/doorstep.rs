@@ -63,5 +63,5 @@ fn stays(placed: &Placed, least: f64) -> (f64, f64) {
         return (-least / 2.0, least / 2.0);
     }
     let from = placed.size.depth.min(placed.size.width);
-    if least - from >= SHORTEST_FRONT { (from, least) } else { (from, placed.size.width) }
+    (from, least.max(from + SHORTEST_FRONT))
 }

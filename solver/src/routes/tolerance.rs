@@ -23,7 +23,7 @@ pub(super) const START_BEHIND: f64 = 1e-3;
 /// How far behind its line a mouth's stretch stands, seen from behind, mm: behind the place where the route starts.
 pub(super) const BACK_BEHIND: f64 = 2e-3;
 
-/// The least front that a mouth can be, mm: on a shorter one the whole front is the mouth.
+/// The least front that a mouth can be, mm: it must have a direction to be widened in.
 pub(super) const SHORTEST_FRONT: f64 = 1.0;
 
 /// How much nearer than its radius a disc may pass on a walk, mm: a disc of just the width of a gap still passes

@@ -11,6 +11,9 @@ use crate::program::Row;
 /// (3048 mm, HUD Manual of Acceptable Practices 1973).
 const GROUP: f64 = 3048.0;
 
+/// Half of a two-seater, mm (drawing-office metric list: 1500).
+const END_OF_TWO_SEATER: f64 = 750.0;
+
 /// A side table or lamp stands within this of its seat, mm: a surface within 450 mm of every seat place (common
 /// practice, no source), less half an arm.
 const WITHIN_REACH: f64 = 300.0;
@@ -43,14 +46,14 @@ fn one_way(pose: &Pose, seat: &Pose) -> Vec<Requirement> {
     vec![Requirement::always(cause, rows)]
 }
 
-/// A second seat at one side: its back no nearer to the main seat's middle than that seat's least end, and within the group, its middle between
-/// the main seat's back and a group's length before it.
+/// A second seat at one side: its back as far out as the end of a two-seater, or of the main seat where that is never so
+/// wide, and within the group; its middle between the main seat's back and a group's length before it.
 fn across(pose: &Pose, seat: &Pose, left: bool) -> Vec<Row> {
     let side = if left { seat.left() } else { -seat.left() };
     let outward = pose.middle_of_back().from(&seat.middle_of_back()).along(side);
     let ahead = pose.middle_of_back().from(&seat.anchor).along(seat.stand.facing);
     vec![
-        outward.at_least(seat.piece.width.least / 2.0),
+        outward.at_least(END_OF_TWO_SEATER.min(seat.piece.width.most / 2.0)),
         outward.at_most(GROUP),
         ahead.at_least(0.0),
         ahead.plus(&seat.depth(), -1.0).at_most(GROUP),

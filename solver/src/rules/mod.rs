@@ -37,7 +37,7 @@ pub use ground::{Ground, Walls};
 pub use layout_rule::LayoutRule;
 pub use linear::{Linear, LinearPoint};
 pub use linear_outline::LinearOutline;
-pub use off_wall::FOOT;
+pub use off_wall::{FOOT, PAST_ENDS};
 pub use pose::Pose;
 pub use requirement::{Alternative, Arc, Cause, Requirement, With};
 pub use tolerance::TOLERANCE;

@@ -1,39 +1,47 @@
-//! A piece at a wall keeps its gap behind its back, and a foot more at most. The back of a corner sofa is that of its main
-//! run: a return may stand close to a side wall.
+//! A piece at a wall keeps its gap behind its back, and a foot more at most, and has the wall behind it. The back of a
+//! corner sofa is that of its main run: a return may stand close to a side wall.
 
 use elbowroom_model::Rule;
 
 use super::{Cause, Ground, LayoutRule, Pose, Requirement, With};
+use crate::program::Row;
 use crate::site::SiteWall;
 
 /// How much further than its gap a piece at a wall may stand, mm: up to a foot where one wants to walk or clean behind
 /// (common practice, no source).
 pub const FOOT: f64 = 304.8;
 
-/// A piece at a wall keeps its gap behind its back.
+/// How much of its width a piece at a wall may have past the ends of the wall, mm: so little looks like none (common
+/// practice, no source).
+pub const PAST_ENDS: f64 = 50.0;
+
+/// A piece at a wall keeps its gap behind its back and stands before the wall.
 #[derive(Debug)]
 pub(super) struct OffWall;
 
 impl LayoutRule for OffWall {
     fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) else { return Vec::new() };
-        vec![behind_back(wall, pose)]
+        let mut rows = Vec::from(behind_back(wall, pose));
+        rows.extend(before_wall(ground, wall, pose));
+        vec![Requirement::always(Cause { rule: Rule::OffWall, piece: pose.id, with: With::Wall(wall.id) }, rows)]
     }
 }
 
-fn behind_back(wall: &SiteWall, pose: &Pose) -> Requirement {
+fn behind_back(wall: &SiteWall, pose: &Pose) -> [Row; 2] {
     let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
-    let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
     let gap = pose.piece.off_wall;
-    // It may reach past the wall's end, where that is an outside corner: as much of it stands before the wall as it is long
-    // at least, so that it is this wall it stands at, and growing at either end never breaks that.
-    let length = (wall.end - wall.start).norm();
-    let least = pose.piece.width.least.min(length);
-    let rows = vec![
-        off.at_least(gap),
-        off.at_most(gap + FOOT),
-        middle.clone().plus(&pose.width(), 0.5).at_least(least),
-        middle.plus(&pose.width(), -0.5).at_most(length - least),
-    ];
-    Requirement::always(Cause { rule: Rule::OffWall, piece: pose.id, with: With::Wall(wall.id) }, rows)
+    [off.at_least(gap), off.at_most(gap + FOOT)]
+}
+
+/// All but [`PAST_ENDS`] of its width as laid out is before the wall: it passes neither end by more, nor both together.
+/// Nothing is asked of its least, so that whoever bought a larger one than that may say so.
+fn before_wall(ground: &Ground<'_>, wall: &SiteWall, pose: &Pose) -> Vec<Row> {
+    let Some((from, to)) = ground.site.ends_along(ground.brief, wall.id) else { return Vec::new() };
+    let middle = pose.middle_of_back().along(wall.along);
+    vec![
+        middle.clone().plus(&pose.width(), -0.5).at_least(from - PAST_ENDS),
+        middle.plus(&pose.width(), 0.5).at_most(to + PAST_ENDS),
+        pose.width().at_most(to - from + PAST_ENDS),
+    ]
 }

@@ -1,4 +1,5 @@
-//! A piece at a wall has its back parallel to it, its off-wall gap or more from it, and at most that gap and a foot.
+//! A piece at a wall has its back parallel to it, its off-wall gap or more from it and at most that gap and a foot, and
+//! all but 50 mm of its width before it.
 
 use elbowroom_model::Rule;
 
@@ -9,6 +10,9 @@ use crate::answer::Thing;
 
 /// How much farther off its wall a piece may stand, mm: a foot, where one walks or cleans behind (common practice).
 const FOOT: f64 = 304.8;
+
+/// How much of its width a piece may have past the ends of its wall, mm (common practice).
+const PAST_ENDS: f64 = 50.0;
 
 pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     scene.pieces.iter().filter_map(|piece| breach(scene, piece)).collect()
@@ -41,8 +45,9 @@ fn breach(scene: &Scene<'_>, piece: &InPlace<'_>) -> Option<Breach> {
     }
     let (from, to) = (wall.start.dot(along), wall.end.dot(along));
     let [first, second] = back.map(|corner| corner.dot(along));
-    let beside = -common((from, to), (first.min(second), first.max(second)));
-    if beside > 0.0 { tell(beside, Wrong::PastEnd) } else { None }
+    let before = common((from, to), (first.min(second), first.max(second))).max(0.0);
+    let past = piece.placed.size.width - before - PAST_ENDS;
+    if past > SLACK { tell(past, Wrong::PastEnd) } else { None }
 }
 
 const RULE: Rule = Rule::OffWall;

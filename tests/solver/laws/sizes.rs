@@ -9,8 +9,10 @@ use proptest::prelude::proptest;
 
 use super::drawn::rooms;
 use super::few;
-use super::told::{Image, by_decisions, decisions};
-use crate::support::ranked::{brief_of, figures, ranked_brief};
+use super::told::{Image, by_decisions, decisions, no_less, value_of};
+use crate::scenarios;
+use crate::support::plan::{Plan, PlanPiece};
+use crate::support::ranked::{brief_of, figures, largest, ranked_brief, wall};
 
 /// The brief with every piece bought: between its least and what it is laid out at, `shares` saying how far up.
 fn bought(brief: &Brief, option: &RankedOption, shares: &[f64]) -> Brief {
@@ -31,6 +33,86 @@ fn bought(brief: &Brief, option: &RankedOption, shares: &[f64]) -> Brief {
 
 fn solved(brief: &Brief) -> Answer {
     ranked_brief(brief, Limits { shown: 0, ..Limits::default() })
+}
+
+/// What is laid out is told in thousandths of a millimetre: so much less of it surely has its place.
+const ROUNDING: f64 = 0.01;
+
+/// The brief with every least raised by a share of what the option lays out beyond it. Pieces of one row are raised alike,
+/// and so are sizes that are tied.
+fn raised(brief: &Brief, option: &RankedOption, share: impl Fn(usize, Dimension) -> f64) -> Brief {
+    let mut raised = brief.clone();
+    for (place, piece) in raised.pieces.iter_mut().enumerate() {
+        let Some(sizes) = option.sizes_of(PieceId(place)) else { continue };
+        let (row, is_square) = (piece.alike.map_or(place, |row| row.0), piece.square);
+        let up = |range: SizeRange, dimension: Dimension| {
+            let tied = if is_square { Dimension::Width } else { dimension };
+            let laid_out = figures(sizes, dimension).together;
+            let least = range.least + share(row, tied) * (laid_out - ROUNDING - range.least).max(0.0);
+            SizeRange { least, usual: range.usual.max(least), ..range }
+        };
+        piece.width = up(piece.width, Dimension::Width);
+        piece.depth = up(piece.depth, Dimension::Depth);
+        piece.return_length = piece.return_length.map(|range| up(range, Dimension::Return));
+    }
+    raised
+}
+
+/// Whoever asks for what an option offers is offered it: the same decisions, with pieces that are worth as much.
+fn assert_offered(answer: &Answer, option: &RankedOption, raised: &Brief, text: &str) {
+    let again = solved(raised);
+    let leasts: Vec<_> =
+        raised.pieces.iter().map(|piece| (&piece.name, piece.width.least, piece.depth.least)).collect();
+    let Some(twin) = by_decisions(&again, Image::Same).remove(&decisions(answer, option, Image::Same)) else {
+        panic!("{}: not with {leasts:?}\n{:#?}\n{text}", option.key, again.refused)
+    };
+    let worth = |option: &RankedOption| option.sizes.iter().map(|sizes| value_of(sizes, &answer.brief)).sum::<f64>();
+    let (was, is) = (worth(option), worth(twin));
+    assert!(!twin.proven || no_less(is, was), "{}: fell from {was} to {is} with {leasts:?}\n{text}", option.key);
+}
+
+/// Rooms of the demo and some that once went wrong.
+fn rooms_on_file() -> Vec<(String, String)> {
+    let mut rooms = scenarios::rooms();
+    for name in ["about-a-post", "back-parlour", "crooked", "settled"] {
+        let path = format!("{}/../tests/data/{name}.yaml", env!("CARGO_MANIFEST_DIR"));
+        rooms.push((name.to_owned(), std::fs::read_to_string(path).unwrap()));
+    }
+    rooms
+}
+
+#[test]
+fn raising_any_least_up_to_together_loses_no_option_of_a_room_on_file() {
+    for (name, text) in rooms_on_file() {
+        let brief = brief_of(&text);
+        let answer = solved(&brief);
+        // All of it bought of the best, a third of it of the one in the middle.
+        let all = |_, _| 1.0;
+        let some = |piece: usize, dimension: Dimension| f64::from((piece + dimension as usize) % 3 == 0);
+        if let (Some(best), Some(middling)) = (answer.options.first(), answer.options.get(answer.options.len() / 2)) {
+            assert_offered(&answer, best, &raised(&brief, best, all), &name);
+            assert_offered(&answer, middling, &raised(&brief, middling, some), &name);
+        }
+    }
+}
+
+/// Wall e is 2.5 m long and begins at a corner that juts out into the room: a sofa could go on beyond it.
+#[test]
+fn what_is_offered_at_a_wall_that_ends_amid_the_room_may_be_asked_for() {
+    let corners = [(0.0, 0.0), (6000.0, 0.0), (6000.0, -5000.0), (2500.0, -5000.0), (2500.0, -2500.0), (0.0, -2500.0)];
+    let plan = |least: f64| {
+        let sofa = PlanPiece::of("sofa").range("width", least, 2970.0);
+        Plan { profile: "snug", ..Plan::of(&corners) }.piece(sofa).text()
+    };
+    let at_wall = |least: f64| {
+        let answer = solved(&brief_of(&plan(least)));
+        let at_wall = |option: &&RankedOption| wall(&answer, option.choices.seat_back) == Some("wall e");
+        largest(&answer, answer.options.iter().filter(at_wall), "sofa", Dimension::Width)
+    };
+    let offered = at_wall(1500.0).unwrap();
+    assert!((2549.0..=2550.0).contains(&offered), "all but 50 mm of it is before the wall: {offered}");
+    assert!(at_wall(offered - ROUNDING).is_some_and(|width| width >= offered - ROUNDING));
+    assert_eq!(at_wall(offered + 1.0), None);
 }
 
 proptest! {
@@ -55,6 +137,24 @@ proptest! {
         let found: BTreeMap<_, _> = by_decisions(&again, Image::Same);
         let sizes: Vec<_> = bought.pieces.iter().map(|piece| (&piece.name, piece.width.most, piece.depth.most)).collect();
         assert!(found.contains_key(&decisions(&answer, option, Image::Same)), "{}: {sizes:?}\n{text}", option.key);
+    }
+
+    /// Raising any least to anything up to `together` loses no option.
+    #[test]
+    fn raising_a_least_up_to_together_loses_no_option(
+        plan in rooms(),
+        shares in proptest::collection::vec(proptest::option::of(0.0_f64..=1.0), 12),
+        pick in 0_usize..8,
+    ) {
+        let text = plan.text();
+        let brief = brief_of(&text);
+        let answer = solved(&brief);
+        if answer.options.is_empty() {
+            return Ok(());
+        }
+        let option = &answer.options[pick % answer.options.len()];
+        let share = |piece: usize, dimension: Dimension| shares[piece * 3 + dimension as usize].unwrap_or(0.0);
+        assert_offered(&answer, option, &raised(&brief, option, share), &text);
     }
 
     /// least <= together <= alone <= most, for every dimension of every option that is shown.

@@ -6,22 +6,17 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Clearance, Dimension};
-use elbowroom_solver::answer::{OptionPiece, RankedOption};
+use elbowroom_model::{Brief, Clearance};
+use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::routes::End;
 use elbowroom_solver::{Answer, Limits};
 use proptest::prelude::proptest;
 
 use super::drawn::{middle, rectangles, rooms};
 use super::few;
-use super::told::{Image, by_decisions};
+use super::told::{Image, by_decisions, no_less, value_of};
 use crate::support::plan::Plan;
-use crate::support::ranked::{brief_of, figures, ranked_brief};
-
-/// A proof holds within a thousandth; a millimetre more for rounding.
-fn no_less(now: f64, before: f64) -> bool {
-    now >= before - before.abs() / 1000.0 - 1.0
-}
+use crate::support::ranked::{brief_of, ranked_brief};
 
 fn solved(brief: &Brief) -> Answer {
     ranked_brief(brief, Limits { shown: 0, ..Limits::default() })
@@ -59,14 +54,7 @@ const LEASTS: [Clearance; 8] = [
 /// The size value of every piece but one, as an option lays it out.
 fn value_without(option: &RankedOption, brief: &Brief, left_out: &str) -> f64 {
     let pieces = option.pieces(brief).filter(|one| one.piece.name != left_out);
-    let value = |one: OptionPiece<'_>| {
-        let of = |dimension: Dimension| {
-            let range = one.piece.range(dimension).unwrap();
-            range.value(figures(one.sizes, dimension).together)
-        };
-        one.piece.weight * one.piece.dimensions().into_iter().map(of).sum::<f64>()
-    };
-    pieces.map(value).sum()
+    pieces.map(|one| value_of(one.sizes, brief)).sum()
 }
 
 fn best(answer: &Answer) -> Option<f64> {

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Hand, SecondPlace};
+use elbowroom_model::{Brief, Dimension, Hand, SecondPlace};
 use elbowroom_solver::Answer;
-use elbowroom_solver::answer::{RankedOption, Thing, degrees};
+use elbowroom_solver::answer::{PieceSizes, RankedOption, Thing, degrees};
 
 use crate::support::ranked::{figures, wall};
 
@@ -96,4 +96,16 @@ pub(super) fn assert_alike(one: &Answer, image: Image, other: &Answer, apart: Ap
         let (mine, theirs) = (option.score, twin.score);
         assert!((mine - theirs).abs() <= score, "{image:?}: {decisions:?}: score {mine} {theirs}\n{text}");
     }
+}
+
+/// A proof holds within a thousandth; a millimetre more for rounding.
+pub(super) fn no_less(now: f64, before: f64) -> bool {
+    now >= before - before.abs() / 1000.0 - 1.0
+}
+
+/// What a piece as laid out counts by the ranges of a brief.
+pub(super) fn value_of(sizes: &PieceSizes, brief: &Brief) -> f64 {
+    let piece = brief.piece(sizes.piece).unwrap();
+    let of = |dimension: Dimension| piece.range(dimension).unwrap().value(figures(sizes, dimension).together);
+    piece.weight * piece.dimensions().into_iter().map(of).sum::<f64>()
 }

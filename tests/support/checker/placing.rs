@@ -15,6 +15,8 @@ pub(crate) const SLACK: f64 = 0.5;
 const PLACE: f64 = 1.0 + 1e-6;
 /// How much farther off its wall a piece may stand, mm.
 const FOOT: f64 = 304.8;
+/// How much of its width a piece may have past the ends of its wall as measured, mm.
+const PAST_ENDS: f64 = 50.0;
 /// How far from opposite two fronts may be turned, degrees.
 const FACING: f64 = 10.0;
 
@@ -174,12 +176,9 @@ fn off_wall(ground: &Ground, stand: &Stand<'_>) -> Option<String> {
     if least < gap - SLACK || least > gap + FOOT + SLACK {
         return say(format!("stands {least:.1} off its wall, gap {gap:.1}"));
     }
-    let stretch = (dot(wall.ends[0], wall.along), dot(wall.ends[1], wall.along));
-    if overlap(stretch, extent(&corners[..2], wall.along)) <= 0.0 {
-        say("is not before its wall".to_owned())
-    } else {
-        None
-    }
+    let back = extent(&corners[..2], wall.along);
+    let past = (back.1 - back.0) - overlap(wall.measured, back).max(0.0);
+    if past > PAST_ENDS + SLACK { say(format!("has {past:.1} past the ends of its wall")) } else { None }
 }
 
 /// Whether two pieces face each other: within 10 degrees of opposite, fronts overlapping sideways, each ahead.

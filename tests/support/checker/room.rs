@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, Hinge, ItemKind, Point, Swings};
 
-use super::plane::{P, Polygon, add, counter_clockwise, cross, edges, left, length, minus, unit};
+use super::plane::{P, Polygon, add, counter_clockwise, cross, dot, edges, left, length, minus, unit};
 
 /// The widest opening that has a landing (scenario format, Zones).
 const WIDEST_WITH_LANDING: f64 = 1200.0;
@@ -27,6 +27,8 @@ pub(crate) struct Wall {
     /// From its left to its right end.
     pub(crate) along: P,
     pub(crate) inward: P,
+    /// Where along itself it begins and ends as measured.
+    pub(crate) measured: (f64, f64),
 }
 
 /// The room.
@@ -48,12 +50,14 @@ impl Ground {
         // Clockwise: the room lies to the right of each wall.
         let outline = moved(&measured, -by);
         let wall = |(i, (start, end)): (usize, (P, P))| {
-            let along = unit(minus(xy(brief.room.walls[i].end), xy(brief.room.walls[i].start)));
+            let (from, to) = (xy(brief.room.walls[i].start), xy(brief.room.walls[i].end));
+            let along = unit(minus(to, from));
             Wall {
                 name: brief.room.walls[i].name.clone(),
                 ends: [start, end],
                 along,
                 inward: minus([0.0, 0.0], left(along)),
+                measured: (dot(from, along), dot(to, along)),
             }
         };
         let walls = edges(&outline).enumerate().map(wall).collect();

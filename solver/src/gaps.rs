@@ -8,11 +8,12 @@ use crate::geometry::{Convex, gap};
 use crate::layout::{Layout, Placed};
 use crate::site::Site;
 
-/// Pieces that overlap by no more than this stand flush, mm: programs place them to 1e-7 mm.
-const ROUNDING: f64 = 1e-6;
-
 /// Two lengths of one gap that differ by less are the same, mm: results tell places to a thousandth.
 const SAME_GAP: f64 = 1e-3;
+
+/// What lies before less of a front than this lies beside it, and what reaches behind it by less lies before it, mm: no
+/// tape tells it from flush, and as much may come of rounding, for the re-check pulls in half a millimetre on either side.
+const FLUSH: f64 = 1.0;
 
 /// Every gap that a rule asks for and that this layout has, in the order of the pieces.
 #[must_use]
@@ -115,7 +116,7 @@ impl Measure<'_> {
         let ahead_of = pieces.chain(bodies).chain(walls).filter_map(|(thing, shape)| {
             let shape = strip(placed, &shape)?;
             let clear = along(&shape, -placed.facing, placed) - front;
-            (clear > -ROUNDING).then_some((thing, clear, shape))
+            (clear > -FLUSH).then_some((thing, clear.max(0.0), shape))
         });
         let (thing, clear, shape) = ahead_of.min_by(|a, b| a.1.total_cmp(&b.1))?;
         let between = [Thing::Piece(placed.piece), thing];
@@ -158,7 +159,7 @@ fn level(first: &Placed, second: &Placed) -> Option<[Point; 2]> {
         let across = way.left();
         let shared = one.support(across).min(other.support(across)) + one.support(-across).min(other.support(-across));
         let base = across * middle_of_common(across, &one, &other);
-        (to > from && shared > ROUNDING).then(|| [base + way * from, base + way * to])
+        (to > from && shared > FLUSH).then(|| [base + way * from, base + way * to])
     })
 }
 
@@ -177,12 +178,12 @@ const fn front_of(placed: &Placed) -> f64 {
 fn overlap(seat: &Placed, other: &Placed) -> bool {
     let (left, main, shape) = (seat.left(), seat.main(), other.main());
     let low = (-main.support(-left)).max(-shape.support(-left));
-    main.support(left).min(shape.support(left)) - low > ROUNDING
+    main.support(left).min(shape.support(left)) - low > FLUSH
 }
 
-/// The part of a shape straight before a piece's back, over the piece's width.
+/// The part of a shape straight before a piece's back, over the piece's width less what is flush at either end.
 fn strip(placed: &Placed, shape: &Convex) -> Option<Convex> {
     let (left, main) = (placed.left(), placed.main());
-    let within = shape.clipped(left, main.support(left) - ROUNDING)?;
-    within.clipped(-left, main.support(-left) - ROUNDING)
+    let within = shape.clipped(left, main.support(left) - FLUSH)?;
+    within.clipped(-left, main.support(-left) - FLUSH)
 }

@@ -7,6 +7,7 @@ mod support;
 
 mod arrangement;
 mod criteria;
+mod gaps;
 mod laws;
 mod plan;
 mod program;

@@ -16,6 +16,12 @@ const FIELD: f64 = 45.0;
 /// What is lower does not catch the eye of one who comes in, mm (common practice, no source).
 const CATCHES_THE_EYE: f64 = 600.0;
 
+/// How welcome a bare wall is, and nothing at all, 0 to 100 (common practice, no source): nothing speaks for it or against it.
+const BARE_WALL: f64 = 60.0;
+
+/// Cosine of the angle, 45 degrees, within which a side is turned in a direction.
+const TURNED: f64 = 0.7;
+
 /// The side of a piece that is met.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Side {
@@ -111,7 +117,7 @@ impl Look<'_, '_> {
         let (wall, reach, at) = met.min_by(|a, b| a.1.total_cmp(&b.1))?;
         let mut held = room.items().filter(|(_, item)| item.wall == wall && item.width > 0.0);
         // A window over a radiator is what one sees.
-        let covers = |item: &WallItem| item.at <= at && at <= item.at + item.width && !is_radiator(item);
+        let covers = |item: &WallItem| item.at <= at && at <= item.at + item.width && !is_looked_past(item);
         let item = held.find(|(_, item)| covers(item)).map(|(id, _)| Far::Item(id));
         Some((item.unwrap_or(Far::Wall(wall)), reach))
     }
@@ -141,7 +147,7 @@ impl Look<'_, '_> {
 
     /// Which side of a piece the edge of one of its parts is.
     fn side(&self, placed: &Placed, part: usize, outward: Point) -> Side {
-        let toward = |direction: Point| outward.dot(direction) > 0.7;
+        let toward = |direction: Point| outward.dot(direction) > TURNED;
         let chaise = self.setting.brief().piece(placed.piece).is_some_and(|piece| piece.chaise);
         // A corner sofa has a second back along its return; a chaise has none.
         let second_back = placed.hand.is_some() && !chaise && toward(-placed.along());
@@ -157,10 +163,7 @@ impl Look<'_, '_> {
 
 /// How welcome all that is in sight is, 0 to 100, each by the angle it fills.
 pub(super) fn welcome(setting: &Setting, glimpses: &[Glimpse]) -> f64 {
-    /// As a bare wall: nothing speaks for it or against it.
-    const NOTHING_IN_SIGHT: f64 = 60.0;
-    weighted_mean(glimpses.iter().map(|glimpse| (welcome_of(setting, glimpse), glimpse.angle)))
-        .unwrap_or(NOTHING_IN_SIGHT)
+    weighted_mean(glimpses.iter().map(|glimpse| (welcome_of(setting, glimpse), glimpse.angle))).unwrap_or(BARE_WALL)
 }
 
 /// How welcome a sight is, 0 to 100 (common practice, no source): near and far count alike where both are seen.
@@ -183,7 +186,7 @@ fn welcome_near(setting: &Setting, piece: PieceId, side: Side) -> f64 {
 
 fn welcome_far(setting: &Setting, far: Far) -> f64 {
     let item = match far {
-        Far::Item(id) => setting.brief().room.items.get(id.0),
+        Far::Item(id) => setting.brief().room.item(id),
         Far::Wall(_) => None,
     };
     match item.map(|item| &item.kind) {
@@ -194,7 +197,7 @@ fn welcome_far(setting: &Setting, far: Far) -> f64 {
         },
         Some(ItemKind::Fireplace(_)) => 100.0,
         Some(ItemKind::Opening(_)) => 80.0,
-        _ => 60.0,
+        Some(ItemKind::Door(_) | ItemKind::Radiator(_) | ItemKind::Socket(_)) | None => BARE_WALL,
     }
 }
 
@@ -222,6 +225,7 @@ fn met_first(setting: &Setting, glimpse: &Glimpse) -> FirstSeen {
     }
 }
 
-const fn is_radiator(item: &WallItem) -> bool {
+/// What is too low or too small to be what one sees of a wall.
+const fn is_looked_past(item: &WallItem) -> bool {
     matches!(item.kind, ItemKind::Radiator(_) | ItemKind::Socket(_))
 }

@@ -1,4 +1,6 @@
 //! Balance: what is centred, what is in proportion, and whether the room leans to one side.
+//!
+//! Rests on common practice alone: a sofa of about two thirds of its wall, a table of half to two thirds of the sofa.
 
 use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, PieceId, PieceKind, Point, WallId, ring};
 

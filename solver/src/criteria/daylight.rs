@@ -1,4 +1,6 @@
 //! Daylight: how deep in the room the seats are, measured by the heads of the windows, and a lamp for the evening.
+//!
+//! Rests on the room-depth rules (daylight reaches 2 to 2.5 heights of the window's head) and on the no-sky view of EN 17037.
 
 use elbowroom_model::{Brief, Criterion, ItemId, Point};
 

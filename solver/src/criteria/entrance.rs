@@ -1,4 +1,7 @@
 //! Entrance: how the seats meet one who comes in.
+//!
+//! Rests on common practice alone: seats that have the way in before them, fronts rather than backs on arrival, nothing across
+//! the way.
 
 use elbowroom_model::{Brief, Criterion, ItemId, PieceId, Point};
 

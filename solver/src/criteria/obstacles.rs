@@ -118,7 +118,7 @@ fn height_of_body(brief: &Brief, id: BodyId) -> f64 {
         BodyId::Item(id) => brief.room.item(id).and_then(|item| match &item.kind {
             ItemKind::Radiator(radiator) => Some(radiator.height),
             ItemKind::Fireplace(fire) => fire.height,
-            _ => None,
+            ItemKind::Door(_) | ItemKind::Opening(_) | ItemKind::Window(_) | ItemKind::Socket(_) => None,
         }),
     };
     height.unwrap_or(f64::INFINITY)

@@ -22,7 +22,7 @@ pub(super) struct OnWall<'a> {
 impl<'a> OnWall<'a> {
     /// The item as it lies; `None` where the room has no such item.
     pub(super) fn of(brief: &'a Brief, id: ItemId) -> Option<Self> {
-        let item = brief.room.items.get(id.0)?;
+        let item = brief.room.item(id)?;
         let wall = brief.room.wall(item.wall)?;
         let (left, right) = brief.room.ends(item)?;
         Some(Self { id, item, left, right, along: wall.along(), inward: wall.inward() })
@@ -61,12 +61,8 @@ pub(super) fn entrances(brief: &Brief) -> Option<OneOrMore<Outlook<'_>>> {
 
 /// The windows.
 pub(super) fn windows(brief: &Brief) -> impl Iterator<Item = (Outlook<'_>, &Window)> {
-    OnWall::all(brief).filter_map(|on_wall| match &on_wall.item.kind {
-        ItemKind::Window(window) => Some((Outlook::of(brief, on_wall)?, window)),
-        ItemKind::Door(_)
-        | ItemKind::Opening(_)
-        | ItemKind::Radiator(_)
-        | ItemKind::Fireplace(_)
-        | ItemKind::Socket(_) => None,
+    OnWall::all(brief).filter_map(|on_wall| {
+        let ItemKind::Window(window) = &on_wall.item.kind else { return None };
+        Some((Outlook::of(brief, on_wall)?, window))
     })
 }

@@ -1,4 +1,6 @@
 //! Openness: sight of what is to stay open, backs to what is not, and how much of the room one sees on coming in.
+//!
+//! What one sees on coming in is the isovist of Benedikt 1979; low or no backs across an open side are common practice.
 
 use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Stance};
 
@@ -40,8 +42,8 @@ pub enum SideFinding {
     Open {
         /// The opening.
         opening: ItemId,
-        /// Mean share that the seat places have before them and see, 0 to 1.
-        from_seats: f64,
+        /// Mean share that the seat places have before them and see, 0 to 1; `None` where no seat stands.
+        from_seats: Option<f64>,
         /// Mean share that one sees from the entrances; `None` without one, or where it is the entrance itself.
         from_entrance: Option<f64>,
         /// What stands across it.
@@ -51,8 +53,8 @@ pub enum SideFinding {
     Away {
         /// The opening.
         opening: ItemId,
-        /// Mean share that the seat places have behind them, 0 to 1.
-        turned_from: f64,
+        /// Mean share that the seat places have behind them, 0 to 1; `None` where no seat stands.
+        turned_from: Option<f64>,
     },
 }
 
@@ -105,11 +107,10 @@ impl Yardstick for Openness {
 
 /// The openings with a stance.
 fn openings(brief: &Brief) -> impl Iterator<Item = (Outlook<'_>, Stance)> {
-    OnWall::all(brief).filter_map(|on_wall| match &on_wall.item.kind {
-        ItemKind::Opening(opening) if opening.stance != Stance::None => {
-            Some((Outlook::of(brief, on_wall)?, opening.stance))
-        }
-        _ => None,
+    OnWall::all(brief).filter_map(|on_wall| {
+        let ItemKind::Opening(opening) = &on_wall.item.kind else { return None };
+        let has_stance = opening.stance != Stance::None;
+        has_stance.then_some((Outlook::of(brief, on_wall)?, opening.stance))
     })
 }
 
@@ -117,12 +118,12 @@ fn openings(brief: &Brief) -> impl Iterator<Item = (Outlook<'_>, Stance)> {
 struct OpenSide {
     opening: ItemId,
     stance: Stance,
-    /// Mean share that the seat places have before them and see.
-    from_seats: f64,
+    /// Mean share that the seat places have before them and see; `None` where no seat stands.
+    from_seats: Option<f64>,
     /// Mean share that one sees from the entrances; `None` without one, or where it is the entrance itself.
     from_entrance: Option<f64>,
-    /// Mean share that the seat places have behind them.
-    turned_from: f64,
+    /// Mean share that the seat places have behind them; `None` where no seat stands.
+    turned_from: Option<f64>,
     closed: Across,
 }
 
@@ -139,9 +140,9 @@ impl OpenSide {
         Self {
             opening: on_wall.id,
             stance,
-            from_seats: mean(sights.iter().map(|seen| seen.share)).unwrap_or(0.0),
+            from_seats: mean(sights.iter().map(|seen| seen.share)),
             from_entrance: mean(on_arrival),
-            turned_from: mean(sights.iter().map(|seen| 1.0 - seen.before)).unwrap_or(0.0),
+            turned_from: mean(sights.iter().map(|seen| 1.0 - seen.before)),
             closed: backs_across(setting, on_wall),
         }
     }
@@ -149,18 +150,18 @@ impl OpenSide {
     /// The share that is as its stance wants it: seen, or turned from.
     fn kept(&self) -> f64 {
         match self.stance {
-            Stance::Away => self.turned_from,
+            Stance::Away => self.turned_from.unwrap_or(0.0),
             Stance::Open | Stance::None => {
+                let from_seats = self.from_seats.unwrap_or(0.0);
                 let entrance = self.from_entrance.map(|share| (share, FROM_ENTRANCE));
-                let seats = (self.from_seats, FROM_SEATS);
-                weighted_mean([seats].into_iter().chain(entrance)).unwrap_or(self.from_seats)
+                weighted_mean([(from_seats, FROM_SEATS)].into_iter().chain(entrance)).unwrap_or(from_seats)
             }
         }
     }
 
     fn score(&self) -> f64 {
         match self.stance {
-            Stance::Away => 100.0 * self.turned_from,
+            Stance::Away => 100.0 * self.kept(),
             Stance::Open | Stance::None => (100.0 * self.kept() - CLOSED * self.closed.weighed).max(0.0),
         }
     }

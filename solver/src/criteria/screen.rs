@@ -1,4 +1,7 @@
 //! Screen: how far and how far off its axis the seats are, and what light falls on it.
+//!
+//! The farthest seat rests on SMPTE EG 18, the nearest on ITU-R BT.1127, the angle off the axis on ITU-R BT.500; a screen square
+//! to the windows on workplace guides.
 
 use elbowroom_model::piece::{screen_height, screen_width};
 use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Piece, PieceId, PieceKind, Point};

@@ -1,5 +1,7 @@
 //! Where people sit: the places along each seat, with the eye of the sitter and the way it looks.
 
+use std::ops::Range;
+
 use elbowroom_model::kind::SeatForm;
 use elbowroom_model::{Brief, Piece, PieceId, Point};
 
@@ -85,7 +87,7 @@ fn straight_places(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
     let count =
         if piece.kind.traits().seat == Some(SeatForm::Single) { 1 } else { whole_places(width - BOTH_ARMS).max(1) };
     let run = (width - BOTH_ARMS).max(0.0);
-    let cushion = |(from, to): (f64, f64)| placed.block(from - run / 2.0, to - run / 2.0, 0.0, depth);
+    let cushion = |span: Range<f64>| placed.block(span.start - run / 2.0, span.end - run / 2.0, 0.0, depth);
     let place = |span| seat_place(placed, Run::Main, placed.facing, cushion(span));
     even_spans(run, count).map(place).collect()
 }
@@ -97,14 +99,14 @@ fn corner_places(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
     let corner = seat_place(placed, Run::Corner, corner_facing, placed.block(0.0, depth, 0.0, depth));
 
     let main = beyond_corner(width, depth);
-    let on_main = even_spans(main, whole_places(main)).map(|(from, to)| {
-        let cushion = placed.block(depth + from, depth + to, 0.0, depth);
+    let on_main = even_spans(main, whole_places(main)).map(|span| {
+        let cushion = placed.block(depth + span.start, depth + span.end, 0.0, depth);
         seat_place(placed, Run::Main, placed.facing, cushion)
     });
     // A chaise is the corner place drawn out: one puts the legs up on it.
     let along_return = if piece.chaise { 0.0 } else { beyond_corner(return_length.unwrap_or(0.0), depth) };
-    let on_return = even_spans(along_return, whole_places(along_return)).map(|(from, to)| {
-        let cushion = placed.block(0.0, depth, depth + from, depth + to);
+    let on_return = even_spans(along_return, whole_places(along_return)).map(|span| {
+        let cushion = placed.block(0.0, depth, depth + span.start, depth + span.end);
         seat_place(placed, Run::Return, placed.along(), cushion)
     });
     std::iter::once(corner).chain(on_main).chain(on_return).collect()
@@ -125,7 +127,7 @@ fn whole_places(run: f64) -> usize {
 }
 
 /// `count` equal spans of a run of that length.
-fn even_spans(run: f64, count: usize) -> impl Iterator<Item = (f64, f64)> {
+fn even_spans(run: f64, count: usize) -> impl Iterator<Item = Range<f64>> {
     let step = run / count.max(1) as f64;
-    (0..count).map(move |place| (place as f64 * step, (place + 1) as f64 * step))
+    (0..count).map(move |place| place as f64 * step..(place + 1) as f64 * step)
 }

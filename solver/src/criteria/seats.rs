@@ -1,4 +1,6 @@
 //! Seats: how many sit here, how near the pieces come to the sizes people usually want, and where a cup can stand.
+//!
+//! Usual sizes are those of `model/data/sizes.yaml`, places those of [`super::seat_places`]; a surface at hand is common practice.
 
 use elbowroom_model::{Brief, Criterion, Piece, PieceId};
 

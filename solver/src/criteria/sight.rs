@@ -13,6 +13,9 @@ pub const DOOR_HEAD: f64 = 2000.0;
 /// memory of Panero and Zelnik 1979).
 pub const EASY_FIELD: f64 = 60.0;
 
+/// What lies beyond the easy field counts (common practice, no source).
+const ASIDE: f64 = 0.5;
+
 /// What counts as before a sitter at all, degrees either side of straight ahead.
 pub const FRONT: f64 = 90.0;
 
@@ -124,37 +127,21 @@ pub struct Seen {
 /// What `eye` sees of `target` between the two half-angles of its field; `facing: None` looks all round.
 #[must_use]
 pub fn seen(eye: Eye, facing: Option<Point>, target: &Target, barriers: &Barriers) -> Seen {
-    let cuts = cuts(eye, facing, target, barriers);
-    let mut all = Seen::default();
-    let mut most_hidden = 0.0;
-    for pair in cuts.windows(2) {
-        let (from, to) = (pair[0], pair[1]);
-        let middle = target.at((from + to) / 2.0) - eye.at;
-        let aside = facing.map_or(0.0, |facing| angle_between(facing, middle));
-        if aside > FRONT || to - from <= 0.0 {
-            continue;
-        }
-        let angle = angle_between(target.at(from) - eye.at, target.at(to) - eye.at);
-        let weight = if aside > EASY_FIELD { 0.5 } else { 1.0 };
-        let slice = slice(eye, target, (from, to), barriers);
-        all.unhidden += angle;
-        all.angle += if slice.open { angle } else { 0.0 };
-        all.counted += angle * weight * slice.share;
-        all.counted_unhidden += angle * weight;
-        all.share += (to - from) * slice.share;
-        all.before += to - from;
-        let hidden = angle * (1.0 - slice.share);
-        if hidden > most_hidden {
-            (most_hidden, all.hidden_by) = (hidden, slice.hidden_by);
-        }
-    }
-    all
+    Look { eye, facing, target, barriers }.seen()
 }
 
 /// Angle between two directions, degrees, 0 to 180.
 #[must_use]
 pub fn angle_between(first: Point, second: Point) -> f64 {
     first.turn_to(second).abs().to_degrees()
+}
+
+/// An eye, its field, what it looks at and what may stand between.
+struct Look<'a> {
+    eye: Eye,
+    facing: Option<Point>,
+    target: &'a Target,
+    barriers: &'a Barriers,
 }
 
 /// A stretch of a target before which nothing begins or ends.
@@ -166,33 +153,72 @@ struct Slice {
     hidden_by: Option<Whose>,
 }
 
-fn slice(eye: Eye, target: &Target, (from, to): (f64, f64), barriers: &Barriers) -> Slice {
-    let at = |share: f64| barriers.hidden_below(eye, target.at(from + (to - from) * share));
-    let seen = |hidden: f64| ((target.head - hidden.max(target.foot)) / (target.head - target.foot)).clamp(0.0, 1.0);
-    let (middle, whose) = at(0.5);
-    // Three places of Gauss: exact for what bends as little as the foot of a line of sight over a straight edge.
-    let aside = 0.5 * (0.6_f64).sqrt();
-    let share = (5.0 * seen(at(0.5 - aside).0) + 8.0 * seen(middle) + 5.0 * seen(at(0.5 + aside).0)) / 18.0;
-    Slice { open: middle <= eye.height, share, hidden_by: whose.filter(|_| middle > target.foot) }
-}
+impl Look<'_> {
+    fn seen(&self) -> Seen {
+        let cuts = self.cuts();
+        let mut all = Seen::default();
+        let mut most_hidden = 0.0;
+        for pair in cuts.windows(2) {
+            let (from, to) = (pair[0], pair[1]);
+            let middle = self.to((from + to) / 2.0);
+            let aside = self.facing.map_or(0.0, |facing| angle_between(facing, middle));
+            if aside > FRONT || to - from <= 0.0 {
+                continue;
+            }
+            let angle = angle_between(self.to(from), self.to(to));
+            let weight = if aside > EASY_FIELD { ASIDE } else { 1.0 };
+            let slice = self.slice(from, to);
+            all.unhidden += angle;
+            all.angle += if slice.open { angle } else { 0.0 };
+            all.counted += angle * weight * slice.share;
+            all.counted_unhidden += angle * weight;
+            all.share += (to - from) * slice.share;
+            all.before += to - from;
+            let hidden = angle * (1.0 - slice.share);
+            if hidden > most_hidden {
+                (most_hidden, all.hidden_by) = (hidden, slice.hidden_by);
+            }
+        }
+        all
+    }
 
-/// Shares of the target's width where something begins or ends, 0 and 1 among them, in order.
-fn cuts(eye: Eye, facing: Option<Point>, target: &Target, barriers: &Barriers) -> Vec<f64> {
-    let corners = barriers.obstacles.iter().flat_map(|obstacle| obstacle.shape.corners().iter().copied());
-    let ends = barriers.walls.iter().map(|wall| wall.start);
-    let field = facing.into_iter().flat_map(|facing| {
-        [EASY_FIELD, -EASY_FIELD, FRONT, -FRONT].map(|degrees| facing.turned(degrees.to_radians()) + eye.at)
-    });
-    let mut cuts: Vec<f64> = corners.chain(ends).chain(field).filter_map(|mark| cut_by(eye, mark, target)).collect();
-    cuts.extend([0.0, 1.0]);
-    cuts.sort_by(f64::total_cmp);
-    cuts
-}
+    /// From the eye to the place at this share of the target's width.
+    fn to(&self, share: f64) -> Point {
+        self.target.at(share) - self.eye.at
+    }
 
-/// Share of the target's width where the line of sight over `mark` meets it.
-fn cut_by(eye: Eye, mark: Point, target: &Target) -> Option<f64> {
-    let look = Segment::new(eye.at, mark).crossing(Segment::new(target.left, target.right))?;
-    (look.of_first > 0.0 && look.of_second > 0.0 && look.of_second < 1.0).then_some(look.of_second)
+    /// The stretch between two shares of the target's width.
+    fn slice(&self, from: f64, to: f64) -> Slice {
+        let Self { eye, target, .. } = *self;
+        let at = |share: f64| self.barriers.hidden_below(eye, target.at(from + (to - from) * share));
+        let height = target.head - target.foot;
+        let seen = |hidden: f64| ((target.head - hidden.max(target.foot)) / height).clamp(0.0, 1.0);
+        let (middle, whose) = at(0.5);
+        // Three places of Gauss: exact for what bends as little as the foot of a line of sight over a straight edge.
+        let aside = 0.5 * (0.6_f64).sqrt();
+        let share = (5.0 * seen(at(0.5 - aside).0) + 8.0 * seen(middle) + 5.0 * seen(at(0.5 + aside).0)) / 18.0;
+        Slice { open: middle <= eye.height, share, hidden_by: whose.filter(|_| middle > target.foot) }
+    }
+
+    /// Shares of the target's width where something begins or ends, 0 and 1 among them, in order.
+    fn cuts(&self) -> Vec<f64> {
+        let corners = self.barriers.obstacles.iter().flat_map(|obstacle| obstacle.shape.corners().iter().copied());
+        let ends = self.barriers.walls.iter().map(|wall| wall.start);
+        let field = self.facing.into_iter().flat_map(|facing| {
+            [EASY_FIELD, -EASY_FIELD, FRONT, -FRONT].map(|degrees| facing.turned(degrees.to_radians()) + self.eye.at)
+        });
+        let mut cuts: Vec<f64> = corners.chain(ends).chain(field).filter_map(|mark| self.cut_by(mark)).collect();
+        cuts.extend([0.0, 1.0]);
+        cuts.sort_by(f64::total_cmp);
+        cuts
+    }
+
+    /// Share of the target's width where the line of sight over `mark` meets it.
+    fn cut_by(&self, mark: Point) -> Option<f64> {
+        let across = Segment::new(self.target.left, self.target.right);
+        let met = Segment::new(self.eye.at, mark).crossing(across)?;
+        (met.of_first > 0.0 && met.of_second > 0.0 && met.of_second < 1.0).then_some(met.of_second)
+    }
 }
 
 /// Height at `point` below which `obstacle` hides it.

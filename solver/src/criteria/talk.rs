@@ -1,4 +1,6 @@
 //! Talk: whether people who sit here can speak with one another.
+//!
+//! Distances rest on Hall 1966 (social distance), the group's circle on HUD 1973.
 
 use elbowroom_model::{Brief, Criterion, PieceId, Point};
 

@@ -1,4 +1,6 @@
 //! Upkeep: radiators that heat the room, windows one can reach, sockets near what needs them, room to clean.
+//!
+//! The length of a cord rests on NEC 210.52; the rest is common practice.
 
 use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, PieceId, Point, Socket};
 
@@ -129,18 +131,15 @@ fn hampered(all: &[Kept]) -> Vec<ItemId> {
 
 /// Each radiator with the share of it that heats the room.
 fn radiators(setting: &Setting) -> Vec<Kept> {
-    let radiators = OnWall::all(setting.brief()).filter_map(|on_wall| match &on_wall.item.kind {
-        ItemKind::Radiator(radiator) => Some((on_wall, radiator)),
-        _ => None,
-    });
-    let kept = radiators.map(|(on_wall, radiator)| {
+    let kept = OnWall::all(setting.brief()).filter_map(|on_wall| {
+        let ItemKind::Radiator(radiator) = &on_wall.item.kind else { return None };
         let taken = setting
             .barriers
             .obstacles
             .iter()
             .filter(|obstacle| obstacle.height > radiator.height && !matches!(obstacle.whose, Whose::Body(_)));
         let taken: f64 = taken.map(|obstacle| stands_before(&on_wall, radiator.depth, &obstacle.shape)).sum();
-        Kept { item: on_wall.id, share: 1.0 - taken.min(1.0) }
+        Some(Kept { item: on_wall.id, share: 1.0 - taken.min(1.0) })
     });
     kept.collect()
 }

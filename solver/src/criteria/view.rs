@@ -1,4 +1,6 @@
 //! View: how much of what is worth facing the seats have before them.
+//!
+//! Rests on the view out of EN 17037: the plan angle that a window fills before the eye, in three grades (read second-hand).
 
 use elbowroom_model::{Brief, Criterion, Hand, ItemId, PieceId, View as Marked};
 

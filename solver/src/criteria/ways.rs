@@ -1,4 +1,7 @@
 //! Ways: how easily one walks through the room, and whether the main routes leave the group in peace.
+//!
+//! What a route needs is its clearance (HUD 1973, 2010 ADA Standards; see `model/data/clearances.yaml`); routes behind a group
+//! rather than through it are common practice.
 
 use elbowroom_model::{Brief, Clearance, Criterion, PieceId, PieceKind, Point};
 

@@ -14,12 +14,21 @@ pub(super) fn reason(brief: &Brief, finding: &OpennessFinding) -> String {
 fn side(brief: &Brief, side: &SideFinding) -> String {
     match side {
         SideFinding::Away { opening, turned_from } => {
-            format!("the seats turn from {:.0} % of {}", 100.0 * turned_from, item(brief, *opening))
+            let opening = item(brief, *opening);
+            turned_from.map_or_else(
+                || format!("no seat stands to turn from {opening}"),
+                |share| format!("the seats turn from {:.0} % of {opening}", 100.0 * share),
+            )
         }
         SideFinding::Open { opening, from_seats, from_entrance, closed } => {
-            let mut reason = format!("the seats see {:.0} % of {}", 100.0 * from_seats, item(brief, *opening));
+            let opening = item(brief, *opening);
+            let mut reason = from_seats.map_or_else(
+                || format!("no seat stands to see {opening}"),
+                |share| format!("the seats see {:.0} % of {opening}", 100.0 * share),
+            );
             if let Some(share) = from_entrance {
-                reason += &format!(", one who comes in {:.0} %", 100.0 * share);
+                let sees = if from_seats.is_some() { "" } else { "sees " };
+                reason += &format!(", one who comes in {sees}{:.0} %", 100.0 * share);
             }
             match closed {
                 Some(closed) => reason + ", and " + &bar(brief, closed, "it"),
@@ -45,15 +54,28 @@ mod tests {
     #[test]
     fn openness_says_what_is_seen_of_each_side_and_on_arrival() {
         let bar = Bar { whose: Whose::Back(SOFA), share: 0.57, off: 800.0, weighed: 0.5 };
-        let open = SideFinding::Open { opening: DINING, from_seats: 0.5, from_entrance: Some(0.25), closed: Some(bar) };
+        let open =
+            SideFinding::Open { opening: DINING, from_seats: Some(0.5), from_entrance: Some(0.25), closed: Some(bar) };
         let arrival = Some(ArrivalFinding { isovist: 0.98, floor: 0.7 });
         assert_eq!(
             told(Finding::Openness(OpennessFinding { sides: vec![open], arrival })),
             "The seats see 50 % of the dining side, one who comes in 25 %, and the back of the sofa stands across 57 % of it, \
              80 cm before it; on arrival the eye has 98 % of the area of the empty room and 70 % of its floor."
         );
-        let away = SideFinding::Away { opening: DINING, turned_from: 1.0 };
+        let away = SideFinding::Away { opening: DINING, turned_from: Some(1.0) };
         let away = Finding::Openness(OpennessFinding { sides: vec![away], arrival: None });
         assert_eq!(told(away), "The seats turn from 100 % of the dining side.");
+    }
+
+    #[test]
+    fn openness_says_that_no_seat_stands() {
+        let open = SideFinding::Open { opening: DINING, from_seats: None, from_entrance: Some(0.25), closed: None };
+        let away = SideFinding::Away { opening: DINING, turned_from: None };
+        let neither = Finding::Openness(OpennessFinding { sides: vec![open, away], arrival: None });
+        assert_eq!(
+            told(neither),
+            "No seat stands to see the dining side, one who comes in sees 25 %, and no back stands across it; no seat stands to turn \
+             from the dining side."
+        );
     }
 }

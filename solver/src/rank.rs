@@ -114,7 +114,7 @@ fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
         dropped: enumeration.dropped.len(),
         programs,
         nodes: tally.nodes,
-        given_up: tally.given_up,
+        given_up: tally.pruned,
         layouts: tally.layouts,
         too_narrow: tally.too_narrow,
         dead_ends,

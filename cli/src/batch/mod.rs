@@ -5,7 +5,6 @@
 //! [`finish`] makes the files that a reader opens. How those look is `render`'s; what fits is the solver's.
 
 pub(crate) mod content;
-pub(crate) mod crew;
 pub(crate) mod finish;
 pub(crate) mod given;
 pub(crate) mod kept;
@@ -15,6 +14,7 @@ pub(crate) mod lines;
 pub(crate) mod plans;
 pub(crate) mod record;
 pub(crate) mod rooms;
+pub(crate) mod worker_pool;
 
 use std::fs;
 use std::path::Path;

@@ -8,12 +8,12 @@ use elbowroom_solver::Limits;
 
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
-use crate::batch::crew::work;
 use crate::batch::finish::finish;
 use crate::batch::given::Given;
 use crate::batch::kept::Kept;
 use crate::batch::record::{content, record, told_under};
 use crate::batch::rooms::{Rooms, rooms};
+use crate::batch::worker_pool::work;
 use crate::batch::{left, plans, sweep};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;

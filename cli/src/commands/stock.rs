@@ -11,11 +11,11 @@ use elbowroom_solver::{Answer, Limits};
 
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
-use crate::batch::crew::work;
 use crate::batch::given::Given;
 use crate::batch::left::{self, PICKS, STOCK};
 use crate::batch::record::solved;
 use crate::batch::rooms;
+use crate::batch::worker_pool::work;
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
@@ -25,7 +25,7 @@ use crate::render::stock as page;
 use crate::result::stock::{BookingResult, StockResult};
 use crate::stock::bookings::{self, ANY_DAY, Booking, Must};
 use crate::stock::store::{self, Store};
-use crate::stock::told::{Went, told, written_days};
+use crate::stock::told::{BookedRoom, told, written_days};
 use crate::text::json;
 use crate::watch::RoomsBar;
 use crate::words::stock as words;
@@ -117,7 +117,7 @@ fn assigned(booked: &[Booked], store: &Store) -> StockResult {
     let rooms: Vec<Asking> = askings.iter().filter_map(|asking| asking.as_ref().ok().cloned()).collect();
     let assignment = assign(&rooms, &store.owned, WORK);
     let one_more = more(&rooms, &store.owned, &assignment, WORK);
-    let went = booked.iter().zip(&askings).map(|(booked, asking)| {
+    let bookings = booked.iter().zip(&askings).map(|(booked, asking)| {
         let (from, to) = written_days(booked.booking.days);
         let room = BookingResult {
             source: booked.booking.source.clone(),
@@ -130,9 +130,9 @@ fn assigned(booked: &[Booked], store: &Store) -> StockResult {
             arrangement: None,
             asked: Vec::new(),
         };
-        Went { room, asking: asking.as_ref().ok() }
+        BookedRoom { room, asking: asking.as_ref().ok() }
     });
-    told(went.collect(), store, &assignment, one_more)
+    told(bookings.collect(), store, &assignment, one_more)
 }
 
 /// What the solver is asked for a booking.

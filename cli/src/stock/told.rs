@@ -1,4 +1,4 @@
-//! What is told of an assignment, from the bookings as they went in, the store and what the solver found.
+//! What is told of an assignment, from the bookings as they came in, the store and what the solver found.
 
 use elbowroom_solver::stock::{Asked, Asking, Assignment, By, Fulfilled, Tried};
 
@@ -7,20 +7,25 @@ use super::store::Store;
 use crate::result::stock::{Arrangement, AskedResult, BookingResult, FORMAT, PickedPiece, StockResult};
 use crate::words::answer::title;
 
-/// A booking as it went in, for who has a room to show for it.
-pub(crate) struct Went<'a> {
+/// A booking as it came in, for who has a room to show for it.
+pub(crate) struct BookedRoom<'a> {
     /// Its line as far as it is known without the assignment.
     pub room: BookingResult,
     /// What the solver was asked; `None` where the room is at fault.
     pub asking: Option<&'a Asking>,
 }
 
-/// What is told of `assignment`, whose rooms are those of `went` that have an asking, in their order.
-pub(crate) fn told(went: Vec<Went<'_>>, store: &Store, assignment: &Assignment, one_more: Tried) -> StockResult {
+/// What is told of `assignment`, whose rooms are those of `bookings` that have an asking, in their order.
+pub(crate) fn told(
+    bookings: Vec<BookedRoom<'_>>,
+    store: &Store,
+    assignment: &Assignment,
+    one_more: Tried,
+) -> StockResult {
     let mut furnished = assignment.rooms.iter();
-    let rooms = went.into_iter().map(|went| {
-        let Some((asking, furnished)) = went.asking.and_then(|asking| Some((asking, furnished.next()?))) else {
-            return went.room;
+    let rooms = bookings.into_iter().map(|booking| {
+        let Some((asking, furnished)) = booking.asking.and_then(|asking| Some((asking, furnished.next()?))) else {
+            return booking.room;
         };
         let option = furnished.option.and_then(|option| asking.answer.options.get(option));
         let arrangement = option.map(|option| Arrangement {
@@ -34,7 +39,7 @@ pub(crate) fn told(went: Vec<Went<'_>>, store: &Store, assignment: &Assignment, 
             piece: piece(*by, asked.pieces.len(), store),
             by: *by,
         });
-        BookingResult { arrangement, asked: asked.collect(), ..went.room }
+        BookingResult { arrangement, asked: asked.collect(), ..booking.room }
     });
     StockResult {
         format: FORMAT,

@@ -14,25 +14,25 @@ use crate::layout::Layout;
 use crate::routes::{Demand, ENOUGH, End, Floor, Link, Mouth, ShapeId, Widest, entrances};
 use crate::site::BodyId;
 
-/// What would mend a route.
+/// What would widen a route.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Mend {
+pub struct Widening {
     /// At least one of these must hold for the route to be wide enough.
     pub requirement: Requirement,
     /// No other change could widen it.
     pub is_exhaustive: bool,
 }
 
-/// The first route of `layout` that is too narrow, and what would mend it; `None` where all are wide enough.
+/// The first route of `layout` that is too narrow, and what would widen it; `None` where all are wide enough.
 #[must_use]
-pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Mend> {
+pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Widening> {
     let (demand, widest) = floor.first_too_narrow(ground.brief, layout)?;
-    Some(Scene { ground, floor, poses, layout, demand }.mend(&widest))
+    Some(Scene { ground, floor, poses, layout, demand }.widening(&widest))
 }
 
 /// What would let a walker reach a turning circle; `None` where one can be reached already, or none is asked for.
 #[must_use]
-pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Mend> {
+pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Widening> {
     let centre = layout.turning_circle?;
     let widths: Vec<(ItemId, Widest)> = entrances(ground.brief)
         .into_iter()
@@ -48,7 +48,7 @@ pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], 
     let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
     let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
     let cause = Cause { rule: Clearance::TurningCircle.into(), piece: ground.main_seat, with: With::Itself };
-    Some(Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
+    Some(Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
 }
 
 /// One route of one layout.
@@ -61,7 +61,7 @@ struct Scene<'a> {
 }
 
 impl Scene<'_> {
-    fn mend(&self, widest: &Widest) -> Mend {
+    fn widening(&self, widest: &Widest) -> Widening {
         let mouths = self.floor.mouths(self.ground.brief, self.layout, &self.demand);
         let mut alternatives = Vec::new();
         for link in widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH) {
@@ -73,7 +73,7 @@ impl Scene<'_> {
         let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.ground.main_seat);
         let cause = Cause { rule: self.demand.rule.into(), piece, with: With::Route(self.demand) };
         let is_anchored = widest.chain.iter().any(|shape| !matches!(shape, ShapeId::Part { .. }));
-        Mend { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored }
+        Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored }
     }
 
     /// The ways to open one gap; none where neither side can move.

@@ -57,9 +57,9 @@ impl Urgency {
 }
 
 /// The most urgent decision on what stands, or on whether a piece does; `None` where every rule but the routes holds among what
-/// stands. What promises no more than `hopeless` cannot be.
-pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<'p, E>, hopeless: f64) -> Option<Decision<'p>> {
-    let mut best = Best { node, hopeless, found: None };
+/// stands. What promises no more than `cutoff` cannot be.
+pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<'p, E>, cutoff: f64) -> Option<Decision<'p>> {
+    let mut best = Best { node, cutoff, found: None };
     each_choice(problem, node, |chosen, requirement| {
         if !node.chosen.contains(&chosen) {
             let Requirement { cause, alternatives } = requirement;
@@ -85,7 +85,7 @@ pub(super) fn next_to_stand<E>(problem: &Problem<'_>, node: &Node<'_, E>) -> Opt
 /// The most urgent decision so far.
 struct Best<'n, 'p, E> {
     node: &'n Node<'p, E>,
-    hopeless: f64,
+    cutoff: f64,
     found: Option<(Urgency, Decision<'p>)>,
 }
 
@@ -115,7 +115,7 @@ impl<'p, E: Engine> Best<'_, 'p, E> {
         for alternative in question.alternatives {
             let promise = self.node.probe(alternative);
             promises.push(promise);
-            open += usize::from(promise > self.hopeless);
+            open += usize::from(promise > self.cutoff);
             if open > most {
                 return None;
             }

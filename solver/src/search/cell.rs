@@ -44,12 +44,12 @@ impl Ranges<'_> {
     }
 
     /// Takes out what no point within the ranges can meet.
-    pub(super) fn strike_impossible(&self, requirement: &mut Requirement) {
+    pub(super) fn propagate(&self, requirement: &mut Requirement) {
         requirement.alternatives.retain(|alternative| !self.is_impossible(alternative));
     }
 
     /// The same of what is finer, down to the last: worth it where a requirement is asked again and again.
-    fn strike_impossible_finer(&self, requirement: &mut Requirement) {
+    fn propagate_finer(&self, requirement: &mut Requirement) {
         requirement.alternatives.retain_mut(|alternative| {
             let had_finer = !alternative.finer.is_empty();
             alternative.finer.retain(|finer| !self.is_impossible(finer));
@@ -72,8 +72,8 @@ impl Cell {
             if requirement.alternatives.iter().any(|alternative| ranges.is_certain(alternative)) {
                 continue;
             }
-            ranges.strike_impossible(&mut requirement);
-            ranges.strike_impossible_finer(&mut requirement);
+            ranges.propagate(&mut requirement);
+            ranges.propagate_finer(&mut requirement);
             cell.take(requirement);
         }
         cell

@@ -55,7 +55,7 @@ pub struct Searched {
     /// Every alternative was covered.
     pub is_complete: bool,
     /// No layout that was not looked at has more than this.
-    pub unseen: f64,
+    pub unexplored: f64,
     /// What left no place, and how often.
     pub blame: BTreeMap<Cause, usize>,
     /// Linear programs solved.

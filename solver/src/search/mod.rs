@@ -13,17 +13,17 @@
 mod branching;
 mod cell;
 mod cells;
-mod company;
-mod cut_short;
+mod dive;
 mod found;
 mod node;
+mod node_pool;
 mod once;
+mod open_node;
 mod polish;
 mod problem;
-mod queued;
 mod room_ground;
-mod spare;
 mod stated;
+mod symmetry;
 mod tally;
 mod tolerance;
 mod tree;
@@ -49,8 +49,8 @@ pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, e
     if effort.aim != Aim::Together {
         return searched;
     }
-    if cut_short::is_cut_short(&searched) {
-        searched = cut_short::better_of_cut_short((room, floor, arrangement), effort, searched);
+    if dive::is_cut_short(&searched) {
+        searched = dive::dive_on((room, floor, arrangement), effort, searched);
     }
     if let Some(found) = searched.found.take() {
         let (found, tidied) = tidied(room, floor, arrangement, found);

@@ -21,11 +21,11 @@ pub(super) fn search_once(
 
 /// The same of a problem that is stated.
 pub(super) fn searched(problem: &Problem<'_>, floor: &Floor, effort: Effort<'_>, order: Order) -> Searched {
-    let mends = typed_arena::Arena::new();
+    let widenings = typed_arena::Arena::new();
     let (nodes, to_beat) = (effort.nodes, effort.to_beat);
-    let mut tree = Tree::<DefaultEngine>::new(problem, (floor, &mends), (order, nodes), to_beat);
+    let mut tree = Tree::<DefaultEngine>::new(problem, (floor, &widenings), (order, nodes), to_beat);
     let bound = tree.search();
-    let found = tree.best.as_ref().map(|best| Found {
+    let found = tree.incumbent.as_ref().map(|best| Found {
         layout: with_circle(problem.ground.brief, floor, layout_of(problem, best)),
         objective: best.bound(),
         bound,
@@ -37,8 +37,8 @@ pub(super) fn searched(problem: &Problem<'_>, floor: &Floor, effort: Effort<'_>,
     for (cause, count) in &tree.blame {
         *tally.dead_ends.entry(cause.rule).or_default() += count;
     }
-    let unseen = tree.unseen;
-    Searched { found, is_complete, unseen, blame: tree.blame, programs: tree.programs, tally }
+    let unexplored = tree.unexplored;
+    Searched { found, is_complete, unexplored, blame: tree.blame, programs: tree.programs, tally }
 }
 
 /// The layout with its turning circle where it can be reached best.

@@ -3,8 +3,8 @@
 use super::branching::standing;
 use super::cell::Cell;
 use super::node::{Asked, Node};
+use super::node_pool::NodePool;
 use super::problem::Problem;
-use super::spare::Spare;
 use super::tolerance::{NO_MORE_GAIN, STILL_TO_GAIN};
 use crate::program::{Engine, Status};
 use crate::rules::TOLERANCE;
@@ -24,25 +24,25 @@ pub(super) fn polish<'p, E: Engine>(
     problem: &Problem<'_>,
     node: &Node<'p, E>,
     to_beat: f64,
-    spare: &mut Spare<'p, E>,
+    pool: &mut NodePool<'p, E>,
 ) -> Polished<'p, E> {
     let mut best: Option<Box<Node<'p, E>>> = None;
     let mut programs = 0;
     for _ in 0..MOST_ROUNDS {
         let values = best.as_deref().unwrap_or(node).engine.values();
         let tangents = node.arcs.iter().map(|(arc, cause)| (arc.tangent(values), *cause)).collect();
-        let mut next = spare.copy_of(node);
+        let mut next = pool.copy_of(node);
         let status = next.add(tangents);
         programs += 1;
         if status != Status::Optimal || !settled(problem, &mut next, &mut programs) {
-            spare.take(next);
+            pool.take(next);
             break;
         }
         let gain = best.as_ref().map_or(f64::INFINITY, |best| next.engine.objective() - best.engine.objective());
         if gain > 0.0 {
-            spare.take(best.replace(next));
+            pool.take(best.replace(next));
         } else {
-            spare.take(next);
+            pool.take(next);
         }
         let is_far = best.as_ref().is_some_and(|best| best.bound() < to_beat - node.bound().abs() * STILL_TO_GAIN);
         if gain < NO_MORE_GAIN || is_far {

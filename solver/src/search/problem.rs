@@ -144,9 +144,9 @@ impl<'a> Problem<'a> {
     }
 
     /// Takes the alternatives out that these stands cannot give, whatever the sizes.
-    pub(super) fn strike_impossible(&self, requirement: &mut Requirement, standing: &[usize]) {
+    pub(super) fn propagate(&self, requirement: &mut Requirement, standing: &[usize]) {
         let places: Vec<_> = standing.iter().flat_map(|state| self.states[*state].posed.place).collect();
-        Ranges { bounds: &self.ground.variables.bounds, places: &places }.strike_impossible(requirement);
+        Ranges { bounds: &self.ground.variables.bounds, places: &places }.propagate(requirement);
     }
 
     /// Bounds of the variables at the root: places within the room where a piece has one stand only.

@@ -10,7 +10,7 @@ pub struct Tally {
     /// Nodes looked at.
     pub nodes: usize,
     /// Nodes and programs given up because nothing under them could be better than what was found.
-    pub given_up: usize,
+    pub pruned: usize,
     /// Layouts, of all pieces or of some, in which all but the ways through held.
     pub layouts: usize,
     /// Those of them in which a way through was too narrow.
@@ -24,7 +24,7 @@ impl Tally {
     #[must_use]
     pub fn plus(mut self, other: &Self) -> Self {
         self.nodes += other.nodes;
-        self.given_up += other.given_up;
+        self.pruned += other.pruned;
         self.layouts += other.layouts;
         self.too_narrow += other.too_narrow;
         for (rule, count) in &other.dead_ends {

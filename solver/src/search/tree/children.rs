@@ -9,13 +9,13 @@ use smallvec::SmallVec;
 
 use super::super::branching::{Decision, Settles, standing};
 use super::super::node::{Asked, Decided, Node, Question};
-use super::super::queued::{Candidate, Change, Child, Family, Queued};
+use super::super::open_node::{Candidate, Change, Child, OpenNode, Siblings};
 use super::{Fate, Tree};
 use crate::program::{Engine, Row};
 use crate::rules::{Alternative, Arc, Cause, With};
 
 /// What makes a child, how much of what no elder covers it keeps, and what it is worth at most.
-type Offspring<'p> = (Change<'p>, usize, f64);
+type Branch<'p> = (Change<'p>, usize, f64);
 
 impl<'p, E: Engine> Tree<'p, '_, E> {
     pub(super) fn decide(&mut self, node: Box<Node<'p, E>>, decision: Decision<'p>) {
@@ -43,7 +43,7 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         }
         let cause = question.cause;
         let mut held = Asked::default();
-        let mut children: SmallVec<[Offspring<'p>; 8]> = SmallVec::new();
+        let mut children: SmallVec<[Branch<'p>; 8]> = SmallVec::new();
         for (place, (alternative, promise)) in question.alternatives.iter().zip(promises).enumerate() {
             if self.can_be(*promise, cause) {
                 children.push((Change::Takes(question, place), held.len(), *promise));
@@ -59,8 +59,8 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
             self.blame(cause);
             return false;
         }
-        if self.is_hopeless(promise) {
-            self.give_up(promise);
+        if self.is_cut_off(promise) {
+            self.prune(promise);
             return false;
         }
         true
@@ -87,9 +87,9 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         self.raise(node, Asked::default(), inside.into_iter().chain(outside).collect());
     }
 
-    fn standing_so(&mut self, node: &Node<'p, E>, piece: PieceId, state: usize) -> Option<Offspring<'p>> {
+    fn standing_so(&mut self, node: &Node<'p, E>, piece: PieceId, state: usize) -> Option<Branch<'p>> {
         let standing = standing(node);
-        let told_otherwise = standing.iter().any(|other| self.problem.is_told_otherwise(*other, state));
+        let told_otherwise = standing.iter().any(|other| self.problem.is_mirrored_twin(*other, state));
         if told_otherwise || self.problem.is_by_nothing(&node.decided, state) {
             return None;
         }
@@ -123,16 +123,16 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     }
 
     /// The best child is looked at next; the others wait.
-    fn raise(&mut self, mut base: Box<Node<'p, E>>, held: Asked, children: SmallVec<[Offspring<'p>; 8]>) {
+    fn raise(&mut self, mut base: Box<Node<'p, E>>, held: Asked, children: SmallVec<[Branch<'p>; 8]>) {
         base.depth += 1;
-        let family = Rc::new(Family { base, held });
+        let siblings = Rc::new(Siblings { base, held });
         let mut waiting = BinaryHeap::with_capacity(children.len());
         for (change, held, bound) in children {
             self.made += 1;
-            let child = Child { family: Rc::clone(&family), held, change };
-            waiting.push(Queued::child(child, bound, self.made));
+            let child = Child { siblings: Rc::clone(&siblings), held, change };
+            waiting.push(OpenNode::child(child, bound, self.made));
         }
-        self.part_from(family);
+        self.part_from(siblings);
         while let Some(best) = waiting.pop() {
             let made = best.made();
             match best.candidate {
@@ -141,24 +141,24 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
                     break;
                 }
                 Candidate::Child(child) => {
-                    waiting.extend(self.make(child).map(|node| Queued::node(node, made)));
+                    waiting.extend(self.make(child).map(|node| OpenNode::node(node, made)));
                 }
             }
         }
-        waiting.into_iter().for_each(|queued| self.wait(queued));
+        waiting.into_iter().for_each(|open| self.wait(open));
     }
 
     /// Makes a child; `None` where that leaves nothing to hope for.
     pub(super) fn make(&mut self, child: Child<'p, E>) -> Option<Box<Node<'p, E>>> {
-        let Child { family, held, change } = child;
-        let mut node = match Rc::try_unwrap(family) {
-            Ok(Family { mut base, held: rows }) => {
+        let Child { siblings, held, change } = child;
+        let mut node = match Rc::try_unwrap(siblings) {
+            Ok(Siblings { mut base, held: rows }) => {
                 base.hold(rows.first(held));
                 base
             }
-            Err(family) => {
-                let mut copy = self.spare.copy_of(&family.base);
-                copy.hold(family.held.first(held));
+            Err(siblings) => {
+                let mut copy = self.pool.copy_of(&siblings.base);
+                copy.hold(siblings.held.first(held));
                 copy
             }
         };
@@ -211,7 +211,7 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         match self.add(&mut node, rows, causes) {
             Fate::Alive => Some(node),
             Fate::Dead => {
-                self.spare.take(node);
+                self.pool.take(node);
                 None
             }
         }
@@ -220,14 +220,14 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     /// Leaves a candidate aside; what only it needed is used again.
     pub(super) fn leave(&mut self, candidate: Candidate<'p, E>) {
         match candidate {
-            Candidate::Ready(node) => self.spare.take(node),
-            Candidate::Child(child) => self.part_from(child.family),
+            Candidate::Ready(node) => self.pool.take(node),
+            Candidate::Child(child) => self.part_from(child.siblings),
         }
     }
 
-    fn part_from(&mut self, family: Rc<Family<'p, E>>) {
-        if let Some(family) = Rc::into_inner(family) {
-            self.spare.take(family.base);
+    fn part_from(&mut self, siblings: Rc<Siblings<'p, E>>) {
+        if let Some(siblings) = Rc::into_inner(siblings) {
+            self.pool.take(siblings.base);
         }
     }
 

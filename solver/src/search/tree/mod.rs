@@ -11,10 +11,10 @@ use typed_arena::Arena;
 
 use super::branching::{Promises, Settles, next, next_to_stand, standing};
 use super::node::{Asked, Decided, Node};
+use super::node_pool::NodePool;
+use super::open_node::{Candidate, OpenNode};
 use super::polish::{broken_rows, polish};
 use super::problem::Problem;
-use super::queued::{Candidate, Queued};
-use super::spare::Spare;
 use super::tally::Tally;
 use super::tolerance::{COARSE, FINEST_SECTOR, ROUGHLY_SAME_PROMISE};
 use crate::layout::Layout;
@@ -26,22 +26,22 @@ use crate::rules::{Cause, Requirement, TOLERANCE};
 pub(super) struct Tree<'p, 'a, E> {
     problem: &'p Problem<'a>,
     floor: &'p Floor,
-    /// What would mend the ways through that were too narrow.
-    mends: &'p Arena<Requirement>,
+    /// What would widen the ways through that were too narrow.
+    widenings: &'p Arena<Requirement>,
     order: Order,
     most_nodes: usize,
-    queue: BinaryHeap<Queued<'p, E>>,
+    queue: BinaryHeap<OpenNode<'p, E>>,
     /// The best child of the node just expanded: followed to the end before the queue is asked again, so that a first
     /// layout is found early.
-    dive: Option<Queued<'p, E>>,
+    dive: Option<OpenNode<'p, E>>,
     made: usize,
-    spare: Spare<'p, E>,
+    pool: NodePool<'p, E>,
     /// The best layout so far.
-    pub(super) best: Option<Box<Node<'p, E>>>,
+    pub(super) incumbent: Option<Box<Node<'p, E>>>,
     /// What a layout must beat to count.
     to_beat: f64,
     /// No layout that was not looked at has more than this.
-    pub(super) unseen: f64,
+    pub(super) unexplored: f64,
     /// Linear programs solved.
     pub(super) programs: usize,
     /// What else was done; dead ends are in `blame`.
@@ -69,25 +69,25 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// The root alone; layouts count that are better than `to_beat`.
     pub(super) fn new(
         problem: &'p Problem<'a>,
-        (floor, mends): (&'p Floor, &'p Arena<Requirement>),
+        (floor, widenings): (&'p Floor, &'p Arena<Requirement>),
         (order, most_nodes): (Order, usize),
         to_beat: f64,
     ) -> Self {
         let (queue, blame) = (BinaryHeap::new(), BTreeMap::new());
-        let unseen = f64::NEG_INFINITY;
+        let unexplored = f64::NEG_INFINITY;
         let mut tree = Self {
             problem,
             floor,
-            mends,
+            widenings,
             order,
             most_nodes,
             queue,
             dive: None,
-            spare: Spare::new(),
+            pool: NodePool::new(),
             made: 0,
-            best: None,
+            incumbent: None,
             to_beat,
-            unseen,
+            unexplored,
             programs: 1,
             tally: Tally::default(),
             blame,
@@ -101,18 +101,18 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         while let Some(next) = self.dive.take().or_else(|| self.queue.pop()) {
             let made = next.made();
             match next.candidate {
-                aside if self.is_hopeless(next.bound) => {
-                    self.give_up(next.bound);
+                aside if self.is_cut_off(next.bound) => {
+                    self.prune(next.bound);
                     self.leave(aside);
                 }
                 Candidate::Child(child) => {
                     if let Some(node) = self.make(child) {
-                        self.wait(Queued::node(node, made));
+                        self.wait(OpenNode::node(node, made));
                     }
                 }
                 Candidate::Ready(_) if self.tally.nodes == self.most_nodes => {
-                    let rest = self.queue.iter().map(|queued| queued.bound);
-                    self.unseen = rest.fold(self.unseen.max(next.bound), f64::max);
+                    let rest = self.queue.iter().map(|open| open.bound);
+                    self.unexplored = rest.fold(self.unexplored.max(next.bound), f64::max);
                     break;
                 }
                 Candidate::Ready(node) => {
@@ -121,23 +121,23 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                 }
             }
         }
-        let best = self.best.as_ref().map_or(f64::NEG_INFINITY, |best| best.bound());
-        self.unseen.max(best)
+        let best = self.incumbent.as_ref().map_or(f64::NEG_INFINITY, |best| best.bound());
+        self.unexplored.max(best)
     }
 
     /// Nothing was left aside on the way.
     pub(super) fn is_complete(&self) -> bool {
-        self.unseen == f64::NEG_INFINITY
+        self.unexplored == f64::NEG_INFINITY
     }
 
     /// Puts a candidate among those that wait.
-    fn wait(&mut self, queued: Queued<'p, E>) {
-        let step = match (self.order, &self.best) {
+    fn wait(&mut self, open: OpenNode<'p, E>) {
+        let step = match (self.order, &self.incumbent) {
             (Order::BestFirst, _) => self.problem.same_promise(),
             (Order::DeepestFirst, None) => f64::INFINITY,
             (Order::DeepestFirst, Some(_)) => ROUGHLY_SAME_PROMISE,
         };
-        self.queue.push(queued.in_steps_of(step));
+        self.queue.push(open.in_steps_of(step));
     }
 
     fn plant(&mut self) {
@@ -169,15 +169,15 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             self.blame(cause);
             return;
         }
-        self.dive = Some(Queued::node(Box::new(node), self.made));
+        self.dive = Some(OpenNode::node(Box::new(node), self.made));
     }
 
     fn expand(&mut self, mut node: Box<Node<'p, E>>) {
         if let Fate::Dead = self.settle(&mut node) {
-            self.spare.take(node);
+            self.pool.take(node);
             return;
         }
-        if let Some(decision) = next(self.problem, &node, self.hopeless_up_to()) {
+        if let Some(decision) = next(self.problem, &node, self.cutoff()) {
             self.decide(node, decision);
             return;
         }
@@ -186,7 +186,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             self.finish(node, None);
             return;
         }
-        let polished = polish(self.problem, &node, self.value_to_beat(), &mut self.spare);
+        let polished = polish(self.problem, &node, self.value_to_beat(), &mut self.pool);
         self.programs += polished.programs;
         match polished.node {
             Some(found) if found.bound() > self.value_to_beat() || !is_coarse(&node) => {
@@ -213,11 +213,11 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn add(&mut self, node: &mut Node<'p, E>, rows: Asked, causes: &[Cause]) -> Fate {
         let bound = node.bound();
         self.programs += 1;
-        let hopeless = self.hopeless_up_to();
-        match node.add_to_beat(rows, hopeless) {
-            Status::Optimal if node.bound() > hopeless => Fate::Alive,
+        let cutoff = self.cutoff();
+        match node.add_to_beat(rows, cutoff) {
+            Status::Optimal if node.bound() > cutoff => Fate::Alive,
             Status::Optimal | Status::Beaten => {
-                self.give_up(node.bound());
+                self.prune(node.bound());
                 Fate::Dead
             }
             Status::Infeasible => {
@@ -225,7 +225,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                 Fate::Dead
             }
             Status::Interrupted => {
-                self.unseen = self.unseen.max(bound);
+                self.unexplored = self.unexplored.max(bound);
                 Fate::Dead
             }
         }
@@ -243,19 +243,19 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                 self.cut(node, place, &at);
             }
             None => {
-                self.unseen = self.unseen.max(node.bound());
+                self.unexplored = self.unexplored.max(node.bound());
                 node.arcs.iter().for_each(|(_, cause)| self.blame(*cause));
-                self.spare.take(node);
+                self.pool.take(node);
             }
         }
-        self.spare.take(polished);
+        self.pool.take(polished);
     }
 
     /// A polished layout may break what the chords' optimum kept: then that is decided first.
     fn take_polished(&mut self, node: Box<Node<'p, E>>, polished: Box<Node<'p, E>>) {
-        match next(self.problem, &polished, self.hopeless_up_to()) {
+        match next(self.problem, &polished, self.cutoff()) {
             Some(decision) => {
-                self.spare.take(polished);
+                self.pool.take(polished);
                 self.decide(node, decision);
             }
             None => self.finish(node, Some(polished)),
@@ -265,13 +265,13 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// All but the routes holds among what stands in `polished`, which stands under `node`, or in the node itself.
     fn finish(&mut self, node: Box<Node<'p, E>>, polished: Option<Box<Node<'p, E>>>) {
         let found = polished.as_ref().unwrap_or(&node);
-        if let Some(mend) = self.too_narrow(found) {
-            let question = self.question(found, node.bound(), mend);
-            self.spare.take(polished);
+        if let Some(widening) = self.too_narrow(found) {
+            let question = self.question(found, node.bound(), widening);
+            self.pool.take(polished);
             let promises: Promises = question.alternatives.iter().map(|way| node.probe(way)).collect();
             self.choose(node, question, Settles::Nothing, &promises);
         } else if let Some(piece) = next_to_stand(self.problem, &node) {
-            self.spare.take(polished);
+            self.pool.take(polished);
             self.stand(node, piece);
         } else {
             self.keep(node, polished);
@@ -282,38 +282,38 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn keep(&mut self, node: Box<Node<'p, E>>, polished: Option<Box<Node<'p, E>>>) {
         let found = polished.as_ref().unwrap_or(&node);
         if self.value_to_beat() < found.bound() {
-            let is_first = self.best.replace(self.spare.copy_of(found)).is_none();
+            let is_first = self.incumbent.replace(self.pool.copy_of(found)).is_none();
             if is_first && self.order == Order::DeepestFirst {
                 let waiting = std::mem::take(&mut self.queue);
-                waiting.into_iter().for_each(|queued| self.wait(queued));
+                waiting.into_iter().for_each(|open| self.wait(open));
             }
         }
-        if self.is_hopeless(node.bound()) {
-            self.unseen = self.unseen.max(node.bound());
-            self.spare.take(polished);
-            self.spare.take(node);
+        if self.is_cut_off(node.bound()) {
+            self.unexplored = self.unexplored.max(node.bound());
+            self.pool.take(polished);
+            self.pool.take(node);
         } else {
             self.cut_most_broken(node, polished);
         }
     }
 
     fn value_to_beat(&self) -> f64 {
-        self.best.as_ref().map_or(self.to_beat, |best| best.bound())
+        self.incumbent.as_ref().map_or(self.to_beat, |best| best.bound())
     }
 
     /// Leaves a node aside under which nothing can be better.
-    fn give_up(&mut self, bound: f64) {
-        self.tally.given_up += 1;
-        self.unseen = self.unseen.max(bound);
+    fn prune(&mut self, bound: f64) {
+        self.tally.pruned += 1;
+        self.unexplored = self.unexplored.max(bound);
     }
 
     /// Nothing under this bound is worth looking at.
-    fn is_hopeless(&self, bound: f64) -> bool {
-        bound <= self.hopeless_up_to()
+    fn is_cut_off(&self, bound: f64) -> bool {
+        bound <= self.cutoff()
     }
 
-    fn hopeless_up_to(&self) -> f64 {
-        match &self.best {
+    fn cutoff(&self) -> f64 {
+        match &self.incumbent {
             Some(best) => best.bound() + self.problem.indifference(best.bound()),
             None => self.to_beat,
         }

@@ -1,15 +1,15 @@
-//! Ways through that are too narrow, as a question of what would mend them.
+//! Ways through that are too narrow, as a question of what would widen them.
 
 use super::super::branching::standing;
 use super::super::node::{Node, Question};
 use super::{Tree, layout_of};
 use crate::program::Engine;
 use crate::rules::Requirement;
-use crate::rules::route::{self, Mend};
+use crate::rules::route::{self, Widening};
 
 impl<'p, E: Engine> Tree<'p, '_, E> {
-    /// What would mend the ways through that are too narrow; more pieces could only make them narrower.
-    pub(super) fn too_narrow(&mut self, found: &Node<'p, E>) -> Option<Mend> {
+    /// What would widen the ways through that are too narrow; more pieces could only make them narrower.
+    pub(super) fn too_narrow(&mut self, found: &Node<'p, E>) -> Option<Widening> {
         if self.problem.plain {
             return None;
         }
@@ -22,20 +22,20 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     }
 
     /// What a way through that is too narrow in `found` asks of what stands under a node worth `bound`.
-    pub(super) fn question(&mut self, found: &Node<'p, E>, bound: f64, mend: Mend) -> Question<'p> {
-        let Mend { mut requirement, is_exhaustive } = mend;
+    pub(super) fn question(&mut self, found: &Node<'p, E>, bound: f64, widening: Widening) -> Question<'p> {
+        let Widening { mut requirement, is_exhaustive } = widening;
         self.tally.too_narrow += 1;
-        self.problem.strike_impossible(&mut requirement, &standing(found));
+        self.problem.propagate(&mut requirement, &standing(found));
         let offered = requirement.alternatives.len();
         // What holds already has not mended the route, and would be chosen for ever.
         requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
         if !is_exhaustive || requirement.alternatives.len() < offered {
-            self.unseen = self.unseen.max(bound);
+            self.unexplored = self.unexplored.max(bound);
         }
         if requirement.alternatives.is_empty() {
             self.blame(requirement.cause);
         }
-        let Requirement { cause, alternatives } = self.mends.alloc(requirement);
+        let Requirement { cause, alternatives } = self.widenings.alloc(requirement);
         Question { cause: *cause, alternatives }
     }
 }

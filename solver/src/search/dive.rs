@@ -36,14 +36,14 @@ pub(super) fn is_cut_short(searched: &Searched) -> bool {
 }
 
 /// What `before` found, or better. The bound is still that of the search that was cut short.
-pub(super) fn better_of_cut_short(
+pub(super) fn dive_on(
     (room, floor, arrangement): (&RoomGround<'_>, &Floor, &Arrangement),
     effort: Effort<'_>,
     before: Searched,
 ) -> Searched {
-    let bound = before.found.as_ref().map_or(before.unseen, |found| found.bound);
+    let bound = before.found.as_ref().map_or(before.unexplored, |found| found.bound);
     let searched = Searched { is_complete: false, ..before };
-    let mut rest = Rest { room, floor, effort, bound, searched, nodes: purse(room.brief, effort.nodes) };
+    let mut rest = Dive { room, floor, effort, bound, searched, nodes: node_budget(room.brief, effort.nodes) };
     if rest.searched.found.as_ref().is_none_or(|found| !found.layout.left_out.is_empty()) {
         rest.look_for(arrangement, Aim::Together, effort.nodes / SHARE_OF_ALL, Order::DeepestFirst);
     }
@@ -63,7 +63,7 @@ pub(super) fn better_of_cut_short(
 }
 
 /// The search so far, and what it may still take.
-struct Rest<'s, 'a> {
+struct Dive<'s, 'a> {
     room: &'s RoomGround<'a>,
     floor: &'s Floor,
     effort: Effort<'s>,
@@ -73,7 +73,7 @@ struct Rest<'s, 'a> {
     nodes: usize,
 }
 
-impl Rest<'_, '_> {
+impl Dive<'_, '_> {
     fn layout(&self) -> Option<Layout> {
         self.searched.found.as_ref().map(|found| found.layout.clone())
     }
@@ -118,7 +118,7 @@ impl Rest<'_, '_> {
     }
 }
 
-fn purse(brief: &Brief, nodes: usize) -> usize {
+fn node_budget(brief: &Brief, nodes: usize) -> usize {
     let things = brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len();
     let things = things.max(USUAL_THINGS);
     nodes.saturating_mul(TIMES * USUAL_THINGS * USUAL_THINGS) / (things * things)

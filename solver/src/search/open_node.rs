@@ -14,7 +14,7 @@ use crate::program::Engine;
 use crate::rules::Arc;
 
 /// What the children of one decision have in common.
-pub(super) struct Family<'p, E> {
+pub(super) struct Siblings<'p, E> {
     /// The node that the decision was taken for, the decision noted in it.
     pub(super) base: Box<Node<'p, E>>,
     /// What no elder covers, in the order of the children.
@@ -23,13 +23,13 @@ pub(super) struct Family<'p, E> {
 
 /// A child that has not been made.
 pub(super) struct Child<'p, E> {
-    pub(super) family: Rc<Family<'p, E>>,
+    pub(super) siblings: Rc<Siblings<'p, E>>,
     /// How many rows of what no elder covers it keeps.
     pub(super) held: usize,
     pub(super) change: Change<'p>,
 }
 
-/// What makes a child of its family's base.
+/// What makes a child of its siblings's base.
 pub(super) enum Change<'p> {
     /// It takes this alternative of the question.
     Takes(Question<'p>, usize),
@@ -50,7 +50,7 @@ pub(super) enum Candidate<'p, E> {
 }
 
 /// A candidate in the queue: best bound first, then the deepest, then the first made.
-pub(super) struct Queued<'p, E> {
+pub(super) struct OpenNode<'p, E> {
     pub(super) candidate: Candidate<'p, E>,
     /// No layout under it has more.
     pub(super) bound: f64,
@@ -60,7 +60,7 @@ pub(super) struct Queued<'p, E> {
     made: usize,
 }
 
-impl<'p, E: Engine> Queued<'p, E> {
+impl<'p, E: Engine> OpenNode<'p, E> {
     pub(super) fn node(node: Box<Node<'p, E>>, made: usize) -> Self {
         let (bound, depth) = (node.bound(), node.depth);
         Self { candidate: Candidate::Ready(node), bound, rank: rank(bound, SAME_RANK), depth, made }
@@ -68,7 +68,7 @@ impl<'p, E: Engine> Queued<'p, E> {
 
     /// A child that is worth `bound` at most.
     pub(super) fn child(child: Child<'p, E>, bound: f64, made: usize) -> Self {
-        let depth = child.family.base.depth;
+        let depth = child.siblings.base.depth;
         Self { candidate: Candidate::Child(child), bound, rank: rank(bound, SAME_RANK), depth, made }
     }
 
@@ -88,21 +88,21 @@ fn rank(bound: f64, step: f64) -> i64 {
     (bound / step).round() as i64
 }
 
-impl<E> PartialEq for Queued<'_, E> {
+impl<E> PartialEq for OpenNode<'_, E> {
     fn eq(&self, other: &Self) -> bool {
         self.cmp(other) == Ordering::Equal
     }
 }
 
-impl<E> Eq for Queued<'_, E> {}
+impl<E> Eq for OpenNode<'_, E> {}
 
-impl<E> PartialOrd for Queued<'_, E> {
+impl<E> PartialOrd for OpenNode<'_, E> {
     fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
         Some(self.cmp(other))
     }
 }
 
-impl<E> Ord for Queued<'_, E> {
+impl<E> Ord for OpenNode<'_, E> {
     fn cmp(&self, other: &Self) -> Ordering {
         let depth = self.depth.cmp(&other.depth);
         self.rank.cmp(&other.rank).then(depth).then(other.made.cmp(&self.made))

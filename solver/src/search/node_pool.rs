@@ -3,9 +3,9 @@
 use super::node::Node;
 
 /// Nodes that are done with.
-pub(super) struct Spare<'p, E>(Vec<Box<Node<'p, E>>>);
+pub(super) struct NodePool<'p, E>(Vec<Box<Node<'p, E>>>);
 
-impl<'p, E: Clone> Spare<'p, E> {
+impl<'p, E: Clone> NodePool<'p, E> {
     pub(super) const fn new() -> Self {
         Self(Vec::new())
     }
@@ -18,9 +18,9 @@ impl<'p, E: Clone> Spare<'p, E> {
     /// A copy, in the memory of a node that is done with where there is one.
     pub(super) fn copy_of(&mut self, node: &Node<'p, E>) -> Box<Node<'p, E>> {
         match self.0.pop() {
-            Some(mut spare) => {
-                spare.as_mut().clone_from(node);
-                spare
+            Some(mut pool) => {
+                pool.as_mut().clone_from(node);
+                pool
             }
             None => Box::new(node.clone()),
         }

@@ -15,7 +15,7 @@ impl Problem<'_> {
     }
 
     /// Whether these two stands are those of twins the other way round: the same room, which is looked at once.
-    pub(super) fn is_told_otherwise(&self, first: usize, second: usize) -> bool {
+    pub(super) fn is_mirrored_twin(&self, first: usize, second: usize) -> bool {
         let (first, second) = (&self.states[first.min(second)], &self.states[first.max(second)]);
         self.ways[second.posed.pose.id.0].earlier_twins.contains(&first.posed.pose.id)
             && first.key.stand() > second.key.stand()

@@ -7,7 +7,7 @@ use elbowroom_model::fault::quoted;
 
 use super::failure::{self, make_readable};
 use super::figures::counted;
-use super::rank;
+use super::refused;
 use crate::process::source::Unreadable;
 
 /// A room whose text cannot be read.
@@ -89,8 +89,8 @@ pub(crate) fn at_fault(message: &str, line: Option<usize>, faults: usize) -> Str
 pub(crate) fn no_option(undecided: usize, help: Option<&str>) -> String {
     match (undecided, help) {
         (0, None) => "Nothing fits as asked, and no small change would help.".to_owned(),
-        (_, None) => rank::nothing_fits(undecided).to_owned(),
-        (_, Some(help)) => format!("{} {help}", rank::nothing_fits(undecided)),
+        (_, None) => refused::nothing_fits(undecided).to_owned(),
+        (_, Some(help)) => format!("{} {help}", refused::nothing_fits(undecided)),
     }
 }
 

@@ -4,7 +4,7 @@ use std::borrow::Cow;
 use std::path::Path;
 
 use super::figures::counted;
-use super::rank::{NO_REMEDY, remedies as heading};
+use super::refused::{NO_REMEDY, remedies as heading};
 use crate::process::failure::Failure;
 use crate::process::source::{Unreadable, is_scenario};
 

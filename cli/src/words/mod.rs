@@ -17,6 +17,7 @@ pub(crate) mod list;
 pub(crate) mod plan;
 pub(crate) mod progress;
 pub(crate) mod rank;
+pub(crate) mod refused;
 pub(crate) mod report;
 pub(crate) mod shop;
 pub(crate) mod stock;

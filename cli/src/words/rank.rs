@@ -3,13 +3,12 @@
 use std::fmt::Write;
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Brief, Criterion, Hand, ItemId, PieceId, WallId};
-use elbowroom_solver::Answer;
+use elbowroom_model::{Brief, Hand, ItemId, PieceId, WallId};
 use elbowroom_solver::answer::{Holding, RankedOption, Thing, TurnsIf, Work};
 use elbowroom_solver::wording::cause::holding;
 
 use super::answer::title;
-use super::figures::{area, counted};
+use super::figures::counted;
 
 /// Label: which wall, which way.
 pub(crate) const SEATING: &str = "Seating";
@@ -21,77 +20,16 @@ pub(crate) const SCREEN: &str = "Screen";
 pub(crate) const FIRM: &str = "How firm";
 /// Over what holds each size.
 pub(crate) const HELD_BY: &str = "held by";
-/// Instead of other options; `undecided`: arrangements of which nobody knows.
-pub(crate) const fn no_other(undecided: usize) -> &'static str {
-    if undecided == 0 { "No other arrangement fits." } else { "No other arrangement was found that fits." }
-}
 /// Of a piece that stands at no wall.
 pub(crate) const FREE: &str = "free";
 /// Over where a route is narrowest.
 pub(crate) const NARROWEST: &str = "narrowest between";
 /// Of a route that is as wide as where it starts and ends.
 pub(crate) const NO_PINCH: &str = "its own two ends";
-/// Over pieces that found no room.
-pub(crate) const LEFT_OUT: &str = "Left out, for it did not fit";
-/// Over what does not fit.
-pub(crate) const REFUSED: &str = "What does not fit, the nearest misses first";
-/// Over what was not decided.
-pub(crate) const UNDECIDED: &str = "What was not decided: it may fit, and it may not";
-/// Instead of remedies.
-pub(crate) const NO_REMEDY: &str = "No single change, and no two together, was found that makes room. Ask for less.";
-/// The same, where only some decisions were looked at.
-pub(crate) const NO_OTHER_DECISION: &str =
-    "None with these decisions does, whatever gives way. Leave out an `--only` to see what the room holds.";
-/// The same, where it is not known whether anything fits.
-pub(crate) const NO_OTHER_DECISION_FOUND: &str = "With these decisions nothing was found, whatever gave way. Leave out \
-                                                  an `--only` to see what the room holds.";
-
-/// Instead of options; `undecided`: arrangements of which nobody knows.
-pub(crate) const fn nothing_fits(undecided: usize) -> &'static str {
-    match undecided {
-        0 => "Nothing fits as asked.",
-        _ => "Nothing was found that fits as asked; it is not known whether anything does.",
-    }
+/// Over pieces that found no room; `proven`: there is none for them.
+pub(crate) const fn left_out(proven: bool) -> &'static str {
+    if proven { "Left out, for it did not fit" } else { "Left out, for no place was found" }
 }
-
-/// Over remedies.
-pub(crate) const fn remedies(undecided: usize) -> &'static str {
-    if undecided == 0 { "What would help, each by itself" } else { "What helped where it was tried, each by itself" }
-}
-
-/// The head of the page: room, area, how many fit.
-pub(crate) fn summary(answer: &Answer, by: Option<Criterion>) -> String {
-    let (fit, undecided) = (answer.options.len(), answer.undecided());
-    let not = answer.refused.len() - undecided;
-    let undecided_told = || format!("{} not decided within the work allowed", counted(undecided, "was", "were"));
-    let counts = match (fit, not, undecided) {
-        (0, _, 0) => format!("none of {} fits", counted(not, "arrangement", "arrangements")),
-        (0, 0, _) => {
-            format!("none of {} was decided within the work allowed", counted(undecided, "arrangement", "arrangements"))
-        }
-        (0, _, _) => {
-            format!("{}, {}", counted(not, "arrangement does not fit", "arrangements do not fit"), undecided_told())
-        }
-        (_, _, 0) => format!("{}, {} not", counted(fit, "arrangement fits", "arrangements fit"), plural_do(not)),
-        (_, _, _) => format!(
-            "{}, {} not, {}",
-            counted(fit, "arrangement fits", "arrangements fit"),
-            plural_do(not),
-            undecided_told()
-        ),
-    };
-    let room = &answer.brief.room;
-    let mut text = format!("{}, {}: {counts}", room.name, area(room.area() / 1e6));
-    if let Some(criterion) = by {
-        let _ = write!(text, "; ranked by {} alone", criterion.key());
-    }
-    text
-}
-
-fn plural_do(count: usize) -> String {
-    counted(count, "does", "do")
-}
-
 /// What a seat faces.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Faced {
@@ -320,20 +258,6 @@ pub(crate) fn gaps(unit: &str) -> String {
 /// A rule's key in words: `seat to table`.
 pub(crate) fn rule(key: &str) -> String {
     key.replace('_', " ")
-}
-
-/// A reason and what it refuses.
-pub(crate) fn refused(why: &str, keys: &[&str]) -> String {
-    match keys {
-        [one] => format!("{one}: {why}"),
-        [first, rest @ ..] => format!("{first} and {} more: {why}", rest.len()),
-        [] => why.to_owned(),
-    }
-}
-
-/// Reasons that are not told.
-pub(crate) fn more_refused(more: usize) -> String {
-    format!("and {}: --json has them all", counted(more, "reason more", "reasons more"))
 }
 
 /// What it took.

@@ -7,7 +7,7 @@ use super::Told;
 use super::facing::faced;
 use crate::text::page::Page;
 use crate::words::answer::title;
-use crate::words::rank as words;
+use crate::words::{rank as words, refused};
 
 /// Where what a label says begins.
 const HANG: usize = 12;
@@ -15,7 +15,7 @@ const HANG: usize = 12;
 /// The head of the page and the first option's decisions.
 pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
     let brief = told.brief();
-    page.paragraph(0, &words::summary(told.answer, told.by));
+    page.paragraph(0, &refused::summary(told.answer, told.by));
     page.strong(&format!("1. {}", title(brief, best)));
     if let Some(seat) = main_seat(brief, best) {
         page.labelled(3, words::SEATING, HANG, &seating(brief, best, seat));

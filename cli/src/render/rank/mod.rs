@@ -76,7 +76,7 @@ fn left_out(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
     if option.layout.left_out.is_empty() {
         return;
     }
-    page.heading(words::LEFT_OUT);
+    page.heading(words::left_out(option.proven));
     for piece in &option.layout.left_out {
         let why = said::left_out(told.brief(), option, *piece);
         page.entry(2, &format!("{}: {why}", Thing::Piece(*piece).name(told.brief())));

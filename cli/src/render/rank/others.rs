@@ -7,7 +7,7 @@ use super::Told;
 use super::group::groups;
 use crate::text::page::Page;
 use crate::words::lengths::{shop_unit, shopped, sign};
-use crate::words::rank as words;
+use crate::words::{rank as words, refused};
 
 /// Criteria that an option is told apart by.
 const TOLD_APART_BY: usize = 4;
@@ -17,7 +17,7 @@ const SAME: f64 = 3.0;
 /// Options from the second on, as many as are shown.
 pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption, others: &[RankedOption]) {
     if others.is_empty() {
-        page.heading(words::no_other(told.answer.undecided()));
+        page.heading(refused::no_other(told.answer.undecided()));
         return;
     }
     page.heading(&words::others(sign(shop_unit(told.units()))));

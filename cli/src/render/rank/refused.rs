@@ -6,7 +6,7 @@ use elbowroom_solver::refusal::{Refusal, Why};
 use super::Told;
 use crate::text::page::Page;
 use crate::words::answer as said;
-use crate::words::rank as words;
+use crate::words::refused as words;
 
 /// Reasons told; the JSON has them all.
 const TOLD: usize = 8;

@@ -7,16 +7,16 @@ use crate::render::rank::{Reason, reasons};
 use crate::text::markup::Markup;
 use crate::words::answer as said;
 use crate::words::lengths::taped;
-use crate::words::rank as rank_words;
+use crate::words::refused;
 use crate::words::report as words;
 
 /// Room and answer.
 pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
     let answer = told.answer;
     page.element("h1", &[], &answer.brief.room.name);
-    page.element("p", &[], &rank_words::summary(answer, None));
+    page.element("p", &[], &refused::summary(answer, None));
     match answer.options.as_slice() {
-        [] => page.element("p", &[("class", "answer")], rank_words::nothing_fits(answer.undecided())),
+        [] => page.element("p", &[("class", "answer")], refused::nothing_fits(answer.undecided())),
         [best, ..] => {
             page.element("p", &[("class", "answer")], &words::answer(&answer.brief, best, answer.options.len()))
         }
@@ -50,9 +50,9 @@ fn holds(told: &Told<'_>, item: &WallItem) -> String {
 /// What would help where nothing fits.
 pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
     page.open("section", &[("aria-labelledby", "h-help")]);
-    page.element("h2", &[("id", "h-help")], rank_words::remedies(told.answer.undecided()));
+    page.element("h2", &[("id", "h-help")], refused::remedies(told.answer.undecided()));
     if told.answer.remedies.is_empty() {
-        page.element("p", &[], rank_words::NO_REMEDY);
+        page.element("p", &[], refused::NO_REMEDY);
     } else {
         page.open("ul", &[]);
         for remedy in &told.answer.remedies {
@@ -71,7 +71,7 @@ pub(super) fn put_refused(page: &mut Markup, told: &Told<'_>) {
         page.element("h2", &[("id", id)], heading);
         page.open("ul", &[]);
         for Reason { why, keys, .. } in &reasons {
-            page.element("li", &[], &rank_words::refused(why, keys));
+            page.element("li", &[], &refused::refused(why, keys));
         }
         page.end().end();
     }

@@ -25,7 +25,7 @@ pub struct Brief {
     /// The decisions that alone are looked at; empty: all of them.
     pub only: Vec<Only>,
     /// The unit of length that the file speaks.
-    pub units: crate::length::Unit,
+    pub units: crate::unit::Unit,
     /// The way in; `None` where nothing is said of it.
     pub way: Option<crate::way::Way>,
 }

@@ -1,8 +1,8 @@
 //! The two runs of a corner sofa. Each is told by its whole length along its back, the corner included, so each must be
 //! longer than the other is deep: a return of 95 cm on a sofa 90 cm deep is taken for how far it juts out.
 
-use crate::length::Unit;
 use crate::piece::{Dimension, SizeRange};
+use crate::unit::Unit;
 
 /// The least that must be left of a run beyond the depth of the other, mm: less is no place to sit or to put one's feet up
 /// (ours, no source; the narrowest seats that are sold are 450 wide).

@@ -32,6 +32,69 @@ pub struct Place {
 }
 
 impl Fault {
+    /// The code of every fault that a scenario or table may have, sorted.
+    pub const CODES: [&str; 59] = [
+        "bearing_out_of_range",
+        "binary_file",
+        "compound_in_range",
+        "control_character",
+        "corner_out_of_range",
+        "corners_do_not_add_up",
+        "diagonal_to_itself",
+        "does_not_close",
+        "empty_file",
+        "empty_name",
+        "file_too_large",
+        "fixed_not_convex",
+        "fixed_without_area",
+        "item_past_wall_end",
+        "items_overlap",
+        "key_of_another_kind",
+        "key_twice",
+        "latitude_out_of_range",
+        "measured_within_too_large",
+        "missing_key",
+        "missing_value",
+        "mixed_walls",
+        "name_twice",
+        "no_outline_fits",
+        "no_seat",
+        "not_a_choice",
+        "not_a_length",
+        "not_a_setting",
+        "not_finite",
+        "not_positive",
+        "not_understood",
+        "not_yaml",
+        "pitch_out_of_range",
+        "range_backward",
+        "run_too_short",
+        "runs_counter_clockwise",
+        "several_documents",
+        "sill_above_head",
+        "swing_hits_wall",
+        "too_few_walls",
+        "too_large",
+        "too_many",
+        "too_many_seats",
+        "too_much",
+        "too_small",
+        "two_bearings",
+        "unknown_choice",
+        "unknown_key",
+        "unknown_kind",
+        "unknown_name",
+        "unknown_setting",
+        "unknown_unit",
+        "unknown_wall",
+        "wall_without_length",
+        "walls_cross",
+        "weight_out_of_range",
+        "wish_out_of_range",
+        "wrong_count",
+        "wrong_type",
+    ];
+
     /// The order in which faults are told: as they stand in the file, then by code; those without a place first.
     #[must_use]
     pub fn before(&self, other: &Self) -> std::cmp::Ordering {
@@ -40,90 +103,4 @@ impl Fault {
             .then_with(|| self.code.cmp(other.code))
             .then_with(|| self.message.cmp(&other.message))
     }
-}
-
-/// The code of every fault that a scenario or table may have, sorted.
-pub const CODES: [&str; 59] = [
-    "bearing_out_of_range",
-    "binary_file",
-    "compound_in_range",
-    "control_character",
-    "corner_out_of_range",
-    "corners_do_not_add_up",
-    "diagonal_to_itself",
-    "does_not_close",
-    "empty_file",
-    "empty_name",
-    "file_too_large",
-    "fixed_not_convex",
-    "fixed_without_area",
-    "item_past_wall_end",
-    "items_overlap",
-    "key_of_another_kind",
-    "key_twice",
-    "latitude_out_of_range",
-    "measured_within_too_large",
-    "missing_key",
-    "missing_value",
-    "mixed_walls",
-    "name_twice",
-    "no_outline_fits",
-    "no_seat",
-    "not_a_choice",
-    "not_a_length",
-    "not_a_setting",
-    "not_finite",
-    "not_positive",
-    "not_understood",
-    "not_yaml",
-    "pitch_out_of_range",
-    "range_backward",
-    "run_too_short",
-    "runs_counter_clockwise",
-    "several_documents",
-    "sill_above_head",
-    "swing_hits_wall",
-    "too_few_walls",
-    "too_large",
-    "too_many",
-    "too_many_seats",
-    "too_much",
-    "too_small",
-    "two_bearings",
-    "unknown_choice",
-    "unknown_key",
-    "unknown_kind",
-    "unknown_name",
-    "unknown_setting",
-    "unknown_unit",
-    "unknown_wall",
-    "wall_without_length",
-    "walls_cross",
-    "weight_out_of_range",
-    "wish_out_of_range",
-    "wrong_count",
-    "wrong_type",
-];
-
-/// Longest piece of a file's text that a message repeats, characters.
-const LONGEST_QUOTE: usize = 60;
-
-/// Whether a character could move a cursor, change a terminal or turn the reading direction.
-#[must_use]
-pub fn is_control(character: char) -> bool {
-    character.is_control()
-        || matches!(character, '\u{2028}' | '\u{2029}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
-}
-
-/// `text` with every control character replaced, so that it can be shown anywhere.
-#[must_use]
-pub fn clean(text: &str) -> String {
-    text.chars().map(|c| if is_control(c) { '\u{fffd}' } else { c }).collect()
-}
-
-/// A piece of the file's text as a message repeats it: clean, and cut where it is long.
-#[must_use]
-pub fn quoted(text: &str) -> String {
-    let short: String = clean(text).chars().take(LONGEST_QUOTE).collect();
-    if text.chars().count() > LONGEST_QUOTE { format!("{short}...") } else { short }
 }

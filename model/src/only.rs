@@ -2,9 +2,11 @@
 
 use strum::{IntoStaticStr, VariantArray};
 
-use crate::fault::{Fault, quoted};
+use crate::fault::Fault;
+
 use crate::nearest::{nearest, same};
 use crate::piece::{Hand, Piece, PieceId};
+use crate::quote::quoted;
 use crate::room::{Room, WallId};
 
 /// One decision, held to one value.

@@ -1,7 +1,10 @@
 //! Collects the faults of one file, each with its place, and what must be told of a sound one, and reads lengths with a word for every way they can fail.
 
-use crate::fault::{CODES, Fault, quoted};
-use crate::length::{Extent, LengthError, Measure, Unit};
+use crate::fault::Fault;
+
+use crate::length::{Extent, LengthError, Measure};
+use crate::quote::quoted;
+use crate::unit::Unit;
 use crate::yaml::{Node, Trail};
 
 /// Which lengths are taken.
@@ -65,7 +68,7 @@ impl<'a> Report<'a> {
 
     /// Adds a fault of `item` (empty: of the file as a whole) that stands at `at`.
     pub(crate) fn add(&mut self, at: &Trail, code: &'static str, item: &str, message: String, remedy: String) {
-        debug_assert!(CODES.binary_search(&code).is_ok(), "`{code}` is listed among the codes");
+        debug_assert!(Fault::CODES.binary_search(&code).is_ok(), "`{code}` is listed among the codes");
         let item = (!item.is_empty()).then(|| quoted(item));
         self.faults.push(Fault { code, item, message, remedy, place: self.tree.at(at).place });
     }
@@ -152,7 +155,7 @@ impl<'a> Report<'a> {
 }
 
 fn cleaned(error: &LengthError) -> String {
-    crate::fault::clean(&error.to_string())
+    crate::quote::clean(&error.to_string())
 }
 
 fn remedy(error: &LengthError, measure: &Measure) -> (&'static str, String) {

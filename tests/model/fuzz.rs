@@ -7,8 +7,8 @@ mod rows;
 
 use std::collections::BTreeSet;
 
-use elbowroom_model::fault::is_control;
 use elbowroom_model::listing::{Asked, Decimals, Extra, Faults, Form, ListedPiece, Listing, MOST_FAULTS, read};
+use elbowroom_model::quote::is_control;
 use elbowroom_model::{Hand, Unit};
 use mutation::{Draw, fuzz};
 use rows::text_of;

@@ -1,6 +1,6 @@
 //! Text that means harm, or no good: a fault and never a panic, in little time.
 
-use elbowroom_model::{fault::is_control, scenario};
+use elbowroom_model::{quote::is_control, scenario};
 use proptest::prelude::*;
 
 use crate::plain_room::{PLAIN, with};

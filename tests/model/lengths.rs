@@ -1,6 +1,8 @@
 //! Lengths in all units and forms, exact.
 
-use elbowroom_model::length::{Extent, LengthError, Rounding, Unit, parse, parse_extent};
+use elbowroom_model::length::{Extent, LengthError, parse, parse_extent};
+
+use elbowroom_model::{Rounding, Unit};
 use proptest::prelude::*;
 
 fn mm(text: &str) -> f64 {

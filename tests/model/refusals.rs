@@ -2,8 +2,6 @@
 
 use std::collections::BTreeSet;
 
-use elbowroom_model::fault::CODES;
-
 use crate::plain_room::{changed, faults, with};
 
 /// A text with one fault, and what is told of it.
@@ -447,7 +445,7 @@ fn every_code_that_a_scenario_can_have_is_shown_above() {
     let beside = ["not_a_setting", "unknown_setting", "not_a_choice", "unknown_choice"];
     let elsewhere = ["weight_out_of_range", "not_understood", "no_outline_fits"].into_iter().chain(beside);
     let shown: BTreeSet<&str> = cases().iter().map(|case| case.code).chain(elsewhere).collect();
-    let listed: BTreeSet<&str> = CODES.into_iter().collect();
+    let listed: BTreeSet<&str> = elbowroom_model::Fault::CODES.into_iter().collect();
     assert_eq!(shown, listed);
 }
 

@@ -3,9 +3,9 @@
 use std::collections::BTreeSet;
 use std::str::FromStr;
 
-use elbowroom_model::kind::{Drawn, Front, KeepsClear, Stands};
 use elbowroom_model::tables::Tables;
 use elbowroom_model::{Clearance, Criterion, Hand, PieceKind, Rule, Unit, scenario};
+use elbowroom_model::{Drawn, Front, KeepsClear, Stands};
 use serde::Serialize;
 use serde_json::Value;
 

@@ -1,6 +1,6 @@
 //! Screens: sizes of 16:9 pictures and the distances that published rules give.
 
-use elbowroom_model::piece::{screen_height, screen_width};
+use elbowroom_model::{screen_height, screen_width};
 use elbowroom_solver::criteria::screen::{HIGH_DEFINITION, ULTRA_HIGH_DEFINITION, distance_filling};
 
 const INCH: f64 = 25.4;

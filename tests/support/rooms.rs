@@ -1,6 +1,6 @@
 //! Rooms and pieces made by hand, without the reader of scenario files.
 
-use elbowroom_model::rules::ClearanceFigure;
+use elbowroom_model::ClearanceFigure;
 use elbowroom_model::{
     Brief, Clearance, Fixed, Hinge, ItemKind, Piece, PieceKind, Point, Room, Rules, SizeRange, Survey, Unit, Wall,
     WallId, WallItem, Wishes,

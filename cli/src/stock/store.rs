@@ -4,7 +4,7 @@ use std::io::Read;
 use std::path::Path;
 
 use elbowroom_model::Fault;
-use elbowroom_model::fault::Place;
+use elbowroom_model::Place;
 use elbowroom_model::listing::{Asked, Extra, Faults, Money};
 use elbowroom_solver::stock::Owned;
 

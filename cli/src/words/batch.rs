@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use elbowroom_model::Fault;
-use elbowroom_model::fault::quoted;
+use elbowroom_model::quote::quoted;
 
 use super::failure::{self, make_readable};
 use super::figures::counted;

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use elbowroom_model::article::{a, capital};
-use elbowroom_model::fault::quoted;
+use elbowroom_model::quote::quoted;
 use elbowroom_model::{Brief, Fault, Hand};
 use elbowroom_solver::stock::{By, OneMore, Proven, Served, Tried};
 

@@ -1,6 +1,6 @@
 //! Prose of the tape sheet.
 
-use elbowroom_model::kind::Front;
+use elbowroom_model::Front;
 use elbowroom_model::{Brief, PieceKind};
 use elbowroom_solver::answer::RankedOption;
 

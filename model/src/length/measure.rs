@@ -5,7 +5,8 @@ use std::borrow::Cow;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::Deserialize;
 
-use super::{Extent, LengthError, Unit, bare, parse, parse_extent};
+use super::{Extent, LengthError, bare, parse, parse_extent};
+use crate::unit::Unit;
 
 /// A length as written.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
@@ -44,8 +45,8 @@ impl Measure {
     #[must_use]
     pub fn as_written(&self) -> String {
         match self {
-            Self::Number(number) => crate::fault::quoted(&number.to_string()),
-            Self::Text(text) => crate::fault::quoted(text),
+            Self::Number(number) => crate::quote::quoted(&number.to_string()),
+            Self::Text(text) => crate::quote::quoted(text),
         }
     }
 }

@@ -1,8 +1,8 @@
 //! Lengths and ranges as text: `3.52 m`, `11 ft 6 in`, `11'6"`, `5 1/2 in`, `200..260 cm`.
 
-use super::Unit;
 use super::error::LengthError;
 use super::number::{Chars, number, skip_space};
+use crate::unit::Unit;
 
 /// The longest length that is taken, mm (10 km): what is longer is a slip of the pen, and would cost precision.
 pub const LONGEST: f64 = 1e7;
@@ -27,7 +27,8 @@ pub enum Extent {
 /// A [`LengthError`] that says why the text is no length.
 ///
 /// ```
-/// use elbowroom_model::length::{Unit, parse};
+/// use elbowroom_model::length::parse;
+/// use elbowroom_model::Unit;
 /// assert_eq!(parse("3.52 m", Unit::Inch), Ok(3520.0));
 /// assert_eq!(parse("11'6\"", Unit::Centimetre), Ok(138.0 * 25.4));
 /// assert_eq!(parse("5 1/2 in", Unit::Centimetre), Ok(139.7));
@@ -46,7 +47,8 @@ pub fn parse(text: &str, units: Unit) -> Result<f64, LengthError> {
 /// A [`LengthError`] that says why the text is no range. A range that runs backward is taken: the caller knows what to say.
 ///
 /// ```
-/// use elbowroom_model::length::{Extent, Unit, parse_extent};
+/// use elbowroom_model::length::{Extent, parse_extent};
+/// use elbowroom_model::Unit;
 /// let range = parse_extent("200..260 cm", Unit::Inch);
 /// assert_eq!(range, Ok(Extent::Between { least: Some(2000.0), most: Some(2600.0) }));
 /// ```

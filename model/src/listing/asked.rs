@@ -3,7 +3,7 @@
 use super::columns::Extra;
 use super::figure::Decimals;
 use super::form::Form;
-use crate::length::Unit;
+use crate::unit::Unit;
 
 /// What the reader of a table is told beforehand.
 #[derive(Debug, Clone, Default)]

@@ -1,6 +1,6 @@
 //! The columns a list may have, and which of them a header means.
 
-use crate::length::Unit;
+use crate::unit::Unit;
 
 /// A column that every list may have.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]

@@ -1,7 +1,8 @@
 //! What is wrong with a table: the faults found so far, and all of them at the end.
 
 use super::grid::MOST_COLUMNS;
-use crate::fault::{Fault, Place, quoted};
+use crate::fault::{Fault, Place};
+use crate::quote::quoted;
 
 /// Faults that are told one by one; any more are counted.
 pub const MOST_FAULTS: usize = 1000;

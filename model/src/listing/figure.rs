@@ -1,6 +1,8 @@
 //! Figures as lists write them: decimal points or commas, thousands parted or not. What can be read in two ways is refused.
 
-use crate::length::{LengthError, Unit, parse};
+use crate::length::{LengthError, parse};
+
+use crate::unit::Unit;
 
 /// What parts the decimals of a list's figures.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

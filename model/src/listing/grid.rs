@@ -1,6 +1,6 @@
 //! A table as text cells, before anything is understood of them.
 
-use crate::length::Unit;
+use crate::unit::Unit;
 
 /// A table of text cells.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -6,7 +6,7 @@ use super::asked::Asked;
 use super::columns::{self, Column, Meant, Which};
 use super::faults::Told;
 use super::grid::Grid;
-use crate::fault::quoted;
+use crate::quote::quoted;
 
 /// Where each column stands, with what its header says.
 pub(super) type Places = BTreeMap<Which, (usize, Meant)>;

@@ -8,7 +8,7 @@ use serde_json::Value;
 use super::asked::Asked;
 use super::faults::Told;
 use super::grid::{Grid, GridRow, MOST_COLUMNS};
-use crate::fault::{clean, quoted};
+use crate::quote::{clean, quoted};
 
 /// The cells of `text`; `None` where too many rows or columns stand in it.
 pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Grid> {

@@ -2,7 +2,7 @@
 
 use serde::{Serialize, Serializer};
 
-use crate::fault::is_control;
+use crate::quote::is_control;
 
 use super::figure::{FigureError, Style, is_thousand, plain_number, two_readings};
 

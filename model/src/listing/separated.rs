@@ -5,7 +5,7 @@ use csv::{ReaderBuilder, StringRecord};
 use super::faults::Told;
 use super::grid::{Grid, GridRow, MOST_COLUMNS};
 use super::quoting;
-use crate::fault::{clean, quoted};
+use crate::quote::{clean, quoted};
 
 /// What may part cells, the more usual first.
 const DELIMITERS: [u8; 3] = [b',', b';', b'\t'];

@@ -3,8 +3,8 @@
 use super::asked::Asked;
 use super::faults::Told;
 use super::grid::{Grid, GridRow, MOST_COLUMNS};
-use crate::fault::quoted;
-use crate::length::Unit;
+use crate::quote::quoted;
+use crate::unit::Unit;
 use crate::yaml::tree::NodeValue;
 use crate::yaml::{Entry, Node};
 

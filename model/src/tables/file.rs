@@ -7,8 +7,9 @@ use strum::IntoStaticStr;
 
 use crate::keyed::Keyed;
 use crate::kind::PieceKind;
-use crate::length::{Measure, Unit};
+use crate::length::Measure;
 use crate::rules::Clearance;
+use crate::unit::Unit;
 
 /// Rows that stand in for the built-in ones.
 #[derive(Debug, Clone, PartialEq, Deserialize, JsonSchema)]
@@ -131,7 +132,7 @@ pub struct StepRow {
 
 /// Tag and source in one text.
 pub(super) fn told(tag: Option<Tag>, source: Option<&str>) -> String {
-    let source = crate::fault::clean(source.unwrap_or("the user's table"));
+    let source = crate::quote::clean(source.unwrap_or("the user's table"));
     tag.map_or_else(|| source.clone(), |tag| format!("({tag:?}) {source}"))
 }
 

@@ -12,10 +12,10 @@ use enum_map::EnumMap;
 
 use crate::fault::Fault;
 use crate::kind::PieceKind;
-use crate::length::Unit;
 use crate::piece::{SizeRange, Step};
 use crate::report::Report;
 use crate::rules::{Clearance, ClearanceFigure, Rules};
+use crate::unit::Unit;
 use crate::yaml::{Node, typed};
 
 pub use bases::basis;

@@ -9,11 +9,12 @@ use super::Way;
 use super::resolve;
 use super::row::PointRow;
 use crate::fault::Fault;
-use crate::length::{Measure, Unit};
+use crate::length::Measure;
 use crate::piece::Piece;
 use crate::report::Report;
 use crate::scenario::{self, PieceRow};
 use crate::tables::Tables;
+use crate::unit::Unit;
 use crate::yaml::tree::NodeValue;
 use crate::yaml::{Node, shape, typed};
 

@@ -2,10 +2,10 @@
 
 use super::row::{LandingRow, LiftRow, PointRow, StairsRow, TurnRow, WayDoorRow};
 use super::{PointKind, Way, WayPoint};
-use crate::fault::{is_control, quoted};
 use crate::length::Measure;
 use crate::nearest::nearest;
 use crate::opening::{ItemKind, LeadsTo};
+use crate::quote::{is_control, quoted};
 use crate::report::{Of, Report, Taken};
 use crate::room::WallItem;
 use crate::yaml::Trail;

@@ -179,7 +179,7 @@ fn not_yaml(error: &serde_saphyr::Error) -> Fault {
     let place = error.location().as_ref().and_then(place);
     let said = error.render_with_formatter(&serde_saphyr::UserMessageFormatter);
     // The place is told beside the message.
-    let said = crate::fault::clean(said.split(" at line ").next().unwrap_or_default());
+    let said = crate::quote::clean(said.split(" at line ").next().unwrap_or_default());
     let (code, message, remedy) = match error {
         _ if said.contains("limit") || said.contains("too complex") => (
             "too_much",

@@ -4,7 +4,8 @@ use serde::de::DeserializeOwned;
 use serde_yaml::{Mapping, Number, Value};
 
 use super::tree::{Node, NodeValue};
-use crate::fault::{Fault, clean};
+use crate::fault::Fault;
+use crate::quote::clean;
 
 /// The tree as `T`.
 ///

@@ -2,7 +2,7 @@
 
 use std::cmp::Ordering;
 
-use elbowroom_model::kind::SeatForm;
+use elbowroom_model::SeatForm;
 use elbowroom_model::{Brief, Piece, PieceId};
 
 /// The parts of the pieces that make options.

@@ -1,6 +1,6 @@
 //! How the pieces may stand that make no option of their own: tables, storage, lamps, rugs.
 
-use elbowroom_model::kind::Stands;
+use elbowroom_model::Stands;
 use elbowroom_model::{Piece, PieceId, PieceKind, Point};
 
 use super::direction::{alike, clockwise_from};

@@ -3,7 +3,7 @@
 //! Rests on the fireplace group of a drawing-office handbook and the conversation group of HUD 1973; seats turned to the fire
 //! are common practice.
 
-use elbowroom_model::kind::SeatForm;
+use elbowroom_model::SeatForm;
 use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Point};
 
 use super::curve::Curve;

@@ -1,6 +1,6 @@
 //! What stands in the way of the eye: backs, cupboards, screens, pillars, each with its height.
 
-use elbowroom_model::piece::screen_width;
+use elbowroom_model::screen_width;
 use elbowroom_model::{Brief, ItemKind, Piece, PieceId};
 
 use crate::geometry::{Clip, Convex, HalfPlane, Ray};

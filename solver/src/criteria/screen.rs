@@ -3,8 +3,8 @@
 //! The farthest seat rests on SMPTE EG 18, the nearest on ITU-R BT.1127, the angle off the axis on ITU-R BT.500; a screen square
 //! to the windows on workplace guides.
 
-use elbowroom_model::piece::{screen_height, screen_width};
 use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Piece, PieceId, PieceKind, Point};
+use elbowroom_model::{screen_height, screen_width};
 
 use super::curve::Curve;
 use super::glare::{Light, ScreenPlace};

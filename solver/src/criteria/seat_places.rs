@@ -2,7 +2,7 @@
 
 use std::ops::Range;
 
-use elbowroom_model::kind::SeatForm;
+use elbowroom_model::SeatForm;
 use elbowroom_model::{Brief, Piece, PieceId, Point};
 
 use super::tolerance::ROUNDING;

@@ -1,7 +1,7 @@
 //! What stands in for a piece's height while only its outline is on the floor.
 
 use elbowroom_model::Piece;
-use elbowroom_model::piece::{screen_height, screen_width};
+use elbowroom_model::{screen_height, screen_width};
 
 /// From this height on a piece is shown by something upright instead of a stack, mm (common practice, no source).
 const UPRIGHT_FROM: f64 = 1200.0;

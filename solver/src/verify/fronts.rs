@@ -1,7 +1,7 @@
 //! What is kept clear before storage and desks, and along a dining table's long sides. That a wall or a fixed thing keeps
 //! no front of storage clear goes without saying in the result format; a search holds to it, and so does this.
 
-use elbowroom_model::kind::KeepsClear;
+use elbowroom_model::KeepsClear;
 use elbowroom_model::{Clearance, Rule};
 
 use super::breach::{Breach, Wrong};

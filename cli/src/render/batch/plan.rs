@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use elbowroom_model::kind::Drawn;
+use elbowroom_model::Drawn;
 use elbowroom_model::{Brief, ItemKind, Point};
 use elbowroom_solver::answer::RankedOption;
 

@@ -1,6 +1,6 @@
 //! The pieces, each by its outline, with its name and its size.
 
-use elbowroom_model::kind::Drawn;
+use elbowroom_model::Drawn;
 use elbowroom_model::{Hand, Point, Rounding};
 use elbowroom_solver::answer::{OptionPiece, PieceSizes};
 

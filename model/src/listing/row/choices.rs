@@ -1,12 +1,12 @@
 //! Cells that hold a word: the kind, the name, the hand, yes or no.
 
 use super::reading::Reading;
-use crate::fault::{is_control, quoted};
 use crate::kind::PieceKind;
 use crate::listing::columns::{Column, Which};
 use crate::listing::grid::GridRow;
 use crate::nearest::nearest;
 use crate::piece::Hand;
+use crate::quote::{is_control, quoted};
 
 /// Longest name of a piece, characters.
 const LONGEST_NAME: usize = 120;

@@ -1,13 +1,14 @@
 //! Cells that hold a figure: lengths with their units, counts, scores, prices.
 
 use super::reading::Reading;
-use crate::fault::quoted;
-use crate::length::{LengthError, Unit};
+use crate::length::LengthError;
 use crate::listing::columns::{Column, Which};
 use crate::listing::figure::{FigureError, Style, length, plain_number};
 use crate::listing::grid::GridRow;
 use crate::listing::headers::NEEDED;
 use crate::listing::{Money, Part};
+use crate::quote::quoted;
+use crate::unit::Unit;
 
 impl Reading<'_> {
     pub(super) fn units(&mut self, row: &GridRow) -> Option<Unit> {
@@ -60,7 +61,7 @@ impl Reading<'_> {
 
     pub(super) fn no_figure(&mut self, row: &GridRow, column: Column, text: &str, name: &str, error: &FigureError) {
         let (code, remedy) = remedy(error, column);
-        let error = crate::fault::clean(&error.to_string());
+        let error = crate::quote::clean(&error.to_string());
         let message = format!("The {} of {}, `{}`, {error}.", column.key(), quoted(name), quoted(text));
         self.told.add(row.line, code, name, message, remedy);
     }
@@ -119,7 +120,7 @@ impl Reading<'_> {
         let (price, currency) = match Money::styled(&text, self.style) {
             Ok(read) => read,
             Err(error) => {
-                let error = crate::fault::clean(&error.to_string());
+                let error = crate::quote::clean(&error.to_string());
                 let message = format!("The price of {}, `{}`, {error}.", quoted(name), quoted(&text));
                 let remedy = "Write it with both decimals and nothing between thousands: `1299.00` or `1299,00`.";
                 self.told.add(row.line, "not_a_price", name, message, remedy.to_owned());

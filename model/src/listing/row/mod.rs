@@ -14,10 +14,10 @@ use super::grid::{Grid, GridRow};
 use super::headers::{Places, headers};
 use super::{Asked, ListedPiece, Listing};
 use crate::corner::{Runs, TooShort};
-use crate::fault::quoted;
 use crate::kind::PieceKind;
-use crate::length::Unit;
 use crate::piece::{Dimension, SizeRange};
+use crate::quote::quoted;
+use crate::unit::Unit;
 
 /// The pieces of `grid`; all of its faults go to `told`.
 pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut Told) -> Listing {

@@ -18,7 +18,8 @@ pub(crate) use item::{
 pub(crate) use piece::{HandRow, PieceRow};
 
 use crate::keyed::Keyed;
-use crate::length::{Measure, Unit};
+use crate::length::Measure;
+use crate::unit::Unit;
 use crate::way::row::PointRow;
 use crate::wishes::Criterion;
 

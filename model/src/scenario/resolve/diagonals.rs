@@ -1,8 +1,8 @@
 //! Diagonals that check the outline: read, and held against what was found.
 
 use super::names::Names;
-use crate::fault::quoted;
 use crate::nearest::nearest;
+use crate::quote::quoted;
 use crate::report::{Of, Report, Taken};
 use crate::room::{Residual, Wall};
 use crate::scenario::document::{DiagonalRow, Document};

@@ -39,8 +39,8 @@ pub(super) fn fixed(
 
 fn one(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Option<Fixed> {
     let kind = row.kind.clone()?;
-    if kind.chars().any(crate::fault::is_control) || kind.trim().is_empty() {
-        let message = format!("The kind of {} is empty or holds control characters.", crate::fault::quoted(name));
+    if kind.chars().any(crate::quote::is_control) || kind.trim().is_empty() {
+        let message = format!("The kind of {} is empty or holds control characters.", crate::quote::quoted(name));
         report.add(
             &at.key("kind"),
             "control_character",

@@ -2,11 +2,11 @@
 
 use super::names::Names;
 use super::outline;
-use crate::fault::{is_control, quoted};
 use crate::length::Measure;
 use crate::opening::{
     Door, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,
 };
+use crate::quote::{is_control, quoted};
 use crate::report::{Of, Report, Taken};
 use crate::room::{Survey, Wall, WallId, WallItem};
 use crate::rules::{Clearance, Rules};

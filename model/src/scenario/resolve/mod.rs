@@ -11,9 +11,10 @@ mod rules;
 mod sizes;
 
 use crate::brief::{Brief, Notice};
-use crate::fault::{Fault, is_control, quoted};
+use crate::fault::Fault;
 use crate::length::Measure;
 use crate::piece::Piece;
+use crate::quote::{is_control, quoted};
 use crate::report::{Of, Report, Taken};
 use crate::room::{Room, WallId};
 use crate::rules::Rules;

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::fault::{clean, is_control, quoted};
+use crate::quote::{clean, is_control, quoted};
 use crate::report::Report;
 use crate::scenario::document::{Document, ItemRow};
 use crate::yaml::Trail;

@@ -4,12 +4,13 @@ use super::names::Names;
 use super::sizes::{raised, within};
 use crate::corner::{Runs, TooShort};
 use crate::kind::PieceKind;
-use crate::length::{Extent, Measure, Rounding};
+use crate::length::{Extent, Measure};
 use crate::piece::{Dimension, Hand, Piece, PieceId, SizeRange, Step, screen_width};
 use crate::report::{Of, Report, Taken};
 use crate::rules::Rules;
 use crate::scenario::document::{Document, HandRow, PieceRow};
 use crate::tables::{KindSizes, SeatedStep, Tables};
+use crate::unit::Rounding;
 use crate::yaml::Trail;
 
 /// The pieces that are sound, in the file's order.

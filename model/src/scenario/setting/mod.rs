@@ -10,7 +10,8 @@ use place::{Place, Unplaced};
 
 use super::document::Document;
 use super::resolve::names::{self, Names};
-use crate::fault::{Fault, quoted};
+use crate::fault::Fault;
+use crate::quote::quoted;
 use crate::report::Report;
 use crate::yaml::{Node, Trail, TrailStep, shape, typed};
 

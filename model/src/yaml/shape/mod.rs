@@ -9,9 +9,10 @@ use serde_json::Value;
 use self::spot::{Spot, nth, spot_of};
 use self::words::{did_you_mean, found_words, lower_first, sentence, shown, type_words};
 use super::tree::{Entry, Node, NodeValue};
-use crate::fault::{Fault, Place, quoted};
+use crate::fault::{Fault, Place};
 use crate::keyed::keys_of;
 use crate::length::nearest_unit;
+use crate::quote::quoted;
 
 /// The tree less what is at fault, and the faults. [`Node::TAKEN_OUT`] stands where something was.
 pub(crate) fn hold_to(tree: Node, schema: &Value) -> (Node, Vec<Fault>) {

@@ -1,6 +1,6 @@
 //! Where in the file something is, in the room's own words.
 
-use crate::fault::quoted;
+use crate::quote::quoted;
 use crate::yaml::tree::{Entry, NodeValue};
 
 /// A place in the file.

@@ -1,7 +1,7 @@
 //! What is wrong with a value, in words.
 
-use crate::fault::quoted;
 use crate::nearest::nearest;
+use crate::quote::quoted;
 use crate::yaml::tree::NodeValue;
 
 pub(super) fn did_you_mean(word: &str, known: &[String]) -> String {

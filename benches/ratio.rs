@@ -20,7 +20,7 @@ use elbowroom_model::Brief;
 use elbowroom_solver::arrangement::{Arrangement, enumerate};
 use elbowroom_solver::program::Row;
 use elbowroom_solver::routes::Floor;
-use elbowroom_solver::search::{Aim, Effort, RoomGround, Searched, Stated, search, search_stated, stated};
+use elbowroom_solver::search::{Aim, Effort, RoomContext, Searched, Stated, search, search_stated, stated};
 use elbowroom_solver::site::Site;
 use mimalloc::MiMalloc;
 use std::path::Path;
@@ -110,7 +110,7 @@ fn room(name: &str, path: &Path) -> Times {
     let programs = all.iter().map(|searched| searched.programs).sum();
     let mut times = Times { arrangements: arrangements.len(), programs, full: full(&brief), ..Times::default() };
     (times.all.own, times.best.own) = (own, best_own);
-    let ground = RoomGround::of(&brief, &site);
+    let ground = RoomContext::of(&brief, &site);
     let mut to_beat = f64::NEG_INFINITY;
     for (number, arrangement) in arrangements.iter().enumerate() {
         let found = all[number].found.as_ref().map(|found| found.objective);
@@ -130,7 +130,7 @@ fn room(name: &str, path: &Path) -> Times {
 
 /// The best layout of every arrangement of a room; `least` says from the best so far what the next must be above.
 fn layouts(brief: &Brief, site: &Site, arrangements: &[Arrangement], least: impl Fn(f64) -> f64) -> Vec<Searched> {
-    let (ground, floor) = (RoomGround::of(brief, site), Floor::of(brief, site));
+    let (ground, floor) = (RoomContext::of(brief, site), Floor::of(brief, site));
     let mut best = f64::NEG_INFINITY;
     let search = |arrangement| {
         let searched = search_stated(&ground, &floor, arrangement, (NODES, least(best)));
@@ -141,7 +141,7 @@ fn layouts(brief: &Brief, site: &Site, arrangements: &[Arrangement], least: impl
 }
 
 /// What HiGHS finds that is not below `least`, and how long stating and solving take it.
-fn by_highs(ground: &RoomGround<'_>, arrangement: &Arrangement, least: f64) -> (Option<f64>, f64) {
+fn by_highs(ground: &RoomContext<'_>, arrangement: &Arrangement, least: f64) -> (Option<f64>, f64) {
     let start = spent::now();
     let whole = milp::best(&stated(ground, arrangement).unwrap(), least);
     (whole, (spent::now() - start).as_secs_f64())
@@ -169,7 +169,7 @@ fn full(brief: &Brief) -> f64 {
     let arrangements = enumerate(&brief, &site).arrangements;
     let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
     let solve = || {
-        let (ground, floor) = (RoomGround::of(&brief, &site), Floor::of(&brief, &site));
+        let (ground, floor) = (RoomContext::of(&brief, &site), Floor::of(&brief, &site));
         arrangements.iter().map(|arrangement| search(&ground, &floor, arrangement, effort).programs).sum::<usize>()
     };
     spent::mean(FILL, solve).1

@@ -10,7 +10,7 @@ use crate::notice::{Notice, notices};
 use crate::ranking;
 use crate::refusal::{Refusal, Remedy, Why};
 use crate::routes::{Floor, Route};
-use crate::search::{Aim, Effort, Found, RoomGround, Tally, search};
+use crate::search::{Aim, Effort, Found, RoomContext, Tally, search};
 use crate::site::Site;
 use crate::way::{self, Blocked, Narrowed};
 use crate::{Limits, Part, Unwatched, Watch, part, refusal, verify};
@@ -34,7 +34,7 @@ pub(crate) struct Candidate<'a> {
 }
 
 /// The room as the search sees it, as walkers see it, and as it is seen when every rule is checked again.
-type Grounds<'g, 'a> = (&'g RoomGround<'a>, &'g Floor, &'g verify::Ground<'a>);
+type Grounds<'g, 'a> = (&'g RoomContext<'a>, &'g Floor, &'g verify::CheckedRoom<'a>);
 
 /// A candidate, or why there is none; the programs that took, and what else was done.
 type Tried<'a> = (Result<Candidate<'a>, Refusal>, usize, Tally);
@@ -57,12 +57,12 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
 fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     watch.began(Part::Ground);
     let site = Site::of(brief);
-    let room = RoomGround::of(brief, &site);
+    let room = RoomContext::of(brief, &site);
     let floor = Floor::of(brief, &site);
     let enumeration = enumerate(brief, &site);
     watch.ended(Part::Ground);
     let limits = &shared(brief, &enumeration, limits);
-    let checked = verify::Ground::of(brief);
+    let checked = verify::CheckedRoom::of(brief);
     let tried = try_all((&room, &floor, &checked), &enumeration, limits, watch);
     let mut programs: usize = tried.iter().map(|(_, programs, _)| programs).sum();
     let tally = tried.iter().fold(Tally::default(), |sum, (_, _, tally)| sum.plus(tally));
@@ -210,7 +210,7 @@ fn try_one<'a>(
 }
 
 /// What was found with every size let out that can still grow with all else as it is.
-fn let_out(room: &verify::Ground<'_>, found: Found, arrangement: &Arrangement) -> Found {
+fn let_out(room: &verify::CheckedRoom<'_>, found: Found, arrangement: &Arrangement) -> Found {
     let layout = verify::let_out(room, &found.layout, arrangement);
     let gained = layout.size_value(room.brief) - found.layout.size_value(room.brief);
     let objective = found.objective + gained;

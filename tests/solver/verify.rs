@@ -9,7 +9,7 @@ use elbowroom_model::{
 };
 use elbowroom_solver::arrangement::{Arrangement, Choices, Relation, Role, Stand, Standing};
 use elbowroom_solver::routes::Route;
-use elbowroom_solver::verify::{Ground, verify};
+use elbowroom_solver::verify::{CheckedRoom, verify};
 use elbowroom_solver::{Layout, Placed, Size};
 use serde_json::{Value, json};
 
@@ -46,7 +46,7 @@ fn corner(placed: Placed, hand: Hand, length: f64) -> Placed {
 
 fn broken(brief: &Brief, pieces: Vec<Placed>) -> Vec<&'static str> {
     let layout = Layout { placed: pieces, ..Layout::default() };
-    verify(&Ground::of(brief), &layout, &arrangement(), &[]).into_iter().map(|breach| breach.rule.key()).collect()
+    verify(&CheckedRoom::of(brief), &layout, &arrangement(), &[]).into_iter().map(|breach| breach.rule.key()).collect()
 }
 
 /// What the second checker says of one part of the rules.
@@ -305,8 +305,8 @@ fn the_table_that_the_arrangement_gives_a_seat_serves_that_seat() {
         let standing = Standing { piece: PieceId(1), role: Role::Table, hand: None, stands: vec![stand] };
         Arrangement { standings: vec![standing], ..arrangement() }
     };
-    assert_eq!(verify(&Ground::of(&brief), &layout, &serving(0), &[]), []);
-    let breaches = verify(&Ground::of(&brief), &layout, &serving(2), &[]);
+    assert_eq!(verify(&CheckedRoom::of(&brief), &layout, &serving(0), &[]), []);
+    let breaches = verify(&CheckedRoom::of(&brief), &layout, &serving(2), &[]);
     assert_eq!(breaches.iter().map(|breach| breach.rule.key()).collect::<Vec<_>>(), ["seat_to_table"]);
 }
 

@@ -4,7 +4,7 @@ mod milp;
 
 use elbowroom_solver::arrangement::enumerate;
 use elbowroom_solver::routes::Floor;
-use elbowroom_solver::search::{RoomGround, search_stated, stated};
+use elbowroom_solver::search::{RoomContext, search_stated, stated};
 use elbowroom_solver::site::Site;
 
 const ROOMS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../benches/rooms");
@@ -17,7 +17,7 @@ fn branch_and_bound_finds_what_highs_proves_best() {
         let text = std::fs::read_to_string(format!("{ROOMS}/{room}.yaml")).unwrap();
         let brief = elbowroom_model::scenario::read(&text, None).unwrap();
         let site = Site::of(&brief);
-        let (ground, floor) = (RoomGround::of(&brief, &site), Floor::of(&brief, &site));
+        let (ground, floor) = (RoomContext::of(&brief, &site), Floor::of(&brief, &site));
         for arrangement in &enumerate(&brief, &site).arrangements {
             let whole = milp::best(&stated(&ground, arrangement).unwrap(), f64::NEG_INFINITY);
             let own = search_stated(&ground, &floor, arrangement, (1_000_000, f64::NEG_INFINITY));

@@ -11,12 +11,12 @@ use crate::layout::{Layout, Placed};
 use crate::rank::Candidate;
 use crate::ranking::Rating;
 use crate::routes::Floor;
-use crate::search::RoomGround;
+use crate::search::RoomContext;
 use crate::sizes;
 
 /// What all options of a room share.
 pub(crate) struct Ground<'a> {
-    pub(crate) room: &'a RoomGround<'a>,
+    pub(crate) room: &'a RoomContext<'a>,
     pub(crate) floor: &'a Floor,
     pub(crate) limits: &'a Limits,
 }

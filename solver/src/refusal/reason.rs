@@ -11,7 +11,7 @@ use crate::arrangement::Arrangement;
 use crate::layout::Size;
 use crate::routes::Floor;
 use crate::rules::Cause;
-use crate::search::{RoomGround, Searched, search};
+use crate::search::{RoomContext, Searched, search};
 
 /// Rules that are tried one by one, the most blamed first.
 const TRIED: usize = 5;
@@ -19,7 +19,7 @@ const TRIED: usize = 5;
 /// Why `arrangement` has no layout: the most blamed rule without which there is one, and how much it is short; and the
 /// programs that took.
 pub(crate) fn why_refused(
-    room: &RoomGround<'_>,
+    room: &RoomContext<'_>,
     floor: &Floor,
     arrangement: &Arrangement,
     searched: &Searched,

@@ -4,7 +4,7 @@ use elbowroom_model::Brief;
 
 use crate::arrangement::{Arrangement, enumerate};
 use crate::routes::{Floor, shapes_of_room, work_of_routes};
-use crate::search::{Aim, Effort, RoomGround, search};
+use crate::search::{Aim, Effort, RoomContext, search};
 use crate::site::Site;
 
 /// Nodes that one arrangement may take at most when all that is asked is whether it fits.
@@ -13,7 +13,7 @@ const NODES: usize = 500;
 /// Whether `arrangement` has any layout under `brief`, and the programs that took.
 pub(super) fn fits(brief: &Brief, arrangement: &Arrangement) -> (bool, usize) {
     let site = Site::of(brief);
-    let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
+    let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
     let searched = search(&room, &floor, arrangement, any(None));
     (searched.found.is_some(), searched.programs)
 }
@@ -45,7 +45,7 @@ impl Retries {
         }
         self.took(brief.room.walls.len() * shapes_of_room(brief) * brief.pieces.len() / PLACES_LIKE_A_PROGRAM);
         let site = Site::of(brief);
-        let (room, floor) = (RoomGround::of(brief, &site), Floor::of(brief, &site));
+        let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
         // A program costs about the square of the number of pieces, and the routes beside it what they take.
         let weight = (brief.pieces.len() / 4).pow(2).max(1) * work_of_routes(brief);
         let fits = |arrangement: &&Arrangement| {

@@ -3,7 +3,7 @@
 
 use elbowroom_model::{Clearance, Point, Rule};
 
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
+use super::{Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With};
 use crate::arrangement::{Relation, Role};
 use crate::program::Row;
 
@@ -12,7 +12,7 @@ use crate::program::Row;
 pub(super) struct Centring;
 
 impl LayoutRule for Centring {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let mut rows = Vec::new();
         let middle = pose.middle_of_back();
         if let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) {
@@ -31,7 +31,7 @@ impl LayoutRule for Centring {
         requirement(pose, None, rows)
     }
 
-    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let mut found = one_way(first, second);
         found.extend(room_for_feet(ground, first, second));
         found.extend(room_for_feet(ground, second, first));
@@ -48,7 +48,7 @@ fn is_centred_in_room(pose: &Pose) -> bool {
     is_centred_on_wall(pose) && !pose.piece.kind.is_flat()
 }
 
-fn middle_of_room(ground: &Ground<'_>) -> Point {
+fn middle_of_room(ground: &RuleContext<'_>) -> Point {
     let corners = ground.site.outline();
     let sum = corners.iter().fold(Point::default(), |sum, corner| sum + *corner);
     sum * (1.0 / corners.len().max(1) as f64)
@@ -100,7 +100,7 @@ fn one_way(pose: &Pose, seat: &Pose) -> Vec<Requirement> {
 }
 
 /// A second seat keeps its feet's room from the table where that costs no size.
-fn room_for_feet(ground: &Ground<'_>, pose: &Pose, table: &Pose) -> Vec<Requirement> {
+fn room_for_feet(ground: &RuleContext<'_>, pose: &Pose, table: &Pose) -> Vec<Requirement> {
     let is_second = matches!(pose.role, Role::LeftOf | Role::RightOf | Role::Opposite);
     if !is_second || table.role != Role::Table {
         return Vec::new();

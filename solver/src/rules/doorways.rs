@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, Rule};
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, separation};
+use super::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
 
 /// No part enters a door's swing.
 #[derive(Debug)]
@@ -13,7 +13,7 @@ pub(super) struct DoorSwing;
 pub(super) struct DoorLanding;
 
 impl LayoutRule for DoorSwing {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.is_flat() {
             return Vec::new();
         }
@@ -27,7 +27,7 @@ impl LayoutRule for DoorSwing {
 }
 
 impl LayoutRule for DoorLanding {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.is_flat() {
             return Vec::new();
         }

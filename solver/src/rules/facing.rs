@@ -2,7 +2,9 @@
 
 use elbowroom_model::{Clearance, Point, Rule};
 
-use super::{Alternative, Cause, Ground, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, With, separation};
+use super::{
+    Alternative, Cause, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, RuleContext, With, separation,
+};
 use crate::arrangement::{Role, face};
 use crate::program::Row;
 
@@ -15,7 +17,7 @@ const LEAST_OVERLAP: f64 = 343.0;
 pub(super) struct Facing;
 
 impl LayoutRule for Facing {
-    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let (seat, other) = match (first.piece.kind.is_seat(), second.piece.kind.is_seat()) {
             (true, _) => (first, second),
             (false, true) => (second, first),
@@ -40,7 +42,7 @@ fn is_meant(first: &Pose, second: &Pose) -> bool {
     faces(first, second) || faces(second, first)
 }
 
-fn meant(ground: &Ground<'_>, seat: &Pose, other: &Pose, (rule, gap): (Clearance, f64)) -> Vec<Requirement> {
+fn meant(ground: &RuleContext<'_>, seat: &Pose, other: &Pose, (rule, gap): (Clearance, f64)) -> Vec<Requirement> {
     let cause = |rule: Rule| Cause { rule, piece: seat.id, with: With::Piece(other.id) };
     let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, gap);
     let mut found = vec![

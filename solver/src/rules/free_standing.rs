@@ -4,7 +4,7 @@
 use elbowroom_model::{Clearance, ItemKind, Rule, WallId};
 
 use super::off_wall::FOOT;
-use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
+use super::{Alternative, Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With};
 use crate::arrangement::{Role, face};
 use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING};
 
@@ -13,7 +13,7 @@ use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING};
 pub(super) struct FreeStanding;
 
 impl LayoutRule for FreeStanding {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.role != Role::MainSeat || pose.wall().is_some() {
             return Vec::new();
         }
@@ -26,7 +26,7 @@ impl LayoutRule for FreeStanding {
     }
 }
 
-fn has_wide_opening(ground: &Ground<'_>, wall: WallId) -> bool {
+fn has_wide_opening(ground: &RuleContext<'_>, wall: WallId) -> bool {
     let wide =
         |kind: &ItemKind, width: f64| matches!(kind, ItemKind::Opening(_)) && width > WIDEST_OPENING_WITH_LANDING;
     ground.brief.room.items.iter().any(|item| item.wall == wall && wide(&item.kind, item.width))

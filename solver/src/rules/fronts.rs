@@ -3,14 +3,14 @@
 use elbowroom_model::Rule;
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, separation};
+use super::{Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With, separation};
 
 /// What is kept free before storage and desks and beside dining tables.
 #[derive(Debug)]
 pub(super) struct FreeFronts;
 
 impl LayoutRule for FreeFronts {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((rule, _)) = rule_of(ground, pose) else { return Vec::new() };
         let mut found = Vec::new();
         for zone in zones(ground, pose) {
@@ -26,14 +26,14 @@ impl LayoutRule for FreeFronts {
         found
     }
 
-    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let mut found = one_way(ground, first, second);
         found.extend(one_way(ground, second, first));
         found
     }
 }
 
-fn one_way(ground: &Ground<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement> {
+fn one_way(ground: &RuleContext<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement> {
     let Some((rule, _)) = rule_of(ground, keeper) else { return Vec::new() };
     if other.is_flat() {
         return Vec::new();
@@ -47,14 +47,14 @@ fn one_way(ground: &Ground<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement>
     found
 }
 
-fn rule_of(ground: &Ground<'_>, pose: &Pose) -> Option<(Rule, f64)> {
+fn rule_of(ground: &RuleContext<'_>, pose: &Pose) -> Option<(Rule, f64)> {
     let rule = pose.piece.keeps_clear()?;
     let reach = ground.brief.rules.get(rule);
     (reach > 0.0).then_some((rule.into(), reach))
 }
 
 /// Straight before its front over its width; of a dining table that stands free also behind its back.
-fn zones(ground: &Ground<'_>, pose: &Pose) -> Vec<LinearOutline> {
+fn zones(ground: &RuleContext<'_>, pose: &Pose) -> Vec<LinearOutline> {
     let Some((_, reach)) = rule_of(ground, pose) else { return Vec::new() };
     let (from, to) = pose.stretch();
     let depth = pose.depth();

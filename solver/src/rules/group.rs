@@ -3,7 +3,7 @@
 
 use elbowroom_model::Rule;
 
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
+use super::{Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With};
 use crate::arrangement::{Relation, Role};
 use crate::program::Row;
 
@@ -26,7 +26,7 @@ const UNDER_FRONT: f64 = 152.4;
 pub(super) struct Group;
 
 impl LayoutRule for Group {
-    fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, _ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let mut found = one_way(first, second);
         found.extend(one_way(second, first));
         found

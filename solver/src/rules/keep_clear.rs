@@ -3,7 +3,7 @@
 
 use elbowroom_model::{Clearance, ItemKind, Rule};
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, separation};
+use super::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
 use crate::geometry::Convex;
 use crate::site::{Body, BodyId, ClearZone};
 
@@ -20,7 +20,7 @@ pub(super) struct OutOfFixed;
 pub(super) struct WindowFront;
 
 impl LayoutRule for KeepClear {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !pose.is_flat());
         let each = ground.site.clear_zones.iter().filter(counts).flat_map(|zone| {
             let cause = Cause { rule: Rule::KeepClear, piece: pose.id, with: With::Item(zone.item) };
@@ -31,20 +31,20 @@ impl LayoutRule for KeepClear {
 }
 
 impl LayoutRule for OutOfFixed {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let counts = |body: &Body| !(pose.is_flat() && is_radiator(ground, body.id)) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
         parts.flat_map(|part| ground.off_bodies(part, pose.id, (Rule::Fixed, 0.0), counts)).collect()
     }
 }
 
-fn is_radiator(ground: &Ground<'_>, id: BodyId) -> bool {
+fn is_radiator(ground: &RuleContext<'_>, id: BodyId) -> bool {
     let BodyId::Item(item) = id else { return false };
     ground.brief.room.item(item).is_some_and(|item| matches!(item.kind, ItemKind::Radiator(_)))
 }
 
 impl LayoutRule for WindowFront {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let reach = ground.brief.rules.get(Clearance::WindowFront);
         let mut found = Vec::new();
         for (id, item) in ground.brief.room.items() {

@@ -10,11 +10,11 @@
 //! a configuration space approach").
 
 mod centring;
+mod context;
 mod doorways;
 mod facing;
 mod free_standing;
 mod fronts;
-mod ground;
 mod group;
 mod keep_clear;
 mod layout_rule;
@@ -33,7 +33,7 @@ mod turning_circle;
 mod variables;
 mod within_walls;
 
-pub use ground::{Ground, Walls};
+pub use context::{RuleContext, Walls};
 pub use layout_rule::LayoutRule;
 pub use linear::{Linear, LinearPoint};
 pub use linear_outline::LinearOutline;

@@ -3,7 +3,7 @@
 
 use elbowroom_model::Rule;
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, With};
+use super::{Cause, LayoutRule, Pose, Requirement, RuleContext, With};
 use crate::program::Row;
 use crate::site::SiteWall;
 
@@ -20,7 +20,7 @@ pub const PAST_ENDS: f64 = 50.0;
 pub(super) struct OffWall;
 
 impl LayoutRule for OffWall {
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) else { return Vec::new() };
         let mut rows = Vec::from(behind_back(wall, pose));
         rows.extend(before_wall(ground, wall, pose));
@@ -36,7 +36,7 @@ fn behind_back(wall: &SiteWall, pose: &Pose) -> [Row; 2] {
 
 /// All but [`PAST_ENDS`] of its width as laid out is before the wall: it passes neither end by more, nor both together.
 /// Nothing is asked of its least, so that whoever bought a larger one than that may say so.
-fn before_wall(ground: &Ground<'_>, wall: &SiteWall, pose: &Pose) -> Vec<Row> {
+fn before_wall(ground: &RuleContext<'_>, wall: &SiteWall, pose: &Pose) -> Vec<Row> {
     let Some((from, to)) = ground.site.ends_along(ground.brief, wall.id) else { return Vec::new() };
     let middle = pose.middle_of_back().along(wall.along);
     vec![

@@ -2,14 +2,14 @@
 
 use elbowroom_model::Rule;
 
-use super::{Cause, Ground, LayoutRule, Pose, Requirement, With, separation};
+use super::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
 
 /// Pieces do not overlap.
 #[derive(Debug)]
 pub(super) struct NoOverlap;
 
 impl LayoutRule for NoOverlap {
-    fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, _ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         if first.is_flat() || second.is_flat() {
             return Vec::new();
         }

@@ -8,7 +8,7 @@ use super::linear_outline::LinearOutline;
 use super::requirement::{Alternative, Cause, Requirement, With};
 use super::separation::{apart, beyond};
 use super::tolerance::{AT_END, REACHES_IN, RELAXED};
-use super::{Ground, Pose};
+use super::{Pose, RuleContext};
 use crate::geometry::Convex;
 use crate::layout::Layout;
 use crate::routes::{Demand, ENOUGH, End, Floor, Link, Mouth, ShapeId, Widest, entrances};
@@ -25,14 +25,19 @@ pub struct Widening {
 
 /// The first route of `layout` that is too narrow, and what would widen it; `None` where all are wide enough.
 #[must_use]
-pub fn first_too_narrow(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Widening> {
+pub fn first_too_narrow(ground: &RuleContext<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Widening> {
     let (demand, widest) = floor.first_too_narrow(ground.brief, layout)?;
-    Some(Scene { ground, floor, poses, layout, demand }.widening(&widest))
+    Some(RouteContext { ground, floor, poses, layout, demand }.widening(&widest))
 }
 
 /// What would let a walker reach a turning circle; `None` where one can be reached already, or none is asked for.
 #[must_use]
-pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Widening> {
+pub fn circle_out_of_reach(
+    ground: &RuleContext<'_>,
+    floor: &Floor,
+    poses: &[&Pose],
+    layout: &Layout,
+) -> Option<Widening> {
     let centre = layout.turning_circle?;
     let widths: Vec<(ItemId, Widest)> = entrances(ground.brief)
         .into_iter()
@@ -44,7 +49,7 @@ pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], 
     }
     let (from, widest) = widths.into_iter().max_by(|a, b| a.1.width.total_cmp(&b.1.width))?;
     let demand = Demand { from, to: End::Piece(ground.main_seat), rule: Clearance::Walkway };
-    let scene = Scene { ground, floor, poses, layout, demand };
+    let scene = RouteContext { ground, floor, poses, layout, demand };
     let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
     let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
     let cause = Cause { rule: Clearance::TurningCircle.into(), piece: ground.main_seat, with: With::Itself };
@@ -52,15 +57,15 @@ pub fn circle_out_of_reach(ground: &Ground<'_>, floor: &Floor, poses: &[&Pose], 
 }
 
 /// One route of one layout.
-struct Scene<'a> {
-    ground: &'a Ground<'a>,
+struct RouteContext<'a> {
+    ground: &'a RuleContext<'a>,
     floor: &'a Floor,
     poses: &'a [&'a Pose],
     layout: &'a Layout,
     demand: Demand,
 }
 
-impl Scene<'_> {
+impl RouteContext<'_> {
     fn widening(&self, widest: &Widest) -> Widening {
         let mouths = self.floor.mouths(self.ground.brief, self.layout, &self.demand);
         let mut alternatives = Vec::new();

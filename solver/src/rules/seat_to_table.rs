@@ -2,7 +2,7 @@
 
 use elbowroom_model::Clearance;
 
-use super::{Cause, Ground, LayoutRule, Linear, Pose, Requirement, With, separation};
+use super::{Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With, separation};
 use crate::arrangement::{Relation, Role};
 
 /// A table overlaps the main run of a corner sofa by this at every size of the two, mm.
@@ -21,13 +21,13 @@ pub(super) struct SeatToTable;
 pub(super) struct TableToMedia;
 
 impl LayoutRule for SeatToTable {
-    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let [a, b] = [(first, second), (second, first)].map(|(table, other)| one_way(ground, table, other));
         a.into_iter().chain(b).collect()
     }
 }
 
-fn one_way(ground: &Ground<'_>, table: &Pose, other: &Pose) -> Vec<Requirement> {
+fn one_way(ground: &RuleContext<'_>, table: &Pose, other: &Pose) -> Vec<Requirement> {
     let Relation::Before { seat } = table.stand.relation else { return Vec::new() };
     let gap = ground.brief.rules.get(Clearance::SeatToTable);
     let cause = Cause { rule: Clearance::SeatToTable.into(), piece: table.id, with: With::Piece(other.id) };
@@ -63,7 +63,7 @@ fn before_seat(table: &Pose, seat: &Pose, gap: f64) -> Vec<crate::program::Row> 
 }
 
 impl LayoutRule for TableToMedia {
-    fn between(&self, ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let is_media = |pose: &Pose| matches!(pose.role, Role::Screen | Role::ScreenBeside);
         let (table, media) = match (first.role, second.role) {
             (Role::Table, _) if is_media(second) => (first, second),

@@ -2,7 +2,7 @@
 
 use elbowroom_model::Rule;
 
-use super::{Alternative, Cause, Ground, LayoutRule, Linear, Pose, Requirement, With};
+use super::{Alternative, Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With};
 use crate::program::Row;
 
 /// A piece that comes in steps has one of them.
@@ -15,7 +15,7 @@ pub(super) struct Steps;
 pub(super) struct Alike;
 
 impl LayoutRule for Steps {
-    fn alone(&self, _ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, _ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.piece.steps.is_empty() {
             return Vec::new();
         }
@@ -31,7 +31,7 @@ impl LayoutRule for Steps {
 }
 
 impl LayoutRule for Alike {
-    fn between(&self, _ground: &Ground<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, _ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let (first, second) = if first.id < second.id { (first, second) } else { (second, first) };
         let mut rows = Vec::new();
         if first.piece.alike.is_some()

@@ -3,7 +3,7 @@
 use elbowroom_model::{Clearance, Point, Rule};
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, Ground, LayoutRule, Linear, LinearPoint, Pose, Requirement, With, separation};
+use super::{Cause, LayoutRule, Linear, LinearPoint, Pose, Requirement, RuleContext, With, separation};
 
 const RULE: Rule = Rule::Clearance(Clearance::TurningCircle);
 
@@ -12,7 +12,7 @@ const RULE: Rule = Rule::Clearance(Clearance::TurningCircle);
 pub(super) struct TurningCircle;
 
 impl LayoutRule for TurningCircle {
-    fn room(&self, ground: &Ground<'_>) -> Vec<Requirement> {
+    fn room(&self, ground: &RuleContext<'_>) -> Vec<Requirement> {
         let Some((centre, radius)) = circle(ground) else { return Vec::new() };
         let piece = ground.main_seat;
         let mut found = ground.inside(&centre, piece, RULE, radius);
@@ -20,7 +20,7 @@ impl LayoutRule for TurningCircle {
         found
     }
 
-    fn alone(&self, ground: &Ground<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((centre, radius)) = circle(ground) else { return Vec::new() };
         if pose.is_flat() || pose.piece.kind.traits().moves_aside {
             return Vec::new();
@@ -32,7 +32,7 @@ impl LayoutRule for TurningCircle {
 }
 
 /// The centre as a point of the program, and the radius.
-fn circle(ground: &Ground<'_>) -> Option<(LinearOutline, f64)> {
+fn circle(ground: &RuleContext<'_>) -> Option<(LinearOutline, f64)> {
     let diameter = ground.brief.rules.turning_circle()?;
     let (x, y) = ground.variables.circle?;
     let centre = LinearPoint::fixed(ground.variables.origin)

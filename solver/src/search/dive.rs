@@ -9,7 +9,7 @@ use elbowroom_model::{Brief, PieceId};
 use super::found::{Effort, Found, Searched};
 use super::once::search_once;
 use super::problem::Aim;
-use super::room_ground::RoomGround;
+use super::room_context::RoomContext;
 use super::tree::Order;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
@@ -37,7 +37,7 @@ pub(super) fn is_cut_short(searched: &Searched) -> bool {
 
 /// What `before` found, or better. The bound is still that of the search that was cut short.
 pub(super) fn dive_on(
-    (room, floor, arrangement): (&RoomGround<'_>, &Floor, &Arrangement),
+    (room, floor, arrangement): (&RoomContext<'_>, &Floor, &Arrangement),
     effort: Effort<'_>,
     before: Searched,
 ) -> Searched {
@@ -64,7 +64,7 @@ pub(super) fn dive_on(
 
 /// The search so far, and what it may still take.
 struct Dive<'s, 'a> {
-    room: &'s RoomGround<'a>,
+    room: &'s RoomContext<'a>,
     floor: &'s Floor,
     effort: Effort<'s>,
     bound: f64,
@@ -125,7 +125,7 @@ fn node_budget(brief: &Brief, nodes: usize) -> usize {
 }
 
 /// The arrangement with what stands in `layout` held to its walls, but for twins of `but_for`.
-fn held(room: &RoomGround<'_>, arrangement: &Arrangement, layout: &Layout, but_for: Option<PieceId>) -> Arrangement {
+fn held(room: &RoomContext<'_>, arrangement: &Arrangement, layout: &Layout, but_for: Option<PieceId>) -> Arrangement {
     let mut held = arrangement.clone();
     for standing in &mut held.standings {
         let is_twin = but_for.is_some_and(|piece| arrangement.are_twins(room.brief, piece, standing.piece));
@@ -140,12 +140,12 @@ fn pieces_of(layout: &Layout) -> Vec<PieceId> {
     layout.placed.iter().map(|placed| placed.piece).collect()
 }
 
-fn needed(room: &RoomGround<'_>) -> Vec<PieceId> {
+fn needed(room: &RoomContext<'_>) -> Vec<PieceId> {
     room.brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect()
 }
 
 /// The pieces that need not stand, what counts most by standing first.
-fn optional(room: &RoomGround<'_>) -> Vec<PieceId> {
+fn optional(room: &RoomContext<'_>) -> Vec<PieceId> {
     let presence = |piece: &PieceId| room.variables.piece(*piece).map_or(0.0, |piece| piece.presence);
     let mut found: Vec<PieceId> = room.brief.pieces().filter(|(_, piece)| !piece.needed).map(|(id, _)| id).collect();
     found.sort_by(|one, other| presence(other).total_cmp(&presence(one)));

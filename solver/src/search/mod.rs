@@ -21,7 +21,7 @@ mod once;
 mod open_node;
 mod polish;
 mod problem;
-mod room_ground;
+mod room_context;
 mod stated;
 mod symmetry;
 mod tally;
@@ -30,7 +30,7 @@ mod tree;
 
 pub use found::{Effort, Found, Searched};
 pub use problem::Aim;
-pub use room_ground::RoomGround;
+pub use room_context::RoomContext;
 pub use stated::{Choice, Stated, search_stated, stated};
 pub use tally::Tally;
 
@@ -44,7 +44,7 @@ const NODES_TO_TIDY: usize = 60;
 
 /// The best layout of `arrangement`.
 #[must_use]
-pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
+pub fn search(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
     let mut searched = search_once((room, floor, arrangement), effort, Order::BestFirst);
     if effort.aim != Aim::Together {
         return searched;
@@ -62,7 +62,7 @@ pub fn search(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, e
 
 /// The same sizes in better order, and the search for that: the search for sizes stops within what a proof allows, which is
 /// more than order counts.
-fn tidied(room: &RoomGround<'_>, floor: &Floor, arrangement: &Arrangement, found: Found) -> (Found, Searched) {
+fn tidied(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, found: Found) -> (Found, Searched) {
     let value = found.layout.size_value(room.brief);
     let effort =
         Effort { aim: Aim::Tidy(&found.layout), to_beat: found.objective - value, nodes: NODES_TO_TIDY, without: None };

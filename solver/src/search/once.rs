@@ -2,7 +2,7 @@
 
 use super::found::{Effort, Found, Searched};
 use super::problem::Problem;
-use super::room_ground::RoomGround;
+use super::room_context::RoomContext;
 use super::tree::{Order, Tree, layout_of};
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
@@ -11,7 +11,7 @@ use crate::routes::Floor;
 
 /// The best that a search in this order finds.
 pub(super) fn search_once(
-    (room, floor, arrangement): (&RoomGround<'_>, &Floor, &Arrangement),
+    (room, floor, arrangement): (&RoomContext<'_>, &Floor, &Arrangement),
     effort: Effort<'_>,
     order: Order,
 ) -> Searched {

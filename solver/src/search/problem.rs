@@ -7,13 +7,13 @@ use elbowroom_model::{Dimension, PieceId, Point, Rule};
 
 use super::cell::{Cell, Ranges};
 use super::cells::{Beside, Cells, Key, Posed, Scope, StandKey};
-use super::room_ground::RoomGround;
+use super::room_context::RoomContext;
 use super::tolerance::{
     HELD_WITHIN, INDIFFERENT_ORDER, SAME_ORDER_PROMISE, SAME_PLAIN_PROMISE, SAME_PLAIN_VALUE, SAME_PROMISE, SAME_VALUE,
 };
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
-use crate::rules::{Ground, LayoutRule, Pose, RULES, Requirement, SizeVariables, TIES, Variables};
+use crate::rules::{LayoutRule, Pose, RULES, Requirement, RuleContext, SizeVariables, TIES, Variables};
 
 /// What is made as large as it can be.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -33,7 +33,7 @@ pub enum Aim<'a> {
 /// One arrangement, ready to be searched.
 pub(super) struct Problem<'a> {
     /// The ground of its rules.
-    pub(super) ground: Ground<'a>,
+    pub(super) ground: RuleContext<'a>,
     /// What is made as large as it can be.
     pub(super) aim: Aim<'a>,
     /// Every piece under every one of its stands.
@@ -73,14 +73,14 @@ impl<'a> Problem<'a> {
     /// The problem of `arrangement`; rules named by `without` are left aside. `plain` asks for what a general solver can
     /// be asked for.
     pub(super) fn of(
-        room: &'a RoomGround<'a>,
+        room: &'a RoomContext<'a>,
         arrangement: &'a Arrangement,
         aim: Aim<'a>,
         without: Option<Rule>,
         plain: bool,
     ) -> Self {
-        let RoomGround { brief, site, walls, variables, cells } = room;
-        let ground = Ground { brief, site, walls, main_seat: arrangement.main_seat, variables };
+        let RoomContext { brief, site, walls, variables, cells } = room;
+        let ground = RuleContext { brief, site, walls, main_seat: arrangement.main_seat, variables };
         let mut problem = Self {
             ground,
             aim,
@@ -288,7 +288,7 @@ fn hold_sizes(variables: &Variables, layout: &Layout, bounds: &mut [(f64, f64)])
 }
 
 /// Bounds of a pose's place: within the room, and at its wall.
-fn place_of(ground: &Ground<'_>, pose: &Pose) -> [(usize, (f64, f64)); 2] {
+fn place_of(ground: &RuleContext<'_>, pose: &Pose) -> [(usize, (f64, f64)); 2] {
     let origin = ground.variables.origin;
     let reach = |direction: Point| {
         let along = ground.site.walls.iter().map(|wall| (wall.start - origin).dot(direction));

@@ -6,7 +6,7 @@ use super::cell::Cell;
 use super::found::{Effort, Searched};
 use super::once::searched;
 use super::problem::{Aim, Problem};
-use super::room_ground::RoomGround;
+use super::room_context::RoomContext;
 use super::tree::Order;
 use crate::arrangement::Arrangement;
 use crate::program::Row;
@@ -42,7 +42,7 @@ pub struct Choice {
 /// The plain program of `arrangement` for its largest pieces; `None` where a piece may be left out, which is no matter of
 /// rows alone.
 #[must_use]
-pub fn stated(room: &RoomGround<'_>, arrangement: &Arrangement) -> Option<Stated> {
+pub fn stated(room: &RoomContext<'_>, arrangement: &Arrangement) -> Option<Stated> {
     let problem = Problem::of(room, arrangement, Aim::Together, None, true);
     if problem.ways.iter().any(|ways| ways.may_be_left_out) {
         return None;
@@ -70,7 +70,7 @@ pub fn stated(room: &RoomGround<'_>, arrangement: &Arrangement) -> Option<Stated
 /// The best layout of the plain program of `arrangement`, as the search finds it; none where none is better than `to_beat`.
 #[must_use]
 pub fn search_stated(
-    room: &RoomGround<'_>,
+    room: &RoomContext<'_>,
     floor: &Floor,
     arrangement: &Arrangement,
     (nodes, to_beat): (usize, f64),

@@ -11,7 +11,7 @@ use crate::answer::{Answer, RankedOption};
 use crate::arrangement::enumerate;
 use crate::best_by;
 use crate::routes::Floor;
-use crate::search::{Aim, Effort, RoomGround, search};
+use crate::search::{Aim, Effort, RoomContext, search};
 use crate::site::Site;
 use crate::way::of_a_list;
 use crate::{Limits, Unwatched, rank, sizes};
@@ -110,7 +110,7 @@ fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &RankedOption)
 /// The most that `dimension` of the piece `id` can be in the arrangement of `option`.
 fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &RankedOption) -> Option<f64> {
     let site = Site::of(free);
-    let (room, floor) = (RoomGround::of(free, &site), Floor::of(free, &site));
+    let (room, floor) = (RoomContext::of(free, &site), Floor::of(free, &site));
     let enumeration = enumerate(free, &site);
     let arrangement = enumeration.arrangements.iter().find(|arrangement| arrangement.key == option.key)?;
     let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };

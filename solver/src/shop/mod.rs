@@ -7,10 +7,10 @@
 mod asked;
 mod fit;
 mod found;
-mod ground;
 mod pairs;
 mod rows;
 mod sets;
+mod sets_context;
 mod tolerance;
 mod trial;
 
@@ -49,7 +49,7 @@ pub fn shop(
         let gets_in: Vec<bool> =
             found.iter().map(|one| one.way.as_ref().is_none_or(|way| way.carried.gets_in)).collect();
         sets::sets(
-            &ground::Ground { brief: &by_the_way, rows: &rows, candidates, gets_in: &gets_in },
+            &sets_context::SetsContext { brief: &by_the_way, rows: &rows, candidates, gets_in: &gets_in },
             asked,
             effort,
             watch,

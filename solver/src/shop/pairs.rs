@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Mutex;
 
 use super::found::PairFound;
-use super::ground::{Ground, Seat};
+use super::sets_context::{Seat, SetsContext};
 use super::trial::may_fit;
 use crate::best_by;
 use crate::{Limits, Unwatched, rank};
@@ -20,7 +20,7 @@ pub(super) struct Pairs {
 
 impl Pairs {
     /// Whether both may stand in one set, all other rows at the least of their candidates.
-    pub(super) fn may_go(&self, ground: &Ground<'_>, one: Seat, other: Seat) -> bool {
+    pub(super) fn may_go(&self, ground: &SetsContext<'_>, one: Seat, other: Seat) -> bool {
         let key = (one.min(other), one.max(other));
         if let Some(known) = self.known.lock().ok().and_then(|known| known.get(&key).copied()) {
             return known;
@@ -35,7 +35,7 @@ impl Pairs {
 
 /// Pairs out of two of `rows` that do not go together, all else as the room asks for it, with what fails in the
 /// arrangement that misses least.
-pub(super) fn at_fault(ground: &Ground<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound> {
+pub(super) fn at_fault(ground: &SetsContext<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound> {
     let mut found = Vec::new();
     for (place, others) in rows.iter().enumerate() {
         for one in rows.iter().take(place).flatten() {
@@ -49,7 +49,7 @@ pub(super) fn at_fault(ground: &Ground<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound
     found
 }
 
-fn told(ground: &Ground<'_>, one: Seat, other: Seat) -> PairFound {
+fn told(ground: &SetsContext<'_>, one: Seat, other: Seat) -> PairFound {
     let answer = rank(&ground.brief_as_asked(&[one, other]), &Limits { shown: 0, ..Limits::default() }, &Unwatched);
     let nearest = best_by(&answer.refused, |refused| -refused.short_by().unwrap_or(f64::INFINITY));
     PairFound { between: [one.1, other.1], nearest: nearest.cloned() }

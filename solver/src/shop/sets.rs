@@ -14,8 +14,8 @@ use rayon::prelude::*;
 
 use super::asked::{Effort, Order, SetsAsked, Watch};
 use super::found::{Impossible, SetFound, SetPiece, SetsFound};
-use super::ground::{Ground, Seat};
 use super::pairs::{Pairs, at_fault};
+use super::sets_context::{Seat, SetsContext};
 use super::trial::may_fit;
 use crate::answer::Answer;
 use crate::{Limits, Unwatched, rank};
@@ -34,7 +34,7 @@ struct Choices {
 }
 
 /// The best sets.
-pub(super) fn sets(ground: &Ground<'_>, asked: &SetsAsked, effort: Effort, watch: &dyn Watch) -> SetsFound {
+pub(super) fn sets(ground: &SetsContext<'_>, asked: &SetsAsked, effort: Effort, watch: &dyn Watch) -> SetsFound {
     let search = Search::of(ground, asked);
     let mut found = search.run(effort, watch);
     found.without = search.without();
@@ -61,7 +61,7 @@ enum NoSet {
 }
 
 struct Search<'a> {
-    ground: &'a Ground<'a>,
+    ground: &'a SetsContext<'a>,
     asked: &'a SetsAsked,
     choices: Vec<Choices>,
     unpriced: Vec<usize>,
@@ -69,7 +69,7 @@ struct Search<'a> {
 }
 
 impl<'a> Search<'a> {
-    fn of(ground: &'a Ground<'a>, asked: &'a SetsAsked) -> Self {
+    fn of(ground: &'a SetsContext<'a>, asked: &'a SetsAsked) -> Self {
         let priced = asked.budget.is_some() || asked.order == Order::Price;
         let (mut choices, mut unpriced) = (Vec::new(), Vec::new());
         for (row, of) in ground.rows.iter().enumerate() {

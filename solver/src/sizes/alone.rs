@@ -6,13 +6,13 @@ use super::tolerance::NO_GAIN;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::routes::Floor;
-use crate::search::{Aim, Effort, RoomGround, search};
+use crate::search::{Aim, Effort, RoomContext, search};
 
 /// The most that `dimension` of `piece` could be, mm, with the pieces of `layout` in place; and the programs it took.
 /// Never less than it is in `layout`.
 #[must_use]
 pub fn alone(
-    (room, floor): (&RoomGround<'_>, &Floor),
+    (room, floor): (&RoomContext<'_>, &Floor),
     arrangement: &Arrangement,
     layout: &Layout,
     (piece, dimension): (PieceId, Dimension),

@@ -5,7 +5,7 @@ use elbowroom_model::{Dimension, PieceId, Rule};
 use super::tolerance::{GROWS, TIGHT};
 use crate::program::{DefaultEngine, Engine, Row, Status};
 use crate::rules::{Cause, Linear, With};
-use crate::search::{Found, RoomGround};
+use crate::search::{Found, RoomContext};
 
 /// A dimension and one of those that hold it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -61,14 +61,14 @@ impl Holder {
 
 /// What holds every dimension of every piece that stands in `found`.
 #[must_use]
-pub fn held_by(room: &RoomGround<'_>, found: &Found) -> Vec<(PieceId, Vec<HeldBy>)> {
+pub fn held_by(room: &RoomContext<'_>, found: &Found) -> Vec<(PieceId, Vec<HeldBy>)> {
     let held = Held { room, found };
     let pieces = found.layout.placed.iter().map(|placed| placed.piece);
     pieces.map(|piece| (piece, held.piece(piece))).collect()
 }
 
 struct Held<'a> {
-    room: &'a RoomGround<'a>,
+    room: &'a RoomContext<'a>,
     found: &'a Found,
 }
 

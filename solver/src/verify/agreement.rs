@@ -5,8 +5,8 @@ use elbowroom_model::{
     View, Window,
 };
 
-use super::ground::Ground;
-use super::scene::Scene;
+use super::checked_layout::CheckedLayout;
+use super::checked_room::CheckedRoom;
 use super::ways::{around, ways};
 use crate::arrangement::{Arrangement, Choices};
 use crate::layout::{Layout, Placed, Size};
@@ -114,8 +114,8 @@ fn arrangement() -> Arrangement {
 /// In the room, and in nobody's way.
 fn stands(brief: &Brief, layout: &Layout) -> bool {
     let arrangement = arrangement();
-    let ground = Ground::of(brief);
-    let scene = Scene::of(&ground, layout, &arrangement);
+    let ground = CheckedRoom::of(brief);
+    let scene = CheckedLayout::of(&ground, layout, &arrangement);
     let fixed = |breach: &super::Breach| breach.rule == Rule::Fixed;
     super::inside::breaches(&scene).is_empty()
         && super::overlap::breaches(&scene).is_empty()
@@ -133,8 +133,8 @@ fn chains_and_travelling_discs_agree_on_every_width() {
         let (brief, layout) = furnished(&mut draw, brief);
         let site = Site::of(&brief);
         let floor = Floor::of(&brief, &site);
-        let ground = Ground::of(&brief);
-        let scene = Scene::of(&ground, &layout, &arrangement);
+        let ground = CheckedRoom::of(&brief);
+        let scene = CheckedLayout::of(&ground, &layout, &arrangement);
         let ways = ways(&scene);
         let demands = demands(&brief, &layout);
         let ends = |demand: &Demand| (End::Item(demand.from), demand.to);

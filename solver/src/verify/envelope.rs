@@ -3,9 +3,9 @@
 use elbowroom_model::{Dimension, Piece};
 
 use super::breach::Breach;
-use super::ground::Ground;
+use super::checked_layout::CheckedLayout;
+use super::checked_room::CheckedRoom;
 use super::resized::resized;
-use super::scene::Scene;
 use super::{standing, ways};
 use crate::arrangement::Arrangement;
 use crate::layout::{Layout, Size};
@@ -16,8 +16,8 @@ const SETS: usize = 8;
 /// Rules that break when pieces shrink toward their back edge and centre line (a corner sofa toward its corner, a table
 /// toward its seat's side): all at their least, then sets drawn from `seed`. Empty where the promise holds.
 #[must_use]
-pub fn envelope(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement, seed: u64) -> Vec<Breach> {
-    let whole = Scene::of(ground, layout, arrangement);
+pub fn envelope(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, seed: u64) -> Vec<Breach> {
+    let whole = CheckedLayout::of(ground, layout, arrangement);
     let mut draw = Draw(seed);
     let mut breaches = Vec::new();
     for set in 0..SETS {
@@ -32,7 +32,7 @@ pub fn envelope(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement,
             }
             _ => least + (size - least) * draw.share(),
         });
-        let scene = Scene::of(ground, &shrunk, arrangement);
+        let scene = CheckedLayout::of(ground, &shrunk, arrangement);
         breaches.extend(standing(&scene));
         // The mouths stay where the layout has them.
         breaches.extend(ways::too_narrow(&scene, layout));
@@ -41,7 +41,7 @@ pub fn envelope(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement,
 }
 
 /// The layout with every size between its least and what it is, as `choose` says.
-fn shrunk(scene: &Scene<'_>, layout: &Layout, mut choose: impl FnMut(f64, f64) -> f64) -> Layout {
+fn shrunk(scene: &CheckedLayout<'_>, layout: &Layout, mut choose: impl FnMut(f64, f64) -> f64) -> Layout {
     let mut shrunk = layout.clone();
     for piece in scene.pieces.iter().filter(|piece| !piece.is_flat()) {
         let size = smaller(piece.piece, piece.placed.size, &mut choose);

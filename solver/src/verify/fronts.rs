@@ -5,16 +5,16 @@ use elbowroom_model::KeepsClear;
 use elbowroom_model::{Clearance, Rule};
 
 use super::breach::{Breach, Wrong};
-use super::scene::{InPlace, Scene};
+use super::checked_layout::{CheckedLayout, InPlace};
 use super::tolerance::SLACK;
 use crate::answer::Thing;
 use crate::geometry::{Convex, meets, overlap_depth};
 
-pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     scene.pieces.iter().flat_map(|piece| of_piece(scene, piece)).collect()
 }
 
-fn of_piece(scene: &Scene<'_>, piece: &InPlace<'_>) -> Vec<Breach> {
+fn of_piece(scene: &CheckedLayout<'_>, piece: &InPlace<'_>) -> Vec<Breach> {
     match piece.piece.kind.traits().keeps_clear {
         KeepsClear::Nothing => Vec::new(),
         KeepsClear::Before(rule) => along(scene, piece, rule, &piece.before(scene.rule(rule))),
@@ -24,7 +24,7 @@ fn of_piece(scene: &Scene<'_>, piece: &InPlace<'_>) -> Vec<Breach> {
 }
 
 /// Other pieces' parts that enter the zone.
-fn entered(scene: &Scene<'_>, piece: &InPlace<'_>, rule: Clearance, zone: &Convex) -> Vec<Breach> {
+fn entered(scene: &CheckedLayout<'_>, piece: &InPlace<'_>, rule: Clearance, zone: &Convex) -> Vec<Breach> {
     let but = [piece.placed.piece];
     let depth = |other: &InPlace<'_>| {
         let parts = other.tight.iter().filter(|part| meets(part, zone));
@@ -36,14 +36,14 @@ fn entered(scene: &Scene<'_>, piece: &InPlace<'_>, rule: Clearance, zone: &Conve
 }
 
 /// Chairs along both long sides, less a side that stands at a wall: free of pieces, walls, fixed things and swings.
-fn along_sides(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance) -> Vec<Breach> {
+fn along_sides(scene: &CheckedLayout<'_>, table: &InPlace<'_>, rule: Clearance) -> Vec<Breach> {
     let sides = long_sides(table, scene.rule(rule));
     sides.iter().flat_map(|side| along(scene, table, rule, side)).collect()
 }
 
 /// What enters the zone before a front or along a side: pieces, walls and fixed things, at a dining table swings too (a
 /// door that opens stops a chair for longer than a hand at a shelf).
-fn along(scene: &Scene<'_>, table: &InPlace<'_>, rule: Clearance, side: &Convex) -> Vec<Breach> {
+fn along(scene: &CheckedLayout<'_>, table: &InPlace<'_>, rule: Clearance, side: &Convex) -> Vec<Breach> {
     let mut found = entered(scene, table, rule, side);
     let Some(tight) = side.pulled_in(SLACK) else { return found };
     if !scene.ground.outline.covers(&tight) {

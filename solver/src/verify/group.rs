@@ -3,14 +3,14 @@
 use elbowroom_model::{Clearance, PieceKind};
 
 use super::breach::{Breach, Wrong};
-use super::scene::{InPlace, Scene, common};
+use super::checked_layout::{CheckedLayout, InPlace, common};
 use super::tolerance::{AT_LIMIT, SLACK};
 use crate::geometry::apart;
 
 /// How far from opposite two fronts may be turned and still face each other, degrees (result format).
 const FACING: f64 = 10.0;
 
-pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let seats: Vec<&InPlace<'_>> = scene.seats().collect();
     let mut found = Vec::new();
     for (i, seat) in seats.iter().enumerate() {
@@ -22,7 +22,7 @@ pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
     found
 }
 
-fn breach(scene: &Scene<'_>, rule: Clearance, first: &InPlace<'_>, second: &InPlace<'_>) -> Option<Breach> {
+fn breach(scene: &CheckedLayout<'_>, rule: Clearance, first: &InPlace<'_>, second: &InPlace<'_>) -> Option<Breach> {
     if !face(first, second) {
         return None;
     }

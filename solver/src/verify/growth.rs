@@ -3,9 +3,9 @@
 use elbowroom_model::{Brief, Dimension, Piece, Rule};
 
 use super::breach::{Breach, Wrong};
-use super::ground::Ground;
+use super::checked_layout::{CheckedLayout, InPlace};
+use super::checked_room::CheckedRoom;
 use super::resized::grown;
-use super::scene::{InPlace, Scene};
 use super::tolerance::TO_SPARE;
 use super::{sizes, standing, table, turning, ways};
 use crate::arrangement::Arrangement;
@@ -17,8 +17,8 @@ const BY: f64 = 20.0;
 /// Sizes that can grow by 20 mm with all else as it is (for a seat's depth its table moves along) and break no rule.
 /// Sizes in steps and sizes that are tied to another are left out. Empty where every size is the largest.
 #[must_use]
-pub fn growth(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
-    let scene = Scene::of(ground, layout, arrangement);
+pub fn growth(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
+    let scene = CheckedLayout::of(ground, layout, arrangement);
     let told = |growth: Growth<'_, '_>| {
         Breach::new(Rule::Largest, Wrong::CanGrow(growth.dimension), &[growth.piece.thing()], BY)
     };
@@ -39,7 +39,7 @@ struct Growth<'s, 'a> {
 fn growths<'s, 'a>(
     layout: &'s Layout,
     arrangement: &'s Arrangement,
-    scene: &'s Scene<'a>,
+    scene: &'s CheckedLayout<'a>,
 ) -> impl Iterator<Item = Growth<'s, 'a>> {
     let free = scene.pieces.iter().filter(move |piece| is_free(scene.brief, piece));
     let sizes = free.flat_map(|piece| piece.piece.dimensions().into_iter().map(move |dimension| (piece, dimension)));
@@ -55,7 +55,7 @@ fn growths<'s, 'a>(
 /// it was cut short, or where it holds what no rule of the result asks for (a second seat beside the middle of the main
 /// one).
 #[must_use]
-pub fn let_out(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Layout {
+pub fn let_out(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Layout {
     let mut found = layout.clone();
     for _ in 0..MOST_LET_OUT {
         match first_larger(ground, &found, arrangement) {
@@ -70,8 +70,8 @@ pub fn let_out(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) 
 const MOST_LET_OUT: usize = 24;
 
 /// The layout with the first size let out that can be, as far as halving finds.
-fn first_larger(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {
-    let scene = Scene::of(ground, layout, arrangement);
+fn first_larger(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {
+    let scene = CheckedLayout::of(ground, layout, arrangement);
     let Growth { piece, dimension, room, way } = growths(layout, arrangement, &scene).next()?;
     let larger_by = |by: f64| larger(&scene, layout, piece, dimension, by).into_iter().nth(way);
     let mut by = room;
@@ -99,7 +99,13 @@ fn room_to_grow(piece: &InPlace<'_>, dimension: Dimension) -> Option<f64> {
 }
 
 /// The layouts in which the piece is larger by `by` in one dimension.
-fn larger(scene: &Scene<'_>, layout: &Layout, piece: &InPlace<'_>, dimension: Dimension, by: f64) -> Vec<Layout> {
+fn larger(
+    scene: &CheckedLayout<'_>,
+    layout: &Layout,
+    piece: &InPlace<'_>,
+    dimension: Dimension,
+    by: f64,
+) -> Vec<Layout> {
     let side = table::side_of_seat(scene, piece);
     let moves = piece.piece.kind.is_seat() && dimension == Dimension::Depth;
     let tables = if moves { table::tables_of(scene, piece) } else { Vec::new() };
@@ -118,8 +124,8 @@ fn larger(scene: &Scene<'_>, layout: &Layout, piece: &InPlace<'_>, dimension: Di
     grown(piece.placed, dimension, by, side).into_iter().map(with).collect()
 }
 
-fn fits(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement) -> bool {
-    let scene = Scene::of(ground, layout, arrangement);
+fn fits(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> bool {
+    let scene = CheckedLayout::of(ground, layout, arrangement);
     // The cheap rules first: most growths break one of them.
     sizes::breaches(&scene, layout).is_empty()
         && standing(&scene).is_empty()

@@ -8,9 +8,10 @@
 #[cfg(test)]
 mod agreement;
 mod breach;
+mod checked_layout;
+mod checked_room;
 mod envelope;
 mod fronts;
-mod ground;
 mod group;
 mod growth;
 mod inside;
@@ -18,7 +19,6 @@ mod mouth;
 mod off_wall;
 mod overlap;
 mod resized;
-mod scene;
 mod sizes;
 mod table;
 mod tolerance;
@@ -29,19 +29,19 @@ mod ways;
 mod zones;
 
 pub use breach::{Breach, Wrong};
+pub use checked_room::CheckedRoom;
 pub use envelope::envelope;
-pub use ground::Ground;
 pub use growth::{growth, let_out};
 
-use self::scene::Scene;
+use self::checked_layout::CheckedLayout;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::routes::Route;
 
 /// Every rule that `layout` breaks; empty where all hold.
 #[must_use]
-pub fn verify(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement, routes: &[Route]) -> Vec<Breach> {
-    let scene = Scene::of(ground, layout, arrangement);
+pub fn verify(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, routes: &[Route]) -> Vec<Breach> {
+    let scene = CheckedLayout::of(ground, layout, arrangement);
     let mut breaches = sizes::breaches(&scene, layout);
     breaches.extend(standing(&scene));
     breaches.extend(table::out_of_place(&scene));
@@ -51,7 +51,7 @@ pub fn verify(ground: &Ground<'_>, layout: &Layout, arrangement: &Arrangement, r
 }
 
 /// Breaches of the rules that must also hold when pieces are smaller than laid out.
-fn standing(scene: &Scene<'_>) -> Vec<Breach> {
+fn standing(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let rules = [
         inside::breaches,
         overlap::breaches,

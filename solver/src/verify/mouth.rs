@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, Point, WallId};
 
-use super::ground::Ground;
+use super::checked_room::CheckedRoom;
 use super::tolerance::PARALLEL;
 use super::travel::Gate;
 use crate::layout::Layout;
@@ -24,7 +24,7 @@ pub(super) struct Mouth {
 
 impl Mouth {
     /// The mouth of an end; `None` where the room or the layout has no such end.
-    pub(super) fn of(ground: &Ground<'_>, layout: &Layout, end: End) -> Option<Self> {
+    pub(super) fn of(ground: &CheckedRoom<'_>, layout: &Layout, end: End) -> Option<Self> {
         match end {
             End::Item(id) => Self::of_item(ground, id),
             End::Piece(piece) => Self::of_piece(ground, layout, piece),
@@ -32,7 +32,7 @@ impl Mouth {
     }
 
     /// A doorway between its jambs, a window between its sides; the front of the radiator under it.
-    fn of_item(ground: &Ground<'_>, id: ItemId) -> Option<Self> {
+    fn of_item(ground: &CheckedRoom<'_>, id: ItemId) -> Option<Self> {
         let brief = ground.brief;
         let item = brief.room.item(id)?;
         let wall = brief.room.wall(item.wall)?;
@@ -49,7 +49,7 @@ impl Mouth {
     }
 
     /// The middle part of a front edge that stays at every size; of a corner sofa from the return outward.
-    fn of_piece(ground: &Ground<'_>, layout: &Layout, piece: PieceId) -> Option<Self> {
+    fn of_piece(ground: &CheckedRoom<'_>, layout: &Layout, piece: PieceId) -> Option<Self> {
         let (placed, asked) = (layout.of(piece)?, ground.brief.piece(piece)?);
         let (out, axis) = (placed.facing, placed.along());
         let origin = placed.anchor + out * placed.size.depth;
@@ -65,7 +65,7 @@ impl Mouth {
     }
 
     /// Limited by the walls that its line runs into, seen from its middle.
-    fn limited_by(mut self, ground: &Ground<'_>) -> Self {
+    fn limited_by(mut self, ground: &CheckedRoom<'_>) -> Self {
         let middle = (self.span.0 + self.span.1) / 2.0;
         let from = self.origin + self.axis * middle;
         let hit =

@@ -4,7 +4,7 @@
 use elbowroom_model::Rule;
 
 use super::breach::{Breach, Wrong};
-use super::scene::{InPlace, Scene, common};
+use super::checked_layout::{CheckedLayout, InPlace, common};
 use super::tolerance::SLACK;
 use crate::answer::Thing;
 
@@ -14,11 +14,11 @@ const FOOT: f64 = 304.8;
 /// How much of its width a piece may have past the ends of its wall, mm (common practice).
 const PAST_ENDS: f64 = 50.0;
 
-pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     scene.pieces.iter().filter_map(|piece| breach(scene, piece)).collect()
 }
 
-fn breach(scene: &Scene<'_>, piece: &InPlace<'_>) -> Option<Breach> {
+fn breach(scene: &CheckedLayout<'_>, piece: &InPlace<'_>) -> Option<Breach> {
     let Some(id) = piece.placed.at_wall else {
         let kind = piece.piece.kind;
         return (kind.is_storage() || kind.carries_screen())

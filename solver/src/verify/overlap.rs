@@ -3,11 +3,11 @@
 use elbowroom_model::Rule;
 
 use super::breach::{Breach, Wrong};
-use super::scene::{InPlace, Scene};
+use super::checked_layout::{CheckedLayout, InPlace};
 use super::tolerance::SLACK;
 use crate::geometry::{meets, overlap_depth};
 
-pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let mut found = Vec::new();
     for (i, first) in scene.pieces.iter().enumerate() {
         for second in &scene.pieces[i + 1..] {

@@ -3,12 +3,12 @@
 use elbowroom_model::{Dimension, Rule};
 
 use super::breach::{Breach, Wrong};
-use super::scene::{InPlace, Scene};
+use super::checked_layout::{CheckedLayout, InPlace};
 use super::tolerance::SLACK;
 use crate::answer::Thing;
 use crate::layout::Layout;
 
-pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
+pub(super) fn breaches(scene: &CheckedLayout<'_>, layout: &Layout) -> Vec<Breach> {
     let missing = scene.brief.pieces().filter(|(id, piece)| piece.needed && layout.of(*id).is_none());
     let missing = missing.map(|(id, _)| Breach::new(Rule::Needed, Wrong::LeftOut, &[Thing::Piece(id)], 0.0));
     let of = |piece: &InPlace<'_>| -> Vec<Breach> {

@@ -4,26 +4,26 @@
 use elbowroom_model::{Clearance, PieceId, PieceKind, Point};
 
 use super::breach::{Breach, Wrong};
-use super::scene::{InPlace, Scene, common};
+use super::checked_layout::{CheckedLayout, InPlace, common};
 use super::tolerance::{PLACE, SLACK};
 use crate::answer::Thing;
 use crate::arrangement::Relation;
 use crate::geometry::{Convex, apart, meets};
 
 /// Breaches of the distances that are leasts: they hold for smaller pieces too.
-pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let tables = scene.those(PieceKind::stands_before_seat);
     tables.flat_map(|table| best_served(scene, table, too_near)).chain(media(scene)).collect()
 }
 
 /// Breaches of the place itself: the table lies exactly so far before its seat.
-pub(super) fn out_of_place(scene: &Scene<'_>) -> Vec<Breach> {
+pub(super) fn out_of_place(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let tables = scene.those(PieceKind::stands_before_seat);
     tables.flat_map(|table| best_served(scene, table, too_far)).collect()
 }
 
 /// The seats that the arrangement has the table serve; every seat where it names none.
-fn served<'s>(scene: &'s Scene<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>> {
+fn served<'s>(scene: &'s CheckedLayout<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>> {
     let standing = scene.arrangement.standings.iter().find(|standing| standing.piece == table.placed.piece);
     let stands = standing.map_or(&[][..], |standing| &standing.stands);
     let named: Vec<PieceId> = stands
@@ -37,7 +37,7 @@ fn served<'s>(scene: &'s Scene<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>>
 }
 
 /// The way from a coffee table to the seat it serves; `None` for every other piece.
-pub(super) fn side_of_seat(scene: &Scene<'_>, table: &InPlace<'_>) -> Option<Point> {
+pub(super) fn side_of_seat(scene: &CheckedLayout<'_>, table: &InPlace<'_>) -> Option<Point> {
     if !table.piece.kind.stands_before_seat() {
         return None;
     }
@@ -47,7 +47,7 @@ pub(super) fn side_of_seat(scene: &Scene<'_>, table: &InPlace<'_>) -> Option<Poi
 }
 
 /// The coffee tables that lie in their place before a seat.
-pub(super) fn tables_of(scene: &Scene<'_>, seat: &InPlace<'_>) -> Vec<PieceId> {
+pub(super) fn tables_of(scene: &CheckedLayout<'_>, seat: &InPlace<'_>) -> Vec<PieceId> {
     let needs = scene.rule(Clearance::SeatToTable);
     let serves = |table: &&InPlace<'_>| {
         let served = served(scene, table);
@@ -58,16 +58,16 @@ pub(super) fn tables_of(scene: &Scene<'_>, seat: &InPlace<'_>) -> Vec<PieceId> {
     scene.those(PieceKind::stands_before_seat).filter(serves).map(|table| table.placed.piece).collect()
 }
 
-type Check = fn(&Scene<'_>, &InPlace<'_>, &InPlace<'_>) -> Vec<Breach>;
+type Check = fn(&CheckedLayout<'_>, &InPlace<'_>, &InPlace<'_>) -> Vec<Breach>;
 
 /// What is wrong with the table before the seat that it serves best.
-fn best_served(scene: &Scene<'_>, table: &InPlace<'_>, check: Check) -> Vec<Breach> {
+fn best_served(scene: &CheckedLayout<'_>, table: &InPlace<'_>, check: Check) -> Vec<Breach> {
     let missing = |breaches: &Vec<Breach>| breaches.iter().map(|breach| breach.short_by).sum::<f64>();
     let all = served(scene, table).into_iter().map(|seat| check(scene, seat, table));
     all.min_by(|first, second| missing(first).total_cmp(&missing(second))).unwrap_or_default()
 }
 
-fn too_near(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
+fn too_near(scene: &CheckedLayout<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
     let rule = Clearance::SeatToTable;
     let needs = scene.rule(rule);
     let between = [table.thing(), seat.thing()];
@@ -90,7 +90,7 @@ fn too_near(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<B
     found
 }
 
-fn too_far(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
+fn too_far(scene: &CheckedLayout<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
     let past = before(seat, table) - scene.rule(Clearance::SeatToTable);
     let between = [table.thing(), seat.thing()];
     let breach = || Breach::new(Clearance::SeatToTable, Wrong::TableTooFar, &between, past);
@@ -98,7 +98,7 @@ fn too_far(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Br
 }
 
 /// What stands between the seat's front and its table, where the two overlap sideways.
-fn in_between(scene: &Scene<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
+fn in_between(scene: &CheckedLayout<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> Vec<Breach> {
     let Some(strip) = strip(seat, table).and_then(|strip| strip.pulled_in(SLACK)) else { return Vec::new() };
     let others = [seat.placed.piece, table.placed.piece];
     let pieces = scene.standing_but(&others);
@@ -134,7 +134,7 @@ fn sideways(seat: &InPlace<'_>, table: &InPlace<'_>) -> f64 {
 }
 
 /// The passage between table and media unit; without a table, between the media unit and the seats that face it.
-fn media(scene: &Scene<'_>) -> Vec<Breach> {
+fn media(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let needs = scene.rule(Clearance::Passage);
     let mut found = Vec::new();
     let no_table = scene.those(PieceKind::stands_before_seat).next().is_none();

@@ -3,8 +3,8 @@
 use elbowroom_model::{Clearance, PieceKind, Point};
 
 use super::breach::{Breach, Wrong};
+use super::checked_layout::CheckedLayout;
 use super::mouth::Mouth;
-use super::scene::Scene;
 use super::tolerance::SLACK;
 use super::travel::{Target, travels};
 use super::ways::entrances;
@@ -13,7 +13,7 @@ use crate::layout::Layout;
 
 const RULE: Clearance = Clearance::TurningCircle;
 
-pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
+pub(super) fn breaches(scene: &CheckedLayout<'_>, layout: &Layout) -> Vec<Breach> {
     let Some(diameter) = scene.brief.rules.turning_circle() else { return Vec::new() };
     let Some(centre) = layout.turning_circle else {
         return vec![Breach::new(RULE, Wrong::NoCircle, &[], diameter)];
@@ -31,14 +31,14 @@ pub(super) fn breaches(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
 }
 
 /// Rugs lie flat, and coffee tables can be moved.
-fn obstacles(scene: &Scene<'_>) -> Vec<Convex> {
+fn obstacles(scene: &CheckedLayout<'_>) -> Vec<Convex> {
     let stays = |kind: PieceKind| !kind.is_flat() && !kind.traits().moves_aside;
     let pieces = scene.pieces.iter().filter(|piece| stays(piece.piece.kind));
     scene.ground.bare.iter().cloned().chain(pieces.flat_map(|piece| piece.parts.iter().cloned())).collect()
 }
 
 /// The largest circle about `centre` that nothing stands in; 0 outside the room.
-fn free_radius(scene: &Scene<'_>, obstacles: &[Convex], centre: Point) -> f64 {
+fn free_radius(scene: &CheckedLayout<'_>, obstacles: &[Convex], centre: Point) -> f64 {
     let about = Convex::counter_clockwise([centre]);
     if !scene.ground.outline.covers(&about) {
         return 0.0;
@@ -47,7 +47,7 @@ fn free_radius(scene: &Scene<'_>, obstacles: &[Convex], centre: Point) -> f64 {
 }
 
 fn reached(
-    scene: &Scene<'_>,
+    scene: &CheckedLayout<'_>,
     layout: &Layout,
     obstacles: &[Convex],
     door: crate::routes::End,

@@ -3,8 +3,8 @@
 use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, LeadsTo};
 
 use super::breach::{Breach, Wrong};
+use super::checked_layout::{CheckedLayout, InPlace};
 use super::mouth::Mouth;
-use super::scene::{InPlace, Scene};
 use super::tolerance::{EXACT, NEEDED, SLACK};
 use super::travel::{Gate, Target, travels};
 use super::way::Way;
@@ -13,7 +13,7 @@ use crate::layout::Layout;
 use crate::routes::{End, Route};
 
 /// Breaches of what the routes say of themselves: each is told, its figures are right, and it is wide enough.
-pub(super) fn told(scene: &Scene<'_>, layout: &Layout, routes: &[Route]) -> Vec<Breach> {
+pub(super) fn told(scene: &CheckedLayout<'_>, layout: &Layout, routes: &[Route]) -> Vec<Breach> {
     let check = |way: &Way| {
         let ends = |route: &&Route| [(route.from, route.to), (route.to, route.from)].contains(&(way.from, way.to));
         match routes.iter().find(ends) {
@@ -25,7 +25,7 @@ pub(super) fn told(scene: &Scene<'_>, layout: &Layout, routes: &[Route]) -> Vec<
 }
 
 /// Breaches of the widths that routes need, with the mouths of `layout` and the pieces as they stand in the scene.
-pub(super) fn too_narrow(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
+pub(super) fn too_narrow(scene: &CheckedLayout<'_>, layout: &Layout) -> Vec<Breach> {
     let narrow = |way: &Way| {
         let obstacles = around(scene, layout, way);
         let passes = |diameter: f64| way.lets_pass(scene, layout, &obstacles, diameter - SLACK);
@@ -36,7 +36,7 @@ pub(super) fn too_narrow(scene: &Scene<'_>, layout: &Layout) -> Vec<Breach> {
     ways(scene).iter().filter_map(narrow).collect()
 }
 
-fn figures(scene: &Scene<'_>, layout: &Layout, way: &Way, route: &Route) -> Option<Breach> {
+fn figures(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way, route: &Route) -> Option<Breach> {
     let tell = |wrong: Wrong, short_by: f64| Some(way.breach(wrong, short_by));
     if !needs_as_told(scene, layout, way, route.needs) {
         return tell(Wrong::RouteNeedsOther, way.asks - route.needs);
@@ -57,7 +57,7 @@ fn figures(scene: &Scene<'_>, layout: &Layout, way: &Way, route: &Route) -> Opti
 
 /// Whether a route asks for its rule; to a doorway or window it may ask for less, where the empty room gives no more.
 /// (That the empty room gives as much follows when the furnished one does.)
-fn needs_as_told(scene: &Scene<'_>, layout: &Layout, way: &Way, told: f64) -> bool {
+fn needs_as_told(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way, told: f64) -> bool {
     if (told - way.asks).abs() <= NEEDED {
         return true;
     }
@@ -66,13 +66,13 @@ fn needs_as_told(scene: &Scene<'_>, layout: &Layout, way: &Way, told: f64) -> bo
 }
 
 /// What the way needs: its rule; to a doorway or window, the width in the empty room where that is less.
-fn needs(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
+fn needs(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> Option<f64> {
     let is_the_way = |(known, _): &&(Way, f64)| (known.from, known.to) == (way.from, way.to);
     empty_widths(scene, layout).iter().find(is_the_way).map(|(_, width)| *width)
 }
 
 /// How wide the ways between doorways and windows are with nothing in the room, where that is less than their rule.
-fn empty_widths<'a>(scene: &'a Scene<'_>, layout: &Layout) -> &'a [(Way, f64)] {
+fn empty_widths<'a>(scene: &'a CheckedLayout<'_>, layout: &Layout) -> &'a [(Way, f64)] {
     scene.ground.empty_widths.get_or_init(|| {
         let between_items = ways(scene).into_iter().filter(|way| matches!(way.to, End::Item(_)));
         between_items.filter_map(|way| Some((way, empty_width(scene, layout, &way)?))).collect()
@@ -80,7 +80,7 @@ fn empty_widths<'a>(scene: &'a Scene<'_>, layout: &Layout) -> &'a [(Way, f64)] {
 }
 
 /// `None` where the empty room gives what the rule asks.
-fn empty_width(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
+fn empty_width(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> Option<f64> {
     let passes = |diameter: f64| way.lets_pass(scene, layout, &scene.ground.bare, diameter);
     if passes(way.asks) {
         return None;
@@ -94,14 +94,20 @@ fn empty_width(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Option<f64> {
 }
 
 impl Way {
-    fn gates(&self, scene: &Scene<'_>, layout: &Layout) -> Option<(Gate, Gate)> {
+    fn gates(&self, scene: &CheckedLayout<'_>, layout: &Layout) -> Option<(Gate, Gate)> {
         let mouth = |end| Mouth::of(scene.ground, layout, end);
         let (from, to) = (mouth(self.from)?, mouth(self.to)?);
         Some((from.widened(self.asks, Some(&to)), to.widened(self.asks, Some(&from))))
     }
 
     /// Whether a disc of this diameter can travel it.
-    pub(super) fn lets_pass(&self, scene: &Scene<'_>, layout: &Layout, obstacles: &[Convex], diameter: f64) -> bool {
+    pub(super) fn lets_pass(
+        &self,
+        scene: &CheckedLayout<'_>,
+        layout: &Layout,
+        obstacles: &[Convex],
+        diameter: f64,
+    ) -> bool {
         let Some((from, to)) = self.gates(scene, layout) else { return false };
         // No disc passes a mouth that is narrower: no need to look.
         diameter <= from.length().min(to.length()) && travels(obstacles, &from, &Target::Gate(to), diameter)
@@ -114,7 +120,7 @@ impl Way {
 
 /// From every entrance to every other doorway, to each seat, storage front and desk, and to each window that must be
 /// reached.
-pub(super) fn ways(scene: &Scene<'_>) -> Vec<Way> {
+pub(super) fn ways(scene: &CheckedLayout<'_>) -> Vec<Way> {
     let (walkway, passage) = (Clearance::Walkway, Clearance::Passage);
     let mut all: Vec<Way> = Vec::new();
     for from in entrances(scene.brief) {
@@ -151,13 +157,13 @@ pub(super) fn entrances(brief: &Brief) -> Vec<End> {
 
 /// What stops a disc on the way: rugs do not, nor does a coffee table that lies within a passage of the seat it leads
 /// to, as laid out (where the mouth is).
-pub(super) fn around(scene: &Scene<'_>, layout: &Layout, way: &Way) -> Vec<Convex> {
+pub(super) fn around(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> Vec<Convex> {
     let passage = scene.rule(Clearance::Passage);
     let front = match way.to {
         End::Piece(seat) if scene.brief.piece(seat).is_some_and(|seat| seat.kind.is_seat()) => layout.of(seat),
         End::Piece(_) | End::Item(_) => None,
     };
-    let front = front.map(super::scene::front_of);
+    let front = front.map(super::checked_layout::front_of);
     let own_table = |piece: &InPlace<'_>| {
         let table = layout.of(piece.placed.piece).filter(|_| piece.piece.kind.traits().moves_aside);
         let pair = front.as_ref().zip(table);

@@ -2,10 +2,10 @@
 //! sill, the floor before a window.
 
 use super::breach::{Breach, Wrong};
-use super::ground::Zone;
-use super::scene::{InPlace, Scene};
+use super::checked_layout::{CheckedLayout, InPlace};
+use super::checked_room::Zone;
 
-pub(super) fn breaches(scene: &Scene<'_>) -> Vec<Breach> {
+pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let mut found = Vec::new();
     for piece in &scene.pieces {
         for zone in scene.ground.zones.iter().filter(|zone| stops(zone, piece)) {

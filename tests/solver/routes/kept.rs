@@ -4,7 +4,7 @@
 use elbowroom_model::{Brief, Point, scenario};
 use elbowroom_solver::arrangement::enumerate;
 use elbowroom_solver::routes::{Demand, Floor, Widest, demands};
-use elbowroom_solver::search::{Aim, Effort, RoomGround, search};
+use elbowroom_solver::search::{Aim, Effort, RoomContext, search};
 use elbowroom_solver::{Layout, Site};
 
 use crate::support::varied::Draw;
@@ -24,7 +24,7 @@ fn the_first_way_that_is_too_narrow_is_the_one_that_measuring_each_finds() {
     let (mut draw, mut narrow, mut wide) = (Draw(7), 0, 0);
     for (name, brief) in rooms() {
         let site = Site::of(&brief);
-        let (ground, floor) = (RoomGround::of(&brief, &site), Floor::of(&brief, &site));
+        let (ground, floor) = (RoomContext::of(&brief, &site), Floor::of(&brief, &site));
         let needed: Vec<_> = brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect();
         let effort = Effort { aim: Aim::These(&needed), to_beat: f64::NEG_INFINITY, nodes: 200, without: None };
         for arrangement in enumerate(&brief, &site).arrangements.iter().step_by(5) {

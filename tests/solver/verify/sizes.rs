@@ -1,7 +1,7 @@
 //! The safe envelope, and sizes that cannot grow.
 
 use elbowroom_model::{Brief, Clearance, Door, Hand, ItemKind, LeadsTo, PieceKind, Swings};
-use elbowroom_solver::verify::{Ground, Wrong, envelope, growth, let_out};
+use elbowroom_solver::verify::{CheckedRoom, Wrong, envelope, growth, let_out};
 use elbowroom_solver::{Layout, Placed};
 
 use super::{NORTH, SOUTH, arrangement, at_wall, corner, placed, second_check};
@@ -11,7 +11,7 @@ use crate::support::rooms::{Furnish, piece, rectangle};
 fn grows(brief: &Brief, placed: Vec<Placed>) -> Vec<String> {
     let second = second_check(brief, &placed, &[], Part::Larger);
     let layout = Layout { placed, ..Layout::default() };
-    let found: Vec<String> = growth(&Ground::of(brief), &layout, &arrangement())
+    let found: Vec<String> = growth(&CheckedRoom::of(brief), &layout, &arrangement())
         .into_iter()
         .map(|breach| match (&breach.between[..], breach.wrong) {
             ([piece], Wrong::CanGrow(size)) => format!("{} {}", piece.name(brief), size.key()),
@@ -29,7 +29,7 @@ fn shrinks(brief: &Brief, placed: Vec<Placed>) -> Vec<&'static str> {
     let second = second_check(brief, &placed, &[], Part::Smaller);
     let layout = Layout { placed, ..Layout::default() };
     let mut rules: Vec<_> = (0..4)
-        .flat_map(|seed| envelope(&Ground::of(brief), &layout, &arrangement(), seed))
+        .flat_map(|seed| envelope(&CheckedRoom::of(brief), &layout, &arrangement(), seed))
         .map(|breach| breach.rule.key())
         .collect();
     rules.dedup();
@@ -55,10 +55,10 @@ fn a_size_is_let_out_as_far_as_it_can_grow() {
     let layout =
         |x: f64, width: f64| Layout { placed: vec![placed(0, (x, 0.0), SOUTH, (width, 1990.0))], ..Layout::default() };
     // Its left end stands 100 mm off the wall, its right one 700 mm.
-    let out = let_out(&Ground::of(&brief), &layout(1200.0, 2200.0), &arrangement());
-    assert!(growth(&Ground::of(&brief), &out, &arrangement()).is_empty());
+    let out = let_out(&CheckedRoom::of(&brief), &layout(1200.0, 2200.0), &arrangement());
+    assert!(growth(&CheckedRoom::of(&brief), &out, &arrangement()).is_empty());
     assert!(out.placed[0].size.width > 2940.0, "{:?}", out.placed[0].size);
-    assert_eq!(let_out(&Ground::of(&brief), &layout(1500.0, 2990.0), &arrangement()), layout(1500.0, 2990.0));
+    assert_eq!(let_out(&CheckedRoom::of(&brief), &layout(1500.0, 2990.0), &arrangement()), layout(1500.0, 2990.0));
 }
 
 #[test]

@@ -4,7 +4,7 @@ use elbowroom_model::{
     Brief, Clearance, Door, ItemId, ItemKind, LeadsTo, Opening, PieceKind, Point, Rule, Stance, Swings,
 };
 use elbowroom_solver::routes::{End, Route};
-use elbowroom_solver::verify::{Ground, Wrong, verify};
+use elbowroom_solver::verify::{CheckedRoom, Wrong, verify};
 use elbowroom_solver::{Layout, Placed};
 
 use super::{SOUTH, arrangement, placed, second_check};
@@ -38,7 +38,7 @@ fn wrongs(brief: &Brief, placed: Vec<Placed>, routes: &[Route]) -> Vec<Wrong> {
     brief.pieces[0].width.most = 5000.0;
     let second = second_check(&brief, &placed, routes, Part::Routes);
     let layout = Layout { placed, ..Layout::default() };
-    let breaches = verify(&Ground::of(&brief), &layout, &arrangement(), routes);
+    let breaches = verify(&CheckedRoom::of(&brief), &layout, &arrangement(), routes);
     assert_eq!(second.len(), breaches.len(), "checked again: {second:?}");
     assert!(breaches.iter().all(|breach| breach.rule == Rule::Clearance(Clearance::Walkway)), "{breaches:?}");
     breaches.into_iter().map(|breach| breach.wrong).collect()
@@ -72,7 +72,7 @@ fn a_route_that_says_it_is_wide_enough_and_is_not_is_found_out() {
     let mut brief = through_room();
     brief.pieces[0].width.most = 5000.0;
     let layout = Layout { placed: across(898.0), ..Layout::default() };
-    let breaches = verify(&Ground::of(&brief), &layout, &arrangement(), &[route(900.0, 900.0)]);
+    let breaches = verify(&CheckedRoom::of(&brief), &layout, &arrangement(), &[route(900.0, 900.0)]);
     assert_eq!(breaches[0].wrong, Wrong::RouteNarrower);
 }
 
@@ -97,7 +97,7 @@ fn circle(pieces: Vec<Placed>, centre: Option<(f64, f64)>, kind: PieceKind) -> V
     let turning_circle = centre.map(|(x, y)| Point::new(x, y));
     let layout = Layout { placed: pieces, turning_circle, ..Layout::default() };
     let routes = [route(900.0, 900.0)];
-    let breaches = verify(&Ground::of(&brief), &layout, &arrangement(), &routes).into_iter();
+    let breaches = verify(&CheckedRoom::of(&brief), &layout, &arrangement(), &routes).into_iter();
     breaches
         .filter(|breach| breach.rule == Rule::Clearance(Clearance::TurningCircle))
         .map(|breach| breach.wrong)

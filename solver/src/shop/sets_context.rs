@@ -12,7 +12,7 @@ pub(super) type Seat = (usize, usize);
 
 /// What all sets of a room share.
 #[derive(Debug)]
-pub(super) struct Ground<'a> {
+pub(super) struct SetsContext<'a> {
     pub(super) brief: &'a Brief,
     pub(super) rows: &'a [Row],
     pub(super) candidates: &'a [ListedPiece],
@@ -20,7 +20,7 @@ pub(super) struct Ground<'a> {
     pub(super) gets_in: &'a [bool],
 }
 
-impl Ground<'_> {
+impl SetsContext<'_> {
     /// The candidates for `row`.
     pub(super) fn candidates_for(&self, row: usize) -> Vec<usize> {
         let Some(of) = self.rows.get(row) else { return Vec::new() };

@@ -13,7 +13,7 @@ use crate::geometry::{Convex, Outline, Segment, apart};
 const WIDEST_WITH_LANDING: f64 = 1200.0;
 
 /// The room as the rules count it, made once for all layouts in it.
-pub struct Ground<'a> {
+pub struct CheckedRoom<'a> {
     pub(crate) brief: &'a Brief,
     /// Within the walls as moved in.
     pub(super) outline: Outline,
@@ -62,7 +62,7 @@ pub(super) enum Shape {
     },
 }
 
-impl<'a> Ground<'a> {
+impl<'a> CheckedRoom<'a> {
     /// The room of a sound brief.
     #[must_use]
     pub fn of(brief: &'a Brief) -> Self {

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, Piece, PieceId, PieceKind, Point};
 
-use super::ground::Ground;
+use super::checked_room::CheckedRoom;
 use super::tolerance::SLACK;
 use crate::answer::Thing;
 use crate::arrangement::Arrangement;
@@ -10,10 +10,10 @@ use crate::geometry::{Convex, apart};
 use crate::layout::{Layout, Placed};
 
 /// A layout ready to be checked.
-pub(super) struct Scene<'a> {
+pub(super) struct CheckedLayout<'a> {
     pub(super) brief: &'a Brief,
     pub(super) arrangement: &'a Arrangement,
-    pub(super) ground: &'a Ground<'a>,
+    pub(super) ground: &'a CheckedRoom<'a>,
     pub(super) pieces: Vec<InPlace<'a>>,
 }
 
@@ -27,8 +27,8 @@ pub(super) struct InPlace<'a> {
     pub(super) tight: Vec<Convex>,
 }
 
-impl<'a> Scene<'a> {
-    pub(super) fn of(ground: &'a Ground<'a>, layout: &'a Layout, arrangement: &'a Arrangement) -> Self {
+impl<'a> CheckedLayout<'a> {
+    pub(super) fn of(ground: &'a CheckedRoom<'a>, layout: &'a Layout, arrangement: &'a Arrangement) -> Self {
         let brief = ground.brief;
         let in_place = |placed: &'a Placed| Some(InPlace::of(brief.piece(placed.piece)?, placed));
         let pieces = layout.placed.iter().filter_map(in_place).collect();

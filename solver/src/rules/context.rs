@@ -22,7 +22,7 @@ pub struct Walls {
 
 /// All that a rule may look at.
 #[derive(Debug, Clone, Copy)]
-pub struct Ground<'a> {
+pub struct RuleContext<'a> {
     /// What was measured and asked.
     pub brief: &'a Brief,
     /// The room as the rules see it.
@@ -63,7 +63,7 @@ impl Walls {
     }
 }
 
-impl Ground<'_> {
+impl RuleContext<'_> {
     /// `shape` of `piece` keeps inside the walls, `gap` off them.
     #[must_use]
     pub fn inside(&self, shape: &LinearOutline, piece: PieceId, rule: Rule, gap: f64) -> Vec<Requirement> {

@@ -8,7 +8,7 @@ use crate::site::Site;
 
 /// What a room gives to all of its arrangements, prepared once.
 #[derive(Debug)]
-pub struct RoomGround<'a> {
+pub struct RoomContext<'a> {
     /// What was measured and asked.
     pub brief: &'a Brief,
     /// The room as the rules see it.
@@ -21,7 +21,7 @@ pub struct RoomGround<'a> {
     pub(super) cells: Cells,
 }
 
-impl<'a> RoomGround<'a> {
+impl<'a> RoomContext<'a> {
     /// The ground of a brief and its site.
     #[must_use]
     pub fn of(brief: &'a Brief, site: &'a Site) -> Self {

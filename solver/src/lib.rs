@@ -7,6 +7,7 @@
 pub mod answer;
 pub mod arrangement;
 mod best_by;
+mod candidate;
 pub mod cautions;
 pub mod comparison;
 pub mod criteria;

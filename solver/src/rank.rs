@@ -1,15 +1,16 @@
 //! From a brief to an answer: enumerate, search, check again, judge, order, and say what holds each size.
 
-use elbowroom_model::{Brief, Criterion};
+use elbowroom_model::Brief;
 use rayon::prelude::*;
 
 use crate::answer::{self, Answer, PieceSizes, Work, thousandth};
 use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
-use crate::criteria::{self, Judgement};
+use crate::candidate::Candidate;
+use crate::criteria;
 use crate::notice::{Notice, notices};
 use crate::ranking;
 use crate::refusal::{Refusal, Remedy, Why};
-use crate::routes::{Floor, Route};
+use crate::routes::Floor;
 use crate::search::{Aim, Effort, Found, RoomContext, Tally, search};
 use crate::site::Site;
 use crate::way::{self, Blocked, Narrowed};
@@ -24,14 +25,6 @@ const WORTH_THREADS: usize = 6;
 const NODES_OF_ALL: usize = 90_000;
 const NODES_OF_EACH_PIECE: usize = 8;
 const USUAL_PIECES: usize = 6;
-
-/// An arrangement that fits, with all that is known of it.
-pub(crate) struct Candidate<'a> {
-    pub(crate) arrangement: &'a Arrangement,
-    pub(crate) found: Found,
-    pub(crate) routes: Vec<Route>,
-    pub(crate) judgements: Vec<Judgement>,
-}
 
 /// The room as the search sees it, as walkers see it, and as it is seen when every rule is checked again.
 type Grounds<'g, 'a> = (&'g RoomContext<'a>, &'g Floor, &'g verify::CheckedRoom<'a>);
@@ -74,9 +67,9 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
         }
     }
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
-    candidates.sort_by(|one, other| told_size(other).total_cmp(&told_size(one)));
+    candidates.sort_by(|one, other| other.told_size().total_cmp(&one.told_size()));
     refused.extend(enumeration.dropped.iter().map(dropped_refusal));
-    let scores: Vec<Vec<_>> = candidates.iter().map(scores).collect();
+    let scores: Vec<Vec<_>> = candidates.iter().map(Candidate::scores).collect();
     let order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
     let ground = answer::Ground { room: &room, floor: &floor, limits };
     // How firm the order is and how large the pieces can be have nothing to do with one another.
@@ -215,16 +208,6 @@ fn let_out(room: &verify::CheckedRoom<'_>, found: Found, arrangement: &Arrangeme
     let gained = layout.size_value(room.brief) - found.layout.size_value(room.brief);
     let objective = found.objective + gained;
     Found { layout, objective, bound: found.bound.max(objective), ..found }
-}
-
-/// Objective of a candidate to a tenth of a millimetre: what is less is rounding.
-fn told_size(candidate: &Candidate<'_>) -> f64 {
-    (candidate.found.objective * 10.0).round()
-}
-
-/// The score of each criterion.
-fn scores(candidate: &Candidate<'_>) -> Vec<(Criterion, f64)> {
-    candidate.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
 }
 
 /// How large the pieces of every option may be, best first, and the programs that their figures took.

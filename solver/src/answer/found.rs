@@ -2,13 +2,13 @@
 
 use elbowroom_model::{Brief, Dimension, PieceId};
 
-use super::figures::rounded;
 use super::option::{RankedOption, TurningCircle, TurnsIf};
+use super::rounded::rounded;
 use super::size::{DimensionRange, PieceSizes};
 use crate::Limits;
+use crate::candidate::Candidate;
 use crate::gaps::gaps;
 use crate::layout::{Layout, Placed};
-use crate::rank::Candidate;
 use crate::ranking::Rating;
 use crate::routes::Floor;
 use crate::search::RoomContext;

@@ -6,6 +6,7 @@
 mod figures;
 mod found;
 mod option;
+mod rounded;
 mod size;
 mod thing;
 mod work;

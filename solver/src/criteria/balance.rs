@@ -2,13 +2,14 @@
 //!
 //! Rests on common practice alone: a sofa of about two thirds of its wall, a table of half to two thirds of the sofa.
 
-use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, PieceId, PieceKind, Point, WallId, ring};
+use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, PieceKind, Point, WallId, ring};
 
 use super::curve::{Curve, mean, weighted_mean};
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::OnWall;
 use super::setting::Setting;
 use super::tolerance::SAME_PLACE;
-use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 use crate::best_by;
 use crate::geometry::Convex;
 use crate::layout::Placed;
@@ -86,14 +87,15 @@ pub(super) struct Balance;
 
 impl Yardstick for Balance {
     type Subject<'a> = ();
+    type Finding = BalanceFinding;
 
     /// A seat is always asked for.
     fn subject(_brief: &Brief) -> Result<(), Missing> {
         Ok(())
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judgement {
-        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Balance, Absent::Seats) };
+    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
+        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
         let seat = group.main;
         let centred = centred(setting, seat);
         let (lean, leaning) = lean(setting);
@@ -121,7 +123,7 @@ impl Yardstick for Balance {
             lean,
             empty_side: leaning > EMPTY_SIDE,
         };
-        Judgement::new(Criterion::Balance, score, figure, FigureUnit::Millimetres, Finding::Balance(finding))
+        Judged::new(score, figure, FigureUnit::Millimetres, finding)
     }
 }
 

@@ -2,15 +2,16 @@
 //!
 //! Rests on the room-depth rules (daylight reaches 2 to 2.5 heights of the window's head) and on the no-sky view of EN 17037.
 
-use elbowroom_model::{Brief, Criterion, ItemId, Point};
+use elbowroom_model::{Brief, ItemId, Point};
 
 use super::curve::Curve;
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{Outlook, windows};
 use super::one_or_more::OneOrMore;
 use super::seat_places::SeatPlace;
 use super::setting::{Group, Setting};
 use super::sight::{Barriers, Eye, Target, seen};
-use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 use crate::geometry::{Convex, Segment, gap};
 
 /// Distance to the window over the height of its head, to score: 2 and 2.5 from the room-depth rules (from memory), the
@@ -66,13 +67,14 @@ pub(super) struct Daylight;
 
 impl Yardstick for Daylight {
     type Subject<'a> = OneOrMore<Outlook<'a>>;
+    type Finding = DaylightFinding;
 
     fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
         OneOrMore::of(windows(brief).map(|(outlook, _)| outlook)).ok_or(Missing::Window)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, windows: &Self::Subject<'a>) -> Judgement {
-        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Daylight, Absent::Seats) };
+    fn judge<'a>(setting: &Setting<'a>, windows: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
         let lit = group.places.map(|place| Lit::of(setting, windows, place));
         let daylight = lit.mean(|lit| lit.score);
         let distance = lit.mean(|lit| lit.distance);
@@ -87,7 +89,7 @@ impl Yardstick for Daylight {
             hidden: lit.iter().any(|lit| lit.hidden > WORTH_SAYING),
             lamps: lamps.map(|lamps| lamps.finding),
         };
-        Judgement::new(Criterion::Daylight, score, distance, FigureUnit::Millimetres, Finding::Daylight(finding))
+        Judged::new(score, distance, FigureUnit::Millimetres, finding)
     }
 }
 

@@ -3,16 +3,17 @@
 //! Rests on common practice alone: seats that have the way in before them, fronts rather than backs on arrival, nothing across
 //! the way.
 
-use elbowroom_model::{Brief, Criterion, ItemId, PieceId, Point};
+use elbowroom_model::{Brief, ItemId, PieceId, Point};
 
 use super::across::{Across, Bar, returns_across};
 use super::arrival::{FirstSeen, Glimpse, Side, arrival, first_seen, welcome};
 use super::curve::{Curve, weighted_mean};
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{Outlook, entrances};
 use super::one_or_more::OneOrMore;
 use super::setting::{Group, Setting};
 use super::sight::angle_between;
-use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 use crate::best_by;
 
 /// Angle between the way a seat faces and the way to the entrance, degrees, to score (common practice, no source): up to
@@ -74,13 +75,14 @@ pub(super) struct Entrance;
 
 impl Yardstick for Entrance {
     type Subject<'a> = OneOrMore<Outlook<'a>>;
+    type Finding = EntranceFinding;
 
     fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
         entrances(brief).ok_or(Missing::Entrance)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, doorways: &Self::Subject<'a>) -> Judgement {
-        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Entrance, Absent::Seats) };
+    fn judge<'a>(setting: &Setting<'a>, doorways: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
         let meetings = doorways.map(|doorway| Meeting::of(setting, group, doorway));
         let score = meetings.mean(Meeting::score);
         let angle = meetings.mean(|meeting| meeting.angle);
@@ -95,7 +97,7 @@ impl Yardstick for Entrance {
             ways_in: meetings.count(),
             mean_angle: angle,
         };
-        Judgement::new(Criterion::Entrance, score, angle, FigureUnit::Degrees, Finding::Entrance(finding))
+        Judged::new(score, angle, FigureUnit::Degrees, finding)
     }
 }
 

@@ -3,16 +3,16 @@
 //! Rests on the fireplace group of a drawing-office handbook and the conversation group of HUD 1973; seats turned to the fire
 //! are common practice.
 
-use elbowroom_model::SeatForm;
-use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Point};
+use elbowroom_model::{Brief, ItemId, ItemKind, Point, SeatForm};
 
 use super::curve::Curve;
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::OnWall;
 use super::one_or_more::OneOrMore;
 use super::seat_places::SeatPlace;
 use super::setting::{Group, Setting};
 use super::sight::angle_between;
-use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 
 /// How far a seat is turned from the fire, degrees, to score (common practice, no source).
 const TURN: Curve = Curve(&[(0.0, 100.0), (45.0, 95.0), (90.0, 60.0), (180.0, 0.0)]);
@@ -58,13 +58,14 @@ pub(super) struct Fireside;
 
 impl Yardstick for Fireside {
     type Subject<'a> = OneOrMore<Fire>;
+    type Finding = FiresideFinding;
 
     fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
         OneOrMore::of(OnWall::all(brief).filter_map(|on_wall| Fire::of(&on_wall))).ok_or(Missing::Fireplace)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, fires: &Self::Subject<'a>) -> Judgement {
-        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Fireside, Absent::Seats) };
+    fn judge<'a>(setting: &Setting<'a>, fires: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
         let gatherings = fires.map(|fire| Gathering::of(setting, group, fire));
         let best = gatherings.best_by(Gathering::score);
         let finding = FiresideFinding {
@@ -75,8 +76,7 @@ impl Yardstick for Fireside {
             places: group.places.count(),
             flanked: best.flanked > WORTH_SAYING,
         };
-        let finding = Finding::Fireside(finding);
-        Judgement::new(Criterion::Fireside, best.score(), best.angle, FigureUnit::Degrees, finding)
+        Judged::new(best.score(), best.angle, FigureUnit::Degrees, finding)
     }
 }
 

@@ -1,11 +1,12 @@
 //! What a criterion says of a layout, as data: figures, ids and small enumerations, no sentence.
 
-use elbowroom_model::{Criterion, PieceId};
+use elbowroom_model::Criterion;
 
 use super::balance::BalanceFinding;
 use super::daylight::DaylightFinding;
 use super::entrance::EntranceFinding;
 use super::fireside::FiresideFinding;
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::openness::OpennessFinding;
 use super::screen::ScreenFinding;
 use super::seats::SeatsFinding;
@@ -29,81 +30,49 @@ pub struct Judgement {
     pub finding: Finding,
 }
 
-/// Unit of a criterion's figure.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum FigureUnit {
-    /// Degrees.
-    Degrees,
-    /// Millimetres.
-    Millimetres,
-    /// Per cent.
-    Percent,
-    /// Whole things.
-    Count,
-}
-
-impl FigureUnit {
-    /// The unit as results write it.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Degrees => "deg",
-            Self::Millimetres => "mm",
-            Self::Percent => "percent",
-            Self::Count => "count",
+/// The findings of all criteria as one type.
+macro_rules! findings {
+    ($($criterion:ident($finding:ident)),+ $(,)?) => {
+        /// What was found, by criterion.
+        #[derive(Debug, Clone, PartialEq)]
+        pub enum Finding {
+            $(
+                #[doc = concat!("Of [`Criterion::", stringify!($criterion), "`].")]
+                $criterion($finding),
+            )+
+            /// Of any criterion: what it judges was asked for and does not stand in this layout.
+            Absent(Absent),
         }
-    }
+
+        $(
+            impl From<$finding> for Finding {
+                fn from(finding: $finding) -> Self {
+                    Self::$criterion(finding)
+                }
+            }
+        )+
+    };
 }
 
-/// What was found, by criterion.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Finding {
-    /// Of [`Criterion::View`].
+findings! {
     View(ViewFinding),
-    /// Of [`Criterion::Entrance`].
     Entrance(EntranceFinding),
-    /// Of [`Criterion::Openness`].
     Openness(OpennessFinding),
-    /// Of [`Criterion::Ways`].
     Ways(WaysFinding),
-    /// Of [`Criterion::Screen`].
     Screen(ScreenFinding),
-    /// Of [`Criterion::Talk`].
     Talk(TalkFinding),
-    /// Of [`Criterion::Daylight`].
     Daylight(DaylightFinding),
-    /// Of [`Criterion::Seats`].
     Seats(SeatsFinding),
-    /// Of [`Criterion::Balance`].
     Balance(BalanceFinding),
-    /// Of [`Criterion::Upkeep`].
     Upkeep(UpkeepFinding),
-    /// Of [`Criterion::Fireside`].
     Fireside(FiresideFinding),
-    /// Of any criterion: what it judges was asked for and does not stand in this layout.
-    Absent(Absent),
-}
-
-/// What was asked for, does not stand in a layout, and so counts nothing there.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Absent {
-    /// No seat stands.
-    Seats,
-    /// The media unit does not stand.
-    Screen(PieceId),
-    /// Nothing stands that a way must lead to.
-    Ways,
 }
 
 impl Judgement {
-    pub(super) fn new(criterion: Criterion, score: f64, figure: f64, unit: FigureUnit, finding: Finding) -> Self {
-        debug_assert!(score.is_finite() && figure.is_finite(), "{criterion:?}: {score}, {figure}");
-        Self { criterion, score: score.clamp(0.0, 100.0), figure, unit, finding }
-    }
-
-    /// What was asked for and does not stand counts nothing, and there are 0 of it.
-    pub(super) fn absent(criterion: Criterion, what: Absent) -> Self {
-        Self::new(criterion, 0.0, 0.0, FigureUnit::Count, Finding::Absent(what))
+    /// What the yardstick of a criterion said.
+    pub(super) fn of<F: Into<Finding>>(criterion: Criterion, judged: Judged<F>) -> Self {
+        let Judged { score, figure, unit, found } = judged;
+        Self { criterion, score, figure, unit, finding: found.map_or_else(Finding::Absent, F::into) }
     }
 }
 
@@ -114,23 +83,4 @@ pub struct CriterionLeftOut {
     pub criterion: Criterion,
     /// Why.
     pub missing: Missing,
-}
-
-/// What a brief has not got, so that there is nothing for a criterion to judge.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Missing {
-    /// A window that is marked liked or avoided.
-    MarkedWindow,
-    /// A door or opening that leads to the entrance.
-    Entrance,
-    /// An entrance, or an opening with a stance.
-    EntranceOrStance,
-    /// An entrance for routes to start at.
-    Routes,
-    /// A media unit.
-    MediaUnit,
-    /// A window.
-    Window,
-    /// A fireplace.
-    Fireplace,
 }

@@ -8,28 +8,29 @@
 //! What several criteria ask is told apart by notion: where people sit ([`seat_places`]), what stands before their eyes
 //! ([`obstacles`], [`sight`]), what one sees on coming in ([`isovist`]), where the sun stands ([`sun`]).
 
-use elbowroom_model::{Brief, Criterion, PieceId};
+use elbowroom_model::{Brief, Criterion};
 
-use crate::layout::Layout;
-use crate::routes::Route;
-use crate::site::Site;
 use setting::Setting;
+use yardstick::Yardstick;
 
 pub mod across;
 pub mod arrival;
 pub mod curve;
 mod glare;
 pub mod isovist;
+mod judged;
 mod judgement;
 pub mod obstacles;
 mod on_wall;
 mod one_or_more;
+mod scene;
 pub mod seat_places;
 mod setting;
 pub mod sight;
 pub mod sun;
 mod tolerance;
 mod walk_line;
+mod yardstick;
 
 pub mod balance;
 pub mod daylight;
@@ -43,49 +44,28 @@ pub mod upkeep;
 pub mod view;
 pub mod ways;
 
-pub use judgement::{Absent, CriterionLeftOut, FigureUnit, Finding, Judgement, Missing};
+pub use judged::{Absent, FigureUnit, Missing};
+pub use judgement::{CriterionLeftOut, Finding, Judgement};
+pub use scene::Scene;
 
-/// All that a criterion looks at.
-#[derive(Debug, Clone, Copy)]
-pub struct Scene<'a> {
-    /// What was measured and asked.
-    pub brief: &'a Brief,
-    /// The room as the rules see it.
-    pub site: &'a Site,
-    /// The layout to judge.
-    pub layout: &'a Layout,
-    /// Its routes.
-    pub routes: &'a [Route],
-    /// The main seat.
-    pub main_seat: PieceId,
-}
-
-/// One criterion: a file of this folder.
-trait Yardstick {
-    /// What of a brief it judges.
-    type Subject<'a>;
-
-    /// What it judges in this brief, or what the brief has not got for it.
-    fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing>;
-
-    /// What it says of a layout, whatever stands in it.
-    fn judge<'a>(setting: &Setting<'a>, subject: &Self::Subject<'a>) -> Judgement;
-}
-
-/// A yardstick whose subject is its own business.
+/// A yardstick whose subject and finding are its own business.
 struct AnyYardstick {
-    judge: fn(&Setting) -> Result<Judgement, Missing>,
+    judge: fn(Criterion, &Setting) -> Result<Judgement, Missing>,
     missing: fn(&Brief) -> Option<Missing>,
 }
 
 impl AnyYardstick {
-    const fn of<Y: Yardstick>() -> Self {
+    const fn of<Y: Yardstick<Finding: Into<Finding>>>() -> Self {
         Self { judge: judge_by::<Y>, missing: |brief| Y::subject(brief).err() }
     }
 }
 
-fn judge_by<Y: Yardstick>(setting: &Setting) -> Result<Judgement, Missing> {
-    Ok(Y::judge(setting, &Y::subject(setting.brief())?))
+fn judge_by<Y: Yardstick<Finding: Into<Finding>>>(
+    criterion: Criterion,
+    setting: &Setting,
+) -> Result<Judgement, Missing> {
+    let subject = Y::subject(setting.brief())?;
+    Ok(Judgement::of(criterion, Y::judge(setting, &subject)))
 }
 
 const fn yardstick(criterion: Criterion) -> AnyYardstick {
@@ -110,7 +90,8 @@ const fn yardstick(criterion: Criterion) -> AnyYardstick {
 #[must_use]
 pub fn judge(scene: &Scene) -> Vec<Judgement> {
     let setting = Setting::of(scene);
-    Criterion::ALL.iter().copied().filter_map(|criterion| (yardstick(criterion).judge)(&setting).ok()).collect()
+    let by = |criterion| (yardstick(criterion).judge)(criterion, &setting).ok();
+    Criterion::ALL.iter().copied().filter_map(by).collect()
 }
 
 /// Which criteria do not apply to this brief, and why.

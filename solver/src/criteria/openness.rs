@@ -2,18 +2,19 @@
 //!
 //! What one sees on coming in is the isovist of Benedikt 1979; low or no backs across an open side are common practice.
 
-use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Stance};
+use elbowroom_model::{Brief, ItemId, ItemKind, Stance};
 
 use super::across::{Across, Bar, backs_across};
 use super::curve::{mean, weighted_mean};
 use super::isovist::{STANDING_EYE, floor_seen, isovist_area};
+use super::judged::{FigureUnit, Judged, Missing};
 use super::obstacles::{Obstacle, bodies};
 use super::on_wall::{OnWall, Outlook, entrances};
 use super::one_or_more::{OneOrBoth, OneOrMore};
 use super::setting::Setting;
 use super::sight::{Eye, seen};
 use super::tolerance::JUST_INSIDE;
-use super::{FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 
 /// What an opening counts against the sight on arrival (ours, no source).
 const OPENING: f64 = 2.0;
@@ -76,12 +77,13 @@ type Sights<'a> = OneOrBoth<OneOrMore<(Outlook<'a>, Stance)>, OneOrMore<Outlook<
 
 impl Yardstick for Openness {
     type Subject<'a> = Sights<'a>;
+    type Finding = OpennessFinding;
 
     fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
         OneOrBoth::of(OneOrMore::of(openings(brief)), entrances(brief)).ok_or(Missing::EntranceOrStance)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, sights: &Self::Subject<'a>) -> Judgement {
+    fn judge<'a>(setting: &Setting<'a>, sights: &Self::Subject<'a>) -> Judged<Self::Finding> {
         let side = |(opening, stance): &(Outlook, Stance)| OpenSide::of(setting, opening, *stance);
         let (score, share, sides, arrival) = match sights {
             OneOrBoth::One(openings) => {
@@ -100,8 +102,8 @@ impl Yardstick for Openness {
             }
         };
         let sides = sides.iter().flat_map(OneOrMore::iter).map(OpenSide::finding).collect();
-        let finding = Finding::Openness(OpennessFinding { sides, arrival });
-        Judgement::new(Criterion::Openness, score, 100.0 * share, FigureUnit::Percent, finding)
+        let finding = OpennessFinding { sides, arrival };
+        Judged::new(score, 100.0 * share, FigureUnit::Percent, finding)
     }
 }
 

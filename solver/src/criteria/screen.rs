@@ -3,16 +3,16 @@
 //! The farthest seat rests on SMPTE EG 18, the nearest on ITU-R BT.1127, the angle off the axis on ITU-R BT.500; a screen square
 //! to the windows on workplace guides.
 
-use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, Piece, PieceId, PieceKind, Point};
-use elbowroom_model::{screen_height, screen_width};
+use elbowroom_model::{Brief, ItemId, ItemKind, Piece, PieceId, PieceKind, Point, screen_height, screen_width};
 
 use super::curve::Curve;
 use super::glare::{Light, ScreenPlace};
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::OnWall;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye};
 use super::setting::Setting;
 use super::sight::angle_between;
-use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 use crate::layout::Placed;
 
 /// The angle that a screen should fill from the farthest seat, degrees: SMPTE EG 18 (published, second-hand).
@@ -103,17 +103,18 @@ pub(super) struct Screen;
 impl Yardstick for Screen {
     /// The foremost media unit of the brief.
     type Subject<'a> = PieceId;
+    type Finding = ScreenFinding;
 
     fn subject(brief: &Brief) -> Result<PieceId, Missing> {
         let unit = brief.pieces().find(|(_, piece)| piece.kind.carries_screen());
         unit.map(|(id, _)| id).ok_or(Missing::MediaUnit)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, unit: &PieceId) -> Judgement {
+    fn judge<'a>(setting: &Setting<'a>, unit: &PieceId) -> Judged<Self::Finding> {
         let Some(watched) = Watched::of(setting) else {
-            return Judgement::absent(Criterion::Screen, Absent::Screen(*unit));
+            return Judged::absent(Absent::Screen(*unit));
         };
-        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Screen, Absent::Seats) };
+        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
         let viewers = group.places.map(|place| watched.from(place));
         let seen = viewers.mean(|viewer| watched.score_of(viewer));
         let light = Light::of(setting, middle_eye(group.main), &watched.screen());
@@ -137,7 +138,7 @@ impl Yardstick for Screen {
                 Hung::AtEase
             },
         };
-        Judgement::new(Criterion::Screen, score, distance, FigureUnit::Millimetres, Finding::Screen(finding))
+        Judged::new(score, distance, FigureUnit::Millimetres, finding)
     }
 }
 

@@ -2,13 +2,14 @@
 //!
 //! Usual sizes are those of `model/data/sizes.yaml`, places those of [`super::seat_places`]; a surface at hand is common practice.
 
-use elbowroom_model::{Brief, Criterion, Piece, PieceId};
+use elbowroom_model::{Brief, Piece, PieceId};
 
 use super::curve::{Curve, mean, weighted_mean};
+use super::judged::{FigureUnit, Judged, Missing};
 use super::seat_places::{SeatPlace, measure_of_places};
 use super::setting::Setting;
 use super::tolerance::WHOLE;
-use super::{FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 use crate::geometry::gap;
 use crate::layout::{Placed, Size};
 
@@ -43,13 +44,14 @@ pub(super) struct Seats;
 
 impl Yardstick for Seats {
     type Subject<'a> = ();
+    type Finding = SeatsFinding;
 
     /// A seat is always asked for.
     fn subject(_brief: &Brief) -> Result<(), Missing> {
         Ok(())
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judgement {
+    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
         let sizes = sizes_against_usual(setting);
         let reached: Vec<f64> = setting.places().map(|place| surface(setting, place)).collect();
         let surfaces = mean(reached.iter().copied()).unwrap_or(0.0);
@@ -62,7 +64,7 @@ impl Yardstick for Seats {
             left_out: setting.scene.layout.left_out.clone(),
         };
         let count = finding.places as f64;
-        Judgement::new(Criterion::Seats, score, count, FigureUnit::Count, Finding::Seats(finding))
+        Judged::new(score, count, FigureUnit::Count, finding)
     }
 }
 

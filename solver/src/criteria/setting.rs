@@ -2,10 +2,10 @@
 
 use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
 
-use super::Scene;
 use super::obstacles::obstacles;
 use super::on_wall::OnWall;
 use super::one_or_more::OneOrMore;
+use super::scene::Scene;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye, seat_places};
 use super::sight::{Barriers, Eye, Seen, Target, seen};
 use super::walk_line::walk_line;

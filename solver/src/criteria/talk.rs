@@ -2,15 +2,16 @@
 //!
 //! Distances rest on Hall 1966 (social distance), the group's circle on HUD 1973.
 
-use elbowroom_model::{Brief, Criterion, PieceId, Point};
+use elbowroom_model::{Brief, PieceId, Point};
 
 use super::curve::{Curve, mean};
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::one_or_more::OneOrMore;
 use super::seat_places::{Run, SeatPlace};
 use super::setting::{Group, Setting};
 use super::sight::angle_between;
 use super::tolerance::SAME_PLACE;
-use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 use crate::best_by;
 use crate::geometry::Circle;
 
@@ -61,14 +62,15 @@ pub(super) struct Talk;
 
 impl Yardstick for Talk {
     type Subject<'a> = ();
+    type Finding = TalkFinding;
 
     /// A seat is always asked for.
     fn subject(_brief: &Brief) -> Result<(), Missing> {
         Ok(())
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judgement {
-        let Some(group) = &setting.group else { return Judgement::absent(Criterion::Talk, Absent::Seats) };
+    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
+        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
         let places = &group.places;
         let circle = circle_about(places);
         let within = |place: &SeatPlace| (GROUP_CIRCLE / (2.0 * (place.eye - circle.centre).norm()).max(1.0)).min(1.0);
@@ -82,8 +84,7 @@ impl Yardstick for Talk {
             out: farthest_out(group, &circle),
             seated: seated(places),
         };
-        let finding = Finding::Talk(finding);
-        Judgement::new(Criterion::Talk, ease * together, diameter, FigureUnit::Millimetres, finding)
+        Judged::new(ease * together, diameter, FigureUnit::Millimetres, finding)
     }
 }
 

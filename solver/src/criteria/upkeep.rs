@@ -2,14 +2,15 @@
 //!
 //! The length of a cord rests on NEC 210.52; the rest is common practice.
 
-use elbowroom_model::{Brief, Criterion, ItemId, ItemKind, PieceId, Point, Socket};
+use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, Point, Socket};
 
 use super::curve::{Curve, mean, weighted_mean};
+use super::judged::{FigureUnit, Judged, Missing};
 use super::obstacles::Whose;
 use super::on_wall::{OnWall, windows};
 use super::setting::Setting;
 use super::tolerance::SAME_PLACE;
-use super::{FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 use crate::best_by;
 use crate::geometry::{Convex, Segment, gap, gap_to_segment};
 use crate::layout::Placed;
@@ -90,13 +91,14 @@ pub(super) struct Upkeep;
 
 impl Yardstick for Upkeep {
     type Subject<'a> = ();
+    type Finding = UpkeepFinding;
 
     /// There is always something to keep.
     fn subject(_brief: &Brief) -> Result<(), Missing> {
         Ok(())
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judgement {
+    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
         let radiators = radiators(setting);
         let windows = reached_windows(setting);
         let cords: Vec<Cord> = cords(setting);
@@ -115,7 +117,7 @@ impl Yardstick for Upkeep {
             cords: cords.iter().filter_map(Cord::fault).collect(),
         };
         let figure = 100.0 * finding.in_use;
-        Judgement::new(Criterion::Upkeep, score, figure, FigureUnit::Percent, Finding::Upkeep(finding))
+        Judged::new(score, figure, FigureUnit::Percent, finding)
     }
 }
 

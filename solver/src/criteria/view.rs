@@ -2,16 +2,17 @@
 //!
 //! Rests on the view out of EN 17037: the plan angle that a window fills before the eye, in three grades (read second-hand).
 
-use elbowroom_model::{Brief, Criterion, Hand, ItemId, PieceId, View as Marked};
+use elbowroom_model::{Brief, Hand, ItemId, PieceId, View as Marked};
 
 use super::curve::Curve;
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::obstacles::Whose;
 use super::on_wall::{Outlook, windows};
 use super::one_or_more::{OneOrBoth, OneOrMore};
 use super::seat_places::{SeatPlace, middle_eye};
 use super::setting::{Group, Setting};
 use super::sight::{Seen, angle_between};
-use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 
 /// Plan angle to score: none, and the three grades of EN 17037 (published, second-hand).
 const GRADES: Curve = Curve(&[(0.0, 0.0), (14.0, 50.0), (28.0, 75.0), (54.0, 100.0)]);
@@ -90,6 +91,7 @@ type MarkedWindows<'a> = OneOrBoth<OneOrMore<Outlook<'a>>, OneOrMore<Outlook<'a>
 
 impl Yardstick for View {
     type Subject<'a> = MarkedWindows<'a>;
+    type Finding = ViewFinding;
 
     fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
         let marked = |view| {
@@ -98,8 +100,8 @@ impl Yardstick for View {
         OneOrBoth::of(marked(Marked::Liked), marked(Marked::Avoided)).ok_or(Missing::MarkedWindow)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, marked: &Self::Subject<'a>) -> Judgement {
-        let Some(group) = &setting.group else { return Judgement::absent(Criterion::View, Absent::Seats) };
+    fn judge<'a>(setting: &Setting<'a>, marked: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
         let spared = |avoided: &Sights| 100.0 - avoided.grade();
         let (score, finding) = match marked {
             OneOrBoth::One(liked) => {
@@ -118,7 +120,7 @@ impl Yardstick for View {
             }
         };
         let angle = finding.angle;
-        Judgement::new(Criterion::View, score, angle, FigureUnit::Degrees, Finding::View(finding))
+        Judged::new(score, angle, FigureUnit::Degrees, finding)
     }
 }
 

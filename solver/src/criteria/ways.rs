@@ -3,13 +3,14 @@
 //! What a route needs is its clearance (HUD 1973, 2010 ADA Standards; see `model/data/clearances.yaml`); routes behind a group
 //! rather than through it are common practice.
 
-use elbowroom_model::{Brief, Clearance, Criterion, PieceId, PieceKind, Point};
+use elbowroom_model::{Brief, Clearance, PieceId, PieceKind, Point};
 
 use super::curve::{Curve, mean};
+use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{OnWall, entrances};
 use super::one_or_more::OneOrMore;
 use super::setting::Setting;
-use super::{Absent, FigureUnit, Finding, Judgement, Missing, Yardstick};
+use super::yardstick::Yardstick;
 use crate::best_by;
 use crate::geometry::{Convex, Segment};
 use crate::layout::Placed;
@@ -99,14 +100,15 @@ pub(super) struct Ways;
 
 impl Yardstick for Ways {
     type Subject<'a> = ();
+    type Finding = WaysFinding;
 
     fn subject(brief: &Brief) -> Result<(), Missing> {
         entrances(brief).map(|_| ()).ok_or(Missing::Routes)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judgement {
+    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
         let walks = OneOrMore::of(setting.scene.routes.iter().map(|route| Walk::of(setting, route)));
-        let Some(walks) = walks else { return Judgement::absent(Criterion::Ways, Absent::Ways) };
+        let Some(walks) = walks else { return Judged::absent(Absent::Ways) };
         let eases = walks.weighted_mean(Walk::ease, |walk| if walk.is_main() { MAIN } else { LESSER });
         let cut = mean(walks.iter().filter(|walk| walk.is_main()).map(Walk::cut)).unwrap_or(0.0);
         let tightest = walks.best_by(|walk| -walk.room());
@@ -117,7 +119,7 @@ impl Yardstick for Ways {
             past_group: past_group(&walks),
         };
         let score = (eases - CUT * cut).max(0.0);
-        Judgement::new(Criterion::Ways, score, width, FigureUnit::Millimetres, Finding::Ways(finding))
+        Judged::new(score, width, FigureUnit::Millimetres, finding)
     }
 }
 

@@ -113,3 +113,11 @@ impl From<Point> for Convex {
         Self::counter_clockwise([place])
     }
 }
+
+impl Segment {
+    /// The segment as a shape; a single place where it has no length.
+    #[must_use]
+    pub fn shape(self) -> Convex {
+        if self.start == self.end { self.start.into() } else { Convex::counter_clockwise([self.start, self.end]) }
+    }
+}

@@ -2,8 +2,6 @@
 
 use elbowroom_model::{Point, Wall};
 
-use super::Convex;
-
 /// A straight stretch between two places.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Segment {
@@ -36,12 +34,6 @@ impl Segment {
     #[must_use]
     pub fn at(self, share: f64) -> Point {
         self.start + self.vector() * share
-    }
-
-    /// The segment as a shape; a single place where it has no length.
-    #[must_use]
-    pub fn shape(self) -> Convex {
-        if self.start == self.end { self.start.into() } else { Convex::counter_clockwise([self.start, self.end]) }
     }
 
     /// The place on it that lies nearest to `point`.

@@ -1,0 +1,28 @@
+//! An arrangement that fits, before it is ranked.
+
+use elbowroom_model::Criterion;
+
+use crate::arrangement::Arrangement;
+use crate::criteria::Judgement;
+use crate::routes::Route;
+use crate::search::Found;
+
+/// An arrangement that fits, with all that is known of it.
+pub(crate) struct Candidate<'a> {
+    pub(crate) arrangement: &'a Arrangement,
+    pub(crate) found: Found,
+    pub(crate) routes: Vec<Route>,
+    pub(crate) judgements: Vec<Judgement>,
+}
+
+impl Candidate<'_> {
+    /// Its objective to a tenth of a millimetre: what is less is rounding.
+    pub(crate) fn told_size(&self) -> f64 {
+        (self.found.objective * 10.0).round()
+    }
+
+    /// The score of each criterion.
+    pub(crate) fn scores(&self) -> Vec<(Criterion, f64)> {
+        self.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
+    }
+}

@@ -1,0 +1,22 @@
+//! What is judged: a layout in its room.
+
+use elbowroom_model::{Brief, PieceId};
+
+use crate::layout::Layout;
+use crate::routes::Route;
+use crate::site::Site;
+
+/// All that a criterion looks at.
+#[derive(Debug, Clone, Copy)]
+pub struct Scene<'a> {
+    /// What was measured and asked.
+    pub brief: &'a Brief,
+    /// The room as the rules see it.
+    pub site: &'a Site,
+    /// The layout to judge.
+    pub layout: &'a Layout,
+    /// Its routes.
+    pub routes: &'a [Route],
+    /// The main seat.
+    pub main_seat: PieceId,
+}

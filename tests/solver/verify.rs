@@ -1,11 +1,11 @@
 //! The re-check of a layout: each rule passes at its edge and fails a hair past it.
 
+mod room;
 mod sizes;
 mod ways;
 
 use elbowroom_model::{
-    Brief, Clearance, Dimension, Door, Fireplace, Hand, Hinge, ItemKind, LeadsTo, PieceId, PieceKind, Point, Radiator,
-    Swings, View, WallId, Window,
+    Brief, Clearance, Dimension, Door, Hand, Hinge, ItemKind, LeadsTo, PieceId, PieceKind, Point, Swings, WallId,
 };
 use elbowroom_solver::arrangement::{Arrangement, Choices, Relation, Role, Stand, Standing};
 use elbowroom_solver::routes::Route;
@@ -102,36 +102,6 @@ fn edge(rule: &str, brief: &Brief, edge: f64, past: f64, at: impl Fn(f64) -> Vec
 }
 
 #[test]
-fn a_part_stays_inside_the_walls_as_moved_in() {
-    let brief = rectangle(5000.0, 4000.0).within(10.0).piece(piece(PieceKind::Sofa));
-    edge("room", &brief, 4000.0, 4000.0 + HAIR, |x| vec![placed(0, (x - 10.0, -2000.0), SOUTH, (2000.0, 900.0))]);
-}
-
-#[test]
-fn a_corner_of_the_room_that_juts_out_stops_a_part() {
-    let corners = [(0.0, 0.0), (5000.0, 0.0), (5000.0, -2000.0), (3000.0, -2000.0), (3000.0, -4000.0), (0.0, -4000.0)];
-    let brief = outline(&corners, &["a", "b", "c", "d", "e", "f"]).within(10.0).piece(piece(PieceKind::Sofa));
-    edge("room", &brief, 2990.0, 2990.0 + HAIR, |x| vec![placed(0, (x - 1000.0, -1500.0), SOUTH, (2000.0, 900.0))]);
-}
-
-#[test]
-fn a_wall_between_two_rooms_is_not_stepped_over() {
-    // A U about a wall 100 thick: the sofa lies across it, all its corners inside.
-    let corners = [
-        (0.0, 0.0),
-        (2000.0, 0.0),
-        (2000.0, -2500.0),
-        (2100.0, -2500.0),
-        (2100.0, 0.0),
-        (5000.0, 0.0),
-        (5000.0, -4000.0),
-        (0.0, -4000.0),
-    ];
-    let brief = outline(&corners, &["a", "b", "c", "d", "e", "f", "g", "h"]).piece(piece(PieceKind::Sofa));
-    assert_eq!(broken(&brief, vec![placed(0, (2050.0, -500.0), SOUTH, (2000.0, 900.0))]), ["room"]);
-}
-
-#[test]
 fn pieces_do_not_overlap_and_a_rug_may_lie_under_anything() {
     let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::Sofa)).piece(piece(PieceKind::SideTable));
     edge("overlap", &brief, 2250.0, 2250.0 - HAIR, |x| {
@@ -154,99 +124,6 @@ fn the_corner_that_two_runs_leave_free_is_free() {
 
 fn door(hinge: Hinge) -> ItemKind {
     ItemKind::Door(Door { hinge: Some(hinge), swings: Swings::In, leads_to: LeadsTo::Entrance })
-}
-
-#[test]
-fn a_leaf_sweeps_a_quarter_disc_about_its_hinge() {
-    // The hinge is moved in with its wall by 10. The side table's near corner lies on the diagonal.
-    let brief = rectangle(5000.0, 4000.0).within(10.0).piece(piece(PieceKind::SideTable));
-    let right = brief.clone().item("hall door", 0, 1200.0, 800.0, door(Hinge::Right));
-    let reach = 800.0 / 2_f64.sqrt();
-    edge("door_swing", &right, reach, reach - HAIR, |out| {
-        vec![placed(0, (2000.0 - out - 250.0, -10.0 - out), SOUTH, (500.0, 500.0))]
-    });
-    let left = brief.item("hall door", 0, 1200.0, 800.0, door(Hinge::Left));
-    edge("door_swing", &left, reach, reach - HAIR, |out| {
-        vec![placed(0, (1200.0 + out + 250.0, -10.0 - out), SOUTH, (500.0, 500.0))]
-    });
-}
-
-#[test]
-fn a_landing_is_as_wide_as_its_doorway() {
-    let kind = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
-    let brief = rectangle(5000.0, 4000.0)
-        .within(10.0)
-        .rule(Clearance::DoorLanding, 900.0)
-        .item("hall door", 0, 200.0, 800.0, kind)
-        .piece(piece(PieceKind::SideTable));
-    edge("door_landing", &brief, 1250.0, 1250.0 - HAIR, |x| vec![placed(0, (x, -300.0), SOUTH, (500.0, 500.0))]);
-    edge("door_landing", &brief, -910.0, -910.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
-}
-
-#[test]
-fn heat_keeps_its_front_clear() {
-    let radiator = ItemKind::Radiator(Radiator { depth: 110.0, height: 600.0, keep_clear: 100.0 });
-    let brief = rectangle(5000.0, 4000.0)
-        .within(10.0)
-        .item("radiator", 0, 1000.0, 1200.0, radiator)
-        .piece(piece(PieceKind::Sofa));
-    edge("keep_clear", &brief, -220.0, -220.0 + HAIR, |y| vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]);
-    let fire = ItemKind::Fireplace(Fireplace { depth: 350.0, height: None, keep_clear: 900.0 });
-    for kind in [PieceKind::Sofa, PieceKind::Rug] {
-        let brief = rectangle(5000.0, 4000.0).item("fire", 0, 1000.0, 1000.0, fire.clone()).piece(piece(kind));
-        edge("keep_clear", &brief, -1250.0, -1250.0 + HAIR, |y| vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]);
-        // The round end: a corner 45 degrees off the front's right end.
-        let out = 900.0 / 2_f64.sqrt();
-        edge("keep_clear", &brief, out, out - HAIR, |out| {
-            vec![placed(0, (2000.0 + out + 1000.0, -350.0 - out), SOUTH, (2000.0, 900.0))]
-        });
-        // Beside the breast, behind the plane of its front, all is free.
-        assert_eq!(broken(&brief, vec![placed(0, (2500.0, 0.0), SOUTH, (1000.0, 350.0))]), [""; 0]);
-    }
-}
-
-#[test]
-fn a_fixed_thing_is_grown_by_what_it_may_be_off() {
-    for kind in [PieceKind::Sofa, PieceKind::Rug] {
-        let brief = rectangle(5000.0, 4000.0)
-            .within(10.0)
-            .fixed("post", &[(100.0, -2000.0), (400.0, -2000.0), (400.0, -1700.0), (100.0, -1700.0)])
-            .piece(piece(kind));
-        edge("fixed", &brief, 1410.0, 1410.0 - HAIR, |x| vec![placed(0, (x, -1500.0), SOUTH, (2000.0, 900.0))]);
-    }
-}
-
-#[test]
-fn a_piece_taller_than_the_sill_keeps_off_the_window() {
-    let window =
-        |sill| ItemKind::Window(Window { sill, head: 2100.0, view: View::Plain, opens: true, must_reach: false });
-    let brief = |sill| {
-        rectangle(5000.0, 4000.0)
-            .within(10.0)
-            .rule(Clearance::WindowFront, 300.0)
-            .item("bay", 0, 1000.0, 1200.0, window(sill))
-            .piece(piece(PieceKind::Sofa))
-    };
-    edge("window_front", &brief(849.0), -310.0, -310.0 + HAIR, |y| {
-        vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]
-    });
-    assert_eq!(broken(&brief(850.0), vec![placed(0, (1600.0, -20.0), SOUTH, (2000.0, 900.0))]), [""; 0]);
-}
-
-#[test]
-fn a_screen_counts_to_its_top_before_a_window() {
-    let kind =
-        ItemKind::Window(Window { sill: 1100.0, head: 2100.0, view: View::Plain, opens: true, must_reach: false });
-    let brief = rectangle(5000.0, 4000.0).rule(Clearance::WindowFront, 300.0).item("bay", 0, 1000.0, 1200.0, kind);
-    let unit = |screen| {
-        let mut unit = piece(PieceKind::MediaUnit);
-        (unit.height, unit.screen) = (500.0, screen);
-        unit
-    };
-    let stands = || vec![at_wall(placed(0, (1600.0, -50.0), SOUTH, (1500.0, 450.0)), 0)];
-    // 55 in: 684.9 mm high (derived from 16:9).
-    assert_eq!(broken(&brief.clone().piece(unit(Some(1397.0))), stands()), ["window_front"]);
-    assert_eq!(broken(&brief.piece(unit(None)), stands()), [""; 0]);
 }
 
 fn sofa_and_table() -> Brief {

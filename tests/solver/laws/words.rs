@@ -6,7 +6,8 @@ use proptest::prelude::proptest;
 use super::drawn::rooms;
 use super::few;
 use super::told::{Apart, Image, assert_alike, sizes};
-use crate::support::plan::{Plan, PlanPiece, Tongue, What};
+use crate::support::plan::text::Tongue;
+use crate::support::plan::{Plan, PlanPiece, What};
 use crate::support::ranked::ranked_briefly;
 
 /// A parlour in whole inches.

@@ -133,7 +133,7 @@ fn layouts(brief: &Brief, site: &Site, arrangements: &[Arrangement], least: impl
     let (ground, floor) = (RoomContext::of(brief, site), Floor::of(brief, site));
     let mut best = f64::NEG_INFINITY;
     let search = |arrangement| {
-        let searched = search_stated(&ground, &floor, arrangement, (NODES, least(best)));
+        let searched = search_stated(&ground, &floor, arrangement, NODES, least(best));
         best = searched.found.as_ref().map_or(best, |found| found.objective.max(best));
         searched
     };

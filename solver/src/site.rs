@@ -39,6 +39,17 @@ pub struct SiteWall {
     pub inward: Point,
 }
 
+/// Where an item stands on its wall as moved in.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WallPlace {
+    /// Its left end as one faces it from inside.
+    pub left: Point,
+    /// Its right end.
+    pub right: Point,
+    /// Unit vector into the room.
+    pub inward: Point,
+}
+
 /// The quarter disc that a leaf sweeps.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Swing {
@@ -151,18 +162,18 @@ impl Site {
         self.walls.iter().map(|wall| wall.start).collect()
     }
 
-    /// Both ends of an item moved in with its wall (left, right as one faces it) and the way into the room.
+    /// Where an item stands, moved in with its wall.
     #[must_use]
-    pub fn place_of(&self, brief: &Brief, id: ItemId) -> Option<(Point, Point, Point)> {
+    pub fn place_of(&self, brief: &Brief, id: ItemId) -> Option<WallPlace> {
         let item = brief.room.item(id)?;
         let inward = self.wall(item.wall)?.inward;
         let (left, right) = brief.room.ends(item)?;
         let shift = inward * self.measured_within;
-        Some((left + shift, right + shift, inward))
+        Some(WallPlace { left: left + shift, right: right + shift, inward })
     }
 
-    fn add_item(&mut self, brief: &Brief, id: ItemId, kind: &ItemKind, place: (Point, Point, Point)) {
-        let (left, right, _) = place;
+    fn add_item(&mut self, brief: &Brief, id: ItemId, kind: &ItemKind, place: WallPlace) {
+        let WallPlace { left, right, .. } = place;
         match kind {
             ItemKind::Door(door) => {
                 if door.swings == Swings::In {
@@ -174,21 +185,21 @@ impl Site {
                 self.add_landing(brief, id, place);
             }
             ItemKind::Radiator(radiator) => {
-                self.add_heater(id, place, radiator.depth, (radiator.keep_clear, false));
+                self.add_heater(id, place, radiator.depth, radiator.keep_clear, false);
             }
-            ItemKind::Fireplace(fire) => self.add_heater(id, place, fire.depth, (fire.keep_clear, true)),
+            ItemKind::Fireplace(fire) => self.add_heater(id, place, fire.depth, fire.keep_clear, true),
             ItemKind::Opening(_) | ItemKind::Window(_) | ItemKind::Socket(_) => {}
         }
     }
 
-    fn add_landing(&mut self, brief: &Brief, item: ItemId, (left, right, inward): (Point, Point, Point)) {
+    fn add_landing(&mut self, brief: &Brief, item: ItemId, WallPlace { left, right, inward }: WallPlace) {
         let out = inward * brief.rules.get(Clearance::DoorLanding);
         let zone = Convex::counter_clockwise([left, right, right + out, left + out]);
         self.landings.push(Landing { item, zone });
     }
 
-    fn add_heater(&mut self, item: ItemId, place: (Point, Point, Point), depth: f64, (reach, fire): (f64, bool)) {
-        let (left, right, inward) = place;
+    fn add_heater(&mut self, item: ItemId, place: WallPlace, depth: f64, reach: f64, fire: bool) {
+        let WallPlace { left, right, inward } = place;
         let out = inward * depth;
         let shape = Convex::counter_clockwise([left, right, right + out, left + out]);
         self.bodies.push(Body { id: BodyId::Item(item), shape });
@@ -196,7 +207,7 @@ impl Site {
     }
 }
 
-fn swing(item: ItemId, hinge: Hinge, (left, right, inward): (Point, Point, Point)) -> Swing {
+fn swing(item: ItemId, hinge: Hinge, WallPlace { left, right, inward }: WallPlace) -> Swing {
     let radius = (right - left).norm();
     let (hinge, other) = match hinge {
         Hinge::Left => (left, right),

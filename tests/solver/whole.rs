@@ -20,7 +20,7 @@ fn branch_and_bound_finds_what_highs_proves_best() {
         let (ground, floor) = (RoomContext::of(&brief, &site), Floor::of(&brief, &site));
         for arrangement in &enumerate(&brief, &site).arrangements {
             let whole = milp::best(&stated(&ground, arrangement).unwrap(), f64::NEG_INFINITY);
-            let own = search_stated(&ground, &floor, arrangement, (1_000_000, f64::NEG_INFINITY));
+            let own = search_stated(&ground, &floor, arrangement, 1_000_000, f64::NEG_INFINITY);
             let own = own.found.map(|found| found.objective);
             match (own, whole) {
                 (None, None) => {}

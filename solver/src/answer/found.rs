@@ -103,6 +103,5 @@ fn of_piece(
 
 fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: PieceId, dimension: Dimension) -> Option<(f64, usize)> {
     let nodes = ground.limits.nodes / 10;
-    let place = (ground.room, ground.floor);
-    sizes::alone(place, candidate.arrangement, &candidate.found.layout, (piece, dimension), nodes)
+    sizes::alone(ground.room, ground.floor, candidate.arrangement, &candidate.found.layout, piece, dimension, nodes)
 }

@@ -8,7 +8,7 @@ use elbowroom_model::{Brief, Clearance, FixedId, ItemId, ItemKind, Piece, Point,
 use super::tolerance::{ALONG, ROUNDING};
 use crate::geometry::Convex;
 use crate::rules::{FOOT, PAST_ENDS};
-use crate::site::{BodyId, Site, SiteWall, Swing};
+use crate::site::{BodyId, Site, SiteWall, Swing, WallPlace};
 
 /// Something that keeps pieces off the floor.
 #[derive(Debug, Clone, PartialEq)]
@@ -74,7 +74,7 @@ fn windows(brief: &Brief, site: &Site) -> Vec<Keeper> {
     let clear = brief.rules.get(Clearance::WindowFront);
     let zone = |(id, item): (ItemId, &elbowroom_model::WallItem)| {
         let ItemKind::Window(window) = &item.kind else { return None };
-        let (left, right, inward) = site.place_of(brief, id)?;
+        let WallPlace { left, right, inward } = site.place_of(brief, id)?;
         let out = inward * clear;
         let shape = Convex::counter_clockwise([left, right, right + out, left + out]);
         Some(Keeper { shape, above: window.sill, obstacle: Obstacle::Item(id), rule: Clearance::WindowFront.into() })

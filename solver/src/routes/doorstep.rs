@@ -5,13 +5,13 @@ use elbowroom_model::{Brief, Dimension, ItemId, ItemKind, PieceId, Point};
 use super::tolerance::SHORTEST_FRONT;
 use super::{End, Mouth, Owner, ShapeId};
 use crate::layout::{Layout, Placed};
-use crate::site::Site;
+use crate::site::{Site, WallPlace};
 
 /// A doorway between its jambs, a window between its sides; where a radiator stands under the window, that stretch of
 /// the radiator's front. `None` for what one cannot step through or up to.
 pub(super) fn of_item(brief: &Brief, site: &Site, id: ItemId) -> Option<Mouth> {
     let item = brief.room.item(id)?;
-    let (left, right, inward) = site.place_of(brief, id)?;
+    let WallPlace { left, right, inward } = site.place_of(brief, id)?;
     let wall = site.wall(item.wall)?;
     let length = wall.along.dot(wall.end - wall.start);
     let place = |at: Point| wall.along.dot(at - wall.start).clamp(0.0, length.max(0.0));

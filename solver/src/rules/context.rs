@@ -87,7 +87,8 @@ impl RuleContext<'_> {
         &self,
         shape: &LinearOutline,
         piece: PieceId,
-        (rule, gap): (Rule, f64),
+        rule: Rule,
+        gap: f64,
         counts: impl Fn(&Body) -> bool,
     ) -> Vec<Requirement> {
         let bodies = self.site.bodies.iter().filter(|body| counts(body));

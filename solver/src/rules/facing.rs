@@ -28,11 +28,11 @@ impl LayoutRule for Facing {
             (false, true) => Clearance::ScreenToSeat,
             (false, false) => return Vec::new(),
         };
-        let rule = (rule, ground.brief.rules.get(rule));
+        let gap = ground.brief.rules.get(rule);
         if !face(seat.stand.facing, other.stand.facing) {
             return Vec::new();
         }
-        if is_meant(seat, other) { meant(ground, seat, other, rule) } else { by_chance(seat, other, rule) }
+        if is_meant(seat, other) { meant(ground, seat, other, rule, gap) } else { by_chance(seat, other, rule, gap) }
     }
 }
 
@@ -42,7 +42,7 @@ fn is_meant(first: &Pose, second: &Pose) -> bool {
     faces(first, second) || faces(second, first)
 }
 
-fn meant(ground: &RuleContext<'_>, seat: &Pose, other: &Pose, (rule, gap): (Clearance, f64)) -> Vec<Requirement> {
+fn meant(ground: &RuleContext<'_>, seat: &Pose, other: &Pose, rule: Clearance, gap: f64) -> Vec<Requirement> {
     let cause = |rule: Rule| Cause { rule, piece: seat.id, with: With::Piece(other.id) };
     let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, gap);
     let mut found = vec![
@@ -71,7 +71,7 @@ fn other_end(shape: &LinearOutline, towards: Point) -> &LinearPoint {
 }
 
 /// Where nothing says that they face each other they may also stand past each other or back to back.
-fn by_chance(seat: &Pose, other: &Pose, (rule, gap): (Clearance, f64)) -> Vec<Requirement> {
+fn by_chance(seat: &Pose, other: &Pose, rule: Clearance, gap: f64) -> Vec<Requirement> {
     let facing = seat.stand.facing;
     let fronts: Vec<Alternative> = [(facing, gap), (seat.left(), 0.0), (-seat.left(), 0.0), (-facing, 0.0)]
         .map(|(towards, gap)| separation::beyond(seat.main(), other.main(), towards, gap))

@@ -15,7 +15,7 @@ impl LayoutRule for FreeFronts {
         let mut found = Vec::new();
         for zone in zones(ground, pose) {
             found.extend(ground.inside(&zone, pose.id, rule, 0.0));
-            found.extend(ground.off_bodies(&zone, pose.id, (rule, 0.0), |body| body.shape.area() > 0.0));
+            found.extend(ground.off_bodies(&zone, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
             if pose.piece.kind.is_dined_at() {
                 found.extend(ground.site.swings.iter().map(|swing| Requirement {
                     cause: Cause { rule, piece: pose.id, with: With::Item(swing.item) },

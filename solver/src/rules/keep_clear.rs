@@ -5,7 +5,7 @@ use elbowroom_model::{Clearance, ItemKind, Rule};
 
 use super::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
 use crate::geometry::Convex;
-use crate::site::{Body, BodyId, ClearZone};
+use crate::site::{Body, BodyId, ClearZone, WallPlace};
 
 /// Out of what is kept clear before a heater or fire; rugs only out of a fire's.
 #[derive(Debug)]
@@ -34,7 +34,7 @@ impl LayoutRule for OutOfFixed {
     fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let counts = |body: &Body| !(pose.is_flat() && is_radiator(ground, body.id)) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
-        parts.flat_map(|part| ground.off_bodies(part, pose.id, (Rule::Fixed, 0.0), counts)).collect()
+        parts.flat_map(|part| ground.off_bodies(part, pose.id, Rule::Fixed, 0.0, counts)).collect()
     }
 }
 
@@ -52,7 +52,7 @@ impl LayoutRule for WindowFront {
             if pose.piece.height_with_screen() <= window.sill || reach <= 0.0 {
                 continue;
             }
-            let Some((left, right, inward)) = ground.site.place_of(ground.brief, id) else { continue };
+            let Some(WallPlace { left, right, inward }) = ground.site.place_of(ground.brief, id) else { continue };
             let zone = Convex::counter_clockwise([left, right, right + inward * reach, left + inward * reach]);
             let cause = Cause { rule: Clearance::WindowFront.into(), piece: pose.id, with: With::Item(id) };
             found.extend(pose.each_part(cause, |part| separation::out_of_polygon(part, &zone)));

@@ -33,7 +33,7 @@ pub struct Pose {
 impl Pose {
     /// A piece of a standing under one of its stands; its place counts from `origin`.
     #[must_use]
-    pub fn of((piece, variables): (Piece, PieceVariables), origin: Point, standing: &Standing, stand: Stand) -> Self {
+    pub fn of(piece: Piece, variables: PieceVariables, origin: Point, standing: &Standing, stand: Stand) -> Self {
         let anchor = LinearPoint::fixed(origin)
             .moved(stand.facing.left(), &Linear::variable(variables.across))
             .moved(stand.facing, &Linear::variable(variables.out));

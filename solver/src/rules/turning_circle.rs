@@ -16,7 +16,7 @@ impl LayoutRule for TurningCircle {
         let Some((centre, radius)) = circle(ground) else { return Vec::new() };
         let piece = ground.main_seat;
         let mut found = ground.inside(&centre, piece, RULE, radius);
-        found.extend(ground.off_bodies(&centre, piece, (RULE, radius), |_| true));
+        found.extend(ground.off_bodies(&centre, piece, RULE, radius, |_| true));
         found
     }
 

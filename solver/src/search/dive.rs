@@ -37,7 +37,9 @@ pub(super) fn is_cut_short(searched: &Searched) -> bool {
 
 /// What `before` found, or better. The bound is still that of the search that was cut short.
 pub(super) fn dive_on(
-    (room, floor, arrangement): (&RoomContext<'_>, &Floor, &Arrangement),
+    room: &RoomContext<'_>,
+    floor: &Floor,
+    arrangement: &Arrangement,
     effort: Effort<'_>,
     before: Searched,
 ) -> Searched {
@@ -106,7 +108,7 @@ impl Dive<'_, '_> {
         }
         let to_beat = self.searched.found.as_ref().map_or(self.effort.to_beat, |found| found.objective);
         let effort = Effort { aim, to_beat, nodes, ..self.effort };
-        let more = search_once((self.room, self.floor, arrangement), effort, order);
+        let more = search_once(self.room, self.floor, arrangement, effort, order);
         self.nodes -= more.tally.nodes.min(self.nodes);
         self.searched.take_work_of(&more);
         for (cause, count) in more.blame {

@@ -45,12 +45,12 @@ const NODES_TO_TIDY: usize = 60;
 /// The best layout of `arrangement`.
 #[must_use]
 pub fn search(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
-    let mut searched = search_once((room, floor, arrangement), effort, Order::BestFirst);
+    let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst);
     if effort.aim != Aim::Together {
         return searched;
     }
     if dive::is_cut_short(&searched) {
-        searched = dive::dive_on((room, floor, arrangement), effort, searched);
+        searched = dive::dive_on(room, floor, arrangement, effort, searched);
     }
     if let Some(found) = searched.found.take() {
         let (found, tidied) = tidied(room, floor, arrangement, found);
@@ -66,7 +66,7 @@ fn tidied(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, foun
     let value = found.layout.size_value(room.brief);
     let effort =
         Effort { aim: Aim::Tidy(&found.layout), to_beat: found.objective - value, nodes: NODES_TO_TIDY, without: None };
-    let mut searched = search_once((room, floor, arrangement), effort, Order::BestFirst);
+    let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst);
     let tidier = searched.found.take().map(|tidy| {
         let objective = tidy.layout.size_value(room.brief) + tidy.objective;
         Found { objective, bound: found.bound.max(objective), ..tidy }

@@ -3,7 +3,7 @@
 use super::found::{Effort, Found, Searched};
 use super::problem::Problem;
 use super::room_context::RoomContext;
-use super::tree::{Order, Tree, layout_of};
+use super::tree::{Limits, Order, Tree, layout_of};
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::program::{DefaultEngine, Engine};
@@ -11,7 +11,9 @@ use crate::routes::Floor;
 
 /// The best that a search in this order finds.
 pub(super) fn search_once(
-    (room, floor, arrangement): (&RoomContext<'_>, &Floor, &Arrangement),
+    room: &RoomContext<'_>,
+    floor: &Floor,
+    arrangement: &Arrangement,
     effort: Effort<'_>,
     order: Order,
 ) -> Searched {
@@ -22,8 +24,8 @@ pub(super) fn search_once(
 /// The same of a problem that is stated.
 pub(super) fn searched(problem: &Problem<'_>, floor: &Floor, effort: Effort<'_>, order: Order) -> Searched {
     let widenings = typed_arena::Arena::new();
-    let (nodes, to_beat) = (effort.nodes, effort.to_beat);
-    let mut tree = Tree::<DefaultEngine>::new(problem, (floor, &widenings), (order, nodes), to_beat);
+    let limits = Limits { order, nodes: effort.nodes, to_beat: effort.to_beat };
+    let mut tree = Tree::<DefaultEngine>::new(problem, floor, &widenings, limits);
     let bound = tree.search();
     let found = tree.incumbent.as_ref().map(|best| Found {
         layout: with_circle(problem.ground.brief, floor, layout_of(problem, best)),

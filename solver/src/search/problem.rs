@@ -253,7 +253,7 @@ impl<'a> Problem<'a> {
         for stand in &standing.stands {
             let key = StandKey::of(standing, stand);
             let posed = self.known.posed(key, || {
-                let pose = Pose::of((piece.clone(), *variables), ground.variables.origin, standing, *stand);
+                let pose = Pose::of(piece.clone(), *variables, ground.variables.origin, standing, *stand);
                 let place = place_of(&ground, &pose);
                 Posed { pose, place }
             });

@@ -73,7 +73,8 @@ pub fn search_stated(
     room: &RoomContext<'_>,
     floor: &Floor,
     arrangement: &Arrangement,
-    (nodes, to_beat): (usize, f64),
+    nodes: usize,
+    to_beat: f64,
 ) -> Searched {
     let problem = Problem::of(room, arrangement, Aim::Together, None, true);
     searched(&problem, floor, Effort { aim: Aim::Together, to_beat, nodes, without: None }, Order::BestFirst)

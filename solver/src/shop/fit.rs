@@ -23,7 +23,7 @@ const NODES: usize = 400;
 /// `candidate` as the piece of the room that it suits best. `brief`: as asked, `by_the_way`: without what the way holds.
 pub(super) fn candidate(brief: &Brief, by_the_way: &Brief, rows: &[Row], candidate: &ListedPiece) -> CandidateFound {
     let of_its_kind = rows.iter().enumerate().filter(|(_, row)| row.kind == candidate.kind);
-    let tried = of_its_kind.map(|(place, row)| against((brief, by_the_way), (place, row), candidate));
+    let tried = of_its_kind.map(|(place, row)| against(brief, by_the_way, place, row, candidate));
     best_by(tried, score)
         .unwrap_or_else(|| CandidateFound { why_not: Some(WhyNot::NoneAsked), ..unseen(brief, candidate) })
 }
@@ -40,11 +40,7 @@ fn unseen(brief: &Brief, candidate: &ListedPiece) -> CandidateFound {
     CandidateFound { way, ..CandidateFound::default() }
 }
 
-fn against(
-    (brief, by_the_way): (&Brief, &Brief),
-    (place, row): (usize, &Row),
-    candidate: &ListedPiece,
-) -> CandidateFound {
+fn against(brief: &Brief, by_the_way: &Brief, place: usize, row: &Row, candidate: &ListedPiece) -> CandidateFound {
     let unseen = CandidateFound { row: Some(place), beyond: beyond(brief, row, candidate), ..unseen(brief, candidate) };
     let Some(piece) = row.piece(by_the_way) else { return unseen };
     if !row.enough(candidate) {
@@ -115,7 +111,7 @@ fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &RankedOptio
     let arrangement = enumeration.arrangements.iter().find(|arrangement| arrangement.key == option.key)?;
     let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
     let found = search(&room, &floor, arrangement, effort).found?;
-    let (most, _) = sizes::alone((&room, &floor), arrangement, &found.layout, (id, dimension), NODES)?;
+    let (most, _) = sizes::alone(&room, &floor, arrangement, &found.layout, id, dimension, NODES)?;
     Some(most)
 }
 

@@ -12,10 +12,12 @@ use crate::search::{Aim, Effort, RoomContext, search};
 /// Never less than it is in `layout`.
 #[must_use]
 pub fn alone(
-    (room, floor): (&RoomContext<'_>, &Floor),
+    room: &RoomContext<'_>,
+    floor: &Floor,
     arrangement: &Arrangement,
     layout: &Layout,
-    (piece, dimension): (PieceId, Dimension),
+    piece: PieceId,
+    dimension: Dimension,
     nodes: usize,
 ) -> Option<(f64, usize)> {
     let together = layout.of(piece)?.size.get(dimension)?;

@@ -30,7 +30,7 @@ impl Pattern {
 pub(super) fn patterns(asking: &Asking, stock: &[Owned]) -> Vec<Pattern> {
     let mut kept: Vec<Pattern> = Vec::new();
     for (place, option) in asking.answer.options.iter().enumerate() {
-        let pattern = pattern(asking, (place, option), stock);
+        let pattern = pattern(asking, place, option, stock);
         if !kept.iter().any(|other| other.covers(&pattern)) {
             kept.retain(|other| !pattern.covers(other));
             kept.push(pattern);
@@ -39,7 +39,7 @@ pub(super) fn patterns(asking: &Asking, stock: &[Owned]) -> Vec<Pattern> {
     kept
 }
 
-fn pattern(asking: &Asking, (place, option): (usize, &RankedOption), stock: &[Owned]) -> Pattern {
+fn pattern(asking: &Asking, place: usize, option: &RankedOption, stock: &[Owned]) -> Pattern {
     let all = asking.asked();
     let rows = all.iter().map(|asked| {
         let fitting = stock.iter().enumerate().filter(|(_, owned)| has_place(asking, option, asked, &owned.piece));

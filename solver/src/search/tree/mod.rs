@@ -59,6 +59,16 @@ pub(super) enum Order {
     DeepestFirst,
 }
 
+/// How a tree is searched.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Limits {
+    pub(super) order: Order,
+    /// Nodes at most.
+    pub(super) nodes: usize,
+    /// Layouts count that are better than this.
+    pub(super) to_beat: f64,
+}
+
 /// What became of a node.
 enum Fate {
     Alive,
@@ -66,13 +76,14 @@ enum Fate {
 }
 
 impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
-    /// The root alone; layouts count that are better than `to_beat`.
+    /// The root alone.
     pub(super) fn new(
         problem: &'p Problem<'a>,
-        (floor, widenings): (&'p Floor, &'p Arena<Requirement>),
-        (order, most_nodes): (Order, usize),
-        to_beat: f64,
+        floor: &'p Floor,
+        widenings: &'p Arena<Requirement>,
+        limits: Limits,
     ) -> Self {
+        let Limits { order, nodes: most_nodes, to_beat } = limits;
         let (queue, blame) = (BinaryHeap::new(), BTreeMap::new());
         let unexplored = f64::NEG_INFINITY;
         let mut tree = Self {

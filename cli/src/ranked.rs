@@ -163,7 +163,7 @@ pub(crate) fn timed(brief: &Brief, limits: &Limits) -> Result<(Answer, Vec<(Part
 /// The option that is meant, where it is one of those that fit.
 pub(crate) fn chosen<'a>(answer: &'a Answer, meant: &OptionArg) -> Result<&'a RankedOption, Failure> {
     if answer.options.is_empty() {
-        let remedies = answer.remedies.iter().map(|remedy| said::remedy(answer, remedy)).collect();
+        let remedies = said::remedies(answer);
         return Err(Failure::NothingFits { undecided: answer.undecided(), remedies });
     }
     let found = answer.options.iter().find(|option| match meant {

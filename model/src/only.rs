@@ -36,6 +36,14 @@ pub enum SecondPlace {
     Right,
 }
 
+impl SecondPlace {
+    /// The place as files write it.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        self.into()
+    }
+}
+
 /// The decisions, by the names that results give them.
 const CHOICES: [&str; 5] = ["seat_back", "facing", "hand", "media_wall", "second_seats"];
 /// The value of a seat that stands free.

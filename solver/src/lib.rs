@@ -15,7 +15,6 @@ pub mod gaps;
 pub mod geometry;
 pub mod layout;
 pub mod notice;
-pub mod outcome;
 pub mod plan;
 pub mod program;
 mod rank;
@@ -31,12 +30,10 @@ pub mod sizes;
 pub mod stock;
 pub mod verify;
 pub mod way;
-pub mod wording;
 
 pub use answer::Answer;
 pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};
-pub use outcome::Outcome;
 pub use rank::rank;
 pub use site::Site;
 

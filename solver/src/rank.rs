@@ -101,7 +101,6 @@ fn dropped_refusal(Dropped { arrangement, reason }: &Dropped) -> Refusal {
 }
 
 fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
-    let dead_ends = tally.dead_ends.iter().map(|(rule, count)| (rule.key(), *count)).collect();
     Work {
         arrangements: enumeration.arrangements.len() + enumeration.dropped.len(),
         dropped: enumeration.dropped.len(),
@@ -110,7 +109,7 @@ fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
         given_up: tally.pruned,
         layouts: tally.layouts,
         too_narrow: tally.too_narrow,
-        dead_ends,
+        dead_ends: tally.dead_ends,
         seconds: 0.0,
     }
 }

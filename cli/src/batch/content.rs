@@ -6,10 +6,10 @@ use std::path::Path;
 use elbowroom_model::Unit;
 use elbowroom_model::tables::Tables;
 use elbowroom_solver::Limits;
-use elbowroom_solver::outcome::FORMAT;
 
 use crate::process::failure::Failure;
 use crate::process::source;
+use crate::result::rank::FORMAT;
 
 /// How long a content's name is, hexadecimal digits.
 pub(crate) const DIGITS: usize = 64;

@@ -7,12 +7,13 @@
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use elbowroom_model::{Fault, Unit, scenario};
-use elbowroom_solver::{Answer, Outcome, Unwatched};
+use elbowroom_solver::{Answer, Unwatched};
 use serde::Serialize;
 
 use super::content::{Content, Terms};
 use crate::process::failure::Failure;
 use crate::render::batch;
+use crate::result::rank::RankResult;
 use crate::text::json;
 use crate::words::batch as words;
 
@@ -32,7 +33,7 @@ struct Line<'a> {
     content: String,
     units: Option<Unit>,
     faults: &'a [Fault],
-    result: Option<Outcome>,
+    result: Option<RankResult<'a>>,
 }
 
 /// Solves the room of this scenario. Whatever is wrong with it stands in the record.
@@ -42,7 +43,7 @@ pub(crate) fn record(text: Result<&str, &Fault>, terms: &Terms) -> Result<Record
     let faults = result.as_ref().err().map_or(&[][..], Vec::as_slice);
     let answer = result.as_ref().ok();
     let units = answer.map(|answer| answer.brief.units);
-    let line = json::line(&Line { content: content.to_string(), units, faults, result: answer.map(Outcome::of) })?;
+    let line = json::line(&Line { content: content.to_string(), units, faults, result: answer.map(RankResult::of) })?;
     let plan = answer.and_then(|answer| batch::plan(&answer.brief, answer.options.first()?));
     Ok(Record { content, line, plan })
 }

@@ -2,7 +2,7 @@
 
 use std::io::Read;
 
-use elbowroom_solver::{Limits, Outcome};
+use elbowroom_solver::Limits;
 
 use crate::args::RankArgs;
 use crate::process::exit::Exit;
@@ -10,6 +10,7 @@ use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 use crate::ranked::{ranked_against, timed};
 use crate::render::rank;
+use crate::result::rank::RankResult;
 use crate::text::json;
 
 /// Reads, ranks, prints.
@@ -22,7 +23,7 @@ pub(super) fn run(
     let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
     let (answer, as_it_is) = ranked_against(&args.room, &limits, stdin, stderr)?;
     let text = if args.json {
-        json::text(&Outcome::of(&answer))?
+        json::text(&RankResult::of(&answer))?
     } else {
         let set = &args.room.scenario.set;
         let changed = as_it_is.as_ref().map(|before| rank::changed(set, before, &answer, stdout.look()));

@@ -5,7 +5,6 @@ use std::io::Read;
 use elbowroom_model::listing::Asked;
 use elbowroom_solver::cautions::cautions;
 use elbowroom_solver::shop::{self, CandidateFound, Effort, SetsAsked, ShopFound, Unwatched, Watch};
-use elbowroom_solver::wording::caution::caution;
 
 use crate::args::ShopArgs;
 use crate::process::exit::Exit;
@@ -50,7 +49,7 @@ pub(super) fn run(
     }
     let passed_over = &list.listing.passed_over;
     let passed_over = (!passed_over.is_empty()).then(|| words::list::passed_over(&list.name, passed_over));
-    let cautions = cautions(&brief).into_iter().map(|one| caution(one).to_owned());
+    let cautions = cautions(&brief).into_iter().map(|one| words::answer::caution(one).to_owned());
     let notices: Vec<String> = passed_over.into_iter().chain(cautions).collect();
     let names = Names { brief: &brief, listed: &list.listing.pieces, rows: &found.rows };
     let told = page::Told { names, found: &found, notices: &notices, currency: list.listing.currency.as_deref() };

@@ -7,7 +7,6 @@ use elbowroom_model::tables::Tables;
 use elbowroom_model::{PieceKind, way};
 use elbowroom_solver::cautions::OF_CARRYING;
 use elbowroom_solver::way::way_in;
-use elbowroom_solver::wording::caution::caution;
 
 use crate::args::WayArgs;
 use crate::process::exit::Exit;
@@ -41,7 +40,7 @@ pub(super) fn run(args: &WayArgs, stdin: &mut dyn Read, stdout: &mut Outlet<'_>)
     let found = way_in(&file, &pieces, &|kind: PieceKind| tables.sizes(kind).height);
     let mut notices = file.notices.clone();
     notices.extend(found.assumed.iter().map(|one| words::way::assumed(*one).to_owned()));
-    notices.extend(OF_CARRYING.map(|one| caution(one).to_owned()));
+    notices.extend(OF_CARRYING.map(|one| words::answer::caution(one).to_owned()));
     notices.extend(passed_over);
     let text = if args.json {
         json::text(&WayResult::of(&file, &found, &notices))?

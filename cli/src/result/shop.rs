@@ -2,15 +2,15 @@
 
 use elbowroom_model::PieceKind;
 use elbowroom_model::listing::{ListedPiece, Money};
-use elbowroom_solver::outcome::{OptionFound, Remedy};
 use elbowroom_solver::shop::{
     Beyond, CandidateFound, Impossible, Left, Miss, OptionFits, PairFound, Row, SetFound, SetPiece, SetsFound,
     ShopFound,
 };
-use elbowroom_solver::wording::arrangement::title;
 use serde::Serialize;
 
+use super::rank::{OptionResult, RemedyResult};
 use super::way::PieceResult;
+use crate::words::answer::title;
 use crate::words::shop::{self as words, Names};
 
 /// Name and version of the format.
@@ -73,7 +73,7 @@ struct CandidateResult<'a> {
     /// It has its place in the room.
     fits: bool,
     /// Every option with it, best first.
-    options: Vec<OptionResult<'a>>,
+    options: Vec<FitResult<'a>>,
     /// How much larger it could be in the first option, each dimension by itself.
     left: &'a [Left],
     /// Dimensions that would have to be less, each by itself enough.
@@ -81,12 +81,12 @@ struct CandidateResult<'a> {
     /// Why it does not fit, where that is no matter of size.
     why_not: Option<String>,
     /// What would make it fit.
-    remedies: Vec<Remedy>,
+    remedies: Vec<RemedyResult>,
 }
 
 /// An option that a candidate fits.
 #[derive(Debug, Serialize)]
-struct OptionResult<'a> {
+struct FitResult<'a> {
     /// Stable name of the arrangement.
     key: &'a str,
     /// The arrangement in words.
@@ -128,7 +128,7 @@ struct SetResult<'a> {
     /// Options that the set makes.
     options: usize,
     /// The best of them, with its layout.
-    option: OptionFound,
+    option: OptionResult<'a>,
 }
 
 /// What stands for a row.
@@ -174,7 +174,7 @@ impl<'a> ShopResult<'a> {
 
 fn candidate<'a>(names: Names<'a>, listed: &'a ListedPiece, found: &'a CandidateFound) -> CandidateResult<'a> {
     let way = names.brief.way.as_ref().zip(found.way.as_ref());
-    let remedies = found.remedies.iter().map(|one| Remedy::told(names.brief, one, found.is_decided()));
+    let remedies = found.remedies.iter().map(|one| RemedyResult::of(names.brief, one, found.is_decided()));
     CandidateResult {
         name: &listed.name,
         line: listed.line,
@@ -195,8 +195,8 @@ fn candidate<'a>(names: Names<'a>, listed: &'a ListedPiece, found: &'a Candidate
     }
 }
 
-fn option<'a>(names: Names<'a>, found: &'a OptionFits) -> OptionResult<'a> {
-    OptionResult { key: &found.key, title: title(names.brief, &found.choices), score: found.score }
+fn option<'a>(names: Names<'a>, found: &'a OptionFits) -> FitResult<'a> {
+    FitResult { key: &found.key, title: title(names.brief, &found.choices), score: found.score }
 }
 
 fn sets<'a>(names: Names<'a>, found: &'a SetsFound) -> SetsResult<'a> {
@@ -228,7 +228,7 @@ fn set<'a>(names: Names<'a>, found: &'a SetFound) -> SetResult<'a> {
         price: found.price,
         liking: found.liking,
         options: found.options,
-        option: OptionFound::of(&found.brief, &found.option),
+        option: OptionResult::of(&found.brief, &found.option),
     }
 }
 

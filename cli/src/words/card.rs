@@ -51,7 +51,7 @@ pub(crate) fn title(room: &str) -> String {
 
 /// The option that is shopped for.
 pub(crate) fn option(brief: &Brief, option: &RankedOption) -> String {
-    format!("Option {}. {}", option.rank, answer::title(brief, option))
+    format!("Option {}. {}", option.rank, answer::title(brief, &option.choices))
 }
 
 /// A piece, or several alike.
@@ -61,7 +61,7 @@ pub(crate) fn piece(label: &str, count: usize) -> String {
 
 /// The hand of a corner sofa.
 pub(crate) fn hand(hand: Hand) -> String {
-    let hand = answer::hand(hand).to_uppercase();
+    let hand = hand.key().to_uppercase();
     format!(
         "HAND: as you SIT on it, the return is on your {hand}. (Seen from before it, that is the other side: shops differ; sit down.)"
     )

@@ -1,6 +1,7 @@
 //! Prose of what setting something otherwise does.
 
 use elbowroom_solver::Answer;
+use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::comparison::Changed;
 
 use super::answer::title;
@@ -40,7 +41,7 @@ pub(crate) fn titles(titles: &[String], more: usize) -> String {
 
 /// What is first now.
 pub(crate) fn first(now: &Answer, changed: &Changed<'_>) -> String {
-    let title = |option| title(&now.brief, option);
+    let title = |option: &RankedOption| title(&now.brief, &option.choices);
     match changed.first {
         [_, None] => "nothing fits now".to_owned(),
         [None, Some(now)] => format!("{}, score {:.0}; before, nothing fitted", title(now), now.score),
@@ -61,12 +62,12 @@ pub(crate) fn former(answer: &Answer, changed: &Changed<'_>) -> Option<String> {
         Some(former) => {
             format!(
                 "{}, first before, is option {} now, {}",
-                title(&answer.brief, before),
+                title(&answer.brief, &before.choices),
                 former.rank,
                 score(before.score, former.score)
             )
         }
-        None => format!("{}, first before, does not fit now", title(&answer.brief, before)),
+        None => format!("{}, first before, does not fit now", title(&answer.brief, &before.choices)),
     })
 }
 

@@ -1,5 +1,4 @@
-//! The program's prose, all of it that is not the model's or the solver's: headings, sentences, labels, in the units
-//! asked for. What several pages say alike stands here; the rest has a file a subject.
+//! The program's prose, all of it that is not the model's: headings, sentences, labels, in the units asked for. What several pages say alike stands here; the rest has a file a subject.
 
 pub(crate) mod answer;
 pub(crate) mod apart;

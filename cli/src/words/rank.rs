@@ -5,9 +5,8 @@ use std::fmt::Write;
 use elbowroom_model::article::the;
 use elbowroom_model::{Brief, Hand, ItemId, PieceId, WallId};
 use elbowroom_solver::answer::{Holding, RankedOption, Thing, TurnsIf, Work};
-use elbowroom_solver::wording::cause::holding;
 
-use super::answer::title;
+use super::answer::{holding, title};
 use super::figures::counted;
 
 /// Label: which wall, which way.
@@ -55,7 +54,7 @@ pub(crate) fn seating(brief: &Brief, back: Option<WallId>, faced: Option<&Faced>
 /// Which hand a corner sofa has.
 pub(crate) fn hand(hand: Hand, beside: Option<&str>) -> String {
     let toward = beside.map_or_else(String::new, |wall| format!(", toward {}", the(wall)));
-    let hand = super::answer::hand(hand);
+    let hand = hand.key();
     format!("{hand}: the return is on your {hand} as you sit{toward}")
 }
 
@@ -172,7 +171,7 @@ pub(crate) fn others(unit: &str) -> String {
 
 /// The line of another option.
 pub(crate) fn other(brief: &Brief, option: &RankedOption) -> String {
-    format!("{}. {}", option.rank, title(brief, option))
+    format!("{}. {}", option.rank, title(brief, &option.choices))
 }
 
 /// How an option stands in the order, and how it differs from the first.

@@ -92,7 +92,7 @@ pub(crate) fn title(room: &str) -> String {
 
 /// The answer in a sentence.
 pub(crate) fn answer(brief: &Brief, best: &RankedOption, of: usize) -> String {
-    let sentence = format!("{}: score {:.0} of 100", title_of(brief, best), best.score);
+    let sentence = format!("{}: score {:.0} of 100", title_of(brief, &best.choices), best.score);
     match of {
         1 => format!("{sentence}; nothing else fits."),
         _ => format!("{sentence}, first in {} of the ways to weigh the wishes.", share(best.first_place_share)),

@@ -5,8 +5,8 @@ use elbowroom_model::{Brief, Dimension};
 use elbowroom_solver::refusal::Remedy;
 use elbowroom_solver::shop::{CandidateFound, Impossible, PairFound, Row, WhyNot};
 use elbowroom_solver::way::Asks;
-use elbowroom_solver::wording;
 
+use super::answer;
 use super::figures::counted;
 
 /// The names that places in a list and in the rows of a room stand for.
@@ -52,13 +52,13 @@ pub(crate) fn why_not(names: Names<'_>, listed: &ListedPiece, found: &CandidateF
 
 /// What would make a candidate fit, or made it fit where it was tried.
 pub(crate) fn remedies(brief: &Brief, found: &CandidateFound) -> Vec<String> {
-    let told = |remedy: &Remedy| wording::remedy::remedy(brief, remedy, found.is_decided());
+    let told = |remedy: &Remedy| answer::remedy(brief, remedy, found.is_decided());
     found.remedies.iter().map(told).collect()
 }
 
 /// What fails where two candidates do not go together.
 pub(crate) fn nearest(brief: &Brief, pair: &PairFound) -> String {
-    pair.nearest.as_ref().map_or_else(String::new, |refusal| wording::refusal::refusal(brief, refusal))
+    pair.nearest.as_ref().map_or_else(String::new, |refusal| answer::refusal(brief, refusal))
 }
 
 /// Why there is no set.

@@ -6,7 +6,8 @@ use crate::geometry::Convex;
 use crate::layout::Placed;
 
 /// To a thousandth.
-pub(crate) fn thousandth(figure: f64) -> f64 {
+#[must_use]
+pub fn thousandth(figure: f64) -> f64 {
     let told = (figure * 1e3).round() / 1e3;
     // A negative zero would be told as one.
     if told == 0.0 { 0.0 } else { told }

@@ -17,8 +17,7 @@ use crate::notice::Notice;
 use crate::refusal::{Refusal, Remedy, Why};
 
 pub use crate::sizes::{HeldBy, Holding};
-pub use figures::degrees;
-pub(crate) use figures::thousandth;
+pub use figures::{degrees, thousandth};
 pub(crate) use found::{Ground, option, sizes};
 pub use option::{Gap, OptionPiece, RankedOption, TurningCircle, TurnsIf};
 pub use size::{DimensionRange, PieceSizes};

@@ -2,10 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use serde::Serialize;
+use elbowroom_model::Rule;
 
 /// What it took, counted.
-#[derive(Debug, Clone, PartialEq, Default, Serialize)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct Work {
     /// Arrangements looked at, those that cheap bounds dropped included.
     pub arrangements: usize,
@@ -21,8 +21,8 @@ pub struct Work {
     pub layouts: usize,
     /// Those of them in which a way through was too narrow.
     pub too_narrow: usize,
-    /// How often a rule left no place, by its stable name.
-    pub dead_ends: BTreeMap<&'static str, usize>,
+    /// How often a rule left no place.
+    pub dead_ends: BTreeMap<Rule, usize>,
     /// Filled in by who holds the clock: the solver has none.
     pub seconds: f64,
 }

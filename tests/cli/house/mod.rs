@@ -4,6 +4,7 @@
 mod files;
 mod imports;
 mod libraries;
+mod literals;
 mod modules;
 mod public;
 mod suites;

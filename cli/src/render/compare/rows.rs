@@ -1,12 +1,12 @@
 //! The tables of a comparison: a row for each thing that can be held against each other, a column for each option.
 
-use elbowroom_model::{Criterion, Dimension, PieceId, WallId};
+use elbowroom_model::{Criterion, Dimension, Hand, PieceId, WallId};
 use elbowroom_solver::answer::{PieceSizes, RankedOption, Thing};
 
 use super::Compared;
 use crate::render::rank::wall_faced;
 use crate::text::table::{Stand, Table};
-use crate::words::answer::{hand, reason, second_place};
+use crate::words::answer::reason;
 use crate::words::compare as words;
 use crate::words::lengths::{shopped_range, taped_bare};
 
@@ -27,7 +27,7 @@ pub(super) fn decisions(compared: &Compared<'_>) -> Table {
     table.cells(of_each(words::BACK, &|option| wall(option.choices.seat_back, words::FREE)));
     table.cells(of_each(words::FACING, &|option| wall(wall_faced(brief, option), "")));
     if compared.options.iter().any(|option| option.choices.hand.is_some()) {
-        table.cells(of_each(words::HAND, &|option| option.choices.hand.map_or("", hand).to_owned()));
+        table.cells(of_each(words::HAND, &|option| option.choices.hand.map_or("", Hand::key).to_owned()));
     }
     if compared.options.iter().any(|option| option.choices.media_wall.is_some()) {
         table.cells(of_each(words::SCREEN, &|option| wall(option.choices.media_wall, words::NONE)));
@@ -41,7 +41,7 @@ pub(super) fn decisions(compared: &Compared<'_>) -> Table {
     for piece in seats {
         table.cells(of_each(Thing::Piece(piece).name(brief), &|option| {
             let seat = option.choices.seats().into_iter().find(|seat| seat.piece == piece);
-            seat.map_or(words::NONE, |seat| second_place(seat.place)).to_owned()
+            seat.map_or(words::NONE, |seat| seat.place.key()).to_owned()
         }));
     }
     table
@@ -75,7 +75,7 @@ pub(super) fn apart_most(compared: &Compared<'_>) -> Vec<(Criterion, Vec<(usize,
     for criterion in first.judgements.iter().map(|it| it.criterion) {
         let each = compared.options.iter().filter_map(|option| {
             let it = option.judgement(criterion)?;
-            Some((it.score, (option.rank, reason(brief, it))))
+            Some((it.score, (option.rank, reason(brief, &it.finding))))
         });
         let (scores, reasons): (Vec<f64>, Vec<(usize, String)>) = each.unzip();
         let spread = scores.iter().copied().fold(f64::NEG_INFINITY, f64::max)

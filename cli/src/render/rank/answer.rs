@@ -16,7 +16,7 @@ const HANG: usize = 12;
 pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
     let brief = told.brief();
     page.paragraph(0, &refused::summary(told.answer, told.by));
-    page.strong(&format!("1. {}", title(brief, best)));
+    page.strong(&format!("1. {}", title(brief, &best.choices)));
     if let Some(seat) = main_seat(brief, best) {
         page.labelled(3, words::SEATING, HANG, &seating(brief, best, seat));
         if let Some(hand) = best.choices.hand {

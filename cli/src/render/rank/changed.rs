@@ -25,7 +25,8 @@ pub(crate) fn text(set: &[String], before: &Answer, now: &Answer, look: Look) ->
     page.labelled(3, words::OPTIONS, HANG, &words::count(before.options.len(), now.options.len()));
     for (label, options, of) in [(words::GAINED, &changed.gained, now), (words::LOST, &changed.lost, before)] {
         if !options.is_empty() {
-            let titles: Vec<String> = options.iter().take(TITLES).map(|option| title(&of.brief, option)).collect();
+            let titles: Vec<String> =
+                options.iter().take(TITLES).map(|option| title(&of.brief, &option.choices)).collect();
             page.labelled(3, label, HANG, &words::titles(&titles, options.len() - titles.len()));
         }
     }

@@ -78,7 +78,7 @@ fn left_out(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
     }
     page.heading(words::left_out(option.proven));
     for piece in &option.layout.left_out {
-        let why = said::left_out(told.brief(), option, *piece);
+        let why = said::left_out(told.brief(), *piece, option.proven);
         page.entry(2, &format!("{}: {why}", Thing::Piece(*piece).name(told.brief())));
     }
 }

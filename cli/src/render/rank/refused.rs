@@ -26,8 +26,8 @@ pub(super) fn tell_nothing_fits(page: &mut Page, told: &Told<'_>) {
         return;
     }
     page.heading(words::remedies(undecided));
-    for remedy in &told.answer.remedies {
-        page.entry(3, &said::remedy(told.answer, remedy));
+    for remedy in said::remedies(told.answer) {
+        page.entry(3, &remedy);
     }
 }
 
@@ -66,7 +66,7 @@ pub(crate) fn reasons(answer: &Answer) -> Vec<(&'static str, Vec<Reason<'_>>)> {
 fn by_miss<'a>(answer: &'a Answer, refused: &[&'a Refusal]) -> Vec<Reason<'a>> {
     let mut reasons: Vec<Reason<'a>> = Vec::new();
     for one in refused {
-        let why = said::refused(&answer.brief, one);
+        let why = said::refusal(&answer.brief, one);
         match reasons.iter_mut().find(|reason| reason.why == why) {
             Some(reason) => reason.keys.push(&one.key),
             None => reasons.push(Reason { why, keys: vec![&one.key], short_by: one.short_by() }),

@@ -6,7 +6,7 @@ use elbowroom_solver::{Answer, Limits, Unwatched, rank};
 
 use super::{Told, text};
 use crate::text::look::Look;
-use crate::words::answer::{remedy, title};
+use crate::words::answer::{remedies, title};
 
 /// A room in which every size is settled, and one in which nothing fits.
 const SETTLED: &str = include_str!("../../../../tests/data/settled.yaml");
@@ -52,7 +52,7 @@ fn no_line_is_wider_than_the_terminal() {
 fn what_is_left_out_and_what_is_not_proven_is_said() {
     let answer = two_options();
     let page = page(&answer, 100);
-    let [first, second] = [0, 1].map(|place| title(&answer.brief, &answer.options[place]));
+    let [first, second] = [0, 1].map(|place| title(&answer.brief, &answer.options[place].choices));
     assert!(page.contains(&format!("1. {first}")) && page.contains(&format!("2. {second}")), "{page}");
     assert_eq!(page.matches("its sizes are not proven largest").count(), 1, "{page}");
     assert!(page.contains("Left out, for it did not fit\n  rug: There is no place for the rug"), "{page}");
@@ -63,8 +63,8 @@ fn where_nothing_fits_each_remedy_is_told() {
     let answer = answer(NOTHING_FITS);
     let page = page(&answer, 1000);
     assert!(!answer.remedies.is_empty() && page.contains("Nothing fits as asked."), "{page}");
-    for one in &answer.remedies {
-        assert!(page.contains(&remedy(&answer, one)), "{page}");
+    for remedy in remedies(&answer) {
+        assert!(page.contains(&remedy), "{page}");
     }
 }
 

@@ -52,6 +52,6 @@ fn row(brief: &Brief, sign: &str, judgement: &Judgement, mean: Option<f64>) -> [
         sign.to_owned(),
         judgement.criterion.key().to_owned(),
         words::against_mean(judgement.score, mean),
-        reason(brief, judgement),
+        reason(brief, &judgement.finding),
     ]
 }

@@ -22,10 +22,10 @@ pub(crate) fn explained(work: &Work, parts: &[(Part, Duration)], look: Look) -> 
     }
     page.heading(words::DEAD_ENDS);
     let mut rules: Vec<_> = work.dead_ends.iter().collect();
-    rules.sort_by_key(|(rule, count)| (std::cmp::Reverse(**count), **rule));
+    rules.sort_by_key(|(rule, count)| (std::cmp::Reverse(**count), rule.key()));
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Right)]);
     for (rule, count) in rules.into_iter().take(TOLD) {
-        table.row([words::rule(rule), count.to_string()]);
+        table.row([words::rule(rule.key()), count.to_string()]);
     }
     page.table(3, &table);
     page.heading(words::TOOK);

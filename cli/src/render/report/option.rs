@@ -18,7 +18,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &RankedOption, (pl
     let heading = format!("h-{id}");
     page.open("li", &[("id", &id)]).open("article", &[("class", "option"), ("aria-labelledby", &heading)]);
     page.open("h3", &[("id", &heading)]).inline("span", &[("data-rank", "")], &option.rank.to_string());
-    page.text(". ").text(&said::title(&told.answer.brief, option)).end();
+    page.text(". ").text(&said::title(&told.answer.brief, &option.choices)).end();
     page.open("p", &[]).text(words::SCORE_IS);
     page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
     page.inline("strong", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_THE_WAYS).end();
@@ -28,7 +28,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &RankedOption, (pl
     put_ways(page, told, option);
     let brief = &told.answer.brief;
     for piece in &option.layout.left_out {
-        let why = said::left_out(brief, option, *piece);
+        let why = said::left_out(brief, *piece, option.proven);
         page.element("p", &[], &words::left_out(Thing::Piece(*piece).name(brief), &why));
     }
     page.element("p", &[("class", "soft")], &words::draw(told.file, &option.key));
@@ -60,7 +60,7 @@ fn put_reasons(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
     for judgement in judgements {
         page.open("tr", &[]).element("th", &[("scope", "row")], judgement.criterion.key());
         page.element("td", &[("class", "number")], &format!("{:.0}", judgement.score));
-        page.element("td", &[], &said::reason(brief, judgement)).end();
+        page.element("td", &[], &said::reason(brief, &judgement.finding)).end();
     }
     end_table(page);
 }

@@ -22,7 +22,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
         page.open("tr", &[("id", &format!("row-{rank}"))]);
         page.element("td", &[("class", "number"), ("data-told", "rank")], &rank);
         page.open("th", &[("scope", "row"), ("data-title", "")]);
-        let title = title(&told.answer.brief, option);
+        let title = title(&told.answer.brief, &option.choices);
         if option.rank <= told.shown {
             page.element("a", &[("href", &format!("#option-{rank}"))], &title);
         } else {

@@ -55,8 +55,8 @@ pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
         page.element("p", &[], refused::NO_REMEDY);
     } else {
         page.open("ul", &[]);
-        for remedy in &told.answer.remedies {
-            page.element("li", &[], &said::remedy(told.answer, remedy));
+        for remedy in said::remedies(told.answer) {
+            page.element("li", &[], &remedy);
         }
         page.end();
     }

@@ -1,6 +1,6 @@
 //! Where the figures come from, and what to mind before anything is bought or moved.
 
-use elbowroom_model::Clearance;
+use elbowroom_model::{Clearance, tables};
 
 use super::Told;
 use crate::text::markup::Markup;
@@ -29,7 +29,7 @@ fn put_criteria(page: &mut Markup, told: &Told<'_>) {
     page.element("h3", &[], words::YARDSTICKS).open("ul", &[]);
     for judgement in &best.judgements {
         page.open("li", &[]).inline("strong", &[], judgement.criterion.key());
-        page.text(": ").text(said::basis(judgement)).end();
+        page.text(": ").text(tables::basis(judgement.criterion)).end();
     }
     page.end();
 }

@@ -12,9 +12,9 @@ use crate::render::rank::setting_out;
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
+use crate::words::answer::title;
 use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::shop::{self as words, Names};
-use elbowroom_solver::wording::arrangement::title;
 
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]

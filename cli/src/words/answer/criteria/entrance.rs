@@ -3,9 +3,9 @@
 use elbowroom_model::Brief;
 
 use super::names::{bar, item, piece};
-use crate::criteria::arrival::{FirstSeen, Side};
-use crate::criteria::entrance::{EntranceFinding, Met};
-use crate::wording::arrangement::the_wall;
+use crate::words::answer::arrangement::the_wall;
+use elbowroom_solver::criteria::arrival::{FirstSeen, Side};
+use elbowroom_solver::criteria::entrance::{EntranceFinding, Met};
 
 pub(super) fn reason(brief: &Brief, finding: &EntranceFinding) -> String {
     let mut reason = format!(
@@ -61,11 +61,11 @@ mod tests {
     use elbowroom_model::WallId;
 
     use super::super::sample::{HALL, SOFA, UNIT, told};
-    use crate::criteria::Finding;
-    use crate::criteria::across::Bar;
-    use crate::criteria::arrival::{FirstSeen, Side};
-    use crate::criteria::entrance::{EntranceFinding, Met};
-    use crate::criteria::obstacles::Whose;
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::across::Bar;
+    use elbowroom_solver::criteria::arrival::{FirstSeen, Side};
+    use elbowroom_solver::criteria::entrance::{EntranceFinding, Met};
+    use elbowroom_solver::criteria::obstacles::Whose;
 
     fn entrance() -> EntranceFinding {
         EntranceFinding {

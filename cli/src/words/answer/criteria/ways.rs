@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use super::names::piece;
-use crate::criteria::ways::{Ends, PastGroup, WaysFinding};
+use elbowroom_solver::criteria::ways::{Ends, PastGroup, WaysFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &WaysFinding) -> String {
     let tightest = &finding.tightest;
@@ -34,9 +34,9 @@ fn way(brief: &Brief, ends: Ends) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::sample::{DINING, HALL, SOFA, UNIT, told};
-    use crate::criteria::Finding;
-    use crate::criteria::ways::{Detour, Ends, PastGroup, Tightest, WaysFinding};
-    use crate::routes::End;
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::ways::{Detour, Ends, PastGroup, Tightest, WaysFinding};
+    use elbowroom_solver::routes::End;
 
     #[test]
     fn ways_say_which_is_tightest_and_how_the_main_ones_pass_the_group() {

@@ -6,14 +6,13 @@ use elbowroom_model::{Brief, Clearance, ItemId, Rounding, Rule};
 use super::arrangement::no_room;
 use super::breach::breach;
 use super::cause::kept_from;
-use crate::layout::Size;
-use crate::refusal::{Asked, DoesNotGetIn, Reason, Refusal, Why};
-use crate::rules::With;
-use crate::way::Asks;
+use elbowroom_solver::layout::Size;
+use elbowroom_solver::refusal::{Asked, DoesNotGetIn, Reason, Refusal, Why};
+use elbowroom_solver::rules::With;
+use elbowroom_solver::way::Asks;
 
 /// Why it is refused, one sentence or a few.
-#[must_use]
-pub fn refusal(brief: &Brief, refusal: &Refusal) -> String {
+pub(crate) fn refusal(brief: &Brief, refusal: &Refusal) -> String {
     match &refusal.why {
         Why::NoRoom(reason) => no_room(brief, reason),
         Why::OneRule(reason) => sentence(brief, reason),

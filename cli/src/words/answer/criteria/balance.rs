@@ -3,8 +3,8 @@
 use elbowroom_model::Brief;
 
 use super::names::{item, length, piece};
-use crate::criteria::balance::{BalanceFinding, Mark};
-use crate::wording::arrangement::the_wall;
+use crate::words::answer::arrangement::the_wall;
+use elbowroom_solver::criteria::balance::{BalanceFinding, Mark};
 
 pub(super) fn reason(brief: &Brief, finding: &BalanceFinding) -> String {
     let seat = piece(brief, finding.seat);
@@ -46,8 +46,8 @@ mod tests {
     use elbowroom_model::WallId;
 
     use super::super::sample::{SOFA, told};
-    use crate::criteria::Finding;
-    use crate::criteria::balance::{BalanceFinding, Centred, Mark};
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::balance::{BalanceFinding, Centred, Mark};
 
     #[test]
     fn balance_says_what_the_seat_is_centred_on_or_that_it_is_on_nothing() {

@@ -1,13 +1,11 @@
 //! Causes in the room's own words.
 
 use elbowroom_model::{Brief, Clearance, PieceId, Rule};
-
-use crate::rules::{Cause, With};
-use crate::sizes::Holding;
+use elbowroom_solver::rules::{Cause, With};
+use elbowroom_solver::sizes::Holding;
 
 /// What holds a size of `piece`: `hall door swing`, `the most asked for`, `bend, on the way in`.
-#[must_use]
-pub fn holding(brief: &Brief, piece: PieceId, by: &Holding) -> String {
+pub(crate) fn holding(brief: &Brief, piece: PieceId, by: &Holding) -> String {
     match by {
         Holding::Most => "the most asked for".to_owned(),
         Holding::Way(point) => {
@@ -20,8 +18,7 @@ pub fn holding(brief: &Brief, piece: PieceId, by: &Holding) -> String {
 }
 
 /// What `piece` keeps from: `hall door swing`, `canal wall`, `way from hall door to kitchen`.
-#[must_use]
-pub fn kept_from(brief: &Brief, piece: PieceId, cause: &Cause) -> String {
+pub(crate) fn kept_from(brief: &Brief, piece: PieceId, cause: &Cause) -> String {
     match cause.with {
         With::Itself => piece_name(brief, cause.piece),
         With::Wall(wall) => brief.room.wall_name(wall).to_owned(),

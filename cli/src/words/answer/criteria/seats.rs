@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use super::names::{length, pieces};
-use crate::criteria::seats::SeatsFinding;
+use elbowroom_solver::criteria::seats::SeatsFinding;
 
 pub(super) fn reason(brief: &Brief, finding: &SeatsFinding) -> String {
     let count = finding.places;
@@ -24,8 +24,8 @@ pub(super) fn reason(brief: &Brief, finding: &SeatsFinding) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::sample::{ARMCHAIR_2, SOFA, UNIT, told};
-    use crate::criteria::Finding;
-    use crate::criteria::seats::SeatsFinding;
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::seats::SeatsFinding;
 
     #[test]
     fn seats_say_how_many_sit_and_what_found_no_room() {

@@ -4,7 +4,7 @@ use elbowroom_model::Brief;
 use elbowroom_model::article::the;
 
 use super::names::{items, length, piece};
-use crate::criteria::upkeep::{CordFault, UpkeepFinding};
+use elbowroom_solver::criteria::upkeep::{CordFault, UpkeepFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &UpkeepFinding) -> String {
     let mut reason = format!("{:.0} % of radiators, windows and sockets stay in use", 100.0 * finding.in_use);
@@ -36,9 +36,9 @@ fn cord(brief: &Brief, fault: &CordFault) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::sample::{BAY, DINING, RADIATOR, UNIT, YARD, told};
-    use crate::criteria::Finding;
-    use crate::criteria::upkeep::{CordFault, UpkeepFinding};
-    use crate::routes::End;
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::upkeep::{CordFault, UpkeepFinding};
+    use elbowroom_solver::routes::End;
 
     #[test]
     fn upkeep_says_what_is_hampered_and_what_is_wrong_with_cords() {

@@ -4,7 +4,7 @@
 use elbowroom_model::{Brief, ItemId, PieceId, scenario};
 
 use super::reason;
-use crate::criteria::Finding;
+use elbowroom_solver::criteria::Finding;
 
 /// Items: bay, yard window, hall door, dining side, radiator. Pieces: sofa, media unit, armchair 1, armchair 2.
 fn brief(units: &str) -> Brief {

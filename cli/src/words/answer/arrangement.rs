@@ -1,13 +1,11 @@
 //! Arrangements in words.
 
 use elbowroom_model::article::{several, the};
-use elbowroom_model::{Brief, Hand, ItemId, Only, PieceId, SecondPlace, WallId};
-
-use crate::arrangement::{Choices, NoRoom, NoRoomAt, Obstacle, SecondSeat};
+use elbowroom_model::{Brief, ItemId, Only, PieceId, SecondPlace, WallId};
+use elbowroom_solver::arrangement::{Choices, NoRoom, NoRoomAt, Obstacle, SecondSeat};
 
 /// The decisions as a title: `Back to the canal wall, return on the left, screen on the stair wall`.
-#[must_use]
-pub fn title(brief: &Brief, choices: &Choices) -> String {
+pub(crate) fn title(brief: &Brief, choices: &Choices) -> String {
     let mut parts = vec![match (choices.seat_back, choices.faced) {
         (Some(back), _) => format!("Back to {}", the_wall(brief, back)),
         (None, Some(faced)) if choices.media_wall != Some(faced) => {
@@ -15,7 +13,7 @@ pub fn title(brief: &Brief, choices: &Choices) -> String {
         }
         (None, _) => "Free-standing".to_owned(),
     }];
-    parts.extend(choices.hand.map(|hand| format!("return on the {}", side(hand))));
+    parts.extend(choices.hand.map(|hand| format!("return on the {}", hand.key())));
     match choices.media_wall {
         Some(wall) => parts.push(format!("screen on {}", the_wall(brief, wall))),
         None if brief.pieces.iter().any(|piece| piece.kind.carries_screen()) => parts.push("no screen".to_owned()),
@@ -40,13 +38,12 @@ fn second_seats(brief: &Brief, row: &[SecondSeat]) -> String {
         _ => "opposite",
     };
     let hand = first.and_then(|seat| seat.hand);
-    let hand = hand.map_or(String::new(), |hand| format!(" with its return on the {}", side(hand)));
+    let hand = hand.map_or(String::new(), |hand| format!(" with its return on the {}", hand.key()));
     format!("{name} {places}{hand}")
 }
 
 /// Why an arrangement cannot hold: `Along the canal wall 140 cm is free; the sofa needs 150 cm at the least.`
-#[must_use]
-pub fn no_room(brief: &Brief, reason: &NoRoom) -> String {
+pub(crate) fn no_room(brief: &Brief, reason: &NoRoom) -> String {
     let [has, needs] = brief.units.side_by_side(reason.has.max(0.0), reason.needs);
     let piece = |id: PieceId| the(brief.piece_name(id));
     match reason.place {
@@ -90,7 +87,7 @@ pub(super) fn only(brief: &Brief, only: &Only) -> String {
         Only::SeatBack(Some(wall)) => format!("back to {}", the_wall(brief, wall)),
         Only::SeatBack(None) => "seat free of the walls".to_owned(),
         Only::Facing(wall) => format!("facing {}", the_wall(brief, wall)),
-        Only::Hand(hand) => format!("return on the {}", side(hand)),
+        Only::Hand(hand) => format!("return on the {}", hand.key()),
         Only::MediaWall(Some(wall)) => format!("screen on {}", the_wall(brief, wall)),
         Only::MediaWall(None) => "no screen".to_owned(),
         Only::SecondSeat(seat, place) => {
@@ -110,21 +107,13 @@ pub(super) fn the_wall(brief: &Brief, wall: WallId) -> String {
     the(brief.room.wall(wall).map_or("", |wall| wall.name.as_str()))
 }
 
-/// On which side a hand is.
-const fn side(hand: Hand) -> &'static str {
-    match hand {
-        Hand::Left => "left",
-        Hand::Right => "right",
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use elbowroom_model::{Brief, scenario};
 
     use super::{no_room, title};
-    use crate::Site;
-    use crate::arrangement::{Enumeration, enumerate};
+    use elbowroom_solver::Site;
+    use elbowroom_solver::arrangement::{Enumeration, enumerate};
 
     fn of(room: [u32; 2], pieces: &str) -> (Brief, Enumeration) {
         let [width, depth] = room;

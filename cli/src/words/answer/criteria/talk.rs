@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use super::names::{length, piece};
-use crate::criteria::talk::{Seated, TalkFinding};
+use elbowroom_solver::criteria::talk::{Seated, TalkFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &TalkFinding) -> String {
     let mut reason = match finding.places {
@@ -28,8 +28,8 @@ pub(super) fn reason(brief: &Brief, finding: &TalkFinding) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::sample::{ARMCHAIR_2, told, told_in};
-    use crate::criteria::Finding;
-    use crate::criteria::talk::{Seated, TalkFinding};
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::talk::{Seated, TalkFinding};
 
     #[test]
     fn lengths_are_told_in_the_units_asked_for() {

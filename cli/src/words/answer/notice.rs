@@ -5,13 +5,12 @@ use elbowroom_model::Brief;
 use super::arrangement::only;
 use super::caution::caution;
 use super::criteria::left_out as criterion_left_out;
-use crate::answer::Answer;
-use crate::notice::Notice;
-use crate::routes::{End, HeldToEmptyRoom};
+use elbowroom_solver::answer::Answer;
+use elbowroom_solver::notice::Notice;
+use elbowroom_solver::routes::{End, HeldToEmptyRoom};
 
 /// Everything that must be told beside the options: what the reading of the file has to say, then the rest.
-#[must_use]
-pub fn notices(answer: &Answer) -> Vec<String> {
+pub(crate) fn notices(answer: &Answer) -> Vec<String> {
     let read = answer.asked.notices.iter().map(|notice| notice.0.clone());
     read.chain(answer.notices.iter().map(|one| notice(answer, one))).collect()
 }

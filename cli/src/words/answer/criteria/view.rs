@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Hand, ItemId};
 
 use super::names::{item, items, obstacle, piece};
-use crate::criteria::view::{Aside, Hidden, ViewFinding};
+use elbowroom_solver::criteria::view::{Aside, Hidden, ViewFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &ViewFinding) -> String {
     let mut reason = filled(brief, finding);
@@ -58,9 +58,9 @@ mod tests {
     use elbowroom_model::Hand;
 
     use super::super::sample::{BAY, SOFA, YARD, told};
-    use crate::criteria::Finding;
-    use crate::criteria::obstacles::Whose;
-    use crate::criteria::view::{Aside, AvoidedFinding, Hidden, ViewFinding};
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::obstacles::Whose;
+    use elbowroom_solver::criteria::view::{Aside, AvoidedFinding, Hidden, ViewFinding};
 
     fn view() -> ViewFinding {
         ViewFinding {

@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use super::names::{item, length};
-use crate::criteria::fireside::FiresideFinding;
+use elbowroom_solver::criteria::fireside::FiresideFinding;
 
 pub(super) fn reason(brief: &Brief, finding: &FiresideFinding) -> String {
     let mut reason = format!(
@@ -27,8 +27,8 @@ pub(super) fn reason(brief: &Brief, finding: &FiresideFinding) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::sample::{RADIATOR, told};
-    use crate::criteria::Finding;
-    use crate::criteria::fireside::FiresideFinding;
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::fireside::FiresideFinding;
 
     #[test]
     fn fireside_says_who_has_the_back_to_it() {

@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use super::names::{item, length};
-use crate::criteria::daylight::DaylightFinding;
+use elbowroom_solver::criteria::daylight::DaylightFinding;
 
 pub(super) fn reason(brief: &Brief, finding: &DaylightFinding) -> String {
     let mut reason = format!(
@@ -25,8 +25,8 @@ pub(super) fn reason(brief: &Brief, finding: &DaylightFinding) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::sample::{BAY, told};
-    use crate::criteria::Finding;
-    use crate::criteria::daylight::{DaylightFinding, LampsFinding};
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::daylight::{DaylightFinding, LampsFinding};
 
     #[test]
     fn daylight_says_how_far_the_windows_are_and_whether_a_lamp_is_near() {

@@ -1,12 +1,10 @@
 //! Breaches in words.
 
 use elbowroom_model::{Brief, Dimension};
-
-use crate::verify::{Breach, Wrong};
+use elbowroom_solver::verify::{Breach, Wrong};
 
 /// What is wrong, and by how much: `sofa overlaps armchair (12.0 mm).`
-#[must_use]
-pub fn breach(brief: &Brief, breach: &Breach) -> String {
+pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
     let (what, by) = (wrong(breach.wrong), breach.short_by);
     let things = breach.between.iter().map(|thing| thing.name(brief));
     let names: Vec<&str> = things.chain(size(breach.wrong).map(Dimension::key)).collect();
@@ -88,8 +86,8 @@ mod tests {
     use elbowroom_model::{Dimension, PieceId, Rule, scenario};
 
     use super::breach;
-    use crate::answer::Thing;
-    use crate::verify::{Breach, Wrong};
+    use elbowroom_solver::answer::Thing;
+    use elbowroom_solver::verify::{Breach, Wrong};
 
     #[test]
     fn a_breach_names_what_has_part_in_it() {

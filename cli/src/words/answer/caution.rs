@@ -1,10 +1,9 @@
 //! Cautions in words.
 
-use crate::cautions::Caution;
+use elbowroom_solver::cautions::Caution;
 
 /// The caution as one or two sentences.
-#[must_use]
-pub const fn caution(caution: Caution) -> &'static str {
+pub(crate) const fn caution(caution: Caution) -> &'static str {
     match caution {
         Caution::Exits => {
             "Keep exits and escape windows free. What is required is local: ask the code official, the fire service or \

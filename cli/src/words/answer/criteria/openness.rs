@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use super::names::{bar, item};
-use crate::criteria::openness::{ArrivalFinding, OpennessFinding, SideFinding};
+use elbowroom_solver::criteria::openness::{ArrivalFinding, OpennessFinding, SideFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &OpennessFinding) -> String {
     let sides = finding.sides.iter().map(|one| side(brief, one));
@@ -46,10 +46,10 @@ fn arrival(arrival: &ArrivalFinding) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::sample::{DINING, SOFA, told};
-    use crate::criteria::Finding;
-    use crate::criteria::across::Bar;
-    use crate::criteria::obstacles::Whose;
-    use crate::criteria::openness::{ArrivalFinding, OpennessFinding, SideFinding};
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::across::Bar;
+    use elbowroom_solver::criteria::obstacles::Whose;
+    use elbowroom_solver::criteria::openness::{ArrivalFinding, OpennessFinding, SideFinding};
 
     #[test]
     fn openness_says_what_is_seen_of_each_side_and_on_arrival() {

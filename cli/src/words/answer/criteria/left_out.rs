@@ -1,12 +1,10 @@
 //! Why a criterion does not apply, in words.
 
 use elbowroom_model::article::capital;
-
-use crate::criteria::{CriterionLeftOut, Missing};
+use elbowroom_solver::criteria::{CriterionLeftOut, Missing};
 
 /// The criterion and why it does not apply, as one sentence.
-#[must_use]
-pub fn left_out(left_out: CriterionLeftOut) -> String {
+pub(crate) fn left_out(left_out: CriterionLeftOut) -> String {
     format!("{} is left out: {}.", capital(left_out.criterion.key()), why(left_out.missing))
 }
 
@@ -27,7 +25,7 @@ mod tests {
     use elbowroom_model::Criterion;
 
     use super::left_out;
-    use crate::criteria::{CriterionLeftOut, Missing};
+    use elbowroom_solver::criteria::{CriterionLeftOut, Missing};
 
     #[test]
     fn a_criterion_that_does_not_apply_says_why() {

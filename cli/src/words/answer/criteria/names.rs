@@ -2,10 +2,9 @@
 
 use elbowroom_model::article::the;
 use elbowroom_model::{Brief, ItemId, PieceId, Rounding};
-
-use crate::criteria::across::Bar;
-use crate::criteria::obstacles::Whose;
-use crate::site::BodyId;
+use elbowroom_solver::criteria::across::Bar;
+use elbowroom_solver::criteria::obstacles::Whose;
+use elbowroom_solver::site::BodyId;
 
 /// `the sofa`.
 pub(super) fn piece(brief: &Brief, piece: PieceId) -> String {

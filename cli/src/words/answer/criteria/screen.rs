@@ -3,7 +3,7 @@
 use elbowroom_model::Brief;
 
 use super::names::{item, length, piece};
-use crate::criteria::screen::{Hung, ScreenFinding};
+use elbowroom_solver::criteria::screen::{Hung, ScreenFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &ScreenFinding) -> String {
     let mut reason = distance(brief, finding);
@@ -39,8 +39,8 @@ fn light(brief: &Brief, finding: &ScreenFinding) -> String {
 #[cfg(test)]
 mod tests {
     use super::super::sample::{BAY, SOFA, YARD, told};
-    use crate::criteria::Finding;
-    use crate::criteria::screen::{Hung, ScreenFinding, Suits};
+    use elbowroom_solver::criteria::Finding;
+    use elbowroom_solver::criteria::screen::{Hung, ScreenFinding, Suits};
 
     #[test]
     fn screen_says_the_distance_the_axis_the_light_and_the_height() {

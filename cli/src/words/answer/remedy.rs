@@ -2,13 +2,12 @@
 
 use elbowroom_model::article::{a, capital, the};
 use elbowroom_model::{Brief, Dimension, Rounding};
-
-use crate::refusal::{Change, Lever, Remedy};
+use elbowroom_solver::Answer;
+use elbowroom_solver::refusal::{Change, Lever, Remedy};
 
 /// What is to be changed and what that makes possible: `A sofa no deeper than 86 cm makes 2 options possible.` Where it is
 /// not known that nothing fits as asked, what was tried and how many fit then.
-#[must_use]
-pub fn remedy(brief: &Brief, remedy: &Remedy, nothing_fits: bool) -> String {
+pub(crate) fn remedy(brief: &Brief, remedy: &Remedy, nothing_fits: bool) -> String {
     let count = if remedy.options == 1 { "1 option".to_owned() } else { format!("{} options", remedy.options) };
     if let [Change { lever: Lever::GetsIn(piece, dimension), to, .. }] = remedy.changes[..] {
         let size = brief.units.words(to, Rounding::Down);
@@ -25,9 +24,14 @@ pub fn remedy(brief: &Brief, remedy: &Remedy, nothing_fits: bool) -> String {
     capital(&format!("{parts_told} {verb} {count} possible."))
 }
 
+/// What would help, or helped where it was tried: the remedies of an answer.
+pub(crate) fn remedies(answer: &Answer) -> Vec<String> {
+    let told = |one: &Remedy| remedy(&answer.brief, one, answer.undecided() == 0);
+    answer.remedies.iter().map(told).collect()
+}
+
 /// What a change is about: `sofa.depth`, a piece that is left out, a clearance's key, a wall.
-#[must_use]
-pub fn lever(brief: &Brief, lever: Lever) -> String {
+pub(crate) fn lever(brief: &Brief, lever: Lever) -> String {
     match lever {
         Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
             format!("{}.{}", brief.piece_name(piece), dimension.key())
@@ -66,7 +70,7 @@ mod tests {
     use elbowroom_model::{Clearance, Dimension, PieceId, WallId, scenario};
 
     use super::remedy;
-    use crate::refusal::{Change, Lever, Remedy};
+    use elbowroom_solver::refusal::{Change, Lever, Remedy};
 
     #[test]
     fn what_was_tried_is_told_as_that_where_nobody_knows() {

@@ -18,15 +18,13 @@ mod ways;
 
 use elbowroom_model::Brief;
 use elbowroom_model::article::capital;
-
-use crate::criteria::{Absent, Finding};
+use elbowroom_solver::criteria::{Absent, Finding};
 use names::piece;
 
-pub use left_out::left_out;
+pub(crate) use left_out::left_out;
 
 /// The finding as one sentence.
-#[must_use]
-pub fn reason(brief: &Brief, finding: &Finding) -> String {
+pub(crate) fn reason(brief: &Brief, finding: &Finding) -> String {
     let told = match finding {
         Finding::View(finding) => view::reason(brief, finding),
         Finding::Entrance(finding) => entrance::reason(brief, finding),
@@ -55,7 +53,7 @@ fn absent(brief: &Brief, what: Absent) -> String {
 #[cfg(test)]
 mod tests {
     use super::sample::{UNIT, told};
-    use crate::criteria::{Absent, Finding};
+    use elbowroom_solver::criteria::{Absent, Finding};
 
     #[test]
     fn what_does_not_stand_is_said() {

@@ -1,0 +1,107 @@
+//! A piece as it stands in an option: its outline, how large it may be, what holds it.
+
+use elbowroom_model::{Brief, Dimension, PieceKind, Point, Rule};
+use elbowroom_solver::Size;
+use elbowroom_solver::answer::{DimensionRange, HeldBy, OptionPiece, PieceSizes, thousandth};
+use serde::Serialize;
+
+use crate::words::answer::holding;
+
+/// A piece as it stands.
+#[derive(Debug, Serialize)]
+pub(super) struct StandingResult<'a> {
+    /// Its name.
+    name: &'a str,
+    /// Its kind.
+    kind: PieceKind,
+    /// The wall it stands at; null: it stands free.
+    at_wall: Option<&'a str>,
+    /// Convex, counter-clockwise.
+    parts: Vec<Vec<Point>>,
+    /// Degrees.
+    facing: f64,
+    /// mm.
+    height: f64,
+    /// As laid out.
+    size: Size,
+    /// What each dimension may be.
+    range: RangeResult,
+    /// What holds each dimension.
+    held_by: Vec<HeldByResult>,
+}
+
+impl<'a> StandingResult<'a> {
+    /// What is told of a piece of an option of `brief`.
+    pub(super) fn of(brief: &'a Brief, one: OptionPiece<'a>) -> Self {
+        let OptionPiece { piece, placed, sizes } = one;
+        Self {
+            name: &piece.name,
+            kind: piece.kind,
+            at_wall: placed.at_wall.map(|wall| brief.room.wall_name(wall)),
+            parts: one.parts(),
+            facing: one.facing(),
+            height: thousandth(piece.height),
+            size: sizes.together(),
+            range: RangeResult::of(sizes),
+            held_by: sizes.held_by.iter().map(|held| HeldByResult::of(brief, sizes, held)).collect(),
+        }
+    }
+}
+
+/// The figures of each dimension.
+#[derive(Debug, Serialize)]
+struct RangeResult {
+    /// Along its back.
+    width: DimensionResult,
+    /// Of a corner sofa.
+    #[serde(rename = "return")]
+    return_length: Option<DimensionResult>,
+    /// Away from its back.
+    depth: DimensionResult,
+}
+
+impl RangeResult {
+    fn of(sizes: &PieceSizes) -> Self {
+        Self {
+            width: sizes.width.into(),
+            return_length: sizes.return_length.map(Into::into),
+            depth: sizes.depth.into(),
+        }
+    }
+}
+
+/// The figures of one dimension, mm.
+#[derive(Debug, Serialize)]
+struct DimensionResult {
+    /// The least that still does its work.
+    least: f64,
+    /// As laid out.
+    together: f64,
+    /// The most it could be if every other piece gave way; null beyond the options shown.
+    alone: Option<f64>,
+    /// The most that is sold or asked for.
+    most: f64,
+}
+
+impl From<DimensionRange> for DimensionResult {
+    fn from(DimensionRange { least, together, alone, most }: DimensionRange) -> Self {
+        Self { least, together, alone, most }
+    }
+}
+
+/// What holds a dimension.
+#[derive(Debug, Serialize)]
+struct HeldByResult {
+    /// Which dimension.
+    dimension: Dimension,
+    /// In the room's own words: `hall door swing`.
+    by: String,
+    /// The rule: `door_swing`, `room`, `most`, or a clearance.
+    rule: Rule,
+}
+
+impl HeldByResult {
+    fn of(brief: &Brief, sizes: &PieceSizes, HeldBy { dimension, by }: &HeldBy) -> Self {
+        Self { dimension: *dimension, by: holding(brief, sizes.piece, by), rule: by.rule() }
+    }
+}

@@ -1,0 +1,20 @@
+//! What an answer says: each sentence made from what was decided, in the unit of its brief. A file a subject.
+
+mod arrangement;
+mod breach;
+mod cause;
+mod caution;
+mod criteria;
+mod left_out;
+mod notice;
+mod refusal;
+mod remedy;
+
+pub(crate) use arrangement::title;
+pub(crate) use cause::holding;
+pub(crate) use caution::caution;
+pub(crate) use criteria::reason;
+pub(crate) use left_out::left_out;
+pub(crate) use notice::notices;
+pub(crate) use refusal::refusal;
+pub(crate) use remedy::{lever, remedies, remedy};

@@ -139,7 +139,7 @@ impl<'a> Bounds<'a> {
         let deep = seat.depth.least + table.fold(0.0, f64::max);
         let needs = seat.return_length.map_or(deep, |length| deep.max(length.least));
         let has = self.room_for(seating, seat, self.reach(seating.facing));
-        short(Rule::Room, NoRoomAt::Before { seat: cast.main }, (has, needs))
+        short(NoRoom { rule: Rule::Room, place: NoRoomAt::Before { seat: cast.main }, has, needs })
     }
 
     /// The seat, the way before the screen and the media unit, one behind the other.
@@ -157,7 +157,8 @@ impl<'a> Bounds<'a> {
         let needs = seat.depth.least + screen.max(passage) + unit_takes;
         // A free-standing seat also has to find its depth before this very wall.
         let has = seating.faced.map_or(has, |faced| has.min(self.depth_before(faced) - self.way_behind(seating)));
-        short(rule.into(), NoRoomAt::Between { seat: cast.main, other: cast.screen? }, (has, needs))
+        let place = NoRoomAt::Between { seat: cast.main, other: cast.screen? };
+        short(NoRoom { rule: rule.into(), place, has, needs })
     }
 
     /// Two seats that face each other.
@@ -167,23 +168,23 @@ impl<'a> Bounds<'a> {
         let (id, second) = needed.max_by(|(_, one), (_, other)| one.depth.least.total_cmp(&other.depth.least))?;
         let has = self.room_for(seating, seat, self.reach(seating.facing));
         let needs = seat.depth.least + self.brief.rules.get(Clearance::FacingSeats) + second.depth.least;
-        short(Clearance::FacingSeats.into(), NoRoomAt::Between { seat: cast.main, other: id }, (has, needs))
+        let place = NoRoomAt::Between { seat: cast.main, other: id };
+        short(NoRoom { rule: Clearance::FacingSeats.into(), place, has, needs })
     }
 }
 
 /// That there is less than is needed; `None` where there is enough.
-fn short(rule: Rule, place: NoRoomAt, (has, needs): (f64, f64)) -> Option<NoRoom> {
-    let reason = NoRoom { rule, place, has, needs };
+fn short(reason: NoRoom) -> Option<NoRoom> {
     (reason.short_by() > ROUNDING).then_some(reason)
 }
 
 /// Why a piece cannot stand along a wall.
 fn along(brief: &Brief, site: &Site, obstacles: &[Keeper], id: PieceId, wall: &SiteWall) -> Option<NoRoom> {
     let piece = brief.piece(id)?;
-    let stretch = longest((brief, site), obstacles, piece, wall);
+    let stretch = longest(brief, site, obstacles, piece, wall);
     let rule = stretch.held_by.map_or(Rule::Room, |by| by.rule);
     let place = NoRoomAt::Along { piece: id, wall: wall.id, beside: stretch.held_by.map(|by| by.obstacle) };
-    short(rule, place, (stretch.length, piece.width.least))
+    short(NoRoom { rule, place, has: stretch.length, needs: piece.width.least })
 }
 
 /// The furthest that one can look straight out from a wall, mm.

@@ -94,7 +94,8 @@ fn within_swing(swing: &Swing) -> Convex {
 
 /// The longest stretch of `wall` that may be free for `piece`.
 pub(super) fn longest<'a>(
-    (brief, site): (&Brief, &Site),
+    brief: &Brief,
+    site: &Site,
     obstacles: &'a [Keeper],
     piece: &Piece,
     wall: &SiteWall,

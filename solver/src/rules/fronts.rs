@@ -58,9 +58,9 @@ fn zones(ground: &RuleContext<'_>, pose: &Pose) -> Vec<LinearOutline> {
     let Some((_, reach)) = rule_of(ground, pose) else { return Vec::new() };
     let (from, to) = pose.stretch();
     let depth = pose.depth();
-    let mut zones = vec![pose.block((&from, &to), (&depth, &depth.clone().shifted(reach)))];
+    let mut zones = vec![pose.block([&from, &to], [&depth, &depth.clone().shifted(reach)])];
     if pose.piece.kind.is_dined_at() && pose.wall().is_none() {
-        zones.push(pose.block((&from, &to), (&Linear::constant(-reach), &Linear::default())));
+        zones.push(pose.block([&from, &to], [&Linear::constant(-reach), &Linear::default()]));
     }
     zones
 }

@@ -16,6 +16,15 @@ pub struct LinearOutline {
     pub normals: Vec<Point>,
 }
 
+/// A stretch of a line through a place: between two distances from it in a direction.
+#[derive(Debug, Clone, Copy)]
+pub struct LinearStretch<'a> {
+    /// The direction.
+    pub way: Point,
+    /// Where it starts and where it ends.
+    pub ends: [&'a Linear; 2],
+}
+
 impl LinearOutline {
     /// A shape that does not move.
     #[must_use]
@@ -33,13 +42,11 @@ impl LinearOutline {
         Self { corners, normals }
     }
 
-    /// A rectangle: from `origin`, `from..to` in direction `along` and `near..far` in direction `out`, square to it.
+    /// A rectangle: the places that lie from `origin` in both of two stretches square to each other.
     #[must_use]
-    pub fn block(
-        origin: &LinearPoint,
-        (along, from, to): (Point, &Linear, &Linear),
-        (out, near, far): (Point, &Linear, &Linear),
-    ) -> Self {
+    pub fn block(origin: &LinearPoint, across: LinearStretch<'_>, deep: LinearStretch<'_>) -> Self {
+        let (along, [from, to]) = (across.way, across.ends);
+        let (out, [near, far]) = (deep.way, deep.ends);
         let at = |a: &Linear, o: &Linear| origin.clone().moved(along, a).moved(out, o);
         let mut corners = vec![at(from, near), at(to, near), at(to, far), at(from, far)];
         let mut normals = vec![-out, along, out, -along];

@@ -3,7 +3,7 @@
 use elbowroom_model::{Hand, Piece, PieceId, Point, WallId};
 
 use super::linear::{Linear, LinearPoint};
-use super::linear_outline::LinearOutline;
+use super::linear_outline::{LinearOutline, LinearStretch};
 use super::requirement::{Alternative, Cause, Requirement};
 use super::variables::PieceVariables;
 use crate::arrangement::{Role, Stand, Standing};
@@ -108,10 +108,11 @@ impl Pose {
         }
     }
 
-    /// A rectangle in its own axes: a stretch along its back by `near..far` toward its front.
+    /// A rectangle in its own axes: a stretch along its back, both ends, by a stretch toward its front.
     #[must_use]
-    pub fn block(&self, (from, to): (&Linear, &Linear), (near, far): (&Linear, &Linear)) -> LinearOutline {
-        LinearOutline::block(&self.anchor, (self.along(), from, to), (self.stand.facing, near, far))
+    pub fn block(&self, along: [&Linear; 2], out: [&Linear; 2]) -> LinearOutline {
+        let across = LinearStretch { way: self.along(), ends: along };
+        LinearOutline::block(&self.anchor, across, LinearStretch { way: self.stand.facing, ends: out })
     }
 
     /// The same asked of each of its parts: `ways` gives what meets it.
@@ -160,9 +161,9 @@ impl Pose {
     fn all_parts(&self) -> Vec<LinearOutline> {
         let zero = Linear::default();
         let (from, to) = self.stretch();
-        let mut parts = vec![self.block((&from, &to), (&zero, &self.depth()))];
+        let mut parts = vec![self.block([&from, &to], [&zero, &self.depth()])];
         if let (Some(_), Some(return_length)) = (self.hand, self.return_length()) {
-            parts.push(self.block((&zero, &self.depth()), (&zero, &return_length)));
+            parts.push(self.block([&zero, &self.depth()], [&zero, &return_length]));
         }
         parts
     }

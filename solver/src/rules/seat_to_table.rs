@@ -38,7 +38,7 @@ fn one_way(ground: &RuleContext<'_>, table: &Pose, other: &Pose) -> Vec<Requirem
         return Vec::new();
     }
     let (from, to) = table.stretch();
-    let between = table.block((&from, &to), (&Linear::constant(-gap), &Linear::default()));
+    let between = table.block([&from, &to], [&Linear::constant(-gap), &Linear::default()]);
     let parts = other.parts.iter();
     parts.map(|part| Requirement { cause, alternatives: separation::apart(&between, part, 0.0) }).collect()
 }

@@ -23,7 +23,7 @@ pub(super) fn apart(first: &LinearOutline, second: &LinearOutline, gap: f64) -> 
     if gap > 0.0
         && let Some(quarters) = quarters(&directions)
     {
-        return quarter_ways((first, second), &directions, quarters, gap);
+        return quarter_ways(first, second, &directions, quarters, gap);
     }
     let mut ways: Vec<Alternative> = directions.iter().map(|m| beyond(first, second, *m, gap)).collect();
     if gap > 0.0 {
@@ -47,7 +47,8 @@ fn quarters(directions: &[Point]) -> Option<[Point; 4]> {
 /// The ways `second` can stand `gap` away within an eighth of a turn of each of four directions that the edges of both are
 /// square to: in that direction alone it is then away by the gap's share of an eighth.
 fn quarter_ways(
-    (first, second): (&LinearOutline, &LinearOutline),
+    first: &LinearOutline,
+    second: &LinearOutline,
     edges: &[Point],
     quarters: [Point; 4],
     gap: f64,

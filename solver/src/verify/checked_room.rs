@@ -18,7 +18,7 @@ pub struct CheckedRoom<'a> {
     /// Within the walls as moved in.
     pub(super) outline: Outline,
     /// Both ends of each wall as moved in.
-    pub(super) walls: Vec<(Point, Point)>,
+    pub(super) walls: Vec<Segment>,
     /// What stands for good and nobody walks through.
     pub(super) bodies: Vec<(Thing, Convex)>,
     /// What pieces keep out of, bodies included.
@@ -68,11 +68,12 @@ impl<'a> CheckedRoom<'a> {
     pub fn of(brief: &'a Brief) -> Self {
         let by = brief.room.measured_within;
         let corners = moved_in(&brief.room.walls, by);
-        let walls: Vec<_> = corners.iter().copied().zip(corners.iter().copied().cycle().skip(1)).collect();
+        let next = corners.iter().cycle().skip(1);
+        let walls: Vec<Segment> = corners.iter().zip(next).map(|(start, end)| Segment::new(*start, *end)).collect();
         let mut ground = Self {
             brief,
             outline: Outline::within(&corners),
-            bare: walls.iter().map(|&(start, end)| Convex::counter_clockwise([start, end])).collect(),
+            bare: walls.iter().map(|wall| Convex::counter_clockwise([wall.start, wall.end])).collect(),
             walls,
             bodies: Vec::new(),
             zones: Vec::new(),
@@ -80,7 +81,7 @@ impl<'a> CheckedRoom<'a> {
         };
         for (id, item) in brief.room.items() {
             if let Some(wall) = brief.room.wall(item.wall) {
-                ground.add(brief, (Thing::Item(id), item), Face::of(wall, item, by));
+                ground.add(brief, Thing::Item(id), item, Face::of(wall, item, by));
             }
         }
         for (id, fixed) in brief.room.fixed.iter().enumerate() {
@@ -90,10 +91,10 @@ impl<'a> CheckedRoom<'a> {
         ground
     }
 
-    fn add(&mut self, brief: &Brief, (of, item): (Thing, &WallItem), face: Face) {
+    fn add(&mut self, brief: &Brief, of: Thing, item: &WallItem, face: Face) {
         match &item.kind {
             ItemKind::Door(door) => {
-                self.zones.extend(swing((of, item), door, face));
+                self.zones.extend(swing(of, item, door, face));
                 self.add_landing(brief, of, face);
             }
             ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => self.add_landing(brief, of, face),
@@ -184,7 +185,7 @@ impl Face {
     }
 }
 
-fn swing((of, item): (Thing, &WallItem), door: &Door, face: Face) -> Option<Zone> {
+fn swing(of: Thing, item: &WallItem, door: &Door, face: Face) -> Option<Zone> {
     let (hinge, free) = match (door.swings, door.hinge?) {
         (Swings::In, Hinge::Left) => (face.left, face.right),
         (Swings::In, Hinge::Right) => (face.right, face.left),

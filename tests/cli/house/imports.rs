@@ -86,7 +86,7 @@ fn imports_of_the_command_line_run_down_its_floors() {
 }
 
 /// Parameters that are tuples, in all functions of the members: contexts and pairs are structs with names.
-const TUPLES: usize = 60;
+const TUPLES: usize = 10;
 
 #[test]
 fn few_parameters_are_tuples() {

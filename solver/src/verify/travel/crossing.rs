@@ -3,6 +3,7 @@
 use elbowroom_model::Point;
 
 use super::rounded::{Arc, Rounded};
+use crate::geometry::Segment;
 use crate::verify::tolerance::PARALLEL;
 
 /// Every place where the boundaries meet, pushed on `places`. Boundaries that run along each other have none there.
@@ -41,9 +42,9 @@ fn arcs(first: &Arc, second: &Arc, places: &mut Vec<Point>) {
     places.extend([foot + aside, foot - aside].into_iter().filter(|&place| first.holds(place) && second.holds(place)));
 }
 
-fn arc_and_line(arc: &Arc, (start, end): (Point, Point), places: &mut Vec<Point>) {
-    let along = end - start;
-    let from = start - arc.centre;
+fn arc_and_line(arc: &Arc, line: Segment, places: &mut Vec<Point>) {
+    let along = line.vector();
+    let from = line.start - arc.centre;
     let (a, b, c) = (along.dot(along), from.dot(along), from.dot(from) - arc.radius * arc.radius);
     let squared = b * b - a * c;
     if squared < 0.0 || a == 0.0 {
@@ -51,16 +52,17 @@ fn arc_and_line(arc: &Arc, (start, end): (Point, Point), places: &mut Vec<Point>
     }
     let root = squared.sqrt();
     let shares = [(-b - root) / a, (-b + root) / a].into_iter().filter(|share| (0.0..=1.0).contains(share));
-    places.extend(shares.map(|share| start + along * share).filter(|&place| arc.holds(place)));
+    places.extend(shares.map(|share| line.at(share)).filter(|&place| arc.holds(place)));
 }
 
-fn lines((a, b): (Point, Point), (c, d): (Point, Point)) -> Option<Point> {
-    let (along, other) = (b - a, d - c);
+fn lines(first: Segment, second: Segment) -> Option<Point> {
+    let (along, other) = (first.vector(), second.vector());
     let turn = along.cross(other);
     if turn.abs() < PARALLEL {
         return None;
     }
-    let share = (c - a).cross(other) / turn;
-    let of_other = (c - a).cross(along) / turn;
-    ((0.0..=1.0).contains(&share) && (0.0..=1.0).contains(&of_other)).then(|| a + along * share)
+    let apart = second.start - first.start;
+    let share = apart.cross(other) / turn;
+    let of_other = apart.cross(along) / turn;
+    ((0.0..=1.0).contains(&share) && (0.0..=1.0).contains(&of_other)).then(|| first.at(share))
 }

@@ -5,7 +5,7 @@ use elbowroom_model::Point;
 use super::crossing::crossings;
 use super::gate::Gate;
 use super::rounded::Rounded;
-use crate::geometry::Convex;
+use crate::geometry::{Convex, Segment};
 use crate::verify::tolerance::{BESIDE, SHARED, STEP, TOGETHER};
 
 /// Where a disc is bound.
@@ -130,7 +130,7 @@ impl FreeSpace {
                 }
             }
         }
-        lines.extend(self.doorsteps.iter().flat_map(|step| step.lines.iter().map(|line| line.0.x)));
+        lines.extend(self.doorsteps.iter().flat_map(|step| step.lines.iter().map(|line| line.start.x)));
         if let [first, second] = self.doorsteps.as_slice() {
             places.clear();
             crossings(first, second, &mut places);
@@ -190,7 +190,7 @@ fn chord_along(shape: &Rounded, origin: Point, along: Point) -> Option<(f64, f64
             (from, to) = (from.min(foot - half), to.max(foot + half));
         }
     }
-    for &(start, end) in &shape.lines {
+    for &Segment { start, end } in &shape.lines {
         let (start, end) = (start - origin, end - origin);
         let (first, last) = (along.cross(start), along.cross(end));
         if first * last < 0.0 {

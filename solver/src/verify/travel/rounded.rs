@@ -2,13 +2,14 @@
 
 use elbowroom_model::Point;
 
+use crate::geometry::Segment;
 use crate::verify::tolerance::ON_ARC;
 
 /// All places nearer than `radius` to a convex shape.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Rounded {
     pub(super) arcs: Vec<Arc>,
-    pub(super) lines: Vec<(Point, Point)>,
+    pub(super) lines: Vec<Segment>,
     /// Bounds: least, greatest.
     pub(super) x: (f64, f64),
     pub(super) y: (f64, f64),
@@ -51,7 +52,7 @@ impl Rounded {
             }
             if let Some(along) = edge(i) {
                 let out = along.right() * radius;
-                shape.lines.push((corner + out, corners[(i + 1) % count] + out));
+                shape.lines.push(Segment::new(corner + out, corners[(i + 1) % count] + out));
             }
         }
         shape
@@ -72,7 +73,7 @@ impl Rounded {
                 high = high.max(arc.centre.y + half);
             }
         }
-        for (start, end) in &self.lines {
+        for Segment { start, end } in &self.lines {
             let share = (x - start.x) / (end.x - start.x);
             if (0.0..=1.0).contains(&share) {
                 let y = start.y + (end.y - start.y) * share;

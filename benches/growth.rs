@@ -8,7 +8,8 @@
 mod spent;
 
 use elbowroom_model::{Brief, scenario};
-use elbowroom_solver::{Answer, Limits, Unwatched, rank};
+use elbowroom_solver::answer::Answer;
+use elbowroom_solver::{Limits, Unwatched, rank};
 use plotters::prelude::{
     BLACK, ChartBuilder, Circle, Color, Cross, IntoDrawingArea, IntoLogRange, LineSeries, PointSeries, SVGBackend,
     SeriesLabelPosition, TriangleMarker, WHITE,

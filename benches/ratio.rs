@@ -17,11 +17,11 @@ mod milp;
 mod spent;
 
 use elbowroom_model::Brief;
+use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::{Arrangement, enumerate};
 use elbowroom_solver::program::Row;
 use elbowroom_solver::routes::Floor;
 use elbowroom_solver::search::{Aim, Effort, RoomContext, Searched, Stated, search, search_stated, stated};
-use elbowroom_solver::site::Site;
 use mimalloc::MiMalloc;
 use std::path::Path;
 use std::time::Duration;

@@ -4,8 +4,8 @@ use std::io::Read;
 use std::time::{Duration, Instant};
 
 use elbowroom_model::{Brief, Fault, Only, scenario};
-use elbowroom_solver::answer::RankedOption;
-use elbowroom_solver::{Answer, Limits, Part, Unwatched, Watch};
+use elbowroom_solver::answer::{Answer, RankedOption};
+use elbowroom_solver::{Limits, Part, Unwatched, Watch};
 
 use crate::args::{OptionArg, RoomArgs, ScenarioArgs};
 use crate::process::failure::Failure;

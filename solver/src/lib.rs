@@ -13,7 +13,7 @@ pub mod comparison;
 pub mod criteria;
 pub mod gaps;
 pub mod geometry;
-pub mod layout;
+mod layout;
 pub mod notice;
 pub mod plan;
 pub mod program;
@@ -25,17 +25,16 @@ pub mod rules;
 pub mod search;
 pub mod setting_out;
 pub mod shop;
-pub mod site;
+mod site;
 pub mod sizes;
 pub mod stock;
 pub mod verify;
 pub mod way;
 
-pub use answer::Answer;
 pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};
 pub use rank::rank;
-pub use site::Site;
+pub use site::{Body, BodyId, ClearZone, Landing, Site, SiteWall, Swing, WIDEST_OPENING_WITH_LANDING, WallPlace};
 
 /// How much to do, counted in work, never in time.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -14,8 +14,7 @@
 mod wheelchair;
 
 use elbowroom_model::{Criterion, Dimension};
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::criteria::Finding;
 
 use crate::support::plan::{Plan, PlanPiece, What};

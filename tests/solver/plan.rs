@@ -1,9 +1,9 @@
 //! What a plan shows agrees with the result that it is drawn from.
 
 use elbowroom_model::Point;
-use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::plan::{Plan, ZoneKind, plan};
-use elbowroom_solver::{Answer, Limits, Unwatched, rank};
+use elbowroom_solver::{Limits, Unwatched, rank};
 
 use crate::support::ranked::brief_of;
 

@@ -5,10 +5,11 @@ mod general;
 
 use elbowroom_model::listing::{Asked, ListedPiece, Money, read};
 use elbowroom_model::{Brief, Dimension, SizeRange, scenario};
+use elbowroom_solver::Limits;
+use elbowroom_solver::answer::Answer;
 use elbowroom_solver::shop::{
     CandidateFound, Effort, Impossible, Order, SetFound, SetsAsked, SetsFound, ShopFound, Unwatched, WhyNot, shop,
 };
-use elbowroom_solver::{Answer, Limits};
 use proptest::prelude::*;
 
 use crate::support::ranked::ranked_brief;

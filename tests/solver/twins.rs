@@ -3,8 +3,7 @@
 use std::collections::BTreeMap;
 
 use elbowroom_model::Point;
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::{OptionPiece, RankedOption};
+use elbowroom_solver::answer::{Answer, OptionPiece, RankedOption};
 use elbowroom_solver::refusal::{Change, Lever};
 
 use crate::scenarios::room as demo_room;

@@ -2,10 +2,10 @@
 
 mod milp;
 
+use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::enumerate;
 use elbowroom_solver::routes::Floor;
 use elbowroom_solver::search::{RoomContext, search_stated, stated};
-use elbowroom_solver::site::Site;
 
 const ROOMS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../benches/rooms");
 

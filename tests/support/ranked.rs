@@ -2,8 +2,8 @@
 #![allow(dead_code, reason = "each suite asks its own questions")]
 
 use elbowroom_model::{Brief, Dimension, SecondPlace, WallId, scenario};
-use elbowroom_solver::answer::{DimensionRange, OptionPiece, PieceSizes, RankedOption, Thing};
-use elbowroom_solver::{Answer, Limits, Unwatched, rank};
+use elbowroom_solver::answer::{Answer, DimensionRange, OptionPiece, PieceSizes, RankedOption, Thing};
+use elbowroom_solver::{Limits, Unwatched, rank};
 
 /// The brief that a sound text holds; a panic that tells its faults otherwise.
 pub(crate) fn brief_of(text: &str) -> Brief {

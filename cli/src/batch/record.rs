@@ -7,7 +7,8 @@
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use elbowroom_model::{Fault, Unit, scenario};
-use elbowroom_solver::{Answer, Unwatched};
+use elbowroom_solver::Unwatched;
+use elbowroom_solver::answer::Answer;
 use serde::Serialize;
 
 use super::content::{Content, Terms};

@@ -6,8 +6,9 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use elbowroom_model::{Fault, Unit};
+use elbowroom_solver::Limits;
+use elbowroom_solver::answer::Answer;
 use elbowroom_solver::stock::{Asking, assign, more};
-use elbowroom_solver::{Answer, Limits};
 
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;

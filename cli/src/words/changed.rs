@@ -1,7 +1,6 @@
 //! Prose of what setting something otherwise does.
 
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::comparison::Changed;
 
 use super::answer::title;

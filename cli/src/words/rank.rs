@@ -4,7 +4,8 @@ use std::fmt::Write;
 
 use elbowroom_model::article::the;
 use elbowroom_model::{Brief, Hand, ItemId, PieceId, WallId};
-use elbowroom_solver::answer::{Holding, RankedOption, Thing, TurnsIf, Work};
+use elbowroom_solver::answer::{RankedOption, Thing, TurnsIf, Work};
+use elbowroom_solver::sizes::Holding;
 
 use super::answer::{holding, title};
 use super::figures::counted;

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use elbowroom_model::Criterion;
-use elbowroom_solver::Answer;
+use elbowroom_solver::answer::Answer;
 
 use super::figures::{area, counted};
 

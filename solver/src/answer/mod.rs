@@ -16,7 +16,6 @@ use elbowroom_model::{Brief, PieceId};
 use crate::notice::Notice;
 use crate::refusal::{Refusal, Remedy, Why};
 
-pub use crate::sizes::{HeldBy, Holding};
 pub use figures::{degrees, thousandth};
 pub(crate) use found::{Ground, option, sizes};
 pub use option::{Gap, OptionPiece, RankedOption, TurningCircle, TurnsIf};

@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use elbowroom_model::{Brief, Dimension, PieceId, SizeRange};
-use elbowroom_solver::answer::RankedOption;
-use elbowroom_solver::{Answer, Limits};
+use elbowroom_solver::Limits;
+use elbowroom_solver::answer::{Answer, RankedOption};
 use proptest::prelude::proptest;
 
 use super::drawn::rooms;

@@ -7,9 +7,9 @@
 use std::collections::BTreeMap;
 
 use elbowroom_model::{Brief, Clearance};
-use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::Limits;
+use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::routes::End;
-use elbowroom_solver::{Answer, Limits};
 use proptest::prelude::proptest;
 
 use super::drawn::{middle, rectangles, rooms};

@@ -3,8 +3,7 @@
 use std::collections::BTreeMap;
 
 use elbowroom_model::{Brief, Dimension, Hand, SecondPlace};
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::{PieceSizes, RankedOption, Thing, degrees};
+use elbowroom_solver::answer::{Answer, PieceSizes, RankedOption, Thing, degrees};
 
 use crate::support::ranked::{figures, wall};
 

@@ -2,12 +2,13 @@
 
 use elbowroom_model::way::Load;
 use elbowroom_model::{Brief, Dimension, PieceId, Rule, scenario};
-use elbowroom_solver::answer::Holding;
+use elbowroom_solver::Limits;
+use elbowroom_solver::answer::Answer;
 use elbowroom_solver::cautions::Caution;
 use elbowroom_solver::notice::Notice;
 use elbowroom_solver::refusal::{DoesNotGetIn, Why};
+use elbowroom_solver::sizes::Holding;
 use elbowroom_solver::way::{carried, most_that_gets_in};
-use elbowroom_solver::{Answer, Limits};
 
 use crate::support::ranked::{figures, piece, ranked_brief};
 use crate::support::remedied::remedied;

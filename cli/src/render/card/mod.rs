@@ -3,8 +3,7 @@
 mod way_in;
 
 use elbowroom_model::{Brief, Dimension, Unit};
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::{DimensionRange, RankedOption};
+use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption};
 
 use crate::render::leaf::{Block, Grid, Head, Leaf};
 use crate::render::rank::{Group, groups, held};

@@ -1,8 +1,7 @@
 //! What a comparison is made from.
 
 use elbowroom_model::{Brief, Unit};
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::answer::{Answer, RankedOption};
 
 use crate::text::table::{Stand, Table};
 use crate::words::compare as words;

@@ -22,12 +22,11 @@ mod whole;
 mod zones;
 
 use elbowroom_model::{Brief, Unit};
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::answer::{Answer, RankedOption};
 
 pub(crate) use figure::Drawn;
 pub(crate) use sheet::sheet;
-pub(crate) use whole::{alone, to_set_out, within};
+pub(crate) use whole::{Alone, alone, to_set_out, within};
 
 use crate::words::lengths::{shop_unit, sign, taped_bare};
 

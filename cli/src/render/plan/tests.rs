@@ -1,6 +1,8 @@
 //! Plans of every option of every demo room, read back from the finished SVG by another library.
 
-use elbowroom_solver::{Answer, Limits, Unwatched};
+use elbowroom_solver::answer::Answer;
+
+use elbowroom_solver::{Limits, Unwatched};
 use resvg::tiny_skia::Point;
 use resvg::usvg::{Node, Options, Tree, fontdb};
 

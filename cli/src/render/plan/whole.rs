@@ -16,8 +16,16 @@ pub(crate) fn within(shown: Shown<'_>, area: &Area) -> Drawn {
     drawn(shown, frame, area)
 }
 
+/// A plan on a sheet of its own size.
+pub(crate) struct Alone {
+    /// The sheet.
+    pub sheet: Sheet,
+    /// What each number on it stands for, from 1.
+    pub key: Vec<String>,
+}
+
 /// The plan at this scale on a sheet of its own size.
-pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> (Sheet, Vec<String>) {
+pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
     let (frame, area) = Frame::at_scale(shown.brief(), scale);
     let drawn = drawn(shown, frame, &area);
     let sheet = Sheet {
@@ -26,7 +34,7 @@ pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> (Sheet, Vec<String>) {
         description: description(&shown),
         marks: drawn.marks,
     };
-    (sheet, drawn.key)
+    Alone { sheet, key: drawn.key }
 }
 
 fn drawn(shown: Shown<'_>, frame: Frame, area: &Area) -> Drawn {

@@ -1,6 +1,6 @@
 //! What setting something otherwise does, against the file as it is: told before all else.
 
-use elbowroom_solver::Answer;
+use elbowroom_solver::answer::Answer;
 use elbowroom_solver::comparison::{Apart, Changed, changed};
 
 use crate::text::look::Look;

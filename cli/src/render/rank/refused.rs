@@ -1,6 +1,6 @@
 //! What does not fit and why, the nearest misses first; and what would help where nothing fits.
 
-use elbowroom_solver::Answer;
+use elbowroom_solver::answer::Answer;
 use elbowroom_solver::refusal::{Refusal, Why};
 
 use super::Told;

@@ -1,8 +1,8 @@
 //! The page of a result, in each width, with what a sound room seldom says put in by hand.
 
 use elbowroom_model::scenario;
-use elbowroom_solver::answer::Work;
-use elbowroom_solver::{Answer, Limits, Unwatched, rank};
+use elbowroom_solver::answer::{Answer, Work};
+use elbowroom_solver::{Limits, Unwatched, rank};
 
 use super::{Told, text};
 use crate::text::look::Look;

@@ -1,7 +1,7 @@
 //! What the page of a result is made from.
 
 use elbowroom_model::{Brief, Criterion, Unit};
-use elbowroom_solver::Answer;
+use elbowroom_solver::answer::Answer;
 
 use crate::words::lengths::taped;
 

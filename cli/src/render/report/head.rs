@@ -5,7 +5,8 @@ use base64::engine::general_purpose::STANDARD;
 use sha2::{Digest, Sha256};
 
 use super::Told;
-use crate::drawing::{Sheet, faces_of};
+use crate::drawing::faces_of;
+use crate::render::plan::Alone;
 use crate::text::markup::Markup;
 use crate::words::report as words;
 
@@ -14,8 +15,8 @@ const RANKING: &str = include_str!("ranking.js");
 const PAGE: &str = include_str!("page.js");
 
 /// The head: everything is forbidden but this page's own style, scripts and letters, each by what it holds.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>, plans: &[(Sheet, Vec<String>)]) {
-    let style = format!("{}{STYLE}", faces_of(plans.iter().map(|(sheet, _)| sheet)));
+pub(super) fn put(page: &mut Markup, told: &Told<'_>, plans: &[Alone]) {
+    let style = format!("{}{STYLE}", faces_of(plans.iter().map(|plan| &plan.sheet)));
     let policy = format!(
         "default-src 'none'; style-src {}; script-src {} {}; font-src data:; base-uri 'none'; form-action 'none'",
         digest(&style),

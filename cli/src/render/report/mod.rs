@@ -14,8 +14,8 @@ mod wishes;
 
 pub(crate) use told::Told;
 
-use crate::drawing::{Scale, Sheet};
-use crate::render::plan;
+use crate::drawing::Scale;
+use crate::render::plan::{self, Alone};
 use crate::text::markup::Markup;
 use crate::words::report as words;
 
@@ -48,7 +48,7 @@ pub(crate) fn page(told: &Told<'_>) -> String {
     page.finished()
 }
 
-fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[(Sheet, Vec<String>)]) {
+fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[Alone]) {
     page.open("section", &[("aria-labelledby", "h-options")]);
     page.element("h2", &[("id", "h-options")], words::OPTIONS);
     page.element("p", &[("class", "soft")], &words::drawn(plans.len(), told.answer.options.len(), told.file));
@@ -60,7 +60,7 @@ fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[(Sheet, Vec<String>)
 }
 
 /// The plans of the options that are shown, each with what its numbers stand for.
-fn plans(told: &Told<'_>) -> Vec<(Sheet, Vec<String>)> {
+fn plans(told: &Told<'_>) -> Vec<Alone> {
     let answer = told.answer;
     let shown = answer.options.iter().take(told.shown);
     shown.map(|option| plan::alone(plan::Shown { answer, option }, SCALE)).collect()

@@ -6,6 +6,7 @@ use elbowroom_solver::criteria::Judgement;
 
 use super::Told;
 use crate::drawing::{Font, Sheet, svg};
+use crate::render::plan::Alone;
 use crate::text::markup::Markup;
 use crate::words::answer as said;
 use crate::words::lengths::{Ends, shop_unit, shopped_range, sign, taped_bare};
@@ -13,7 +14,7 @@ use crate::words::rank::{self as rank_words, share};
 use crate::words::report as words;
 
 /// An entry of the list of options.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &RankedOption, (plan, key): &(Sheet, Vec<String>)) {
+pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &RankedOption, plan: &Alone) {
     let id = format!("option-{}", option.rank);
     let heading = format!("h-{id}");
     page.open("li", &[("id", &id)]).open("article", &[("class", "option"), ("aria-labelledby", &heading)]);
@@ -22,7 +23,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &RankedOption, (pl
     page.open("p", &[]).text(words::SCORE_IS);
     page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
     page.inline("strong", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_THE_WAYS).end();
-    put_plan(page, option, plan, key);
+    put_plan(page, option, &plan.sheet, &plan.key);
     put_reasons(page, told, option);
     put_sizes(page, told, option);
     put_ways(page, told, option);

@@ -1,6 +1,6 @@
 //! What a report is made from.
 
-use elbowroom_solver::Answer;
+use elbowroom_solver::answer::Answer;
 
 /// All that a report is made from.
 #[derive(Debug, Clone, Copy)]

@@ -80,13 +80,13 @@ fn candidates(page: &mut Page, told: &Told<'_>, of_row: &[Candidate<'_>]) {
         let size =
             sides.into_iter().flatten().map(|side| taped_bare(told.units(), side)).collect::<Vec<_>>().join(" x ");
         let price = listed.price.map_or_else(String::new, |price| told.price(price));
-        table.row([listed.name.clone(), size, price, verdict(told, (listed, found))]);
+        table.row([listed.name.clone(), size, price, verdict(told, listed, found)]);
     }
     page.table(2, &table);
 }
 
 /// What is said of one candidate.
-fn verdict(told: &Told<'_>, (listed, one): Candidate<'_>) -> String {
+fn verdict(told: &Told<'_>, listed: &ListedPiece, one: &CandidateFound) -> String {
     let figure = |length: f64, rounding| shopped(told.units(), length, rounding);
     let mut said = Vec::new();
     if let Some(best) = one.options.first() {

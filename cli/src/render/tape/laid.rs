@@ -1,8 +1,7 @@
 //! What a tape sheet is made from.
 
 use elbowroom_model::{Brief, Unit};
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::answer::{Answer, RankedOption};
 
 use crate::render::plan::Shown;
 use crate::words::lengths::{shop_unit, taped, taped_bare};

@@ -10,8 +10,7 @@ mod way;
 use std::collections::BTreeMap;
 
 use elbowroom_model::{Brief, Clearance, Point};
-use elbowroom_solver::Answer;
-use elbowroom_solver::answer::Work;
+use elbowroom_solver::answer::{Answer, Work};
 use serde::ser::SerializeMap;
 use serde::{Serialize, Serializer};
 

@@ -2,7 +2,8 @@
 
 use elbowroom_model::{Brief, Dimension, PieceKind, Point, Rule};
 use elbowroom_solver::Size;
-use elbowroom_solver::answer::{DimensionRange, HeldBy, OptionPiece, PieceSizes, thousandth};
+use elbowroom_solver::answer::{DimensionRange, OptionPiece, PieceSizes, thousandth};
+use elbowroom_solver::sizes::HeldBy;
 use serde::Serialize;
 
 use crate::words::answer::holding;

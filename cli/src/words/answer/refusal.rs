@@ -6,7 +6,7 @@ use elbowroom_model::{Brief, Clearance, ItemId, Rounding, Rule};
 use super::arrangement::no_room;
 use super::breach::breach;
 use super::cause::kept_from;
-use elbowroom_solver::layout::Size;
+use elbowroom_solver::Size;
 use elbowroom_solver::refusal::{Asked, DoesNotGetIn, Reason, Refusal, Why};
 use elbowroom_solver::rules::With;
 use elbowroom_solver::way::Asks;

@@ -2,7 +2,7 @@
 
 use elbowroom_model::article::{a, capital, the};
 use elbowroom_model::{Brief, Dimension, Rounding};
-use elbowroom_solver::Answer;
+use elbowroom_solver::answer::Answer;
 use elbowroom_solver::refusal::{Change, Lever, Remedy};
 
 /// What is to be changed and what that makes possible: `A sofa no deeper than 86 cm makes 2 options possible.` Where it is

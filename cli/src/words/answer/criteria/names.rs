@@ -2,9 +2,9 @@
 
 use elbowroom_model::article::the;
 use elbowroom_model::{Brief, ItemId, PieceId, Rounding};
+use elbowroom_solver::BodyId;
 use elbowroom_solver::criteria::across::Bar;
 use elbowroom_solver::criteria::obstacles::Whose;
-use elbowroom_solver::site::BodyId;
 
 /// `the sofa`.
 pub(super) fn piece(brief: &Brief, piece: PieceId) -> String {

@@ -1,17 +1,15 @@
 //! A finished layout: which pieces stand where, how large, facing which way.
 
 use elbowroom_model::{Brief, Dimension, Hand, PieceId, Point, WallId};
-use serde::Serialize;
 
 use crate::geometry::Convex;
 
 /// The sizes of one piece as laid out, mm.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Size {
     /// Along its back (of a corner sofa: of the main run, the corner included).
     pub width: f64,
     /// Whole length of a corner sofa's return, the corner included.
-    #[serde(rename = "return")]
     pub return_length: Option<f64>,
     /// Away from its back.
     pub depth: f64,

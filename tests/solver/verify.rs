@@ -59,6 +59,7 @@ fn second_check(brief: &Brief, placed: &[Placed], routes: &[Route], part: Part) 
 fn told(brief: &Brief, placed: &[Placed], routes: &[Route]) -> Value {
     let piece = |placed: &Placed| {
         let asked = &brief.pieces[placed.piece.0];
+        let Size { width, return_length, depth } = placed.size;
         let range = |dimension| {
             let (range, size) = (asked.range(dimension)?, placed.size.get(dimension)?);
             Some(
@@ -71,7 +72,7 @@ fn told(brief: &Brief, placed: &[Placed], routes: &[Route]) -> Value {
             "at_wall": placed.at_wall.map(|wall| brief.room.walls[wall.0].name.clone()),
             "parts": placed.parts().iter().map(|part| part.corners().to_vec()).collect::<Vec<_>>(),
             "facing": placed.facing.degrees(),
-            "size": placed.size,
+            "size": { "width": width, "return": return_length, "depth": depth },
             "range": {
                 "width": range(Dimension::Width),
                 "return": range(Dimension::Return),

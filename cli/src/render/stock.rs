@@ -5,7 +5,7 @@ use elbowroom_model::{Rounding, Unit};
 use elbowroom_solver::stock::By;
 
 use crate::process::failure::Failure;
-use crate::result::stock::{BookingResult, PickedPiece, StockResult};
+use crate::result::stock::{BookingResult, OneMoreResult, PickedPiece, StockResult};
 use crate::text::cells::{cell, line};
 use crate::text::look::Look;
 use crate::text::page::Page;
@@ -85,11 +85,13 @@ fn short(page: &mut Page, told: &StockResult) {
 }
 
 fn one_more(told: &StockResult, unit: Unit) -> String {
-    let Some(best) = &told.one_more.best else { return words::no_one_more(&told.one_more, told.proven) };
+    let OneMoreResult { tried, like } = &told.one_more;
+    let Some(best) = &tried.best else { return words::no_one_more(tried, told.proven) };
     let sides = [Some(best.width), best.return_length, Some(best.depth)].into_iter().flatten();
     let size: Vec<String> = sides.map(|side| shopped(unit, side, Rounding::Down)).collect();
     let priorities: Vec<u32> = told.must.iter().map(|served| served.priority).collect();
-    words::one_more(best, &size.join(" x "), sign(shop_unit(unit)), &priorities, &told.one_more, told.proven)
+    let which = words::which(best, like.as_deref(), &size.join(" x "), sign(shop_unit(unit)));
+    words::one_more(&which, best, &priorities, tried, told.proven)
 }
 
 /// How the pick list starts, whatever columns come to stand behind these: what the file is known again by.

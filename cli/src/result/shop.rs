@@ -1,7 +1,7 @@
 //! Every candidate of a list against one room, as JSON. Lengths mm.
 
-use elbowroom_model::PieceKind;
 use elbowroom_model::listing::{ListedPiece, Money};
+use elbowroom_model::{Dimension, PieceKind};
 use elbowroom_solver::shop::{
     Beyond, CandidateFound, Impossible, Left, Miss, OptionFits, PairFound, Row, SetFound, SetPiece, SetsFound,
     ShopFound,
@@ -67,7 +67,7 @@ struct CandidateResult<'a> {
     /// Name of the row that it is tried as.
     row: Option<&'a str>,
     /// Sizes that lie beyond what was asked for.
-    beyond: &'a [Beyond],
+    beyond: Vec<BeyondResult>,
     /// Whether it gets in, where the way is given.
     way: Option<PieceResult<'a>>,
     /// It has its place in the room.
@@ -75,13 +75,42 @@ struct CandidateResult<'a> {
     /// Every option with it, best first.
     options: Vec<FitResult<'a>>,
     /// How much larger it could be in the first option, each dimension by itself.
-    left: &'a [Left],
+    left: Vec<LeftResult>,
     /// Dimensions that would have to be less, each by itself enough.
-    misses: &'a [Miss],
+    misses: Vec<MissResult>,
     /// Why it does not fit, where that is no matter of size.
     why_not: Option<String>,
     /// What would make it fit.
     remedies: Vec<RemedyResult>,
+}
+
+/// A size beyond what was asked for.
+#[derive(Debug, Serialize)]
+struct BeyondResult {
+    /// Which.
+    dimension: Dimension,
+    /// Over the most if above 0, under the least if below.
+    by: f64,
+}
+
+/// How much larger a piece could be.
+#[derive(Debug, Serialize)]
+struct LeftResult {
+    /// Which dimension.
+    dimension: Dimension,
+    /// By so much, all other pieces at their least.
+    by: f64,
+    /// It was not looked any further.
+    or_more: bool,
+}
+
+/// By how much a piece is too large.
+#[derive(Debug, Serialize)]
+struct MissResult {
+    /// Which dimension.
+    dimension: Dimension,
+    /// So much less would do.
+    by: f64,
 }
 
 /// An option that a candidate fits.
@@ -184,12 +213,12 @@ fn candidate<'a>(names: Names<'a>, listed: &'a ListedPiece, found: &'a Candidate
         depth: listed.depth,
         price: listed.price,
         row: found.row.map(|row| names.row(row)),
-        beyond: &found.beyond,
+        beyond: found.beyond.iter().map(|&Beyond { dimension, by }| BeyondResult { dimension, by }).collect(),
         way: way.map(|(way, piece)| PieceResult::of(way, piece)),
         fits: found.fits(),
         options: found.options.iter().map(|one| option(names, one)).collect(),
-        left: &found.left,
-        misses: &found.misses,
+        left: found.left.iter().map(|&Left { dimension, by, or_more }| LeftResult { dimension, by, or_more }).collect(),
+        misses: found.misses.iter().map(|&Miss { dimension, by }| MissResult { dimension, by }).collect(),
         why_not: words::why_not(names, listed, found),
         remedies: remedies.collect(),
     }

@@ -1,7 +1,7 @@
 //! An assignment of stock, room by room, as JSON; the pick list and its rows are made from it too.
 
-use elbowroom_model::Fault;
 use elbowroom_model::listing::Money;
+use elbowroom_model::{Fault, Hand, PieceKind};
 use elbowroom_solver::stock::{By, Days, Proven, Served, Tried};
 use serde::{Serialize, Serializer};
 
@@ -18,13 +18,102 @@ pub(crate) struct StockResult {
     /// No other assignment is better.
     pub proven: bool,
     /// Must-haves by priority.
+    #[serde(serialize_with = "served")]
     pub must: Vec<Served>,
     /// Points of everything.
+    #[serde(serialize_with = "proven")]
     pub points: Proven,
     /// The bookings, in the order given.
     pub rooms: Vec<BookingResult>,
     /// What one more piece would bring.
-    pub one_more: Tried,
+    pub one_more: OneMoreResult,
+}
+
+/// Must-haves of the rooms of one priority.
+#[derive(Serialize)]
+struct ServedResult {
+    /// 1 comes before 2.
+    priority: u32,
+    /// How many there are.
+    of: usize,
+    /// How many are served.
+    #[serde(serialize_with = "proven")]
+    count: Proven,
+}
+
+fn served<S: Serializer>(all: &[Served], serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_seq(all.iter().map(|&Served { priority, of, count }| ServedResult { priority, of, count }))
+}
+
+/// A figure that was made as large as it could be found, and what it can be at most.
+#[derive(Serialize)]
+struct ProvenResult {
+    /// As found.
+    found: i64,
+    /// It can be no larger than this.
+    at_most: i64,
+}
+
+fn proven<S: Serializer>(&Proven { found, at_most }: &Proven, serializer: S) -> Result<S::Ok, S::Error> {
+    ProvenResult { found, at_most }.serialize(serializer)
+}
+
+/// What was tried of one more piece, and what of it would bring most.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct OneMoreResult {
+    /// As found.
+    pub tried: Tried,
+    /// What the row of the stock is called that it would be one more of.
+    pub like: Option<String>,
+}
+
+impl Serialize for OneMoreResult {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let best = self.tried.best.as_ref().map(|best| BestResult {
+            kind: best.kind,
+            width: best.width,
+            like: self.like.as_deref(),
+            return_length: best.return_length,
+            depth: best.depth,
+            hand: best.hand,
+            must: &best.must,
+            points: best.points,
+        });
+        TriedResult { best, tried: self.tried.tried, of: self.tried.of }.serialize(serializer)
+    }
+}
+
+/// What was tried and what of it would bring most.
+#[derive(Serialize)]
+struct TriedResult<'a> {
+    /// The best; null where no piece would bring anything.
+    best: Option<BestResult<'a>>,
+    /// Pieces tried.
+    tried: usize,
+    /// Pieces that might have been tried.
+    of: usize,
+}
+
+/// One more piece, and what it would bring.
+#[derive(Serialize)]
+struct BestResult<'a> {
+    /// Its kind.
+    kind: PieceKind,
+    /// At most, mm.
+    width: f64,
+    /// What it would be one more of; null: any piece of these sizes.
+    like: Option<&'a str>,
+    /// A corner sofa's.
+    #[serde(rename = "return")]
+    return_length: Option<f64>,
+    /// Away from its back.
+    depth: f64,
+    /// The hand, where only one of them helps.
+    hand: Option<Hand>,
+    /// Must-haves more than there can be without it, those of the first priority first.
+    must: &'a [i64],
+    /// Points more than there can be without it.
+    points: i64,
 }
 
 /// A booking.

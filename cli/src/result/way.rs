@@ -1,7 +1,7 @@
 //! Whether each piece gets in, as JSON.
 
 use elbowroom_model::way::{Way, WayFile};
-use elbowroom_solver::way::{Asks, Failed, PartCarried, PieceIn, Pose, PoseTried, Tight, WayIn};
+use elbowroom_solver::way::{Failed, PartCarried, PieceIn, PoseTried, Tight, WayIn};
 use serde::Serialize;
 
 use crate::words::way as words;
@@ -60,7 +60,7 @@ struct PartResult<'a> {
     /// Each pose kept from the street to the room.
     poses: Vec<PoseResult<'a>>,
     /// How it is held at each point where it gets in.
-    held: &'a [Pose],
+    held: Vec<&'static str>,
     /// Where least is left when held so.
     tightest: Option<TightResult<'a>>,
     /// Where no pose that it can come in gets it further.
@@ -71,7 +71,7 @@ struct PartResult<'a> {
 #[derive(Debug, Serialize)]
 struct PoseResult<'a> {
     /// The pose.
-    pose: Pose,
+    pose: &'static str,
     /// Where it fails first.
     fails: Option<FailedResult<'a>>,
 }
@@ -82,9 +82,9 @@ struct FailedResult<'a> {
     /// Name of the point.
     at: &'a str,
     /// The pose that is nearest to passing.
-    pose: Pose,
+    pose: &'static str,
     /// What it does not meet.
-    asks: Asks,
+    asks: &'static str,
     /// mm; `None`: it cannot be brought into the pose.
     short_by: Option<f64>,
 }
@@ -95,7 +95,7 @@ struct TightResult<'a> {
     /// Name of the point.
     at: &'a str,
     /// What leaves least.
-    asks: Asks,
+    asks: &'static str,
     /// mm.
     spare: f64,
 }
@@ -120,7 +120,7 @@ impl<'a> PieceResult<'a> {
 impl<'a> PartResult<'a> {
     fn of(way: &'a Way, part: &'a PartCarried) -> Self {
         let pose = |PoseTried { pose, fails }: &PoseTried| PoseResult {
-            pose: *pose,
+            pose: pose.key(),
             fails: fails.map(|fails| FailedResult::of(way, fails)),
         };
         Self {
@@ -128,10 +128,10 @@ impl<'a> PartResult<'a> {
             sides: part.sides,
             gets_in: part.gets_in,
             poses: part.poses.iter().map(pose).collect(),
-            held: &part.held,
+            held: part.held.iter().map(|pose| pose.key()).collect(),
             tightest: part.tightest.map(|Tight { at, asks, spare }| TightResult {
                 at: words::at(way, at),
-                asks,
+                asks: asks.key(),
                 spare,
             }),
             fails: part.fails.map(|fails| FailedResult::of(way, fails)),
@@ -141,6 +141,6 @@ impl<'a> PartResult<'a> {
 
 impl<'a> FailedResult<'a> {
     fn of(way: &'a Way, Failed { at, pose, asks, short_by }: Failed) -> Self {
-        Self { at: words::at(way, at), pose, asks, short_by }
+        Self { at: words::at(way, at), pose: pose.key(), asks: asks.key(), short_by }
     }
 }

@@ -4,7 +4,7 @@ use elbowroom_solver::stock::{Asked, Asking, Assignment, By, Fulfilled, Tried};
 
 use super::days::written;
 use super::store::Store;
-use crate::result::stock::{Arrangement, AskedResult, BookingResult, FORMAT, PickedPiece, StockResult};
+use crate::result::stock::{Arrangement, AskedResult, BookingResult, FORMAT, OneMoreResult, PickedPiece, StockResult};
 use crate::words::answer::title;
 
 /// A booking as it came in, for who has a room to show for it.
@@ -47,8 +47,14 @@ pub(crate) fn told(
         must: assignment.must.clone(),
         points: assignment.points,
         rooms: rooms.collect(),
-        one_more,
+        one_more: OneMoreResult { like: like(&one_more, store), tried: one_more },
     }
+}
+
+/// What the row of the stock is called that one more would be like.
+fn like(tried: &Tried, store: &Store) -> Option<String> {
+    let row = tried.best.as_ref()?.like?;
+    store.owned.get(row).map(|owned| owned.piece.name.clone())
 }
 
 /// What is asked for, in the room's own words.

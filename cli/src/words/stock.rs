@@ -115,31 +115,28 @@ pub(crate) const fn why_short(by: By) -> Option<&'static str> {
     }
 }
 
-/// What one more piece would bring; at the least where the assignment is not proven.
-pub(crate) fn one_more(
-    best: &OneMore,
-    size: &str,
-    unit: &str,
-    priorities: &[u32],
-    tried: &Tried,
-    proven: bool,
-) -> String {
+/// One more piece: `like` a row of the stock of that name, or any of these sizes.
+pub(crate) fn which(best: &OneMore, like: Option<&str>, size: &str, unit: &str) -> String {
     let hand = best.hand.map_or("", |hand| match hand {
         Hand::Left => ", its return on the left as one sits",
         Hand::Right => ", its return on the right as one sits",
     });
-    let mut brings = Vec::new();
-    for (more, priority) in best.must.iter().zip(priorities).filter(|(more, _)| **more != 0) {
-        let which = if priorities.len() > 1 { format!(" of priority {priority}") } else { String::new() };
-        let count = usize::try_from(more.abs()).unwrap_or_default();
-        let sign = if *more > 0 { "more" } else { "fewer" };
-        brings.push(format!("{}{which} {sign}", counted(count, "must-have", "must-haves")));
-    }
-    brings.push(format!("{:+} points", best.points));
-    let which = match &best.like {
+    match like {
         Some(name) => format!("One more {name}, {size} {unit}{hand},"),
         None => format!("{} of {size} {unit}{hand}", capital(&a(&best.kind.words()))),
-    };
+    }
+}
+
+/// What one more piece would bring; at the least where the assignment is not proven.
+pub(crate) fn one_more(which: &str, best: &OneMore, priorities: &[u32], tried: &Tried, proven: bool) -> String {
+    let mut brings = Vec::new();
+    for (more, priority) in best.must.iter().zip(priorities).filter(|(more, _)| **more != 0) {
+        let of = if priorities.len() > 1 { format!(" of priority {priority}") } else { String::new() };
+        let count = usize::try_from(more.abs()).unwrap_or_default();
+        let sign = if *more > 0 { "more" } else { "fewer" };
+        brings.push(format!("{}{of} {sign}", counted(count, "must-have", "must-haves")));
+    }
+    brings.push(format!("{:+} points", best.points));
     format!(
         "{which} would bring most{}: {}. {}",
         if proven { "" } else { ", at least" },

@@ -3,7 +3,6 @@
 
 use elbowroom_model::listing::Money;
 use elbowroom_model::{Brief, Dimension};
-use serde::Serialize;
 
 use super::rows::Row;
 use crate::answer::RankedOption;
@@ -77,7 +76,7 @@ pub enum WhyNot {
 }
 
 /// A size beyond what was asked for.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Beyond {
     /// Which.
     pub dimension: Dimension,
@@ -97,7 +96,7 @@ pub struct OptionFits {
 }
 
 /// How much larger a piece could be.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Left {
     /// Which dimension.
     pub dimension: Dimension,
@@ -108,7 +107,7 @@ pub struct Left {
 }
 
 /// By how much a piece is too large.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Miss {
     /// Which dimension.
     pub dimension: Dimension,

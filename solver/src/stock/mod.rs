@@ -16,7 +16,6 @@ use elbowroom_model::{Piece, PieceId};
 use std::sync::Arc;
 
 use elbowroom_model::listing::ListedPiece;
-use serde::Serialize;
 
 pub use assign::assign;
 pub use more::{OneMore, Tried, more};
@@ -24,7 +23,7 @@ pub use more::{OneMore, Tried, more};
 use crate::answer::Answer;
 
 /// Days from the first to the last, both included, each by its number.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Days {
     /// The first.
     pub from: i32,
@@ -143,7 +142,7 @@ impl Assignment {
 }
 
 /// Must-haves of the rooms of one priority.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Served {
     /// 1 comes before 2.
     pub priority: u32,
@@ -154,7 +153,7 @@ pub struct Served {
 }
 
 /// A figure that was made as large as it could be found, and what it can be at most.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Proven {
     /// As found.
     pub found: i64,

@@ -2,7 +2,6 @@
 
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Dimension, Hand};
-use serde::Serialize;
 
 use super::assign::{Solved, solve};
 use super::fit::{has_place, sizes_of};
@@ -16,16 +15,15 @@ const MOST_TRIED: usize = 100;
 /// Each try may cost this part of what all of them may: a try that is hard leaves something for the others.
 const SHARE: u64 = 16;
 /// One more piece, and what it would bring.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct OneMore {
     /// Its kind.
     pub kind: elbowroom_model::PieceKind,
     /// Width, return, depth at most, mm; the return is a corner sofa's.
     pub width: f64,
-    /// Name of the row of the stock that it would be one more of; `None`: any piece of these sizes.
-    pub like: Option<String>,
+    /// The row of the stock that it would be one more of; `None`: any piece of these sizes.
+    pub like: Option<usize>,
     /// A corner sofa's.
-    #[serde(rename = "return")]
     pub return_length: Option<f64>,
     /// Away from its back.
     pub depth: f64,
@@ -38,7 +36,7 @@ pub struct OneMore {
 }
 
 /// What was tried and what of it would bring most.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Tried {
     /// The best; `None` where no piece would bring anything.
     pub best: Option<OneMore>,
@@ -168,7 +166,7 @@ fn gained(Try { piece, like, .. }: &Try, solved: &Solved, found: &Assignment) ->
     OneMore {
         kind: piece.kind,
         width: piece.width,
-        like: like.map(|_| piece.name.clone()),
+        like: *like,
         return_length: piece.return_length,
         depth: piece.depth,
         hand: piece.hands.first().copied().filter(|_| piece.hands.len() == 1),

@@ -1,7 +1,7 @@
 //! What each point of the way asks of a box that is held in one way.
 
 use elbowroom_model::way::{LandingTurn, PointKind, WayPoint};
-use serde::Serialize;
+use strum::IntoStaticStr;
 
 use super::held::Held;
 use super::tolerance::JUST_PASSES;
@@ -9,8 +9,8 @@ use super::turn::longest;
 use crate::best_by;
 
 /// What a point asks for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, IntoStaticStr)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Asks {
     /// It must not be too wide.
     Width,
@@ -22,6 +22,14 @@ pub enum Asks {
     Length,
     /// It must not be too high for the slope.
     Headroom,
+}
+
+impl Asks {
+    /// Its stable name.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        self.into()
+    }
 }
 
 /// How one demand is met.

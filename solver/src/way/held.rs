@@ -1,12 +1,11 @@
 //! The ways to hold a box.
 
 use elbowroom_model::way::LoadPart;
-use serde::Serialize;
-use strum::VariantArray;
+use strum::{IntoStaticStr, VariantArray};
 
 /// How a piece is held while it is carried, its length always level but on end; the easier first.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, VariantArray)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, IntoStaticStr, VariantArray)]
+#[strum(serialize_all = "kebab-case")]
 pub enum Pose {
     /// As it stands in the room.
     Upright,
@@ -21,6 +20,12 @@ pub enum Pose {
 impl Pose {
     /// Every pose.
     pub const ALL: &[Self] = Self::VARIANTS;
+
+    /// Its stable name.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        self.into()
+    }
 }
 
 /// A box as held: what it measures along and across the floor, and upward, mm.

@@ -24,7 +24,7 @@ pub(super) struct StandingResult<'a> {
     /// mm.
     height: f64,
     /// As laid out.
-    size: Size,
+    size: SizeResult,
     /// What each dimension may be.
     range: RangeResult,
     /// What holds each dimension.
@@ -42,10 +42,28 @@ impl<'a> StandingResult<'a> {
             parts: one.parts(),
             facing: one.facing(),
             height: thousandth(piece.height),
-            size: sizes.together(),
+            size: sizes.together().into(),
             range: RangeResult::of(sizes),
             held_by: sizes.held_by.iter().map(|held| HeldByResult::of(brief, sizes, held)).collect(),
         }
+    }
+}
+
+/// Sizes as laid out, mm.
+#[derive(Debug, Serialize)]
+struct SizeResult {
+    /// Along its back.
+    width: f64,
+    /// Of a corner sofa.
+    #[serde(rename = "return")]
+    return_length: Option<f64>,
+    /// Away from its back.
+    depth: f64,
+}
+
+impl From<Size> for SizeResult {
+    fn from(Size { width, return_length, depth }: Size) -> Self {
+        Self { width, return_length, depth }
     }
 }
 

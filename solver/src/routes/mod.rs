@@ -22,6 +22,7 @@ mod doorstep;
 mod floor;
 mod free;
 mod joint;
+mod lead;
 mod mouth;
 mod notice;
 mod obstacles;

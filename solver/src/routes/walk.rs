@@ -1,13 +1,12 @@
 //! The shortest walk of a disc's centre from one mouth to another: a taut cord round the corners that stand in its way.
 
-use std::cmp::Ordering;
-use std::collections::BinaryHeap;
 use std::f64::consts::PI;
 
 use elbowroom_model::Point;
 
 use super::corner::{Corner, corners};
 use super::free::{Doorstep, FreeFloor};
+use super::lead::{About, Lead, Leads, Reached, Round, Walked};
 use super::mouth::{FromMouth, Mouth};
 use super::stop::Stop;
 use super::tolerance::{CHORD, LOOK, NO_LONGER, ROUNDING};
@@ -38,69 +37,12 @@ struct Search<'a> {
     corners: Vec<Corner>,
 }
 
-/// A corner, by its place among all, and the way that a cord goes round it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-struct About {
-    corner: usize,
-    turn: Turn,
-}
-
-/// A corner as a cord goes round it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct Round {
-    about: About,
-    /// Unit vector from the corner to the place where the cord first touches its arc.
-    contact: Point,
-}
-
-/// A walk that is not yet looked at: its last leg may be blocked.
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct Lead {
-    /// Length at the end of the leg with the straight way to the far mouth added.
-    least: f64,
-    length: f64,
-    /// Where the leg starts: on the arc that the walk was on, or on the first mouth.
-    earlier: Option<Round>,
-    from: Point,
-    to: Point,
-    /// What the leg leads to; `None`: the far mouth.
-    next: Option<Round>,
-    /// The corner before, by its place among those reached.
-    after: Option<usize>,
-    /// Order of finding, so that equal leads are taken in one order.
-    found: usize,
-}
-
-/// A corner that was reached, and how.
-#[derive(Debug, Clone, Copy, PartialEq)]
-struct Reached {
-    round: Round,
-    length: f64,
-    lead: Lead,
-}
-
-/// A walk as far as a corner.
-#[derive(Clone, Copy)]
-struct Walked {
-    round: Round,
-    length: f64,
-    /// The corner, by its place among those reached.
-    place: usize,
-}
-
-/// Leads that are still open, the most promising on top.
-#[derive(Debug, Default)]
-struct Leads {
-    heap: BinaryHeap<Lead>,
-    found: usize,
-}
-
 impl Search<'_> {
     fn run(&self) -> Option<Walk> {
         let mut open = Leads::default();
         let mut reached: Vec<Reached> = Vec::new();
         self.leads_from_mouth(&mut open);
-        while let Some(lead) = open.heap.pop() {
+        while let Some(lead) = open.pop() {
             if !self.is_free(&lead) {
                 continue;
             }
@@ -255,10 +197,7 @@ impl Search<'_> {
     }
 
     fn push(&self, open: &mut Leads, lead: Lead) {
-        let length = lead.length + (lead.to - lead.from).norm();
-        let ahead = self.straight_ahead(lead.to);
-        open.found += 1;
-        open.heap.push(Lead { length, least: length + ahead, found: open.found, ..lead });
+        open.push(lead, self.straight_ahead(lead.to));
     }
 
     /// The straight way from a place to the far mouth, mm.
@@ -294,28 +233,6 @@ impl Search<'_> {
         let FromMouth { along, before } = own.place(own.along(), place);
         let on_step = along >= step.from - 2.0 * ROUNDING && along <= step.to + 2.0 * ROUNDING;
         (on_step && before >= -ROUNDING).then(|| self.on(mouth, along))
-    }
-}
-
-impl Lead {
-    fn start() -> Self {
-        let origin = Point::default();
-        Self { least: 0.0, length: 0.0, earlier: None, from: origin, to: origin, next: None, after: None, found: 0 }
-    }
-}
-
-impl Eq for Lead {}
-
-impl Ord for Lead {
-    /// The greatest is the one that promises the shortest walk.
-    fn cmp(&self, other: &Self) -> Ordering {
-        other.least.total_cmp(&self.least).then(other.found.cmp(&self.found))
-    }
-}
-
-impl PartialOrd for Lead {
-    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
-        Some(self.cmp(other))
     }
 }
 

@@ -6,9 +6,9 @@
 
 use elbowroom_model::{Brief, PieceId};
 
+use super::aim::Aim;
 use super::found::{Effort, Found, Searched};
 use super::once::search_once;
-use super::problem::Aim;
 use super::room_context::RoomContext;
 use super::tree::Order;
 use crate::arrangement::Arrangement;

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use elbowroom_model::Rule;
 
-use super::problem::Aim;
+use super::aim::Aim;
 use super::tally::Tally;
 use super::tolerance::PROVEN_WITHIN;
 use crate::layout::Layout;

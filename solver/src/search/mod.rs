@@ -10,6 +10,7 @@
 //! integer programming problems"); and of arrangements that a swap of like pieces turns into each other only one (Margot 2010,
 //! "Symmetry in integer linear programming").
 
+mod aim;
 mod branching;
 mod cell;
 mod cells;
@@ -28,8 +29,8 @@ mod tally;
 mod tolerance;
 mod tree;
 
+pub use aim::Aim;
 pub use found::{Effort, Found, Searched};
-pub use problem::Aim;
 pub use room_context::RoomContext;
 pub use stated::{Choice, Stated, search_stated, stated};
 pub use tally::Tally;

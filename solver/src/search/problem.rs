@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use elbowroom_model::{Dimension, PieceId, Point, Rule};
 
+use super::aim::Aim;
 use super::cell::{Cell, Ranges};
 use super::cells::{Beside, Cells, Key, Posed, Scope, StandKey};
 use super::room_context::RoomContext;
@@ -14,21 +15,6 @@ use super::tolerance::{
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::rules::{LayoutRule, Pose, RULES, Requirement, RuleContext, SizeVariables, TIES, Variables};
-
-/// What is made as large as it can be.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Aim<'a> {
-    /// The size value of all pieces.
-    Together,
-    /// The size value of these pieces, by their places in the brief, all of which must stand; the others are left out.
-    These(&'a [PieceId]),
-    /// One dimension of one piece, while the same pieces stand as in this layout.
-    Alone(PieceId, Dimension, &'a Layout),
-    /// The order of the room, while every piece of this layout keeps at least its size.
-    Tidy(&'a Layout),
-    /// Nothing: any layout will do.
-    Any,
-}
 
 /// One arrangement, ready to be searched.
 pub(super) struct Problem<'a> {

@@ -5,6 +5,7 @@
 //! out. Whether a piece gets through the door is `way`'s.
 
 mod asked;
+mod choices;
 mod fit;
 mod found;
 mod pairs;

@@ -13,6 +13,7 @@ use elbowroom_model::listing::Money;
 use rayon::prelude::*;
 
 use super::asked::{Effort, Order, SetsAsked, Watch};
+use super::choices::{Choices, choices};
 use super::found::{Impossible, SetFound, SetPiece, SetsFound};
 use super::pairs::{Pairs, at_fault};
 use super::sets_context::{Seat, SetsContext};
@@ -24,14 +25,6 @@ use crate::{Limits, Unwatched, rank};
 const ABREAST: usize = 16;
 /// Nodes that are looked at for each set that may be solved, so that hostile lists end too.
 const NODES_FOR_A_SET: usize = 40;
-
-/// One row's choices.
-#[derive(Debug)]
-struct Choices {
-    row: usize,
-    /// Candidates, by their place; `None`: the row is left out.
-    of: Vec<Option<usize>>,
-}
 
 /// The best sets.
 pub(super) fn sets(ground: &SetsContext<'_>, asked: &SetsAsked, effort: Effort, watch: &dyn Watch) -> SetsFound {
@@ -70,27 +63,7 @@ struct Search<'a> {
 
 impl<'a> Search<'a> {
     fn of(ground: &'a SetsContext<'a>, asked: &'a SetsAsked) -> Self {
-        let priced = asked.budget.is_some() || asked.order == Order::Price;
-        let (mut choices, mut unpriced) = (Vec::new(), Vec::new());
-        for (row, of) in ground.rows.iter().enumerate() {
-            let all = ground.candidates_for(row);
-            let known = |place: &usize| !priced || ground.candidates.get(*place).is_some_and(|one| one.price.is_some());
-            unpriced.extend(all.iter().copied().filter(|place| !known(place)));
-            let mut of_row: Vec<Option<usize>> = all.into_iter().filter(known).map(Some).collect();
-            if of_row.is_empty() && !of.needed {
-                continue;
-            }
-            if !of.needed {
-                of_row.push(None);
-            }
-            if !of_row.is_empty() {
-                choices.push(Choices { row, of: of_row });
-            }
-        }
-        unpriced.sort_unstable();
-        unpriced.dedup();
-        // Rows with few choices first: what they rule out is ruled out early.
-        choices.sort_by_key(|choice| (choice.of.len(), choice.row));
+        let (choices, unpriced) = choices(ground, asked);
         Self { ground, asked, choices, unpriced, pairs: Pairs::default() }
     }
 

@@ -1,7 +1,9 @@
 //! The tree of one arrangement: best bound first, fewest open alternatives, nothing searched twice.
 
 mod children;
+mod fate;
 mod narrow;
+mod settle;
 
 use elbowroom_model::PieceId;
 
@@ -9,16 +11,17 @@ use std::collections::{BTreeMap, BinaryHeap};
 
 use typed_arena::Arena;
 
+use self::fate::Fate;
 use super::branching::{Promises, Settles, next, next_to_stand, standing};
-use super::node::{Asked, Decided, Node};
+use super::node::{Decided, Node};
 use super::node_pool::NodePool;
 use super::open_node::{Candidate, OpenNode};
-use super::polish::{broken_rows, polish};
+use super::polish::polish;
 use super::problem::Problem;
 use super::tally::Tally;
-use super::tolerance::{COARSE, FINEST_SECTOR, ROUGHLY_SAME_PROMISE};
+use super::tolerance::{COARSE, ROUGHLY_SAME_PROMISE};
 use crate::layout::Layout;
-use crate::program::{Engine, Status};
+use crate::program::Engine;
 use crate::routes::Floor;
 use crate::rules::{Cause, Requirement, TOLERANCE};
 
@@ -67,12 +70,6 @@ pub(super) struct Limits {
     pub(super) nodes: usize,
     /// Layouts count that are better than this.
     pub(super) to_beat: f64,
-}
-
-/// What became of a node.
-enum Fate {
-    Alive,
-    Dead,
 }
 
 impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
@@ -205,61 +202,6 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             }
             found => self.cut_most_broken(node, found),
         }
-    }
-
-    /// Adds the rows that always hold and are broken, until none is.
-    fn settle(&mut self, node: &mut Node<'p, E>) -> Fate {
-        loop {
-            let rows = broken_rows(self.problem, node);
-            if rows.is_empty() {
-                return Fate::Alive;
-            }
-            let causes = rows.causes.clone();
-            if let Fate::Dead = self.add(node, rows, &causes) {
-                return Fate::Dead;
-            }
-        }
-    }
-
-    fn add(&mut self, node: &mut Node<'p, E>, rows: Asked, causes: &[Cause]) -> Fate {
-        let bound = node.bound();
-        self.programs += 1;
-        let cutoff = self.cutoff();
-        match node.add_to_beat(rows, cutoff) {
-            Status::Optimal if node.bound() > cutoff => Fate::Alive,
-            Status::Optimal | Status::Beaten => {
-                self.prune(node.bound());
-                Fate::Dead
-            }
-            Status::Infeasible => {
-                causes.iter().for_each(|cause| self.blame(*cause));
-                Fate::Dead
-            }
-            Status::Interrupted => {
-                self.unexplored = self.unexplored.max(bound);
-                Fate::Dead
-            }
-        }
-    }
-
-    /// Where tangents leave no place, or cost more than a proof allows, the chords are too coarse yet: the worst sector is
-    /// cut where its corner lies in `polished`, or in the node itself.
-    fn cut_most_broken(&mut self, node: Box<Node<'p, E>>, polished: Option<Box<Node<'p, E>>>) {
-        let excess = |place: &usize| node.arcs[*place].0.excess(node.engine.values());
-        let places = (0..node.arcs.len())
-            .filter(|place| excess(place) > TOLERANCE && node.arcs[*place].0.angle() > FINEST_SECTOR);
-        match places.max_by(|a, b| excess(a).total_cmp(&excess(b)).then(b.cmp(a))) {
-            Some(place) => {
-                let at = polished.as_ref().unwrap_or(&node).engine.values().to_vec();
-                self.cut(node, place, &at);
-            }
-            None => {
-                self.unexplored = self.unexplored.max(node.bound());
-                node.arcs.iter().for_each(|(_, cause)| self.blame(*cause));
-                self.pool.take(node);
-            }
-        }
-        self.pool.take(polished);
     }
 
     /// A polished layout may break what the chords' optimum kept: then that is decided first.

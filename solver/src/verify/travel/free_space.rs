@@ -6,43 +6,13 @@ use super::crossing::crossings;
 use super::gate::Gate;
 use super::rounded::Rounded;
 use crate::geometry::{Convex, Segment};
-use crate::verify::tolerance::{BESIDE, SHARED, STEP, TOGETHER};
-
-/// Where a disc is bound.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(in crate::verify) enum Target {
-    /// Any place of a mouth.
-    Gate(Gate),
-    /// One place for its centre.
-    Place(Point),
-}
-
-/// Whether a disc of `diameter` can travel from the mouth to the target and touch no obstacle.
-pub(in crate::verify) fn travels(obstacles: &[Convex], from: &Gate, to: &Target, diameter: f64) -> bool {
-    if diameter <= 0.0 {
-        return true;
-    }
-    let gates = match to {
-        Target::Gate(to) => vec![*from, *to],
-        Target::Place(_) => vec![*from],
-    };
-    let space = FreeSpace::new(obstacles, gates, diameter / 2.0);
-    let starts = space.places_on(0);
-    let ends = match to {
-        Target::Gate(_) => space.places_on(1),
-        Target::Place(place) => vec![*place],
-    };
-    if starts.is_empty() || ends.is_empty() {
-        return false;
-    }
-    Slabs::of(&space).joined(&space, &starts, &ends)
-}
+use crate::verify::tolerance::{STEP, TOGETHER};
 
 /// Which doorsteps a place lies on: bit 0 the first mouth's, bit 1 the second's.
 type Region = usize;
 
 /// Obstacles as they count in each region.
-struct FreeSpace {
+pub(super) struct FreeSpace {
     gates: Vec<Gate>,
     doorsteps: Vec<Rounded>,
     /// Grown obstacles, for each region.
@@ -52,7 +22,7 @@ struct FreeSpace {
 }
 
 impl FreeSpace {
-    fn new(obstacles: &[Convex], gates: Vec<Gate>, radius: f64) -> Self {
+    pub(super) fn new(obstacles: &[Convex], gates: Vec<Gate>, radius: f64) -> Self {
         let doorsteps: Vec<Rounded> =
             gates.iter().map(|gate| Rounded::new(gate.doorstep(radius).corners(), 0.0)).collect();
         let grown = (0..1 << gates.len()).map(|region| grown(obstacles, &gates, &doorsteps, region, radius)).collect();
@@ -66,7 +36,7 @@ impl FreeSpace {
     }
 
     /// The middle of each stretch of a mouth on which the disc can set out, a hair before it.
-    fn places_on(&self, gate: usize) -> Vec<Point> {
+    pub(super) fn places_on(&self, gate: usize) -> Vec<Point> {
         // Turned so that the mouth stands upright, its places are the free stretches of one vertical line.
         let mouth = &self.gates[gate];
         let (origin, up) = (mouth.place(0.0, STEP), (mouth.ends[1] - mouth.ends[0]).unit());
@@ -91,7 +61,7 @@ impl FreeSpace {
     }
 
     /// Free stretches of the vertical line at `x`, upward.
-    fn free_at(&self, x: f64) -> Vec<(f64, f64)> {
+    pub(super) fn free_at(&self, x: f64) -> Vec<(f64, f64)> {
         let steps: Vec<Option<(f64, f64)>> = self.doorsteps.iter().map(|step| step.chord(x)).collect();
         let mut cuts = vec![self.y.0, self.y.1];
         cuts.extend(steps.iter().flatten().flat_map(|&(from, to)| [from, to]));
@@ -108,7 +78,7 @@ impl FreeSpace {
     }
 
     /// Where the order of stretches can change, from left to right.
-    fn lines(&self) -> Vec<f64> {
+    pub(super) fn lines(&self) -> Vec<f64> {
         let mut lines = Vec::new();
         let mut places = Vec::new();
         for shapes in &self.grown {
@@ -207,152 +177,4 @@ fn shares(shape: &Rounded, probe: [Point; 2]) -> Vec<f64> {
     let mut places = Vec::new();
     crossings(shape, &segment, &mut places);
     places.into_iter().map(|place| (place - probe[0]).norm()).collect()
-}
-
-/// A free stretch of a slab: one cell, seen at both of the slab's sides.
-struct Cell {
-    left: (f64, f64),
-    right: (f64, f64),
-}
-
-/// The cells of each slab and which of them are one.
-struct Slabs {
-    /// Where each slab starts and ends, and its first cell.
-    slabs: Vec<(f64, f64, usize)>,
-    cells: Vec<Cell>,
-    parents: Vec<usize>,
-}
-
-impl Slabs {
-    fn of(space: &FreeSpace) -> Self {
-        let mut all = Self { slabs: Vec::new(), cells: Vec::new(), parents: Vec::new() };
-        let lines = space.lines();
-        for pair in lines.windows(2).filter(|pair| pair[1] - pair[0] > TOGETHER) {
-            all.add(space, pair[0], pair[1], 6);
-        }
-        all.join();
-        all
-    }
-
-    /// Adds the slab; where rounding hides a stretch on one side, its two halves.
-    fn add(&mut self, space: &FreeSpace, from: f64, to: f64, halvings: usize) {
-        let (left, right) = (space.free_at(from + BESIDE), space.free_at(to - BESIDE));
-        if left.len() != right.len() && halvings > 0 && to - from > 4.0 * TOGETHER {
-            let middle = (from + to) / 2.0;
-            self.add(space, from, middle, halvings - 1);
-            self.add(space, middle, to, halvings - 1);
-            return;
-        }
-        self.slabs.push((from, to, self.cells.len()));
-        self.cells.extend(left.into_iter().zip(right).map(|(left, right)| Cell { left, right }));
-    }
-
-    fn join(&mut self) {
-        self.parents = (0..self.cells.len()).collect();
-        for i in 1..self.slabs.len() {
-            let (before, here) = (self.slabs[i - 1].2, self.slabs[i].2);
-            let end = self.slabs.get(i + 1).map_or(self.cells.len(), |slab| slab.2);
-            for first in before..here {
-                for second in here..end {
-                    let (a, b) = (self.cells[first].right, self.cells[second].left);
-                    if a.1.min(b.1) - a.0.max(b.0) > SHARED {
-                        let (first, second) = (self.root(first), self.root(second));
-                        self.parents[second] = first;
-                    }
-                }
-            }
-        }
-    }
-
-    fn root(&self, mut cell: usize) -> usize {
-        while self.parents[cell] != cell {
-            cell = self.parents[cell];
-        }
-        cell
-    }
-
-    /// The cell that a free place lies in.
-    fn cell_of(&self, space: &FreeSpace, place: Point) -> Option<usize> {
-        let slab = self.slabs.partition_point(|slab| slab.0 < place.x).checked_sub(1)?;
-        let end = self.slabs.get(slab + 1).map_or(self.cells.len(), |slab| slab.2);
-        let free = space.free_at(place.x);
-        let stretch = free.iter().position(|&(from, to)| from <= place.y && place.y <= to)?;
-        let cell = self.slabs[slab].2 + stretch;
-        (cell < end).then_some(cell)
-    }
-
-    /// Whether a way leads from one of the starts to one of the ends.
-    fn joined(&self, space: &FreeSpace, starts: &[Point], ends: &[Point]) -> bool {
-        let roots = |places: &[Point]| -> Vec<usize> {
-            places.iter().filter_map(|place| Some(self.root(self.cell_of(space, *place)?))).collect()
-        };
-        let ends = roots(ends);
-        roots(starts).iter().any(|start| ends.contains(start))
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use serde_json::Value;
-
-    fn point(value: &Value) -> Point {
-        Point::new(value[0].as_f64().unwrap(), value[1].as_f64().unwrap())
-    }
-
-    fn points(value: &Value) -> Vec<Point> {
-        value.as_array().unwrap().iter().map(point).collect()
-    }
-
-    fn gate(mouth: &Value, case: &Value) -> Gate {
-        let widened = points(&mouth["widened"]);
-        let along = (widened[1] - widened[0]).unit().unwrap();
-        let middle = (widened[0] + widened[1]) * 0.5;
-        // Before a wall lies the room; before a shape the side that it does not lie on.
-        let shape = |owner: u64| Convex::counter_clockwise(points(&case["shapes"][owner as usize]));
-        let out = match mouth["owner"].as_u64() {
-            Some(owner) if (shape(owner).middle() - middle).cross(along) > 0.0 => along.left(),
-            Some(_) => along.right(),
-            None => {
-                let walls = crate::geometry::Outline::within(&points(&case["walls"]));
-                let before = middle + along.left();
-                let near = |aside: f64| before + along * aside;
-                let speck = Convex::counter_clockwise([near(-0.1), near(0.1), before + along.left() * 0.1]);
-                if walls.covers(&speck) { along.left() } else { along.right() }
-            }
-        };
-        Gate { ends: [widened[0], widened[1]], out }
-    }
-
-    fn obstacles(case: &Value) -> Vec<Convex> {
-        let walls = points(&case["walls"]);
-        let wall = |i: usize| Convex::counter_clockwise([walls[i], walls[(i + 1) % walls.len()]]);
-        let mut all: Vec<Convex> = (0..walls.len()).map(wall).collect();
-        let own: Vec<u64> =
-            case["mouths"].as_array().unwrap().iter().filter_map(|mouth| mouth["own_table"].as_u64()).collect();
-        for (i, shape) in case["shapes"].as_array().unwrap().iter().enumerate() {
-            if !own.contains(&(i as u64)) {
-                all.push(Convex::counter_clockwise(points(shape)));
-            }
-        }
-        all
-    }
-
-    /// The 120 cases of widest routes that were measured by dilation, 0.1 mm.
-    #[test]
-    fn a_disc_as_wide_as_measured_travels_and_a_wider_one_does_not() {
-        let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/data/routes.json");
-        let cases: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
-        let mut wrong = Vec::new();
-        for case in cases.as_array().unwrap() {
-            let [first, second] = [0, 1].map(|i| gate(&case["mouths"][i], case));
-            let shapes = obstacles(case);
-            let width = case["width"].as_f64().unwrap();
-            let travels = |diameter: f64| travels(&shapes, &first, &Target::Gate(second), diameter);
-            if (width > 0.5 && !travels(width - 0.5)) || travels(width + 0.5) {
-                wrong.push(format!("{} {}: {width}", case["id"], case["note"]));
-            }
-        }
-        assert!(wrong.is_empty(), "{} wrong: {wrong:#?}", wrong.len());
-    }
 }

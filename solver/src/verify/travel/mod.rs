@@ -7,9 +7,11 @@
 //! Schwartz and Sharir 1983, "On the piano movers' problem" (cited from memory).
 
 mod crossing;
+mod disc;
 mod free_space;
 mod gate;
 mod rounded;
+mod slabs;
 
-pub(super) use free_space::{Target, travels};
+pub(super) use disc::{Target, travels};
 pub(super) use gate::Gate;

@@ -1,9 +1,11 @@
-//! What is kept free before storage and desks, and along the long sides of a dining table.
+//! What is kept free before storage and desks, and along the long sides of a dining table, whichever those are.
 
 use elbowroom_model::Rule;
 
 use super::linear_outline::LinearOutline;
-use super::{Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With, separation};
+use super::tolerance::NARROWER;
+use super::{Alternative, Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With, separation};
+use crate::program::Row;
 
 /// What is kept free before storage and desks and beside dining tables.
 #[derive(Debug)]
@@ -13,15 +15,16 @@ impl LayoutRule for FreeFronts {
     fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((rule, _)) = rule_of(ground, pose) else { return Vec::new() };
         let mut found = Vec::new();
-        for zone in zones(ground, pose) {
-            found.extend(ground.inside(&zone, pose.id, rule, 0.0));
-            found.extend(ground.off_bodies(&zone, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
+        for Zone { shape, unless } in zones(ground, pose) {
+            let mut asked = ground.inside(&shape, pose.id, rule, 0.0);
+            asked.extend(ground.off_bodies(&shape, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
             if pose.piece.kind.is_dined_at() {
-                found.extend(ground.site.swings.iter().map(|swing| Requirement {
+                asked.extend(ground.site.swings.iter().map(|swing| Requirement {
                     cause: Cause { rule, piece: pose.id, with: With::Item(swing.item) },
-                    alternatives: separation::out_of_swing(&zone, swing),
+                    alternatives: separation::out_of_swing(&shape, swing),
                 }));
             }
+            found.extend(asked.into_iter().map(|requirement| spared(requirement, unless.as_ref())));
         }
         found
     }
@@ -40,11 +43,23 @@ fn one_way(ground: &RuleContext<'_>, keeper: &Pose, other: &Pose) -> Vec<Require
     }
     let cause = Cause { rule, piece: keeper.id, with: With::Piece(other.id) };
     let mut found = Vec::new();
-    for zone in zones(ground, keeper) {
-        let parts = other.parts.iter();
-        found.extend(parts.map(|part| Requirement { cause, alternatives: separation::apart(&zone, part, 0.0) }));
+    for Zone { shape, unless } in zones(ground, keeper) {
+        let apart = |part| Requirement { cause, alternatives: separation::apart(&shape, part, 0.0) };
+        found.extend(other.parts.iter().map(|part| spared(apart(part), unless.as_ref())));
     }
     found
+}
+
+/// What is kept free, unless a row holds.
+struct Zone {
+    shape: LinearOutline,
+    unless: Option<Row>,
+}
+
+/// The requirement, met by `unless` too.
+fn spared(mut requirement: Requirement, unless: Option<&Row>) -> Requirement {
+    requirement.alternatives.extend(unless.map(|row| Alternative::of_rows(vec![row.clone()])));
+    requirement
 }
 
 fn rule_of(ground: &RuleContext<'_>, pose: &Pose) -> Option<(Rule, f64)> {
@@ -53,14 +68,35 @@ fn rule_of(ground: &RuleContext<'_>, pose: &Pose) -> Option<(Rule, f64)> {
     (reach > 0.0).then_some((rule.into(), reach))
 }
 
-/// Straight before its front over its width; of a dining table that stands free also behind its back.
-fn zones(ground: &RuleContext<'_>, pose: &Pose) -> Vec<LinearOutline> {
+/// Straight before its front over its width; along the sides of a dining table.
+fn zones(ground: &RuleContext<'_>, pose: &Pose) -> Vec<Zone> {
     let Some((_, reach)) = rule_of(ground, pose) else { return Vec::new() };
     let (from, to) = pose.stretch();
     let depth = pose.depth();
-    let mut zones = vec![pose.block([&from, &to], [&depth, &depth.clone().shifted(reach)])];
-    if pose.piece.kind.is_dined_at() && pose.wall().is_none() {
-        zones.push(pose.block([&from, &to], [&Linear::constant(-reach), &Linear::default()]));
+    let front = pose.block([&from, &to], [&depth, &depth.clone().shifted(reach)]);
+    if pose.piece.kind.is_dined_at() {
+        return along_table(pose, front, reach);
+    }
+    vec![Zone { shape: front, unless: None }]
+}
+
+/// Which sides of a dining table are long is a question of the one that is bought: any that is no larger. So its front and,
+/// where it stands free, its back are kept free unless none is as wide as it is deep, and its ends unless none is
+/// deeper than it is wide. What comes in steps is as wide as deep at least.
+fn along_table(pose: &Pose, front: LinearOutline, reach: f64) -> Vec<Zone> {
+    let (from, to) = pose.stretch();
+    let (width, depth) = (pose.width(), pose.depth());
+    let never_as_wide = width.at_most(pose.piece.depth.least - NARROWER);
+    let mut zones = vec![Zone { shape: front, unless: Some(never_as_wide.clone()) }];
+    if pose.wall().is_none() {
+        let behind = pose.block([&from, &to], [&Linear::constant(-reach), &Linear::default()]);
+        zones.push(Zone { shape: behind, unless: Some(never_as_wide) });
+    }
+    if pose.piece.steps.is_empty() {
+        // Chairs at the ends of one that is just deeper than it is wide.
+        let half = Linear::constant(reach).plus(&depth, 0.5);
+        let ends = pose.block([&Linear::default().plus(&half, -1.0), &half], [&Linear::default(), &depth]);
+        zones.push(Zone { shape: ends, unless: Some(depth.at_most(pose.piece.width.least)) });
     }
     zones
 }

@@ -39,3 +39,6 @@ pub(super) const FAN_STEP: f64 = 7.5 * std::f64::consts::PI / 180.0;
 
 /// A sector is cut so that neither part is less than this share of it: thin slices would not end.
 pub(super) const LEAST_PART: f64 = 0.1;
+
+/// A dining table that is narrower than it is deep by this has long ends, mm: less may be rounding.
+pub(super) const NARROWER: f64 = 0.1;

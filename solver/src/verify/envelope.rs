@@ -6,6 +6,7 @@ use super::breach::Breach;
 use super::checked_layout::CheckedLayout;
 use super::checked_room::CheckedRoom;
 use super::resized::resized;
+use super::tolerance::SLACK;
 use super::{standing, ways};
 use crate::arrangement::Arrangement;
 use crate::layout::{Layout, Size};
@@ -55,12 +56,19 @@ fn shrunk(scene: &CheckedLayout<'_>, layout: &Layout, mut choose: impl FnMut(f64
 
 fn smaller(piece: &Piece, size: Size, choose: &mut impl FnMut(f64, f64) -> f64) -> Size {
     let mut smaller = size;
+    let steps = piece.steps.iter().filter(|step| step.width <= size.width + SLACK && step.depth <= size.depth + SLACK);
+    let steps: Vec<_> = steps.collect();
+    // What comes in steps is one of them.
+    let last = steps.len().checked_sub(1);
+    if let Some(step) = last.and_then(|last| steps.get(choose(0.0, last as f64).round() as usize)) {
+        return smaller.with(Dimension::Width, step.width).with(Dimension::Depth, step.depth);
+    }
     for dimension in piece.dimensions() {
         if let (Some(range), Some(present)) = (piece.range(dimension), size.get(dimension)) {
             smaller = smaller.with(dimension, choose(range.least.min(present), present));
         }
     }
-    if piece.square || (piece.kind.is_dined_at() && size.width == size.depth) {
+    if piece.square {
         let side = smaller.width.min(smaller.depth);
         smaller = smaller.with(Dimension::Width, side).with(Dimension::Depth, side);
     }

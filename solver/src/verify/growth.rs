@@ -81,12 +81,13 @@ fn first_larger(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrange
     larger_by(by - TO_SPARE)
 }
 
-/// A piece whose sizes are neither in steps nor tied.
+/// A piece whose sizes are neither in steps nor tied. A dining table's are: its long side is to stay its long side.
 fn is_free(brief: &Brief, piece: &InPlace<'_>) -> bool {
     let tied = |other: &Piece| other.alike == Some(piece.placed.piece);
     piece.piece.steps.is_empty()
         && !piece.piece.square
         && !piece.is_flat()
+        && !piece.piece.kind.is_dined_at()
         && piece.piece.alike.is_none()
         && !brief.pieces.iter().any(tied)
 }

@@ -115,6 +115,31 @@ fn what_is_offered_at_a_wall_that_ends_amid_the_room_may_be_asked_for() {
     assert_eq!(at_wall(offered + 1.0), None);
 }
 
+/// A table sold by a range may be bought so narrow that its ends are its long sides, where chairs stand then.
+#[test]
+fn a_dining_table_bought_narrower_than_deep_has_room_for_its_chairs() {
+    let mut depths = Vec::new();
+    for (width, depth) in [(4200.0, 3400.0), (4800.0, 3600.0), (5600.0, 4200.0)] {
+        let table = PlanPiece::of("dining-table").range("width", 800.0, 1800.0).range("depth", 700.0, 1100.0);
+        let sofa = PlanPiece::of("sofa").range("width", 1600.0, 2000.0);
+        let plan = Plan { profile: "snug", ..Plan::rectangle(width, depth) }.piece(sofa).piece(table);
+        let text = plan.doorway(2, "hall door", 300.0, 820.0, "entrance").text();
+        let brief = brief_of(&text);
+        let answer = solved(&brief);
+        for option in &answer.options {
+            let deep = figures(option.sizes_of(PieceId(1)).unwrap(), Dimension::Depth).together;
+            let mut bought = brief.clone();
+            bought.pieces[1].width = SizeRange::fixed(800.0);
+            bought.pieces[1].depth = SizeRange::fixed(deep - ROUNDING);
+            let again = solved(&bought);
+            let found = by_decisions(&again, Image::Same);
+            assert!(found.contains_key(&decisions(&answer, option, Image::Same)), "{}: {deep}\n{text}", option.key);
+            depths.push(deep);
+        }
+    }
+    assert!(depths.iter().any(|deep| *deep > 800.0), "some ends are free: {depths:?}");
+}
+
 proptest! {
     #![proptest_config(few(6))]
 

@@ -60,6 +60,13 @@ fn shrink<'a>(stands: &[Stand<'a>], stand: &Stand<'a>, set: u64, place: u64) -> 
     if stand.is_rug() {
         return smaller;
     }
+    // What comes in steps is one of them.
+    let steps = &stand.piece.steps;
+    let steps: Vec<_> = steps.iter().filter(|step| step.width <= stand.width && step.depth <= stand.depth).collect();
+    if let Some(step) = steps.get((share(set, place * 3) * steps.len() as f64) as usize) {
+        (smaller.width, smaller.depth) = (step.width, step.depth);
+        return smaller;
+    }
     let between = |range: elbowroom_model::SizeRange, size: f64, salt: u64| {
         let least = range.least.min(size);
         least + (size - least) * share(set, place * 3 + salt)
@@ -136,7 +143,8 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
 fn is_free(brief: &Brief, piece: &Piece) -> bool {
     let place = brief.pieces().find(|(_, other)| other.name == piece.name).map(|(id, _)| id);
     let tied = piece.alike.is_some() || brief.pieces.iter().any(|other| other.alike.is_some() && other.alike == place);
-    !tied && piece.steps.is_empty() && !piece.square && !matches!(piece.kind, PieceKind::Rug | PieceKind::FloorLamp)
+    let exempt = matches!(piece.kind, PieceKind::Rug | PieceKind::DiningTable | PieceKind::FloorLamp);
+    !tied && piece.steps.is_empty() && !piece.square && !exempt
 }
 
 fn grown<'a>(brief: &Brief, stands: &[Stand<'a>], i: usize, dimension: Dimension) -> Vec<Vec<Stand<'a>>> {

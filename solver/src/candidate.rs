@@ -1,5 +1,7 @@
 //! An arrangement that fits, before it is ranked.
 
+use std::borrow::Cow;
+
 use elbowroom_model::Criterion;
 
 use crate::arrangement::Arrangement;
@@ -9,7 +11,7 @@ use crate::search::Found;
 
 /// An arrangement that fits, with all that is known of it.
 pub(crate) struct Candidate<'a> {
-    pub(crate) arrangement: &'a Arrangement,
+    pub(crate) arrangement: Cow<'a, Arrangement>,
     pub(crate) found: Found,
     pub(crate) routes: Vec<Route>,
     pub(crate) judgements: Vec<Judgement>,

@@ -28,6 +28,7 @@ pub mod shop;
 mod site;
 pub mod sizes;
 pub mod stock;
+mod twins;
 pub mod verify;
 pub mod way;
 

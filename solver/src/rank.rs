@@ -1,5 +1,7 @@
 //! From a brief to an answer: enumerate, search, check again, judge, order, and say what holds each size.
 
+use std::borrow::Cow;
+
 use elbowroom_model::Brief;
 use rayon::prelude::*;
 
@@ -14,7 +16,7 @@ use crate::routes::Floor;
 use crate::search::{Aim, Effort, Found, RoomContext, Tally, search};
 use crate::site::Site;
 use crate::way::{self, Blocked, Narrowed};
-use crate::{Limits, Part, Unwatched, Watch, part, refusal, verify};
+use crate::{Limits, Part, Unwatched, Watch, part, refusal, twins, verify};
 
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
@@ -66,6 +68,7 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
             Err(refusal) => refused.push(refusal),
         }
     }
+    let twins::Told { mut candidates, mut refused, twins } = twins::told_once(&enumeration, brief, candidates, refused);
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| other.told_size().total_cmp(&one.told_size()));
     refused.extend(enumeration.dropped.iter().map(dropped_refusal));
@@ -92,7 +95,7 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
         refused,
         remedies,
         notices: notices(brief, &floor, &enumeration),
-        work: work(&enumeration, programs, tally),
+        work: Work { twins, ..work(&enumeration, programs, tally) },
     }
 }
 
@@ -104,6 +107,7 @@ fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
     Work {
         arrangements: enumeration.arrangements.len() + enumeration.dropped.len(),
         dropped: enumeration.dropped.len(),
+        twins: 0,
         programs,
         nodes: tally.nodes,
         given_up: tally.pruned,
@@ -198,7 +202,7 @@ fn try_one<'a>(
     let mut judgements = part(watch, Part::Criteria, || criteria::judge(&scene));
     // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
     judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
-    (Ok(Candidate { arrangement, found, routes, judgements }), programs, tally)
+    (Ok(Candidate { arrangement: Cow::Borrowed(arrangement), found, routes, judgements }), programs, tally)
 }
 
 /// What was found with every size let out that can still grow with all else as it is.

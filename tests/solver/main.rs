@@ -17,6 +17,7 @@ mod scenarios;
 mod search;
 mod shop;
 mod stock;
+mod told_once;
 mod twins;
 mod verify;
 mod way;

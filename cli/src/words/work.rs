@@ -25,6 +25,10 @@ pub(crate) fn searched(work: &Work) -> Vec<String> {
             counted(looked_at, "arrangement", "arrangements"),
             work.dropped
         ),
+        format!(
+            "{} found to be another, since a piece that they name found no room",
+            counted(work.twins, "arrangement", "arrangements")
+        ),
         format!("{} solved", counted(work.programs, "linear program", "linear programs")),
         format!(
             "{} looked at; {} given up, since nothing under them could be better",

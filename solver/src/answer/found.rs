@@ -31,7 +31,7 @@ pub(crate) fn option(
 ) -> RankedOption {
     let candidate = &candidates[which];
     let key = |which: usize| candidates[which].arrangement.key.clone();
-    let (arrangement, found) = (candidate.arrangement, &candidate.found);
+    let (arrangement, found) = (&candidate.arrangement, &candidate.found);
     rounded(RankedOption {
         rank: order.iter().position(|other| *other == which).map_or(order.len(), |place| place + 1),
         key: arrangement.key.clone(),
@@ -103,5 +103,5 @@ fn of_piece(
 
 fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: PieceId, dimension: Dimension) -> Option<(f64, usize)> {
     let nodes = ground.limits.nodes / 10;
-    sizes::alone(ground.room, ground.floor, candidate.arrangement, &candidate.found.layout, piece, dimension, nodes)
+    sizes::alone(ground.room, ground.floor, &candidate.arrangement, &candidate.found.layout, piece, dimension, nodes)
 }

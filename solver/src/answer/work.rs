@@ -11,6 +11,8 @@ pub struct Work {
     pub arrangements: usize,
     /// Those that cheap bounds dropped.
     pub dropped: usize,
+    /// Those in which a piece that they name found no room, so that what stands is another arrangement's option, told there.
+    pub twins: usize,
     /// Linear programs solved.
     pub programs: usize,
     /// Nodes of the searches for the largest pieces.

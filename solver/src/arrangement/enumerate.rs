@@ -139,7 +139,7 @@ impl Maker<'_> {
             enumeration.beyond += 1;
             return;
         }
-        let key = naming::key(self.brief, self.cast, &choices);
+        let key = naming::key(self.brief, self.cast.screen.is_some(), &choices);
         let arrangement = Arrangement { key, choices, main_seat: self.cast.main, standings };
         match reason {
             None => enumeration.arrangements.push(arrangement),
@@ -200,7 +200,8 @@ impl Maker<'_> {
     fn keep_possible(&self, standing: &mut Standing) -> Option<NoRoom> {
         let reason = |stand: &Stand| stand.at_wall.and_then(|wall| self.bounds.along(standing.piece, wall));
         let possible: Vec<Stand> = standing.stands.iter().filter(|stand| reason(stand).is_none()).copied().collect();
-        let needed = self.brief.piece(standing.piece).is_some_and(|piece| piece.needed);
+        let needed = self.brief.piece(standing.piece).is_some_and(|piece| piece.needed)
+            || only::asks_for(self.brief, standing.role, standing.piece);
         let reasons = standing.stands.iter().filter_map(reason);
         let nearest = reasons.min_by(|one, other| one.short_by().total_cmp(&other.short_by())).copied();
         if possible.is_empty() && needed {

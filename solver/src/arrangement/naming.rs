@@ -3,11 +3,11 @@
 use elbowroom_model::article::several;
 use elbowroom_model::{Brief, Hand, SecondPlace, WallId};
 
-use super::cast::Cast;
 use super::stand::{Choices, SecondSeat};
 
-/// Stable name: `canal-wall/left/stair-wall`, `free-stair-wall/stair-wall/armchairs-left-right`.
-pub(super) fn key(brief: &Brief, cast: &Cast, choices: &Choices) -> String {
+/// Stable name: `canal-wall/left/stair-wall`, `free-stair-wall/stair-wall/armchairs-left-right`. `has_screen`: there is a
+/// screen to speak of, whether it stands or not.
+pub(super) fn key(brief: &Brief, has_screen: bool, choices: &Choices) -> String {
     let mut parts = vec![match (choices.seat_back, choices.faced) {
         (Some(back), _) => wall_slug(brief, back),
         (None, Some(faced)) => format!("free-{}", wall_slug(brief, faced)),
@@ -16,7 +16,7 @@ pub(super) fn key(brief: &Brief, cast: &Cast, choices: &Choices) -> String {
     parts.extend(choices.hand.map(|hand| hand_word(hand).to_owned()));
     match choices.media_wall {
         Some(wall) => parts.push(wall_slug(brief, wall)),
-        None if cast.screen.is_some() => parts.push("no-screen".to_owned()),
+        None if has_screen => parts.push("no-screen".to_owned()),
         None => {}
     }
     parts.extend(choices.second_seats.iter().map(|row| row_slug(brief, row)));

@@ -1,8 +1,8 @@
 //! Arrangements that are wanted: those whose decisions are what the brief holds them to.
 
-use elbowroom_model::{Brief, Only, Point, WallId};
+use elbowroom_model::{Brief, Only, PieceId, Point, WallId};
 
-use super::stand::Choices;
+use super::stand::{Choices, Role};
 use super::tolerance::AS_SQUARE;
 
 /// Whether `choices` are among those that are wanted: values of one decision are alternatives, decisions all hold.
@@ -26,6 +26,16 @@ fn is_so(brief: &Brief, choices: &Choices, only: &Only) -> bool {
             seats.clone().next().is_some() && seats.all(|second| second.place == place)
         }
     }
+}
+
+/// Whether the options are held to a decision about a piece of this role, which it must stand to make.
+pub(super) fn asks_for(brief: &Brief, role: Role, piece: PieceId) -> bool {
+    let may_have_none = brief.only.contains(&Only::MediaWall(None));
+    brief.only.iter().any(|only| match *only {
+        Only::MediaWall(wall) => role.is_screen() && wall.is_some() && !may_have_none,
+        Only::SecondSeat(seat, _) => role.is_second_seat() && seat.is_none_or(|seat| seat == piece),
+        Only::SeatBack(_) | Only::Facing(_) | Only::Hand(_) => false,
+    })
 }
 
 /// Whether no wall is faced more squarely than `wall`.

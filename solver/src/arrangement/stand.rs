@@ -109,6 +109,26 @@ pub enum Role {
     Other,
 }
 
+impl Role {
+    /// What carries the screen.
+    #[must_use]
+    pub const fn is_screen(self) -> bool {
+        match self {
+            Self::Screen | Self::ScreenBeside => true,
+            Self::MainSeat | Self::Opposite | Self::LeftOf | Self::RightOf | Self::Table | Self::Other => false,
+        }
+    }
+
+    /// A seat beside the main one.
+    #[must_use]
+    pub const fn is_second_seat(self) -> bool {
+        match self {
+            Self::Opposite | Self::LeftOf | Self::RightOf => true,
+            Self::MainSeat | Self::Screen | Self::ScreenBeside | Self::Table | Self::Other => false,
+        }
+    }
+}
+
 impl From<SecondPlace> for Role {
     fn from(place: SecondPlace) -> Self {
         match place {

@@ -64,7 +64,7 @@ fn before_seat(table: &Pose, seat: &Pose, gap: f64) -> Vec<crate::program::Row> 
 
 impl LayoutRule for TableToMedia {
     fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        let is_media = |pose: &Pose| matches!(pose.role, Role::Screen | Role::ScreenBeside);
+        let is_media = |pose: &Pose| pose.role.is_screen();
         let (table, media) = match (first.role, second.role) {
             (Role::Table, _) if is_media(second) => (first, second),
             (_, Role::Table) if is_media(first) => (second, first),

@@ -52,7 +52,7 @@ pub(super) fn dive_on(
     if rest.searched.found.is_none() {
         // What must stand is looked for whatever was taken before.
         let left = std::mem::replace(&mut rest.nodes, effort.nodes);
-        rest.look_for(arrangement, Aim::These(&needed(room)), effort.nodes, Order::DeepestFirst);
+        rest.look_for(arrangement, Aim::These(&needed(room.brief, arrangement)), effort.nodes, Order::DeepestFirst);
         rest.nodes = left;
     }
     rest.add_pieces(arrangement);
@@ -84,7 +84,7 @@ impl Dive<'_, '_> {
     fn add_pieces(&mut self, arrangement: &Arrangement) {
         let brief = self.room.brief;
         let [nodes_held, nodes_free] = SHARE_OF_A_PIECE.map(|share| (self.effort.nodes / share).max(LEAST_FOR_A_PIECE));
-        for piece in optional(self.room) {
+        for piece in optional(self.room, arrangement) {
             let Some(layout) = self.layout() else { return };
             let stands = |other: PieceId| layout.of(other).is_some();
             let mut earlier_twins =
@@ -142,14 +142,15 @@ fn pieces_of(layout: &Layout) -> Vec<PieceId> {
     layout.placed.iter().map(|placed| placed.piece).collect()
 }
 
-fn needed(room: &RoomContext<'_>) -> Vec<PieceId> {
-    room.brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect()
+fn needed(brief: &Brief, arrangement: &Arrangement) -> Vec<PieceId> {
+    brief.piece_ids().filter(|piece| arrangement.must_stand(brief, *piece)).collect()
 }
 
 /// The pieces that need not stand, what counts most by standing first.
-fn optional(room: &RoomContext<'_>) -> Vec<PieceId> {
+fn optional(room: &RoomContext<'_>, arrangement: &Arrangement) -> Vec<PieceId> {
     let presence = |piece: &PieceId| room.variables.piece(*piece).map_or(0.0, |piece| piece.presence);
-    let mut found: Vec<PieceId> = room.brief.pieces().filter(|(_, piece)| !piece.needed).map(|(id, _)| id).collect();
+    let may_be_left_out = |piece: &PieceId| !arrangement.must_stand(room.brief, *piece);
+    let mut found: Vec<PieceId> = room.brief.piece_ids().filter(may_be_left_out).collect();
     found.sort_by(|one, other| presence(other).total_cmp(&presence(one)));
     found
 }

@@ -218,7 +218,7 @@ impl<'a> Problem<'a> {
         match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(piece).is_none(),
             Aim::These(pieces) => !pieces.contains(&piece),
-            Aim::Together | Aim::Any => self.ground.brief.piece(piece).is_some_and(|piece| !piece.needed),
+            Aim::Together | Aim::Any => !self.arrangement.must_stand(self.ground.brief, piece),
         }
     }
 

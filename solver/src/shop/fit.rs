@@ -108,7 +108,10 @@ fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &RankedOptio
     let site = Site::of(free);
     let (room, floor) = (RoomContext::of(free, &site), Floor::of(free, &site));
     let enumeration = enumerate(free, &site);
-    let arrangement = enumeration.arrangements.iter().find(|arrangement| arrangement.key == option.key)?;
+    let arrangement = enumeration.arrangements.iter().find(|arrangement| {
+        // What stands is what the option was told by.
+        arrangement.choices_in(&option.layout).are_same_as(&option.choices, free)
+    })?;
     let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
     let found = search(&room, &floor, arrangement, effort).found?;
     let (most, _) = sizes::alone(&room, &floor, arrangement, &found.layout, id, dimension, NODES)?;

@@ -27,7 +27,7 @@ const SUITES: [&[&str]; 9] = [
 ];
 
 /// Any sound room of any shape.
-pub(super) fn rooms() -> impl Strategy<Value = Plan> {
+pub(crate) fn rooms() -> impl Strategy<Value = Plan> {
     of_shape(vec![Shape::Rectangle, Shape::Corner, Shape::Oblique])
 }
 

@@ -2,7 +2,7 @@
 //!
 //! One file a family of laws; `drawn` makes the rooms and `told` says what two results must share to be the same.
 
-mod drawn;
+pub(crate) mod drawn;
 mod image;
 mod judged;
 mod order;

@@ -1,0 +1,57 @@
+//! Options that turn out to be one: where a piece that an arrangement names found no room, what stands is the arrangement
+//! without it. It is told once, by what stands.
+
+use std::borrow::Cow;
+
+use elbowroom_model::Brief;
+
+use crate::arrangement::{Choices, Enumeration};
+use crate::candidate::Candidate;
+use crate::refusal::Refusal;
+
+/// What is told of the arrangements that were searched.
+pub(crate) struct Told<'a> {
+    /// Each with decisions of its own, all of which its layout bears out.
+    pub(crate) candidates: Vec<Candidate<'a>>,
+    /// None of them among the candidates.
+    pub(crate) refused: Vec<Refusal>,
+    /// Arrangements that are told as another.
+    pub(crate) twins: usize,
+}
+
+/// Each option once: of those that come to the same the largest, and where all are as large the first.
+pub(crate) fn told_once<'a>(
+    enumeration: &'a Enumeration,
+    brief: &Brief,
+    candidates: Vec<Candidate<'a>>,
+    refused: Vec<Refusal>,
+) -> Told<'a> {
+    let searched = candidates.len() + refused.len();
+    let mut groups: Vec<(Choices, Candidate<'a>)> = Vec::with_capacity(candidates.len());
+    for candidate in candidates {
+        let choices = candidate.arrangement.choices_in(&candidate.found.layout);
+        match groups.iter_mut().find(|(known, _)| known.are_same_as(&choices, brief)) {
+            Some((_, best)) if candidate.told_size() > best.told_size() => *best = candidate,
+            Some(_) => {}
+            None => groups.push((choices, candidate)),
+        }
+    }
+    let mut renamed = Vec::new();
+    let mut candidates = Vec::with_capacity(groups.len());
+    for (choices, mut candidate) in groups {
+        candidate.arrangement = match enumeration.with_choices(brief, &choices) {
+            Some(arrangement) => Cow::Borrowed(arrangement),
+            None => {
+                let arrangement = enumeration.renamed(brief, &candidate.arrangement, choices, &renamed);
+                renamed.push(arrangement.key.clone());
+                Cow::Owned(arrangement)
+            }
+        };
+        candidates.push(candidate);
+    }
+    // What one arrangement did not find within the work allowed, or could not, another found by leaving more out.
+    let is_found = |refusal: &Refusal| candidates.iter().any(|candidate| candidate.arrangement.key == refusal.key);
+    let refused: Vec<Refusal> = refused.into_iter().filter(|refusal| !is_found(refusal)).collect();
+    let twins = searched - candidates.len() - refused.len();
+    Told { candidates, refused, twins }
+}

@@ -6,7 +6,6 @@ use std::collections::BTreeSet;
 use elbowroom_model::{Only, PieceId, PieceKind, SecondPlace, WallId};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::{Answer, RankedOption};
-
 use proptest::prelude::proptest;
 
 use crate::laws::drawn::rooms;

@@ -116,6 +116,8 @@ struct WorkResult {
     arrangements: usize,
     /// Those that cheap bounds dropped.
     dropped: usize,
+    /// Those that turned out to be another, since a piece that they name found no room; told there.
+    twins: usize,
     /// Linear programs solved.
     programs: usize,
     /// Nodes of the searches for the largest pieces.
@@ -137,6 +139,7 @@ impl WorkResult {
         Self {
             arrangements: work.arrangements,
             dropped: work.dropped,
+            twins: work.twins,
             programs: work.programs,
             nodes: work.nodes,
             given_up: work.given_up,

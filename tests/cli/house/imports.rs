@@ -84,19 +84,3 @@ fn imports_of_the_command_line_run_down_its_floors() {
         }
     }
 }
-
-/// Parameters that are tuples, in all functions of the members: contexts and pairs are structs with names.
-const TUPLES: usize = 10;
-
-#[test]
-fn few_parameters_are_tuples() {
-    let members = MEMBERS.map(Modules::of);
-    let each: Vec<(usize, &str)> = members
-        .iter()
-        .flat_map(Modules::each)
-        .map(|(_, module)| (module.tuples, module.file.as_str()))
-        .filter(|(count, _)| *count > 0)
-        .collect();
-    let all: usize = each.iter().map(|(count, _)| count).sum();
-    assert!(all <= TUPLES, "{all} parameters are tuples: {each:?}");
-}

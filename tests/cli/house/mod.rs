@@ -6,6 +6,7 @@ mod imports;
 mod libraries;
 mod literals;
 mod modules;
+mod parameters;
 mod public;
 mod suites;
 

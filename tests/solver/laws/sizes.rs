@@ -88,7 +88,7 @@ fn raising_any_least_up_to_together_loses_no_option_of_a_room_on_file() {
         let answer = solved(&brief);
         // All of it bought of the best, a third of it of the one in the middle.
         let all = |_, _| 1.0;
-        let some = |piece: usize, dimension: Dimension| f64::from((piece + dimension as usize) % 3 == 0);
+        let some = |piece: usize, dimension: Dimension| f64::from((piece + dimension as usize).is_multiple_of(3));
         if let (Some(best), Some(middling)) = (answer.options.first(), answer.options.get(answer.options.len() / 2)) {
             assert_offered(&answer, best, &raised(&brief, best, all), &name);
             assert_offered(&answer, middling, &raised(&brief, middling, some), &name);

@@ -51,7 +51,7 @@ fn no_line_is_wider_than_the_terminal() {
 #[test]
 fn what_is_left_out_and_what_is_not_proven_is_said() {
     let answer = two_options();
-    let page = page(&answer, 100);
+    let page = page(&answer, 1000);
     let [first, second] = [0, 1].map(|place| title(&answer.brief, &answer.options[place].choices));
     assert!(page.contains(&format!("1. {first}")) && page.contains(&format!("2. {second}")), "{page}");
     assert_eq!(page.matches("its sizes are not proven largest").count(), 1, "{page}");

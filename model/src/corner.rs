@@ -8,7 +8,7 @@ use crate::unit::Unit;
 /// (ours, no source; the narrowest seats that are sold are 450 wide).
 const BEYOND_CORNER: f64 = 300.0;
 /// Lengths that differ by less, mm, are one: an inch is 25.4 mm, which binary figures do not hold.
-const HAIR: f64 = 1e-6;
+const SAME_LENGTH: f64 = 1e-6;
 
 /// Ranges of a corner sofa, mm.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -25,7 +25,7 @@ impl Runs {
     /// The run that is too short whatever its size and the depth are; the return where both are.
     pub(crate) fn too_short(&self) -> Option<TooShort> {
         let runs = [(Dimension::Return, self.return_length), (Dimension::Width, self.width)];
-        let short = runs.into_iter().find(|(_, run)| run.most + HAIR < self.depth.least + BEYOND_CORNER);
+        let short = runs.into_iter().find(|(_, run)| run.most + SAME_LENGTH < self.depth.least + BEYOND_CORNER);
         short.map(|(which, run)| TooShort { which, run, depth: self.depth })
     }
 
@@ -42,7 +42,7 @@ impl Runs {
 
 /// The range with a least that is at least `least`, which is never over its most but by a hair.
 fn raised(range: SizeRange, least: f64) -> SizeRange {
-    if range.least + HAIR >= least {
+    if range.least + SAME_LENGTH >= least {
         return range;
     }
     let least = least.min(range.most);
@@ -100,13 +100,13 @@ impl TooShort {
 }
 
 fn bounded(of: SizeRange, bound: &str, figure: f64, units: Unit) -> String {
-    let bound = if of.most - of.least > HAIR { bound } else { "" };
+    let bound = if of.most - of.least > SAME_LENGTH { bound } else { "" };
     format!("{bound}{}", units.finely(figure))
 }
 
 /// A range in words, or the one size.
 fn range(range: SizeRange, units: Unit) -> String {
-    if range.most - range.least > HAIR {
+    if range.most - range.least > SAME_LENGTH {
         format!("{} to {}", units.finely(range.least), units.finely(range.most))
     } else {
         units.finely(range.most)

@@ -4,6 +4,7 @@
 //! finds neither becomes a number in a ring, and its words go to the key.
 
 use super::lettering::{FALL, RISE, clipped};
+use super::tolerance::TOUCH;
 use super::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, width_of};
 
 /// Kept free between labels, mm.
@@ -216,7 +217,7 @@ fn meet(one: &[At], other: &[At]) -> bool {
     };
     edges(one).into_iter().chain(edges(other)).all(|way| {
         let ((low, high), (least, most)) = (reach(one, way), reach(other, way));
-        low < most - 1e-9 && least < high - 1e-9 || way.length() == 0.0
+        low < most - TOUCH && least < high - TOUCH || way.length() == 0.0
     })
 }
 

@@ -12,6 +12,7 @@ mod pdf;
 mod place;
 mod png;
 mod svg;
+mod tolerance;
 mod web_font;
 
 pub(crate) use hatch::hatch;

@@ -10,6 +10,7 @@ use krilla::paint::{Fill as Paint, FillRule, LineCap, LineJoin, Stroke, StrokeDa
 use krilla::surface::Surface;
 use krilla::text::{Font, TextDirection};
 
+use super::tolerance::QUARTER;
 use super::{At, Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone, Weight, width_of};
 use crate::process::failure::Failure;
 
@@ -90,7 +91,7 @@ fn put_arc(builder: &mut PathBuilder, from: At, radius: f64, clockwise: bool, to
     let middle = from.middle(to) + side * off;
     let start = (from - middle).y.atan2((from - middle).x);
     let turn = 2.0 * (half / radius).clamp(-1.0, 1.0).asin() * if clockwise { 1.0 } else { -1.0 };
-    let pieces = if turn.abs() > std::f64::consts::FRAC_PI_2 + 1e-9 { 2 } else { 1 };
+    let pieces = if turn.abs() > std::f64::consts::FRAC_PI_2 + QUARTER { 2 } else { 1 };
     let step = turn / f64::from(pieces);
     let reach = radius * 4.0 / 3.0 * (step / 4.0).tan();
     for piece in 0..pieces {

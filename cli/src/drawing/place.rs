@@ -2,6 +2,8 @@
 
 use std::ops::{Add, Mul, Sub};
 
+use super::tolerance::TOUCH;
+
 /// A place on the sheet, or the way from one to another.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub(crate) struct At {
@@ -129,10 +131,9 @@ impl Area {
 
     /// Whether `other` lies in it whole.
     pub(crate) fn holds(&self, other: &Self) -> bool {
-        const ROUNDING: f64 = 1e-9;
-        self.at.x <= other.at.x + ROUNDING
-            && self.at.y <= other.at.y + ROUNDING
-            && self.right() >= other.right() - ROUNDING
-            && self.bottom() >= other.bottom() - ROUNDING
+        self.at.x <= other.at.x + TOUCH
+            && self.at.y <= other.at.y + TOUCH
+            && self.right() >= other.right() - TOUCH
+            && self.bottom() >= other.bottom() - TOUCH
     }
 }

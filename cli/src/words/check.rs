@@ -5,6 +5,7 @@ use std::fmt::Write;
 use elbowroom_model::{Room, Survey};
 
 use super::figures::area;
+use crate::words::tolerance::NO_MISFIT;
 
 /// Over the walls.
 pub(crate) const WALLS: &str = "Walls, clockwise";
@@ -76,7 +77,7 @@ pub(crate) fn closure(survey: &Survey, tape: impl Fn(f64) -> String) -> String {
         }
         None => "The walls are given by coordinates: there is nothing to close.".to_owned(),
     };
-    if survey.corner_misfit.abs() > 1e-6 {
+    if survey.corner_misfit.abs() > NO_MISFIT {
         let _ = write!(text, " The corners missed their sum by {}; spread evenly.", degrees(survey.corner_misfit));
     }
     text

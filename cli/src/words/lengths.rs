@@ -3,6 +3,7 @@
 //! Two ways: what one shops by is rounded to the tape's step, the safe way (that is the model's); what was measured or
 //! what a rule asks for is told as exactly as a tape reads: to a millimetre, or an eighth of an inch.
 
+use crate::words::tolerance::FORGIVEN;
 use elbowroom_model::{Rounding, Unit};
 
 /// The finest step of a tape, mm, for metric units.
@@ -114,7 +115,6 @@ pub(crate) fn taped(unit: Unit, length: f64) -> String {
 
 /// Marks of a tape in `length` (mm). A thousandth of a millimetre is forgiven, as where one shops: it is rounding, not size.
 fn marks(unit: Unit, length: f64, rounding: Rounding) -> i64 {
-    const FORGIVEN: f64 = 1e-3;
     let mark = match unit {
         Unit::Millimetre | Unit::Centimetre | Unit::Metre => MILLIMETRE,
         Unit::Inch | Unit::Foot => EIGHTH,

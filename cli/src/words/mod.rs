@@ -21,6 +21,7 @@ pub(crate) mod report;
 pub(crate) mod shop;
 pub(crate) mod stock;
 pub(crate) mod tape;
+mod tolerance;
 pub(crate) mod way;
 pub(crate) mod work;
 

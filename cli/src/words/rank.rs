@@ -9,6 +9,7 @@ use elbowroom_solver::sizes::Holding;
 
 use super::answer::{holding, title};
 use super::figures::counted;
+use crate::words::tolerance::WHOLE;
 
 /// Label: which wall, which way.
 pub(crate) const SEATING: &str = "Seating";
@@ -92,7 +93,7 @@ fn wish(weight: f64, now: f64) -> f64 {
     let hundredths = weight * 100.0;
     // What is a whole number of hundredths but for rounding stays one.
     let near = hundredths.round();
-    if (hundredths - near).abs() < 1e-6 {
+    if (hundredths - near).abs() < WHOLE {
         return near / 100.0;
     }
     (if weight > now { hundredths.ceil() } else { hundredths.floor() }) / 100.0

@@ -27,6 +27,9 @@ pub enum MoneyError {
     TooFine,
 }
 
+/// How far from a whole number of hundredths an amount may lie and still be one: binary figures do not hold cents.
+const A_HUNDREDTH: f64 = 1e-4;
+
 /// The highest price that is taken.
 const HIGHEST: f64 = 1e9;
 /// Longest word for a currency, characters.
@@ -65,7 +68,7 @@ impl Money {
         if amount > HIGHEST {
             return Err(MoneyError::OutOfBounds);
         }
-        if (amount * 100.0 - hundredths).abs() > 1e-4 {
+        if (amount * 100.0 - hundredths).abs() > A_HUNDREDTH {
             return Err(MoneyError::TooFine);
         }
         let currency = match (before, after) {

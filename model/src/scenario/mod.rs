@@ -7,6 +7,7 @@ mod check;
 mod document;
 mod resolve;
 mod setting;
+mod tolerance;
 
 use std::sync::LazyLock;
 

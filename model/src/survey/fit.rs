@@ -6,16 +6,10 @@
 
 use super::{compass, trace};
 use crate::point::Point;
+use crate::survey::tolerance::{FIRST_DAMPING, LEAST_DAMPING, SINGULAR, STILL, WEAK};
 
-/// What a free corner's arc weighs where the measures alone do not fix the outline: a millionth, squared, of what was measured.
-const WEAK: f64 = 1e-3;
 /// Rounds of the adjustment; rooms need fewer than ten.
 const ROUNDS: usize = 200;
-/// The adjustment ends when no corner moves by more than this share of the mean wall length.
-const STILL: f64 = 1e-12;
-/// A pivot below this share of its column's is no pivot.
-const SINGULAR: f64 = 1e-11;
-
 /// All that was measured of an outline.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Measures {
@@ -167,7 +161,7 @@ impl Problem {
 
     /// Gauss and Newton's steps, shortened (Levenberg, Marquardt) where a whole one makes the fit worse.
     fn solved(&self, mut corners: Vec<Point>) -> Option<Vec<Point>> {
-        let mut damping = 1e-9;
+        let mut damping = FIRST_DAMPING;
         let mut misfit = self.misfit(&corners);
         for _ in 0..ROUNDS {
             let step = solved(self.normal(&corners), damping);
@@ -181,7 +175,7 @@ impl Problem {
             if worth <= misfit {
                 corners = moved;
                 misfit = worth;
-                damping = (damping / 10.0).max(1e-15);
+                damping = (damping / 10.0).max(LEAST_DAMPING);
             } else {
                 damping *= 10.0;
             }

@@ -7,6 +7,7 @@ pub mod compass;
 pub mod fit;
 pub mod simple;
 pub mod stretch;
+pub(crate) mod tolerance;
 pub mod trace;
 
 pub use stretch::with_wall_length;

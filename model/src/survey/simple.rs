@@ -2,9 +2,7 @@
 
 use crate::point::Point;
 use crate::room::Wall;
-
-/// Nearer than this, walls touch, mm.
-pub const TOUCHING: f64 = 1e-6;
+use crate::survey::tolerance::TOUCHING;
 
 /// Every two walls that cross or touch, by their places; the walls form a closed ring.
 #[must_use]

@@ -4,9 +4,7 @@ use crate::brief::Brief;
 use crate::point::Point;
 use crate::room::WallId;
 use crate::survey::simple::crossings;
-
-/// How far from parallel the wall that takes up the change may be, as the sine of the angle (about 3 degrees).
-const PARALLEL: f64 = 0.05;
+use crate::survey::tolerance::{PARALLEL, TOUCHING};
 
 /// The brief with one wall as long as `length` (mm): its right-hand neighbour moves out, and the first wall after it that runs
 /// back the other way takes up the change. Items stay where they are from their wall's left end, except on that other wall,
@@ -54,7 +52,7 @@ pub fn with_wall_length(brief: &Brief, wall: WallId, length: f64) -> Option<Brie
         }
     }
     let holds = |item: &crate::room::WallItem| {
-        changed.room.wall(item.wall).is_some_and(|wall| item.at + item.width <= wall.length() + 1e-6)
+        changed.room.wall(item.wall).is_some_and(|wall| item.at + item.width <= wall.length() + TOUCHING)
     };
     changed.room.items.iter().all(holds).then_some(changed)
 }

@@ -1,6 +1,7 @@
 //! Walls drawn one after another from their lengths and inside angles.
 
 use crate::point::Point;
+use crate::survey::tolerance::QUARTER;
 
 /// The vector of each wall, clockwise. The first runs toward +x; `corners[i]` is the inside angle, in degrees, at the
 /// right-hand end of wall `i`, where the way turns to the right by what is left to 180.
@@ -41,7 +42,7 @@ pub fn corners(vectors: &[Point]) -> Vec<Point> {
 /// Unit vector at so many degrees counter-clockwise from +x; exact at quarter turns, where rooms mostly are.
 fn direction(degrees: f64) -> Point {
     let degrees = degrees.rem_euclid(360.0);
-    let quarter = |at: f64| (degrees - at).abs() < 1e-9;
+    let quarter = |at: f64| (degrees - at).abs() < QUARTER;
     match () {
         () if quarter(0.0) || quarter(360.0) => Point::new(1.0, 0.0),
         () if quarter(90.0) => Point::new(0.0, 1.0),

@@ -8,6 +8,17 @@ use super::meets::{flat, meets};
 /// Clear distance of two convex shapes (points and segments included), mm; 0 where they touch or overlap.
 ///
 /// [`super::gap`] says where the two are nearest as well; this one is a second way to the same length.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Convex, apart};
+/// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+/// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+/// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+/// # };
+/// let (sofa, table) = (block(0.0, 0.0, 900.0, 900.0), block(1200.0, 1300.0, 500.0, 500.0));
+/// assert_eq!(apart(&sofa, &table), 500.0);
+/// ```
 #[must_use]
 pub fn apart(first: &Convex, second: &Convex) -> f64 {
     if meets(first, second) {

@@ -15,6 +15,19 @@ pub struct Bounds {
 
 impl Bounds {
     /// The box round `shape`.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// use elbowroom_solver::geometry::{Bounds, Convex};
+    /// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+    /// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+    /// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+    /// # };
+    /// let bounds = Bounds::of(&block(100.0, 50.0, 900.0, 400.0));
+    /// assert_eq!((bounds.least, bounds.most), (Point::new(100.0, 50.0), Point::new(1000.0, 450.0)));
+    /// assert_eq!(bounds.squared_to(Point::new(1003.0, 454.0)), 25.0);
+    /// assert!(bounds.apart_by(&Bounds::of(&block(1300.0, 850.0, 10.0, 10.0)), 500.0));
+    /// ```
     #[must_use]
     pub fn of(shape: &Convex) -> Self {
         let empty = Self {

@@ -37,6 +37,18 @@ pub fn clip(sides: impl IntoIterator<Item = Pass>) -> Option<Clip> {
 
 impl Ray {
     /// The stretch of the ray that lies inside all half-planes.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// use elbowroom_solver::geometry::{Convex, Ray};
+    /// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+    /// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+    /// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+    /// # };
+    /// let cupboard = block(100.0, 0.0, 800.0, 500.0);
+    /// let look = Ray { from: Point::new(0.0, 250.0), way: Point::new(100.0, 0.0) };
+    /// assert!(look.clipped(&cupboard.half_planes()).is_some_and(|clip| (clip.from, clip.to) == (1.0, 9.0)));
+    /// ```
     #[must_use]
     pub fn clipped(self, half_planes: &[HalfPlane]) -> Option<Clip> {
         clip(half_planes.iter().map(|side| side.passed_by(self)))

@@ -40,6 +40,18 @@ impl Convex {
     }
 
     /// The half-planes that its edges bound: it is what they have in common.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// use elbowroom_solver::geometry::Convex;
+    /// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+    /// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+    /// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+    /// # };
+    /// let planes = block(0.0, 0.0, 900.0, 500.0).half_planes();
+    /// assert_eq!((planes[1].normal, planes[1].support), (Point::new(1.0, 0.0), 900.0));
+    /// assert_eq!(planes[1].outside(Point::new(930.0, 100.0)), 30.0);
+    /// ```
     #[must_use]
     pub fn half_planes(&self) -> Vec<HalfPlane> {
         let edge = |edge: Segment| {
@@ -68,12 +80,35 @@ impl Convex {
     }
 
     /// How far `point` lies inside every edge (negative: outside by at least that much), mm.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// use elbowroom_solver::geometry::Convex;
+    /// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+    /// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+    /// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+    /// # };
+    /// let rug = block(0.0, 0.0, 900.0, 500.0);
+    /// assert_eq!((rug.depth_of(Point::new(100.0, 250.0)), rug.depth_of(Point::new(-20.0, 250.0))), (100.0, -20.0));
+    /// ```
     #[must_use]
     pub fn depth_of(&self, point: Point) -> f64 {
         self.half_planes().iter().map(|side| -side.outside(point)).fold(f64::INFINITY, f64::min)
     }
 
     /// The part of it with `normal . p <= support`; `None` where nothing is left.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// use elbowroom_solver::geometry::Convex;
+    /// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+    /// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+    /// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+    /// # };
+    /// let (rug, east) = (block(0.0, 0.0, 900.0, 500.0), Point::new(1.0, 0.0));
+    /// assert!(rug.clipped(east, 300.0).is_some_and(|part| part.area() == 300.0 * 500.0));
+    /// assert_eq!(rug.clipped(east, -10.0), None);
+    /// ```
     #[must_use]
     pub fn clipped(&self, normal: Point, support: f64) -> Option<Self> {
         let mut corners = SmallVec::new();
@@ -92,6 +127,16 @@ impl Convex {
     }
 
     /// Area that two convex polygons have in common, mm2; with `geo`.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// use elbowroom_solver::geometry::Convex;
+    /// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+    /// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+    /// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+    /// # };
+    /// assert_eq!(block(0.0, 0.0, 900.0, 500.0).common_area(&block(600.0, 400.0, 900.0, 500.0)), 300.0 * 100.0);
+    /// ```
     #[must_use]
     pub fn common_area(&self, other: &Self) -> f64 {
         if self.corners.len() < 3 || other.corners.len() < 3 {

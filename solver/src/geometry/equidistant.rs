@@ -8,6 +8,14 @@ use super::{Convex, Segment};
 
 /// Places that lie at `distance` from both shapes, and some that lie nearer to one of them: a caller checks each. No place
 /// at `distance` from both is missed where their outlines, moved outward by `distance`, cross.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Segment, equidistant};
+/// let wall = |from: (f64, f64), to: (f64, f64)| Segment::new(Point::new(from.0, from.1), Point::new(to.0, to.1)).shape();
+/// let found = equidistant(&wall((0.0, 3000.0), (0.0, 0.0)), &wall((0.0, 0.0), (4000.0, 0.0)), 750.0);
+/// assert!(found.contains(&Point::new(750.0, 750.0)));
+/// ```
 #[must_use]
 pub fn equidistant(first: &Convex, second: &Convex, distance: f64) -> Vec<Point> {
     let (first, second) = (MovedOut::of(first, distance), MovedOut::of(second, distance));

@@ -15,6 +15,19 @@ pub struct Gap {
 }
 
 /// The gap of two convex shapes (points and segments included).
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Convex, gap};
+/// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+/// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+/// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+/// # };
+/// let (sofa, table) = (block(0.0, 0.0, 900.0, 900.0), block(1200.0, 1300.0, 500.0, 500.0));
+/// let between = gap(&sofa, &table);
+/// assert_eq!(between.clear, 500.0);
+/// assert_eq!(between.at, [Point::new(900.0, 900.0), Point::new(1200.0, 1300.0)]);
+/// ```
 #[must_use]
 pub fn gap(first: &Convex, second: &Convex) -> Gap {
     let apart = is_separated(first, second) || is_separated(second, first);
@@ -43,6 +56,17 @@ pub fn gap(first: &Convex, second: &Convex) -> Gap {
 }
 
 /// The gap of a convex shape and a segment.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Convex, Segment, gap_to_segment};
+/// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+/// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+/// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+/// # };
+/// let wall = Segment::new(Point::new(0.0, 1000.0), Point::new(4000.0, 1000.0));
+/// assert_eq!(gap_to_segment(&block(0.0, 0.0, 900.0, 900.0), wall).clear, 100.0);
+/// ```
 #[must_use]
 pub fn gap_to_segment(shape: &Convex, segment: Segment) -> Gap {
     gap(shape, &segment.shape())

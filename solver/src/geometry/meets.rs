@@ -5,6 +5,17 @@ use geo::{Coord, Intersects, Line};
 use super::Convex;
 
 /// Whether two convex shapes touch or overlap; decided by `geo`, whose predicates are exact.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Convex, meets};
+/// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+/// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+/// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+/// # };
+/// assert!(meets(&block(0.0, 0.0, 900.0, 900.0), &block(900.0, 500.0, 500.0, 500.0)));
+/// assert!(!meets(&block(0.0, 0.0, 900.0, 900.0), &block(900.1, 500.0, 500.0, 500.0)));
+/// ```
 #[must_use]
 pub fn meets(first: &Convex, second: &Convex) -> bool {
     match (flat(first), flat(second)) {
@@ -16,6 +27,17 @@ pub fn meets(first: &Convex, second: &Convex) -> bool {
 }
 
 /// How far one must be moved, in the best direction, to leave the other, mm; 0 where they do not overlap.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Convex, overlap_depth};
+/// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+/// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+/// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+/// # };
+/// assert_eq!(overlap_depth(&block(0.0, 0.0, 900.0, 900.0), &block(880.0, 500.0, 500.0, 500.0)), 20.0);
+/// assert_eq!(overlap_depth(&block(0.0, 0.0, 900.0, 900.0), &block(950.0, 500.0, 500.0, 500.0)), 0.0);
+/// ```
 #[must_use]
 pub fn overlap_depth(first: &Convex, second: &Convex) -> f64 {
     let past = |shape: &Convex, other: &Convex| {

@@ -20,6 +20,20 @@ impl Outline {
     }
 
     /// Whether the convex polygon lies within it, clear of its edges.
+    ///
+    /// ```
+    /// use elbowroom_model::Point;
+    /// use elbowroom_solver::geometry::{Convex, Outline};
+    /// # let block = |x: f64, y: f64, width: f64, depth: f64| {
+    /// #     let corners = [(x, y), (x + width, y), (x + width, y + depth), (x, y + depth)];
+    /// #     Convex::counter_clockwise(corners.map(|(x, y)| Point::new(x, y)))
+    /// # };
+    /// let corners = [(0.0, 0.0), (4000.0, 0.0), (4000.0, 3000.0), (0.0, 3000.0)].map(|(x, y)| Point::new(x, y));
+    /// let room = Outline::within(&corners);
+    /// assert!(room.covers(&block(10.0, 10.0, 900.0, 900.0)));
+    /// assert!(!room.covers(&block(3500.0, 10.0, 900.0, 900.0)));
+    /// assert_eq!(room.overshoot(&block(3500.0, 10.0, 900.0, 900.0)), 400.0);
+    /// ```
     #[must_use]
     pub fn covers(&self, shape: &Convex) -> bool {
         let Some(corner) = shape.corners().first() else { return true };

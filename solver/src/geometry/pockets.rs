@@ -16,6 +16,15 @@ pub struct HullAndPockets {
 }
 
 /// Hull and pockets of a simple polygon, corners in either direction.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::hull_and_pockets;
+/// // An L: a rectangle less a corner of it, which leaves a triangle of the hull.
+/// let ell = [(0.0, 0.0), (4.0, 0.0), (4.0, 2.0), (2.0, 2.0), (2.0, 4.0), (0.0, 4.0)].map(|(x, y)| Point::new(x, y));
+/// let found = hull_and_pockets(&ell);
+/// assert_eq!((found.hull.area(), found.pockets.len(), found.pockets[0].area()), (14.0, 1, 2.0));
+/// ```
 #[must_use]
 pub fn hull_and_pockets(outline: &[Point]) -> HullAndPockets {
     let mut ring = outline.to_vec();
@@ -38,6 +47,13 @@ pub fn hull_and_pockets(outline: &[Point]) -> HullAndPockets {
 }
 
 /// A simple counter-clockwise polygon cut into convex parts: ears are cut off, then neighbours joined where that stays convex.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Convex, convex_parts};
+/// let ell = [(0.0, 0.0), (4.0, 0.0), (4.0, 2.0), (2.0, 2.0), (2.0, 4.0), (0.0, 4.0)].map(|(x, y)| Point::new(x, y));
+/// assert_eq!(convex_parts(&ell).iter().map(Convex::area).sum::<f64>(), 12.0);
+/// ```
 #[must_use]
 pub fn convex_parts(ring: &[Point]) -> Vec<Convex> {
     let mut parts: Vec<Vec<Point>> = Vec::new();

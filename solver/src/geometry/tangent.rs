@@ -68,12 +68,28 @@ pub fn corner_to_corner(from: Bend, to: Bend, radius: f64) -> Option<Point> {
 }
 
 /// Direction of the cord from a place to a corner.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Bend, Turn, place_to_corner};
+/// let corner = Bend { at: Point::new(1000.0, 300.0), turn: Turn::Left };
+/// let along = place_to_corner(Point::new(0.0, 0.0), corner, 300.0);
+/// assert!(along.is_some_and(|along| (along - Point::new(1.0, 0.0)).norm() < 1e-12));
+/// ```
 #[must_use]
 pub fn place_to_corner(from: Point, to: Bend, radius: f64) -> Option<Point> {
     swung(to.at - from, -radius * to.turn.sign())
 }
 
 /// Direction of the cord from a corner to a place.
+///
+/// ```
+/// use elbowroom_model::Point;
+/// use elbowroom_solver::geometry::{Bend, Turn, corner_to_place};
+/// let corner = Bend { at: Point::new(0.0, 300.0), turn: Turn::Left };
+/// let along = corner_to_place(corner, Point::new(1000.0, 0.0), 300.0);
+/// assert!(along.is_some_and(|along| (along - Point::new(1.0, 0.0)).norm() < 1e-12));
+/// ```
 #[must_use]
 pub fn corner_to_place(from: Bend, to: Point, radius: f64) -> Option<Point> {
     swung(to - from.at, radius * from.turn.sign())

@@ -41,3 +41,6 @@ pub(super) const ON_CIRCLE: f64 = 1e-6;
 
 /// Twice the area of a triangle, mm2, under which its corners lie on one line and no circle runs through them.
 pub(super) const ON_ONE_LINE: f64 = 1e-6;
+
+/// Corners nearer to each other than this are one, mm, where outlines are put together: they are told to a thousandth.
+pub(super) const SAME_CORNER: f64 = 0.01;

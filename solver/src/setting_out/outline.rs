@@ -2,13 +2,14 @@
 
 use elbowroom_model::Point;
 
-use super::tolerance::SAME_PLACE;
-use crate::geometry::Segment;
+use super::tolerance::STRAIGHT;
+use crate::geometry::joined;
 
 /// Corners of a piece of these parts, clockwise seen from above, the first two the ends of its back; `facing` in degrees.
 pub(super) fn corners(parts: &[Vec<Point>], facing: f64) -> Vec<Point> {
     let Some((main, rest)) = parts.split_first() else { return Vec::new() };
-    let mut ring = rest.iter().fold(main.clone(), |ring, part| joined(&ring, part));
+    let with = |ring: Vec<Point>, part: &Vec<Point>| joined(&ring, part).map_or(ring, |whole| without_straight(&whole));
+    let mut ring = rest.iter().fold(main.clone(), with);
     ring.reverse();
     let facing = facing.to_radians();
     let ahead = Point::new(facing.cos(), facing.sin());
@@ -39,63 +40,22 @@ pub(super) fn checks(ring: &[Point]) -> Vec<(usize, usize, f64)> {
     outer.map(sides).map(|(one, other)| across(one.min(other), one.max(other))).into_iter().collect()
 }
 
-/// Two rings, counter-clockwise, that share a stretch of one edge, as one.
-fn joined(ring: &[Point], part: &[Point]) -> Vec<Point> {
-    let edges = |ring: &[Point]| -> Vec<Segment> {
-        (0..ring.len()).map(|place| Segment::new(ring[place], ring[(place + 1) % ring.len()])).collect()
-    };
-    for (place, edge) in edges(ring).into_iter().enumerate() {
-        for (other, of_part) in edges(part).into_iter().enumerate() {
-            if !is_shared(edge, of_part) {
-                continue;
-            }
-            let mut whole: Vec<Point> = ring[..=place].to_vec();
-            whole.extend((0..part.len()).map(|step| part[(other + 1 + step) % part.len()]));
-            whole.extend(&ring[place + 1..]);
-            return without_straight(&whole);
-        }
-    }
-    ring.to_vec()
-}
-
-/// Whether two edges run opposite ways in one line, the second within the first.
-fn is_shared(edge: Segment, of_part: Segment) -> bool {
-    let Some(along) = edge.vector().unit() else { return false };
-    let is_on = |at: Point| {
-        let off = at - edge.start;
-        let within = (-SAME_PLACE..=edge.length() + SAME_PLACE).contains(&along.dot(off));
-        within && along.cross(off).abs() < SAME_PLACE
-    };
-    along.dot(of_part.vector()) < 0.0 && is_on(of_part.start) && is_on(of_part.end)
-}
-
-/// The ring without corners that are none: twice the same, or straight on.
+/// The ring without corners that go straight on.
 fn without_straight(ring: &[Point]) -> Vec<Point> {
-    let mut kept: Vec<Point> = Vec::new();
-    for at in ring {
-        if kept.last().is_none_or(|last| (*last - *at).norm() > SAME_PLACE) {
-            kept.push(*at);
-        }
-    }
-    while kept.len() > 1
-        && kept.first().zip(kept.last()).is_some_and(|(first, last)| (*first - *last).norm() <= SAME_PLACE)
-    {
-        kept.pop();
-    }
-    let count = kept.len();
-    let turns = |place: usize| {
-        let (before, here, after) = (kept[(place + count - 1) % count], kept[place], kept[(place + 1) % count]);
+    let count = ring.len();
+    let turns = |place: &usize| {
+        let (before, here, after) = (ring[(place + count - 1) % count], ring[*place], ring[(place + 1) % count]);
         let along = (after - before).unit().unwrap_or_default();
-        along.cross(here - before).abs() > SAME_PLACE
+        along.cross(here - before).abs() > STRAIGHT
     };
-    (0..count).filter(|place| turns(*place)).map(|place| kept[place]).collect()
+    (0..count).filter(turns).map(|place| ring[place]).collect()
 }
 
 #[cfg(test)]
 mod tests {
     use elbowroom_model::Point;
 
-    use super::{checks, joined};
+    use super::{checks, corners};
 
     fn ring(corners: &[(f64, f64)]) -> Vec<Point> {
         corners.iter().map(|(x, y)| Point::new(*x, *y)).collect()
@@ -105,7 +65,7 @@ mod tests {
     fn two_runs_make_six_corners() {
         let main = ring(&[(0.0, 0.0), (3.0, 0.0), (3.0, 1.0), (0.0, 1.0)]);
         let rest = ring(&[(0.0, 1.0), (1.0, 1.0), (1.0, 2.5), (0.0, 2.5)]);
-        let whole = joined(&main, &rest);
+        let whole = corners(&[main, rest], 90.0);
         assert_eq!(whole.len(), 6, "{whole:?}");
         assert!(whole.contains(&Point::new(1.0, 1.0)) && !whole.contains(&Point::new(0.0, 1.0)), "{whole:?}");
         let [(_, _, across)] = checks(&whole)[..] else { panic!("one check") };

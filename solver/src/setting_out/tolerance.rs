@@ -2,8 +2,8 @@
 //!
 //! What is set out is marked with a tape: half a millimetre is the least that it shows (common practice, no source).
 
-/// Places nearer than this are one, mm: results tell corners to a thousandth.
-pub(super) const SAME_PLACE: f64 = 0.01;
+/// A corner nearer than this to the line between its neighbours goes straight on, mm: corners are told to a thousandth.
+pub(super) const STRAIGHT: f64 = 0.01;
 
 /// What a tape may brush against without being bent, mm.
 pub(super) const BRUSHED: f64 = 2.0;

@@ -78,12 +78,15 @@ fn along_wall(figure: &mut Figure<'_>, item: &WallItem, middle: Point, words: &s
     }
 }
 
+/// A line this near to upright is upright, degrees: its words read from below.
+const SQUARE: f64 = 1e-6;
+
 /// How far words along a line on the sheet are turned so that they never stand on their heads, degrees clockwise.
 pub(super) fn upright(along: At) -> f64 {
     let turned = along.y.atan2(along.x).to_degrees();
     match turned {
-        turned if turned > 90.0 - 1e-6 => turned - 180.0,
-        turned if turned <= -90.0 - 1e-6 => turned + 180.0,
+        turned if turned > 90.0 - SQUARE => turned - 180.0,
+        turned if turned <= -90.0 - SQUARE => turned + 180.0,
         turned => turned,
     }
 }

@@ -3,6 +3,7 @@
 use elbowroom_model::Drawn;
 use elbowroom_model::{Hand, Point, Rounding};
 use elbowroom_solver::answer::{OptionPiece, PieceSizes};
+use elbowroom_solver::geometry::joined;
 
 use super::figure::Figure;
 use super::frame::way;
@@ -148,33 +149,6 @@ fn outline(parts: &[Vec<Point>]) -> Vec<Point> {
         [only, ..] => only.clone(),
         [] => Vec::new(),
     }
-}
-
-/// Two rectangles that share a whole short edge of the second, as one ring: the second goes in where the main one's edge
-/// runs along it.
-fn joined(main: &[Point], other: &[Point]) -> Option<Vec<Point>> {
-    let count = other.len();
-    let on_main = |at: Point, start: Point, end: Point| {
-        let along = (end - start).unit().unwrap_or_default();
-        let off = at - start;
-        off.cross(along).abs() < 0.5 && off.dot(along) > -0.5 && off.dot(along) < (end - start).norm() + 0.5
-    };
-    for (place, start) in main.iter().enumerate() {
-        let end = main[(place + 1) % main.len()];
-        let shared = (0..count)
-            .find(|edge| on_main(other[*edge], *start, end) && on_main(other[(edge + 1) % count], *start, end));
-        if let Some(edge) = shared {
-            // Both run counter-clockwise, so the shared edge runs against the main one.
-            let detour = (1..=count).map(|step| other[(edge + step) % count]);
-            let mut ring = main[..=place].to_vec();
-            ring.extend(detour);
-            ring.extend_from_slice(&main[place + 1..]);
-            let count = ring.len();
-            let is_kept = |at: usize| (ring[at] - ring[(at + count - 1) % count]).norm() > 0.5;
-            return Some((0..count).filter(|at| is_kept(*at)).map(|at| ring[at]).collect());
-        }
-    }
-    None
 }
 
 /// The back of a seat: a line along the back of each run.

@@ -1,5 +1,6 @@
 //! Arrangements in words.
 
+use crate::words::tolerance::NOTHING;
 use elbowroom_model::article::{several, the};
 use elbowroom_model::{Brief, ItemId, Only, PieceId, SecondPlace, WallId};
 use elbowroom_solver::arrangement::{Choices, NoRoom, NoRoomAt, Obstacle, SecondSeat};
@@ -66,9 +67,6 @@ pub(crate) fn no_room(brief: &Brief, reason: &NoRoom) -> String {
         ),
     }
 }
-
-/// Less than this is nothing, mm: rounding.
-const NOTHING: f64 = 1e-6;
 
 /// What keeps pieces off the floor, by its name: `hall door's landing`.
 fn obstacle(brief: &Brief, obstacle: Obstacle) -> String {

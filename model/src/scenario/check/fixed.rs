@@ -5,10 +5,8 @@ use crate::point::Point;
 use crate::report::Report;
 use crate::ring;
 use crate::room::Wall;
+use crate::scenario::tolerance::{ONE_TURN, STRAIGHT};
 use crate::yaml::Trail;
-
-/// Corners that turn by less than this over their edges are straight, mm2.
-const STRAIGHT: f64 = 1e-6;
 
 /// The corners counter-clockwise, where they bound a convex shape; `None` after a fault.
 pub(crate) fn convex(name: &str, corners: Vec<Point>, at: &Trail, report: &mut Report<'_>) -> Option<Vec<Point>> {
@@ -62,7 +60,7 @@ fn goes_round_once(corners: &[Point]) -> bool {
         }
         sum += cross.atan2(dot);
     }
-    (sum - std::f64::consts::TAU).abs() < 1e-3
+    (sum - std::f64::consts::TAU).abs() < ONE_TURN
 }
 
 /// Whether any corner or the middle of the thing lies in the room.

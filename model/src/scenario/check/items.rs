@@ -3,10 +3,8 @@
 use crate::opening::ItemKind;
 use crate::report::Report;
 use crate::room::WallItem;
+use crate::scenario::tolerance::TOUCHING;
 use crate::yaml::Trail;
-
-/// What is nearer than this touches and does not overlap, mm.
-const TOUCHING: f64 = 1e-6;
 
 /// A wall as it was measured.
 #[derive(Debug, Clone, Copy)]

@@ -5,8 +5,10 @@ use crate::report::Report;
 use crate::ring;
 use crate::room::Wall;
 use crate::scenario::document::WallRow;
+use crate::scenario::tolerance::{ALONG_MISCLOSURE, AT_LIMIT};
 use crate::survey::compass::{Closed, MOST_SPREAD};
-use crate::survey::simple::{TOUCHING, crossings};
+use crate::survey::simple::crossings;
+use crate::survey::tolerance::TOUCHING;
 use crate::survey::trace;
 use crate::yaml::Trail;
 
@@ -14,11 +16,6 @@ use crate::yaml::Trail;
 const AREAS: (f64, f64) = (2e6, 400e6);
 /// Corners may miss their sum by this, degrees.
 const MOST_CORNER_MISFIT: f64 = 3.0;
-/// A figure at its limit is within it: sums of floats are off by less than this share.
-const ROUNDING: f64 = 1e-9;
-/// How far from parallel to the misclosure a wall may run and still be a likely slip: the sine of the angle.
-const PARALLEL: f64 = 0.3;
-
 fn wall_at(place: usize) -> Trail {
     Trail::default().key("walls").index(place)
 }
@@ -62,7 +59,7 @@ pub(crate) fn corner(corner: f64, name: &str, at: &Trail, report: &mut Report<'_
 
 /// Whether the corners add up to what a closed outline has, within what may be spread.
 pub(crate) fn corners_add_up(corners: &[f64], misfit: f64, report: &mut Report<'_>) -> bool {
-    if misfit.abs() <= MOST_CORNER_MISFIT + ROUNDING {
+    if misfit.abs() <= MOST_CORNER_MISFIT + AT_LIMIT {
         return true;
     }
     let sum: f64 = corners.iter().sum();
@@ -93,7 +90,7 @@ pub(crate) fn no_fit(report: &mut Report<'_>) {
 
 /// Whether what fails to close may be spread; else names the walls that run along it.
 pub(crate) fn closes(closed: &Closed, walls: &[Wall], report: &mut Report<'_>) -> bool {
-    if closed.ratio() <= MOST_SPREAD + ROUNDING {
+    if closed.ratio() <= MOST_SPREAD + AT_LIMIT {
         return true;
     }
     let vector = closed.misclosure;
@@ -115,7 +112,7 @@ fn likely_slips(walls: &[Wall], vector: Point) -> Vec<String> {
     let Some(along) = vector.unit() else { return Vec::new() };
     let skew = |wall: &&Wall| wall.along().cross(along).abs();
     let parallel: Vec<String> =
-        walls.iter().filter(|wall| skew(wall) <= PARALLEL).map(|wall| wall.name.clone()).collect();
+        walls.iter().filter(|wall| skew(wall) <= ALONG_MISCLOSURE).map(|wall| wall.name.clone()).collect();
     if !parallel.is_empty() {
         return parallel;
     }
@@ -169,11 +166,11 @@ fn tell_direction_and_area(walls: &[Wall], report: &mut Report<'_>) {
     }
     let (least, most) = AREAS;
     let metres = area / 1e6;
-    if area < least * (1.0 - ROUNDING) {
+    if area < least * (1.0 - AT_LIMIT) {
         let message =
             format!("The room has {metres:.2} m2, {:.2} less than the 2 m2 it must have.", (least - area) / 1e6);
         report.add(&at, "too_small", "", message, "Check the unit: is `units` what the lengths are in?".to_owned());
-    } else if area > most * (1.0 + ROUNDING) {
+    } else if area > most * (1.0 + AT_LIMIT) {
         let message =
             format!("The room has {metres:.1} m2, {:.1} more than the 400 m2 it may have.", (area - most) / 1e6);
         report.add(&at, "too_large", "", message, "Check the unit: is `units` what the lengths are in?".to_owned());

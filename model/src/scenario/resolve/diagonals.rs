@@ -6,14 +6,12 @@ use crate::quote::quoted;
 use crate::report::{Of, Report, Taken};
 use crate::room::{Residual, Wall};
 use crate::scenario::document::{DiagonalRow, Document};
+use crate::scenario::tolerance::LEAST_SLIP;
 use crate::survey::fit::{Fitted, Measures};
 use crate::yaml::Trail;
 
 /// A residual over so many times `measured_within` is a likely slip.
 const SLIP: f64 = 3.0;
-/// What is off by less is rounding, mm.
-const ROUNDING: f64 = 1e-3;
-
 /// A measured diagonal.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Diagonal {
@@ -118,7 +116,7 @@ pub(super) fn residuals(
 
 /// `each`: what one unit of the figure counts in mm.
 fn residual(of: String, measured: f64, fitted: f64, each: f64, within: f64) -> Residual {
-    let likely_slip = (measured - fitted).abs() * each > (SLIP * within).max(ROUNDING);
+    let likely_slip = (measured - fitted).abs() * each > (SLIP * within).max(LEAST_SLIP);
     Residual { of, measured, fitted, likely_slip }
 }
 

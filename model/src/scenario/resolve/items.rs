@@ -16,6 +16,7 @@ use crate::scenario::document::{
     CarriesRow, Document, DoorRow, FireplaceRow, HingeRow, ItemRow, OpeningRow, RadiatorRow, StanceRow, SwingsRow,
     ViewRow, WindowRow,
 };
+use crate::scenario::tolerance::TOUCHING;
 use crate::yaml::Trail;
 
 /// Sill of a window that is not measured, mm.
@@ -210,7 +211,7 @@ pub(super) fn tell_swings(items: &[Found], walls: &[Wall], within: f64, survey: 
     let turned = (survey.corner_misfit / walls.len().max(1) as f64).to_radians().abs();
     for (item, at) in items {
         if let ItemKind::Door(door) = &item.kind {
-            check::swing::tell_hit(item, door, walls, within + item.width * turned + 1e-6, at, report);
+            check::swing::tell_hit(item, door, walls, within + item.width * turned + TOUCHING, at, report);
         }
     }
 }

@@ -7,13 +7,10 @@ use crate::report::{Of, Report, Taken};
 use crate::room::{Survey, Wall};
 use crate::scenario::check;
 use crate::scenario::document::{Document, WallRow};
+use crate::scenario::tolerance::{CLOSED, NO_MISFIT, ROUNDED};
 use crate::survey::{compass, fit, trace};
 use crate::yaml::Trail;
 
-/// A misclosure below this is rounding, mm.
-const NOTHING: f64 = 1e-6;
-/// Coordinates are mostly rounded to the millimetre.
-const ROUNDED: f64 = 0.5;
 /// Corners that the file does not state.
 const RIGHT_ANGLE: f64 = 90.0;
 
@@ -136,7 +133,7 @@ fn close(lengths: &[f64], corners: &[Option<f64>], names: &Names, report: &mut R
     if !check::walls::closes(&closed, &as_measured(&measured, names), report) {
         return None;
     }
-    let off = closed.misclosure.norm() > NOTHING;
+    let off = closed.misclosure.norm() > CLOSED;
     let legs = if off { &closed.legs } else { &measured };
     let corrections = if off { closed.corrections(&measured) } else { vec![0.0; lengths.len()] };
     let survey = Survey {
@@ -183,7 +180,7 @@ fn fitted(
 
 fn closing_notices(survey: &Survey, report: &Report<'_>) -> Vec<String> {
     let mut notices = Vec::new();
-    if survey.corner_misfit.abs() > 1e-9 {
+    if survey.corner_misfit.abs() > NO_MISFIT {
         notices.push(format!(
             "The corners add up to {:.2} degrees {} than they should; the misfit is spread evenly over them.",
             survey.corner_misfit.abs(),

@@ -41,7 +41,7 @@ pub(crate) fn work<G: Send, D: Send>(
             scope.spawn(move || toil(pool, taken, solve, &done));
         }
         drop(done);
-        tell_in_order(&free, finished, tell)
+        tell_in_order(free, finished, tell)
     })
 }
 
@@ -76,9 +76,10 @@ fn toil<G: Send, D: Send>(
     }
 }
 
-/// Tells the results as they stand next in the order, and gives a ticket back for each.
+/// Tells the results as they stand next in the order, and gives a ticket back for each; the reader ends once it has none to
+/// wait for, so the tickets go with this.
 fn tell_in_order<D>(
-    free: &SyncSender<()>,
+    free: SyncSender<()>,
     finished: Receiver<(usize, D)>,
     mut tell: impl FnMut(D) -> Result<(), Failure>,
 ) -> Result<(), Failure> {

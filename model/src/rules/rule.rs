@@ -60,23 +60,7 @@ impl Rule {
     /// The clearance that it is; `None` where it is no one length.
     #[must_use]
     pub const fn clearance(self) -> Option<Clearance> {
-        match self {
-            Self::Clearance(clearance) => Some(clearance),
-            Self::Room
-            | Self::OffWall
-            | Self::Overlap
-            | Self::DoorSwing
-            | Self::KeepClear
-            | Self::Fixed
-            | Self::Group
-            | Self::Size
-            | Self::Most
-            | Self::Largest
-            | Self::Needed
-            | Self::Way
-            | Self::Work
-            | Self::Centring => None,
-        }
+        if let Self::Clearance(clearance) = self { Some(clearance) } else { None }
     }
 }
 

@@ -44,7 +44,7 @@ pub use tolerance::TOLERANCE;
 pub use variables::{PieceVariables, SizeVariables, Variables};
 
 /// Every rule, in the order in which they are asked.
-pub static RULES: [&dyn LayoutRule; 17] = [
+pub static RULES: &[&dyn LayoutRule] = &[
     &within_walls::WithinWalls,
     &off_wall::OffWall,
     &keep_clear::OutOfFixed,
@@ -65,4 +65,4 @@ pub static RULES: [&dyn LayoutRule; 17] = [
 ];
 
 /// What settles ties, asked where sizes alone leave a choice.
-pub static TIES: [&dyn LayoutRule; 1] = [&centring::Centring];
+pub static TIES: &[&dyn LayoutRule] = &[&centring::Centring];

@@ -251,7 +251,7 @@ impl<'a> Problem<'a> {
 
     fn cell(&self, ask: impl Fn(&dyn LayoutRule) -> Vec<Requirement>, places: &[(usize, (f64, f64))]) -> Cell {
         let ranges = Ranges { bounds: &self.ground.variables.bounds, places };
-        let ties: &[&dyn LayoutRule] = if self.settles_ties() { &TIES } else { &[] };
+        let ties: &[&dyn LayoutRule] = if self.settles_ties() { TIES } else { &[] };
         let asked = RULES.iter().chain(ties).flat_map(|rule| ask(*rule));
         let asked = asked.filter(|requirement| Some(requirement.cause.rule) != self.without);
         Cell::of(asked.map(|requirement| if self.plain { requirement.with_polygons() } else { requirement }), &ranges)

@@ -10,6 +10,7 @@
 
 use elbowroom_model::{Brief, Criterion};
 
+use judged::Judged;
 use setting::Setting;
 use yardstick::Yardstick;
 
@@ -19,7 +20,6 @@ pub mod curve;
 mod glare;
 pub mod isovist;
 mod judged;
-mod judgement;
 pub mod obstacles;
 mod on_wall;
 mod one_or_more;
@@ -45,8 +45,83 @@ pub mod view;
 pub mod ways;
 
 pub use judged::{Absent, FigureUnit, Missing};
-pub use judgement::{CriterionLeftOut, Finding, Judgement};
 pub use scene::Scene;
+
+/// What one criterion says of one layout.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Judgement {
+    /// Which criterion.
+    pub criterion: Criterion,
+    /// 0 to 100.
+    pub score: f64,
+    /// A figure that a tape can check.
+    pub figure: f64,
+    /// Unit of the figure.
+    pub unit: FigureUnit,
+    /// All that the score is made of.
+    pub finding: Finding,
+}
+
+/// A criterion that does not apply to a brief.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct CriterionLeftOut {
+    /// Which criterion.
+    pub criterion: Criterion,
+    /// Why.
+    pub missing: Missing,
+}
+
+/// The list of criteria: from each its variant of [`Finding`] and its place in [`yardstick`].
+macro_rules! criteria {
+    ($($criterion:ident: $yardstick:ty => $finding:ty),+ $(,)?) => {
+        /// What was found, by criterion.
+        #[derive(Debug, Clone, PartialEq)]
+        pub enum Finding {
+            $(
+                #[doc = concat!("Of [`Criterion::", stringify!($criterion), "`].")]
+                $criterion($finding),
+            )+
+            /// Of any criterion: what it judges was asked for and does not stand in this layout.
+            Absent(Absent),
+        }
+
+        $(
+            impl From<$finding> for Finding {
+                fn from(finding: $finding) -> Self {
+                    Self::$criterion(finding)
+                }
+            }
+        )+
+
+        const fn yardstick(criterion: Criterion) -> AnyYardstick {
+            match criterion {
+                $(Criterion::$criterion => AnyYardstick::of::<$yardstick>(),)+
+            }
+        }
+    };
+}
+
+criteria! {
+    View: view::View => view::ViewFinding,
+    Entrance: entrance::Entrance => entrance::EntranceFinding,
+    Openness: openness::Openness => openness::OpennessFinding,
+    Ways: ways::Ways => ways::WaysFinding,
+    Screen: screen::Screen => screen::ScreenFinding,
+    Talk: talk::Talk => talk::TalkFinding,
+    Daylight: daylight::Daylight => daylight::DaylightFinding,
+    Seats: seats::Seats => seats::SeatsFinding,
+    Balance: balance::Balance => balance::BalanceFinding,
+    Upkeep: upkeep::Upkeep => upkeep::UpkeepFinding,
+    Fireside: fireside::Fireside => fireside::FiresideFinding,
+}
+
+impl Judgement {
+    /// What the yardstick of a criterion said.
+    fn of<F: Into<Finding>>(criterion: Criterion, judged: Judged<F>) -> Self {
+        let Judged { score, figure, unit, found } = judged;
+        Self { criterion, score, figure, unit, finding: found.map_or_else(Finding::Absent, F::into) }
+    }
+}
 
 /// A yardstick whose subject and finding are its own business.
 struct AnyYardstick {
@@ -66,22 +141,6 @@ fn judge_by<Y: Yardstick<Finding: Into<Finding>>>(
 ) -> Result<Judgement, Missing> {
     let subject = Y::subject(setting.brief())?;
     Ok(Judgement::of(criterion, Y::judge(setting, &subject)))
-}
-
-const fn yardstick(criterion: Criterion) -> AnyYardstick {
-    match criterion {
-        Criterion::View => AnyYardstick::of::<view::View>(),
-        Criterion::Entrance => AnyYardstick::of::<entrance::Entrance>(),
-        Criterion::Openness => AnyYardstick::of::<openness::Openness>(),
-        Criterion::Ways => AnyYardstick::of::<ways::Ways>(),
-        Criterion::Screen => AnyYardstick::of::<screen::Screen>(),
-        Criterion::Talk => AnyYardstick::of::<talk::Talk>(),
-        Criterion::Daylight => AnyYardstick::of::<daylight::Daylight>(),
-        Criterion::Seats => AnyYardstick::of::<seats::Seats>(),
-        Criterion::Balance => AnyYardstick::of::<balance::Balance>(),
-        Criterion::Upkeep => AnyYardstick::of::<upkeep::Upkeep>(),
-        Criterion::Fireside => AnyYardstick::of::<fireside::Fireside>(),
-    }
 }
 
 /// What each criterion that applies says of a layout, in the order of [`Criterion::ALL`].

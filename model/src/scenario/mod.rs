@@ -58,7 +58,7 @@ pub fn read_set(text: &str, table: Option<&str>, settings: &[String]) -> Result<
     let document: Document = match typed::typed(&tree) {
         Ok(document) => document,
         Err(_) if !faults.is_empty() => return Err(faults),
-        Err(fault) => return Err(vec![fault]),
+        Err(fault) => return Err(vec![*fault]),
     };
     let (brief, more) = resolve::resolve(&document, &tree, &tables);
     faults.extend(more);

@@ -81,7 +81,7 @@ impl TableRange {
 static BUILT_IN: LazyLock<Result<Tables, Vec<Fault>>> = LazyLock::new(read_built_in);
 
 fn read_built_in() -> Result<Tables, Vec<Fault>> {
-    let alone = |fault| vec![fault];
+    let alone = |fault: Box<Fault>| vec![*fault];
     let file = TableFile {
         units: None,
         sizes: Some(typed::of_own(SIZES).map_err(alone)?),
@@ -131,7 +131,7 @@ impl Tables {
         if !faults.is_empty() {
             return Err(faults);
         }
-        let file: TableFile = typed::typed(&tree).map_err(|fault| vec![fault])?;
+        let file: TableFile = typed::typed(&tree).map_err(|fault| vec![*fault])?;
         self.put_file_over(&file, &tree)
     }
 

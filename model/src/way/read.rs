@@ -95,7 +95,7 @@ fn of_its_own(tree: Node, tables: &Tables) -> Result<WayFile, Vec<Fault>> {
     let document: WayDocument = match typed::typed(&tree) {
         Ok(document) => document,
         Err(_) if !faults.is_empty() => return Err(faults),
-        Err(fault) => return Err(vec![fault]),
+        Err(fault) => return Err(vec![*fault]),
     };
     let units = document.units.unwrap_or_default();
     let mut report = Report::new(&tree, units);

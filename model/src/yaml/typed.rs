@@ -11,7 +11,7 @@ use crate::quote::clean;
 ///
 /// # Errors
 /// What does not fit `T`: a tree that was held to the schema fits.
-pub(crate) fn typed<T: DeserializeOwned>(tree: &Node) -> Result<T, Fault> {
+pub(crate) fn typed<T: DeserializeOwned>(tree: &Node) -> Result<T, Box<Fault>> {
     serde_yaml::from_value(value(tree)).map_err(|error| not_understood(&error))
 }
 
@@ -19,18 +19,18 @@ pub(crate) fn typed<T: DeserializeOwned>(tree: &Node) -> Result<T, Fault> {
 ///
 /// # Errors
 /// What does not fit `T`.
-pub(crate) fn of_own<T: DeserializeOwned>(text: &str) -> Result<T, Fault> {
+pub(crate) fn of_own<T: DeserializeOwned>(text: &str) -> Result<T, Box<Fault>> {
     serde_yaml::from_str(text).map_err(|error| not_understood(&error))
 }
 
-fn not_understood(error: &serde_yaml::Error) -> Fault {
-    Fault {
+fn not_understood(error: &serde_yaml::Error) -> Box<Fault> {
+    Box::new(Fault {
         code: "not_understood",
         item: None,
         message: format!("The file is not understood: {}.", clean(&error.to_string())),
         remedy: "Compare it with the schema that `schema` prints.".to_owned(),
         place: None,
-    }
+    })
 }
 
 fn value(node: &Node) -> Value {

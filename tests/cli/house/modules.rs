@@ -170,7 +170,7 @@ impl Reader<'_> {
         let mut found = Vec::new();
         flatten(&item.tree, &mut Words::new(), &mut found);
         for (path, name) in found {
-            let Some(path) = self.from_root(&path) else { continue };
+            let Some(path) = self.reached_from_root(&path) else { continue };
             match item.vis {
                 syn::Visibility::Inherited => {
                     self.module.named.insert(path.clone());
@@ -185,7 +185,7 @@ impl Reader<'_> {
     }
 
     /// A path of the code as seen from the member's root; none where it leads out of the member.
-    fn from_root(&self, path: &[String]) -> Option<Words> {
+    fn reached_from_root(&self, path: &[String]) -> Option<Words> {
         let first = path.first()?;
         match first.as_str() {
             "crate" => Some(path[1..].to_vec()),
@@ -203,7 +203,7 @@ impl Reader<'_> {
     }
 
     fn name(&mut self, path: &[String]) {
-        self.module.named.extend(self.from_root(path));
+        self.module.named.extend(self.reached_from_root(path));
     }
 
     /// The paths in what a macro or an attribute is given.

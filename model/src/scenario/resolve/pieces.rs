@@ -13,6 +13,9 @@ use crate::tables::{KindSizes, SeatedStep, Tables};
 use crate::unit::Rounding;
 use crate::yaml::Trail;
 
+/// A key that only some kinds have: its name, whether it is given, and which kinds have it.
+type SomeKinds = (&'static str, bool, fn(PieceKind) -> bool);
+
 /// The pieces that are sound, in the file's order.
 pub(super) fn pieces(
     document: &Document,
@@ -164,7 +167,7 @@ impl Reader<'_> {
     /// Keys that belong to another kind.
     fn tell_foreign_keys(&self, report: &mut Report<'_>) {
         let row = self.row;
-        let of_some: [(&str, bool, fn(PieceKind) -> bool); 6] = [
+        let of_some: [SomeKinds; 6] = [
             ("hand", row.hand.is_some(), PieceKind::has_return),
             ("return", row.return_length.is_some(), PieceKind::has_return),
             ("chaise", row.chaise.is_some(), PieceKind::has_return),

@@ -79,9 +79,9 @@ fn stated(rooms: &[Asking], stock: &[Owned], priorities: &[u32], step: usize) ->
         for asked in asking.asked() {
             let mut here = Vec::new();
             for (row, owned) in stock.iter().enumerate() {
-                let fits = |option: &RankedOption| may_be(asking, option, asked.places[0], owned);
+                let fits = |option: &RankedOption| may_be(asking, option, asked.pieces[0], owned);
                 let holding: Vec<_> = options.iter().filter(|(option, _)| fits(option)).collect();
-                if holding.is_empty() || (owned.piece.count as usize) < asked.places.len() {
+                if holding.is_empty() || (owned.piece.count as usize) < asked.pieces.len() {
                     continue;
                 }
                 let points = points_of(asking, &asked, owned);
@@ -89,7 +89,7 @@ fn stated(rooms: &[Asking], stock: &[Owned], priorities: &[u32], step: usize) ->
                 let holding = holding.into_iter().map(|(_, option)| (*option, -1.0));
                 program.add_row(..=0.0, std::iter::once((column, 1.0)).chain(holding).collect::<Vec<_>>());
                 here.push((column, 1.0));
-                of_row[row].push((column, room, asked.places.len() as u32));
+                of_row[row].push((column, room, asked.pieces.len() as u32));
             }
             program.add_row(..=1.0, here);
         }

@@ -27,7 +27,7 @@ pub struct Brief {
     /// The unit of length that the file speaks.
     pub units: crate::unit::Unit,
     /// The way in; `None` where nothing is said of it.
-    pub way: Option<crate::way::Way>,
+    pub way: Option<crate::way_in::Way>,
 }
 
 impl Brief {

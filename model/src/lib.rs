@@ -43,7 +43,7 @@ pub mod scenario;
 pub mod survey;
 pub mod tables;
 mod unit;
-pub mod way;
+pub mod way_in;
 mod wishes;
 pub(crate) mod yaml;
 

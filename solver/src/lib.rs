@@ -30,7 +30,7 @@ pub mod sizes;
 pub mod stock;
 mod twins;
 pub mod verify;
-pub mod way;
+pub mod way_in;
 
 pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};

@@ -15,7 +15,7 @@ use crate::refusal::{Refusal, Remedy, Why};
 use crate::routes::Floor;
 use crate::search::{Aim, Effort, Found, RoomContext, Tally, search};
 use crate::site::Site;
-use crate::way::{self, Blocked, Narrowed};
+use crate::way_in::{self, Blocked, Narrowed};
 use crate::{Limits, Part, Unwatched, Watch, part, refusal, twins, verify};
 
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
@@ -38,7 +38,7 @@ type Tried<'a> = (Result<Candidate<'a>, Refusal>, usize, Tally);
 /// the brief has a way in, no size is larger than what gets in by it.
 #[must_use]
 pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
-    match way::narrowed(brief) {
+    match way_in::narrowed(brief) {
         Narrowed::Same => rank_as_it_is(brief, limits, watch),
         Narrowed::To(narrowed, left_out) => {
             let mut answer = rank_as_it_is(&narrowed, limits, watch);
@@ -68,22 +68,23 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
             Err(refusal) => refused.push(refusal),
         }
     }
-    let twins::Told { mut candidates, mut refused, twins } = twins::told_once(&enumeration, brief, candidates, refused);
+    let twins::Distinct { mut candidates, mut refused, twins } =
+        twins::told_once(&enumeration, brief, candidates, refused);
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| other.told_size().total_cmp(&one.told_size()));
     refused.extend(enumeration.dropped.iter().map(dropped_refusal));
     let scores: Vec<Vec<_>> = candidates.iter().map(Candidate::scores).collect();
     let order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
-    let ground = answer::Ground { room: &room, floor: &floor, limits };
+    let context = answer::AnswerContext { room: &room, floor: &floor, limits };
     // How firm the order is and how large the pieces can be have nothing to do with one another.
     let (ratings, sizes) = rayon::join(
         || part(watch, Part::Order, || ranking::ratings(&scores, &brief.wishes, limits.by)),
-        || sizes_of_all(&ground, &candidates, &order, watch),
+        || sizes_of_all(&context, &candidates, &order, watch),
     );
     let mut options = Vec::with_capacity(order.len());
     for (&which, (sizes, more)) in order.iter().zip(sizes) {
         programs += more;
-        options.push(answer::option(&ground, (&candidates, &order), &ratings[which], which, sizes));
+        options.push(answer::option(&context, (&candidates, &order), &ratings[which], which, sizes));
     }
     let remedies =
         if options.is_empty() { part(watch, Part::Remedies, || refusal::remedies(brief)) } else { Vec::new() };
@@ -121,7 +122,7 @@ fn work(enumeration: &Enumeration, programs: usize, tally: Tally) -> Work {
 /// The result where a piece that is needed cannot come in: nothing was solved.
 fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> Answer {
     let floor = Floor::of(brief, &Site::of(brief));
-    let remedy = way::eased(brief, blocked).and_then(|(eased, change)| {
+    let remedy = way_in::eased(brief, blocked).and_then(|(eased, change)| {
         let options = rank(&eased, &Limits { shown: 0, ..*limits }, &Unwatched).options.len();
         (options > 0).then(|| Remedy { changes: vec![change], options })
     });
@@ -192,14 +193,14 @@ fn try_one<'a>(
         let why = Why::NotVerified(breach.clone());
         return (Err(Refusal { key: arrangement.key.clone(), why }), programs, tally);
     }
-    let scene = criteria::Scene {
+    let in_room = criteria::LayoutInRoom {
         brief: room.brief,
         site: room.site,
         layout: &found.layout,
         routes: &routes,
         main_seat: arrangement.main_seat,
     };
-    let mut judgements = part(watch, Part::Criteria, || criteria::judge(&scene));
+    let mut judgements = part(watch, Part::Criteria, || criteria::judge(&in_room));
     // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
     judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
     (Ok(Candidate { arrangement: Cow::Borrowed(arrangement), found, routes, judgements }), programs, tally)
@@ -215,13 +216,13 @@ fn let_out(room: &verify::CheckedRoom<'_>, found: Found, arrangement: &Arrangeme
 
 /// How large the pieces of every option may be, best first, and the programs that their figures took.
 fn sizes_of_all(
-    ground: &answer::Ground<'_>,
+    context: &answer::AnswerContext<'_>,
     candidates: &[Candidate<'_>],
     order: &[usize],
     watch: &dyn Watch,
 ) -> Vec<(Vec<PieceSizes>, usize)> {
     let of_one = |(place, &which): (usize, &usize)| {
-        part(watch, Part::Sizes, || answer::sizes(ground, &candidates[which], place < ground.limits.shown))
+        part(watch, Part::Sizes, || answer::sizes(context, &candidates[which], place < context.limits.shown))
     };
     order.par_iter().with_max_len(1).enumerate().map(of_one).collect()
 }

@@ -10,7 +10,7 @@ use crate::candidate::Candidate;
 use crate::refusal::Refusal;
 
 /// What is told of the arrangements that were searched.
-pub(crate) struct Told<'a> {
+pub(crate) struct Distinct<'a> {
     /// Each with decisions of its own, all of which its layout bears out.
     pub(crate) candidates: Vec<Candidate<'a>>,
     /// None of them among the candidates.
@@ -25,7 +25,7 @@ pub(crate) fn told_once<'a>(
     brief: &Brief,
     candidates: Vec<Candidate<'a>>,
     refused: Vec<Refusal>,
-) -> Told<'a> {
+) -> Distinct<'a> {
     let searched = candidates.len() + refused.len();
     let mut groups: Vec<(Choices, Candidate<'a>)> = Vec::with_capacity(candidates.len());
     for candidate in candidates {
@@ -53,5 +53,5 @@ pub(crate) fn told_once<'a>(
     let is_found = |refusal: &Refusal| candidates.iter().any(|candidate| candidate.arrangement.key == refusal.key);
     let refused: Vec<Refusal> = refused.into_iter().filter(|refusal| !is_found(refusal)).collect();
     let twins = searched - candidates.len() - refused.len();
-    Told { candidates, refused, twins }
+    Distinct { candidates, refused, twins }
 }

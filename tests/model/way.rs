@@ -1,6 +1,6 @@
 //! Ways in as files write them.
 
-use elbowroom_model::way::{PointKind, read};
+use elbowroom_model::way_in::{PointKind, read};
 
 fn faults(text: &str) -> Vec<(&'static str, usize)> {
     let faults = read(text, None).unwrap_err();

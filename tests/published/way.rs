@@ -1,6 +1,6 @@
 //! Getting furniture round a corner, against published values.
 
-use elbowroom_solver::way::turn::longest;
+use elbowroom_solver::way_in::turn::longest;
 
 /// A rod round the corner of two corridors: `(a^(2/3) + b^(2/3))^(3/2)` (P, MathWorld "Moving Ladder Problem").
 #[test]

@@ -11,7 +11,7 @@ use super::plans;
 use super::record::told_under;
 use crate::process::failure::Failure;
 use crate::process::whole::Whole;
-use crate::render::batch::told::Told;
+use crate::render::batch::room_line::RoomLine;
 use crate::render::batch::{Part, ROOMS_A_PAGE, Summary, head, page, page_name, row};
 
 /// A room of the run: where it came from, and what its result is kept under.
@@ -22,7 +22,7 @@ pub(crate) fn finish(
     folder: &Path,
     kept: &Kept,
     order: &[Ordered],
-    mut told: impl FnMut(Told),
+    mut told: impl FnMut(RoomLine),
 ) -> Result<Summary, Failure> {
     let (mut lines, mut rows) = (Whole::start(folder.join(ROOMS))?, Whole::start(folder.join(ROWS))?);
     rows.add(&head()?)?;
@@ -33,7 +33,7 @@ pub(crate) fn finish(
         let mut rooms = Vec::new();
         for (source, content) in order.iter().skip(first).take(ROOMS_A_PAGE) {
             let line = told_under(source.as_deref(), &kept.line(*content)?)?;
-            let room = Told::of(&line)?;
+            let room = RoomLine::of(&line)?;
             lines.add(&line)?;
             lines.add("\n")?;
             rows.add(&row(&room)?)?;

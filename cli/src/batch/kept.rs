@@ -14,7 +14,7 @@ use super::content::Content;
 use super::record::{Record, untold};
 use crate::process::failure::Failure;
 use crate::render::batch::plan_name;
-use crate::render::batch::told::Told;
+use crate::render::batch::room_line::RoomLine;
 
 /// Lines of rooms, in the order given: the result of a run.
 pub(crate) const ROOMS: &str = "rooms.ndjson";
@@ -150,10 +150,10 @@ fn index(file: &File, holder: Holder, folder: &Path, places: &mut BTreeMap<Conte
 }
 
 /// A line that reads as a room's, and its content.
-fn sound(line: &[u8]) -> Option<(Content, Told)> {
+fn sound(line: &[u8]) -> Option<(Content, RoomLine)> {
     let line = std::str::from_utf8(line).ok()?;
     let (content, _) = untold(line)?;
-    let told = Told::of(line).ok()?;
+    let told = RoomLine::of(line).ok()?;
     (Content::of_name(&told.content) == Some(content)).then_some((content, told))
 }
 

@@ -27,7 +27,7 @@ pub(super) fn run(
     } else {
         let set = &args.room.scenario.set;
         let changed = as_it_is.as_ref().map(|before| rank::changed(set, before, &answer, stdout.look()));
-        let told = rank::Told { answer: &answer, shown: args.top, by: args.by, sketch: args.sketch };
+        let told = rank::RankPage { answer: &answer, shown: args.top, by: args.by, sketch: args.sketch };
         let explained = if args.explain_work {
             let (again, parts) = timed(&answer.asked, &limits)?;
             rank::explained(&again.work, &parts, stdout.look())

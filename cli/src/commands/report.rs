@@ -25,7 +25,7 @@ pub(super) fn run(
     let answer = ranked(&args.room, &limits, stdin, stderr)?;
     // The name alone: a page that is handed on need not tell where its maker keeps files.
     let file = args.room.scenario.file.file_name().unwrap_or_default().to_string_lossy();
-    let page = report::page(&report::Told { answer: &answer, shown: args.top, file: &file });
+    let page = report::page(&report::ReportPage { answer: &answer, shown: args.top, file: &file });
     destination.write(page.as_bytes(), stdout)?;
     Ok(if answer.options.is_empty() { Exit::NothingFits } else { Exit::Done })
 }

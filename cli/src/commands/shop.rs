@@ -52,7 +52,7 @@ pub(super) fn run(
     let cautions = cautions(&brief).into_iter().map(|one| words::answer::caution(one).to_owned());
     let notices: Vec<String> = passed_over.into_iter().chain(cautions).collect();
     let names = Names { brief: &brief, listed: &list.listing.pieces, rows: &found.rows };
-    let told = page::Told { names, found: &found, notices: &notices, currency: list.listing.currency.as_deref() };
+    let told = page::ShopPage { names, found: &found, notices: &notices, currency: list.listing.currency.as_deref() };
     let text = match (args.json, args.csv) {
         (true, _) => json::text(&ShopResult::of(names, &found, &notices))?,
         (_, true) => page::csv(&told)?,

@@ -4,9 +4,9 @@ use std::io::Read;
 
 use elbowroom_model::listing::{Asked, ListedPiece};
 use elbowroom_model::tables::Tables;
-use elbowroom_model::{PieceKind, way};
+use elbowroom_model::{PieceKind, way_in as asked};
 use elbowroom_solver::cautions::OF_CARRYING;
-use elbowroom_solver::way::way_in;
+use elbowroom_solver::way_in::way_in;
 
 use crate::args::WayArgs;
 use crate::process::exit::Exit;
@@ -31,7 +31,7 @@ pub(super) fn run(args: &WayArgs, stdin: &mut dyn Read, stdout: &mut Outlet<'_>)
     let table = args.file.table.as_deref().map(|table| source::read(table, stdin)).transpose()?;
     let table = table.as_ref().map(|table| table.text.as_str());
     let (pieces, passed_over) = pieces(args, stdin)?;
-    let read = way::read(&scenario.text, table).and_then(|file| Ok((file, Tables::with(table)?)));
+    let read = asked::read(&scenario.text, table).and_then(|file| Ok((file, Tables::with(table)?)));
     let (mut file, tables) = read.map_err(|faults| Failure::Faults { scenario, faults })?;
     file.units = args.file.units.unwrap_or(file.units);
     if file.pieces.is_empty() && pieces.is_empty() {

@@ -9,7 +9,7 @@ use super::mutation::fuzz;
 use crate::batch::content::{Content, Terms};
 use crate::batch::kept::{JOURNAL, Kept, ROOMS};
 use crate::batch::record::{record, told_under, untold};
-use crate::render::batch::told::Told;
+use crate::render::batch::room_line::RoomLine;
 use crate::render::batch::{PLANS, plan_name};
 
 #[test]
@@ -36,13 +36,13 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
         for content in &known {
             let line = kept.line(*content).unwrap();
             assert!(text.split('\n').any(|whole| whole.ends_with(&line[1..])), "a line that nobody wrote");
-            let told = Told::of(&told_under(None, &line).unwrap()).unwrap();
+            let told = RoomLine::of(&told_under(None, &line).unwrap()).unwrap();
             assert_eq!(Content::of_name(&told.content), Some(*content));
         }
         // Every whole line that reads, whatever stands before it; those with options where their plans are there.
         let whole = bytes.iter().rposition(|byte| *byte == b'\n').map_or(&[][..], |end| &bytes[..end]);
         for line in whole.split(|byte| *byte == b'\n').filter_map(|line| std::str::from_utf8(line).ok()) {
-            let (Ok(told), Some((content, _))) = (Told::of(line), untold(line)) else { continue };
+            let (Ok(told), Some((content, _))) = (RoomLine::of(line), untold(line)) else { continue };
             if Content::of_name(&told.content) != Some(content) {
                 continue;
             }

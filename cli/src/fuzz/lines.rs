@@ -11,7 +11,7 @@ use crate::batch::content::Terms;
 use crate::batch::given::Given;
 use crate::batch::record::{record, told_under, untold};
 use crate::batch::rooms::rooms;
-use crate::render::batch::told::Told;
+use crate::render::batch::room_line::RoomLine;
 
 /// The rooms of a stream.
 fn given(mut bytes: &[u8]) -> Vec<Given> {
@@ -60,7 +60,7 @@ fn lines_with_something_wrong_each_give_a_room_or_its_fault() {
             assert!(!whole.contains(char::is_control), "{whole:?}");
             let (content, line) = untold(&whole).unwrap();
             assert_eq!((content, format!("{{{line}")), (record.content, record.line), "reads otherwise");
-            let told = Told::of(&whole).unwrap();
+            let told = RoomLine::of(&whole).unwrap();
             assert!(told.source == one.source && !told.faults.is_empty() && told.result.is_none());
         }
     });

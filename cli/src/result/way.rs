@@ -1,7 +1,7 @@
 //! Whether each piece gets in, as JSON.
 
-use elbowroom_model::way::{Way, WayFile};
-use elbowroom_solver::way::{Failed, PartCarried, PieceIn, PoseTried, Tight, WayIn};
+use elbowroom_model::way_in::{Way, WayFile};
+use elbowroom_solver::way_in::{Failed, PartCarried, PieceIn, PoseTried, Tight, WayIn};
 use serde::Serialize;
 
 use crate::words::way as words;

@@ -4,7 +4,7 @@ use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Brief, Dimension};
 use elbowroom_solver::refusal::Remedy;
 use elbowroom_solver::shop::{CandidateFound, Impossible, PairFound, Row, WhyNot};
-use elbowroom_solver::way::Asks;
+use elbowroom_solver::way_in::Asks;
 
 use super::answer;
 use super::figures::counted;

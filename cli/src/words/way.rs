@@ -1,7 +1,7 @@
 //! Words of the way in.
 
-use elbowroom_model::way::{LandingTurn, Way};
-use elbowroom_solver::way::{Asks, Assumed, Pose};
+use elbowroom_model::way_in::{LandingTurn, Way};
+use elbowroom_solver::way_in::{Asks, Assumed, Pose};
 
 use super::figures::counted;
 

@@ -18,12 +18,12 @@ pub struct Faults {
 
 /// The faults so far.
 #[derive(Debug, Default)]
-pub(super) struct Told {
+pub(super) struct FaultList {
     faults: Vec<Fault>,
     beyond: usize,
 }
 
-impl Told {
+impl FaultList {
     /// Adds a fault of `item` (empty: of the list as a whole) on `line` (0: on none).
     pub(super) fn add(&mut self, line: usize, code: &'static str, item: &str, message: String, remedy: String) {
         if self.faults.len() >= MOST_FAULTS {

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::asked::Asked;
 use super::columns::{self, Column, Meant, Which};
-use super::faults::Told;
+use super::faults::FaultList;
 use super::grid::Grid;
 use crate::quote::quoted;
 
@@ -15,7 +15,7 @@ pub(super) type Places = BTreeMap<Which, (usize, Meant)>;
 pub(super) const NEEDED: [Column; 3] = [Column::Kind, Column::Width, Column::Depth];
 
 /// Where the columns of `grid` stand, and the headers that say nothing here.
-pub(super) fn headers(grid: &Grid, asked: &Asked<'_>, told: &mut Told) -> (Places, Vec<String>) {
+pub(super) fn headers(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> (Places, Vec<String>) {
     let (mut places, mut strange): (Places, Vec<&String>) = (Places::new(), Vec::new());
     let line_of = |place: usize| match grid.header_line {
         // Rows grow with the keys they name, so this is the first that names it.

@@ -6,12 +6,12 @@ use serde::de::{Deserialize, Deserializer, MapAccess, Visitor};
 use serde_json::Value;
 
 use super::asked::Asked;
-use super::faults::Told;
+use super::faults::FaultList;
 use super::grid::{Grid, GridRow, MOST_COLUMNS};
 use crate::quote::{clean, quoted};
 
 /// The cells of `text`; `None` where too many rows or columns stand in it.
-pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Grid> {
+pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut FaultList) -> Option<Grid> {
     let mut grid = Grid::default();
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
     let mut count = 0;
@@ -69,7 +69,7 @@ impl<'de> Visitor<'de> for Entries {
     }
 }
 
-fn take(Object(entries): Object, line: usize, grid: &mut Grid, told: &mut Told) {
+fn take(Object(entries): Object, line: usize, grid: &mut Grid, told: &mut FaultList) {
     let mut cells: Vec<Option<String>> = Vec::new();
     for (key, value) in entries {
         let Some(text) = text(&value) else {

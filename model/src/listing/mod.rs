@@ -48,7 +48,7 @@ pub use piece::{ListedPiece, Listing, Part};
 pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
     let text = encoding::text(bytes).map_err(|fault| Faults { told: vec![*fault], beyond: 0 })?;
     let form = asked.form.unwrap_or_else(|| Form::of_text(&text));
-    let mut told = faults::Told::default();
+    let mut told = faults::FaultList::default();
     let grid = match form {
         Form::Separated => {
             separated::grid(&text, asked.most_rows, &|header| columns::is_known(header, asked.extra), &mut told)
@@ -78,7 +78,7 @@ pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
 /// ```
 pub fn table(bytes: &[u8], most_rows: usize, is_known: &dyn Fn(&str) -> bool) -> Result<(Grid, Faults), Faults> {
     let text = encoding::text(bytes).map_err(|fault| Faults { told: vec![*fault], beyond: 0 })?;
-    let mut told = faults::Told::default();
+    let mut told = faults::FaultList::default();
     match separated::grid(&text, most_rows, is_known, &mut told) {
         Some(grid) => Ok((grid, told.into_faults())),
         None => Err(told.into_faults()),

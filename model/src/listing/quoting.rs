@@ -1,6 +1,6 @@
 //! Whether the quotes of a separated table open and close where they may (RFC 4180), line by line.
 
-use super::faults::Told;
+use super::faults::FaultList;
 
 /// Where in a cell the reading stands.
 enum At {
@@ -15,7 +15,7 @@ enum At {
 }
 
 /// Tells every quote that is closed in the middle of a cell, or never; `text` begins on line `first`. Whether all is well.
-pub(super) fn sound(text: &str, first: usize, delimiter: u8, told: &mut Told) -> bool {
+pub(super) fn sound(text: &str, first: usize, delimiter: u8, told: &mut FaultList) -> bool {
     let before = told.count();
     let (mut at, mut line, mut opened) = (At::Start, first, first);
     for byte in text.bytes() {

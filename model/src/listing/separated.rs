@@ -2,7 +2,7 @@
 
 use csv::{ReaderBuilder, StringRecord};
 
-use super::faults::Told;
+use super::faults::FaultList;
 use super::grid::{Grid, GridRow, MOST_COLUMNS};
 use super::quoting;
 use crate::quote::{clean, quoted};
@@ -12,7 +12,12 @@ const DELIMITERS: [u8; 3] = [b',', b';', b'\t'];
 
 /// The cells of `text`, `most_rows` rows at most; `is_known`: whether a header is one of those looked for. `None` after
 /// faults that keep it from being read.
-pub(super) fn grid(text: &str, most_rows: usize, is_known: &dyn Fn(&str) -> bool, told: &mut Told) -> Option<Grid> {
+pub(super) fn grid(
+    text: &str,
+    most_rows: usize,
+    is_known: &dyn Fn(&str) -> bool,
+    told: &mut FaultList,
+) -> Option<Grid> {
     let (text, skipped, delimiter) = dialect(text, is_known, told)?;
     if !quoting::sound(text, 1 + skipped, delimiter, told) {
         return None;
@@ -87,7 +92,7 @@ impl Lines<'_> {
     }
 }
 
-fn take(record: &StringRecord, line: usize, grid: &mut Grid, told: &mut Told) {
+fn take(record: &StringRecord, line: usize, grid: &mut Grid, told: &mut FaultList) {
     let (found, wanted) = (record.len(), grid.headers.len());
     let trailing = record.iter().skip(wanted).all(|cell| cell.trim().is_empty());
     if found < wanted || !trailing {
@@ -106,7 +111,7 @@ fn take(record: &StringRecord, line: usize, grid: &mut Grid, told: &mut Told) {
 
 /// The text from its header on, the lines before that, and what parts its cells: what a first line `sep=;` says, else
 /// what lets the header name the most columns that are known.
-fn dialect<'a>(text: &'a str, is_known: &dyn Fn(&str) -> bool, told: &mut Told) -> Option<(&'a str, usize, u8)> {
+fn dialect<'a>(text: &'a str, is_known: &dyn Fn(&str) -> bool, told: &mut FaultList) -> Option<(&'a str, usize, u8)> {
     let (first, rest) = text.split_once('\n').unwrap_or((text, ""));
     if let Some(mark) = first.strip_prefix("sep=") {
         let said = DELIMITERS.into_iter().find(|delimiter| mark.as_bytes().first() == Some(delimiter));

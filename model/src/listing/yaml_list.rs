@@ -1,7 +1,7 @@
 //! Tables written as a YAML list of rows; `pieces:` may hold the list, and `units:` its unit.
 
 use super::asked::Asked;
-use super::faults::Told;
+use super::faults::FaultList;
 use super::grid::{Grid, GridRow, MOST_COLUMNS};
 use crate::quote::quoted;
 use crate::unit::Unit;
@@ -9,7 +9,7 @@ use crate::yaml::tree::NodeValue;
 use crate::yaml::{Entry, Node};
 
 /// The cells of `text`; `None` after faults that keep it from being read.
-pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut Told) -> Option<Grid> {
+pub(super) fn grid(text: &str, asked: &Asked<'_>, told: &mut FaultList) -> Option<Grid> {
     let tree = match Node::read(text) {
         Ok(tree) => tree,
         Err(fault) => {
@@ -57,12 +57,12 @@ fn told_of(code: &str) -> Option<(&'static str, &'static str)> {
     }
 }
 
-fn no_list(line: usize, told: &mut Told) {
+fn no_list(line: usize, told: &mut FaultList) {
     let remedy = "Write `- { kind: sofa, name: ..., width: 212 cm, depth: 95 cm }` for each piece.".to_owned();
     told.add(line, "wrong_type", "", "The file is no list of pieces.".to_owned(), remedy);
 }
 
-fn rows_under(entries: Vec<Entry>, grid: &mut Grid, told: &mut Told) -> Option<Vec<Node>> {
+fn rows_under(entries: Vec<Entry>, grid: &mut Grid, told: &mut FaultList) -> Option<Vec<Node>> {
     let mut rows = None;
     let mut keys: Vec<String> = Vec::new();
     for entry in entries {
@@ -93,7 +93,7 @@ fn rows_under(entries: Vec<Entry>, grid: &mut Grid, told: &mut Told) -> Option<V
     rows
 }
 
-fn take(row: Node, grid: &mut Grid, told: &mut Told) {
+fn take(row: Node, grid: &mut Grid, told: &mut FaultList) {
     let line = row.place.map_or(0, |place| place.line);
     let NodeValue::Map(entries) = row.value else {
         no_list(line, told);

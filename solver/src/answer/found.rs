@@ -15,7 +15,7 @@ use crate::search::RoomContext;
 use crate::sizes;
 
 /// What all options of a room share.
-pub(crate) struct Ground<'a> {
+pub(crate) struct AnswerContext<'a> {
     pub(crate) room: &'a RoomContext<'a>,
     pub(crate) floor: &'a Floor,
     pub(crate) limits: &'a Limits,
@@ -23,7 +23,7 @@ pub(crate) struct Ground<'a> {
 
 /// The option that is `which` of the candidates, with the sizes of its pieces.
 pub(crate) fn option(
-    ground: &Ground<'_>,
+    context: &AnswerContext<'_>,
     (candidates, order): (&[Candidate<'_>], &[usize]),
     rating: &Rating,
     which: usize,
@@ -50,10 +50,10 @@ pub(crate) fn option(
             then_first: key(turn.then_first),
         }),
         judgements: candidate.judgements.clone(),
-        gaps: gaps(ground.room.brief, ground.room.site, &found.layout),
+        gaps: gaps(context.room.brief, context.room.site, &found.layout),
         routes: candidate.routes.clone(),
-        turning_circle: turning_circle(ground.room.brief, &found.layout),
-        size_value: found.layout.size_value(ground.room.brief),
+        turning_circle: turning_circle(context.room.brief, &found.layout),
+        size_value: found.layout.size_value(context.room.brief),
         objective: found.objective,
         bound: found.bound,
         proven: found.is_proven(),
@@ -66,13 +66,17 @@ fn turning_circle(brief: &Brief, layout: &Layout) -> Option<TurningCircle> {
 
 /// How large each piece of a candidate may be, with what holds it where the option `is_shown`; and the programs that these
 /// figures took.
-pub(crate) fn sizes(ground: &Ground<'_>, candidate: &Candidate<'_>, is_shown: bool) -> (Vec<PieceSizes>, usize) {
-    let held = if is_shown { sizes::held_by(ground.room, &candidate.found) } else { Vec::new() };
+pub(crate) fn sizes(
+    context: &AnswerContext<'_>,
+    candidate: &Candidate<'_>,
+    is_shown: bool,
+) -> (Vec<PieceSizes>, usize) {
+    let held = if is_shown { sizes::held_by(context.room, &candidate.found) } else { Vec::new() };
     let mut programs = 0;
     let mut found = Vec::new();
     for placed in &candidate.found.layout.placed {
         let held_by = held.iter().find(|(piece, _)| *piece == placed.piece).map(|(_, held)| held.clone());
-        let (sizes, more) = of_piece(ground, candidate, placed, is_shown);
+        let (sizes, more) = of_piece(context, candidate, placed, is_shown);
         programs += more;
         found.extend(sizes.map(|sizes| PieceSizes { held_by: held_by.unwrap_or_default(), ..sizes }));
     }
@@ -80,16 +84,16 @@ pub(crate) fn sizes(ground: &Ground<'_>, candidate: &Candidate<'_>, is_shown: bo
 }
 
 fn of_piece(
-    ground: &Ground<'_>,
+    context: &AnswerContext<'_>,
     candidate: &Candidate<'_>,
     placed: &Placed,
     is_shown: bool,
 ) -> (Option<PieceSizes>, usize) {
     let mut programs = 0;
     let mut figures = |dimension: Dimension| {
-        let range = ground.room.brief.piece(placed.piece)?.range(dimension)?;
+        let range = context.room.brief.piece(placed.piece)?.range(dimension)?;
         let together = placed.size.get(dimension)?;
-        let alone = is_shown.then(|| alone(ground, candidate, placed.piece, dimension)).flatten();
+        let alone = is_shown.then(|| alone(context, candidate, placed.piece, dimension)).flatten();
         programs += alone.map_or(0, |(_, programs)| programs);
         Some(DimensionRange { least: range.least, together, alone: alone.map(|(size, _)| size), most: range.most })
     };
@@ -101,7 +105,12 @@ fn of_piece(
     (sizes, programs)
 }
 
-fn alone(ground: &Ground<'_>, candidate: &Candidate<'_>, piece: PieceId, dimension: Dimension) -> Option<(f64, usize)> {
-    let nodes = ground.limits.nodes / 10;
-    sizes::alone(ground.room, ground.floor, &candidate.arrangement, &candidate.found.layout, piece, dimension, nodes)
+fn alone(
+    context: &AnswerContext<'_>,
+    candidate: &Candidate<'_>,
+    piece: PieceId,
+    dimension: Dimension,
+) -> Option<(f64, usize)> {
+    let nodes = context.limits.nodes / 10;
+    sizes::alone(context.room, context.floor, &candidate.arrangement, &candidate.found.layout, piece, dimension, nodes)
 }

@@ -17,7 +17,7 @@ use crate::notice::Notice;
 use crate::refusal::{Refusal, Remedy, Why};
 
 pub use figures::{degrees, thousandth};
-pub(crate) use found::{Ground, option, sizes};
+pub(crate) use found::{AnswerContext, option, sizes};
 pub use option::{Gap, OptionPiece, RankedOption, TurningCircle, TurnsIf};
 pub use size::{DimensionRange, PieceSizes};
 pub use thing::Thing;

@@ -3,10 +3,10 @@
 
 use elbowroom_model::Point;
 
+use super::criteria_context::CriteriaContext;
 use super::curve::Curve;
 use super::obstacles::Whose;
 use super::on_wall::OnWall;
-use super::setting::Setting;
 use crate::geometry::Convex;
 
 /// How far before an open side a back still closes it: wholly up to the first figure, no more from the second on, mm
@@ -55,11 +55,11 @@ impl Across {
 }
 
 /// Backs of seats turned to an opening, across its width; one far before it counts less.
-pub(super) fn backs_across(setting: &Setting, opening: &OnWall) -> Across {
-    Across::of(setting.barriers.obstacles.iter().filter_map(|obstacle| {
+pub(super) fn backs_across(context: &CriteriaContext, opening: &OnWall) -> Across {
+    Across::of(context.barriers.obstacles.iter().filter_map(|obstacle| {
         let turned = match obstacle.whose {
-            Whose::Back(seat) => setting.scene.layout.of(seat)?.facing,
-            Whose::ReturnBack(seat) => setting.scene.layout.of(seat)?.along(),
+            Whose::Back(seat) => context.in_room.layout.of(seat)?.facing,
+            Whose::ReturnBack(seat) => context.in_room.layout.of(seat)?.along(),
             Whose::Screen(_) | Whose::Piece(_) | Whose::Body(_) => return None,
         };
         let bar = bar(opening, obstacle.whose, &obstacle.shape, &CLOSES)?;
@@ -68,8 +68,8 @@ pub(super) fn backs_across(setting: &Setting, opening: &OnWall) -> Across {
 }
 
 /// Returns of corner sofas across the way in, straight before a doorway; chaises count too, for one cannot walk over them.
-pub(super) fn returns_across(setting: &Setting, doorway: &OnWall) -> Across {
-    Across::of(setting.scene.layout.placed.iter().filter_map(|placed| {
+pub(super) fn returns_across(context: &CriteriaContext, doorway: &OnWall) -> Across {
+    Across::of(context.in_room.layout.placed.iter().filter_map(|placed| {
         placed.hand?;
         bar(doorway, Whose::ReturnBack(placed.piece), placed.parts().get(1)?, &BARS)
     }))

@@ -2,9 +2,9 @@
 
 use elbowroom_model::{ItemId, ItemKind, PieceId, Point, View, WallId, WallItem};
 
+use super::criteria_context::CriteriaContext;
 use super::curve::weighted_mean;
 use super::on_wall::OnWall;
-use super::setting::Setting;
 use super::tolerance::NO_ANGLE;
 use crate::best_by;
 use crate::geometry::{Ray, Segment};
@@ -67,14 +67,14 @@ pub(super) enum Far {
 }
 
 /// The field from the middle of a doorway, in the order of growing angle.
-pub(super) fn arrival(setting: &Setting, doorway: &OnWall) -> Vec<Glimpse> {
-    let look = Look { setting, from: doorway.middle(), ahead: doorway.inward, behind: doorway.item.wall };
+pub(super) fn arrival(context: &CriteriaContext, doorway: &OnWall) -> Vec<Glimpse> {
+    let look = Look { context, from: doorway.middle(), ahead: doorway.inward, behind: doorway.item.wall };
     let marks = look.marks();
     marks.windows(2).filter_map(|pair| look.glimpse(pair[0], pair[1])).collect()
 }
 
 struct Look<'s, 'a> {
-    setting: &'s Setting<'a>,
+    context: &'s CriteriaContext<'a>,
     from: Point,
     ahead: Point,
     behind: WallId,
@@ -83,8 +83,8 @@ struct Look<'s, 'a> {
 impl Look<'_, '_> {
     /// Angles from straight ahead, degrees counter-clockwise, at which something begins or ends.
     fn marks(&self) -> Vec<f64> {
-        let brief = self.setting.brief();
-        let corners = self.setting.scene.layout.placed.iter().flat_map(Placed::parts);
+        let brief = self.context.brief();
+        let corners = self.context.in_room.layout.placed.iter().flat_map(Placed::parts);
         let corners = corners.flat_map(|part| part.corners().to_vec());
         let ends = brief.room.items.iter().filter_map(|item| brief.room.ends(item)).flat_map(<[Point; 2]>::from);
         let marks = brief.room.outline().into_iter().chain(corners).chain(ends).map(|mark| {
@@ -108,7 +108,7 @@ impl Look<'_, '_> {
     }
 
     fn far(&self, way: Point) -> Option<(Far, f64)> {
-        let room = &self.setting.brief().room;
+        let room = &self.context.brief().room;
         let look = Ray { from: self.from, way };
         let met = room.walls().filter(|(id, _)| *id != self.behind).filter_map(|(id, wall)| {
             let met = look.meets(wall.into())?;
@@ -123,13 +123,13 @@ impl Look<'_, '_> {
     }
 
     fn near(&self, way: Point, reach: f64) -> Option<(PieceId, Side)> {
-        let brief = self.setting.brief();
+        let brief = self.context.brief();
         let catches = |placed: &&Placed| {
             brief
                 .piece(placed.piece)
                 .is_some_and(|piece| piece.height_with_screen() >= CATCHES_THE_EYE && piece.kind.is_solid())
         };
-        let edges = self.setting.scene.layout.placed.iter().filter(catches).flat_map(|placed| {
+        let edges = self.context.in_room.layout.placed.iter().filter(catches).flat_map(|placed| {
             let parts = placed.parts().into_iter().enumerate();
             parts.flat_map(move |(part, shape)| {
                 let edges: Vec<Segment> = shape.edges().collect();
@@ -148,7 +148,7 @@ impl Look<'_, '_> {
     /// Which side of a piece the edge of one of its parts is.
     fn side(&self, placed: &Placed, part: usize, outward: Point) -> Side {
         let toward = |direction: Point| outward.dot(direction) > TURNED;
-        let chaise = self.setting.brief().piece(placed.piece).is_some_and(|piece| piece.chaise);
+        let chaise = self.context.brief().piece(placed.piece).is_some_and(|piece| piece.chaise);
         // A corner sofa has a second back along its return; a chaise has none.
         let second_back = placed.hand.is_some() && !chaise && toward(-placed.along());
         if second_back || toward(-placed.facing) {
@@ -162,18 +162,18 @@ impl Look<'_, '_> {
 }
 
 /// How welcome all that is in sight is, 0 to 100, each by the angle it fills.
-pub(super) fn welcome(setting: &Setting, glimpses: &[Glimpse]) -> f64 {
-    weighted_mean(glimpses.iter().map(|glimpse| (welcome_of(setting, glimpse), glimpse.angle))).unwrap_or(BARE_WALL)
+pub(super) fn welcome(context: &CriteriaContext, glimpses: &[Glimpse]) -> f64 {
+    weighted_mean(glimpses.iter().map(|glimpse| (welcome_of(context, glimpse), glimpse.angle))).unwrap_or(BARE_WALL)
 }
 
 /// How welcome a sight is, 0 to 100 (common practice, no source): near and far count alike where both are seen.
-fn welcome_of(setting: &Setting, glimpse: &Glimpse) -> f64 {
-    let far = welcome_far(setting, glimpse.far);
-    glimpse.near.map_or(far, |(piece, side)| f64::midpoint(welcome_near(setting, piece, side), far))
+fn welcome_of(context: &CriteriaContext, glimpse: &Glimpse) -> f64 {
+    let far = welcome_far(context, glimpse.far);
+    glimpse.near.map_or(far, |(piece, side)| f64::midpoint(welcome_near(context, piece, side), far))
 }
 
-fn welcome_near(setting: &Setting, piece: PieceId, side: Side) -> f64 {
-    let seat = setting.brief().piece(piece).is_some_and(|piece| piece.kind.is_seat());
+fn welcome_near(context: &CriteriaContext, piece: PieceId, side: Side) -> f64 {
+    let seat = context.brief().piece(piece).is_some_and(|piece| piece.kind.is_seat());
     match (seat, side) {
         (true, Side::Front) => 100.0,
         (true, Side::End) => 60.0,
@@ -184,9 +184,9 @@ fn welcome_near(setting: &Setting, piece: PieceId, side: Side) -> f64 {
     }
 }
 
-fn welcome_far(setting: &Setting, far: Far) -> f64 {
+fn welcome_far(context: &CriteriaContext, far: Far) -> f64 {
     let item = match far {
-        Far::Item(id) => setting.brief().room.item(id),
+        Far::Item(id) => context.brief().room.item(id),
         Far::Wall(_) => None,
     };
     match item.map(|item| &item.kind) {
@@ -202,10 +202,10 @@ fn welcome_far(setting: &Setting, far: Far) -> f64 {
 }
 
 /// What fills the largest part of the field; `None` where nothing is in sight.
-pub(super) fn first_seen(setting: &Setting, glimpses: &[Glimpse]) -> Option<FirstSeen> {
+pub(super) fn first_seen(context: &CriteriaContext, glimpses: &[Glimpse]) -> Option<FirstSeen> {
     let mut sums: Vec<(FirstSeen, f64)> = Vec::new();
     for glimpse in glimpses {
-        let met = met_first(setting, glimpse);
+        let met = met_first(context, glimpse);
         match sums.iter_mut().find(|(known, _)| *known == met) {
             Some((_, angle)) => *angle += glimpse.angle,
             None => sums.push((met, glimpse.angle)),
@@ -214,10 +214,10 @@ pub(super) fn first_seen(setting: &Setting, glimpses: &[Glimpse]) -> Option<Firs
     best_by(sums, |(_, angle)| *angle).map(|(met, _)| met)
 }
 
-fn met_first(setting: &Setting, glimpse: &Glimpse) -> FirstSeen {
+fn met_first(context: &CriteriaContext, glimpse: &Glimpse) -> FirstSeen {
     match (glimpse.near, glimpse.far) {
         (Some((piece, side)), _) => {
-            let seat = setting.brief().piece(piece).is_some_and(|piece| piece.kind.is_seat());
+            let seat = context.brief().piece(piece).is_some_and(|piece| piece.kind.is_seat());
             FirstSeen::Piece { piece, side: if side == Side::Back && !seat { Side::End } else { side } }
         }
         (None, Far::Item(id)) => FirstSeen::Item(id),

@@ -4,10 +4,10 @@
 
 use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, PieceKind, Point, WallId, ring};
 
+use super::criteria_context::CriteriaContext;
 use super::curve::{Curve, mean, weighted_mean};
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::OnWall;
-use super::setting::Setting;
 use super::tolerance::SAME_PLACE;
 use super::yardstick::Yardstick;
 use crate::best_by;
@@ -94,15 +94,15 @@ impl Yardstick for Balance {
         Ok(())
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
-        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
+    fn judge<'a>(context: &CriteriaContext<'a>, (): &()) -> Judged<Self::Finding> {
+        let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
         let seat = group.main;
-        let centred = centred(setting, seat);
-        let (lean, leaning) = lean(setting);
-        let of_wall = seat.at_wall.and_then(|wall| length_over_wall(setting, seat, wall));
-        let table = setting.placed(PieceKind::stands_before_seat).next();
+        let centred = centred(context, seat);
+        let (lean, leaning) = lean(context);
+        let of_wall = seat.at_wall.and_then(|wall| length_over_wall(context, seat, wall));
+        let table = context.placed(PieceKind::stands_before_seat).next();
         let table = table.map(|(_, table)| table.size.width / seat.size.width);
-        let past_rug = past_rug(setting, seat);
+        let past_rug = past_rug(context, seat);
 
         let lean_score = LEANS.at(leaning);
         let parts = [
@@ -128,17 +128,17 @@ impl Yardstick for Balance {
 }
 
 /// The nearest middle that the seat could be centred on, along its back.
-fn centred(setting: &Setting, seat: &Placed) -> Option<Centred> {
+fn centred(context: &CriteriaContext, seat: &Placed) -> Option<Centred> {
     let middle = middle_of(seat);
     let off = |mark: Point| (mark - middle).dot(seat.left()).abs();
-    let all = marks(setting, seat).into_iter().map(|(mark, on)| Centred { off: off(mark), on });
+    let all = marks(context, seat).into_iter().map(|(mark, on)| Centred { off: off(mark), on });
     best_by(all, |centred| -centred.off)
 }
 
 /// What a seat may be centred on, each with its middle: its wall, windows and fires behind or before it, the piece that
 /// it faces.
-fn marks(setting: &Setting, seat: &Placed) -> Vec<(Point, Mark)> {
-    let brief = setting.brief();
+fn marks(context: &CriteriaContext, seat: &Placed) -> Vec<(Point, Mark)> {
+    let brief = context.brief();
     let is_across = |inward: Point| inward.dot(seat.facing).abs() > SQUARE;
     let own = brief.room.walls().filter(|(id, wall)| match seat.at_wall {
         Some(at) => *id == at,
@@ -150,7 +150,7 @@ fn marks(setting: &Setting, seat: &Placed) -> Vec<(Point, Mark)> {
         matches!(on_wall.item.kind, ItemKind::Window(_) | ItemKind::Fireplace(_)) && is_across(on_wall.inward)
     });
     let items = held.map(|on_wall| (on_wall.middle(), Mark::Item(on_wall.id)));
-    let faced = setting.scene.layout.placed.iter().filter(|other| {
+    let faced = context.in_room.layout.placed.iter().filter(|other| {
         let kind = brief.piece(other.piece).map(|piece| piece.kind);
         let faces = kind.is_some_and(|kind| kind.is_seat() || kind.carries_screen());
         faces && other.piece != seat.piece && other.facing.dot(seat.facing) < -SQUARE
@@ -165,28 +165,28 @@ fn middle_of(placed: &Placed) -> Point {
     (left + right) * 0.5
 }
 
-fn length_over_wall(setting: &Setting, seat: &Placed, wall: WallId) -> Option<f64> {
-    let length = setting.brief().room.wall(wall)?.length();
+fn length_over_wall(context: &CriteriaContext, seat: &Placed, wall: WallId) -> Option<f64> {
+    let length = context.brief().room.wall(wall)?.length();
     (length > 0.0).then(|| seat.size.width / length)
 }
 
 /// How far the middle of all that stands lies from the middle of the room, mm, and that over the half of the room across.
-fn lean(setting: &Setting) -> (f64, f64) {
-    let room = &setting.brief().room;
+fn lean(context: &CriteriaContext) -> (f64, f64) {
+    let room = &context.brief().room;
     let middle = ring::centre_of_area(&room.outline());
-    let lean = middle_of_all(setting).map_or(0.0, |all| (all - middle).norm());
+    let lean = middle_of_all(context).map_or(0.0, |all| (all - middle).norm());
     let half = room.area().max(0.0).sqrt() / 2.0;
     (lean, if half > 0.0 { lean / half } else { 0.0 })
 }
 
 /// The middle of the floor that is stood on.
-fn middle_of_all(setting: &Setting) -> Option<Point> {
-    let stands = setting
-        .scene
+fn middle_of_all(context: &CriteriaContext) -> Option<Point> {
+    let stands = context
+        .in_room
         .layout
         .placed
         .iter()
-        .filter(|placed| setting.brief().piece(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
+        .filter(|placed| context.brief().piece(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
     let weighed = |direction: fn(Point) -> f64| {
         let parts = stands.clone().flat_map(Placed::parts);
         weighted_mean(parts.map(|part: Convex| (direction(part.middle()), part.area())))
@@ -195,8 +195,8 @@ fn middle_of_all(setting: &Setting) -> Option<Point> {
 }
 
 /// How far the ends of the seat run past the rug, mm, on the mean; `None` without a rug.
-fn past_rug(setting: &Setting, seat: &Placed) -> Option<f64> {
-    let (_, rug) = setting.placed(PieceKind::is_flat).next()?;
+fn past_rug(context: &CriteriaContext, seat: &Placed) -> Option<f64> {
+    let (_, rug) = context.placed(PieceKind::is_flat).next()?;
     let (left, right) = seat.front();
     let ground = rug.main();
     let past = [left, right].map(|end| {

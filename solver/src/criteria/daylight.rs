@@ -4,12 +4,12 @@
 
 use elbowroom_model::{Brief, ItemId, Point};
 
+use super::criteria_context::{CriteriaContext, Group};
 use super::curve::Curve;
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{Outlook, windows};
 use super::one_or_more::OneOrMore;
 use super::seat_places::SeatPlace;
-use super::setting::{Group, Setting};
 use super::sight::{Barriers, Eye, Target, seen};
 use super::yardstick::Yardstick;
 use crate::geometry::{Convex, Segment, gap};
@@ -73,12 +73,12 @@ impl Yardstick for Daylight {
         OneOrMore::of(windows(brief).map(|(outlook, _)| outlook)).ok_or(Missing::Window)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, windows: &Self::Subject<'a>) -> Judged<Self::Finding> {
-        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
-        let lit = group.places.map(|place| Lit::of(setting, windows, place));
+    fn judge<'a>(context: &CriteriaContext<'a>, windows: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
+        let lit = group.places.map(|place| Lit::of(context, windows, place));
         let daylight = lit.mean(|lit| lit.score);
         let distance = lit.mean(|lit| lit.distance);
-        let lamps = Lamps::of(setting, group);
+        let lamps = Lamps::of(context, group);
         let score = lamps.as_ref().map_or(daylight, |lamps| (1.0 - LAMPS) * daylight + LAMPS * 100.0 * lamps.share);
         let nearest = lit.best_by(|lit| -lit.distance);
         let finding = DaylightFinding {
@@ -104,11 +104,11 @@ struct Lit {
 }
 
 impl Lit {
-    fn of(setting: &Setting, windows: &OneOrMore<Outlook>, place: &SeatPlace) -> Self {
+    fn of(context: &CriteriaContext, windows: &OneOrMore<Outlook>, place: &SeatPlace) -> Self {
         let by = |window: &Outlook| {
             let Outlook { on_wall, target } = window;
             let distance = Segment::new(target.left, target.right).distance_to(place.eye);
-            let share = share_of_sky(place.eye, target, &setting.barriers);
+            let share = share_of_sky(place.eye, target, &context.barriers);
             let score = DEPTH.at(distance / target.head) * share;
             Self { window: on_wall.id, head: target.head, distance, hidden: 1.0 - share, score }
         };
@@ -130,9 +130,9 @@ struct Lamps {
 
 impl Lamps {
     /// `None` where no lamp is asked for; one that was asked for and does not stand reaches nobody.
-    fn of(setting: &Setting, group: &Group) -> Option<Self> {
-        setting.brief().pieces.iter().find(|piece| piece.kind.traits().gives_light)?;
-        let reached = group.places.map(|place| lamp(setting, place));
+    fn of(context: &CriteriaContext, group: &Group) -> Option<Self> {
+        context.brief().pieces.iter().find(|piece| piece.kind.traits().gives_light)?;
+        let reached = group.places.map(|place| lamp(context, place));
         let count = reached.iter().filter(|share| **share > REACHED).count();
         let finding = LampsFinding { reached: count, places: reached.count() };
         Some(Self { share: reached.mean(|share| *share), finding })
@@ -140,7 +140,7 @@ impl Lamps {
 }
 
 /// How well a lamp reaches a place, 0 to 1.
-fn lamp(setting: &Setting, place: &SeatPlace) -> f64 {
+fn lamp(context: &CriteriaContext, place: &SeatPlace) -> f64 {
     let reach = |shape: &Convex| REACH.at(gap(&place.cushion, shape).clear);
-    setting.placed(|kind| kind.traits().gives_light).map(|(_, placed)| reach(&placed.main())).fold(0.0, f64::max)
+    context.placed(|kind| kind.traits().gives_light).map(|(_, placed)| reach(&placed.main())).fold(0.0, f64::max)
 }

@@ -7,11 +7,11 @@ use elbowroom_model::{Brief, ItemId, PieceId, Point};
 
 use super::across::{Across, Bar, returns_across};
 use super::arrival::{FirstSeen, Glimpse, Side, arrival, first_seen, welcome};
+use super::criteria_context::{CriteriaContext, Group};
 use super::curve::{Curve, weighted_mean};
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{Outlook, entrances};
 use super::one_or_more::OneOrMore;
-use super::setting::{Group, Setting};
 use super::sight::angle_between;
 use super::yardstick::Yardstick;
 use crate::best_by;
@@ -81,9 +81,9 @@ impl Yardstick for Entrance {
         entrances(brief).ok_or(Missing::Entrance)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, doorways: &Self::Subject<'a>) -> Judged<Self::Finding> {
-        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
-        let meetings = doorways.map(|doorway| Meeting::of(setting, group, doorway));
+    fn judge<'a>(context: &CriteriaContext<'a>, doorways: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
+        let meetings = doorways.map(|doorway| Meeting::of(context, group, doorway));
         let score = meetings.mean(Meeting::score);
         let angle = meetings.mean(|meeting| meeting.angle);
         let worst = meetings.best_by(|meeting| -meeting.score());
@@ -92,7 +92,7 @@ impl Yardstick for Entrance {
             angle: worst.angle,
             see: worst.see,
             places: group.places.count(),
-            met: worst.met(setting),
+            met: worst.met(context),
             barred: worst.barred.most,
             ways_in: meetings.count(),
             mean_angle: angle,
@@ -120,11 +120,11 @@ struct Meeting {
 }
 
 impl Meeting {
-    fn of(setting: &Setting, group: &Group, doorway: &Outlook) -> Self {
+    fn of(context: &CriteriaContext, group: &Group, doorway: &Outlook) -> Self {
         let Outlook { on_wall, target } = doorway;
         let angles = group.places.map(|place| angle_between(place.facing, target.middle() - place.eye));
-        let sights = group.places.map(|place| setting.seen_from(place, target).share);
-        let glimpses = arrival(setting, on_wall);
+        let sights = group.places.map(|place| context.seen_from(place, target).share);
+        let glimpses = arrival(context, on_wall);
         Self {
             doorway: on_wall.id,
             angle: angles.mean(|angle| *angle),
@@ -132,9 +132,9 @@ impl Meeting {
             sight: sights.mean(|share| *share),
             see: sights.iter().filter(|share| **share > SEES).count(),
             fronts: fronts_met(group, target.middle()),
-            welcome: welcome(setting, &glimpses),
+            welcome: welcome(context, &glimpses),
             glimpses,
-            barred: returns_across(setting, on_wall),
+            barred: returns_across(context, on_wall),
         }
     }
 
@@ -143,18 +143,18 @@ impl Meeting {
         whole - BARRED * self.barred.weighed
     }
 
-    fn met(&self, setting: &Setting) -> Option<Met> {
-        self.back(setting).or_else(|| first_seen(setting, &self.glimpses).map(Met::First))
+    fn met(&self, context: &CriteriaContext) -> Option<Met> {
+        self.back(context).or_else(|| first_seen(context, &self.glimpses).map(Met::First))
     }
 
     /// The back that fills most of the field on arrival.
-    fn back(&self, setting: &Setting) -> Option<Met> {
+    fn back(&self, context: &CriteriaContext) -> Option<Met> {
         let angle_of = |piece: PieceId| -> f64 {
             let its = |glimpse: &&Glimpse| glimpse.near == Some((piece, Side::Back));
             self.glimpses.iter().filter(its).map(|glimpse| glimpse.angle).sum()
         };
-        let seats = setting.scene.layout.placed.iter().map(|placed| placed.piece);
-        let seats = seats.filter(|piece| setting.brief().piece(*piece).is_some_and(|piece| piece.kind.is_seat()));
+        let seats = context.in_room.layout.placed.iter().map(|placed| placed.piece);
+        let seats = seats.filter(|piece| context.brief().piece(*piece).is_some_and(|piece| piece.kind.is_seat()));
         let seat = best_by(seats, |seat| angle_of(*seat))?;
         let angle = angle_of(seat);
         (angle >= WORTH_SAYING).then_some(Met::Back { seat, angle })

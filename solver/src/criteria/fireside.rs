@@ -5,12 +5,12 @@
 
 use elbowroom_model::{Brief, ItemId, ItemKind, Point, SeatForm};
 
+use super::criteria_context::{CriteriaContext, Group};
 use super::curve::Curve;
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::OnWall;
 use super::one_or_more::OneOrMore;
 use super::seat_places::SeatPlace;
-use super::setting::{Group, Setting};
 use super::sight::angle_between;
 use super::yardstick::Yardstick;
 
@@ -64,9 +64,9 @@ impl Yardstick for Fireside {
         OneOrMore::of(OnWall::all(brief).filter_map(|on_wall| Fire::of(&on_wall))).ok_or(Missing::Fireplace)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, fires: &Self::Subject<'a>) -> Judged<Self::Finding> {
-        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
-        let gatherings = fires.map(|fire| Gathering::of(setting, group, fire));
+    fn judge<'a>(context: &CriteriaContext<'a>, fires: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
+        let gatherings = fires.map(|fire| Gathering::of(context, group, fire));
         let best = gatherings.best_by(Gathering::score);
         let finding = FiresideFinding {
             fire: best.fire,
@@ -109,7 +109,7 @@ struct Gathering {
 }
 
 impl Gathering {
-    fn of(setting: &Setting, group: &Group, fire: &Fire) -> Self {
+    fn of(context: &CriteriaContext, group: &Group, fire: &Fire) -> Self {
         let places = &group.places;
         let turn = |place: &SeatPlace| angle_between(place.facing, fire.front - place.eye);
         let far = |place: &SeatPlace| (fire.front - place.eye).norm();
@@ -120,7 +120,7 @@ impl Gathering {
             turned: places.mean(|place| TURN.at(turn(place))),
             near: places.mean(|place| DISTANCE.at(far(place))),
             backs: places.iter().filter(|place| turn(place) > BACK_TO_IT).count(),
-            flanked: flanked(setting, fire),
+            flanked: flanked(context, fire),
         }
     }
 
@@ -131,10 +131,10 @@ impl Gathering {
 }
 
 /// Chairs on either side before the hearth, turned in: 1 where there is one on each side, a half for one.
-fn flanked(setting: &Setting, fire: &Fire) -> f64 {
+fn flanked(context: &CriteriaContext, fire: &Fire) -> f64 {
     let along = fire.inward.left();
     let mut sides = [0.0_f64; 2];
-    for (_, chair) in setting.placed(|kind| kind.traits().seat == Some(SeatForm::Single)) {
+    for (_, chair) in context.placed(|kind| kind.traits().seat == Some(SeatForm::Single)) {
         let way = chair.main().middle() - fire.front;
         let (aside, before) = (way.dot(along), way.dot(fire.inward));
         let turned_in = (-chair.facing.dot(along) * aside.signum()).max(0.0);

@@ -2,9 +2,9 @@
 
 use elbowroom_model::{ItemId, Point};
 
+use super::criteria_context::CriteriaContext;
 use super::curve::Curve;
 use super::on_wall::{OnWall, windows};
-use super::setting::Setting;
 use super::sight::angle_between;
 use super::sun::low_sun_through;
 
@@ -43,12 +43,12 @@ pub(super) struct Glare {
 
 impl Light {
     /// `eye`: of one who watches from the middle of the group.
-    pub(super) fn of(setting: &Setting, eye: Point, screen: &ScreenPlace) -> Self {
+    pub(super) fn of(context: &CriteriaContext, eye: Point, screen: &ScreenPlace) -> Self {
         let mut light = Self { mirrored: Glare::default(), behind: Glare::default() };
-        for (window, _) in windows(setting.brief()) {
+        for (window, _) in windows(context.brief()) {
             let OnWall { id, item, left, right, .. } = window.on_wall;
             let sun =
-                low_sun_through(setting.brief(), item.wall).map_or(1.0, |share| SUNLESS + (SUNNY - SUNLESS) * share);
+                low_sun_through(context.brief(), item.wall).map_or(1.0, |share| SUNLESS + (SUNNY - SUNLESS) * share);
             let mirrored = Field { from: screen.middle, ahead: screen.facing, edge: MIRRORED_WITHIN };
             let behind = Field { from: eye, ahead: screen.middle - eye, edge: DAZZLES_WITHIN };
             light.mirrored.add(id, sun * mirrored.weighed_angle(left, right));

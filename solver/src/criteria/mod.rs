@@ -10,22 +10,22 @@
 
 use elbowroom_model::{Brief, Criterion};
 
+use criteria_context::CriteriaContext;
 use judged::Judged;
-use setting::Setting;
 use yardstick::Yardstick;
 
 pub mod across;
 pub mod arrival;
+mod criteria_context;
 pub mod curve;
 mod glare;
 pub mod isovist;
 mod judged;
+mod layout_in_room;
 pub mod obstacles;
 mod on_wall;
 mod one_or_more;
-mod scene;
 pub mod seat_places;
-mod setting;
 pub mod sight;
 pub mod sun;
 mod tolerance;
@@ -45,7 +45,7 @@ pub mod view;
 pub mod ways;
 
 pub use judged::{Absent, FigureUnit, Missing};
-pub use scene::Scene;
+pub use layout_in_room::LayoutInRoom;
 
 /// What one criterion says of one layout.
 #[derive(Debug, Clone, PartialEq)]
@@ -125,7 +125,7 @@ impl Judgement {
 
 /// A yardstick whose subject and finding are its own business.
 struct AnyYardstick {
-    judge: fn(Criterion, &Setting) -> Result<Judgement, Missing>,
+    judge: fn(Criterion, &CriteriaContext) -> Result<Judgement, Missing>,
     missing: fn(&Brief) -> Option<Missing>,
 }
 
@@ -137,19 +137,19 @@ impl AnyYardstick {
 
 fn judge_by<Y: Yardstick<Finding: Into<Finding>>>(
     criterion: Criterion,
-    setting: &Setting,
+    context: &CriteriaContext,
 ) -> Result<Judgement, Missing> {
-    let subject = Y::subject(setting.brief())?;
-    Ok(Judgement::of(criterion, Y::judge(setting, &subject)))
+    let subject = Y::subject(context.brief())?;
+    Ok(Judgement::of(criterion, Y::judge(context, &subject)))
 }
 
 /// What each criterion that applies says of a layout, in the order of [`Criterion::ALL`].
 ///
 /// Whether one applies is a matter of the brief alone, so that all layouts of a brief are judged by the same.
 #[must_use]
-pub fn judge(scene: &Scene) -> Vec<Judgement> {
-    let setting = Setting::of(scene);
-    let by = |criterion| (yardstick(criterion).judge)(criterion, &setting).ok();
+pub fn judge(in_room: &LayoutInRoom) -> Vec<Judgement> {
+    let context = CriteriaContext::of(in_room);
+    let by = |criterion| (yardstick(criterion).judge)(criterion, &context).ok();
     Criterion::ALL.iter().copied().filter_map(by).collect()
 }
 

@@ -5,13 +5,13 @@
 use elbowroom_model::{Brief, ItemId, ItemKind, Stance};
 
 use super::across::{Across, Bar, backs_across};
+use super::criteria_context::CriteriaContext;
 use super::curve::{mean, weighted_mean};
 use super::isovist::{STANDING_EYE, floor_seen, isovist_area};
 use super::judged::{FigureUnit, Judged, Missing};
 use super::obstacles::{Obstacle, bodies};
 use super::on_wall::{OnWall, Outlook, entrances};
 use super::one_or_more::{OneOrBoth, OneOrMore};
-use super::setting::Setting;
 use super::sight::{Eye, seen};
 use super::tolerance::JUST_INSIDE;
 use super::yardstick::Yardstick;
@@ -83,19 +83,19 @@ impl Yardstick for Openness {
         OneOrBoth::of(OneOrMore::of(openings(brief)), entrances(brief)).ok_or(Missing::EntranceOrStance)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, sights: &Self::Subject<'a>) -> Judged<Self::Finding> {
-        let side = |(opening, stance): &(Outlook, Stance)| OpenSide::of(setting, opening, *stance);
+    fn judge<'a>(context: &CriteriaContext<'a>, sights: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let side = |(opening, stance): &(Outlook, Stance)| OpenSide::of(context, opening, *stance);
         let (score, share, sides, arrival) = match sights {
             OneOrBoth::One(openings) => {
                 let sides = openings.map(side);
                 (sides.mean(OpenSide::score), sides.mean(OpenSide::kept), Some(sides), None)
             }
             OneOrBoth::Other(entrances) => {
-                let arrival = arrival(setting, entrances);
+                let arrival = arrival(context, entrances);
                 (arrival.score(), arrival.floor, None, Some(arrival))
             }
             OneOrBoth::Both(openings, entrances) => {
-                let (sides, arrival) = (openings.map(side), arrival(setting, entrances));
+                let (sides, arrival) = (openings.map(side), arrival(context, entrances));
                 let weight = OPENING * sides.count() as f64;
                 let both = sides.mean(OpenSide::score) * weight + arrival.score() * ARRIVAL;
                 (both / (weight + ARRIVAL), sides.mean(OpenSide::kept), Some(sides), Some(arrival))
@@ -130,14 +130,14 @@ struct OpenSide {
 }
 
 impl OpenSide {
-    fn of(setting: &Setting, opening: &Outlook, stance: Stance) -> Self {
+    fn of(context: &CriteriaContext, opening: &Outlook, stance: Stance) -> Self {
         let Outlook { on_wall, target } = opening;
-        let sights: Vec<_> = setting.places().map(|place| setting.seen_from(place, target)).collect();
-        let entrances = entrances(setting.brief());
+        let sights: Vec<_> = context.places().map(|place| context.seen_from(place, target)).collect();
+        let entrances = entrances(context.brief());
         let doorways = entrances.iter().flat_map(OneOrMore::iter).filter(|doorway| doorway.on_wall.id != on_wall.id);
         let on_arrival = doorways.map(|doorway| {
             let eye = Eye { at: doorway.target.middle(), height: STANDING_EYE };
-            seen(eye, None, target, &setting.barriers).share
+            seen(eye, None, target, &context.barriers).share
         });
         Self {
             opening: on_wall.id,
@@ -145,7 +145,7 @@ impl OpenSide {
             from_seats: mean(sights.iter().map(|seen| seen.share)),
             from_entrance: mean(on_arrival),
             turned_from: mean(sights.iter().map(|seen| 1.0 - seen.before)),
-            closed: backs_across(setting, on_wall),
+            closed: backs_across(context, on_wall),
         }
     }
 
@@ -179,20 +179,20 @@ impl OpenSide {
     }
 }
 
-fn arrival(setting: &Setting, entrances: &OneOrMore<Outlook>) -> ArrivalFinding {
-    let each = entrances.map(|doorway| ArrivalFinding::from(setting, &doorway.on_wall));
+fn arrival(context: &CriteriaContext, entrances: &OneOrMore<Outlook>) -> ArrivalFinding {
+    let each = entrances.map(|doorway| ArrivalFinding::from(context, &doorway.on_wall));
     ArrivalFinding { isovist: each.mean(|one| one.isovist), floor: each.mean(|one| one.floor) }
 }
 
 impl ArrivalFinding {
-    fn from(setting: &Setting, doorway: &OnWall) -> Self {
-        let brief = setting.brief();
+    fn from(context: &CriteriaContext, doorway: &OnWall) -> Self {
+        let brief = context.brief();
         let at = doorway.middle() + doorway.inward * JUST_INSIDE;
         let (eye, outline) = (Eye { at, height: STANDING_EYE }, brief.room.outline());
         let tall = |all: &[Obstacle]| -> Vec<Obstacle> {
             all.iter().filter(|obstacle| obstacle.height >= STANDING_EYE).cloned().collect()
         };
-        let (furnished, bare) = (&setting.barriers.obstacles, bodies(brief, setting.scene.site));
+        let (furnished, bare) = (&context.barriers.obstacles, bodies(brief, context.in_room.site));
         let ratio = |seen: f64, of: f64| if of > 0.0 { (seen / of).clamp(0.0, 1.0) } else { 1.0 };
         Self {
             isovist: ratio(isovist_area(at, &outline, &tall(furnished)), isovist_area(at, &outline, &tall(&bare))),

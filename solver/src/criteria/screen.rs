@@ -5,12 +5,12 @@
 
 use elbowroom_model::{Brief, ItemId, ItemKind, Piece, PieceId, PieceKind, Point, screen_height, screen_width};
 
+use super::criteria_context::CriteriaContext;
 use super::curve::Curve;
 use super::glare::{Light, ScreenPlace};
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::OnWall;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye};
-use super::setting::Setting;
 use super::sight::angle_between;
 use super::yardstick::Yardstick;
 use crate::layout::Placed;
@@ -110,15 +110,15 @@ impl Yardstick for Screen {
         unit.map(|(id, _)| id).ok_or(Missing::MediaUnit)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, unit: &PieceId) -> Judged<Self::Finding> {
-        let Some(watched) = Watched::of(setting) else {
+    fn judge<'a>(context: &CriteriaContext<'a>, unit: &PieceId) -> Judged<Self::Finding> {
+        let Some(watched) = Watched::of(context) else {
             return Judged::absent(Absent::Screen(*unit));
         };
-        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
+        let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
         let viewers = group.places.map(|place| watched.from(place));
         let seen = viewers.mean(|viewer| watched.score_of(viewer));
-        let light = Light::of(setting, middle_eye(group.main), &watched.screen());
-        let over_fire = over_fire(setting, &watched);
+        let light = Light::of(context, middle_eye(group.main), &watched.screen());
+        let over_fire = over_fire(context, &watched);
         let distance = (watched.middle - middle_eye(group.main)).norm();
         let lift = watched.lift(distance);
         let lifted = LIFTED.at(lift - EASY_LIFT);
@@ -168,8 +168,8 @@ struct Viewer {
 }
 
 impl<'a> Watched<'a> {
-    fn of(setting: &Setting<'a>) -> Option<Self> {
-        let (piece, placed) = setting.placed(PieceKind::carries_screen).next()?;
+    fn of(context: &CriteriaContext<'a>) -> Option<Self> {
+        let (piece, placed) = context.placed(PieceKind::carries_screen).next()?;
         let middle = placed.anchor + placed.facing * (placed.size.depth / 2.0);
         Some(Self { piece, placed, middle })
     }
@@ -212,12 +212,12 @@ fn distances(diagonal: f64) -> [(f64, f64); 6] {
 }
 
 /// Share of the media unit's width that stands before a fireplace of its wall.
-fn over_fire(setting: &Setting, watched: &Watched) -> f64 {
+fn over_fire(context: &CriteriaContext, watched: &Watched) -> f64 {
     let placed = watched.placed;
     let is_behind = |on_wall: &OnWall| {
         matches!(on_wall.item.kind, ItemKind::Fireplace(_)) && placed.at_wall == Some(on_wall.item.wall)
     };
-    let shares = OnWall::all(setting.brief()).filter(is_behind).map(|fire| {
+    let shares = OnWall::all(context.brief()).filter(is_behind).map(|fire| {
         let (middle, half) = (placed.anchor.dot(fire.along), placed.size.width / 2.0);
         let common = fire.right.dot(fire.along).min(middle + half) - fire.left.dot(fire.along).max(middle - half);
         (common / (2.0 * half)).clamp(0.0, 1.0)

@@ -4,10 +4,10 @@
 
 use elbowroom_model::{Brief, Piece, PieceId};
 
+use super::criteria_context::CriteriaContext;
 use super::curve::{Curve, mean, weighted_mean};
 use super::judged::{FigureUnit, Judged, Missing};
 use super::seat_places::{SeatPlace, measure_of_places};
-use super::setting::Setting;
 use super::tolerance::WHOLE;
 use super::yardstick::Yardstick;
 use crate::geometry::gap;
@@ -51,17 +51,17 @@ impl Yardstick for Seats {
         Ok(())
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
-        let sizes = sizes_against_usual(setting);
-        let reached: Vec<f64> = setting.places().map(|place| surface(setting, place)).collect();
+    fn judge<'a>(context: &CriteriaContext<'a>, (): &()) -> Judged<Self::Finding> {
+        let sizes = sizes_against_usual(context);
+        let reached: Vec<f64> = context.places().map(|place| surface(context, place)).collect();
         let surfaces = mean(reached.iter().copied()).unwrap_or(0.0);
-        let score = 100.0 * (PLACES * places_against_usual(setting) + SIZES * sizes + SURFACES * surfaces);
+        let score = 100.0 * (PLACES * places_against_usual(context) + SIZES * sizes + SURFACES * surfaces);
         let finding = SeatsFinding {
             places: reached.len(),
             sizes,
             with_surface: reached.iter().filter(|share| **share > WHOLE).count(),
             at_hand: AT_HAND,
-            left_out: setting.scene.layout.left_out.clone(),
+            left_out: context.in_room.layout.left_out.clone(),
         };
         let count = finding.places as f64;
         Judged::new(score, count, FigureUnit::Count, finding)
@@ -69,11 +69,11 @@ impl Yardstick for Seats {
 }
 
 /// Mean over all dimensions of all pieces, by the weights of the pieces; where none has a weight all count alike.
-fn sizes_against_usual(setting: &Setting) -> f64 {
-    let pieces = setting.brief().pieces();
+fn sizes_against_usual(context: &CriteriaContext) -> f64 {
+    let pieces = context.brief().pieces();
     let shares: Vec<(f64, f64)> = pieces
         .flat_map(|(place, piece)| {
-            let shares = against_usual(piece, setting.scene.layout.of(place));
+            let shares = against_usual(piece, context.in_room.layout.of(place));
             shares.into_iter().map(|share| (share, piece.weight))
         })
         .collect();
@@ -92,8 +92,8 @@ fn against_usual(piece: &Piece, placed: Option<&Placed>) -> Vec<f64> {
 }
 
 /// Seat places, fractions counted, against what the seats have at their usual sizes; at most 1.
-fn places_against_usual(setting: &Setting) -> f64 {
-    let seats = setting.brief().pieces().filter(|(_, piece)| piece.kind.is_seat());
+fn places_against_usual(context: &CriteriaContext) -> f64 {
+    let seats = context.brief().pieces().filter(|(_, piece)| piece.kind.is_seat());
     let (mut here, mut usual) = (0.0, 0.0);
     for (place, piece) in seats {
         let size = Size {
@@ -102,7 +102,7 @@ fn places_against_usual(setting: &Setting) -> f64 {
             depth: piece.depth.usual,
         };
         let of_usual = measure_of_places(piece, size);
-        let of_placed = setting.scene.layout.of(place).map_or(0.0, |placed| measure_of_places(piece, placed.size));
+        let of_placed = context.in_room.layout.of(place).map_or(0.0, |placed| measure_of_places(piece, placed.size));
         usual += of_usual;
         here += of_placed.min(of_usual);
     }
@@ -110,8 +110,8 @@ fn places_against_usual(setting: &Setting) -> f64 {
 }
 
 /// How well a place reaches a surface to put something down on, 0 to 1.
-fn surface(setting: &Setting, place: &SeatPlace) -> f64 {
-    let tables = setting.placed(|kind| kind.traits().is_surface);
+fn surface(context: &CriteriaContext, place: &SeatPlace) -> f64 {
+    let tables = context.placed(|kind| kind.traits().is_surface);
     let reach = tables.map(|(_, table)| REACH.at(gap(&place.cushion, &table.main()).clear));
     reach.fold(0.0, f64::max)
 }

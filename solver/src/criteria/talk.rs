@@ -4,11 +4,11 @@
 
 use elbowroom_model::{Brief, PieceId, Point};
 
+use super::criteria_context::{CriteriaContext, Group};
 use super::curve::{Curve, mean};
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::one_or_more::OneOrMore;
 use super::seat_places::{Run, SeatPlace};
-use super::setting::{Group, Setting};
 use super::sight::angle_between;
 use super::tolerance::SAME_PLACE;
 use super::yardstick::Yardstick;
@@ -69,8 +69,8 @@ impl Yardstick for Talk {
         Ok(())
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
-        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
+    fn judge<'a>(context: &CriteriaContext<'a>, (): &()) -> Judged<Self::Finding> {
+        let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
         let places = &group.places;
         let circle = circle_about(places);
         let within = |place: &SeatPlace| (GROUP_CIRCLE / (2.0 * (place.eye - circle.centre).norm()).max(1.0)).min(1.0);

@@ -4,11 +4,11 @@
 
 use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, Point, Socket};
 
+use super::criteria_context::CriteriaContext;
 use super::curve::{Curve, mean, weighted_mean};
 use super::judged::{FigureUnit, Judged, Missing};
 use super::obstacles::Whose;
 use super::on_wall::{OnWall, windows};
-use super::setting::Setting;
 use super::tolerance::SAME_PLACE;
 use super::yardstick::Yardstick;
 use crate::best_by;
@@ -98,11 +98,11 @@ impl Yardstick for Upkeep {
         Ok(())
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
-        let radiators = radiators(setting);
-        let windows = reached_windows(setting);
-        let cords: Vec<Cord> = cords(setting);
-        let cleaning = mean(seats_at_walls(setting).map(|gap| CLEANING.at(gap)));
+    fn judge<'a>(context: &CriteriaContext<'a>, (): &()) -> Judged<Self::Finding> {
+        let radiators = radiators(context);
+        let windows = reached_windows(context);
+        let cords: Vec<Cord> = cords(context);
+        let cleaning = mean(seats_at_walls(context).map(|gap| CLEANING.at(gap)));
         let free = mean(radiators.iter().map(|kept| kept.share));
         let open = mean(windows.iter().map(|kept| kept.share));
         let fed = mean(cords.iter().map(Cord::share));
@@ -132,10 +132,10 @@ fn hampered(all: &[Kept]) -> Vec<ItemId> {
 }
 
 /// Each radiator with the share of it that heats the room.
-fn radiators(setting: &Setting) -> Vec<Kept> {
-    let kept = OnWall::all(setting.brief()).filter_map(|on_wall| {
+fn radiators(context: &CriteriaContext) -> Vec<Kept> {
+    let kept = OnWall::all(context.brief()).filter_map(|on_wall| {
         let ItemKind::Radiator(radiator) = &on_wall.item.kind else { return None };
-        let taken = setting
+        let taken = context
             .barriers
             .obstacles
             .iter()
@@ -156,18 +156,18 @@ fn stands_before(on_wall: &OnWall, depth: f64, shape: &Convex) -> f64 {
 }
 
 /// Each window that opens with the share of it that one reaches.
-fn reached_windows(setting: &Setting) -> Vec<Kept> {
-    let opening = windows(setting.brief()).filter(|(_, window)| window.opens);
-    opening.map(|(window, _)| Kept { item: window.on_wall.id, share: reach(setting, &window.on_wall) }).collect()
+fn reached_windows(context: &CriteriaContext) -> Vec<Kept> {
+    let opening = windows(context.brief()).filter(|(_, window)| window.opens);
+    opening.map(|(window, _)| Kept { item: window.on_wall.id, share: reach(context, &window.on_wall) }).collect()
 }
 
 /// Share of a window's width that one can step up to; what one reaches over something low and shallow counts half.
-fn reach(setting: &Setting, window: &OnWall) -> f64 {
+fn reach(context: &CriteriaContext, window: &OnWall) -> f64 {
     let OnWall { left, right, inward, .. } = *window;
     let out = inward * ARM;
     let before = Convex::counter_clockwise([left, right, right + out, left + out]);
-    let taken = setting.scene.layout.placed.iter().filter_map(|placed| {
-        let piece = setting.brief().piece(placed.piece)?;
+    let taken = context.in_room.layout.placed.iter().filter_map(|placed| {
+        let piece = context.brief().piece(placed.piece)?;
         if !piece.kind.is_solid() {
             return None;
         }
@@ -181,15 +181,15 @@ fn reach(setting: &Setting, window: &OnWall) -> f64 {
 }
 
 /// Gaps behind the seats that stand at a wall, mm.
-fn seats_at_walls(setting: &Setting) -> impl Iterator<Item = f64> {
-    let seats = setting
-        .scene
+fn seats_at_walls(context: &CriteriaContext) -> impl Iterator<Item = f64> {
+    let seats = context
+        .in_room
         .layout
         .placed
         .iter()
-        .filter(|placed| setting.brief().piece(placed.piece).is_some_and(|piece| piece.kind.is_seat()));
+        .filter(|placed| context.brief().piece(placed.piece).is_some_and(|piece| piece.kind.is_seat()));
     seats.filter_map(|placed| {
-        let wall = setting.brief().room.wall(placed.at_wall?)?;
+        let wall = context.brief().room.wall(placed.at_wall?)?;
         Some((placed.anchor - wall.start).dot(wall.inward()).max(0.0))
     })
 }
@@ -212,14 +212,14 @@ struct NearestWalk {
 }
 
 impl Cord {
-    fn to(setting: &Setting, placed: &Placed, socket: Point) -> Self {
+    fn to(context: &CriteriaContext, placed: &Placed, socket: Point) -> Self {
         let gap = gap(&placed.main(), &Convex::counter_clockwise([socket]));
         let aside = |line: &[Point]| {
             let cord = Convex::counter_clockwise(gap.at);
             let legs = line.windows(2).map(|leg| gap_to_segment(&cord, Segment::new(leg[0], leg[1])));
             legs.map(|gap| gap.clear).fold(f64::INFINITY, f64::min)
         };
-        let walks = setting.main_lines().map(|(route, line)| NearestWalk { aside: aside(line), to: route.to });
+        let walks = context.main_lines().map(|(route, line)| NearestWalk { aside: aside(line), to: route.to });
         let nearest_walk = best_by(walks, |walk| -walk.aside);
         Self { piece: placed.piece, length: gap.clear, nearest_walk, floats: placed.at_wall.is_none() }
     }
@@ -239,14 +239,14 @@ impl Cord {
 }
 
 /// Media units and lamps, where sockets were measured.
-fn cords(setting: &Setting) -> Vec<Cord> {
+fn cords(context: &CriteriaContext) -> Vec<Cord> {
     let is_power = |on_wall: &OnWall| matches!(on_wall.item.kind, ItemKind::Socket(Socket::Power));
-    let sockets: Vec<Point> = OnWall::all(setting.brief()).filter(is_power).map(|socket| socket.left).collect();
-    let fed = setting.placed(|kind| kind.traits().needs_power);
-    fed.filter_map(|(_, placed)| cord(setting, placed, &sockets)).collect()
+    let sockets: Vec<Point> = OnWall::all(context.brief()).filter(is_power).map(|socket| socket.left).collect();
+    let fed = context.placed(|kind| kind.traits().needs_power);
+    fed.filter_map(|(_, placed)| cord(context, placed, &sockets)).collect()
 }
 
 /// The cord to the socket that serves a piece best.
-fn cord(setting: &Setting, placed: &Placed, sockets: &[Point]) -> Option<Cord> {
-    best_by(sockets.iter().map(|socket| Cord::to(setting, placed, *socket)), Cord::share)
+fn cord(context: &CriteriaContext, placed: &Placed, sockets: &[Point]) -> Option<Cord> {
+    best_by(sockets.iter().map(|socket| Cord::to(context, placed, *socket)), Cord::share)
 }

@@ -4,13 +4,13 @@
 
 use elbowroom_model::{Brief, Hand, ItemId, PieceId, View as Marked};
 
+use super::criteria_context::{CriteriaContext, Group};
 use super::curve::Curve;
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::obstacles::Whose;
 use super::on_wall::{Outlook, windows};
 use super::one_or_more::{OneOrBoth, OneOrMore};
 use super::seat_places::{SeatPlace, middle_eye};
-use super::setting::{Group, Setting};
 use super::sight::{Seen, angle_between};
 use super::yardstick::Yardstick;
 
@@ -100,23 +100,23 @@ impl Yardstick for View {
         OneOrBoth::of(marked(Marked::Liked), marked(Marked::Avoided)).ok_or(Missing::MarkedWindow)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, marked: &Self::Subject<'a>) -> Judged<Self::Finding> {
-        let Some(group) = &setting.group else { return Judged::absent(Absent::Seats) };
+    fn judge<'a>(context: &CriteriaContext<'a>, marked: &Self::Subject<'a>) -> Judged<Self::Finding> {
+        let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
         let spared = |avoided: &Sights| 100.0 - avoided.grade();
         let (score, finding) = match marked {
             OneOrBoth::One(liked) => {
-                let liked = Sights::of(setting, group, liked);
-                (liked.grade(), liked.finding(setting, group))
+                let liked = Sights::of(context, group, liked);
+                (liked.grade(), liked.finding(context, group))
             }
             OneOrBoth::Other(avoided) => {
-                let avoided = Sights::of(setting, group, avoided);
-                (spared(&avoided), avoided.finding(setting, group))
+                let avoided = Sights::of(context, group, avoided);
+                (spared(&avoided), avoided.finding(context, group))
             }
             OneOrBoth::Both(liked, avoided) => {
-                let (liked, avoided) = (Sights::of(setting, group, liked), Sights::of(setting, group, avoided));
+                let (liked, avoided) = (Sights::of(context, group, liked), Sights::of(context, group, avoided));
                 let score = (LIKED * liked.grade() + AVOIDED * spared(&avoided)) / (LIKED + AVOIDED);
                 let beside = AvoidedFinding { windows: avoided.ids(), angle: avoided.angle };
-                (score, ViewFinding { avoided: Some(beside), ..liked.finding(setting, group) })
+                (score, ViewFinding { avoided: Some(beside), ..liked.finding(context, group) })
             }
         };
         let angle = finding.angle;
@@ -135,8 +135,8 @@ struct Sights<'w, 'a> {
 }
 
 impl<'w, 'a> Sights<'w, 'a> {
-    fn of(setting: &Setting<'a>, group: &Group, windows: &'w OneOrMore<Outlook<'a>>) -> Self {
-        let sights = group.places.map(|place| Sight::of(setting, place, windows));
+    fn of(context: &CriteriaContext<'a>, group: &Group, windows: &'w OneOrMore<Outlook<'a>>) -> Self {
+        let sights = group.places.map(|place| Sight::of(context, place, windows));
         let (counted, unhidden) =
             (sights.mean(|sight| sight.sum.counted), sights.mean(|sight| sight.sum.counted_unhidden));
         let share = if unhidden > 0.0 { 1.0 - counted / unhidden } else { 0.0 };
@@ -154,8 +154,8 @@ impl<'w, 'a> Sights<'w, 'a> {
         self.windows.iter().map(|window| window.on_wall.id).collect()
     }
 
-    fn finding(&self, setting: &Setting, group: &Group) -> ViewFinding {
-        let from_middle = |window: &Outlook| setting.seen_from_middle(group.main, &window.target).angle;
+    fn finding(&self, context: &CriteriaContext, group: &Group) -> ViewFinding {
+        let from_middle = |window: &Outlook| context.seen_from_middle(group.main, &window.target).angle;
         ViewFinding {
             windows: self.ids(),
             angle: self.angle,
@@ -199,10 +199,10 @@ impl Loss {
 }
 
 impl Sight {
-    fn of(setting: &Setting, place: &SeatPlace, windows: &OneOrMore<Outlook>) -> Self {
+    fn of(context: &CriteriaContext, place: &SeatPlace, windows: &OneOrMore<Outlook>) -> Self {
         let mut all = Self { sum: Seen::default(), most_hidden: None };
         for Outlook { on_wall, target } in windows.iter() {
-            let one = setting.seen_from(place, target);
+            let one = context.seen_from(place, target);
             all.sum.angle += one.angle;
             all.sum.counted += one.counted;
             all.sum.counted_unhidden += one.counted_unhidden;

@@ -5,11 +5,11 @@
 
 use elbowroom_model::{Brief, Clearance, PieceId, PieceKind, Point};
 
+use super::criteria_context::CriteriaContext;
 use super::curve::{Curve, mean};
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{OnWall, entrances};
 use super::one_or_more::OneOrMore;
-use super::setting::Setting;
 use super::yardstick::Yardstick;
 use crate::best_by;
 use crate::geometry::{Convex, Segment};
@@ -106,8 +106,8 @@ impl Yardstick for Ways {
         entrances(brief).map(|_| ()).ok_or(Missing::Routes)
     }
 
-    fn judge<'a>(setting: &Setting<'a>, (): &()) -> Judged<Self::Finding> {
-        let walks = OneOrMore::of(setting.scene.routes.iter().map(|route| Walk::of(setting, route)));
+    fn judge<'a>(context: &CriteriaContext<'a>, (): &()) -> Judged<Self::Finding> {
+        let walks = OneOrMore::of(context.in_room.routes.iter().map(|route| Walk::of(context, route)));
         let Some(walks) = walks else { return Judged::absent(Absent::Ways) };
         let eases = walks.weighted_mean(Walk::ease, |walk| if walk.is_main() { MAIN } else { LESSER });
         let cut = mean(walks.iter().filter(|walk| walk.is_main()).map(Walk::cut)).unwrap_or(0.0);
@@ -160,15 +160,15 @@ struct Through {
 }
 
 impl<'a> Walk<'a> {
-    fn of(setting: &Setting<'a>, route: &'a Route) -> Self {
-        let ends = end_of(setting, route.from).zip(end_of(setting, route.to));
+    fn of(context: &CriteriaContext<'a>, route: &'a Route) -> Self {
+        let ends = end_of(context, route.from).zip(end_of(context, route.to));
         let direct = ends.map_or(0.0, |(from, to)| (to - from).norm());
         let straight = route.length.filter(|length| *length > 0.0).map_or(1.0, |length| (direct / length).min(1.0));
-        let passed = setting.line_of(route).zip(setting.group.as_ref().map(|group| group.main));
+        let passed = context.line_of(route).zip(context.group.as_ref().map(|group| group.main));
         Self {
             route,
             straight,
-            through: passed.and_then(|(line, seat)| cuts(setting, seat, line)),
+            through: passed.and_then(|(line, seat)| cuts(context, seat, line)),
             behind: passed.is_some_and(|(line, seat)| passes_behind(seat, line)),
         }
     }
@@ -196,19 +196,19 @@ impl<'a> Walk<'a> {
 }
 
 /// The middle of an end: of a doorway, or of the front of a piece.
-fn end_of(setting: &Setting, end: End) -> Option<Point> {
+fn end_of(context: &CriteriaContext, end: End) -> Option<Point> {
     match end {
-        End::Item(id) => OnWall::of(setting.brief(), id).map(|on_wall| on_wall.middle()),
+        End::Item(id) => OnWall::of(context.brief(), id).map(|on_wall| on_wall.middle()),
         End::Piece(piece) => {
-            let (left, right) = setting.scene.layout.of(piece)?.front();
+            let (left, right) = context.in_room.layout.of(piece)?.front();
             Some((left + right) * 0.5)
         }
     }
 }
 
 /// What a main route cuts through: between the main seat and its table, or it and the screen.
-fn cuts(setting: &Setting, seat: &Placed, line: &[Point]) -> Option<Through> {
-    let others = setting.placed(PieceKind::stands_before_seat).chain(setting.placed(PieceKind::carries_screen));
+fn cuts(context: &CriteriaContext, seat: &Placed, line: &[Point]) -> Option<Through> {
+    let others = context.placed(PieceKind::stands_before_seat).chain(context.placed(PieceKind::carries_screen));
     let cut = others.filter_map(|(_, other)| {
         let group = between(seat, other);
         let length: f64 = line.windows(2).map(|leg| Segment::new(leg[0], leg[1]).length_inside(&group)).sum();

@@ -2,8 +2,8 @@
 
 use elbowroom_model::Brief;
 
+use super::criteria_context::CriteriaContext;
 use super::judged::{Judged, Missing};
-use super::setting::Setting;
 
 /// One criterion: a file of this folder.
 pub(super) trait Yardstick {
@@ -17,5 +17,5 @@ pub(super) trait Yardstick {
     fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing>;
 
     /// What it says of a layout, whatever stands in it.
-    fn judge<'a>(setting: &Setting<'a>, subject: &Self::Subject<'a>) -> Judged<Self::Finding>;
+    fn judge<'a>(context: &CriteriaContext<'a>, subject: &Self::Subject<'a>) -> Judged<Self::Finding>;
 }

@@ -6,7 +6,7 @@ use crate::arrangement::NoRoom;
 use crate::layout::Size;
 use crate::rules::Cause;
 use crate::verify::Breach;
-use crate::way::Failed;
+use crate::way_in::Failed;
 
 /// An arrangement that is not among the options.
 #[derive(Debug, Clone, PartialEq)]

@@ -12,17 +12,17 @@ use crate::program::Row;
 pub(super) struct Centring;
 
 impl LayoutRule for Centring {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let mut rows = Vec::new();
         let middle = pose.middle_of_back();
-        if let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) {
+        if let Some(wall) = pose.wall().and_then(|id| context.site.wall(id)) {
             rows.push(at_least(pose, 1, pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward))));
             if is_centred_on_wall(pose) {
                 let amid = (wall.start + wall.end) * 0.5;
                 rows.extend(distance(pose, 0, &middle.along(wall.along).shifted(-amid.dot(wall.along))));
             }
         } else if is_centred_in_room(pose) {
-            let amid = middle_of_room(ground);
+            let amid = middle_of_room(context);
             rows.extend(distance(pose, 0, &middle.along(pose.left()).shifted(-amid.dot(pose.left()))));
             let facing = pose.stand.facing;
             let own = middle.along(facing).plus(&pose.depth(), 0.5).shifted(-amid.dot(facing));
@@ -31,10 +31,10 @@ impl LayoutRule for Centring {
         requirement(pose, None, rows)
     }
 
-    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let mut found = one_way(first, second);
-        found.extend(room_for_feet(ground, first, second));
-        found.extend(room_for_feet(ground, second, first));
+        found.extend(room_for_feet(context, first, second));
+        found.extend(room_for_feet(context, second, first));
         found.extend(one_way(second, first));
         found
     }
@@ -48,8 +48,8 @@ fn is_centred_in_room(pose: &Pose) -> bool {
     is_centred_on_wall(pose) && !pose.piece.kind.is_flat()
 }
 
-fn middle_of_room(ground: &RuleContext<'_>) -> Point {
-    let corners = ground.site.outline();
+fn middle_of_room(context: &RuleContext<'_>) -> Point {
+    let corners = context.site.outline();
     let sum = corners.iter().fold(Point::default(), |sum, corner| sum + *corner);
     sum * (1.0 / corners.len().max(1) as f64)
 }
@@ -100,14 +100,14 @@ fn one_way(pose: &Pose, seat: &Pose) -> Vec<Requirement> {
 }
 
 /// A second seat keeps its feet's room from the table where that costs no size.
-fn room_for_feet(ground: &RuleContext<'_>, pose: &Pose, table: &Pose) -> Vec<Requirement> {
+fn room_for_feet(context: &RuleContext<'_>, pose: &Pose, table: &Pose) -> Vec<Requirement> {
     let is_second = matches!(pose.role, Role::LeftOf | Role::RightOf | Role::Opposite);
     if !is_second || table.role != Role::Table {
         return Vec::new();
     }
     let facing = pose.stand.facing;
     let clear = table.main().furthest(-facing).from(pose.main().furthest(facing)).along(facing);
-    let lacking = Linear::constant(ground.brief.rules.get(Clearance::SeatToTable)).plus(&clear, -1.0);
+    let lacking = Linear::constant(context.brief.rules.get(Clearance::SeatToTable)).plus(&clear, -1.0);
     requirement(pose, Some(table), vec![at_least(pose, 1, lacking)])
 }
 

@@ -1,4 +1,4 @@
-//! The ground that the rules stand on: the site, its hull and pockets, and the variables.
+//! The context that the rules stand on: the site, its hull and pockets, and the variables.
 
 use elbowroom_model::{Brief, PieceId, Point, Rule, WallId};
 

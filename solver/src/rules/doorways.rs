@@ -13,11 +13,11 @@ pub(super) struct DoorSwing;
 pub(super) struct DoorLanding;
 
 impl LayoutRule for DoorSwing {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.is_flat() {
             return Vec::new();
         }
-        let swings = ground.site.swings.iter();
+        let swings = context.site.swings.iter();
         let each = swings.flat_map(|swing| {
             let cause = Cause { rule: Rule::DoorSwing, piece: pose.id, with: With::Item(swing.item) };
             pose.each_part(cause, |part| separation::out_of_swing(part, swing))
@@ -27,11 +27,11 @@ impl LayoutRule for DoorSwing {
 }
 
 impl LayoutRule for DoorLanding {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.is_flat() {
             return Vec::new();
         }
-        let landings = ground.site.landings.iter().filter(|landing| landing.zone.area() > 0.0);
+        let landings = context.site.landings.iter().filter(|landing| landing.zone.area() > 0.0);
         let each = landings.flat_map(|landing| {
             let cause = Cause { rule: Clearance::DoorLanding.into(), piece: pose.id, with: With::Item(landing.item) };
             pose.each_part(cause, |part| separation::out_of_polygon(part, &landing.zone))

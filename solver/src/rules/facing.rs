@@ -17,7 +17,7 @@ const LEAST_OVERLAP: f64 = 343.0;
 pub(super) struct Facing;
 
 impl LayoutRule for Facing {
-    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let (seat, other) = match (first.piece.kind.is_seat(), second.piece.kind.is_seat()) {
             (true, _) => (first, second),
             (false, true) => (second, first),
@@ -28,11 +28,11 @@ impl LayoutRule for Facing {
             (false, true) => Clearance::ScreenToSeat,
             (false, false) => return Vec::new(),
         };
-        let gap = ground.brief.rules.get(rule);
+        let gap = context.brief.rules.get(rule);
         if !face(seat.stand.facing, other.stand.facing) {
             return Vec::new();
         }
-        if is_meant(seat, other) { meant(ground, seat, other, rule, gap) } else { by_chance(seat, other, rule, gap) }
+        if is_meant(seat, other) { meant(context, seat, other, rule, gap) } else { by_chance(seat, other, rule, gap) }
     }
 }
 
@@ -42,14 +42,14 @@ fn is_meant(first: &Pose, second: &Pose) -> bool {
     faces(first, second) || faces(second, first)
 }
 
-fn meant(ground: &RuleContext<'_>, seat: &Pose, other: &Pose, rule: Clearance, gap: f64) -> Vec<Requirement> {
+fn meant(context: &RuleContext<'_>, seat: &Pose, other: &Pose, rule: Clearance, gap: f64) -> Vec<Requirement> {
     let cause = |rule: Rule| Cause { rule, piece: seat.id, with: With::Piece(other.id) };
     let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, gap);
     let mut found = vec![
         Requirement { cause: cause(rule.into()), alternatives: vec![apart] },
         Requirement::always(cause(Rule::Group), overlap_sideways(seat, other, LEAST_OVERLAP).into()),
     ];
-    let passage = ground.brief.rules.get(Clearance::Passage);
+    let passage = context.brief.rules.get(Clearance::Passage);
     if rule == Clearance::ScreenToSeat && passage > gap {
         let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, passage);
         found.push(Requirement { cause: cause(Clearance::Passage.into()), alternatives: vec![apart] });

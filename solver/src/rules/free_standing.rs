@@ -13,23 +13,23 @@ use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING};
 pub(super) struct FreeStanding;
 
 impl LayoutRule for FreeStanding {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         if pose.role != Role::MainSeat || pose.wall().is_some() {
             return Vec::new();
         }
         // A wall too short for its back is none that it could be thought to stand at.
         let could_hold = |wall: &&SiteWall| (wall.end - wall.start).norm() >= pose.piece.width.least;
-        let walls = ground.site.walls.iter().filter(could_hold);
+        let walls = context.site.walls.iter().filter(could_hold);
         let behind = walls.filter(|wall| face(wall.inward, -pose.stand.facing));
-        let clear = ground.brief.rules.get(Clearance::Passage).max(pose.piece.off_wall + FOOT);
-        behind.filter(|wall| !has_wide_opening(ground, wall.id)).map(|wall| clear_of(wall, pose, clear)).collect()
+        let clear = context.brief.rules.get(Clearance::Passage).max(pose.piece.off_wall + FOOT);
+        behind.filter(|wall| !has_wide_opening(context, wall.id)).map(|wall| clear_of(wall, pose, clear)).collect()
     }
 }
 
-fn has_wide_opening(ground: &RuleContext<'_>, wall: WallId) -> bool {
+fn has_wide_opening(context: &RuleContext<'_>, wall: WallId) -> bool {
     let wide =
         |kind: &ItemKind, width: f64| matches!(kind, ItemKind::Opening(_)) && width > WIDEST_OPENING_WITH_LANDING;
-    ground.brief.room.items.iter().any(|item| item.wall == wall && wide(&item.kind, item.width))
+    context.brief.room.items.iter().any(|item| item.wall == wall && wide(&item.kind, item.width))
 }
 
 /// Off the wall by `clear`, or past either end of it, or before it starts.

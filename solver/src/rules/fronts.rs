@@ -12,14 +12,14 @@ use crate::program::Row;
 pub(super) struct FreeFronts;
 
 impl LayoutRule for FreeFronts {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let Some((rule, _)) = rule_of(ground, pose) else { return Vec::new() };
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+        let Some((rule, _)) = rule_of(context, pose) else { return Vec::new() };
         let mut found = Vec::new();
-        for Zone { shape, unless } in zones(ground, pose) {
-            let mut asked = ground.inside(&shape, pose.id, rule, 0.0);
-            asked.extend(ground.off_bodies(&shape, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
+        for Zone { shape, unless } in zones(context, pose) {
+            let mut asked = context.inside(&shape, pose.id, rule, 0.0);
+            asked.extend(context.off_bodies(&shape, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
             if pose.piece.kind.is_dined_at() {
-                asked.extend(ground.site.swings.iter().map(|swing| Requirement {
+                asked.extend(context.site.swings.iter().map(|swing| Requirement {
                     cause: Cause { rule, piece: pose.id, with: With::Item(swing.item) },
                     alternatives: separation::out_of_swing(&shape, swing),
                 }));
@@ -29,21 +29,21 @@ impl LayoutRule for FreeFronts {
         found
     }
 
-    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        let mut found = one_way(ground, first, second);
-        found.extend(one_way(ground, second, first));
+    fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+        let mut found = one_way(context, first, second);
+        found.extend(one_way(context, second, first));
         found
     }
 }
 
-fn one_way(ground: &RuleContext<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement> {
-    let Some((rule, _)) = rule_of(ground, keeper) else { return Vec::new() };
+fn one_way(context: &RuleContext<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement> {
+    let Some((rule, _)) = rule_of(context, keeper) else { return Vec::new() };
     if other.is_flat() {
         return Vec::new();
     }
     let cause = Cause { rule, piece: keeper.id, with: With::Piece(other.id) };
     let mut found = Vec::new();
-    for Zone { shape, unless } in zones(ground, keeper) {
+    for Zone { shape, unless } in zones(context, keeper) {
         let apart = |part| Requirement { cause, alternatives: separation::apart(&shape, part, 0.0) };
         found.extend(other.parts.iter().map(|part| spared(apart(part), unless.as_ref())));
     }
@@ -62,15 +62,15 @@ fn spared(mut requirement: Requirement, unless: Option<&Row>) -> Requirement {
     requirement
 }
 
-fn rule_of(ground: &RuleContext<'_>, pose: &Pose) -> Option<(Rule, f64)> {
+fn rule_of(context: &RuleContext<'_>, pose: &Pose) -> Option<(Rule, f64)> {
     let rule = pose.piece.keeps_clear()?;
-    let reach = ground.brief.rules.get(rule);
+    let reach = context.brief.rules.get(rule);
     (reach > 0.0).then_some((rule.into(), reach))
 }
 
 /// Straight before its front over its width; along the sides of a dining table.
-fn zones(ground: &RuleContext<'_>, pose: &Pose) -> Vec<Zone> {
-    let Some((_, reach)) = rule_of(ground, pose) else { return Vec::new() };
+fn zones(context: &RuleContext<'_>, pose: &Pose) -> Vec<Zone> {
+    let Some((_, reach)) = rule_of(context, pose) else { return Vec::new() };
     let (from, to) = pose.stretch();
     let depth = pose.depth();
     let front = pose.block([&from, &to], [&depth, &depth.clone().shifted(reach)]);

@@ -20,9 +20,9 @@ pub(super) struct OutOfFixed;
 pub(super) struct WindowFront;
 
 impl LayoutRule for KeepClear {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !pose.is_flat());
-        let each = ground.site.clear_zones.iter().filter(counts).flat_map(|zone| {
+        let each = context.site.clear_zones.iter().filter(counts).flat_map(|zone| {
             let cause = Cause { rule: Rule::KeepClear, piece: pose.id, with: With::Item(zone.item) };
             pose.each_part(cause, |part| separation::out_of_clear_zone(part, zone))
         });
@@ -31,28 +31,28 @@ impl LayoutRule for KeepClear {
 }
 
 impl LayoutRule for OutOfFixed {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let counts = |body: &Body| !(pose.is_flat() && is_radiator(ground, body.id)) && body.shape.area() > 0.0;
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+        let counts = |body: &Body| !(pose.is_flat() && is_radiator(context, body.id)) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
-        parts.flat_map(|part| ground.off_bodies(part, pose.id, Rule::Fixed, 0.0, counts)).collect()
+        parts.flat_map(|part| context.off_bodies(part, pose.id, Rule::Fixed, 0.0, counts)).collect()
     }
 }
 
-fn is_radiator(ground: &RuleContext<'_>, id: BodyId) -> bool {
+fn is_radiator(context: &RuleContext<'_>, id: BodyId) -> bool {
     let BodyId::Item(item) = id else { return false };
-    ground.brief.room.item(item).is_some_and(|item| matches!(item.kind, ItemKind::Radiator(_)))
+    context.brief.room.item(item).is_some_and(|item| matches!(item.kind, ItemKind::Radiator(_)))
 }
 
 impl LayoutRule for WindowFront {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let reach = ground.brief.rules.get(Clearance::WindowFront);
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+        let reach = context.brief.rules.get(Clearance::WindowFront);
         let mut found = Vec::new();
-        for (id, item) in ground.brief.room.items() {
+        for (id, item) in context.brief.room.items() {
             let ItemKind::Window(window) = &item.kind else { continue };
             if pose.piece.height_with_screen() <= window.sill || reach <= 0.0 {
                 continue;
             }
-            let Some(WallPlace { left, right, inward }) = ground.site.place_of(ground.brief, id) else { continue };
+            let Some(WallPlace { left, right, inward }) = context.site.place_of(context.brief, id) else { continue };
             let zone = Convex::counter_clockwise([left, right, right + inward * reach, left + inward * reach]);
             let cause = Cause { rule: Clearance::WindowFront.into(), piece: pose.id, with: With::Item(id) };
             found.extend(pose.each_part(cause, |part| separation::out_of_polygon(part, &zone)));

@@ -20,10 +20,10 @@ pub const PAST_ENDS: f64 = 50.0;
 pub(super) struct OffWall;
 
 impl LayoutRule for OffWall {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) else { return Vec::new() };
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+        let Some(wall) = pose.wall().and_then(|id| context.site.wall(id)) else { return Vec::new() };
         let mut rows = Vec::from(behind_back(wall, pose));
-        rows.extend(before_wall(ground, wall, pose));
+        rows.extend(before_wall(context, wall, pose));
         vec![Requirement::always(Cause { rule: Rule::OffWall, piece: pose.id, with: With::Wall(wall.id) }, rows)]
     }
 }
@@ -36,8 +36,8 @@ fn behind_back(wall: &SiteWall, pose: &Pose) -> [Row; 2] {
 
 /// All but [`PAST_ENDS`] of its width as laid out is before the wall: it passes neither end by more, nor both together.
 /// Nothing is asked of its least, so that whoever bought a larger one than that may say so.
-fn before_wall(ground: &RuleContext<'_>, wall: &SiteWall, pose: &Pose) -> Vec<Row> {
-    let Some((from, to)) = ground.site.ends_along(ground.brief, wall.id) else { return Vec::new() };
+fn before_wall(context: &RuleContext<'_>, wall: &SiteWall, pose: &Pose) -> Vec<Row> {
+    let Some((from, to)) = context.site.ends_along(context.brief, wall.id) else { return Vec::new() };
     let middle = pose.middle_of_back().along(wall.along);
     vec![
         middle.clone().plus(&pose.width(), -0.5).at_least(from - PAST_ENDS),

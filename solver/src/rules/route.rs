@@ -25,40 +25,45 @@ pub struct Widening {
 
 /// The first route of `layout` that is too narrow, and what would widen it; `None` where all are wide enough.
 #[must_use]
-pub fn first_too_narrow(ground: &RuleContext<'_>, floor: &Floor, poses: &[&Pose], layout: &Layout) -> Option<Widening> {
-    let (demand, widest) = floor.first_too_narrow(ground.brief, layout)?;
-    Some(RouteContext { ground, floor, poses, layout, demand }.widening(&widest))
+pub fn first_too_narrow(
+    context: &RuleContext<'_>,
+    floor: &Floor,
+    poses: &[&Pose],
+    layout: &Layout,
+) -> Option<Widening> {
+    let (demand, widest) = floor.first_too_narrow(context.brief, layout)?;
+    Some(RouteContext { context, floor, poses, layout, demand }.widening(&widest))
 }
 
 /// What would let a walker reach a turning circle; `None` where one can be reached already, or none is asked for.
 #[must_use]
 pub fn circle_out_of_reach(
-    ground: &RuleContext<'_>,
+    context: &RuleContext<'_>,
     floor: &Floor,
     poses: &[&Pose],
     layout: &Layout,
 ) -> Option<Widening> {
     let centre = layout.turning_circle?;
-    let widths: Vec<(ItemId, Widest)> = entrances(ground.brief)
+    let widths: Vec<(ItemId, Widest)> = entrances(context.brief)
         .into_iter()
-        .map(|from| (from, floor.circle_width(ground.brief, layout, End::Item(from), centre)))
+        .map(|from| (from, floor.circle_width(context.brief, layout, End::Item(from), centre)))
         .collect();
     let is_reached = |(_, widest): &(ItemId, Widest)| widest.passes();
-    if widths.is_empty() || widths.iter().any(is_reached) || floor.find_circle(ground.brief, layout).is_some() {
+    if widths.is_empty() || widths.iter().any(is_reached) || floor.find_circle(context.brief, layout).is_some() {
         return None;
     }
     let (from, widest) = widths.into_iter().max_by(|a, b| a.1.width.total_cmp(&b.1.width))?;
-    let demand = Demand { from, to: End::Piece(ground.main_seat), rule: Clearance::Walkway };
-    let scene = RouteContext { ground, floor, poses, layout, demand };
+    let demand = Demand { from, to: End::Piece(context.main_seat), rule: Clearance::Walkway };
+    let scene = RouteContext { context, floor, poses, layout, demand };
     let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
     let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
-    let cause = Cause { rule: Clearance::TurningCircle.into(), piece: ground.main_seat, with: With::Itself };
+    let cause = Cause { rule: Clearance::TurningCircle.into(), piece: context.main_seat, with: With::Itself };
     Some(Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
 }
 
 /// One route of one layout.
 struct RouteContext<'a> {
-    ground: &'a RuleContext<'a>,
+    context: &'a RuleContext<'a>,
     floor: &'a Floor,
     poses: &'a [&'a Pose],
     layout: &'a Layout,
@@ -67,7 +72,7 @@ struct RouteContext<'a> {
 
 impl RouteContext<'_> {
     fn widening(&self, widest: &Widest) -> Widening {
-        let mouths = self.floor.mouths(self.ground.brief, self.layout, &self.demand);
+        let mouths = self.floor.mouths(self.context.brief, self.layout, &self.demand);
         let mut alternatives = Vec::new();
         for link in widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH) {
             alternatives.extend(self.opened(link, widest.needs - RELAXED, mouths.as_ref()));
@@ -75,7 +80,7 @@ impl RouteContext<'_> {
         if let (Some(mouths), End::Piece(seat)) = (&mouths, self.demand.to) {
             alternatives.extend(self.other_sides(widest, seat, &mouths[1]));
         }
-        let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.ground.main_seat);
+        let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.context.main_seat);
         let cause = Cause { rule: self.demand.rule.into(), piece, with: With::Route(self.demand) };
         let is_anchored = widest.chain.iter().any(|shape| !matches!(shape, ShapeId::Part { .. }));
         Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored }
@@ -176,7 +181,7 @@ impl RouteContext<'_> {
 
     /// The straight stretch of a wall that `at` lies on, cut at the mouths of this route.
     fn stretch(&self, wall: WallId, at: Point, mouths: Option<&[Mouth; 2]>) -> Option<LinearOutline> {
-        let site = self.ground.site.wall(wall)?;
+        let site = self.context.site.wall(wall)?;
         let place = |point: Point| (point - site.start).dot(site.along);
         let (mut low, mut high) = (0.0, (site.end - site.start).norm());
         for mouth in mouths.into_iter().flatten().filter(|mouth| self.is_on(mouth, wall)) {
@@ -193,11 +198,11 @@ impl RouteContext<'_> {
 
     fn is_on(&self, mouth: &Mouth, wall: WallId) -> bool {
         let End::Item(item) = mouth.end else { return false };
-        self.ground.brief.room.item(item).is_some_and(|item| item.wall == wall)
+        self.context.brief.room.item(item).is_some_and(|item| item.wall == wall)
     }
 
     fn body(&self, id: BodyId) -> Option<LinearOutline> {
-        self.ground.site.bodies.iter().find(|body| body.id == id).map(|body| LinearOutline::fixed(&body.shape))
+        self.context.site.bodies.iter().find(|body| body.id == id).map(|body| LinearOutline::fixed(&body.shape))
     }
 
     fn pose(&self, piece: PieceId) -> Option<&Pose> {

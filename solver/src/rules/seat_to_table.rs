@@ -21,15 +21,15 @@ pub(super) struct SeatToTable;
 pub(super) struct TableToMedia;
 
 impl LayoutRule for SeatToTable {
-    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        let [a, b] = [(first, second), (second, first)].map(|(table, other)| one_way(ground, table, other));
+    fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+        let [a, b] = [(first, second), (second, first)].map(|(table, other)| one_way(context, table, other));
         a.into_iter().chain(b).collect()
     }
 }
 
-fn one_way(ground: &RuleContext<'_>, table: &Pose, other: &Pose) -> Vec<Requirement> {
+fn one_way(context: &RuleContext<'_>, table: &Pose, other: &Pose) -> Vec<Requirement> {
     let Relation::Before { seat } = table.stand.relation else { return Vec::new() };
-    let gap = ground.brief.rules.get(Clearance::SeatToTable);
+    let gap = context.brief.rules.get(Clearance::SeatToTable);
     let cause = Cause { rule: Clearance::SeatToTable.into(), piece: table.id, with: With::Piece(other.id) };
     if other.id == seat {
         return vec![Requirement::always(cause, before_seat(table, other, gap))];
@@ -63,14 +63,14 @@ fn before_seat(table: &Pose, seat: &Pose, gap: f64) -> Vec<crate::program::Row> 
 }
 
 impl LayoutRule for TableToMedia {
-    fn between(&self, ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+    fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let is_media = |pose: &Pose| pose.role.is_screen();
         let (table, media) = match (first.role, second.role) {
             (Role::Table, _) if is_media(second) => (first, second),
             (_, Role::Table) if is_media(first) => (second, first),
             _ => return Vec::new(),
         };
-        let gap = ground.brief.rules.get(Clearance::Passage);
+        let gap = context.brief.rules.get(Clearance::Passage);
         let cause = Cause { rule: Clearance::Passage.into(), piece: table.id, with: With::Piece(media.id) };
         vec![Requirement { cause, alternatives: separation::apart(table.main(), media.main(), gap) }]
     }

@@ -12,16 +12,16 @@ const RULE: Rule = Rule::Clearance(Clearance::TurningCircle);
 pub(super) struct TurningCircle;
 
 impl LayoutRule for TurningCircle {
-    fn room(&self, ground: &RuleContext<'_>) -> Vec<Requirement> {
-        let Some((centre, radius)) = circle(ground) else { return Vec::new() };
-        let piece = ground.main_seat;
-        let mut found = ground.inside(&centre, piece, RULE, radius);
-        found.extend(ground.off_bodies(&centre, piece, RULE, radius, |_| true));
+    fn room(&self, context: &RuleContext<'_>) -> Vec<Requirement> {
+        let Some((centre, radius)) = circle(context) else { return Vec::new() };
+        let piece = context.main_seat;
+        let mut found = context.inside(&centre, piece, RULE, radius);
+        found.extend(context.off_bodies(&centre, piece, RULE, radius, |_| true));
         found
     }
 
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let Some((centre, radius)) = circle(ground) else { return Vec::new() };
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+        let Some((centre, radius)) = circle(context) else { return Vec::new() };
         if pose.is_flat() || pose.piece.kind.traits().moves_aside {
             return Vec::new();
         }
@@ -32,10 +32,10 @@ impl LayoutRule for TurningCircle {
 }
 
 /// The centre as a point of the program, and the radius.
-fn circle(ground: &RuleContext<'_>) -> Option<(LinearOutline, f64)> {
-    let diameter = ground.brief.rules.turning_circle()?;
-    let (x, y) = ground.variables.circle?;
-    let centre = LinearPoint::fixed(ground.variables.origin)
+fn circle(context: &RuleContext<'_>) -> Option<(LinearOutline, f64)> {
+    let diameter = context.brief.rules.turning_circle()?;
+    let (x, y) = context.variables.circle?;
+    let centre = LinearPoint::fixed(context.variables.origin)
         .moved(Point::new(1.0, 0.0), &Linear::variable(x))
         .moved(Point::new(0.0, 1.0), &Linear::variable(y));
     Some((LinearOutline { corners: vec![centre], normals: Vec::new() }, diameter / 2.0))

@@ -9,7 +9,7 @@ use super::{LayoutRule, Pose, Requirement, RuleContext};
 pub(super) struct WithinWalls;
 
 impl LayoutRule for WithinWalls {
-    fn alone(&self, ground: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        pose.parts.iter().flat_map(|part| ground.inside(part, pose.id, Rule::Room, 0.0)).collect()
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+        pose.parts.iter().flat_map(|part| context.inside(part, pose.id, Rule::Room, 0.0)).collect()
     }
 }

@@ -28,7 +28,7 @@ pub(super) fn searched(problem: &Problem<'_>, floor: &Floor, effort: Effort<'_>,
     let mut tree = Tree::<DefaultEngine>::new(problem, floor, &widenings, limits);
     let bound = tree.search();
     let found = tree.incumbent.as_ref().map(|best| Found {
-        layout: with_circle(problem.ground.brief, floor, layout_of(problem, best)),
+        layout: with_circle(problem.context.brief, floor, layout_of(problem, best)),
         objective: best.bound(),
         bound,
         values: Engine::values(&best.engine).to_vec(),

@@ -18,8 +18,8 @@ use crate::rules::{LayoutRule, Pose, RULES, Requirement, RuleContext, SizeVariab
 
 /// One arrangement, ready to be searched.
 pub(super) struct Problem<'a> {
-    /// The ground of its rules.
-    pub(super) ground: RuleContext<'a>,
+    /// The context of its rules.
+    pub(super) context: RuleContext<'a>,
     /// What is made as large as it can be.
     pub(super) aim: Aim<'a>,
     /// Every piece under every one of its stands.
@@ -66,9 +66,9 @@ impl<'a> Problem<'a> {
         plain: bool,
     ) -> Self {
         let RoomContext { brief, site, walls, variables, cells } = room;
-        let ground = RuleContext { brief, site, walls, main_seat: arrangement.main_seat, variables };
+        let context = RuleContext { brief, site, walls, main_seat: arrangement.main_seat, variables };
         let mut problem = Self {
-            ground,
+            context,
             aim,
             states: Vec::new(),
             ways: Vec::new(),
@@ -85,7 +85,7 @@ impl<'a> Problem<'a> {
             let earlier_twins = problem.earlier_twins(id, &states);
             problem.ways.push(Ways { states, may_be_left_out, earlier_twins });
         }
-        problem.room = problem.cell(|rule| rule.room(&ground), &[]);
+        problem.room = problem.cell(|rule| rule.room(&context), &[]);
         let count = problem.states.len();
         problem.pairs = (0..count).map(|_| OnceCell::new()).collect();
         problem
@@ -103,7 +103,7 @@ impl<'a> Problem<'a> {
         alone.get_or_init(|| {
             let with = if *is_one_of_several { Beside::OtherStands } else { Beside::Nothing };
             self.known.cell(self.key(*key, with), || {
-                let mut cell = self.cell(|rule| rule.alone(&self.ground, pose), place);
+                let mut cell = self.cell(|rule| rule.alone(&self.context, pose), place);
                 if *is_one_of_several {
                     cell.keep_in(place, pose.id);
                 }
@@ -120,7 +120,7 @@ impl<'a> Problem<'a> {
             let (a, b) = (&self.states[first], &self.states[second]);
             self.known.cell(self.key(a.key, Beside::Piece(b.key)), || {
                 let places = [a.posed.place, b.posed.place].concat();
-                self.cell(|rule| rule.between(&self.ground, &a.posed.pose, &b.posed.pose), &places)
+                self.cell(|rule| rule.between(&self.context, &a.posed.pose, &b.posed.pose), &places)
             })
         })
     }
@@ -132,14 +132,14 @@ impl<'a> Problem<'a> {
     /// Takes the alternatives out that these stands cannot give, whatever the sizes.
     pub(super) fn propagate(&self, requirement: &mut Requirement, standing: &[usize]) {
         let places: Vec<_> = standing.iter().flat_map(|state| self.states[*state].posed.place).collect();
-        Ranges { bounds: &self.ground.variables.bounds, places: &places }.propagate(requirement);
+        Ranges { bounds: &self.context.variables.bounds, places: &places }.propagate(requirement);
     }
 
     /// Bounds of the variables at the root: places within the room where a piece has one stand only.
     pub(super) fn bounds(&self) -> Vec<(f64, f64)> {
-        let mut bounds = self.ground.variables.bounds.clone();
+        let mut bounds = self.context.variables.bounds.clone();
         if let Aim::Tidy(layout) = self.aim {
-            hold_sizes(self.ground.variables, layout, &mut bounds);
+            hold_sizes(self.context.variables, layout, &mut bounds);
         }
         for ways in &self.ways {
             if let ([only], false) = (&ways.states[..], ways.may_be_left_out) {
@@ -157,14 +157,14 @@ impl<'a> Problem<'a> {
 
     /// Sizes of the pieces that cannot stand: they count for nothing.
     fn sizes_of_absent(&self) -> impl Iterator<Item = SizeVariables> + '_ {
-        let pieces = self.ground.variables.pieces.iter().zip(&self.ways);
+        let pieces = self.context.variables.pieces.iter().zip(&self.ways);
         let absent = pieces.filter(|(_, ways)| ways.states.is_empty() && ways.may_be_left_out);
         absent.flat_map(|(piece, _)| piece.sizes())
     }
 
     /// What each variable counts.
     pub(super) fn objective(&self) -> Vec<f64> {
-        let variables = self.ground.variables;
+        let variables = self.context.variables;
         let nothing = vec![0.0; variables.objective.len()];
         match self.aim {
             Aim::Together | Aim::These(_) => variables.objective.clone(),
@@ -185,7 +185,7 @@ impl<'a> Problem<'a> {
     /// What `piece` counts by standing at all.
     pub(super) fn presence(&self, piece: PieceId) -> f64 {
         match self.aim {
-            Aim::Together | Aim::These(_) => self.ground.variables.piece(piece).map_or(0.0, |piece| piece.presence),
+            Aim::Together | Aim::These(_) => self.context.variables.piece(piece).map_or(0.0, |piece| piece.presence),
             Aim::Alone(..) | Aim::Any | Aim::Tidy(_) => 0.0,
         }
     }
@@ -218,12 +218,12 @@ impl<'a> Problem<'a> {
         match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(piece).is_none(),
             Aim::These(pieces) => !pieces.contains(&piece),
-            Aim::Together | Aim::Any => !self.arrangement.must_stand(self.ground.brief, piece),
+            Aim::Together | Aim::Any => !self.arrangement.must_stand(self.context.brief, piece),
         }
     }
 
     fn states_of(&mut self, id: PieceId) -> Vec<usize> {
-        let ground = self.ground;
+        let context = self.context;
         let is_left_out = match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(id).is_none(),
             Aim::These(pieces) => !pieces.contains(&id),
@@ -233,14 +233,14 @@ impl<'a> Problem<'a> {
             return Vec::new();
         }
         let standing = self.arrangement.standings.iter().find(|standing| standing.piece == id);
-        let (Some(standing), Some(piece)) = (standing, ground.brief.piece(id)) else { return Vec::new() };
-        let Some(variables) = ground.variables.piece(id) else { return Vec::new() };
+        let (Some(standing), Some(piece)) = (standing, context.brief.piece(id)) else { return Vec::new() };
+        let Some(variables) = context.variables.piece(id) else { return Vec::new() };
         let first = self.states.len();
         for stand in &standing.stands {
             let key = StandKey::of(standing, stand);
             let posed = self.known.posed(key, || {
-                let pose = Pose::of(piece.clone(), *variables, ground.variables.origin, standing, *stand);
-                let place = place_of(&ground, &pose);
+                let pose = Pose::of(piece.clone(), *variables, context.variables.origin, standing, *stand);
+                let place = place_of(&context, &pose);
                 Posed { pose, place }
             });
             let is_one_of_several = standing.stands.len() > 1;
@@ -250,7 +250,7 @@ impl<'a> Problem<'a> {
     }
 
     fn cell(&self, ask: impl Fn(&dyn LayoutRule) -> Vec<Requirement>, places: &[(usize, (f64, f64))]) -> Cell {
-        let ranges = Ranges { bounds: &self.ground.variables.bounds, places };
+        let ranges = Ranges { bounds: &self.context.variables.bounds, places };
         let ties: &[&dyn LayoutRule] = if self.settles_ties() { TIES } else { &[] };
         let asked = RULES.iter().chain(ties).flat_map(|rule| ask(*rule));
         let asked = asked.filter(|requirement| Some(requirement.cause.rule) != self.without);
@@ -274,15 +274,15 @@ fn hold_sizes(variables: &Variables, layout: &Layout, bounds: &mut [(f64, f64)])
 }
 
 /// Bounds of a pose's place: within the room, and at its wall.
-fn place_of(ground: &RuleContext<'_>, pose: &Pose) -> [(usize, (f64, f64)); 2] {
-    let origin = ground.variables.origin;
+fn place_of(context: &RuleContext<'_>, pose: &Pose) -> [(usize, (f64, f64)); 2] {
+    let origin = context.variables.origin;
     let reach = |direction: Point| {
-        let along = ground.site.walls.iter().map(|wall| (wall.start - origin).dot(direction));
+        let along = context.site.walls.iter().map(|wall| (wall.start - origin).dot(direction));
         along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| (low.min(at), high.max(at)))
     };
     let across = reach(pose.left());
     let mut out = reach(pose.stand.facing);
-    if let Some(wall) = pose.wall().and_then(|id| ground.site.wall(id)) {
+    if let Some(wall) = pose.wall().and_then(|id| context.site.wall(id)) {
         let at = (wall.start - origin).dot(wall.inward) + pose.piece.off_wall;
         out = (at.max(out.0), (at + crate::rules::FOOT).min(out.1).max(at.max(out.0)));
     }

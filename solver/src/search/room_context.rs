@@ -22,7 +22,7 @@ pub struct RoomContext<'a> {
 }
 
 impl<'a> RoomContext<'a> {
-    /// The ground of a brief and its site.
+    /// The context of a brief and its site.
     #[must_use]
     pub fn of(brief: &'a Brief, site: &'a Site) -> Self {
         let corners = site.outline();

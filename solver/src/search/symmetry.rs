@@ -10,8 +10,8 @@ impl Problem<'_> {
     /// Of the pieces before `id` those that could change places with it, where both may stand.
     pub(super) fn earlier_twins(&self, id: PieceId, states: &[usize]) -> Vec<PieceId> {
         let may_stand = |earlier: &PieceId| !states.is_empty() && !self.ways[earlier.0].states.is_empty();
-        let is_twin = |earlier: &PieceId| self.arrangement.are_twins(self.ground.brief, *earlier, id);
-        self.ground.brief.piece_ids().take(id.0).filter(may_stand).filter(is_twin).collect()
+        let is_twin = |earlier: &PieceId| self.arrangement.are_twins(self.context.brief, *earlier, id);
+        self.context.brief.piece_ids().take(id.0).filter(may_stand).filter(is_twin).collect()
     }
 
     /// Whether these two stands are those of twins the other way round: the same room, which is looked at once.

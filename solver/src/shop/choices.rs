@@ -13,12 +13,12 @@ pub(super) struct Choices {
 }
 
 /// The choices of each row that has any, and the candidates that are left aside since they have no price.
-pub(super) fn choices(ground: &SetsContext<'_>, asked: &SetsAsked) -> (Vec<Choices>, Vec<usize>) {
+pub(super) fn choices(context: &SetsContext<'_>, asked: &SetsAsked) -> (Vec<Choices>, Vec<usize>) {
     let priced = asked.budget.is_some() || asked.order == Order::Price;
     let (mut choices, mut unpriced) = (Vec::new(), Vec::new());
-    for (row, of) in ground.rows.iter().enumerate() {
-        let all = ground.candidates_for(row);
-        let known = |place: &usize| !priced || ground.candidates.get(*place).is_some_and(|one| one.price.is_some());
+    for (row, of) in context.rows.iter().enumerate() {
+        let all = context.candidates_for(row);
+        let known = |place: &usize| !priced || context.candidates.get(*place).is_some_and(|one| one.price.is_some());
         unpriced.extend(all.iter().copied().filter(|place| !known(place)));
         let mut of_row: Vec<Option<usize>> = all.into_iter().filter(known).map(Some).collect();
         if of_row.is_empty() && !of.needed {

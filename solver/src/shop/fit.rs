@@ -13,7 +13,7 @@ use crate::best_by;
 use crate::routes::Floor;
 use crate::search::{Aim, Effort, RoomContext, search};
 use crate::site::Site;
-use crate::way::of_a_list;
+use crate::way_in::of_a_list;
 use crate::{Limits, Unwatched, rank, sizes};
 
 /// How far it is looked for room that is left, mm.

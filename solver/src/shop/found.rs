@@ -8,7 +8,7 @@ use super::rows::Row;
 use crate::answer::RankedOption;
 use crate::arrangement::Choices;
 use crate::refusal::{Refusal, Remedy};
-use crate::way::PieceIn;
+use crate::way_in::PieceIn;
 
 /// Every candidate against one room.
 #[derive(Debug, Clone, PartialEq)]

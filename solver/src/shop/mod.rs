@@ -26,7 +26,7 @@ use elbowroom_model::Brief;
 use elbowroom_model::listing::ListedPiece;
 use rayon::prelude::*;
 
-use crate::way::brief_by_the_way;
+use crate::way_in::brief_by_the_way;
 use rows::rows;
 
 /// Each candidate against the room of `brief`, and the best sets where they are asked for.

@@ -20,12 +20,12 @@ pub(super) struct Pairs {
 
 impl Pairs {
     /// Whether both may stand in one set, all other rows at the least of their candidates.
-    pub(super) fn may_go(&self, ground: &SetsContext<'_>, one: Seat, other: Seat) -> bool {
+    pub(super) fn may_go(&self, context: &SetsContext<'_>, one: Seat, other: Seat) -> bool {
         let key = (one.min(other), one.max(other));
         if let Some(known) = self.known.lock().ok().and_then(|known| known.get(&key).copied()) {
             return known;
         }
-        let may = may_fit(&ground.brief_of(&[key.0, key.1]));
+        let may = may_fit(&context.brief_of(&[key.0, key.1]));
         if let Ok(mut known) = self.known.lock() {
             known.insert(key, may);
         }
@@ -35,13 +35,13 @@ impl Pairs {
 
 /// Pairs out of two of `rows` that do not go together, all else as the room asks for it, with what fails in the
 /// arrangement that misses least.
-pub(super) fn at_fault(ground: &SetsContext<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound> {
+pub(super) fn at_fault(context: &SetsContext<'_>, rows: &[Vec<Seat>]) -> Vec<PairFound> {
     let mut found = Vec::new();
     for (place, others) in rows.iter().enumerate() {
         for one in rows.iter().take(place).flatten() {
             for other in others {
-                if found.len() < MOST_TOLD && !may_fit(&ground.brief_as_asked(&[*one, *other])) {
-                    found.push(told(ground, *one, *other));
+                if found.len() < MOST_TOLD && !may_fit(&context.brief_as_asked(&[*one, *other])) {
+                    found.push(told(context, *one, *other));
                 }
             }
         }
@@ -49,8 +49,8 @@ pub(super) fn at_fault(ground: &SetsContext<'_>, rows: &[Vec<Seat>]) -> Vec<Pair
     found
 }
 
-fn told(ground: &SetsContext<'_>, one: Seat, other: Seat) -> PairFound {
-    let answer = rank(&ground.brief_as_asked(&[one, other]), &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+fn told(context: &SetsContext<'_>, one: Seat, other: Seat) -> PairFound {
+    let answer = rank(&context.brief_as_asked(&[one, other]), &Limits { shown: 0, ..Limits::default() }, &Unwatched);
     let nearest = best_by(&answer.refused, |refused| -refused.short_by().unwrap_or(f64::INFINITY));
     PairFound { between: [one.1, other.1], nearest: nearest.cloned() }
 }

@@ -27,8 +27,8 @@ const ABREAST: usize = 16;
 const NODES_FOR_A_SET: usize = 40;
 
 /// The best sets.
-pub(super) fn sets(ground: &SetsContext<'_>, asked: &SetsAsked, effort: Effort, watch: &dyn Watch) -> SetsFound {
-    let search = Search::of(ground, asked);
+pub(super) fn sets(context: &SetsContext<'_>, asked: &SetsAsked, effort: Effort, watch: &dyn Watch) -> SetsFound {
+    let search = Search::of(context, asked);
     let mut found = search.run(effort, watch);
     found.without = search.without();
     if found.sets.is_empty() && found.proven {
@@ -54,7 +54,7 @@ enum NoSet {
 }
 
 struct Search<'a> {
-    ground: &'a SetsContext<'a>,
+    context: &'a SetsContext<'a>,
     asked: &'a SetsAsked,
     choices: Vec<Choices>,
     unpriced: Vec<usize>,
@@ -62,15 +62,15 @@ struct Search<'a> {
 }
 
 impl<'a> Search<'a> {
-    fn of(ground: &'a SetsContext<'a>, asked: &'a SetsAsked) -> Self {
-        let (choices, unpriced) = choices(ground, asked);
-        Self { ground, asked, choices, unpriced, pairs: Pairs::default() }
+    fn of(context: &'a SetsContext<'a>, asked: &'a SetsAsked) -> Self {
+        let (choices, unpriced) = choices(context, asked);
+        Self { context, asked, choices, unpriced, pairs: Pairs::default() }
     }
 
     /// The rows that the list has nothing for.
     fn without(&self) -> Vec<usize> {
         let is_chosen = |place: usize| self.choices.iter().any(|choice| choice.row == place);
-        (0..self.ground.rows.len()).filter(|place| !is_chosen(*place)).collect()
+        (0..self.context.rows.len()).filter(|place| !is_chosen(*place)).collect()
     }
 
     fn run(&self, effort: Effort, watch: &dyn Watch) -> SetsFound {
@@ -146,27 +146,27 @@ impl<'a> Search<'a> {
         if last_is_left_out {
             return true;
         }
-        let ground = self.ground;
+        let context = self.context;
         if before.is_empty() {
-            return may_fit(&ground.brief_of(&[*last]));
+            return may_fit(&context.brief_of(&[*last]));
         }
-        before.iter().all(|other| self.pairs.may_go(ground, *other, *last))
-            && (before.len() < 2 || node.chosen.len() == self.choices.len() || may_fit(&ground.brief_of(&seats)))
+        before.iter().all(|other| self.pairs.may_go(context, *other, *last))
+            && (before.len() < 2 || node.chosen.len() == self.choices.len() || may_fit(&context.brief_of(&seats)))
     }
 
     /// Whether no candidate is used more often than it is in hand.
     fn enough(&self, seats: &[Seat]) -> bool {
         seats.iter().all(|(_, candidate)| {
             let used = seats.iter().filter(|(_, other)| other == candidate);
-            let used: usize = used.filter_map(|(row, _)| self.ground.rows.get(*row)).map(|row| row.pieces.len()).sum();
-            self.ground.candidates.get(*candidate).is_some_and(|it| it.count as usize >= used)
+            let used: usize = used.filter_map(|(row, _)| self.context.rows.get(*row)).map(|row| row.pieces.len()).sum();
+            self.context.candidates.get(*candidate).is_some_and(|it| it.count as usize >= used)
         })
     }
 
     /// What a choice costs, all of its row.
     fn price(&self, choice: &Choices, which: usize) -> u64 {
-        let candidate = choice.of.get(which).copied().flatten().and_then(|place| self.ground.candidates.get(place));
-        let count = self.ground.rows.get(choice.row).map_or(1, |row| row.pieces.len() as u64);
+        let candidate = choice.of.get(which).copied().flatten().and_then(|place| self.context.candidates.get(place));
+        let count = self.context.rows.get(choice.row).map_or(1, |row| row.pieces.len() as u64);
         candidate.and_then(|candidate| candidate.price).map_or(0, |price| price.hundredths.saturating_mul(count))
     }
 
@@ -181,7 +181,7 @@ impl<'a> Search<'a> {
 
     /// How well a choice is liked, in thousandths of a point; what has no score is liked by half.
     fn liking(&self, choice: &Choices, which: usize) -> u64 {
-        let candidate = choice.of.get(which).copied().flatten().and_then(|place| self.ground.candidates.get(place));
+        let candidate = choice.of.get(which).copied().flatten().and_then(|place| self.context.candidates.get(place));
         // A score is 0 to 100.
         candidate.map_or(0, |candidate| (candidate.score.unwrap_or(50.0) * 1000.0).round() as u64)
     }
@@ -217,18 +217,18 @@ impl<'a> Search<'a> {
     }
 
     fn set(&self, node: &Node) -> Result<SetFound, NoSet> {
-        let ground = self.ground;
+        let context = self.context;
         let chosen = self.choices.iter().zip(&node.chosen);
         let chosen = chosen.map(|(choice, which)| (choice.row, choice.of.get(*which).copied().flatten()));
-        let brief = ground.brief_of_set(chosen.clone());
+        let brief = context.brief_of_set(chosen.clone());
         let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
         let no_set = if answer.undecided() == 0 { NoSet::DoesNotFit } else { NoSet::NotDecided };
         let Answer { brief, options, .. } = answer;
         let count = options.len();
         let option = options.into_iter().next().ok_or(no_set)?;
         let seats = self.seats(node);
-        let priced = seats.iter().all(|(_, one)| ground.candidates.get(*one).is_some_and(|it| it.price.is_some()));
-        let scores: Vec<f64> = seats.iter().filter_map(|(_, one)| ground.candidates.get(*one)?.score).collect();
+        let priced = seats.iter().all(|(_, one)| context.candidates.get(*one).is_some_and(|it| it.price.is_some()));
+        let scores: Vec<f64> = seats.iter().filter_map(|(_, one)| context.candidates.get(*one)?.score).collect();
         let mut pieces: Vec<SetPiece> = chosen.map(|(row, candidate)| SetPiece { row, candidate }).collect();
         pieces.sort_unstable();
         Ok(SetFound {
@@ -257,7 +257,7 @@ impl<'a> Search<'a> {
     /// How well the set is liked, as its bound counts it.
     fn liked(&self, set: &SetFound) -> u64 {
         let score = |piece: &SetPiece| {
-            let candidate = self.ground.candidates.get(piece.candidate?)?;
+            let candidate = self.context.candidates.get(piece.candidate?)?;
             Some((candidate.score.unwrap_or(50.0) * 1000.0).round() as u64)
         };
         set.pieces.iter().filter_map(score).sum()
@@ -270,7 +270,7 @@ impl<'a> Search<'a> {
         }
         if self.asked.budget.is_some() {
             let free = SetsAsked { order: Order::Price, budget: None, top: 1 };
-            let cheapest = Search::of(self.ground, &free).run(effort, watch).sets.into_iter().next();
+            let cheapest = Search::of(self.context, &free).run(effort, watch).sets.into_iter().next();
             if let Some(cheapest) = cheapest {
                 return Impossible::OverBudget(Box::new(cheapest));
             }
@@ -280,13 +280,13 @@ impl<'a> Search<'a> {
         if let Some((choice, _)) = each.find(|(choice, seats)| seats.is_empty() && !choice.of.contains(&None)) {
             return Impossible::NoneFor(choice.row);
         }
-        let pairs = at_fault(self.ground, &rows);
+        let pairs = at_fault(self.context, &rows);
         if pairs.is_empty() { Impossible::NotAllTogether } else { Impossible::Pairs(pairs) }
     }
 
     /// The candidates of a row that fit, all else as the room asks for it.
     fn fitting(&self, choice: &Choices) -> Vec<Seat> {
         let seats = choice.of.iter().flatten().map(|candidate| (choice.row, *candidate));
-        seats.filter(|seat| may_fit(&self.ground.brief_as_asked(&[*seat]))).collect()
+        seats.filter(|seat| may_fit(&self.context.brief_as_asked(&[*seat]))).collect()
     }
 }

@@ -114,8 +114,8 @@ fn arrangement() -> Arrangement {
 /// In the room, and in nobody's way.
 fn stands(brief: &Brief, layout: &Layout) -> bool {
     let arrangement = arrangement();
-    let ground = CheckedRoom::of(brief);
-    let scene = CheckedLayout::of(&ground, layout, &arrangement);
+    let checked = CheckedRoom::of(brief);
+    let scene = CheckedLayout::of(&checked, layout, &arrangement);
     let fixed = |breach: &super::Breach| breach.rule == Rule::Fixed;
     super::inside::breaches(&scene).is_empty()
         && super::overlap::breaches(&scene).is_empty()
@@ -133,8 +133,8 @@ fn chains_and_travelling_discs_agree_on_every_width() {
         let (brief, layout) = furnished(&mut draw, brief);
         let site = Site::of(&brief);
         let floor = Floor::of(&brief, &site);
-        let ground = CheckedRoom::of(&brief);
-        let scene = CheckedLayout::of(&ground, &layout, &arrangement);
+        let checked = CheckedRoom::of(&brief);
+        let scene = CheckedLayout::of(&checked, &layout, &arrangement);
         let ways = ways(&scene);
         let demands = demands(&brief, &layout);
         let ends = |demand: &Demand| (End::Item(demand.from), demand.to);

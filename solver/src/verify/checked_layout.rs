@@ -1,4 +1,4 @@
-//! What the rules look at: the ground, and each piece with its parts.
+//! What the rules look at: the checked, and each piece with its parts.
 
 use elbowroom_model::{Brief, Clearance, Piece, PieceId, PieceKind, Point};
 
@@ -13,7 +13,7 @@ use crate::layout::{Layout, Placed};
 pub(super) struct CheckedLayout<'a> {
     pub(super) brief: &'a Brief,
     pub(super) arrangement: &'a Arrangement,
-    pub(super) ground: &'a CheckedRoom<'a>,
+    pub(super) checked: &'a CheckedRoom<'a>,
     pub(super) pieces: Vec<InPlace<'a>>,
 }
 
@@ -28,11 +28,11 @@ pub(super) struct InPlace<'a> {
 }
 
 impl<'a> CheckedLayout<'a> {
-    pub(super) fn of(ground: &'a CheckedRoom<'a>, layout: &'a Layout, arrangement: &'a Arrangement) -> Self {
-        let brief = ground.brief;
+    pub(super) fn of(checked: &'a CheckedRoom<'a>, layout: &'a Layout, arrangement: &'a Arrangement) -> Self {
+        let brief = checked.brief;
         let in_place = |placed: &'a Placed| Some(InPlace::of(brief.piece(placed.piece)?, placed));
         let pieces = layout.placed.iter().filter_map(in_place).collect();
-        Self { brief, arrangement, ground, pieces }
+        Self { brief, arrangement, checked, pieces }
     }
 
     pub(super) fn rule(&self, rule: Clearance) -> f64 {

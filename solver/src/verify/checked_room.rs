@@ -70,7 +70,7 @@ impl<'a> CheckedRoom<'a> {
         let corners = moved_in(&brief.room.walls, by);
         let next = corners.iter().cycle().skip(1);
         let walls: Vec<Segment> = corners.iter().zip(next).map(|(start, end)| Segment::new(*start, *end)).collect();
-        let mut ground = Self {
+        let mut checked = Self {
             brief,
             outline: Outline::within(&corners),
             bare: walls.iter().map(|wall| Convex::counter_clockwise([wall.start, wall.end])).collect(),
@@ -81,14 +81,14 @@ impl<'a> CheckedRoom<'a> {
         };
         for (id, item) in brief.room.items() {
             if let Some(wall) = brief.room.wall(item.wall) {
-                ground.add(brief, Thing::Item(id), item, Face::of(wall, item, by));
+                checked.add(brief, Thing::Item(id), item, Face::of(wall, item, by));
             }
         }
         for (id, fixed) in brief.room.fixed.iter().enumerate() {
-            ground.add_body(Thing::Fixed(FixedId(id)), grown(&fixed.corners, by), true);
+            checked.add_body(Thing::Fixed(FixedId(id)), grown(&fixed.corners, by), true);
         }
-        ground.bare.extend(ground.bodies.iter().map(|(_, body)| body.clone()));
-        ground
+        checked.bare.extend(checked.bodies.iter().map(|(_, body)| body.clone()));
+        checked
     }
 
     fn add(&mut self, brief: &Brief, of: Thing, item: &WallItem, face: Face) {

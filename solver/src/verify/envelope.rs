@@ -17,8 +17,8 @@ const SETS: usize = 8;
 /// Rules that break when pieces shrink toward their back edge and centre line (a corner sofa toward its corner, a table
 /// toward its seat's side): all at their least, then sets drawn from `seed`. Empty where the promise holds.
 #[must_use]
-pub fn envelope(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, seed: u64) -> Vec<Breach> {
-    let whole = CheckedLayout::of(ground, layout, arrangement);
+pub fn envelope(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, seed: u64) -> Vec<Breach> {
+    let whole = CheckedLayout::of(checked, layout, arrangement);
     let mut draw = Draw(seed);
     let mut breaches = Vec::new();
     for set in 0..SETS {
@@ -33,7 +33,7 @@ pub fn envelope(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrange
             }
             _ => least + (size - least) * draw.share(),
         });
-        let scene = CheckedLayout::of(ground, &shrunk, arrangement);
+        let scene = CheckedLayout::of(checked, &shrunk, arrangement);
         breaches.extend(standing(&scene));
         // The mouths stay where the layout has them.
         breaches.extend(ways::too_narrow(&scene, layout));

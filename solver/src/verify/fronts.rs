@@ -46,13 +46,13 @@ fn along_sides(scene: &CheckedLayout<'_>, table: &InPlace<'_>, rule: Clearance) 
 fn along(scene: &CheckedLayout<'_>, table: &InPlace<'_>, rule: Clearance, side: &Convex) -> Vec<Breach> {
     let mut found = entered(scene, table, rule, side);
     let Some(tight) = side.pulled_in(SLACK) else { return found };
-    if !scene.ground.outline.covers(&tight) {
-        let past = scene.ground.outline.overshoot(&tight) + SLACK;
+    if !scene.checked.outline.covers(&tight) {
+        let past = scene.checked.outline.overshoot(&tight) + SLACK;
         found.push(Breach::new(rule, Wrong::WallBeforeFront, &[table.thing()], past));
     }
     let is_dining = table.piece.kind.is_dined_at();
     let stops = |rule: Rule| rule == Rule::Fixed || (is_dining && rule == Rule::DoorSwing);
-    let stops = scene.ground.zones.iter().filter(|zone| stops(zone.rule));
+    let stops = scene.checked.zones.iter().filter(|zone| stops(zone.rule));
     for zone in stops {
         if let Some(depth) = zone.shape.entered_by(&tight) {
             found.push(Breach::new(rule, Wrong::BeforeFront, &[zone.of, table.thing()], depth));

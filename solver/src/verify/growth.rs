@@ -17,8 +17,8 @@ const BY: f64 = 20.0;
 /// Sizes that can grow by 20 mm with all else as it is (for a seat's depth its table moves along) and break no rule.
 /// Sizes in steps and sizes that are tied to another are left out. Empty where every size is the largest.
 #[must_use]
-pub fn growth(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
-    let scene = CheckedLayout::of(ground, layout, arrangement);
+pub fn growth(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Breach> {
+    let scene = CheckedLayout::of(checked, layout, arrangement);
     let told = |growth: Growth<'_, '_>| {
         Breach::new(Rule::Largest, Wrong::CanGrow(growth.dimension), &[growth.piece.thing()], BY)
     };
@@ -46,7 +46,7 @@ fn growths<'s, 'a>(
     sizes.filter_map(move |(piece, dimension)| {
         let room = room_to_grow(piece, dimension)?;
         let ways = larger(scene, layout, piece, dimension, BY);
-        let way = ways.iter().position(|layout| fits(scene.ground, layout, arrangement))?;
+        let way = ways.iter().position(|layout| fits(scene.checked, layout, arrangement))?;
         Some(Growth { piece, dimension, room, way })
     })
 }
@@ -55,10 +55,10 @@ fn growths<'s, 'a>(
 /// it was cut short, or where it holds what no rule of the result asks for (a second seat beside the middle of the main
 /// one).
 #[must_use]
-pub fn let_out(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Layout {
+pub fn let_out(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Layout {
     let mut found = layout.clone();
     for _ in 0..MOST_LET_OUT {
-        match first_larger(ground, &found, arrangement) {
+        match first_larger(checked, &found, arrangement) {
             Some(larger) => found = larger,
             None => break,
         }
@@ -70,12 +70,12 @@ pub fn let_out(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangem
 const MOST_LET_OUT: usize = 24;
 
 /// The layout with the first size let out that can be, as far as halving finds.
-fn first_larger(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {
-    let scene = CheckedLayout::of(ground, layout, arrangement);
+fn first_larger(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {
+    let scene = CheckedLayout::of(checked, layout, arrangement);
     let Growth { piece, dimension, room, way } = growths(layout, arrangement, &scene).next()?;
     let larger_by = |by: f64| larger(&scene, layout, piece, dimension, by).into_iter().nth(way);
     let mut by = room;
-    while by > BY && !larger_by(by).is_some_and(|layout| fits(ground, &layout, arrangement)) {
+    while by > BY && !larger_by(by).is_some_and(|layout| fits(checked, &layout, arrangement)) {
         by = (by / 2.0).max(BY);
     }
     larger_by(by - TO_SPARE)
@@ -125,8 +125,8 @@ fn larger(
     grown(piece.placed, dimension, by, side).into_iter().map(with).collect()
 }
 
-fn fits(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> bool {
-    let scene = CheckedLayout::of(ground, layout, arrangement);
+fn fits(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> bool {
+    let scene = CheckedLayout::of(checked, layout, arrangement);
     // The cheap rules first: most growths break one of them.
     sizes::breaches(&scene, layout).is_empty()
         && standing(&scene).is_empty()

@@ -7,7 +7,7 @@ use super::checked_layout::CheckedLayout;
 use super::tolerance::SLACK;
 
 pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
-    let outline = &scene.ground.outline;
+    let outline = &scene.checked.outline;
     let outside = |piece: &super::checked_layout::InPlace<'_>| {
         let past = piece.tight.iter().filter(|part| !outline.covers(part)).map(|part| outline.overshoot(part) + SLACK);
         let worst = past.fold(0.0, f64::max);

@@ -40,8 +40,8 @@ use crate::routes::Route;
 
 /// Every rule that `layout` breaks; empty where all hold.
 #[must_use]
-pub fn verify(ground: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, routes: &[Route]) -> Vec<Breach> {
-    let scene = CheckedLayout::of(ground, layout, arrangement);
+pub fn verify(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, routes: &[Route]) -> Vec<Breach> {
+    let scene = CheckedLayout::of(checked, layout, arrangement);
     let mut breaches = sizes::breaches(&scene, layout);
     breaches.extend(standing(&scene));
     breaches.extend(table::out_of_place(&scene));

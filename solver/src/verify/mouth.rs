@@ -32,19 +32,19 @@ pub(super) struct Mouth {
 
 impl Mouth {
     /// The mouth of an end; `None` where the room or the layout has no such end.
-    pub(super) fn of(ground: &CheckedRoom<'_>, layout: &Layout, end: End) -> Option<Self> {
+    pub(super) fn of(checked: &CheckedRoom<'_>, layout: &Layout, end: End) -> Option<Self> {
         match end {
-            End::Item(id) => Self::of_item(ground, id),
-            End::Piece(piece) => Self::of_piece(ground, layout, piece),
+            End::Item(id) => Self::of_item(checked, id),
+            End::Piece(piece) => Self::of_piece(checked, layout, piece),
         }
     }
 
     /// A doorway between its jambs, a window between its sides; the front of the radiator under it.
-    fn of_item(ground: &CheckedRoom<'_>, id: ItemId) -> Option<Self> {
-        let brief = ground.brief;
+    fn of_item(checked: &CheckedRoom<'_>, id: ItemId) -> Option<Self> {
+        let brief = checked.brief;
         let item = brief.room.item(id)?;
         let wall = brief.room.wall(item.wall)?;
-        let &Segment { start, end } = ground.walls.get(item.wall.0)?;
+        let &Segment { start, end } = checked.walls.get(item.wall.0)?;
         let (axis, out) = (wall.along(), wall.inward());
         let origin = wall.start + out * brief.room.measured_within;
         let limits = Stretch { from: (start - origin).dot(axis), to: (end - origin).dot(axis) };
@@ -52,13 +52,13 @@ impl Mouth {
         let mouth = Self { origin, axis, span, limits, out, wall: Some(item.wall) };
         let under = matches!(item.kind, ItemKind::Window(_)).then(|| radiator_under(brief, item)).flatten();
         Some(under.map_or(mouth, |(span, depth)| {
-            Self { origin: origin + out * depth, span, wall: None, ..mouth }.limited_by(ground)
+            Self { origin: origin + out * depth, span, wall: None, ..mouth }.limited_by(checked)
         }))
     }
 
     /// The middle part of a front edge that stays at every size; of a corner sofa from the return outward.
-    fn of_piece(ground: &CheckedRoom<'_>, layout: &Layout, piece: PieceId) -> Option<Self> {
-        let (placed, asked) = (layout.of(piece)?, ground.brief.piece(piece)?);
+    fn of_piece(checked: &CheckedRoom<'_>, layout: &Layout, piece: PieceId) -> Option<Self> {
+        let (placed, asked) = (layout.of(piece)?, checked.brief.piece(piece)?);
         let (out, axis) = (placed.facing, placed.along());
         let origin = placed.anchor + out * placed.size.depth;
         let least = asked.width.least.min(placed.size.width);
@@ -67,17 +67,17 @@ impl Mouth {
             None => (-least / 2.0, least / 2.0, f64::NEG_INFINITY),
         };
         let span = Stretch { from, to };
-        let mut mouth = Self { origin, axis, span, limits: span, out, wall: None }.limited_by(ground);
+        let mut mouth = Self { origin, axis, span, limits: span, out, wall: None }.limited_by(checked);
         mouth.limits.from = mouth.limits.from.max(own_from);
         Some(mouth)
     }
 
     /// Limited by the walls that its line runs into, seen from its middle.
-    fn limited_by(mut self, ground: &CheckedRoom<'_>) -> Self {
+    fn limited_by(mut self, checked: &CheckedRoom<'_>) -> Self {
         let middle = (self.span.from + self.span.to) / 2.0;
         let from = self.origin + self.axis * middle;
         let hit =
-            |way: Point| ground.walls.iter().filter_map(|&wall| ahead(from, way, wall)).fold(f64::INFINITY, f64::min);
+            |way: Point| checked.walls.iter().filter_map(|&wall| ahead(from, way, wall)).fold(f64::INFINITY, f64::min);
         self.limits = Stretch { from: middle - hit(-self.axis), to: middle + hit(self.axis) };
         self
     }

@@ -103,7 +103,7 @@ fn in_between(scene: &CheckedLayout<'_>, seat: &InPlace<'_>, table: &InPlace<'_>
     let others = [seat.placed.piece, table.placed.piece];
     let pieces = scene.standing_but(&others);
     let pieces = pieces.flat_map(|piece| piece.parts.iter().map(|part| (piece.thing(), part)));
-    let bodies = scene.ground.bodies.iter().map(|(of, body)| (*of, body));
+    let bodies = scene.checked.bodies.iter().map(|(of, body)| (*of, body));
     let between = pieces.chain(bodies).filter(|(_, shape)| meets(shape, &strip));
     let breach = |(of, _): (Thing, &Convex)| {
         let between = [of, seat.thing(), table.thing()];

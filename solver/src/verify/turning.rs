@@ -34,13 +34,13 @@ pub(super) fn breaches(scene: &CheckedLayout<'_>, layout: &Layout) -> Vec<Breach
 fn obstacles(scene: &CheckedLayout<'_>) -> Vec<Convex> {
     let stays = |kind: PieceKind| !kind.is_flat() && !kind.traits().moves_aside;
     let pieces = scene.pieces.iter().filter(|piece| stays(piece.piece.kind));
-    scene.ground.bare.iter().cloned().chain(pieces.flat_map(|piece| piece.parts.iter().cloned())).collect()
+    scene.checked.bare.iter().cloned().chain(pieces.flat_map(|piece| piece.parts.iter().cloned())).collect()
 }
 
 /// The largest circle about `centre` that nothing stands in; 0 outside the room.
 fn free_radius(scene: &CheckedLayout<'_>, obstacles: &[Convex], centre: Point) -> f64 {
     let about = Convex::counter_clockwise([centre]);
-    if !scene.ground.outline.covers(&about) {
+    if !scene.checked.outline.covers(&about) {
         return 0.0;
     }
     obstacles.iter().map(|shape| apart(shape, &about)).fold(f64::INFINITY, f64::min)
@@ -55,7 +55,7 @@ fn reached(
     diameter: f64,
 ) -> bool {
     let walkway = scene.rule(Clearance::Walkway);
-    let mouth = Mouth::of(scene.ground, layout, door);
+    let mouth = Mouth::of(scene.checked, layout, door);
     // A disc wider than the circle could not stand in it: then the circle itself is what must arrive.
     let disc = walkway.min(diameter) - SLACK;
     mouth.is_some_and(|mouth| travels(obstacles, &mouth.widened(walkway, None), &Target::Place(centre), disc))

@@ -62,7 +62,7 @@ fn needs_as_told(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way, told: f6
         return true;
     }
     let less = told < way.asks && matches!(way.to, End::Item(_));
-    less && !way.lets_pass(scene, layout, &scene.ground.bare, (told + EXACT).min(way.asks))
+    less && !way.lets_pass(scene, layout, &scene.checked.bare, (told + EXACT).min(way.asks))
 }
 
 /// What the way needs: its rule; to a doorway or window, the width in the empty room where that is less.
@@ -73,7 +73,7 @@ fn needs(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> Option<f64> {
 
 /// How wide the ways between doorways and windows are with nothing in the room, where that is less than their rule.
 fn empty_widths<'a>(scene: &'a CheckedLayout<'_>, layout: &Layout) -> &'a [(Way, f64)] {
-    scene.ground.empty_widths.get_or_init(|| {
+    scene.checked.empty_widths.get_or_init(|| {
         let between_items = ways(scene).into_iter().filter(|way| matches!(way.to, End::Item(_)));
         between_items.filter_map(|way| Some((way, empty_width(scene, layout, &way)?))).collect()
     })
@@ -81,7 +81,7 @@ fn empty_widths<'a>(scene: &'a CheckedLayout<'_>, layout: &Layout) -> &'a [(Way,
 
 /// `None` where the empty room gives what the rule asks.
 fn empty_width(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> Option<f64> {
-    let passes = |diameter: f64| way.lets_pass(scene, layout, &scene.ground.bare, diameter);
+    let passes = |diameter: f64| way.lets_pass(scene, layout, &scene.checked.bare, diameter);
     if passes(way.asks) {
         return None;
     }
@@ -95,7 +95,7 @@ fn empty_width(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> Option<
 
 impl Way {
     fn gates(&self, scene: &CheckedLayout<'_>, layout: &Layout) -> Option<(Gate, Gate)> {
-        let mouth = |end| Mouth::of(scene.ground, layout, end);
+        let mouth = |end| Mouth::of(scene.checked, layout, end);
         let (from, to) = (mouth(self.from)?, mouth(self.to)?);
         Some((from.widened(self.asks, Some(&to)), to.widened(self.asks, Some(&from))))
     }
@@ -169,7 +169,7 @@ pub(super) fn around(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> V
         let pair = front.as_ref().zip(table);
         pair.is_some_and(|(front, table)| apart(front, &table.main()) <= passage + NEEDED)
     };
-    let mut all = scene.ground.bare.clone();
+    let mut all = scene.checked.bare.clone();
     let standing = scene.pieces.iter().filter(|piece| !piece.is_flat() && !own_table(piece));
     all.extend(standing.flat_map(|piece| piece.parts.iter().cloned()));
     all

@@ -8,7 +8,7 @@ use super::checked_room::Zone;
 pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let mut found = Vec::new();
     for piece in &scene.pieces {
-        for zone in scene.ground.zones.iter().filter(|zone| stops(zone, piece)) {
+        for zone in scene.checked.zones.iter().filter(|zone| stops(zone, piece)) {
             let depth = piece.tight.iter().filter_map(|part| zone.shape.entered_by(part)).fold(0.0, f64::max);
             if depth > 0.0 {
                 found.push(Breach::new(zone.rule, Wrong::InZone, &[piece.thing(), zone.of], depth));

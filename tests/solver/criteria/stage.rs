@@ -15,7 +15,7 @@ use elbowroom_solver::criteria::talk::TalkFinding;
 use elbowroom_solver::criteria::upkeep::UpkeepFinding;
 use elbowroom_solver::criteria::view::ViewFinding;
 use elbowroom_solver::criteria::ways::WaysFinding;
-use elbowroom_solver::criteria::{Finding, Judgement, Scene, judge};
+use elbowroom_solver::criteria::{Finding, Judgement, LayoutInRoom, judge};
 use elbowroom_solver::routes::{End, Route};
 use elbowroom_solver::{Layout, Placed, Site, Size};
 
@@ -203,7 +203,7 @@ impl Stage {
         let site = Site::of(&self.brief);
         let (main_seat, _) = self.brief.pieces().find(|(_, piece)| piece.kind.is_seat()).unwrap();
         let Self { brief, layout, routes } = self;
-        judge(&Scene { brief, site: &site, layout, routes, main_seat })
+        judge(&LayoutInRoom { brief, site: &site, layout, routes, main_seat })
     }
 
     /// What one criterion says.

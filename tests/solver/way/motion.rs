@@ -2,7 +2,7 @@
 
 use std::collections::VecDeque;
 
-use elbowroom_solver::way::turn::longest;
+use elbowroom_solver::way_in::turn::longest;
 use proptest::prelude::*;
 
 /// Steps of the rectangle's angle in a quarter turn.

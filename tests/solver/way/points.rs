@@ -1,8 +1,8 @@
 //! Each point of a way at its edge, and a hair past it.
 
-use elbowroom_model::way::{LandingTurn, Load, LoadPart, PointKind, Way, WayPoint};
-use elbowroom_solver::way::turn::longest;
-use elbowroom_solver::way::{Asks, Failed, PartCarried, Pose, carried};
+use elbowroom_model::way_in::{LandingTurn, Load, LoadPart, PointKind, Way, WayPoint};
+use elbowroom_solver::way_in::turn::longest;
+use elbowroom_solver::way_in::{Asks, Failed, PartCarried, Pose, carried};
 use proptest::prelude::*;
 
 fn way(points: &[PointKind]) -> Way {

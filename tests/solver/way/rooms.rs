@@ -1,6 +1,6 @@
 //! With a way in, no size is larger than what gets in by it, and the result says what holds it.
 
-use elbowroom_model::way::Load;
+use elbowroom_model::way_in::Load;
 use elbowroom_model::{Brief, Dimension, PieceId, Rule, scenario};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::Answer;
@@ -8,7 +8,7 @@ use elbowroom_solver::cautions::Caution;
 use elbowroom_solver::notice::Notice;
 use elbowroom_solver::refusal::{DoesNotGetIn, Why};
 use elbowroom_solver::sizes::Holding;
-use elbowroom_solver::way::{carried, most_that_gets_in};
+use elbowroom_solver::way_in::{carried, most_that_gets_in};
 
 use crate::support::ranked::{figures, piece, ranked_brief};
 use crate::support::remedied::remedied;

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use elbowroom_model::Unit;
 
 use super::{reason, size};
-use crate::render::batch::told::{Told, ToldOption, ToldResult};
+use crate::render::batch::room_line::{LineOption, LineResult, RoomLine};
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::words::batch as words;
@@ -18,8 +18,8 @@ const HANG: usize = 11;
 
 /// Every room that goes by a name which an earlier one goes by, against that first one and in its unit. `None` where all
 /// names differ.
-pub(crate) fn compared(rooms: &[Told], look: Look) -> Option<String> {
-    let mut of_name: BTreeMap<&str, Vec<&Told>> = BTreeMap::new();
+pub(crate) fn compared(rooms: &[RoomLine], look: Look) -> Option<String> {
+    let mut of_name: BTreeMap<&str, Vec<&RoomLine>> = BTreeMap::new();
     let mut names = Vec::new();
     for (told, name) in rooms.iter().filter_map(|told| Some((told, told.result.as_ref()?.room.name.as_str()))) {
         let variants = of_name.entry(name).or_default();
@@ -40,7 +40,7 @@ pub(crate) fn compared(rooms: &[Told], look: Look) -> Option<String> {
     (!text.is_empty()).then_some(text)
 }
 
-fn tell(page: &mut Page, base: &Told, other: &Told) {
+fn tell(page: &mut Page, base: &RoomLine, other: &RoomLine) {
     let unit = base.unit();
     page.entry(0, &words::called(other.source.as_deref()));
     let (Some(was), Some(is)) = (&base.result, &other.result) else { return };
@@ -62,7 +62,7 @@ fn tell(page: &mut Page, base: &Told, other: &Told) {
 }
 
 /// Rules, wishes and ranges of sizes that differ, and the room's area.
-fn asked(was: &ToldResult, is: &ToldResult, unit: Unit) -> Option<String> {
+fn asked(was: &LineResult, is: &LineResult, unit: Unit) -> Option<String> {
     let mut changes = Vec::new();
     let length =
         |figure: Option<f64>| figure.map_or_else(|| words::NOT_IN_FORCE.to_owned(), |figure| taped(unit, figure));
@@ -89,13 +89,13 @@ fn asked(was: &ToldResult, is: &ToldResult, unit: Unit) -> Option<String> {
 }
 
 /// Ranges of sizes that differ.
-fn ranges(before: &ToldOption, now: &ToldOption, unit: Unit) -> Vec<String> {
+fn ranges(before: &LineOption, now: &LineOption, unit: Unit) -> Vec<String> {
     let mut changes = Vec::new();
     for piece in &now.pieces {
         let Some(same) = before.pieces.iter().find(|it| it.name == piece.name) else { continue };
         for (dimension, range) in piece.range.each() {
             let was = same.range.each().find(|(of, _)| *of == dimension).map(|(_, range)| range);
-            let words_of = |range: &crate::render::batch::told::ToldRange| {
+            let words_of = |range: &crate::render::batch::room_line::LineRange| {
                 format!("{} to {}", taped(shop_unit(unit), range.least), taped(shop_unit(unit), range.most))
             };
             if let Some(was) = was.filter(|was| (was.least, was.most) != (range.least, range.most)) {
@@ -107,8 +107,8 @@ fn ranges(before: &ToldOption, now: &ToldOption, unit: Unit) -> Vec<String> {
 }
 
 /// How many fit, and which came and went.
-fn options(was: &ToldResult, is: &ToldResult) -> Option<String> {
-    let missing = |from: &ToldResult, to: &ToldResult| {
+fn options(was: &LineResult, is: &LineResult) -> Option<String> {
+    let missing = |from: &LineResult, to: &LineResult| {
         let keys = from.options.iter().map(|option| option.key.clone());
         keys.filter(|key| to.options.iter().all(|option| option.key != *key)).collect::<Vec<_>>()
     };
@@ -120,7 +120,7 @@ fn options(was: &ToldResult, is: &ToldResult) -> Option<String> {
 }
 
 /// What stands first, and its score.
-fn first(base: &Told, other: &Told) -> Option<String> {
+fn first(base: &RoomLine, other: &RoomLine) -> Option<String> {
     match (base.best(), other.best()) {
         (Some(was), Some(is)) if was.key != is.key => {
             Some(words::first_change(&was.title, was.score, &is.title, is.score))
@@ -133,7 +133,7 @@ fn first(base: &Told, other: &Told) -> Option<String> {
 }
 
 /// Pieces of the first option whose largest sizes differ, that came, and that went.
-fn sizes(was: Option<&ToldOption>, is: Option<&ToldOption>, unit: Unit) -> Option<String> {
+fn sizes(was: Option<&LineOption>, is: Option<&LineOption>, unit: Unit) -> Option<String> {
     let (was, is) = was.zip(is)?;
     let mut changes = Vec::new();
     for piece in &is.pieces {

@@ -4,7 +4,7 @@ use elbowroom_model::Unit;
 
 use super::{reason, sizes};
 use crate::process::failure::Failure;
-use crate::render::batch::told::{Fate, Told, ToldOption};
+use crate::render::batch::room_line::{Fate, LineOption, RoomLine};
 use crate::text::cells::{cell, line};
 use crate::words::batch as words;
 
@@ -36,11 +36,11 @@ pub(crate) fn head() -> Result<String, Failure> {
 }
 
 /// The row of a room, as a line.
-pub(crate) fn row(told: &Told) -> Result<String, Failure> {
-    let of_result = |figure: fn(&crate::render::batch::told::ToldResult) -> String| {
+pub(crate) fn row(told: &RoomLine) -> Result<String, Failure> {
+    let of_result = |figure: fn(&crate::render::batch::room_line::LineResult) -> String| {
         told.result.as_ref().map_or_else(String::new, figure)
     };
-    let of_best = |figure: fn(&ToldOption) -> String| told.best().map_or_else(String::new, figure);
+    let of_best = |figure: fn(&LineOption) -> String| told.best().map_or_else(String::new, figure);
     line(&[
         cell(told.source.as_deref().unwrap_or_default()),
         cell(&of_result(|result| result.room.name.clone())),

@@ -3,7 +3,7 @@
 use elbowroom_model::Unit;
 
 use super::{Summary, plan_name, reason, size};
-use crate::render::batch::told::{Fate, Told, ToldOption};
+use crate::render::batch::room_line::{Fate, LineOption, RoomLine};
 use crate::text::markup::escaped;
 use crate::words::batch as words;
 use crate::words::lengths::{shop_unit, sign};
@@ -44,7 +44,7 @@ pub(crate) struct Part {
 }
 
 /// A page: these rooms.
-pub(crate) fn page(rooms: &[Told], part: &Part) -> String {
+pub(crate) fn page(rooms: &[RoomLine], part: &Part) -> String {
     let mut summary = Summary::default();
     rooms.iter().for_each(|room| summary.count(room));
     let rows: String = rooms.iter().map(row).collect();
@@ -66,7 +66,7 @@ pub(crate) fn page(rooms: &[Told], part: &Part) -> String {
     )
 }
 
-fn row(told: &Told) -> String {
+fn row(told: &RoomLine) -> String {
     let class = if told.fate() == Fate::Fits { "" } else { " class=\"without\"" };
     let source = escaped(&words::called(told.source.as_deref()));
     let (name, area) = told.result.as_ref().map_or_else(
@@ -88,7 +88,7 @@ fn row(told: &Told) -> String {
 }
 
 /// The first option in words.
-fn answer(best: &ToldOption, unit: Unit) -> String {
+fn answer(best: &LineOption, unit: Unit) -> String {
     let score = words::scored(best.score, best.first_place_share);
     let sizes = best.pieces.iter().map(|piece| {
         let size = words::sizes(&size(piece, unit), sign(shop_unit(unit)));
@@ -99,7 +99,7 @@ fn answer(best: &ToldOption, unit: Unit) -> String {
 }
 
 /// The picture of the first option.
-fn plan(told: &Told) -> String {
+fn plan(told: &RoomLine) -> String {
     let drawn = told.best().map(|best| {
         let plan = plan_name(&told.content);
         format!("<img src=\"{plan}\" alt=\"{}\" loading=\"lazy\">", escaped(&words::plan_of(&best.title)))

@@ -4,8 +4,8 @@ mod compare;
 mod csv;
 mod index;
 mod plan;
+pub(crate) mod room_line;
 mod summary;
-pub(crate) mod told;
 
 pub(crate) use compare::compared;
 pub(crate) use csv::{ROWS_START, head, row};
@@ -15,12 +15,12 @@ pub(crate) use summary::{Summary, text as summary};
 
 use elbowroom_model::{Rounding, Unit};
 
-use crate::render::batch::told::{Told, ToldOption, ToldPiece};
+use crate::render::batch::room_line::{LineOption, LinePiece, RoomLine};
 use crate::words::batch as words;
 use crate::words::lengths::shopped;
 
 /// Why the room has no option, in a sentence or two; nothing where it has one.
-fn reason(told: &Told) -> Option<String> {
+fn reason(told: &RoomLine) -> Option<String> {
     if let Some(fault) = told.faults.first() {
         return Some(words::at_fault(&fault.message, fault.place.as_ref().map(|place| place.line), told.faults.len()));
     }
@@ -30,13 +30,13 @@ fn reason(told: &Told) -> Option<String> {
 }
 
 /// `280 x 230 x 105`: the largest size to shop by.
-fn size(piece: &ToldPiece, unit: Unit) -> String {
+fn size(piece: &LinePiece, unit: Unit) -> String {
     let figures = piece.size.figures().into_iter().map(|figure| shopped(unit, figure, Rounding::Down));
     figures.collect::<Vec<_>>().join(" x ")
 }
 
 /// The pieces of an option with their sizes, `between` them.
-fn sizes(option: &ToldOption, unit: Unit, between: &str) -> String {
+fn sizes(option: &LineOption, unit: Unit, between: &str) -> String {
     let pieces = option.pieces.iter().map(|piece| format!("{} {}", piece.name, size(piece, unit)));
     pieces.collect::<Vec<_>>().join(between)
 }

@@ -1,7 +1,7 @@
 //! What a run over many rooms tells at its end.
 
 use super::reason;
-use crate::render::batch::told::{Fate, Told};
+use crate::render::batch::room_line::{Fate, RoomLine};
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
@@ -20,7 +20,7 @@ pub(crate) struct Summary {
 
 impl Summary {
     /// Counts a room.
-    pub(crate) fn count(&mut self, told: &Told) {
+    pub(crate) fn count(&mut self, told: &RoomLine) {
         match told.fate() {
             Fate::Fits => self.tally.fit += 1,
             Fate::NothingFits => self.tally.nothing_fits += 1,

@@ -1,8 +1,8 @@
 //! The way in, where the scenario gives one: what is passed, where it is narrowest, and which pieces get by.
 
-use elbowroom_model::way::Way;
+use elbowroom_model::way_in::Way;
 use elbowroom_model::{Brief, Rounding, Unit};
-use elbowroom_solver::way::{PieceIn, of_a_brief};
+use elbowroom_solver::way_in::{PieceIn, of_a_brief};
 
 use crate::render::way::{measures, misses};
 use crate::text::page::Page;

@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Clearance, Hand};
 use elbowroom_solver::answer::{OptionPiece, RankedOption, Thing};
 
-use super::Told;
+use super::RankPage;
 use super::facing::faced;
 use crate::text::page::Page;
 use crate::words::answer::title;
@@ -13,7 +13,7 @@ use crate::words::{rank as words, refused};
 const HANG: usize = 12;
 
 /// The head of the page and the first option's decisions.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
+pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     let brief = told.brief();
     page.paragraph(0, &refused::summary(told.answer, told.by));
     page.strong(&format!("1. {}", title(brief, &best.choices)));
@@ -49,12 +49,12 @@ fn beside<'a>(brief: &'a Brief, seat: OptionPiece<'_>, hand: Hand) -> Option<&'a
 }
 
 /// From the front of the seat to the media unit.
-fn distance(told: &Told<'_>, best: &RankedOption) -> Option<String> {
+fn distance(told: &RankPage<'_>, best: &RankedOption) -> Option<String> {
     let gap = best.gaps.iter().find(|gap| gap.rule == Clearance::ScreenToSeat)?;
     Some(told.tape(gap.clear))
 }
 
-fn firm(told: &Told<'_>, best: &RankedOption) -> String {
+fn firm(told: &RankPage<'_>, best: &RankedOption) -> String {
     let rival = best.turns_if.as_ref().and_then(|turn| {
         let rival = told.answer.keyed(&turn.then_first)?;
         Some((turn, told.brief().wishes.get(turn.criterion), rival))

@@ -7,9 +7,9 @@ mod facing;
 mod group;
 mod others;
 mod places;
+mod rank_page;
 mod refused;
 mod sizes;
-mod told;
 mod ways;
 mod why;
 mod work;
@@ -20,9 +20,9 @@ use elbowroom_solver::answer::{RankedOption, Thing};
 pub(crate) use changed::text as changed;
 pub(crate) use group::{Group, groups};
 pub(in crate::render) use places::tell as setting_out;
+pub(crate) use rank_page::RankPage;
 pub(crate) use refused::{Reason, reasons};
 pub(crate) use sizes::held;
-pub(crate) use told::Told;
 pub(crate) use work::explained;
 
 use crate::text::look::Look;
@@ -37,7 +37,7 @@ pub(crate) fn wall_faced(brief: &Brief, option: &RankedOption) -> Option<WallId>
 }
 
 /// The page of a result.
-pub(crate) fn text(told: &Told<'_>, look: Look) -> String {
+pub(crate) fn text(told: &RankPage<'_>, look: Look) -> String {
     let mut page = Page::new(look);
     match told.answer.options.as_slice() {
         [] => refused::tell_nothing_fits(&mut page, told),
@@ -50,7 +50,7 @@ pub(crate) fn text(told: &Told<'_>, look: Look) -> String {
     page.into_text()
 }
 
-fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption, others: &[RankedOption]) {
+fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
     answer::tell(page, told, best);
     why::tell(page, told.brief(), best, others);
     sizes::tell(page, told, best);
@@ -62,7 +62,7 @@ fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption, others: &[RankedO
     left_out(page, told, best);
 }
 
-fn sketch(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
+fn sketch(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     if !told.sketch {
         return;
     }
@@ -72,7 +72,7 @@ fn sketch(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
     }
 }
 
-fn left_out(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
+fn left_out(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
     if option.layout.left_out.is_empty() {
         return;
     }
@@ -83,7 +83,7 @@ fn left_out(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
     }
 }
 
-fn notices(page: &mut Page, told: &Told<'_>) {
+fn notices(page: &mut Page, told: &RankPage<'_>) {
     let notices = said::notices(told.answer);
     if notices.is_empty() {
         return;

@@ -3,7 +3,7 @@
 use elbowroom_model::{Dimension, Rounding};
 use elbowroom_solver::answer::RankedOption;
 
-use super::Told;
+use super::RankPage;
 use super::group::groups;
 use crate::text::page::Page;
 use crate::words::lengths::{shop_unit, shopped, sign};
@@ -15,7 +15,7 @@ const TOLD_APART_BY: usize = 4;
 const SAME: f64 = 3.0;
 
 /// Options from the second on, as many as are shown.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption, others: &[RankedOption]) {
+pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
     if others.is_empty() {
         page.heading(refused::no_other(told.answer.undecided()));
         return;
@@ -34,7 +34,7 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption, others
 }
 
 /// `corner sofa 210 x 180 x 95, coffee table 110 x 60`.
-fn sizes(told: &Told<'_>, option: &RankedOption) -> String {
+fn sizes(told: &RankPage<'_>, option: &RankedOption) -> String {
     let of_group = |group: super::group::Group<'_>| {
         let together =
             |dimension| group.piece.sizes.get(dimension).map(|it| shopped(told.units(), it.together, Rounding::Down));
@@ -46,7 +46,7 @@ fn sizes(told: &Told<'_>, option: &RankedOption) -> String {
 }
 
 /// How its scores differ from the first option's, the weightiest first.
-fn apart(told: &Told<'_>, option: &RankedOption, best: &RankedOption) -> String {
+fn apart(told: &RankPage<'_>, option: &RankedOption, best: &RankedOption) -> String {
     let mut differences: Vec<(f64, f64, &str)> = Vec::new();
     for judgement in &option.judgements {
         let first = best.judgement(judgement.criterion);

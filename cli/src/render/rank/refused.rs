@@ -3,7 +3,7 @@
 use elbowroom_solver::answer::Answer;
 use elbowroom_solver::refusal::{Refusal, Why};
 
-use super::Told;
+use super::RankPage;
 use crate::text::page::Page;
 use crate::words::answer as said;
 use crate::words::refused as words;
@@ -12,7 +12,7 @@ use crate::words::refused as words;
 const TOLD: usize = 8;
 
 /// The head of the page where no option fits, and the remedies.
-pub(super) fn tell_nothing_fits(page: &mut Page, told: &Told<'_>) {
+pub(super) fn tell_nothing_fits(page: &mut Page, told: &RankPage<'_>) {
     page.paragraph(0, &words::summary(told.answer, told.by));
     let undecided = told.answer.undecided();
     page.strong(words::nothing_fits(undecided));
@@ -32,7 +32,7 @@ pub(super) fn tell_nothing_fits(page: &mut Page, told: &Told<'_>) {
 }
 
 /// Each reason once, with the arrangements it refuses; apart from them those that were not decided.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>) {
+pub(super) fn tell(page: &mut Page, told: &RankPage<'_>) {
     for (heading, reasons) in reasons(told.answer) {
         page.heading(heading);
         for Reason { why, keys, .. } in reasons.iter().take(TOLD) {

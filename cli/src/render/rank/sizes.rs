@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Dimension, Rounding};
 use elbowroom_solver::answer::{PieceSizes, RankedOption};
 
-use super::Told;
+use super::RankPage;
 use super::group::groups;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
@@ -11,7 +11,7 @@ use crate::words::lengths::{shop_unit, shopped, shopped_range, sign};
 use crate::words::rank as words;
 
 /// Sizes that fit together, with what holds them.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
+pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     page.strong(&words::sizes(sign(shop_unit(told.units()))));
     let mut table = Table::new(&[
         ("", Stand::Left),
@@ -35,7 +35,7 @@ pub(super) fn tell(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
 }
 
 /// What each size could be if all else gave way, where that is more.
-pub(super) fn tell_alone(page: &mut Page, told: &Told<'_>, best: &RankedOption) {
+pub(super) fn tell_alone(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     let mut entries = Vec::new();
     for group in groups(told.brief(), best) {
         let more: Vec<String> =
@@ -54,7 +54,7 @@ pub(super) fn tell_alone(page: &mut Page, told: &Told<'_>, best: &RankedOption) 
 }
 
 /// `width up to 248`, where that is a step more than together.
-fn alone(told: &Told<'_>, sizes: &PieceSizes, dimension: Dimension) -> Option<String> {
+fn alone(told: &RankPage<'_>, sizes: &PieceSizes, dimension: Dimension) -> Option<String> {
     let found = sizes.get(dimension)?;
     let alone = found.alone?;
     let shop = shop_unit(told.units());

@@ -4,7 +4,7 @@ use elbowroom_model::scenario;
 use elbowroom_solver::answer::{Answer, Work};
 use elbowroom_solver::{Limits, Unwatched, rank};
 
-use super::{Told, text};
+use super::{RankPage, text};
 use crate::text::look::Look;
 use crate::words::answer::{remedies, title};
 
@@ -32,7 +32,7 @@ fn two_options() -> Answer {
 }
 
 fn page(answer: &Answer, width: usize) -> String {
-    text(&Told { answer, shown: 6, by: None, sketch: false }, Look { width, colour: false })
+    text(&RankPage { answer, shown: 6, by: None, sketch: false }, Look { width, colour: false })
 }
 
 /// Columns that a line takes.

@@ -4,19 +4,19 @@ use elbowroom_model::Rounding;
 use elbowroom_solver::answer::{RankedOption, Thing};
 use elbowroom_solver::routes::Route;
 
-use super::Told;
+use super::RankPage;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::rank as words;
 
 /// Routes, then gaps.
-pub(super) fn tell(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
+pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
     routes(page, told, option);
     gaps(page, told, option);
 }
 
-fn routes(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
+fn routes(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
     if option.routes.is_empty() {
         return;
     }
@@ -37,14 +37,14 @@ fn routes(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
     page.table(3, &table);
 }
 
-fn pinch(told: &Told<'_>, route: &Route) -> String {
+fn pinch(told: &RankPage<'_>, route: &Route) -> String {
     match route.pinch {
         Some(pinch) => words::between(told.brief(), pinch.between.map(Thing::from)),
         None => words::NO_PINCH.to_owned(),
     }
 }
 
-fn gaps(page: &mut Page, told: &Told<'_>, option: &RankedOption) {
+fn gaps(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
     if option.gaps.is_empty() {
         return;
     }

@@ -4,7 +4,7 @@ use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use sha2::{Digest, Sha256};
 
-use super::Told;
+use super::ReportPage;
 use crate::drawing::faces_of;
 use crate::render::plan::Alone;
 use crate::text::markup::Markup;
@@ -15,7 +15,7 @@ const RANKING: &str = include_str!("ranking.js");
 const PAGE: &str = include_str!("page.js");
 
 /// The head: everything is forbidden but this page's own style, scripts and letters, each by what it holds.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>, plans: &[Alone]) {
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, plans: &[Alone]) {
     let style = format!("{}{STYLE}", faces_of(plans.iter().map(|plan| &plan.sheet)));
     let policy = format!(
         "default-src 'none'; style-src {}; script-src {} {}; font-src data:; base-uri 'none'; form-action 'none'",
@@ -33,14 +33,14 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>, plans: &[Alone]) {
 }
 
 /// The scores, and the scripts that weigh them anew.
-pub(super) fn put_scripts(page: &mut Markup, told: &Told<'_>) {
+pub(super) fn put_scripts(page: &mut Markup, told: &ReportPage<'_>) {
     page.open("script", &[("type", "application/json"), ("id", "scores")]).raw(&data(told)).end();
     page.open("script", &[("id", "ranking")]).raw(RANKING).end();
     page.open("script", &[]).raw(PAGE).end();
 }
 
 /// Rows of scores in the order that settles ties, and the rank that each option has on the page.
-fn data(told: &Told<'_>) -> String {
+fn data(told: &ReportPage<'_>) -> String {
     let mut options: Vec<_> = told.answer.options.iter().collect();
     options.sort_by_key(|option| option.by_size);
     let scores: Vec<Vec<f64>> =

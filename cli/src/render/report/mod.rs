@@ -7,12 +7,12 @@
 mod head;
 mod option;
 mod order;
+mod report_page;
 mod room;
 mod sources;
-mod told;
 mod wishes;
 
-pub(crate) use told::Told;
+pub(crate) use report_page::ReportPage;
 
 use crate::drawing::Scale;
 use crate::render::plan::{self, Alone};
@@ -23,7 +23,7 @@ use crate::words::report as words;
 const SCALE: Scale = Scale(50);
 
 /// The page.
-pub(crate) fn page(told: &Told<'_>) -> String {
+pub(crate) fn page(told: &ReportPage<'_>) -> String {
     let plans = plans(told);
     let mut page = Markup::default();
     page.raw("<!DOCTYPE html>\n").open("html", &[("lang", "en")]);
@@ -48,7 +48,7 @@ pub(crate) fn page(told: &Told<'_>) -> String {
     page.finished()
 }
 
-fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[Alone]) {
+fn put_options(page: &mut Markup, told: &ReportPage<'_>, plans: &[Alone]) {
     page.open("section", &[("aria-labelledby", "h-options")]);
     page.element("h2", &[("id", "h-options")], words::OPTIONS);
     page.element("p", &[("class", "soft")], &words::drawn(plans.len(), told.answer.options.len(), told.file));
@@ -60,7 +60,7 @@ fn put_options(page: &mut Markup, told: &Told<'_>, plans: &[Alone]) {
 }
 
 /// The plans of the options that are shown, each with what its numbers stand for.
-fn plans(told: &Told<'_>) -> Vec<Alone> {
+fn plans(told: &ReportPage<'_>) -> Vec<Alone> {
     let answer = told.answer;
     let shown = answer.options.iter().take(told.shown);
     shown.map(|option| plan::alone(plan::Shown { answer, option }, SCALE)).collect()

@@ -4,7 +4,7 @@ use elbowroom_model::Dimension;
 use elbowroom_solver::answer::{RankedOption, Thing};
 use elbowroom_solver::criteria::Judgement;
 
-use super::Told;
+use super::ReportPage;
 use crate::drawing::{Font, Sheet, svg};
 use crate::render::plan::Alone;
 use crate::text::markup::Markup;
@@ -14,7 +14,7 @@ use crate::words::rank::{self as rank_words, share};
 use crate::words::report as words;
 
 /// An entry of the list of options.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>, option: &RankedOption, plan: &Alone) {
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption, plan: &Alone) {
     let id = format!("option-{}", option.rank);
     let heading = format!("h-{id}");
     page.open("li", &[("id", &id)]).open("article", &[("class", "option"), ("aria-labelledby", &heading)]);
@@ -47,7 +47,7 @@ fn put_plan(page: &mut Markup, option: &RankedOption, plan: &Sheet, key: &[Strin
 }
 
 /// Each criterion with its score and its sentence; what weighs most first.
-fn put_reasons(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
+fn put_reasons(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption) {
     let brief = &told.answer.brief;
     let mut judgements: Vec<_> = option.judgements.iter().collect();
     let weight = |judgement: &Judgement| brief.wishes.get(judgement.criterion);
@@ -66,7 +66,7 @@ fn put_reasons(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
     end_table(page);
 }
 
-fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
+fn put_sizes(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption) {
     let units = told.answer.brief.units;
     let caption = words::sizes(sign(shop_unit(units)));
     let heads = [
@@ -94,7 +94,7 @@ fn put_sizes(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
     end_table(page);
 }
 
-fn put_ways(page: &mut Markup, told: &Told<'_>, option: &RankedOption) {
+fn put_ways(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption) {
     if option.routes.is_empty() {
         return;
     }

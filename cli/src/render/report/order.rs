@@ -1,13 +1,13 @@
 //! Every option in a line: its place, its score, how often it comes first.
 
-use super::Told;
+use super::ReportPage;
 use crate::text::markup::Markup;
 use crate::words::answer::title;
 use crate::words::rank::share;
 use crate::words::report as words;
 
 /// The table of all options, best first.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     page.open("section", &[("aria-labelledby", "h-order")]);
     page.element("h2", &[("id", "h-order")], words::ORDER);
     page.open("div", &[("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", words::ALL_OPTIONS)]);

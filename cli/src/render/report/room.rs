@@ -2,7 +2,7 @@
 
 use elbowroom_model::{ItemKind, WallItem};
 
-use super::Told;
+use super::ReportPage;
 use crate::render::rank::{Reason, reasons};
 use crate::text::markup::Markup;
 use crate::words::answer as said;
@@ -11,7 +11,7 @@ use crate::words::refused;
 use crate::words::report as words;
 
 /// Room and answer.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     let answer = told.answer;
     page.element("h1", &[], &answer.brief.room.name);
     page.element("p", &[], &refused::summary(answer, None));
@@ -40,7 +40,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
     page.end().end().end().end();
 }
 
-fn holds(told: &Told<'_>, item: &WallItem) -> String {
+fn holds(told: &ReportPage<'_>, item: &WallItem) -> String {
     match item.kind {
         ItemKind::Socket(_) => item.name.clone(),
         _ => format!("{} {}", item.name, taped(told.answer.brief.units, item.width)),
@@ -48,7 +48,7 @@ fn holds(told: &Told<'_>, item: &WallItem) -> String {
 }
 
 /// What would help where nothing fits.
-pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
+pub(super) fn put_remedies(page: &mut Markup, told: &ReportPage<'_>) {
     page.open("section", &[("aria-labelledby", "h-help")]);
     page.element("h2", &[("id", "h-help")], refused::remedies(told.answer.undecided()));
     if told.answer.remedies.is_empty() {
@@ -64,7 +64,7 @@ pub(super) fn put_remedies(page: &mut Markup, told: &Told<'_>) {
 }
 
 /// Why the others do not fit.
-pub(super) fn put_refused(page: &mut Markup, told: &Told<'_>) {
+pub(super) fn put_refused(page: &mut Markup, told: &ReportPage<'_>) {
     let ids = ["h-refused", "h-undecided"];
     for (id, (heading, reasons)) in ids.into_iter().zip(reasons(told.answer)) {
         page.open("section", &[("aria-labelledby", id)]);

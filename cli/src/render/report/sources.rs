@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, tables};
 
-use super::Told;
+use super::ReportPage;
 use crate::text::markup::Markup;
 use crate::words::answer as said;
 use crate::words::check as check_words;
@@ -10,7 +10,7 @@ use crate::words::lengths::taped;
 use crate::words::report as words;
 
 /// Cautions, then sources.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     page.open("section", &[("aria-labelledby", "h-cautions")]);
     page.element("h2", &[("id", "h-cautions")], words::CAUTIONS).open("ul", &[]);
     for notice in &said::notices(told.answer) {
@@ -24,7 +24,7 @@ pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
     page.element("p", &[], words::TAGS).end();
 }
 
-fn put_criteria(page: &mut Markup, told: &Told<'_>) {
+fn put_criteria(page: &mut Markup, told: &ReportPage<'_>) {
     let Some(best) = told.answer.options.first() else { return };
     page.element("h3", &[], words::YARDSTICKS).open("ul", &[]);
     for judgement in &best.judgements {
@@ -34,7 +34,7 @@ fn put_criteria(page: &mut Markup, told: &Told<'_>) {
     page.end();
 }
 
-fn put_rules(page: &mut Markup, told: &Told<'_>) {
+fn put_rules(page: &mut Markup, told: &ReportPage<'_>) {
     let rules = &told.answer.brief.rules;
     page.element("h3", &[], &check_words::rules(&rules.profile)).open("ul", &[]);
     for &rule in Clearance::ALL {

@@ -1,11 +1,11 @@
 //! A slider for each wish. Hidden until the script is there that they need.
 
-use super::Told;
+use super::ReportPage;
 use crate::text::markup::Markup;
 use crate::words::report as words;
 
 /// The sliders, in the order of the criteria's columns.
-pub(super) fn put(page: &mut Markup, told: &Told<'_>) {
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     let Some(best) = told.answer.options.first() else { return };
     page.open("section", &[("id", "wishes"), ("aria-labelledby", "h-wishes"), ("hidden", "")]);
     page.element("h2", &[("id", "h-wishes")], words::WISHES);

@@ -18,7 +18,7 @@ use crate::words::shop::{self as words, Names};
 
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Told<'a> {
+pub(crate) struct ShopPage<'a> {
     /// What was asked, and what candidates and rows are called.
     pub names: Names<'a>,
     /// What came out.
@@ -29,7 +29,7 @@ pub(crate) struct Told<'a> {
     pub currency: Option<&'a str>,
 }
 
-impl Told<'_> {
+impl ShopPage<'_> {
     const fn units(&self) -> Unit {
         self.names.brief.units
     }
@@ -41,7 +41,7 @@ impl Told<'_> {
 }
 
 /// The page of a list against a room.
-pub(crate) fn text(told: &Told<'_>, budget: Option<Money>, look: Look) -> String {
+pub(crate) fn text(told: &ShopPage<'_>, budget: Option<Money>, look: Look) -> String {
     let mut page = Page::new(look);
     let found = told.found;
     let fit = found.candidates.iter().filter(|one| one.goes()).count();
@@ -73,7 +73,7 @@ pub(crate) fn text(told: &Told<'_>, budget: Option<Money>, look: Look) -> String
 /// A candidate as listed and as found.
 type Candidate<'a> = (&'a ListedPiece, &'a CandidateFound);
 
-fn candidates(page: &mut Page, told: &Told<'_>, of_row: &[Candidate<'_>]) {
+fn candidates(page: &mut Page, told: &ShopPage<'_>, of_row: &[Candidate<'_>]) {
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Right), ("", Stand::Left)]);
     for (listed, found) in of_row {
         let sides = [Some(listed.width), listed.return_length, Some(listed.depth)];
@@ -86,7 +86,7 @@ fn candidates(page: &mut Page, told: &Told<'_>, of_row: &[Candidate<'_>]) {
 }
 
 /// What is said of one candidate.
-fn verdict(told: &Told<'_>, listed: &ListedPiece, one: &CandidateFound) -> String {
+fn verdict(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> String {
     let figure = |length: f64, rounding| shopped(told.units(), length, rounding);
     let mut said = Vec::new();
     if let Some(best) = one.options.first() {
@@ -119,7 +119,7 @@ fn lower_first(text: &str) -> String {
     chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }
 
-fn would_help(page: &mut Page, told: &Told<'_>) {
+fn would_help(page: &mut Page, told: &ShopPage<'_>) {
     let all = told.names.listed.iter().zip(&told.found.candidates);
     let helped: Vec<Candidate<'_>> = all.filter(|(_, one)| !one.remedies.is_empty()).collect();
     if helped.is_empty() {
@@ -131,7 +131,7 @@ fn would_help(page: &mut Page, told: &Told<'_>) {
     }
 }
 
-fn sets(page: &mut Page, told: &Told<'_>, found: &SetsFound, budget: Option<Money>) {
+fn sets(page: &mut Page, told: &ShopPage<'_>, found: &SetsFound, budget: Option<Money>) {
     page.heading(&words::sets(found.sets.len(), budget.map(|budget| told.price(budget)).as_deref()));
     if let Some(why) = &found.impossible {
         impossible(page, told, why);
@@ -151,7 +151,7 @@ fn sets(page: &mut Page, told: &Told<'_>, found: &SetsFound, budget: Option<Mone
     page.faint(2, &words::solved(found.solved, found.proven));
 }
 
-fn impossible(page: &mut Page, told: &Told<'_>, why: &Impossible) {
+fn impossible(page: &mut Page, told: &ShopPage<'_>, why: &Impossible) {
     page.paragraph(2, &words::impossible(told.names, why));
     match why {
         Impossible::Pairs(pairs) => {
@@ -168,7 +168,7 @@ fn impossible(page: &mut Page, told: &Told<'_>, why: &Impossible) {
     }
 }
 
-fn set(page: &mut Page, told: &Told<'_>, set: &SetFound, place: Option<usize>) {
+fn set(page: &mut Page, told: &ShopPage<'_>, set: &SetFound, place: Option<usize>) {
     page.gap();
     let price = set.price.map(|price| told.price(price));
     let option = &set.option;

@@ -3,9 +3,9 @@
 use elbowroom_model::Dimension;
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_solver::shop::CandidateFound;
-use elbowroom_solver::way::Failed;
+use elbowroom_solver::way_in::Failed;
 
-use super::Told;
+use super::ShopPage;
 use crate::process::failure::Failure;
 use crate::text::cells::{cell, line};
 use crate::words::shop as words;
@@ -33,7 +33,7 @@ const HEADS: [&str; 18] = [
 ];
 
 /// A head, then a row for each candidate in the list's order.
-pub(crate) fn csv(told: &Told<'_>) -> Result<String, Failure> {
+pub(crate) fn csv(told: &ShopPage<'_>) -> Result<String, Failure> {
     let line = |cells: &[String]| line(cells).map_err(Failure::Unwritable);
     let mut text = line(&HEADS.map(str::to_owned))?;
     for (listed, one) in told.names.listed.iter().zip(&told.found.candidates) {
@@ -42,7 +42,7 @@ pub(crate) fn csv(told: &Told<'_>) -> Result<String, Failure> {
     Ok(text)
 }
 
-fn row(told: &Told<'_>, listed: &ListedPiece, one: &CandidateFound) -> [String; 18] {
+fn row(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> [String; 18] {
     let yes_no = |yes: bool| if yes { "yes" } else { "no" }.to_owned();
     let best = one.options.first();
     let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref());

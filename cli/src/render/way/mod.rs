@@ -1,8 +1,8 @@
 //! What `way` tells: the points, then each piece with every way to hold it, then what to heed.
 
-use elbowroom_model::way::{PointKind, Way, WayFile, WayPoint};
+use elbowroom_model::way_in::{PointKind, Way, WayFile, WayPoint};
 use elbowroom_model::{Rounding, Unit};
-use elbowroom_solver::way::{Failed, PartCarried, PieceIn, PoseTried, WayIn};
+use elbowroom_solver::way_in::{Failed, PartCarried, PieceIn, PoseTried, WayIn};
 
 use crate::text::look::Look;
 use crate::text::page::Page;

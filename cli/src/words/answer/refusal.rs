@@ -9,7 +9,7 @@ use super::cause::kept_from;
 use elbowroom_solver::Size;
 use elbowroom_solver::refusal::{Asked, DoesNotGetIn, Reason, Refusal, Why};
 use elbowroom_solver::rules::With;
-use elbowroom_solver::way::Asks;
+use elbowroom_solver::way_in::Asks;
 
 /// Why it is refused, one sentence or a few.
 pub(crate) fn refusal(brief: &Brief, refusal: &Refusal) -> String {

@@ -8,7 +8,7 @@ mod reading;
 
 use self::reading::Reading;
 use super::columns::{Column, Which};
-use super::faults::Told;
+use super::faults::FaultList;
 use super::figure::{Style, has_decimal_comma};
 use super::grid::{Grid, GridRow};
 use super::headers::{Places, headers};
@@ -20,7 +20,7 @@ use crate::quote::quoted;
 use crate::unit::Unit;
 
 /// The pieces of `grid`; all of its faults go to `told`.
-pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut Told) -> Listing {
+pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> Listing {
     let (places, passed_over) = headers(grid, asked, told);
     let style = Style { said: asked.decimals, has_commas: has_commas(grid, &places) };
     let mut reading = Reading { grid, asked, places: &places, style, currency: None, told };

@@ -2,7 +2,7 @@
 
 use crate::listing::Asked;
 use crate::listing::columns::{Column, Which};
-use crate::listing::faults::Told;
+use crate::listing::faults::FaultList;
 use crate::listing::figure::Style;
 use crate::listing::grid::{Grid, GridRow};
 use crate::listing::headers::Places;
@@ -15,7 +15,7 @@ pub(super) struct Reading<'a> {
     pub style: Style,
     /// The currency so far, and the line that said it.
     pub currency: Option<(String, usize)>,
-    pub told: &'a mut Told,
+    pub told: &'a mut FaultList,
 }
 
 impl Reading<'_> {

@@ -20,7 +20,7 @@ pub(crate) use piece::{HandRow, PieceRow};
 use crate::keyed::Keyed;
 use crate::length::Measure;
 use crate::unit::Unit;
-use crate::way::row::PointRow;
+use crate::way_in::row::PointRow;
 use crate::wishes::Criterion;
 
 /// One measured room and what should stand in it. A length is a number in `units`, or a text with a unit of its own:

@@ -22,7 +22,7 @@ use crate::scenario::check;
 use crate::scenario::document::Document;
 use crate::scenario::document::PieceRow;
 use crate::tables::{Profile, Tables};
-use crate::way;
+use crate::way_in;
 use crate::yaml::{Node, Trail};
 use names::Names;
 
@@ -47,7 +47,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
-        way::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)
+        way_in::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)
     });
     let notices = report.take_notices();
     let brief = room.map(|room| Brief {

@@ -102,7 +102,7 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
 
     /// Rows that hold every size of a piece that is left out at nothing, and what it would count by standing.
     fn without(&self, piece: PieceId) -> (SmallVec<[Row; 6]>, f64) {
-        let sizes = self.problem.ground.variables.pieces[piece.0].sizes();
+        let sizes = self.problem.context.variables.pieces[piece.0].sizes();
         let none = |variable| Row::at_most([(variable, 1.0)], 0.0);
         let rows = sizes.flat_map(|size| [none(size.up), none(size.beyond)]).collect();
         (rows, self.problem.presence(piece))

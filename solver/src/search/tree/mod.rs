@@ -287,7 +287,7 @@ pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) ->
     let values = node.engine.values();
     let placed = standing(node).into_iter().map(|state| problem.states[state].posed.pose.placed(values)).collect();
     let left_out = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Out).map(PieceId).collect();
-    let variables = problem.ground.variables;
+    let variables = problem.context.variables;
     let turning_circle =
         variables.circle.map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));
     Layout { placed, left_out, turning_circle }

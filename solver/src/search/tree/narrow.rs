@@ -16,9 +16,9 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         self.tally.layouts += 1;
         let poses: Vec<_> = standing(found).into_iter().map(|state| &self.problem.states[state].posed.pose).collect();
         let layout = layout_of(self.problem, found);
-        let ground = &self.problem.ground;
-        route::first_too_narrow(ground, self.floor, &poses, &layout)
-            .or_else(|| route::circle_out_of_reach(ground, self.floor, &poses, &layout))
+        let context = &self.problem.context;
+        route::first_too_narrow(context, self.floor, &poses, &layout)
+            .or_else(|| route::circle_out_of_reach(context, self.floor, &poses, &layout))
     }
 
     /// What a way through that is too narrow in `found` asks of what stands under a node worth `bound`.

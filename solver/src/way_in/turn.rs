@@ -17,7 +17,7 @@ const STEPS: usize = 80;
 /// (P). By sliding: as long as the hall that it moves along sideways is wide.
 ///
 /// ```
-/// use elbowroom_solver::way::turn::longest;
+/// use elbowroom_solver::way_in::turn::longest;
 /// assert!((longest(1.0, 1.0, 0.0) - 8.0_f64.sqrt()).abs() < 1e-9);
 /// assert!((longest(3.0, 8.0, 1.0) - 12.856318).abs() < 1e-6);
 /// ```

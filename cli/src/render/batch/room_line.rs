@@ -9,7 +9,7 @@ use serde::Deserialize;
 
 /// A room's line.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct Told {
+pub(crate) struct RoomLine {
     /// Where it came from.
     pub source: Option<String>,
     /// The name of its content.
@@ -17,45 +17,45 @@ pub(crate) struct Told {
     /// The unit that lengths are told in; `None` where something is wrong with the file.
     pub units: Option<Unit>,
     /// What is wrong with it.
-    pub faults: Vec<ToldFault>,
+    pub faults: Vec<LineFault>,
     /// What came of it; `None` where something is wrong with it.
-    pub result: Option<ToldResult>,
+    pub result: Option<LineResult>,
 }
 
 /// A fault.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldFault {
+pub(crate) struct LineFault {
     /// What is wrong, one sentence.
     pub message: String,
     /// Where.
-    pub place: Option<ToldPlace>,
+    pub place: Option<LinePlace>,
 }
 
 /// A place in a scenario's text.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldPlace {
+pub(crate) struct LinePlace {
     /// From 1.
     pub line: usize,
 }
 
 /// A result.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldResult {
+pub(crate) struct LineResult {
     /// The room.
-    pub room: ToldRoom,
+    pub room: LineRoom,
     /// The clearances in force.
-    pub rules: ToldRules,
+    pub rules: LineRules,
     /// What fits, best first.
-    pub options: Vec<ToldOption>,
+    pub options: Vec<LineOption>,
     /// What does not.
-    pub refused: Vec<ToldRefused>,
+    pub refused: Vec<LineRefused>,
     /// What would help.
-    pub remedies: Vec<ToldRemedy>,
+    pub remedies: Vec<LineRemedy>,
 }
 
 /// A room.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldRoom {
+pub(crate) struct LineRoom {
     /// Its name.
     pub name: String,
     /// m2.
@@ -64,7 +64,7 @@ pub(crate) struct ToldRoom {
 
 /// The clearances in force.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldRules {
+pub(crate) struct LineRules {
     /// The profile they start from.
     pub profile: String,
     /// Each with its figure, mm; `None` where it is not in force.
@@ -74,12 +74,12 @@ pub(crate) struct ToldRules {
 
 /// What does not fit, or was not decided.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldRefused {
+pub(crate) struct LineRefused {
     /// The rule that fails.
     pub rule: String,
 }
 
-impl ToldResult {
+impl LineResult {
     /// How many arrangements were not decided within the work allowed.
     pub(crate) fn undecided(&self) -> usize {
         self.refused.iter().filter(|refused| refused.rule == Rule::Work.key()).count()
@@ -88,14 +88,14 @@ impl ToldResult {
 
 /// What would help.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldRemedy {
+pub(crate) struct LineRemedy {
     /// One sentence.
     pub sentence: String,
 }
 
 /// An arrangement that fits.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldOption {
+pub(crate) struct LineOption {
     /// The arrangement's name.
     pub key: String,
     /// In words.
@@ -109,14 +109,14 @@ pub(crate) struct ToldOption {
     /// Its sizes are proven largest.
     pub proven: bool,
     /// How it was judged.
-    pub criteria: Vec<ToldCriterion>,
+    pub criteria: Vec<LineCriterion>,
     /// What stands in it.
-    pub pieces: Vec<ToldPiece>,
+    pub pieces: Vec<LinePiece>,
 }
 
 /// A criterion.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldCriterion {
+pub(crate) struct LineCriterion {
     /// Which.
     pub name: String,
     /// 0 to 100.
@@ -127,36 +127,36 @@ pub(crate) struct ToldCriterion {
 
 /// A piece.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub(crate) struct ToldPiece {
+pub(crate) struct LinePiece {
     /// Its name.
     pub name: String,
     /// Its size, all pieces being at their most together.
-    pub size: ToldSize,
+    pub size: LineSize,
     /// What was asked for.
-    pub range: ToldRanges,
+    pub range: LineRanges,
 }
 
 /// What was asked for of each dimension.
 #[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
-pub(crate) struct ToldRanges {
-    width: ToldRange,
+pub(crate) struct LineRanges {
+    width: LineRange,
     #[serde(rename = "return")]
-    return_length: Option<ToldRange>,
-    depth: ToldRange,
+    return_length: Option<LineRange>,
+    depth: LineRange,
 }
 
 /// What was asked for of one dimension, mm.
 #[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
-pub(crate) struct ToldRange {
+pub(crate) struct LineRange {
     /// The least.
     pub least: f64,
     /// The most.
     pub most: f64,
 }
 
-impl ToldRanges {
+impl LineRanges {
     /// Each dimension by its name.
-    pub(crate) fn each(&self) -> impl Iterator<Item = (&'static str, &ToldRange)> {
+    pub(crate) fn each(&self) -> impl Iterator<Item = (&'static str, &LineRange)> {
         let ranges =
             [("width", Some(&self.width)), ("return", self.return_length.as_ref()), ("depth", Some(&self.depth))];
         ranges.into_iter().filter_map(|(name, range)| Some((name, range?)))
@@ -165,7 +165,7 @@ impl ToldRanges {
 
 /// A size, mm.
 #[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
-pub(crate) struct ToldSize {
+pub(crate) struct LineSize {
     /// Along its back.
     pub width: f64,
     /// Of a corner sofa.
@@ -175,7 +175,7 @@ pub(crate) struct ToldSize {
     pub depth: f64,
 }
 
-impl ToldSize {
+impl LineSize {
     /// Its figures in the order they are told: width, return, depth.
     pub(crate) fn figures(&self) -> Vec<f64> {
         std::iter::once(self.width).chain(self.return_length).chain([self.depth]).collect()
@@ -195,7 +195,7 @@ pub(crate) enum Fate {
     Faulty,
 }
 
-impl Told {
+impl RoomLine {
     /// Reads a line.
     pub(crate) fn of(line: &str) -> Result<Self, serde_json::Error> {
         serde_json::from_str(line)
@@ -217,7 +217,7 @@ impl Told {
     }
 
     /// The option that stands first.
-    pub(crate) fn best(&self) -> Option<&ToldOption> {
+    pub(crate) fn best(&self) -> Option<&LineOption> {
         self.result.as_ref()?.options.first()
     }
 }

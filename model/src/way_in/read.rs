@@ -69,7 +69,7 @@ static SCHEMA: LazyLock<schemars::Schema> = LazyLock::new(|| schemars::schema_fo
 /// pieces:
 ///   - { kind: sofa, width: 212, depth: 95 }
 /// ";
-/// let file = elbowroom_model::way::read(text, None).map_err(|faults| format!("{faults:#?}"))?;
+/// let file = elbowroom_model::way_in::read(text, None).map_err(|faults| format!("{faults:#?}"))?;
 /// assert_eq!((file.way.points.len(), file.pieces[0].width.most), (2, 2120.0));
 /// # Ok::<(), String>(())
 /// ```

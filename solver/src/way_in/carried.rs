@@ -1,6 +1,6 @@
 //! A piece from the street to the room: in which way each part of it can be held at each point, and where it fails.
 
-use elbowroom_model::way::{Load, LoadPart, PointKind, Way, WayPoint};
+use elbowroom_model::way_in::{Load, LoadPart, PointKind, Way, WayPoint};
 
 use super::clear::{Asks, Clear, clear};
 use super::held::{Pose, held, to_turn_over};

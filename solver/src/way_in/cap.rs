@@ -1,6 +1,6 @@
 //! Sizes lowered to what gets in, before anything is solved.
 
-use elbowroom_model::way::{Capped, Load, Way};
+use elbowroom_model::way_in::{Capped, Load, Way};
 use elbowroom_model::{Brief, Dimension, Piece, PieceId, SizeRange};
 
 use super::carried::{Failed, carried};

@@ -1,6 +1,6 @@
 //! What each point of the way asks of a box that is held in one way.
 
-use elbowroom_model::way::{LandingTurn, PointKind, WayPoint};
+use elbowroom_model::way_in::{LandingTurn, PointKind, WayPoint};
 use strum::IntoStaticStr;
 
 use super::held::Held;

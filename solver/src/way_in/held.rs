@@ -1,6 +1,6 @@
 //! The ways to hold a box.
 
-use elbowroom_model::way::LoadPart;
+use elbowroom_model::way_in::LoadPart;
 use strum::{IntoStaticStr, VariantArray};
 
 /// How a piece is held while it is carried, its length always level but on end; the easier first.

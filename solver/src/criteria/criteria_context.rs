@@ -2,19 +2,19 @@
 
 use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
 
+use super::layout_in_room::LayoutInRoom;
 use super::obstacles::obstacles;
 use super::on_wall::OnWall;
 use super::one_or_more::OneOrMore;
-use super::scene::Scene;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye, seat_places};
 use super::sight::{Barriers, Eye, Seen, Target, seen};
 use super::walk_line::walk_line;
 use crate::layout::Placed;
 use crate::routes::{End, Route};
 
-/// A scene with the places where people sit and all that stands before their eyes.
-pub(super) struct Setting<'a> {
-    pub(super) scene: Scene<'a>,
+/// A in_room with the places where people sit and all that stands before their eyes.
+pub(super) struct CriteriaContext<'a> {
+    pub(super) in_room: LayoutInRoom<'a>,
     /// Who sits here; `None` where no seat stands.
     pub(super) group: Option<Group<'a>>,
     pub(super) barriers: Barriers,
@@ -30,23 +30,23 @@ pub(super) struct Group<'a> {
 }
 
 impl<'a> Group<'a> {
-    fn of(scene: &Scene<'a>) -> Option<Self> {
-        let places = OneOrMore::of(seat_places(scene.brief, scene.layout))?;
-        let main = scene.layout.of(scene.main_seat).or_else(|| scene.layout.of(places.first().piece))?;
+    fn of(in_room: &LayoutInRoom<'a>) -> Option<Self> {
+        let places = OneOrMore::of(seat_places(in_room.brief, in_room.layout))?;
+        let main = in_room.layout.of(in_room.main_seat).or_else(|| in_room.layout.of(places.first().piece))?;
         Some(Self { main, places })
     }
 }
 
-impl<'a> Setting<'a> {
-    pub(super) fn of(scene: &Scene<'a>) -> Self {
-        let Scene { brief, site, layout, .. } = *scene;
+impl<'a> CriteriaContext<'a> {
+    pub(super) fn of(in_room: &LayoutInRoom<'a>) -> Self {
+        let LayoutInRoom { brief, site, layout, .. } = *in_room;
         let barriers = Barriers::new(&brief.room.outline(), obstacles(brief, site, layout));
-        let lines = scene.routes.iter().map(|route| line_of(scene, route)).collect();
-        Self { scene: *scene, group: Group::of(scene), barriers, lines }
+        let lines = in_room.routes.iter().map(|route| line_of(in_room, route)).collect();
+        Self { in_room: *in_room, group: Group::of(in_room), barriers, lines }
     }
 
     pub(super) const fn brief(&self) -> &'a Brief {
-        self.scene.brief
+        self.in_room.brief
     }
 
     /// Every place where one sits.
@@ -59,8 +59,8 @@ impl<'a> Setting<'a> {
         &self,
         is_such: fn(PieceKind) -> bool,
     ) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + use<'a> {
-        let brief = self.scene.brief;
-        let standing = self.scene.layout.placed.iter();
+        let brief = self.in_room.brief;
+        let standing = self.in_room.layout.placed.iter();
         standing
             .filter_map(|placed| Some((brief.piece(placed.piece)?, placed)))
             .filter(move |(piece, _)| is_such(piece.kind))
@@ -73,7 +73,7 @@ impl<'a> Setting<'a> {
 
     /// The main routes with the line one walks on each.
     pub(super) fn main_lines(&self) -> impl Iterator<Item = (&'a Route, &[Point])> {
-        self.scene.routes.iter().zip(&self.lines).filter_map(|(route, line)| Some((route, line.as_deref()?)))
+        self.in_room.routes.iter().zip(&self.lines).filter_map(|(route, line)| Some((route, line.as_deref()?)))
     }
 
     /// What the sitter at `place` sees of `target` before them.
@@ -87,10 +87,10 @@ impl<'a> Setting<'a> {
     }
 }
 
-fn line_of(scene: &Scene, route: &Route) -> Option<Vec<Point>> {
+fn line_of(in_room: &LayoutInRoom, route: &Route) -> Option<Vec<Point>> {
     let (End::Item(from), End::Item(to), Clearance::Walkway) = (route.from, route.to, route.rule) else { return None };
-    let ends = [OnWall::of(scene.brief, from)?.middle(), OnWall::of(scene.brief, to)?.middle()];
-    Some(walk_line(scene.brief, scene.site, scene.layout, ends, route.needs))
+    let ends = [OnWall::of(in_room.brief, from)?.middle(), OnWall::of(in_room.brief, to)?.middle()];
+    Some(walk_line(in_room.brief, in_room.site, in_room.layout, ends, route.needs))
 }
 
 /// The eye of one who sits.

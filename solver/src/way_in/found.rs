@@ -1,7 +1,7 @@
 //! What is found out of every piece that is to come in.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::way::{Load, Way, WayFile};
+use elbowroom_model::way_in::{Load, Way, WayFile};
 use elbowroom_model::{Piece, PieceKind};
 
 use super::carried::{Carried, carried};

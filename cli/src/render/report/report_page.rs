@@ -4,7 +4,7 @@ use elbowroom_solver::answer::Answer;
 
 /// All that a report is made from.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Told<'a> {
+pub(crate) struct ReportPage<'a> {
     /// What came out.
     pub answer: &'a Answer,
     /// Options that are drawn and told at length.

@@ -7,7 +7,7 @@ use crate::words::lengths::taped;
 
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Told<'a> {
+pub(crate) struct RankPage<'a> {
     /// What came out.
     pub answer: &'a Answer,
     /// Options told at some length.
@@ -18,7 +18,7 @@ pub(crate) struct Told<'a> {
     pub sketch: bool,
 }
 
-impl<'a> Told<'a> {
+impl<'a> RankPage<'a> {
     /// What was solved.
     pub(super) const fn brief(&self) -> &'a Brief {
         &self.answer.brief

@@ -8,7 +8,7 @@ use crate::site::Site;
 
 /// All that a criterion looks at.
 #[derive(Debug, Clone, Copy)]
-pub struct Scene<'a> {
+pub struct LayoutInRoom<'a> {
     /// What was measured and asked.
     pub brief: &'a Brief,
     /// The room as the rules see it.

@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, Dimension, Hand, PieceId, Point, WallId};
 
 use crate::geometry::Convex;
+use crate::rules::Cause;
 
 /// The sizes of one piece as laid out, mm.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -134,6 +135,8 @@ pub struct Layout {
     pub left_out: Vec<PieceId>,
     /// Centre of the turning circle, where one is asked for.
     pub turning_circle: Option<Point>,
+    /// Rules of comfort that no layout of the arrangement keeps, and that this one therefore gives only in part.
+    pub eased: Vec<Cause>,
 }
 
 impl Layout {

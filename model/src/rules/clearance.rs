@@ -59,11 +59,46 @@ pub enum Clearance {
     FireClear,
     /// Diameter of a free circle to turn a wheelchair in.
     TurningCircle,
+    /// Before every seat's front, of any piece but the main seat's own table.
+    LegRoom,
+    /// Before the main seat's front, of walls and fixed things; half of it before other seats.
+    FrontOpen,
+    /// Between two seats that do not stand back to back.
+    BetweenSeats,
+    /// A table's middle from the middle of the front that it serves, at most.
+    TableAxis,
+    /// The screen's middle from the axis of the main seat that faces it, at most.
+    ScreenAxis,
+    /// Kept clear each side of the axis from the main seat to the screen that it faces.
+    ScreenSight,
+    /// So much of a piece at a wall may stand before a doorway or past the wall's end.
+    SolidWall,
+    /// Kept clear before every doorway and opening, of all but rugs.
+    BeforeOpening,
+    /// A seat's back is no further from what is behind it, or leaves a way there.
+    BehindSeat,
 }
 
 impl Clearance {
     /// Every clearance, in the order they are told.
     pub const ALL: &[Self] = Self::VARIANTS;
+
+    /// Whether it is one of comfort: eased where no layout keeps it, and told first.
+    #[must_use]
+    pub const fn is_comfort(self) -> bool {
+        matches!(
+            self,
+            Self::LegRoom
+                | Self::FrontOpen
+                | Self::BetweenSeats
+                | Self::TableAxis
+                | Self::ScreenAxis
+                | Self::ScreenSight
+                | Self::SolidWall
+                | Self::BeforeOpening
+                | Self::BehindSeat
+        )
+    }
 
     /// The clearance as files write it: `seat_to_table`.
     #[must_use]

@@ -29,6 +29,10 @@ pub enum Rule {
     Clearance(Clearance),
     /// How the pieces of the group stand to each other.
     Group,
+    /// How far a sitter turns to the screen.
+    ScreenTurn,
+    /// The back of a return keeps the gap of a seat from its wall.
+    ReturnOffWall,
     /// Within the sizes it may have: its range, its steps, the size of another.
     Size,
     /// No larger than is asked for.
@@ -55,6 +59,16 @@ impl Rule {
     #[must_use]
     pub fn key(self) -> &'static str {
         self.into()
+    }
+
+    /// Whether it is a rule of comfort: eased where no layout keeps it, and told first.
+    #[must_use]
+    pub const fn is_comfort(self) -> bool {
+        match self {
+            Self::ScreenTurn | Self::ReturnOffWall => true,
+            Self::Clearance(clearance) => clearance.is_comfort(),
+            _ => false,
+        }
     }
 
     /// The clearance that it is; `None` where it is no one length.

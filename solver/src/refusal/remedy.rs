@@ -77,7 +77,8 @@ fn leave_outs(brief: &Brief) -> Vec<Lever> {
 }
 
 fn clearances() -> Vec<Lever> {
-    Clearance::ALL.iter().copied().map(Lever::Clearance).collect()
+    // What makes for comfort is eased by itself where nothing fits.
+    Clearance::ALL.iter().copied().filter(|clearance| !clearance.is_comfort()).map(Lever::Clearance).collect()
 }
 
 fn walls(brief: &Brief) -> Vec<Lever> {

@@ -290,5 +290,5 @@ pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) ->
     let variables = problem.context.variables;
     let turning_circle =
         variables.circle.map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));
-    Layout { placed, left_out, turning_circle }
+    Layout { placed, left_out, turning_circle, eased: Vec::new() }
 }

@@ -114,7 +114,7 @@ fn series(name: &str, rooms: impl Iterator<Item = (usize, Brief)>) -> Points {
     for (size, brief) in rooms {
         let (seconds, answer) = timed(&brief);
         let arranged = answer.work.arrangements - answer.work.dropped;
-        let proven = answer.options.iter().filter(|option| option.proven).count();
+        let proven = answer.options.iter().filter(|option| option.largest.proven).count();
         let (nodes, programs, all) = (answer.work.nodes, answer.work.programs, answer.options.len());
         println!("{size:>8} {arranged:>9} {nodes:>8} {programs:>9} {:>8.1} {proven:>3}/{all}", seconds * 1e3);
         points.push((size as f64, seconds));

@@ -167,7 +167,7 @@ fn full(brief: &Brief) -> f64 {
     brief.room.fixed.retain(|fixed| fixed.kind != "strip");
     let site = Site::of(&brief);
     let arrangements = enumerate(&brief, &site).arrangements;
-    let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
+    let effort = Effort::of(Aim::Together, NODES);
     let solve = || {
         let (ground, floor) = (RoomContext::of(&brief, &site), Floor::of(&brief, &site));
         arrangements.iter().map(|arrangement| search(&ground, &floor, arrangement, effort).programs).sum::<usize>()

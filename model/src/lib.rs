@@ -23,6 +23,7 @@
 
 pub mod article;
 mod brief;
+mod composition;
 pub(crate) mod corner;
 mod fault;
 pub(crate) mod keyed;
@@ -48,6 +49,7 @@ mod wishes;
 pub(crate) mod yaml;
 
 pub use brief::{Brief, Notice};
+pub use composition::{Price, Term};
 pub use fault::{Fault, Place};
 pub use kind::{Body, Drawn, Front, KeepsClear, PieceKind, SeatForm, Stands, Traits};
 pub use only::{Only, SecondPlace};

@@ -12,15 +12,21 @@ use crate::search::Found;
 /// An arrangement that fits, with all that is known of it.
 pub(crate) struct Candidate<'a> {
     pub(crate) arrangement: Cow<'a, Arrangement>,
-    pub(crate) found: Found,
+    /// What is drawn, judged, set out and taped.
+    pub(crate) plan: Found,
+    /// Its routes.
     pub(crate) routes: Vec<Route>,
+    /// The same pieces as large as they can be.
+    pub(crate) largest: Found,
+    /// Its routes.
+    pub(crate) largest_routes: Vec<Route>,
     pub(crate) judgements: Vec<Judgement>,
 }
 
 impl Candidate<'_> {
     /// Its objective to a tenth of a millimetre: what is less is rounding.
     pub(crate) fn told_size(&self) -> f64 {
-        (self.found.objective * 10.0).round()
+        (self.largest.objective * 10.0).round()
     }
 
     /// The score of each criterion.

@@ -10,6 +10,7 @@ mod best_by;
 mod candidate;
 pub mod cautions;
 pub mod comparison;
+pub mod composition;
 pub mod criteria;
 pub mod gaps;
 pub mod geometry;

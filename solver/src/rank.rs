@@ -12,8 +12,8 @@ use crate::criteria;
 use crate::notice::{Notice, notices};
 use crate::ranking;
 use crate::refusal::{Refusal, Remedy, Why};
-use crate::routes::Floor;
-use crate::search::{Aim, Effort, Found, RoomContext, Tally, search};
+use crate::routes::{Floor, Route};
+use crate::search::{self, Found, RoomContext, Tally};
 use crate::site::Site;
 use crate::way_in::{self, Blocked, Narrowed};
 use crate::{Limits, Part, Unwatched, Watch, part, refusal, twins, verify};
@@ -74,7 +74,8 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     candidates.sort_by(|one, other| other.told_size().total_cmp(&one.told_size()));
     refused.extend(enumeration.dropped.iter().map(dropped_refusal));
     let scores: Vec<Vec<_>> = candidates.iter().map(Candidate::scores).collect();
-    let order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
+    let mut order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
+    order.sort_by_key(|which| candidates[*which].plan.layout.eased.len());
     let context = answer::AnswerContext { room: &room, floor: &floor, limits };
     // How firm the order is and how large the pieces can be have nothing to do with one another.
     let (ratings, sizes) = rayon::join(
@@ -178,32 +179,40 @@ fn try_one<'a>(
     limits: &Limits,
     watch: &dyn Watch,
 ) -> Tried<'a> {
-    let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: limits.nodes, without: None };
-    let searched = part(watch, Part::Search, || search(room, floor, arrangement, effort));
-    let (programs, tally) = (searched.programs, searched.tally.clone());
-    let Some(found) = searched.found.clone() else {
+    let mut searched = part(watch, Part::Search, || search::plan(room, floor, arrangement, limits.nodes));
+    let Some(plan) = searched.found.clone() else {
+        let (programs, tally) = (searched.programs, searched.tally.clone());
         let why = || refusal::why_refused(room, floor, arrangement, &searched);
         let (why, more) = part(watch, Part::Refusal, why);
         return (Err(Refusal { key: arrangement.key.clone(), why }), programs + more, tally);
     };
-    let found = part(watch, Part::Check, || let_out(checked, found, arrangement));
-    let routes = part(watch, Part::Routes, || floor.routes(room.brief, &found.layout));
-    let verified = || verify::verify(checked, &found.layout, arrangement, &routes);
-    if let Some(breach) = part(watch, Part::Check, verified).first() {
-        let why = Why::NotVerified(breach.clone());
-        return (Err(Refusal { key: arrangement.key.clone(), why }), programs, tally);
+    let largest = part(watch, Part::Search, || search::largest(room, floor, arrangement, &plan, limits.nodes));
+    searched.take_work_of(&largest);
+    let (programs, tally) = (searched.programs, searched.tally);
+    let largest = largest.found.unwrap_or_else(|| plan.clone());
+    let largest = part(watch, Part::Check, || let_out(checked, largest, arrangement));
+    let routes_of = |found: &Found| part(watch, Part::Routes, || floor.routes(room.brief, &found.layout));
+    let (routes, largest_routes) = (routes_of(&plan), routes_of(&largest));
+    let verified = |found: &Found, routes: &[Route]| {
+        let breaches = part(watch, Part::Check, || verify::verify(checked, &found.layout, arrangement, routes));
+        breaches.into_iter().next()
+    };
+    if let Some(breach) = verified(&plan, &routes).or_else(|| verified(&largest, &largest_routes)) {
+        return (Err(Refusal { key: arrangement.key.clone(), why: Why::NotVerified(breach) }), programs, tally);
     }
     let in_room = criteria::LayoutInRoom {
         brief: room.brief,
         site: room.site,
-        layout: &found.layout,
+        layout: &plan.layout,
         routes: &routes,
         main_seat: arrangement.main_seat,
     };
     let mut judgements = part(watch, Part::Criteria, || criteria::judge(&in_room));
     // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
     judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
-    (Ok(Candidate { arrangement: Cow::Borrowed(arrangement), found, routes, judgements }), programs, tally)
+    let candidate =
+        Candidate { arrangement: Cow::Borrowed(arrangement), plan, routes, largest, largest_routes, judgements };
+    (Ok(candidate), programs, tally)
 }
 
 /// What was found with every size let out that can still grow with all else as it is.

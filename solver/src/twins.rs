@@ -29,7 +29,7 @@ pub(crate) fn told_once<'a>(
     let searched = candidates.len() + refused.len();
     let mut groups: Vec<(Choices, Candidate<'a>)> = Vec::with_capacity(candidates.len());
     for candidate in candidates {
-        let choices = candidate.arrangement.choices_in(&candidate.found.layout);
+        let choices = candidate.arrangement.choices_in(&candidate.plan.layout);
         match groups.iter_mut().find(|(known, _)| known.are_same_as(&choices, brief)) {
             Some((_, best)) if candidate.told_size() > best.told_size() => *best = candidate,
             Some(_) => {}

@@ -88,10 +88,10 @@ fn a_dozen_pieces_for_which_there_is_room_all_stand_though_no_size_is_proven() {
     let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/data/a-dozen-pieces.yaml");
     let answer = ranked_briefly(&std::fs::read_to_string(path).unwrap());
     assert!(answer.options.len() >= 20, "{:#?}", answer.refused);
-    assert!(answer.options.iter().any(|option| !option.proven));
+    assert!(answer.options.iter().any(|option| !option.largest.proven));
     for option in &answer.options {
         assert!(option.layout.left_out.is_empty(), "{}: {:?}", option.key, option.layout.left_out);
-        assert!(option.bound >= option.objective, "{}", option.key);
+        assert!(option.largest.bound >= option.largest.objective, "{}", option.key);
     }
 }
 
@@ -113,7 +113,7 @@ fn no_option_counts_for_more_than_its_sizes() {
                 .any(|option| !option.layout.left_out.is_empty() || option.choices.media_wall.is_none())
         );
         for option in &answer.options {
-            let told = (option.objective, option.size_value);
+            let told = (option.largest.objective, option.largest.size_value);
             assert!(told.0 <= told.1 + 1e-3, "{}: {told:?}", option.key);
         }
     }
@@ -126,10 +126,16 @@ fn little_work_ends_with_layouts_and_bounds() {
     let much = ranked(&text);
     let little = ranked_brief(&brief_of(&text), Limits { nodes: 40, shown: 1, ..Limits::default() });
     assert!(!little.options.is_empty(), "{:#?}", little.refused);
-    assert!(little.options.iter().any(|option| !option.proven && !option.layout.left_out.is_empty()));
+    assert!(little.options.iter().any(|option| !option.largest.proven && !option.layout.left_out.is_empty()));
     for option in &little.options {
-        assert!(option.bound >= option.objective, "{}", option.key);
+        assert!(option.largest.bound >= option.largest.objective, "{}", option.key);
         let best = much.options.iter().find(|other| other.key == option.key).unwrap();
-        assert!(best.objective <= option.bound + 1.0, "{}: {} above {}", option.key, best.objective, option.bound);
+        assert!(
+            best.largest.objective <= option.largest.bound + 1.0,
+            "{}: {} above {}",
+            option.key,
+            best.largest.objective,
+            option.largest.bound
+        );
     }
 }

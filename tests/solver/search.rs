@@ -152,7 +152,7 @@ fn agree(hall: &Hall, plan: &Plan, faces: bool, brute: impl Fn(&Hall, &Brief) ->
             wall_of(&answer, choices.seat_back) == Some(wall)
                 && (!faces || wall_of(&answer, choices.media_wall) == Some(opposite))
         };
-        let found = answer.options.iter().filter(same).map(|option| (option.size_value, option.proven));
+        let found = answer.options.iter().filter(same).map(|option| (option.largest.size_value, option.largest.proven));
         let found = found.max_by(|one, other| one.0.total_cmp(&other.0));
         match (best, found) {
             (None, None) => {}

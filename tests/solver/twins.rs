@@ -37,8 +37,11 @@ fn a_pair_fits_as_two_do(room: &str, more: &str) {
     for (key, one) in &pair_by_key {
         let other = two_by_key[key];
         assert_eq!(one.layout.left_out.len(), other.layout.left_out.len(), "{key}");
-        let apart = (one.size_value - other.size_value).abs();
-        assert!(!one.proven || !other.proven || apart <= PROVEN_WITHIN * other.size_value, "{key}: {apart} mm");
+        let apart = (one.largest.size_value - other.largest.size_value).abs();
+        assert!(
+            !one.largest.proven || !other.largest.proven || apart <= PROVEN_WITHIN * other.largest.size_value,
+            "{key}: {apart} mm"
+        );
     }
     assert!(
         pair.work.programs < two.work.programs,
@@ -78,12 +81,12 @@ fn of_a_pair_the_first_stands() {
 fn of_a_pair_that_does_not_fit_one_stands_though_the_work_is_used_up() {
     let row = "  - { kind: bookcase, name: books, count: 2, width: 320 cm, depth: 50 cm, needed: false }\n";
     let answer = with_rows(&demo_room("open-side"), row);
-    let unproven = answer.options.iter().filter(|option| !option.proven).count();
+    let unproven = answer.options.iter().filter(|option| !option.largest.proven).count();
     assert!(unproven > 0, "the work allowed is enough");
     for option in &answer.options {
         let left = left_out(&answer, option);
         assert!(!left.contains(&"books 1"), "{}: {left:?}", option.key);
-        assert!(option.bound >= option.objective, "{}", option.key);
+        assert!(option.largest.bound >= option.largest.objective, "{}", option.key);
     }
 }
 

@@ -168,7 +168,7 @@ pub(crate) fn sketch_signs(numbered: &[String]) -> String {
 
 /// Over the other options.
 pub(crate) fn others(unit: &str) -> String {
-    format!("Other options (largest sizes together, {unit}; scores against option 1)")
+    format!("Other options (sizes as planned, {unit}; scores against option 1)")
 }
 
 /// The line of another option.
@@ -178,14 +178,14 @@ pub(crate) fn other(brief: &Brief, option: &RankedOption) -> String {
 
 /// How an option stands in the order, and how it differs from the first.
 pub(crate) fn standing(option: &RankedOption, apart: &str) -> String {
-    let proven = if option.proven { "" } else { "; its sizes are not proven largest" };
+    let proven = if option.largest.proven { "" } else { "; its sizes are not proven largest" };
     format!("score {:.0}, first in {}; {apart}{proven}", option.score, share(option.first_place_share))
 }
 
 /// Of sizes that the search could not prove largest, where that is so.
 pub(crate) fn unproven(option: &RankedOption) -> Option<String> {
-    let short = (option.bound - option.objective) / option.objective.abs().max(1.0) * 100.0;
-    (!option.proven).then(|| {
+    let short = (option.largest.bound - option.largest.objective) / option.largest.objective.abs().max(1.0) * 100.0;
+    (!option.largest.proven).then(|| {
         format!(
             "Everything fits, but the search stopped early: in all, sizes could be up to {:.1} % larger.",
             short.max(0.1)

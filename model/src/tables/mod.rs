@@ -4,6 +4,7 @@
 
 mod apply;
 mod bases;
+mod composition;
 mod file;
 
 use std::sync::LazyLock;
@@ -19,6 +20,7 @@ use crate::unit::Unit;
 use crate::yaml::{Node, typed};
 
 pub use bases::basis;
+pub use composition::price;
 pub use file::{Profile, TableFile, Tag};
 
 const SIZES: &str = include_str!("../../data/sizes.yaml");

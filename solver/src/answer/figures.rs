@@ -25,7 +25,8 @@ pub fn degrees(way: Point) -> f64 {
 }
 
 /// The corners of a piece's parts, counter-clockwise, each to a thousandth of a millimetre: first its main run.
-pub(super) fn parts(placed: &Placed) -> Vec<Vec<Point>> {
+#[must_use]
+pub fn parts(placed: &Placed) -> Vec<Vec<Point>> {
     placed.parts().iter().map(corners).collect()
 }
 

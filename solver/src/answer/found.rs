@@ -2,17 +2,19 @@
 
 use elbowroom_model::{Brief, Dimension, PieceId};
 
-use super::option::{RankedOption, TurningCircle, TurnsIf};
+use super::eased::Eased;
+use super::option::{Largest, PlanValue, RankedOption, TurningCircle, TurnsIf};
 use super::rounded::rounded;
 use super::size::{DimensionRange, PieceSizes};
 use crate::Limits;
 use crate::candidate::Candidate;
+use crate::composition::Aims;
 use crate::gaps::gaps;
 use crate::layout::{Layout, Placed};
 use crate::ranking::Rating;
 use crate::routes::Floor;
-use crate::search::RoomContext;
-use crate::sizes;
+use crate::search::{Easing, RoomContext};
+use crate::sizes::{self, AloneAsked};
 
 /// What all options of a room share.
 pub(crate) struct AnswerContext<'a> {
@@ -31,13 +33,14 @@ pub(crate) fn option(
 ) -> RankedOption {
     let candidate = &candidates[which];
     let key = |which: usize| candidates[which].arrangement.key.clone();
-    let (arrangement, found) = (&candidate.arrangement, &candidate.found);
+    let Candidate { arrangement, plan, largest, .. } = candidate;
+    let brief = context.room.brief;
     rounded(RankedOption {
         rank: order.iter().position(|other| *other == which).map_or(order.len(), |place| place + 1),
         key: arrangement.key.clone(),
         main_seat: arrangement.main_seat,
         choices: arrangement.choices.clone(),
-        layout: found.layout.clone(),
+        layout: plan.layout.clone(),
         sizes,
         score: rating.score,
         first_place_share: rating.share,
@@ -50,13 +53,19 @@ pub(crate) fn option(
             then_first: key(turn.then_first),
         }),
         judgements: candidate.judgements.clone(),
-        gaps: gaps(context.room.brief, context.room.site, &found.layout),
+        gaps: gaps(brief, context.room.site, &plan.layout),
         routes: candidate.routes.clone(),
-        turning_circle: turning_circle(context.room.brief, &found.layout),
-        size_value: found.layout.size_value(context.room.brief),
-        objective: found.objective,
-        bound: found.bound,
-        proven: found.is_proven(),
+        turning_circle: turning_circle(brief, &plan.layout),
+        eased: plan.layout.eased.iter().map(|cause| Eased::of(brief, cause, None)).collect(),
+        planned: PlanValue::of(brief, arrangement, plan),
+        largest: Largest {
+            layout: largest.layout.clone(),
+            routes: candidate.largest_routes.clone(),
+            size_value: largest.layout.size_value(brief),
+            objective: largest.objective,
+            bound: largest.bound,
+            proven: largest.is_proven(),
+        },
     })
 }
 
@@ -71,10 +80,10 @@ pub(crate) fn sizes(
     candidate: &Candidate<'_>,
     is_shown: bool,
 ) -> (Vec<PieceSizes>, usize) {
-    let held = if is_shown { sizes::held_by(context.room, &candidate.found) } else { Vec::new() };
+    let held = if is_shown { sizes::held_by(context.room, &candidate.largest) } else { Vec::new() };
     let mut programs = 0;
     let mut found = Vec::new();
-    for placed in &candidate.found.layout.placed {
+    for placed in &candidate.plan.layout.placed {
         let held_by = held.iter().find(|(piece, _)| *piece == placed.piece).map(|(_, held)| held.clone());
         let (sizes, more) = of_piece(context, candidate, placed, is_shown);
         programs += more;
@@ -89,13 +98,25 @@ fn of_piece(
     placed: &Placed,
     is_shown: bool,
 ) -> (Option<PieceSizes>, usize) {
+    let aims = Aims::of(context.room.brief, context.room.site, &candidate.arrangement);
     let mut programs = 0;
     let mut figures = |dimension: Dimension| {
-        let range = context.room.brief.piece(placed.piece)?.range(dimension)?;
-        let together = placed.size.get(dimension)?;
+        let piece = placed.piece;
+        let range = context.room.brief.piece(piece)?.range(dimension)?;
+        let planned = placed.size.get(dimension)?;
+        let largest = candidate.largest.layout.of(placed.piece).unwrap_or(placed);
+        // Both stand to a thousandth of a millimetre: the plan is one that fits too.
+        let together = largest.size.get(dimension)?.max(planned);
         let alone = is_shown.then(|| alone(context, candidate, placed.piece, dimension)).flatten();
         programs += alone.map_or(0, |(_, programs)| programs);
-        Some(DimensionRange { least: range.least, together, alone: alone.map(|(size, _)| size), most: range.most })
+        Some(DimensionRange {
+            least: range.least,
+            aim: aims.told(piece, dimension),
+            planned,
+            together,
+            alone: alone.map(|(size, _)| size),
+            most: range.most,
+        })
     };
     let (width, return_length, depth) =
         (figures(Dimension::Width), figures(Dimension::Return), figures(Dimension::Depth));
@@ -111,6 +132,7 @@ fn alone(
     piece: PieceId,
     dimension: Dimension,
 ) -> Option<(f64, usize)> {
-    let nodes = context.limits.nodes / 10;
-    sizes::alone(context.room, context.floor, &candidate.arrangement, &candidate.found.layout, piece, dimension, nodes)
+    let (layout, easing) = (&candidate.largest.layout, Easing::as_in(&candidate.plan));
+    let asked = AloneAsked { layout, piece, dimension, easing, nodes: context.limits.nodes / 10 };
+    sizes::alone(context.room, context.floor, &candidate.arrangement, asked)
 }

@@ -3,6 +3,7 @@
 //! Ids, enumerations, causes and figures; how any of it is said is for whoever speaks. Lengths mm, plan coordinates,
 //! angles degrees counter-clockwise from +x; figures are to a thousandth, so that no rounding of a program is told.
 
+mod eased;
 mod figures;
 mod found;
 mod option;
@@ -16,9 +17,11 @@ use elbowroom_model::{Brief, PieceId};
 use crate::notice::Notice;
 use crate::refusal::{Refusal, Remedy, Why};
 
-pub use figures::{degrees, thousandth};
+pub use eased::Eased;
+pub(crate) use eased::other;
+pub use figures::{degrees, parts as corners_of, thousandth};
 pub(crate) use found::{AnswerContext, option, sizes};
-pub use option::{Gap, OptionPiece, RankedOption, TurningCircle, TurnsIf};
+pub use option::{Gap, Largest, OptionPiece, PlanValue, RankedOption, TurningCircle, TurnsIf};
 pub use size::{DimensionRange, PieceSizes};
 pub use thing::Thing;
 pub use work::Work;

@@ -2,13 +2,16 @@
 
 use elbowroom_model::{Brief, Clearance, Criterion, Piece, PieceId, Point};
 
+use super::eased::Eased;
 use super::figures::{corners, degrees, parts};
 use super::size::PieceSizes;
 use super::thing::Thing;
-use crate::arrangement::Choices;
+use crate::arrangement::{Arrangement, Choices};
+use crate::composition::{TermCost, worth};
 use crate::criteria::Judgement;
 use crate::layout::{Layout, Placed};
 use crate::routes::Route;
+use crate::search::Found;
 
 /// An option that fits.
 #[derive(Debug, Clone, PartialEq)]
@@ -45,14 +48,12 @@ pub struct RankedOption {
     pub routes: Vec<Route>,
     /// Where a wheelchair can turn; `None` where no rule asks for it.
     pub turning_circle: Option<TurningCircle>,
-    /// Value of the sizes laid out.
-    pub size_value: f64,
-    /// Size value less the small terms that settle ties.
-    pub objective: f64,
-    /// No layout of the arrangement has more.
-    pub bound: f64,
-    /// The bound lies within a thousandth of the objective and every alternative was covered.
-    pub proven: bool,
+    /// Rules of comfort that could only be kept in part.
+    pub eased: Vec<Eased>,
+    /// What the plan costs, and what of that.
+    pub planned: PlanValue,
+    /// The same pieces as large as they can be together.
+    pub largest: Largest,
 }
 
 impl RankedOption {
@@ -73,6 +74,47 @@ impl RankedOption {
     pub fn judgement(&self, criterion: Criterion) -> Option<&Judgement> {
         self.judgements.iter().find(|judgement| judgement.criterion == criterion)
     }
+}
+
+/// What a plan costs, in millimetres of shortfall of a piece that counts 3.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlanValue {
+    /// Shortfall under the aims, terms of composition, optional pieces left out, and what is eased.
+    pub value: f64,
+    /// No plan of the arrangement costs less.
+    pub bound: f64,
+    /// The bound lies within a hundredth of the value, or 25.
+    pub proven: bool,
+    /// The terms that cost something, what costs most first.
+    pub composition: Vec<TermCost>,
+}
+
+impl PlanValue {
+    /// Of a plan that was found.
+    pub(crate) fn of(brief: &Brief, arrangement: &Arrangement, plan: &Found) -> Self {
+        let may_be_left_out = |id: &PieceId| !arrangement.must_stand(brief, *id);
+        let optional = brief.piece_ids().filter(may_be_left_out).filter_map(|id| brief.piece(id));
+        let worth: f64 = optional.map(|piece| worth(piece, &brief.wishes)).sum();
+        let (value, bound) = (worth - plan.objective, worth - plan.bound);
+        Self { value, bound, proven: plan.is_proven_plan(), composition: plan.composition.clone() }
+    }
+}
+
+/// The largest pieces that the places of a plan leave room for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Largest {
+    /// Where everything stands then.
+    pub layout: Layout,
+    /// Its routes.
+    pub routes: Vec<Route>,
+    /// Value of its sizes.
+    pub size_value: f64,
+    /// Size value less the small terms that settle ties.
+    pub objective: f64,
+    /// No layout of the plan's stands has more.
+    pub bound: f64,
+    /// The bound lies within a thousandth of the objective and every alternative was covered.
+    pub proven: bool,
 }
 
 /// A piece of an option: as it was asked for, as it stands, and how large it may be.

@@ -31,7 +31,17 @@ impl PieceSizes {
         }
     }
 
-    /// The sizes as laid out.
+    /// The sizes as planned: what is drawn and set out.
+    #[must_use]
+    pub fn planned(&self) -> Size {
+        Size {
+            width: self.width.planned,
+            return_length: self.return_length.map(|range| range.planned),
+            depth: self.depth.planned,
+        }
+    }
+
+    /// The largest sizes that fit together.
     #[must_use]
     pub fn together(&self) -> Size {
         Size {
@@ -47,7 +57,11 @@ impl PieceSizes {
 pub struct DimensionRange {
     /// The least that still does its work.
     pub least: f64,
-    /// As laid out: all pieces at theirs fit together.
+    /// What the plan aims at; `None` for what comes in steps.
+    pub aim: Option<f64>,
+    /// As planned: what is drawn and set out.
+    pub planned: f64,
+    /// All pieces at theirs fit together, where the plan has them.
     pub together: f64,
     /// The most it could be if every other piece gave way; `None` beyond the options shown.
     pub alone: Option<f64>,

@@ -54,6 +54,13 @@ pub struct Arrangement {
 }
 
 impl Arrangement {
+    /// What the screen does; `None` where the arrangement has none.
+    #[must_use]
+    pub fn screen_role(&self) -> Option<Role> {
+        let standing = self.standings.iter().filter(|standing| !standing.stands.is_empty());
+        standing.map(|standing| standing.role).find(|role| role.is_screen())
+    }
+
     /// Whether two pieces could change places and the room would be the same: they are alike and have one part to play.
     #[must_use]
     pub fn are_twins(&self, brief: &Brief, one: PieceId, other: PieceId) -> bool {

@@ -4,7 +4,7 @@ use elbowroom_model::Brief;
 
 use crate::arrangement::{Arrangement, enumerate};
 use crate::routes::{Floor, shapes_of_room, work_of_routes};
-use crate::search::{Aim, Effort, RoomContext, search};
+use crate::search::{Aim, Easing, Effort, RoomContext, search};
 use crate::site::Site;
 
 /// Nodes that one arrangement may take at most when all that is asked is whether it fits.
@@ -20,7 +20,7 @@ pub(super) fn fits(brief: &Brief, arrangement: &Arrangement) -> (bool, usize) {
 
 /// Asks for any layout, with one rule left aside.
 pub(super) const fn any(without: Option<elbowroom_model::Rule>) -> Effort<'static> {
-    Effort { aim: Aim::Any, to_beat: f64::NEG_INFINITY, nodes: NODES, without }
+    Effort { without, easing: Easing::Ignored, ..Effort::of(Aim::Any, NODES) }
 }
 
 /// What all remedies of one room may take, in programs of a room with four pieces, so that hostile rooms end too.

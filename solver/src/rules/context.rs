@@ -7,6 +7,7 @@ use super::requirement::{Cause, Requirement, With};
 use super::separation;
 use super::tolerance::{OPPOSITE, SAME_REACH};
 use super::variables::Variables;
+use crate::arrangement::Role;
 use crate::geometry::{Convex, HalfPlane, Segment, hull_and_pockets};
 use crate::program::Row;
 use crate::site::{Body, BodyId, Site};
@@ -31,6 +32,8 @@ pub struct RuleContext<'a> {
     pub walls: &'a Walls,
     /// The seat that the arrangement is built about, by its place in the brief.
     pub main_seat: PieceId,
+    /// What the screen does in the arrangement; `None` where it has none.
+    pub screen: Option<Role>,
     /// The variables of its program.
     pub variables: &'a Variables,
 }

@@ -10,6 +10,7 @@
 //! a configuration space approach").
 
 mod centring;
+pub(crate) mod comfort;
 mod context;
 mod doorways;
 mod facing;
@@ -40,8 +41,9 @@ pub use linear_outline::LinearOutline;
 pub use off_wall::{FOOT, PAST_ENDS};
 pub use pose::Pose;
 pub use requirement::{Alternative, Arc, Cause, Requirement, With};
+pub(crate) use separation::beyond;
 pub use tolerance::TOLERANCE;
-pub use variables::{PieceVariables, SizeVariables, Variables};
+pub use variables::{CostSlot, PieceVariables, SizeVariables, Variables};
 
 /// Every rule, in the order in which they are asked.
 pub static RULES: &[&dyn LayoutRule] = &[

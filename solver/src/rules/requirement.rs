@@ -27,6 +27,8 @@ pub struct Alternative {
     pub arc: Option<Arc>,
     /// Where not empty, one of these must hold too: a search that finds no place for the rows need not try any of them.
     pub finer: Vec<Alternative>,
+    /// What taking it costs besides, where it is a way out and no way to meet the requirement: 0 for all others.
+    pub cost: f64,
 }
 
 /// A corner that must stay `radius` away from another, seen under an angle between two directions.
@@ -110,13 +112,20 @@ impl Alternative {
     /// These rows and no more.
     #[must_use]
     pub const fn of_rows(rows: Vec<Row>) -> Self {
-        Self { rows, arc: None, finer: Vec::new() }
+        Self { rows, arc: None, finer: Vec::new(), cost: 0.0 }
+    }
+
+    /// A way out that is taken at a cost, with these rows.
+    #[must_use]
+    pub const fn at_cost(rows: Vec<Row>, cost: f64) -> Self {
+        Self { rows, arc: None, finer: Vec::new(), cost }
     }
 
     /// Whether it holds at `values`; a round gap by its true distance.
     #[must_use]
     pub fn holds(&self, values: &[f64]) -> bool {
-        self.rows.iter().all(|row| row.excess(values) <= TOLERANCE)
+        self.cost == 0.0
+            && self.rows.iter().all(|row| row.excess(values) <= TOLERANCE)
             && self.arc.as_ref().is_none_or(|arc| arc.holds(values))
             && (self.finer.is_empty() || self.finer.iter().any(|finer| finer.holds(values)))
     }
@@ -138,14 +147,14 @@ impl Alternative {
     /// Its row, where it asks for no more than that.
     fn only_row(&self) -> Option<&Row> {
         match &self.rows[..] {
-            [only] if self.arc.is_none() && self.finer.is_empty() => Some(only),
+            [only] if self.arc.is_none() && self.finer.is_empty() && self.cost == 0.0 => Some(only),
             _ => None,
         }
     }
 
     /// The same rows and nothing else, rounding aside.
     pub(crate) fn is_nearly(&self, other: &Self) -> bool {
-        let plain = |one: &Self| one.arc.is_none() && one.finer.is_empty();
+        let plain = |one: &Self| one.arc.is_none() && one.finer.is_empty() && one.cost == 0.0;
         let same = |(a, b): (&Row, &Row)| {
             let terms = a.terms.iter().zip(&b.terms);
             a.terms.len() == b.terms.len()
@@ -181,7 +190,7 @@ impl Arc {
     /// The sector as an alternative.
     #[must_use]
     pub const fn as_alternative(self) -> Alternative {
-        Alternative { rows: Vec::new(), arc: Some(self), finer: Vec::new() }
+        Alternative { rows: Vec::new(), arc: Some(self), finer: Vec::new(), cost: 0.0 }
     }
 
     /// What a program can hold of it: in its cone, beyond its chord.

@@ -65,14 +65,14 @@ fn quarter_ways(
         }
         finer.push(arc(before, diagonals[before], towards).as_alternative());
         finer.push(arc(after, towards, diagonals[after]).as_alternative());
-        Alternative { rows: vec![along.at_least(gap * FRAC_1_SQRT_2)], arc: None, finer }
+        Alternative { rows: vec![along.at_least(gap * FRAC_1_SQRT_2)], arc: None, finer, cost: 0.0 }
     };
     (0..4).map(way).collect()
 }
 
 /// `second` lies beyond `first` in direction `towards`, `gap` away.
 #[must_use]
-pub(super) fn beyond(first: &LinearOutline, second: &LinearOutline, towards: Point, gap: f64) -> Alternative {
+pub(crate) fn beyond(first: &LinearOutline, second: &LinearOutline, towards: Point, gap: f64) -> Alternative {
     let between = second.furthest(-towards).from(first.furthest(towards));
     Alternative::of_rows(vec![between.along(towards).at_least(gap)])
 }
@@ -153,7 +153,7 @@ impl Side {
         let coarse = self.reach - self.halves.iter().map(lost).fold(0.0, f64::max);
         let halves = self.halves.into_iter().map(Arc::as_alternative);
         let finer = std::iter::once(beyond).chain(halves).collect();
-        Alternative { rows: vec![place.at_least(coarse)], arc: None, finer }
+        Alternative { rows: vec![place.at_least(coarse)], arc: None, finer, cost: 0.0 }
     }
 }
 

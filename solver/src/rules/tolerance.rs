@@ -11,6 +11,9 @@ pub(super) const RELAXED: f64 = 1e-6;
 /// What a millimetre of misplacement costs, against a millimetre of a sofa's 3: it settles ties and no more.
 pub(super) const TIE: f64 = 1e-3;
 
+/// No term of a plan costs more: a hundred times what easing a rule does.
+pub(super) const MOST_COST: f64 = 1e7;
+
 /// Directions nearer than this (sine of the angle) are one: edges that are meant to be parallel come from the same
 /// walls.
 pub(super) const SAME_DIRECTION: f64 = 1e-9;

@@ -1,9 +1,35 @@
 //! The variables of one arrangement's program: where each piece stands in its own axes, and its sizes.
 
 use elbowroom_model::{Brief, Dimension, Piece, PieceId, Point};
+use enum_map::{Enum, EnumMap};
 
 use super::linear::Linear;
-use super::tolerance::TIE;
+use super::tolerance::{MOST_COST, TIE};
+
+/// Which variable of a piece a term of a plan costs: one that is shared holds the dearer of the two.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Enum)]
+pub enum CostSlot {
+    /// Aside from an axis.
+    Aside,
+    /// Along the table, or the end of a seat.
+    Along,
+    /// Near what it belongs to.
+    Near,
+    /// Off its wall.
+    OffWall,
+    /// Off the middle of its wall.
+    Middle,
+    /// Unlike its twin, ahead.
+    TwinAhead,
+    /// Unlike its twin, aside.
+    TwinAside,
+    /// Not on the rug.
+    UnderRug,
+    /// Whatever else.
+    Other,
+    /// How much rules of comfort are eased.
+    Eased,
+}
 
 /// Variables, bounds and objective of one arrangement.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,6 +63,8 @@ pub struct PieceVariables {
     pub depth: SizeVariables,
     /// How far it is misplaced sideways, and otherwise.
     pub misplaced: [usize; 2],
+    /// What the terms of a plan cost it.
+    pub terms: EnumMap<CostSlot, usize>,
     /// What it counts by standing at all: 0 for a piece that must stand.
     pub presence: f64,
 }
@@ -126,9 +154,10 @@ impl Variables {
             None => self.sizes(piece),
         };
         let misplaced = [self.add(0.0, 4.0 * span, -TIE), self.add(0.0, 4.0 * span, -TIE)];
+        let terms = EnumMap::from_fn(|_| self.add(0.0, MOST_COST, 0.0));
         let least = piece.dimensions().iter().filter_map(|d| piece.range(*d)).map(|range| range.least).sum::<f64>();
         let presence = if piece.needed { 0.0 } else { piece.weight * least };
-        PieceVariables { across, out, width, return_length, depth, misplaced, presence }
+        PieceVariables { across, out, width, return_length, depth, misplaced, terms, presence }
     }
 
     fn sizes(&mut self, piece: &Piece) -> (SizeVariables, Option<SizeVariables>, SizeVariables) {

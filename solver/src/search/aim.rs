@@ -2,6 +2,7 @@
 
 use elbowroom_model::{Dimension, PieceId};
 
+use super::found::Found;
 use crate::layout::Layout;
 
 /// What is made as large as it can be.
@@ -17,4 +18,10 @@ pub enum Aim<'a> {
     Tidy(&'a Layout),
     /// Nothing: any layout will do.
     Any,
+    /// The plan that composes best, of all pieces.
+    Plan,
+    /// The same of these pieces, all of which must stand; the others are left out.
+    PlanOf(&'a [PieceId]),
+    /// The largest pieces, those of this plan under its stands, none smaller.
+    Within(&'a Found),
 }

@@ -16,6 +16,9 @@ use crate::rules::{Requirement, TOLERANCE};
 /// What each alternative of a question is worth at most, as far as a first look can tell.
 pub(super) type Promises = SmallVec<[f64; 8]>;
 
+/// Choices of the terms of a plan are counted from here: no cell of the rules has so many.
+const TERM: usize = 1 << 20;
+
 /// A decision to take.
 pub(super) enum Decision<'p> {
     /// Pick one alternative.
@@ -140,9 +143,16 @@ fn each_choice<'p, E>(problem: &'p Problem<'_>, node: &Node<'p, E>, mut visit: i
         for (place, requirement) in problem.alone(state).choices.iter().enumerate() {
             visit(Chosen::Alone(state, place), requirement);
         }
+        for (place, requirement) in problem.terms_alone(state).into_iter().flat_map(|cell| &cell.choices).enumerate() {
+            visit(Chosen::Alone(state, TERM + place), requirement);
+        }
         for &other in &standing[..order] {
             for (place, requirement) in problem.between(other, state).choices.iter().enumerate() {
                 visit(Chosen::Between(other, state, place), requirement);
+            }
+            let terms = problem.terms_between(other, state).into_iter().flat_map(|cell| &cell.choices);
+            for (place, requirement) in terms.enumerate() {
+                visit(Chosen::Between(other, state, TERM + place), requirement);
             }
         }
     }

@@ -58,7 +58,8 @@ impl Ranges<'_> {
     }
 
     fn is_certain(&self, alternative: &Alternative) -> bool {
-        alternative.arc.is_none()
+        alternative.cost == 0.0
+            && alternative.arc.is_none()
             && alternative.rows.iter().all(|row| self.activity(row).1 <= row.most)
             && (alternative.finer.is_empty() || alternative.finer.iter().any(|finer| self.is_certain(finer)))
     }
@@ -92,7 +93,7 @@ impl Cell {
         let cause = requirement.cause;
         match &mut requirement.alternatives[..] {
             [] => self.dead = self.dead.or(Some(cause)),
-            [only] if only.arc.is_none() => {
+            [only] if only.arc.is_none() && only.cost == 0.0 => {
                 self.always.extend(std::mem::take(&mut only.rows).into_iter().map(|row| (row, cause)));
                 if !only.finer.is_empty() {
                     self.take(Requirement { cause, alternatives: std::mem::take(&mut only.finer) });

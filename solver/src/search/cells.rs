@@ -55,6 +55,21 @@ pub(super) struct Scope {
     pub(super) plain: bool,
     /// What settles ties is asked for too.
     pub(super) ties: bool,
+    /// What the screen does in the arrangement.
+    pub(super) screen: Option<Role>,
+    /// What is done about rules of comfort.
+    pub(super) comfort: Comfort,
+}
+
+/// What is done about rules of comfort, as far as a cell that is kept can tell.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum Comfort {
+    /// All are kept.
+    Kept,
+    /// Each may be eased.
+    MayBeEased,
+    /// None is asked.
+    Ignored,
 }
 
 /// A piece under a stand, as far as a rule can tell.

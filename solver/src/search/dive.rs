@@ -127,7 +127,12 @@ fn node_budget(brief: &Brief, nodes: usize) -> usize {
 }
 
 /// The arrangement with what stands in `layout` held to its walls, but for twins of `but_for`.
-fn held(room: &RoomContext<'_>, arrangement: &Arrangement, layout: &Layout, but_for: Option<PieceId>) -> Arrangement {
+pub(super) fn held(
+    room: &RoomContext<'_>,
+    arrangement: &Arrangement,
+    layout: &Layout,
+    but_for: Option<PieceId>,
+) -> Arrangement {
     let mut held = arrangement.clone();
     for standing in &mut held.standings {
         let is_twin = but_for.is_some_and(|piece| arrangement.are_twins(room.brief, piece, standing.piece));
@@ -138,11 +143,11 @@ fn held(room: &RoomContext<'_>, arrangement: &Arrangement, layout: &Layout, but_
     held
 }
 
-fn pieces_of(layout: &Layout) -> Vec<PieceId> {
+pub(super) fn pieces_of(layout: &Layout) -> Vec<PieceId> {
     layout.placed.iter().map(|placed| placed.piece).collect()
 }
 
-fn needed(brief: &Brief, arrangement: &Arrangement) -> Vec<PieceId> {
+pub(super) fn needed(brief: &Brief, arrangement: &Arrangement) -> Vec<PieceId> {
     brief.piece_ids().filter(|piece| arrangement.must_stand(brief, *piece)).collect()
 }
 

@@ -5,8 +5,10 @@ use std::collections::BTreeMap;
 use elbowroom_model::Rule;
 
 use super::aim::Aim;
+use super::easing::Easing;
 use super::tally::Tally;
-use super::tolerance::PROVEN_WITHIN;
+use super::tolerance::{PLAN_PROVEN_SHARE, PLAN_PROVEN_WITHIN, PROVEN_WITHIN};
+use crate::composition::TermCost;
 use crate::layout::Layout;
 use crate::program::Row;
 use crate::rules::Cause;
@@ -22,6 +24,16 @@ pub struct Effort<'a> {
     pub nodes: usize,
     /// A rule that is left aside.
     pub without: Option<Rule>,
+    /// What is done about rules of comfort.
+    pub easing: Easing<'a>,
+}
+
+impl<'a> Effort<'a> {
+    /// All that can be had of an aim within so many nodes, every rule kept.
+    #[must_use]
+    pub const fn of(aim: Aim<'a>, nodes: usize) -> Self {
+        Self { aim, to_beat: f64::NEG_INFINITY, nodes, without: None, easing: Easing::Kept }
+    }
 }
 
 /// What a search found.
@@ -37,9 +49,22 @@ pub struct Found {
     pub values: Vec<f64>,
     /// Rows in force at the layout.
     pub rows: Vec<(Row, Cause)>,
+    /// What each term of a plan costs, what costs most first; empty where no plan was sought.
+    pub composition: Vec<TermCost>,
 }
 
 impl Found {
+    /// A variable at the layout.
+    pub(crate) fn value(&self, variable: usize) -> f64 {
+        self.values.get(variable).copied().unwrap_or(0.0).max(0.0)
+    }
+
+    /// No plan of the arrangement is better by more than what no eye tells apart.
+    #[must_use]
+    pub fn is_proven_plan(&self) -> bool {
+        self.bound - self.objective <= PLAN_PROVEN_WITHIN.max(PLAN_PROVEN_SHARE * self.objective.abs())
+    }
+
     /// No layout of the arrangement is better by more than a thousandth.
     #[must_use]
     pub fn is_proven(&self) -> bool {
@@ -66,7 +91,7 @@ pub struct Searched {
 
 impl Searched {
     /// Counts the work of another search of the same arrangement as its own.
-    pub(super) fn take_work_of(&mut self, other: &Self) {
+    pub(crate) fn take_work_of(&mut self, other: &Self) {
         self.programs += other.programs;
         self.tally = std::mem::take(&mut self.tally).plus(&other.tally);
     }

@@ -15,11 +15,13 @@ mod branching;
 mod cell;
 mod cells;
 mod dive;
+mod easing;
 mod found;
 mod node;
 mod node_pool;
 mod once;
 mod open_node;
+mod planned;
 mod polish;
 mod problem;
 mod room_context;
@@ -30,7 +32,9 @@ mod tolerance;
 mod tree;
 
 pub use aim::Aim;
+pub use easing::Easing;
 pub use found::{Effort, Found, Searched};
+pub use planned::{largest, plan};
 pub use room_context::RoomContext;
 pub use stated::{Choice, Stated, search_stated, stated};
 pub use tally::Tally;
@@ -65,8 +69,7 @@ pub fn search(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, 
 /// more than order counts.
 fn tidied(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, found: Found) -> (Found, Searched) {
     let value = found.layout.size_value(room.brief);
-    let effort =
-        Effort { aim: Aim::Tidy(&found.layout), to_beat: found.objective - value, nodes: NODES_TO_TIDY, without: None };
+    let effort = Effort { to_beat: found.objective - value, ..Effort::of(Aim::Tidy(&found.layout), NODES_TO_TIDY) };
     let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst);
     let tidier = searched.found.take().map(|tidy| {
         let objective = tidy.layout.size_value(room.brief) + tidy.objective;

@@ -50,6 +50,8 @@ pub(super) struct Node<'p, E> {
     /// What the pieces that stand, or still may, count by standing.
     pub(super) presence: f64,
     pub(super) depth: usize,
+    /// Rules of comfort that were eased.
+    pub(super) eased: Vec<Cause>,
     pub(super) trail: Option<Rc<Trail>>,
 }
 
@@ -61,6 +63,7 @@ impl<E: Clone> Clone for Node<'_, E> {
             chosen: self.chosen.clone(),
             finer: self.finer.clone(),
             arcs: self.arcs.clone(),
+            eased: self.eased.clone(),
             trail: self.trail.clone(),
             ..*self
         }
@@ -72,6 +75,7 @@ impl<E: Clone> Clone for Node<'_, E> {
         self.chosen.clone_from(&source.chosen);
         self.finer.clone_from(&source.finer);
         self.arcs.clone_from(&source.arcs);
+        self.eased.clone_from(&source.eased);
         self.trail.clone_from(&source.trail);
         (self.presence, self.depth) = (source.presence, source.depth);
     }
@@ -134,10 +138,11 @@ impl<E: Engine> Node<'_, E> {
 
     /// No layout under this node that takes `alternative` has more, as far as a first look can tell.
     pub(super) fn probe(&self, alternative: &Alternative) -> f64 {
-        match &alternative.arc {
+        let promise = match &alternative.arc {
             Some(arc) => self.promise(alternative.rows.iter().chain(&arc.rows())),
             None => self.promise(&alternative.rows),
-        }
+        };
+        promise - alternative.cost
     }
 
     /// The same of these rows.

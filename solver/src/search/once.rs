@@ -1,7 +1,7 @@
 //! One search of one arrangement, in one order.
 
 use super::found::{Effort, Found, Searched};
-use super::problem::Problem;
+use super::problem::{Asked, Problem};
 use super::room_context::RoomContext;
 use super::tree::{Limits, Order, Tree, layout_of};
 use crate::arrangement::Arrangement;
@@ -17,7 +17,7 @@ pub(super) fn search_once(
     effort: Effort<'_>,
     order: Order,
 ) -> Searched {
-    let problem = Problem::of(room, arrangement, effort.aim, effort.without, false);
+    let problem = Problem::of(room, arrangement, Asked::of(&effort));
     searched(&problem, floor, effort, order)
 }
 
@@ -33,6 +33,7 @@ pub(super) fn searched(problem: &Problem<'_>, floor: &Floor, effort: Effort<'_>,
         bound,
         values: Engine::values(&best.engine).to_vec(),
         rows: best.rows(),
+        composition: problem.composition(best),
     });
     let is_complete = tree.is_complete();
     let mut tally = tree.tally;

@@ -78,7 +78,11 @@ pub(super) fn broken_rows<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) 
     look(problem.room());
     for (order, &state) in standing.iter().enumerate() {
         look(problem.alone(state));
-        standing[..order].iter().for_each(|other| look(problem.between(*other, state)));
+        problem.terms_alone(state).into_iter().for_each(&mut look);
+        for other in &standing[..order] {
+            look(problem.between(*other, state));
+            problem.terms_between(*other, state).into_iter().for_each(&mut look);
+        }
     }
     broken
 }

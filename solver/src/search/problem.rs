@@ -6,15 +6,23 @@ use std::sync::Arc;
 use elbowroom_model::{Dimension, PieceId, Point, Rule};
 
 use super::aim::Aim;
+use super::branching::standing;
 use super::cell::{Cell, Ranges};
-use super::cells::{Beside, Cells, Key, Posed, Scope, StandKey};
+use super::cells::{Beside, Cells, Comfort, Key, Posed, Scope, StandKey};
+use super::easing::Easing;
+use super::found::Effort;
+use super::node::Node;
 use super::room_context::RoomContext;
 use super::tolerance::{
-    HELD_WITHIN, INDIFFERENT_ORDER, SAME_ORDER_PROMISE, SAME_PLAIN_PROMISE, SAME_PLAIN_VALUE, SAME_PROMISE, SAME_VALUE,
+    HELD_WITHIN, INDIFFERENT_ORDER, INDIFFERENT_PLAN, SAME_ORDER_PROMISE, SAME_PLAIN_PROMISE, SAME_PLAIN_VALUE,
+    SAME_PLAN_PROMISE, SAME_PROMISE, SAME_VALUE,
 };
 use crate::arrangement::Arrangement;
+use crate::composition::{self, Aims, Heart, PlanTerm, TERMS, TermContext, TermCost};
 use crate::layout::Layout;
-use crate::rules::{LayoutRule, Pose, RULES, Requirement, RuleContext, SizeVariables, TIES, Variables};
+use crate::program::Engine;
+use crate::rules::comfort::{self, COMFORT};
+use crate::rules::{CostSlot, LayoutRule, Pose, RULES, Requirement, RuleContext, SizeVariables, TIES, Variables};
 
 /// One arrangement, ready to be searched.
 pub(super) struct Problem<'a> {
@@ -32,9 +40,42 @@ pub(super) struct Problem<'a> {
     known: &'a Cells,
     /// What is asked of each state with each later one, looked up or worked out when first asked.
     pairs: Vec<OnceCell<Vec<OnceCell<Arc<Cell>>>>>,
-    without: Option<Rule>,
+    asked: Asked<'a>,
+    /// What a plan aims at; `None` where the largest are sought.
+    aims: Option<Aims>,
+    /// What the terms of a plan ask of each state, and of each with each later one.
+    terms: Vec<OnceCell<Cell>>,
+    terms_between: Vec<OnceCell<Vec<OnceCell<Cell>>>>,
     /// Round gaps are asked for as the polygons around them, and ways through are left aside.
     pub(super) plain: bool,
+}
+
+/// What a problem is asked for.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Asked<'a> {
+    aim: Aim<'a>,
+    /// A rule that is left aside.
+    without: Option<Rule>,
+    /// What a general solver can be asked for.
+    plain: bool,
+    /// What is done about rules of comfort.
+    easing: Easing<'a>,
+}
+
+impl<'a> Asked<'a> {
+    /// For a search.
+    pub(super) const fn of(effort: &Effort<'a>) -> Self {
+        Self { aim: effort.aim, without: effort.without, plain: false, easing: effort.easing }
+    }
+
+    /// For a general solver.
+    pub(super) const fn plain(aim: Aim<'a>) -> Self {
+        Self { aim, without: None, plain: true, easing: Easing::Kept }
+    }
+
+    const fn is_plan(&self) -> bool {
+        matches!(self.aim, Aim::Plan | Aim::PlanOf(_))
+    }
 }
 
 /// A piece under one of its stands.
@@ -56,17 +97,13 @@ pub(super) struct Ways {
 }
 
 impl<'a> Problem<'a> {
-    /// The problem of `arrangement`; rules named by `without` are left aside. `plain` asks for what a general solver can
-    /// be asked for.
-    pub(super) fn of(
-        room: &'a RoomContext<'a>,
-        arrangement: &'a Arrangement,
-        aim: Aim<'a>,
-        without: Option<Rule>,
-        plain: bool,
-    ) -> Self {
+    /// The problem of `arrangement`.
+    pub(super) fn of(room: &'a RoomContext<'a>, arrangement: &'a Arrangement, asked: Asked<'a>) -> Self {
         let RoomContext { brief, site, walls, variables, cells } = room;
-        let context = RuleContext { brief, site, walls, main_seat: arrangement.main_seat, variables };
+        let screen = arrangement.screen_role();
+        let context = RuleContext { brief, site, walls, main_seat: arrangement.main_seat, screen, variables };
+        let Asked { aim, plain, .. } = asked;
+        let aims = asked.is_plan().then(|| Aims::of(brief, site, arrangement));
         let mut problem = Self {
             context,
             aim,
@@ -76,7 +113,10 @@ impl<'a> Problem<'a> {
             room: Cell::default(),
             known: cells,
             pairs: Vec::new(),
-            without,
+            asked,
+            aims,
+            terms: Vec::new(),
+            terms_between: Vec::new(),
             plain,
         };
         for id in brief.piece_ids() {
@@ -88,6 +128,8 @@ impl<'a> Problem<'a> {
         problem.room = problem.cell(|rule| rule.room(&context), &[]);
         let count = problem.states.len();
         problem.pairs = (0..count).map(|_| OnceCell::new()).collect();
+        problem.terms = (0..count).map(|_| OnceCell::new()).collect();
+        problem.terms_between = (0..count).map(|_| OnceCell::new()).collect();
         problem
     }
 
@@ -102,7 +144,7 @@ impl<'a> Problem<'a> {
         let Posed { pose, place } = posed.as_ref();
         alone.get_or_init(|| {
             let with = if *is_one_of_several { Beside::OtherStands } else { Beside::Nothing };
-            self.known.cell(self.key(*key, with), || {
+            self.known(*key, with, || {
                 let mut cell = self.cell(|rule| rule.alone(&self.context, pose), place);
                 if *is_one_of_several {
                     cell.keep_in(place, pose.id);
@@ -118,15 +160,60 @@ impl<'a> Problem<'a> {
         let row = self.pairs[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
         row[second].get_or_init(|| {
             let (a, b) = (&self.states[first], &self.states[second]);
-            self.known.cell(self.key(a.key, Beside::Piece(b.key)), || {
+            self.known(a.key, Beside::Piece(b.key), || {
                 let places = [a.posed.place, b.posed.place].concat();
                 self.cell(|rule| rule.between(&self.context, &a.posed.pose, &b.posed.pose), &places)
             })
         })
     }
 
-    const fn key(&self, first: StandKey, with: Beside) -> Key {
-        Key { first, with, scope: Scope { without: self.without, plain: self.plain, ties: self.settles_ties() } }
+    /// What the terms of a plan ask of one state; `None` where no plan is sought.
+    pub(super) fn terms_alone(&self, state: usize) -> Option<&Cell> {
+        self.aims.as_ref()?;
+        Some(self.terms[state].get_or_init(|| {
+            let Posed { pose, place } = self.states[state].posed.as_ref();
+            self.terms_cell(|term, context| term.alone(context, pose), place)
+        }))
+    }
+
+    /// What the terms of a plan ask of two states; `None` where no plan is sought.
+    pub(super) fn terms_between(&self, first: usize, second: usize) -> Option<&Cell> {
+        self.aims.as_ref()?;
+        let (first, second) = if first < second { (first, second) } else { (second, first) };
+        let row = self.terms_between[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
+        Some(row[second].get_or_init(|| {
+            let (a, b) = (&self.states[first].posed, &self.states[second].posed);
+            let places = [a.place, b.place].concat();
+            self.terms_cell(|term, context| term.between(context, &a.pose, &b.pose), &places)
+        }))
+    }
+
+    fn terms_cell(
+        &self,
+        ask: impl Fn(&dyn PlanTerm, &TermContext<'_>) -> Vec<composition::Asked>,
+        places: &[(usize, (f64, f64))],
+    ) -> Cell {
+        let context = self.term_context();
+        let asked = TERMS.iter().flat_map(|term| ask(*term, &context)).map(|asked| asked.requirement());
+        Cell::of(asked, &Ranges { bounds: &self.context.variables.bounds, places })
+    }
+
+    /// What the terms of a plan look at.
+    pub(super) fn term_context(&self) -> TermContext<'_> {
+        // A piece that need not stand is no heart: terms would stand to where it might be.
+        let only = self.ways.iter().filter_map(|ways| if let [only] = ways.states[..] { Some(only) } else { None });
+        let poses = only.map(|state| &self.states[state].posed.pose);
+        let stands = |pose: &&Pose| self.arrangement.must_stand(self.context.brief, pose.id);
+        TermContext { room: self.context, heart: Heart::of(poses.filter(stands)) }
+    }
+
+    const fn key(&self, first: StandKey, with: Beside, comfort: Comfort) -> Key {
+        let Asked { without, plain, .. } = self.asked;
+        Key {
+            first,
+            with,
+            scope: Scope { without, plain, ties: self.settles_ties(), screen: self.context.screen, comfort },
+        }
     }
 
     /// Takes the alternatives out that these stands cannot give, whatever the sizes.
@@ -135,11 +222,26 @@ impl<'a> Problem<'a> {
         Ranges { bounds: &self.context.variables.bounds, places: &places }.propagate(requirement);
     }
 
+    /// What each term costs a plan; empty where no plan is sought.
+    pub(super) fn composition<E: Engine>(&self, node: &Node<'_, E>) -> Vec<TermCost> {
+        if self.aims.is_none() {
+            return Vec::new();
+        }
+        let poses: Vec<&Pose> = standing(node).into_iter().map(|state| &self.states[state].posed.pose).collect();
+        composition::told(&self.term_context(), &poses, Engine::values(&node.engine))
+    }
+
     /// Bounds of the variables at the root: places within the room where a piece has one stand only.
     pub(super) fn bounds(&self) -> Vec<(f64, f64)> {
         let mut bounds = self.context.variables.bounds.clone();
-        if let Aim::Tidy(layout) = self.aim {
-            hold_sizes(self.context.variables, layout, &mut bounds);
+        match &self.aims {
+            Some(aims) => aim_sizes(self.context.variables, aims, &mut bounds),
+            None => free_of_terms(self.context.variables, self.asked.easing, &mut bounds),
+        }
+        match self.aim {
+            Aim::Tidy(layout) => hold_sizes(self.context.variables, layout, &mut bounds),
+            Aim::Within(plan) => hold_sizes(self.context.variables, &plan.layout, &mut bounds),
+            _ => {}
         }
         for ways in &self.ways {
             if let ([only], false) = (&ways.states[..], ways.may_be_left_out) {
@@ -167,7 +269,8 @@ impl<'a> Problem<'a> {
         let variables = self.context.variables;
         let nothing = vec![0.0; variables.objective.len()];
         match self.aim {
-            Aim::Together | Aim::These(_) => variables.objective.clone(),
+            Aim::Together | Aim::These(_) | Aim::Within(_) => variables.objective.clone(),
+            Aim::Plan | Aim::PlanOf(_) => self.plan_objective(nothing),
             Aim::Any => nothing,
             Aim::Tidy(_) => variables.objective.iter().map(|counts| counts.min(0.0)).collect(),
             Aim::Alone(piece, dimension, _) => {
@@ -185,14 +288,43 @@ impl<'a> Problem<'a> {
     /// What `piece` counts by standing at all.
     pub(super) fn presence(&self, piece: PieceId) -> f64 {
         match self.aim {
-            Aim::Together | Aim::These(_) => self.context.variables.piece(piece).map_or(0.0, |piece| piece.presence),
+            Aim::Together | Aim::These(_) | Aim::Within(_) => {
+                self.context.variables.piece(piece).map_or(0.0, |piece| piece.presence)
+            }
+            Aim::Plan | Aim::PlanOf(_) => self.plan_presence(piece),
             Aim::Alone(..) | Aim::Any | Aim::Tidy(_) => 0.0,
         }
     }
 
+    /// What a millimetre of each size, and of each term, counts in a plan.
+    fn plan_objective(&self, mut objective: Vec<f64>) -> Vec<f64> {
+        let Some(aims) = &self.aims else { return objective };
+        for (id, piece) in self.context.variables.pieces.iter().enumerate() {
+            for &dimension in Dimension::ALL {
+                if let (Some(size), Some(aim)) = (piece.dimension(dimension), aims.get(PieceId(id), dimension)) {
+                    let (first, second) = aim.slopes();
+                    objective[size.up] += first;
+                    objective[size.beyond] += second;
+                }
+            }
+            piece.terms.values().for_each(|term| objective[*term] = -1.0);
+        }
+        objective
+    }
+
+    /// What a piece is worth in a plan less what its sizes count from the least on: at its aims one that need not stand
+    /// counts its worth, and one that must stand nothing.
+    fn plan_presence(&self, id: PieceId) -> f64 {
+        let (Some(piece), Some(aims)) = (self.context.brief.piece(id), &self.aims) else { return 0.0 };
+        let must_stand = self.arrangement.must_stand(self.context.brief, id);
+        let worth = if must_stand { 0.0 } else { composition::worth(piece, &self.context.brief.wishes) };
+        let sizes = Dimension::ALL.iter().filter_map(|dimension| aims.get(id, *dimension));
+        worth - sizes.map(|aim| aim.whole()).sum::<f64>()
+    }
+
     /// Whether ties are settled too.
     const fn settles_ties(&self) -> bool {
-        matches!(self.aim, Aim::Together | Aim::These(_) | Aim::Tidy(_))
+        matches!(self.aim, Aim::Together | Aim::These(_) | Aim::Tidy(_) | Aim::Within(_))
     }
 
     /// Promises nearer to each other than this are the same: of such nodes the deepest is looked at first.
@@ -200,7 +332,8 @@ impl<'a> Problem<'a> {
         match self.aim {
             _ if self.plain => SAME_PLAIN_PROMISE,
             Aim::Tidy(_) => SAME_ORDER_PROMISE,
-            Aim::Together | Aim::These(_) | Aim::Alone(..) | Aim::Any => SAME_PROMISE,
+            Aim::Plan | Aim::PlanOf(_) => SAME_PLAN_PROMISE,
+            Aim::Together | Aim::These(_) | Aim::Within(_) | Aim::Alone(..) | Aim::Any => SAME_PROMISE,
         }
     }
 
@@ -210,15 +343,17 @@ impl<'a> Problem<'a> {
         match self.aim {
             _ if self.plain => SAME_PLAIN_VALUE * best.abs(),
             Aim::Tidy(_) => INDIFFERENT_ORDER,
-            Aim::Together | Aim::These(_) | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
+            Aim::Plan | Aim::PlanOf(_) => INDIFFERENT_PLAN,
+            Aim::Together | Aim::These(_) | Aim::Within(_) | Aim::Alone(..) | Aim::Any => SAME_VALUE * best.abs(),
         }
     }
 
     fn may_be_left_out(&self, piece: PieceId) -> bool {
         match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(piece).is_none(),
-            Aim::These(pieces) => !pieces.contains(&piece),
-            Aim::Together | Aim::Any => !self.arrangement.must_stand(self.context.brief, piece),
+            Aim::Within(plan) => plan.layout.of(piece).is_none(),
+            Aim::These(pieces) | Aim::PlanOf(pieces) => !pieces.contains(&piece),
+            Aim::Together | Aim::Plan | Aim::Any => !self.arrangement.must_stand(self.context.brief, piece),
         }
     }
 
@@ -226,8 +361,9 @@ impl<'a> Problem<'a> {
         let context = self.context;
         let is_left_out = match self.aim {
             Aim::Alone(_, _, layout) | Aim::Tidy(layout) => layout.of(id).is_none(),
-            Aim::These(pieces) => !pieces.contains(&id),
-            Aim::Together | Aim::Any => false,
+            Aim::Within(plan) => plan.layout.of(id).is_none(),
+            Aim::These(pieces) | Aim::PlanOf(pieces) => !pieces.contains(&id),
+            Aim::Together | Aim::Plan | Aim::Any => false,
         };
         if is_left_out {
             return Vec::new();
@@ -249,12 +385,62 @@ impl<'a> Problem<'a> {
         (first..self.states.len()).collect()
     }
 
+    /// A requirement with what may be done about it where it is one of comfort.
+    fn eased(&self, requirement: Requirement) -> Requirement {
+        match self.asked.easing {
+            Easing::MayBeEased => comfort::may_be_eased(requirement, self.context.variables),
+            Easing::AsIn(plan) if plan.layout.eased.contains(&requirement.cause) => {
+                comfort::eased(requirement, self.context.variables)
+            }
+            Easing::Kept | Easing::Ignored | Easing::AsIn(_) => requirement,
+        }
+    }
+
+    /// A cell that is looked up, or worked out: what hangs on one plan is not kept for others.
+    fn known(&self, first: StandKey, with: Beside, work_out: impl FnOnce() -> Cell) -> Arc<Cell> {
+        let comfort = match self.asked.easing {
+            Easing::Kept => Comfort::Kept,
+            Easing::MayBeEased => Comfort::MayBeEased,
+            Easing::Ignored => Comfort::Ignored,
+            Easing::AsIn(_) => return Arc::new(work_out()),
+        };
+        self.known.cell(self.key(first, with, comfort), work_out)
+    }
+
     fn cell(&self, ask: impl Fn(&dyn LayoutRule) -> Vec<Requirement>, places: &[(usize, (f64, f64))]) -> Cell {
         let ranges = Ranges { bounds: &self.context.variables.bounds, places };
         let ties: &[&dyn LayoutRule] = if self.settles_ties() { TIES } else { &[] };
-        let asked = RULES.iter().chain(ties).flat_map(|rule| ask(*rule));
-        let asked = asked.filter(|requirement| Some(requirement.cause.rule) != self.without);
+        let comfort = if self.asked.easing == Easing::Ignored { &[] } else { COMFORT };
+        let asked = RULES.iter().chain(comfort).chain(ties).flat_map(|rule| ask(*rule));
+        let asked = asked.filter(|requirement| Some(requirement.cause.rule) != self.asked.without);
+        let asked = asked.map(|requirement| self.eased(requirement));
         Cell::of(asked.map(|requirement| if self.plain { requirement.with_polygons() } else { requirement }), &ranges)
+    }
+}
+
+/// No size of a plan is over its aim.
+fn aim_sizes(variables: &Variables, aims: &Aims, bounds: &mut [(f64, f64)]) {
+    for (id, piece) in variables.pieces.iter().enumerate() {
+        for &dimension in Dimension::ALL {
+            if let (Some(size), Some(aim)) = (piece.dimension(dimension), aims.get(PieceId(id), dimension)) {
+                let (up, beyond) = aim.steps();
+                bounds[size.up] = (0.0, up);
+                bounds[size.beyond] = (0.0, beyond);
+            }
+        }
+    }
+}
+
+/// Where no plan is sought its terms cost nothing.
+fn free_of_terms(variables: &Variables, easing: Easing<'_>, bounds: &mut [(f64, f64)]) {
+    for piece in &variables.pieces {
+        for (slot, variable) in piece.terms {
+            let most = match easing {
+                Easing::AsIn(plan) if slot == CostSlot::Eased => plan.value(variable),
+                _ => 0.0,
+            };
+            bounds[variable] = (0.0, most);
+        }
     }
 }
 

@@ -6,7 +6,7 @@ use super::aim::Aim;
 use super::cell::Cell;
 use super::found::{Effort, Searched};
 use super::once::searched;
-use super::problem::Problem;
+use super::problem::{Asked, Problem};
 use super::room_context::RoomContext;
 use super::tree::Order;
 use crate::arrangement::Arrangement;
@@ -44,7 +44,7 @@ pub struct Choice {
 /// rows alone.
 #[must_use]
 pub fn stated(room: &RoomContext<'_>, arrangement: &Arrangement) -> Option<Stated> {
-    let problem = Problem::of(room, arrangement, Aim::Together, None, true);
+    let problem = Problem::of(room, arrangement, Asked::plain(Aim::Together));
     if problem.ways.iter().any(|ways| ways.may_be_left_out) {
         return None;
     }
@@ -77,8 +77,8 @@ pub fn search_stated(
     nodes: usize,
     to_beat: f64,
 ) -> Searched {
-    let problem = Problem::of(room, arrangement, Aim::Together, None, true);
-    searched(&problem, floor, Effort { aim: Aim::Together, to_beat, nodes, without: None }, Order::BestFirst)
+    let problem = Problem::of(room, arrangement, Asked::plain(Aim::Together));
+    searched(&problem, floor, Effort { to_beat, ..Effort::of(Aim::Together, nodes) }, Order::BestFirst)
 }
 
 impl Stated {

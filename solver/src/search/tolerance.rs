@@ -21,6 +21,16 @@ pub(super) const SAME_PROMISE: f64 = 1.0;
 /// Nor is a millimetre of misplacement.
 pub(super) const SAME_ORDER_PROMISE: f64 = 1e-3;
 
+/// Nor is what a millimetre of a plan costs.
+pub(super) const SAME_PLAN_PROMISE: f64 = 1.0;
+
+/// Plans that differ by less are the same: a fifth of what a proof allows.
+pub(super) const INDIFFERENT_PLAN: f64 = 5.0;
+
+/// A plan is proven where its bound lies within this, or a hundredth of it: what no eye tells apart.
+pub(super) const PLAN_PROVEN_WITHIN: f64 = 25.0;
+pub(super) const PLAN_PROVEN_SHARE: f64 = 1e-2;
+
 /// A plain problem is searched as others would.
 pub(super) const SAME_PLAIN_PROMISE: f64 = 1e-6;
 

@@ -11,8 +11,9 @@ use crate::answer::{Answer, RankedOption};
 use crate::arrangement::enumerate;
 use crate::best_by;
 use crate::routes::Floor;
-use crate::search::{Aim, Effort, RoomContext, search};
+use crate::search::{self, Easing, RoomContext};
 use crate::site::Site;
+use crate::sizes::AloneAsked;
 use crate::way_in::of_a_list;
 use crate::{Limits, Unwatched, rank, sizes};
 
@@ -112,9 +113,11 @@ fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &RankedOptio
         // What stands is what the option was told by.
         arrangement.choices_in(&option.layout).are_same_as(&option.choices, free)
     })?;
-    let effort = Effort { aim: Aim::Together, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
-    let found = search(&room, &floor, arrangement, effort).found?;
-    let (most, _) = sizes::alone(&room, &floor, arrangement, &found.layout, id, dimension, NODES)?;
+    let planned = search::plan(&room, &floor, arrangement, NODES).found?;
+    let largest = search::largest(&room, &floor, arrangement, &planned, NODES).found?;
+    let (layout, easing) = (&largest.layout, Easing::as_in(&planned));
+    let asked = AloneAsked { layout, piece: id, dimension, easing, nodes: NODES };
+    let (most, _) = sizes::alone(&room, &floor, arrangement, asked)?;
     Some(most)
 }
 

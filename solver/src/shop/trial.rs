@@ -5,7 +5,7 @@ use elbowroom_model::{Brief, Dimension, SizeRange};
 use super::rows::Row;
 use crate::arrangement::enumerate;
 use crate::routes::Floor;
-use crate::search::{Aim, Effort, RoomContext, search};
+use crate::search::{Aim, Easing, Effort, RoomContext, search};
 use crate::site::Site;
 
 /// Nodes that one arrangement may take when all that is asked is whether it fits.
@@ -35,7 +35,7 @@ pub(super) fn fits(brief: &Brief) -> bool {
 fn any(brief: &Brief, unknown: bool) -> bool {
     let site = Site::of(brief);
     let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
-    let effort = Effort { aim: Aim::Any, to_beat: f64::NEG_INFINITY, nodes: NODES, without: None };
+    let effort = Effort { easing: Easing::Ignored, ..Effort::of(Aim::Any, NODES) };
     let enumeration = enumerate(brief, &site);
     if unknown && enumeration.beyond > 0 {
         return true;

@@ -6,20 +6,33 @@ use super::tolerance::NO_GAIN;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::routes::Floor;
-use crate::search::{Aim, Effort, RoomContext, search};
+use crate::search::{Aim, Easing, Effort, RoomContext, search};
 
-/// The most that `dimension` of `piece` could be, mm, with the pieces of `layout` in place; and the programs it took.
-/// Never less than it is in `layout`.
+/// Which dimension is made as large as it can be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct AloneAsked<'a> {
+    /// The layout whose pieces stand.
+    pub layout: &'a Layout,
+    /// The piece, by its place in the brief.
+    pub piece: PieceId,
+    /// The dimension.
+    pub dimension: Dimension,
+    /// What is done about rules of comfort.
+    pub easing: Easing<'a>,
+    /// Nodes at most.
+    pub nodes: usize,
+}
+
+/// The most that a dimension of a piece could be, mm, with the pieces of a layout in place; and the programs it took.
+/// Never less than it is in that layout.
 #[must_use]
 pub fn alone(
     room: &RoomContext<'_>,
     floor: &Floor,
     arrangement: &Arrangement,
-    layout: &Layout,
-    piece: PieceId,
-    dimension: Dimension,
-    nodes: usize,
+    asked: AloneAsked<'_>,
 ) -> Option<(f64, usize)> {
+    let AloneAsked { layout, piece, dimension, easing, nodes } = asked;
     let together = layout.of(piece)?.size.get(dimension)?;
     let range = range_of(room.brief, piece, dimension)?;
     if together >= range.1 - NO_GAIN {
@@ -27,7 +40,7 @@ pub fn alone(
     }
     let to_beat = together - range.0 + NO_GAIN;
     let aim = Aim::Alone(piece, dimension, layout);
-    let found = search(room, floor, arrangement, Effort { aim, to_beat, nodes, without: None });
+    let found = search(room, floor, arrangement, Effort { to_beat, easing, ..Effort::of(aim, nodes) });
     let size = found.found.map_or(together, |found| found.objective + range.0);
     Some((size.max(together).min(range.1), found.programs))
 }

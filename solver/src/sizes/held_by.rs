@@ -4,7 +4,7 @@ use elbowroom_model::{Dimension, PieceId, Rule};
 
 use super::tolerance::{GROWS, TIGHT};
 use crate::program::{DefaultEngine, Engine, Row, Status};
-use crate::rules::{Cause, Linear, With};
+use crate::rules::{Cause, CostSlot, Linear, With};
 use crate::search::{Found, RoomContext};
 
 /// A dimension and one of those that hold it.
@@ -120,7 +120,12 @@ impl Held<'_> {
         let mut objective = vec![0.0; variables.objective.len()];
         objective[target.up] = 1.0;
         objective[target.beyond] = 1.0;
-        let mut engine = DefaultEngine::start(&objective, &variables.bounds);
+        let mut bounds = variables.bounds.clone();
+        for lacking in variables.pieces.iter().map(|piece| piece.terms[CostSlot::Eased]) {
+            // What is eased stays eased, by no more.
+            bounds[lacking].1 = self.found.value(lacking);
+        }
+        let mut engine = DefaultEngine::start(&objective, &bounds);
         let kept = self.found.rows.iter().filter(|(_, cause)| cause.rule != Rule::Centring);
         let kept = kept.filter(|(_, cause)| !freed.contains(&Holder::of(cause))).map(|(row, _)| row.clone());
         let mut rows: Vec<Row> = kept.collect();

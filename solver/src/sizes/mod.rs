@@ -5,5 +5,5 @@ mod alone;
 mod held_by;
 mod tolerance;
 
-pub use alone::alone;
+pub use alone::{AloneAsked, alone};
 pub use held_by::{HeldBy, Holding, held_by};

@@ -34,8 +34,8 @@ fn assert_no_worse(before: &Answer, after: &Answer, what: &str, text: &str) {
     let (old, new) = (by_decisions(before, Image::Same), by_decisions(after, Image::Same));
     for (decisions, option) in &old {
         let Some(twin) = new.get(decisions) else { panic!("{what}: lost {decisions:?}\n{text}") };
-        let (was, is) = (option.size_value, twin.size_value);
-        assert!(!twin.proven || no_less(is, was), "{what}: {decisions:?} fell from {was} to {is}\n{text}");
+        let (was, is) = (option.largest.size_value, twin.largest.size_value);
+        assert!(!twin.largest.proven || no_less(is, was), "{what}: {decisions:?} fell from {was} to {is}\n{text}");
     }
 }
 
@@ -58,7 +58,7 @@ fn value_without(option: &RankedOption, brief: &Brief, left_out: &str) -> f64 {
 }
 
 fn best(answer: &Answer) -> Option<f64> {
-    answer.options.iter().map(|option| option.size_value).max_by(f64::total_cmp)
+    answer.options.iter().map(|option| option.largest.size_value).max_by(f64::total_cmp)
 }
 
 proptest! {
@@ -125,7 +125,7 @@ proptest! {
         let high = (low.0 + f64::from(side) * 10.0, low.1 + f64::from(side) * 10.0);
         let (before, after) = (solved(&brief_of(&text)), solved(&brief_of(&plan.block("cask", low, high).text())));
         if needs(&before).iter().all(|(route, need)| needs(&after).get(route).is_none_or(|now| now >= need)) {
-            let bound = before.options.iter().map(|option| option.bound).max_by(f64::total_cmp);
+            let bound = before.options.iter().map(|option| option.largest.bound).max_by(f64::total_cmp);
             let now = best(&after);
             let raised = now.is_some_and(|now| bound.is_none_or(|bound| !no_less(bound, now)));
             assert!(!raised, "{bound:?} to {now:?} with a cask {low:?} {high:?}\n{text}");

@@ -26,7 +26,7 @@ fn the_first_way_that_is_too_narrow_is_the_one_that_measuring_each_finds() {
         let site = Site::of(&brief);
         let (ground, floor) = (RoomContext::of(&brief, &site), Floor::of(&brief, &site));
         let needed: Vec<_> = brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect();
-        let effort = Effort { aim: Aim::These(&needed), to_beat: f64::NEG_INFINITY, nodes: 200, without: None };
+        let effort = Effort::of(Aim::These(&needed), 200);
         for arrangement in enumerate(&brief, &site).arrangements.iter().step_by(5) {
             let Some(found) = search(&ground, &floor, arrangement, effort).found else { continue };
             for _ in 0..MOVED {

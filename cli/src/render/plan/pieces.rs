@@ -134,9 +134,9 @@ fn corners_within(all: &Area, label: &Label) -> Vec<At> {
     vec![d, c, a, b, d.middle(c), a.middle(b)]
 }
 
-/// The size as laid out, rounded down to what one shops by.
+/// The size as planned, rounded down to what one shops by.
 pub(super) fn size(shown: &Shown<'_>, sizes: &PieceSizes) -> String {
-    let size = sizes.together();
+    let size = sizes.planned();
     let dimensions = [Some(size.width), size.return_length, Some(size.depth)].into_iter().flatten();
     let told: Vec<String> = dimensions.map(|length| shopped(shown.units(), length, Rounding::Down)).collect();
     words::size(&told)

@@ -19,8 +19,11 @@ pub(crate) fn groups<'a>(brief: &'a Brief, option: &'a RankedOption) -> Vec<Grou
     let mut kept: Vec<(PieceId, Group<'a>)> = Vec::new();
     for piece in option.pieces(brief) {
         let row = piece.piece.alike.unwrap_or(piece.placed.piece);
-        let size = piece.sizes.together();
-        match kept.iter_mut().find(|(kept, group)| *kept == row && group.piece.sizes.together() == size) {
+        let sizes = (piece.sizes.planned(), piece.sizes.together());
+        match kept
+            .iter_mut()
+            .find(|(kept, group)| *kept == row && (group.piece.sizes.planned(), group.piece.sizes.together()) == sizes)
+        {
             Some((_, group)) => {
                 group.label = joined(&group.label, &piece.piece.name);
                 group.count += 1;

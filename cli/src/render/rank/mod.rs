@@ -76,9 +76,9 @@ fn left_out(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
     if option.layout.left_out.is_empty() {
         return;
     }
-    page.heading(words::left_out(option.proven));
+    page.heading(words::left_out(option.planned.proven));
     for piece in &option.layout.left_out {
-        let why = said::left_out(told.brief(), *piece, option.proven);
+        let why = said::left_out(told.brief(), *piece, option.planned.proven);
         page.entry(2, &format!("{}: {why}", Thing::Piece(*piece).name(told.brief())));
     }
 }

@@ -36,9 +36,9 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
 /// `corner sofa 210 x 180 x 95, coffee table 110 x 60`.
 fn sizes(told: &RankPage<'_>, option: &RankedOption) -> String {
     let of_group = |group: super::group::Group<'_>| {
-        let together =
-            |dimension| group.piece.sizes.get(dimension).map(|it| shopped(told.units(), it.together, Rounding::Down));
-        let sizes: Vec<String> = Dimension::ALL.iter().copied().filter_map(together).collect();
+        let planned =
+            |dimension| group.piece.sizes.get(dimension).map(|it| shopped(told.units(), it.planned, Rounding::Down));
+        let sizes: Vec<String> = Dimension::ALL.iter().copied().filter_map(planned).collect();
         words::sized(&group.label, group.count, &sizes.join(" x "))
     };
     let pieces: Vec<String> = groups(told.brief(), option).into_iter().map(of_group).collect();

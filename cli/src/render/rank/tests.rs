@@ -25,7 +25,8 @@ fn answer(room: &str) -> Answer {
 fn two_options() -> Answer {
     let mut answer = answer(SETTLED);
     let second = &mut answer.options[1];
-    (second.bound, second.proven) = (second.objective * 1.05, false);
+    let largest = &mut second.largest;
+    (largest.bound, largest.proven) = (largest.objective * 1.05, false);
     let last = answer.brief.piece_ids().next_back().unwrap();
     answer.options[0].layout.left_out.push(last);
     answer

@@ -29,7 +29,7 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
     put_ways(page, told, option);
     let brief = &told.answer.brief;
     for piece in &option.layout.left_out {
-        let why = said::left_out(brief, *piece, option.proven);
+        let why = said::left_out(brief, *piece, option.planned.proven);
         page.element("p", &[], &words::left_out(Thing::Piece(*piece).name(brief), &why));
     }
     page.element("p", &[("class", "soft")], &words::draw(told.file, &option.key));

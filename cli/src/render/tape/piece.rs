@@ -30,7 +30,7 @@ pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceO
 fn size(laid: &Laid<'_>, piece: PieceId) -> String {
     let Some(sizes) = laid.option.sizes_of(piece) else { return String::new() };
     let all = Dimension::ALL.iter();
-    let told: Vec<String> = all.filter_map(|it| sizes.together().get(*it)).map(|it| laid.bare(it)).collect();
+    let told: Vec<String> = all.filter_map(|it| sizes.planned().get(*it)).map(|it| laid.bare(it)).collect();
     words::size(&told, crate::words::lengths::sign(crate::words::lengths::shop_unit(laid.units())))
 }
 

@@ -2,8 +2,10 @@
 //!
 //! Lengths mm, angles degrees counter-clockwise from +x, areas m2, plan coordinates.
 
+mod largest;
 mod option;
 mod piece;
+mod plan_value;
 mod refused;
 mod way;
 

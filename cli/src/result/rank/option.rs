@@ -6,7 +6,9 @@ use elbowroom_solver::arrangement::{Choices, SecondSeat};
 use elbowroom_solver::criteria::Judgement;
 use serde::Serialize;
 
+use super::largest::LargestResult;
 use super::piece::StandingResult;
+use super::plan_value::{EasedResult, TermResult};
 use super::way::{GapResult, RouteResult, TurningCircleResult};
 use crate::words::answer::{left_out, reason, title};
 
@@ -45,7 +47,19 @@ pub(crate) struct OptionResult<'a> {
     routes: Vec<RouteResult<'a>>,
     /// Where a wheelchair can turn; null where no rule asks for it.
     turning_circle: Option<TurningCircleResult>,
-    /// Value of the sizes laid out.
+    /// Rules of comfort that could only be kept in part.
+    eased: Vec<EasedResult<'a>>,
+    /// What the plan costs, in millimetres of shortfall of a piece that counts 3.
+    plan_value: f64,
+    /// No plan of the arrangement costs less.
+    plan_bound: f64,
+    /// The bound lies within a hundredth of the value, or 25.
+    plan_proven: bool,
+    /// Terms of composition that cost something, what costs most first.
+    composition: Vec<TermResult<'a>>,
+    /// The same pieces as large as they can be together.
+    largest: LargestResult<'a>,
+    /// Value of the largest sizes.
     size_value: f64,
     /// Size value less the small terms that settle ties.
     objective: f64,
@@ -73,14 +87,20 @@ impl<'a> OptionResult<'a> {
             turns_if: option.turns_if.as_ref().map(TurnResult::of),
             criteria: option.judgements.iter().map(|judgement| CriterionResult::of(brief, judgement)).collect(),
             pieces: option.pieces(brief).map(|piece| StandingResult::of(brief, piece)).collect(),
-            left_out: out.map(|piece| LeftOutResult::of(brief, *piece, option.proven)).collect(),
+            left_out: out.map(|piece| LeftOutResult::of(brief, *piece, option.planned.proven)).collect(),
             gaps: option.gaps.iter().map(|gap| GapResult::of(brief, gap)).collect(),
             routes: option.routes.iter().map(|route| RouteResult::of(brief, route)).collect(),
             turning_circle: option.turning_circle.map(circle),
-            size_value: option.size_value,
-            objective: option.objective,
-            bound: option.bound,
-            proven: option.proven,
+            eased: option.eased.iter().map(|eased| EasedResult::of(brief, eased)).collect(),
+            plan_value: option.planned.value,
+            plan_bound: option.planned.bound,
+            plan_proven: option.planned.proven,
+            composition: option.planned.composition.iter().map(|term| TermResult::of(brief, term)).collect(),
+            largest: LargestResult::of(brief, option),
+            size_value: option.largest.size_value,
+            objective: option.largest.objective,
+            bound: option.largest.bound,
+            proven: option.largest.proven,
         }
     }
 }

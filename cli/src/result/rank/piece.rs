@@ -23,7 +23,7 @@ pub(super) struct StandingResult<'a> {
     facing: f64,
     /// mm.
     height: f64,
-    /// As laid out.
+    /// As planned.
     size: SizeResult,
     /// What each dimension may be.
     range: RangeResult,
@@ -42,7 +42,7 @@ impl<'a> StandingResult<'a> {
             parts: one.parts(),
             facing: one.facing(),
             height: thousandth(piece.height),
-            size: sizes.together().into(),
+            size: sizes.planned().into(),
             range: RangeResult::of(sizes),
             held_by: sizes.held_by.iter().map(|held| HeldByResult::of(brief, sizes, held)).collect(),
         }
@@ -51,7 +51,7 @@ impl<'a> StandingResult<'a> {
 
 /// Sizes as laid out, mm.
 #[derive(Debug, Serialize)]
-struct SizeResult {
+pub(super) struct SizeResult {
     /// Along its back.
     width: f64,
     /// Of a corner sofa.
@@ -94,7 +94,11 @@ impl RangeResult {
 struct DimensionResult {
     /// The least that still does its work.
     least: f64,
-    /// As laid out.
+    /// What the plan aims at; null for what comes in steps.
+    aim: Option<f64>,
+    /// As planned.
+    planned: f64,
+    /// All pieces at theirs fit together.
     together: f64,
     /// The most it could be if every other piece gave way; null beyond the options shown.
     alone: Option<f64>,
@@ -103,8 +107,8 @@ struct DimensionResult {
 }
 
 impl From<DimensionRange> for DimensionResult {
-    fn from(DimensionRange { least, together, alone, most }: DimensionRange) -> Self {
-        Self { least, together, alone, most }
+    fn from(DimensionRange { least, aim, planned, together, alone, most }: DimensionRange) -> Self {
+        Self { least, aim, planned, together, alone, most }
     }
 }
 

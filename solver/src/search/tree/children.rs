@@ -12,6 +12,7 @@ use super::super::node::{Asked, Decided, Node, Question};
 use super::super::open_node::{Candidate, Change, Child, OpenNode, Siblings};
 use super::{Fate, Tree};
 use crate::program::{Engine, Row};
+use crate::rules::comfort::EASED;
 use crate::rules::{Alternative, Arc, Cause, With};
 
 /// What makes a child, how much of what no elder covers it keeps, and what it is worth at most.
@@ -188,7 +189,11 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         Question { cause, alternatives }: Question<'p>,
         place: usize,
     ) -> Option<Box<Node<'p, E>>> {
-        let Alternative { rows, arc, finer } = &alternatives[place];
+        let Alternative { rows, arc, finer, cost } = &alternatives[place];
+        node.presence -= cost;
+        if *cost >= EASED {
+            node.eased.push(cause);
+        }
         let cone = arc.iter().flat_map(Arc::rows);
         let rows = rows.iter().cloned().chain(cone).map(|row| (row, cause)).collect();
         node.arcs.extend(arc.clone().map(|arc| (arc, cause)));

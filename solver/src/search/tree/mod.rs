@@ -171,6 +171,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             arcs: Vec::new(),
             presence,
             depth: 0,
+            eased: Vec::new(),
             trail: None,
         };
         if let Some(cause) = self.dead_among(&standing(&node)) {
@@ -290,5 +291,5 @@ pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) ->
     let variables = problem.context.variables;
     let turning_circle =
         variables.circle.map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));
-    Layout { placed, left_out, turning_circle, eased: Vec::new() }
+    Layout { placed, left_out, turning_circle, eased: node.eased.clone() }
 }

@@ -1,0 +1,90 @@
+//! The terms of composition: what makes a plan that keeps every rule a good one.
+
+use serde::{Deserialize, Serialize};
+use strum::{IntoStaticStr, VariantArray};
+
+/// One term of a plan. The order is the order in which equals are told.
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, IntoStaticStr, VariantArray,
+)]
+#[serde(rename_all = "snake_case")]
+#[strum(serialize_all = "snake_case")]
+pub enum Term {
+    /// The screen stands off the main seat's axis.
+    ScreenAside,
+    /// The coffee table stands off the axis of its seat.
+    TableAside,
+    /// The rug lies off that axis.
+    RugAside,
+    /// A liked window, or the fire, that the main seat faces lies off its axis.
+    FocusAside,
+    /// A fire that much is wished of lies off it.
+    FireAside,
+    /// A seat opposite, or the middle of a pair, stands off the axis.
+    OppositeAside,
+    /// Seats left and right are not mirrored, or two on one side are out of line.
+    Mirrored,
+    /// A seat at one side stands away from the table's middle.
+    SideAlong,
+    /// A second seat is far from the table.
+    ToTable,
+    /// Something high stands in the view of the screen, or close to it.
+    Beam,
+    /// The screen lies more aside than ahead.
+    ScreenBeside,
+    /// Fronts that face each other are far apart.
+    FrontsApart,
+    /// The screen is further off than it is easily seen.
+    ScreenFar,
+    /// A piece is not drawn up to its wall.
+    OffWall,
+    /// A piece is off the middle of its stretch of wall.
+    OffMiddle,
+    /// The rug hardly reaches under the main seat.
+    RugUnderMain,
+    /// The rug hardly reaches under another seat.
+    RugUnderSecond,
+    /// The rug is hardly longer than the sofa.
+    RugShort,
+    /// The rug is larger than its least.
+    RugLarge,
+    /// A lamp or side table stands away from the end of its seat.
+    AtEnd,
+    /// It stands before or behind where a hand finds it.
+    AlongEnd,
+    /// Two of a kind stand at one end.
+    TwoAtEnd,
+    /// Tall storage stands close beside a seat.
+    BesideStorage,
+    /// Floor behind a main seat that stands free.
+    FloorBehind,
+    /// A seat is turned away from the group.
+    TurnedAway,
+}
+
+impl Term {
+    /// Every term, in the order they are told.
+    pub const ALL: &[Self] = Self::VARIANTS;
+
+    /// The term as results write it: `screen_aside`.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        self.into()
+    }
+}
+
+/// What a term costs, in millimetres of shortfall of a piece that counts 3.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub struct Price {
+    /// A millimetre beyond `free`.
+    pub cost: f64,
+    /// What is free, mm.
+    pub free: f64,
+    /// A millimetre beyond `far`, where that is more.
+    pub steep: Option<f64>,
+    /// From here on `steep` counts, mm.
+    pub far: f64,
+    /// What it costs once.
+    pub flat: f64,
+}

@@ -1,0 +1,89 @@
+//! What stands at a wall: drawn up to its gap, and amid the longest stretch that is free, storage amid it or snug at an end.
+//! What stands free earns the floor behind it.
+
+use elbowroom_model::{Brief, ItemKind, Point, Term};
+
+use super::asked::Way;
+use super::{Asked, PlanTerm, TermContext};
+use crate::arrangement::Role;
+use crate::rules::{CostSlot, Linear, Pose, RuleContext, With};
+use crate::site::{Site, SiteWall, WallPlace};
+
+/// Windows lower than this break a stretch of wall, mm: furniture does not stand before them (common practice, no source).
+const LOW_SILL: f64 = 700.0;
+
+/// At its wall, or free.
+#[derive(Debug)]
+pub(super) struct AtWall;
+
+impl PlanTerm for AtWall {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        let room = &context.room;
+        let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else { return free(room, pose) };
+        let with = With::Wall(wall.id);
+        let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward) - pose.piece.off_wall);
+        let drawn_up = Way::pays(pose, CostSlot::OffWall, Term::OffWall, &off);
+        let mut found = vec![Asked::always(Term::OffWall, pose, with, drawn_up)];
+        // A screen that is faced stands on the axis of whoever faces it, wherever that is.
+        if pose.role != Role::Screen {
+            found.push(Asked::one_of(Term::OffMiddle, pose, with, amid(room, pose, wall)));
+        }
+        found
+    }
+}
+
+/// Amid the longest free stretch of its wall; storage snug at either end of it too.
+fn amid(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Vec<Way> {
+    let (low, high) = longest_stretch(room.brief, room.site, wall);
+    let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
+    let off = |off: &Linear| Way::pays_either_way(pose, CostSlot::Middle, Term::OffMiddle, off);
+    let mut ways = vec![off(&middle.clone().shifted(-(low + high) / 2.0))];
+    if !pose.piece.kind.is_seat() && !pose.role.is_screen() {
+        ways.push(off(&middle.clone().plus(&pose.width(), -0.5).shifted(-low)));
+        ways.push(off(&middle.plus(&pose.width(), 0.5).shifted(-high)));
+    }
+    ways
+}
+
+/// A free main seat earns the floor behind it.
+fn free(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
+    if pose.role != Role::MainSeat {
+        return Vec::new();
+    }
+    let facing = pose.stand.facing;
+    let back = room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min);
+    let behind = pose.anchor.along(facing).shifted(-back);
+    let area = Linear::default().plus(&behind, pose.piece.width.usual);
+    let way = Way::pays(pose, CostSlot::Other, Term::FloorBehind, &area);
+    vec![Asked::always(Term::FloorBehind, pose, With::Itself, way)]
+}
+
+/// The longest stretch of a wall free of doors, openings, fires and low windows, along it.
+pub(super) fn longest_stretch(brief: &Brief, site: &Site, wall: &SiteWall) -> (f64, f64) {
+    let at = |place: Point| (place - wall.start).dot(wall.along);
+    let mut taken: Vec<(f64, f64)> = Vec::new();
+    for (id, item) in brief.room.items().filter(|(_, item)| item.wall == wall.id) {
+        if let (true, Some(WallPlace { left, right, .. })) = (breaks(&item.kind), site.place_of(brief, id)) {
+            taken.push((at(left).min(at(right)), at(left).max(at(right))));
+        }
+    }
+    taken.sort_by(|one, other| one.0.total_cmp(&other.0));
+    let length = at(wall.end);
+    let (mut from, mut best) = (0.0, (0.0, 0.0));
+    for (left, right) in taken.into_iter().chain([(length, length)]) {
+        if left - from > best.1 - best.0 {
+            best = (from, left);
+        }
+        from = f64::max(from, right);
+    }
+    if best.1 > best.0 { best } else { (0.0, length) }
+}
+
+/// Whether furniture at the wall ends where this begins.
+fn breaks(kind: &ItemKind) -> bool {
+    match kind {
+        ItemKind::Door(_) | ItemKind::Opening(_) | ItemKind::Fireplace(_) => true,
+        ItemKind::Window(window) => window.sill < LOW_SILL,
+        ItemKind::Radiator(_) | ItemKind::Socket(_) => false,
+    }
+}

@@ -1,0 +1,56 @@
+//! What belongs before the main seat lies on its axis: the table, and a liked window or a fire that it faces.
+
+use elbowroom_model::{Criterion, ItemKind, Point, Term, View};
+
+use super::{Asked, PlanTerm, TermContext};
+use crate::arrangement::{Relation, Role, face};
+use crate::composition::asked::Way;
+use crate::rules::comfort::axis;
+use crate::rules::{CostSlot, Pose, With};
+use crate::site::WallPlace;
+
+/// From this wish on a fire is wished for.
+const WISHED: f64 = 4.0;
+
+/// On the axis of the main seat.
+#[derive(Debug)]
+pub(super) struct OnAxis;
+
+impl PlanTerm for OnAxis {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        let Some(main) = context.heart.main else { return Vec::new() };
+        match (pose.role, pose.stand.relation) {
+            (Role::MainSeat, _) => focus(context, pose).into_iter().collect(),
+            (_, Relation::Before { seat }) if seat == main.id => {
+                let aside = pose.middle_of_back().from(&axis(main)).along(main.left());
+                let way = Way::pays_either_way(pose, CostSlot::Aside, Term::TableAside, &aside);
+                vec![Asked::always(Term::TableAside, pose, With::Piece(main.id), way)]
+            }
+            _ => Vec::new(),
+        }
+    }
+}
+
+/// The fire, or the widest liked window, that the main seat faces: off its axis.
+fn focus(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
+    let room = &context.room;
+    let is_fire_wished = room.brief.wishes.get(Criterion::Fireside) >= WISHED;
+    let mut best: Option<(Term, f64, Point, With)> = None;
+    for (id, item) in room.brief.room.items() {
+        let term = match &item.kind {
+            ItemKind::Fireplace(_) if is_fire_wished => Term::FireAside,
+            ItemKind::Window(window) if window.view == View::Liked => Term::FocusAside,
+            ItemKind::Fireplace(_) => Term::FocusAside,
+            _ => continue,
+        };
+        let Some(WallPlace { left, right, inward }) = room.site.place_of(room.brief, id) else { continue };
+        let width = (right - left).norm();
+        let is_more = best.is_none_or(|(other, wide, ..)| (term, width) > (other, wide));
+        if face(inward, main.stand.facing) && is_more {
+            best = Some((term, width, (left + right) * 0.5, With::Item(id)));
+        }
+    }
+    let (term, _, middle, with) = best?;
+    let aside = axis(main).along(main.left()).shifted(-middle.dot(main.left()));
+    Some(Asked::always(term, main, with, Way::pays_either_way(main, CostSlot::Aside, term, &aside)))
+}

@@ -1,0 +1,50 @@
+//! The heart of a group: the pieces that all others stand about, under their only stands.
+
+use crate::arrangement::Role;
+use crate::rules::{Linear, LinearPoint, Pose, comfort};
+
+/// Where there is no table the heart of the group lies so far before the main seat's front, mm: where one would stand
+/// (common practice, no source).
+const WITHOUT_TABLE: f64 = 700.0;
+
+/// The pieces that the others stand about; `None` where an arrangement has none, or more than one stand for it.
+#[derive(Debug, Clone, Copy, Default)]
+pub(crate) struct Heart<'p> {
+    pub(crate) main: Option<&'p Pose>,
+    pub(crate) screen: Option<&'p Pose>,
+    pub(crate) table: Option<&'p Pose>,
+}
+
+impl<'p> Heart<'p> {
+    /// Of pieces with one stand each.
+    pub(crate) fn of(poses: impl Iterator<Item = &'p Pose>) -> Self {
+        let mut found = Self::default();
+        for pose in poses {
+            match pose.role {
+                Role::MainSeat => found.main = found.main.or(Some(pose)),
+                Role::Screen | Role::ScreenBeside => found.screen = found.screen.or(Some(pose)),
+                Role::Table => found.table = found.table.or(Some(pose)),
+                Role::Opposite | Role::LeftOf | Role::RightOf | Role::Other => {}
+            }
+        }
+        found
+    }
+
+    /// The middle of the table; where there is none the place where one would stand.
+    pub(super) fn middle(&self, main: &Pose) -> LinearPoint {
+        match self.table {
+            Some(table) => middle(table),
+            None => comfort::axis(main).moved(main.stand.facing, &main.depth().shifted(WITHOUT_TABLE)),
+        }
+    }
+}
+
+/// The middle of a piece, of a corner sofa of its main run.
+pub(super) fn middle(pose: &Pose) -> LinearPoint {
+    pose.middle_of_back().moved(pose.stand.facing, &Linear::default().plus(&pose.depth(), 0.5))
+}
+
+/// The middle of its front.
+pub(super) fn middle_of_front(pose: &Pose) -> LinearPoint {
+    pose.middle_of_back().moved(pose.stand.facing, &pose.depth())
+}

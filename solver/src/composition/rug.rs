@@ -1,0 +1,52 @@
+//! A rug lies under the fronts of its group, on the axis, longer than the sofa.
+
+use elbowroom_model::Term;
+
+use super::asked::Way;
+use super::heart::middle_of_front;
+use super::{Asked, PlanTerm, TermContext};
+use crate::arrangement::Relation;
+use crate::rules::comfort::axis;
+use crate::rules::{CostSlot, Linear, Pose, With};
+
+/// A rug under its group.
+#[derive(Debug)]
+pub(super) struct UnderGroup;
+
+impl PlanTerm for UnderGroup {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        let Some(main) = context.heart.main.filter(|main| lies_under(pose, main)) else { return Vec::new() };
+        let facing = main.stand.facing;
+        let aside = pose.middle_of_back().from(&axis(main)).along(main.left());
+        let under = main.depth().plus(&pose.anchor.from(&main.anchor).along(facing), -1.0);
+        let longer = pose.width().plus(&main.width(), -1.0);
+        let larger = pose.width().shifted(-pose.piece.width.least);
+        let asked = |term, way| Asked::always(term, pose, With::Piece(main.id), way);
+        vec![
+            asked(Term::RugAside, Way::pays_either_way(pose, CostSlot::Aside, Term::RugAside, &aside)),
+            asked(Term::RugUnderMain, Way::pays_for_lack(pose, CostSlot::Near, Term::RugUnderMain, &under)),
+            asked(Term::RugShort, Way::pays_for_lack(pose, CostSlot::Along, Term::RugShort, &longer)),
+            asked(Term::RugLarge, Way::pays(pose, CostSlot::Other, Term::RugLarge, &larger)),
+        ]
+    }
+
+    fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
+        under_second(first, second).into_iter().chain(under_second(second, first)).collect()
+    }
+}
+
+fn lies_under(rug: &Pose, seat: &Pose) -> bool {
+    matches!(rug.stand.relation, Relation::Under { seat: id } if id == seat.id)
+}
+
+/// The rug reaches under the front of a second seat.
+fn under_second(rug: &Pose, seat: &Pose) -> Option<Asked> {
+    let is_rug = matches!(rug.stand.relation, Relation::Under { .. });
+    if !is_rug || !seat.role.is_second_seat() {
+        return None;
+    }
+    let towards = -seat.stand.facing;
+    let under: Linear = rug.main().furthest(towards).from(&middle_of_front(seat)).along(towards);
+    let way = Way::pays_for_lack(seat, CostSlot::UnderRug, Term::RugUnderSecond, &under);
+    Some(Asked::always(Term::RugUnderSecond, seat, With::Piece(rug.id), way))
+}

@@ -1,0 +1,51 @@
+//! The screen before the main seat: on its axis, and no further off than it is easily seen.
+
+use elbowroom_model::{Price, Term, tables};
+
+use super::asked::Way;
+use super::heart::middle;
+use super::{Asked, PlanTerm, TermContext};
+use crate::arrangement::Role;
+use crate::criteria::screen::distance_filling;
+use crate::rules::comfort::axis;
+use crate::rules::{CostSlot, Pose, With};
+
+/// A screen is easily seen where it fills so many degrees: a little less than from the farthest seat (SMPTE EG 18: 30).
+const EASY: f64 = 25.0;
+
+/// The screen before the main seat.
+#[derive(Debug)]
+pub(super) struct ScreenBefore;
+
+impl PlanTerm for ScreenBefore {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        let Some(main) = context.heart.main else { return Vec::new() };
+        match pose.role {
+            Role::Screen => {
+                let aside = middle(pose).from(&axis(main)).along(main.left());
+                let way = Way::pays_either_way(pose, CostSlot::Aside, Term::ScreenAside, &aside);
+                let aside = Asked::always(Term::ScreenAside, pose, With::Piece(main.id), way);
+                std::iter::once(aside).chain(far(pose, main)).collect()
+            }
+            Role::ScreenBeside => {
+                let front = axis(main).moved(main.stand.facing, &main.depth());
+                let to = pose.middle_of_back().from(&front);
+                let excess = to.along(main.along()).plus(&to.along(main.stand.facing), -1.0);
+                let way = Way::pays(pose, CostSlot::Aside, Term::ScreenBeside, &excess);
+                vec![Asked::always(Term::ScreenBeside, pose, With::Piece(main.id), way)]
+            }
+            _ => Vec::new(),
+        }
+    }
+}
+
+/// The screen further off than it is easily seen.
+fn far(screen: &Pose, main: &Pose) -> Option<Asked> {
+    let easy = distance_filling(EASY, screen.piece.screen?);
+    let Price { cost, steep, far, .. } = tables::price(Term::ScreenFar);
+    let facing = main.stand.facing;
+    let distance = screen.main().furthest(-facing).from(&main.anchor).along(facing).plus(&main.depth(), -1.0);
+    let price = Price { cost, free: easy, steep, far: easy * (1.0 + far), flat: 0.0 };
+    let way = Way::pays_by(screen, CostSlot::Near, price, &distance);
+    Some(Asked::always(Term::ScreenFar, screen, With::Piece(main.id), way))
+}

@@ -1,0 +1,84 @@
+//! Lamps and side tables: at the end of a seat, close to it, one of a kind at an end.
+
+use elbowroom_model::{Term, tables};
+
+use super::asked::Way;
+use super::heart::middle;
+use super::{Asked, PlanTerm, TermContext};
+use crate::arrangement::Relation;
+use crate::rules::{CostSlot, Linear, Pose, With, beyond};
+
+/// A lamp stands at this share of the seat's depth from its back, a table further back where an arm reaches (common
+/// practice, no source).
+const LAMP: f64 = 0.5;
+const TABLE: f64 = 1.0 / 3.0;
+
+/// What stands at a seat's end.
+#[derive(Debug)]
+pub(super) struct AtSeatsEnd;
+
+impl PlanTerm for AtSeatsEnd {
+    fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
+        let ends = at_end(first, second).into_iter().chain(at_end(second, first)).flatten();
+        ends.chain(two_of_a_kind(first, second)).collect()
+    }
+}
+
+fn at_end(pose: &Pose, seat: &Pose) -> Option<[Asked; 2]> {
+    let Relation::Beside { seat: id, left } = pose.stand.relation else { return None };
+    let place = (id == seat.id).then(|| Place::of(pose, seat, left))?;
+    let with = With::Piece(seat.id);
+    Some([
+        Asked::always(Term::AtEnd, pose, with, Way::pays(pose, CostSlot::Near, Term::AtEnd, &place.clear)),
+        Asked::always(
+            Term::AlongEnd,
+            pose,
+            with,
+            Way::pays_either_way(pose, CostSlot::Along, Term::AlongEnd, &place.along),
+        ),
+    ])
+}
+
+/// Where something stands at the end of a seat.
+struct Place {
+    /// From the end to its near side.
+    clear: Linear,
+    /// Its middle from where it belongs along the end.
+    along: Linear,
+}
+
+impl Place {
+    fn of(pose: &Pose, seat: &Pose, left: bool) -> Self {
+        let share = if pose.piece.kind.traits().gives_light { LAMP } else { TABLE };
+        let side = if left { seat.left() } else { -seat.left() };
+        let facing = seat.stand.facing;
+        let offset = middle(pose).from(&seat.anchor);
+        let is_return = seat.hand.is_some() && seat.along().dot(side) < 0.0;
+        if is_return {
+            let length = seat.return_length().unwrap_or_default();
+            let clear = offset.along(facing).plus(&length, -1.0).plus(&pose.depth(), -0.5);
+            return Self { clear, along: offset.along(seat.along()).plus(&seat.depth(), -share) };
+        }
+        let (from, to) = seat.stretch();
+        let outer = if seat.along().dot(side) > 0.0 { to } else { Linear::default().plus(&from, -1.0) };
+        let clear = offset.along(side).plus(&outer, -1.0).plus(&pose.width(), -0.5);
+        Self { clear, along: offset.along(facing).plus(&seat.depth(), -share) }
+    }
+}
+
+fn two_of_a_kind(first: &Pose, second: &Pose) -> Option<Asked> {
+    let end = |pose: &Pose| match pose.stand.relation {
+        Relation::Beside { seat, left } => Some((seat, left)),
+        _ => None,
+    };
+    let (one, other) = (end(first)?, end(second)?);
+    if first.piece.kind != second.piece.kind {
+        return None;
+    }
+    let gap = tables::price(Term::TwoAtEnd).free;
+    let towards = [first.along(), -first.along(), first.stand.facing, -first.stand.facing];
+    let apart = |towards| Way::of(beyond(first.main(), second.main(), towards, gap));
+    let mut ways: Vec<Way> = if one == other { Vec::new() } else { towards.map(apart).into() };
+    ways.push(Way::flat(Term::TwoAtEnd));
+    Some(Asked::one_of(Term::TwoAtEnd, second, With::Piece(first.id), ways))
+}

@@ -1,0 +1,150 @@
+//! Behind a seat there is a wall, a way, or a reason: a slot that is neither wall nor way is none of them.
+
+use elbowroom_model::{Clearance, ItemId, ItemKind, Point, WallItem};
+
+use super::figure;
+use crate::arrangement::{Role, face};
+use crate::rules::{
+    Alternative, Cause, LayoutRule, Linear, LinearOutline, Pose, Requirement, RuleContext, With, separation,
+};
+use crate::site::{SiteWall, WallPlace};
+
+/// What is behind a main seat that stands free lies so far off at least, mm (common practice, no source).
+const FREE: f64 = 1000.0;
+
+/// So much of a window or doorway behind a free seat is a reason for it, mm: half of it at most (common practice, no source).
+const REASON: f64 = 400.0;
+
+/// A piece that backs a seat stands within this of it, mm (common practice, no source).
+const BACKING: f64 = 150.0;
+
+/// What holds a seat off its wall may hold it off by so much more, mm: rounding, and a tape's width.
+const DRAWN_UP: f64 = 5.0;
+
+/// A wall lies behind a seat where the cosine between its inward normal and the seat's facing is more than this: some 45
+/// degrees.
+const BEHIND: f64 = 0.7;
+
+/// What lies behind a seat.
+#[derive(Debug)]
+pub(super) struct BehindSeat;
+
+impl LayoutRule for BehindSeat {
+    fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+        let Some(near) = figure(context, Clearance::BehindSeat).filter(|_| pose.piece.kind.is_seat()) else {
+            return Vec::new();
+        };
+        match pose.wall().and_then(|id| context.site.wall(id)) {
+            Some(wall) => vec![at_wall(context, pose, wall, near)],
+            None => free(context, pose, near),
+        }
+    }
+
+    fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+        if figure(context, Clearance::BehindSeat).is_none() {
+            return Vec::new();
+        }
+        let [a, b] = [(first, second), (second, first)].map(|(seat, other)| backed(context, seat, other));
+        a.into_iter().chain(b).collect()
+    }
+}
+
+/// At its wall, or as far off as a window, a heater or a fire behind it makes it stand.
+fn at_wall(context: &RuleContext<'_>, pose: &Pose, wall: &SiteWall, near: f64) -> Requirement {
+    let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
+    let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
+    let (low, high) = (middle.clone().plus(&pose.width(), -0.5), middle.plus(&pose.width(), 0.5));
+    let gap = near.max(pose.piece.off_wall);
+    let mut alternatives = vec![Alternative::of_rows(vec![off.at_most(gap)])];
+    for (id, item) in context.brief.room.items().filter(|(_, item)| item.wall == wall.id) {
+        let Some(needs) = held_off(context, pose, &item.kind).filter(|needs| *needs > gap) else { continue };
+        let Some((left, right)) = stretch_along(context, wall, id) else { continue };
+        let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right), high.at_least(left)];
+        alternatives.push(Alternative::of_rows(rows));
+    }
+    let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
+    Requirement { cause, alternatives }
+}
+
+/// How far off the wall something on it holds a seat.
+fn held_off(context: &RuleContext<'_>, pose: &Pose, kind: &ItemKind) -> Option<f64> {
+    match kind {
+        ItemKind::Window(window) if pose.piece.height > window.sill => {
+            Some(context.brief.rules.get(Clearance::WindowFront))
+        }
+        ItemKind::Radiator(radiator) => Some(radiator.depth + radiator.keep_clear),
+        ItemKind::Fireplace(fire) => Some(fire.depth + fire.keep_clear),
+        _ => None,
+    }
+}
+
+/// Both ends of something on a wall, along it.
+fn stretch_along(context: &RuleContext<'_>, wall: &SiteWall, id: ItemId) -> Option<(f64, f64)> {
+    let WallPlace { left, right, .. } = context.site.place_of(context.brief, id)?;
+    let at = |place: Point| (place - wall.start).dot(wall.along);
+    Some((at(left).min(at(right)), at(left).max(at(right))))
+}
+
+/// Free in the room: clear of the walls behind it.
+fn free(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
+    let is_main = pose.role == Role::MainSeat;
+    let passage = context.brief.rules.get(Clearance::Passage);
+    let clear = if is_main { FREE.max(passage) } else { passage };
+    let behind = context.site.walls.iter().filter(|wall| wall.inward.dot(pose.stand.facing) > BEHIND);
+    let requirement = |wall: &SiteWall| {
+        let reach = |towards: Point| pose.main().reach(towards).shifted(-wall.start.dot(towards));
+        let least = |towards: Point| Linear::default().plus(&reach(-towards), -1.0);
+        let (off, low, high) = (least(wall.inward), least(wall.along), reach(wall.along));
+        let length = (wall.end - wall.start).norm();
+        let rows = [off.at_least(clear), off.at_most(-1.0), low.at_least(length), high.at_most(0.0)];
+        let mut alternatives: Vec<Alternative> = rows.map(|row| Alternative::of_rows(vec![row])).into();
+        if is_main {
+            alternatives.extend(reasons(context, wall, &low, &high));
+        } else if face(wall.inward, -pose.stand.facing) {
+            alternatives.push(Alternative::of_rows(vec![off.at_most(near)]));
+        }
+        let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
+        Requirement { cause, alternatives }
+    };
+    behind.map(requirement).collect()
+}
+
+/// A window or doorway of the wall behind the seat.
+fn reasons(context: &RuleContext<'_>, wall: &SiteWall, low: &Linear, high: &Linear) -> Vec<Alternative> {
+    let items = context.brief.room.items().filter(|(_, item)| item.wall == wall.id);
+    let reason = |(id, item): (ItemId, &WallItem)| {
+        if !matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_) | ItemKind::Window(_)) {
+            return None;
+        }
+        let (left, right) = stretch_along(context, wall, id)?;
+        let common = REASON.min((right - left) / 2.0);
+        Some(Alternative::of_rows(vec![high.at_least(left + common), low.at_most(right - common)]))
+    };
+    items.filter_map(reason).collect()
+}
+
+/// What stands behind a free seat leaves a way, or backs it.
+fn backed(context: &RuleContext<'_>, seat: &Pose, other: &Pose) -> Vec<Requirement> {
+    if !seat.piece.kind.is_seat() || seat.wall().is_some() || other.is_flat() {
+        return Vec::new();
+    }
+    let passage = context.brief.rules.get(Clearance::Passage);
+    let (from, to) = seat.stretch();
+    let zone = seat.block([&from, &to], [&Linear::constant(-passage), &Linear::default()]);
+    let cause = Cause { rule: Clearance::BehindSeat.into(), piece: seat.id, with: With::Piece(other.id) };
+    let ways = |part: &LinearOutline| {
+        let mut alternatives = separation::apart(&zone, part, 0.0);
+        alternatives.push(backing(seat, part));
+        alternatives
+    };
+    other.each_part(cause, ways).collect()
+}
+
+/// Close behind the seat, over the middle half of its width: so it backs half of it at least.
+fn backing(seat: &Pose, part: &LinearOutline) -> Alternative {
+    let (facing, along, middle) = (seat.stand.facing, seat.along(), seat.middle_of_back());
+    let behind = seat.anchor.from(part.furthest(facing)).along(facing);
+    let covers =
+        |towards: Point| part.furthest(towards).from(&middle).along(towards).plus(&seat.width(), -0.25).at_least(0.0);
+    Alternative::of_rows(vec![behind.at_least(0.0), behind.at_most(BACKING), covers(along), covers(-along)])
+}

@@ -1,0 +1,43 @@
+//! Rules of comfort: what makes a layout that keeps every other rule one to live in. Each holds of the plan and of the
+//! largest pieces alike; each is eased, at a cost above all else, where no layout keeps it.
+
+mod before_opening;
+mod behind_seat;
+mod between_seats;
+mod easing;
+mod front_open;
+mod fronts;
+mod leg_room;
+mod return_off_wall;
+mod screen_axis;
+mod screen_sight;
+mod screen_turn;
+mod solid_wall;
+mod table_axis;
+
+pub(crate) use easing::{EASED, eased, may_be_eased};
+pub(crate) use fronts::axis;
+
+use elbowroom_model::Clearance;
+
+use super::{LayoutRule, RuleContext};
+
+/// Every rule of comfort, in the order in which they are asked.
+pub(crate) static COMFORT: &[&dyn LayoutRule] = &[
+    &leg_room::LegRoom,
+    &front_open::FrontOpen,
+    &between_seats::BetweenSeats,
+    &table_axis::TableAxis,
+    &screen_axis::ScreenAxis,
+    &screen_turn::ScreenTurn,
+    &screen_sight::ScreenSight,
+    &solid_wall::SolidWall,
+    &before_opening::BeforeOpening,
+    &behind_seat::BehindSeat,
+    &return_off_wall::ReturnOffWall,
+];
+
+/// The figure of a clearance, mm; `None` where it is switched off.
+fn figure(context: &RuleContext<'_>, clearance: Clearance) -> Option<f64> {
+    Some(context.brief.rules.get(clearance)).filter(|figure| *figure > 0.0)
+}

@@ -1,0 +1,79 @@
+//! Nothing stands between the main seat and the screen that it faces.
+
+use elbowroom_model::{Clearance, ItemKind, Point, Rule};
+
+use super::figure;
+use super::fronts::{axis, seat_and_screen};
+use crate::arrangement::Role;
+use crate::rules::linear_outline::LinearStretch;
+use crate::rules::{
+    Alternative, Cause, LayoutRule, Linear, LinearOutline, Pose, Requirement, RuleContext, With, separation,
+};
+use crate::site::{Body, BodyId};
+
+/// What is no higher hides nothing from one who sits, mm (common practice, no source).
+const LOW: f64 = 600.0;
+
+/// A clear line to the screen.
+#[derive(Debug)]
+pub(super) struct ScreenSight;
+
+impl LayoutRule for ScreenSight {
+    fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
+        let Some(half) = figure(context, Clearance::ScreenSight).filter(|_| context.screen == Some(Role::Screen))
+        else {
+            return Vec::new();
+        };
+        if let Some((seat, screen)) = seat_and_screen(first, second) {
+            return past_walls(context, seat, screen, half);
+        }
+        match (first.role, second.role) {
+            (Role::MainSeat, _) => past_piece(first, second, half),
+            (_, Role::MainSeat) => past_piece(second, first, half),
+            _ => Vec::new(),
+        }
+    }
+}
+
+/// The strip from the seat's front to the screen's, clear of walls and of what is high and fixed.
+fn past_walls(context: &RuleContext<'_>, seat: &Pose, screen: &Pose, half: f64) -> Vec<Requirement> {
+    let (rule, facing) = (Rule::Clearance(Clearance::ScreenSight), seat.stand.facing);
+    let far = screen.main().furthest(-facing).from(&seat.anchor).along(facing);
+    let (left, right) = (Linear::constant(-half), Linear::constant(half));
+    let across = LinearStretch { way: seat.along(), ends: [&left, &right] };
+    let strip = LinearOutline::block(&axis(seat), across, LinearStretch { way: facing, ends: [&seat.depth(), &far] });
+    let pockets = context.walls.pockets.iter().map(|(pocket, wall)| Requirement {
+        cause: Cause { rule, piece: seat.id, with: wall.map_or(With::Itself, With::Wall) },
+        alternatives: separation::apart(&LinearOutline::fixed(pocket), &strip, 0.0),
+    });
+    let mut found: Vec<Requirement> = pockets.collect();
+    found.extend(context.off_bodies(&strip, seat.id, rule, 0.0, |body| is_high(context, body)));
+    found
+}
+
+fn is_high(context: &RuleContext<'_>, body: &Body) -> bool {
+    let height = match body.id {
+        BodyId::Fixed(id) => context.brief.room.fixed.get(id.0).and_then(|fixed| fixed.height),
+        BodyId::Item(id) => context.brief.room.item(id).and_then(|item| match &item.kind {
+            ItemKind::Radiator(radiator) => Some(radiator.height),
+            _ => None,
+        }),
+    };
+    height.is_none_or(|height| height > LOW)
+}
+
+/// A high piece stands beside the strip, or behind the seat's front.
+fn past_piece(seat: &Pose, piece: &Pose, half: f64) -> Vec<Requirement> {
+    if piece.is_flat() || piece.piece.height_with_screen() <= LOW {
+        return Vec::new();
+    }
+    let (axis, facing) = (axis(seat), seat.stand.facing);
+    let cause = Cause { rule: Clearance::ScreenSight.into(), piece: piece.id, with: With::Piece(seat.id) };
+    let ways = |part: &LinearOutline| {
+        let past = |towards: Point| part.furthest(-towards).from(&axis).along(towards).at_least(half);
+        let before_front = part.furthest(facing).from(&seat.anchor).along(facing).plus(&seat.depth(), -1.0);
+        let rows = [past(seat.left()), past(-seat.left()), before_front.at_most(0.0)];
+        rows.map(|row| Alternative::of_rows(vec![row])).into()
+    };
+    piece.each_part(cause, ways).collect()
+}

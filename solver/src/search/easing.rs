@@ -1,0 +1,24 @@
+//! What a search does about rules of comfort that no layout keeps.
+
+use super::found::Found;
+
+/// What is done about rules of comfort.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Easing<'a> {
+    /// All are kept.
+    Kept,
+    /// Each may be eased, at a cost above all else.
+    MayBeEased,
+    /// Those that this plan eases are eased, by no more than there; all others are kept.
+    AsIn(&'a Found),
+    /// None is asked: each could be eased, where only whether anything fits matters.
+    Ignored,
+}
+
+impl<'a> Easing<'a> {
+    /// As in a plan, which mostly eases nothing.
+    #[must_use]
+    pub const fn as_in(plan: &'a Found) -> Self {
+        if plan.layout.eased.is_empty() { Self::Kept } else { Self::AsIn(plan) }
+    }
+}

@@ -1,0 +1,182 @@
+//! The plan of an arrangement, and the largest pieces that its plan leaves room for.
+//!
+//! One search over all pieces at once promises next to nothing at its root. So what must stand is planned first, then each
+//! piece that need not stand in the order of its worth, kept where the plan gains by it; then the whole, best first, to beat
+//! that or to prove it.
+
+use std::collections::BTreeMap;
+
+use elbowroom_model::PieceId;
+
+use super::aim::Aim;
+use super::dive::{held, needed, pieces_of};
+use super::easing::Easing;
+use super::found::{Effort, Found, Searched};
+use super::once::search_once;
+use super::room_context::RoomContext;
+use super::tally::Tally;
+use super::tree::Order;
+use crate::arrangement::Arrangement;
+use crate::composition::worth;
+use crate::layout::Layout;
+use crate::routes::Floor;
+
+/// Of the nodes of an arrangement one in so many for what must stand, and for each piece that is added.
+const SHARE_OF_NEEDED: usize = 4;
+const SHARE_OF_A_PIECE: usize = 10;
+
+/// Nodes for each piece that is added, at least: a layout lies some fifty deep.
+const LEAST_FOR_A_PIECE: usize = 60;
+
+/// How often each piece that does not stand is tried: what one leaves out may stand beside what another moved.
+const ROUNDS: usize = 2;
+
+/// The plan that composes best, rules of comfort eased only where there is none otherwise.
+#[must_use]
+pub fn plan(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, nodes: usize) -> Searched {
+    let asked = Planning { room, floor, arrangement, nodes, easing: Easing::Kept };
+    let clean = asked.run();
+    if clean.found.is_some() {
+        return clean;
+    }
+    let mut eased = Planning { easing: Easing::MayBeEased, ..asked }.run();
+    eased.take_work_of(&clean);
+    if eased.found.is_none() {
+        for (cause, count) in clean.blame {
+            *eased.blame.entry(cause).or_default() += count;
+        }
+    }
+    eased
+}
+
+/// The largest pieces: those of this plan under its stands, none smaller than planned.
+#[must_use]
+pub fn largest(
+    room: &RoomContext<'_>,
+    floor: &Floor,
+    arrangement: &Arrangement,
+    plan: &Found,
+    nodes: usize,
+) -> Searched {
+    let held = held(room, arrangement, &plan.layout, None);
+    let effort = Effort { easing: Easing::as_in(plan), ..Effort::of(Aim::Within(plan), nodes) };
+    let mut searched = search_once(room, floor, &held, effort, Order::BestFirst);
+    if searched.found.is_none() {
+        // The plan itself is one such layout.
+        let objective = plan.layout.size_value(room.brief);
+        searched.found = Some(Found { objective, bound: searched.unexplored.max(objective), ..plan.clone() });
+    }
+    if let Some(found) = &mut searched.found {
+        found.layout.eased.clone_from(&plan.layout.eased);
+    }
+    searched
+}
+
+/// What is planned, and how far.
+#[derive(Clone, Copy)]
+struct Planning<'s, 'a> {
+    room: &'s RoomContext<'a>,
+    floor: &'s Floor,
+    arrangement: &'s Arrangement,
+    nodes: usize,
+    easing: Easing<'s>,
+}
+
+/// The plan so far.
+struct Sofar {
+    searched: Searched,
+}
+
+impl Planning<'_, '_> {
+    fn run(&self) -> Searched {
+        let mut sofar = Sofar::nothing();
+        let needed = needed(self.room.brief, self.arrangement);
+        let share = self.nodes / SHARE_OF_NEEDED;
+        let is_found = self.look_for(&mut sofar, Aim::PlanOf(&needed), share, Order::DeepestFirst);
+        let may_be_found = is_found
+            || !sofar.searched.is_complete
+                && self.look_for(&mut sofar, Aim::PlanOf(&needed), self.nodes, Order::DeepestFirst);
+        if may_be_found {
+            for _ in 0..ROUNDS {
+                self.add_pieces(&mut sofar);
+            }
+            self.prove(&mut sofar);
+        }
+        sofar.searched
+    }
+
+    /// Each piece that does not stand is added where the plan gains by it.
+    fn add_pieces(&self, sofar: &mut Sofar) {
+        let nodes = (self.nodes / SHARE_OF_A_PIECE).max(LEAST_FOR_A_PIECE);
+        for piece in self.optional() {
+            let Some(layout) = sofar.layout().filter(|layout| layout.of(piece).is_none()) else { continue };
+            let with: Vec<PieceId> = pieces_of(layout).into_iter().chain([piece]).collect();
+            self.look_for(sofar, Aim::PlanOf(&with), nodes, Order::DeepestFirst);
+        }
+    }
+
+    /// The pieces that need not stand, what is worth most first.
+    fn optional(&self) -> Vec<PieceId> {
+        let brief = self.room.brief;
+        let worth = |id: &PieceId| brief.piece(*id).map_or(0.0, |piece| worth(piece, &brief.wishes));
+        let may_be_left_out = |piece: &PieceId| !self.arrangement.must_stand(brief, *piece);
+        let mut found: Vec<PieceId> = brief.piece_ids().filter(may_be_left_out).collect();
+        found.sort_by(|one, other| worth(other).total_cmp(&worth(one)));
+        found
+    }
+
+    /// All pieces at once, best first: what is better than the plan so far, and the bound.
+    fn prove(&self, sofar: &mut Sofar) {
+        self.look_for(sofar, Aim::Plan, self.nodes, Order::BestFirst);
+        let unexplored = sofar.searched.unexplored;
+        if let Some(found) = &mut sofar.searched.found {
+            found.bound = found.objective.max(unexplored);
+        }
+    }
+
+    /// Takes what a search finds, where it is better, and says whether it is.
+    fn look_for(&self, sofar: &mut Sofar, aim: Aim<'_>, nodes: usize, order: Order) -> bool {
+        let effort = Effort { to_beat: sofar.value(), easing: self.easing, ..Effort::of(aim, nodes) };
+        let more = search_once(self.room, self.floor, self.arrangement, effort, order);
+        sofar.take(more)
+    }
+}
+
+impl Sofar {
+    fn nothing() -> Self {
+        let searched = Searched {
+            found: None,
+            is_complete: true,
+            unexplored: f64::NEG_INFINITY,
+            blame: BTreeMap::new(),
+            programs: 0,
+            tally: Tally::default(),
+        };
+        Self { searched }
+    }
+
+    const fn layout(&self) -> Option<&Layout> {
+        match &self.searched.found {
+            Some(found) => Some(&found.layout),
+            None => None,
+        }
+    }
+
+    fn value(&self) -> f64 {
+        self.searched.found.as_ref().map_or(f64::NEG_INFINITY, |found| found.objective)
+    }
+
+    fn take(&mut self, more: Searched) -> bool {
+        self.searched.take_work_of(&more);
+        self.searched.is_complete = more.is_complete;
+        self.searched.unexplored = more.unexplored;
+        for (cause, count) in more.blame {
+            *self.searched.blame.entry(cause).or_default() += count;
+        }
+        let is_better = more.found.is_some();
+        if is_better {
+            self.searched.found = more.found;
+        }
+        is_better
+    }
+}

@@ -2,10 +2,9 @@
 
 use std::borrow::Cow;
 
-use elbowroom_model::Criterion;
-
 use crate::arrangement::Arrangement;
 use crate::criteria::Judgement;
+use crate::ranking::Entrant;
 use crate::routes::Route;
 use crate::search::Found;
 
@@ -23,8 +22,8 @@ impl Candidate<'_> {
         (self.found.objective * 10.0).round()
     }
 
-    /// The score of each criterion.
-    pub(crate) fn scores(&self) -> Vec<(Criterion, f64)> {
-        self.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
+    /// What the order sees of it.
+    pub(crate) fn entrant(&self) -> Entrant {
+        Entrant::of(&self.judgements, self.found.layout.eased.len())
     }
 }

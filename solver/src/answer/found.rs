@@ -9,7 +9,7 @@ use crate::Limits;
 use crate::candidate::Candidate;
 use crate::gaps::gaps;
 use crate::layout::{Layout, Placed};
-use crate::ranking::Rating;
+use crate::ranking::{Rating, family};
 use crate::routes::Floor;
 use crate::search::RoomContext;
 use crate::sizes;
@@ -19,6 +19,15 @@ pub(crate) struct AnswerContext<'a> {
     pub(crate) room: &'a RoomContext<'a>,
     pub(crate) floor: &'a Floor,
     pub(crate) limits: &'a Limits,
+    /// For each option, best first, the place of the first of its family.
+    pub(crate) families: &'a [usize],
+}
+
+impl AnswerContext<'_> {
+    /// Whether the option at `place`, from 0, gets the figures of those that are shown.
+    pub(crate) fn is_shown(&self, place: usize) -> bool {
+        family::is_shown(self.families, place, self.limits)
+    }
 }
 
 /// The option that is `which` of the candidates, with the sizes of its pieces.
@@ -32,13 +41,16 @@ pub(crate) fn option(
     let candidate = &candidates[which];
     let key = |which: usize| candidates[which].arrangement.key.clone();
     let (arrangement, found) = (&candidate.arrangement, &candidate.found);
+    let place = order.iter().position(|other| *other == which).unwrap_or(order.len());
+    let family = context.families.get(place).and_then(|first| order.get(*first)).map_or(which, |first| *first);
     rounded(RankedOption {
-        rank: order.iter().position(|other| *other == which).map_or(order.len(), |place| place + 1),
+        rank: place + 1,
         key: arrangement.key.clone(),
         main_seat: arrangement.main_seat,
         choices: arrangement.choices.clone(),
         layout: found.layout.clone(),
         sizes,
+        family: key(family),
         score: rating.score,
         first_place_share: rating.share,
         dominated_by: rating.dominated_by.map(key),
@@ -49,6 +61,7 @@ pub(crate) fn option(
             weight: turn.weight,
             then_first: key(turn.then_first),
         }),
+        set_aside: rating.set_aside,
         judgements: candidate.judgements.clone(),
         gaps: gaps(context.room.brief, context.room.site, &found.layout),
         routes: candidate.routes.clone(),

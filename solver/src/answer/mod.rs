@@ -3,6 +3,7 @@
 //! Ids, enumerations, causes and figures; how any of it is said is for whoever speaks. Lengths mm, plan coordinates,
 //! angles degrees counter-clockwise from +x; figures are to a thousandth, so that no rounding of a program is told.
 
+mod family;
 mod figures;
 mod found;
 mod option;
@@ -16,6 +17,7 @@ use elbowroom_model::{Brief, PieceId};
 use crate::notice::Notice;
 use crate::refusal::{Refusal, Remedy, Why};
 
+pub use family::Family;
 pub use figures::{degrees, thousandth};
 pub(crate) use found::{AnswerContext, option, sizes};
 pub use option::{Gap, OptionPiece, RankedOption, TurningCircle, TurnsIf};

@@ -6,7 +6,7 @@ use proptest::collection::vec;
 use proptest::prelude::{Just, ProptestConfig, Strategy, prop_assert, prop_assert_eq, prop_assume, proptest};
 
 mod families;
-mod standing;
+mod tiers;
 
 /// Options that ease nothing and break no must, with these scores in the first criteria.
 fn scores(rows: &[Vec<f64>]) -> Vec<Entrant> {

@@ -1,4 +1,4 @@
-//! How firm the order is: standing, weights, shares of first place, dominance, what would turn it, families.
+//! How firm the order is: tiers, weights, shares of first place, dominance, what would turn it, families.
 //!
 //! Shares of first place are those of stochastic acceptability analysis (Lahdelma, Hokkanen and Salminen 1998, "SMAA, stochastic
 //! multiobjective acceptability analysis", cited from memory), over shifts of the wishes by up to one step.
@@ -14,13 +14,13 @@ pub(crate) mod family;
 mod order;
 mod set_aside;
 mod share;
-mod standing;
 mod table;
+mod tier;
 mod tolerance;
 mod turn;
 
 pub use draws::Draws;
 pub use order::{Rating, order, ratings};
 pub use set_aside::{Lapse, SetAside, lapses};
-pub use standing::Entrant;
+pub use tier::Entrant;
 pub use turn::Turn;

@@ -4,8 +4,8 @@ use elbowroom_model::{Criterion, Wishes};
 
 use super::best_first::best_first;
 use super::set_aside::SetAside;
-use super::standing::{Entrant, Standing, by_standing, contestants};
 use super::table::Table;
+use super::tier::{Entrant, Tier, by_tier, contestants};
 use super::turn::{Turn, turns};
 use super::{dominance, share};
 
@@ -41,7 +41,7 @@ pub fn order(entrants: &[Entrant], wishes: &Wishes, by: Option<Criterion>) -> Ve
         Some(column) => table.rows.iter().map(|row| row[column]).collect(),
         None => table.scores(&table.wishes(wishes)),
     };
-    by_standing(&figures, &standings(entrants, wishes))
+    by_tier(&figures, &tiers(entrants, wishes))
 }
 
 /// How each option is rated, in the order handed in. Scores, shares and dominance are those of the wishes even where the
@@ -50,10 +50,10 @@ pub fn order(entrants: &[Entrant], wishes: &Wishes, by: Option<Criterion>) -> Ve
 #[must_use]
 pub fn ratings(entrants: &[Entrant], wishes: &Wishes, by: Option<Criterion>) -> Vec<Rating> {
     let table = Table::of(entrants);
-    let standings = standings(entrants, wishes);
+    let tiers = tiers(entrants, wishes);
     let weighed = table.wishes(wishes);
     let scores = table.scores(&weighed);
-    let dominated = dominance::dominated_by(&table, &standings, &by_standing(&scores, &standings));
+    let dominated = dominance::dominated_by(&table, &tiers, &by_tier(&scores, &tiers));
     let rating = |(option, entrant): (usize, &Entrant)| Rating {
         score: scores[option],
         share: 0.0,
@@ -63,7 +63,7 @@ pub fn ratings(entrants: &[Entrant], wishes: &Wishes, by: Option<Criterion>) -> 
         set_aside: entrant.set_aside(wishes),
     };
     let mut ratings: Vec<Rating> = entrants.iter().enumerate().map(rating).collect();
-    let contestants = contestants(&standings);
+    let contestants = contestants(&tiers);
     let among = table.only(&contestants);
     let first = share::first_places(&among, &weighed);
     let dominated: Vec<Option<usize>> = contestants.iter().map(|option| dominated[*option]).collect();
@@ -81,8 +81,8 @@ pub fn ratings(entrants: &[Entrant], wishes: &Wishes, by: Option<Criterion>) -> 
     ratings
 }
 
-fn standings(entrants: &[Entrant], wishes: &Wishes) -> Vec<Standing> {
-    entrants.iter().map(|entrant| Standing::of(entrant, wishes)).collect()
+fn tiers(entrants: &[Entrant], wishes: &Wishes) -> Vec<Tier> {
+    entrants.iter().map(|entrant| Tier::of(entrant, wishes)).collect()
 }
 
 fn column_of(table: &Table, by: Option<Criterion>) -> Option<usize> {

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Criterion, Wishes};
 
-use super::standing::Entrant;
+use super::tier::Entrant;
 
 /// Scores of the options in the criteria that apply to the room.
 #[derive(Debug, Clone, PartialEq)]

@@ -47,13 +47,13 @@
 
   function show() {
     const wishes = sliders.map((slider) => Number(slider.value));
-    const { order, scores, lapses, standings, shares } = ranking.ranked(data, wishes);
+    const { order, scores, lapses, tiers, shares } = ranking.ranked(data, wishes);
     order.forEach((option, place) => {
       const [rank, score, first] = rows[option].querySelectorAll("[data-told]");
       rank.textContent = String(place + 1);
       score.textContent = scores[option].toFixed(0);
       first.textContent = share(shares[option]);
-      rows[option].dataset.standing = lapses[option] === null ? String(standings[option]) : "aside";
+      rows[option].dataset.tier = lapses[option] === null ? String(tiers[option]) : "aside";
       const card = cards[option];
       if (card !== null) tellCard(card, place, scores[option], shares[option], lapses[option]);
     });

@@ -95,21 +95,21 @@ const ranking = (() => {
     return options.map((lapses) => lapses.find((lapse) => wishes[lapse.wish] >= lapse.from) ?? null);
   }
 
-  // Places by standing, then by falling score.
-  function byStanding(scores, standings) {
-    const steps = [...new Set(standings)].sort((one, other) => (one === other ? 0 : one - other));
+  // Places by tier, then by falling score.
+  function byTier(scores, tiers) {
+    const steps = [...new Set(tiers)].sort((one, other) => (one === other ? 0 : one - other));
     return steps.flatMap((step) => {
-      const alike = scores.map((_, place) => place).filter((place) => standings[place] === step);
+      const alike = scores.map((_, place) => place).filter((place) => tiers[place] === step);
       return bestFirst(alike.map((place) => scores[place])).map((place) => alike[place]);
     });
   }
 
   // Of all options, how often each of those comes first that may: the others stand behind them under any weights.
-  function shares(rows, wishes, standings) {
+  function shares(rows, wishes, tiers) {
     const found = rows.map(() => 0);
-    const foremost = Math.min(...standings);
+    const foremost = Math.min(...tiers);
     if (foremost === ASIDE) return found;
-    const may = rows.map((_, place) => place).filter((place) => standings[place] === foremost);
+    const may = rows.map((_, place) => place).filter((place) => tiers[place] === foremost);
     firstPlaces(may.map((place) => rows[place]), wishes).forEach((share, place) => { found[may[place]] = share; });
     return found;
   }
@@ -154,9 +154,9 @@ const ranking = (() => {
     ranked({ scores: rows, eased, aside }, wishes) {
       const scores = scored(rows, wishes);
       const lapses = setAside(aside, wishes);
-      const standings = lapses.map((lapse, place) => (lapse === null ? eased[place] : ASIDE));
-      const order = byStanding(scores, standings);
-      return { order, scores, lapses, standings, shares: shares(rows, wishes, standings) };
+      const tiers = lapses.map((lapse, place) => (lapse === null ? eased[place] : ASIDE));
+      const order = byTier(scores, tiers);
+      return { order, scores, lapses, tiers, shares: shares(rows, wishes, tiers) };
     },
   };
 })();

@@ -40,7 +40,7 @@ impl Entrant {
 
 /// Where an option stands before any score is looked at: what is less stands first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum Standing {
+pub(super) enum Tier {
     /// It gives all that is asked for comfort.
     Clean,
     /// It eases so many rules.
@@ -49,7 +49,7 @@ pub(super) enum Standing {
     Aside,
 }
 
-impl Standing {
+impl Tier {
     /// How an option stands under these wishes.
     pub(super) fn of(entrant: &Entrant, wishes: &Wishes) -> Self {
         match (entrant.set_aside(wishes), entrant.eased) {
@@ -60,11 +60,11 @@ impl Standing {
     }
 }
 
-/// Places by standing, then by falling figure; a tie keeps the order handed in.
-pub(super) fn by_standing(figures: &[f64], standings: &[Standing]) -> Vec<usize> {
-    let mut order: Vec<usize> = (0..standings.len()).collect();
-    order.sort_by_key(|option| standings[*option]);
-    let alike = order.chunk_by(|one, other| standings[*one] == standings[*other]);
+/// Places by tier, then by falling figure; a tie keeps the order handed in.
+pub(super) fn by_tier(figures: &[f64], tiers: &[Tier]) -> Vec<usize> {
+    let mut order: Vec<usize> = (0..tiers.len()).collect();
+    order.sort_by_key(|option| tiers[*option]);
+    let alike = order.chunk_by(|one, other| tiers[*one] == tiers[*other]);
     let in_order = |alike: &[usize]| {
         let of_them: Vec<f64> = alike.iter().map(|option| figures[*option]).collect();
         best_first(&of_them).into_iter().map(|place| alike[place]).collect::<Vec<_>>()
@@ -72,9 +72,9 @@ pub(super) fn by_standing(figures: &[f64], standings: &[Standing]) -> Vec<usize>
     alike.flat_map(in_order).collect()
 }
 
-/// The options that some weights could put first, in the order handed in: those of the foremost standing, for the others
+/// The options that some weights could put first, in the order handed in: those of the foremost tier, for the others
 /// stand behind them under any weights. Without any where all are set aside.
-pub(super) fn contestants(standings: &[Standing]) -> Vec<usize> {
-    let foremost = standings.iter().copied().min().filter(|foremost| *foremost != Standing::Aside);
-    (0..standings.len()).filter(|option| Some(standings[*option]) == foremost).collect()
+pub(super) fn contestants(tiers: &[Tier]) -> Vec<usize> {
+    let foremost = tiers.iter().copied().min().filter(|foremost| *foremost != Tier::Aside);
+    (0..tiers.len()).filter(|option| Some(tiers[*option]) == foremost).collect()
 }

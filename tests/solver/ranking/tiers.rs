@@ -117,7 +117,7 @@ fn mixed() -> impl Strategy<Value = Vec<Entrant>> {
 }
 
 /// What is set aside, and how many rules are eased.
-fn standing(entrant: &Entrant, rating: &Rating) -> (bool, usize) {
+fn tier(entrant: &Entrant, rating: &Rating) -> (bool, usize) {
     if rating.set_aside.is_some() { (true, 0) } else { (false, entrant.eased) }
 }
 
@@ -127,15 +127,15 @@ proptest! {
     #[test]
     fn shares_sum_to_one_over_those_that_stand_foremost(entrants in mixed(), figures in vec(0.0_f64..=4.5, 3)) {
         let found = ratings(&entrants, &wishes(&figures), None);
-        let all: Vec<_> = entrants.iter().zip(&found).map(|(entrant, rating)| standing(entrant, rating)).collect();
+        let all: Vec<_> = entrants.iter().zip(&found).map(|(entrant, rating)| tier(entrant, rating)).collect();
         let foremost = *all.iter().min().unwrap();
         let parts: f64 = found.iter().map(|rating| (rating.share * 1e6).round()).sum();
         prop_assert_eq!(parts, if foremost.0 { 0.0 } else { 1e6 });
-        for (rating, standing) in found.iter().zip(&all) {
-            let may_be_first = *standing == foremost && !foremost.0;
+        for (rating, tier) in found.iter().zip(&all) {
+            let may_be_first = *tier == foremost && !foremost.0;
             prop_assert!(may_be_first || (rating.share == 0.0 && rating.turns_if.is_none() && rating.never_first));
             for other in rating.dominated_by.into_iter().chain(rating.turns_if.map(|turn| turn.then_first)) {
-                prop_assert!(!standing.0 && all[other] <= *standing);
+                prop_assert!(!tier.0 && all[other] <= *tier);
             }
         }
         let order = order(&entrants, &wishes(&figures), None);

@@ -68,13 +68,13 @@ pub(crate) fn shown_to(
         None => return ranked(args, limits, stdin, stderr),
         Some(OptionArg::Rank(rank)) => {
             let shown = (*rank).min(MOST_SHOWN);
-            return ranked(args, &Limits { shown, ..*limits }, stdin, stderr);
+            return ranked(args, &Limits { shown, one_by_one: true, ..*limits }, stdin, stderr);
         }
         Some(OptionArg::Key(_)) => ranked(args, &Limits { shown: 0, ..*limits }, stdin, stderr)?,
     };
     // Where a key stands in the order is known only once all are ranked.
     let shown = meant.map(|meant| chosen(&answer, meant)).transpose()?.map_or(0, |option| option.rank);
-    solved(&answer.asked, &Limits { shown, ..*limits }, args.threads, stderr)
+    solved(&answer.asked, &Limits { shown, one_by_one: true, ..*limits }, args.threads, stderr)
 }
 
 /// Options that get the figures of those that are shown at most.

@@ -2,10 +2,9 @@
 
 use std::borrow::Cow;
 
-use elbowroom_model::Criterion;
-
 use crate::arrangement::Arrangement;
 use crate::criteria::Judgement;
+use crate::ranking::Entrant;
 use crate::routes::Route;
 use crate::search::Found;
 
@@ -29,8 +28,8 @@ impl Candidate<'_> {
         (self.largest.objective * 10.0).round()
     }
 
-    /// The score of each criterion.
-    pub(crate) fn scores(&self) -> Vec<(Criterion, f64)> {
-        self.judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect()
+    /// What the order sees of it.
+    pub(crate) fn entrant(&self) -> Entrant {
+        Entrant::of(&self.judgements, self.plan.layout.eased.len())
     }
 }

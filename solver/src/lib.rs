@@ -41,8 +41,10 @@ pub use site::{Body, BodyId, ClearZone, Landing, Site, SiteWall, Swing, WIDEST_O
 /// How much to do, counted in work, never in time.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Limits {
-    /// Options that get the `alone` figures and what holds each size: the first so many.
+    /// Options that get the `alone` figures and what holds each size: the best of each of the first so many families.
     pub shown: usize,
+    /// The first so many options get them instead, whatever their families.
+    pub one_by_one: bool,
     /// Nodes of the search that one arrangement may take before it answers with a bound instead of a proof.
     pub nodes: usize,
     /// Rank by this criterion alone instead of by the wishes.
@@ -51,7 +53,7 @@ pub struct Limits {
 
 impl Default for Limits {
     fn default() -> Self {
-        Self { shown: 6, nodes: 3_000, by: None }
+        Self { shown: 6, one_by_one: false, nodes: 3_000, by: None }
     }
 }
 

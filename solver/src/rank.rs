@@ -73,13 +73,15 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| other.told_size().total_cmp(&one.told_size()));
     refused.extend(enumeration.dropped.iter().map(dropped_refusal));
-    let scores: Vec<Vec<_>> = candidates.iter().map(Candidate::scores).collect();
-    let mut order = part(watch, Part::Order, || ranking::order(&scores, &brief.wishes, limits.by));
-    order.sort_by_key(|which| candidates[*which].plan.layout.eased.len());
-    let context = answer::AnswerContext { room: &room, floor: &floor, limits };
+    let entrants: Vec<ranking::Entrant> = candidates.iter().map(Candidate::entrant).collect();
+    let order = part(watch, Part::Order, || ranking::order(&entrants, &brief.wishes, limits.by));
+    let families = ranking::family::families(
+        &order.iter().map(|which| &candidates[*which].arrangement.choices).collect::<Vec<_>>(),
+    );
+    let context = answer::AnswerContext { room: &room, floor: &floor, limits, families: &families };
     // How firm the order is and how large the pieces can be have nothing to do with one another.
     let (ratings, sizes) = rayon::join(
-        || part(watch, Part::Order, || ranking::ratings(&scores, &brief.wishes, limits.by)),
+        || part(watch, Part::Order, || ranking::ratings(&entrants, &brief.wishes, limits.by)),
         || sizes_of_all(&context, &candidates, &order, watch),
     );
     let mut options = Vec::with_capacity(order.len());
@@ -231,7 +233,7 @@ fn sizes_of_all(
     watch: &dyn Watch,
 ) -> Vec<(Vec<PieceSizes>, usize)> {
     let of_one = |(place, &which): (usize, &usize)| {
-        part(watch, Part::Sizes, || answer::sizes(context, &candidates[which], place < context.limits.shown))
+        part(watch, Part::Sizes, || answer::sizes(context, &candidates[which], context.is_shown(place)))
     };
     order.par_iter().with_max_len(1).enumerate().map(of_one).collect()
 }

@@ -3,19 +3,25 @@
 //! Tags: P published, D derived from published definitions by exact arithmetic.
 
 use elbowroom_model::{Criterion, Wishes};
-use elbowroom_solver::ranking::{Draws, ratings};
+use elbowroom_solver::ranking::{Draws, Entrant, ratings};
 
-/// Draws that the published tolerances ask for.
+/// Draws that the tolerances ask for.
 const DRAWS: usize = 20_000;
 
 /// Options that are judged by the first criteria, one score (0 to 1) each.
-fn options<const N: usize>(scores: &[[f64; N]]) -> Vec<Vec<(Criterion, f64)>> {
+fn options<const N: usize>(scores: &[[f64; N]]) -> Vec<Entrant> {
     let row = |row: &[f64; N]| Criterion::ALL.iter().copied().zip(row.iter().map(|score| score * 100.0)).collect();
-    scores.iter().map(row).collect()
+    scores.iter().map(|scores| Entrant { scores: row(scores), ..Entrant::default() }).collect()
 }
 
-fn shares<const N: usize>(scores: &[[f64; N]]) -> Vec<f64> {
-    ratings(&options(scores), &Wishes::default(), None).iter().map(|standing| standing.share).collect()
+/// Wishes of so much each: a wish of 1 is drawn from 0 to 2, so that what counts is a mean of scores weighed by numbers
+/// that are even from 0 to 1.
+fn all(wish: f64) -> Wishes {
+    Criterion::ALL.iter().fold(Wishes::default(), |all, criterion| all.with(*criterion, wish))
+}
+
+fn shares<const N: usize>(scores: &[[f64; N]], wish: f64) -> Vec<f64> {
+    ratings(&options(scores), &all(wish), None).iter().map(|standing| standing.share).collect()
 }
 
 fn assert_near(found: &[f64], expected: &[f64], within: f64) {
@@ -25,7 +31,7 @@ fn assert_near(found: &[f64], expected: &[f64], within: f64) {
     }
 }
 
-/// Mean of the weights drawn for wishes that are all different, the largest first.
+/// Mean of the weights drawn for these wishes.
 fn mean_weights(wishes: &[f64]) -> Vec<f64> {
     let mut sums = vec![0.0; wishes.len()];
     let mut draws = Draws::new(wishes);
@@ -37,61 +43,53 @@ fn mean_weights(wishes: &[f64]) -> Vec<f64> {
     sums.iter().map(|sum| sum / DRAWS as f64).collect()
 }
 
-/// Rank-order centroid weights for five criteria (P, as tabulated in texts on multi-attribute weighting); they are the
-/// centroid of the weights that keep the order, so draws from those have them as their mean (D).
+/// Equal wishes weigh alike on the mean, by symmetry (D). A wish of nothing stays nothing, and without any all weigh alike.
 #[test]
-fn weights_that_keep_an_order_of_five_have_the_rank_order_centroid_as_their_mean() {
-    assert_near(&mean_weights(&[5.0, 4.0, 3.0, 2.0, 1.0]), &[0.4567, 0.2567, 0.1567, 0.09, 0.04], 0.005);
+fn equal_wishes_weigh_alike_on_the_mean_and_a_wish_of_nothing_stays_nothing() {
+    assert_near(&mean_weights(&[1.0, 1.0, 0.0]), &[0.5, 0.5, 0.0], 0.005);
+    assert_near(&mean_weights(&[0.0, 0.0, 0.0]), &[1.0 / 3.0; 3], 1e-12);
 }
 
-/// The same for three criteria: 11/18, 5/18, 2/18 (D).
+/// 5 is shifted from 4 to 5 alone, 0.5 from 0 to 1.5: one weight x of the second against y of the first gives on the mean
+/// 1 / 1.5 times the integral of x / (x + y) over y from 4 to 5 and x from 0 to 1.5 (D, by quadrature: 0.1373).
 #[test]
-fn weights_that_keep_an_order_of_three_have_the_rank_order_centroid_as_their_mean() {
-    assert_near(&mean_weights(&[5.0, 4.0, 0.5]), &[11.0 / 18.0, 5.0 / 18.0, 2.0 / 18.0], 0.005);
+fn a_wish_at_the_end_of_the_scale_is_shifted_inward_alone() {
+    assert_near(&mean_weights(&[5.0, 0.5]), &[0.8627, 0.1373], 0.002);
 }
 
-/// Equal wishes share the centroid weights of the ranks they hold: (11/18 + 5/18) / 2 each before 2/18 (D). A wish of 0
-/// weighs nothing.
+/// First-rank acceptability as defined by Lahdelma, Hokkanen and Salminen 1998, for two weights that are each even from 0
+/// to 1: their ratio is below a, where a is 1 at most, with a probability of a / 2 (P, ratio of two uniform numbers). (1, 0)
+/// leads (0.6, 0.6) where the second weight is under 2/3 of the first, and (0, 1) the other way round (D, exact).
 #[test]
-fn equal_wishes_are_free_between_them_and_a_wish_of_nothing_stays_nothing() {
-    assert_near(&mean_weights(&[4.0, 4.0, 2.0, 0.0]), &[8.0 / 18.0, 8.0 / 18.0, 2.0 / 18.0, 0.0], 0.005);
-    assert_near(&mean_weights(&[0.0, 0.0, 0.0]), &[1.0 / 3.0; 3], 0.005);
+fn a_compromise_between_two_extremes_is_first_in_a_third_of_the_shifts() {
+    assert_near(&shares(&[[1.0, 0.0], [0.0, 1.0], [0.6, 0.6]], 1.0), &[1.0 / 3.0; 3], 0.02);
 }
 
-/// First-rank acceptability as defined by Lahdelma, Hokkanen and Salminen 1998, uniform weights, two criteria: where w is
-/// the first weight, (1, 0) leads (0.6, 0.6) for w > 0.6 and (0, 1) does for w < 0.4 (D, exact).
+/// (1, 0) leads (0.5, 0.6) where the second weight is under 5/6 of the first (D, exact, as before).
 #[test]
-fn a_compromise_between_two_extremes_is_first_in_a_fifth_of_the_ways() {
-    assert_near(&shares(&[[1.0, 0.0], [0.0, 1.0], [0.6, 0.6]]), &[0.4, 0.4, 0.2], 0.01);
+fn an_extreme_against_a_compromise_is_first_in_five_twelfths_of_the_shifts() {
+    assert_near(&shares(&[[1.0, 0.0], [0.5, 0.6]], 1.0), &[5.0 / 12.0, 7.0 / 12.0], 0.02);
 }
 
-/// The same options: shares of the second place are 0.1, 0.1, 0.8 (D, exact).
+/// (1, 0, 0) leads (0, 1, 1) where one of three even numbers is more than the other two together: with a probability of
+/// 1/6 (P, Irwin 1927 and Hall 1927: that two even numbers and 1 less a third sum to under 1).
 #[test]
-fn a_compromise_between_two_extremes_is_second_in_four_fifths_of_the_ways() {
-    let options = [[1.0, 0.0], [0.0, 1.0], [0.6, 0.6]];
-    let mut seconds = [0.0; 3];
-    let mut draws = Draws::new(&[3.0, 3.0]);
-    for _ in 0..DRAWS {
-        let weights = draws.draw();
-        let scores = options.map(|[first, second]| first * weights[0] + second * weights[1]);
-        let mut order = [0, 1, 2];
-        order.sort_by(|one: &usize, other: &usize| scores[*other].total_cmp(&scores[*one]));
-        seconds[order[1]] += 1.0 / DRAWS as f64;
-    }
-    assert_near(&seconds, &[0.1, 0.1, 0.8], 0.01);
-}
-
-/// (1, 0) leads (0.5, 0.6) where w > 6/11 (D, exact).
-#[test]
-fn an_extreme_against_a_compromise_is_first_in_five_elevenths_of_the_ways() {
-    assert_near(&shares(&[[1.0, 0.0], [0.5, 0.6]]), &[5.0 / 11.0, 6.0 / 11.0], 0.01);
+fn one_weight_outdoes_two_others_in_a_sixth_of_the_shifts() {
+    assert_near(&shares(&[[1.0, 0.0, 0.0], [0.0, 1.0, 1.0]], 1.0), &[1.0 / 6.0, 5.0 / 6.0], 0.02);
 }
 
 /// Options that are each best in one criterion and nothing elsewhere share the first place evenly (D, by symmetry).
 #[test]
 fn unit_options_share_the_first_place_evenly() {
     let unit = [[1.0, 0.0, 0.0, 0.0], [0.0, 1.0, 0.0, 0.0], [0.0, 0.0, 1.0, 0.0], [0.0, 0.0, 0.0, 1.0]];
-    assert_near(&shares(&unit), &[0.25; 4], 0.01);
+    assert_near(&shares(&unit, 3.0), &[0.25; 4], 0.02);
+}
+
+/// A wish of 3 is shifted from 2 to 4, so no weight is twice another: (1, 0.4) leads (0.4, 0.7) where the first weighs more
+/// than half of the second, which it always does (D, exact).
+#[test]
+fn what_no_shift_of_a_step_overturns_stays_first_in_all() {
+    assert_eq!(shares(&[[1.0, 0.4], [0.4, 0.7]], 3.0), [1.0, 0.0]);
 }
 
 /// (0.4, 0.4) lies below the line from (1, 0) to (0, 1): no weights put it first though neither dominates it; (0.6, 0.6)

@@ -1,14 +1,17 @@
 //! The order of the options and how firm it is.
 
 use elbowroom_model::{Criterion, Wishes};
-use elbowroom_solver::ranking::{Draws, order, ratings};
+use elbowroom_solver::ranking::{Draws, Entrant, order, ratings};
 use proptest::collection::vec;
 use proptest::prelude::{Just, ProptestConfig, Strategy, prop_assert, prop_assert_eq, prop_assume, proptest};
 
-type Scores = Vec<Vec<(Criterion, f64)>>;
+mod families;
+mod tiers;
 
-fn scores(rows: &[Vec<f64>]) -> Scores {
-    rows.iter().map(|row| Criterion::ALL.iter().copied().zip(row.iter().copied()).collect()).collect()
+/// Options that ease nothing and break no must, with these scores in the first criteria.
+fn scores(rows: &[Vec<f64>]) -> Vec<Entrant> {
+    let row = |row: &Vec<f64>| Criterion::ALL.iter().copied().zip(row.iter().copied()).collect();
+    rows.iter().map(|it| Entrant { scores: row(it), ..Entrant::default() }).collect()
 }
 
 fn wishes(figures: &[f64]) -> Wishes {
@@ -29,18 +32,18 @@ fn judged() -> impl Strategy<Value = (Vec<Vec<f64>>, Vec<f64>)> {
 }
 
 /// By how much an option leads another.
-fn lead(judged: &Scores, wishes: &Wishes, option: usize, rival: usize) -> f64 {
+fn lead(judged: &[Entrant], wishes: &Wishes, option: usize, rival: usize) -> f64 {
     let weight = |criterion| if no_wish(judged, wishes) { 1.0 } else { wishes.get(criterion) };
-    let sum: f64 = judged[0].iter().map(|(criterion, _)| weight(*criterion)).sum();
-    let pairs = judged[option].iter().zip(&judged[rival]);
+    let sum: f64 = judged[0].scores.iter().map(|(criterion, _)| weight(*criterion)).sum();
+    let pairs = judged[option].scores.iter().zip(&judged[rival].scores);
     pairs.map(|((criterion, own), (_, other))| weight(*criterion) * (own - other)).sum::<f64>() / sum
 }
 
-fn no_wish(judged: &Scores, wishes: &Wishes) -> bool {
-    judged[0].iter().all(|(criterion, _)| wishes.get(*criterion) == 0.0)
+fn no_wish(judged: &[Entrant], wishes: &Wishes) -> bool {
+    judged[0].scores.iter().all(|(criterion, _)| wishes.get(*criterion) == 0.0)
 }
 
-fn runner_up(judged: &Scores, wishes: &Wishes) -> usize {
+fn runner_up(judged: &[Entrant], wishes: &Wishes) -> usize {
     order(judged, wishes, None)[1]
 }
 
@@ -59,7 +62,7 @@ fn without_any_wish_all_criteria_count_alike() {
 #[test]
 fn a_criterion_that_one_option_is_not_judged_by_counts_for_none() {
     let mut judged = scores(&[vec![80.0, 10.0], vec![60.0, 90.0]]);
-    judged[0].pop();
+    judged[0].scores.pop();
     let found = ratings(&judged, &wishes(&[3.0, 3.0]), None);
     assert_eq!((found[0].score, found[1].score), (80.0, 60.0));
     assert_eq!((found[0].share, found[1].dominated_by), (1.0, Some(0)));
@@ -112,7 +115,7 @@ fn an_option_that_is_best_in_everything_is_turned_by_nothing() {
 fn nothing_to_rank_is_no_fault() {
     assert!(ratings(&[], &Wishes::default(), None).is_empty());
     assert!(order(&[], &Wishes::default(), Some(Criterion::View)).is_empty());
-    let unjudged = ratings(&[Vec::new(), Vec::new()], &Wishes::default(), None);
+    let unjudged = ratings(&[Entrant::default(), Entrant::default()], &Wishes::default(), None);
     assert_eq!(unjudged.iter().map(|rating| rating.share).collect::<Vec<_>>(), [0.5, 0.5]);
 }
 
@@ -128,17 +131,23 @@ proptest! {
         prop_assert!(!parts.iter().any(off_whole), "{parts:?}");
     }
 
+    /// Each weight over any other lies between the least and the most that a step up or down of each wish gives.
     #[test]
-    fn weights_keep_the_order_of_the_wishes((_, figures) in judged()) {
+    fn weights_stay_within_a_step_of_the_wishes((_, figures) in judged()) {
         let any = figures.iter().any(|wish| *wish > 0.0);
+        let ends = |wish: f64| match wish {
+            nothing if nothing <= 0.0 => if any { (0.0, 0.0) } else { (1.0, 1.0) },
+            wish => ((wish - 1.0).max(0.0), (wish + 1.0).min(5.0)),
+        };
         let mut draws = Draws::new(&figures);
         for _ in 0..20 {
             let weights = draws.draw();
             prop_assert!((weights.iter().sum::<f64>() - 1.0).abs() < 1e-9);
             for (one, wish) in weights.iter().zip(&figures) {
-                prop_assert!(*one >= 0.0 && (*wish > 0.0 || !any || *one == 0.0));
-                let larger = weights.iter().zip(&figures).filter(|(_, other)| *other > wish);
-                prop_assert!(larger.into_iter().all(|(other, _)| other >= one));
+                for (other, rival) in weights.iter().zip(&figures) {
+                    let ((least, _), (_, most)) = (ends(*wish), ends(*rival));
+                    prop_assert!(one * most >= other * least - 1e-12, "{weights:?} of {figures:?}");
+                }
             }
         }
     }

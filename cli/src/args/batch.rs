@@ -30,7 +30,7 @@ pub(crate) struct BatchArgs {
     /// List what changed between rooms of one name
     #[arg(long, requires = "output")]
     pub compare: bool,
-    /// Options of each room that get the most each size could be alone, and what holds it
+    /// Ways to put the main seat, in each room, whose best option gets the most each size could be alone, and what holds it
     #[arg(long, value_name = "N", default_value_t = 1, value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
     pub top: usize,
     /// Rank by this criterion alone instead of by the wishes

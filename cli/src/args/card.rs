@@ -18,7 +18,7 @@ pub(crate) struct CardArgs {
     /// The option to shop for, by its place in the order or by its key
     #[arg(long, value_name = "KEY|RANK", conflicts_with = "top")]
     pub option: Option<OptionArg>,
-    /// Shop for any of the first so many options, 1 to 3
+    /// Shop for any of the best options of so many ways to put the main seat, 1 to 3
     #[arg(long, value_name = "N", default_value_t = 1, value_parser = clap::value_parser!(u64).range(1..=MOST_OPTIONS).map(|n| n as usize))]
     pub top: usize,
     /// Where it goes.

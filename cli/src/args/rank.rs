@@ -1,13 +1,13 @@
 //! The arguments of `rank`.
 
-use clap::builder::TypedValueParser;
+use clap::builder::{ArgPredicate, TypedValueParser};
 use elbowroom_model::Criterion;
 
 use crate::args::{RoomArgs, values};
 
 /// Options that are shown where nobody says how many.
 pub(super) const SHOWN: usize = 6;
-/// Most options that `rank` can be asked to show: each one shown costs a search for every size.
+/// Most options that `rank` can be asked to show: each one shown costs a search for every size. `--all` asks for so many.
 pub(super) const MOST_SHOWN: u64 = 1000;
 
 /// Of `rank`.
@@ -22,9 +22,13 @@ pub(crate) struct RankArgs {
     /// Sketch the first option in the terminal
     #[arg(long, conflicts_with = "json")]
     pub sketch: bool,
-    /// Options to show; they also get the most each size could be alone, and what holds it
-    #[arg(long, value_name = "N", default_value_t = SHOWN, value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
+    /// Ways to put the main seat (its wall or the way it faces, and its hand) of which the best option is shown; only these
+    /// options get the most each size could be alone, and what holds it
+    #[arg(long, value_name = "N", default_value_t = SHOWN, default_value_if("all", ArgPredicate::IsPresent, "1000"), value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
     pub top: usize,
+    /// Show option by option, and not the best of each way to put the main seat: all, or the first `--top`
+    #[arg(long)]
+    pub all: bool,
     /// Tell also what was searched and given up, by which rule, and how long each part took (on one thread)
     #[arg(long, conflicts_with_all = ["json", "threads"])]
     pub explain_work: bool,

@@ -55,7 +55,7 @@ impl Terms {
     pub(crate) fn new(limits: Limits, units: Option<Unit>, table: Option<String>) -> Self {
         let mut hasher = blake3::Hasher::new();
         let by = limits.by.map_or("", elbowroom_model::Criterion::key);
-        let counts = format!("{} {} {by}", limits.shown, limits.nodes);
+        let counts = format!("{} {} {} {by}", limits.shown, limits.one_by_one, limits.nodes);
         let unit = units.map_or("", Unit::key);
         for part in [env!("CARGO_PKG_VERSION"), FORMAT, &counts, unit, table.as_deref().unwrap_or_default()] {
             // Its length goes before each part, so that no two lists of parts read alike.

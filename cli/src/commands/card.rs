@@ -27,7 +27,7 @@ pub(super) fn run(
         Some(meant) => vec![chosen(&answer, meant)?],
         None => {
             chosen(&answer, &crate::args::OptionArg::Rank(1))?;
-            answer.options.iter().take(args.top).collect()
+            answer.families().iter().take(args.top).map(|family| family.best).collect()
         }
     };
     let sheet = card::leaf(&card::Shopped { answer: &answer, options: &options });

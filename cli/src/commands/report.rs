@@ -21,11 +21,11 @@ pub(super) fn run(
 ) -> Result<Exit, Failure> {
     let destination = args.output.destination(&args.room.scenario.files())?;
     form::form::<Page>(None, &destination, &[])?;
-    let limits = Limits { shown: args.top, ..Limits::default() };
+    let limits = Limits { shown: args.top, one_by_one: args.all, ..Limits::default() };
     let answer = ranked(&args.room, &limits, stdin, stderr)?;
     // The name alone: a page that is handed on need not tell where its maker keeps files.
     let file = args.room.scenario.file.file_name().unwrap_or_default().to_string_lossy();
-    let page = report::page(&report::ReportPage { answer: &answer, shown: args.top, file: &file });
+    let page = report::page(&report::ReportPage { answer: &answer, limits, file: &file });
     destination.write(page.as_bytes(), stdout)?;
     Ok(if answer.options.is_empty() { Exit::NothingFits } else { Exit::Done })
 }

@@ -7,6 +7,7 @@ use elbowroom_model::quote::quoted;
 
 use super::failure::{self, make_readable};
 use super::figures::counted;
+use super::firm::{OF_SHIFTS, share};
 use super::refused;
 use crate::process::source::Unreadable;
 
@@ -247,8 +248,11 @@ pub(crate) fn fit_of(fit: usize, refused: usize) -> String {
 }
 
 /// How an option stands.
-pub(crate) fn scored(score: f64, share: f64) -> String {
-    format!("score {score:.0}, first in {:.0} % of the ways to weigh the wishes", share * 100.0)
+pub(crate) fn scored(score: f64, share_of_first: f64, set_aside: Option<&str>) -> String {
+    match set_aside {
+        Some(why) => format!("score {score:.0}. {why}"),
+        None => format!("score {score:.0}, first in {} {OF_SHIFTS}", share(share_of_first)),
+    }
 }
 
 /// Sizes with their unit.

@@ -5,6 +5,7 @@ use elbowroom_solver::answer::RankedOption;
 
 use super::answer::title;
 use super::figures::area;
+use super::firm::{comes_first, share};
 
 /// Over what one pays for what one gains.
 pub(crate) const TRADE: &str = "What one pays for what one gains";
@@ -29,7 +30,7 @@ pub(crate) const WEIGHT: &str = "wish";
 /// Row: the whole score.
 pub(crate) const WHOLE: &str = "in all";
 /// Row: how firm.
-pub(crate) const FIRM: &str = "first in";
+pub(crate) const FIRM: &str = "first, of 100 shifts";
 /// Over what a way needs.
 pub(crate) const NEEDS: &str = "needs";
 
@@ -79,8 +80,13 @@ pub(crate) fn sheet(head: &str, scale: &str, paper: &str) -> String {
 }
 
 /// How an option stands.
-pub(crate) fn standing(score: f64, share: &str) -> String {
-    format!("score {score:.0} of 100, first in {share} of the ways to weigh the wishes")
+pub(crate) fn standing(option: &RankedOption) -> String {
+    format!("score {:.0} of 100, {}", option.score, comes_first(option))
+}
+
+/// How often an option is first.
+pub(crate) fn firm(option: &RankedOption) -> String {
+    if option.set_aside.is_some() { "set aside".to_owned() } else { share(option.first_place_share) }
 }
 
 /// A piece with its sizes, least to most.

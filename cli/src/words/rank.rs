@@ -9,6 +9,7 @@ use elbowroom_solver::sizes::Holding;
 
 use super::answer::{holding, title};
 use super::figures::counted;
+use super::firm::{comes_first, stays_first};
 use crate::words::tolerance::WHOLE;
 
 /// Label: which wall, which way.
@@ -74,11 +75,14 @@ pub(crate) fn firm(
     rival: Option<(&TurnsIf, f64, &RankedOption)>,
 ) -> String {
     let mut text = format!("score {:.0} of 100", best.score);
-    if options == 1 {
-        return text + if undecided == 0 { "; nothing else fits" } else { "; nothing else was found that fits" };
+    let aside = best.set_aside.as_ref();
+    if options > 1 || aside.is_some() {
+        let _ = write!(text, "; {}", stays_first(best.first_place_share, aside));
     }
-    let _ = write!(text, "; first in {} of the ways to weigh your wishes", share(best.first_place_share));
     match rival {
+        _ if options == 1 && undecided == 0 => text.push_str("; nothing else fits"),
+        _ if options == 1 => text.push_str("; nothing else was found that fits"),
+        _ if aside.is_some() => {}
         Some((turn, now, rival)) => {
             let (name, to) = (turn.criterion.key(), wish(turn.weight, now));
             let _ = write!(text, "; {name} at {to} instead of {now} would put option {} first", rival.rank);
@@ -97,17 +101,6 @@ fn wish(weight: f64, now: f64) -> f64 {
         return near / 100.0;
     }
     (if weight > now { hundredths.ceil() } else { hundredths.floor() }) / 100.0
-}
-
-/// A share in words: `64 %`; what is not quite nothing or all does not read so.
-pub(crate) fn share(share: f64) -> String {
-    match share {
-        nothing if nothing <= 0.0 => "0 %".to_owned(),
-        little if little < 0.01 => "under 1 %".to_owned(),
-        all if all >= 1.0 => "100 %".to_owned(),
-        much if much > 0.99 => "over 99 %".to_owned(),
-        share => format!("{:.0} %", share * 100.0),
-    }
 }
 
 /// Over the reasons.
@@ -166,9 +159,15 @@ pub(crate) fn sketch_signs(numbered: &[String]) -> String {
     if numbered.is_empty() { signs.to_owned() } else { format!("{signs}  {}", numbered.join("  ")) }
 }
 
-/// Over the other options.
-pub(crate) fn others(unit: &str) -> String {
-    format!("Other options (sizes as planned, {unit}; scores against option 1)")
+/// Over the other options; `one_by_one`: each by itself, and not the best of each family.
+pub(crate) fn others(unit: &str, one_by_one: bool) -> String {
+    let which = if one_by_one { "Other options" } else { "The best of each other way to put the main seat" };
+    format!("{which} (sizes as planned, {unit}; scores against option 1)")
+}
+
+/// The first option again, where others are like it: `1. as above, and 3 like it: options 4, 7 and 9`.
+pub(crate) fn first_again(like_it: &str) -> String {
+    format!("1. as above, {like_it}")
 }
 
 /// The line of another option.
@@ -179,7 +178,7 @@ pub(crate) fn other(brief: &Brief, option: &RankedOption) -> String {
 /// How an option stands in the order, and how it differs from the first.
 pub(crate) fn standing(option: &RankedOption, apart: &str) -> String {
     let proven = if option.largest.proven { "" } else { "; its sizes are not proven largest" };
-    format!("score {:.0}, first in {}; {apart}{proven}", option.score, share(option.first_place_share))
+    format!("score {:.0}, {}; {apart}{proven}", option.score, comes_first(option))
 }
 
 /// Of sizes that the search could not prove largest, where that is so.
@@ -210,11 +209,6 @@ pub(crate) fn apart(differences: &[(f64, f64, &str)], dominating: Option<usize>,
         None => {}
     }
     text
-}
-
-/// Options that are not shown.
-pub(crate) fn more_options(more: usize, all: usize) -> String {
-    format!("and {more} more: --top {all} shows them, --json has them all")
 }
 
 /// What the option that stands first is called where it is set out.

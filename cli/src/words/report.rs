@@ -4,7 +4,8 @@ use elbowroom_model::Brief;
 use elbowroom_solver::answer::RankedOption;
 
 use super::answer::title as title_of;
-use super::rank::share;
+use super::family;
+use super::firm::{is_set_aside, stays_first};
 
 /// First thing that a keyboard comes to.
 pub(crate) const SKIP: &str = "Skip to the report";
@@ -27,7 +28,7 @@ pub(crate) const WISHES_ABOUT: &str = "Each wish from 0 (not at all) to 5 (most)
 pub(crate) const RESET: &str = "Back to the wishes of the file";
 /// What is told when the order changes; the three marks are filled in.
 pub(crate) const NOW_FIRST: &str =
-    "Now first: {title}. Score {score} of 100; first in {share} of the ways to weigh these wishes.";
+    "Now first: {title}. Score {score} of 100; stays first in {share} of 100 shifts of these wishes by up to one step.";
 /// Over the table of options.
 pub(crate) const ORDER: &str = "The order";
 /// The table of options.
@@ -39,7 +40,9 @@ pub(crate) const OPTION: &str = "option";
 /// Head: a score.
 pub(crate) const SCORE: &str = "score";
 /// Head: how often first.
-pub(crate) const FIRST_IN: &str = "first in";
+pub(crate) const FIRST_IN: &str = "first, of 100 shifts";
+/// Over options of families whose best are told before them.
+pub(crate) const LIKE_THESE: &str = "Those like them";
 /// Over the options at length.
 pub(crate) const OPTIONS: &str = "The options";
 /// Before a score.
@@ -47,7 +50,7 @@ pub(crate) const SCORE_IS: &str = "Score ";
 /// Between score and share.
 pub(crate) const FIRST_IS: &str = " of 100; first in ";
 /// After a share.
-pub(crate) const OF_THE_WAYS: &str = " of the ways to weigh the wishes.";
+pub(crate) const OF_SHIFTS: &str = " of 100 shifts of the wishes by up to one step.";
 /// Over the reasons.
 pub(crate) const REASONS: &str = "Why: each criterion with its score of 100";
 /// Head: a criterion.
@@ -93,18 +96,31 @@ pub(crate) fn title(room: &str) -> String {
 /// The answer in a sentence.
 pub(crate) fn answer(brief: &Brief, best: &RankedOption, of: usize) -> String {
     let sentence = format!("{}: score {:.0} of 100", title_of(brief, &best.choices), best.score);
-    match of {
-        1 => format!("{sentence}; nothing else fits."),
-        _ => format!("{sentence}, first in {} of the ways to weigh the wishes.", share(best.first_place_share)),
+    match (of, &best.set_aside) {
+        (1, None) => format!("{sentence}; nothing else fits."),
+        (1, Some(aside)) => format!("{sentence}; nothing else fits. {}", is_set_aside(aside)),
+        (_, aside) => format!("{sentence}; {}.", stays_first(best.first_place_share, aside.as_ref())),
     }
 }
 
-/// How many are drawn, and how to have another one.
-pub(crate) fn drawn(drawn: usize, of: usize, file: &str) -> String {
-    if drawn >= of {
-        return "All that fit, the best first.".to_owned();
+/// How many are drawn, of all that are listed one by one or by families, and how to have another one.
+pub(crate) fn drawn(drawn: usize, listed: usize, one_by_one: bool, file: &str) -> String {
+    let (best_of_each, more) = match one_by_one {
+        true => ("", "--all draws as many as a page holds".to_owned()),
+        false => (
+            ", the best of each way to put the main seat",
+            format!("--top {listed} draws the best of each, --all every option"),
+        ),
+    };
+    if drawn >= listed {
+        return format!("All that fit{best_of_each}, the best first.");
     }
-    format!("The first {drawn} of {of} are drawn here; elbowroom report {file} --top {of} draws them all.")
+    format!("The first {drawn} of {listed} are drawn here{best_of_each}; elbowroom report {file} {more}.")
+}
+
+/// How many are like an option, after its title.
+pub(crate) fn like_it(count: usize) -> String {
+    format!(" {}", family::and_like_it(count))
 }
 
 /// What a plan is.

@@ -11,7 +11,7 @@ use crate::candidate::Candidate;
 use crate::composition::Aims;
 use crate::gaps::gaps;
 use crate::layout::{Layout, Placed};
-use crate::ranking::Rating;
+use crate::ranking::{Rating, family};
 use crate::routes::Floor;
 use crate::search::{Easing, RoomContext};
 use crate::sizes::{self, AloneAsked};
@@ -21,6 +21,15 @@ pub(crate) struct AnswerContext<'a> {
     pub(crate) room: &'a RoomContext<'a>,
     pub(crate) floor: &'a Floor,
     pub(crate) limits: &'a Limits,
+    /// For each option, best first, the place of the first of its family.
+    pub(crate) families: &'a [usize],
+}
+
+impl AnswerContext<'_> {
+    /// Whether the option at `place`, from 0, gets the figures of those that are shown.
+    pub(crate) fn is_shown(&self, place: usize) -> bool {
+        family::is_shown(self.families, place, self.limits)
+    }
 }
 
 /// The option that is `which` of the candidates, with the sizes of its pieces.
@@ -35,13 +44,16 @@ pub(crate) fn option(
     let key = |which: usize| candidates[which].arrangement.key.clone();
     let Candidate { arrangement, plan, largest, .. } = candidate;
     let brief = context.room.brief;
+    let place = order.iter().position(|other| *other == which).unwrap_or(order.len());
+    let family = context.families.get(place).and_then(|first| order.get(*first)).map_or(which, |first| *first);
     rounded(RankedOption {
-        rank: order.iter().position(|other| *other == which).map_or(order.len(), |place| place + 1),
+        rank: place + 1,
         key: arrangement.key.clone(),
         main_seat: arrangement.main_seat,
         choices: arrangement.choices.clone(),
         layout: plan.layout.clone(),
         sizes,
+        family: key(family),
         score: rating.score,
         first_place_share: rating.share,
         dominated_by: rating.dominated_by.map(key),
@@ -52,6 +64,7 @@ pub(crate) fn option(
             weight: turn.weight,
             then_first: key(turn.then_first),
         }),
+        set_aside: rating.set_aside,
         judgements: candidate.judgements.clone(),
         gaps: gaps(brief, context.room.site, &plan.layout),
         routes: candidate.routes.clone(),

@@ -4,6 +4,7 @@
 //! angles degrees counter-clockwise from +x; figures are to a thousandth, so that no rounding of a program is told.
 
 mod eased;
+mod family;
 mod figures;
 mod found;
 mod option;
@@ -19,6 +20,7 @@ use crate::refusal::{Refusal, Remedy, Why};
 
 pub use eased::Eased;
 pub(crate) use eased::other;
+pub use family::Family;
 pub use figures::{degrees, parts as corners_of, thousandth};
 pub(crate) use found::{AnswerContext, option, sizes};
 pub use option::{Gap, Largest, OptionPiece, PlanValue, RankedOption, TurningCircle, TurnsIf};

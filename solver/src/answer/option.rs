@@ -10,6 +10,7 @@ use crate::arrangement::{Arrangement, Choices};
 use crate::composition::{TermCost, worth};
 use crate::criteria::Judgement;
 use crate::layout::{Layout, Placed};
+use crate::ranking::SetAside;
 use crate::routes::Route;
 use crate::search::Found;
 
@@ -28,9 +29,11 @@ pub struct RankedOption {
     pub layout: Layout,
     /// How large each piece may be, in the order of [`Layout::placed`].
     pub sizes: Vec<PieceSizes>,
+    /// Key of the best option that puts the main seat alike; its own where it is that.
+    pub family: String,
     /// 0 to 100.
     pub score: f64,
-    /// Share of the ways to weigh it that put it first.
+    /// Share of the shifts of the wishes by up to one step that put it first.
     pub first_place_share: f64,
     /// Key of an option at least as good in every criterion and better in one.
     pub dominated_by: Option<String>,
@@ -40,6 +43,8 @@ pub struct RankedOption {
     pub by_size: usize,
     /// The least change of one wish that puts another in its place.
     pub turns_if: Option<TurnsIf>,
+    /// What sets it aside behind all others, under the wishes as they stand.
+    pub set_aside: Option<SetAside>,
     /// What each criterion that applies says of it.
     pub judgements: Vec<Judgement>,
     /// Clear distances that a rule asks for.

@@ -3,6 +3,7 @@
 use elbowroom_model::{Hand, Piece, Point, WallId};
 
 use super::direction::alike;
+use super::stand::Choices;
 use super::tolerance::ROUNDING;
 use crate::site::{Site, SiteWall};
 
@@ -26,6 +27,14 @@ impl Seating {
             Hand::Left => self.facing.right(),
             Hand::Right => self.facing.left(),
         })
+    }
+}
+
+impl Choices {
+    /// Whether the main seat is put alike: back to the same wall, or free and facing the same way, with the same hand.
+    #[must_use]
+    pub fn seat_as(&self, other: &Self) -> bool {
+        self.seat_back == other.seat_back && self.hand == other.hand && alike(self.facing, other.facing)
     }
 }
 

@@ -10,8 +10,9 @@ use super::curve::Curve;
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::OnWall;
 use super::one_or_more::OneOrMore;
-use super::seat_places::SeatPlace;
+use super::seat_places::{SeatPlace, middle_eye};
 use super::sight::angle_between;
+use super::tolerance::SAME_ANGLE;
 use super::yardstick::Yardstick;
 
 /// How far a seat is turned from the fire, degrees, to score (common practice, no source).
@@ -36,6 +37,9 @@ const WORTH_SAYING: f64 = 0.5;
 /// A seat that is turned from the fire by more has its back to it, degrees (ours, no source).
 const BACK_TO_IT: f64 = 120.0;
 
+/// A main seat that is turned from the fire by more has it behind, degrees (ours, no source).
+const BEHIND: f64 = 100.0;
+
 /// What fireside is made of: the fire that the seats gather about best.
 #[derive(Debug, Clone, PartialEq)]
 pub struct FiresideFinding {
@@ -45,12 +49,21 @@ pub struct FiresideFinding {
     pub angle: f64,
     /// Mean distance of the seat places from it, mm.
     pub distance: f64,
+    /// Angle between the way the main seat faces and the way to the fire from its middle, degrees.
+    pub main_turn: f64,
     /// Places with their back to it.
     pub backs: usize,
     /// All places.
     pub places: usize,
     /// Chairs flank the hearth.
     pub flanked: bool,
+}
+
+impl FiresideFinding {
+    /// Whether the main seat has it behind.
+    pub(crate) fn is_behind_main_seat(&self) -> bool {
+        self.main_turn > BEHIND + SAME_ANGLE
+    }
 }
 
 /// The yardstick. Where no seat stands nobody gathers.
@@ -71,6 +84,7 @@ impl Yardstick for Fireside {
         let finding = FiresideFinding {
             fire: best.fire,
             angle: best.angle,
+            main_turn: best.main_turn,
             distance: best.distance,
             backs: best.backs,
             places: group.places.count(),
@@ -99,6 +113,8 @@ struct Gathering {
     fire: ItemId,
     /// Mean angle between the way the seats face and the way to the fire, degrees.
     angle: f64,
+    /// The same of the main seat.
+    main_turn: f64,
     distance: f64,
     turned: f64,
     near: f64,
@@ -116,6 +132,7 @@ impl Gathering {
         Self {
             fire: fire.id,
             angle: places.mean(turn),
+            main_turn: angle_between(group.main.facing, fire.front - middle_eye(group.main)),
             distance: places.mean(far),
             turned: places.mean(|place| TURN.at(turn(place))),
             near: places.mean(|place| DISTANCE.at(far(place))),

@@ -12,6 +12,7 @@ use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::OnWall;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye};
 use super::sight::angle_between;
+use super::tolerance::SAME_ANGLE;
 use super::yardstick::Yardstick;
 use crate::layout::Placed;
 
@@ -68,12 +69,21 @@ pub struct ScreenFinding {
     pub suits: Option<Suits>,
     /// The seat place farthest off its axis is off by this, degrees.
     pub worst_off_axis: f64,
+    /// The sitter who turns the head to it least turns it by this, degrees.
+    pub least_turn: f64,
     /// The window that it mirrors most.
     pub mirrored: Option<ItemId>,
     /// The window behind it that dazzles most.
     pub dazzles: Option<ItemId>,
     /// How high it hangs.
     pub hung: Hung,
+}
+
+impl ScreenFinding {
+    /// Whether somebody has it within so many degrees of the way that the seat faces.
+    pub(crate) fn seats_anyone_within(&self, degrees: f64) -> bool {
+        self.least_turn <= degrees + SAME_ANGLE
+    }
 }
 
 /// Distances that suit a screen.
@@ -128,6 +138,7 @@ impl Yardstick for Screen {
             distance,
             suits: watched.piece.screen.map(Suits::of),
             worst_off_axis: viewers.iter().map(|viewer| viewer.off_axis).fold(0.0, f64::max),
+            least_turn: viewers.iter().map(|viewer| viewer.turn).fold(f64::INFINITY, f64::min),
             mirrored: light.mirrored.worth_saying(),
             dazzles: light.behind.worth_saying(),
             hung: if over_fire > 0.0 {

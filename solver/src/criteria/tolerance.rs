@@ -30,6 +30,9 @@ pub(super) const NO_SLICE: f64 = 1e-12;
 /// A part of the field is none below this angle, degrees: the same.
 pub(super) const NO_ANGLE: f64 = 1e-9;
 
+/// An angle that is at a limit but for rounding of what it is worked out from is within it, degrees.
+pub(super) const SAME_ANGLE: f64 = 1e-6;
+
 /// A line of sight runs along an edge where the cosine to the edge's normal is below this.
 pub(super) const ALONG_EDGE: f64 = 1e-12;
 

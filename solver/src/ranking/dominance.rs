@@ -1,13 +1,18 @@
 //! Options that another betters everywhere, and options that no weights put first.
 
 use super::table::{Table, dot, weights};
+use super::tier::Tier;
 use super::tolerance::TIE;
 use crate::program::{DefaultEngine, Engine, Row, Status};
 
-/// For each option the first of `best` that is at least as good in every criterion and better in one.
-pub(super) fn dominated_by(table: &Table, best: &[usize]) -> Vec<Option<usize>> {
+/// For each option the first of `best` that is at least as good in every criterion and better in one, and stands no lower.
+/// What is set aside takes no part in it.
+pub(super) fn dominated_by(table: &Table, tiers: &[Tier], best: &[usize]) -> Vec<Option<usize>> {
     let rows = &table.rows;
-    let betters = |option: usize| best.iter().copied().find(|rival| dominates(&rows[*rival], &rows[option]));
+    let betters = |option: usize| {
+        let may = |rival: &usize| tiers[option] != Tier::Aside && tiers[*rival] <= tiers[option];
+        best.iter().copied().filter(may).find(|rival| dominates(&rows[*rival], &rows[option]))
+    };
     (0..rows.len()).map(betters).collect()
 }
 

@@ -1,24 +1,47 @@
-//! Weights drawn evenly from all that keep the order of the wishes.
-//!
-//! Stochastic multicriteria acceptability analysis: Lahdelma, Hokkanen and Salminen 1998.
+//! Wishes shifted by up to one step, each by itself: what somebody might as well have said.
 
-use super::network::{ABREAST, Abreast, Network};
+/// So many draws are worked out side by side.
+pub(super) const ABREAST: usize = 8;
 
-/// Draws weights, without end, evenly from that part of the simplex that keeps the order of the wishes: a larger wish
-/// never weighs less than a smaller one, equal wishes are free between them, a wish of 0 weighs nothing. Where every
-/// wish is 0 all are equal. The same wishes give the same draws.
+/// One figure of each of the draws that are worked out side by side.
+pub(super) type Abreast = [f64; ABREAST];
+
+/// The largest wish.
+const MOST: f64 = 5.0;
+
+/// How far a wish is shifted up or down at most: the step between two whole wishes, which few people could defend.
+const STEP: f64 = 1.0;
+
+/// Where the weight of one criterion is drawn from.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Shift {
+    pub(super) least: f64,
+    pub(super) most: f64,
+}
+
+impl Shift {
+    /// Up to a step about a wish, within the scale. What is not wished for at all stays so.
+    fn about(wish: f64) -> Self {
+        if wish > 0.0 {
+            Self { least: (wish - STEP).max(0.0), most: (wish + STEP).min(MOST) }
+        } else {
+            Self { least: 0.0, most: 0.0 }
+        }
+    }
+
+    /// Without any wish all criteria count alike, and there is nothing to shift.
+    const ALIKE: Self = Self { least: 1.0, most: 1.0 };
+}
+
+/// Draws weights, without end: each wish evenly from up to one step about it, by itself, then all over their sum. The same
+/// wishes give the same draws.
 #[derive(Debug, Clone)]
 pub struct Draws {
-    /// Criteria that may weigh something, those of one wish together, by falling wish.
-    groups: Vec<Vec<usize>>,
-    /// Lengths of the pieces of a stick of length 1 broken at random places: even on the simplex.
-    spacings: Vec<Abreast>,
-    /// For each draw of a block the criteria by falling weight.
-    dealt: [Vec<usize>; ABREAST],
+    shifts: Vec<Shift>,
+    /// For each criterion its weight in each draw of a block.
     weights: Vec<Abreast>,
     /// Draws of the block that were handed out one by one.
     handed_out: usize,
-    network: Network,
     generator: SplitMix,
 }
 
@@ -27,23 +50,18 @@ impl Draws {
     #[must_use]
     pub fn new(wishes: &[f64]) -> Self {
         let any = wishes.iter().any(|wish| *wish > 0.0);
-        let mut counted: Vec<usize> = (0..wishes.len()).filter(|place| !any || wishes[*place] > 0.0).collect();
-        counted.sort_by(|one, other| wishes[*other].total_cmp(&wishes[*one]));
-        let groups = counted.chunk_by(|one, other| wishes[*one] == wishes[*other]).map(<[usize]>::to_vec).collect();
+        let shift = |wish: &f64| if any { Shift::about(*wish) } else { Shift::ALIKE };
         Self {
-            groups,
-            spacings: vec![[0.0; ABREAST]; counted.len()],
-            dealt: Default::default(),
+            shifts: wishes.iter().map(shift).collect(),
             weights: vec![[0.0; ABREAST]; wishes.len()],
             handed_out: ABREAST,
-            network: Network::of(counted.len()),
             generator: SplitMix(SEED),
         }
     }
 
-    /// The criteria that may weigh something, those of one wish together, by falling wish.
-    pub(super) fn groups(&self) -> &[Vec<usize>] {
-        &self.groups
+    /// Where each criterion's weight is drawn from, before all are taken over their sum.
+    pub(super) fn shifts(&self) -> &[Shift] {
+        &self.shifts
     }
 
     /// The next weights, one a criterion; they sum to 1.
@@ -60,41 +78,16 @@ impl Draws {
     /// The next block of draws: for each criterion its weight in each of them.
     pub(super) fn block(&mut self) -> &[Abreast] {
         for draw in 0..ABREAST {
-            self.cut_stick(draw);
-            self.deal(draw);
-        }
-        self.network.sort(&mut self.spacings);
-        for place in (1..self.spacings.len()).rev() {
-            for draw in 0..ABREAST {
-                self.spacings[place][draw] -= self.spacings[place - 1][draw];
+            let mut sum = 0.0;
+            for (weights, shift) in self.weights.iter_mut().zip(&self.shifts) {
+                weights[draw] = shift.least + (shift.most - shift.least) * self.generator.fraction();
+                sum += weights[draw];
             }
-        }
-        self.network.sort(&mut self.spacings);
-        for (draw, dealt) in self.dealt.iter().enumerate() {
-            for (criterion, spacing) in dealt.iter().zip(self.spacings.iter().rev()) {
-                self.weights[*criterion][draw] = spacing[draw];
+            if sum > 0.0 {
+                self.weights.iter_mut().for_each(|weights| weights[draw] /= sum);
             }
         }
         &self.weights
-    }
-
-    /// Where the stick is cut; its end is the last.
-    fn cut_stick(&mut self, draw: usize) {
-        let Some((last, cuts)) = self.spacings.split_last_mut() else { return };
-        cuts.iter_mut().for_each(|cut| cut[draw] = self.generator.fraction());
-        last[draw] = 1.0;
-    }
-
-    /// Which of a group gets which piece is free: dealt out in an order drawn anew.
-    fn deal(&mut self, draw: usize) {
-        let dealt = &mut self.dealt[draw];
-        dealt.clear();
-        for group in &mut self.groups {
-            for left in (1..group.len()).rev() {
-                group.swap(left, self.generator.below(left + 1));
-            }
-            dealt.extend_from_slice(group);
-        }
     }
 }
 
@@ -117,10 +110,5 @@ impl SplitMix {
     /// Even in 0..1, all 53 bits that a float holds.
     fn fraction(&mut self) -> f64 {
         (self.number() >> 11) as f64 / (1_u64 << 53) as f64
-    }
-
-    /// Even in 0..count; the bias of the remainder is below 2^-60 for the few that are dealt out here.
-    fn below(&mut self, count: usize) -> usize {
-        usize::try_from(self.number() % count.max(1) as u64).unwrap_or(0)
     }
 }

@@ -1,7 +1,7 @@
-//! How firm the order is: weights, shares of first place, dominance, what would turn it.
+//! How firm the order is: tiers, weights, shares of first place, dominance, what would turn it, families.
 //!
 //! Shares of first place are those of stochastic acceptability analysis (Lahdelma, Hokkanen and Salminen 1998, "SMAA, stochastic
-//! multiobjective acceptability analysis", cited from memory).
+//! multiobjective acceptability analysis", cited from memory), over shifts of the wishes by up to one step.
 //!
 //! Criteria are judged elsewhere; here their scores are weighed. Options come in the order that size and geometry give
 //! them, and a tie goes to the earlier one: names settle nothing.
@@ -10,13 +10,17 @@ mod best_first;
 mod contenders;
 mod dominance;
 mod draws;
-mod network;
+pub(crate) mod family;
 mod order;
+mod set_aside;
 mod share;
 mod table;
+mod tier;
 mod tolerance;
 mod turn;
 
 pub use draws::Draws;
 pub use order::{Rating, order, ratings};
+pub use set_aside::{Lapse, SetAside, lapses};
+pub use tier::Entrant;
 pub use turn::Turn;

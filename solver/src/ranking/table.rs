@@ -2,23 +2,36 @@
 
 use elbowroom_model::{Criterion, Wishes};
 
+use super::tier::Entrant;
+
 /// Scores of the options in the criteria that apply to the room.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Table {
     pub(super) criteria: Vec<Criterion>,
     /// One row an option, one score a criterion.
     pub(super) rows: Vec<Vec<f64>>,
+    /// For each option and criterion the wish from which it is set aside; infinite where none is.
+    pub(super) aside_from: Vec<Vec<f64>>,
 }
 
 impl Table {
     /// The table of options in the criteria that all of them are judged by, in the order of the first: what one option has
     /// no score in says nothing of how it compares, least of all that it is worth nothing there.
-    pub(super) fn of(scores: &[Vec<(Criterion, f64)>]) -> Self {
-        let first = scores.first().into_iter().flatten().map(|(criterion, _)| *criterion);
-        let judges_all = |criterion: &Criterion| scores.iter().all(|row| score_of(row, *criterion).is_some());
+    pub(super) fn of(entrants: &[Entrant]) -> Self {
+        let first = entrants.first().into_iter().flat_map(|entrant| &entrant.scores).map(|(criterion, _)| *criterion);
+        let judges_all = |criterion: &Criterion| entrants.iter().all(|it| score_of(&it.scores, *criterion).is_some());
         let criteria: Vec<Criterion> = first.filter(judges_all).collect();
-        let row = |row: &Vec<_>| criteria.iter().filter_map(|criterion| score_of(row, *criterion)).collect();
-        Self { rows: scores.iter().map(row).collect(), criteria }
+        let row = |it: &Entrant| criteria.iter().filter_map(|criterion| score_of(&it.scores, *criterion)).collect();
+        let aside = |it: &Entrant| criteria.iter().map(|criterion| it.aside_from(*criterion)).collect();
+        let (rows, aside_from) = entrants.iter().map(|entrant| (row(entrant), aside(entrant))).unzip();
+        Self { rows, aside_from, criteria }
+    }
+
+    /// The table of some of its options.
+    pub(super) fn only(&self, options: &[usize]) -> Self {
+        let rows = options.iter().map(|option| self.rows[*option].clone()).collect();
+        let aside_from = options.iter().map(|option| self.aside_from[*option].clone()).collect();
+        Self { rows, aside_from, criteria: self.criteria.clone() }
     }
 
     /// The wish of each column.

@@ -28,6 +28,9 @@ pub struct Turn {
 
 /// For the first of `best`: the least change that puts any other above it. For every other option: the least change
 /// that puts it first.
+///
+/// What is set aside as the wishes stand is not in the table, and stays out of it where a lower wish would let it in again;
+/// what a higher wish would set aside is not put first by it.
 pub(super) fn turns(table: &Table, wishes: &[f64], best: &[usize]) -> Vec<Option<Turn>> {
     let Some(&first) = best.first() else { return Vec::new() };
     let sweeps: Vec<Sweep<'_>> = (0..table.criteria.len()).map(|column| Sweep::of(table, wishes, column)).collect();
@@ -95,7 +98,8 @@ impl<'a> Sweep<'a> {
             return self.change_alone(|scores| scores.iter().any(|score| score - scores[first] > TIE));
         }
         let others = (0..self.table.rows.len()).filter(|rival| *rival != first);
-        let changes = others.filter_map(|rival| self.change_into(self.where_ahead(rival, first)));
+        let where_ahead = |rival: usize| self.where_ahead(rival, first).and(self.where_let_in(rival));
+        let changes = others.filter_map(|rival| self.change_into(where_ahead(rival)));
         best_by(changes, |change| -change.by)
     }
 
@@ -105,8 +109,14 @@ impl<'a> Sweep<'a> {
             return self.change_alone(|scores| leads(scores, option));
         }
         let rivals = (0..self.table.rows.len()).filter(|rival| *rival != option);
-        let where_first = rivals.map(|rival| self.where_ahead(option, rival)).fold(Stretch::ALL, Stretch::and);
+        let where_first =
+            rivals.map(|rival| self.where_ahead(option, rival)).fold(self.where_let_in(option), Stretch::and);
         self.change_into(where_first)
+    }
+
+    /// Where no must in the swept criterion sets the option aside.
+    fn where_let_in(&self, option: usize) -> Stretch {
+        Stretch { to: self.table.aside_from[option][self.column], ..Stretch::ALL }
     }
 
     /// There is no other wish: the swept one decides alone at any size, and at 0 all criteria count alike.
@@ -149,9 +159,9 @@ impl<'a> Sweep<'a> {
         Some(Change { by: (edge - present).abs(), to })
     }
 
-    /// Who stands first with the swept wish at `to`.
+    /// Who stands first with the swept wish at `to`, of those that it lets in.
     fn leader(&self, to: f64) -> Option<usize> {
-        best_first(&self.scores(to)).first().copied()
+        best_first(&self.scores(to)).into_iter().find(|option| to < self.table.aside_from[*option][self.column])
     }
 
     fn scores(&self, to: f64) -> Vec<f64> {

@@ -5,8 +5,8 @@ const vm = require("node:vm");
 
 const page = fs.readFileSync(process.argv[2], "utf8");
 const script = (id) => page.match(new RegExp(`<script[^>]*id="${id}"[^>]*>([\\s\\S]*?)</script>`))[1];
-const { scores } = JSON.parse(script("scores"));
+const data = JSON.parse(script("scores"));
 const all = JSON.parse(fs.readFileSync(0, "utf8"));
-const context = vm.createContext({ scores, all });
-vm.runInContext(`${script("ranking")}; var results = all.map((wishes) => ranking.ranked(scores, wishes));`, context);
+const context = vm.createContext({ data, all });
+vm.runInContext(`${script("ranking")}; var results = all.map((wishes) => ranking.ranked(data, wishes));`, context);
 process.stdout.write(JSON.stringify(context.results));

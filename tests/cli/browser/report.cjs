@@ -64,8 +64,16 @@ async function audited(page, where) {
   const first = page.locator("#order tr").first();
   const told = await page.textContent("#told");
   must(told.includes(await first.locator("[data-title]").textContent()), `the status does not tell the first row: ${told}`);
-  const scores = await page.locator("#order [data-told=score]").allTextContents();
-  must(scores.every((score, place) => place === 0 || Number(score) <= Number(scores[place - 1])), `scores do not fall: ${scores}`);
+  const places = await page.locator("#order [data-told=rank]").allTextContents();
+  must(places.every((rank, place) => place === 0 || Number(rank) > Number(places[place - 1])), `rows are out of order: ${places}`);
+  for (const tier of new Set(await page.locator("#order tr").evaluateAll((rows) => rows.map((row) => row.dataset.tier)))) {
+    const scores = await page.locator(`#order [data-tier="${tier}"] [data-told=score]`).allTextContents();
+    must(scores.every((score, place) => place === 0 || Number(score) <= Number(scores[place - 1])), `scores do not fall: ${scores}`);
+  }
+  const like = await page.locator("#order [data-like]").allTextContents();
+  const others = await page.locator("#others tr[id]").count();
+  const counted = like.reduce((sum, text) => sum + (text === "" ? 0 : Number(text.match(/[0-9]+/)[0])), 0);
+  must(counted === others, `${counted} are said to be like the best of their families, and ${others} are listed`);
   const cards = await page.locator("#options > li").evaluateAll((items) => items.map((item) => item.querySelector("[data-rank]").textContent));
   must(cards.every((rank, place) => place === 0 || Number(rank) > Number(cards[place - 1])), `cards are out of order: ${cards}`);
   await page.locator("#reset").focus();

@@ -4,6 +4,7 @@ use elbowroom_model::{Criterion, Hand, PieceId, PieceKind, SizeRange, View};
 use elbowroom_solver::criteria::FigureUnit;
 use elbowroom_solver::criteria::screen::Hung;
 use elbowroom_solver::criteria::talk::Seated;
+use elbowroom_solver::ranking::{Lapse, lapses};
 
 use super::stage::{DOWN, LEFT, NORTH, RIGHT, SOUTH, Stage, UP, WEST};
 
@@ -37,6 +38,18 @@ fn screen_wants_seats_near_its_axis() {
     assert!(near.score(Criterion::Screen) > far.score(Criterion::Screen));
     let by_hand = (2000.0_f64 / 2200.0).atan().to_degrees();
     assert!((far.screen().worst_off_axis - by_hand).abs() < 1e-9, "{by_hand} {:?}", far.screen());
+}
+
+/// A chair that faces along the screen's wall turns by a right angle; one other that faces it is enough.
+#[test]
+fn a_screen_that_nobody_has_within_45_degrees_sets_aside() {
+    let unit = Stage::room(5000.0, 8000.0).at_wall(NORTH, PieceKind::MediaUnit, (2500.0, 0.0), DOWN, (1600.0, 450.0));
+    let along = unit.piece(PieceKind::Armchair, (2050.0, -3000.0), RIGHT, (900.0, 900.0));
+    assert!((along.screen().least_turn - 90.0).abs() < 1e-9, "{:?}", along.screen());
+    let lapse = |stage: &Stage| lapses(&[stage.judge(Criterion::Screen)]).first().map(|it| it.lapse);
+    assert_eq!(lapse(&along), Some(Lapse::OutOfSight));
+    let facing = along.piece(PieceKind::Armchair, (2500.0, -4000.0), UP, (900.0, 900.0));
+    assert_eq!(lapse(&facing), None);
 }
 
 #[test]
@@ -160,6 +173,17 @@ fn fireside_wants_the_seats_turned_to_the_fire() {
     // Two places, 468 off the axis each (half of (2100 - 229) / 2), 2050 before the fire.
     let by_hand = (467.85_f64 / 2050.0).atan().to_degrees();
     assert!((figure - by_hand).abs() < 1e-6, "{figure} {by_hand}");
+}
+
+#[test]
+fn a_fire_behind_the_main_seat_sets_aside() {
+    let lapse = |stage: &Stage| lapses(&[stage.judge(Criterion::Fireside)]).first().map(|it| it.lapse);
+    assert_eq!(lapse(&by_the_fire(UP)), None);
+    assert_eq!(lapse(&by_the_fire(DOWN)), Some(Lapse::FireBehind));
+    // Its middle is 450 past the fire's and 2500 before it.
+    let by_hand = 90.0 + (450.0_f64 / 2500.0).atan().to_degrees();
+    let square = by_the_fire(RIGHT).fireside();
+    assert!((square.main_turn - by_hand).abs() < 1e-6, "{square:?} {by_hand}");
 }
 
 #[test]

@@ -49,7 +49,9 @@ pub(crate) fn complaints(brief: &Brief, result: &Value) -> Vec<String> {
     want(ranks == (1..=options.len() as u64).collect::<Vec<_>>(), "ranks do not run from 1");
     let shares: Vec<f64> = options.iter().filter_map(|option| option["first_place_share"].as_f64()).collect();
     let sum: f64 = shares.iter().sum();
-    want(options.is_empty() || (sum - 1.0).abs() < 1e-6 * (options.len() + 1) as f64, &format!("shares sum to {sum}"));
+    let whole = if options.iter().all(is_aside) { 0.0 } else { 1.0 };
+    want((sum - whole).abs() < 1e-6 * (options.len() + 1) as f64, &format!("shares sum to {sum}"));
+    want(options.is_sorted_by_key(is_aside), "something stands behind what is set aside");
     want(
         shares.len() == options.len() && shares.iter().all(|share| (0.0..=1.0).contains(share)),
         "a share is no share",
@@ -85,6 +87,25 @@ fn of_option(brief: &Brief, option: &Value, options: &[Value]) -> Vec<String> {
         want(better.is_some_and(|better| at_least_as_good(better, option)), "is not dominated by what it says");
         want(option["never_first"] == true, "is dominated, and yet first for some weights");
     }
+    if is_aside(option) {
+        let aside = &option["set_aside"];
+        let known = list(&option["criteria"])
+            .iter()
+            .any(|it| it["name"] == aside["criterion"] && it["score"] == aside["score"]);
+        want(known, "is set aside for a criterion or a score that it has not got");
+        want(share == 0.0 && option["turns_if"].is_null(), "is set aside, and yet first for some weights");
+        let dominates = options.iter().any(|other| other["dominated_by"] == option["key"]);
+        want(option["dominated_by"].is_null() && !dominates, "is set aside, and yet held against others");
+    }
+    want(is_aside(option) || !breaks_a_must(option), "scores under 25 in a must, and is not set aside");
+    let family = options.iter().find(|other| other["key"] == option["family"]);
+    let alike = |other: &Value, what: &str| other["choices"][what] == option["choices"][what];
+    want(
+        family.is_some_and(|it| {
+            it["rank"].as_u64() <= option["rank"].as_u64() && alike(it, "seat_back") && alike(it, "hand")
+        }),
+        "its family is not that of an option before it with the same wall and hand",
+    );
     let turns = &option["turns_if"];
     if !turns.is_null() {
         let known = Criterion::ALL.iter().any(|criterion| turns["criterion"] == criterion.key());
@@ -106,6 +127,15 @@ fn of_option(brief: &Brief, option: &Value, options: &[Value]) -> Vec<String> {
     all.extend(pieces(brief, option));
     all.extend(gaps_and_routes(option));
     all
+}
+
+fn is_aside(option: &Value) -> bool {
+    !option["set_aside"].is_null()
+}
+
+fn breaks_a_must(option: &Value) -> bool {
+    let figure = |it: &Value, what: &str| it[what].as_f64().unwrap_or(0.0);
+    list(&option["criteria"]).iter().any(|it| figure(it, "weight") >= 5.0 && figure(it, "score") < 25.0)
 }
 
 fn criteria(brief: &Brief, option: &Value) -> Vec<String> {

@@ -89,7 +89,8 @@ fn row(told: &RoomLine) -> String {
 
 /// The first option in words.
 fn answer(best: &LineOption, unit: Unit) -> String {
-    let score = words::scored(best.score, best.first_place_share);
+    let set_aside = best.set_aside.as_ref().map(|aside| aside.why.as_str());
+    let score = escaped(&words::scored(best.score, best.first_place_share, set_aside));
     let sizes = best.pieces.iter().map(|piece| {
         let size = words::sizes(&size(piece, unit), sign(shop_unit(unit)));
         format!("<li>{} <b>{}</b></li>", escaped(&piece.name), escaped(&size))

@@ -102,8 +102,10 @@ pub(crate) struct LineOption {
     pub title: String,
     /// 0 to 100.
     pub score: f64,
-    /// Share of the ways to weigh it that put it first.
+    /// Share of the shifts of the wishes that put it first.
     pub first_place_share: f64,
+    /// What sets it aside.
+    pub set_aside: Option<LineSetAside>,
     /// What is worth what.
     pub size_value: f64,
     /// Its sizes are proven largest.
@@ -112,6 +114,13 @@ pub(crate) struct LineOption {
     pub criteria: Vec<LineCriterion>,
     /// What stands in it.
     pub pieces: Vec<LinePiece>,
+}
+
+/// What sets an option aside.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub(crate) struct LineSetAside {
+    /// Why, one sentence.
+    pub why: String,
 }
 
 /// A criterion.

@@ -63,7 +63,7 @@ pub(super) fn scores(compared: &Compared<'_>) -> Table {
     whole.extend(compared.options.iter().map(|option| words::score(option.score)));
     table.cells(whole);
     let mut firm = vec![words::FIRM.to_owned(), String::new()];
-    firm.extend(compared.options.iter().map(|option| crate::words::rank::share(option.first_place_share)));
+    firm.extend(compared.options.iter().map(|option| words::firm(option)));
     table.cells(firm);
     table
 }

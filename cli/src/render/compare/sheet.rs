@@ -61,7 +61,7 @@ fn told(compared: &Compared<'_>, option: &RankedOption, key: &[String]) -> Vec<(
     let units = compared.units();
     let mut lines = vec![(words::option(compared.brief(), option), Weight::Bold)];
     let mut put = |text: String| lines.push((text, Weight::Book));
-    put(words::standing(option.score, &crate::words::rank::share(option.first_place_share)));
+    put(words::standing(option));
     let scores: Vec<String> =
         option.judgements.iter().map(|it| format!("{} {}", it.criterion.key(), words::score(it.score))).collect();
     put(scores.join(", "));

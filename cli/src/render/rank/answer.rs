@@ -15,7 +15,7 @@ const HANG: usize = 12;
 /// The head of the page and the first option's decisions.
 pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     let brief = told.brief();
-    page.paragraph(0, &refused::summary(told.answer, told.by));
+    page.paragraph(0, &refused::summary(told.answer, told.limits.by));
     page.strong(&format!("1. {}", title(brief, &best.choices)));
     if let Some(seat) = main_seat(brief, best) {
         page.labelled(3, words::SEATING, HANG, &seating(brief, best, seat));

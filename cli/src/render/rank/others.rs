@@ -1,35 +1,42 @@
 //! The other options, a few lines each: what they are, how large, and how they differ from the first.
 
 use elbowroom_model::{Dimension, Rounding};
+use elbowroom_solver::Limits;
 use elbowroom_solver::answer::RankedOption;
 
 use super::RankPage;
 use super::group::groups;
 use crate::text::page::Page;
 use crate::words::lengths::{shop_unit, shopped, sign};
-use crate::words::{rank as words, refused};
+use crate::words::{family, rank as words, refused};
 
 /// Criteria that an option is told apart by.
 const TOLD_APART_BY: usize = 4;
 /// Scores nearer than this are told as the same.
 const SAME: f64 = 3.0;
 
-/// Options from the second on, as many as are shown.
+/// Options after the first, as many as are shown: the best of each family, and those like it by their places.
 pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
     if others.is_empty() {
         page.heading(refused::no_other(told.answer.undecided()));
         return;
     }
-    page.heading(&words::others(sign(shop_unit(told.units()))));
-    let shown = others.get(..told.shown.saturating_sub(1).min(others.len())).unwrap_or_default();
-    for option in shown {
-        page.entry(0, &words::other(told.brief(), option));
-        page.entry(3, &words::standing(option, &apart(told, option, best)));
-        page.entry(3, &sizes(told, option));
+    let Limits { one_by_one, shown, .. } = told.limits;
+    page.heading(&words::others(sign(shop_unit(told.units())), one_by_one));
+    let listed = told.answer.listed(&told.limits);
+    for listed in listed.iter().take(shown) {
+        let like_it = family::like_it(listed);
+        if listed.best.rank == best.rank {
+            like_it.iter().for_each(|like_it| page.entry(0, &words::first_again(like_it)));
+            continue;
+        }
+        page.entry(0, &words::other(told.brief(), listed.best));
+        page.entry(3, &words::standing(listed.best, &apart(told, listed.best, best)));
+        page.entry(3, &sizes(told, listed.best));
+        like_it.iter().for_each(|like_it| page.entry(3, like_it));
     }
-    let more = others.len() - shown.len();
-    if more > 0 {
-        page.faint(0, &words::more_options(more, told.answer.options.len()));
+    if listed.len() > shown {
+        page.faint(0, &family::more(shown, listed.len(), one_by_one));
     }
 }
 
@@ -59,5 +66,7 @@ fn apart(told: &RankPage<'_>, option: &RankedOption, best: &RankedOption) -> Str
     differences.sort_by(|a, b| b.0.abs().total_cmp(&a.0.abs()));
     differences.truncate(TOLD_APART_BY);
     let dominating = option.dominated_by.as_ref().and_then(|key| told.answer.keyed(key)).map(|other| other.rank);
-    words::apart(&differences, dominating, option.never_first)
+    // What is set aside or eases rules is told to be behind by that, whatever the weights.
+    let by_weights = option.set_aside.is_none() && option.layout.eased.is_empty();
+    words::apart(&differences, dominating, option.never_first && by_weights)
 }

@@ -1,6 +1,7 @@
 //! What the page of a result is made from.
 
-use elbowroom_model::{Brief, Criterion, Unit};
+use elbowroom_model::{Brief, Unit};
+use elbowroom_solver::Limits;
 use elbowroom_solver::answer::Answer;
 
 use crate::words::lengths::taped;
@@ -10,10 +11,8 @@ use crate::words::lengths::taped;
 pub(crate) struct RankPage<'a> {
     /// What came out.
     pub answer: &'a Answer,
-    /// Options told at some length.
-    pub shown: usize,
-    /// Ranked by this alone.
-    pub by: Option<Criterion>,
+    /// What it was ranked by, and how many options are told at some length.
+    pub limits: Limits,
     /// The first option is sketched too.
     pub sketch: bool,
 }

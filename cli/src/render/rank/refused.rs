@@ -13,7 +13,7 @@ const TOLD: usize = 8;
 
 /// The head of the page where no option fits, and the remedies.
 pub(super) fn tell_nothing_fits(page: &mut Page, told: &RankPage<'_>) {
-    page.paragraph(0, &words::summary(told.answer, told.by));
+    page.paragraph(0, &words::summary(told.answer, told.limits.by));
     let undecided = told.answer.undecided();
     page.strong(words::nothing_fits(undecided));
     if told.answer.remedies.is_empty() && !told.brief().only.is_empty() {

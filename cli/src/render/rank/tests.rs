@@ -33,7 +33,9 @@ fn two_options() -> Answer {
 }
 
 fn page(answer: &Answer, width: usize) -> String {
-    text(&RankPage { answer, shown: 6, by: None, sketch: false }, Look { width, colour: false })
+    // Option by option: both are told, whether they are of one family or not.
+    let limits = Limits { one_by_one: true, ..Limits::default() };
+    text(&RankPage { answer, limits, sketch: false }, Look { width, colour: false })
 }
 
 /// Columns that a line takes.

@@ -2,12 +2,16 @@
 
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
+use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::ranking::{SetAside, lapses};
+use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
 
 use super::ReportPage;
 use crate::drawing::faces_of;
 use crate::render::plan::Alone;
 use crate::text::markup::Markup;
+use crate::words::firm::is_set_aside;
 use crate::words::report as words;
 
 const STYLE: &str = include_str!("report.css");
@@ -39,15 +43,32 @@ pub(super) fn put_scripts(page: &mut Markup, told: &ReportPage<'_>) {
     page.open("script", &[]).raw(PAGE).end();
 }
 
-/// Rows of scores in the order that settles ties, and the rank that each option has on the page.
+/// All that the order hangs on, options in the order that settles ties: their scores, rules that they ease, what sets them
+/// aside from which wish, their families; and the rank that each has on the page.
 fn data(told: &ReportPage<'_>) -> String {
     let mut options: Vec<_> = told.answer.options.iter().collect();
     options.sort_by_key(|option| option.by_size);
     let scores: Vec<Vec<f64>> =
         options.iter().map(|option| option.judgements.iter().map(|judgement| judgement.score).collect()).collect();
     let ranks: Vec<usize> = options.iter().map(|option| option.rank).collect();
-    // Figures alone: nothing in it that could end the script.
-    serde_json::json!({ "scores": scores, "options": ranks }).to_string()
+    let eased: Vec<usize> = options.iter().map(|option| option.layout.eased.len()).collect();
+    let aside: Vec<Vec<Value>> = options.iter().map(|option| aside(option)).collect();
+    let families: Vec<usize> = options.iter().map(|option| family(told, option)).collect();
+    // Figures, and words of our own about them: nothing in it that could end the script.
+    json!({ "scores": scores, "options": ranks, "eased": eased, "aside": aside, "families": families }).to_string()
+}
+
+/// What could set an option aside: the column of the wish, from where on, and what is then said.
+fn aside(option: &RankedOption) -> Vec<Value> {
+    let column = |lapse: &SetAside| option.judgements.iter().position(|it| it.criterion == lapse.criterion);
+    let told = |lapse: &SetAside| json!({ "wish": column(lapse), "from": lapse.lapse.from_wish(), "told": is_set_aside(lapse) });
+    lapses(&option.judgements).iter().map(told).collect()
+}
+
+/// The family of an option by its best, or an own one where options are listed one by one.
+fn family(told: &ReportPage<'_>, option: &RankedOption) -> usize {
+    let best = told.answer.keyed(&option.family).filter(|_| !told.limits.one_by_one);
+    best.map_or(option.rank, |best| best.rank)
 }
 
 /// What a policy calls a script or a style by.

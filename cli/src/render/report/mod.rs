@@ -51,9 +51,10 @@ pub(crate) fn page(told: &ReportPage<'_>) -> String {
 fn put_options(page: &mut Markup, told: &ReportPage<'_>, plans: &[Alone]) {
     page.open("section", &[("aria-labelledby", "h-options")]);
     page.element("h2", &[("id", "h-options")], words::OPTIONS);
-    page.element("p", &[("class", "soft")], &words::drawn(plans.len(), told.answer.options.len(), told.file));
+    let about = words::drawn(plans.len(), told.listed().len(), told.limits.one_by_one, told.file);
+    page.element("p", &[("class", "soft")], &about);
     page.open("ol", &[("id", "options"), ("class", "options")]);
-    for (option, plan) in told.answer.options.iter().zip(plans) {
+    for (option, plan) in told.drawn().into_iter().zip(plans) {
         option::put(page, told, option, plan);
     }
     page.end().end();
@@ -62,6 +63,5 @@ fn put_options(page: &mut Markup, told: &ReportPage<'_>, plans: &[Alone]) {
 /// The plans of the options that are shown, each with what its numbers stand for.
 fn plans(told: &ReportPage<'_>) -> Vec<Alone> {
     let answer = told.answer;
-    let shown = answer.options.iter().take(told.shown);
-    shown.map(|option| plan::alone(plan::Shown { answer, option }, SCALE)).collect()
+    told.drawn().into_iter().map(|option| plan::alone(plan::Shown { answer, option }, SCALE)).collect()
 }

@@ -9,8 +9,9 @@ use crate::drawing::{Font, Sheet, svg};
 use crate::render::plan::Alone;
 use crate::text::markup::Markup;
 use crate::words::answer as said;
+use crate::words::firm::{is_set_aside, share};
 use crate::words::lengths::{Ends, shop_unit, shopped_range, sign, taped_bare};
-use crate::words::rank::{self as rank_words, share};
+use crate::words::rank as rank_words;
 use crate::words::report as words;
 
 /// An entry of the list of options.
@@ -22,7 +23,8 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
     page.text(". ").text(&said::title(&told.answer.brief, &option.choices)).end();
     page.open("p", &[]).text(words::SCORE_IS);
     page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
-    page.inline("strong", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_THE_WAYS).end();
+    page.inline("strong", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_SHIFTS).end();
+    put_aside(page, option);
     put_plan(page, option, &plan.sheet, &plan.key);
     put_reasons(page, told, option);
     put_sizes(page, told, option);
@@ -34,6 +36,14 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
     }
     page.element("p", &[("class", "soft")], &words::draw(told.file, &option.key));
     page.end().end();
+}
+
+/// Why it is set aside, which other wishes may do as well: then the script tells it.
+fn put_aside(page: &mut Markup, option: &RankedOption) {
+    match &option.set_aside {
+        Some(aside) => page.element("p", &[("data-aside", "")], &is_set_aside(aside)),
+        None => page.element("p", &[("data-aside", ""), ("hidden", "")], ""),
+    };
 }
 
 fn put_plan(page: &mut Markup, option: &RankedOption, plan: &Sheet, key: &[String]) {

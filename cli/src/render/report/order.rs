@@ -1,12 +1,15 @@
-//! Every option in a line: its place, its score, how often it comes first.
+//! Every option in a line: its place, its score, how often it comes first. The best of each family before all others.
+
+use elbowroom_solver::answer::RankedOption;
 
 use super::ReportPage;
 use crate::text::markup::Markup;
 use crate::words::answer::title;
-use crate::words::rank::share;
+use crate::words::family::LIKE_IT;
+use crate::words::firm::share;
 use crate::words::report as words;
 
-/// The table of all options, best first.
+/// The table of all options: the best of each family, best first; then those like them, best first.
 pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     page.open("section", &[("aria-labelledby", "h-order")]);
     page.element("h2", &[("id", "h-order")], words::ORDER);
@@ -16,22 +19,48 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     page.element("th", &[("scope", "col")], words::OPTION);
     page.element("th", &[("scope", "col"), ("class", "number")], words::SCORE);
     page.element("th", &[("scope", "col"), ("class", "number")], words::FIRST_IN);
-    page.end().end().open("tbody", &[("id", "order")]);
-    for option in &told.answer.options {
-        let rank = option.rank.to_string();
-        page.open("tr", &[("id", &format!("row-{rank}"))]);
-        page.element("td", &[("class", "number"), ("data-told", "rank")], &rank);
-        page.open("th", &[("scope", "row"), ("data-title", "")]);
-        let title = title(&told.answer.brief, &option.choices);
-        if option.rank <= told.shown {
-            page.element("a", &[("href", &format!("#option-{rank}"))], &title);
-        } else {
-            page.text(&title);
-        }
-        page.end();
-        page.element("td", &[("class", "number"), ("data-told", "score")], &format!("{:.0}", option.score));
-        page.element("td", &[("class", "number"), ("data-told", "share")], &share(option.first_place_share));
-        page.end();
+    let drawn = told.drawn();
+    let mut others = Vec::new();
+    page.end().end().open("tbody", &[("id", "order"), ("data-pattern", LIKE_IT)]);
+    for family in told.listed() {
+        put_row(page, told, family.best, &drawn, family.others.len());
+        others.extend(family.others);
     }
-    page.end().end().end().end();
+    page.end();
+    if !others.is_empty() {
+        put_others(page, told, others);
+    }
+    page.end().end().end();
+}
+
+/// Those of each family after its best.
+fn put_others(page: &mut Markup, told: &ReportPage<'_>, mut others: Vec<&RankedOption>) {
+    others.sort_by_key(|option| option.rank);
+    page.open("tbody", &[("id", "others")]).open("tr", &[]);
+    page.element("th", &[("scope", "rowgroup"), ("colspan", "4")], words::LIKE_THESE).end();
+    for option in others {
+        put_row(page, told, option, &told.drawn(), 0);
+    }
+    page.end();
+}
+
+/// An option, and how many of its family are like it.
+fn put_row(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption, drawn: &[&RankedOption], like_it: usize) {
+    let rank = option.rank.to_string();
+    let tier = if option.set_aside.is_some() { "aside".to_owned() } else { option.layout.eased.len().to_string() };
+    page.open("tr", &[("id", &format!("row-{rank}")), ("data-tier", &tier)]);
+    page.element("td", &[("class", "number"), ("data-told", "rank")], &rank);
+    page.open("th", &[("scope", "row")]).open("span", &[("data-title", "")]);
+    let title = title(&told.answer.brief, &option.choices);
+    if drawn.iter().any(|drawn| drawn.rank == option.rank) {
+        page.inline("a", &[("href", &format!("#option-{rank}"))], &title);
+    } else {
+        page.text(&title);
+    }
+    page.close();
+    let like_it = if like_it > 0 { words::like_it(like_it) } else { String::new() };
+    page.inline("span", &[("class", "soft"), ("data-like", "")], &like_it).end();
+    page.element("td", &[("class", "number"), ("data-told", "score")], &format!("{:.0}", option.score));
+    page.element("td", &[("class", "number"), ("data-told", "share")], &share(option.first_place_share));
+    page.end();
 }

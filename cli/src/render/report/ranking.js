@@ -1,10 +1,14 @@
 "use strict";
-// The order of the options under any wishes, worked out as the program does: the same weights, the same ways to weigh
-// them, the same ties. Scores come as one row an option, one score a criterion, in the order that settles ties.
+// The order of the options under any wishes, worked out as the program does: the same musts, the same weights, the same
+// shifts of the wishes, the same ties. Options come in the order that settles ties: one row of scores each, one score a
+// criterion; how many rules each eases; and what could set it aside, from which wish on.
 const ranking = (() => {
   const TIE = 1e-9;
-  const DRAWS = 10000;
+  const DRAWS = 4096;
+  const MOST = 5;
+  const STEP = 1;
   const PARTS = 1000000;
+  const ASIDE = Infinity;
 
   // Steele, Lea and Flood 2014: 64 bits of state, kept here as two halves of 32.
   class SplitMix {
@@ -24,10 +28,6 @@ const ranking = (() => {
       const [high, low] = this.step();
       return (high * 2097152 + (low >>> 11)) / 9007199254740992;
     }
-    below(count) {
-      const [high, low] = this.step();
-      return ((high % count) * (4294967296 % count) + (low % count)) % count;
-    }
   }
 
   // A number with itself moved right by fewer than 32 bits, where they differ.
@@ -43,42 +43,23 @@ const ranking = (() => {
     return [upper >>> 0, Math.imul(low, otherLow) >>> 0];
   }
 
-  // Weights drawn evenly from all that keep the order of the wishes.
+  // Each wish drawn evenly from up to a step about it, by itself; a wish of 0 stays so. Then all over their sum.
   class Draws {
     constructor(wishes) {
       const any = wishes.some((wish) => wish > 0);
-      const counted = wishes.map((_, place) => place).filter((place) => !any || wishes[place] > 0);
-      counted.sort((one, other) => wishes[other] - wishes[one]);
-      this.groups = [];
-      for (const place of counted) {
-        const last = this.groups[this.groups.length - 1];
-        if (last !== undefined && wishes[last[0]] === wishes[place]) last.push(place);
-        else this.groups.push([place]);
-      }
-      this.spacings = new Float64Array(counted.length);
+      const ends = (wish) => (wish > 0 ? [Math.max(wish - STEP, 0), Math.min(wish + STEP, MOST)] : [0, 0]);
+      this.ends = wishes.map((wish) => (any ? ends(wish) : [1, 1]));
       this.weights = new Float64Array(wishes.length);
       this.generator = new SplitMix();
     }
     draw() {
-      const last = this.spacings.length - 1;
-      if (last >= 0) {
-        for (let place = 0; place < last; place += 1) this.spacings[place] = this.generator.fraction();
-        this.spacings.subarray(0, last).sort();
-        this.spacings[last] = 1;
-        for (let place = last; place >= 1; place -= 1) this.spacings[place] -= this.spacings[place - 1];
+      let sum = 0;
+      for (let place = 0; place < this.weights.length; place += 1) {
+        const [least, most] = this.ends[place];
+        this.weights[place] = least + (most - least) * this.generator.fraction();
+        sum += this.weights[place];
       }
-      this.spacings.sort();
-      let largest = last;
-      for (const group of this.groups) {
-        for (let left = group.length - 1; left >= 1; left -= 1) {
-          const other = this.generator.below(left + 1);
-          [group[left], group[other]] = [group[other], group[left]];
-        }
-        for (const place of group) {
-          this.weights[place] = this.spacings[largest];
-          largest -= 1;
-        }
-      }
+      if (sum > 0) for (let place = 0; place < this.weights.length; place += 1) this.weights[place] /= sum;
       return this.weights;
     }
   }
@@ -109,7 +90,31 @@ const ranking = (() => {
     return order;
   }
 
-  function shares(rows, wishes) {
+  // What sets each option aside under the wishes; null where nothing does.
+  function setAside(options, wishes) {
+    return options.map((lapses) => lapses.find((lapse) => wishes[lapse.wish] >= lapse.from) ?? null);
+  }
+
+  // Places by tier, then by falling score.
+  function byTier(scores, tiers) {
+    const steps = [...new Set(tiers)].sort((one, other) => (one === other ? 0 : one - other));
+    return steps.flatMap((step) => {
+      const alike = scores.map((_, place) => place).filter((place) => tiers[place] === step);
+      return bestFirst(alike.map((place) => scores[place])).map((place) => alike[place]);
+    });
+  }
+
+  // Of all options, how often each of those comes first that may: the others stand behind them under any weights.
+  function shares(rows, wishes, tiers) {
+    const found = rows.map(() => 0);
+    const foremost = Math.min(...tiers);
+    if (foremost === ASIDE) return found;
+    const may = rows.map((_, place) => place).filter((place) => tiers[place] === foremost);
+    firstPlaces(may.map((place) => rows[place]), wishes).forEach((share, place) => { found[may[place]] = share; });
+    return found;
+  }
+
+  function firstPlaces(rows, wishes) {
     const places = rows.map(() => 0);
     const draws = new Draws(wishes);
     const scores = new Float64Array(rows.length);
@@ -144,10 +149,14 @@ const ranking = (() => {
   }
 
   return {
-    // For rows of scores and a wish for each criterion: the order, and each option's score and share of first place.
-    ranked(rows, wishes) {
+    // For the options and a wish for each criterion: the order, how each stands (the rules that it eases, or what sets it
+    // aside), and its score and share of first place.
+    ranked({ scores: rows, eased, aside }, wishes) {
       const scores = scored(rows, wishes);
-      return { order: bestFirst(scores), scores, shares: shares(rows, wishes) };
+      const lapses = setAside(aside, wishes);
+      const tiers = lapses.map((lapse, place) => (lapse === null ? eased[place] : ASIDE));
+      const order = byTier(scores, tiers);
+      return { order, scores, lapses, tiers, shares: shares(rows, wishes, tiers) };
     },
   };
 })();

@@ -4,6 +4,7 @@ use elbowroom_model::{Brief, Criterion, PieceId, WallId, tables};
 use elbowroom_solver::answer::{RankedOption, TurningCircle, TurnsIf, degrees};
 use elbowroom_solver::arrangement::{Choices, SecondSeat};
 use elbowroom_solver::criteria::Judgement;
+use elbowroom_solver::ranking::SetAside;
 use serde::Serialize;
 
 use super::largest::LargestResult;
@@ -11,6 +12,7 @@ use super::piece::StandingResult;
 use super::plan_value::{EasedResult, TermResult};
 use super::way::{GapResult, RouteResult, TurningCircleResult};
 use crate::words::answer::{left_out, reason, title};
+use crate::words::firm::is_set_aside;
 
 /// An option that fits.
 #[derive(Debug, Serialize)]
@@ -23,9 +25,11 @@ pub(crate) struct OptionResult<'a> {
     title: String,
     /// The decisions.
     choices: ChoicesResult<'a>,
+    /// Key of the best option that puts the main seat alike.
+    family: &'a str,
     /// 0 to 100.
     score: f64,
-    /// Share of the ways to weigh it that put it first.
+    /// Share of the shifts of the wishes by up to one step that put it first.
     first_place_share: f64,
     /// Key of an option at least as good in every criterion and better in one.
     dominated_by: Option<&'a str>,
@@ -35,6 +39,8 @@ pub(crate) struct OptionResult<'a> {
     by_size: usize,
     /// The least change of one wish that puts another in its place.
     turns_if: Option<TurnResult<'a>>,
+    /// What sets it aside behind all others; null where nothing does.
+    set_aside: Option<SetAsideResult>,
     /// Each criterion that applies.
     criteria: Vec<CriterionResult>,
     /// Pieces as they stand.
@@ -79,12 +85,14 @@ impl<'a> OptionResult<'a> {
             key: &option.key,
             title: title(brief, &option.choices),
             choices: ChoicesResult::of(brief, &option.choices),
+            family: &option.family,
             score: option.score,
             first_place_share: option.first_place_share,
             dominated_by: option.dominated_by.as_deref(),
             never_first: option.never_first,
             by_size: option.by_size,
             turns_if: option.turns_if.as_ref().map(TurnResult::of),
+            set_aside: option.set_aside.as_ref().map(SetAsideResult::of),
             criteria: option.judgements.iter().map(|judgement| CriterionResult::of(brief, judgement)).collect(),
             pieces: option.pieces(brief).map(|piece| StandingResult::of(brief, piece)).collect(),
             left_out: out.map(|piece| LeftOutResult::of(brief, *piece, option.planned.proven)).collect(),
@@ -158,6 +166,23 @@ struct TurnResult<'a> {
 impl<'a> TurnResult<'a> {
     fn of(TurnsIf { criterion, weight, then_first }: &'a TurnsIf) -> Self {
         Self { criterion: *criterion, weight: *weight, then_first }
+    }
+}
+
+/// What sets an option aside.
+#[derive(Debug, Serialize)]
+struct SetAsideResult {
+    /// The criterion that it fails in.
+    criterion: Criterion,
+    /// Its score there, 0 to 100.
+    score: f64,
+    /// Why, one sentence.
+    why: String,
+}
+
+impl SetAsideResult {
+    fn of(aside: &SetAside) -> Self {
+        Self { criterion: aside.criterion, score: aside.score, why: is_set_aside(aside) }
     }
 }
 

@@ -33,7 +33,8 @@ mod tests {
     #[test]
     fn fireside_says_who_has_the_back_to_it() {
         let fireside = |backs, flanked| {
-            let finding = FiresideFinding { fire: RADIATOR, angle: 44.6, distance: 2504.0, backs, places: 3, flanked };
+            let (angle, main_turn, distance) = (44.6, 30.0, 2504.0);
+            let finding = FiresideFinding { fire: RADIATOR, angle, main_turn, distance, backs, places: 3, flanked };
             told(Finding::Fireside(finding))
         };
         let start = "The radiator lies 45 degrees from the way the seats face and 250 cm from them on the mean";

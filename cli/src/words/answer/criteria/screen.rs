@@ -49,6 +49,7 @@ mod tests {
             distance: 2604.0,
             suits: Some(Suits { nearest: 1027.0, fills_thirty: 2272.0 }),
             worst_off_axis: 24.7,
+            least_turn: 0.0,
             mirrored,
             dazzles,
             hung,

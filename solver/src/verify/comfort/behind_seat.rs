@@ -83,8 +83,9 @@ impl<'s> Behind<'s> {
     /// At the gap of what holds it off: a hair further back it would be in what is kept free at a window, radiator or fire.
     fn is_held_off(&self) -> bool {
         let back_by = self.back.out * (COMFORT + SLACK);
-        let corners = self.seat.placed.main().corners().iter().map(|corner| *corner + back_by).collect::<Vec<_>>();
-        let Some(moved) = Convex::counter_clockwise(corners).pulled_in(SLACK) else { return false };
+        let main = self.seat.placed.main();
+        let moved = Convex::counter_clockwise(main.corners().iter().map(|corner| *corner + back_by));
+        let Some(moved) = moved.pulled_in(SLACK) else { return false };
         let height = self.seat.piece.height_with_screen();
         let holds = |rule: Rule| matches!(rule, Rule::KeepClear | Rule::Fixed) || rule == Clearance::WindowFront.into();
         let mut zones = self.scene.checked.zones.iter();

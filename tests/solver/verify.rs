@@ -1,5 +1,6 @@
 //! The re-check of a layout: each rule passes at its edge and fails a hair past it.
 
+mod comfort;
 mod group;
 mod room;
 mod sizes;

@@ -60,6 +60,32 @@ pub enum Wrong {
     TableTooFar,
     /// It stands between a seat and the table before it.
     BeforeTable,
+    /// It has too little room for legs before it, at the second.
+    NoLegRoom,
+    /// It looks at the second from too near.
+    FrontClosed,
+    /// Two seats leave no room for an arm between them.
+    SeatsTouch,
+    /// The table lies off the middle of the front that it serves.
+    TableOffAxis,
+    /// The screen stands off the axis of the seat that faces it.
+    ScreenOffAxis,
+    /// The screen makes a sitter turn the head too far.
+    ScreenTurned,
+    /// It stands between the seat and its screen.
+    BeforeScreen,
+    /// It has too little wall behind it.
+    NoWallBehind,
+    /// It stands too near before a doorway or an opening.
+    BeforeOpening,
+    /// A slot is left behind it.
+    SlotBehind,
+    /// It stands free with too little behind it, and no reason to.
+    NoReasonBehind,
+    /// The back of its return is too near to a wall.
+    ReturnTooNear,
+    /// It is told to be eased, and is never.
+    Eased,
     /// There is no circle to turn in.
     NoCircle,
     /// The circle to turn in is not free.

@@ -10,7 +10,7 @@ use crate::answer::Thing;
 use crate::geometry::{Convex, Outline, Segment, apart};
 
 /// The widest opening that has a landing, mm (scenario format, Zones).
-const WIDEST_WITH_LANDING: f64 = 1200.0;
+pub(super) const WIDEST_WITH_LANDING: f64 = 1200.0;
 
 /// The room as the rules count it, made once for all layouts in it.
 pub struct CheckedRoom<'a> {

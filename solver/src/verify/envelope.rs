@@ -5,6 +5,7 @@ use elbowroom_model::{Dimension, Piece};
 use super::breach::Breach;
 use super::checked_layout::CheckedLayout;
 use super::checked_room::CheckedRoom;
+use super::comfort::{self, Eased};
 use super::resized::resized;
 use super::tolerance::SLACK;
 use super::{standing, ways};
@@ -19,6 +20,7 @@ const SETS: usize = 8;
 #[must_use]
 pub fn envelope(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, seed: u64) -> Vec<Breach> {
     let whole = CheckedLayout::of(checked, layout, arrangement);
+    let eased = Eased::of(layout, &comfort::measures_when_smaller(&whole));
     let mut draw = Draw(seed);
     let mut breaches = Vec::new();
     for set in 0..SETS {
@@ -35,6 +37,7 @@ pub fn envelope(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrang
         });
         let scene = CheckedLayout::of(checked, &shrunk, arrangement);
         breaches.extend(standing(&scene));
+        breaches.extend(eased.breaches(&comfort::measures_when_smaller(&scene)));
         // The mouths stay where the layout has them.
         breaches.extend(ways::too_narrow(&scene, layout));
     }

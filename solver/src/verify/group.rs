@@ -1,6 +1,6 @@
 //! Seats that face each other keep their distance, and so do seat and screen.
 
-use elbowroom_model::{Clearance, PieceKind};
+use elbowroom_model::{Clearance, PieceKind, Point};
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace, common};
@@ -35,10 +35,14 @@ fn breach(scene: &CheckedLayout<'_>, rule: Clearance, first: &InPlace<'_>, secon
 /// other's back.
 pub(super) fn face(first: &InPlace<'_>, second: &InPlace<'_>) -> bool {
     let (facing, left) = (first.placed.facing, first.placed.left());
-    let opposite = -facing.dot(second.placed.facing) >= FACING.to_radians().cos() - AT_LIMIT;
     let across = second.front();
     let sideways = (-across.support(-left), across.support(left));
-    opposite
+    is_opposite(facing, second.placed.facing)
         && common(first.extent(left), sideways) > SLACK
         && (second.placed.back_middle() - first.placed.back_middle()).dot(facing) > 0.0
+}
+
+/// Whether two unit vectors are within 10 degrees of opposite.
+pub(super) fn is_opposite(first: Point, second: Point) -> bool {
+    -first.dot(second) >= FACING.to_radians().cos() - AT_LIMIT
 }

@@ -5,6 +5,7 @@ use elbowroom_model::{Brief, Dimension, Piece, Rule};
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace};
 use super::checked_room::CheckedRoom;
+use super::comfort::{self, Eased};
 use super::resized::grown;
 use super::tolerance::TO_SPARE;
 use super::{sizes, standing, table, turning, ways};
@@ -41,12 +42,13 @@ fn growths<'s, 'a>(
     arrangement: &'s Arrangement,
     scene: &'s CheckedLayout<'a>,
 ) -> impl Iterator<Item = Growth<'s, 'a>> {
+    let eased = Eased::of(layout, &comfort::measures(scene));
     let free = scene.pieces.iter().filter(move |piece| is_free(scene.brief, piece));
     let sizes = free.flat_map(|piece| piece.piece.dimensions().into_iter().map(move |dimension| (piece, dimension)));
     sizes.filter_map(move |(piece, dimension)| {
         let room = room_to_grow(piece, dimension)?;
         let ways = larger(scene, layout, piece, dimension, BY);
-        let way = ways.iter().position(|layout| fits(scene.checked, layout, arrangement))?;
+        let way = ways.iter().position(|layout| fits(scene.checked, layout, arrangement, &eased))?;
         Some(Growth { piece, dimension, room, way })
     })
 }
@@ -73,9 +75,10 @@ const MOST_LET_OUT: usize = 24;
 fn first_larger(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Option<Layout> {
     let scene = CheckedLayout::of(checked, layout, arrangement);
     let Growth { piece, dimension, room, way } = growths(layout, arrangement, &scene).next()?;
+    let eased = Eased::of(layout, &comfort::measures(&scene));
     let larger_by = |by: f64| larger(&scene, layout, piece, dimension, by).into_iter().nth(way);
     let mut by = room;
-    while by > BY && !larger_by(by).is_some_and(|layout| fits(checked, &layout, arrangement)) {
+    while by > BY && !larger_by(by).is_some_and(|layout| fits(checked, &layout, arrangement, &eased)) {
         by = (by / 2.0).max(BY);
     }
     larger_by(by - TO_SPARE)
@@ -125,12 +128,14 @@ fn larger(
     grown(piece.placed, dimension, by, side).into_iter().map(with).collect()
 }
 
-fn fits(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> bool {
+/// Whether every rule holds; `eased`: what the layout as found falls short of.
+fn fits(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, eased: &Eased) -> bool {
     let scene = CheckedLayout::of(checked, layout, arrangement);
     // The cheap rules first: most growths break one of them.
     sizes::breaches(&scene, layout).is_empty()
         && standing(&scene).is_empty()
         && table::out_of_place(&scene).is_empty()
+        && eased.breaches(&comfort::measures(&scene)).is_empty()
         && turning::breaches(&scene, layout).is_empty()
         && ways::too_narrow(&scene, layout).is_empty()
 }

@@ -10,6 +10,7 @@ mod agreement;
 mod breach;
 mod checked_layout;
 mod checked_room;
+mod comfort;
 mod envelope;
 mod fronts;
 mod group;
@@ -30,10 +31,12 @@ mod zones;
 
 pub use breach::{Breach, Wrong};
 pub use checked_room::CheckedRoom;
+pub use comfort::{given, wanted};
 pub use envelope::envelope;
 pub use growth::{growth, let_out};
 
 use self::checked_layout::CheckedLayout;
+use self::comfort::Eased;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::routes::Route;
@@ -46,6 +49,9 @@ pub fn verify(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangem
     breaches.extend(standing(&scene));
     breaches.extend(table::out_of_place(&scene));
     breaches.extend(turning::breaches(&scene, layout));
+    let comforts = comfort::measures(&scene);
+    breaches.extend(Eased::of(layout, &comforts).breaches(&comforts));
+    breaches.extend(comfort::past_easing(layout));
     breaches.extend(ways::told(&scene, layout, routes));
     breaches
 }

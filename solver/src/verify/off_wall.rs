@@ -1,7 +1,7 @@
 //! A piece at a wall has its back parallel to it, its off-wall gap or more from it and at most that gap and a foot, and
-//! all but 50 mm of its width before it.
+//! all but 50 mm of its width before it (where solid wall is asked for: what that rule says).
 
-use elbowroom_model::Rule;
+use elbowroom_model::{Clearance, Rule};
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace, common};
@@ -47,7 +47,8 @@ fn breach(scene: &CheckedLayout<'_>, piece: &InPlace<'_>) -> Option<Breach> {
     let [first, second] = back.map(|corner| corner.dot(along));
     let before = common((from, to), (first.min(second), first.max(second))).max(0.0);
     let past = piece.placed.size.width - before - PAST_ENDS;
-    if past > SLACK { tell(past, Wrong::PastEnd) } else { None }
+    // Where the rule of solid wall is in force it says how far.
+    if past > SLACK && scene.rule(Clearance::SolidWall) <= 0.0 { tell(past, Wrong::PastEnd) } else { None }
 }
 
 const RULE: Rule = Rule::OffWall;

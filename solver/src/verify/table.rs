@@ -23,7 +23,7 @@ pub(super) fn out_of_place(scene: &CheckedLayout<'_>) -> Vec<Breach> {
 }
 
 /// The seats that the arrangement has the table serve; every seat where it names none.
-fn served<'s>(scene: &'s CheckedLayout<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>> {
+pub(super) fn served<'s>(scene: &'s CheckedLayout<'_>, table: &InPlace<'_>) -> Vec<&'s InPlace<'s>> {
     let standing = scene.arrangement.standings.iter().find(|standing| standing.piece == table.placed.piece);
     let stands = standing.map_or(&[][..], |standing| &standing.stands);
     let named: Vec<PieceId> = stands
@@ -44,6 +44,16 @@ pub(super) fn side_of_seat(scene: &CheckedLayout<'_>, table: &InPlace<'_>) -> Op
     let off = |seat: &&InPlace<'_>| (before(seat, table) - scene.rule(Clearance::SeatToTable)).abs();
     let nearest = served(scene, table).into_iter().min_by(|first, second| off(first).total_cmp(&off(second)));
     nearest.map(|seat| -seat.placed.facing)
+}
+
+/// The seat before which a coffee table lies best: one that it overlaps sideways, nearest to its place.
+pub(super) fn best_seat<'s>(scene: &'s CheckedLayout<'_>, table: &InPlace<'_>) -> Option<&'s InPlace<'s>> {
+    let off = |seat: &InPlace<'_>| (before(seat, table) - scene.rule(Clearance::SeatToTable)).abs();
+    let beside = |seat: &InPlace<'_>| sideways(seat, table) <= 0.0;
+    let order = |first: &&InPlace<'_>, second: &&InPlace<'_>| {
+        beside(first).cmp(&beside(second)).then(off(first).total_cmp(&off(second)))
+    };
+    served(scene, table).into_iter().min_by(order)
 }
 
 /// The coffee tables that lie in their place before a seat.

@@ -14,6 +14,9 @@ pub(super) const NEEDED: f64 = 0.01;
 /// How exactly a table lies before its seat, mm.
 pub(super) const PLACE: f64 = 1.0;
 
+/// What rounding may take from a rule of comfort, mm.
+pub(super) const COMFORT: f64 = 1.0;
+
 /// A size is let out by this less than would fit within the slack of the rules, mm.
 pub(super) const TO_SPARE: f64 = 1.0;
 

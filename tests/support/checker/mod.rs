@@ -3,7 +3,9 @@
 //! It reads the JSON that `rank --json` prints and the brief of the scenario, and shares no code with the solver: overlaps by
 //! clipping, walls by places along the edges, routes by squares of floor that are halved, all on plain `[x, y]`.
 
+mod comfort;
 mod disc;
+mod largest;
 mod placing;
 pub(crate) mod plane;
 mod result;
@@ -30,10 +32,21 @@ pub(crate) fn complaints(brief: &Brief, json: &str) -> Vec<String> {
     all
 }
 
-/// Everything that is wrong with one option's layout.
+/// Everything that is wrong with one option's layouts: the plan, and the largest where it is told.
 pub(crate) fn of_option(brief: &Brief, option: &Value) -> Vec<String> {
-    let parts = [Part::Places, Part::Routes, Part::Smaller, Part::Larger];
-    parts.into_iter().flat_map(|part| of_part(brief, option, part)).collect()
+    let (holds, limits) = ([Part::Places, Part::Comfort, Part::Routes], [Part::Smaller, Part::Larger]);
+    let check = |option: &Value, parts: &[Part]| -> Vec<String> {
+        parts.iter().flat_map(|part| of_part(brief, option, *part)).collect()
+    };
+    let mut all = check(option, &holds);
+    let Some(largest) = largest::of(option) else {
+        all.extend(check(option, &limits));
+        return all;
+    };
+    all.extend(largest::complaints(option));
+    let of_largest = check(&largest, &holds).into_iter().chain(check(&largest, &limits));
+    all.extend(of_largest.map(|what| format!("largest: {what}")));
+    all
 }
 
 /// Which of the rules to look at.
@@ -41,6 +54,8 @@ pub(crate) fn of_option(brief: &Brief, option: &Value) -> Vec<String> {
 pub(crate) enum Part {
     /// 1 to 6, and 11.
     Places,
+    /// The rules of comfort, and what is eased of them.
+    Comfort,
     /// 7.
     Routes,
     /// 8.
@@ -62,9 +77,12 @@ pub(crate) fn of_part(brief: &Brief, option: &Value, part: Part) -> Vec<String> 
         Part::Places => {
             let mut all = placing::complaints(brief, &ground, &stands, placing::Table::InPlace);
             all.extend(walking::turning(brief, &ground, &stands));
-            all.extend(walking::told_circle(brief, &ground, &stands, &option["turning_circle"]));
+            if !largest::is_one(option) {
+                all.extend(walking::told_circle(brief, &ground, &stands, &option["turning_circle"]));
+            }
             all
         }
+        Part::Comfort => comfort::complaints(brief, &ground, &stands, option),
         Part::Routes => walking::complaints(brief, &ground, &stands, &option["routes"]),
         Part::Smaller => sizing::smaller(brief, &ground, &stands, option),
         Part::Larger => sizing::larger(brief, &ground, &stands, option),

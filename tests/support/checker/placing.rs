@@ -34,7 +34,7 @@ pub(crate) fn complaints(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], t
     all.extend(zones(ground, stands));
     all.extend(tables(brief, ground, stands, table));
     all.extend(media(brief, stands));
-    all.extend(stands.iter().filter_map(|stand| off_wall(ground, stand)));
+    all.extend(stands.iter().filter_map(|stand| off_wall(brief, ground, stand)));
     all.extend(facing(brief, stands));
     all.extend(fronts(brief, ground, stands));
     all
@@ -153,7 +153,7 @@ fn media(brief: &Brief, stands: &[Stand<'_>]) -> Vec<String> {
     all
 }
 
-fn off_wall(ground: &Ground, stand: &Stand<'_>) -> Option<String> {
+fn off_wall(brief: &Brief, ground: &Ground, stand: &Stand<'_>) -> Option<String> {
     let say = |what: String| Some(format!("6 off_wall: {} {what}", stand.name()));
     let Some(name) = &stand.at_wall else {
         let kind = stand.piece.kind;
@@ -178,7 +178,13 @@ fn off_wall(ground: &Ground, stand: &Stand<'_>) -> Option<String> {
     }
     let back = extent(&corners[..2], wall.along);
     let past = (back.1 - back.0) - overlap(wall.measured, back).max(0.0);
-    if past > PAST_ENDS + SLACK { say(format!("has {past:.1} past the ends of its wall")) } else { None }
+    // Where the rule of solid wall is in force it says how far.
+    let has_own_limit = brief.rules.get(Clearance::SolidWall) <= 0.0;
+    if has_own_limit && past > PAST_ENDS + SLACK {
+        say(format!("has {past:.1} past the ends of its wall"))
+    } else {
+        None
+    }
 }
 
 /// Whether two pieces face each other: within 10 degrees of opposite, fronts overlapping sideways, each ahead.

@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, Clearance, Dimension, Piece, PieceKind};
 use serde_json::Value;
 
+use super::comfort::{self, Eased};
 use super::placing::{self, Table, face};
 use super::plane::{P, add, dot, extent, left, minus};
 use super::room::Ground;
@@ -17,10 +18,12 @@ const SETS: u64 = 4;
 /// Rule 8: least <= together <= alone <= most, and smaller sizes keep the rules.
 pub(crate) fn smaller(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], option: &Value) -> Vec<String> {
     let mut all = ranges(option);
+    let eased = Eased::as_laid_out(option, &comfort::when_smaller(brief, ground, stands));
     for set in 0..SETS {
         let shrunk: Vec<Stand<'_>> =
             stands.iter().enumerate().map(|(i, stand)| shrink(stands, stand, set, i as u64)).collect();
         let mut wrong = placing::complaints(brief, ground, &shrunk, Table::NotTooNear);
+        wrong.extend(eased.complaints(&comfort::when_smaller(brief, ground, &shrunk)));
         wrong.extend(walking::too_narrow(brief, ground, stands, &shrunk, &option["routes"]));
         all.extend(wrong.into_iter().map(|wrong| format!("8 with smaller pieces: {wrong}")));
     }
@@ -34,7 +37,7 @@ fn ranges(option: &Value) -> Vec<String> {
             let range = &piece["range"][dimension];
             let figure = |name: &str| range[name].as_f64();
             let [least, together, most] = ["least", "together", "most"].map(figure);
-            let order = [least, together, figure("alone").or(together), most];
+            let order = [least, figure("planned").or(least), together, figure("alone").or(together), most];
             let rises = order.windows(2).all(|pair| pair[0].zip(pair[1]).is_some_and(|(a, b)| a <= b + 1e-6));
             let laid_out = piece["size"][dimension].as_f64();
             let same = together.zip(laid_out).is_some_and(|(a, b)| (a - b).abs() < 1e-6);
@@ -115,6 +118,7 @@ fn side(stands: &[Stand<'_>], table: &Stand<'_>) -> Option<P> {
 /// Rule 9: no size can grow by 20 mm.
 pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], option: &Value) -> Vec<String> {
     let mut all = Vec::new();
+    let eased = Eased::as_laid_out(option, &comfort::all(brief, ground, stands));
     for (i, stand) in stands.iter().enumerate().filter(|(_, stand)| is_free(brief, stand.piece)) {
         for dimension in stand.piece.dimensions() {
             let size = match dimension {
@@ -128,6 +132,7 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
             }
             let fits = |with: &Vec<Stand<'_>>| {
                 placing::complaints(brief, ground, with, Table::InPlace).is_empty()
+                    && eased.complaints(&comfort::all(brief, ground, with)).is_empty()
                     && walking::turning(brief, ground, with).is_none()
                     && walking::too_narrow(brief, ground, with, with, &option["routes"]).is_empty()
             };

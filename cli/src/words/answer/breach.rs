@@ -36,6 +36,19 @@ const fn size(wrong: Wrong) -> Option<Dimension> {
         | Wrong::TableNearReturn
         | Wrong::TableTooFar
         | Wrong::BeforeTable
+        | Wrong::NoLegRoom
+        | Wrong::FrontClosed
+        | Wrong::SeatsTouch
+        | Wrong::TableOffAxis
+        | Wrong::ScreenOffAxis
+        | Wrong::ScreenTurned
+        | Wrong::BeforeScreen
+        | Wrong::NoWallBehind
+        | Wrong::BeforeOpening
+        | Wrong::SlotBehind
+        | Wrong::NoReasonBehind
+        | Wrong::ReturnTooNear
+        | Wrong::Eased
         | Wrong::NoCircle
         | Wrong::CircleNotFree
         | Wrong::CircleNotReached
@@ -70,6 +83,19 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::TableNearReturn => "lies too near to the return of",
         Wrong::TableTooFar => "lies too far before",
         Wrong::BeforeTable => "stands before its table at",
+        Wrong::NoLegRoom => "has too little room for legs before it at",
+        Wrong::FrontClosed => "looks from too near at",
+        Wrong::SeatsTouch => "leaves too little room for an arm beside",
+        Wrong::TableOffAxis => "lies off the middle of the front of",
+        Wrong::ScreenOffAxis => "stands off the axis of",
+        Wrong::ScreenTurned => "makes one turn the head too far on",
+        Wrong::BeforeScreen => "stands between the screen and",
+        Wrong::NoWallBehind => "has too little wall behind it at",
+        Wrong::BeforeOpening => "stands too near before",
+        Wrong::SlotBehind => "leaves a slot that is no way before",
+        Wrong::NoReasonBehind => "stands free, with neither room nor a reason behind it, before",
+        Wrong::ReturnTooNear => "has the back of its return too near to",
+        Wrong::Eased => "is told to be eased where nothing is, at",
         Wrong::NoCircle => "There is no circle to turn in",
         Wrong::CircleNotFree => "The circle to turn in is not free",
         Wrong::CircleNotReached => "The circle to turn in is not reached",

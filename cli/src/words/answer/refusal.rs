@@ -95,6 +95,27 @@ fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
         (Rule::Clearance(Clearance::FacingSeats), _) => {
             format!("the fronts of {piece} and {with} come too near to each other")
         }
+        (Rule::Clearance(Clearance::LegRoom), _) => format!("there is no room for legs between {piece} and {with}"),
+        (Rule::Clearance(Clearance::FrontOpen), _) => format!("{piece} would look at {with} from too near"),
+        (Rule::Clearance(Clearance::BetweenSeats), _) => {
+            format!("{piece} and {with} leave no room for an arm between them")
+        }
+        (Rule::Clearance(Clearance::TableAxis), _) => {
+            format!("{piece} finds no place before the middle of {with}")
+        }
+        (Rule::Clearance(Clearance::ScreenAxis), _) => format!("{piece} and {with} find no place on one axis"),
+        (Rule::ScreenTurn, _) => format!("one would turn the head too far between {piece} and {with}"),
+        (Rule::Clearance(Clearance::ScreenSight), _) => {
+            format!("{piece} and {with} do not leave the screen in clear sight")
+        }
+        (Rule::Clearance(Clearance::SolidWall), _) => {
+            format!("{piece} would stand before a doorway, or past the end of its wall")
+        }
+        (Rule::Clearance(Clearance::BeforeOpening), _) => format!("{piece} would stand too near before {with}"),
+        (Rule::Clearance(Clearance::BehindSeat), _) => {
+            format!("behind {piece} there would be a slot, neither closed nor wide enough to walk through")
+        }
+        (Rule::ReturnOffWall, _) => format!("the back of the return of {piece} would stand too near to its wall"),
         (Rule::Clearance(Clearance::TurningCircle), _) => "there is no free circle to turn a wheelchair in".to_owned(),
         (rule, _) => format!("{piece} lacks room ({})", rule.key().replace('_', " ")),
     }

@@ -5,6 +5,7 @@
 mod apply;
 mod bases;
 mod file;
+mod fixtures;
 
 use std::sync::LazyLock;
 
@@ -20,6 +21,7 @@ use crate::yaml::{Node, typed};
 
 pub use bases::basis;
 pub use file::{Profile, TableFile, Tag};
+pub use fixtures::{FixtureUse, fixture_use};
 
 const SIZES: &str = include_str!("../../data/sizes.yaml");
 const CLEARANCES: &str = include_str!("../../data/clearances.yaml");

@@ -13,6 +13,7 @@ pub mod comparison;
 pub mod criteria;
 pub mod gaps;
 pub mod geometry;
+pub mod judge;
 mod layout;
 pub mod notice;
 pub mod plan;

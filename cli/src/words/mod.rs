@@ -10,6 +10,7 @@ pub(crate) mod compare;
 pub(crate) mod exit;
 pub(crate) mod failure;
 pub(crate) mod figures;
+pub(crate) mod judge;
 pub(crate) mod leaf;
 pub(crate) mod lengths;
 pub(crate) mod list;

@@ -107,10 +107,12 @@ impl AsPlaced<'_> {
     /// Opposite where it faces the main seat, else on the side on which it stands.
     fn second_place(&self, seat: &Placed) -> SecondPlace {
         let aside = (middle(seat) - middle(self.main)).dot(self.main.left());
-        match () {
-            () if face(self.main.facing, seat.facing) && self.ahead(seat) > 0.0 => SecondPlace::Opposite,
-            () if aside > 0.0 => SecondPlace::Left,
-            () => SecondPlace::Right,
+        if face(self.main.facing, seat.facing) && self.ahead(seat) > 0.0 {
+            SecondPlace::Opposite
+        } else if aside > 0.0 {
+            SecondPlace::Left
+        } else {
+            SecondPlace::Right
         }
     }
 

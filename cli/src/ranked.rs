@@ -24,6 +24,18 @@ pub(crate) fn brief(args: &ScenarioArgs, stdin: &mut dyn Read) -> Result<(Source
     }
 }
 
+/// Reads a scenario that is to be ranked, held to the decisions that are wanted.
+pub(crate) fn room(args: &RoomArgs, stdin: &mut dyn Read) -> Result<Brief, Failure> {
+    let (scenario, mut brief) = brief(&args.scenario, stdin)?;
+    match wanted(&args.only, &brief) {
+        Ok(only) => {
+            brief.only = only;
+            Ok(brief)
+        }
+        Err(faults) => Err(Failure::Faults { scenario, faults }),
+    }
+}
+
 /// Reads a scenario and ranks it.
 pub(crate) fn ranked(
     args: &RoomArgs,

@@ -1,7 +1,8 @@
 //! The checked whole: all that the solver gets.
 
+use crate::aim::SizesAim;
 use crate::only::Only;
-use crate::piece::{Piece, PieceId};
+use crate::piece::{Dimension, Piece, PieceId};
 use crate::room::Room;
 use crate::rules::Rules;
 use crate::wishes::Wishes;
@@ -16,6 +17,8 @@ pub struct Brief {
     pub room: Room,
     /// The pieces, in the file's order, a row with a count spread out.
     pub pieces: Vec<Piece>,
+    /// What the sizes of plans aim at, where a piece has no aim of its own.
+    pub sizes: SizesAim,
     /// The clearances in force.
     pub rules: Rules,
     /// How much each criterion counts.
@@ -40,6 +43,12 @@ impl Brief {
     /// The same, to change it.
     pub fn piece_mut(&mut self, id: PieceId) -> Option<&mut Piece> {
         self.pieces.get_mut(id.0)
+    }
+
+    /// The size that the file gives as the aim of `piece` in one dimension, mm; `None`: what is usual.
+    #[must_use]
+    pub fn aimed(&self, piece: &Piece, dimension: Dimension) -> Option<f64> {
+        piece.aimed(dimension, self.sizes)
     }
 
     /// Pieces with their ids, in the file's order.

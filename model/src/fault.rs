@@ -33,7 +33,9 @@ pub struct Place {
 
 impl Fault {
     /// The code of every fault that a scenario or table may have, sorted.
-    pub const CODES: [&str; 59] = [
+    pub const CODES: [&str; 66] = [
+        "aim_beside_fixed_size",
+        "aim_out_of_range",
         "bearing_out_of_range",
         "binary_file",
         "compound_in_range",
@@ -44,9 +46,11 @@ impl Fault {
         "does_not_close",
         "empty_file",
         "empty_name",
+        "facing_out_of_range",
         "file_too_large",
         "fixed_not_convex",
         "fixed_without_area",
+        "hold_without_place",
         "item_past_wall_end",
         "items_overlap",
         "key_of_another_kind",
@@ -67,6 +71,9 @@ impl Fault {
         "not_understood",
         "not_yaml",
         "pitch_out_of_range",
+        "place_mixed",
+        "place_of_several",
+        "place_outside_room",
         "range_backward",
         "run_too_short",
         "runs_counter_clockwise",

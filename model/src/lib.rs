@@ -21,6 +21,7 @@
 //! # Ok::<(), String>(())
 //! ```
 
+mod aim;
 pub mod article;
 mod brief;
 mod composition;
@@ -41,6 +42,7 @@ pub mod ring;
 mod room;
 mod rules;
 pub mod scenario;
+mod stands_at;
 pub mod survey;
 pub mod tables;
 mod unit;
@@ -48,6 +50,7 @@ pub mod way_in;
 mod wishes;
 pub(crate) mod yaml;
 
+pub use aim::{AimedSizes, PieceAim, SizesAim};
 pub use brief::{Brief, Notice};
 pub use composition::{Price, Term};
 pub use fault::{Fault, Place};
@@ -58,5 +61,6 @@ pub use piece::{Dimension, Hand, Piece, PieceId, SizeRange, Step, screen_height,
 pub use point::Point;
 pub use room::{Fixed, FixedId, ItemId, Residual, Room, Survey, Wall, WallId, WallItem};
 pub use rules::{Clearance, ClearanceFigure, Rule, Rules};
+pub use stands_at::{BackOf, StandsAt};
 pub use unit::{Rounding, Unit};
 pub use wishes::{Criterion, Wishes};

@@ -5,8 +5,10 @@ use std::cmp::Ordering;
 use serde::{Deserialize, Serialize};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 
+use crate::aim::{AimedSizes, PieceAim, SizesAim};
 use crate::kind::{KeepsClear, PieceKind};
 use crate::rules::Clearance;
+use crate::stands_at::StandsAt;
 
 /// Side of the return of a corner sofa, as one SITS on the main run.
 #[derive(
@@ -66,6 +68,29 @@ impl Dimension {
     #[must_use]
     pub fn key(self) -> &'static str {
         self.into()
+    }
+}
+
+impl AimedSizes {
+    /// The size aimed at in one dimension, mm.
+    #[must_use]
+    pub const fn get(&self, dimension: Dimension) -> Option<f64> {
+        match dimension {
+            Dimension::Width => self.width,
+            Dimension::Return => self.return_length,
+            Dimension::Depth => self.depth,
+        }
+    }
+
+    /// The same sizes with one of them set, mm.
+    #[must_use]
+    pub const fn with(mut self, dimension: Dimension, size: f64) -> Self {
+        match dimension {
+            Dimension::Width => self.width = Some(size),
+            Dimension::Return => self.return_length = Some(size),
+            Dimension::Depth => self.depth = Some(size),
+        }
+        self
     }
 }
 
@@ -156,6 +181,12 @@ pub struct Piece {
     pub alike: Option<PieceId>,
     /// What one millimetre of any of its dimensions counts in the size value.
     pub weight: f64,
+    /// What plans aim at with it, where the file says so.
+    pub aim: Option<PieceAim>,
+    /// Where it stands in the room as it is, where the file says so.
+    pub stands: Option<StandsAt>,
+    /// Plans leave it where it stands.
+    pub held: bool,
 }
 
 impl Piece {
@@ -167,6 +198,40 @@ impl Piece {
             Dimension::Return => self.return_length,
             Dimension::Depth => Some(self.depth),
         }
+    }
+
+    /// The size that the file itself gives as this piece's aim in one dimension, mm, within its range; `None` where it leaves
+    /// that to what is usual, or to `all`, what the sizes of all pieces aim at.
+    #[must_use]
+    pub fn aimed(&self, dimension: Dimension, all: SizesAim) -> Option<f64> {
+        let range = self.range(dimension)?;
+        match (self.aim, all) {
+            (Some(PieceAim::Sizes(sizes)), _) if sizes.get(dimension).is_some() => {
+                // The way in may have lowered the range since.
+                sizes.get(dimension).map(|size| size.max(range.least).min(range.most))
+            }
+            (Some(PieceAim::Largest), _) | (None | Some(PieceAim::Sizes(_)), SizesAim::Largest) => Some(range.most),
+            (Some(PieceAim::Usual), _) | (None | Some(PieceAim::Sizes(_)), SizesAim::Usual) => None,
+        }
+    }
+
+    /// Its size in the room as it is, mm: the one size that the file gives it, else the size that is aimed at, else what is
+    /// usual; `None` where this kind has no such dimension.
+    #[must_use]
+    pub fn size_as_it_stands(&self, dimension: Dimension) -> Option<f64> {
+        let range = self.range(dimension)?;
+        match self.aim {
+            Some(PieceAim::Sizes(sizes)) => sizes.get(dimension).map(|size| size.max(range.least).min(range.most)),
+            _ => None,
+        }
+        .or(Some(range.usual))
+    }
+
+    /// Whether the file says which size it has in this dimension: one size, or the one aimed at.
+    #[must_use]
+    pub fn size_is_known(&self, dimension: Dimension) -> bool {
+        let one = self.range(dimension).is_none_or(|range| range.least >= range.most);
+        one || matches!(self.aim, Some(PieceAim::Sizes(sizes)) if sizes.get(dimension).is_some())
     }
 
     /// Whether both are of one row of the file and nothing but their names tells them apart.

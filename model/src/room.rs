@@ -76,6 +76,8 @@ pub struct Fixed {
     pub corners: Vec<Point>,
     /// Height, mm, where it was given; it stops what stands on the floor in any case.
     pub height: Option<f64>,
+    /// Depth of the floor before its longest free edge that stays clear and can be reached, mm; `None`: nobody uses it.
+    pub use_depth: Option<f64>,
 }
 
 /// What closing the survey found and did.

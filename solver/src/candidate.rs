@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 
+use crate::answer::Eased;
 use crate::arrangement::Arrangement;
 use crate::criteria::Judgement;
 use crate::ranking::Entrant;
@@ -19,6 +20,8 @@ pub(crate) struct Candidate<'a> {
     pub(crate) largest: Found,
     /// Its routes.
     pub(crate) largest_routes: Vec<Route>,
+    /// What the plan gives of the rules of comfort that it eases.
+    pub(crate) eased: Vec<Eased>,
     pub(crate) judgements: Vec<Judgement>,
 }
 
@@ -30,6 +33,6 @@ impl Candidate<'_> {
 
     /// What the order sees of it.
     pub(crate) fn entrant(&self) -> Entrant {
-        Entrant::of(&self.judgements, self.plan.layout.eased.len())
+        Entrant::of(&self.judgements, self.eased.len())
     }
 }

@@ -14,6 +14,7 @@ pub mod composition;
 pub mod criteria;
 pub mod gaps;
 pub mod geometry;
+pub mod judge;
 mod layout;
 pub mod notice;
 pub mod plan;

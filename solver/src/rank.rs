@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use elbowroom_model::Brief;
 use rayon::prelude::*;
 
-use crate::answer::{self, Answer, PieceSizes, Work, thousandth};
+use crate::answer::{self, Answer, Eased, PieceSizes, Work, thousandth};
 use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
 use crate::candidate::Candidate;
 use crate::criteria;
@@ -202,6 +202,7 @@ fn try_one<'a>(
     if let Some(breach) = verified(&plan, &routes).or_else(|| verified(&largest, &largest_routes)) {
         return (Err(Refusal { key: arrangement.key.clone(), why: Why::NotVerified(breach) }), programs, tally);
     }
+    let eased = part(watch, Part::Check, || Eased::all(checked, &plan.layout, arrangement));
     let in_room = criteria::LayoutInRoom {
         brief: room.brief,
         site: room.site,
@@ -213,7 +214,7 @@ fn try_one<'a>(
     // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
     judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
     let candidate =
-        Candidate { arrangement: Cow::Borrowed(arrangement), plan, routes, largest, largest_routes, judgements };
+        Candidate { arrangement: Cow::Borrowed(arrangement), plan, routes, largest, largest_routes, eased, judgements };
     (Ok(candidate), programs, tally)
 }
 

@@ -12,6 +12,7 @@ mod demo_rooms;
 mod draw;
 mod files;
 mod house;
+mod judge;
 mod program;
 mod rank;
 mod readme;

@@ -111,9 +111,21 @@ fn what_a_setting_changes() {
 #[test]
 fn help() {
     insta::assert_snapshot!("help", run(&["--help"]).stdout);
-    for command in
-        ["rank", "compare", "tape", "card", "way", "shop", "batch", "check", "schema", "new", "completions", "man"]
-    {
+    for command in [
+        "rank",
+        "compare",
+        "tape",
+        "card",
+        "judge",
+        "way",
+        "shop",
+        "batch",
+        "check",
+        "schema",
+        "new",
+        "completions",
+        "man",
+    ] {
         insta::assert_snapshot!(format!("help_{command}"), run(&[command, "--help"]).stdout);
     }
 }

@@ -15,5 +15,6 @@ mod registry;
 mod rooms;
 mod schema;
 mod settings;
+mod stands;
 mod told;
 mod way;

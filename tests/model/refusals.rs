@@ -2,6 +2,7 @@
 
 mod figures;
 mod names;
+mod places;
 mod text;
 mod walls;
 
@@ -31,7 +32,14 @@ fn case(
 }
 
 fn cases() -> Vec<Case> {
-    let families = [text::cases(), figures::cases(), walls::cases(), figures::cases_of_corner_sofas(), names::cases()];
+    let families = [
+        text::cases(),
+        figures::cases(),
+        walls::cases(),
+        figures::cases_of_corner_sofas(),
+        names::cases(),
+        places::cases(),
+    ];
     families.into_iter().flatten().collect()
 }
 

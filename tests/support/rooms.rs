@@ -31,6 +31,7 @@ pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
     Brief {
         room,
         pieces: Vec::new(),
+        sizes: elbowroom_model::SizesAim::Usual,
         rules: Rules::new("easy", |_| ClearanceFigure::default()),
         wishes: Wishes::default(),
         notices: Vec::new(),
@@ -72,7 +73,13 @@ impl Furnish for Brief {
 
     fn fixed(mut self, name: &str, corners: &[(f64, f64)]) -> Self {
         let corners = corners.iter().map(|&(x, y)| Point::new(x, y)).collect();
-        self.room.fixed.push(Fixed { name: name.to_owned(), kind: "pillar".to_owned(), corners, height: None });
+        self.room.fixed.push(Fixed {
+            name: name.to_owned(),
+            kind: "pillar".to_owned(),
+            corners,
+            height: None,
+            use_depth: None,
+        });
         self
     }
 
@@ -103,6 +110,9 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         seats: None,
         alike: None,
         weight: 1.0,
+        aim: None,
+        stands: None,
+        held: false,
     }
 }
 

@@ -11,6 +11,7 @@ mod compare;
 mod completions;
 mod decimals;
 mod draw;
+mod judge;
 mod leaf;
 mod man;
 mod new;
@@ -35,6 +36,7 @@ pub(crate) use compare::CompareArgs;
 pub(crate) use completions::CompletionsArgs;
 pub(crate) use decimals::DecimalsArg;
 pub(crate) use draw::{DrawArgs, Form};
+pub(crate) use judge::JudgeArgs;
 pub(crate) use leaf::LeafForm;
 pub(crate) use man::ManArgs;
 pub(crate) use new::NewArgs;
@@ -76,6 +78,8 @@ pub(crate) enum Command {
     Report(ReportArgs),
     /// Tell what a scenario file says once read, or everything that is wrong with it
     Check(CheckArgs),
+    /// Judge the room as it stands: what is broken, its ways, its scores, what an option would gain
+    Judge(JudgeArgs),
     /// Rank many rooms: a folder, a list, or lines of JSON
     Batch(BatchArgs),
     /// Tell whether each piece can be carried in, where it fails and by how much

@@ -8,6 +8,7 @@ mod compare;
 mod completions;
 mod draw;
 mod form;
+mod judge;
 mod leaf;
 mod man;
 mod new;
@@ -41,6 +42,7 @@ pub(crate) fn run(
         Command::Draw(args) => draw::run(&args, stdin, stdout, stderr),
         Command::Report(args) => report::run(&args, stdin, stdout, stderr),
         Command::Check(args) => check::run(&args, stdin, stdout),
+        Command::Judge(args) => judge::run(&args, stdin, stdout, stderr),
         Command::Batch(args) => batch::run(&args, stdin, stdout, stderr),
         Command::Way(args) => way::run(&args, stdin, stdout),
         Command::Shop(args) => shop::run(&args, stdin, stdout, stderr),

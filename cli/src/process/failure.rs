@@ -35,6 +35,11 @@ pub(crate) enum Failure {
     },
     /// A way in, and nothing to carry along it.
     NothingToCarry,
+    /// The room cannot be judged as it stands.
+    NotPlaced {
+        /// What is needed and has no place; empty: no seat has one.
+        names: Vec<String>,
+    },
     /// A file that was to be written is there already.
     AlreadyThere(String),
     /// A file that was to be written is one that is read.
@@ -136,6 +141,7 @@ impl Failure {
             | Self::Faults { .. }
             | Self::ListFaults { .. }
             | Self::NothingToCarry
+            | Self::NotPlaced { .. }
             | Self::NoRooms { .. }
             | Self::NoSuchOption { .. }
             | Self::SameOption { .. }

@@ -8,6 +8,7 @@ pub(crate) mod check;
 pub(crate) mod compare;
 pub(crate) mod failure;
 pub(crate) mod faults;
+pub(crate) mod judge;
 pub(crate) mod leaf;
 pub(crate) mod list_faults;
 pub(crate) mod plan;

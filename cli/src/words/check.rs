@@ -2,6 +2,7 @@
 
 use std::fmt::Write;
 
+use elbowroom_model::article::the;
 use elbowroom_model::{Room, Survey};
 
 use super::figures::area;
@@ -21,6 +22,38 @@ pub(crate) const WISHES: &str = "Wishes, 0 to 5";
 pub(crate) const NOT_IN_FORCE: &str = "not in force";
 /// Of a measurement that does not agree with the others.
 pub(crate) const LIKELY_SLIP: &str = "likely a slip: measure it again";
+
+/// Where plans aim at the most of every piece.
+pub(crate) const AIMED_AT_LARGEST: &str = "Plans aim at the most of every piece, unless it says otherwise.";
+/// Of a piece whose usual sizes plans aim at.
+pub(crate) const AIMED_AT_USUAL: &str = "aimed at: what is usual";
+/// Of a piece whose most plans aim at.
+pub(crate) const AIMED_AT_ITS_MOST: &str = "aimed at: its most";
+
+/// Of a piece with sizes that plans aim at.
+pub(crate) fn aimed_at(sizes: &str) -> String {
+    format!("aimed at: {sizes}")
+}
+
+/// Of a piece that stands at a wall.
+pub(crate) fn stands_at_wall(wall: &str, from: &str, off: &str, held: bool) -> String {
+    let from = format!("{from} from the left end of {}, {off} off it", the(wall));
+    format!("stands {from}{}", stays(held))
+}
+
+/// Of a piece that stands anywhere.
+pub(crate) fn stands_at_place(at: &str, facing: f64, held: bool) -> String {
+    format!("stands with the middle of its back at {at}, facing {}{}", degrees(facing), stays(held))
+}
+
+const fn stays(held: bool) -> &'static str {
+    if held { ", and stays there" } else { "" }
+}
+
+/// Of a fixed thing that is used.
+pub(crate) fn used(depth: &str) -> String {
+    format!("used, {depth} of floor before it")
+}
 
 /// Over the pieces.
 pub(crate) fn pieces(unit: &str) -> String {

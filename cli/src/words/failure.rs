@@ -25,6 +25,8 @@ pub(crate) fn message(failure: &Failure) -> String {
         Failure::Faults { scenario, faults } => format!("{} in {}", faults.len(), scenario.name),
         Failure::ListFaults { name, faults } => format!("{} in {name}", faults.told.len()),
         Failure::NothingToCarry => "there is no piece to carry in".to_owned(),
+        Failure::NotPlaced { names } if names.is_empty() => "the file does not say where any seat stands".to_owned(),
+        Failure::NotPlaced { names } => format!("the file does not say where this stands: {}", names.join(", ")),
         Failure::AlreadyThere(name) => format!("{name} is already there, and nothing was written"),
         Failure::WouldWriteInput { output, input } if output == input => {
             format!("{output} is read by this run, and nothing was written")
@@ -68,6 +70,10 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         Failure::Unreadable { why, .. } => make_readable(why),
         Failure::StandardInputTwice => "Name a file for one of the two.",
         Failure::NothingToCarry => "Give the file `pieces`, or name a list: `--pieces LIST`.",
+        Failure::NotPlaced { .. } => {
+            "Give each its `place`, such as `{ wall: party wall, from: 58 }` or `{ at: [x, y], facing: 270 }`; what does not \
+             stand in the room and is not needed says `needed: false`."
+        }
         Failure::AlreadyThere(_) => "Name another file, or put `--force` to replace that one.",
         Failure::WouldWriteInput { .. } => "Name another file or folder for the result; `--force` does not help here.",
         Failure::Foreign(_) => "Name another folder, or put `--force` to replace what stands there.",

@@ -6,6 +6,7 @@ mod apply;
 mod bases;
 mod composition;
 mod file;
+mod fixtures;
 
 use std::sync::LazyLock;
 
@@ -22,6 +23,7 @@ use crate::yaml::{Node, typed};
 pub use bases::basis;
 pub use composition::price;
 pub use file::{Profile, TableFile, Tag};
+pub use fixtures::{FixtureUse, fixture_use};
 
 const SIZES: &str = include_str!("../../data/sizes.yaml");
 const CLEARANCES: &str = include_str!("../../data/clearances.yaml");

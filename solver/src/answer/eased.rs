@@ -1,9 +1,13 @@
 //! A rule of comfort that no layout of an arrangement keeps, and that an option therefore gives in part.
 
-use elbowroom_model::{Brief, PieceId, Rule};
+use elbowroom_model::{PieceId, Rule};
 
+use super::figures::thousandth;
 use super::thing::Thing;
+use crate::arrangement::Arrangement;
+use crate::layout::Layout;
 use crate::rules::{Cause, With};
+use crate::verify::{self, CheckedRoom};
 
 /// A rule of comfort that is kept in part.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -19,10 +23,15 @@ pub struct Eased {
 }
 
 impl Eased {
-    /// A cause that was eased, and what the plan gives of it.
-    pub(crate) fn of(brief: &Brief, cause: &Cause, given: Option<f64>) -> Self {
-        let wanted = cause.rule.clearance().map(|clearance| brief.rules.get(clearance));
-        Self { rule: cause.rule, between: [Thing::Piece(cause.piece), other(cause.piece, cause.with)], wanted, given }
+    /// What a plan gives of the rules that it eases; what it keeps after all is not told.
+    pub(crate) fn all(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Self> {
+        let told = |cause: &Cause| Self {
+            rule: cause.rule,
+            between: [Thing::Piece(cause.piece), other(cause.piece, cause.with)],
+            wanted: verify::wanted(checked, layout, arrangement, cause).map(thousandth),
+            given: verify::given(checked, layout, arrangement, cause).map(thousandth),
+        };
+        layout.eased.iter().map(told).collect()
     }
 }
 

@@ -2,7 +2,6 @@
 
 use elbowroom_model::{Brief, Dimension, PieceId};
 
-use super::eased::Eased;
 use super::option::{Largest, PlanValue, RankedOption, TurningCircle, TurnsIf};
 use super::rounded::rounded;
 use super::size::{DimensionRange, PieceSizes};
@@ -69,7 +68,7 @@ pub(crate) fn option(
         gaps: gaps(brief, context.room.site, &plan.layout),
         routes: candidate.routes.clone(),
         turning_circle: turning_circle(brief, &plan.layout),
-        eased: plan.layout.eased.iter().map(|cause| Eased::of(brief, cause, None)).collect(),
+        eased: candidate.eased.clone(),
         planned: PlanValue::of(brief, arrangement, plan),
         largest: Largest {
             layout: largest.layout.clone(),

@@ -19,15 +19,25 @@ pub(super) struct Cast {
 impl Cast {
     /// The cast of a brief; `None` where it has no seat.
     pub(super) fn of(brief: &Brief) -> Option<Self> {
-        let main = first_of(brief, |piece| piece.kind.is_seat())?;
-        let screen = first_of(brief, |piece| piece.kind.carries_screen());
-        Some(Self { main, screen, rows: rows(brief, main) })
+        Self::of_those(brief, |_| true)
+    }
+
+    /// The cast of those pieces that `stand`; `None` where no seat is among them.
+    pub(super) fn of_those(brief: &Brief, stand: impl Fn(PieceId) -> bool) -> Option<Self> {
+        let main = first_of(brief, |id, piece| piece.kind.is_seat() && stand(id))?;
+        let screen = first_of(brief, |id, piece| piece.kind.carries_screen() && stand(id));
+        let mut rows = rows(brief, main);
+        for row in &mut rows {
+            row.retain(|seat| stand(*seat));
+        }
+        rows.retain(|row| !row.is_empty());
+        Some(Self { main, screen, rows })
     }
 }
 
 /// The foremost of the pieces that `wanted` admits.
-fn first_of(brief: &Brief, wanted: impl Fn(&Piece) -> bool) -> Option<PieceId> {
-    let pieces = brief.pieces().filter(|(_, piece)| wanted(piece));
+fn first_of(brief: &Brief, wanted: impl Fn(PieceId, &Piece) -> bool) -> Option<PieceId> {
+    let pieces = brief.pieces().filter(|(id, piece)| wanted(*id, piece));
     pieces.min_by(|(_, one), (_, other)| rank(one, other)).map(|(place, _)| place)
 }
 

@@ -11,7 +11,7 @@ pub(crate) fn face(first: Point, second: Point) -> bool {
 }
 
 /// Whether two directions are one to the eye.
-pub(super) fn alike(first: Point, second: Point) -> bool {
+pub(crate) fn alike(first: Point, second: Point) -> bool {
     first.dot(second) >= COSINE_ALIKE - AT_LIMIT
 }
 

@@ -5,6 +5,7 @@
 //! lamp) is a choice of [`Stand`] inside the search. No size is found here.
 
 mod as_it_stands;
+mod as_placed;
 mod bounds;
 mod cast;
 mod direction;
@@ -20,7 +21,7 @@ mod stretch;
 mod tolerance;
 
 pub use bounds::{NoRoom, NoRoomAt};
-pub(crate) use direction::face;
+pub(crate) use direction::{alike, face};
 pub use enumerate::{Dropped, Enumeration, MOST_ARRANGEMENTS, enumerate};
 pub use stand::{Arrangement, Choices, Relation, Role, SecondSeat, Stand, Standing};
 pub use stretch::Obstacle;

@@ -53,7 +53,13 @@ fn furnished(pose: &Pose, shift: (f64, f64)) -> Stage {
     let post = [(2400.0, -1700.0), (2600.0, -1700.0), (2600.0, -1900.0), (2400.0, -1900.0)];
     let corners = post.map(|(x, y)| Point::new(x, y)).into_iter().rev().collect();
     room.layout.placed.iter_mut().for_each(|placed| move_in(placed, (5000.0, 3720.0)));
-    room.brief.room.fixed.push(Fixed { name: "post".to_owned(), kind: "pillar".to_owned(), corners, height: None });
+    room.brief.room.fixed.push(Fixed {
+        name: "post".to_owned(),
+        kind: "pillar".to_owned(),
+        corners,
+        height: None,
+        use_depth: None,
+    });
     room
 }
 

@@ -1,6 +1,6 @@
 //! The pieces: sizes asked for, least, usual and most.
 
-use elbowroom_model::{Brief, Dimension, Hand, Piece, Unit};
+use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceAim, Room, SizesAim, StandsAt, Unit};
 
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
@@ -22,9 +22,12 @@ pub(super) fn tell(page: &mut Page, brief: &Brief) {
         let size = |dimension| range(piece, dimension, brief.units);
         let sizes = [Dimension::Width, Dimension::Return, Dimension::Depth].map(size);
         let [width, return_length, depth] = sizes;
-        table.row([piece.name.clone(), width, return_length, depth, said(piece, brief.units)]);
+        table.row([piece.name.clone(), width, return_length, depth, said(&brief.room, piece, brief.units)]);
     }
     page.table(2, &table);
+    if brief.sizes == SizesAim::Largest {
+        page.paragraph(2, words::AIMED_AT_LARGEST);
+    }
 }
 
 /// `200 / 230 / 280`, or one figure where there is no choice.
@@ -39,7 +42,7 @@ fn range(piece: &Piece, dimension: Dimension, units: Unit) -> String {
 }
 
 /// What else the file says of a piece.
-fn said(piece: &Piece, units: Unit) -> String {
+fn said(room: &Room, piece: &Piece, units: Unit) -> String {
     let mut said = Vec::new();
     let kind = piece.kind.words();
     if !piece.name.starts_with(&kind) {
@@ -72,5 +75,35 @@ fn said(piece: &Piece, units: Unit) -> String {
     if !piece.needed {
         said.push("only if it fits".to_owned());
     }
+    said.extend(piece.aim.map(|aim| aimed_at(aim, units)));
+    said.extend(piece.stands.map(|stands| stands_at(room, &stands, piece.held, units)));
     said.join(", ")
+}
+
+/// What plans aim at with a piece.
+fn aimed_at(aim: PieceAim, units: Unit) -> String {
+    match aim {
+        PieceAim::Usual => words::AIMED_AT_USUAL.to_owned(),
+        PieceAim::Largest => words::AIMED_AT_ITS_MOST.to_owned(),
+        PieceAim::Sizes(sizes) => {
+            let one = |&dimension: &Dimension| {
+                sizes.get(dimension).map(|size| format!("{} {}", dimension.key(), taped(shop_unit(units), size)))
+            };
+            words::aimed_at(&Dimension::ALL.iter().filter_map(one).collect::<Vec<_>>().join(", "))
+        }
+    }
+}
+
+/// Where a piece stands.
+fn stands_at(room: &Room, stands: &StandsAt, held: bool, units: Unit) -> String {
+    let tape = |length: f64| taped(units, length);
+    match *stands {
+        StandsAt::Wall { wall, from, off } => {
+            words::stands_at_wall(room.wall_name(wall), &tape(from), &tape(off), held)
+        }
+        StandsAt::Place { back, facing } => {
+            let at = format!("({}, {})", taped_bare(units, back.x), taped_bare(units, back.y));
+            words::stands_at_place(&at, facing.degrees(), held)
+        }
+    }
 }

@@ -143,7 +143,8 @@ fn fixed(page: &mut Page, room: &Room, units: Unit) {
         let corners = thing.corners.iter();
         let corners: Vec<String> =
             corners.map(|at| format!("({}, {})", taped_bare(units, at.x), taped_bare(units, at.y))).collect();
-        page.entry(2, &format!("{}: {}, corners {}", thing.name, thing.kind, corners.join(" ")));
+        let used = thing.use_depth.map(|depth| format!(", {}", words::used(&taped(units, depth)))).unwrap_or_default();
+        page.entry(2, &format!("{}: {}, corners {}{used}", thing.name, thing.kind, corners.join(" ")));
     }
 }
 

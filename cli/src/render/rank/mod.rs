@@ -23,6 +23,7 @@ pub(in crate::render) use places::tell as setting_out;
 pub(crate) use rank_page::RankPage;
 pub(crate) use refused::{Reason, reasons};
 pub(crate) use sizes::held;
+pub(in crate::render) use ways::{gaps, routes};
 pub(crate) use work::explained;
 
 use crate::text::look::Look;

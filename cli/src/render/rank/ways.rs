@@ -1,7 +1,7 @@
 //! The ways through: how wide each is, where it is narrowest; and the gaps that rules ask for.
 
-use elbowroom_model::Rounding;
-use elbowroom_solver::answer::{RankedOption, Thing};
+use elbowroom_model::{Brief, Rounding};
+use elbowroom_solver::answer::{Gap, RankedOption, Thing};
 use elbowroom_solver::routes::Route;
 
 use super::RankPage;
@@ -12,15 +12,17 @@ use crate::words::rank as words;
 
 /// Routes, then gaps.
 pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
-    routes(page, told, option);
-    gaps(page, told, option);
+    let unit = sign(shop_unit(told.units()));
+    routes(page, told.brief(), &words::ways(unit), &option.routes);
+    gaps(page, told.brief(), &words::gaps(unit), &option.gaps);
 }
 
-fn routes(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
-    if option.routes.is_empty() {
+/// Routes under a heading, where there are any.
+pub(in crate::render) fn routes(page: &mut Page, brief: &Brief, heading: &str, routes: &[Route]) {
+    if routes.is_empty() {
         return;
     }
-    page.heading(&words::ways(sign(shop_unit(told.units()))));
+    page.heading(heading);
     let mut table = Table::new(&[
         ("", Stand::Left),
         ("wide", Stand::Right),
@@ -28,33 +30,33 @@ fn routes(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
         ("walk", Stand::Right),
         (words::NARROWEST, Stand::Left),
     ]);
-    for route in &option.routes {
-        let bare = |length: f64| taped_bare(told.units(), length);
-        let walk = route.length.map_or_else(String::new, |walk| shopped(told.units(), walk, Rounding::Nearest));
-        let ends = words::route(told.brief(), [route.from, route.to].map(Thing::from));
-        table.row([ends, bare(route.width), bare(route.needs), walk, pinch(told, route)]);
+    for route in routes {
+        let bare = |length: f64| taped_bare(brief.units, length);
+        let walk = route.length.map_or_else(String::new, |walk| shopped(brief.units, walk, Rounding::Nearest));
+        let ends = words::route(brief, [route.from, route.to].map(Thing::from));
+        table.row([ends, bare(route.width), bare(route.needs), walk, pinch(brief, route)]);
     }
     page.table(3, &table);
 }
 
-fn pinch(told: &RankPage<'_>, route: &Route) -> String {
+fn pinch(brief: &Brief, route: &Route) -> String {
     match route.pinch {
-        Some(pinch) => words::between(told.brief(), pinch.between.map(Thing::from)),
+        Some(pinch) => words::between(brief, pinch.between.map(Thing::from)),
         None => words::NO_PINCH.to_owned(),
     }
 }
 
-fn gaps(page: &mut Page, told: &RankPage<'_>, option: &RankedOption) {
-    if option.gaps.is_empty() {
+/// Gaps under a heading, where there are any.
+pub(in crate::render) fn gaps(page: &mut Page, brief: &Brief, heading: &str, gaps: &[Gap]) {
+    if gaps.is_empty() {
         return;
     }
-    page.heading(&words::gaps(sign(shop_unit(told.units()))));
+    page.heading(heading);
     let mut table =
         Table::new(&[("", Stand::Left), ("clear", Stand::Right), ("needs", Stand::Right), ("rule", Stand::Left)]);
-    for gap in &option.gaps {
-        let bare = |length: f64| taped_bare(told.units(), length);
-        let between = words::between(told.brief(), gap.between);
-        table.row([between, bare(gap.clear), bare(gap.needs), words::rule(gap.rule.key())]);
+    for gap in gaps {
+        let bare = |length: f64| taped_bare(brief.units, length);
+        table.row([words::between(brief, gap.between), bare(gap.clear), bare(gap.needs), words::rule(gap.rule.key())]);
     }
     page.table(3, &table);
 }

@@ -18,6 +18,7 @@ use serde::{Serialize, Serializer};
 
 pub(crate) use option::OptionResult;
 pub(crate) use refused::RemedyResult;
+pub(super) use way::{GapResult, RouteResult, TurningCircleResult};
 
 use crate::words::answer::notices;
 use refused::RefusedResult;

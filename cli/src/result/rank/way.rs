@@ -7,7 +7,7 @@ use serde::Serialize;
 
 /// A clear distance that a rule asks for.
 #[derive(Debug, Serialize)]
-pub(super) struct GapResult<'a> {
+pub(in crate::result) struct GapResult<'a> {
     /// Names of the two.
     between: [&'a str; 2],
     /// As laid out, mm.
@@ -20,7 +20,7 @@ pub(super) struct GapResult<'a> {
 
 impl<'a> GapResult<'a> {
     /// What is told of a gap.
-    pub(super) fn of(brief: &'a Brief, gap: &Gap) -> Self {
+    pub(in crate::result) fn of(brief: &'a Brief, gap: &Gap) -> Self {
         let between = gap.between.map(|thing| thing.name(brief));
         Self { between, clear: gap.clear, needs: gap.needs, rule: gap.rule }
     }
@@ -28,7 +28,7 @@ impl<'a> GapResult<'a> {
 
 /// A route.
 #[derive(Debug, Serialize)]
-pub(super) struct RouteResult<'a> {
+pub(in crate::result) struct RouteResult<'a> {
     /// Name of the entrance.
     from: &'a str,
     /// Name of the item or piece.
@@ -45,7 +45,7 @@ pub(super) struct RouteResult<'a> {
 
 impl<'a> RouteResult<'a> {
     /// What is told of a route.
-    pub(super) fn of(brief: &'a Brief, route: &Route) -> Self {
+    pub(in crate::result) fn of(brief: &'a Brief, route: &Route) -> Self {
         Self {
             from: route.from.name(brief),
             to: route.to.name(brief),
@@ -74,9 +74,9 @@ impl<'a> PinchResult<'a> {
 
 /// A free circle to turn a wheelchair in, which an entrance leads to.
 #[derive(Debug, Serialize)]
-pub(super) struct TurningCircleResult {
+pub(in crate::result) struct TurningCircleResult {
     /// Its middle.
-    pub(super) centre: Point,
+    pub(in crate::result) centre: Point,
     /// What the rule asks for, mm.
-    pub(super) diameter: f64,
+    pub(in crate::result) diameter: f64,
 }

@@ -1,7 +1,10 @@
 //! Breaches in words.
 
-use elbowroom_model::{Brief, Dimension};
+use elbowroom_model::article::{capital, the};
+use elbowroom_model::{Brief, Clearance, Dimension, Rule};
 use elbowroom_solver::verify::{Breach, Wrong};
+
+use crate::words::lengths::taped;
 
 /// What is wrong, and by how much: `sofa overlaps armchair (12.0 mm).`
 pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
@@ -13,6 +16,67 @@ pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
         [only] => format!("{only} {what} ({by:.1} mm)."),
         [first, second, ..] => format!("{first} {what} {second} ({by:.1} mm)."),
     }
+}
+
+/// What is wrong with a room, as its owner is told, and what of it is missing: `The sofa stands in the swing of the hall door,
+/// by 18 cm (door swing).`
+pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
+    let names: Vec<String> = breach.between.iter().map(|thing| the(thing.name(brief))).collect();
+    let what = in_zone(breach).unwrap_or_else(|| wrong(breach.wrong));
+    let size = size(breach.wrong).map_or(String::new(), |size| format!(" {}", size.key()));
+    let said = match names.as_slice() {
+        [] => format!("{what}{size}"),
+        [only] => format!("{only} {what}{size}"),
+        [first, second] => format!("{first} {what} {second}{size}"),
+        [first, second, third, ..] => format!("{first} {what} {second}, between it and {third}{size}"),
+    };
+    format!("{}{}.", capital(&said), missing(brief, breach))
+}
+
+/// What a piece stands in, by what that is kept free for.
+fn in_zone(breach: &Breach) -> Option<&'static str> {
+    match (breach.wrong, breach.rule) {
+        (Wrong::InZone, Rule::DoorSwing) => Some("stands in the swing of"),
+        (Wrong::InZone, Rule::Fixed) => Some("stands where there is"),
+        (Wrong::InZone, Rule::KeepClear) => Some("stands too near to"),
+        (Wrong::InZone, Rule::Clearance(Clearance::DoorLanding)) => Some("stands in the landing of"),
+        (Wrong::InZone, Rule::Clearance(Clearance::WindowFront)) => {
+            Some("is taller than the sill and stands too near before")
+        }
+        _ => None,
+    }
+}
+
+/// What is missing, and the rule: `: passage asks for 61 cm, and 12 cm are missing`, or `, by 18 cm (door swing)`.
+fn missing(brief: &Brief, breach: &Breach) -> String {
+    let key = breach.rule.key().replace('_', " ");
+    let tape = |length: f64| taped(brief.units, length);
+    let asked = breach.rule.clearance().map(|clearance| brief.rules.get(clearance));
+    match (asked, breach.short_by) {
+        (_, none) if none < LEAST_TOLD => format!(" ({key})"),
+        (Some(asked), missing) if is_short_of_it(breach.wrong) => {
+            format!(": {key} asks for {}, and {} are missing", tape(asked), tape(missing))
+        }
+        (Some(asked), by) => format!(", by {} ({key}: {})", tape(by), tape(asked)),
+        (None, by) => format!(", by {} ({key})", tape(by)),
+    }
+}
+
+/// Less than this is no figure that a tape shows, mm: a breach that has none is told with half a millimetre.
+const LEAST_TOLD: f64 = 1.0;
+
+/// Whether what is told to be missing is missing from the length that the rule asks for.
+const fn is_short_of_it(wrong: Wrong) -> bool {
+    matches!(
+        wrong,
+        Wrong::TooNear
+            | Wrong::FrontsTooNear
+            | Wrong::BeforeFront
+            | Wrong::WallBeforeFront
+            | Wrong::TableTooNear
+            | Wrong::TableNearReturn
+            | Wrong::InZone
+    )
 }
 
 /// The size that is wrong.

@@ -11,6 +11,7 @@ mod refusal;
 mod remedy;
 
 pub(crate) use arrangement::title;
+pub(crate) use breach::broken;
 pub(crate) use cause::holding;
 pub(crate) use caution::caution;
 pub(crate) use criteria::reason;

@@ -3,5 +3,6 @@
 pub(super) mod fixed;
 pub(super) mod items;
 pub(super) mod limits;
+pub(super) mod places;
 pub(super) mod swing;
 pub(super) mod walls;

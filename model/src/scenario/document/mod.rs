@@ -6,6 +6,7 @@
 mod clearances;
 mod item;
 mod piece;
+mod stands;
 
 use schemars::JsonSchema;
 use serde::Deserialize;
@@ -16,7 +17,9 @@ pub(crate) use item::{
     WindowRow,
 };
 pub(crate) use piece::{HandRow, PieceRow};
+pub(crate) use stands::{AimRow, PlaceRow};
 
+use crate::aim::SizesAim;
 use crate::keyed::Keyed;
 use crate::length::Measure;
 use crate::unit::Unit;
@@ -53,6 +56,8 @@ pub(crate) struct Document {
     /// The furniture that is asked for; at least one seat (sofa, corner-sofa or armchair).
     #[schemars(required, with = "Option<Vec<PieceRow>>")]
     pub(crate) pieces: Option<Vec<Option<PieceRow>>>,
+    /// What plans aim at with every piece: usual sizes or the largest; default usual.
+    pub(crate) sizes: Option<SizesAim>,
     /// The way in, from the street on: what a piece must pass; with it, sizes are held to what can be carried in.
     #[schemars(with = "Option<Vec<PointRow>>")]
     pub(crate) way: Option<Vec<Option<PointRow>>>,
@@ -114,4 +119,8 @@ pub(crate) struct FixedRow {
     pub(crate) corners: Option<Vec<[Measure; 2]>>,
     /// Its height.
     pub(crate) height: Option<Measure>,
+    /// Floor before its longest free edge that stays clear and can be reached; 0: none. Default 900 mm before a counter, sink,
+    /// cooker, hob, oven, fridge, dishwasher, washing-machine, wardrobe or stairs; others have none.
+    #[serde(rename = "use")]
+    pub(crate) use_depth: Option<Measure>,
 }

@@ -3,6 +3,7 @@
 use schemars::JsonSchema;
 use serde::Deserialize;
 
+use super::stands::{AimRow, PlaceRow};
 use crate::kind::PieceKind;
 use crate::length::Measure;
 
@@ -43,6 +44,12 @@ pub(crate) struct PieceRow {
     pub(crate) passing: Option<bool>,
     /// It must stand in the room; false: only if it fits; default true.
     pub(crate) needed: Option<bool>,
+    /// What plans aim at with it: sizes of its own (`{ width: 220, depth: 95 }`), or usual, or largest; default as `sizes`.
+    pub(crate) aim: Option<AimRow>,
+    /// Where it stands in the room as it is: `{ wall: party wall, from: 58, off: 6 }`, or `{ at: [x, y], facing: 270 }`.
+    pub(crate) place: Option<PlaceRow>,
+    /// Plans leave it where `place` says; default false.
+    pub(crate) hold: Option<bool>,
 }
 
 /// Hands that a corner sofa may have.

@@ -8,6 +8,7 @@ use crate::report::{Of, Report, Taken};
 use crate::room::Fixed;
 use crate::scenario::check;
 use crate::scenario::document::{Document, FixedRow};
+use crate::tables::{FixtureUse, fixture_use};
 use crate::yaml::Trail;
 
 /// The fixed things that are sound.
@@ -17,12 +18,15 @@ pub(super) fn fixed(
     outline: Option<&Outline>,
     report: &mut Report<'_>,
 ) -> Vec<Fixed> {
-    let mut found = Vec::new();
+    let (mut found, mut taken_as_used) = (Vec::new(), Vec::new());
     for (place, row) in document.fixed.iter().flatten().enumerate() {
         let Some(row) = row else { continue };
         let at = Trail::default().key("fixed").index(place);
-        found.extend(one(row, &names.fixed[place], &at, report));
+        let thing = one(row, &names.fixed[place], &at, report);
+        taken_as_used.extend(thing.iter().filter(|_| row.use_depth.is_none()).filter_map(as_used));
+        found.extend(thing);
     }
+    tell_used(&taken_as_used, report);
     let outside =
         |one: &&Fixed| outline.is_some_and(|outline| !check::fixed::in_the_room(&one.corners, &outline.walls));
     let notice = |one: &Fixed| {
@@ -35,6 +39,34 @@ pub(super) fn fixed(
         report.notice(notice(one));
     }
     found
+}
+
+/// A fixed thing that counts as used without the file saying so: its name, and by what.
+struct AsUsed {
+    name: String,
+    used: FixtureUse,
+}
+
+fn as_used(thing: &Fixed) -> Option<AsUsed> {
+    fixture_use(&thing.kind).map(|used| AsUsed { name: thing.name.clone(), used })
+}
+
+/// Tells once what counts as used by its kind.
+fn tell_used(things: &[AsUsed], report: &mut Report<'_>) {
+    if things.is_empty() {
+        return;
+    }
+    let said: Vec<String> =
+        things.iter().map(|thing| format!("{} {}", thing.name, report.words(thing.used.depth))).collect();
+    let mut sources: Vec<&str> = things.iter().map(|thing| thing.used.source.as_str()).collect();
+    sources.sort_unstable();
+    sources.dedup();
+    report.notice(format!(
+        "By its kind this counts as used, and so much floor before its longest free edge stays clear and can be reached: {}. \
+         Sources: {}. `use` sets another depth, 0 none.",
+        said.join(", "),
+        sources.join("; ")
+    ));
 }
 
 fn one(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Option<Fixed> {
@@ -63,7 +95,15 @@ fn one(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Optio
         .map(|(nth, corner)| point(corner, name, &at.key("corners").index(nth), report))
         .collect();
     let corners = check::fixed::convex(name, corners?, at, report)?;
-    Some(Fixed { name: name.to_owned(), kind, corners, height })
+    let use_depth = match &row.use_depth {
+        Some(measure) => {
+            let of = Of { item: name, figure: "use" };
+            let depth = report.length(measure, &at.key("use"), of, Taken::FromZero)?;
+            (depth > 0.0).then_some(depth)
+        }
+        None => fixture_use(&kind).map(|used| used.depth),
+    };
+    Some(Fixed { name: name.to_owned(), kind, corners, height, use_depth })
 }
 
 fn point([x, y]: &[Measure; 2], name: &str, at: &Trail, report: &mut Report<'_>) -> Option<Point> {

@@ -1,12 +1,14 @@
 //! From the file's own types to the vocabulary: names, defaults, ranges, the closed outline. Faults are collected as they
 //! turn up; what hangs on something that was at fault is left alone.
 
+mod aims;
 mod diagonals;
 mod fixed;
 mod items;
 pub(in crate::scenario) mod names;
 mod outline;
 mod pieces;
+mod places;
 mod rules;
 mod sizes;
 
@@ -44,7 +46,8 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let within = measured_within(document.measured_within.as_ref(), &mut report);
     let walls = outline::outline(document, &names, within.unwrap_or(MEASURED_WITHIN), &mut report);
     let room = room(document, &names, within, walls, &rules, &mut report);
-    let pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
+    let mut pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
+    places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
         way_in::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)
@@ -53,6 +56,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let brief = room.map(|room| Brief {
         room,
         pieces,
+        sizes: document.sizes.unwrap_or_default(),
         rules,
         wishes,
         notices: notices.into_iter().map(Notice).collect(),

@@ -1,5 +1,6 @@
 //! The pieces: sizes by the scenario and the tables, rows with a count spread out.
 
+use super::aims;
 use super::names::Names;
 use super::sizes::{raised, within};
 use crate::corner::{Runs, TooShort};
@@ -57,7 +58,8 @@ pub(super) fn rows(
         let names = &names.pieces[place];
         let Some(name) = names.first() else { continue };
         let reader = Reader { row, kind, name, at: &at, rules };
-        let Some(piece) = reader.piece(tables, report) else { continue };
+        let Some(mut piece) = reader.piece(tables, report) else { continue };
+        piece.aim = aims::aim(row, &piece, &at, report);
         let alike = (names.len() > 1).then_some(PieceId(found.len()));
         found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
     }
@@ -153,6 +155,9 @@ impl Reader<'_> {
             seats: row.seats,
             alike: None,
             weight: sizes.weight,
+            aim: None,
+            stands: None,
+            held: false,
         })
     }
 

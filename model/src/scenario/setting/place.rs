@@ -8,7 +8,7 @@ use crate::wishes::Criterion;
 use crate::yaml::Trail;
 
 /// Keys of the room itself that can be set; the unit is not among them, for every bare number hangs on it.
-const ROOM: [&str; 4] = ["name", "measured_within", "ceiling", "latitude"];
+const ROOM: [&str; 5] = ["name", "measured_within", "ceiling", "latitude", "sizes"];
 /// The key of the clearances that names the table they start from.
 const PROFILE: &str = "profile";
 

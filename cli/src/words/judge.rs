@@ -1,0 +1,72 @@
+//! Prose of what `judge` tells.
+
+use elbowroom_model::Room;
+
+use super::figures::{area, counted};
+
+/// Over what is broken.
+pub(crate) const BROKEN: &str = "What is broken";
+/// Over the reasons of the scores.
+pub(crate) const WHY: &str = "How the room scores";
+/// Over the column of the room as it stands.
+pub(crate) const NOW: &str = "as it stands";
+/// Over the column of the option.
+pub(crate) const THEN: &str = "option 1";
+/// Over what the option gains.
+pub(crate) const GAIN: &str = "gain";
+/// Over the wishes.
+pub(crate) const WISH: &str = "wish";
+/// Row: the whole score.
+pub(crate) const WHOLE: &str = "in all";
+
+/// The head of the page.
+pub(crate) fn summary(room: &Room, broken: usize) -> String {
+    let rules = match broken {
+        0 => "no rule is broken".to_owned(),
+        1 => "1 thing is broken".to_owned(),
+        many => format!("{} are broken", counted(many, "thing", "things")),
+    };
+    format!("{}, {}, as it stands: {rules}", room.name, area(room.area() / 1e6))
+}
+
+/// How the room stands.
+pub(crate) fn stands(title: &str) -> String {
+    format!("It stands so: {title}.")
+}
+
+/// Over the scores.
+pub(crate) const SCORES: &str = "Scores, of 100";
+
+/// Under the scores: what option 1 is.
+pub(crate) fn first(title: &str) -> String {
+    format!("Option 1 of `elbowroom rank`: {title}.")
+}
+
+/// Under the scores, where there is no option.
+pub(crate) const NO_OPTION: &str = "No option fits as the file asks, so there is none to hold the room against.";
+
+/// A score.
+pub(crate) fn score(score: f64) -> String {
+    format!("{score:.0}")
+}
+
+/// What is gained; under 0: lost.
+pub(crate) fn gain(by: f64) -> String {
+    let whole = by.round();
+    if whole == 0.0 { "0".to_owned() } else { format!("{whole:+.0}") }
+}
+
+/// A wish.
+pub(crate) fn wish(wish: f64) -> String {
+    format!("{wish}")
+}
+
+/// Over the routes.
+pub(crate) fn ways(unit: &str) -> String {
+    format!("Ways through the room, {unit}")
+}
+
+/// Over the gaps.
+pub(crate) fn gaps(unit: &str) -> String {
+    format!("Gaps, {unit}")
+}

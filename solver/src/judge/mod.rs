@@ -1,0 +1,69 @@
+//! The room as it stands: what is wrong with it, its ways and its scores, and what another room would gain over it.
+//!
+//! Nothing is decided here. Where each piece stands comes from the file ([`Placement`]); the arrangement is read off it
+//! ([`Arrangement::as_placed`]); rules are checked by `verify`, as every layout is, and scores are those of `criteria`. What was
+//! measured of a room that stands is taken at its word: no wall is moved in, since no piece reaches into one.
+
+mod as_measured;
+mod gain;
+mod judged_room;
+mod placement;
+mod tolerance;
+
+use elbowroom_model::Brief;
+
+use crate::answer::{TurningCircle, thousandth};
+use crate::arrangement::Arrangement;
+use crate::criteria::{self, LayoutInRoom};
+use crate::gaps::gaps;
+use crate::layout::Layout;
+use crate::ranking::{self, Entrant};
+use crate::routes::Floor;
+use crate::site::Site;
+use crate::verify::{Breach, CheckedRoom, Wrong, verify};
+
+pub use gain::{Gain, gains};
+pub use judged_room::JudgedRoom;
+pub use placement::{NotPlaced, Placement};
+
+/// Judges the room in which the pieces of a brief stand as `placement` says.
+///
+/// # Errors
+/// No seat stands, so there is nothing to judge.
+pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlaced> {
+    let brief = as_measured::as_measured(brief, placement);
+    let site = Site::of(&brief);
+    let floor = Floor::of(&brief, &site);
+    let layout = placement.layout(&brief);
+    let layout = Layout { turning_circle: floor.find_circle(&brief, &layout), ..layout };
+    let arrangement = Arrangement::as_placed(&brief, &site, &layout).ok_or(NotPlaced::NoSeat)?;
+    let routes = floor.routes(&brief, &layout);
+    let mut broken = verify(&CheckedRoom::of(&brief), &layout, &arrangement, &routes);
+    broken.retain(is_of_the_room);
+    let main_seat = arrangement.main_seat;
+    let in_room = LayoutInRoom { brief: &brief, site: &site, layout: &layout, routes: &routes, main_seat };
+    let mut judgements = criteria::judge(&in_room);
+    judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
+    let ratings = ranking::ratings(&[Entrant::of(&judgements, 0)], &brief.wishes, None);
+    let circle = layout.turning_circle.zip(brief.rules.turning_circle());
+    Ok(JudgedRoom {
+        main_seat,
+        choices: arrangement.choices,
+        broken,
+        score: ratings.first().map_or(0.0, |rating| thousandth(rating.score)),
+        judgements,
+        gaps: gaps(&brief, &site, &layout),
+        routes,
+        turning_circle: circle.map(|(centre, diameter)| TurningCircle { centre, diameter }),
+        layout,
+        brief,
+    })
+}
+
+/// Whether something is wrong with the room, and not with what is told of it.
+const fn is_of_the_room(breach: &Breach) -> bool {
+    !matches!(
+        breach.wrong,
+        Wrong::CanGrow(_) | Wrong::NoRoute | Wrong::RouteNeedsOther | Wrong::RouteNarrower | Wrong::RouteWider
+    )
+}

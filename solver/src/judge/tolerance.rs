@@ -1,0 +1,8 @@
+//! Every threshold of reading a room as it stands, each with its why.
+
+/// How much farther than its gap from a wall a piece still stands at it, mm: a foot, where one walks or cleans behind
+/// (common practice, and what the result format asks of a piece at a wall).
+pub(super) const FOOT: f64 = 304.8;
+
+/// How far past a wall a back may lie by the coordinates that a file gives, mm: they are rounded, and a wall may be askew.
+pub(super) const PAST: f64 = 50.0;

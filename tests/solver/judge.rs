@@ -1,0 +1,118 @@
+//! The room as it stands: what is read off it, what is broken with its figure, what is not.
+//!
+//! Rooms are invented; every figure is worked out by hand beside its check.
+
+use elbowroom_model::{Brief, Clearance, PieceId, Rule, SecondPlace, WallId, scenario};
+use elbowroom_solver::judge::{JudgedRoom, NotPlaced, Placement, judge};
+use elbowroom_solver::verify::Wrong;
+
+/// 5.0 by 4.5 m; the only door at the right-hand end of the east wall, its leaf in, hinged at its right jamb.
+const ROOM: &str = "\
+units: cm
+walls:
+  - { name: north, length: 500 }
+  - name: east
+    length: 450
+    holds: [{ kind: door, name: hall door, at: 330, width: 83, hinge: right, swings: in, leads_to: entrance }]
+  - { name: south, length: 500 }
+  - { name: west, length: 450 }
+pieces:
+";
+
+/// The sofa in the middle of the north wall, its table 43 cm before it, the media unit opposite.
+const SOUND: &str = "\
+  - { kind: sofa, width: 200, depth: 90, place: { wall: north, from: 150, off: 5 } }
+  - { kind: coffee-table, width: 100, depth: 60, place: { at: [250, -138], facing: 270 } }
+  - { kind: media-unit, width: 160, depth: 45, place: { wall: south, from: 170, off: 5 } }
+";
+
+/// The sofa at the door's wall, its end 63 cm short of the hinge and its back 16 cm off the wall.
+const IN_THE_SWING: &str = "\
+  - { kind: sofa, width: 200, depth: 90, place: { wall: east, from: 150, off: 16 } }
+  - { kind: coffee-table, width: 100, depth: 60, place: { at: [351, -250], facing: 180 } }
+  - { kind: media-unit, width: 160, depth: 45, place: { wall: west, from: 120, off: 5 } }
+";
+
+fn brief(pieces: &str) -> Brief {
+    let text = format!("{ROOM}{pieces}");
+    scenario::read(&text, None).unwrap_or_else(|faults| panic!("{text}\n{faults:#?}"))
+}
+
+fn judged(pieces: &str) -> JudgedRoom {
+    let brief = brief(pieces);
+    judge(&brief, &Placement::of(&brief).unwrap()).unwrap()
+}
+
+#[test]
+fn a_sound_room_breaks_nothing_and_is_judged_like_an_option() {
+    let room = judged(SOUND);
+    assert_eq!(room.broken, []);
+    assert_eq!(room.choices.seat_back, Some(WallId(0)));
+    assert_eq!(room.choices.media_wall, Some(WallId(2)));
+    assert_eq!((room.main_seat, room.routes.len()), (PieceId(0), 1));
+    // From the sofa's front, 95 cm from the north wall, to the unit's, 50 cm from the south wall, of 450 cm between them.
+    let gap = |rule| room.gaps.iter().find(|gap| gap.rule == rule).map(|gap| gap.clear);
+    assert!(gap(Clearance::ScreenToSeat).is_some_and(|clear| (clear - 3050.0).abs() < 1.0), "{:?}", room.gaps);
+    assert!(gap(Clearance::SeatToTable).is_some_and(|clear| (clear - 430.0).abs() < 1.0), "{:?}", room.gaps);
+    assert!((0.0..=100.0).contains(&room.score) && !room.judgements.is_empty());
+}
+
+#[test]
+fn a_sofa_in_a_doors_swing_is_told_with_how_far() {
+    let room = judged(IN_THE_SWING);
+    let swing = room.broken.iter().find(|breach| breach.rule == Rule::DoorSwing);
+    // Its nearest corner lies 16 cm and 63 cm from the hinge, so 65 cm off (16, 63, 65); the leaf is 83 cm wide: 18 cm.
+    assert!(
+        swing.is_some_and(|breach| breach.wrong == Wrong::InZone && (breach.short_by - 180.0).abs() < 1.0),
+        "{:#?}",
+        room.broken
+    );
+}
+
+#[test]
+fn what_was_measured_is_taken_at_its_word() {
+    // A back 5 cm off the wall keeps a gap of 5 cm, however roughly the walls were measured.
+    let mut brief = brief(SOUND);
+    brief.room.measured_within = 20.0;
+    let room = judge(&brief, &Placement::of(&brief).unwrap()).unwrap();
+    assert_eq!(room.broken, []);
+}
+
+#[test]
+fn second_seats_stand_where_the_main_one_has_them() {
+    let chairs = "\
+  - { kind: armchair, name: to the left, width: 80, depth: 80, place: { at: [440, -200], facing: 180 } }
+  - { kind: armchair, name: across, width: 80, depth: 80, place: { at: [250, -390], facing: 90 } }
+";
+    let sofa = SOUND.lines().next().unwrap();
+    let room = judged(&format!("{sofa}\n{chairs}"));
+    // One who sits on a sofa at the north wall looks down the plan: what lies to the right on the plan is on the left hand.
+    let places: Vec<SecondPlace> = room.choices.seats().iter().map(|seat| seat.place).collect();
+    assert_eq!(places, [SecondPlace::Left, SecondPlace::Opposite]);
+}
+
+#[test]
+fn a_corner_sofa_stands_with_its_return_on_the_hand_that_is_told() {
+    let sofa = "  - { kind: corner-sofa, hand: left, width: 260, return: 200, depth: 95, place: { wall: north, from: 235 } }\n";
+    let room = judged(sofa);
+    let placed = room.layout.of(PieceId(0)).unwrap();
+    // Back 5 cm off the north wall from 235 to 495 cm; the return on the sitter's left, along the east wall, 5 cm off it.
+    assert!((placed.anchor.x - 4950.0).abs() < 1e-6 && (placed.anchor.y + 50.0).abs() < 1e-6, "{placed:?}");
+    let reach = |way: elbowroom_model::Point| {
+        placed.parts().iter().map(|part| part.support(way)).fold(f64::NEG_INFINITY, f64::max)
+    };
+    assert!((reach(elbowroom_model::Point::new(0.0, -1.0)) - 2050.0).abs() < 1e-6);
+    assert!((reach(elbowroom_model::Point::new(-1.0, 0.0)) + 2350.0).abs() < 1e-6);
+}
+
+#[test]
+fn what_is_needed_and_has_no_place_is_named() {
+    let missing = |pieces: &str| Placement::of(&brief(pieces)).unwrap_err();
+    let sofa = "  - { kind: sofa, width: 200, depth: 90, place: { wall: north, from: 150 } }\n";
+    assert_eq!(missing(&format!("{sofa}  - {{ kind: coffee-table }}\n")), NotPlaced::Pieces(vec![PieceId(1)]));
+    assert_eq!(missing("  - { kind: sofa, needed: false }\n"), NotPlaced::NoSeat);
+    // What is not needed and has no place does not stand.
+    let rug = brief(&format!("{sofa}  - {{ kind: rug, needed: false }}\n"));
+    let placement = Placement::of(&rug).unwrap();
+    assert_eq!(placement.layout(&rug).left_out, [PieceId(1)]);
+}

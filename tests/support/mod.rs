@@ -1,6 +1,7 @@
 //! What several suites share: rooms made by hand or as text, what came of them, and a second checker of results.
 
 pub(crate) mod checker;
+pub(crate) mod dwellings;
 pub(crate) mod plan;
 pub(crate) mod ranked;
 pub(crate) mod remedied;

@@ -13,6 +13,7 @@ mod draw;
 mod files;
 mod house;
 mod judge;
+mod marks;
 mod program;
 mod rank;
 mod readme;

@@ -8,6 +8,7 @@ mod support;
 mod bad_input;
 mod batch;
 mod commands;
+mod composed;
 mod demo_rooms;
 mod draw;
 mod files;

@@ -110,17 +110,28 @@ fn write_wall(text: &mut String, wall: &PlanWall, tongue: Tongue) {
 }
 
 fn write_piece(text: &mut String, piece: &PlanPiece, tongue: Tongue) {
-    let mut row = format!("kind: {}", piece.kind);
-    for (dimension, least, most) in &piece.sizes {
-        let size = if least == most {
-            tongue.number(*least)
-        } else {
-            format!("{}..{}", tongue.number(*least), tongue.number(*most))
-        };
-        write!(row, ", {dimension}: {size}").unwrap();
+    writeln!(text, "{}", piece.row_in(tongue)).unwrap();
+}
+
+impl PlanPiece {
+    /// Its row of a file, with its indent, in millimetres.
+    pub(crate) fn row(&self) -> String {
+        self.row_in(Tongue::Millimetres)
     }
-    for (key, value) in &piece.also {
-        write!(row, ", {key}: {value}").unwrap();
+
+    fn row_in(&self, tongue: Tongue) -> String {
+        let mut row = format!("kind: {}", self.kind);
+        for (dimension, least, most) in &self.sizes {
+            let size = if least == most {
+                tongue.number(*least)
+            } else {
+                format!("{}..{}", tongue.number(*least), tongue.number(*most))
+            };
+            write!(row, ", {dimension}: {size}").unwrap();
+        }
+        for (key, value) in &self.also {
+            write!(row, ", {key}: {value}").unwrap();
+        }
+        format!("  - {{ {row} }}")
     }
-    writeln!(text, "  - {{ {row} }}").unwrap();
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 use std::str::FromStr;
 
-use elbowroom_model::tables::Tables;
+use elbowroom_model::tables::{Profile, Tables};
 use elbowroom_model::{Clearance, Criterion, Hand, PieceKind, Rule, Unit, scenario};
 use elbowroom_model::{Drawn, Front, KeepsClear, Stands};
 use serde::Serialize;
@@ -96,4 +96,17 @@ fn a_clearance_is_a_rule_of_the_same_key() {
     let without_figure = rules.iter().filter(|rule| rule.clearance().is_none());
     assert_eq!(without_figure.count(), rules.len() - Clearance::ALL.len());
     assert!(rules.iter().all(|rule| serde_json::to_value(rule).unwrap() == rule.key()));
+}
+
+/// What is eased where nothing else fits is known by the same mark as a clearance and as a rule, and every profile asks it.
+#[test]
+fn a_clearance_of_comfort_is_a_rule_of_comfort_in_every_profile() {
+    let tables = Tables::built_in().unwrap();
+    for &clearance in Clearance::ALL {
+        assert_eq!(Rule::from(clearance).is_comfort(), clearance.is_comfort(), "{clearance:?}");
+        for profile in [Profile::Snug, Profile::Easy, Profile::Wheelchair] {
+            let figure = tables.rules(profile).figure(clearance).figure;
+            assert!(!clearance.is_comfort() || figure.is_some_and(|figure| figure > 0.0), "{clearance:?} {profile:?}");
+        }
+    }
 }

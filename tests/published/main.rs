@@ -10,6 +10,7 @@ mod support;
 mod program;
 
 mod clearances;
+mod comfort;
 mod rooms;
 mod screens;
 mod sight;

@@ -3,7 +3,7 @@
 use std::cell::OnceCell;
 use std::sync::Arc;
 
-use elbowroom_model::{Dimension, PieceId, Point, Rule};
+use elbowroom_model::{Clearance, Dimension, PieceId, Point, Rule};
 
 use super::aim::Aim;
 use super::branching::standing;
@@ -17,8 +17,8 @@ use super::tolerance::{
     HELD_WITHIN, INDIFFERENT_ORDER, INDIFFERENT_PLAN, SAME_ORDER_PROMISE, SAME_PLAIN_PROMISE, SAME_PLAIN_VALUE,
     SAME_PLAN_PROMISE, SAME_PROMISE, SAME_VALUE,
 };
-use crate::arrangement::Arrangement;
-use crate::composition::{self, Aims, Heart, PlanTerm, TERMS, TermContext, TermCost};
+use crate::arrangement::{Arrangement, Role};
+use crate::composition::{self, Aims, Heart, TERMS, TermContext, TermCost};
 use crate::layout::Layout;
 use crate::program::Engine;
 use crate::rules::comfort::{self, COMFORT};
@@ -167,13 +167,33 @@ impl<'a> Problem<'a> {
         })
     }
 
-    /// What the terms of a plan ask of one state; `None` where no plan is sought.
+    /// What is asked of one state about the heart of the group: by the terms of a plan, where one is sought, and for a clear
+    /// line to a screen beside the main seat.
     pub(super) fn terms_alone(&self, state: usize) -> Option<&Cell> {
-        self.aims.as_ref()?;
-        Some(self.terms[state].get_or_init(|| {
-            let Posed { pose, place } = self.states[state].posed.as_ref();
-            self.terms_cell(|term, context| term.alone(context, pose), place)
-        }))
+        let is_asked = self.aims.is_some() || self.context.screen == Some(Role::ScreenBeside);
+        is_asked.then(|| {
+            self.terms[state].get_or_init(|| {
+                let Posed { pose, place } = self.states[state].posed.as_ref();
+                let mut asked = self.sight_beside(pose);
+                if self.aims.is_some() {
+                    let context = self.term_context();
+                    let terms = TERMS.iter().flat_map(|term| term.alone(&context, pose));
+                    asked.extend(terms.map(|asked| asked.requirement()));
+                }
+                Cell::of(asked.into_iter(), &Ranges { bounds: &self.context.variables.bounds, places: place })
+            })
+        })
+    }
+
+    /// What a piece leaves free before a screen beside the main seat.
+    fn sight_beside(&self, pose: &Pose) -> Vec<Requirement> {
+        let heart = self.term_context().heart;
+        let (Some(main), Some(screen)) = (heart.main, heart.screen) else { return Vec::new() };
+        if self.asked.easing == Easing::Ignored || self.asked.without == Some(Clearance::ScreenSight.into()) {
+            return Vec::new();
+        }
+        let asked = comfort::sight_beside(&self.context, main, screen, pose);
+        asked.into_iter().map(|requirement| self.eased(requirement)).collect()
     }
 
     /// What the terms of a plan ask of two states; `None` where no plan is sought.
@@ -184,18 +204,11 @@ impl<'a> Problem<'a> {
         Some(row[second].get_or_init(|| {
             let (a, b) = (&self.states[first].posed, &self.states[second].posed);
             let places = [a.place, b.place].concat();
-            self.terms_cell(|term, context| term.between(context, &a.pose, &b.pose), &places)
+            let context = self.term_context();
+            let asked = TERMS.iter().flat_map(|term| term.between(&context, &a.pose, &b.pose));
+            let asked = asked.map(|asked| asked.requirement());
+            Cell::of(asked, &Ranges { bounds: &self.context.variables.bounds, places: &places })
         }))
-    }
-
-    fn terms_cell(
-        &self,
-        ask: impl Fn(&dyn PlanTerm, &TermContext<'_>) -> Vec<composition::Asked>,
-        places: &[(usize, (f64, f64))],
-    ) -> Cell {
-        let context = self.term_context();
-        let asked = TERMS.iter().flat_map(|term| ask(*term, &context)).map(|asked| asked.requirement());
-        Cell::of(asked, &Ranges { bounds: &self.context.variables.bounds, places })
     }
 
     /// What the terms of a plan look at.

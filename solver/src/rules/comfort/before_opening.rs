@@ -1,12 +1,12 @@
 //! Nothing but rugs stands close before a doorway or an opening, however wide.
 
-use elbowroom_model::{Clearance, ItemKind, Stance};
+use elbowroom_model::{Clearance, ItemKind, Point, Stance, WallItem};
 
 use super::figure;
 use crate::arrangement::face;
 use crate::geometry::Convex;
-use crate::rules::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
-use crate::site::WallPlace;
+use crate::rules::{Alternative, Cause, LayoutRule, LinearOutline, Pose, Requirement, RuleContext, With, separation};
+use crate::site::{WIDEST_OPENING_WITH_LANDING, WallPlace};
 
 /// Free floor before every doorway and opening.
 #[derive(Debug)]
@@ -19,30 +19,38 @@ impl LayoutRule for BeforeOpening {
         };
         let mut found = Vec::new();
         for (id, item) in context.brief.room.items() {
-            let Some(stance) = stance(&item.kind) else { continue };
-            let Some(WallPlace { left, right, inward }) = context.site.place_of(context.brief, id) else { continue };
-            if stance != Stance::Open && turns_its_back(pose, inward) {
-                continue;
-            }
+            let (ItemKind::Door(_) | ItemKind::Opening(_)) = &item.kind else { continue };
+            let Some(place) = context.site.place_of(context.brief, id) else { continue };
+            let WallPlace { left, right, inward } = place;
             let out = inward * reach;
             let zone = Convex::counter_clockwise([left, right, right + out, left + out]);
+            let beside = if may_be_backed(pose, item, inward) { way_beside(context, pose, place) } else { Vec::new() };
             let cause = Cause { rule: Clearance::BeforeOpening.into(), piece: pose.id, with: With::Item(id) };
-            found.extend(pose.each_part(cause, |part| separation::out_of_polygon(part, &zone)));
+            let ways = |part: &LinearOutline| {
+                separation::out_of_polygon(part, &zone).into_iter().chain(beside.iter().cloned()).collect()
+            };
+            found.extend(pose.each_part(cause, ways));
         }
         found
     }
 }
 
-/// How the room stands to what lies beyond a doorway or an opening; `None` for what is none.
-const fn stance(kind: &ItemKind) -> Option<Stance> {
-    match kind {
-        ItemKind::Door(_) => Some(Stance::Open),
-        ItemKind::Opening(opening) => Some(opening.stance),
-        _ => None,
-    }
+/// A free seat may part the room from what lies behind it, where that is wide and need not be kept in sight.
+fn may_be_backed(pose: &Pose, item: &WallItem, inward: Point) -> bool {
+    let is_passed = match &item.kind {
+        ItemKind::Opening(opening) => item.width > WIDEST_OPENING_WITH_LANDING && opening.stance != Stance::Open,
+        _ => false,
+    };
+    is_passed && pose.wall().is_none() && pose.piece.kind.is_seat() && face(-inward, pose.stand.facing)
 }
 
-/// A free seat that parts the room from what lies behind it.
-fn turns_its_back(pose: &Pose, inward: elbowroom_model::Point) -> bool {
-    pose.wall().is_none() && pose.piece.kind.is_seat() && face(-inward, pose.stand.facing)
+/// A walkway of the opening is left free on one side of the whole piece.
+fn way_beside(context: &RuleContext<'_>, pose: &Pose, WallPlace { left, right, .. }: WallPlace) -> Vec<Alternative> {
+    let walkway = context.brief.rules.get(Clearance::Walkway);
+    let Some(along) = (right - left).unit() else { return Vec::new() };
+    let rows = |towards: Point, end: Point| {
+        let free = |part: &LinearOutline| part.furthest(towards).along(towards).at_most(end.dot(towards) - walkway);
+        Alternative::of_rows(pose.parts.iter().map(free).collect())
+    };
+    vec![rows(along, right), rows(-along, left)]
 }

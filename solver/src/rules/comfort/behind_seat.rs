@@ -1,6 +1,6 @@
 //! Behind a seat there is a wall, a way, or a reason: a slot that is neither wall nor way is none of them.
 
-use elbowroom_model::{Clearance, ItemId, ItemKind, Point, WallItem};
+use elbowroom_model::{Clearance, ItemId, ItemKind, Point, Rule, WallItem};
 
 use super::figure;
 use crate::arrangement::{Role, face};
@@ -94,23 +94,38 @@ fn free(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
     let requirement = |wall: &SiteWall| {
         let reach = |towards: Point| pose.main().reach(towards).shifted(-wall.start.dot(towards));
         let least = |towards: Point| Linear::default().plus(&reach(-towards), -1.0);
-        let (off, low, high) = (least(wall.inward), least(wall.along), reach(wall.along));
+        let back = BackOf { off: least(wall.inward), low: least(wall.along), high: reach(wall.along) };
+        let BackOf { off, low, high } = &back;
         let length = (wall.end - wall.start).norm();
         let rows = [off.at_least(clear), off.at_most(-1.0), low.at_least(length), high.at_most(0.0)];
         let mut alternatives: Vec<Alternative> = rows.map(|row| Alternative::of_rows(vec![row])).into();
         if is_main {
-            alternatives.extend(reasons(context, wall, &low, &high));
+            alternatives.extend(reasons(context, wall, &back));
         } else if face(wall.inward, -pose.stand.facing) {
             alternatives.push(Alternative::of_rows(vec![off.at_most(near)]));
         }
         let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
         Requirement { cause, alternatives }
     };
-    behind.map(requirement).collect()
+    let mut found: Vec<Requirement> = behind.map(requirement).collect();
+    let (from, to) = pose.stretch();
+    let zone = pose.block([&from, &to], [&Linear::constant(-clear), &Linear::default()]);
+    let rule = Rule::Clearance(Clearance::BehindSeat);
+    found.extend(context.off_bodies(&zone, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
+    found
 }
 
-/// A window or doorway of the wall behind the seat.
-fn reasons(context: &RuleContext<'_>, wall: &SiteWall, low: &Linear, high: &Linear) -> Vec<Alternative> {
+/// Where the back of a seat lies to a wall.
+struct BackOf {
+    off: Linear,
+    low: Linear,
+    high: Linear,
+}
+
+/// A window or doorway of the wall behind the seat, with a way between.
+fn reasons(context: &RuleContext<'_>, wall: &SiteWall, back: &BackOf) -> Vec<Alternative> {
+    let BackOf { off, low, high } = back;
+    let passage = context.brief.rules.get(Clearance::Passage);
     let items = context.brief.room.items().filter(|(_, item)| item.wall == wall.id);
     let reason = |(id, item): (ItemId, &WallItem)| {
         if !matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_) | ItemKind::Window(_)) {
@@ -118,7 +133,8 @@ fn reasons(context: &RuleContext<'_>, wall: &SiteWall, low: &Linear, high: &Line
         }
         let (left, right) = stretch_along(context, wall, id)?;
         let common = REASON.min((right - left) / 2.0);
-        Some(Alternative::of_rows(vec![high.at_least(left + common), low.at_most(right - common)]))
+        let rows = vec![high.at_least(left + common), low.at_most(right - common), off.at_least(passage)];
+        Some(Alternative::of_rows(rows))
     };
     items.filter_map(reason).collect()
 }

@@ -49,8 +49,15 @@ pub(super) fn seat_and_screen<'p>(first: &'p Pose, second: &'p Pose) -> Option<(
     }
 }
 
-/// The middle of the screen.
+/// The middle of the front of the screen.
 pub(super) fn middle_of_screen(screen: &Pose) -> LinearPoint {
-    let half = Linear::default().plus(&screen.depth(), 0.5);
-    screen.middle_of_back().moved(screen.stand.facing, &half)
+    screen.middle_of_back().moved(screen.stand.facing, &screen.depth())
+}
+
+/// How long the front of the main run is: of a corner sofa from the return out.
+pub(super) fn length_of_front(seat: &Pose) -> Linear {
+    match seat.hand {
+        Some(_) => seat.width().plus(&seat.depth(), -1.0),
+        None => seat.width(),
+    }
 }

@@ -25,7 +25,10 @@ impl LayoutRule for ScreenSight {
             return Vec::new();
         };
         if let Some((seat, screen)) = seat_and_screen(first, second) {
-            return past_walls(context, seat, screen, half);
+            return past_walls(context, seat, &before(seat, screen, half));
+        }
+        if context.screen != Some(Role::Screen) {
+            return Vec::new();
         }
         match (first.role, second.role) {
             (Role::MainSeat, _) => past_piece(first, second, half),
@@ -35,19 +38,43 @@ impl LayoutRule for ScreenSight {
     }
 }
 
-/// The strip from the seat's front to the screen's, clear of walls and of what is high and fixed.
-fn past_walls(context: &RuleContext<'_>, seat: &Pose, screen: &Pose, half: f64) -> Vec<Requirement> {
-    let (rule, facing) = (Rule::Clearance(Clearance::ScreenSight), seat.stand.facing);
-    let far = screen.main().furthest(-facing).from(&seat.anchor).along(facing);
+/// The strip from the seat's front to the screen's; for a screen beside the rectangle from the middle of the bay to its far
+/// edge.
+fn before(seat: &Pose, screen: &Pose, half: f64) -> LinearOutline {
+    let (facing, along) = (seat.stand.facing, seat.along());
+    let ahead = |towards: Point| screen.main().furthest(towards).from(&seat.anchor).along(facing);
+    if screen.role == Role::ScreenBeside {
+        let aside = screen.main().furthest(-along).from(&axis(seat)).along(along);
+        let across = LinearStretch { way: along, ends: [&Linear::default(), &aside] };
+        let out = LinearStretch { way: facing, ends: [&seat.depth(), &ahead(facing)] };
+        return LinearOutline::block(&axis(seat), across, out);
+    }
     let (left, right) = (Linear::constant(-half), Linear::constant(half));
-    let across = LinearStretch { way: seat.along(), ends: [&left, &right] };
-    let strip = LinearOutline::block(&axis(seat), across, LinearStretch { way: facing, ends: [&seat.depth(), &far] });
+    let across = LinearStretch { way: along, ends: [&left, &right] };
+    LinearOutline::block(&axis(seat), across, LinearStretch { way: facing, ends: [&seat.depth(), &ahead(-facing)] })
+}
+
+/// What a high piece leaves free before a screen beside the main seat.
+pub(crate) fn beside(context: &RuleContext<'_>, seat: &Pose, screen: &Pose, piece: &Pose) -> Vec<Requirement> {
+    let Some(half) = figure(context, Clearance::ScreenSight) else { return Vec::new() };
+    let is_asked = screen.role == Role::ScreenBeside && piece.id != seat.id && piece.id != screen.id;
+    if !is_asked || hides_nothing(piece) {
+        return Vec::new();
+    }
+    let rectangle = before(seat, screen, half);
+    let cause = Cause { rule: Clearance::ScreenSight.into(), piece: piece.id, with: With::Piece(seat.id) };
+    piece.each_part(cause, |part| separation::apart(&rectangle, part, 0.0)).collect()
+}
+
+/// Clear of walls and of what is high and fixed.
+fn past_walls(context: &RuleContext<'_>, seat: &Pose, strip: &LinearOutline) -> Vec<Requirement> {
+    let rule = Rule::Clearance(Clearance::ScreenSight);
     let pockets = context.walls.pockets.iter().map(|(pocket, wall)| Requirement {
         cause: Cause { rule, piece: seat.id, with: wall.map_or(With::Itself, With::Wall) },
-        alternatives: separation::apart(&LinearOutline::fixed(pocket), &strip, 0.0),
+        alternatives: separation::apart(&LinearOutline::fixed(pocket), strip, 0.0),
     });
     let mut found: Vec<Requirement> = pockets.collect();
-    found.extend(context.off_bodies(&strip, seat.id, rule, 0.0, |body| is_high(context, body)));
+    found.extend(context.off_bodies(strip, seat.id, rule, 0.0, |body| is_high(context, body)));
     found
 }
 
@@ -64,7 +91,7 @@ fn is_high(context: &RuleContext<'_>, body: &Body) -> bool {
 
 /// A high piece stands beside the strip, or behind the seat's front.
 fn past_piece(seat: &Pose, piece: &Pose, half: f64) -> Vec<Requirement> {
-    if piece.is_flat() || piece.piece.height_with_screen() <= LOW {
+    if hides_nothing(piece) {
         return Vec::new();
     }
     let (axis, facing) = (axis(seat), seat.stand.facing);
@@ -76,4 +103,8 @@ fn past_piece(seat: &Pose, piece: &Pose, half: f64) -> Vec<Requirement> {
         rows.map(|row| Alternative::of_rows(vec![row])).into()
     };
     piece.each_part(cause, ways).collect()
+}
+
+fn hides_nothing(piece: &Pose) -> bool {
+    piece.is_flat() || piece.piece.height_with_screen() <= LOW
 }

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Point, Rule};
 
-use super::fronts::{axis, middle_of_screen, seat_and_screen};
+use super::fronts::{axis, length_of_front, middle_of_screen, seat_and_screen};
 use crate::arrangement::Role;
 use crate::program::Row;
 use crate::rules::{Cause, LayoutRule, Linear, LinearPoint, Pose, Requirement, RuleContext, With};
@@ -30,7 +30,7 @@ impl LayoutRule for ScreenTurn {
         let front = Run { middle: &axis(seat).moved(seat.stand.facing, &seat.depth()), faces: seat.stand.facing };
         let rows = match (screen.role, seat.return_length()) {
             (Role::ScreenBeside, Some(length)) => beside(seat, screen, &front, &length),
-            _ => turned(screen, &front, EASY_TURN, &seat.width()),
+            _ => turned(screen, &front, EASY_TURN, &length_of_front(seat)),
         };
         vec![Requirement::always(Cause { rule: Rule::ScreenTurn, piece: screen.id, with: With::Piece(seat.id) }, rows)]
     }

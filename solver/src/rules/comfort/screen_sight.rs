@@ -69,11 +69,7 @@ pub(crate) fn beside(context: &RuleContext<'_>, seat: &Pose, screen: &Pose, piec
 /// Clear of walls and of what is high and fixed.
 fn past_walls(context: &RuleContext<'_>, seat: &Pose, strip: &LinearOutline) -> Vec<Requirement> {
     let rule = Rule::Clearance(Clearance::ScreenSight);
-    let pockets = context.walls.pockets.iter().map(|(pocket, wall)| Requirement {
-        cause: Cause { rule, piece: seat.id, with: wall.map_or(With::Itself, With::Wall) },
-        alternatives: separation::apart(&LinearOutline::fixed(pocket), strip, 0.0),
-    });
-    let mut found: Vec<Requirement> = pockets.collect();
+    let mut found = context.inside(strip, seat.id, rule, 0.0);
     found.extend(context.off_bodies(strip, seat.id, rule, 0.0, |body| is_high(context, body)));
     found
 }

@@ -20,10 +20,14 @@ pub enum Term {
     FocusAside,
     /// A fire that much is wished of lies off it.
     FireAside,
-    /// A seat opposite, or the middle of a pair, stands off the axis.
+    /// A seat opposite stands off the axis.
     OppositeAside,
     /// Seats left and right are not mirrored, or two on one side are out of line.
     Mirrored,
+    /// The middle of a pair lies off the axis, or off the table's middle.
+    PairAside,
+    /// The coffee table is over two thirds of its sofa.
+    TableWide,
     /// A seat at one side stands away from the table's middle.
     SideAlong,
     /// A second seat is far from the table.

@@ -1,6 +1,6 @@
 //! What belongs before the main seat lies on its axis: the table, and a liked window or a fire that it faces.
 
-use elbowroom_model::{Criterion, ItemKind, Point, Term, View};
+use elbowroom_model::{Criterion, ItemKind, Point, SeatForm, Term, View};
 
 use super::{Asked, PlanTerm, TermContext};
 use crate::arrangement::{Relation, Role, face};
@@ -11,6 +11,9 @@ use crate::site::WallPlace;
 
 /// From this wish on a fire is wished for.
 const WISHED: f64 = 4.0;
+
+/// A coffee table is at most so much of its sofa (half to two thirds: common practice, no source).
+const SHARE_OF_SOFA: f64 = 2.0 / 3.0;
 
 /// On the axis of the main seat.
 #[derive(Debug)]
@@ -24,11 +27,20 @@ impl PlanTerm for OnAxis {
             (_, Relation::Before { seat }) if seat == main.id => {
                 let aside = pose.middle_of_back().from(&axis(main)).along(main.left());
                 let way = Way::pays_either_way(pose, CostSlot::Aside, Term::TableAside, &aside);
-                vec![Asked::always(Term::TableAside, pose, With::Piece(main.id), way)]
+                let aside = Asked::always(Term::TableAside, pose, With::Piece(main.id), way);
+                std::iter::once(aside).chain(wide(pose, main)).collect()
             }
             _ => Vec::new(),
         }
     }
+}
+
+/// A table is at most two thirds of its sofa; what stands before a corner sofa has its bay.
+fn wide(table: &Pose, sofa: &Pose) -> Option<Asked> {
+    let is_straight = sofa.hand.is_none() && sofa.piece.kind.traits().seat == Some(SeatForm::Straight);
+    let over = table.width().plus(&sofa.width(), -SHARE_OF_SOFA);
+    let way = Way::pays(table, CostSlot::Other, Term::TableWide, &over);
+    is_straight.then(|| Asked::always(Term::TableWide, table, With::Piece(sofa.id), way))
 }
 
 /// The fire, or the widest liked window, that the main seat faces: off its axis.

@@ -61,7 +61,7 @@ impl<'p> Pair<'p> {
     fn amid(&self) -> Vec<Asked> {
         let middle = Linear::default().plus(&self.aside[0], 0.5).plus(&self.aside[1], 0.5);
         vec![
-            self.costs(CostSlot::TwinAside, Term::OppositeAside, &middle),
+            self.costs(CostSlot::TwinAside, Term::PairAside, &middle),
             self.costs(CostSlot::TwinAhead, Term::Mirrored, &self.unlike_ahead()),
         ]
     }
@@ -73,7 +73,7 @@ impl<'p> Pair<'p> {
         let middle = Linear::default().plus(&self.ahead[0], 0.5).plus(&self.ahead[1], 0.5).plus(&at, -1.0);
         vec![
             self.costs(CostSlot::TwinAside, Term::Mirrored, &line),
-            self.costs(CostSlot::TwinAhead, Term::Mirrored, &middle),
+            self.costs(CostSlot::TwinAhead, Term::PairAside, &middle),
         ]
     }
 }

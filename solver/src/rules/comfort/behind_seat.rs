@@ -34,10 +34,14 @@ impl LayoutRule for BehindSeat {
         let Some(near) = figure(context, Clearance::BehindSeat).filter(|_| pose.piece.kind.is_seat()) else {
             return Vec::new();
         };
-        match pose.wall().and_then(|id| context.site.wall(id)) {
+        // A slot is as wide as the wall behind it was measured, and may be by so much wider.
+        let near = (near - context.site.measured_within).max(0.0);
+        let mut found = match pose.wall().and_then(|id| context.site.wall(id)) {
             Some(wall) => vec![at_wall(context, pose, wall, near)],
             None => free(context, pose, near),
-        }
+        };
+        found.extend(behind_return(context, pose, near));
+        found
     }
 
     fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
@@ -64,6 +68,33 @@ fn at_wall(context: &RuleContext<'_>, pose: &Pose, wall: &SiteWall, near: f64) -
     }
     let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
     Requirement { cause, alternatives }
+}
+
+/// The back of a return, which nobody looks behind either: close to its wall, or clear of it.
+fn behind_return(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
+    let has_back = pose.hand.is_some() && !pose.piece.chaise;
+    let Some(part) = pose.parts.get(1).filter(|_| has_back) else { return Vec::new() };
+    let gap = near.max(pose.piece.off_wall);
+    let passage = context.brief.rules.get(Clearance::Passage);
+    let beside = context.site.walls.iter().filter(|wall| face(wall.inward, -pose.along()));
+    let requirement = |wall: &SiteWall| {
+        let reach = |towards: Point| part.reach(towards).shifted(-wall.start.dot(towards));
+        let least = |towards: Point| Linear::default().plus(&reach(-towards), -1.0);
+        let (off, low, high) = (least(wall.inward), least(wall.along), reach(wall.along));
+        let length = (wall.end - wall.start).norm();
+        let clear = [off.at_least(passage), off.at_most(-1.0), low.at_least(length), high.at_most(0.0)];
+        let mut alternatives = vec![Alternative::of_rows(vec![off.at_most(gap)])];
+        alternatives.extend(clear.map(|row| Alternative::of_rows(vec![row])));
+        for (id, item) in context.brief.room.items().filter(|(_, item)| item.wall == wall.id) {
+            let Some(needs) = held_off(context, pose, &item.kind).filter(|needs| *needs > gap) else { continue };
+            let Some((left, right)) = stretch_along(context, wall, id) else { continue };
+            let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right), high.at_least(left)];
+            alternatives.push(Alternative::of_rows(rows));
+        }
+        let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
+        Requirement { cause, alternatives }
+    };
+    beside.map(requirement).collect()
 }
 
 /// How far off the wall something on it holds a seat.

@@ -46,6 +46,7 @@ mod stands_at;
 pub mod survey;
 pub mod tables;
 mod unit;
+mod used_floor;
 pub mod way_in;
 mod wishes;
 pub(crate) mod yaml;
@@ -63,4 +64,5 @@ pub use room::{Fixed, FixedId, ItemId, Residual, Room, Survey, Wall, WallId, Wal
 pub use rules::{Clearance, ClearanceFigure, Rule, Rules};
 pub use stands_at::{BackOf, StandsAt};
 pub use unit::{Rounding, Unit};
+pub use used_floor::UsedFloor;
 pub use wishes::{Criterion, Wishes};

@@ -33,6 +33,10 @@ pub enum Rule {
     ScreenTurn,
     /// The back of a return keeps the gap of a seat from its wall.
     ReturnOffWall,
+    /// The floor before a fixed thing that people use stays clear.
+    Use,
+    /// It stands where the file holds it.
+    Held,
     /// Within the sizes it may have: its range, its steps, the size of another.
     Size,
     /// No larger than is asked for.
@@ -65,7 +69,7 @@ impl Rule {
     #[must_use]
     pub const fn is_comfort(self) -> bool {
         match self {
-            Self::ScreenTurn | Self::ReturnOffWall => true,
+            Self::ScreenTurn | Self::ReturnOffWall | Self::Use => true,
             Self::Clearance(clearance) => clearance.is_comfort(),
             _ => false,
         }

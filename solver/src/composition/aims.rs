@@ -63,6 +63,7 @@ impl Aims {
         let sofa = main_width(brief, site, arrangement);
         let aims = |(id, piece): (PieceId, &Piece)| {
             let wanted = |dimension| match dimension {
+                _ if brief.aimed(piece, dimension).is_some() => brief.aimed(piece, dimension).unwrap_or_default(),
                 Dimension::Width if id == arrangement.main_seat => sofa,
                 Dimension::Width if piece.kind.stands_before_seat() => table_width(brief, arrangement, piece, sofa),
                 _ => piece.range(dimension).map_or(0.0, |range| range.usual),

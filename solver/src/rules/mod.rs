@@ -17,6 +17,7 @@ mod facing;
 mod free_standing;
 mod fronts;
 mod group;
+mod held;
 mod keep_clear;
 mod layout_rule;
 mod linear;
@@ -61,6 +62,7 @@ pub static RULES: &[&dyn LayoutRule] = &[
     &fronts::FreeFronts,
     &group::Group,
     &free_standing::FreeStanding,
+    &held::Held,
     &sizes_of_kind::Steps,
     &sizes_of_kind::Alike,
     &turning_circle::TurningCircle,

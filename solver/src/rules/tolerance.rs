@@ -31,6 +31,9 @@ pub(super) const WITHIN_CONE: f64 = 1e-12;
 /// Coefficients nearer to each other than this are one: they are products of the same cosines.
 pub(super) const SAME_TERM: f64 = 1e-12;
 
+/// Two unit vectors point the same way where their cosine is more than this: a degree.
+pub(super) const SAME_WAY: f64 = 0.999_8;
+
 /// A place nearer to a mouth's end than this stands at it, mm.
 pub(super) const AT_END: f64 = 1e-3;
 

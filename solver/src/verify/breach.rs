@@ -84,6 +84,10 @@ pub enum Wrong {
     NoReasonBehind,
     /// The back of its return is too near to a wall.
     ReturnTooNear,
+    /// It stands before the second where people use it.
+    BeforeUsed,
+    /// It stands elsewhere than the file holds it.
+    NotInItsPlace,
     /// It is told to be eased, and is never.
     Eased,
     /// There is no circle to turn in.

@@ -15,6 +15,7 @@ mod envelope;
 mod fronts;
 mod group;
 mod growth;
+mod held;
 mod inside;
 mod mouth;
 mod off_wall;
@@ -48,6 +49,7 @@ pub fn verify(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangem
     let mut breaches = sizes::breaches(&scene, layout);
     breaches.extend(standing(&scene));
     breaches.extend(table::out_of_place(&scene));
+    breaches.extend(held::breaches(&scene));
     breaches.extend(turning::breaches(&scene, layout));
     let comforts = comfort::measures(&scene);
     breaches.extend(Eased::of(layout, &comforts).breaches(&comforts));

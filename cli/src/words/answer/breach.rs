@@ -83,44 +83,8 @@ const fn is_short_of_it(wrong: Wrong) -> bool {
 const fn size(wrong: Wrong) -> Option<Dimension> {
     match wrong {
         Wrong::NoSize(size) | Wrong::SizeOutOfRange(size) | Wrong::CanGrow(size) => Some(size),
-        Wrong::LeftOut
-        | Wrong::PastWall
-        | Wrong::Overlap
-        | Wrong::InZone
-        | Wrong::NoWall
-        | Wrong::Askew
-        | Wrong::TooNear
-        | Wrong::TooFarOff
-        | Wrong::PastEnd
-        | Wrong::FrontsTooNear
-        | Wrong::BeforeFront
-        | Wrong::WallBeforeFront
-        | Wrong::TableTooNear
-        | Wrong::TableBeside
-        | Wrong::TableNearReturn
-        | Wrong::TableTooFar
-        | Wrong::BeforeTable
-        | Wrong::NoLegRoom
-        | Wrong::FrontClosed
-        | Wrong::SeatsTouch
-        | Wrong::TableOffAxis
-        | Wrong::ScreenOffAxis
-        | Wrong::ScreenTurned
-        | Wrong::BeforeScreen
-        | Wrong::NoWallBehind
-        | Wrong::BeforeOpening
-        | Wrong::SlotBehind
-        | Wrong::NoReasonBehind
-        | Wrong::ReturnTooNear
-        | Wrong::Eased
-        | Wrong::NoCircle
-        | Wrong::CircleNotFree
-        | Wrong::CircleNotReached
-        | Wrong::NoRoute
-        | Wrong::RouteTooNarrow
-        | Wrong::RouteNeedsOther
-        | Wrong::RouteNarrower
-        | Wrong::RouteWider => None,
+        // All others are of no size.
+        _ => None,
     }
 }
 
@@ -156,6 +120,8 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::BeforeScreen => "stands between the screen and",
         Wrong::NoWallBehind => "has too little wall behind it at",
         Wrong::BeforeOpening => "stands too near before",
+        Wrong::BeforeUsed => "stands in the way of whoever uses",
+        Wrong::NotInItsPlace => "does not stand where it is held",
         Wrong::SlotBehind => "leaves a slot that is no way before",
         Wrong::NoReasonBehind => "stands free, with neither room nor a reason behind it, before",
         Wrong::ReturnTooNear => "has the back of its return too near to",

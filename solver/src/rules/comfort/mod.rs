@@ -7,6 +7,7 @@ mod between_seats;
 mod easing;
 mod front_open;
 mod fronts;
+mod in_use;
 mod leg_room;
 mod return_off_wall;
 mod screen_axis;
@@ -36,6 +37,7 @@ pub(crate) static COMFORT: &[&dyn LayoutRule] = &[
     &before_opening::BeforeOpening,
     &behind_seat::BehindSeat,
     &return_off_wall::ReturnOffWall,
+    &in_use::InUse,
 ];
 
 /// The figure of a clearance, mm; `None` where it is switched off.

@@ -7,6 +7,7 @@ mod between_seats;
 mod eased;
 mod edge;
 mod front_open;
+mod in_use;
 mod leg_room;
 mod measure;
 mod return_off_wall;
@@ -38,7 +39,7 @@ struct Comfort {
     when_smaller: bool,
 }
 
-const RULES: [Comfort; 11] = [
+const RULES: &[Comfort] = &[
     Comfort { rule: Rule::Clearance(Clearance::LegRoom), measures: leg_room::measures, when_smaller: true },
     Comfort { rule: Rule::Clearance(Clearance::FrontOpen), measures: front_open::measures, when_smaller: false },
     Comfort { rule: Rule::Clearance(Clearance::BetweenSeats), measures: between_seats::measures, when_smaller: true },
@@ -53,6 +54,7 @@ const RULES: [Comfort; 11] = [
         when_smaller: false,
     },
     Comfort { rule: Rule::Clearance(Clearance::BehindSeat), measures: behind_seat::measures, when_smaller: false },
+    Comfort { rule: Rule::Use, measures: in_use::measures, when_smaller: true },
     Comfort { rule: Rule::ReturnOffWall, measures: return_off_wall::measures, when_smaller: true },
 ];
 

@@ -209,6 +209,7 @@ fn try_one<'a>(
         layout: &plan.layout,
         routes: &routes,
         main_seat: arrangement.main_seat,
+        composition: Some(&plan.composition),
     };
     let mut judgements = part(watch, Part::Criteria, || criteria::judge(&in_room));
     // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.

@@ -1,7 +1,7 @@
 //! Screens: sizes of 16:9 pictures and the distances that published rules give.
 
 use elbowroom_model::{screen_height, screen_width};
-use elbowroom_solver::criteria::screen::{HIGH_DEFINITION, ULTRA_HIGH_DEFINITION, distance_filling};
+use elbowroom_solver::criteria::screen::{HEAD_TURN, HIGH_DEFINITION, ULTRA_HIGH_DEFINITION, distance_filling};
 
 const INCH: f64 = 25.4;
 
@@ -60,4 +60,13 @@ fn one_arc_minute_a_line_gives_the_picture_heights_in_use() {
         assert!((exact - heights).abs() < 1e-3, "{exact}");
         assert!((exact / in_use - 1.0).abs() < 0.07);
     }
+}
+
+/// P: NUREG-0700 rev. 3, 11.3.1.2-2 (from MIL-STD-1472G): turns of the head to 15 degrees are preferred, to 35 allowed, to 60
+/// where the head may turn; second-hand: 45 is natural (Architectural Institute of Japan, handbook 3, 1980, p. 42).
+#[test]
+fn a_head_turn_is_graded_where_the_published_limits_are() {
+    assert_eq!([HEAD_TURN.at(0.0), HEAD_TURN.at(15.0)], [1.0, 1.0]);
+    assert!(HEAD_TURN.at(16.0) < 1.0 && HEAD_TURN.at(35.0) > 0.75 && HEAD_TURN.at(45.0) == 0.5);
+    assert_eq!([HEAD_TURN.at(60.0), HEAD_TURN.at(90.0)], [0.0, 0.0]);
 }

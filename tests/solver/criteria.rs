@@ -1,6 +1,7 @@
 //! What must hold of `criteria`.
 
 mod absent;
+mod composed;
 mod group;
 mod heart;
 mod laws;

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Price, Rule, Term, tables};
 
-use super::told::TermCost;
+use super::term_cost::TermCost;
 use crate::program::Row;
 use crate::rules::{Alternative, Cause, CostSlot, Linear, Pose, Requirement, TOLERANCE, With};
 

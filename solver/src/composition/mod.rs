@@ -16,13 +16,14 @@ mod screen;
 mod second_seats;
 mod small;
 mod storage;
+mod term_cost;
 mod told;
 mod worth;
 
 pub(crate) use aims::Aims;
 pub(crate) use asked::Asked;
 pub(crate) use heart::Heart;
-pub use told::TermCost;
+pub use term_cost::TermCost;
 pub(crate) use told::told;
 pub(crate) use worth::worth;
 

@@ -1,36 +1,11 @@
 //! What each term costs a plan that was found.
 
-use elbowroom_model::{PieceId, Term};
-
+use super::term_cost::TermCost;
 use super::{Asked, TERMS, TermContext};
-use crate::answer::{Thing, other};
-use crate::rules::{Pose, With};
+use crate::rules::Pose;
 
 /// What costs less than this is not told.
 const WORTH_TELLING: f64 = 1.0;
-
-/// What one term costs.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct TermCost {
-    /// The term.
-    pub term: Term,
-    /// The piece that pays.
-    pub piece: PieceId,
-    /// What it stands to.
-    pub with: With,
-    /// By how much it is off beyond what is free, mm; 0 where that is no length.
-    pub off: f64,
-    /// What it costs, in millimetres of shortfall of a piece that counts 3.
-    pub cost: f64,
-}
-
-impl TermCost {
-    /// What the piece stands to.
-    #[must_use]
-    pub fn other(&self) -> Thing {
-        other(self.piece, self.with)
-    }
-}
 
 /// All terms that cost a plan something, what costs most first.
 pub(crate) fn told(context: &TermContext<'_>, poses: &[&Pose], values: &[f64]) -> Vec<TermCost> {

@@ -15,8 +15,12 @@ use super::sight::angle_between;
 use super::tolerance::SAME_ANGLE;
 use super::yardstick::Yardstick;
 
-/// How far a seat is turned from the fire, degrees, to score (common practice, no source).
-const TURN: Curve = Curve(&[(0.0, 100.0), (45.0, 95.0), (90.0, 60.0), (180.0, 0.0)]);
+/// A seat that is turned from the fire by more has it behind, degrees (ours, no source).
+const BEHIND: f64 = 100.0;
+
+/// How far a seat is turned from the fire, degrees, to share of its marks (common practice, no source): who has it behind
+/// has nothing of it.
+const TURN: Curve = Curve(&[(0.0, 1.0), (45.0, 0.95), (90.0, 0.6), (BEHIND, 0.0)]);
 
 /// Distance from the fire, mm, to score: the 10 ft of a conversation group (HUD 1973, published); the rest ours.
 const DISTANCE: Curve = Curve(&[(600.0, 40.0), (1200.0, 100.0), (3048.0, 100.0), (4500.0, 40.0), (6500.0, 0.0)]);
@@ -24,8 +28,8 @@ const DISTANCE: Curve = Curve(&[(600.0, 40.0), (1200.0, 100.0), (3048.0, 100.0),
 /// How far a chair stands aside of the hearth or before it, mm, to share of flanking it (ours, no source).
 const FLANKS: Curve = Curve(&[(0.0, 1.0), (1800.0, 1.0), (3000.0, 0.0)]);
 
-/// What the parts count (ours, no source).
-const OF_TURN: f64 = 0.6;
+/// What the parts count of a seat that is turned to the fire (ours, no source).
+const TURNED: f64 = 60.0;
 const OF_DISTANCE: f64 = 0.4;
 
 /// What chairs on both sides of the hearth add, of the way to full marks (ours, no source).
@@ -33,12 +37,6 @@ const FLANKED: f64 = 0.25;
 
 /// Chairs that flank the hearth by more than this are worth saying: more than one of them (ours, no source).
 const WORTH_SAYING: f64 = 0.5;
-
-/// A seat that is turned from the fire by more has its back to it, degrees (ours, no source).
-const BACK_TO_IT: f64 = 120.0;
-
-/// A main seat that is turned from the fire by more has it behind, degrees (ours, no source).
-const BEHIND: f64 = 100.0;
 
 /// What fireside is made of: the fire that the seats gather about best.
 #[derive(Debug, Clone, PartialEq)]
@@ -51,7 +49,7 @@ pub struct FiresideFinding {
     pub distance: f64,
     /// Angle between the way the main seat faces and the way to the fire from its middle, degrees.
     pub main_turn: f64,
-    /// Places with their back to it.
+    /// Places that have it behind.
     pub backs: usize,
     /// All places.
     pub places: usize,
@@ -116,9 +114,9 @@ struct Gathering {
     /// The same of the main seat.
     main_turn: f64,
     distance: f64,
-    turned: f64,
-    near: f64,
-    /// Places with their back to it.
+    /// Mean of what the places have of it, 0 to 100.
+    marks: f64,
+    /// Places that have it behind.
     backs: usize,
     /// How well chairs flank the hearth, 0 to 1.
     flanked: f64,
@@ -134,20 +132,18 @@ impl Gathering {
             angle: places.mean(turn),
             main_turn: angle_between(group.main.facing, fire.front - middle_eye(group.main)),
             distance: places.mean(far),
-            turned: places.mean(|place| TURN.at(turn(place))),
-            near: places.mean(|place| DISTANCE.at(far(place))),
-            backs: places.iter().filter(|place| turn(place) > BACK_TO_IT).count(),
+            marks: places.mean(|place| TURN.at(turn(place)) * (TURNED + OF_DISTANCE * DISTANCE.at(far(place)))),
+            backs: places.iter().filter(|place| turn(place) > BEHIND + SAME_ANGLE).count(),
             flanked: flanked(context, fire),
         }
     }
 
     fn score(&self) -> f64 {
-        let gathered = OF_TURN * self.turned + OF_DISTANCE * self.near;
-        gathered + FLANKED * self.flanked * (100.0 - gathered)
+        self.marks + FLANKED * self.flanked * (100.0 - self.marks)
     }
 }
 
-/// Chairs on either side before the hearth, turned in: 1 where there is one on each side, a half for one.
+/// Chairs on either side before the hearth, turned in and to the fire: 1 where there is one on each side, a half for one.
 fn flanked(context: &CriteriaContext, fire: &Fire) -> f64 {
     let along = fire.inward.left();
     let mut sides = [0.0_f64; 2];
@@ -155,7 +151,7 @@ fn flanked(context: &CriteriaContext, fire: &Fire) -> f64 {
         let way = chair.main().middle() - fire.front;
         let (aside, before) = (way.dot(along), way.dot(fire.inward));
         let turned_in = (-chair.facing.dot(along) * aside.signum()).max(0.0);
-        let near = FLANKS.at(aside.abs()) * FLANKS.at(before.abs());
+        let near = FLANKS.at(aside.abs()) * FLANKS.at(before.abs()) * TURN.at(angle_between(chair.facing, -way));
         let side = usize::from(aside > 0.0);
         sides[side] = sides[side].max(turned_in * near);
     }

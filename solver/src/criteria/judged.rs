@@ -81,4 +81,6 @@ pub enum Missing {
     Window,
     /// A fireplace.
     Fireplace,
+    /// A window, a radiator or a socket.
+    NothingToKeep,
 }

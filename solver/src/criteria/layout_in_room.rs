@@ -2,6 +2,7 @@
 
 use elbowroom_model::{Brief, PieceId};
 
+use crate::composition::TermCost;
 use crate::layout::Layout;
 use crate::routes::Route;
 use crate::site::Site;
@@ -19,4 +20,7 @@ pub struct LayoutInRoom<'a> {
     pub routes: &'a [Route],
     /// The main seat.
     pub main_seat: PieceId,
+    /// What each term of a plan costs it; `None` where no search laid it out, and only what lies off the main seat's axis
+    /// is measured.
+    pub composition: Option<&'a [TermCost]>,
 }

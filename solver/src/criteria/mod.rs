@@ -15,14 +15,17 @@ use judged::Judged;
 use yardstick::Yardstick;
 
 pub mod across;
+mod across_group;
 pub mod arrival;
 mod criteria_context;
 pub mod curve;
 mod glare;
+mod grid;
 pub mod isovist;
 mod judged;
 mod layout_in_room;
 pub mod obstacles;
+mod on_axis;
 mod on_wall;
 mod one_or_more;
 pub mod seat_places;
@@ -30,6 +33,7 @@ pub mod sight;
 pub mod sun;
 mod tolerance;
 mod walk_line;
+pub mod walked_floor;
 mod yardstick;
 
 pub mod balance;

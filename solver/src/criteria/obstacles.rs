@@ -11,7 +11,7 @@ use crate::site::{BodyId, Site};
 const BACK: f64 = 200.0;
 
 /// Thickness taken for a screen, mm (common practice, no source).
-const SCREEN: f64 = 60.0;
+pub(super) const SCREEN: f64 = 60.0;
 
 /// What an obstacle belongs to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,7 +1,8 @@
-//! Screen: how far and how far off its axis the seats are, and what light falls on it.
+//! Screen: how far the sitters turn their heads to it, what stands before it, how far and how far off its axis the seats are,
+//! and what light falls on it.
 //!
-//! The farthest seat rests on SMPTE EG 18, the nearest on ITU-R BT.1127, the angle off the axis on ITU-R BT.500; a screen square
-//! to the windows on workplace guides.
+//! The turn of the head rests on NUREG-0700, the farthest seat on SMPTE EG 18, the nearest on ITU-R BT.1127, the angle off the
+//! axis on ITU-R BT.500; a screen square to the windows on workplace guides.
 
 use elbowroom_model::{Brief, ItemId, ItemKind, Piece, PieceId, PieceKind, Point, screen_height, screen_width};
 
@@ -9,10 +10,11 @@ use super::criteria_context::CriteriaContext;
 use super::curve::Curve;
 use super::glare::{Light, ScreenPlace};
 use super::judged::{Absent, FigureUnit, Judged, Missing};
+use super::obstacles::{SCREEN, Whose};
 use super::on_wall::OnWall;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye};
-use super::sight::angle_between;
-use super::tolerance::SAME_ANGLE;
+use super::sight::{Target, angle_between};
+use super::tolerance::{IN_FRONT, SAME_ANGLE};
 use super::yardstick::Yardstick;
 use crate::layout::Placed;
 
@@ -28,14 +30,21 @@ pub const ULTRA_HIGH_DEFINITION: f64 = 1.5;
 /// Angle off the axis of the screen, degrees, to score: 30 is the limit of ITU-R BT.500 (from memory), the rest ours.
 const OFF_AXIS: Curve = Curve(&[(0.0, 100.0), (30.0, 100.0), (60.0, 40.0), (90.0, 0.0)]);
 
-/// How far a sitter turns to the screen, degrees, to score (common practice, no source).
-const TURN: Curve = Curve(&[(0.0, 100.0), (30.0, 100.0), (90.0, 30.0), (180.0, 0.0)]);
+/// How far a sitter turns the head to the screen, degrees, to share: NUREG-0700 rev. 3, 11.3.1.2-2 (published; from
+/// MIL-STD-1472G) prefers 15, allows 35, and 60 where the head may turn; 45 is easy (Architectural Institute of Japan,
+/// handbook 3, 1980, second-hand). The shares are ours: full, good, half, nothing.
+pub const HEAD_TURN: Curve = Curve(&[(0.0, 1.0), (15.0, 1.0), (35.0, 0.8), (45.0, 0.5), (60.0, 0.0)]);
 
-/// What the parts count (ours, no source).
-const DISTANCE: f64 = 0.35;
-const AXIS: f64 = 0.2;
-const TURNED: f64 = 0.2;
-const LIGHT: f64 = 0.25;
+/// What the parts count for one who sees the screen with ease (ours, no source).
+const DISTANCE: f64 = 0.45;
+const AXIS: f64 = 0.25;
+const LIGHT: f64 = 0.3;
+
+/// A place that sees less of the picture is worth saying, share (ours, no source).
+const CLEAR: f64 = 0.95;
+
+/// Height over width of a picture, where its size is not known: 16:9.
+const PICTURE: f64 = 9.0 / 16.0;
 
 /// What a screen over a fire takes off (ours, no source).
 const OVER_FIRE: f64 = 40.0;
@@ -71,6 +80,10 @@ pub struct ScreenFinding {
     pub worst_off_axis: f64,
     /// The sitter who turns the head to it least turns it by this, degrees.
     pub least_turn: f64,
+    /// The one who turns it most turns it by this, degrees.
+    pub largest_turn: f64,
+    /// What the place that sees least of it has before it; `None` where all see it clear.
+    pub hidden: Option<HiddenPicture>,
     /// The window that it mirrors most.
     pub mirrored: Option<ItemId>,
     /// The window behind it that dazzles most.
@@ -84,6 +97,15 @@ impl ScreenFinding {
     pub(crate) fn seats_anyone_within(&self, degrees: f64) -> bool {
         self.least_turn <= degrees + SAME_ANGLE
     }
+}
+
+/// What a seat place does not see of a picture.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HiddenPicture {
+    /// Share of it, 0 to 1.
+    pub share: f64,
+    /// What hides it; `None`: a wall.
+    pub by: Option<Whose>,
 }
 
 /// Distances that suit a screen.
@@ -106,8 +128,8 @@ pub enum Hung {
     OverFire,
 }
 
-/// The yardstick. Where no media unit stands there is no screen to watch, and where no seat stands nobody watches it:
-/// either counts nothing.
+/// The yardstick. Whoever turns the head far, or has something before the picture, has so much less of all the rest. Where no
+/// media unit stands there is no screen to watch, and where no seat stands nobody watches it: either counts nothing.
 pub(super) struct Screen;
 
 impl Yardstick for Screen {
@@ -125,20 +147,23 @@ impl Yardstick for Screen {
             return Judged::absent(Absent::Screen(*unit));
         };
         let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
-        let viewers = group.places.map(|place| watched.from(place));
-        let seen = viewers.mean(|viewer| watched.score_of(viewer));
-        let light = Light::of(context, middle_eye(group.main), &watched.screen());
+        let viewers = group.places.map(|place| watched.from(context, place));
+        let light = Light::of(context, &watched.screen());
+        let seen = viewers.mean(|viewer| watched.score_of(viewer, &light));
         let over_fire = over_fire(context, &watched);
         let distance = (watched.middle - middle_eye(group.main)).norm();
         let lift = watched.lift(distance);
         let lifted = LIFTED.at(lift - EASY_LIFT);
-        let score = (seen + LIGHT * light.score() - OVER_FIRE * over_fire - lifted).max(0.0);
+        let score = (seen - OVER_FIRE * over_fire - lifted).max(0.0);
+        let worst_seen = viewers.best_by(|viewer| viewer.hidden.share);
         let finding = ScreenFinding {
             seat: group.main.piece,
             distance,
             suits: watched.piece.screen.map(Suits::of),
             worst_off_axis: viewers.iter().map(|viewer| viewer.off_axis).fold(0.0, f64::max),
             least_turn: viewers.iter().map(|viewer| viewer.turn).fold(f64::INFINITY, f64::min),
+            largest_turn: viewers.iter().map(|viewer| viewer.turn).fold(0.0, f64::max),
+            hidden: Some(worst_seen.hidden).filter(|hidden| 1.0 - hidden.share < CLEAR),
             mirrored: light.mirrored.worth_saying(),
             dazzles: light.behind.worth_saying(),
             hung: if over_fire > 0.0 {
@@ -176,6 +201,7 @@ struct Viewer {
     off_axis: f64,
     /// Degrees between the way the seat faces and the way to the screen.
     turn: f64,
+    hidden: HiddenPicture,
 }
 
 impl<'a> Watched<'a> {
@@ -189,16 +215,36 @@ impl<'a> Watched<'a> {
         ScreenPlace { middle: self.middle, facing: self.placed.facing }
     }
 
-    fn from(&self, place: &SeatPlace) -> Viewer {
-        let way = self.middle - place.eye;
-        let off_axis = angle_between(self.placed.facing, -way);
-        Viewer { distance: way.norm(), off_axis, turn: angle_between(place.facing, way) }
+    /// The picture, on the front of the screen.
+    fn picture(&self) -> Target {
+        let width = self.piece.screen.map_or(self.placed.size.width, screen_width);
+        let height = self.piece.screen.map_or(PICTURE * width, screen_height);
+        let middle = self.middle + self.placed.facing * (SCREEN / 2.0 + IN_FRONT);
+        let aside = self.placed.left() * (width / 2.0);
+        Target {
+            left: middle - aside,
+            right: middle + aside,
+            foot: self.piece.height,
+            head: self.piece.height + height,
+        }
     }
 
-    /// All of a place's score but the light.
-    fn score_of(&self, viewer: &Viewer) -> f64 {
+    fn from(&self, context: &CriteriaContext, place: &SeatPlace) -> Viewer {
+        let way = self.middle - place.eye;
+        let seen = context.seen_from(place, &self.picture());
+        Viewer {
+            distance: way.norm(),
+            off_axis: angle_between(self.placed.facing, -way),
+            turn: angle_between(place.facing, way),
+            hidden: HiddenPicture { share: (seen.before - seen.share).clamp(0.0, 1.0), by: seen.hidden_by },
+        }
+    }
+
+    /// What a place has of the screen, 0 to 100.
+    fn score_of(&self, viewer: &Viewer, light: &Light) -> f64 {
         let distance = self.piece.screen.map_or(100.0, |diagonal| Curve(&distances(diagonal)).at(viewer.distance));
-        DISTANCE * distance + AXIS * OFF_AXIS.at(viewer.off_axis) + TURNED * TURN.at(viewer.turn)
+        let picture = DISTANCE * distance + AXIS * OFF_AXIS.at(viewer.off_axis) + LIGHT * light.score();
+        HEAD_TURN.at(viewer.turn) * (1.0 - viewer.hidden.share) * picture
     }
 
     /// How far the middle of the picture lies above the eyes, degrees.

@@ -1,4 +1,4 @@
-//! Seats: how many sit here, how near the pieces come to the sizes people usually want, and where a cup can stand.
+//! Seats: how many sit here, how near the pieces as planned come to the sizes people usually want, and where a cup can stand.
 //!
 //! Usual sizes are those of `model/data/sizes.yaml`, places those of [`super::seat_places`]; a surface at hand is common practice.
 
@@ -29,7 +29,7 @@ const SURFACES: f64 = 0.2;
 pub struct SeatsFinding {
     /// Seat places.
     pub places: usize,
-    /// The sizes against the usual ones, 0 to 1.
+    /// The planned sizes against the usual ones, 0 to 1: what could be larger counts no more.
     pub sizes: f64,
     /// Places with a surface at hand.
     pub with_surface: usize,

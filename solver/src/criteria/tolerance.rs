@@ -44,3 +44,6 @@ pub(super) const SAME_PLACE: f64 = 1.0;
 
 /// A share that is whole but for rounding of what it is worked out from.
 pub(super) const WHOLE: f64 = 0.999;
+
+/// How far before the front of a screen its picture is looked at, mm: its own body then hides nothing of it.
+pub(super) const IN_FRONT: f64 = 1.0;

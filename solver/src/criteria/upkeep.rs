@@ -2,7 +2,7 @@
 //!
 //! The length of a cord rests on NEC 210.52; the rest is common practice.
 
-use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, Point, Socket};
+use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, PieceKind, Point, Socket, WallItem};
 
 use super::criteria_context::CriteriaContext;
 use super::curve::{Curve, mean, weighted_mean};
@@ -65,7 +65,7 @@ pub struct UpkeepFinding {
     pub cords: Vec<CordFault>,
 }
 
-/// What is wrong with the cord of a piece, .
+/// What is wrong with the cord of a piece.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum CordFault {
     /// The best socket is farther than a cord.
@@ -86,23 +86,25 @@ pub enum CordFault {
     },
 }
 
-/// The yardstick. What a room has not got, and what needs no power, is not counted; with nothing to keep all is well.
+/// The yardstick. What a room has not got, and what needs no power, is not counted; with nothing else to keep the floor behind
+/// the seats is.
 pub(super) struct Upkeep;
 
 impl Yardstick for Upkeep {
     type Subject<'a> = ();
     type Finding = UpkeepFinding;
 
-    /// There is always something to keep.
-    fn subject(_brief: &Brief) -> Result<(), Missing> {
-        Ok(())
+    fn subject(brief: &Brief) -> Result<(), Missing> {
+        let is_kept =
+            |item: &WallItem| matches!(item.kind, ItemKind::Window(_) | ItemKind::Radiator(_) | ItemKind::Socket(_));
+        if brief.room.items().any(|(_, item)| is_kept(item)) { Ok(()) } else { Err(Missing::NothingToKeep) }
     }
 
     fn judge<'a>(context: &CriteriaContext<'a>, (): &()) -> Judged<Self::Finding> {
         let radiators = radiators(context);
         let windows = reached_windows(context);
         let cords: Vec<Cord> = cords(context);
-        let cleaning = mean(seats_at_walls(context).map(|gap| CLEANING.at(gap)));
+        let cleaning = mean(behind_seats(context).map(|gap| CLEANING.at(gap)));
         let free = mean(radiators.iter().map(|kept| kept.share));
         let open = mean(windows.iter().map(|kept| kept.share));
         let fed = mean(cords.iter().map(Cord::share));
@@ -180,18 +182,30 @@ fn reach(context: &CriteriaContext, window: &OnWall) -> f64 {
     1.0 - taken.sum::<f64>().min(1.0)
 }
 
-/// Gaps behind the seats that stand at a wall, mm.
-fn seats_at_walls(context: &CriteriaContext) -> impl Iterator<Item = f64> {
-    let seats = context
-        .in_room
-        .layout
-        .placed
-        .iter()
-        .filter(|placed| context.brief().piece(placed.piece).is_some_and(|piece| piece.kind.is_seat()));
-    seats.filter_map(|placed| {
-        let wall = context.brief().room.wall(placed.at_wall?)?;
-        Some((placed.anchor - wall.start).dot(wall.inward()).max(0.0))
-    })
+/// Clear floor behind each seat, at a wall or free, mm.
+fn behind_seats(context: &CriteriaContext) -> impl Iterator<Item = f64> {
+    let walls: Vec<Segment> = context.brief().room.walls().map(|(_, wall)| wall.into()).collect();
+    context.placed(PieceKind::is_seat).filter_map(move |(_, seat)| behind(seat, &walls))
+}
+
+/// From the back of a seat to the nearest wall straight behind it, mm; `None` where there is none.
+fn behind(seat: &Placed, walls: &[Segment]) -> Option<f64> {
+    let (middle, half) = (seat.back_middle(), seat.size.width / 2.0);
+    let along = |place: Point| (place - middle).dot(seat.left());
+    let nearest = |wall: &Segment| {
+        let (from, to) = (along(wall.start), along(wall.end));
+        // What runs along an end of the seat is beside it.
+        if from.max(to) < SAME_PLACE - half || from.min(to) > half - SAME_PLACE {
+            return None;
+        }
+        // The wall's part before the width of the back; of one that runs straight away from it, both ends.
+        let share =
+            |side: f64| if (to - from).abs() > SAME_PLACE { (side - from) / (to - from) } else { side.signum() };
+        let off = |share: f64| (middle - wall.at(share.clamp(0.0, 1.0))).dot(seat.facing);
+        let (one, other) = (off(share(-half)), off(share(half)));
+        (one.max(other) > -SAME_PLACE).then(|| one.min(other).max(0.0))
+    };
+    walls.iter().filter_map(nearest).min_by(f64::total_cmp)
 }
 
 /// What needs power, and a socket for it.

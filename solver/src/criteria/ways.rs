@@ -1,18 +1,20 @@
-//! Ways: how easily one walks through the room, and whether the main routes leave the group in peace.
+//! Ways: how easily one walks through the room, how much of its floor one walks to, and whether the main routes leave the
+//! group in peace.
 //!
 //! What a route needs is its clearance (HUD 1973, 2010 ADA Standards; see `model/data/clearances.yaml`); routes behind a group
-//! rather than through it are common practice.
+//! rather than through it, and floor that is not cut off, are common practice.
 
-use elbowroom_model::{Brief, Clearance, PieceId, PieceKind, Point};
+use elbowroom_model::{Brief, Clearance, PieceId, Point};
 
+use super::across_group::{Through, through_group};
 use super::criteria_context::CriteriaContext;
 use super::curve::{Curve, mean};
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{OnWall, entrances};
 use super::one_or_more::OneOrMore;
+use super::walked_floor::{WalkedFloor, walked_floor};
 use super::yardstick::Yardstick;
 use crate::best_by;
-use crate::geometry::{Convex, Segment};
 use crate::layout::Placed;
 use crate::routes::{End, Route};
 
@@ -28,6 +30,13 @@ const LESSER: f64 = 1.0;
 
 /// What width counts against length (ours, no source).
 const OF_WIDTH: f64 = 0.6;
+
+/// The walked share of the free floor over that in the empty room, to score (ours, no source): the floor before seats is
+/// narrower than a passage in any room.
+const WALKED: Curve = Curve(&[(0.5, 0.0), (0.9, 100.0)]);
+
+/// What the walked floor counts against the routes (ours, no source).
+const OF_FLOOR: f64 = 0.25;
 
 /// What a main route takes off that cuts through the group over this length or more, mm (ours, no source).
 const CUT: f64 = 30.0;
@@ -45,6 +54,8 @@ pub struct WaysFinding {
     pub detour: Option<Detour>,
     /// How the main ways pass the group.
     pub past_group: PastGroup,
+    /// How much of the free floor one walks to.
+    pub floor: WalkedFloor,
 }
 
 /// Where a way starts and where it leads.
@@ -113,11 +124,14 @@ impl Yardstick for Ways {
         let cut = mean(walks.iter().filter(|walk| walk.is_main()).map(Walk::cut)).unwrap_or(0.0);
         let tightest = walks.best_by(|walk| -walk.room());
         let Route { width, needs, .. } = *tightest.route;
+        let floor = walked_floor(context);
         let finding = WaysFinding {
             tightest: Tightest { ends: tightest.ends(), width, needs },
             detour: detour(&walks),
             past_group: past_group(&walks),
+            floor,
         };
+        let eases = (1.0 - OF_FLOOR) * eases + OF_FLOOR * WALKED.at(floor.against_empty());
         let score = (eases - CUT * cut).max(0.0);
         Judged::new(score, width, FigureUnit::Millimetres, finding)
     }
@@ -152,13 +166,6 @@ struct Walk<'a> {
     behind: bool,
 }
 
-/// What a route cuts through, and over what length, mm.
-#[derive(Clone, Copy)]
-struct Through {
-    between: [PieceId; 2],
-    length: f64,
-}
-
 impl<'a> Walk<'a> {
     fn of(context: &CriteriaContext<'a>, route: &'a Route) -> Self {
         let ends = end_of(context, route.from).zip(end_of(context, route.to));
@@ -168,7 +175,7 @@ impl<'a> Walk<'a> {
         Self {
             route,
             straight,
-            through: passed.and_then(|(line, seat)| cuts(context, seat, line)),
+            through: passed.and_then(|(line, seat)| through_group(context, seat, line)),
             behind: passed.is_some_and(|(line, seat)| passes_behind(seat, line)),
         }
     }
@@ -206,17 +213,6 @@ fn end_of(context: &CriteriaContext, end: End) -> Option<Point> {
     }
 }
 
-/// What a main route cuts through: between the main seat and its table, or it and the screen.
-fn cuts(context: &CriteriaContext, seat: &Placed, line: &[Point]) -> Option<Through> {
-    let others = context.placed(PieceKind::stands_before_seat).chain(context.placed(PieceKind::carries_screen));
-    let cut = others.filter_map(|(_, other)| {
-        let group = between(seat, other);
-        let length: f64 = line.windows(2).map(|leg| Segment::new(leg[0], leg[1]).length_inside(&group)).sum();
-        (length > 0.0).then_some(Through { between: [seat.piece, other.piece], length })
-    });
-    best_by(cut, |through| through.length)
-}
-
 /// Whether a line passes square behind the middle of the main seat's back.
 fn passes_behind(seat: &Placed, line: &[Point]) -> bool {
     let from = seat.back_middle();
@@ -226,15 +222,4 @@ fn passes_behind(seat: &Placed, line: &[Point]) -> bool {
         let met = || leg[0] + (leg[1] - leg[0]) * (first / (first - last));
         first * last < 0.0 && (met() - from).dot(seat.facing) < 0.0
     })
-}
-
-/// What lies between the front of a seat and the side of another piece that is turned to it.
-fn between(seat: &Placed, other: &Placed) -> Convex {
-    let (left, right) = seat.front();
-    let faces_it = other.facing.dot(seat.facing) < 0.0;
-    let depth = if faces_it { other.size.depth } else { 0.0 };
-    let middle = other.back_middle() + other.facing * depth;
-    let half = other.left() * (other.size.width / 2.0);
-    let (near, far) = if faces_it { (middle + half, middle - half) } else { (middle - half, middle + half) };
-    Convex::counter_clockwise([left, right, near, far])
 }

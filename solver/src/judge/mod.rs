@@ -41,7 +41,8 @@ pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlac
     let mut broken = verify(&CheckedRoom::of(&brief), &layout, &arrangement, &routes);
     broken.retain(is_of_the_room);
     let main_seat = arrangement.main_seat;
-    let in_room = LayoutInRoom { brief: &brief, site: &site, layout: &layout, routes: &routes, main_seat };
+    let in_room =
+        LayoutInRoom { brief: &brief, site: &site, layout: &layout, routes: &routes, main_seat, composition: None };
     let mut judgements = criteria::judge(&in_room);
     judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
     let ratings = ranking::ratings(&[Entrant::of(&judgements, 0)], &brief.wishes, None);

@@ -1,7 +1,8 @@
 //! Screen, talk, seats, fireside: the group itself.
 
-use elbowroom_model::{Criterion, Hand, PieceId, PieceKind, SizeRange, View};
+use elbowroom_model::{Criterion, Hand, PieceId, PieceKind, Point, SizeRange, View};
 use elbowroom_solver::criteria::FigureUnit;
+use elbowroom_solver::criteria::obstacles::Whose;
 use elbowroom_solver::criteria::screen::Hung;
 use elbowroom_solver::criteria::talk::Seated;
 use elbowroom_solver::ranking::{Lapse, lapses};
@@ -91,6 +92,64 @@ fn screen_notices_heat_and_height_over_a_fire() {
     assert!(high.score(Criterion::Screen) < 100.0);
 }
 
+/// A screen of 55 in, and an armchair 2200 before it on its axis that faces so many degrees aside.
+fn turned_from_the_screen(degrees: f64) -> Stage {
+    let stage = before_the_screen(2200.0).left_out();
+    let facing = Point::toward(90.0 + degrees);
+    let anchor = Point::new(2500.0, -225.0 - 2200.0) - facing * 450.0;
+    stage.piece(PieceKind::Armchair, (anchor.x, anchor.y), (facing.x, facing.y), (900.0, 900.0))
+}
+
+/// P: NUREG-0700 rev. 3, 11.3.1.2-2: 15 degrees preferred, 35 at most, 60 where the head may turn. All else of the screen is
+/// full at 2200.
+#[test]
+fn screen_is_as_good_as_the_head_turn_lets_it_be() {
+    for (degrees, score) in [(0.0, 100.0), (15.0, 100.0), (35.0, 80.0), (45.0, 50.0), (60.0, 0.0), (80.0, 0.0)] {
+        let stage = turned_from_the_screen(degrees);
+        let judged = stage.score(Criterion::Screen);
+        assert!((judged - score).abs() < 1e-6, "{degrees}: {judged}");
+        let turns = [stage.screen().least_turn, stage.screen().largest_turn];
+        assert!(turns.iter().all(|turn| (turn - degrees).abs() < 1e-6), "{turns:?}");
+    }
+    // Each place counts: one of two that turns too far takes a half.
+    let facing = Point::toward(90.0 + 70.0);
+    let anchor = Point::new(2500.0, -225.0 - 2200.0) - facing * 450.0;
+    let chair = (anchor.x, anchor.y);
+    let two = before_the_screen(2200.0).piece(PieceKind::Armchair, chair, (facing.x, facing.y), (900.0, 900.0));
+    assert!((two.score(Criterion::Screen) - 50.0).abs() < 1e-6, "{}", two.score(Criterion::Screen));
+    assert!((two.screen().largest_turn - 70.0).abs() < 1e-6 && two.screen().least_turn < 1e-6);
+}
+
+/// The picture is 1218 wide about x = 2500; seen from 925 before it, a bookcase from there to 600 aside hides its right half.
+#[test]
+fn screen_wants_a_clear_line() {
+    let clear = before_the_screen(2200.0);
+    let half = clear.clone().piece(PieceKind::Bookcase, (2800.0, -1500.0), UP, (600.0, 200.0));
+    assert_eq!(clear.screen().hidden, None);
+    let hidden = half.screen().hidden.unwrap();
+    assert!((hidden.share - 0.5).abs() < 1e-6 && hidden.by == Some(Whose::Piece(PieceId(2))), "{hidden:?}");
+    assert!((half.score(Criterion::Screen) - 50.0).abs() < 1e-4, "{}", half.score(Criterion::Screen));
+    // One looks over a table.
+    let table = clear.piece(PieceKind::CoffeeTable, (2500.0, -1500.0), UP, (1000.0, 600.0));
+    assert_eq!(table.screen().hidden, None);
+}
+
+/// Its middle lies 1500 aside of the screen's in the same wall: beside it, not behind it.
+#[test]
+fn a_window_beside_a_screen_neither_faces_nor_backs_it() {
+    let screen = before_the_screen(2200.0);
+    let beside = screen.clone().window(NORTH, "street window", (3600.0, 800.0), View::Plain);
+    assert_eq!((beside.screen().mirrored, beside.screen().dazzles), (None, None));
+    assert!((beside.score(Criterion::Screen) - 100.0).abs() < 1e-9);
+    // In a side wall 2500 off, its middle 2500 before the screen is just 45 degrees aside, 4000 before it 32.
+    let aside = |middle: f64| {
+        let from_the_south = 8000.0 - 225.0 - middle - 1000.0;
+        screen.clone().window(WEST, "side light", (from_the_south, 2000.0), View::Plain).screen().mirrored
+    };
+    assert_eq!(aside(2500.0), None);
+    assert!(aside(4000.0).is_some());
+}
+
 /// Two armchairs whose eyes are `apart`, face to face.
 fn face_to_face(apart: f64) -> Stage {
     let room = Stage::room(9000.0, 4000.0).piece(PieceKind::Armchair, (500.0, -2000.0), RIGHT, (900.0, 900.0));
@@ -165,14 +224,33 @@ fn by_the_fire(facing: (f64, f64)) -> Stage {
 
 #[test]
 fn fireside_wants_the_seats_turned_to_the_fire() {
-    let (facing, square, turned) = (by_the_fire(UP), by_the_fire(RIGHT), by_the_fire(DOWN));
+    let room = Stage::room(5000.0, 6000.0).fireplace(NORTH, "hearth", (2000.0, 1000.0));
+    let square = room.piece(PieceKind::Sofa, (1500.0, -2500.0), RIGHT, (2100.0, 900.0));
+    let (facing, turned) = (by_the_fire(UP), by_the_fire(DOWN));
     let score = |stage: &Stage| stage.score(Criterion::Fireside);
-    assert!(score(&facing) > score(&square) + 10.0 && score(&square) > score(&turned) + 10.0);
+    assert!(score(&facing) > score(&square) + 10.0 && score(&square) > 50.0 && score(&turned) == 0.0);
     assert_eq!((turned.fireside().backs, turned.fireside().places), (2, 2));
     let figure = facing.judge(Criterion::Fireside).figure;
     // Two places, 468 off the axis each (half of (2100 - 229) / 2), 2050 before the fire.
     let by_hand = (467.85_f64 / 2050.0).atan().to_degrees();
     assert!((figure - by_hand).abs() < 1e-6, "{figure} {by_hand}");
+}
+
+/// An armchair 3000 before the fire, full marks for its distance, turned so many degrees from it.
+#[test]
+fn a_seat_with_the_fire_more_than_100_degrees_behind_has_nothing_of_it() {
+    let turned = |degrees: f64| {
+        let facing = Point::toward(90.0 + degrees);
+        let anchor = Point::new(2500.0, -3000.0) - facing * 450.0;
+        let room = Stage::room(5000.0, 6000.0).fireplace(NORTH, "hearth", (2000.0, 1000.0));
+        room.piece(PieceKind::Armchair, (anchor.x, anchor.y), (facing.x, facing.y), (900.0, 900.0))
+    };
+    let marks = [(0.0, 100.0), (45.0, 95.0), (90.0, 60.0), (95.0, 30.0), (100.0, 0.0), (120.0, 0.0), (180.0, 0.0)];
+    for (degrees, score) in marks {
+        let judged = turned(degrees).score(Criterion::Fireside);
+        assert!((judged - score).abs() < 1e-6, "{degrees}: {judged}");
+    }
+    assert_eq!((turned(100.0).fireside().backs, turned(101.0).fireside().backs), (0, 1));
 }
 
 #[test]

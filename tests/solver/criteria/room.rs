@@ -1,10 +1,9 @@
-//! Ways, daylight, balance, upkeep: the group in its room.
+//! Ways, daylight, upkeep: the group in its room.
 
-use elbowroom_model::{Criterion, LeadsTo, PieceId, PieceKind, View, WallId};
-use elbowroom_solver::criteria::FigureUnit;
-use elbowroom_solver::criteria::balance::{Centred, Mark};
+use elbowroom_model::{Criterion, LeadsTo, PieceId, PieceKind, View};
 use elbowroom_solver::criteria::upkeep::CordFault;
 use elbowroom_solver::criteria::ways::PastGroup;
+use elbowroom_solver::criteria::{FigureUnit, Missing, left_out};
 use elbowroom_solver::routes::End;
 
 use super::stage::{DOWN, EAST, NORTH, RIGHT, SOUTH, Stage, UP, WEST, window};
@@ -49,6 +48,61 @@ fn ways_notice_a_main_route_through_the_group() {
     assert!(score(&behind) > score(&through) + 20.0, "{} {}", score(&behind), score(&through));
 }
 
+/// The way from door to door, straight across the room 2400 from the north, leads between each two of these.
+#[test]
+fn ways_notice_a_main_route_between_seats_that_face_and_a_seat_and_its_table() {
+    let doors = || {
+        let room = Stage::room(5000.0, 6000.0).entrance(EAST, "hall door", 2000.0);
+        let kitchen = LeadsTo::Space("kitchen".to_owned());
+        room.door(WEST, "kitchen door", 3200.0, kitchen)
+    };
+    let way = |stage: Stage| stage.route("hall door", "kitchen door", 1200.0, 5000.0);
+    let through = |stage: &Stage| match stage.ways().past_group {
+        PastGroup::Through { between, .. } => Some(between),
+        _ => None,
+    };
+    let seat = |stage: Stage| stage.piece(PieceKind::Sofa, (2500.0, -4500.0), UP, (2100.0, 900.0));
+    let chair = |facing, y| seat(doors()).piece(PieceKind::Armchair, (2500.0, y), facing, (900.0, 900.0));
+    let between = Some([PieceId(0), PieceId(1)]);
+    assert_eq!(through(&way(chair(DOWN, -600.0))), between);
+    // One that turns its back does not face, and is nothing to cut off.
+    assert_eq!(through(&way(chair(UP, -1500.0))), None);
+    let table = |y| seat(doors()).piece(PieceKind::CoffeeTable, (2500.0, y), UP, (1200.0, 600.0));
+    assert_eq!(through(&way(table(-1800.0))), between);
+    // Nearer than the way it stands aside of it.
+    assert_eq!(through(&way(table(-3300.0))), None);
+    let score = |stage: Stage| way(stage).score(Criterion::Ways);
+    assert!(score(table(-1800.0)) < score(table(-3300.0)) - 20.0);
+}
+
+/// A room of 30 m2 with two bookcases 300 deep across its middle, and a gap between them at the side.
+fn parted(gap: f64) -> Stage {
+    let shelf = 2500.0 - gap / 2.0;
+    Stage::room(5000.0, 6000.0)
+        .entrance(EAST, "hall door", 300.0)
+        .door(WEST, "kitchen door", 4900.0, LeadsTo::Space("kitchen".to_owned()))
+        .piece(PieceKind::Sofa, (2500.0, -6000.0), UP, (2100.0, 900.0))
+        .piece(PieceKind::Bookcase, (shelf / 2.0, -2850.0), DOWN, (shelf, 300.0))
+        .piece(PieceKind::Bookcase, (5000.0 - shelf / 2.0, -2850.0), DOWN, (shelf, 300.0))
+        .route("hall door", "kitchen door", 1200.0, 5000.0)
+}
+
+#[test]
+fn ways_count_the_floor_that_a_disc_of_passage_sweeps() {
+    let (open, shut) = (parted(800.0).ways().floor, parted(400.0).ways().floor);
+    // In the empty room all but the corners: a square of half a passage, less a quarter disc, at each.
+    let corners = (4.0 - std::f64::consts::PI) * 300.0 * 300.0;
+    assert!((open.when_empty - (1.0 - corners / 30e6)).abs() < 0.005, "{open:?}");
+    assert_eq!(open.when_empty, shut.when_empty);
+    // A gap of 800 lets 600 through: all but corners. One of 400 does not: the northern 2850 are left of what is free.
+    let free = 30e6 - 2100.0 * 900.0 - 2.0 * 2300.0 * 300.0;
+    assert!(open.now > 0.97, "{open:?}");
+    assert!((shut.now - 2850.0 * 5000.0 / free).abs() < 0.02, "{shut:?}");
+    // Half of the floor or less against the empty room takes all of a quarter of the mark.
+    let (open, shut) = (parted(800.0).score(Criterion::Ways), parted(400.0).score(Criterion::Ways));
+    assert!(open - shut > 15.0, "{open} {shut}");
+}
+
 #[test]
 fn ways_follow_the_walk_round_what_stands_in_the_straight_way() {
     // The straight way runs through the sofa: one walks round its back, which is nearer than its front.
@@ -73,55 +127,6 @@ fn daylight_fades_with_depth_and_a_lamp_helps() {
     assert_eq!((reached(&beside), reached(&away)), (Some((1, 1)), Some((0, 1))));
     let hidden = chair(3000.0).piece(PieceKind::Bookcase, (2000.0, -1500.0), UP, (1500.0, 300.0));
     assert!(hidden.score(Criterion::Daylight) < chair(3000.0).score(Criterion::Daylight) - 10.0);
-}
-
-/// A sofa of 2400 at the south wall, `off` from its middle.
-fn at_the_south_wall(off: f64) -> Stage {
-    Stage::room(3600.0, 4000.0).at_wall(SOUTH, PieceKind::Sofa, (1800.0 + off, -4000.0), UP, (2400.0, 900.0))
-}
-
-#[test]
-fn balance_wants_the_sofa_centred() {
-    let (centred, off) =
-        (at_the_south_wall(0.0).judge(Criterion::Balance), at_the_south_wall(300.0).judge(Criterion::Balance));
-    assert!(centred.figure < 1e-9 && (off.figure - 300.0).abs() < 1e-6);
-    assert!(centred.score > off.score + 10.0);
-    let found = at_the_south_wall(300.0).balance();
-    assert!(matches!(found.centred, Some(Centred { on: Mark::Wall(WallId(SOUTH)), .. })), "{found:?}");
-    assert!((found.of_wall.unwrap() - 2400.0 / 3600.0).abs() < 1e-9, "{found:?}");
-    // A window above it that is off in the same way makes it centred again.
-    let under = at_the_south_wall(300.0).window(SOUTH, "bay", (900.0, 1200.0), View::Plain);
-    assert!(under.judge(Criterion::Balance).figure < 1e-6);
-}
-
-#[test]
-fn balance_knows_proportions() {
-    let sofa = |width| {
-        let stage = Stage::room(3600.0, 4000.0);
-        stage.at_wall(SOUTH, PieceKind::Sofa, (1800.0, -4000.0), UP, (width, 900.0)).score(Criterion::Balance)
-    };
-    assert!(sofa(2400.0) > sofa(1500.0) && sofa(2400.0) > sofa(3500.0));
-    let table = |width| {
-        let stage = at_the_south_wall(0.0);
-        stage.piece(PieceKind::CoffeeTable, (1800.0, -2600.0), UP, (width, 500.0)).score(Criterion::Balance)
-    };
-    assert!(table(1400.0) > table(700.0) && table(1400.0) > table(2400.0));
-}
-
-#[test]
-fn balance_notices_a_seat_past_the_rug_and_an_empty_side() {
-    let rug = |width| {
-        let stage = at_the_south_wall(0.0);
-        stage.piece(PieceKind::Rug, (1800.0, -3500.0), UP, (width, 1500.0))
-    };
-    let (wide, narrow) = (rug(2800.0), rug(2000.0));
-    assert!((narrow.balance().past_rug.unwrap() - 200.0).abs() < 1e-6, "{:?}", narrow.balance());
-    assert_eq!(wide.balance().past_rug, None);
-    assert!(wide.score(Criterion::Balance) > narrow.score(Criterion::Balance));
-    let even = at_the_south_wall(0.0).piece(PieceKind::MediaUnit, (1800.0, 0.0), DOWN, (2400.0, 900.0));
-    let lopsided = at_the_south_wall(0.0);
-    assert!(lopsided.balance().empty_side && !even.balance().empty_side);
-    assert!(even.score(Criterion::Balance) > lopsided.score(Criterion::Balance));
 }
 
 #[test]
@@ -171,6 +176,40 @@ fn upkeep_wants_a_socket_within_six_feet_and_no_cord_across_a_way() {
     let to = End::Item(crossed.item("kitchen door"));
     assert_eq!(crossed.upkeep().cords, [CordFault::AcrossWay { piece: PieceId(1), to }]);
     assert!(figure(&crossed) < 50.0);
+}
+
+#[test]
+fn upkeep_grades_a_free_seat_like_one_at_a_wall() {
+    let room = || Stage::room(5000.0, 6000.0).window(NORTH, "bay", (1000.0, 1000.0), View::Plain);
+    let sofa = |x: f64, gap: f64, (facing, width): ((f64, f64), f64)| {
+        room().piece(PieceKind::Sofa, (x, -6000.0 + gap), facing, (width, 900.0)).score(Criterion::Upkeep)
+    };
+    let at_wall = |gap: f64| {
+        room().at_wall(SOUTH, PieceKind::Sofa, (2500.0, -6000.0 + gap), UP, (2100.0, 900.0)).score(Criterion::Upkeep)
+    };
+    for gap in [0.0, 50.0, 200.0, 304.8] {
+        assert!((sofa(2500.0, gap, (UP, 2100.0)) - at_wall(gap)).abs() < 1e-9, "{gap}");
+    }
+    // The window is reached and the floor behind is wide: full marks, however far it stands from walls, and though its end
+    // touches the side wall.
+    assert!((sofa(2500.0, 2000.0, (UP, 2100.0)) - 100.0).abs() < 1e-9);
+    assert!((sofa(1050.0, 2000.0, (UP, 2100.0)) - 100.0).abs() < 1e-9);
+    // Turned, it has the west wall 100 behind it.
+    let turned = sofa(100.0, 3000.0, (RIGHT, 2100.0));
+    assert!((turned - at_wall(100.0)).abs() < 1e-9, "{turned}");
+}
+
+#[test]
+fn upkeep_is_left_out_where_there_is_nothing_to_keep() {
+    let missing = |stage: &Stage| {
+        let left_out = left_out(&stage.brief);
+        left_out.iter().find(|left_out| left_out.criterion == Criterion::Upkeep).map(|left_out| left_out.missing)
+    };
+    let bare = Stage::room(4000.0, 4000.0);
+    assert_eq!(missing(&bare), Some(Missing::NothingToKeep));
+    assert_eq!(missing(&bare.clone().socket(WEST, "socket", 300.0)), None);
+    assert_eq!(missing(&bare.clone().radiator(WEST, "radiator", (300.0, 900.0))), None);
+    assert_eq!(missing(&bare.window(WEST, "bay", (300.0, 900.0), View::Plain)), None);
 }
 
 #[test]

@@ -4,6 +4,7 @@ use elbowroom_model::{
     Brief, Clearance, Criterion, Door, Fireplace, Hand, ItemId, ItemKind, LeadsTo, Opening, Piece, PieceId, PieceKind,
     Point, Radiator, SizeRange, Socket, Stance, Swings, Unit, View, WallId, Window,
 };
+use elbowroom_solver::composition::TermCost;
 use elbowroom_solver::criteria::balance::BalanceFinding;
 use elbowroom_solver::criteria::daylight::DaylightFinding;
 use elbowroom_solver::criteria::entrance::EntranceFinding;
@@ -61,22 +62,23 @@ findings! {
     fireside: Fireside -> FiresideFinding;
 }
 
-/// A brief, a layout and its routes.
+/// A brief, a layout and its routes, and what the terms of a plan cost it where a test says so.
 #[derive(Debug, Clone)]
 pub(super) struct Stage {
     pub(super) brief: Brief,
     pub(super) layout: Layout,
     pub(super) routes: Vec<Route>,
+    pub(super) composition: Option<Vec<TermCost>>,
 }
 
 impl Stage {
     /// A room `width` across and `depth` from north to south, its north-west corner at the origin.
     pub(super) fn room(width: f64, depth: f64) -> Self {
-        let mut brief = rooms::rectangle(width, depth).rule(Clearance::Walkway, 900.0);
+        let mut brief = rooms::rectangle(width, depth).rule(Clearance::Walkway, 900.0).rule(Clearance::Passage, 600.0);
         brief.room.ceiling = Some(2500.0);
         brief.units = Unit::Centimetre;
         brief.room.walls.iter_mut().for_each(|wall| wall.name += " wall");
-        Self { brief, layout: Layout::default(), routes: Vec::new() }
+        Self { brief, layout: Layout::default(), routes: Vec::new(), composition: None }
     }
 
     pub(super) fn holds(mut self, wall: usize, name: &str, (at, width): (f64, f64), kind: ItemKind) -> Self {
@@ -202,8 +204,9 @@ impl Stage {
     pub(super) fn judged(&self) -> Vec<Judgement> {
         let site = Site::of(&self.brief);
         let (main_seat, _) = self.brief.pieces().find(|(_, piece)| piece.kind.is_seat()).unwrap();
-        let Self { brief, layout, routes } = self;
-        judge(&LayoutInRoom { brief, site: &site, layout, routes, main_seat })
+        let Self { brief, layout, routes, composition } = self;
+        let composition = composition.as_deref();
+        judge(&LayoutInRoom { brief, site: &site, layout, routes, main_seat, composition })
     }
 
     /// What one criterion says.

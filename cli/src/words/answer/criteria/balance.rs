@@ -1,75 +1,105 @@
 //! Balance in words.
 
-use elbowroom_model::Brief;
+use elbowroom_model::article::the;
+use elbowroom_model::{Brief, Term};
 
-use super::names::{item, length, piece};
+use super::names::{length, piece, pieces};
 use crate::words::answer::arrangement::the_wall;
-use elbowroom_solver::criteria::balance::{BalanceFinding, Mark};
+use elbowroom_solver::answer::Thing;
+use elbowroom_solver::criteria::balance::{BalanceFinding, OffAxis};
 
 pub(super) fn reason(brief: &Brief, finding: &BalanceFinding) -> String {
-    let seat = piece(brief, finding.seat);
-    let mut reason = match finding.centred {
-        Some(centred) => {
-            format!("{seat} stands {} off the middle of {}", length(brief, centred.off), mark(brief, centred.on))
-        }
-        None => format!("{seat} stands free, with nothing square to it that it could be centred on"),
+    let mut reason = match &finding.worst {
+        Some(worst) => off_axis(brief, worst),
+        None => "what belongs on an axis stands on it".to_owned(),
     };
-    if let Some(ratio) = finding.of_wall {
-        reason += &format!("; it takes {:.0} % of its wall", 100.0 * ratio);
+    if !finding.left_out.is_empty() {
+        reason += &format!("; {} found no place", pieces(brief, &finding.left_out));
     }
-    if let Some(ratio) = finding.table {
-        reason += &format!("; the table has {:.0} % of its length", 100.0 * ratio);
-    }
-    if let Some(past) = finding.past_rug {
-        reason += &format!("; a seat ends {} past the rug", length(brief, past));
-    }
-    if finding.centred.is_none() {
-        let lean = length(brief, finding.lean);
-        reason += &format!("; the middle of all that stands lies {lean} off the middle of the room");
-    }
+    let lean = length(brief, finding.lean);
+    reason += &format!("; the middle of all that stands lies {lean} off the middle of the room");
     if finding.empty_side {
         reason += "; one side of the room is left empty";
     }
     reason
 }
 
-fn mark(brief: &Brief, mark: Mark) -> String {
-    match mark {
-        Mark::Wall(id) => the_wall(brief, id),
-        Mark::Item(id) => item(brief, id),
-        Mark::Piece(other) => piece(brief, other),
+fn off_axis(brief: &Brief, worst: &OffAxis) -> String {
+    let (it, off) = (piece(brief, worst.piece), length(brief, worst.off));
+    let from = the(worst.from.name(brief));
+    match worst.term {
+        Term::ScreenAside => format!("the screen stands {off} off the middle of {from}"),
+        Term::RugAside => format!("{it} lies {off} off the middle of {from}"),
+        Term::FocusAside | Term::FireAside => format!("{it} stands {off} off the middle of {from}, which it faces"),
+        // The second of a pair pays for both.
+        Term::PairAside => format!("the middle between {from} and {it} lies {off} off the middle of the group"),
+        Term::OffMiddle => off_middle(brief, worst),
+        _ => format!("{it} stands {off} off the middle of {from}"),
     }
+}
+
+/// Seats and screens stand amid a wall, storage also snug at an end.
+fn off_middle(brief: &Brief, worst: &OffAxis) -> String {
+    let (it, off) = (piece(brief, worst.piece), length(brief, worst.off));
+    let wall = match worst.from {
+        Thing::Wall(wall) => the_wall(brief, wall),
+        other => the(other.name(brief)),
+    };
+    let is_amid = brief.piece(worst.piece).is_some_and(|piece| piece.kind.is_seat() || piece.kind.carries_screen());
+    let or_ends = if is_amid { "" } else { " and from its ends" };
+    format!("{it} stands {off} from the middle of the longest free stretch of {wall}{or_ends}")
 }
 
 #[cfg(test)]
 mod tests {
-    use elbowroom_model::WallId;
+    use elbowroom_model::{Term, WallId};
 
-    use super::super::sample::{SOFA, told};
+    use super::super::sample::{ARMCHAIR_1, ARMCHAIR_2, BAY, SOFA, UNIT, told};
+    use elbowroom_solver::answer::Thing;
     use elbowroom_solver::criteria::Finding;
-    use elbowroom_solver::criteria::balance::{BalanceFinding, Centred, Mark};
+    use elbowroom_solver::criteria::balance::{BalanceFinding, OffAxis};
+
+    fn balance(worst: Option<OffAxis>) -> BalanceFinding {
+        BalanceFinding {
+            seat: SOFA,
+            worst,
+            placement: 900.0,
+            left_out: Vec::new(),
+            left_out_worth: 0.0,
+            lean: 303.0,
+            empty_side: false,
+        }
+    }
 
     #[test]
-    fn balance_says_what_the_seat_is_centred_on_or_that_it_is_on_nothing() {
-        let centred = BalanceFinding {
-            seat: SOFA,
-            centred: Some(Centred { off: 303.0, on: Mark::Wall(WallId(2)) }),
-            of_wall: Some(0.667),
-            table: Some(0.5),
-            past_rug: Some(204.0),
-            lean: 800.0,
-            empty_side: true,
+    fn balance_says_what_is_off_its_axis_what_is_left_out_and_how_the_room_leans() {
+        let screen = OffAxis { term: Term::ScreenAside, piece: UNIT, from: Thing::Piece(SOFA), off: 120.0 };
+        let finding = BalanceFinding { left_out: vec![ARMCHAIR_2], empty_side: true, ..balance(Some(screen)) };
+        assert_eq!(
+            told(Finding::Balance(finding)),
+            "The screen stands 12 cm off the middle of the sofa; armchair 2 found no place; the middle of all that stands lies \
+             30 cm off the middle of the room; one side of the room is left empty."
+        );
+        assert_eq!(
+            told(Finding::Balance(balance(None))),
+            "What belongs on an axis stands on it; the middle of all that stands lies 30 cm off the middle of the room."
+        );
+    }
+
+    #[test]
+    fn balance_names_the_axis_or_the_wall() {
+        let starts = |term, piece, from, start: &str| {
+            let told = told(Finding::Balance(balance(Some(OffAxis { term, piece, from, off: 120.0 }))));
+            assert!(told.starts_with(&format!("{start}; ")), "{told}");
         };
-        assert_eq!(
-            told(Finding::Balance(centred.clone())),
-            "The sofa stands 30 cm off the middle of the back wall; it takes 67 % of its wall; the table has 50 % of its length; \
-             a seat ends 20 cm past the rug; one side of the room is left empty."
-        );
-        let free = BalanceFinding { centred: None, of_wall: None, past_rug: None, empty_side: false, ..centred };
-        assert_eq!(
-            told(Finding::Balance(free)),
-            "The sofa stands free, with nothing square to it that it could be centred on; the table has 50 % of its length; the \
-             middle of all that stands lies 80 cm off the middle of the room."
-        );
+        let (sofa, chair) = (Thing::Piece(SOFA), Thing::Piece(ARMCHAIR_1));
+        let focus = "The sofa stands 12 cm off the middle of the bay, which it faces";
+        starts(Term::FocusAside, SOFA, Thing::Item(BAY), focus);
+        starts(Term::OppositeAside, ARMCHAIR_1, sofa, "Armchair 1 stands 12 cm off the middle of the sofa");
+        let pair = "The middle between armchair 1 and armchair 2 lies 12 cm off the middle of the group";
+        starts(Term::PairAside, ARMCHAIR_2, chair, pair);
+        let wall = Thing::Wall(WallId(2));
+        let amid = "The sofa stands 12 cm from the middle of the longest free stretch of the back wall";
+        starts(Term::OffMiddle, SOFA, wall, amid);
     }
 }

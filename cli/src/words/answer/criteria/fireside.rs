@@ -14,9 +14,9 @@ pub(super) fn reason(brief: &Brief, finding: &FiresideFinding) -> String {
     );
     match (finding.backs, finding.places) {
         (0, _) => {}
-        (1, 1) => reason += "; the seat has its back to it",
-        (1, all) => reason += &format!("; 1 of {all} seat places has its back to it"),
-        (backs, all) => reason += &format!("; {backs} of {all} seat places have their back to it"),
+        (1, 1) => reason += "; the seat has it behind",
+        (1, all) => reason += &format!("; 1 of {all} seat places has it behind"),
+        (backs, all) => reason += &format!("; {backs} of {all} seat places have it behind"),
     }
     if finding.flanked {
         reason += "; chairs flank the hearth";
@@ -31,7 +31,7 @@ mod tests {
     use elbowroom_solver::criteria::fireside::FiresideFinding;
 
     #[test]
-    fn fireside_says_who_has_the_back_to_it() {
+    fn fireside_says_who_has_it_behind() {
         let fireside = |backs, flanked| {
             let (angle, main_turn, distance) = (44.6, 30.0, 2504.0);
             let finding = FiresideFinding { fire: RADIATOR, angle, main_turn, distance, backs, places: 3, flanked };
@@ -39,7 +39,7 @@ mod tests {
         };
         let start = "The radiator lies 45 degrees from the way the seats face and 250 cm from them on the mean";
         assert_eq!(fireside(0, true), format!("{start}; chairs flank the hearth."));
-        assert_eq!(fireside(1, false), format!("{start}; 1 of 3 seat places has its back to it."));
-        assert_eq!(fireside(2, false), format!("{start}; 2 of 3 seat places have their back to it."));
+        assert_eq!(fireside(1, false), format!("{start}; 1 of 3 seat places has it behind."));
+        assert_eq!(fireside(2, false), format!("{start}; 2 of 3 seat places have it behind."));
     }
 }

@@ -17,6 +17,7 @@ const fn why(missing: Missing) -> &'static str {
         Missing::MediaUnit => "no media unit is asked for",
         Missing::Window => "no window was measured",
         Missing::Fireplace => "the room has no fireplace",
+        Missing::NothingToKeep => "neither a window, a radiator nor a socket was measured",
     }
 }
 

@@ -40,6 +40,7 @@ pub(super) const DINING: ItemId = ItemId(3);
 pub(super) const RADIATOR: ItemId = ItemId(4);
 pub(super) const SOFA: PieceId = PieceId(0);
 pub(super) const UNIT: PieceId = PieceId(1);
+pub(super) const ARMCHAIR_1: PieceId = PieceId(2);
 pub(super) const ARMCHAIR_2: PieceId = PieceId(3);
 
 /// The sentence in centimetres.

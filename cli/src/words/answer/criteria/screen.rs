@@ -2,12 +2,16 @@
 
 use elbowroom_model::Brief;
 
-use super::names::{item, length, piece};
-use elbowroom_solver::criteria::screen::{Hung, ScreenFinding};
+use super::names::{item, length, obstacle, piece};
+use elbowroom_solver::criteria::screen::{HiddenPicture, Hung, ScreenFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &ScreenFinding) -> String {
     let mut reason = distance(brief, finding);
-    reason += &format!(", and no seat place is more than {:.0} degrees off its axis", finding.worst_off_axis);
+    reason += &format!(", and no seat place is more than {:.0} degrees off its axis; ", finding.worst_off_axis);
+    reason += &turn(finding);
+    if let Some(hidden) = finding.hidden {
+        reason += &in_the_way(brief, hidden);
+    }
     reason += &light(brief, finding);
     match finding.hung {
         Hung::AtEase => {}
@@ -29,6 +33,21 @@ fn distance(brief: &Brief, finding: &ScreenFinding) -> String {
     }
 }
 
+/// How far one turns the head.
+fn turn(finding: &ScreenFinding) -> String {
+    let (least, most) = (format!("{:.0}", finding.least_turn), format!("{:.0}", finding.largest_turn));
+    if least == most {
+        format!("one turns the head {least} degrees to it")
+    } else {
+        format!("one turns the head {least} to {most} degrees to it")
+    }
+}
+
+fn in_the_way(brief: &Brief, hidden: HiddenPicture) -> String {
+    let by = hidden.by.map_or_else(|| "a wall".to_owned(), |whose| obstacle(brief, whose));
+    format!("; {by} hides {:.0} % of it from a seat place", 100.0 * hidden.share)
+}
+
 fn light(brief: &Brief, finding: &ScreenFinding) -> String {
     let mirrored = finding.mirrored.map(|window| format!("; {} faces it and is mirrored in it", item(brief, window)));
     let dazzles = finding.dazzles.map(|window| format!("; {} is behind it and dazzles", item(brief, window)));
@@ -38,9 +57,10 @@ fn light(brief: &Brief, finding: &ScreenFinding) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::super::sample::{BAY, SOFA, YARD, told};
+    use super::super::sample::{ARMCHAIR_2, BAY, SOFA, YARD, told};
     use elbowroom_solver::criteria::Finding;
-    use elbowroom_solver::criteria::screen::{Hung, ScreenFinding, Suits};
+    use elbowroom_solver::criteria::obstacles::Whose;
+    use elbowroom_solver::criteria::screen::{HiddenPicture, Hung, ScreenFinding, Suits};
 
     #[test]
     fn screen_says_the_distance_the_axis_the_light_and_the_height() {
@@ -49,7 +69,9 @@ mod tests {
             distance: 2604.0,
             suits: Some(Suits { nearest: 1027.0, fills_thirty: 2272.0 }),
             worst_off_axis: 24.7,
-            least_turn: 0.0,
+            least_turn: 3.6,
+            largest_turn: 24.7,
+            hidden: None,
             mirrored,
             dazzles,
             hung,
@@ -57,14 +79,19 @@ mod tests {
         assert_eq!(
             told(Finding::Screen(screen(Hung::High(21.4), Some(BAY), Some(YARD)))),
             "The middle of the sofa is 260 cm from the screen (103 cm is the nearest, it fills 30 degrees from 227 cm), and no \
-             seat place is more than 25 degrees off its axis; the bay faces it and is mirrored in it; the yard window is behind \
-             it and dazzles; its middle lies 21 degrees above the eyes."
+             seat place is more than 25 degrees off its axis; one turns the head 4 to 25 degrees to it; the bay faces it and is \
+             mirrored in it; the yard window is behind it and dazzles; its middle lies 21 degrees above the eyes."
         );
+        let hidden = Some(HiddenPicture { share: 0.4, by: Some(Whose::Piece(ARMCHAIR_2)) });
         let over = told(Finding::Screen(ScreenFinding { suits: None, ..screen(Hung::OverFire, None, None) }));
         assert_eq!(
             over,
-            "The middle of the sofa is 260 cm from the screen, and no seat place is more than 25 degrees off its axis; no window \
-             faces it or is behind it; it hangs over the fire, where it is hot and high."
+            "The middle of the sofa is 260 cm from the screen, and no seat place is more than 25 degrees off its axis; one turns \
+             the head 4 to 25 degrees to it; no window faces it or is behind it; it hangs over the fire, where it is hot and high."
         );
+        let alone = ScreenFinding { least_turn: 24.6, hidden, ..screen(Hung::AtEase, None, None) };
+        let told = told(Finding::Screen(alone));
+        let turn = "; one turns the head 25 degrees to it; armchair 2 hides 40 % of it from a seat place; no window";
+        assert!(told.contains(turn), "{told}");
     }
 }

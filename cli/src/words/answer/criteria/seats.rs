@@ -8,7 +8,7 @@ use elbowroom_solver::criteria::seats::SeatsFinding;
 pub(super) fn reason(brief: &Brief, finding: &SeatsFinding) -> String {
     let count = finding.places;
     let mut reason = format!("{count} {} here", if count == 1 { "sits" } else { "sit" });
-    reason += &format!("; the pieces have {:.0} % of their usual sizes", 100.0 * finding.sizes);
+    reason += &format!("; as planned the pieces have {:.0} % of their usual sizes", 100.0 * finding.sizes);
     if count > 0 {
         let within = finding.with_surface;
         let has = if within == 1 { "has" } else { "have" };
@@ -34,12 +34,12 @@ mod tests {
         };
         assert_eq!(
             seats(3, 1, vec![UNIT, ARMCHAIR_2]),
-            "3 sit here; the pieces have 87 % of their usual sizes; 1 of 3 seat places has a surface within 45 cm; the media \
+            "3 sit here; as planned the pieces have 87 % of their usual sizes; 1 of 3 seat places has a surface within 45 cm; the media \
              unit and armchair 2 found no room."
         );
         assert_eq!(
             seats(0, 0, vec![SOFA]),
-            "0 sit here; the pieces have 87 % of their usual sizes; the sofa found no room."
+            "0 sit here; as planned the pieces have 87 % of their usual sizes; the sofa found no room."
         );
     }
 }

@@ -1,0 +1,91 @@
+//! How much of the free floor one walks to: what a disc as wide as a passage sweeps that sets out from an entrance.
+//!
+//! On a grid of the room's own, about its middle and along its longest wall, so that a mirror or a turn of the plan changes
+//! nothing. The disc is taken half a step smaller than it is, so that every gap that lets it through has a place of the grid
+//! in it; a gap that is narrower than a passage by less than a step may let it through too. That is a few parts in a hundred
+//! of the floor, and the ways themselves are measured exactly elsewhere (`crate::routes`).
+
+use elbowroom_model::{Brief, Clearance, Point};
+
+use super::criteria_context::CriteriaContext;
+use super::grid::{Grid, Places};
+use super::on_wall::{OnWall, entrances};
+use super::one_or_more::OneOrMore;
+use crate::geometry::{Convex, Segment};
+
+/// What the disc is smaller than it is, in steps of the grid: half a step, and a hair so that no place lies on an edge.
+const GIVES: f64 = 0.51;
+
+/// How much of the free floor one walks to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WalkedFloor {
+    /// Share of the floor that nothing stands on, 0 to 1.
+    pub now: f64,
+    /// The same of the empty room.
+    pub when_empty: f64,
+}
+
+impl WalkedFloor {
+    /// The share over that in the empty room, 0 to 1; 1 where one walks nowhere in that either.
+    pub(super) fn against_empty(&self) -> f64 {
+        if self.when_empty > 0.0 { (self.now / self.when_empty).min(1.0) } else { 1.0 }
+    }
+}
+
+/// How much of the free floor one walks to in a layout and in the empty room.
+pub(super) fn walked_floor(context: &CriteriaContext) -> WalkedFloor {
+    let walker = Walker::of(context.brief());
+    let on_grid = |shape: &Convex| walker.grid.shape(shape);
+    let bodies: Vec<Convex> = context.in_room.site.bodies.iter().map(|body| on_grid(&body.shape)).collect();
+    let stands = context.placed(|kind| !kind.is_flat()).flat_map(|(_, placed)| placed.parts());
+    let all: Vec<Convex> = stands.map(|part| on_grid(&part)).chain(bodies.iter().cloned()).collect();
+    WalkedFloor { now: walker.walks_to(&all), when_empty: walker.walks_to(&bodies) }
+}
+
+/// Who walks on the grid.
+struct Walker {
+    grid: Grid,
+    /// Half a passage, mm.
+    radius: f64,
+    /// The room's floor.
+    floor: Places,
+    /// Where the middle of the disc can be as far as the walls let it.
+    off_walls: Places,
+    /// Just inside the ways in.
+    start: Places,
+}
+
+impl Walker {
+    fn of(brief: &Brief) -> Self {
+        let outline = brief.room.outline();
+        let grid = Grid::of(&outline);
+        let radius = brief.rules.get(Clearance::Passage) / 2.0;
+        let floor = Places::inside(grid, &outline);
+        let mut walker = Self { grid, radius, off_walls: floor.clone(), floor, start: Places::none(grid) };
+        let reach = walker.reach();
+        let on_grid = |from: Point, to: Point| grid.shape(&Segment::new(from, to).shape());
+        for (_, wall) in brief.room.walls() {
+            walker.off_walls.set(&on_grid(wall.start, wall.end), reach, false);
+        }
+        for way_in in entrances(brief).iter().flat_map(OneOrMore::iter) {
+            let OnWall { left, right, .. } = way_in.on_wall;
+            walker.start.set(&on_grid(left, right), radius + grid.step(), true);
+        }
+        walker
+    }
+
+    /// How near the middle of the disc comes to things, mm.
+    fn reach(&self) -> f64 {
+        (self.radius - GIVES * self.grid.step()).max(0.0)
+    }
+
+    /// Share of the floor free of these things that the disc sweeps.
+    fn walks_to(&self, things: &[Convex]) -> f64 {
+        let (mut free, mut open) = (self.floor.clone(), self.off_walls.clone());
+        for thing in things {
+            free.set(thing, 0.0, false);
+            open.set(thing, self.reach(), false);
+        }
+        open.reached_from(&self.start).grown(self.radius).share_of(&free)
+    }
+}

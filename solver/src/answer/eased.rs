@@ -1,12 +1,12 @@
 //! A rule of comfort that no layout of an arrangement keeps, and that an option therefore gives in part.
 
-use elbowroom_model::{PieceId, Rule};
+use elbowroom_model::Rule;
 
 use super::figures::thousandth;
 use super::thing::Thing;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
-use crate::rules::{Cause, With};
+use crate::rules::Cause;
 use crate::verify::{self, CheckedRoom};
 
 /// A rule of comfort that is kept in part.
@@ -27,22 +27,10 @@ impl Eased {
     pub(crate) fn all(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Self> {
         let told = |cause: &Cause| Self {
             rule: cause.rule,
-            between: [Thing::Piece(cause.piece), other(cause.piece, cause.with)],
+            between: [Thing::Piece(cause.piece), Thing::kept_from(cause.piece, cause.with)],
             wanted: verify::wanted(checked, layout, arrangement, cause).map(thousandth),
             given: verify::given(checked, layout, arrangement, cause).map(thousandth),
         };
         layout.eased.iter().map(told).collect()
-    }
-}
-
-/// What a piece stands to.
-pub(crate) fn other(piece: PieceId, with: With) -> Thing {
-    match with {
-        With::Wall(wall) => Thing::Wall(wall),
-        With::Item(item) => Thing::Item(item),
-        With::Fixed(fixed) => Thing::Fixed(fixed),
-        With::Piece(other) => Thing::Piece(other),
-        // No rule of comfort is asked of a way.
-        With::Itself | With::Route(_) => Thing::Piece(piece),
     }
 }

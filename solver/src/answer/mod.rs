@@ -19,7 +19,6 @@ use crate::notice::Notice;
 use crate::refusal::{Refusal, Remedy, Why};
 
 pub use eased::Eased;
-pub(crate) use eased::other;
 pub use family::Family;
 pub use figures::{degrees, parts as corners_of, thousandth};
 pub(crate) use found::{AnswerContext, option, sizes};

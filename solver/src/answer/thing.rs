@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, FixedId, ItemId, PieceId, WallId};
 
 use crate::routes::{End, ShapeId};
+use crate::rules::With;
 use crate::site::BodyId;
 
 /// Something that is or stands in a room.
@@ -19,6 +20,17 @@ pub enum Thing {
 }
 
 impl Thing {
+    /// What a piece stands to or keeps from; itself where that is no thing.
+    pub(crate) const fn kept_from(piece: PieceId, with: With) -> Self {
+        match with {
+            With::Wall(wall) => Self::Wall(wall),
+            With::Item(item) => Self::Item(item),
+            With::Fixed(fixed) => Self::Fixed(fixed),
+            With::Piece(other) => Self::Piece(other),
+            With::Itself | With::Route(_) => Self::Piece(piece),
+        }
+    }
+
     /// What it is called in the room's own words.
     #[must_use]
     pub fn name(self, brief: &Brief) -> &str {

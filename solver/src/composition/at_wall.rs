@@ -3,8 +3,8 @@
 
 use elbowroom_model::{Brief, ItemKind, Point, Term};
 
-use super::asked::Way;
-use super::{Asked, PlanTerm, TermContext};
+use super::asked::{Asked, Way};
+use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::rules::{CostSlot, Linear, Pose, RuleContext, With};
 use crate::site::{Site, SiteWall, WallPlace};

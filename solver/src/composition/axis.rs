@@ -2,9 +2,10 @@
 
 use elbowroom_model::{Criterion, ItemKind, Point, SeatForm, Term, View};
 
-use super::{Asked, PlanTerm, TermContext};
+use super::asked::Asked;
+use super::asked::Way;
+use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::{Relation, Role, face};
-use crate::composition::asked::Way;
 use crate::rules::comfort::axis;
 use crate::rules::{CostSlot, Pose, With};
 use crate::site::WallPlace;

@@ -2,8 +2,8 @@
 
 use elbowroom_model::{Clearance, Point, Term, tables};
 
-use super::asked::Way;
-use super::{Asked, PlanTerm, TermContext};
+use super::asked::{Asked, Way};
+use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::rules::comfort::axis;
 use crate::rules::{CostSlot, Linear, LinearOutline, Pose, With};

@@ -2,9 +2,9 @@
 
 use elbowroom_model::Term;
 
-use super::asked::Way;
+use super::asked::{Asked, Way};
 use super::heart::middle_of_front;
-use super::{Asked, PlanTerm, TermContext};
+use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Relation;
 use crate::rules::comfort::axis;
 use crate::rules::{CostSlot, Linear, Pose, With};

@@ -2,9 +2,9 @@
 
 use elbowroom_model::{Price, Term, tables};
 
-use super::asked::Way;
+use super::asked::{Asked, Way};
 use super::heart::middle;
-use super::{Asked, PlanTerm, TermContext};
+use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::criteria::screen::distance_filling;
 use crate::rules::comfort::axis;

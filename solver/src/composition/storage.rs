@@ -2,8 +2,8 @@
 
 use elbowroom_model::Term;
 
-use super::asked::Way;
-use super::{Asked, PlanTerm, TermContext};
+use super::asked::{Asked, Way};
+use super::plan_term::{PlanTerm, TermContext};
 use crate::rules::{CostSlot, Pose, With};
 
 /// Storage higher than this is tall, mm: over the head of one who sits (common practice, no source).

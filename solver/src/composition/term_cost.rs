@@ -2,7 +2,7 @@
 
 use elbowroom_model::{PieceId, Term};
 
-use crate::answer::{Thing, other};
+use crate::answer::Thing;
 use crate::rules::With;
 
 /// What one term costs.
@@ -23,7 +23,7 @@ pub struct TermCost {
 impl TermCost {
     /// What the piece stands to.
     #[must_use]
-    pub fn other(&self) -> Thing {
-        other(self.piece, self.with)
+    pub const fn other(&self) -> Thing {
+        Thing::kept_from(self.piece, self.with)
     }
 }

@@ -1,7 +1,9 @@
 //! What each term costs a plan that was found.
 
+use super::asked::Asked;
+use super::plan_term::TermContext;
 use super::term_cost::TermCost;
-use super::{Asked, TERMS, TermContext};
+use super::terms::TERMS;
 use crate::rules::Pose;
 
 /// What costs less than this is not told.

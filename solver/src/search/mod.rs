@@ -10,7 +10,10 @@
 //! integer programming problems"); and of arrangements that a swap of like pieces turns into each other only one (Margot 2010,
 //! "Symmetry in integer linear programming").
 
+mod about_heart;
 mod aim;
+mod asked;
+mod bounds;
 mod branching;
 mod cell;
 mod cells;
@@ -19,6 +22,7 @@ mod easing;
 mod found;
 mod node;
 mod node_pool;
+mod objective;
 mod once;
 mod open_node;
 mod planned;

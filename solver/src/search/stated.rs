@@ -3,10 +3,11 @@
 //! Plain is what a general solver can be asked for: round gaps as the polygons around them, no ways through.
 
 use super::aim::Aim;
+use super::asked::Asked;
 use super::cell::Cell;
 use super::found::{Effort, Searched};
 use super::once::searched;
-use super::problem::{Asked, Problem};
+use super::problem::Problem;
 use super::room_context::RoomContext;
 use super::tree::Order;
 use crate::arrangement::Arrangement;

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, ItemKind, Point, Stance, WallItem};
 
-use super::figure;
+use super::figure::figure;
 use crate::arrangement::face;
 use crate::geometry::Convex;
 use crate::rules::{Alternative, Cause, LayoutRule, LinearOutline, Pose, Requirement, RuleContext, With, separation};

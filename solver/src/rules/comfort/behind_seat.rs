@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, ItemId, ItemKind, Point, Rule, WallItem};
 
-use super::figure;
+use super::figure::figure;
 use crate::arrangement::{Role, face};
 use crate::rules::{
     Alternative, Cause, LayoutRule, Linear, LinearOutline, Pose, Requirement, RuleContext, With, separation,

@@ -2,7 +2,7 @@
 
 use elbowroom_model::Clearance;
 
-use super::figure;
+use super::figure::figure;
 use crate::arrangement::face;
 use crate::rules::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
 

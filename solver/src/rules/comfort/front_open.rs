@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, Rule};
 
-use super::figure;
+use super::figure::figure;
 use super::fronts::before_main;
 use crate::arrangement::Role;
 use crate::rules::{LayoutRule, Pose, Requirement, RuleContext};

@@ -2,7 +2,7 @@
 
 use elbowroom_model::Clearance;
 
-use super::figure;
+use super::figure::figure;
 use super::fronts::{before_main, before_return};
 use crate::arrangement::{Relation, Role};
 use crate::rules::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};

@@ -5,6 +5,7 @@ mod before_opening;
 mod behind_seat;
 mod between_seats;
 mod easing;
+mod figure;
 mod front_open;
 mod fronts;
 mod in_use;
@@ -20,9 +21,7 @@ pub(crate) use easing::{EASED, eased, may_be_eased};
 pub(crate) use fronts::axis;
 pub(crate) use screen_sight::beside as sight_beside;
 
-use elbowroom_model::Clearance;
-
-use super::{LayoutRule, RuleContext};
+use super::LayoutRule;
 
 /// Every rule of comfort, in the order in which they are asked.
 pub(crate) static COMFORT: &[&dyn LayoutRule] = &[
@@ -39,8 +38,3 @@ pub(crate) static COMFORT: &[&dyn LayoutRule] = &[
     &return_off_wall::ReturnOffWall,
     &in_use::InUse,
 ];
-
-/// The figure of a clearance, mm; `None` where it is switched off.
-fn figure(context: &RuleContext<'_>, clearance: Clearance) -> Option<f64> {
-    Some(context.brief.rules.get(clearance)).filter(|figure| *figure > 0.0)
-}

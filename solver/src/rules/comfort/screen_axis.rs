@@ -2,7 +2,7 @@
 
 use elbowroom_model::Clearance;
 
-use super::figure;
+use super::figure::figure;
 use super::fronts::{axis, middle_of_screen, seat_and_screen};
 use crate::arrangement::Role;
 use crate::rules::{Cause, LayoutRule, Pose, Requirement, RuleContext, With};

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, ItemKind, Point, Rule};
 
-use super::figure;
+use super::figure::figure;
 use super::fronts::{axis, seat_and_screen};
 use crate::arrangement::Role;
 use crate::rules::linear_outline::LinearStretch;

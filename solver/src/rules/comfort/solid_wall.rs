@@ -3,7 +3,7 @@
 
 use elbowroom_model::{Clearance, ItemKind, Point};
 
-use super::figure;
+use super::figure::figure;
 use crate::rules::{Alternative, Cause, LayoutRule, Pose, Requirement, RuleContext, With};
 use crate::site::{SiteWall, WallPlace};
 

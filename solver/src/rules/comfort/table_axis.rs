@@ -2,7 +2,7 @@
 
 use elbowroom_model::Clearance;
 
-use super::figure;
+use super::figure::figure;
 use super::fronts::axis;
 use crate::arrangement::Relation;
 use crate::rules::{Alternative, Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With};

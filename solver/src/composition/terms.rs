@@ -1,0 +1,16 @@
+//! The terms of a plan, each once.
+
+use super::at_wall::AtWall;
+use super::axis::OnAxis;
+use super::beam::Beam;
+use super::pairs::Pairs;
+use super::plan_term::PlanTerm;
+use super::rug::UnderGroup;
+use super::screen::ScreenBefore;
+use super::second_seats::SecondSeats;
+use super::small::AtSeatsEnd;
+use super::storage::BesideStorage;
+
+/// Every term, in the order in which they are asked.
+pub(crate) static TERMS: &[&dyn PlanTerm] =
+    &[&ScreenBefore, &Beam, &OnAxis, &SecondSeats, &Pairs, &AtWall, &AtSeatsEnd, &UnderGroup, &BesideStorage];

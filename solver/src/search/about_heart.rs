@@ -1,0 +1,80 @@
+//! What is asked about the heart of the group: terms of a plan, and a clear line to a screen beside the main seat.
+
+use std::cell::OnceCell;
+
+use elbowroom_model::Clearance;
+
+use super::branching::standing;
+use super::cell::{Cell, Ranges};
+use super::cells::Posed;
+use super::easing::Easing;
+use super::node::Node;
+use super::problem::Problem;
+use crate::arrangement::Role;
+use crate::composition::{self, Heart, TERMS, TermContext, TermCost};
+use crate::program::Engine;
+use crate::rules::{Pose, Requirement, comfort};
+
+impl Problem<'_> {
+    /// What is asked of one state about the heart of the group: by the terms of a plan, where one is sought, and for a clear
+    /// line to a screen beside the main seat.
+    pub(super) fn terms_alone(&self, state: usize) -> Option<&Cell> {
+        let is_asked = self.aims.is_some() || self.context.screen == Some(Role::ScreenBeside);
+        is_asked.then(|| {
+            self.terms[state].get_or_init(|| {
+                let Posed { pose, place } = self.states[state].posed.as_ref();
+                let mut asked = self.sight_beside(pose);
+                if self.aims.is_some() {
+                    let context = self.term_context();
+                    let terms = TERMS.iter().flat_map(|term| term.alone(&context, pose));
+                    asked.extend(terms.map(|asked| asked.requirement()));
+                }
+                Cell::of(asked.into_iter(), &Ranges { bounds: &self.context.variables.bounds, places: place })
+            })
+        })
+    }
+
+    /// What a piece leaves free before a screen beside the main seat.
+    fn sight_beside(&self, pose: &Pose) -> Vec<Requirement> {
+        let heart = self.term_context().heart;
+        let (Some(main), Some(screen)) = (heart.main, heart.screen) else { return Vec::new() };
+        if self.asked.easing == Easing::Ignored || self.asked.without == Some(Clearance::ScreenSight.into()) {
+            return Vec::new();
+        }
+        let asked = comfort::sight_beside(&self.context, main, screen, pose);
+        asked.into_iter().map(|requirement| self.eased(requirement)).collect()
+    }
+
+    /// What the terms of a plan ask of two states; `None` where no plan is sought.
+    pub(super) fn terms_between(&self, first: usize, second: usize) -> Option<&Cell> {
+        self.aims.as_ref()?;
+        let (first, second) = if first < second { (first, second) } else { (second, first) };
+        let row = self.terms_between[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
+        Some(row[second].get_or_init(|| {
+            let (a, b) = (&self.states[first].posed, &self.states[second].posed);
+            let places = [a.place, b.place].concat();
+            let context = self.term_context();
+            let asked = TERMS.iter().flat_map(|term| term.between(&context, &a.pose, &b.pose));
+            let asked = asked.map(|asked| asked.requirement());
+            Cell::of(asked, &Ranges { bounds: &self.context.variables.bounds, places: &places })
+        }))
+    }
+
+    /// What the terms of a plan look at.
+    pub(super) fn term_context(&self) -> TermContext<'_> {
+        // A piece that need not stand is no heart: terms would stand to where it might be.
+        let only = self.ways.iter().filter_map(|ways| if let [only] = ways.states[..] { Some(only) } else { None });
+        let poses = only.map(|state| &self.states[state].posed.pose);
+        let stands = |pose: &&Pose| self.arrangement.must_stand(self.context.brief, pose.id);
+        TermContext { room: self.context, heart: Heart::of(poses.filter(stands)) }
+    }
+
+    /// What each term costs a plan; empty where no plan is sought.
+    pub(super) fn composition<E: Engine>(&self, node: &Node<'_, E>) -> Vec<TermCost> {
+        if self.aims.is_none() {
+            return Vec::new();
+        }
+        let poses: Vec<&Pose> = standing(node).into_iter().map(|state| &self.states[state].posed.pose).collect();
+        composition::told(&self.term_context(), &poses, Engine::values(&node.engine))
+    }
+}

@@ -33,6 +33,6 @@ impl Candidate<'_> {
 
     /// What the order sees of it.
     pub(crate) fn entrant(&self) -> Entrant {
-        Entrant::of(&self.judgements, self.eased.len())
+        Entrant::of(&self.judgements, Eased::count(&self.eased))
     }
 }

@@ -6,8 +6,7 @@ use super::figures::thousandth;
 use super::thing::Thing;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
-use crate::rules::Cause;
-use crate::verify::{self, CheckedRoom};
+use crate::verify::{self, CheckedRoom, Shortfall};
 
 /// A rule of comfort that is kept in part.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -23,14 +22,18 @@ pub struct Eased {
 }
 
 impl Eased {
-    /// What a plan gives of the rules that it eases; what it keeps after all is not told.
+    /// What a plan keeps in part.
     pub(crate) fn all(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Self> {
-        let told = |cause: &Cause| Self {
-            rule: cause.rule,
-            between: [Thing::Piece(cause.piece), Thing::kept_from(cause.piece, cause.with)],
-            wanted: verify::wanted(checked, layout, arrangement, cause).map(thousandth),
-            given: verify::given(checked, layout, arrangement, cause).map(thousandth),
+        let told = |Shortfall { rule, between, wanted, given }| {
+            let [wanted, given] = [wanted, given].map(|figure| figure.map(thousandth));
+            Self { rule, between, wanted, given }
         };
-        layout.eased.iter().map(told).collect()
+        verify::shortfalls(checked, layout, arrangement).into_iter().map(told).collect()
+    }
+
+    /// How many rules are kept in part, each by the piece that lacks it: a nook of two walls is one.
+    pub(crate) fn count(eased: &[Self]) -> usize {
+        let lacks = |one: &Self| (one.rule, one.between[0]);
+        (0..eased.len()).filter(|at| !eased[..*at].iter().any(|other| lacks(other) == lacks(&eased[*at]))).count()
     }
 }

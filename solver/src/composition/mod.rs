@@ -24,7 +24,7 @@ mod worth;
 
 pub(crate) use aims::Aims;
 pub(crate) use heart::Heart;
-pub(crate) use plan_term::{PlanTerm, TermContext};
+pub(crate) use plan_term::TermContext;
 pub use term_cost::TermCost;
 pub(crate) use terms::TERMS;
 pub(crate) use told::told;

@@ -32,7 +32,7 @@ mod zones;
 
 pub use breach::{Breach, Wrong};
 pub use checked_room::CheckedRoom;
-pub use comfort::{given, wanted};
+pub use comfort::{Shortfall, shortfalls};
 pub use envelope::envelope;
 pub use growth::{growth, let_out};
 

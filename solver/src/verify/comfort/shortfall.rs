@@ -1,0 +1,32 @@
+//! What a layout falls short of a rule of comfort, as it is told.
+
+use elbowroom_model::Rule;
+
+use super::measure::Measure;
+use crate::answer::Thing;
+
+/// A rule of comfort that a layout keeps in part only.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Shortfall {
+    /// The rule.
+    pub rule: Rule,
+    /// The piece that lacks it or stands in its way, and the other; twice the same where there is no other.
+    pub between: [Thing; 2],
+    /// What the rule asks, mm; `None` where that is no one length.
+    pub wanted: Option<f64>,
+    /// What the layout gives, mm; `None` where that is no one length.
+    pub given: Option<f64>,
+}
+
+impl Shortfall {
+    pub(super) fn of(measure: Measure) -> Self {
+        let Measure { rule, between, wanted, given, .. } = measure;
+        let between = match between[..] {
+            [first, second, ..] => [first, second],
+            [only] => [only, only],
+            // No measure is of nothing.
+            [] => return Self { rule, between: [Thing::Piece(elbowroom_model::PieceId(0)); 2], wanted, given },
+        };
+        Self { rule, between, wanted, given }
+    }
+}

@@ -102,8 +102,8 @@ impl Way {
         for Cost { slot, off, cost, .. } in &self.costs {
             let (off, paid) = (off.at(values), (cost * off.at(values)).max(0.0));
             match slots.iter_mut().find(|(known, ..)| known == slot) {
-                Some(known) if known.1 >= paid => {}
-                Some(known) => *known = (*slot, paid, off),
+                // The steeper slope starts further out: the flatter one tells how far beyond what is free.
+                Some(known) => (known.1, known.2) = (known.1.max(paid), known.2.max(off)),
                 None => slots.push((*slot, paid, off)),
             }
         }

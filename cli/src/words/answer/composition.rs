@@ -1,0 +1,175 @@
+//! What a plan gives up, in words: a sentence for each term of composition that it does not keep whole.
+
+use elbowroom_model::article::{capital, the};
+use elbowroom_model::{Brief, Rounding, Term, tables};
+use elbowroom_solver::answer::{RankedOption, Thing};
+use elbowroom_solver::composition::TermCost;
+
+use crate::words::figures::area;
+use crate::words::lengths::taped;
+
+/// Terms told of one plan; the JSON has them all.
+const TOLD: usize = 3;
+/// What costs less than this nobody would move a piece for, in millimetres of shortfall of a piece that counts 3.
+const WORTH_TELLING: f64 = 100.0;
+/// Lengths under this are told as a tape reads, mm: rounded to a centimetre they could read as none.
+const SMALL: f64 = 10.0;
+
+/// The terms that cost an option most, dearest first, a sentence each; the same two things are told once of a term.
+pub(crate) fn gives_up(brief: &Brief, option: &RankedOption) -> Vec<String> {
+    let mut dearest: Vec<&TermCost> = Vec::new();
+    for told in option.planned.composition.iter().filter(|told| told.cost >= WORTH_TELLING) {
+        let is_known = |known: &&TermCost| (known.term, known.piece, known.with) == (told.term, told.piece, told.with);
+        if !dearest.iter().any(is_known) {
+            dearest.push(told);
+        }
+    }
+    dearest.into_iter().take(TOLD).map(|told| term(brief, told)).collect()
+}
+
+/// One term: `The media unit stands 12 cm off the middle of the front of the sofa.`
+fn term(brief: &Brief, told: &TermCost) -> String {
+    let [one, other] = [Thing::Piece(told.piece), told.other()].map(|thing| the(thing.name(brief)));
+    let named = Named { brief, told, one, other };
+    let said = match told.term {
+        Term::ScreenAside
+        | Term::TableAside
+        | Term::RugAside
+        | Term::FocusAside
+        | Term::FireAside
+        | Term::OppositeAside
+        | Term::Mirrored
+        | Term::PairAside => named.on_axis(),
+        Term::SideAlong | Term::ToTable | Term::FrontsApart | Term::TurnedAway | Term::TableWide => named.in_group(),
+        Term::Beam | Term::ScreenBeside | Term::ScreenFar => named.of_screen(),
+        Term::OffWall | Term::OffMiddle | Term::FloorBehind | Term::BesideStorage => named.at_wall(),
+        Term::RugUnderMain | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => named.of_rug(),
+        Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd => named.at_end(),
+    };
+    format!("{}.", capital(&said))
+}
+
+/// A term with the names of its two things.
+struct Named<'a> {
+    brief: &'a Brief,
+    told: &'a TermCost,
+    /// The piece that pays.
+    one: String,
+    /// What it stands to.
+    other: String,
+}
+
+impl Named<'_> {
+    fn on_axis(&self) -> String {
+        let Self { one, other, .. } = self;
+        let off = self.length(self.told.off);
+        match self.told.term {
+            Term::TableAside | Term::RugAside => format!("{one} lies {off} off the middle of the front of {other}"),
+            Term::FocusAside | Term::FireAside => format!("{one} faces {other} {off} off its middle"),
+            Term::Mirrored => format!("{one} stands {off} off the place that would match {other}"),
+            Term::PairAside => format!("the middle between {one} and {other} lies {off} off the middle of the group"),
+            _ => format!("{one} stands {off} off the middle of the front of {other}"),
+        }
+    }
+
+    fn in_group(&self) -> String {
+        let Self { brief, told, one, other } = self;
+        let off = self.length(told.off);
+        match told.term {
+            Term::SideAlong if self.is_by_table() => {
+                format!("{one} stands {off} out of line with the middle of {other}")
+            }
+            Term::SideAlong => format!("{one} stands {off} out of line with the middle of the group"),
+            Term::ToTable => format!("{one} stands {off} further from {other} than one reaches"),
+            Term::FrontsApart => {
+                let easy = tables::price(told.term).free;
+                let [apart, easy] = brief.units.side_by_side(easy + told.off, easy);
+                format!("the fronts of {one} and {other} are {apart} apart; one talks easily over up to {easy}")
+            }
+            Term::TableWide => format!("{one} is {off} longer than two thirds of {other}"),
+            _ => format!("{one} is turned away from the group about {other}"),
+        }
+    }
+
+    fn of_screen(&self) -> String {
+        let Self { told, one, other, .. } = self;
+        let off = self.length(told.off);
+        match told.term {
+            Term::Beam => format!("{one} stands {off} too near to the view from {other} to the screen"),
+            Term::ScreenBeside => format!("{one} lies {off} further to one side of {other} than ahead of it"),
+            _ => format!("{one} stands {off} further from {other} than its screen is easily seen from"),
+        }
+    }
+
+    fn at_wall(&self) -> String {
+        let Self { told, one, other, .. } = self;
+        let off = self.length(told.off);
+        match told.term {
+            Term::OffWall => format!("{one} stands {off} further off {other} than it needs to"),
+            Term::OffMiddle if self.may_stand_at_an_end() => {
+                format!("{one} stands {off} off the middle, and off either end, of what is free of {other}")
+            }
+            Term::OffMiddle => format!("{one} stands {off} off the middle of what is free of {other}"),
+            Term::FloorBehind => format!("{one} leaves {} of floor behind it", area(told.off / 1e6)),
+            _ => format!("{one} stands {} beside {other}, and looms over it", self.length(self.left())),
+        }
+    }
+
+    fn of_rug(&self) -> String {
+        let Self { brief, told, one, other } = self;
+        let (free, left) = (tables::price(told.term).free, self.left());
+        let [has, wanted] = brief.units.side_by_side(left, free);
+        let short = self.length(-left);
+        match told.term {
+            Term::RugUnderMain if left >= 0.0 => format!("{one} reaches {has} under {other}; {wanted} holds it better"),
+            Term::RugUnderMain => format!("{one} ends {short} before {other}; {wanted} under it holds it better"),
+            Term::RugUnderSecond if left >= 0.0 => {
+                format!("{other} reaches {has} under {one}; {wanted} holds it better")
+            }
+            Term::RugUnderSecond => format!("{other} ends {short} before {one}; {wanted} under it holds it better"),
+            Term::RugShort if left >= 0.0 => format!("{one} is {has} longer than {other}; {wanted} looks better"),
+            Term::RugShort => format!("{one} is {short} shorter than {other}"),
+            _ => format!("{one} is {} longer than its least", self.length(told.off)),
+        }
+    }
+
+    fn at_end(&self) -> String {
+        let Self { brief, told, one, other } = self;
+        match told.term {
+            Term::AtEnd => {
+                let near = tables::price(told.term).free;
+                let [off, near] = brief.units.side_by_side(near + told.off, near);
+                format!("{one} stands {off} from the end of {other}; a hand finds it within {near}")
+            }
+            Term::AlongEnd => {
+                let off = self.length(told.off);
+                format!("{one} stands {off} before or behind where a hand finds it at the end of {other}")
+            }
+            _ => format!("{one} and {other} stand at one end of a seat, or close together"),
+        }
+    }
+
+    /// What there is of a length that the term wants more of, mm.
+    fn left(&self) -> f64 {
+        tables::price(self.told.term).free - self.told.off
+    }
+
+    fn length(&self, length: f64) -> String {
+        let units = self.brief.units;
+        if length.abs() < SMALL { taped(units, length) } else { units.words(length, Rounding::Nearest) }
+    }
+
+    /// Whether it stands to a table, and not to the seat that one would stand before.
+    fn is_by_table(&self) -> bool {
+        let Thing::Piece(other) = self.told.other() else { return false };
+        self.brief.piece(other).is_some_and(|piece| piece.kind.stands_before_seat())
+    }
+
+    /// Whether it may be snug at either end of what is free of a wall.
+    fn may_stand_at_an_end(&self) -> bool {
+        self.brief.piece(self.told.piece).is_some_and(|piece| !piece.kind.is_seat() && !piece.kind.carries_screen())
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -151,7 +151,7 @@ pub(crate) const ASKED: &str = "asked";
 pub(crate) const OPTIONS: &str = "options";
 /// Label: which one stands first.
 pub(crate) const FIRST: &str = "first";
-/// Label: how large its pieces may be.
+/// Label: how large its pieces are planned.
 pub(crate) const SIZES: &str = "sizes";
 /// Of a variant.
 pub(crate) const NOTHING_CHANGED: &str = "Nothing that is told here changed.";
@@ -222,14 +222,15 @@ pub(crate) fn went(name: &str) -> String {
 }
 
 /// Heads of the index.
-pub(crate) const INDEX_HEADS: [&str; 5] = ["Plan", "Room", "Floor", "Options", "First option, and sizes to shop by"];
+pub(crate) const INDEX_HEADS: [&str; 5] =
+    ["Plan", "Room", "Floor", "Options", "First option, its sizes as planned, and at most"];
 /// What the links to other pages are.
 pub(crate) const PAGES: &str = "Pages";
 /// At the foot of the index: how its plans read.
 pub(crate) const INDEX_PLANS: &str = "On the plans seats are the darker pieces, rugs are dashed, windows blue, radiators and fires orange and \
     broken, doors and openings gaps in the walls.";
 /// At the foot of the index.
-pub(crate) const INDEX_CAUTION: &str = "Sizes are the largest that fit all together. Set a plan out full size on the floor before \
+pub(crate) const INDEX_CAUTION: &str = "Sizes are as planned and drawn, then the most that all pieces may have together. Set a plan out full size on the floor before \
     anything is bought. Keep exits and escape windows free, and three feet between heaters or fires and anything that burns; fix \
     tall storage and televisions to the wall. Local codes come before any of this.";
 
@@ -255,9 +256,9 @@ pub(crate) fn scored(score: f64, share_of_first: f64, set_aside: Option<&str>) -
     }
 }
 
-/// Sizes with their unit.
-pub(crate) fn sizes(sizes: &str, unit: &str) -> String {
-    format!("{sizes} {unit}")
+/// A size as planned and at most, with their unit.
+pub(crate) fn sizes(planned: &str, most: &str, unit: &str) -> String {
+    if planned == most { format!("{planned} {unit}") } else { format!("{planned}, at most {most} {unit}") }
 }
 
 /// What a picture shows.

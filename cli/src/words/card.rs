@@ -12,6 +12,8 @@ pub(crate) const HOW: &str = "Measure the piece itself, at its outermost: cushio
 pub(crate) const MIX_NONE: &str = "Buy all pieces of one option; mix none.";
 /// Over the least.
 pub(crate) const LEAST: &str = "at least";
+/// Over the size as planned.
+pub(crate) const PLANNED: &str = "in this plan";
 /// Over the most together.
 pub(crate) const TOGETHER: &str = "at most, all together";
 /// Over the most alone.
@@ -21,8 +23,9 @@ pub(crate) const FOUND: &str = "found";
 /// Over what the columns say.
 pub(crate) const COLUMNS: &str = "What the columns say";
 /// What they say.
-pub(crate) const COLUMNS_SAY: [&str; 3] = [
+pub(crate) const COLUMNS_SAY: [&str; 4] = [
     "At least: less would not do its work. Rounded up.",
+    "In this plan: what is drawn and taped, and what looks right with the rest. Rounded down. Start there.",
     "At most, all together: every set of pieces no larger than these fits, each in its place. Rounded down.",
     "This one large: the most that this piece alone could have if the rest stay small, near their least. Once one is bought \
      so large, the others' figures no longer hold: ask again with it set, before you buy the next.",

@@ -66,7 +66,7 @@ pub(crate) fn why(criterion: &str) -> String {
 
 /// Over the sizes.
 pub(crate) fn sizes(unit: &str) -> String {
-    format!("Sizes to shop by, {unit}: least to most, all of one option together")
+    format!("Sizes to shop by, {unit}: as planned (at least-at most); all of one option at their most fit together")
 }
 
 /// Over the ways.
@@ -89,7 +89,7 @@ pub(crate) fn firm(option: &RankedOption) -> String {
     if option.set_aside.is_some() { "set aside".to_owned() } else { share(option.first_place_share) }
 }
 
-/// A piece with its sizes, least to most.
+/// A piece with its sizes, as planned and least to most.
 pub(crate) fn sized(label: &str, sizes: &str, unit: &str) -> String {
     format!("{label} {sizes} {unit}")
 }

@@ -3,8 +3,6 @@
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::ranking::{Lapse, SetAside};
 
-use super::figures::counted;
-
 /// After a share of first place.
 pub(crate) const OF_SHIFTS: &str = "of 100 shifts of your wishes by up to one step";
 
@@ -27,15 +25,16 @@ pub(crate) fn stays_first(share_of_first: f64, aside: Option<&SetAside>) -> Stri
     }
 }
 
-/// How often an option that is told after others stands first, or why it stands where it does.
+/// How often an option that is told after others stands first, or what sets it aside; and how much of comfort is in part.
 pub(crate) fn comes_first(option: &RankedOption) -> String {
-    match (&option.set_aside, option.layout.eased.len()) {
-        (Some(aside), _) => format!("set aside: {}", set_aside(aside)),
-        (None, 0) => format!("first in {} of 100", share(option.first_place_share)),
-        (None, eased) => {
-            let rules = counted(eased, "rule", "rules");
-            format!("first in {} of 100; it eases {rules} of comfort", share(option.first_place_share))
-        }
+    let stands = match &option.set_aside {
+        Some(aside) => format!("set aside: {}", set_aside(aside)),
+        None => format!("first in {} of 100", share(option.first_place_share)),
+    };
+    match option.eased.len() {
+        0 => stands,
+        1 => format!("{stands}; 1 rule of comfort is kept in part"),
+        eased => format!("{stands}; {eased} rules of comfort are kept in part"),
     }
 }
 

@@ -5,6 +5,7 @@
 
 use crate::words::tolerance::FORGIVEN;
 use elbowroom_model::{Rounding, Unit};
+use elbowroom_solver::answer::DimensionRange;
 
 /// The finest step of a tape, mm, for metric units.
 const MILLIMETRE: f64 = 1.0;
@@ -81,6 +82,17 @@ impl Ends {
         self.told(self.most, Rounding::Down)
     }
 
+    /// A size between the ends, with its unit: rounded down, but to no less than the least as told.
+    pub(crate) fn planned(&self, planned: f64) -> String {
+        let (down, up) = (Rounding::Down, Rounding::Up);
+        let is_under = match self.fine {
+            Fine::Step => self.unit.rounded(planned, down) < self.unit.rounded(self.least, up),
+            Fine::Tape => marks(self.unit, planned, down) < marks(self.unit, self.least, up),
+            Fine::OneSize => true,
+        };
+        if is_under { self.least() } else { self.told(planned, down) }
+    }
+
     /// A most that may go beyond this one where all else gives way, told as finely.
     pub(crate) fn most_alone(&self, alone: f64) -> String {
         if alone > self.most { self.told(alone, Rounding::Down) } else { self.most() }
@@ -101,11 +113,18 @@ impl Ends {
     }
 }
 
-/// Least and most that one shops by: `190-235`; one figure where there is no choice between them.
-pub(crate) fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
-    let ends = Ends::of(unit, least, most);
-    let [least, most] = [ends.least(), ends.most()].map(|end| ends.bare(&end));
-    if least == most { most } else { format!("{least}-{most}") }
+/// The size as planned (mm), then least and most to shop by: `230 (190-255)`; one figure where there is no choice.
+pub(crate) fn planned_range(unit: Unit, found: &DimensionRange) -> String {
+    let ends = Ends::of(unit, found.least, found.together);
+    let [least, planned, most] = [ends.least(), ends.planned(found.planned), ends.most()].map(|end| ends.bare(&end));
+    if least == most { most } else { format!("{planned} ({least}-{most})") }
+}
+
+/// What there is and what is wanted (mm), side by side: the first without its unit's sign, `31` and `35 cm`.
+pub(crate) fn given_and_wanted(unit: Unit, given: f64, wanted: f64) -> [String; 2] {
+    let unit = shop_unit(unit);
+    let [given, wanted] = unit.side_by_side(given, wanted);
+    [bare(&given, unit), wanted]
 }
 
 /// `length` (mm) as exactly as a tape reads, with its unit: `91.4 cm`, `35 7/8 in`, `11 ft 6 1/8 in`.
@@ -194,7 +213,14 @@ mod tests {
     use elbowroom_model::length::parse;
     use proptest::prelude::*;
 
-    use super::{EIGHTH, Ends, shopped_range, taped};
+    use super::{EIGHTH, Ends, given_and_wanted, planned_range, taped};
+    use elbowroom_solver::answer::DimensionRange;
+
+    fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
+        let ends = Ends::of(unit, least, most);
+        let [least, most] = [ends.least(), ends.most()].map(|end| ends.bare(&end));
+        if least == most { most } else { format!("{least}-{most}") }
+    }
 
     #[test]
     fn a_tape_reads_to_a_millimetre_or_an_eighth() {
@@ -219,6 +245,25 @@ mod tests {
         // Narrower than a tape reads.
         assert_eq!(shopped_range(Unit::Centimetre, 903.2, 903.8), "90.4");
         assert_eq!(shopped_range(Unit::Inch, 2400.0, 2400.0), "94 1/2");
+    }
+
+    #[test]
+    fn a_size_as_planned_stands_before_its_range() {
+        let told = |least, planned, together| {
+            let found = DimensionRange { least, aim: None, planned, together, alone: None, most: together };
+            planned_range(Unit::Centimetre, &found)
+        };
+        assert_eq!(told(2000.0, 2309.0, 2551.0), "230 (200-255)");
+        // Rounded down it would lie under the least as told.
+        assert_eq!(told(2004.0, 2004.0, 2551.0), "201 (201-255)");
+        assert_eq!(told(903.2, 904.0, 906.8), "90.4 (90.4-90.6)");
+        assert_eq!(told(2032.0, 2032.0, 2032.0), "203.2");
+    }
+
+    #[test]
+    fn what_is_given_and_wanted_is_told_alike() {
+        assert_eq!(given_and_wanted(Unit::Centimetre, 312.0, 350.0), ["31", "35 cm"]);
+        assert_eq!(given_and_wanted(Unit::Foot, 304.8, 355.6), ["12", "14 in"]);
     }
 
     #[test]

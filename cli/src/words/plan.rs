@@ -8,7 +8,7 @@ use super::answer;
 
 /// Over the sizes.
 pub(crate) fn sizes(unit: &str) -> String {
-    format!("Sizes, {unit}: all of these together, or smaller")
+    format!("Sizes as planned and drawn, {unit}")
 }
 
 /// Over the ways.

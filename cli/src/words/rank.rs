@@ -115,8 +115,11 @@ pub(crate) fn against_mean(score: f64, mean: Option<f64>) -> String {
 
 /// Over the sizes.
 pub(crate) fn sizes(unit: &str) -> String {
-    format!("   Sizes to shop by, {unit}: all of these fit together, and so does anything smaller")
+    format!("   Sizes to shop by, {unit}: in this plan (at least-at most); all at their most still fit together")
 }
+
+/// Over what the plan of the first option gives up.
+pub(crate) const GIVES_UP: &str = "   What this plan gives up";
 
 /// What holds a size of a piece, and by which clearance: `hall door swing`, `media unit (passage)`, `its most`.
 pub(crate) fn holder(brief: &Brief, piece: PieceId, by: &Holding) -> String {

@@ -53,6 +53,8 @@ pub(crate) const FIRST_IS: &str = " of 100; first in ";
 pub(crate) const OF_SHIFTS: &str = " of 100 shifts of the wishes by up to one step.";
 /// Over the reasons.
 pub(crate) const REASONS: &str = "Why: each criterion with its score of 100";
+/// Over what a plan gives up.
+pub(crate) const GIVES_UP: &str = "What this plan gives up";
 /// Head: a criterion.
 pub(crate) const CRITERION: &str = "criterion";
 /// Head: a reason.
@@ -61,10 +63,14 @@ pub(crate) const REASON: &str = "reason";
 pub(crate) const PIECE: &str = "piece";
 /// Head: which dimension.
 pub(crate) const SIDE: &str = "side";
+/// Head: the least of a size.
+pub(crate) const LEAST: &str = "at least";
+/// Head: sizes as planned and drawn.
+pub(crate) const PLANNED: &str = "in this plan";
 /// Head: sizes that fit together.
-pub(crate) const TOGETHER: &str = "together";
+pub(crate) const TOGETHER: &str = "at most, all together";
 /// Head: what one size could be alone.
-pub(crate) const ALONE: &str = "alone, up to";
+pub(crate) const ALONE: &str = "this one alone, up to";
 /// Head: what holds a size.
 pub(crate) const HELD: &str = "held by";
 /// Head: a way.
@@ -140,7 +146,9 @@ pub(crate) fn plan_caption(turns: bool, numbers: &[String]) -> String {
 
 /// Over the sizes.
 pub(crate) fn sizes(unit: &str) -> String {
-    format!("Sizes to shop by, {unit}: all of these fit together, and so does anything smaller")
+    format!(
+        "Sizes to shop by, {unit}: the plan is drawn and taped with those of this plan; all at their most still fit together"
+    )
 }
 
 /// Over the ways.

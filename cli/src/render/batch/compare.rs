@@ -132,7 +132,7 @@ fn first(base: &RoomLine, other: &RoomLine) -> Option<String> {
     }
 }
 
-/// Pieces of the first option whose largest sizes differ, that came, and that went.
+/// Pieces of the first option whose sizes as planned differ, that came, and that went.
 fn sizes(was: Option<&LineOption>, is: Option<&LineOption>, unit: Unit) -> Option<String> {
     let (was, is) = was.zip(is)?;
     let mut changes = Vec::new();

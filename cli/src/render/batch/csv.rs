@@ -2,14 +2,14 @@
 
 use elbowroom_model::Unit;
 
-use super::{reason, sizes};
+use super::{largest, reason, size, sizes};
 use crate::process::failure::Failure;
 use crate::render::batch::room_line::{Fate, LineOption, RoomLine};
 use crate::text::cells::{cell, line};
 use crate::words::batch as words;
 
 /// The heads of the columns.
-const HEADS: [&str; 15] = [
+const HEADS: [&str; 16] = [
     "source",
     "room",
     "outcome",
@@ -25,6 +25,7 @@ const HEADS: [&str; 15] = [
     "sizes_mm",
     "reason",
     "not_decided",
+    "largest_mm",
 ];
 
 /// How the rows start, whatever columns come to stand behind these: what the file is known again by.
@@ -54,9 +55,10 @@ pub(crate) fn row(told: &RoomLine) -> Result<String, Failure> {
         of_best(|best| format!("{:.6}", best.first_place_share)),
         of_best(|best| format!("{:.1}", best.size_value)),
         of_best(|best| words::yes_no(best.proven).to_owned()),
-        cell(&of_best(|best| sizes(best, Unit::Millimetre, "; "))),
+        cell(&of_best(|best| sizes(best, |piece| size(piece, Unit::Millimetre)))),
         cell(&reason(told).unwrap_or_default()),
         of_result(|result| result.undecided().to_string()),
+        cell(&of_best(|best| sizes(best, |piece| largest(piece, Unit::Millimetre)))),
     ])
     .map_err(Failure::Unwritable)
 }

@@ -2,7 +2,7 @@
 
 use elbowroom_model::Unit;
 
-use super::{Summary, plan_name, reason, size};
+use super::{Summary, largest, plan_name, reason, size};
 use crate::render::batch::room_line::{Fate, LineOption, RoomLine};
 use crate::text::markup::escaped;
 use crate::words::batch as words;
@@ -92,7 +92,7 @@ fn answer(best: &LineOption, unit: Unit) -> String {
     let set_aside = best.set_aside.as_ref().map(|aside| aside.why.as_str());
     let score = escaped(&words::scored(best.score, best.first_place_share, set_aside));
     let sizes = best.pieces.iter().map(|piece| {
-        let size = words::sizes(&size(piece, unit), sign(shop_unit(unit)));
+        let size = words::sizes(&size(piece, unit), &largest(piece, unit), sign(shop_unit(unit)));
         format!("<li>{} <b>{}</b></li>", escaped(&piece.name), escaped(&size))
     });
     let sizes: String = sizes.collect();

@@ -29,14 +29,22 @@ fn reason(told: &RoomLine) -> Option<String> {
     result.options.is_empty().then(|| words::no_option(result.undecided(), help))
 }
 
-/// `280 x 230 x 105`: the largest size to shop by.
+/// `230 x 180 x 95`: the size as planned.
 fn size(piece: &LinePiece, unit: Unit) -> String {
-    let figures = piece.size.figures().into_iter().map(|figure| shopped(unit, figure, Rounding::Down));
-    figures.collect::<Vec<_>>().join(" x ")
+    told(piece.size.figures().into_iter(), unit)
 }
 
-/// The pieces of an option with their sizes, `between` them.
-fn sizes(option: &LineOption, unit: Unit, between: &str) -> String {
-    let pieces = option.pieces.iter().map(|piece| format!("{} {}", piece.name, size(piece, unit)));
-    pieces.collect::<Vec<_>>().join(between)
+/// `280 x 230 x 105`: the largest size to shop by.
+fn largest(piece: &LinePiece, unit: Unit) -> String {
+    told(piece.range.each().map(|(_, range)| range.together), unit)
+}
+
+fn told(figures: impl Iterator<Item = f64>, unit: Unit) -> String {
+    figures.map(|figure| shopped(unit, figure, Rounding::Down)).collect::<Vec<_>>().join(" x ")
+}
+
+/// The pieces of an option, each with a size of it.
+fn sizes(option: &LineOption, size: impl Fn(&LinePiece) -> String) -> String {
+    let pieces = option.pieces.iter().map(|piece| format!("{} {}", piece.name, size(piece)));
+    pieces.collect::<Vec<_>>().join("; ")
 }

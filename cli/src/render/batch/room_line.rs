@@ -139,13 +139,13 @@ pub(crate) struct LineCriterion {
 pub(crate) struct LinePiece {
     /// Its name.
     pub name: String,
-    /// Its size, all pieces being at their most together.
+    /// Its size as planned.
     pub size: LineSize,
-    /// What was asked for.
+    /// What was asked for, and how large it may be.
     pub range: LineRanges,
 }
 
-/// What was asked for of each dimension.
+/// What was asked for of each dimension, and how large it may be.
 #[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
 pub(crate) struct LineRanges {
     width: LineRange,
@@ -154,11 +154,13 @@ pub(crate) struct LineRanges {
     depth: LineRange,
 }
 
-/// What was asked for of one dimension, mm.
+/// What was asked for of one dimension, and how large it may be, mm.
 #[derive(Debug, Clone, Copy, PartialEq, Deserialize)]
 pub(crate) struct LineRange {
     /// The least.
     pub least: f64,
+    /// All pieces at theirs fit together.
+    pub together: f64,
     /// The most.
     pub most: f64,
 }

@@ -7,7 +7,7 @@ use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption};
 
 use crate::render::leaf::{Block, Grid, Head, Leaf};
 use crate::render::rank::{Group, groups, held};
-use crate::words::answer::notices;
+use crate::words::answer::{all_eased, notices};
 use crate::words::card as words;
 use crate::words::lengths::Ends;
 
@@ -30,6 +30,9 @@ pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
     }
     for option in shopped.options {
         leaf.put(Block::Heading(words::option(brief, option)));
+        for eased in all_eased(brief, option) {
+            leaf.put(Block::Words(eased));
+        }
         for group in groups(brief, option) {
             piece(&mut leaf, brief, option, &group);
         }
@@ -52,6 +55,7 @@ fn piece(leaf: &mut Leaf, brief: &Brief, option: &RankedOption, group: &Group<'_
     let heads = vec![
         Head::words(""),
         Head::figures(words::LEAST),
+        Head::figures(words::PLANNED),
         Head::figures(words::TOGETHER),
         Head::figures(words::ALONE),
         Head::blank(words::FOUND),
@@ -67,7 +71,7 @@ fn row(dimension: Dimension, found: &DimensionRange) -> Vec<String> {
     let alone = found.alone.unwrap_or(found.together).max(found.together);
     let [metric, inches] = [Unit::Centimetre, Unit::Inch].map(|unit| {
         let ends = Ends::of(unit, found.least, found.together);
-        [ends.least(), ends.most(), ends.most_alone(alone)]
+        [ends.least(), ends.planned(found.planned), ends.most(), ends.most_alone(alone)]
     });
     let told = metric.iter().zip(&inches).map(|(metric, inches)| words::both(metric, inches));
     let blank = String::new();

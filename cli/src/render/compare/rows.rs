@@ -8,7 +8,7 @@ use crate::render::rank::wall_faced;
 use crate::text::table::{Stand, Table};
 use crate::words::answer::reason;
 use crate::words::compare as words;
-use crate::words::lengths::{shopped_range, taped_bare};
+use crate::words::lengths::{planned_range, taped_bare};
 
 /// Scores nearer than this tell no options apart.
 const SAME: f64 = 3.0;
@@ -89,7 +89,7 @@ pub(super) fn apart_most(compared: &Compared<'_>) -> Vec<(Criterion, Vec<(usize,
     found.into_iter().map(|(_, criterion, reasons)| (criterion, reasons)).collect()
 }
 
-/// The sizes to shop by: least to most together.
+/// The sizes as planned, and to shop by: least to most together.
 pub(super) fn sizes(compared: &Compared<'_>) -> Table {
     let mut table = compared.table(&[("", Stand::Left)]);
     for (piece, asked) in compared.brief().pieces() {
@@ -97,7 +97,7 @@ pub(super) fn sizes(compared: &Compared<'_>) -> Table {
         for (place, dimension) in dimensions(&each).into_iter().enumerate() {
             let size = |sizes: &Option<&PieceSizes>| {
                 let found = sizes.and_then(|sizes| sizes.get(dimension));
-                let range = found.map(|it| shopped_range(compared.units(), it.least, it.together));
+                let range = found.map(|it| planned_range(compared.units(), &it));
                 range.unwrap_or_else(|| words::NONE.to_owned())
             };
             let label = if place == 0 { asked.name.clone() } else { String::new() };

@@ -8,7 +8,7 @@ use crate::render::plan::{Shown, within};
 use crate::render::rank::groups;
 use crate::words::answer::notices;
 use crate::words::compare as words;
-use crate::words::lengths::{shop_unit, shopped_range, sign, taped_bare};
+use crate::words::lengths::{planned_range, shop_unit, sign, taped_bare};
 
 /// Kept free at every edge of the paper, mm.
 const MARGIN: f64 = 8.0;
@@ -69,7 +69,7 @@ fn told(compared: &Compared<'_>, option: &RankedOption, key: &[String]) -> Vec<(
         let all =
             [elbowroom_model::Dimension::Width, elbowroom_model::Dimension::Return, elbowroom_model::Dimension::Depth];
         let sizes = all.into_iter().filter_map(|it| group.piece.sizes.get(it));
-        let sizes: Vec<String> = sizes.map(|it| shopped_range(units, it.least, it.together)).collect();
+        let sizes: Vec<String> = sizes.map(|it| planned_range(units, &it)).collect();
         put(words::sized(&group.label, &sizes.join(" x "), sign(shop_unit(units))));
     }
     for route in &option.routes {

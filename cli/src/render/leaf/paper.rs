@@ -1,6 +1,6 @@
 //! A sheet of words and tables on paper: upright pages, or one page on its side that folds down its middle.
 
-use super::rows::{Row, rows};
+use super::rows::{Row, is_too_wide, rows};
 use super::{Block, Leaf};
 use crate::drawing::{Area, At, Dash, Mark, Paper, Path, Pen, Sheet, Stock, Text, Tone};
 use crate::words::leaf as words;
@@ -47,7 +47,7 @@ fn folded(leaf: &Leaf, stock: Stock, size: f64) -> Option<Sheet> {
     let (middle, width) = (paper.width / 2.0, paper.width / 2.0 - MARGIN - BY_THE_FOLD);
     let left = Area { width, ..all };
     let filled = flowed(leaf, &left, size);
-    if filled.len() > 2 {
+    if filled.len() > 2 || leaf.blocks.iter().any(|block| is_too_wide(block, width, size)) {
         return None;
     }
     let fold = Pen::of(0.2, Tone::Grey).broken(Dash::Dashed);

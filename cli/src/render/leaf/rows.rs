@@ -13,6 +13,8 @@ const ABOVE: f64 = 1.0;
 const BETWEEN: f64 = 1.3;
 /// How far lists and tables stand in, in sizes of the type.
 const INDENT: f64 = 1.6;
+/// A last column of words is broken into lines no narrower than this, in sizes of the type.
+const NARROWEST_LAST: f64 = 10.0;
 /// Width of a line to write on, in sizes of the type.
 const BLANK: f64 = 7.0;
 
@@ -124,6 +126,18 @@ fn table(grid: &Grid, width: f64, size: f64, indent: f64) -> Vec<Row> {
     rows
 }
 
+/// Whether a block is wider than `width` in this type, whatever is broken into lines: a table with too many figures.
+pub(super) fn is_too_wide(block: &Block, width: f64, size: f64) -> bool {
+    let Block::Grid(grid) = block else { return false };
+    let wraps = grid.heads.last().is_some_and(|head| head.stand == Stand::Left && !head.blank);
+    let mut columns = columns(grid, size);
+    if let Some(last) = columns.last_mut().filter(|_| wraps) {
+        *last = last.min(size * NARROWEST_LAST);
+    }
+    let between = size * BETWEEN * columns.len().saturating_sub(1) as f64;
+    size * INDENT + columns.iter().sum::<f64>() + between > width
+}
+
 /// How wide each column must be, mm.
 fn columns(grid: &Grid, size: f64) -> Vec<f64> {
     let column = |place: usize| {
@@ -155,7 +169,7 @@ fn table_row(grid: &Grid, cells: &[String], columns: &[f64], within: Within, is_
         if head.blank && !is_head {
             row.blanks.push(x);
         } else if place + 1 == cells.len() && head.stand == Stand::Left {
-            let mut lines = wrapped(&cell, size, weight, (right - x).max(size * 10.0)).into_iter();
+            let mut lines = wrapped(&cell, size, weight, (right - x).max(size * NARROWEST_LAST)).into_iter();
             row.words.extend(lines.next().map(|line| (x, line, weight)));
             more.extend(lines.map(|line| Row::of(size, vec![(x, line, weight)])));
         } else {

@@ -136,8 +136,9 @@ impl Panel {
 
     fn cautions(&mut self, shown: &Shown<'_>) {
         self.heading(words::CAUTIONS);
-        for notice in &said::notices(shown.answer) {
-            self.print(notice);
+        let eased = said::all_eased(shown.brief(), shown.option);
+        for sentence in eased.iter().chain(&said::notices(shown.answer)) {
+            self.print(sentence);
         }
         self.print(words::WALLS);
     }

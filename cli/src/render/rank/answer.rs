@@ -1,4 +1,4 @@
-//! The answer: which wall the seating takes, which way it faces, which hand, how firm that is.
+//! The answer: what of comfort is kept in part only, then which wall the seating takes, which way it faces, which hand, how firm that is.
 
 use elbowroom_model::{Brief, Clearance, Hand};
 use elbowroom_solver::answer::{OptionPiece, RankedOption, Thing};
@@ -6,7 +6,7 @@ use elbowroom_solver::answer::{OptionPiece, RankedOption, Thing};
 use super::RankPage;
 use super::facing::faced;
 use crate::text::page::Page;
-use crate::words::answer::title;
+use crate::words::answer::{all_eased, title};
 use crate::words::{rank as words, refused};
 
 /// Where what a label says begins.
@@ -17,6 +17,9 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     let brief = told.brief();
     page.paragraph(0, &refused::summary(told.answer, told.limits.by));
     page.strong(&format!("1. {}", title(brief, &best.choices)));
+    for eased in all_eased(brief, best) {
+        page.entry(3, &eased);
+    }
     if let Some(seat) = main_seat(brief, best) {
         page.labelled(3, words::SEATING, HANG, &seating(brief, best, seat));
         if let Some(hand) = best.choices.hand {

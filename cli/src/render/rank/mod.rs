@@ -1,5 +1,5 @@
-//! What `rank` tells, in the order in which somebody with a tape in hand asks: which wall, which hand, why, how large,
-//! how firm; then the other options; then where to mark the floor, the ways through, the gaps; then what was refused.
+//! What `rank` tells, in the order in which somebody with a tape in hand asks: what is tight, which wall, which hand, how firm,
+//! why, how large, what the plan gives up; then the other options; then where to mark the floor, the ways through, the gaps; then what was refused.
 
 mod answer;
 mod changed;
@@ -55,12 +55,25 @@ fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[Ran
     answer::tell(page, told, best);
     why::tell(page, told.brief(), best, others);
     sizes::tell(page, told, best);
+    gives_up(page, told, best);
     sketch(page, told, best);
     others::tell(page, told, best, others);
     places::tell(page, told.brief(), best, words::FIRST);
     sizes::tell_alone(page, told, best);
     ways::tell(page, told, best);
     left_out(page, told, best);
+}
+
+/// What the plan of an option gives up; nothing where that is little.
+fn gives_up(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
+    let given_up = said::gives_up(told.brief(), best);
+    if given_up.is_empty() {
+        return;
+    }
+    page.strong(words::GIVES_UP);
+    for sentence in &given_up {
+        page.entry(3, sentence);
+    }
 }
 
 fn sketch(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {

@@ -1,4 +1,4 @@
-//! How large each piece may be, and what holds it.
+//! How large each piece is in the plan, how large it may be, and what holds it.
 
 use elbowroom_model::{Brief, Dimension, Rounding};
 use elbowroom_solver::answer::{PieceSizes, RankedOption};
@@ -7,10 +7,10 @@ use super::RankPage;
 use super::group::groups;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
-use crate::words::lengths::{shop_unit, shopped, shopped_range, sign};
+use crate::words::lengths::{planned_range, shop_unit, shopped, sign};
 use crate::words::rank as words;
 
-/// Sizes that fit together, with what holds them.
+/// Sizes as planned, the range to shop by, and what holds it.
 pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     page.strong(&words::sizes(sign(shop_unit(told.units()))));
     let mut table = Table::new(&[
@@ -23,7 +23,7 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     for group in groups(told.brief(), best) {
         let size = |dimension| {
             let found = group.piece.sizes.get(dimension);
-            found.map_or_else(String::new, |it| shopped_range(told.units(), it.least, it.together))
+            found.map_or_else(String::new, |it| planned_range(told.units(), &it))
         };
         let [width, return_length, depth] = [Dimension::Width, Dimension::Return, Dimension::Depth].map(size);
         table.row([group.label, width, return_length, depth, held(told.brief(), group.piece.sizes)]);

@@ -1,4 +1,4 @@
-//! One option at length: its plan, its reasons, its sizes, its ways.
+//! One option at length: what of comfort is kept in part, its plan, its reasons, what it gives up, its sizes, its ways.
 
 use elbowroom_model::Dimension;
 use elbowroom_solver::answer::{RankedOption, Thing};
@@ -10,7 +10,7 @@ use crate::render::plan::Alone;
 use crate::text::markup::Markup;
 use crate::words::answer as said;
 use crate::words::firm::{is_set_aside, share};
-use crate::words::lengths::{Ends, shop_unit, shopped_range, sign, taped_bare};
+use crate::words::lengths::{Ends, shop_unit, sign, taped_bare};
 use crate::words::rank as rank_words;
 use crate::words::report as words;
 
@@ -21,12 +21,14 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
     page.open("li", &[("id", &id)]).open("article", &[("class", "option"), ("aria-labelledby", &heading)]);
     page.open("h3", &[("id", &heading)]).inline("span", &[("data-rank", "")], &option.rank.to_string());
     page.text(". ").text(&said::title(&told.answer.brief, &option.choices)).end();
+    put_list(page, None, &said::all_eased(&told.answer.brief, option));
     page.open("p", &[]).text(words::SCORE_IS);
     page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
     page.inline("strong", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_SHIFTS).end();
     put_aside(page, option);
     put_plan(page, option, &plan.sheet, &plan.key);
     put_reasons(page, told, option);
+    put_list(page, Some(words::GIVES_UP), &said::gives_up(&told.answer.brief, option));
     put_sizes(page, told, option);
     put_ways(page, told, option);
     let brief = &told.answer.brief;
@@ -44,6 +46,21 @@ fn put_aside(page: &mut Markup, option: &RankedOption) {
         Some(aside) => page.element("p", &[("data-aside", "")], &is_set_aside(aside)),
         None => page.element("p", &[("data-aside", ""), ("hidden", "")], ""),
     };
+}
+
+/// Sentences under their heading; nothing where there are none.
+fn put_list(page: &mut Markup, heading: Option<&str>, sentences: &[String]) {
+    if sentences.is_empty() {
+        return;
+    }
+    if let Some(heading) = heading {
+        page.element("h4", &[], heading);
+    }
+    page.open("ul", &[]);
+    for sentence in sentences {
+        page.element("li", &[], sentence);
+    }
+    page.end();
 }
 
 fn put_plan(page: &mut Markup, option: &RankedOption, plan: &Sheet, key: &[String]) {
@@ -82,6 +99,8 @@ fn put_sizes(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption) {
     let heads = [
         (words::PIECE, false),
         (words::SIDE, false),
+        (words::LEAST, true),
+        (words::PLANNED, true),
         (words::TOGETHER, true),
         (words::ALONE, true),
         (words::HELD, false),
@@ -91,10 +110,11 @@ fn put_sizes(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption) {
         for (dimension, found) in Dimension::ALL.iter().copied().filter_map(|it| Some((it, one.sizes.get(it)?))) {
             page.open("tr", &[]).element("th", &[("scope", "row")], &one.piece.name);
             page.element("td", &[], dimension.key());
-            page.element("td", &[("class", "number")], &shopped_range(units, found.least, found.together));
             let ends = Ends::of(units, found.least, found.together);
-            let alone = found.alone.map_or_else(String::new, |alone| ends.bare(&ends.most_alone(alone)));
-            page.element("td", &[("class", "number")], &alone);
+            let alone = found.alone.map_or_else(String::new, |alone| ends.most_alone(alone));
+            for told in [ends.least(), ends.planned(found.planned), ends.most(), alone] {
+                page.element("td", &[("class", "number")], &ends.bare(&told));
+            }
             let held = one.sizes.held_by.iter().find(|held| held.dimension == dimension);
             let holder = held.map(|held| rank_words::holder(&told.answer.brief, one.placed.piece, &held.by));
             page.element("td", &[], &holder.unwrap_or_default());

@@ -13,7 +13,7 @@ use elbowroom_solver::setting_out::{Mark, OVERLAP, SettingOut, WalkStep, setting
 use crate::drawing::{Paper, Sheet};
 use crate::render::leaf::{Block, Grid, Head, Leaf, Picture};
 use crate::render::plan::{self, Drawn};
-use crate::words::answer::notices;
+use crate::words::answer::{all_eased, notices};
 use crate::words::lengths::{shop_unit, sign, taped};
 use crate::words::tape as words;
 
@@ -58,7 +58,8 @@ pub(crate) fn leaf(laid: &Laid<'_>) -> Leaf {
     leaf.put(Block::Ticks(walk(laid, &out.walk)));
     leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
     let cautions = words::CAUTIONS_OF_TAPE.iter().map(|caution| (*caution).to_owned());
-    leaf.put(Block::List(cautions.chain(notices(laid.answer)).collect()));
+    let eased = all_eased(laid.brief(), laid.option).into_iter();
+    leaf.put(Block::List(eased.chain(cautions).chain(notices(laid.answer)).collect()));
     leaf
 }
 

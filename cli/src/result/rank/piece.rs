@@ -49,7 +49,7 @@ impl<'a> StandingResult<'a> {
     }
 }
 
-/// Sizes as laid out, mm.
+/// The sizes of a layout, mm.
 #[derive(Debug, Serialize)]
 pub(super) struct SizeResult {
     /// Along its back.

@@ -31,7 +31,7 @@ pub(crate) fn comes_first(option: &RankedOption) -> String {
         Some(aside) => format!("set aside: {}", set_aside(aside)),
         None => format!("first in {} of 100", share(option.first_place_share)),
     };
-    match option.eased.len() {
+    match option.eased_rules() {
         0 => stands,
         1 => format!("{stands}; 1 rule of comfort is kept in part"),
         eased => format!("{stands}; {eased} rules of comfort are kept in part"),

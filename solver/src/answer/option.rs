@@ -74,6 +74,12 @@ impl RankedOption {
         self.sizes.iter().find(|sizes| sizes.piece == piece)
     }
 
+    /// How many rules of comfort it keeps in part, each by the piece that lacks it.
+    #[must_use]
+    pub fn eased_rules(&self) -> usize {
+        Eased::count(&self.eased)
+    }
+
     /// What a criterion says of it; `None` where it does not apply.
     #[must_use]
     pub fn judgement(&self, criterion: Criterion) -> Option<&Judgement> {

@@ -67,6 +67,6 @@ fn apart(told: &RankPage<'_>, option: &RankedOption, best: &RankedOption) -> Str
     differences.truncate(TOLD_APART_BY);
     let dominating = option.dominated_by.as_ref().and_then(|key| told.answer.keyed(key)).map(|other| other.rank);
     // What is set aside or eases rules is told to be behind by that, whatever the weights.
-    let by_weights = option.set_aside.is_none() && option.layout.eased.is_empty();
+    let by_weights = option.set_aside.is_none() && option.eased.is_empty();
     words::apart(&differences, dominating, option.never_first && by_weights)
 }

@@ -51,7 +51,7 @@ fn data(told: &ReportPage<'_>) -> String {
     let scores: Vec<Vec<f64>> =
         options.iter().map(|option| option.judgements.iter().map(|judgement| judgement.score).collect()).collect();
     let ranks: Vec<usize> = options.iter().map(|option| option.rank).collect();
-    let eased: Vec<usize> = options.iter().map(|option| option.layout.eased.len()).collect();
+    let eased: Vec<usize> = options.iter().map(|option| option.eased_rules()).collect();
     let aside: Vec<Vec<Value>> = options.iter().map(|option| aside(option)).collect();
     let families: Vec<usize> = options.iter().map(|option| family(told, option)).collect();
     // Figures, and words of our own about them: nothing in it that could end the script.

@@ -47,7 +47,7 @@ fn put_others(page: &mut Markup, told: &ReportPage<'_>, mut others: Vec<&RankedO
 /// An option, and how many of its family are like it.
 fn put_row(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption, drawn: &[&RankedOption], like_it: usize) {
     let rank = option.rank.to_string();
-    let tier = if option.set_aside.is_some() { "aside".to_owned() } else { option.layout.eased.len().to_string() };
+    let tier = if option.set_aside.is_some() { "aside".to_owned() } else { option.eased_rules().to_string() };
     page.open("tr", &[("id", &format!("row-{rank}")), ("data-tier", &tier)]);
     page.element("td", &[("class", "number"), ("data-told", "rank")], &rank);
     page.open("th", &[("scope", "row")]).open("span", &[("data-title", "")]);

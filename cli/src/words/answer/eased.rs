@@ -2,19 +2,38 @@
 
 use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Clearance, Rule};
-use elbowroom_solver::answer::{Eased, RankedOption, Thing};
+use elbowroom_solver::answer::{Eased, RankedOption};
 
 use crate::words::lengths::given_and_wanted;
 
-/// Everything that an option keeps in part, a sentence each, in the order in which it is told.
+/// Every rule that an option keeps in part, a sentence each; of one rule and one piece what falls shortest is told.
 pub(crate) fn all_eased(brief: &Brief, option: &RankedOption) -> Vec<String> {
-    option.eased.iter().map(|one| eased(brief, one)).collect()
+    shortest(&option.eased).into_iter().map(|one| eased(brief, one)).collect()
+}
+
+/// What falls shortest of each rule and the piece that it is asked of, in the order in which they are told.
+fn shortest(all: &[Eased]) -> Vec<&Eased> {
+    let mut kept: Vec<&Eased> = Vec::new();
+    for one in all {
+        match kept.iter_mut().find(|known| (known.rule, known.between[0]) == (one.rule, one.between[0])) {
+            Some(known) if short_by(one) > short_by(known) => *known = one,
+            Some(_) => {}
+            None => kept.push(one),
+        }
+    }
+    kept
+}
+
+/// What is missing, or too much, mm; 0 where that is no one length.
+fn short_by(eased: &Eased) -> f64 {
+    let missing = eased.wanted.zip(eased.given).map(|(wanted, given)| (wanted - given).abs());
+    missing.filter(|missing| missing.is_finite()).unwrap_or_default()
 }
 
 /// One rule that is kept in part: `35 cm is wanted before the armchair; this room gives 31, up to the coffee table.`
 fn eased(brief: &Brief, eased: &Eased) -> String {
     let [one, other] = eased.between.map(|thing| the(thing.name(brief)));
-    let between = Between { one, other, to: eased.between[1] };
+    let between = Between { one, other };
     let said = match figures(brief, eased) {
         Some(figures) => in_figures(eased.rule, &between, &figures),
         None => in_words(eased.rule, &between),
@@ -24,31 +43,10 @@ fn eased(brief: &Brief, eased: &Eased) -> String {
 
 /// The two that a rule is about.
 struct Between {
-    /// The piece that the rule is asked of.
+    /// What lacks it, or stands in its way.
     one: String,
-    /// What it stands to.
+    /// What it lacks it from.
     other: String,
-    /// The same by what it is.
-    to: Thing,
-}
-
-impl Between {
-    /// What stands in the view of a screen, and the seat that one looks from: the seat itself is named first where walls or
-    /// fixed things are in its way.
-    fn view(&self) -> [&str; 2] {
-        match self.to {
-            Thing::Piece(_) => [&self.one, &self.other],
-            Thing::Wall(_) | Thing::Item(_) | Thing::Fixed(_) => [&self.other, &self.one],
-        }
-    }
-
-    /// What no wall is behind: `before the hall door`, `past the end of the stair wall`.
-    fn no_wall(&self) -> String {
-        match self.to {
-            Thing::Wall(_) => format!("past the end of {}", self.other),
-            Thing::Item(_) | Thing::Fixed(_) | Thing::Piece(_) => format!("before {}", self.other),
-        }
-    }
 }
 
 /// What a rule asks for, and what there is of it.
@@ -65,7 +63,7 @@ fn figures(brief: &Brief, eased: &Eased) -> Option<Figures> {
 }
 
 fn in_figures(rule: Rule, between: &Between, Figures { wanted, given }: &Figures) -> String {
-    let Between { one, other, .. } = between;
+    let Between { one, other } = between;
     match rule {
         Rule::Clearance(Clearance::LegRoom) => {
             format!("{wanted} is wanted before {one}; this room gives {given}, up to {other}")
@@ -85,13 +83,12 @@ fn in_figures(rule: Rule, between: &Between, Figures { wanted, given }: &Figures
             )
         }
         Rule::Clearance(Clearance::ScreenSight) => {
-            let [what, seat] = between.view();
             format!(
-                "{wanted} is wanted clear on each side of the line from {seat} to the screen; {what} leaves {given}"
+                "{wanted} is wanted clear on each side of the line from {other} to the screen; {one} leaves {given}"
             )
         }
         Rule::Clearance(Clearance::SolidWall) => {
-            format!("no more than {wanted} of {one} is wanted {}; here it is {given}", between.no_wall())
+            format!("{one} is wanted with solid wall behind all but {wanted} of it; at {other} {given} has none")
         }
         Rule::Clearance(Clearance::BeforeOpening) => {
             format!("{wanted} is wanted free before {other}; {one} leaves {given}")
@@ -108,7 +105,7 @@ fn in_figures(rule: Rule, between: &Between, Figures { wanted, given }: &Figures
 }
 
 fn in_words(rule: Rule, between: &Between) -> String {
-    let Between { one, other, .. } = between;
+    let Between { one, other } = between;
     match rule {
         Rule::Clearance(Clearance::LegRoom) => {
             format!("there is less room for legs before {one}, up to {other}, than is wanted")
@@ -125,11 +122,10 @@ fn in_words(rule: Rule, between: &Between) -> String {
         }
         Rule::ScreenTurn => format!("from {other} one turns the head further to {one} than is wanted"),
         Rule::Clearance(Clearance::ScreenSight) => {
-            let [what, seat] = between.view();
-            format!("{what} stands in the view from {seat} to the screen")
+            format!("{one} stands in the view from {other} to the screen")
         }
         Rule::Clearance(Clearance::SolidWall) => {
-            format!("more of {one} stands {} than is wanted", between.no_wall())
+            format!("{one} has less solid wall behind it at {other} than is wanted")
         }
         Rule::Clearance(Clearance::BeforeOpening) => format!("{one} stands nearer before {other} than is wanted"),
         Rule::Use => format!("{one} stands nearer before {other} than its use wants"),
@@ -148,15 +144,14 @@ fn plain(rule: Rule) -> String {
 
 #[cfg(test)]
 mod tests {
-    use elbowroom_model::{Brief, Clearance, ItemId, PieceId, Rule, WallId, scenario};
+    use elbowroom_model::{Brief, Clearance, PieceId, Rule, WallId, scenario};
     use elbowroom_solver::answer::{Eased, Thing};
 
-    use super::eased;
+    use super::{eased, shortest};
 
     const SOFA: Thing = Thing::Piece(PieceId(0));
     const CHAIR: Thing = Thing::Piece(PieceId(1));
     const UNIT: Thing = Thing::Piece(PieceId(2));
-    const DOOR: Thing = Thing::Item(ItemId(0));
     const WALL: Thing = Thing::Wall(WallId(1));
 
     fn brief(units: &str) -> Brief {
@@ -192,7 +187,7 @@ pieces: [{ kind: sofa }, { kind: armchair }, { kind: media-unit, screen: 1397 mm
                 "15 cm is wanted between the sofa and the armchair; this room gives 0.",
             ),
             (
-                told(Clearance::ScreenSight, [SOFA, WALL], Some([400.0, 220.0])),
+                told(Clearance::ScreenSight, [WALL, SOFA], Some([400.0, 220.0])),
                 "40 cm is wanted clear on each side of the line from the sofa to the screen; the stair wall leaves 22.",
             ),
             (
@@ -200,8 +195,8 @@ pieces: [{ kind: sofa }, { kind: armchair }, { kind: media-unit, screen: 1397 mm
                 "The armchair stands in the view from the sofa to the screen.",
             ),
             (
-                told(Clearance::SolidWall, [UNIT, DOOR], Some([50.0, 200.0])),
-                "No more than 5 cm of the media unit is wanted before the hall door; here it is 20.",
+                told(Clearance::SolidWall, [UNIT, WALL], Some([50.0, 200.0])),
+                "The media unit is wanted with solid wall behind all but 5 cm of it; at the stair wall 20 has none.",
             ),
             (
                 told(Rule::ScreenTurn, [UNIT, SOFA], None),
@@ -225,6 +220,14 @@ pieces: [{ kind: sofa }, { kind: armchair }, { kind: media-unit, screen: 1397 mm
             eased(&brief("ft"), &one),
             "36 in of open floor is wanted before the sofa; this room gives 30, up to the stair wall."
         );
+    }
+
+    #[test]
+    fn of_one_rule_and_one_piece_what_falls_shortest_is_told() {
+        let rule = Clearance::LegRoom.into();
+        let one = |between, given| Eased { rule, between, wanted: Some(350.0), given: Some(given) };
+        let all = [one([CHAIR, UNIT], 320.0), one([SOFA, UNIT], 340.0), one([CHAIR, SOFA], 310.0)];
+        assert_eq!(shortest(&all), [&all[2], &all[1]]);
     }
 
     #[test]

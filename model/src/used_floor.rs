@@ -21,6 +21,13 @@ pub struct UsedFloor {
 }
 
 impl UsedFloor {
+    /// The same before an edge that lies further out, mm: a thing that is measured within so much may reach so far.
+    #[must_use]
+    pub fn moved_out(self, by: f64) -> Self {
+        let shift = self.out * by;
+        Self { from: self.from + shift, to: self.to + shift, ..self }
+    }
+
     /// Its corners.
     #[must_use]
     pub fn corners(&self) -> [Point; 4] {

@@ -3,7 +3,6 @@
 use elbowroom_model::{Brief, Clearance, ItemId, ItemKind, PieceId};
 
 use super::End;
-use crate::layout::Layout;
 
 /// A route that must be there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -14,13 +13,6 @@ pub struct Demand {
     pub to: End,
     /// The rule that says how wide: walkway or passage.
     pub rule: Clearance,
-}
-
-/// The routes that a layout with these pieces must have: from every entrance to every other doorway (between two
-/// entrances once), to each seat, storage front and desk, and to each window that must be reached.
-#[must_use]
-pub fn demands(brief: &Brief, layout: &Layout) -> Vec<Demand> {
-    demands_with(brief, layout.placed.iter().map(|placed| placed.piece))
 }
 
 /// A dozen entrances among forty shapes: rooms that people live in take less.
@@ -38,7 +30,8 @@ pub(crate) fn shapes_of_room(brief: &Brief) -> usize {
     brief.room.walls.len() + brief.room.items.len() + brief.room.fixed.len()
 }
 
-fn demands_with(brief: &Brief, pieces: impl Iterator<Item = PieceId> + Clone) -> Vec<Demand> {
+/// The routes that a room in which these pieces stand must have.
+pub(super) fn demands_with(brief: &Brief, pieces: impl Iterator<Item = PieceId> + Clone) -> Vec<Demand> {
     let mut all = Vec::new();
     for from in entrances(brief) {
         for (id, item) in brief.room.items() {

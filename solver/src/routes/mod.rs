@@ -18,6 +18,7 @@ mod circle;
 mod corner;
 mod cut;
 mod demand;
+mod demands;
 mod doorstep;
 mod floor;
 mod free;
@@ -32,8 +33,9 @@ mod tolerance;
 mod walk;
 mod widest;
 
-pub use demand::{Demand, demands};
+pub use demand::Demand;
 pub(crate) use demand::{entrances, shapes_of_room, work_of_routes};
+pub use demands::demands;
 pub use floor::{Floor, all};
 pub use mouth::{Mouth, Owner};
 pub use notice::HeldToEmptyRoom;

@@ -4,7 +4,7 @@ use elbowroom_model::Rule;
 
 use super::aim::Aim;
 use super::easing::Easing;
-use super::found::Effort;
+use super::effort::Effort;
 
 /// What a problem is asked for.
 #[derive(Debug, Clone, Copy)]

@@ -7,7 +7,8 @@
 use elbowroom_model::{Brief, PieceId};
 
 use super::aim::Aim;
-use super::found::{Effort, Found, Searched};
+use super::effort::Effort;
+use super::found::{Found, Searched};
 use super::once::search_once;
 use super::room_context::RoomContext;
 use super::tree::Order;

@@ -19,6 +19,7 @@ mod cell;
 mod cells;
 mod dive;
 mod easing;
+mod effort;
 mod found;
 mod node;
 mod node_pool;
@@ -37,7 +38,8 @@ mod tree;
 
 pub use aim::Aim;
 pub use easing::Easing;
-pub use found::{Effort, Found, Searched};
+pub use effort::Effort;
+pub use found::{Found, Searched};
 pub use planned::{largest, plan};
 pub use room_context::RoomContext;
 pub use stated::{Choice, Stated, search_stated, stated};

@@ -1,7 +1,8 @@
 //! One search of one arrangement, in one order.
 
 use super::asked::Asked;
-use super::found::{Effort, Found, Searched};
+use super::effort::Effort;
+use super::found::{Found, Searched};
 use super::problem::Problem;
 use super::room_context::RoomContext;
 use super::tree::{Limits, Order, Tree, layout_of};

@@ -5,7 +5,8 @@
 use super::aim::Aim;
 use super::asked::Asked;
 use super::cell::Cell;
-use super::found::{Effort, Searched};
+use super::effort::Effort;
+use super::found::Searched;
 use super::once::searched;
 use super::problem::Problem;
 use super::room_context::RoomContext;

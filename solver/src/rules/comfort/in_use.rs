@@ -17,7 +17,7 @@ impl LayoutRule for InUse {
         let room = &context.brief.room;
         let floors = (0..room.fixed.len()).map(FixedId).filter_map(|id| Some((id, room.used_floor(id)?)));
         let each = floors.flat_map(|(id, floor)| {
-            let zone = Convex::counter_clockwise(floor.corners());
+            let zone = Convex::counter_clockwise(floor.moved_out(context.site.measured_within).corners());
             let cause = Cause { rule: Rule::Use, piece: pose.id, with: With::Fixed(id) };
             let asked: Vec<Requirement> =
                 pose.each_part(cause, |part| separation::out_of_polygon(part, &zone)).collect();

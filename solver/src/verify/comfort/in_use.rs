@@ -12,6 +12,7 @@ pub(super) fn measures(scene: &CheckedLayout<'_>) -> Vec<Measure> {
     let room = &scene.brief.room;
     let mut all = Vec::new();
     for (id, floor) in (0..room.fixed.len()).map(FixedId).filter_map(|id| Some((id, room.used_floor(id)?))) {
+        let floor = floor.moved_out(room.measured_within);
         let edge = Edge::between(floor.from, floor.to, floor.out);
         for piece in scene.standing_but(&[]) {
             if let Some(given) = edge.nearest_of(&piece.parts) {

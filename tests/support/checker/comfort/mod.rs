@@ -15,7 +15,7 @@ use super::stand::Stand;
 const ROUNDED: f64 = 1.0;
 
 /// Rules that smaller pieces keep too.
-const WHEN_SMALLER: [&str; 4] = ["leg_room", "between_seats", "solid_wall", "return_off_wall"];
+const WHEN_SMALLER: [&str; 5] = ["leg_room", "between_seats", "solid_wall", "return_off_wall", "use"];
 
 /// Rules that ask something of one piece, whatever is behind it.
 const OF_ONE_PIECE: [&str; 3] = ["solid_wall", "behind_seat", "return_off_wall"];
@@ -99,6 +99,7 @@ pub(crate) fn all(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<F
     all.extend(screen::found(brief, ground, stands));
     all.extend(walls::solid(brief, stands));
     all.extend(walls::openings(brief, stands));
+    all.extend(walls::in_use(brief, stands));
     all.extend(walls::behind(brief, ground, stands));
     all.extend(walls::returns(ground, stands));
     all

@@ -6,6 +6,7 @@
 
 pub mod answer;
 pub mod arrangement;
+mod attempt;
 mod best_by;
 mod candidate;
 pub mod cautions;

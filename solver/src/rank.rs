@@ -1,19 +1,17 @@
 //! From a brief to an answer: enumerate, search, check again, judge, order, and say what holds each size.
 
-use std::borrow::Cow;
-
 use elbowroom_model::Brief;
 use rayon::prelude::*;
 
-use crate::answer::{self, Answer, Eased, PieceSizes, Work, thousandth};
+use crate::answer::{self, Answer, PieceSizes, Work};
 use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
+use crate::attempt::{Attempts, Tried};
 use crate::candidate::Candidate;
-use crate::criteria;
 use crate::notice::{Notice, notices};
 use crate::ranking;
 use crate::refusal::{Refusal, Remedy, Why};
-use crate::routes::{Floor, Route};
-use crate::search::{self, Found, RoomContext, Tally};
+use crate::routes::Floor;
+use crate::search::{RoomContext, Tally};
 use crate::site::Site;
 use crate::way_in::{self, Blocked, Narrowed};
 use crate::{Limits, Part, Unwatched, Watch, part, refusal, twins, verify};
@@ -27,12 +25,6 @@ const WORTH_THREADS: usize = 6;
 const NODES_OF_ALL: usize = 90_000;
 const NODES_OF_EACH_PIECE: usize = 8;
 const USUAL_PIECES: usize = 6;
-
-/// The room as the search sees it, as walkers see it, and as it is seen when every rule is checked again.
-type Grounds<'g, 'a> = (&'g RoomContext<'a>, &'g Floor, &'g verify::CheckedRoom<'a>);
-
-/// A candidate, or why there is none; the programs that took, and what else was done.
-type Tried<'a> = (Result<Candidate<'a>, Refusal>, usize, Tally);
 
 /// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits. Where
 /// the brief has a way in, no size is larger than what gets in by it.
@@ -58,11 +50,12 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     watch.ended(Part::Ground);
     let limits = &shared(brief, &enumeration, limits);
     let checked = verify::CheckedRoom::of(brief);
-    let tried = try_all((&room, &floor, &checked), &enumeration, limits, watch);
-    let mut programs: usize = tried.iter().map(|(_, programs, _)| programs).sum();
-    let tally = tried.iter().fold(Tally::default(), |sum, (_, _, tally)| sum.plus(tally));
+    let attempts = Attempts { room: &room, floor: &floor, checked: &checked, nodes: limits.nodes, watch };
+    let tried = try_all(&attempts, &enumeration);
+    let mut programs: usize = tried.iter().map(|tried| tried.programs).sum();
+    let tally = tried.iter().fold(Tally::default(), |sum, tried| sum.plus(&tried.tally));
     let (mut candidates, mut refused) = (Vec::new(), Vec::new());
-    for (result, _, _) in tried {
+    for Tried { result, .. } in tried {
         match result {
             Ok(candidate) => candidates.push(candidate),
             Err(refusal) => refused.push(refusal),
@@ -149,17 +142,12 @@ fn shared(brief: &Brief, enumeration: &Enumeration, limits: &Limits) -> Limits {
     Limits { nodes: limits.nodes.min(share.max(NODES_OF_EACH_PIECE * pieces)), ..*limits }
 }
 
-fn try_all<'a>(
-    room: Grounds<'_, 'a>,
-    enumeration: &'a Enumeration,
-    limits: &Limits,
-    watch: &dyn Watch,
-) -> Vec<Tried<'a>> {
+fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec<Tried<'a>> {
     let all = enumeration.arrangements.len();
     let done = std::sync::atomic::AtomicUsize::new(0);
     let attempt = |arrangement: &'a Arrangement| {
-        let tried = try_one(room, arrangement, limits, watch);
-        watch.solved(done.fetch_add(1, std::sync::atomic::Ordering::Relaxed) + 1, all);
+        let tried = attempts.attempt(arrangement);
+        attempts.watch.solved(done.fetch_add(1, std::sync::atomic::Ordering::Relaxed) + 1, all);
         tried
     };
     if all < WORTH_THREADS {
@@ -173,58 +161,6 @@ fn try_all<'a>(
     let mut tried: Vec<(usize, Tried<'_>)> = turns.map(|(place, arrangement)| (*place, attempt(arrangement))).collect();
     tried.sort_by_key(|(place, _)| *place);
     tried.into_iter().map(|(_, tried)| tried).collect()
-}
-
-fn try_one<'a>(
-    (room, floor, checked): Grounds<'_, 'a>,
-    arrangement: &'a Arrangement,
-    limits: &Limits,
-    watch: &dyn Watch,
-) -> Tried<'a> {
-    let mut searched = part(watch, Part::Search, || search::plan(room, floor, arrangement, limits.nodes));
-    let Some(plan) = searched.found.clone() else {
-        let (programs, tally) = (searched.programs, searched.tally.clone());
-        let why = || refusal::why_refused(room, floor, arrangement, &searched);
-        let (why, more) = part(watch, Part::Refusal, why);
-        return (Err(Refusal { key: arrangement.key.clone(), why }), programs + more, tally);
-    };
-    let largest = part(watch, Part::Search, || search::largest(room, floor, arrangement, &plan, limits.nodes));
-    searched.take_work_of(&largest);
-    let (programs, tally) = (searched.programs, searched.tally);
-    let largest = largest.found.unwrap_or_else(|| plan.clone());
-    let largest = part(watch, Part::Check, || let_out(checked, largest, arrangement));
-    let routes_of = |found: &Found| part(watch, Part::Routes, || floor.routes(room.brief, &found.layout));
-    let (routes, largest_routes) = (routes_of(&plan), routes_of(&largest));
-    let verified = |found: &Found, routes: &[Route]| {
-        let breaches = part(watch, Part::Check, || verify::verify(checked, &found.layout, arrangement, routes));
-        breaches.into_iter().next()
-    };
-    if let Some(breach) = verified(&plan, &routes).or_else(|| verified(&largest, &largest_routes)) {
-        return (Err(Refusal { key: arrangement.key.clone(), why: Why::NotVerified(breach) }), programs, tally);
-    }
-    let eased = part(watch, Part::Check, || Eased::all(checked, &plan.layout, arrangement));
-    let in_room = criteria::LayoutInRoom {
-        brief: room.brief,
-        site: room.site,
-        layout: &plan.layout,
-        routes: &routes,
-        main_seat: arrangement.main_seat,
-        composition: Some(&plan.composition),
-    };
-    let mut judgements = part(watch, Part::Criteria, || criteria::judge(&in_room));
-    // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
-    judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
-    let candidate =
-        Candidate { arrangement: Cow::Borrowed(arrangement), plan, routes, largest, largest_routes, eased, judgements };
-    (Ok(candidate), programs, tally)
-}
-
-/// What was found with every size let out that can still grow with all else as it is.
-fn let_out(room: &verify::CheckedRoom<'_>, found: Found, arrangement: &Arrangement) -> Found {
-    let layout = verify::let_out(room, &found.layout, arrangement);
-    let gained = layout.size_value(room.brief) - found.layout.size_value(room.brief);
-    let objective = found.objective + gained;
-    Found { layout, objective, bound: found.bound.max(objective), ..found }
 }
 
 /// How large the pieces of every option may be, best first, and the programs that their figures took.

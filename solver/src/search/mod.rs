@@ -40,7 +40,7 @@ pub use aim::Aim;
 pub use easing::Easing;
 pub use effort::Effort;
 pub use found::{Found, Searched};
-pub use planned::{largest, plan};
+pub use planned::{as_planned, largest, plan};
 pub use room_context::RoomContext;
 pub use stated::{Choice, Stated, search_stated, stated};
 pub use tally::Tally;

@@ -6,7 +6,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::PieceId;
+use elbowroom_model::{Brief, PieceId};
 
 use super::aim::Aim;
 use super::dive::{held, needed, pieces_of};
@@ -63,14 +63,19 @@ pub fn largest(
     let effort = Effort { easing: Easing::as_in(plan), ..Effort::of(Aim::Within(plan), nodes) };
     let mut searched = search_once(room, floor, &held, effort, Order::BestFirst);
     if searched.found.is_none() {
-        // The plan itself is one such layout.
-        let objective = plan.layout.size_value(room.brief);
-        searched.found = Some(Found { objective, bound: searched.unexplored.max(objective), ..plan.clone() });
+        searched.found = Some(as_planned(room.brief, plan, searched.unexplored));
     }
     if let Some(found) = &mut searched.found {
         found.layout.eased.clone_from(&plan.layout.eased);
     }
     searched
+}
+
+/// The plan itself as the largest layout; nothing larger than `unexplored` was left unseen.
+#[must_use]
+pub fn as_planned(brief: &Brief, plan: &Found, unexplored: f64) -> Found {
+    let objective = plan.layout.size_value(brief);
+    Found { objective, bound: unexplored.max(objective), ..plan.clone() }
 }
 
 /// What is planned, and how far.

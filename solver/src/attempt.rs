@@ -1,0 +1,132 @@
+//! One arrangement tried: planned, made as large as its plan leaves room for, checked again, judged.
+
+use std::borrow::Cow;
+
+use crate::answer::{Eased, thousandth};
+use crate::arrangement::Arrangement;
+use crate::candidate::Candidate;
+use crate::criteria::{self, Judgement, LayoutInRoom};
+use crate::refusal::{Refusal, Why};
+use crate::routes::{Floor, Route};
+use crate::search::{self, Found, RoomContext, Searched, Tally};
+use crate::verify::{self, CheckedRoom};
+use crate::{Part, Watch, part, refusal};
+
+/// The room as the search sees it, as walkers see it, and as it is seen when every rule is checked again.
+pub(crate) struct Attempts<'g, 'a> {
+    pub(crate) room: &'g RoomContext<'a>,
+    pub(crate) floor: &'g Floor,
+    pub(crate) checked: &'g CheckedRoom<'a>,
+    /// Nodes that each search may take at most.
+    pub(crate) nodes: usize,
+    pub(crate) watch: &'g dyn Watch,
+}
+
+/// What came of one arrangement.
+pub(crate) struct Tried<'a> {
+    /// A candidate, or why there is none.
+    pub(crate) result: Result<Candidate<'a>, Refusal>,
+    /// Linear programs solved.
+    pub(crate) programs: usize,
+    /// What else was done.
+    pub(crate) tally: Tally,
+}
+
+/// A layout with its routes.
+struct Walked {
+    found: Found,
+    routes: Vec<Route>,
+}
+
+impl<'a> Attempts<'_, 'a> {
+    /// Tries one arrangement.
+    pub(crate) fn attempt(&self, arrangement: &'a Arrangement) -> Tried<'a> {
+        let mut searched =
+            part(self.watch, Part::Search, || search::plan(self.room, self.floor, arrangement, self.nodes));
+        let result = match searched.found.take() {
+            Some(plan) => self.of_plan(arrangement, plan, &mut searched),
+            None => Err(self.why_refused(arrangement, &mut searched)),
+        };
+        let result = result.map_err(|why| Refusal { key: arrangement.key.clone(), why });
+        Tried { result, programs: searched.programs, tally: searched.tally }
+    }
+
+    fn why_refused(&self, arrangement: &Arrangement, searched: &mut Searched) -> Why {
+        let why = || refusal::why_refused(self.room, self.floor, arrangement, searched);
+        let (why, programs) = part(self.watch, Part::Refusal, why);
+        searched.programs += programs;
+        why
+    }
+
+    fn of_plan(
+        &self,
+        arrangement: &'a Arrangement,
+        plan: Found,
+        searched: &mut Searched,
+    ) -> Result<Candidate<'a>, Why> {
+        let brief = self.room.brief;
+        let plan = self.walked(plan);
+        let verified = || verify::verify(self.checked, &plan.found.layout, arrangement, &plan.routes);
+        if let Some(breach) = part(self.watch, Part::Check, verified).into_iter().next() {
+            return Err(Why::NotVerified(breach));
+        }
+        let largest = part(self.watch, Part::Search, || {
+            search::largest(self.room, self.floor, arrangement, &plan.found, self.nodes)
+        });
+        searched.take_work_of(&largest);
+        let largest = self.largest(arrangement, &plan.found, largest.found).unwrap_or_else(|| Walked {
+            found: search::as_planned(brief, &plan.found, f64::NEG_INFINITY),
+            routes: plan.routes.clone(),
+        });
+        let eased = part(self.watch, Part::Check, || Eased::all(self.checked, &plan.found.layout, arrangement));
+        let judgements = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
+        Ok(Candidate {
+            arrangement: Cow::Borrowed(arrangement),
+            plan: plan.found,
+            routes: plan.routes,
+            largest: largest.found,
+            largest_routes: largest.routes,
+            eased,
+            judgements,
+        })
+    }
+
+    /// The largest layout that keeps every rule and eases no more than its plan: let out, or else as it was found.
+    fn largest(&self, arrangement: &Arrangement, plan: &Found, found: Option<Found>) -> Option<Walked> {
+        let found = found?;
+        let let_out = part(self.watch, Part::Check, || let_out(self.checked, found.clone(), arrangement));
+        [let_out, found].into_iter().map(|found| self.walked(found)).find(|largest| {
+            let Walked { found, routes } = largest;
+            let breaches = || verify::verify_largest(self.checked, &plan.layout, &found.layout, arrangement, routes);
+            part(self.watch, Part::Check, breaches).is_empty()
+        })
+    }
+
+    fn walked(&self, found: Found) -> Walked {
+        let routes = part(self.watch, Part::Routes, || self.floor.routes(self.room.brief, &found.layout));
+        Walked { found, routes }
+    }
+
+    fn judged(&self, arrangement: &Arrangement, plan: &Walked) -> Vec<Judgement> {
+        let in_room = LayoutInRoom {
+            brief: self.room.brief,
+            site: self.room.site,
+            layout: &plan.found.layout,
+            routes: &plan.routes,
+            main_seat: arrangement.main_seat,
+            composition: Some(&plan.found.composition),
+        };
+        let mut judgements = criteria::judge(&in_room);
+        // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
+        judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
+        judgements
+    }
+}
+
+/// What was found with every size let out that can still grow with all else as it is.
+fn let_out(checked: &CheckedRoom<'_>, found: Found, arrangement: &Arrangement) -> Found {
+    let layout = verify::let_out(checked, &found.layout, arrangement);
+    let gained = layout.size_value(checked.brief) - found.layout.size_value(checked.brief);
+    let objective = found.objective + gained;
+    Found { layout, objective, bound: found.bound.max(objective), ..found }
+}

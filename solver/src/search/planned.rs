@@ -103,22 +103,29 @@ impl Planning<'_, '_> {
             || !sofar.searched.is_complete
                 && self.look_for(&mut sofar, Aim::PlanOf(&needed), self.nodes, Order::DeepestFirst);
         if may_be_found {
-            for _ in 0..ROUNDS {
-                self.add_pieces(&mut sofar);
+            // A piece that found no place is tried again only where another came to stand since.
+            let mut added = self.add_pieces(&mut sofar);
+            for _ in 1..ROUNDS {
+                added = added && self.add_pieces(&mut sofar);
             }
             self.prove(&mut sofar);
         }
         sofar.searched
     }
 
-    /// Each piece that does not stand is added where the plan gains by it.
-    fn add_pieces(&self, sofar: &mut Sofar) {
+    /// Each piece that does not stand is added where the plan gains by it: where all else keeps to its walls, or, where that
+    /// leaves it no place, anywhere. Says whether one was added.
+    fn add_pieces(&self, sofar: &mut Sofar) -> bool {
         let nodes = (self.nodes / SHARE_OF_A_PIECE).max(LEAST_FOR_A_PIECE);
+        let mut added = false;
         for piece in self.optional() {
-            let Some(layout) = sofar.layout().filter(|layout| layout.of(piece).is_none()) else { continue };
-            let with: Vec<PieceId> = pieces_of(layout).into_iter().chain([piece]).collect();
-            self.look_for(sofar, Aim::PlanOf(&with), nodes, Order::DeepestFirst);
+            let Some(layout) = sofar.layout().filter(|layout| layout.of(piece).is_none()).cloned() else { continue };
+            let with: Vec<PieceId> = pieces_of(&layout).into_iter().chain([piece]).collect();
+            let held = held(self.room, self.arrangement, &layout, Some(piece));
+            added |= self.look_in(&held, sofar, Aim::PlanOf(&with), nodes, Order::DeepestFirst)
+                || self.look_for(sofar, Aim::PlanOf(&with), nodes, Order::DeepestFirst);
         }
+        added
     }
 
     /// The pieces that need not stand, what is worth most first.
@@ -142,8 +149,13 @@ impl Planning<'_, '_> {
 
     /// Takes what a search finds, where it is better, and says whether it is.
     fn look_for(&self, sofar: &mut Sofar, aim: Aim<'_>, nodes: usize, order: Order) -> bool {
+        self.look_in(self.arrangement, sofar, aim, nodes, order)
+    }
+
+    /// The same in an arrangement that is held more closely.
+    fn look_in(&self, within: &Arrangement, sofar: &mut Sofar, aim: Aim<'_>, nodes: usize, order: Order) -> bool {
         let effort = Effort { to_beat: sofar.value(), easing: self.easing, ..Effort::of(aim, nodes) };
-        let more = search_once(self.room, self.floor, self.arrangement, effort, order);
+        let more = search_once(self.room, self.floor, within, effort, order);
         sofar.take(more)
     }
 }

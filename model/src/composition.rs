@@ -20,6 +20,8 @@ pub enum Term {
     FocusAside,
     /// A fire that much is wished of lies off it.
     FireAside,
+    /// The main seat is far from a fire that much is wished of.
+    FireFar,
     /// A seat opposite stands off the axis.
     OppositeAside,
     /// Seats left and right are not mirrored, or two on one side are out of line.
@@ -60,6 +62,8 @@ pub enum Term {
     TwoAtEnd,
     /// Tall storage stands close beside a seat.
     BesideStorage,
+    /// A dining table stands close to a seat.
+    DiningBySeat,
     /// Floor behind a main seat that stands free.
     FloorBehind,
     /// A seat is turned away from the group.

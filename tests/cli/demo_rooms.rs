@@ -33,6 +33,8 @@ macro_rules! demo_rooms {
 
 demo_rooms! {
     canal_flat: "canal-flat",
+    everyday: "everyday",
+    facing_sofas: "facing-sofas",
     feet_and_inches: "feet-and-inches",
     fire_or_view: "fire-or-view",
     if_it_fits: "if-it-fits",
@@ -40,8 +42,10 @@ demo_rooms! {
     narrow: "narrow",
     nothing_fits: "nothing-fits",
     oblique: "oblique",
+    open_plan: "open-plan",
     open_side: "open-side",
     pair_of_armchairs: "pair-of-armchairs",
+    studio: "studio",
     wheelchair: "wheelchair",
     which_hand: "which-hand",
 }

@@ -1,6 +1,6 @@
 //! What belongs before the main seat lies on its axis: the table, and a liked window or a fire that it faces.
 
-use elbowroom_model::{Criterion, ItemKind, Point, SeatForm, Term, View};
+use elbowroom_model::{Criterion, ItemKind, Point, SeatForm, Term, View, WallItem};
 
 use super::asked::Asked;
 use super::asked::Way;
@@ -24,7 +24,7 @@ impl PlanTerm for OnAxis {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let Some(main) = context.heart.main else { return Vec::new() };
         match (pose.role, pose.stand.relation) {
-            (Role::MainSeat, _) => focus(context, pose).into_iter().collect(),
+            (Role::MainSeat, _) => focus(context, pose).into_iter().chain(far_from_fire(context, pose)).collect(),
             (_, Relation::Before { seat }) if seat == main.id => {
                 let aside = pose.middle_of_back().from(&axis(main)).along(main.left());
                 let way = Way::pays_either_way(pose, CostSlot::Aside, Term::TableAside, &aside);
@@ -42,6 +42,19 @@ fn wide(table: &Pose, sofa: &Pose) -> Option<Asked> {
     let over = table.width().plus(&sofa.width(), -SHARE_OF_SOFA);
     let way = Way::pays(table, CostSlot::Other, Term::TableWide, &over);
     is_straight.then(|| Asked::always(Term::TableWide, table, With::Piece(sofa.id), way))
+}
+
+/// From a fire that is wished for, where the seat faces it or is square to it.
+fn far_from_fire(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
+    let brief = context.room.brief;
+    let is_fire = |item: &WallItem| matches!(item.kind, ItemKind::Fireplace(_));
+    let (id, _) = brief.room.items().find(|(_, item)| is_fire(item))?;
+    let WallPlace { left, inward, .. } = context.room.site.place_of(brief, id)?;
+    let front = main.middle_of_back().moved(main.stand.facing, &main.depth());
+    let off = front.along(inward).shifted(-left.dot(inward));
+    let way = Way::pays(main, CostSlot::Near, Term::FireFar, &off);
+    let is_wished = brief.wishes.get(Criterion::Fireside) >= WISHED;
+    is_wished.then(|| Asked::always(Term::FireFar, main, With::Item(id), way))
 }
 
 /// The fire, or the widest liked window, that the main seat faces: off its axis.

@@ -9,6 +9,7 @@ mod asked;
 mod at_wall;
 mod axis;
 mod beam;
+mod dining;
 mod heart;
 mod pairs;
 mod plan_term;

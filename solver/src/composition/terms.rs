@@ -3,6 +3,7 @@
 use super::at_wall::AtWall;
 use super::axis::OnAxis;
 use super::beam::Beam;
+use super::dining::DiningBySeat;
 use super::pairs::Pairs;
 use super::plan_term::PlanTerm;
 use super::rug::UnderGroup;
@@ -12,5 +13,15 @@ use super::small::AtSeatsEnd;
 use super::storage::BesideStorage;
 
 /// Every term, in the order in which they are asked.
-pub(crate) static TERMS: &[&dyn PlanTerm] =
-    &[&ScreenBefore, &Beam, &OnAxis, &SecondSeats, &Pairs, &AtWall, &AtSeatsEnd, &UnderGroup, &BesideStorage];
+pub(crate) static TERMS: &[&dyn PlanTerm] = &[
+    &ScreenBefore,
+    &Beam,
+    &OnAxis,
+    &SecondSeats,
+    &Pairs,
+    &AtWall,
+    &AtSeatsEnd,
+    &UnderGroup,
+    &BesideStorage,
+    &DiningBySeat,
+];

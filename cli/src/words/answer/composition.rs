@@ -39,10 +39,13 @@ fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::FireAside
         | Term::OppositeAside
         | Term::Mirrored
+        | Term::FireFar
         | Term::PairAside => named.on_axis(),
         Term::SideAlong | Term::ToTable | Term::FrontsApart | Term::TurnedAway | Term::TableWide => named.in_group(),
         Term::Beam | Term::ScreenBeside | Term::ScreenFar => named.of_screen(),
-        Term::OffWall | Term::OffMiddle | Term::FloorBehind | Term::BesideStorage => named.at_wall(),
+        Term::OffWall | Term::OffMiddle | Term::FloorBehind | Term::BesideStorage | Term::DiningBySeat => {
+            named.at_wall()
+        }
         Term::RugUnderMain | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => named.of_rug(),
         Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd => named.at_end(),
     };
@@ -66,6 +69,10 @@ impl Named<'_> {
         match self.told.term {
             Term::TableAside | Term::RugAside => format!("{one} lies {off} off the middle of the front of {other}"),
             Term::FocusAside | Term::FireAside => format!("{one} faces {other} {off} off its middle"),
+            Term::FireFar => {
+                let far = self.length(tables::price(Term::FireFar).free + self.told.off);
+                format!("{one} stands {far} from {other}, further than one gathers about it")
+            }
             Term::Mirrored => format!("{one} stands {off} off the place that would match {other}"),
             Term::PairAside => format!("the middle between {one} and {other} lies {off} off the middle of the group"),
             _ => format!("{one} stands {off} off the middle of the front of {other}"),
@@ -111,6 +118,10 @@ impl Named<'_> {
             }
             Term::OffMiddle => format!("{one} stands {off} off the middle of what is free of {other}"),
             Term::FloorBehind => format!("{one} leaves {} of floor behind it", area(told.off / 1e6)),
+            Term::DiningBySeat => {
+                let [has, wanted] = self.brief.units.side_by_side(self.left(), tables::price(told.term).free);
+                format!("{one} stands {has} from {other}; chairs and whoever passes want {wanted}")
+            }
             _ => format!("{one} stands {} beside {other}, and looms over it", self.length(self.left())),
         }
     }

@@ -149,7 +149,8 @@ fn middle_of_seen(seat: &SeatPlace, target: &Target, barriers: &Barriers) -> Opt
     let is_seen = |slice: &usize| {
         let part = Target { left: at(*slice), right: at(slice + 1), ..*target };
         let seen = seen(eye, Some(seat.facing), &part, barriers);
-        seen.angle > 0.5 * seen.unhidden && seen.angle > 0.0
+        let is_ahead = (part.middle() - eye.at).dot(seat.facing) > 0.0;
+        is_ahead && seen.angle > 0.5 * seen.unhidden && seen.angle > 0.0
     };
     let slices: Vec<usize> = (0..SLICES).filter(is_seen).collect();
     let runs = slices.chunk_by(|one, next| one + 1 == *next);

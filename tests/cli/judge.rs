@@ -21,16 +21,14 @@ pieces:
 ";
 
 /// The sofa in the middle of the north wall, its table 43 cm before it, the media unit opposite.
-const SOUND: &str = "\
-  - { kind: sofa, width: 200, depth: 90, place: { wall: north, from: 150, off: 5 } }
+const SOUND: &str = "  - { kind: sofa, width: 200, depth: 90, place: { wall: north, from: 150, off: 5 } }
   - { kind: coffee-table, width: 100, depth: 60, place: { at: [250, -138], facing: 270 } }
   - { kind: media-unit, width: 160, depth: 45, place: { wall: south, from: 170, off: 5 } }
 ";
 
 /// The sofa at the door's wall, its end 63 cm short of the hinge and its back 16 cm off the wall: its corner lies 65 cm from
 /// the hinge (16, 63, 65), which is 18 cm within the leaf's 83.
-const IN_THE_SWING: &str = "\
-  - { kind: sofa, width: 200, depth: 90, place: { wall: east, from: 150, off: 16 } }
+const IN_THE_SWING: &str = "  - { kind: sofa, width: 200, depth: 90, place: { wall: east, from: 150, off: 16 } }
   - { kind: coffee-table, width: 100, depth: 60, place: { at: [351, -250], facing: 180 } }
   - { kind: media-unit, width: 160, depth: 45, place: { wall: west, from: 120, off: 5 } }
 ";

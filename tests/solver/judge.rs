@@ -20,15 +20,13 @@ pieces:
 ";
 
 /// The sofa in the middle of the north wall, its table 43 cm before it, the media unit opposite.
-const SOUND: &str = "\
-  - { kind: sofa, width: 200, depth: 90, place: { wall: north, from: 150, off: 5 } }
+const SOUND: &str = "  - { kind: sofa, width: 200, depth: 90, place: { wall: north, from: 150, off: 5 } }
   - { kind: coffee-table, width: 100, depth: 60, place: { at: [250, -138], facing: 270 } }
   - { kind: media-unit, width: 160, depth: 45, place: { wall: south, from: 170, off: 5 } }
 ";
 
 /// The sofa at the door's wall, its end 63 cm short of the hinge and its back 16 cm off the wall.
-const IN_THE_SWING: &str = "\
-  - { kind: sofa, width: 200, depth: 90, place: { wall: east, from: 150, off: 16 } }
+const IN_THE_SWING: &str = "  - { kind: sofa, width: 200, depth: 90, place: { wall: east, from: 150, off: 16 } }
   - { kind: coffee-table, width: 100, depth: 60, place: { at: [351, -250], facing: 180 } }
   - { kind: media-unit, width: 160, depth: 45, place: { wall: west, from: 120, off: 5 } }
 ";
@@ -80,8 +78,8 @@ fn what_was_measured_is_taken_at_its_word() {
 
 #[test]
 fn second_seats_stand_where_the_main_one_has_them() {
-    let chairs = "\
-  - { kind: armchair, name: to the left, width: 80, depth: 80, place: { at: [440, -200], facing: 180 } }
+    let chairs =
+        "  - { kind: armchair, name: to the left, width: 80, depth: 80, place: { at: [440, -200], facing: 180 } }
   - { kind: armchair, name: across, width: 80, depth: 80, place: { at: [250, -390], facing: 90 } }
 ";
     let sofa = SOUND.lines().next().unwrap();

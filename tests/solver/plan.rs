@@ -66,7 +66,7 @@ fn seats_lie_on_their_pieces_and_sight_lines_run_ahead() {
         }
         for line in &plan.sight_lines {
             let seat = plan.seats.iter().find(|seat| seat.at == line.from).unwrap();
-            assert!((line.to - line.from).dot(seat.facing) > 0.0, "{}", option.key);
+            assert!((line.to - line.from).dot(seat.facing) > 0.0, "{}: {line:?}", option.key);
         }
     });
 }

@@ -107,7 +107,7 @@ impl PlanValue {
         let optional = brief.piece_ids().filter(may_be_left_out).filter_map(|id| brief.piece(id));
         let worth: f64 = optional.map(|piece| worth(piece, &brief.wishes)).sum();
         let (value, bound) = (worth - plan.objective, worth - plan.bound);
-        Self { value, bound, proven: plan.is_proven_plan(), composition: plan.composition.clone() }
+        Self { value, bound, proven: plan.is_proven_plan(value), composition: plan.composition.clone() }
     }
 }
 

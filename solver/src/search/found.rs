@@ -32,10 +32,10 @@ impl Found {
         self.values.get(variable).copied().unwrap_or(0.0).max(0.0)
     }
 
-    /// No plan of the arrangement is better by more than what no eye tells apart.
+    /// No plan of the arrangement is better by more than what no eye tells apart; `cost` is what this one costs.
     #[must_use]
-    pub fn is_proven_plan(&self) -> bool {
-        self.bound - self.objective <= PLAN_PROVEN_WITHIN.max(PLAN_PROVEN_SHARE * self.objective.abs())
+    pub fn is_proven_plan(&self, cost: f64) -> bool {
+        self.bound - self.objective <= PLAN_PROVEN_WITHIN.max(PLAN_PROVEN_SHARE * cost)
     }
 
     /// No layout of the arrangement is better by more than a thousandth.

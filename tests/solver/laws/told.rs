@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Dimension, Hand, SecondPlace};
-use elbowroom_solver::answer::{Answer, PieceSizes, RankedOption, Thing, degrees};
+use elbowroom_model::{Hand, SecondPlace};
+use elbowroom_solver::answer::{Answer, RankedOption, Thing, degrees};
 
 use crate::support::ranked::{figures, wall};
 
@@ -97,14 +97,7 @@ pub(super) fn assert_alike(one: &Answer, image: Image, other: &Answer, apart: Ap
     }
 }
 
-/// A proof holds within a thousandth; a millimetre more for rounding.
-pub(super) fn no_less(now: f64, before: f64) -> bool {
-    now >= before - before.abs() / 1000.0 - 1.0
-}
-
-/// What a piece as laid out counts by the ranges of a brief.
-pub(super) fn value_of(sizes: &PieceSizes, brief: &Brief) -> f64 {
-    let piece = brief.piece(sizes.piece).unwrap();
-    let of = |dimension: Dimension| piece.range(dimension).unwrap().value(figures(sizes, dimension).together);
-    piece.weight * piece.dimensions().into_iter().map(of).sum::<f64>()
+/// A plan is proven within 25 of what it costs, or a hundredth; one more for rounding.
+pub(super) fn costs_no_more(now: f64, before: f64) -> bool {
+    now <= before + f64::max(25.0, now / 100.0) + 1.0
 }

@@ -53,7 +53,7 @@ impl Plan {
         }
         for (name, ring) in &self.fixed {
             let corners: Vec<String> = ring.iter().map(|(x, y)| format!("[{}, {}]", number(*x), number(*y))).collect();
-            writeln!(text, "  - {{ kind: counter, name: {name}, corners: [{}] }}", corners.join(", ")).unwrap();
+            writeln!(text, "  - {{ kind: pillar, name: {name}, corners: [{}] }}", corners.join(", ")).unwrap();
         }
         text.push_str("pieces:\n");
         for piece in &self.pieces {

@@ -18,12 +18,17 @@ const REASON: f64 = 400.0;
 /// A piece that backs a seat stands within this of it, mm (common practice, no source).
 const BACKING: f64 = 150.0;
 
-/// What holds a seat off its wall may hold it off by so much more, mm: rounding, and a tape's width.
-const DRAWN_UP: f64 = 5.0;
+/// What holds a seat off its wall may hold it off by so much more, mm: rounding.
+const DRAWN_UP: f64 = 0.5;
 
-/// A wall lies behind a seat where the cosine between its inward normal and the seat's facing is more than this: some 45
-/// degrees.
-const BEHIND: f64 = 0.7;
+/// What holds a seat off its wall lies behind so much of it at least, mm: what merely touches its line is beside it.
+const BEHIND: f64 = 5.0;
+
+/// A wall runs across behind a seat where the cosine between its inward normal and the seat's facing is more than this.
+const SLANT: f64 = 0.01;
+
+/// A wall that begins so far ahead of a seat's back is not behind it, mm: one that it touches is.
+const PAST: f64 = 1.0;
 
 /// What lies behind a seat.
 #[derive(Debug)]
@@ -63,7 +68,7 @@ fn at_wall(context: &RuleContext<'_>, pose: &Pose, wall: &SiteWall, near: f64) -
     for (id, item) in context.brief.room.items().filter(|(_, item)| item.wall == wall.id) {
         let Some(needs) = held_off(context, pose, &item.kind).filter(|needs| *needs > gap) else { continue };
         let Some((left, right)) = stretch_along(context, wall, id) else { continue };
-        let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right), high.at_least(left)];
+        let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right - BEHIND), high.at_least(left + BEHIND)];
         alternatives.push(Alternative::of_rows(rows));
     }
     let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
@@ -88,7 +93,7 @@ fn behind_return(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requi
         for (id, item) in context.brief.room.items().filter(|(_, item)| item.wall == wall.id) {
             let Some(needs) = held_off(context, pose, &item.kind).filter(|needs| *needs > gap) else { continue };
             let Some((left, right)) = stretch_along(context, wall, id) else { continue };
-            let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right), high.at_least(left)];
+            let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right - BEHIND), high.at_least(left + BEHIND)];
             alternatives.push(Alternative::of_rows(rows));
         }
         let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
@@ -121,50 +126,70 @@ fn free(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
     let is_main = pose.role == Role::MainSeat;
     let passage = context.brief.rules.get(Clearance::Passage);
     let clear = if is_main { FREE.max(passage) } else { passage };
-    let behind = context.site.walls.iter().filter(|wall| wall.inward.dot(pose.stand.facing) > BEHIND);
+    let behind = context.site.walls.iter().filter(|wall| wall.inward.dot(pose.stand.facing) > SLANT);
     let requirement = |wall: &SiteWall| {
-        let reach = |towards: Point| pose.main().reach(towards).shifted(-wall.start.dot(towards));
-        let least = |towards: Point| Linear::default().plus(&reach(-towards), -1.0);
-        let back = BackOf { off: least(wall.inward), low: least(wall.along), high: reach(wall.along) };
-        let BackOf { off, low, high } = &back;
-        let length = (wall.end - wall.start).norm();
-        let rows = [off.at_least(clear), off.at_most(-1.0), low.at_least(length), high.at_most(0.0)];
-        let mut alternatives: Vec<Alternative> = rows.map(|row| Alternative::of_rows(vec![row])).into();
+        let mut alternatives = clear_of(pose, wall, clear);
         if is_main {
-            alternatives.extend(reasons(context, wall, &back));
+            alternatives.extend(reasons(context, pose, wall));
         } else if face(wall.inward, -pose.stand.facing) {
+            let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
             alternatives.push(Alternative::of_rows(vec![off.at_most(near)]));
         }
         let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
         Requirement { cause, alternatives }
     };
     let mut found: Vec<Requirement> = behind.map(requirement).collect();
-    let (from, to) = pose.stretch();
-    let zone = pose.block([&from, &to], [&Linear::constant(-clear), &Linear::default()]);
     let rule = Rule::Clearance(Clearance::BehindSeat);
-    found.extend(context.off_bodies(&zone, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
+    found.extend(context.off_bodies(&behind_back(pose, clear), pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
     found
 }
 
-/// Where the back of a seat lies to a wall.
-struct BackOf {
-    off: Linear,
-    low: Linear,
-    high: Linear,
+/// The floor so deep behind the back of a seat, over its width.
+fn behind_back(pose: &Pose, depth: f64) -> LinearOutline {
+    let (from, to) = pose.stretch();
+    pose.block([&from, &to], [&Linear::constant(-depth), &Linear::default()])
 }
 
-/// A window or doorway of the wall behind the seat, with a way between.
-fn reasons(context: &RuleContext<'_>, wall: &SiteWall, back: &BackOf) -> Vec<Alternative> {
-    let BackOf { off, low, high } = back;
-    let passage = context.brief.rules.get(Clearance::Passage);
+/// The ways a wall keeps out of the floor behind a seat: that lies inside it, or the wall does not reach into it, as one
+/// looks straight back.
+fn clear_of(pose: &Pose, wall: &SiteWall, depth: f64) -> Vec<Alternative> {
+    let zone = behind_back(pose, depth);
+    let (facing, along) = (pose.stand.facing, pose.along());
+    let furthest = |way: Point| wall.start.dot(way).max(wall.end.dot(way));
+    let line = wall.start.dot(wall.inward);
+    let mut rows = vec![
+        zone.reach(-wall.inward).at_most(-line),
+        pose.main().reach(wall.inward).at_most(line),
+        zone.reach(along).at_most(-furthest(-along)),
+        zone.reach(-along).at_most(-furthest(along)),
+        zone.reach(facing).at_most(-furthest(-facing) - PAST),
+    ];
+    if !face(wall.inward, -facing) {
+        rows.push(zone.reach(-facing).at_most(-furthest(facing)));
+    }
+    rows.into_iter().map(|row| Alternative::of_rows(vec![row])).collect()
+}
+
+/// A window or doorway of the wall behind the seat, near enough, with a way between.
+fn reasons(context: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Vec<Alternative> {
+    let (facing, along) = (pose.stand.facing, pose.along());
+    let way = behind_back(pose, context.brief.rules.get(Clearance::Passage));
+    let is_clear = way.reach(-wall.inward).at_most(-wall.start.dot(wall.inward));
     let items = context.brief.room.items().filter(|(_, item)| item.wall == wall.id);
     let reason = |(id, item): (ItemId, &WallItem)| {
         if !matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_) | ItemKind::Window(_)) {
             return None;
         }
-        let (left, right) = stretch_along(context, wall, id)?;
-        let common = REASON.min((right - left) / 2.0);
-        let rows = vec![high.at_least(left + common), low.at_most(right - common), off.at_least(passage)];
+        let WallPlace { left, right, .. } = context.site.place_of(context.brief, id)?;
+        let furthest = |way: Point| left.dot(way).max(right.dot(way));
+        // As it is seen from the seat: of what lies aslant less.
+        let common = REASON.min((right - left).norm() / 2.0) * wall.along.dot(along).abs();
+        let rows = vec![
+            pose.main().reach(along).at_least(common - furthest(-along)),
+            pose.main().reach(-along).at_least(common - furthest(along)),
+            pose.anchor.along(facing).at_most(FREE - furthest(-facing)),
+            is_clear.clone(),
+        ];
         Some(Alternative::of_rows(rows))
     };
     items.filter_map(reason).collect()
@@ -176,8 +201,7 @@ fn backed(context: &RuleContext<'_>, seat: &Pose, other: &Pose) -> Vec<Requireme
         return Vec::new();
     }
     let passage = context.brief.rules.get(Clearance::Passage);
-    let (from, to) = seat.stretch();
-    let zone = seat.block([&from, &to], [&Linear::constant(-passage), &Linear::default()]);
+    let zone = behind_back(seat, passage);
     let cause = Cause { rule: Clearance::BehindSeat.into(), piece: seat.id, with: With::Piece(other.id) };
     let ways = |part: &LinearOutline| {
         let mut alternatives = separation::apart(&zone, part, 0.0);

@@ -20,10 +20,7 @@ pub(super) struct ScreenSight;
 
 impl LayoutRule for ScreenSight {
     fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        let Some(half) = figure(context, Clearance::ScreenSight).filter(|_| context.screen == Some(Role::Screen))
-        else {
-            return Vec::new();
-        };
+        let Some(half) = figure(context, Clearance::ScreenSight) else { return Vec::new() };
         if let Some((seat, screen)) = seat_and_screen(first, second) {
             return past_walls(context, seat, &before(seat, screen, half));
         }

@@ -1,11 +1,15 @@
-//! Every option of a room is judged by the same criteria, and its score is their weighted mean.
+//! Every option of a room is judged by the same criteria, and its score is their weighted mean. What the search finds passes
+//! the check.
 
 use elbowroom_model::Criterion;
+use elbowroom_solver::answer::Answer;
 use elbowroom_solver::criteria::left_out;
+use elbowroom_solver::refusal::Why;
 use proptest::prelude::{any, proptest};
 
 use super::drawn::rooms;
 use super::few;
+use super::sizes::rooms_on_file;
 use crate::support::plan::Plan;
 use crate::support::ranked::{brief_of, ranked_briefly};
 
@@ -19,8 +23,28 @@ fn with_some_optional(mut plan: Plan, which: u8) -> Plan {
     plan
 }
 
+/// The search and the check agree on what the rules say: nothing that was found is refused for not passing.
+fn assert_all_pass(answer: &Answer, text: &str) {
+    for refusal in &answer.refused {
+        assert!(!matches!(refusal.why, Why::NotVerified(_)), "{refusal:#?}\n{text}");
+    }
+}
+
+#[test]
+fn what_is_found_in_a_room_on_file_passes_the_check() {
+    for (name, text) in rooms_on_file() {
+        assert_all_pass(&ranked_briefly(&text), &name);
+    }
+}
+
 proptest! {
     #![proptest_config(few(12))]
+
+    #[test]
+    fn what_is_found_passes_the_check(plan in rooms()) {
+        let text = plan.text();
+        assert_all_pass(&ranked_briefly(&text), &text);
+    }
 
     #[test]
     fn all_options_are_judged_by_every_criterion_that_the_room_has(plan in rooms(), which in any::<u8>()) {

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use elbowroom_model::{Brief, Dimension, PieceId, SizeRange};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::{Answer, RankedOption};
+use elbowroom_solver::refusal::Why;
 use proptest::prelude::proptest;
 
 use super::drawn::rooms;
@@ -38,12 +39,13 @@ fn solved(brief: &Brief) -> Answer {
 /// What is laid out is told in thousandths of a millimetre: so much less of it surely has its place.
 const ROUNDING: f64 = 0.01;
 
-/// The brief with every least raised by a share of what the option lays out beyond it. Pieces of one row are raised alike,
-/// and so are sizes that are tied.
+/// The brief with every least raised by a share of what the option lays out beyond it, and all that stands asked for in
+/// earnest. Pieces of one row are raised alike, and so are sizes that are tied.
 fn raised(brief: &Brief, option: &RankedOption, share: impl Fn(usize, Dimension) -> f64) -> Brief {
     let mut raised = brief.clone();
     for (place, piece) in raised.pieces.iter_mut().enumerate() {
         let Some(sizes) = option.sizes_of(PieceId(place)) else { continue };
+        piece.needed = true;
         let (row, is_square) = (piece.alike.map_or(place, |row| row.0), piece.square);
         let up = |range: SizeRange, dimension: Dimension| {
             let tied = if is_square { Dimension::Width } else { dimension };
@@ -64,7 +66,12 @@ fn assert_offered(answer: &Answer, option: &RankedOption, raised: &Brief, text: 
     let leasts: Vec<_> =
         raised.pieces.iter().map(|piece| (&piece.name, piece.width.least, piece.depth.least)).collect();
     let Some(twin) = by_decisions(&again, Image::Same).remove(&decisions(answer, option, Image::Same)) else {
-        panic!("{}: not with {leasts:?}\n{:#?}\n{text}", option.key, again.refused)
+        let why = again.refused.iter().find(|refusal| refusal.key == option.key).map(|refusal| &refusal.why);
+        // Nobody knows whether it fits.
+        if why == Some(&Why::NotDecided) {
+            return;
+        }
+        panic!("{}: not with {leasts:?}\n{why:#?}\n{text}", option.key)
     };
     let (was, is) = (&option.layout.eased, &twin.layout.eased);
     assert!(
@@ -75,7 +82,7 @@ fn assert_offered(answer: &Answer, option: &RankedOption, raised: &Brief, text: 
 }
 
 /// Rooms of the demo and some that once went wrong.
-fn rooms_on_file() -> Vec<(String, String)> {
+pub(super) fn rooms_on_file() -> Vec<(String, String)> {
     let mut rooms = scenarios::rooms();
     for name in ["about-a-post", "back-parlour", "crooked", "settled"] {
         let path = format!("{}/../tests/data/{name}.yaml", env!("CARGO_MANIFEST_DIR"));

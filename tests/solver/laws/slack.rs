@@ -135,7 +135,8 @@ proptest! {
             let was = by_decisions(&before, Image::Same);
             for (decisions, option) in by_decisions(&after, Image::Same) {
                 let Some(was) = was.get(&decisions).map(|was| &was.planned) else {
-                    panic!("{decisions:?} by a cask {low:?} {high:?}\n{:#?}\n{text}", before.refused)
+                    let why = before.refused.iter().find(|refusal| refusal.key == option.key);
+                    panic!("{decisions:?} by a cask {low:?} {high:?}\n{why:#?}\n{text}")
                 };
                 let now = option.planned.value;
                 assert!(now >= was.bound - 1.0, "{decisions:?}: {was:?} to {now} by a cask {low:?} {high:?}\n{text}");

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use elbowroom_model::{Hand, SecondPlace};
-use elbowroom_solver::answer::{Answer, RankedOption, Thing, degrees};
+use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption, Thing, degrees};
 
 use crate::support::ranked::{figures, wall};
 
@@ -50,15 +50,24 @@ pub(super) fn decisions(answer: &Answer, option: &RankedOption, image: Image) ->
     (back, facing, hand, screen, seats)
 }
 
-/// Every size of an option by piece and dimension, mm.
-pub(super) fn sizes(answer: &Answer, option: &RankedOption) -> BTreeMap<(String, &'static str), f64> {
+/// Every size of an option by piece and dimension, mm, as `told` of its figures.
+fn sizes_as(
+    answer: &Answer,
+    option: &RankedOption,
+    told: fn(DimensionRange) -> f64,
+) -> BTreeMap<(String, &'static str), f64> {
     let mut sizes = BTreeMap::new();
     for one in option.pieces(&answer.brief) {
         for dimension in one.piece.dimensions() {
-            sizes.insert((one.piece.name.clone(), dimension.key()), figures(one.sizes, dimension).together);
+            sizes.insert((one.piece.name.clone(), dimension.key()), told(figures(one.sizes, dimension)));
         }
     }
     sizes
+}
+
+/// The same at the largest that fits together.
+pub(super) fn sizes(answer: &Answer, option: &RankedOption) -> BTreeMap<(String, &'static str), f64> {
+    sizes_as(answer, option, |range| range.together)
 }
 
 /// The options by their decisions as they read in the image.
@@ -79,22 +88,37 @@ pub(super) struct Apart {
 /// to spare its place may settle elsewhere in another telling, which moves a score a little though no size.
 pub(super) const WITHIN_PROOF: Apart = Apart { size: 2.0, score: 5.0 };
 
-/// Both tellings have the same options, and none is further apart than that.
+/// Both tellings have the same options, none is further apart than that, and no plan is better in one of them by more than
+/// its proof leaves open. (Two plans may cost the same, a little more of one piece for a little less of another: what they
+/// leave room for is no matter of the telling then.)
 pub(super) fn assert_alike(one: &Answer, image: Image, other: &Answer, apart: Apart, text: &str) {
-    let Apart { size, score } = apart;
     let (ours, theirs) = (by_decisions(one, image), by_decisions(other, Image::Same));
     let keys = |options: &BTreeMap<Decisions, &RankedOption>| options.keys().cloned().collect::<Vec<_>>();
     assert_eq!(keys(&ours), keys(&theirs), "{image:?} of\n{text}");
     for (decisions, option) in &ours {
         let twin = theirs[decisions];
-        let (mine, theirs) = (sizes(one, option), sizes(other, twin));
-        for (dimension, value) in &mine {
-            let same = theirs.get(dimension).is_some_and(|twin| (twin - value).abs() <= size);
-            assert!(same, "{image:?}: {decisions:?}: {dimension:?} {value} {:?}\n{text}", theirs.get(dimension));
+        let told = |what: &str| format!("{image:?}: {decisions:?}: {what}\n{text}");
+        let (mine, its) = (&option.planned, &twin.planned);
+        let are_as_good = costs_no_more(mine.value, its.value) && costs_no_more(its.value, mine.value);
+        assert!(are_as_good || !mine.proven || !its.proven, "{}", told(&format!("{mine:?} {its:?}")));
+        let planned = |answer, option| sizes_as(answer, option, |range| range.planned);
+        let largest = (sizes(one, option), sizes(other, twin));
+        if are_near(&planned(one, option), &planned(other, twin), apart.size) {
+            assert!(are_near(&largest.0, &largest.1, apart.size), "{}", told(&format!("{largest:?}")));
         }
-        let (mine, theirs) = (option.score, twin.score);
-        assert!((mine - theirs).abs() <= score, "{image:?}: {decisions:?}: score {mine} {theirs}\n{text}");
+        let (mine, its) = (option.score, twin.score);
+        assert!((mine - its).abs() <= apart.score, "{}", told(&format!("score {mine} {its}")));
     }
+}
+
+/// The same pieces have sizes no further apart than this.
+fn are_near(
+    ours: &BTreeMap<(String, &'static str), f64>,
+    theirs: &BTreeMap<(String, &'static str), f64>,
+    apart: f64,
+) -> bool {
+    let is_near = |(dimension, size): (_, &f64)| theirs.get(dimension).is_some_and(|its| (its - size).abs() <= apart);
+    ours.len() == theirs.len() && ours.iter().all(is_near)
 }
 
 /// A plan is proven within 25 of what it costs, or a hundredth; one more for rounding.

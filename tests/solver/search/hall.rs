@@ -64,7 +64,8 @@ impl Hall {
         Self { width: self.width * times, depth: self.depth * times, blocks: blocks.collect() }
     }
 
-    fn free(&self, place: Patch) -> bool {
+    /// Within the room and clear of what stands there for good.
+    pub(super) fn free(&self, place: Patch) -> bool {
         let inside = place.x.0 >= 0 && place.x.1 <= self.width && place.y.0 >= 0 && place.y.1 <= self.depth;
         inside && !self.blocks.iter().any(|block| block.meets(place))
     }

@@ -42,7 +42,7 @@ fn best_with_books(hall: &Hall, brief: &Brief) -> Option<f64> {
     for (turns, books, _) in places(hall, BOOKS) {
         let worth = value(brief, 1, books);
         let kept = seen_from_first(hall, Patch { x: books.x, y: (books.y.0, books.y.1 + FRONT) }, turns);
-        for sofa in sofas.iter().filter(|sofa| !sofa.meets(kept)) {
+        for sofa in sofas.iter().filter(|sofa| hall.free(kept) && !sofa.meets(kept)) {
             let sum = value(brief, 0, *sofa) + worth;
             best = Some(best.map_or(sum, |best| best.max(sum)));
         }

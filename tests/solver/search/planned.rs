@@ -115,7 +115,7 @@ fn best_with_books(hall: &Hall, needed: bool) -> Option<f64> {
         let cost = cost_of_books(length, books);
         let kept = Patch { x: books.x, y: (books.y.0, books.y.1 + FRONT * FINER) };
         let kept = seen_from_first(hall, kept, turns);
-        for (sofa, more) in sofas.iter().filter(|(sofa, _)| !sofa.meets(kept)) {
+        for (sofa, more) in sofas.iter().filter(|(sofa, _)| hall.free(kept) && !sofa.meets(kept)) {
             let apart = mm((sofa.x.0 - seen.x.1).max(seen.x.0 - sofa.x.1));
             let beside = if turns == 0 { BESIDE_STORAGE * (BESIDE - apart).max(0.0) } else { 0.0 };
             let sum = cost + more + beside;

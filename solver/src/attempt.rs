@@ -9,7 +9,7 @@ use crate::criteria::{self, Judgement, LayoutInRoom};
 use crate::refusal::{Refusal, Why};
 use crate::routes::{Floor, Route};
 use crate::search::{self, Found, RoomContext, Searched, Tally};
-use crate::verify::{self, CheckedRoom};
+use crate::verify::{self, CheckedRoom, Shortfall};
 use crate::{Part, Watch, part, refusal};
 
 /// The room as the search sees it, as walkers see it, and as it is seen when every rule is checked again.
@@ -65,20 +65,27 @@ impl<'a> Attempts<'_, 'a> {
         searched: &mut Searched,
     ) -> Result<Candidate<'a>, Why> {
         let brief = self.room.brief;
-        let plan = self.walked(plan);
+        let mut plan = self.walked(plan);
         let verified = || verify::verify(self.checked, &plan.found.layout, arrangement, &plan.routes);
         if let Some(breach) = part(self.watch, Part::Check, verified).into_iter().next() {
             return Err(Why::NotVerified(breach));
         }
+        // From here on it is eased what the second check finds lacking, by its name.
+        let short = part(self.watch, Part::Check, || verify::shortfalls(self.checked, &plan.found.layout, arrangement));
+        plan.found.layout.eased = short.iter().filter_map(Shortfall::cause).collect();
         let largest = part(self.watch, Part::Search, || {
             search::largest(self.room, self.floor, arrangement, &plan.found, self.nodes)
         });
         searched.take_work_of(&largest);
-        let largest = self.largest(arrangement, &plan.found, largest.found).unwrap_or_else(|| Walked {
-            found: search::as_planned(brief, &plan.found, f64::NEG_INFINITY),
+        let unexplored = largest.found.as_ref().map_or(largest.unexplored, |found| found.bound);
+        let as_planned = search::as_planned(brief, &plan.found, unexplored);
+        let largest = [largest.found, Some(as_planned)].into_iter().flatten();
+        let largest = largest.filter_map(|found| self.largest(arrangement, found)).next();
+        let largest = largest.unwrap_or_else(|| Walked {
+            found: search::as_planned(brief, &plan.found, unexplored),
             routes: plan.routes.clone(),
         });
-        let eased = part(self.watch, Part::Check, || Eased::all(self.checked, &plan.found.layout, arrangement));
+        let eased = short.into_iter().map(Eased::from).collect();
         let judgements = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
         Ok(Candidate {
             arrangement: Cow::Borrowed(arrangement),
@@ -91,13 +98,12 @@ impl<'a> Attempts<'_, 'a> {
         })
     }
 
-    /// The largest layout that keeps every rule and eases no more than its plan: let out, or else as it was found.
-    fn largest(&self, arrangement: &Arrangement, plan: &Found, found: Option<Found>) -> Option<Walked> {
-        let found = found?;
+    /// The largest layout that keeps every rule and eases no other than its plan: let out, or else as it was found.
+    fn largest(&self, arrangement: &Arrangement, found: Found) -> Option<Walked> {
         let let_out = part(self.watch, Part::Check, || let_out(self.checked, found.clone(), arrangement));
         [let_out, found].into_iter().map(|found| self.walked(found)).find(|largest| {
             let Walked { found, routes } = largest;
-            let breaches = || verify::verify_largest(self.checked, &plan.layout, &found.layout, arrangement, routes);
+            let breaches = || verify::verify(self.checked, &found.layout, arrangement, routes);
             part(self.watch, Part::Check, breaches).is_empty()
         })
     }

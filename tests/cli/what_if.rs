@@ -152,13 +152,15 @@ fn options_side_by_side_turned_about_swap_gain_and_cost() {
         page[from..].split("\n\n").next().unwrap().split_whitespace().collect::<Vec<_>>().join(" ")
     };
     let (there, back) = (sentence("1", "2"), sentence("2", "1"));
+    // What has a sign: the criteria that were gained, and those that were paid with.
+    let signed = |told: &str, sign: char| {
+        let words: Vec<&str> = told.split([' ', ',', '.']).collect();
+        let pairs = words.windows(2).filter(|pair| pair[1].starts_with(sign));
+        pairs.map(|pair| pair[0].to_owned()).collect::<std::collections::BTreeSet<_>>()
+    };
     let (gained, paid) = there.split_once("It pays with:").unwrap();
-    assert!(gained.contains('+') && !gained.contains(" -"), "{there}");
-    assert!(paid.contains(" -") && !paid.contains('+'), "{there}");
-    for word in ["openness +", "entrance -"] {
-        assert!(there.contains(word), "{there}");
-    }
-    for word in ["openness -", "entrance +"] {
-        assert!(back.contains(word), "{back}");
-    }
+    assert!(!signed(gained, '+').is_empty() && signed(gained, '-').is_empty(), "{there}");
+    assert!(!signed(paid, '-').is_empty() && signed(paid, '+').is_empty(), "{there}");
+    assert_eq!(signed(gained, '+'), signed(back.split_once("It pays with:").unwrap().1, '-'), "{there}\n{back}");
+    assert_eq!(signed(paid, '-'), signed(back.split_once("It pays with:").unwrap().0, '+'), "{there}\n{back}");
 }

@@ -4,9 +4,7 @@ use elbowroom_model::Rule;
 
 use super::figures::thousandth;
 use super::thing::Thing;
-use crate::arrangement::Arrangement;
-use crate::layout::Layout;
-use crate::verify::{self, CheckedRoom, Shortfall};
+use crate::verify::Shortfall;
 
 /// A rule of comfort that is kept in part.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -22,18 +20,16 @@ pub struct Eased {
 }
 
 impl Eased {
-    /// What a plan keeps in part.
-    pub(crate) fn all(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Self> {
-        let told = |Shortfall { rule, between, wanted, given }| {
-            let [wanted, given] = [wanted, given].map(|figure| figure.map(thousandth));
-            Self { rule, between, wanted, given }
-        };
-        verify::shortfalls(checked, layout, arrangement).into_iter().map(told).collect()
-    }
-
     /// How many rules are kept in part, each by the piece that lacks it: a nook of two walls is one.
     pub(crate) fn count(eased: &[Self]) -> usize {
         let lacks = |one: &Self| (one.rule, one.between[0]);
         (0..eased.len()).filter(|at| !eased[..*at].iter().any(|other| lacks(other) == lacks(&eased[*at]))).count()
+    }
+}
+
+impl From<Shortfall> for Eased {
+    fn from(Shortfall { rule, between, wanted, given }: Shortfall) -> Self {
+        let [wanted, given] = [wanted, given].map(|figure| figure.map(thousandth));
+        Self { rule, between, wanted, given }
     }
 }

@@ -19,6 +19,6 @@ impl<'a> Easing<'a> {
     /// As in a plan, which mostly eases nothing.
     #[must_use]
     pub const fn as_in(plan: &'a Found) -> Self {
-        if plan.layout.eased.is_empty() { Self::Kept } else { Self::AsIn(plan) }
+        if plan.eased.is_empty() { Self::Kept } else { Self::AsIn(plan) }
     }
 }

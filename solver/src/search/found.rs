@@ -22,6 +22,8 @@ pub struct Found {
     pub values: Vec<f64>,
     /// Rows in force at the layout.
     pub rows: Vec<(Row, Cause)>,
+    /// What was eased, as the rules ask for it.
+    pub eased: Vec<Cause>,
     /// What each term of a plan costs, what costs most first; empty where no plan was sought.
     pub composition: Vec<TermCost>,
 }

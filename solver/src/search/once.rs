@@ -35,6 +35,7 @@ pub(super) fn searched(problem: &Problem<'_>, floor: &Floor, effort: Effort<'_>,
         bound,
         values: Engine::values(&best.engine).to_vec(),
         rows: best.rows(),
+        eased: best.eased.clone(),
         composition: problem.composition(best),
     });
     let is_complete = tree.is_complete();

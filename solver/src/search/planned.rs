@@ -67,6 +67,7 @@ pub fn largest(
     }
     if let Some(found) = &mut searched.found {
         found.layout.eased.clone_from(&plan.layout.eased);
+        found.eased.clone_from(&plan.eased);
     }
     searched
 }

@@ -192,7 +192,7 @@ impl<'a> Problem<'a> {
     pub(super) fn eased(&self, requirement: Requirement) -> Requirement {
         match self.asked.easing {
             Easing::MayBeEased => comfort::may_be_eased(requirement, self.context.variables),
-            Easing::AsIn(plan) if plan.layout.eased.contains(&requirement.cause) => {
+            Easing::AsIn(plan) if plan.eased.contains(&requirement.cause) => {
                 comfort::eased(requirement, self.context.variables)
             }
             Easing::Kept | Easing::Ignored | Easing::AsIn(_) => requirement,

@@ -58,23 +58,6 @@ pub fn verify(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangem
     breaches
 }
 
-/// Every rule that `largest` breaks, which has the pieces of `plan` and eases no more than that.
-#[must_use]
-pub fn verify_largest(
-    checked: &CheckedRoom<'_>,
-    plan: &Layout,
-    largest: &Layout,
-    arrangement: &Arrangement,
-    routes: &[Route],
-) -> Vec<Breach> {
-    let of = |layout| comfort::measures(&CheckedLayout::of(checked, layout, arrangement));
-    let mut breaches = verify(checked, largest, arrangement, routes);
-    if !plan.eased.is_empty() {
-        breaches.extend(comfort::past_plan(&of(plan), &of(largest)));
-    }
-    breaches
-}
-
 /// Breaches of the rules that must also hold when pieces are smaller than laid out.
 fn standing(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let rules = [

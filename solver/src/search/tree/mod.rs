@@ -5,7 +5,7 @@ mod fate;
 mod narrow;
 mod settle;
 
-use elbowroom_model::PieceId;
+use elbowroom_model::{Clearance, PieceId, Rule};
 
 use std::collections::{BTreeMap, BinaryHeap};
 
@@ -23,7 +23,7 @@ use super::tolerance::{COARSE, ROUGHLY_SAME_PROMISE};
 use crate::layout::Layout;
 use crate::program::Engine;
 use crate::routes::Floor;
-use crate::rules::{Cause, Requirement, TOLERANCE};
+use crate::rules::{Cause, Requirement, TOLERANCE, With};
 
 /// The search of one arrangement.
 pub(super) struct Tree<'p, 'a, E> {
@@ -284,6 +284,12 @@ fn is_coarse<E: Engine>(node: &Node<'_, E>) -> bool {
 }
 
 /// How a node's pieces stand.
+fn of_any_wall(cause: &Cause) -> Cause {
+    let is_of_walls = matches!(cause.rule, Rule::Clearance(Clearance::FrontOpen | Clearance::ScreenSight))
+        && matches!(cause.with, With::Wall(_));
+    if is_of_walls { Cause { with: With::Itself, ..*cause } } else { *cause }
+}
+
 pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) -> Layout {
     let values = node.engine.values();
     let placed = standing(node).into_iter().map(|state| problem.states[state].posed.pose.placed(values)).collect();
@@ -291,5 +297,5 @@ pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) ->
     let variables = problem.context.variables;
     let turning_circle =
         variables.circle.map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));
-    Layout { placed, left_out, turning_circle, eased: node.eased.clone() }
+    Layout { placed, left_out, turning_circle, eased: node.eased.iter().map(of_any_wall).collect() }
 }

@@ -35,16 +35,6 @@ impl Eased {
     }
 }
 
-/// What a layout falls short of, pair by pair, where a plan of the same pieces does not, or by less.
-pub(in crate::verify) fn past_plan(plan: &[Measure], measures: &[Measure]) -> Vec<Breach> {
-    let is_in_plan = |measure: &&Measure| {
-        let same = plan.iter().filter(|other| other.rule == measure.rule && other.between == measure.between);
-        same.into_iter().any(|other| measure.short_by <= other.short_by.max(0.0) + COMFORT)
-    };
-    let broken = measures.iter().filter(|measure| measure.is_broken());
-    broken.filter(|measure| !is_in_plan(measure)).map(Measure::breach).collect()
-}
-
 /// Rules that `layout` eases and that nothing eases.
 pub(in crate::verify) fn past_easing(layout: &Layout) -> Vec<Breach> {
     let hard = layout.eased.iter().filter(|cause| !cause.rule.is_comfort());

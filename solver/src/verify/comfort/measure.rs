@@ -64,9 +64,9 @@ impl Measure {
             With::Piece(piece) => has(Thing::Piece(piece)),
             With::Itself | With::Route(_) => false,
         };
-        // A nook is bounded by several walls: which of them is named says nothing.
-        let of_walls = matches!(cause.with, With::Wall(_) | With::Itself);
-        let with = with || of_walls && self.between.iter().any(|thing| matches!(thing, Thing::Wall(_)));
+        // A nook is bounded by several walls, and where none is named all are meant.
+        let with =
+            with || cause.with == With::Itself && self.between.iter().any(|thing| matches!(thing, Thing::Wall(_)));
         self.rule == cause.rule && has(Thing::Piece(cause.piece)) && (with || is_of_one_piece(self.rule))
     }
 

@@ -26,7 +26,7 @@ use super::checked_room::CheckedRoom;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 
-pub(super) use eased::{Eased, past_easing, past_plan};
+pub(super) use eased::{Eased, past_easing};
 pub use shortfall::Shortfall;
 
 /// A rule of comfort.

@@ -4,6 +4,7 @@ use elbowroom_model::Rule;
 
 use super::measure::Measure;
 use crate::answer::Thing;
+use crate::rules::{Cause, With};
 
 /// A rule of comfort that a layout keeps in part only.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,6 +20,23 @@ pub struct Shortfall {
 }
 
 impl Shortfall {
+    /// As a cause: the piece, and what it lacks the rule from.
+    pub(crate) fn cause(&self) -> Option<Cause> {
+        let [one, other] = self.between;
+        let (piece, other) = match (one, other) {
+            (Thing::Piece(piece), other) | (other, Thing::Piece(piece)) => (piece, other),
+            _ => return None,
+        };
+        let with = match other {
+            Thing::Wall(wall) => With::Wall(wall),
+            Thing::Item(item) => With::Item(item),
+            Thing::Fixed(fixed) => With::Fixed(fixed),
+            Thing::Piece(other) if other == piece => With::Itself,
+            Thing::Piece(other) => With::Piece(other),
+        };
+        Some(Cause { rule: self.rule, piece, with })
+    }
+
     pub(super) fn of(measure: Measure) -> Self {
         let Measure { rule, between, wanted, given, .. } = measure;
         let between = match between[..] {

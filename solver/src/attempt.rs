@@ -85,6 +85,7 @@ impl<'a> Attempts<'_, 'a> {
             found: search::as_planned(brief, &plan.found, unexplored),
             routes: plan.routes.clone(),
         });
+        let refund = if short.is_empty() { plan.found.paid_for_easing(&self.room.variables) } else { 0.0 };
         let eased = short.into_iter().map(Eased::from).collect();
         let judgements = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
         Ok(Candidate {
@@ -94,6 +95,7 @@ impl<'a> Attempts<'_, 'a> {
             largest: largest.found,
             largest_routes: largest.routes,
             eased,
+            refund,
             judgements,
         })
     }

@@ -22,6 +22,8 @@ pub(crate) struct Candidate<'a> {
     pub(crate) largest_routes: Vec<Route>,
     /// What the plan gives of the rules of comfort that it eases.
     pub(crate) eased: Vec<Eased>,
+    /// What the plan paid for easings that the second check finds needless.
+    pub(crate) refund: f64,
     pub(crate) judgements: Vec<Judgement>,
 }
 

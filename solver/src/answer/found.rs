@@ -69,7 +69,7 @@ pub(crate) fn option(
         routes: candidate.routes.clone(),
         turning_circle: turning_circle(brief, &plan.layout),
         eased: candidate.eased.clone(),
-        planned: PlanValue::of(brief, arrangement, plan),
+        planned: PlanValue::of(brief, arrangement, plan, candidate.refund),
         largest: Largest {
             layout: largest.layout.clone(),
             routes: candidate.largest_routes.clone(),

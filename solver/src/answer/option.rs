@@ -101,12 +101,12 @@ pub struct PlanValue {
 }
 
 impl PlanValue {
-    /// Of a plan that was found.
-    pub(crate) fn of(brief: &Brief, arrangement: &Arrangement, plan: &Found) -> Self {
+    /// Of a plan that was found; `refund`: what was paid for easings that the second check finds needless.
+    pub(crate) fn of(brief: &Brief, arrangement: &Arrangement, plan: &Found, refund: f64) -> Self {
         let may_be_left_out = |id: &PieceId| !arrangement.must_stand(brief, *id);
         let optional = brief.piece_ids().filter(may_be_left_out).filter_map(|id| brief.piece(id));
         let worth: f64 = optional.map(|piece| worth(piece, &brief.wishes)).sum();
-        let (value, bound) = (worth - plan.objective, worth - plan.bound);
+        let (value, bound) = (worth - plan.objective - refund, worth - plan.bound - refund);
         Self { value, bound, proven: plan.is_proven_plan(value), composition: plan.composition.clone() }
     }
 }

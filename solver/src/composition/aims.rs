@@ -18,6 +18,10 @@ const MOST_OF_USUAL: f64 = 1.1;
 /// A coffee table aims at this share of its sofa (half to two thirds: common practice, no source).
 const SHARE_OF_SOFA: f64 = 0.55;
 
+/// A coffee table before a corner sofa aims at so much of its usual depth: its bay holds it narrow (common practice, no
+/// source).
+const ALONG_RETURN: f64 = 1.5;
+
 /// A piece that counts so much pays once for a millimetre of shortfall.
 const PLAIN_WEIGHT: f64 = 3.0;
 
@@ -66,6 +70,7 @@ impl Aims {
                 _ if brief.aimed(piece, dimension).is_some() => brief.aimed(piece, dimension).unwrap_or_default(),
                 Dimension::Width if id == arrangement.main_seat => sofa,
                 Dimension::Width if piece.kind.stands_before_seat() => table_width(brief, arrangement, piece, sofa),
+                Dimension::Depth if piece.kind.stands_before_seat() => table_depth(brief, arrangement, piece),
                 _ => piece.range(dimension).map_or(0.0, |range| range.usual),
             };
             [Dimension::Width, Dimension::Return, Dimension::Depth]
@@ -107,6 +112,12 @@ fn main_width(brief: &Brief, site: &Site, arrangement: &Arrangement) -> f64 {
     let wall = arrangement.choices.seat_back.and_then(|wall| site.wall(wall));
     let free = wall.map(|wall| longest_stretch(brief, site, wall)).map(|(low, high)| high - low);
     free.map_or(usual, |free| (SHARE_OF_WALL * free).clamp(LEAST_OF_USUAL * usual, MOST_OF_USUAL * usual))
+}
+
+/// Before a corner sofa, whose bay holds it narrow, it is longer along the return.
+fn table_depth(brief: &Brief, arrangement: &Arrangement, table: &Piece) -> f64 {
+    let seat = brief.piece(arrangement.main_seat).and_then(|seat| seat.kind.traits().seat);
+    if seat == Some(SeatForm::Corner) { ALONG_RETURN * table.depth.usual } else { table.depth.usual }
 }
 
 /// Over half of its sofa; before a corner sofa what its bay leaves.

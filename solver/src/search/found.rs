@@ -7,7 +7,8 @@ use super::tolerance::{PLAN_PROVEN_SHARE, PLAN_PROVEN_WITHIN, PROVEN_WITHIN};
 use crate::composition::TermCost;
 use crate::layout::Layout;
 use crate::program::Row;
-use crate::rules::Cause;
+use crate::rules::comfort::EASED;
+use crate::rules::{Cause, CostSlot, Variables};
 
 /// What a search found.
 #[derive(Debug, Clone, PartialEq)]
@@ -29,6 +30,12 @@ pub struct Found {
 }
 
 impl Found {
+    /// What the plan pays for easing rules.
+    pub(crate) fn paid_for_easing(&self, variables: &Variables) -> f64 {
+        let lacking = variables.pieces.iter().map(|piece| self.value(piece.terms[CostSlot::Eased]));
+        EASED * self.eased.len() as f64 + lacking.sum::<f64>()
+    }
+
     /// A variable at the layout.
     pub(crate) fn value(&self, variable: usize) -> f64 {
         self.values.get(variable).copied().unwrap_or(0.0).max(0.0)

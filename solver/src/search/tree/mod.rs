@@ -5,7 +5,7 @@ mod fate;
 mod narrow;
 mod settle;
 
-use elbowroom_model::{Clearance, PieceId, Rule};
+use elbowroom_model::PieceId;
 
 use std::collections::{BTreeMap, BinaryHeap};
 
@@ -13,6 +13,7 @@ use typed_arena::Arena;
 
 use self::fate::Fate;
 use super::branching::{Promises, Settles, next, next_to_stand, standing};
+use super::easing::as_second_checked;
 use super::node::{Decided, Node};
 use super::node_pool::NodePool;
 use super::open_node::{Candidate, OpenNode};
@@ -23,7 +24,7 @@ use super::tolerance::{COARSE, ROUGHLY_SAME_PROMISE};
 use crate::layout::Layout;
 use crate::program::Engine;
 use crate::routes::Floor;
-use crate::rules::{Cause, Requirement, TOLERANCE, With};
+use crate::rules::{Cause, Requirement, TOLERANCE};
 
 /// The search of one arrangement.
 pub(super) struct Tree<'p, 'a, E> {
@@ -284,12 +285,6 @@ fn is_coarse<E: Engine>(node: &Node<'_, E>) -> bool {
 }
 
 /// How a node's pieces stand.
-fn of_any_wall(cause: &Cause) -> Cause {
-    let is_of_walls = matches!(cause.rule, Rule::Clearance(Clearance::FrontOpen | Clearance::ScreenSight))
-        && matches!(cause.with, With::Wall(_));
-    if is_of_walls { Cause { with: With::Itself, ..*cause } } else { *cause }
-}
-
 pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) -> Layout {
     let values = node.engine.values();
     let placed = standing(node).into_iter().map(|state| problem.states[state].posed.pose.placed(values)).collect();
@@ -297,5 +292,5 @@ pub(super) fn layout_of<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) ->
     let variables = problem.context.variables;
     let turning_circle =
         variables.circle.map(|(x, y)| variables.origin + elbowroom_model::Point::new(values[x], values[y]));
-    Layout { placed, left_out, turning_circle, eased: node.eased.iter().map(of_any_wall).collect() }
+    Layout { placed, left_out, turning_circle, eased: node.eased.iter().map(as_second_checked).collect() }
 }

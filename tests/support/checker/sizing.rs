@@ -24,7 +24,7 @@ pub(crate) fn smaller(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], opti
             stands.iter().enumerate().map(|(i, stand)| shrink(stands, stand, set, i as u64)).collect();
         let mut wrong = placing::complaints(brief, ground, &shrunk, Table::NotTooNear);
         wrong.extend(eased.complaints(&comfort::when_smaller(brief, ground, &shrunk)));
-        wrong.extend(walking::too_narrow(brief, ground, stands, &shrunk, &option["routes"]));
+        wrong.extend(walking::too_narrow(brief, ground, stands, &shrunk, &option["routes"], walking::HOLDS));
         all.extend(wrong.into_iter().map(|wrong| format!("8 with smaller pieces: {wrong}")));
     }
     all
@@ -134,7 +134,7 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
                 placing::complaints(brief, ground, with, Table::InPlace).is_empty()
                     && eased.complaints(&comfort::all(brief, ground, with)).is_empty()
                     && walking::turning(brief, ground, with).is_none()
-                    && walking::too_narrow(brief, ground, with, with, &option["routes"]).is_empty()
+                    && walking::too_narrow(brief, ground, with, with, &option["routes"], -walking::HOLDS).is_empty()
             };
             if grown(brief, stands, i, dimension).iter().any(fits) {
                 all.push(format!("9 {}'s {} can grow by {BY} mm", stand.name(), dimension.key()));

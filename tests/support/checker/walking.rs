@@ -75,13 +75,18 @@ fn told(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], way: &Way<'_>, rou
     None
 }
 
-/// What is wrong with the routes when pieces stand so, the mouths where `laid_out` has them.
+/// What rounding explains of a route that must hold, and as much more where one must clearly hold, mm.
+pub(crate) const HOLDS: f64 = 2.0 * SLACK + 1.0;
+
+/// What is wrong with the routes when pieces stand so, the mouths where `laid_out` has them; `spare`: so much less is wide
+/// enough.
 pub(crate) fn too_narrow(
     brief: &Brief,
     ground: &Ground,
     laid_out: &[Stand<'_>],
     stands: &[Stand<'_>],
     routes: &Value,
+    spare: f64,
 ) -> Vec<String> {
     let none = Vec::new();
     let routes = routes.as_array().unwrap_or(&none);
@@ -91,8 +96,8 @@ pub(crate) fn too_narrow(
         let is = |route: &&Value| route["from"] == way.from.name.as_str() && route["to"] == name;
         let needs = routes.iter().find(is).and_then(|route| route["needs"].as_f64()).unwrap_or(way.rule);
         let shapes = around(brief, ground, laid_out, &way, stands);
-        let wide = gates(brief, ground, &way)
-            .is_some_and(|(a, b)| travels(&shapes, &a, &Target::Gate(b), needs - 2.0 * SLACK - 1.0));
+        let wide =
+            gates(brief, ground, &way).is_some_and(|(a, b)| travels(&shapes, &a, &Target::Gate(b), needs - spare));
         if !wide {
             all.push(format!("7 route {} to {name}: too narrow", way.from.name));
         }

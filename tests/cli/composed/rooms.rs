@@ -101,7 +101,7 @@ fn entered(mut plan: Plan) -> Plan {
         .collect();
     if !doorways.iter().any(|to| **to == "entrance") {
         let from = ["hall", "stairs", "outside", "bedroom"];
-        if let Some(to) = doorways.iter_mut().find(|to| from.contains(&**to)) {
+        if let Some(to) = doorways.iter_mut().find(|to| from.contains(*to)) {
             **to = "entrance";
         }
     }

@@ -4,7 +4,7 @@ use elbowroom_model::{Brief, Clearance, Dimension, Piece, PieceKind};
 use serde_json::Value;
 
 use super::comfort::{self, Eased};
-use super::placing::{self, Table, face};
+use super::placing::{self, SLACK, Table, face};
 use super::plane::{P, add, dot, extent, left, minus};
 use super::room::Ground;
 use super::stand::Stand;
@@ -12,6 +12,9 @@ use super::walking;
 
 /// How much no size may grow, mm.
 const BY: f64 = 20.0;
+
+/// What rounding explains of a route that must hold, and as much more where one must clearly hold, mm.
+const HOLDS: f64 = 2.0 * SLACK + 1.0;
 /// Sets of smaller sizes that are tried.
 const SETS: u64 = 4;
 
@@ -24,7 +27,7 @@ pub(crate) fn smaller(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], opti
             stands.iter().enumerate().map(|(i, stand)| shrink(stands, stand, set, i as u64)).collect();
         let mut wrong = placing::complaints(brief, ground, &shrunk, Table::NotTooNear);
         wrong.extend(eased.complaints(&comfort::when_smaller(brief, ground, &shrunk)));
-        wrong.extend(walking::too_narrow(brief, ground, stands, &shrunk, &option["routes"], walking::HOLDS));
+        wrong.extend(walking::too_narrow(brief, ground, stands, &shrunk, &option["routes"], HOLDS));
         all.extend(wrong.into_iter().map(|wrong| format!("8 with smaller pieces: {wrong}")));
     }
     all
@@ -134,7 +137,7 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
                 placing::complaints(brief, ground, with, Table::InPlace).is_empty()
                     && eased.complaints(&comfort::all(brief, ground, with)).is_empty()
                     && walking::turning(brief, ground, with).is_none()
-                    && walking::too_narrow(brief, ground, with, with, &option["routes"], -walking::HOLDS).is_empty()
+                    && walking::too_narrow(brief, ground, with, with, &option["routes"], -HOLDS).is_empty()
             };
             if grown(brief, stands, i, dimension).iter().any(fits) {
                 all.push(format!("9 {}'s {} can grow by {BY} mm", stand.name(), dimension.key()));

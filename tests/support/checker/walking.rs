@@ -4,7 +4,6 @@ use elbowroom_model::{Brief, Clearance, ItemKind, LeadsTo, PieceKind, WallItem};
 use serde_json::Value;
 
 use super::disc::{Gate, Target, travels};
-use super::placing::SLACK;
 use super::plane::{P, Polygon, add, apart, cross, dot, left, minus, to_shape, within};
 use super::room::Ground;
 use super::stand::Stand;
@@ -75,11 +74,7 @@ fn told(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], way: &Way<'_>, rou
     None
 }
 
-/// What rounding explains of a route that must hold, and as much more where one must clearly hold, mm.
-pub(crate) const HOLDS: f64 = 2.0 * SLACK + 1.0;
-
-/// What is wrong with the routes when pieces stand so, the mouths where `laid_out` has them; `spare`: so much less is wide
-/// enough.
+/// What is wrong with the routes where so much less is wide enough, the mouths where `laid_out` has them.
 pub(crate) fn too_narrow(
     brief: &Brief,
     ground: &Ground,

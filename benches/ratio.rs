@@ -21,7 +21,7 @@ use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::{Arrangement, enumerate};
 use elbowroom_solver::program::Row;
 use elbowroom_solver::routes::Floor;
-use elbowroom_solver::search::{Aim, Effort, RoomContext, Searched, Stated, search, search_stated, stated};
+use elbowroom_solver::search::{Aim, Effort, RoomContext, Searched, Sought, Stated, search, search_stated, stated};
 use mimalloc::MiMalloc;
 use std::path::Path;
 use std::time::Duration;
@@ -121,7 +121,7 @@ fn room(name: &str, path: &Path) -> Times {
         assert_same(name, arrangement, best[number].found.as_ref().map(|found| found.objective), whole);
         times.best.highs += highs;
         let each = arrangements.len() as f64;
-        let program = stated(&ground, arrangement).unwrap();
+        let program = stated(&ground, arrangement, Sought::Largest).unwrap();
         write(&format!("{PROGRAMS}/{name}-{number:02}.json"), name, &program, found, (own / each, best_own / each));
         to_beat = found.unwrap_or(to_beat).max(to_beat);
     }
@@ -133,7 +133,7 @@ fn layouts(brief: &Brief, site: &Site, arrangements: &[Arrangement], least: impl
     let (ground, floor) = (RoomContext::of(brief, site), Floor::of(brief, site));
     let mut best = f64::NEG_INFINITY;
     let search = |arrangement| {
-        let searched = search_stated(&ground, &floor, arrangement, NODES, least(best));
+        let searched = search_stated(&ground, &floor, arrangement, Sought::Largest, NODES, least(best));
         best = searched.found.as_ref().map_or(best, |found| found.objective.max(best));
         searched
     };
@@ -143,7 +143,7 @@ fn layouts(brief: &Brief, site: &Site, arrangements: &[Arrangement], least: impl
 /// What HiGHS finds that is not below `least`, and how long stating and solving take it.
 fn by_highs(ground: &RoomContext<'_>, arrangement: &Arrangement, least: f64) -> (Option<f64>, f64) {
     let start = spent::now();
-    let whole = milp::best(&stated(ground, arrangement).unwrap(), least);
+    let whole = milp::best(&stated(ground, arrangement, Sought::Largest).unwrap(), least);
     (whole, (spent::now() - start).as_secs_f64())
 }
 

@@ -42,7 +42,7 @@ pub use effort::Effort;
 pub use found::{Found, Searched};
 pub use planned::{as_planned, largest, plan};
 pub use room_context::RoomContext;
-pub use stated::{Choice, Stated, search_stated, stated};
+pub use stated::{Choice, Sought, Stated, search_stated, stated};
 pub use tally::Tally;
 
 use self::once::search_once;

@@ -40,13 +40,33 @@ pub struct Choice {
     pub when: Vec<usize>,
     /// Each a few rows that hold together; none where those stands cannot be chosen together.
     pub alternatives: Vec<Vec<Row>>,
+    /// What taking each costs besides.
+    pub costs: Vec<f64>,
 }
 
-/// The plain program of `arrangement` for its largest pieces; `None` where a piece may be left out, which is no matter of
+/// What a plain program makes as large as it can be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Sought {
+    /// The sizes of its pieces.
+    Largest,
+    /// The plan that composes best.
+    Plan,
+}
+
+impl Sought {
+    const fn aim(self) -> Aim<'static> {
+        match self {
+            Self::Largest => Aim::Together,
+            Self::Plan => Aim::Plan,
+        }
+    }
+}
+
+/// The plain program of `arrangement` for what is sought; `None` where a piece may be left out, which is no matter of
 /// rows alone.
 #[must_use]
-pub fn stated(room: &RoomContext<'_>, arrangement: &Arrangement) -> Option<Stated> {
-    let problem = Problem::of(room, arrangement, Asked::plain(Aim::Together));
+pub fn stated(room: &RoomContext<'_>, arrangement: &Arrangement, sought: Sought) -> Option<Stated> {
+    let problem = Problem::of(room, arrangement, Asked::plain(sought.aim()));
     if problem.ways.iter().any(|ways| ways.may_be_left_out) {
         return None;
     }
@@ -62,8 +82,11 @@ pub fn stated(room: &RoomContext<'_>, arrangement: &Arrangement) -> Option<State
     for (piece, ways) in problem.ways.iter().enumerate() {
         for &state in &ways.states {
             stated.take(problem.alone(state), &[state]);
+            problem.terms_alone(state).into_iter().for_each(|cell| stated.take(cell, &[state]));
             for &other in problem.ways[..piece].iter().flat_map(|ways| &ways.states) {
                 stated.take(problem.between(other, state), &[other, state]);
+                let terms = problem.terms_between(other, state).into_iter();
+                terms.for_each(|cell| stated.take(cell, &[other, state]));
             }
         }
     }
@@ -76,11 +99,12 @@ pub fn search_stated(
     room: &RoomContext<'_>,
     floor: &Floor,
     arrangement: &Arrangement,
+    sought: Sought,
     nodes: usize,
     to_beat: f64,
 ) -> Searched {
-    let problem = Problem::of(room, arrangement, Asked::plain(Aim::Together));
-    searched(&problem, floor, Effort { to_beat, ..Effort::of(Aim::Together, nodes) }, Order::BestFirst)
+    let problem = Problem::of(room, arrangement, Asked::plain(sought.aim()));
+    searched(&problem, floor, Effort { to_beat, ..Effort::of(sought.aim(), nodes) }, Order::BestFirst)
 }
 
 impl Stated {
@@ -89,17 +113,17 @@ impl Stated {
         let only = |state: &usize| self.ways.iter().any(|ways| ways[..] == [*state]);
         let when: Vec<usize> = states.iter().copied().filter(|state| !only(state)).collect();
         if cell.dead.is_some() {
-            self.choices.push(Choice { when, alternatives: Vec::new() });
+            self.choices.push(Choice { when, alternatives: Vec::new(), costs: Vec::new() });
             return;
         }
         let rows = cell.always.iter().map(|(row, _)| row.clone());
         if when.is_empty() {
             self.always.extend(rows);
         } else {
-            let each = rows.map(|row| Choice { when: when.clone(), alternatives: vec![vec![row]] });
+            let each = rows.map(|row| Choice { when: when.clone(), alternatives: vec![vec![row]], costs: vec![0.0] });
             self.choices.extend(each);
         }
-        let rows_of = |requirement: &Requirement| {
+        let rows_of = |requirement: &Requirement| -> (Vec<Vec<Row>>, Vec<f64>) {
             let mut found: Vec<&Alternative> = Vec::new();
             for coarse in &requirement.alternatives {
                 let each = if coarse.finer.is_empty() { std::slice::from_ref(coarse) } else { &coarse.finer[..] };
@@ -109,9 +133,12 @@ impl Stated {
                     }
                 }
             }
-            found.into_iter().map(|alternative| alternative.rows.clone()).collect()
+            found.into_iter().map(|alternative| (alternative.rows.clone(), alternative.cost)).unzip()
         };
         let asked = cell.choices.iter();
-        self.choices.extend(asked.map(|asked| Choice { when: when.clone(), alternatives: rows_of(asked) }));
+        self.choices.extend(asked.map(|asked| {
+            let (alternatives, costs) = rows_of(asked);
+            Choice { when: when.clone(), alternatives, costs }
+        }));
     }
 }

@@ -33,7 +33,7 @@ pub(crate) fn best(stated: &Stated, least: f64) -> Option<f64> {
         program.add_row(1.0..=1.0, ways.iter().map(|state| (stands[*state], 1.0)).collect::<Vec<_>>());
     }
     for choice in &stated.choices {
-        let picks: Vec<Col> = choice.alternatives.iter().map(|_| program.add_integer_column(0.0, 0.0..=1.0)).collect();
+        let picks: Vec<Col> = choice.costs.iter().map(|cost| program.add_integer_column(-cost, 0.0..=1.0)).collect();
         for (pick, alternative) in picks.iter().zip(&choice.alternatives) {
             for row in alternative {
                 let off = most_excess(row, &stated.bounds).max(0.0);
@@ -61,7 +61,10 @@ pub(crate) fn best(stated: &Stated, least: f64) -> Option<f64> {
     match solved.status() {
         HighsModelStatus::Optimal => {
             let solution = solved.get_solution();
-            let values = stated.objective.iter().zip(solution.columns());
+            // The picks come after all others, in the order of the choices.
+            let costs = stated.choices.iter().flat_map(|choice| choice.costs.iter().map(|cost| -cost));
+            let weights = stated.objective.iter().copied().chain(vec![0.0; states]).chain(costs);
+            let values = weights.zip(solution.columns());
             Some(stated.constant + values.map(|(weight, value)| weight * value).sum::<f64>())
         }
         HighsModelStatus::Infeasible | HighsModelStatus::UnboundedOrInfeasible => None,

@@ -16,7 +16,7 @@ use judged::Judged;
 use tally::{Share, Tally};
 
 /// Rooms that are drawn where nobody says how many.
-const DRAWN_ROOMS: usize = 20;
+const DRAWN_ROOMS: usize = 10;
 /// First options odd in nothing, in a hundred, at least ...
 const CLEAN: f64 = 80.0;
 /// ... of those of the demo rooms ...

@@ -79,12 +79,9 @@ impl<'a> Attempts<'_, 'a> {
         searched.take_work_of(&largest);
         let unexplored = largest.found.as_ref().map_or(largest.unexplored, |found| found.bound);
         let as_planned = search::as_planned(brief, &plan.found, unexplored);
-        let largest = [largest.found, Some(as_planned)].into_iter().flatten();
-        let largest = largest.filter_map(|found| self.largest(arrangement, found)).next();
-        let largest = largest.unwrap_or_else(|| Walked {
-            found: search::as_planned(brief, &plan.found, unexplored),
-            routes: plan.routes.clone(),
-        });
+        let mut tried = largest.found.into_iter().chain([as_planned.clone()]);
+        let largest = tried.find_map(|found| self.largest(arrangement, found));
+        let largest = largest.unwrap_or_else(|| Walked { found: as_planned, routes: plan.routes.clone() });
         let refund = if short.is_empty() { plan.found.paid_for_easing(&self.room.variables) } else { 0.0 };
         let eased = short.into_iter().map(Eased::from).collect();
         let judgements = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));

@@ -66,13 +66,13 @@ impl Aims {
     pub(crate) fn of(brief: &Brief, site: &Site, arrangement: &Arrangement) -> Self {
         let sofa = main_width(brief, site, arrangement);
         let aims = |(id, piece): (PieceId, &Piece)| {
-            let wanted = |dimension| match dimension {
-                _ if brief.aimed(piece, dimension).is_some() => brief.aimed(piece, dimension).unwrap_or_default(),
+            let usual = |dimension| match dimension {
                 Dimension::Width if id == arrangement.main_seat => sofa,
                 Dimension::Width if piece.kind.stands_before_seat() => table_width(brief, arrangement, piece, sofa),
                 Dimension::Depth if piece.kind.stands_before_seat() => table_depth(brief, arrangement, piece),
                 _ => piece.range(dimension).map_or(0.0, |range| range.usual),
             };
+            let wanted = |dimension| brief.aimed(piece, dimension).unwrap_or_else(|| usual(dimension));
             [Dimension::Width, Dimension::Return, Dimension::Depth]
                 .map(|dimension| Some(aim(piece, piece.range(dimension)?, wanted(dimension))))
         };

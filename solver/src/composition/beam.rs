@@ -5,11 +5,8 @@ use elbowroom_model::{Clearance, Point, Term, tables};
 use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
-use crate::rules::comfort::axis;
+use crate::rules::comfort::{axis, hides_nothing};
 use crate::rules::{CostSlot, Linear, LinearOutline, Pose, With};
-
-/// What is no higher hides nothing from one who sits, mm (common practice, no source).
-const LOW: f64 = 600.0;
 
 /// The beam between seat and screen.
 #[derive(Debug)]
@@ -19,7 +16,7 @@ impl PlanTerm for Beam {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let (Some(main), Some(screen)) = (context.heart.main, context.heart.screen) else { return Vec::new() };
         let is_between = screen.role == Role::Screen && pose.id != main.id && pose.id != screen.id;
-        if !is_between || pose.is_flat() || pose.piece.height_with_screen() <= LOW {
+        if !is_between || hides_nothing(pose) {
             return Vec::new();
         }
         let asked = |part| Asked::one_of(Term::Beam, pose, With::Piece(main.id), ways(context, main, pose, part));

@@ -65,12 +65,7 @@ fn at_wall(context: &RuleContext<'_>, pose: &Pose, wall: &SiteWall, near: f64) -
     let (low, high) = (middle.clone().plus(&pose.width(), -0.5), middle.plus(&pose.width(), 0.5));
     let gap = near.max(pose.piece.off_wall);
     let mut alternatives = vec![Alternative::of_rows(vec![off.at_most(gap)])];
-    for (id, item) in context.brief.room.items().filter(|(_, item)| item.wall == wall.id) {
-        let Some(needs) = held_off(context, pose, &item.kind).filter(|needs| *needs > gap) else { continue };
-        let Some((left, right)) = stretch_along(context, wall, id) else { continue };
-        let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right - BEHIND), high.at_least(left + BEHIND)];
-        alternatives.push(Alternative::of_rows(rows));
-    }
+    alternatives.extend(held_off_by(context, pose, wall, gap, [&off, &low, &high]));
     let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
     Requirement { cause, alternatives }
 }
@@ -90,16 +85,31 @@ fn behind_return(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requi
         let clear = [off.at_least(passage), off.at_most(-1.0), low.at_least(length), high.at_most(0.0)];
         let mut alternatives = vec![Alternative::of_rows(vec![off.at_most(gap)])];
         alternatives.extend(clear.map(|row| Alternative::of_rows(vec![row])));
-        for (id, item) in context.brief.room.items().filter(|(_, item)| item.wall == wall.id) {
-            let Some(needs) = held_off(context, pose, &item.kind).filter(|needs| *needs > gap) else { continue };
-            let Some((left, right)) = stretch_along(context, wall, id) else { continue };
-            let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right - BEHIND), high.at_least(left + BEHIND)];
-            alternatives.push(Alternative::of_rows(rows));
-        }
+        alternatives.extend(held_off_by(context, pose, wall, gap, [&off, &low, &high]));
         let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
         Requirement { cause, alternatives }
     };
     beside.map(requirement).collect()
+}
+
+/// The ways in which something on the wall holds a back off it by more than `gap`; `place`: how far off the back is, and
+/// from where to where along the wall.
+fn held_off_by(
+    context: &RuleContext<'_>,
+    pose: &Pose,
+    wall: &SiteWall,
+    gap: f64,
+    place: [&Linear; 3],
+) -> Vec<Alternative> {
+    let [off, low, high] = place;
+    let items = context.brief.room.items().filter(|(_, item)| item.wall == wall.id);
+    let way = |(id, item): (ItemId, &WallItem)| {
+        let needs = held_off(context, pose, &item.kind).filter(|needs| *needs > gap)?;
+        let (left, right) = stretch_along(context, wall, id)?;
+        let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right - BEHIND), high.at_least(left + BEHIND)];
+        Some(Alternative::of_rows(rows))
+    };
+    items.filter_map(way).collect()
 }
 
 /// How far off the wall something on it holds a seat.

@@ -3,12 +3,9 @@
 use elbowroom_model::{Clearance, Rule};
 
 use super::figure::figure;
-use super::fronts::before_main;
+use super::fronts::{ENDS, before_main};
 use crate::arrangement::Role;
 use crate::rules::{LayoutRule, Pose, Requirement, RuleContext};
-
-/// What counts of a front leaves so much at each end, mm: an arm (common practice, no source).
-const ENDS: f64 = 100.0;
 
 /// Before a seat that is not the main one half as much is kept (common practice, no source).
 const OF_OTHERS: f64 = 0.5;

@@ -4,6 +4,9 @@ use crate::arrangement::Role;
 use crate::rules::linear_outline::LinearStretch;
 use crate::rules::{Linear, LinearOutline, LinearPoint, Pose};
 
+/// What counts of a front leaves so much at each end, mm: an arm (common practice, no source).
+pub(super) const ENDS: f64 = 100.0;
+
 /// A place on the axis of a seat: through the middle of its front, of a corner sofa through the middle of its bay, from
 /// the return out to the free end.
 pub(crate) fn axis(seat: &Pose) -> LinearPoint {

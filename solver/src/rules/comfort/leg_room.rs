@@ -3,12 +3,9 @@
 use elbowroom_model::Clearance;
 
 use super::figure::figure;
-use super::fronts::{before_main, before_return};
+use super::fronts::{ENDS, before_main, before_return};
 use crate::arrangement::{Relation, Role};
 use crate::rules::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
-
-/// What counts of the main seat's front leaves so much at each end, mm: an arm (common practice, no source).
-const ENDS: f64 = 100.0;
 
 /// Leg room before every seat.
 #[derive(Debug)]

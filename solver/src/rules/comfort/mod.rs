@@ -19,7 +19,7 @@ mod table_axis;
 
 pub(crate) use easing::{EASED, eased, may_be_eased};
 pub(crate) use fronts::axis;
-pub(crate) use screen_sight::beside as sight_beside;
+pub(crate) use screen_sight::{beside as sight_beside, hides_nothing};
 
 use super::LayoutRule;
 

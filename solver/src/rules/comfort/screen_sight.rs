@@ -98,6 +98,7 @@ fn past_piece(seat: &Pose, piece: &Pose, half: f64) -> Vec<Requirement> {
     piece.each_part(cause, ways).collect()
 }
 
-fn hides_nothing(piece: &Pose) -> bool {
+/// Whether one who sits sees a screen over a piece.
+pub(crate) fn hides_nothing(piece: &Pose) -> bool {
     piece.is_flat() || piece.piece.height_with_screen() <= LOW
 }

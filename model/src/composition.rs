@@ -68,6 +68,12 @@ pub enum Term {
     FloorBehind,
     /// A seat is turned away from the group.
     TurnedAway,
+    /// A main way cuts between a seat and its table, the main seat and the screen, or two seats that face.
+    WayAcross,
+    /// A lamp or side table stands close to a main way.
+    SmallByWay,
+    /// Floor that one could stand on, and cannot walk to.
+    CutOff,
 }
 
 impl Term {

@@ -5,6 +5,7 @@ use std::borrow::Cow;
 use crate::answer::{Eased, thousandth};
 use crate::arrangement::Arrangement;
 use crate::candidate::Candidate;
+use crate::composition::TermCost;
 use crate::criteria::{self, Judgement, LayoutInRoom};
 use crate::refusal::{Refusal, Why};
 use crate::routes::{Floor, Route};
@@ -84,7 +85,8 @@ impl<'a> Attempts<'_, 'a> {
         let largest = largest.unwrap_or_else(|| Walked { found: as_planned, routes: plan.routes.clone() });
         let refund = if short.is_empty() { plan.found.paid_for_easing(&self.room.variables) } else { 0.0 };
         let eased = short.into_iter().map(Eased::from).collect();
-        let judgements = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
+        let (judgements, walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
+        plan.found.take_terms(walkers);
         Ok(Candidate {
             arrangement: Cow::Borrowed(arrangement),
             plan: plan.found,
@@ -112,7 +114,8 @@ impl<'a> Attempts<'_, 'a> {
         Walked { found, routes }
     }
 
-    fn judged(&self, arrangement: &Arrangement, plan: &Walked) -> Vec<Judgement> {
+    /// How a plan is judged, and the terms that walkers decide.
+    fn judged(&self, arrangement: &Arrangement, plan: &Walked) -> (Vec<Judgement>, Vec<TermCost>) {
         let in_room = LayoutInRoom {
             brief: self.room.brief,
             site: self.room.site,
@@ -121,10 +124,10 @@ impl<'a> Attempts<'_, 'a> {
             main_seat: arrangement.main_seat,
             composition: Some(&plan.found.composition),
         };
-        let mut judgements = criteria::judge(&in_room);
+        let (mut judgements, walkers) = criteria::judge_with_walkers(&in_room);
         // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
         judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
-        judgements
+        (judgements, walkers)
     }
 }
 

@@ -66,7 +66,8 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
     candidates.sort_by(|one, other| other.told_size().total_cmp(&one.told_size()));
     refused.extend(enumeration.dropped.iter().map(dropped_refusal));
-    let entrants: Vec<ranking::Entrant> = candidates.iter().map(Candidate::entrant).collect();
+    let mut entrants: Vec<ranking::Entrant> = candidates.iter().map(Candidate::entrant).collect();
+    ranking::set_ill_composed_aside(&mut entrants, &brief.wishes);
     let order = part(watch, Part::Order, || ranking::order(&entrants, &brief.wishes, limits.by));
     let families = ranking::family::families(
         &order.iter().map(|which| &candidates[*which].arrangement.choices).collect::<Vec<_>>(),

@@ -7,3 +7,4 @@ mod heart;
 mod laws;
 mod room;
 mod stage;
+mod walkers;

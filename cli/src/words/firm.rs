@@ -47,6 +47,9 @@ pub(crate) fn set_aside(aside: &SetAside) -> String {
             let (name, score) = (aside.criterion.key(), aside.score.floor());
             format!("{name} scores {score:.0} of 100, and a wish of 5 is a must")
         }
+        Lapse::IllComposed => {
+            format!("balance scores {:.0} of 100, and others here are composed well", aside.score.floor())
+        }
     }
 }
 

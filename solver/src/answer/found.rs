@@ -64,6 +64,7 @@ pub(crate) fn option(
             then_first: key(turn.then_first),
         }),
         set_aside: rating.set_aside,
+        lapses: rating.lapses.clone(),
         judgements: candidate.judgements.clone(),
         gaps: gaps(brief, context.room.site, &plan.layout),
         routes: candidate.routes.clone(),

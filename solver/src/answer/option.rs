@@ -45,6 +45,8 @@ pub struct RankedOption {
     pub turns_if: Option<TurnsIf>,
     /// What sets it aside behind all others, under the wishes as they stand.
     pub set_aside: Option<SetAside>,
+    /// All that could set it aside, each from a wish on.
+    pub lapses: Vec<SetAside>,
     /// What each criterion that applies says of it.
     pub judgements: Vec<Judgement>,
     /// Clear distances that a rule asks for.

@@ -28,5 +28,5 @@ pub(crate) use heart::Heart;
 pub(crate) use plan_term::TermContext;
 pub use term_cost::TermCost;
 pub(crate) use terms::TERMS;
-pub(crate) use told::told;
+pub(crate) use told::{dearest_first, told};
 pub(crate) use worth::worth;

@@ -20,6 +20,11 @@ pub(crate) fn told(context: &TermContext<'_>, poses: &[&Pose], values: &[f64]) -
     }
     let mut found: Vec<TermCost> = asked.iter().filter_map(|asked| asked.told(values)).collect();
     found.retain(|told| told.cost > WORTH_TELLING);
-    found.sort_by(|one, other| other.cost.total_cmp(&one.cost).then(one.term.cmp(&other.term)));
+    dearest_first(&mut found);
     found
+}
+
+/// What costs most comes first.
+pub(crate) fn dearest_first(told: &mut [TermCost]) {
+    told.sort_by(|one, other| other.cost.total_cmp(&one.cost).then(one.term.cmp(&other.term)));
 }

@@ -1,5 +1,7 @@
 //! What several criteria ask of one layout, worked out once.
 
+use std::cell::OnceCell;
+
 use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
 
 use super::layout_in_room::LayoutInRoom;
@@ -9,6 +11,9 @@ use super::one_or_more::OneOrMore;
 use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye, seat_places};
 use super::sight::{Barriers, Eye, Seen, Target, seen};
 use super::walk_line::walk_line;
+use super::walked_floor::{WalkedFloor, walked_floor};
+use super::walkers;
+use crate::composition::TermCost;
 use crate::layout::Placed;
 use crate::routes::{End, Route};
 
@@ -20,6 +25,9 @@ pub(super) struct CriteriaContext<'a> {
     pub(super) barriers: Barriers,
     /// The line one walks on each main route, in the order of the routes; `None` for a lesser one.
     lines: Vec<Option<Vec<Point>>>,
+    walked_floor: OnceCell<WalkedFloor>,
+    /// What walkers make of it.
+    walkers: OnceCell<Vec<TermCost>>,
 }
 
 /// The seats that stand.
@@ -42,7 +50,8 @@ impl<'a> CriteriaContext<'a> {
         let LayoutInRoom { brief, site, layout, .. } = *in_room;
         let barriers = Barriers::new(&brief.room.outline(), obstacles(brief, site, layout));
         let lines = in_room.routes.iter().map(|route| line_of(in_room, route)).collect();
-        Self { in_room: *in_room, group: Group::of(in_room), barriers, lines }
+        let (walked_floor, walkers) = (OnceCell::new(), OnceCell::new());
+        Self { in_room: *in_room, group: Group::of(in_room), barriers, lines, walked_floor, walkers }
     }
 
     pub(super) const fn brief(&self) -> &'a Brief {
@@ -58,7 +67,7 @@ impl<'a> CriteriaContext<'a> {
     pub(super) fn placed(
         &self,
         is_such: fn(PieceKind) -> bool,
-    ) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + use<'a> {
+    ) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + Clone + use<'a> {
         let brief = self.in_room.brief;
         let standing = self.in_room.layout.placed.iter();
         standing
@@ -74,6 +83,16 @@ impl<'a> CriteriaContext<'a> {
     /// The main routes with the line one walks on each.
     pub(super) fn main_lines(&self) -> impl Iterator<Item = (&'a Route, &[Point])> {
         self.in_room.routes.iter().zip(&self.lines).filter_map(|(route, line)| Some((route, line.as_deref()?)))
+    }
+
+    /// How much of the floor one walks to; worked out when first asked.
+    pub(super) fn walked_floor(&self) -> &WalkedFloor {
+        self.walked_floor.get_or_init(|| walked_floor(self))
+    }
+
+    /// What walkers make of the layout, priced; worked out when first asked.
+    pub(super) fn walkers(&self) -> &[TermCost] {
+        self.walkers.get_or_init(|| walkers::terms(self))
     }
 
     /// What the sitter at `place` sees of `target` before them.

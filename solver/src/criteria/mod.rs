@@ -14,6 +14,8 @@ use criteria_context::CriteriaContext;
 use judged::Judged;
 use yardstick::Yardstick;
 
+use crate::composition::TermCost;
+
 pub mod across;
 mod across_group;
 pub mod arrival;
@@ -28,12 +30,14 @@ pub mod obstacles;
 mod on_axis;
 mod on_wall;
 mod one_or_more;
+mod places;
 pub mod seat_places;
 pub mod sight;
 pub mod sun;
 mod tolerance;
 mod walk_line;
 pub mod walked_floor;
+mod walkers;
 mod yardstick;
 
 pub mod balance;
@@ -152,9 +156,14 @@ fn judge_by<Y: Yardstick<Finding: Into<Finding>>>(
 /// Whether one applies is a matter of the brief alone, so that all layouts of a brief are judged by the same.
 #[must_use]
 pub fn judge(in_room: &LayoutInRoom) -> Vec<Judgement> {
+    judge_with_walkers(in_room).0
+}
+
+/// The same, and what walkers make of the layout: terms of composition that the search does not weigh.
+pub(crate) fn judge_with_walkers(in_room: &LayoutInRoom) -> (Vec<Judgement>, Vec<TermCost>) {
     let context = CriteriaContext::of(in_room);
     let by = |criterion| (yardstick(criterion).judge)(criterion, &context).ok();
-    Criterion::ALL.iter().copied().filter_map(by).collect()
+    (Criterion::ALL.iter().copied().filter_map(by).collect(), context.walkers().to_vec())
 }
 
 /// Which criteria do not apply to this brief, and why.

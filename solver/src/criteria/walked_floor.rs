@@ -5,13 +5,16 @@
 //! in it; a gap that is narrower than a passage by less than a step may let it through too. That is a few parts in a hundred
 //! of the floor, and the ways themselves are measured exactly elsewhere (`crate::routes`).
 
-use elbowroom_model::{Brief, Clearance, Point};
+use elbowroom_model::{Brief, Clearance, PieceId, Point};
 
 use super::criteria_context::CriteriaContext;
-use super::grid::{Grid, Places};
+use super::grid::Grid;
 use super::on_wall::{OnWall, entrances};
 use super::one_or_more::OneOrMore;
+use super::places::Places;
+use crate::best_by;
 use crate::geometry::{Convex, Segment};
+use crate::layout::Placed;
 
 /// What the disc is smaller than it is, in steps of the grid: half a step, and a hair so that no place lies on an edge.
 const GIVES: f64 = 0.51;
@@ -23,6 +26,10 @@ pub struct WalkedFloor {
     pub now: f64,
     /// The same of the empty room.
     pub when_empty: f64,
+    /// Floor that one could stand on and walked to in the empty room, and cannot walk to now, mm2.
+    pub cut_off: f64,
+    /// The piece that stands nearest to the middle of that; `None` of none.
+    pub cut_off_by: Option<PieceId>,
 }
 
 impl WalkedFloor {
@@ -37,9 +44,35 @@ pub(super) fn walked_floor(context: &CriteriaContext) -> WalkedFloor {
     let walker = Walker::of(context.brief());
     let on_grid = |shape: &Convex| walker.grid.shape(shape);
     let bodies: Vec<Convex> = context.in_room.site.bodies.iter().map(|body| on_grid(&body.shape)).collect();
-    let stands = context.placed(|kind| !kind.is_flat()).flat_map(|(_, placed)| placed.parts());
-    let all: Vec<Convex> = stands.map(|part| on_grid(&part)).chain(bodies.iter().cloned()).collect();
-    WalkedFloor { now: walker.walks_to(&all), when_empty: walker.walks_to(&bodies) }
+    let stands = context.placed(|kind| !kind.is_flat()).map(|(_, placed)| placed);
+    let parts = stands.clone().flat_map(Placed::parts);
+    let all: Vec<Convex> = parts.map(|part| on_grid(&part)).chain(bodies.iter().cloned()).collect();
+    let (now, empty) = (walker.among(&all), walker.among(&bodies));
+    let cut_off = empty.reached.and(&now.open).without(&now.reached);
+    let middle = cut_off.middle();
+    let swept = cut_off.grown(walker.radius).and(&now.free).without(&now.swept);
+    let nearest = middle.and_then(|middle| {
+        let off = |placed: &&Placed| -(walker.grid.place(placed.main().middle()) - middle).norm();
+        best_by(stands, off).map(|placed| placed.piece)
+    });
+    WalkedFloor {
+        now: now.swept.share_of(&now.free),
+        when_empty: empty.swept.share_of(&empty.free),
+        cut_off: swept.area(),
+        cut_off_by: nearest,
+    }
+}
+
+/// What a disc walks to among things.
+struct Walked {
+    /// Floor that nothing stands on.
+    free: Places,
+    /// Where the middle of the disc can be.
+    open: Places,
+    /// Where it gets to.
+    reached: Places,
+    /// What it sweeps on its way.
+    swept: Places,
 }
 
 /// Who walks on the grid.
@@ -79,13 +112,15 @@ impl Walker {
         (self.radius - GIVES * self.grid.step()).max(0.0)
     }
 
-    /// Share of the floor free of these things that the disc sweeps.
-    fn walks_to(&self, things: &[Convex]) -> f64 {
+    /// What the disc walks to among these things.
+    fn among(&self, things: &[Convex]) -> Walked {
         let (mut free, mut open) = (self.floor.clone(), self.off_walls.clone());
         for thing in things {
             free.set(thing, 0.0, false);
             open.set(thing, self.reach(), false);
         }
-        open.reached_from(&self.start).grown(self.radius).share_of(&free)
+        let reached = open.reached_from(&self.start);
+        let swept = reached.grown(self.radius);
+        Walked { free, open, reached, swept }
     }
 }

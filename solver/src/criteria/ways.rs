@@ -12,7 +12,7 @@ use super::curve::{Curve, mean};
 use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{OnWall, entrances};
 use super::one_or_more::OneOrMore;
-use super::walked_floor::{WalkedFloor, walked_floor};
+use super::walked_floor::WalkedFloor;
 use super::yardstick::Yardstick;
 use crate::best_by;
 use crate::layout::Placed;
@@ -124,7 +124,7 @@ impl Yardstick for Ways {
         let cut = mean(walks.iter().filter(|walk| walk.is_main()).map(Walk::cut)).unwrap_or(0.0);
         let tightest = walks.best_by(|walk| -walk.room());
         let Route { width, needs, .. } = *tightest.route;
-        let floor = walked_floor(context);
+        let floor = *context.walked_floor();
         let finding = WaysFinding {
             tightest: Tightest { ends: tightest.ends(), width, needs },
             detour: detour(&walks),

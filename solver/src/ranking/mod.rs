@@ -11,6 +11,7 @@ mod contenders;
 mod dominance;
 mod draws;
 pub(crate) mod family;
+mod ill_composed;
 mod order;
 mod set_aside;
 mod share;
@@ -20,6 +21,7 @@ mod tolerance;
 mod turn;
 
 pub use draws::Draws;
+pub(crate) use ill_composed::set_ill_composed_aside;
 pub use order::{Rating, order, ratings};
 pub use set_aside::{Lapse, SetAside, lapses};
 pub use tier::Entrant;

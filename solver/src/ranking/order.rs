@@ -10,7 +10,7 @@ use super::turn::{Turn, turns};
 use super::{dominance, share};
 
 /// How one option is rated among all.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Rating {
     /// The criteria's scores, each times its wish, over the sum of the wishes; 0 to 100.
     pub score: f64,
@@ -28,6 +28,8 @@ pub struct Rating {
     pub turns_if: Option<Turn>,
     /// What sets it aside.
     pub set_aside: Option<SetAside>,
+    /// All that could set it aside, each from a wish on.
+    pub lapses: Vec<SetAside>,
 }
 
 /// The options, best first: those that ease no rule, then by how few they ease, then what is set aside; within each by their
@@ -61,6 +63,7 @@ pub fn ratings(entrants: &[Entrant], wishes: &Wishes, by: Option<Criterion>) -> 
         never_first: true,
         turns_if: None,
         set_aside: entrant.set_aside(wishes),
+        lapses: entrant.lapses.clone(),
     };
     let mut ratings: Vec<Rating> = entrants.iter().enumerate().map(rating).collect();
     let contestants = contestants(&tiers);

@@ -10,6 +10,9 @@ const MUST: f64 = 5.0;
 /// From so much on a wish for the fireside is meant: a main seat with its back to the fire is no fireside.
 const FIRESIDE_MEANT: f64 = 3.0;
 
+/// From so much on a wish for balance is meant: the wish of a file that says nothing of it.
+const COMPOSITION_MEANT: f64 = 3.0;
+
 /// A criterion that is a must scores at least this (ours, no source: a quarter of full marks is no yes).
 const LEAST_OF_A_MUST: f64 = 25.0;
 
@@ -37,6 +40,8 @@ pub enum Lapse {
     FireBehind,
     /// It scores too little in what is a must.
     Poor,
+    /// It is composed ill where the room has plans that are composed well.
+    IllComposed,
 }
 
 impl Lapse {
@@ -47,6 +52,7 @@ impl Lapse {
             Self::OutOfSight => 0.0,
             Self::FireBehind => FIRESIDE_MEANT,
             Self::Poor => MUST,
+            Self::IllComposed => COMPOSITION_MEANT,
         }
     }
 }

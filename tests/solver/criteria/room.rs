@@ -9,7 +9,7 @@ use elbowroom_solver::routes::End;
 use super::stage::{DOWN, EAST, NORTH, RIGHT, SOUTH, Stage, UP, WEST, window};
 
 /// A sofa and a screen across the middle of a room, its doors opposite each other at `at` from the north.
-fn two_doors(at: f64) -> Stage {
+pub(super) fn two_doors(at: f64) -> Stage {
     Stage::room(5000.0, 6000.0)
         .entrance(EAST, "hall door", at)
         .door(WEST, "kitchen door", 6000.0 - at - 800.0, LeadsTo::Space("kitchen".to_owned()))
@@ -76,7 +76,7 @@ fn ways_notice_a_main_route_between_seats_that_face_and_a_seat_and_its_table() {
 }
 
 /// A room of 30 m2 with two bookcases 300 deep across its middle, and a gap between them at the side.
-fn parted(gap: f64) -> Stage {
+pub(super) fn parted(gap: f64) -> Stage {
     let shelf = 2500.0 - gap / 2.0;
     Stage::room(5000.0, 6000.0)
         .entrance(EAST, "hall door", 300.0)

@@ -3,7 +3,7 @@
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use elbowroom_solver::answer::RankedOption;
-use elbowroom_solver::ranking::{SetAside, lapses};
+use elbowroom_solver::ranking::SetAside;
 use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
 
@@ -62,7 +62,7 @@ fn data(told: &ReportPage<'_>) -> String {
 fn aside(option: &RankedOption) -> Vec<Value> {
     let column = |lapse: &SetAside| option.judgements.iter().position(|it| it.criterion == lapse.criterion);
     let told = |lapse: &SetAside| json!({ "wish": column(lapse), "from": lapse.lapse.from_wish(), "told": is_set_aside(lapse) });
-    lapses(&option.judgements).iter().map(told).collect()
+    option.lapses.iter().map(told).collect()
 }
 
 /// The family of an option by its best, or an own one where options are listed one by one.

@@ -1,7 +1,7 @@
 //! What a plan gives up, in words: a sentence for each term of composition that it does not keep whole.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Rounding, Term, tables};
+use elbowroom_model::{Brief, Clearance, Rounding, Term, tables};
 use elbowroom_solver::answer::{RankedOption, Thing};
 use elbowroom_solver::composition::TermCost;
 
@@ -48,6 +48,7 @@ fn term(brief: &Brief, told: &TermCost) -> String {
         }
         Term::RugUnderMain | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => named.of_rug(),
         Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd => named.at_end(),
+        Term::WayAcross | Term::SmallByWay | Term::CutOff => named.of_walkers(),
     };
     format!("{}.", capital(&said))
 }
@@ -157,6 +158,22 @@ impl Named<'_> {
                 format!("{one} stands {off} before or behind where a hand finds it at the end of {other}")
             }
             _ => format!("{one} and {other} stand at one end of a seat, or close together"),
+        }
+    }
+
+    fn of_walkers(&self) -> String {
+        let Self { told, one, other, .. } = self;
+        match told.term {
+            Term::WayAcross => format!("a main way cuts between {one} and {other}"),
+            Term::SmallByWay => {
+                let walkway = self.brief.rules.get(Clearance::Walkway);
+                let [off, walkway] = self.brief.units.side_by_side(walkway - told.off, walkway);
+                format!("{one} stands {off} from where one walks from door to door; {walkway} keeps it out of the way")
+            }
+            _ => {
+                let all = area((tables::price(told.term).free + told.off) / 1e6);
+                format!("{all} of floor by {one} cannot be walked to")
+            }
         }
     }
 

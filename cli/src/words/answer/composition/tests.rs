@@ -45,6 +45,15 @@ fn each_says_what_is_off_and_by_how_much() {
     let cases = [
         (Term::ScreenAside, UNIT, sofa, 118.0, "The media unit stands 12 cm off the middle of the front of the sofa."),
         (Term::TableAside, TABLE, sofa, 6.0, "The coffee table lies 0.6 cm off the middle of the front of the sofa."),
+        (Term::WayAcross, SOFA, With::Piece(UNIT), 700.0, "A main way cuts between the sofa and the media unit."),
+        (Term::CutOff, SHELF, With::Itself, 600_000.0, "2.1 m2 of floor by the bookcase cannot be walked to."),
+        (
+            Term::SmallByWay,
+            RUG,
+            With::Itself,
+            114.4,
+            "The rug stands 80 cm from where one walks from door to door; 91 cm keeps it out of the way.",
+        ),
         (Term::FocusAside, SOFA, With::Item(ItemId(0)), 400.0, "The sofa faces the bay 40 cm off its middle."),
         (
             Term::ToTable,

@@ -15,7 +15,7 @@ pub(super) fn reason(brief: &Brief, finding: &WaysFinding) -> String {
         reason += &format!("; {} is {:.0} % longer than straight", way(brief, detour.ends), 100.0 * detour.longer);
     }
     reason += &past_group(brief, finding.past_group);
-    let WalkedFloor { now, when_empty } = finding.floor;
+    let WalkedFloor { now, when_empty, .. } = finding.floor;
     let [now, when_empty] = [now, when_empty].map(|share| 100.0 * share);
     reason + &format!("; one walks to {now:.0} % of the free floor ({when_empty:.0} % in the empty room)")
 }

@@ -143,7 +143,8 @@ fn free(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
             alternatives.extend(reasons(context, pose, wall));
         } else if face(wall.inward, -pose.stand.facing) {
             let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
-            alternatives.push(Alternative::of_rows(vec![off.at_most(near)]));
+            let gap = pose.piece.off_wall;
+            alternatives.push(Alternative::of_rows(vec![off.at_least(gap), off.at_most(near.max(gap))]));
         }
         let cause = Cause { rule: Clearance::BehindSeat.into(), piece: pose.id, with: With::Wall(wall.id) };
         Requirement { cause, alternatives }

@@ -33,7 +33,7 @@ pub struct Place {
 
 impl Fault {
     /// The code of every fault that a scenario or table may have, sorted.
-    pub const CODES: [&str; 66] = [
+    pub const CODES: [&str; 67] = [
         "aim_beside_fixed_size",
         "aim_out_of_range",
         "bearing_out_of_range",
@@ -91,6 +91,7 @@ impl Fault {
         "unknown_key",
         "unknown_kind",
         "unknown_name",
+        "unknown_seat",
         "unknown_setting",
         "unknown_unit",
         "unknown_wall",

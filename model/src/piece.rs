@@ -177,6 +177,8 @@ pub struct Piece {
     pub passing: bool,
     /// Chairs at a dining table.
     pub seats: Option<u32>,
+    /// Names of the seats that it stands at one of; empty where any will do.
+    pub at: Vec<String>,
     /// Pieces of one row of the file share one size: the first of them.
     pub alike: Option<PieceId>,
     /// What one millimetre of any of its dimensions counts in the size value.

@@ -108,6 +108,7 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         needed: true,
         passing: false,
         seats: None,
+        at: Vec::new(),
         alike: None,
         weight: 1.0,
         aim: None,

@@ -149,7 +149,7 @@ impl Maker<'_> {
 
     /// How each piece may stand; and why a piece that must stand cannot stand anywhere.
     fn standings(&self, base: &Base, seconds: &[SecondSeat]) -> (Vec<Standing>, Option<NoRoom>) {
-        let group = Group { site: self.site, main: self.cast.main, seating: &base.seating, seconds };
+        let group = Group { brief: self.brief, site: self.site, main: self.cast.main, seating: &base.seating, seconds };
         let mut no_stand = None;
         let mut standings = Vec::with_capacity(self.brief.pieces.len());
         for place in self.brief.piece_ids() {

@@ -1,7 +1,6 @@
 //! How the pieces may stand that make no option of their own: tables, storage, lamps, rugs.
 
-use elbowroom_model::Stands;
-use elbowroom_model::{Piece, PieceId, PieceKind, Point};
+use elbowroom_model::{Brief, Piece, PieceId, PieceKind, Point, Stands};
 
 use super::direction::{alike, clockwise_from};
 use super::seating::Seating;
@@ -11,6 +10,7 @@ use crate::site::{Site, SiteWall};
 
 /// What the other pieces stand about.
 pub(super) struct Group<'a> {
+    pub(super) brief: &'a Brief,
     pub(super) site: &'a Site,
     pub(super) main: PieceId,
     pub(super) seating: &'a Seating,
@@ -29,7 +29,7 @@ impl Group<'_> {
         match piece.kind.traits().stands {
             Stands::BeforeSeat => vec![free(facing, Relation::Before { seat: self.main })],
             Stands::UnderSeats => vec![free(facing, Relation::Under { seat: self.main })],
-            Stands::BesideSeats => self.beside_seats(),
+            Stands::BesideSeats => self.beside_seats(piece),
             Stands::AtWallOrFree => self.at_wall_or_free(piece),
             // Seats are placed before: what comes here stands anywhere.
             Stands::AtWall | Stands::AsSeat => self.at_walls(),
@@ -45,11 +45,13 @@ impl Group<'_> {
         self.walls().iter().map(at).collect()
     }
 
-    /// At either end of the main seat, then of each second seat.
-    fn beside_seats(&self) -> Vec<Stand> {
+    /// At either end of the main seat, then of each second seat, as far as the file has it stand there.
+    fn beside_seats(&self, piece: &Piece) -> Vec<Stand> {
         let main = (self.main, self.seating.facing);
         let second = |seat: &SecondSeat| (seat.piece, second_seat::looks(self.seating.facing, seat.place));
+        let is_named = |seat: PieceId| self.brief.piece(seat).is_some_and(|seat| piece.at.contains(&seat.name));
         let seats = std::iter::once(main).chain(self.seconds.iter().map(second));
+        let seats = seats.filter(|(seat, _)| piece.at.is_empty() || is_named(*seat));
         let sides = |(seat, facing)| [true, false].map(|left| free(facing, Relation::Beside { seat, left }));
         seats.flat_map(sides).collect()
     }

@@ -69,6 +69,12 @@ pub(super) fn cases() -> Vec<Case> {
             &["sofa", "400 degrees", "360"],
             "counter-clockwise",
         ),
+        case(
+            changed(&[("kind: coffee-table", "kind: floor-lamp, at: soffa")]),
+            ("unknown_seat", 18, Some("floor lamp")),
+            &["floor lamp", "soffa"],
+            "`sofa`",
+        ),
         case(sofa("hold: true"), told("hold_without_place"), &["sofa", "held"], "`place`"),
         case(
             changed(&[("kind: coffee-table", "kind: armchair, count: 2, place: { wall: stair wall, from: 150 }")]),

@@ -42,6 +42,8 @@ pub(crate) struct PieceRow {
     pub(crate) seats: Option<u32>,
     /// Of a dining table: people pass behind the chairs; default false.
     pub(crate) passing: Option<bool>,
+    /// Of a lamp or side table: the seat it stands at, by its name, or by its kind any of those; default any seat.
+    pub(crate) at: Option<String>,
     /// It must stand in the room; false: only if it fits; default true.
     pub(crate) needed: Option<bool>,
     /// What plans aim at with it: sizes of its own (`{ width: 220, depth: 95 }`), or usual, or largest; default as `sizes`.

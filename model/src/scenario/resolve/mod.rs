@@ -2,6 +2,7 @@
 //! turn up; what hangs on something that was at fault is left alone.
 
 mod aims;
+mod at_seats;
 mod diagonals;
 mod fixed;
 mod items;
@@ -47,6 +48,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let walls = outline::outline(document, &names, within.unwrap_or(MEASURED_WITHIN), &mut report);
     let room = room(document, &names, within, walls, &rules, &mut report);
     let mut pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
+    at_seats::resolve(document, &names, &mut pieces, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);

@@ -153,6 +153,7 @@ impl Reader<'_> {
             needed: row.needed.unwrap_or(true),
             passing: row.passing.unwrap_or(false),
             seats: row.seats,
+            at: Vec::new(),
             alike: None,
             weight: sizes.weight,
             aim: None,

@@ -1,0 +1,53 @@
+//! Which seats small things belong to: `at: sofa` on a lamp or a side table.
+
+use super::names::Names;
+use crate::kind::Stands;
+use crate::nearest::nearest;
+use crate::piece::Piece;
+use crate::quote::quoted;
+use crate::report::Report;
+use crate::scenario::document::Document;
+use crate::yaml::Trail;
+
+/// Gives each of `pieces` the seats that its row names: a seat by its name, or all seats of a kind by that.
+pub(super) fn resolve(document: &Document, names: &Names, pieces: &mut [Piece], report: &mut Report<'_>) {
+    let root = Trail::default().key("pieces");
+    for (place, row) in document.pieces.iter().flatten().enumerate() {
+        let (Some(row), at) = (row, root.index(place).key("at")) else { continue };
+        let (Some(wanted), Some(kind)) = (&row.at, row.kind) else { continue };
+        let own = &names.pieces[place];
+        let Some(name) = own.first() else { continue };
+        if kind.traits().stands != Stands::BesideSeats {
+            let message = format!("`at` is no key of {name}, whose kind is {}.", kind.key());
+            let remedy = "Leave `at` out; it belongs to what stands at the end of a seat: lamps and side tables.";
+            report.add(&at, "key_of_another_kind", name, message, remedy.to_owned());
+            continue;
+        }
+        let seats = seats(wanted, pieces);
+        if seats.is_empty() {
+            tell_no_such_seat(wanted, name, pieces, &at, report);
+        }
+        for piece in pieces.iter_mut().filter(|piece| own.contains(&piece.name)) {
+            piece.at.clone_from(&seats);
+        }
+    }
+}
+
+/// The seat of this name, or the seats of this kind.
+fn seats(wanted: &str, pieces: &[Piece]) -> Vec<String> {
+    let seats = || pieces.iter().filter(|piece| piece.kind.is_seat());
+    let named =
+        |is_it: &dyn Fn(&Piece) -> bool| seats().filter(|seat| is_it(seat)).map(|seat| seat.name.clone()).collect();
+    let one: Vec<String> = named(&|seat| seat.name == wanted);
+    if one.is_empty() { named(&|seat| seat.kind.key() == wanted || seat.kind.words() == wanted) } else { one }
+}
+
+fn tell_no_such_seat(wanted: &str, name: &str, pieces: &[Piece], at: &Trail, report: &mut Report<'_>) {
+    let seats: Vec<&str> = pieces.iter().filter(|piece| piece.kind.is_seat()).map(|seat| seat.name.as_str()).collect();
+    let message = format!("{name} stands at `{}`, and there is no such seat.", quoted(wanted));
+    let remedy = nearest(wanted, seats.iter().copied()).map_or_else(
+        || format!("The seats are {}.", seats.iter().map(|seat| quoted(seat)).collect::<Vec<_>>().join(", ")),
+        |near| format!("Did you mean `{}`?", quoted(near)),
+    );
+    report.add(at, "unknown_seat", name, message, remedy);
+}

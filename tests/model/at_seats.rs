@@ -1,0 +1,39 @@
+//! Which seats lamps and side tables stand at.
+
+use elbowroom_model::{Brief, Fault, scenario};
+
+fn read(rows: &str) -> Result<Brief, Vec<Fault>> {
+    let walls = "units: cm\nwalls:\n  - { length: 500, holds: [{ kind: door, at: 20, width: 83, swings: slides, leads_to: entrance }] }\n  - { length: 400 }\n  - { length: 500 }\n  - { length: 400 }\n";
+    scenario::read(&format!("{walls}pieces:\n  - {{ kind: sofa }}\n  - {{ kind: armchair, count: 2 }}\n{rows}"), None)
+}
+
+/// The seats that the last piece stands at.
+fn seats(row: &str) -> Vec<String> {
+    read(row).unwrap().pieces.last().unwrap().at.clone()
+}
+
+#[test]
+fn a_lamp_stands_at_the_seat_of_its_name_or_at_those_of_a_kind() {
+    assert_eq!(seats("  - { kind: floor-lamp, at: sofa }\n"), ["sofa"]);
+    assert_eq!(seats("  - { kind: side-table, at: armchair }\n"), ["armchair 1", "armchair 2"]);
+    assert_eq!(seats("  - { kind: floor-lamp, at: armchair 2 }\n"), ["armchair 2"]);
+    assert!(seats("  - { kind: floor-lamp }\n").is_empty());
+    // Each of a pair.
+    let pair = read("  - { kind: floor-lamp, count: 2, at: sofa }\n").unwrap();
+    assert!(pair.pieces.iter().rev().take(2).all(|lamp| lamp.at == ["sofa"]));
+}
+
+#[test]
+fn a_seat_that_is_not_there_is_told_with_the_one_that_was_meant() {
+    let faults = read("  - { kind: floor-lamp, at: soffa }\n").unwrap_err();
+    assert_eq!(faults[0].code, "unknown_seat");
+    assert_eq!(faults[0].remedy, "Did you mean `sofa`?");
+    let faults = read("  - { kind: floor-lamp, at: stove }\n").unwrap_err();
+    assert_eq!(faults[0].remedy, "The seats are sofa, armchair 1, armchair 2.");
+}
+
+#[test]
+fn what_stands_at_no_seats_end_belongs_to_none() {
+    let faults = read("  - { kind: bookcase, at: sofa }\n").unwrap_err();
+    assert_eq!(faults[0].code, "key_of_another_kind");
+}

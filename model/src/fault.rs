@@ -33,7 +33,7 @@ pub struct Place {
 
 impl Fault {
     /// The code of every fault that a scenario or table may have, sorted.
-    pub const CODES: [&str; 66] = [
+    pub const CODES: [&str; 67] = [
         "aim_beside_fixed_size",
         "aim_out_of_range",
         "bearing_out_of_range",
@@ -70,6 +70,7 @@ impl Fault {
         "not_positive",
         "not_understood",
         "not_yaml",
+        "opening_past_breast",
         "pitch_out_of_range",
         "place_mixed",
         "place_of_several",

@@ -166,8 +166,18 @@ impl Site {
     #[must_use]
     pub fn place_of(&self, brief: &Brief, id: ItemId) -> Option<WallPlace> {
         let item = brief.room.item(id)?;
-        let inward = self.wall(item.wall)?.inward;
-        let (left, right) = brief.room.ends(item)?;
+        self.moved_in(item.wall, brief.room.ends(item)?)
+    }
+
+    /// Where the mouth of a fire lies, moved in with its wall; of all else the whole item.
+    #[must_use]
+    pub fn mouth_of(&self, brief: &Brief, id: ItemId) -> Option<WallPlace> {
+        let item = brief.room.item(id)?;
+        self.moved_in(item.wall, brief.room.mouth_ends(item)?)
+    }
+
+    fn moved_in(&self, wall: WallId, (left, right): (Point, Point)) -> Option<WallPlace> {
+        let inward = self.wall(wall)?.inward;
         let shift = inward * self.measured_within;
         Some(WallPlace { left: left + shift, right: right + shift, inward })
     }
@@ -185,9 +195,12 @@ impl Site {
                 self.add_landing(brief, id, place);
             }
             ItemKind::Radiator(radiator) => {
-                self.add_heater(id, place, radiator.depth, radiator.keep_clear, false);
+                self.add_heater(id, [place, place], radiator.depth, radiator.keep_clear, false);
             }
-            ItemKind::Fireplace(fire) => self.add_heater(id, place, fire.depth, fire.keep_clear, true),
+            ItemKind::Fireplace(fire) => {
+                let mouth = self.mouth_of(brief, id).unwrap_or(place);
+                self.add_heater(id, [place, mouth], fire.depth, fire.keep_clear, true);
+            }
             ItemKind::Opening(_) | ItemKind::Window(_) | ItemKind::Socket(_) => {}
         }
     }
@@ -198,12 +211,13 @@ impl Site {
         self.landings.push(Landing { item, zone });
     }
 
-    fn add_heater(&mut self, item: ItemId, place: WallPlace, depth: f64, reach: f64, fire: bool) {
-        let WallPlace { left, right, inward } = place;
+    /// A body at the wall, and what is kept clear before that part of its front that is hot.
+    fn add_heater(&mut self, item: ItemId, [body, hot]: [WallPlace; 2], depth: f64, reach: f64, fire: bool) {
+        let WallPlace { left, right, inward } = body;
         let out = inward * depth;
         let shape = Convex::counter_clockwise([left, right, right + out, left + out]);
         self.bodies.push(Body { id: BodyId::Item(item), shape });
-        self.clear_zones.push(ClearZone { item, front: (left + out, right + out), inward, reach, fire });
+        self.clear_zones.push(ClearZone { item, front: (hot.left + out, hot.right + out), inward, reach, fire });
     }
 }
 

@@ -1,6 +1,7 @@
 //! Suite `model`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
 
+mod fires;
 mod fuzz;
 mod hostile;
 mod lengths;

@@ -110,8 +110,8 @@ impl<'a> CheckedRoom<'a> {
             }
             ItemKind::Fireplace(fire) => {
                 self.add_body(of, face.strip(0.0, fire.depth), true);
-                let front = face.moved(fire.depth);
-                let Face { left, right, inward } = front;
+                let mouth = fire.opening.map_or(face, |opening| face.part(opening.at, opening.at + opening.width));
+                let Face { left, right, inward } = mouth.moved(fire.depth);
                 self.add_keep_clear(of, Shape::Round { left, right, inward, reach: fire.keep_clear }, true);
             }
             ItemKind::Opening(_) | ItemKind::Socket(_) => {}
@@ -172,6 +172,13 @@ impl Face {
         let inward = wall.inward();
         let at = |along: f64| wall.start + wall.along() * along + inward * by;
         Self { left: at(item.at), right: at(item.at + item.width), inward }
+    }
+
+    /// Between two distances from its left end, no further than its right.
+    fn part(self, from: f64, to: f64) -> Self {
+        let whole = self.right - self.left;
+        let at = |off: f64| self.left + whole * (off / whole.norm().max(f64::MIN_POSITIVE)).min(1.0);
+        Self { left: at(from), right: at(to), ..self }
     }
 
     fn moved(self, by: f64) -> Self {

@@ -113,9 +113,12 @@ impl Ground {
             }
             ItemKind::Fireplace(it) => {
                 self.body(&item.name, strip(0.0, it.depth), true);
-                let ends = [(at(0.0, it.depth), back), (at(item.width, it.depth), along)];
+                let (from, to) = it.opening.map_or((0.0, item.width), |mouth| (mouth.at, mouth.at + mouth.width));
+                let to = to.min(item.width);
+                let ends = [(at(from, it.depth), back), (at(to, it.depth), along)];
                 let mut shapes: Vec<Polygon> = ends.iter().map(|&(p, way)| quarter(p, way, it.keep_clear)).collect();
-                shapes.push(strip(it.depth, it.depth + it.keep_clear));
+                let (near, far) = (it.depth, it.depth + it.keep_clear);
+                shapes.push(counter_clockwise(vec![at(from, near), at(to, near), at(to, far), at(from, far)]));
                 self.zone("keep_clear", &item.name, shapes, true, -1.0);
             }
             ItemKind::Opening(_) | ItemKind::Socket(_) => {}

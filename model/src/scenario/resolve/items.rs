@@ -4,7 +4,7 @@ use super::names::Names;
 use super::outline;
 use crate::length::Measure;
 use crate::opening::{
-    Door, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,
+    Door, FireOpening, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,
 };
 use crate::quote::{is_control, quoted};
 use crate::report::{Of, Report, Taken};
@@ -113,7 +113,8 @@ impl Items<'_> {
             None => Some(None),
         };
         let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Clearance::FireClear));
-        Some(ItemKind::Fireplace(Fireplace { depth: depth?, height: height?, keep_clear: clear? }))
+        let opening = opening_of_fire(row, read)?;
+        Some(ItemKind::Fireplace(Fireplace { depth: depth?, opening, height: height?, keep_clear: clear? }))
     }
 }
 
@@ -137,6 +138,19 @@ impl Read<'_, '_> {
     fn or(&mut self, measure: &Option<Measure>, key: &str, taken: Taken, default: f64) -> Option<f64> {
         if measure.is_some() { self.given(measure, key, taken) } else { Some(default) }
     }
+}
+
+/// The mouth of a fire: none of its own where the file does not tell it, so that it is as wide as the breast.
+fn opening_of_fire(row: &FireplaceRow, read: &mut Read<'_, '_>) -> Option<Option<FireOpening>> {
+    if row.opening.is_none() && row.opening_at.is_none() {
+        return Some(None);
+    }
+    // A breast without a width is told already.
+    let breast = read.width(&row.width)?;
+    let width = read.or(&row.opening, "opening", Taken::AboveZero, breast)?;
+    let at = read.or(&row.opening_at, "opening_at", Taken::FromZero, (breast - width) / 2.0)?;
+    let mouth = FireOpening { at, width };
+    check::items::in_its_breast(read.name, mouth, breast, read.at, read.report).then_some(Some(mouth))
 }
 
 fn door(row: &DoorRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {

@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, Clearance, Hinge, ItemKind, Point, Swings};
 
 use super::plane::{P, Polygon, add, counter_clockwise, cross, dot, edges, left, length, minus, unit};
+use super::used::{Used, used};
 
 /// The widest opening that has a landing (scenario format, Zones).
 const WIDEST_WITH_LANDING: f64 = 1200.0;
@@ -37,6 +38,7 @@ pub(crate) struct Ground {
     pub(crate) walls: Vec<Wall>,
     pub(crate) bodies: Vec<(String, Polygon)>,
     pub(crate) zones: Vec<Zone>,
+    pub(crate) used: Vec<Used>,
 }
 
 pub(crate) fn xy(point: Point) -> P {
@@ -61,7 +63,8 @@ impl Ground {
             }
         };
         let walls = edges(&outline).enumerate().map(wall).collect();
-        let mut ground = Self { outline: outline.clone(), walls, bodies: Vec::new(), zones: Vec::new() };
+        let (bodies, zones, used) = (Vec::new(), Vec::new(), used(brief));
+        let mut ground = Self { outline: outline.clone(), walls, bodies, zones, used };
         for item in &brief.room.items {
             ground.add(brief, item);
         }

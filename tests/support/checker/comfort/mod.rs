@@ -99,7 +99,7 @@ pub(crate) fn all(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<F
     all.extend(screen::found(brief, ground, stands));
     all.extend(walls::solid(brief, stands));
     all.extend(walls::openings(brief, stands));
-    all.extend(walls::in_use(brief, stands));
+    all.extend(walls::in_use(ground, stands));
     all.extend(walls::behind(brief, ground, stands));
     all.extend(walls::returns(ground, stands));
     all

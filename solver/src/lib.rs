@@ -10,6 +10,7 @@ mod attempt;
 mod best_by;
 mod candidate;
 pub mod cautions;
+pub mod chairs;
 pub mod comparison;
 pub mod composition;
 pub mod criteria;

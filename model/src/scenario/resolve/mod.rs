@@ -3,6 +3,7 @@
 
 mod aims;
 mod diagonals;
+mod dining;
 mod fixed;
 mod items;
 pub(in crate::scenario) mod names;
@@ -47,6 +48,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let walls = outline::outline(document, &names, within.unwrap_or(MEASURED_WITHIN), &mut report);
     let room = room(document, &names, within, walls, &rules, &mut report);
     let mut pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
+    dining::tell(&pieces, &rules, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);

@@ -56,6 +56,10 @@ pub enum Swings {
     Out,
     /// Along the wall: it sweeps nothing.
     Slides,
+    /// In two halves that fold into the room: it takes half its width.
+    Folds,
+    /// Into the wall: it sweeps nothing.
+    Pocket,
 }
 
 /// The space that a doorway leads to.

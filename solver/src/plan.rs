@@ -94,11 +94,12 @@ pub fn plan(brief: &Brief, layout: &Layout) -> Plan {
 
 fn zones(site: &Site) -> Vec<Zone> {
     let swings = site.swings.iter().map(|swing| (swing.item, ZoneKind::Swing, quarter(swing)));
+    let folds = site.folds.iter().map(|fold| (fold.item, ZoneKind::Swing, fold.zone.corners().to_vec()));
     let landings =
         site.landings.iter().map(|landing| (landing.item, ZoneKind::Landing, landing.zone.corners().to_vec()));
     let clear = site.clear_zones.iter().map(|zone| (zone.item, ZoneKind::KeepClear, before(zone)));
     let mut zones: Vec<Zone> =
-        swings.chain(landings).chain(clear).map(|(item, kind, ring)| Zone { item, kind, ring }).collect();
+        swings.chain(folds).chain(landings).chain(clear).map(|(item, kind, ring)| Zone { item, kind, ring }).collect();
     zones.sort_by_key(|zone| (zone.item, zone.kind));
     zones
 }

@@ -16,6 +16,8 @@ pub struct Site {
     pub walls: Vec<SiteWall>,
     /// Quarter discs of the doors that swing in.
     pub swings: Vec<Swing>,
+    /// What doors take that fold into the room.
+    pub folds: Vec<Fold>,
     /// Free floor just inside doors and narrow openings.
     pub landings: Vec<Landing>,
     /// What heats or burns keeps free before it.
@@ -63,6 +65,15 @@ pub struct Swing {
     pub inward: Point,
     /// Width of the leaf, mm.
     pub radius: f64,
+}
+
+/// What a door takes that folds into the room.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fold {
+    /// The door.
+    pub item: ItemId,
+    /// Its width by half of it.
+    pub zone: Convex,
 }
 
 /// Free floor just inside a doorway.
@@ -127,6 +138,7 @@ impl Site {
             measured_within,
             walls,
             swings: Vec::new(),
+            folds: Vec::new(),
             landings: Vec::new(),
             clear_zones: Vec::new(),
             bodies: Vec::new(),
@@ -189,6 +201,10 @@ impl Site {
                 if door.swings == Swings::In {
                     self.swings.extend(door.hinge.map(|hinge| swing(id, hinge, place)));
                 }
+                if door.swings == Swings::Folds {
+                    let zone = before(place, (right - left).norm() / 2.0);
+                    self.folds.push(Fold { item: id, zone });
+                }
                 self.add_landing(brief, id, place);
             }
             ItemKind::Opening(_) if (right - left).norm() <= WIDEST_OPENING_WITH_LANDING => {
@@ -205,9 +221,8 @@ impl Site {
         }
     }
 
-    fn add_landing(&mut self, brief: &Brief, item: ItemId, WallPlace { left, right, inward }: WallPlace) {
-        let out = inward * brief.rules.get(Clearance::DoorLanding);
-        let zone = Convex::counter_clockwise([left, right, right + out, left + out]);
+    fn add_landing(&mut self, brief: &Brief, item: ItemId, place: WallPlace) {
+        let zone = before(place, brief.rules.get(Clearance::DoorLanding));
         self.landings.push(Landing { item, zone });
     }
 
@@ -219,6 +234,12 @@ impl Site {
         self.bodies.push(Body { id: BodyId::Item(item), shape });
         self.clear_zones.push(ClearZone { item, front: (hot.left + out, hot.right + out), inward, reach, fire });
     }
+}
+
+/// The floor so deep before a place on a wall.
+fn before(WallPlace { left, right, inward }: WallPlace, depth: f64) -> Convex {
+    let out = inward * depth;
+    Convex::counter_clockwise([left, right, right + out, left + out])
 }
 
 fn swing(item: ItemId, hinge: Hinge, WallPlace { left, right, inward }: WallPlace) -> Swing {

@@ -39,6 +39,10 @@ pub(super) fn clear_of_room(context: &RuleContext<'_>, pose: &Pose, rule: Rule, 
             cause: Cause { rule, piece: pose.id, with: With::Item(swing.item) },
             alternatives: separation::out_of_swing(shape, swing),
         }));
+        asked.extend(context.site.folds.iter().map(|fold| Requirement {
+            cause: Cause { rule, piece: pose.id, with: With::Item(fold.item) },
+            alternatives: separation::out_of_polygon(shape, &fold.zone),
+        }));
     }
     asked.into_iter().map(|requirement| spared(requirement, unless)).collect()
 }

@@ -90,6 +90,8 @@ pub enum Wrong {
     TooFewPlaces,
     /// A chair at the end of the table has too little room, up to the second.
     NoChairAtEnd,
+    /// It stands at the second, which is kept free of its kind.
+    AtKeptFree,
     /// It stands elsewhere than the file holds it.
     NotInItsPlace,
     /// It is told to be eased, and is never.

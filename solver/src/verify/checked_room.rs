@@ -95,6 +95,10 @@ impl<'a> CheckedRoom<'a> {
         match &item.kind {
             ItemKind::Door(door) => {
                 self.zones.extend(swing(of, item, door, face));
+                if door.swings == Swings::Folds {
+                    let shape = Shape::Polygon(face.strip(0.0, item.width / 2.0));
+                    self.zones.push(Zone { rule: Rule::DoorSwing, of, shape, stops_rugs: false, above: ANY });
+                }
                 self.add_landing(brief, of, face);
             }
             ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => self.add_landing(brief, of, face),
@@ -196,7 +200,7 @@ fn swing(of: Thing, item: &WallItem, door: &Door, face: Face) -> Option<Zone> {
     let (hinge, free) = match (door.swings, door.hinge?) {
         (Swings::In, Hinge::Left) => (face.left, face.right),
         (Swings::In, Hinge::Right) => (face.right, face.left),
-        (Swings::Out | Swings::Slides, _) => return None,
+        (Swings::Out | Swings::Slides | Swings::Folds | Swings::Pocket, _) => return None,
     };
     let along = (free - hinge).unit()?;
     let shape = Shape::Quarter { hinge, along, inward: face.inward, radius: item.width };

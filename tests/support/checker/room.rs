@@ -98,6 +98,7 @@ impl Ground {
                 let leaf = match (door.swings, door.hinge) {
                     (Swings::In, Some(Hinge::Left)) => Some(quarter(at(0.0, 0.0), along, item.width)),
                     (Swings::In, Some(Hinge::Right)) => Some(quarter(at(item.width, 0.0), back, item.width)),
+                    _ if door.swings == Swings::Folds => Some(strip(0.0, item.width / 2.0)),
                     _ => None,
                 };
                 self.zone("door_swing", &item.name, leaf.into_iter().collect(), false, -1.0);

@@ -130,6 +130,8 @@ fn of_door(door: &Door) -> String {
         Swings::In => "swings in",
         Swings::Out => "swings out",
         Swings::Slides => "slides",
+        Swings::Folds => "folds into the room",
+        Swings::Pocket => "slides into the wall",
     };
     format!("door to {}{hinge}, {swings}", space(&door.leads_to))
 }

@@ -123,6 +123,7 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::BeforeUsed => "stands in the way of whoever uses",
         Wrong::TooFewPlaces => "has fewer places than it is to seat",
         Wrong::NoChairAtEnd => "has too little room for the chair at its end before",
+        Wrong::AtKeptFree => "must not stand at",
         Wrong::NotInItsPlace => "does not stand where it is held",
         Wrong::SlotBehind => "leaves a slot that is no way before",
         Wrong::NoReasonBehind => "stands free, with neither room nor a reason behind it, before",

@@ -62,9 +62,9 @@ pub(crate) struct DoorRow {
     /// Clear width of the doorway, taken as the width of the leaf too.
     #[schemars(required)]
     pub(crate) width: Option<Measure>,
-    /// Side of the hinge as you face it from inside: left or right; required unless it slides.
+    /// Side of the hinge as you face it from inside: left or right; required where it swings.
     pub(crate) hinge: Option<HingeRow>,
-    /// Which way the leaf goes: in, out or slides.
+    /// Which way the leaf goes: in, out, slides, folds (into the room, half its width deep) or pocket (into the wall).
     #[schemars(required)]
     pub(crate) swings: Option<SwingsRow>,
     /// `entrance`, or the name of the space behind it.
@@ -184,6 +184,10 @@ pub(crate) enum SwingsRow {
     Out,
     /// Along the wall.
     Slides,
+    /// In two halves, into the room.
+    Folds,
+    /// Into the wall.
+    Pocket,
 }
 
 /// How the seats should stand to an opening.

@@ -158,8 +158,13 @@ fn door(row: &DoorRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
     let swings = match row.swings? {
         SwingsRow::In => Swings::In,
         SwingsRow::Out => Swings::Out,
-        SwingsRow::Slides => return Some(ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to })),
+        SwingsRow::Slides => Swings::Slides,
+        SwingsRow::Folds => Swings::Folds,
+        SwingsRow::Pocket => Swings::Pocket,
     };
+    if !matches!(swings, Swings::In | Swings::Out) {
+        return Some(ItemKind::Door(Door { hinge: None, swings, leads_to }));
+    }
     let hinge = match row.hinge {
         Some(HingeRow::Left) => Hinge::Left,
         Some(HingeRow::Right) => Hinge::Right,

@@ -4,7 +4,7 @@ use crate::aim::SizesAim;
 use crate::only::Only;
 use crate::piece::{Dimension, Piece, PieceId};
 use crate::room::Room;
-use crate::rules::Rules;
+use crate::rules::{Clearance, Rules};
 use crate::wishes::Wishes;
 
 /// A measured room, what should stand in it, the rules in force and what counts.
@@ -34,6 +34,12 @@ pub struct Brief {
 }
 
 impl Brief {
+    /// Whether a clearance is asked of this room: of dining tables' places only where the file says how many a table seats.
+    #[must_use]
+    pub fn asks(&self, clearance: Clearance) -> bool {
+        clearance != Clearance::DiningPlaces || self.pieces.iter().any(|piece| piece.seats.is_some())
+    }
+
     /// The piece named by `id`, `None` where the brief has no such piece.
     #[must_use]
     pub fn piece(&self, id: PieceId) -> Option<&Piece> {

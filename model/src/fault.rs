@@ -70,6 +70,7 @@ impl Fault {
         "not_positive",
         "not_understood",
         "not_yaml",
+        "opening_past_breast",
         "pitch_out_of_range",
         "place_mixed",
         "place_of_several",

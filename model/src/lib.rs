@@ -27,6 +27,7 @@ mod brief;
 mod composition;
 pub(crate) mod corner;
 mod fault;
+mod fire;
 pub(crate) mod keyed;
 mod kind;
 pub mod length;
@@ -57,10 +58,12 @@ pub use composition::{Price, Term};
 pub use fault::{Fault, Place};
 pub use kind::{Body, Drawn, Front, KeepsClear, PieceKind, SeatForm, Stands, Traits};
 pub use only::{Only, SecondPlace};
-pub use opening::{Door, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window};
+pub use opening::{
+    Door, FireOpening, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,
+};
 pub use piece::{Dimension, Hand, Piece, PieceId, SizeRange, Step, screen_height, screen_width};
 pub use point::Point;
-pub use room::{Fixed, FixedId, ItemId, Residual, Room, Survey, Wall, WallId, WallItem};
+pub use room::{Fixed, FixedId, ItemId, KeptFree, Residual, Room, Survey, Wall, WallId, WallItem};
 pub use rules::{Clearance, ClearanceFigure, Rule, Rules};
 pub use stands_at::{BackOf, StandsAt};
 pub use unit::{Rounding, Unit};

@@ -56,6 +56,10 @@ pub enum Swings {
     Out,
     /// Along the wall: it sweeps nothing.
     Slides,
+    /// In two halves that fold into the room: it takes half its width.
+    Folds,
+    /// Into the wall: it sweeps nothing.
+    Pocket,
 }
 
 /// The space that a doorway leads to.
@@ -107,15 +111,26 @@ pub struct Radiator {
     pub keep_clear: f64,
 }
 
-/// A fireplace with its breast and hearth.
+/// A chimney breast with its fire; the item's width is the breast's.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fireplace {
     /// How far its front stands from the wall, mm.
     pub depth: f64,
+    /// The fire's mouth, where it is narrower than the breast; `None`: as wide.
+    pub opening: Option<FireOpening>,
     /// Height of the breast or mantel, where it was measured, mm.
     pub height: Option<f64>,
-    /// What is kept free before its front and round the front's two ends, mm.
+    /// What is kept free before its mouth and round the mouth's two ends, mm.
     pub keep_clear: f64,
+}
+
+/// The mouth of a fire in its chimney breast.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FireOpening {
+    /// From the breast's left end, as one faces it, to the mouth's left side, mm.
+    pub at: f64,
+    /// Width of the mouth, mm.
+    pub width: f64,
 }
 
 /// What a socket carries.

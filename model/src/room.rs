@@ -1,5 +1,6 @@
 //! The measured room: its outline, what its walls hold and what stands in it for good.
 
+use crate::kind::PieceKind;
 use crate::opening::ItemKind;
 use crate::point::Point;
 use crate::ring;
@@ -37,6 +38,17 @@ pub struct Room {
     pub measured_within: f64,
     /// What closing the survey did.
     pub survey: Survey,
+    /// Kinds that must not stand at a wall.
+    pub kept_free: Vec<KeptFree>,
+}
+
+/// A wall that pieces of a kind must not stand at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct KeptFree {
+    /// The wall.
+    pub wall: WallId,
+    /// The kind.
+    pub kind: PieceKind,
 }
 
 /// A straight stretch of wall.
@@ -181,6 +193,12 @@ impl Room {
     #[must_use]
     pub fn wall_name(&self, id: WallId) -> &str {
         self.wall(id).map_or("", |wall| wall.name.as_str())
+    }
+
+    /// Whether pieces of this kind must not stand at the wall.
+    #[must_use]
+    pub fn keeps_free(&self, wall: WallId, kind: PieceKind) -> bool {
+        self.kept_free.contains(&KeptFree { wall, kind })
     }
 
     /// The two ends of an item on its wall, as measured: left, then right as one faces it from inside.

@@ -54,6 +54,11 @@ impl Room {
         ends.filter_map(edge).reduce(longest)
     }
 
+    /// The fixed things that people use, each with the floor before it, in the file's order.
+    pub fn used_floors(&self) -> impl Iterator<Item = (FixedId, UsedFloor)> {
+        (0..self.fixed.len()).map(FixedId).filter_map(|id| Some((id, self.used_floor(id)?)))
+    }
+
     /// Whether a place lies in the room and in no other fixed thing than `but`.
     fn is_floor(&self, at: Point, but: FixedId) -> bool {
         let outline: Vec<Point> = self.walls.iter().map(|wall| wall.start).collect();

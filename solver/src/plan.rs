@@ -4,6 +4,7 @@
 
 use elbowroom_model::{Brief, ItemId, ItemKind, Point, View};
 
+use crate::chairs::{Chair, chairs};
 use crate::criteria::obstacles::obstacles;
 use crate::criteria::seat_places::{SITTING_EYE, SeatPlace, seat_places};
 use crate::criteria::sight::{Barriers, Eye, Target, seen};
@@ -24,6 +25,8 @@ pub struct Plan {
     pub zones: Vec<Zone>,
     /// Where people sit.
     pub seats: Vec<Seat>,
+    /// Chairs at dining tables that are to seat so many.
+    pub chairs: Vec<Chair>,
     /// From seat places to the liked windows that they see.
     pub sight_lines: Vec<SightLine>,
     /// The line walked on each route, in the order of the option's routes; empty where none is known.
@@ -83,6 +86,7 @@ pub fn plan(brief: &Brief, layout: &Layout) -> Plan {
         zones: zones(&site),
         sight_lines: sight_lines(brief, &site, layout, &seats),
         seats: seats.iter().map(|place| Seat { at: place.eye, facing: place.facing }).collect(),
+        chairs: chairs(brief, layout),
         walks: walks(brief, &site, layout),
         gaps: gaps::measured(brief, &site, layout).into_iter().map(|(_, at)| at).collect(),
     }
@@ -90,11 +94,12 @@ pub fn plan(brief: &Brief, layout: &Layout) -> Plan {
 
 fn zones(site: &Site) -> Vec<Zone> {
     let swings = site.swings.iter().map(|swing| (swing.item, ZoneKind::Swing, quarter(swing)));
+    let folds = site.folds.iter().map(|fold| (fold.item, ZoneKind::Swing, fold.zone.corners().to_vec()));
     let landings =
         site.landings.iter().map(|landing| (landing.item, ZoneKind::Landing, landing.zone.corners().to_vec()));
     let clear = site.clear_zones.iter().map(|zone| (zone.item, ZoneKind::KeepClear, before(zone)));
     let mut zones: Vec<Zone> =
-        swings.chain(landings).chain(clear).map(|(item, kind, ring)| Zone { item, kind, ring }).collect();
+        swings.chain(folds).chain(landings).chain(clear).map(|(item, kind, ring)| Zone { item, kind, ring }).collect();
     zones.sort_by_key(|zone| (zone.item, zone.kind));
     zones
 }

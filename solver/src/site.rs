@@ -16,6 +16,8 @@ pub struct Site {
     pub walls: Vec<SiteWall>,
     /// Quarter discs of the doors that swing in.
     pub swings: Vec<Swing>,
+    /// What doors take that fold into the room.
+    pub folds: Vec<Fold>,
     /// Free floor just inside doors and narrow openings.
     pub landings: Vec<Landing>,
     /// What heats or burns keeps free before it.
@@ -63,6 +65,15 @@ pub struct Swing {
     pub inward: Point,
     /// Width of the leaf, mm.
     pub radius: f64,
+}
+
+/// What a door takes that folds into the room.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fold {
+    /// The door.
+    pub item: ItemId,
+    /// Its width by half of it.
+    pub zone: Convex,
 }
 
 /// Free floor just inside a doorway.
@@ -127,6 +138,7 @@ impl Site {
             measured_within,
             walls,
             swings: Vec::new(),
+            folds: Vec::new(),
             landings: Vec::new(),
             clear_zones: Vec::new(),
             bodies: Vec::new(),
@@ -166,8 +178,18 @@ impl Site {
     #[must_use]
     pub fn place_of(&self, brief: &Brief, id: ItemId) -> Option<WallPlace> {
         let item = brief.room.item(id)?;
-        let inward = self.wall(item.wall)?.inward;
-        let (left, right) = brief.room.ends(item)?;
+        self.moved_in(item.wall, brief.room.ends(item)?)
+    }
+
+    /// Where the mouth of a fire lies, moved in with its wall; of all else the whole item.
+    #[must_use]
+    pub fn mouth_of(&self, brief: &Brief, id: ItemId) -> Option<WallPlace> {
+        let item = brief.room.item(id)?;
+        self.moved_in(item.wall, brief.room.mouth_ends(item)?)
+    }
+
+    fn moved_in(&self, wall: WallId, (left, right): (Point, Point)) -> Option<WallPlace> {
+        let inward = self.wall(wall)?.inward;
         let shift = inward * self.measured_within;
         Some(WallPlace { left: left + shift, right: right + shift, inward })
     }
@@ -179,32 +201,45 @@ impl Site {
                 if door.swings == Swings::In {
                     self.swings.extend(door.hinge.map(|hinge| swing(id, hinge, place)));
                 }
+                if door.swings == Swings::Folds {
+                    let zone = before(place, (right - left).norm() / 2.0);
+                    self.folds.push(Fold { item: id, zone });
+                }
                 self.add_landing(brief, id, place);
             }
             ItemKind::Opening(_) if (right - left).norm() <= WIDEST_OPENING_WITH_LANDING => {
                 self.add_landing(brief, id, place);
             }
             ItemKind::Radiator(radiator) => {
-                self.add_heater(id, place, radiator.depth, radiator.keep_clear, false);
+                self.add_heater(id, [place, place], radiator.depth, radiator.keep_clear, false);
             }
-            ItemKind::Fireplace(fire) => self.add_heater(id, place, fire.depth, fire.keep_clear, true),
+            ItemKind::Fireplace(fire) => {
+                let mouth = self.mouth_of(brief, id).unwrap_or(place);
+                self.add_heater(id, [place, mouth], fire.depth, fire.keep_clear, true);
+            }
             ItemKind::Opening(_) | ItemKind::Window(_) | ItemKind::Socket(_) => {}
         }
     }
 
-    fn add_landing(&mut self, brief: &Brief, item: ItemId, WallPlace { left, right, inward }: WallPlace) {
-        let out = inward * brief.rules.get(Clearance::DoorLanding);
-        let zone = Convex::counter_clockwise([left, right, right + out, left + out]);
+    fn add_landing(&mut self, brief: &Brief, item: ItemId, place: WallPlace) {
+        let zone = before(place, brief.rules.get(Clearance::DoorLanding));
         self.landings.push(Landing { item, zone });
     }
 
-    fn add_heater(&mut self, item: ItemId, place: WallPlace, depth: f64, reach: f64, fire: bool) {
-        let WallPlace { left, right, inward } = place;
+    /// A body at the wall, and what is kept clear before that part of its front that is hot.
+    fn add_heater(&mut self, item: ItemId, [body, hot]: [WallPlace; 2], depth: f64, reach: f64, fire: bool) {
+        let WallPlace { left, right, inward } = body;
         let out = inward * depth;
         let shape = Convex::counter_clockwise([left, right, right + out, left + out]);
         self.bodies.push(Body { id: BodyId::Item(item), shape });
-        self.clear_zones.push(ClearZone { item, front: (left + out, right + out), inward, reach, fire });
+        self.clear_zones.push(ClearZone { item, front: (hot.left + out, hot.right + out), inward, reach, fire });
     }
+}
+
+/// The floor so deep before a place on a wall.
+fn before(WallPlace { left, right, inward }: WallPlace, depth: f64) -> Convex {
+    let out = inward * depth;
+    Convex::counter_clockwise([left, right, right + out, left + out])
 }
 
 fn swing(item: ItemId, hinge: Hinge, WallPlace { left, right, inward }: WallPlace) -> Swing {

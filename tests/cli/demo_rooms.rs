@@ -32,6 +32,7 @@ macro_rules! demo_rooms {
 }
 
 demo_rooms! {
+    alcoves: "alcoves",
     canal_flat: "canal-flat",
     everyday: "everyday",
     facing_sofas: "facing-sofas",

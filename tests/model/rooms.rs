@@ -1,6 +1,6 @@
 //! The room: outline, items, rules, and what is assumed.
 
-use elbowroom_model::{Brief, Clearance, ItemKind, Point};
+use elbowroom_model::{Brief, Clearance, ItemKind, PieceKind, Point, Swings, WallId, scenario};
 use proptest::prelude::*;
 
 use crate::plain_room::{brief, changed, with};
@@ -229,5 +229,25 @@ proptest! {
                 prop_assert!((is - was).abs() < 1e-3, "{} {} {}", i, j, is - was);
             }
         }
+    }
+}
+
+#[test]
+fn a_wall_is_kept_free_of_kinds() {
+    let text = changed(&[("name: party wall", "name: party wall\n    keep_free: [sofa, bookcase]")]);
+    let room = brief(&text).room;
+    let kept = |wall: usize, kind| room.keeps_free(WallId(wall), kind);
+    assert!(kept(2, PieceKind::Sofa) && kept(2, PieceKind::Bookcase));
+    assert!(!kept(2, PieceKind::Armchair) && !kept(0, PieceKind::Sofa));
+    let text = changed(&[("name: party wall", "name: party wall\n    keep_free: [wardrobe]")]);
+    assert!(scenario::read(&text, None).is_err());
+}
+
+#[test]
+fn a_door_folds_or_goes_into_the_wall_without_a_hinge() {
+    for (word, swings) in [("folds", Swings::Folds), ("pocket", Swings::Pocket), ("slides", Swings::Slides)] {
+        let brief = brief(&changed(&[("hinge: left, swings: in", &format!("swings: {word}"))]));
+        let door = &brief.room.items[1].kind;
+        assert!(matches!(door, ItemKind::Door(door) if door.swings == swings && door.hinge.is_none()), "{door:?}");
     }
 }

@@ -6,6 +6,7 @@
 //! - Panero and Zelnik 1979: from a seat to what is before it 12 in least, 16 to 18 in usual (M).
 //! - NUREG-0700 rev. 3, 11.3.1.2-2, from MIL-STD-1472G: a head turns 35 degrees each way, preferred 15, to 60 where it may
 //!   turn freely (P). Architectural Institute of Japan, handbook 3, 1980, p. 42: 45 each way comes by itself (P, second-hand).
+//! - Panero and Zelnik 1979: a place at table is 24 in wide (P).
 //! - Hall 1966: social distance, close phase, 4 to 7 ft (P).
 //! - SMPTE EG 18: a screen fills 30 degrees, 25 from the back (P, second-hand).
 //! - An aisle of 30 to 36 in behind a sofa that floats in a room; a kitchen's work aisle 36 to 42 in (M, handbooks).
@@ -49,6 +50,15 @@ fn leg_room_lies_within_what_is_printed() {
 fn a_table_is_as_near_as_leg_room_or_further() {
     for (table, legs) in figures(Clearance::SeatToTable).iter().zip(figures(Clearance::LegRoom)) {
         assert!(table.0 >= legs.0 && table.0 <= 18.0 * INCH, "{table:?} {legs:?}");
+    }
+}
+
+/// P, Panero and Zelnik 1979: a place at table is 24 in wide; metric tables take 600 mm, so that they seat as many.
+#[test]
+fn a_place_at_table_is_what_is_printed() {
+    for (figure, source) in figures(Clearance::DiningPlaces) {
+        assert!(figure <= 24.0 * INCH && figure >= 24.0 * INCH - 10.0, "{figure}");
+        assert!(source.contains("24 in"), "{source}");
     }
 }
 

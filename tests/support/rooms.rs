@@ -27,6 +27,7 @@ pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
         bearing: None,
         measured_within: 0.0,
         survey: Survey::default(),
+        kept_free: Vec::new(),
     };
     Brief {
         room,

@@ -77,6 +77,8 @@ pub enum Clearance {
     BeforeOpening,
     /// A seat's back is no further from what is behind it, or leaves a way there.
     BehindSeat,
+    /// Edge of a dining table that each of its places has, on its long sides and, where those are too few, at its ends.
+    DiningPlaces,
 }
 
 impl Clearance {
@@ -97,6 +99,7 @@ impl Clearance {
                 | Self::SolidWall
                 | Self::BeforeOpening
                 | Self::BehindSeat
+                | Self::DiningPlaces
         )
     }
 

@@ -37,6 +37,8 @@ pub enum Rule {
     Use,
     /// It stands where the file holds it.
     Held,
+    /// It stands at no wall that is kept free of its kind.
+    KeepFree,
     /// Within the sizes it may have: its range, its steps, the size of another.
     Size,
     /// No larger than is asked for.

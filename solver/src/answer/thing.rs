@@ -47,6 +47,7 @@ impl From<End> for Thing {
     fn from(end: End) -> Self {
         match end {
             End::Item(item) => Self::Item(item),
+            End::Fixed(fixed) => Self::Fixed(fixed),
             End::Piece(piece) => Self::Piece(piece),
         }
     }

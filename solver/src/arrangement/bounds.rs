@@ -181,6 +181,10 @@ fn short(reason: NoRoom) -> Option<NoRoom> {
 /// Why a piece cannot stand along a wall.
 fn along(brief: &Brief, site: &Site, obstacles: &[Keeper], id: PieceId, wall: &SiteWall) -> Option<NoRoom> {
     let piece = brief.piece(id)?;
+    if brief.room.keeps_free(wall.id, piece.kind) {
+        let place = NoRoomAt::Along { piece: id, wall: wall.id, beside: None };
+        return Some(NoRoom { rule: Rule::KeepFree, place, has: 0.0, needs: piece.width.least });
+    }
     let stretch = longest(brief, site, obstacles, piece, wall);
     let rule = stretch.held_by.map_or(Rule::Room, |by| by.rule);
     let place = NoRoomAt::Along { piece: id, wall: wall.id, beside: stretch.held_by.map(|by| by.obstacle) };

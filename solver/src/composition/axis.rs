@@ -69,7 +69,7 @@ fn focus(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
             ItemKind::Fireplace(_) => Term::FocusAside,
             _ => continue,
         };
-        let Some(WallPlace { left, right, inward }) = room.site.place_of(room.brief, id) else { continue };
+        let Some(WallPlace { left, right, inward }) = room.site.mouth_of(room.brief, id) else { continue };
         let width = (right - left).norm();
         let is_more = best.is_none_or(|(other, wide, ..)| (term, width) > (other, wide));
         if face(inward, main.stand.facing) && is_more {

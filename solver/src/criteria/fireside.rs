@@ -72,7 +72,7 @@ impl Yardstick for Fireside {
     type Finding = FiresideFinding;
 
     fn subject(brief: &Brief) -> Result<Self::Subject<'_>, Missing> {
-        OneOrMore::of(OnWall::all(brief).filter_map(|on_wall| Fire::of(&on_wall))).ok_or(Missing::Fireplace)
+        OneOrMore::of(OnWall::all(brief).filter_map(|on_wall| Fire::of(brief, &on_wall))).ok_or(Missing::Fireplace)
     }
 
     fn judge<'a>(context: &CriteriaContext<'a>, fires: &Self::Subject<'a>) -> Judged<Self::Finding> {
@@ -92,7 +92,7 @@ impl Yardstick for Fireside {
     }
 }
 
-/// A fire: the middle of its front, and the way into the room.
+/// A fire: the middle of its mouth, and the way into the room.
 pub(super) struct Fire {
     id: ItemId,
     front: Point,
@@ -100,9 +100,11 @@ pub(super) struct Fire {
 }
 
 impl Fire {
-    fn of(on_wall: &OnWall) -> Option<Self> {
+    fn of(brief: &Brief, on_wall: &OnWall) -> Option<Self> {
         let ItemKind::Fireplace(fire) = &on_wall.item.kind else { return None };
-        Some(Self { id: on_wall.id, front: on_wall.middle() + on_wall.inward * fire.depth, inward: on_wall.inward })
+        let (left, right) = brief.room.mouth_ends(on_wall.item)?;
+        let front = (left + right) * 0.5 + on_wall.inward * fire.depth;
+        Some(Self { id: on_wall.id, front, inward: on_wall.inward })
     }
 }
 

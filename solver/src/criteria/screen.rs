@@ -274,10 +274,11 @@ fn over_fire(context: &CriteriaContext, watched: &Watched) -> f64 {
     let is_behind = |on_wall: &OnWall| {
         matches!(on_wall.item.kind, ItemKind::Fireplace(_)) && placed.at_wall == Some(on_wall.item.wall)
     };
-    let shares = OnWall::all(context.brief()).filter(is_behind).map(|fire| {
+    let shares = OnWall::all(context.brief()).filter(is_behind).filter_map(|fire| {
+        let (left, right) = context.brief().room.mouth_ends(fire.item)?;
         let (middle, half) = (placed.anchor.dot(fire.along), placed.size.width / 2.0);
-        let common = fire.right.dot(fire.along).min(middle + half) - fire.left.dot(fire.along).max(middle - half);
-        (common / (2.0 * half)).clamp(0.0, 1.0)
+        let common = right.dot(fire.along).min(middle + half) - left.dot(fire.along).max(middle - half);
+        Some((common / (2.0 * half)).clamp(0.0, 1.0))
     });
     shares.fold(0.0, f64::max)
 }

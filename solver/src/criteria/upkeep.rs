@@ -255,9 +255,15 @@ impl Cord {
 /// Media units and lamps, where sockets were measured.
 fn cords(context: &CriteriaContext) -> Vec<Cord> {
     let is_power = |on_wall: &OnWall| matches!(on_wall.item.kind, ItemKind::Socket(Socket::Power));
-    let sockets: Vec<Point> = OnWall::all(context.brief()).filter(is_power).map(|socket| socket.left).collect();
+    let sockets: Vec<Point> =
+        OnWall::all(context.brief()).filter(is_power).map(|socket| out_of_wall(context, &socket)).collect();
     let fed = context.placed(|kind| kind.traits().needs_power);
     fed.filter_map(|(_, placed)| cord(context, placed, &sockets)).collect()
+}
+
+/// Where a socket is: on its wall, or on the chimney breast before it.
+fn out_of_wall(context: &CriteriaContext, socket: &OnWall) -> Point {
+    socket.left + socket.inward * context.brief().room.stands_out(socket.item)
 }
 
 /// The cord to the socket that serves a piece best.

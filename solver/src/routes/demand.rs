@@ -42,6 +42,8 @@ pub(super) fn demands_with(brief: &Brief, pieces: impl Iterator<Item = PieceId> 
                 all.push(Demand { from, to: End::Item(id), rule: Clearance::Passage });
             }
         }
+        let used = brief.room.used_floors().map(|(id, _)| End::Fixed(id));
+        all.extend(used.map(|to| Demand { from, to, rule: Clearance::Passage }));
         let led_to = pieces.clone().filter(|piece| is_led_to(brief, *piece));
         all.extend(led_to.map(|piece| Demand { from, to: End::Piece(piece), rule: Clearance::Passage }));
     }

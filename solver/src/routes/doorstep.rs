@@ -1,6 +1,6 @@
 //! Where each end of a route has its mouth.
 
-use elbowroom_model::{Brief, Dimension, ItemId, ItemKind, PieceId, Point};
+use elbowroom_model::{Brief, Dimension, FixedId, ItemId, ItemKind, PieceId, Point};
 
 use super::tolerance::SHORTEST_FRONT;
 use super::{End, Mouth, Owner, ShapeId};
@@ -44,6 +44,12 @@ fn radiator_under(brief: &Brief, window: ItemId) -> Option<(ItemId, f64, (f64, f
         }
     }
     best
+}
+
+/// The edge that people stand before to use a fixed thing; `None` where nobody uses it.
+pub(super) fn of_fixed(brief: &Brief, site: &Site, id: FixedId) -> Option<Mouth> {
+    let floor = brief.room.used_floor(id)?.moved_out(site.measured_within);
+    Some(Mouth::new(End::Fixed(id), [floor.from, floor.to], floor.out, Owner::Shape(ShapeId::Fixed(id))))
 }
 
 /// That part of a piece's front that stays at every size down to its least width; of a corner sofa the front of its

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Clearance, ItemId, PieceId};
+use elbowroom_model::{Brief, Clearance, FixedId, ItemId, PieceId};
 
 use super::demand::entrances;
 use super::mouth::Mouth;
@@ -28,7 +28,9 @@ pub struct Floor {
     cuts: BTreeMap<Fixed, FixedCut>,
     /// One for each item on a wall; `None` for those that lead nowhere.
     mouths: Vec<Option<Mouth>>,
-    /// Width of each route between items with nothing in the room, mm.
+    /// One for each fixed thing; `None` for those that nobody uses.
+    used: Vec<Option<Mouth>>,
+    /// Width of each route that leads to no piece with nothing in the room, mm.
     empty: BTreeMap<Demand, f64>,
 }
 
@@ -36,7 +38,7 @@ pub struct Floor {
 const MOST_KEPT: usize = 64;
 
 /// What does not move of a route: an entrance, the other end where that is no piece, and the rule.
-type Fixed = (ItemId, Option<ItemId>, Clearance);
+type Fixed = (ItemId, Option<End>, Clearance);
 
 /// Which coffee tables a walker minds.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -62,9 +64,10 @@ impl Floor {
             Stop::new(id, body.shape.clone())
         });
         let mouths = brief.room.items().map(|(id, _)| doorstep::of_item(brief, site, id)).collect();
+        let used = (0..brief.room.fixed.len()).map(|place| doorstep::of_fixed(brief, site, FixedId(place))).collect();
         let (walls, bodies): (Vec<Stop>, Vec<Stop>) = (walls.collect(), bodies.collect());
         let fixed = Obstacles::new(&walls, bodies.iter().cloned(), widest_rule(brief));
-        let mut floor = Self { walls, bodies, fixed, cuts: BTreeMap::new(), mouths, empty: BTreeMap::new() };
+        let mut floor = Self { walls, bodies, fixed, cuts: BTreeMap::new(), mouths, used, empty: BTreeMap::new() };
         floor.measure_empty(brief);
         floor.cut(brief);
         floor
@@ -141,8 +144,8 @@ impl Floor {
         walk_between(&self.walls, &mouths, &things, self.needs(brief, demand))
     }
 
-    /// What a route must have, mm: its rule, or what the empty room gives where that is less and both ends are
-    /// doorways or windows, since no furniture can mend that.
+    /// What a route must have, mm: its rule, or what the empty room gives where that is less and neither
+    /// end is a piece, since no furniture can mend that.
     #[must_use]
     pub fn needs(&self, brief: &Brief, demand: &Demand) -> f64 {
         let rule = brief.rules.get(demand.rule);
@@ -154,6 +157,7 @@ impl Floor {
     pub fn mouth(&self, brief: &Brief, layout: &Layout, end: End) -> Option<Mouth> {
         match end {
             End::Item(item) => self.mouths.get(item.0).cloned().flatten(),
+            End::Fixed(fixed) => self.used.get(fixed.0).cloned().flatten(),
             End::Piece(piece) => doorstep::of_piece(brief, layout, piece),
         }
     }
@@ -165,12 +169,12 @@ impl Floor {
         let to = self.mouth(brief, layout, demand.to)?;
         let also = match demand.to {
             End::Piece(piece) => layout.of(piece).map_or_else(Vec::new, |placed| parts(placed).skip(1).collect()),
-            End::Item(_) => Vec::new(),
+            End::Item(_) | End::Fixed(_) => Vec::new(),
         };
         Some(Mouth::widened_pair([from, to], brief.rules.get(demand.rule), &self.walls, [&[], &also]))
     }
 
-    /// Width of each route between doorways and windows with nothing in the room, mm.
+    /// Width of each route that leads to no piece with nothing in the room, mm.
     pub(super) fn empty_widths(&self) -> impl Iterator<Item = (&Demand, f64)> {
         self.empty.iter().map(|(demand, width)| (demand, *width))
     }
@@ -236,7 +240,7 @@ fn widest_rule(brief: &Brief) -> f64 {
 
 const fn fixed_of(demand: &Demand) -> Fixed {
     let to = match demand.to {
-        End::Item(item) => Some(item),
+        End::Item(_) | End::Fixed(_) => Some(demand.to),
         End::Piece(_) => None,
     };
     (demand.from, to, demand.rule)

@@ -16,7 +16,7 @@ pub struct HeldToEmptyRoom {
 }
 
 impl Floor {
-    /// The routes between doorways and windows that are narrower than their rule in the empty room.
+    /// The routes to doorways, windows and fixed things that are narrower than their rule in the empty room.
     #[must_use]
     pub fn held_to_empty_room(&self, brief: &Brief) -> Vec<HeldToEmptyRoom> {
         let narrow = |demand: &Demand, gives: f64| gives <= brief.rules.get(demand.rule) - SEEN;

@@ -7,6 +7,8 @@ use elbowroom_model::{Brief, Clearance, FixedId, ItemId, PieceId, Point, WallId}
 pub enum End {
     /// A door, opening or window.
     Item(ItemId),
+    /// A fixed thing that people use: the edge that they stand before.
+    Fixed(FixedId),
     /// A seat, the front of a storage piece, or a desk, by its place in the brief.
     Piece(PieceId),
 }
@@ -17,6 +19,7 @@ impl End {
     pub fn name(self, brief: &Brief) -> &str {
         match self {
             Self::Item(item) => brief.room.item_name(item),
+            Self::Fixed(fixed) => brief.room.fixed_name(fixed),
             Self::Piece(piece) => brief.piece_name(piece),
         }
     }
@@ -60,7 +63,7 @@ pub struct Route {
     pub to: End,
     /// The rule that says how wide it must be: walkway or passage.
     pub rule: Clearance,
-    /// What it must have, mm: the rule, or what the empty room gives where that is less and the end is a doorway or window.
+    /// What it must have, mm: the rule, or what the empty room gives where that is less and the end is no piece.
     pub needs: f64,
     /// Width of the widest disc that can travel it, mm; at most the narrower of its mouths as widened.
     pub width: f64,

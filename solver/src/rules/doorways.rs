@@ -22,7 +22,11 @@ impl LayoutRule for DoorSwing {
             let cause = Cause { rule: Rule::DoorSwing, piece: pose.id, with: With::Item(swing.item) };
             pose.each_part(cause, |part| separation::out_of_swing(part, swing))
         });
-        each.collect()
+        let folds = context.site.folds.iter().flat_map(|fold| {
+            let cause = Cause { rule: Rule::DoorSwing, piece: pose.id, with: With::Item(fold.item) };
+            pose.each_part(cause, |part| separation::out_of_polygon(part, &fold.zone))
+        });
+        each.chain(folds).collect()
     }
 }
 

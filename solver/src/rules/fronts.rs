@@ -14,19 +14,7 @@ pub(super) struct FreeFronts;
 impl LayoutRule for FreeFronts {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((rule, _)) = rule_of(context, pose) else { return Vec::new() };
-        let mut found = Vec::new();
-        for Zone { shape, unless } in zones(context, pose) {
-            let mut asked = context.inside(&shape, pose.id, rule, 0.0);
-            asked.extend(context.off_bodies(&shape, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
-            if pose.piece.kind.is_dined_at() {
-                asked.extend(context.site.swings.iter().map(|swing| Requirement {
-                    cause: Cause { rule, piece: pose.id, with: With::Item(swing.item) },
-                    alternatives: separation::out_of_swing(&shape, swing),
-                }));
-            }
-            found.extend(asked.into_iter().map(|requirement| spared(requirement, unless.as_ref())));
-        }
-        found
+        zones(context, pose).iter().flat_map(|zone| clear_of_room(context, pose, rule, zone)).collect()
     }
 
     fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
@@ -38,27 +26,46 @@ impl LayoutRule for FreeFronts {
 
 fn one_way(context: &RuleContext<'_>, keeper: &Pose, other: &Pose) -> Vec<Requirement> {
     let Some((rule, _)) = rule_of(context, keeper) else { return Vec::new() };
+    zones(context, keeper).iter().flat_map(|zone| clear_of_piece(keeper, rule, zone, other)).collect()
+}
+
+/// The zone of a piece lies inside the walls and off what stands for good; of what is dined at out of swings too.
+pub(super) fn clear_of_room(context: &RuleContext<'_>, pose: &Pose, rule: Rule, zone: &Zone) -> Vec<Requirement> {
+    let Zone { shape, unless } = zone;
+    let mut asked = context.inside(shape, pose.id, rule, 0.0);
+    asked.extend(context.off_bodies(shape, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
+    if pose.piece.kind.is_dined_at() {
+        asked.extend(context.site.swings.iter().map(|swing| Requirement {
+            cause: Cause { rule, piece: pose.id, with: With::Item(swing.item) },
+            alternatives: separation::out_of_swing(shape, swing),
+        }));
+        asked.extend(context.site.folds.iter().map(|fold| Requirement {
+            cause: Cause { rule, piece: pose.id, with: With::Item(fold.item) },
+            alternatives: separation::out_of_polygon(shape, &fold.zone),
+        }));
+    }
+    asked.into_iter().map(|requirement| spared(requirement, unless)).collect()
+}
+
+/// The zone of a piece is free of another, which may be a rug.
+pub(super) fn clear_of_piece(keeper: &Pose, rule: Rule, zone: &Zone, other: &Pose) -> Vec<Requirement> {
     if other.is_flat() {
         return Vec::new();
     }
     let cause = Cause { rule, piece: keeper.id, with: With::Piece(other.id) };
-    let mut found = Vec::new();
-    for Zone { shape, unless } in zones(context, keeper) {
-        let apart = |part| Requirement { cause, alternatives: separation::apart(&shape, part, 0.0) };
-        found.extend(other.parts.iter().map(|part| spared(apart(part), unless.as_ref())));
-    }
-    found
+    let apart = |part| Requirement { cause, alternatives: separation::apart(&zone.shape, part, 0.0) };
+    other.parts.iter().map(|part| spared(apart(part), &zone.unless)).collect()
 }
 
-/// What is kept free, unless a row holds.
-struct Zone {
-    shape: LinearOutline,
-    unless: Option<Row>,
+/// What is kept free, unless one of some rows holds.
+pub(super) struct Zone {
+    pub(super) shape: LinearOutline,
+    pub(super) unless: Vec<Row>,
 }
 
-/// The requirement, met by `unless` too.
-fn spared(mut requirement: Requirement, unless: Option<&Row>) -> Requirement {
-    requirement.alternatives.extend(unless.map(|row| Alternative::of_rows(vec![row.clone()])));
+/// The requirement, met by each of `unless` too.
+fn spared(mut requirement: Requirement, unless: &[Row]) -> Requirement {
+    requirement.alternatives.extend(unless.iter().map(|row| Alternative::of_rows(vec![row.clone()])));
     requirement
 }
 
@@ -77,7 +84,7 @@ fn zones(context: &RuleContext<'_>, pose: &Pose) -> Vec<Zone> {
     if pose.piece.kind.is_dined_at() {
         return along_table(pose, front, reach);
     }
-    vec![Zone { shape: front, unless: None }]
+    vec![Zone { shape: front, unless: Vec::new() }]
 }
 
 /// Which sides of a dining table are long is a question of the one that is bought: any that is no larger. So its front and,
@@ -87,16 +94,16 @@ fn along_table(pose: &Pose, front: LinearOutline, reach: f64) -> Vec<Zone> {
     let (from, to) = pose.stretch();
     let (width, depth) = (pose.width(), pose.depth());
     let never_as_wide = width.at_most(pose.piece.depth.least - NARROWER);
-    let mut zones = vec![Zone { shape: front, unless: Some(never_as_wide.clone()) }];
+    let mut zones = vec![Zone { shape: front, unless: vec![never_as_wide.clone()] }];
     if pose.wall().is_none() {
         let behind = pose.block([&from, &to], [&Linear::constant(-reach), &Linear::default()]);
-        zones.push(Zone { shape: behind, unless: Some(never_as_wide) });
+        zones.push(Zone { shape: behind, unless: vec![never_as_wide] });
     }
     if pose.piece.steps.is_empty() {
         // Chairs at the ends of one that is just deeper than it is wide.
         let half = Linear::constant(reach).plus(&depth, 0.5);
         let ends = pose.block([&Linear::default().plus(&half, -1.0), &half], [&Linear::default(), &depth]);
-        zones.push(Zone { shape: ends, unless: Some(depth.at_most(pose.piece.width.least)) });
+        zones.push(Zone { shape: ends, unless: vec![depth.at_most(pose.piece.width.least)] });
     }
     zones
 }

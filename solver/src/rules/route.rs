@@ -162,7 +162,9 @@ impl RouteContext<'_> {
                 let corner = self.at_front(self.pose(seat)?, at);
                 Some(LinearOutline { corners: vec![corner], normals: Vec::new() })
             }
-            ShapeId::Mouth(End::Item(_)) => Some(LinearOutline::fixed(&Convex::counter_clockwise([at]))),
+            ShapeId::Mouth(End::Item(_) | End::Fixed(_)) => {
+                Some(LinearOutline::fixed(&Convex::counter_clockwise([at])))
+            }
         }
     }
 
@@ -214,6 +216,6 @@ impl RouteContext<'_> {
 fn moving_piece(link: &Link) -> Option<PieceId> {
     link.between.iter().find_map(|shape| match shape {
         ShapeId::Part { piece, .. } | ShapeId::Mouth(End::Piece(piece)) => Some(*piece),
-        ShapeId::Wall(_) | ShapeId::Fixed(_) | ShapeId::Item(_) | ShapeId::Mouth(End::Item(_)) => None,
+        ShapeId::Wall(_) | ShapeId::Fixed(_) | ShapeId::Item(_) | ShapeId::Mouth(End::Item(_) | End::Fixed(_)) => None,
     })
 }

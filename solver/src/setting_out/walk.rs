@@ -74,7 +74,8 @@ pub(super) fn steps(brief: &Brief, option: &RankedOption) -> Vec<WalkStep> {
 }
 
 fn doors(brief: &Brief) -> Vec<WalkStep> {
-    let swings_in = |kind: &ItemKind| matches!(kind, ItemKind::Door(door) if door.swings == Swings::In);
+    let swings_in =
+        |kind: &ItemKind| matches!(kind, ItemKind::Door(door) if matches!(door.swings, Swings::In | Swings::Folds));
     let doors = brief.room.items().filter(|(_, item)| swings_in(&item.kind));
     doors.map(|(door, _)| WalkStep::OpenDoor { door }).collect()
 }

@@ -59,7 +59,9 @@ fn room(draw: &mut Draw) -> Brief {
         .item("window", 1, at, 1200.0, ItemKind::Window(window))
         .item("radiator", 1, at + draw.one_of(&[0.0, 300.0]), 900.0, radiator);
     let (x, y) = (draw.next(500.0, 3000.0), draw.next(-2500.0, -500.0));
-    brief.fixed("post", &[(x, y), (x + 200.0, y), (x + 200.0, y + 200.0), (x, y + 200.0)])
+    let mut brief = brief.fixed("post", &[(x, y), (x + 200.0, y), (x + 200.0, y + 200.0), (x, y + 200.0)]);
+    brief.room.fixed.iter_mut().for_each(|post| post.use_depth = Some(600.0));
+    brief
 }
 
 fn furnished(draw: &mut Draw, mut brief: Brief) -> (Brief, Layout) {

@@ -86,6 +86,12 @@ pub enum Wrong {
     ReturnTooNear,
     /// It stands before the second where people use it.
     BeforeUsed,
+    /// The table has fewer places than it is to seat.
+    TooFewPlaces,
+    /// A chair at the end of the table has too little room, up to the second.
+    NoChairAtEnd,
+    /// It stands at the second, which is kept free of its kind.
+    AtKeptFree,
     /// It stands elsewhere than the file holds it.
     NotInItsPlace,
     /// It is told to be eased, and is never.

@@ -95,6 +95,10 @@ impl<'a> CheckedRoom<'a> {
         match &item.kind {
             ItemKind::Door(door) => {
                 self.zones.extend(swing(of, item, door, face));
+                if door.swings == Swings::Folds {
+                    let shape = Shape::Polygon(face.strip(0.0, item.width / 2.0));
+                    self.zones.push(Zone { rule: Rule::DoorSwing, of, shape, stops_rugs: false, above: ANY });
+                }
                 self.add_landing(brief, of, face);
             }
             ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => self.add_landing(brief, of, face),
@@ -110,8 +114,8 @@ impl<'a> CheckedRoom<'a> {
             }
             ItemKind::Fireplace(fire) => {
                 self.add_body(of, face.strip(0.0, fire.depth), true);
-                let front = face.moved(fire.depth);
-                let Face { left, right, inward } = front;
+                let mouth = fire.opening.map_or(face, |opening| face.part(opening.at, opening.at + opening.width));
+                let Face { left, right, inward } = mouth.moved(fire.depth);
                 self.add_keep_clear(of, Shape::Round { left, right, inward, reach: fire.keep_clear }, true);
             }
             ItemKind::Opening(_) | ItemKind::Socket(_) => {}
@@ -174,6 +178,13 @@ impl Face {
         Self { left: at(item.at), right: at(item.at + item.width), inward }
     }
 
+    /// Between two distances from its left end, no further than its right.
+    fn part(self, from: f64, to: f64) -> Self {
+        let whole = self.right - self.left;
+        let at = |off: f64| self.left + whole * (off / whole.norm().max(f64::MIN_POSITIVE)).min(1.0);
+        Self { left: at(from), right: at(to), ..self }
+    }
+
     fn moved(self, by: f64) -> Self {
         Self { left: self.left + self.inward * by, right: self.right + self.inward * by, ..self }
     }
@@ -189,7 +200,7 @@ fn swing(of: Thing, item: &WallItem, door: &Door, face: Face) -> Option<Zone> {
     let (hinge, free) = match (door.swings, door.hinge?) {
         (Swings::In, Hinge::Left) => (face.left, face.right),
         (Swings::In, Hinge::Right) => (face.right, face.left),
-        (Swings::Out | Swings::Slides, _) => return None,
+        (Swings::Out | Swings::Slides | Swings::Folds | Swings::Pocket, _) => return None,
     };
     let along = (free - hinge).unit()?;
     let shape = Shape::Quarter { hinge, along, inward: face.inward, radius: item.width };

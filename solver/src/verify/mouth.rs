@@ -1,6 +1,6 @@
 //! The stretches of edge that one steps through or up to.
 
-use elbowroom_model::{Brief, ItemId, ItemKind, PieceId, Point, WallId, WallItem};
+use elbowroom_model::{Brief, FixedId, ItemId, ItemKind, PieceId, Point, WallId, WallItem};
 
 use super::checked_room::CheckedRoom;
 use super::tolerance::PARALLEL;
@@ -35,6 +35,7 @@ impl Mouth {
     pub(super) fn of(checked: &CheckedRoom<'_>, layout: &Layout, end: End) -> Option<Self> {
         match end {
             End::Item(id) => Self::of_item(checked, id),
+            End::Fixed(id) => Self::of_fixed(checked, id),
             End::Piece(piece) => Self::of_piece(checked, layout, piece),
         }
     }
@@ -54,6 +55,15 @@ impl Mouth {
         Some(under.map_or(mouth, |(span, depth)| {
             Self { origin: origin + out * depth, span, wall: None, ..mouth }.limited_by(checked)
         }))
+    }
+
+    /// The edge of a fixed thing that people stand before.
+    fn of_fixed(checked: &CheckedRoom<'_>, id: FixedId) -> Option<Self> {
+        let room = &checked.brief.room;
+        let floor = room.used_floor(id)?.moved_out(room.measured_within);
+        let axis = (floor.to - floor.from).unit()?;
+        let span = Stretch { from: 0.0, to: (floor.to - floor.from).norm() };
+        Some(Self { origin: floor.from, axis, span, limits: span, out: floor.out, wall: None }.limited_by(checked))
     }
 
     /// The middle part of a front edge that stays at every size; of a corner sofa from the return outward.

@@ -1,4 +1,4 @@
-//! A piece at a wall has its back parallel to it, its off-wall gap or more from it and at most that gap and a foot, and
+//! A piece stands at no wall that is kept free of its kind. At a wall it has its back parallel to it, its off-wall gap or more from it and at most that gap and a foot, and
 //! all but 50 mm of its width before it (where solid wall is asked for: what that rule says).
 
 use elbowroom_model::{Clearance, Rule};
@@ -26,6 +26,9 @@ fn breach(scene: &CheckedLayout<'_>, piece: &InPlace<'_>) -> Option<Breach> {
     };
     let wall = scene.brief.room.wall(id)?;
     let between = [piece.thing(), Thing::Wall(id)];
+    if scene.brief.room.keeps_free(id, piece.piece.kind) {
+        return Some(Breach::new(Rule::KeepFree, Wrong::AtKeptFree, &between, 0.0));
+    }
     let tell = |short_by: f64, wrong: Wrong| Some(Breach::new(RULE, wrong, &between, short_by));
     let (inward, along) = (wall.inward(), wall.along());
     let line = wall.start.dot(inward) + scene.brief.room.measured_within;

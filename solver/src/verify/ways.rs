@@ -55,27 +55,27 @@ fn figures(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way, route: &Route)
     None
 }
 
-/// Whether a route asks for its rule; to a doorway or window it may ask for less, where the empty room gives no more.
+/// Whether a route asks for its rule; to what is no piece it may ask for less, where the empty room gives no more.
 /// (That the empty room gives as much follows when the furnished one does.)
 fn needs_as_told(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way, told: f64) -> bool {
     if (told - way.asks).abs() <= NEEDED {
         return true;
     }
-    let less = told < way.asks && matches!(way.to, End::Item(_));
+    let less = told < way.asks && !matches!(way.to, End::Piece(_));
     less && !way.lets_pass(scene, layout, &scene.checked.bare, (told + EXACT).min(way.asks))
 }
 
-/// What the way needs: its rule; to a doorway or window, the width in the empty room where that is less.
+/// What the way needs: its rule; to what is no piece, the width in the empty room where that is less.
 fn needs(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> Option<f64> {
     let is_the_way = |(known, _): &&(Way, f64)| (known.from, known.to) == (way.from, way.to);
     empty_widths(scene, layout).iter().find(is_the_way).map(|(_, width)| *width)
 }
 
-/// How wide the ways between doorways and windows are with nothing in the room, where that is less than their rule.
+/// How wide the ways to doorways, windows and fixed things are with nothing in the room, where that is less than their rule.
 fn empty_widths<'a>(scene: &'a CheckedLayout<'_>, layout: &Layout) -> &'a [(Way, f64)] {
     scene.checked.empty_widths.get_or_init(|| {
-        let between_items = ways(scene).into_iter().filter(|way| matches!(way.to, End::Item(_)));
-        between_items.filter_map(|way| Some((way, empty_width(scene, layout, &way)?))).collect()
+        let to_no_piece = ways(scene).into_iter().filter(|way| !matches!(way.to, End::Piece(_)));
+        to_no_piece.filter_map(|way| Some((way, empty_width(scene, layout, &way)?))).collect()
     })
 }
 
@@ -118,8 +118,8 @@ impl Way {
     }
 }
 
-/// From every entrance to every other doorway, to each seat, storage front and desk, and to each window that must be
-/// reached.
+/// From every entrance to every other doorway, to each fixed thing that people use, to each seat, storage front and desk, and
+/// to each window that must be reached.
 pub(super) fn ways(scene: &CheckedLayout<'_>) -> Vec<Way> {
     let (walkway, passage) = (Clearance::Walkway, Clearance::Passage);
     let mut all: Vec<Way> = Vec::new();
@@ -135,6 +135,8 @@ pub(super) fn ways(scene: &CheckedLayout<'_>) -> Vec<Way> {
             };
             all.push(Way { from, to, rule, asks: scene.rule(rule) });
         }
+        let used = scene.brief.room.used_floors().map(|(id, _)| End::Fixed(id));
+        all.extend(used.map(|to| Way { from, to, rule: passage, asks: scene.rule(passage) }));
         let led_to = scene.pieces.iter().filter(|piece| piece.piece.kind.is_led_to());
         all.extend(led_to.map(|piece| Way {
             from,
@@ -161,7 +163,7 @@ pub(super) fn around(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> V
     let passage = scene.rule(Clearance::Passage);
     let front = match way.to {
         End::Piece(seat) if scene.brief.piece(seat).is_some_and(|seat| seat.kind.is_seat()) => layout.of(seat),
-        End::Piece(_) | End::Item(_) => None,
+        End::Piece(_) | End::Item(_) | End::Fixed(_) => None,
     };
     let front = front.map(super::checked_layout::front_of);
     let own_table = |piece: &InPlace<'_>| {

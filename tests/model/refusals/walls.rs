@@ -63,6 +63,15 @@ pub(super) fn cases() -> Vec<Case> {
             "`width`",
         ),
         case(
+            changed(&[(
+                "name: party wall\n    length: 486",
+                "name: party wall\n    length: 486\n    holds:\n      - { kind: fireplace, at: 130, width: 160, depth: 40, opening: 170 }",
+            )]),
+            ("opening_past_breast", 15, Some("fireplace")),
+            &["fireplace", "170 cm", "160 cm", "10 cm"],
+            "chimney breast",
+        ),
+        case(
             changed(&[("at: 82", "at: -4")]),
             ("item_past_wall_end", 7, Some("bay")),
             &["bay", "canal wall", "4 cm"],

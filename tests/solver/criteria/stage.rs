@@ -111,7 +111,7 @@ impl Stage {
             wall,
             name,
             span,
-            ItemKind::Fireplace(Fireplace { depth: 0.0, height: Some(1200.0), keep_clear: 0.0 }),
+            ItemKind::Fireplace(Fireplace { depth: 0.0, opening: None, height: Some(1200.0), keep_clear: 0.0 }),
         )
     }
 

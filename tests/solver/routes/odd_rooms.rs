@@ -228,7 +228,7 @@ fn what_is_known_within_a_tolerance_is_narrower_by_it() {
 
 #[test]
 fn a_fireplace_stops_a_walker_where_its_breast_stands() {
-    let fire = ItemKind::Fireplace(Fireplace { depth: 400.0, height: None, keep_clear: 900.0 });
+    let fire = ItemKind::Fireplace(Fireplace { depth: 400.0, opening: None, height: None, keep_clear: 900.0 });
     let brief = room().item("fireplace", 0, 1900.0, 1000.0, fire).rule(Clearance::Passage, 700.0);
     let brief = brief.piece(least(PieceKind::Desk, 600.0));
     // The desk stands from the west wall to x = 3000, its front 620 before the breast; its mouth lies west of the breast.

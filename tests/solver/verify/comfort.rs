@@ -3,6 +3,7 @@
 //! Leg room is 12 in at least, 16 to 18 in usual (Panero and Zelnik 1979, from memory); the turn of the head 35 degrees, 15
 //! preferred, and up to 60 (NUREG-0700 rev. 3, 11.3.1.2-2, published). All other figures are common practice, no source.
 
+mod dining;
 mod eased;
 mod screen;
 mod seats;

@@ -1,10 +1,14 @@
 //! What the room asks of a piece: its walls, doors, heat, windows and what stands fixed.
 
 use elbowroom_model::{
-    Clearance, Door, Fireplace, Hinge, ItemKind, LeadsTo, PieceKind, Radiator, Swings, View, Window,
+    Clearance, Door, FireOpening, Fireplace, Hinge, ItemKind, KeptFree, LeadsTo, PieceKind, Radiator, Rule, Swings,
+    View, WallId, Window,
 };
+use elbowroom_solver::Site;
+use elbowroom_solver::arrangement::enumerate;
 
-use super::{HAIR, SOUTH, at_wall, broken, door, edge, placed};
+use super::{HAIR, NORTH, SOUTH, at_wall, broken, door, edge, placed, second_check};
+use crate::support::checker::Part;
 use crate::support::rooms::{Furnish, outline, piece, rectangle};
 
 #[test]
@@ -72,7 +76,7 @@ fn heat_keeps_its_front_clear() {
         .item("radiator", 0, 1000.0, 1200.0, radiator)
         .piece(piece(PieceKind::Sofa));
     edge("keep_clear", &brief, -220.0, -220.0 + HAIR, |y| vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]);
-    let fire = ItemKind::Fireplace(Fireplace { depth: 350.0, height: None, keep_clear: 900.0 });
+    let fire = ItemKind::Fireplace(Fireplace { depth: 350.0, opening: None, height: None, keep_clear: 900.0 });
     for kind in [PieceKind::Sofa, PieceKind::Rug] {
         let brief = rectangle(5000.0, 4000.0).item("fire", 0, 1000.0, 1000.0, fire.clone()).piece(piece(kind));
         edge("keep_clear", &brief, -1250.0, -1250.0 + HAIR, |y| vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]);
@@ -83,6 +87,28 @@ fn heat_keeps_its_front_clear() {
         });
         // Beside the breast, behind the plane of its front, all is free.
         assert_eq!(broken(&brief, vec![placed(0, (2500.0, 0.0), SOUTH, (1000.0, 350.0))]), [""; 0]);
+    }
+}
+
+#[test]
+fn what_stays_clear_of_a_fire_is_measured_from_its_opening() {
+    let opening = Some(FireOpening { at: 450.0, width: 700.0 });
+    let fire = ItemKind::Fireplace(Fireplace { depth: 400.0, opening, height: None, keep_clear: 900.0 });
+    for (kind, within) in [(PieceKind::Sofa, 0.0), (PieceKind::Rug, 0.0), (PieceKind::Sofa, 10.0)] {
+        // The breast from 1000 to 2600 along the north wall, its mouth from 1450 to 2150.
+        let brief = rectangle(6000.0, 4000.0).within(within).item("fire", 0, 1000.0, 1600.0, fire.clone());
+        let brief = brief.piece(piece(kind));
+        let front = -1300.0 - within;
+        edge("keep_clear", &brief, front, front + HAIR, |y| vec![placed(0, (1800.0, y), SOUTH, (500.0, 900.0))]);
+        // In the plane of its front, before the breast and past it: 900 from the end of the mouth.
+        edge("keep_clear", &brief, 3050.0, 3050.0 - HAIR, |x| {
+            vec![placed(0, (x + 500.0, -410.0 - within), SOUTH, (1000.0, 900.0))]
+        });
+        edge("keep_clear", &brief, 550.0, 550.0 + HAIR, |x| {
+            vec![placed(0, (x - 250.0, -410.0 - within), SOUTH, (500.0, 900.0))]
+        });
+        // In the alcove beside the breast, to its front, all is free.
+        assert_eq!(broken(&brief, vec![placed(0, (3100.0, -within), SOUTH, (1000.0, 400.0))]), [""; 0]);
     }
 }
 
@@ -128,4 +154,30 @@ fn a_screen_counts_to_its_top_before_a_window() {
     // 55 in: 684.9 mm high (derived from 16:9).
     assert_eq!(broken(&brief.clone().piece(unit(Some(1397.0))), stands()), ["window_front"]);
     assert_eq!(broken(&brief.piece(unit(None)), stands()), [""; 0]);
+}
+
+#[test]
+fn a_door_that_folds_takes_half_its_width() {
+    let kind = ItemKind::Door(Door { hinge: None, swings: Swings::Folds, leads_to: LeadsTo::Entrance });
+    let brief = rectangle(5000.0, 4000.0)
+        .within(10.0)
+        .item("hall door", 0, 200.0, 800.0, kind)
+        .piece(piece(PieceKind::SideTable));
+    edge("door_swing", &brief, -410.0, -410.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
+    edge("door_swing", &brief, 1250.0, 1250.0 - HAIR, |x| vec![placed(0, (x, -100.0), SOUTH, (500.0, 500.0))]);
+}
+
+#[test]
+fn what_a_wall_is_kept_free_of_stands_elsewhere() {
+    let mut brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::Sofa));
+    brief.room.kept_free = vec![KeptFree { wall: WallId(0), kind: PieceKind::Sofa }];
+    let at = |wall: usize, (x, y): (f64, f64), facing| vec![at_wall(placed(0, (x, y), facing, (2000.0, 900.0)), wall)];
+    assert_eq!(broken(&brief, at(0, (2000.0, 0.0), SOUTH)), ["keep_free"]);
+    assert_eq!(broken(&brief, at(2, (2000.0, -4000.0), NORTH)), [""; 0]);
+    let second = second_check(&brief, &at(0, (2000.0, 0.0), SOUTH), &[], Part::Places);
+    assert!(second.len() == 1 && second[0].contains("keep_free"), "{second:?}");
+    let found = enumerate(&brief, &Site::of(&brief));
+    let backs: Vec<_> = found.arrangements.iter().filter_map(|it| it.choices.seat_back).collect();
+    assert!(!backs.contains(&WallId(0)) && backs.contains(&WallId(2)), "{backs:?}");
+    assert!(found.dropped.iter().any(|it| it.reason.rule == Rule::KeepFree), "{:?}", found.dropped);
 }

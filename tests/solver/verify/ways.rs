@@ -1,7 +1,7 @@
 //! Routes and the turning circle: as wide as they say, and as the rules ask.
 
 use elbowroom_model::{
-    Brief, Clearance, Door, ItemId, ItemKind, LeadsTo, Opening, PieceKind, Point, Rule, Stance, Swings,
+    Brief, Clearance, Door, FixedId, ItemId, ItemKind, LeadsTo, Opening, PieceKind, Point, Rule, Stance, Swings,
 };
 use elbowroom_solver::routes::{End, Route};
 use elbowroom_solver::verify::{CheckedRoom, Wrong, verify};
@@ -125,4 +125,33 @@ fn a_coffee_table_may_stand_in_the_turning_circle() {
     let inside = || vec![placed(0, (3000.0, -500.0), SOUTH, (1000.0, 500.0))];
     assert_eq!(circle(inside(), Some((3000.0, -750.0)), PieceKind::CoffeeTable), []);
     assert_eq!(circle(inside(), Some((3000.0, -750.0)), PieceKind::SideTable), [Wrong::CircleNotFree]);
+}
+
+/// A counter at the south wall that people stand before, and a way to it past a long piece.
+fn to_counter(gap: f64) -> Vec<Wrong> {
+    let door = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let counter = [(1000.0, -4000.0), (3000.0, -4000.0), (3000.0, -3400.0), (1000.0, -3400.0)];
+    let mut brief = rectangle(5000.0, 4000.0)
+        .within(10.0)
+        .rule(Clearance::Passage, 600.0)
+        .item("hall door", 0, 500.0, 900.0, door)
+        .fixed("counter", &counter)
+        .piece(piece(PieceKind::SideTable));
+    brief.room.fixed[0].use_depth = Some(900.0);
+    brief.pieces[0].width.most = 5000.0;
+    let placed = vec![placed(0, (2500.0 - gap / 2.0, -1500.0), SOUTH, (4980.0 - gap, 500.0))];
+    let (from, to) = (End::Item(ItemId(0)), End::Fixed(FixedId(0)));
+    let rule = Clearance::Passage;
+    let route = Route { from, to, rule, needs: 600.0, width: gap, pinch: None, chain: Vec::new(), length: None };
+    let second = second_check(&brief, &placed, &[route.clone()], Part::Routes);
+    let layout = Layout { placed, ..Layout::default() };
+    let found = verify(&CheckedRoom::of(&brief), &layout, &arrangement(), &[route]);
+    assert_eq!(second.len(), found.len(), "checked again: {second:?}");
+    found.into_iter().map(|breach| breach.wrong).collect()
+}
+
+#[test]
+fn a_way_leads_to_what_people_use() {
+    assert_eq!(to_counter(600.0), []);
+    assert_eq!(to_counter(590.0), [Wrong::RouteTooNarrow]);
 }

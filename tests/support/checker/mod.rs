@@ -12,6 +12,8 @@ mod result;
 mod room;
 mod sizing;
 mod stand;
+mod turning;
+mod used;
 mod walking;
 
 use elbowroom_model::Brief;
@@ -76,9 +78,9 @@ pub(crate) fn of_part(brief: &Brief, option: &Value, part: Part) -> Vec<String> 
     match part {
         Part::Places => {
             let mut all = placing::complaints(brief, &ground, &stands, placing::Table::InPlace);
-            all.extend(walking::turning(brief, &ground, &stands));
+            all.extend(turning::turning(brief, &ground, &stands));
             if !largest::is_one(option) {
-                all.extend(walking::told_circle(brief, &ground, &stands, &option["turning_circle"]));
+                all.extend(turning::told_circle(brief, &ground, &stands, &option["turning_circle"]));
             }
             all
         }

@@ -163,6 +163,11 @@ fn off_wall(brief: &Brief, ground: &Ground, stand: &Stand<'_>) -> Option<String>
     let Some(wall) = ground.walls.iter().find(|wall| wall.name == *name) else {
         return say(format!("stands at no wall: {name}"));
     };
+    let at = brief.room.walls.iter().position(|wall| wall.name == *name);
+    let kept = |it: &elbowroom_model::KeptFree| Some(it.wall.0) == at && it.kind == stand.piece.kind;
+    if brief.room.kept_free.iter().any(kept) {
+        return Some(format!("6 keep_free: {} must not stand at {name}", stand.name()));
+    }
     let main = stand.main();
     // The back edge: the two corners that lie farthest back.
     let mut corners = main.clone();

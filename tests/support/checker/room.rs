@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, Clearance, Hinge, ItemKind, Point, Swings};
 
 use super::plane::{P, Polygon, add, counter_clockwise, cross, dot, edges, left, length, minus, unit};
+use super::used::{Used, used};
 
 /// The widest opening that has a landing (scenario format, Zones).
 const WIDEST_WITH_LANDING: f64 = 1200.0;
@@ -37,6 +38,7 @@ pub(crate) struct Ground {
     pub(crate) walls: Vec<Wall>,
     pub(crate) bodies: Vec<(String, Polygon)>,
     pub(crate) zones: Vec<Zone>,
+    pub(crate) used: Vec<Used>,
 }
 
 pub(crate) fn xy(point: Point) -> P {
@@ -61,7 +63,8 @@ impl Ground {
             }
         };
         let walls = edges(&outline).enumerate().map(wall).collect();
-        let mut ground = Self { outline: outline.clone(), walls, bodies: Vec::new(), zones: Vec::new() };
+        let (bodies, zones, used) = (Vec::new(), Vec::new(), used(brief));
+        let mut ground = Self { outline: outline.clone(), walls, bodies, zones, used };
         for item in &brief.room.items {
             ground.add(brief, item);
         }
@@ -95,6 +98,7 @@ impl Ground {
                 let leaf = match (door.swings, door.hinge) {
                     (Swings::In, Some(Hinge::Left)) => Some(quarter(at(0.0, 0.0), along, item.width)),
                     (Swings::In, Some(Hinge::Right)) => Some(quarter(at(item.width, 0.0), back, item.width)),
+                    _ if door.swings == Swings::Folds => Some(strip(0.0, item.width / 2.0)),
                     _ => None,
                 };
                 self.zone("door_swing", &item.name, leaf.into_iter().collect(), false, -1.0);
@@ -113,9 +117,12 @@ impl Ground {
             }
             ItemKind::Fireplace(it) => {
                 self.body(&item.name, strip(0.0, it.depth), true);
-                let ends = [(at(0.0, it.depth), back), (at(item.width, it.depth), along)];
+                let (from, to) = it.opening.map_or((0.0, item.width), |mouth| (mouth.at, mouth.at + mouth.width));
+                let to = to.min(item.width);
+                let ends = [(at(from, it.depth), back), (at(to, it.depth), along)];
                 let mut shapes: Vec<Polygon> = ends.iter().map(|&(p, way)| quarter(p, way, it.keep_clear)).collect();
-                shapes.push(strip(it.depth, it.depth + it.keep_clear));
+                let (near, far) = (it.depth, it.depth + it.keep_clear);
+                shapes.push(counter_clockwise(vec![at(from, near), at(to, near), at(to, far), at(from, far)]));
                 self.zone("keep_clear", &item.name, shapes, true, -1.0);
             }
             ItemKind::Opening(_) | ItemKind::Socket(_) => {}

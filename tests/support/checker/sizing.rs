@@ -8,7 +8,7 @@ use super::placing::{self, SLACK, Table, face};
 use super::plane::{P, add, dot, extent, left, minus};
 use super::room::Ground;
 use super::stand::Stand;
-use super::walking;
+use super::{turning, walking};
 
 /// How much no size may grow, mm.
 const BY: f64 = 20.0;
@@ -136,7 +136,7 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
             let fits = |with: &Vec<Stand<'_>>| {
                 placing::complaints(brief, ground, with, Table::InPlace).is_empty()
                     && eased.complaints(&comfort::all(brief, ground, with)).is_empty()
-                    && walking::turning(brief, ground, with).is_none()
+                    && turning::turning(brief, ground, with).is_none()
                     && walking::too_narrow(brief, ground, with, with, &option["routes"], -HOLDS).is_empty()
             };
             if grown(brief, stands, i, dimension).iter().any(fits) {

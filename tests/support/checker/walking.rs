@@ -1,12 +1,13 @@
-//! Rule 7, and the turning circle of rule 11: by discs that travel.
+//! Rule 7: by discs that travel.
 
 use elbowroom_model::{Brief, Clearance, ItemKind, LeadsTo, PieceKind, WallItem};
 use serde_json::Value;
 
 use super::disc::{Gate, Target, travels};
-use super::plane::{P, Polygon, add, apart, cross, dot, left, minus, to_shape, within};
+use super::plane::{P, Polygon, add, apart, cross, dot, left, length, minus, unit};
 use super::room::Ground;
 use super::stand::Stand;
+use super::used::Used;
 
 /// How exactly a width is told, mm.
 const EXACT: f64 = 5.0;
@@ -15,6 +16,7 @@ const EXACT: f64 = 5.0;
 #[derive(Clone, Copy)]
 enum End<'a> {
     Item(&'a WallItem),
+    Used(&'a Used),
     Piece(&'a Stand<'a>),
 }
 
@@ -26,7 +28,7 @@ struct Way<'a> {
 }
 
 /// A mouth before it is widened: a line, a stretch on it, and how far it may reach.
-struct Mouth {
+pub(super) struct Mouth {
     origin: P,
     along: P,
     out: P,
@@ -39,7 +41,7 @@ struct Mouth {
 pub(crate) fn complaints(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], routes: &Value) -> Vec<String> {
     let none = Vec::new();
     let routes = routes.as_array().unwrap_or(&none);
-    ways(brief, stands).iter().filter_map(|way| told(brief, ground, stands, way, routes)).collect()
+    ways(brief, ground, stands).iter().filter_map(|way| told(brief, ground, stands, way, routes)).collect()
 }
 
 fn told(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], way: &Way<'_>, routes: &[Value]) -> Option<String> {
@@ -56,7 +58,7 @@ fn told(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], way: &Way<'_>, rou
     let Some((a, b)) = gates(brief, ground, way) else { return say("has no mouth".to_owned()) };
     let passes = |shapes: &[Polygon], diameter: f64| travels(shapes, &a, &Target::Gate(b), diameter);
     if (needs - way.rule).abs() > 0.05 {
-        let less = needs < way.rule && matches!(way.to, End::Item(_));
+        let less = needs < way.rule && !matches!(way.to, End::Piece(_));
         if !less || passes(&bare(ground), (needs + EXACT).min(way.rule)) {
             return say(format!("needs {needs:.1} where the rule is {:.1}", way.rule));
         }
@@ -86,7 +88,7 @@ pub(crate) fn too_narrow(
     let none = Vec::new();
     let routes = routes.as_array().unwrap_or(&none);
     let mut all = Vec::new();
-    for way in ways(brief, laid_out) {
+    for way in ways(brief, ground, laid_out) {
         let name = way.to.name();
         let is = |route: &&Value| route["from"] == way.from.name.as_str() && route["to"] == name;
         let needs = routes.iter().find(is).and_then(|route| route["needs"].as_f64()).unwrap_or(way.rule);
@@ -100,75 +102,21 @@ pub(crate) fn too_narrow(
     all
 }
 
-/// Whether a free circle can be found that a disc as wide as a walkway reaches: its centre is tried every 50 mm.
-pub(crate) fn turning(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Option<String> {
-    const GRID: f64 = 50.0;
-    let diameter = brief.rules.turning_circle()?;
-    let stays = |stand: &&Stand<'_>| !matches!(stand.piece.kind, PieceKind::Rug | PieceKind::CoffeeTable);
-    let mut shapes = bare(ground);
-    shapes.extend(stands.iter().filter(stays).flat_map(Stand::parts));
-    let (x, y) = ([1.0, 0.0], [0.0, 1.0]);
-    let (across, up) = (super::plane::extent(&ground.outline, x), super::plane::extent(&ground.outline, y));
-    let steps = |(from, to): (f64, f64)| (0..((to - from) / GRID) as usize).map(move |i| from + GRID * i as f64);
-    let free = |p: &P| {
-        // A place on the grid may lie off the best one.
-        let enough = diameter / 2.0 - GRID;
-        within(*p, &ground.outline) && shapes.iter().all(|shape| to_shape(*p, shape) >= enough)
-    };
-    let mut places = steps(across).flat_map(|x| steps(up).map(move |y| [x, y])).filter(free).peekable();
-    if places.peek().is_none() {
-        return Some("11 turning_circle: none is free".to_owned());
-    }
-    let doors: Vec<Gate> = entrances(brief)
-        .map(|door| item_mouth(brief, ground, door).widened(brief.rules.get(Clearance::Walkway), None))
-        .collect();
-    let disc = (brief.rules.get(Clearance::Walkway) - 2.0 * GRID).min(diameter - 2.0 * GRID);
-    let reached = |p: P| doors.is_empty() || doors.iter().any(|door| travels(&shapes, door, &Target::Place(p), disc));
-    (!places.step_by(7).any(reached)).then(|| "11 turning_circle: none is reached".to_owned())
-}
-
-/// The circle that is told: as large as asked for, free, and reached.
-pub(crate) fn told_circle(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], told: &Value) -> Option<String> {
-    const ROUNDED: f64 = 0.51;
-    // The widths of ways are told within 5 mm.
-    const TRAVELS_WITHIN: f64 = 5.0;
-    let Some(diameter) = brief.rules.turning_circle() else {
-        return (!told.is_null()).then(|| "turning_circle is told, and none is asked for".to_owned());
-    };
-    let figure = |value: &Value| value.as_f64().unwrap_or(f64::NAN);
-    let centre = [figure(&told["centre"][0]), figure(&told["centre"][1])];
-    if ![1.0, -1.0].iter().all(|sign| sign * (figure(&told["diameter"]) - diameter) < ROUNDED) {
-        return Some(format!("turning_circle is not told at {diameter}: {told}"));
-    }
-    let stays = |stand: &&Stand<'_>| !matches!(stand.piece.kind, PieceKind::Rug | PieceKind::CoffeeTable);
-    let mut shapes = bare(ground);
-    shapes.extend(stands.iter().filter(stays).flat_map(Stand::parts));
-    let free = shapes.iter().map(|shape| to_shape(centre, shape)).fold(f64::INFINITY, f64::min);
-    if !within(centre, &ground.outline) || free < diameter / 2.0 - ROUNDED {
-        return Some(format!("the turning_circle that is told has {free:.1} about its centre"));
-    }
-    let walkway = brief.rules.get(Clearance::Walkway);
-    let doors: Vec<Gate> =
-        entrances(brief).map(|door| item_mouth(brief, ground, door).widened(walkway, None)).collect();
-    let disc = walkway.min(diameter) - TRAVELS_WITHIN;
-    let reached = doors.is_empty() || doors.iter().any(|door| travels(&shapes, door, &Target::Place(centre), disc));
-    (!reached).then(|| "the turning_circle that is told is not reached".to_owned())
-}
-
 impl End<'_> {
     fn name(&self) -> &str {
         match self {
             Self::Item(item) => &item.name,
+            Self::Used(used) => &used.name,
             Self::Piece(stand) => stand.name(),
         }
     }
 }
 
-fn entrances(brief: &Brief) -> impl Iterator<Item = &WallItem> {
+pub(super) fn entrances(brief: &Brief) -> impl Iterator<Item = &WallItem> {
     brief.room.items.iter().filter(|item| item.kind.leads_to() == Some(&LeadsTo::Entrance))
 }
 
-fn ways<'a>(brief: &'a Brief, stands: &'a [Stand<'a>]) -> Vec<Way<'a>> {
+fn ways<'a>(brief: &'a Brief, ground: &'a Ground, stands: &'a [Stand<'a>]) -> Vec<Way<'a>> {
     let (walkway, passage) = (brief.rules.get(Clearance::Walkway), brief.rules.get(Clearance::Passage));
     let mut all: Vec<Way<'_>> = Vec::new();
     for from in entrances(brief) {
@@ -181,6 +129,7 @@ fn ways<'a>(brief: &'a Brief, stands: &'a [Stand<'a>]) -> Vec<Way<'a>> {
             };
             all.push(Way { from, to: End::Item(to), rule });
         }
+        all.extend(ground.used.iter().map(|used| Way { from, to: End::Used(used), rule: passage }));
         let led_to = stands.iter().filter(|stand| {
             let kind = stand.piece.kind;
             kind.is_seat() || matches!(kind, PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk)
@@ -191,7 +140,7 @@ fn ways<'a>(brief: &'a Brief, stands: &'a [Stand<'a>]) -> Vec<Way<'a>> {
 }
 
 /// Walls and what stands for good.
-fn bare(ground: &Ground) -> Vec<Polygon> {
+pub(super) fn bare(ground: &Ground) -> Vec<Polygon> {
     let walls = ground.walls.iter().map(|wall| wall.ends.to_vec());
     walls.chain(ground.bodies.iter().map(|(_, body)| body.clone())).collect()
 }
@@ -215,6 +164,7 @@ fn gates(brief: &Brief, ground: &Ground, way: &Way<'_>) -> Option<(Gate, Gate)> 
     let from = item_mouth(brief, ground, way.from);
     let to = match way.to {
         End::Item(item) => item_mouth(brief, ground, item),
+        End::Used(used) => used_mouth(ground, used),
         End::Piece(stand) => piece_mouth(ground, stand),
     };
     let gates = (from.widened(way.rule, Some(&to)), to.widened(way.rule, Some(&from)));
@@ -222,7 +172,7 @@ fn gates(brief: &Brief, ground: &Ground, way: &Way<'_>) -> Option<(Gate, Gate)> 
     (fits(&gates.0) && fits(&gates.1)).then_some(gates)
 }
 
-fn item_mouth(brief: &Brief, ground: &Ground, item: &WallItem) -> Mouth {
+pub(super) fn item_mouth(brief: &Brief, ground: &Ground, item: &WallItem) -> Mouth {
     let wall = &ground.walls[item.wall.0];
     let start = super::room::xy(brief.room.walls[item.wall.0].start);
     let origin = add(start, wall.inward, brief.room.measured_within);
@@ -245,6 +195,12 @@ fn item_mouth(brief: &Brief, ground: &Ground, item: &WallItem) -> Mouth {
         }
         None => mouth,
     }
+}
+
+fn used_mouth(ground: &Ground, used: &Used) -> Mouth {
+    let [from, to] = used.edge;
+    let (along, span) = (unit(minus(to, from)), (0.0, length(minus(to, from))));
+    Mouth { origin: from, along, out: used.out, span, limits: walls_on(ground, from, along, span), wall: None }
 }
 
 fn piece_mouth(ground: &Ground, stand: &Stand<'_>) -> Mouth {
@@ -277,7 +233,7 @@ fn walls_on(ground: &Ground, origin: P, along: P, span: (f64, f64)) -> (f64, f64
 }
 
 impl Mouth {
-    fn widened(&self, rule: f64, other: Option<&Self>) -> Gate {
+    pub(super) fn widened(&self, rule: f64, other: Option<&Self>) -> Gate {
         let (mut low, mut high) = self.limits;
         if let Some(other) = other.filter(|other| self.wall.is_some() && other.wall == self.wall) {
             if other.span.0 >= self.span.1 {

@@ -91,7 +91,14 @@ fn said(kind: &ItemKind, units: Unit) -> String {
         ItemKind::Fireplace(it) => {
             let height = it.height.map_or_else(String::new, |height| format!(", {} high", taped(height)));
             let clear = taped(it.keep_clear);
-            format!("fireplace {} deep{height}, {clear} clear before it and round its front's ends", taped(it.depth))
+            let (of, front) = match it.opening {
+                Some(mouth) => (
+                    format!(", opening {} wide {} from its left end", taped(mouth.width), taped(mouth.at)),
+                    "the opening's",
+                ),
+                None => (String::new(), "its front's"),
+            };
+            format!("fireplace {} deep{height}{of}, {clear} clear before it and round {front} ends", taped(it.depth))
         }
         ItemKind::Socket(Socket::Power) => "socket, power".to_owned(),
         ItemKind::Socket(Socket::Aerial) => "socket, aerial".to_owned(),
@@ -123,6 +130,8 @@ fn of_door(door: &Door) -> String {
         Swings::In => "swings in",
         Swings::Out => "swings out",
         Swings::Slides => "slides",
+        Swings::Folds => "folds into the room",
+        Swings::Pocket => "slides into the wall",
     };
     format!("door to {}{hinge}, {swings}", space(&door.leads_to))
 }

@@ -11,7 +11,7 @@ use crate::words::lengths::taped;
 pub(super) fn tell(page: &mut Page, brief: &Brief) {
     page.heading(&words::rules(&brief.rules.profile));
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Left)]);
-    for &rule in Clearance::ALL {
+    for &rule in Clearance::ALL.iter().filter(|rule| brief.asks(**rule)) {
         let figure = brief.rules.figure(rule);
         let length = figure.figure.map_or_else(|| words::NOT_IN_FORCE.to_owned(), |length| taped(brief.units, length));
         table.row([rule.key().to_owned(), length, figure.source.clone()]);

@@ -15,7 +15,8 @@ const LEAF: f64 = 40.0;
 pub(super) fn door(figure: &mut Figure<'_>, item: &WallItem, door: &Door) {
     jambs(figure, item);
     match (door.swings, door.hinge) {
-        (Swings::Slides, _) | (_, None) => sliding(figure, item),
+        (Swings::Folds, _) => folding(figure, item),
+        (Swings::Slides | Swings::Pocket, _) | (_, None) => sliding(figure, item),
         (swings, Some(hinge)) => hinged(figure, item, hinge, swings == Swings::Out),
     }
 }
@@ -52,6 +53,17 @@ fn hinged(figure: &mut Figure<'_>, item: &WallItem, hinge: Hinge, outward: bool)
     figure.labels.mind([tip, end]);
     figure.put(Path::arc(tip, end, radius, clockwise, Pen::ink(0.18)));
     figure.put(Path::ring(leaf, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
+}
+
+/// Both halves of a leaf that folds, half open.
+fn folding(figure: &mut Figure<'_>, item: &WallItem) {
+    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
+    let (along, into) = (right - left, -figure.outward(item));
+    // Each half is as long as half the doorway: half open they make an equilateral triangle.
+    let fold = left + along * 0.25 + into * (along.norm() * 0.75_f64.sqrt() / 2.0);
+    let halves = [left, fold, left + along * 0.5].map(|at| figure.frame.at(at));
+    figure.labels.mind_ring(&halves);
+    figure.put(Path::line(halves, Pen::ink(0.35)));
 }
 
 /// A leaf half way across its doorway, just outside the wall's middle.

@@ -1,6 +1,6 @@
 //! What walls hold and what stands for good: windows, doorways, radiators, fires, sockets, pillars; and their names.
 
-use elbowroom_model::{ItemKind, Point, View, WallItem};
+use elbowroom_model::{Fireplace, ItemKind, Point, View, WallItem};
 
 use super::doors;
 use super::figure::Figure;
@@ -27,7 +27,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
             ItemKind::Door(door) => doors::door(figure, item, door),
             ItemKind::Opening(_) => doors::opening(figure, item),
             ItemKind::Radiator(radiator) => body(figure, item, radiator.depth),
-            ItemKind::Fireplace(fire) => body(figure, item, fire.depth),
+            ItemKind::Fireplace(fire) => fireplace(figure, item, fire),
             ItemKind::Socket(_) => socket(figure, item),
         }
     }
@@ -112,6 +112,27 @@ fn body(figure: &mut Figure<'_>, item: &WallItem, depth: f64) {
     solid(figure, &ring);
 }
 
+/// How deep the mouth of a fire is drawn into its breast: at most so much of the breast's depth.
+const MOUTH: f64 = 0.6;
+
+/// How much narrower the back of a mouth is drawn than its front, at each end: of its depth.
+const SPLAY: f64 = 0.35;
+
+/// A chimney breast, with the fire's mouth cut into its front.
+fn fireplace(figure: &mut Figure<'_>, item: &WallItem, fire: &Fireplace) {
+    body(figure, item, fire.depth);
+    let Some((left, right)) = figure.shown.brief().room.mouth_ends(item) else { return };
+    if fire.opening.is_none() {
+        return;
+    }
+    let (into, width) = (-figure.outward(item), (right - left).norm());
+    let deep = fire.depth * MOUTH;
+    let splay = (right - left) * ((deep * SPLAY).min(width / 4.0) / width.max(1.0));
+    let (front, back) = (into * fire.depth, into * (fire.depth - deep));
+    let ring = figure.frame.all(&[left + front, left + splay + back, right - splay + back, right + front]);
+    figure.put(Path::ring(ring, Some(Pen::ink(0.3)), Fill::Tone(Tone::Paper)));
+}
+
 /// A grey body with close hatching.
 fn solid(figure: &mut Figure<'_>, ring: &[At]) {
     figure.put(Path::ring(ring.iter().copied(), None, Fill::Tone(Tone::Fixed)));
@@ -124,7 +145,9 @@ fn solid(figure: &mut Figure<'_>, ring: &[At]) {
 /// A half disc on the wall.
 fn socket(figure: &mut Figure<'_>, item: &WallItem) {
     const RADIUS: f64 = 1.1;
-    let Some((place, _)) = figure.shown.brief().room.ends(item) else { return };
-    let into = way(-figure.outward(item));
-    super::signs::socket(figure, place, into, RADIUS);
+    let room = &figure.shown.brief().room;
+    let Some((place, _)) = room.ends(item) else { return };
+    let out = figure.outward(item);
+    let place = place - out * room.stands_out(item);
+    super::signs::socket(figure, place, way(-out), RADIUS);
 }

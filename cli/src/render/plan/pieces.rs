@@ -24,9 +24,13 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("pieces"));
     let pieces = figure.shown.option.pieces(figure.shown.brief());
     let (under, others): (Vec<OptionPiece<'_>>, Vec<OptionPiece<'_>>) = pieces.partition(|one| lies_under(*one));
-    for piece in under.into_iter().chain(others) {
+    for piece in under {
+        dashed(figure, piece);
+    }
+    chairs(figure);
+    for piece in others {
         match piece.piece.kind.traits().drawn {
-            Drawn::Under => dashed(figure, piece),
+            Drawn::Under => {}
             Drawn::WithBack => {
                 solid(figure, piece);
                 back(figure, piece);
@@ -49,6 +53,15 @@ fn dashed(figure: &mut Figure<'_>, piece: OptionPiece<'_>) {
     let ring = figure.frame.all(&outline(&piece.parts()));
     let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
     figure.put(Path::ring(ring, Some(pen), Fill::None));
+}
+
+/// Chairs at dining tables: light, since nobody measures them, and under their tables.
+fn chairs(figure: &mut Figure<'_>) {
+    for chair in figure.plan.chairs.clone() {
+        let ring = figure.frame.all(&chair.ring);
+        figure.labels.mind_ring(&ring);
+        figure.put(Path::ring(ring, Some(Pen::of(0.2, Tone::Grey)), Fill::Tone(Tone::Paper)));
+    }
 }
 
 fn solid(figure: &mut Figure<'_>, piece: OptionPiece<'_>) {

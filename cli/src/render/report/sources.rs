@@ -37,7 +37,7 @@ fn put_criteria(page: &mut Markup, told: &ReportPage<'_>) {
 fn put_rules(page: &mut Markup, told: &ReportPage<'_>) {
     let rules = &told.answer.brief.rules;
     page.element("h3", &[], &check_words::rules(&rules.profile)).open("ul", &[]);
-    for &rule in Clearance::ALL {
+    for &rule in Clearance::ALL.iter().filter(|rule| told.answer.brief.asks(**rule)) {
         let figure = rules.figure(rule);
         let Some(length) = figure.figure else { continue };
         page.open("li", &[]).inline("strong", &[], &rule.key().replace('_', " "));

@@ -103,9 +103,10 @@ struct RulesResult<'a>(&'a Brief);
 impl Serialize for RulesResult<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let rules = &self.0.rules;
-        let mut map = serializer.serialize_map(Some(Clearance::ALL.len() + 1))?;
+        let asked = || Clearance::ALL.iter().filter(|clearance| self.0.asks(**clearance));
+        let mut map = serializer.serialize_map(Some(asked().count() + 1))?;
         map.serialize_entry("profile", &rules.profile)?;
-        for clearance in Clearance::ALL {
+        for clearance in asked() {
             map.serialize_entry(clearance.key(), &rules.figure(*clearance).figure)?;
         }
         map.end()

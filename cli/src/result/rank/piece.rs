@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, Dimension, PieceKind, Point, Rule};
 use elbowroom_solver::Size;
 use elbowroom_solver::answer::{DimensionRange, OptionPiece, PieceSizes, thousandth};
+use elbowroom_solver::chairs::chairs_at;
 use elbowroom_solver::sizes::HeldBy;
 use serde::Serialize;
 
@@ -25,6 +26,9 @@ pub(super) struct StandingResult<'a> {
     height: f64,
     /// As planned.
     size: SizeResult,
+    /// Chairs that find a place at a table that is to seat so many; not told of anything else.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    chairs: Option<usize>,
     /// What each dimension may be.
     range: RangeResult,
     /// What holds each dimension.
@@ -43,6 +47,7 @@ impl<'a> StandingResult<'a> {
             facing: one.facing(),
             height: thousandth(piece.height),
             size: sizes.planned().into(),
+            chairs: piece.seats.map(|_| chairs_at(brief, piece, placed).len()),
             range: RangeResult::of(sizes),
             held_by: sizes.held_by.iter().map(|held| HeldByResult::of(brief, sizes, held)).collect(),
         }

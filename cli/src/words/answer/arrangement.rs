@@ -1,8 +1,8 @@
 //! Arrangements in words.
 
 use crate::words::tolerance::NOTHING;
-use elbowroom_model::article::{several, the};
-use elbowroom_model::{Brief, ItemId, Only, PieceId, SecondPlace, WallId};
+use elbowroom_model::article::{capital, several, the};
+use elbowroom_model::{Brief, ItemId, Only, PieceId, Rule, SecondPlace, WallId};
 use elbowroom_solver::arrangement::{Choices, NoRoom, NoRoomAt, Obstacle, SecondSeat};
 
 /// The decisions as a title: `Back to the canal wall, return on the left, screen on the stair wall`.
@@ -48,6 +48,9 @@ pub(crate) fn no_room(brief: &Brief, reason: &NoRoom) -> String {
     let [has, needs] = brief.units.side_by_side(reason.has.max(0.0), reason.needs);
     let piece = |id: PieceId| the(brief.piece_name(id));
     match reason.place {
+        NoRoomAt::Along { piece: id, wall, .. } if reason.rule == Rule::KeepFree => {
+            format!("{} is kept free: {} must not stand at it.", capital(&the_wall(brief, wall)), piece(id))
+        }
         NoRoomAt::Along { piece: id, wall, beside } => {
             let wall = the_wall(brief, wall);
             let free = match beside {

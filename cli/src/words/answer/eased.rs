@@ -97,6 +97,9 @@ fn in_figures(rule: Rule, between: &Between, Figures { wanted, given }: &Figures
         Rule::Clearance(Clearance::BehindSeat) => {
             format!("{wanted} is wanted behind {one} where nothing closes its back; this room gives {given}")
         }
+        Rule::Clearance(Clearance::DiningPlaces) => {
+            format!("{wanted} is wanted for the chair at the end of {one}; this room gives {given}, up to {other}")
+        }
         Rule::ReturnOffWall => {
             format!("{wanted} is wanted between the return of {one} and its wall; this room gives {given}")
         }
@@ -131,6 +134,9 @@ fn in_words(rule: Rule, between: &Between) -> String {
         Rule::Use => format!("{one} stands nearer before {other} than its use wants"),
         Rule::Clearance(Clearance::BehindSeat) => {
             format!("the floor behind {one} is neither closed nor as wide as is wanted")
+        }
+        Rule::Clearance(Clearance::DiningPlaces) => {
+            format!("{one} has fewer places to sit at, as it stands, than it is to seat")
         }
         Rule::ReturnOffWall => format!("the return of {one} stands nearer to its wall than is wanted"),
         rule => format!("{one} and {other} give less than is wanted ({})", plain(rule)),

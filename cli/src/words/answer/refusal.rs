@@ -115,6 +115,10 @@ fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
         (Rule::Clearance(Clearance::BehindSeat), _) => {
             format!("behind {piece} there would be a slot, neither closed nor wide enough to walk through")
         }
+        (Rule::Clearance(Clearance::DiningPlaces), _) => {
+            format!("{piece} finds no room for all the places that it is to seat")
+        }
+        (Rule::Use, _) => format!("{piece} would stand in the way of whoever uses {with}"),
         (Rule::ReturnOffWall, _) => format!("the back of the return of {piece} would stand too near to its wall"),
         (Rule::Clearance(Clearance::TurningCircle), _) => "there is no free circle to turn a wheelchair in".to_owned(),
         (rule, _) => format!("{piece} lacks room ({})", rule.key().replace('_', " ")),

@@ -1,6 +1,6 @@
 //! Items on a wall: past its ends, one on another, a window's heights.
 
-use crate::opening::ItemKind;
+use crate::opening::{FireOpening, ItemKind};
 use crate::report::Report;
 use crate::room::WallItem;
 use crate::scenario::tolerance::TOUCHING;
@@ -65,11 +65,47 @@ fn overlap(one: &WallItem, other: &WallItem) -> f64 {
     if points { by } else { by.min(one.width).min(other.width) }
 }
 
-/// Radiators and sockets may lie under a window or overlap it.
+/// Radiators and sockets may lie under a window or overlap it, and sockets may be on a chimney breast.
 fn may_overlap(one: &ItemKind, other: &ItemKind) -> bool {
     let low = |kind: &ItemKind| matches!(kind, ItemKind::Radiator(_) | ItemKind::Socket(_));
+    let socket = |kind: &ItemKind| matches!(kind, ItemKind::Socket(_));
     let window = |kind: &ItemKind| matches!(kind, ItemKind::Window(_));
-    (low(one) && window(other)) || (window(one) && low(other))
+    let breast = |kind: &ItemKind| matches!(kind, ItemKind::Fireplace(_));
+    let may = |one: &ItemKind, other: &ItemKind| (low(one) && window(other)) || (socket(one) && breast(other));
+    may(one, other) || may(other, one)
+}
+
+/// Whether a fire's mouth lies within its breast; what is rounding is forgiven.
+pub(crate) fn in_its_breast(name: &str, mouth: FireOpening, breast: f64, at: &Trail, report: &mut Report<'_>) -> bool {
+    let FireOpening { at: from, width } = mouth;
+    let (message, key, remedy) = if width > breast + TOUCHING {
+        let by = report.words(width - breast);
+        let (width, breast) = (report.words(width), report.words(breast));
+        let message =
+            format!("The opening of {name} is {width} wide and its breast {breast}: the opening is {by} too wide.");
+        (
+            message,
+            "opening",
+            format!("Give `width` of {name} as the whole chimney breast and `opening` as the fire's mouth in it."),
+        )
+    } else if from + width > breast + TOUCHING {
+        let by = report.words(from + width - breast);
+        let (end, breast) = (report.words(from + width), report.words(breast));
+        let message = format!(
+            "The opening of {name} ends {end} from the left end of its breast, which is {breast} wide: it runs {by} past it."
+        );
+        (
+            message,
+            "opening_at",
+            format!(
+                "Give `opening_at` of {name} from the breast's left end, or leave it out for an opening in the middle."
+            ),
+        )
+    } else {
+        return true;
+    };
+    report.add(&at.key(key), "opening_past_breast", name, message, remedy);
+    false
 }
 
 /// Whether a window's sill lies below its head.

@@ -18,7 +18,7 @@ pub(crate) enum ItemRow {
     Opening(OpeningRow),
     /// A radiator.
     Radiator(RadiatorRow),
-    /// A fireplace with its breast and hearth.
+    /// A chimney breast with its fire.
     Fireplace(FireplaceRow),
     /// A socket.
     Socket(SocketRow),
@@ -62,9 +62,9 @@ pub(crate) struct DoorRow {
     /// Clear width of the doorway, taken as the width of the leaf too.
     #[schemars(required)]
     pub(crate) width: Option<Measure>,
-    /// Side of the hinge as you face it from inside: left or right; required unless it slides.
+    /// Side of the hinge as you face it from inside: left or right; required where it swings.
     pub(crate) hinge: Option<HingeRow>,
-    /// Which way the leaf goes: in, out or slides.
+    /// Which way the leaf goes: in, out, slides, folds (into the room, half its width deep) or pocket (into the wall).
     #[schemars(required)]
     pub(crate) swings: Option<SwingsRow>,
     /// `entrance`, or the name of the space behind it.
@@ -112,25 +112,29 @@ pub(crate) struct RadiatorRow {
     pub(crate) keep_clear: Option<Measure>,
 }
 
-/// A fireplace.
+/// A chimney breast with its fire.
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[schemars(inline)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct FireplaceRow {
     /// Its name, unique; default `fireplace`, numbered where several have none.
     pub(crate) name: Option<String>,
-    /// From the wall's left end to its left end.
+    /// From the wall's left end to the breast's left end.
     #[schemars(required)]
     pub(crate) at: Option<Measure>,
-    /// Width along the wall.
+    /// Width of the breast along the wall.
     #[schemars(required)]
     pub(crate) width: Option<Measure>,
     /// How far its front stands from the wall.
     #[schemars(required)]
     pub(crate) depth: Option<Measure>,
+    /// Width of the fire's mouth; default the whole breast.
+    pub(crate) opening: Option<Measure>,
+    /// From the breast's left end to the mouth's left side; default: the mouth in the middle.
+    pub(crate) opening_at: Option<Measure>,
     /// Height of the breast or mantel.
     pub(crate) height: Option<Measure>,
-    /// Kept free before its front and round its front's ends; default by the clearances.
+    /// Kept free before the fire's mouth and round the mouth's ends; default by the clearances.
     pub(crate) keep_clear: Option<Measure>,
 }
 
@@ -180,6 +184,10 @@ pub(crate) enum SwingsRow {
     Out,
     /// Along the wall.
     Slides,
+    /// In two halves, into the room.
+    Folds,
+    /// Into the wall.
+    Pocket,
 }
 
 /// How the seats should stand to an opening.

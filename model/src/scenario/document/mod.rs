@@ -21,6 +21,7 @@ pub(crate) use stands::{AimRow, PlaceRow};
 
 use crate::aim::SizesAim;
 use crate::keyed::Keyed;
+use crate::kind::PieceKind;
 use crate::length::Measure;
 use crate::unit::Unit;
 use crate::way_in::row::PointRow;
@@ -83,6 +84,8 @@ pub(crate) struct WallRow {
     /// Compass bearing you look along when you face it, degrees clockwise from north; on one wall at most.
     #[schemars(range(min = 0, max = 360))]
     pub(crate) bearing: Option<f64>,
+    /// Kinds of piece that must not stand at it.
+    pub(crate) keep_free: Option<Vec<PieceKind>>,
     /// What is on the wall; `at` runs from the wall's LEFT end as you face it from inside.
     #[schemars(with = "Option<Vec<ItemRow>>")]
     pub(crate) holds: Option<Vec<Option<ItemRow>>>,

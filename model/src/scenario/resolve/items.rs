@@ -4,7 +4,7 @@ use super::names::Names;
 use super::outline;
 use crate::length::Measure;
 use crate::opening::{
-    Door, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,
+    Door, FireOpening, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,
 };
 use crate::quote::{is_control, quoted};
 use crate::report::{Of, Report, Taken};
@@ -113,7 +113,8 @@ impl Items<'_> {
             None => Some(None),
         };
         let clear = read.or(&row.keep_clear, "keep_clear", Taken::FromZero, self.rules.get(Clearance::FireClear));
-        Some(ItemKind::Fireplace(Fireplace { depth: depth?, height: height?, keep_clear: clear? }))
+        let opening = opening_of_fire(row, read)?;
+        Some(ItemKind::Fireplace(Fireplace { depth: depth?, opening, height: height?, keep_clear: clear? }))
     }
 }
 
@@ -139,13 +140,31 @@ impl Read<'_, '_> {
     }
 }
 
+/// The mouth of a fire: none of its own where the file does not tell it, so that it is as wide as the breast.
+fn opening_of_fire(row: &FireplaceRow, read: &mut Read<'_, '_>) -> Option<Option<FireOpening>> {
+    if row.opening.is_none() && row.opening_at.is_none() {
+        return Some(None);
+    }
+    // A breast without a width is told already.
+    let breast = read.width(&row.width)?;
+    let width = read.or(&row.opening, "opening", Taken::AboveZero, breast)?;
+    let at = read.or(&row.opening_at, "opening_at", Taken::FromZero, (breast - width) / 2.0)?;
+    let mouth = FireOpening { at, width };
+    check::items::in_its_breast(read.name, mouth, breast, read.at, read.report).then_some(Some(mouth))
+}
+
 fn door(row: &DoorRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
     let leads_to = leads_to(row.leads_to.as_deref(), read)?;
     let swings = match row.swings? {
         SwingsRow::In => Swings::In,
         SwingsRow::Out => Swings::Out,
-        SwingsRow::Slides => return Some(ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to })),
+        SwingsRow::Slides => Swings::Slides,
+        SwingsRow::Folds => Swings::Folds,
+        SwingsRow::Pocket => Swings::Pocket,
     };
+    if !matches!(swings, Swings::In | Swings::Out) {
+        return Some(ItemKind::Door(Door { hinge: None, swings, leads_to }));
+    }
     let hinge = match row.hinge {
         Some(HingeRow::Left) => Hinge::Left,
         Some(HingeRow::Right) => Hinge::Right,

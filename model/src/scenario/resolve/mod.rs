@@ -4,6 +4,7 @@
 mod aims;
 mod at_seats;
 mod diagonals;
+mod dining;
 mod fixed;
 mod items;
 pub(in crate::scenario) mod names;
@@ -19,11 +20,11 @@ use crate::length::Measure;
 use crate::piece::Piece;
 use crate::quote::{is_control, quoted};
 use crate::report::{Of, Report, Taken};
-use crate::room::{Room, WallId};
+use crate::room::{KeptFree, Room, WallId};
 use crate::rules::Rules;
 use crate::scenario::check;
 use crate::scenario::document::Document;
-use crate::scenario::document::PieceRow;
+use crate::scenario::document::{PieceRow, WallRow};
 use crate::tables::{Profile, Tables};
 use crate::way_in;
 use crate::yaml::{Node, Trail};
@@ -49,6 +50,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let room = room(document, &names, within, walls, &rules, &mut report);
     let mut pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
     at_seats::resolve(document, &names, &mut pieces, &mut report);
+    dining::tell(&pieces, &rules, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
@@ -107,7 +109,18 @@ fn room(
         bearing,
         measured_within,
         survey: outline.survey,
+        kept_free: kept_free(document),
     })
+}
+
+/// What must not stand at which wall.
+fn kept_free(document: &Document) -> Vec<KeptFree> {
+    let rows = document.walls.iter().flatten().enumerate();
+    let of = |(place, row): (usize, &Option<WallRow>)| {
+        let kinds = row.iter().flat_map(|row| row.keep_free.iter().flatten());
+        kinds.map(|kind| KeptFree { wall: WallId(place), kind: *kind }).collect::<Vec<_>>()
+    };
+    rows.flat_map(of).collect()
 }
 
 /// The pieces of a file that has no room: what a room would ask of them is left out.

@@ -103,32 +103,40 @@ fn held_off_by(
 ) -> Vec<Alternative> {
     let [off, low, high] = place;
     let items = context.brief.room.items().filter(|(_, item)| item.wall == wall.id);
-    let way = |(id, item): (ItemId, &WallItem)| {
-        let needs = held_off(context, pose, &item.kind).filter(|needs| *needs > gap)?;
-        let (left, right) = stretch_along(context, wall, id)?;
+    let holders = items.flat_map(|(id, item)| held_off(context, pose, id, &item.kind));
+    let way = |(needs, place): (f64, WallPlace)| {
+        if needs <= gap {
+            return None;
+        }
+        let (left, right) = stretch_along(wall, place);
         let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right - BEHIND), high.at_least(left + BEHIND)];
         Some(Alternative::of_rows(rows))
     };
-    items.filter_map(way).collect()
+    holders.filter_map(way).collect()
 }
 
-/// How far off the wall something on it holds a seat.
-fn held_off(context: &RuleContext<'_>, pose: &Pose, kind: &ItemKind) -> Option<f64> {
-    match kind {
+/// How far off the wall something on it holds a seat, and where along it: a breast by its depth beside its fire.
+fn held_off(context: &RuleContext<'_>, pose: &Pose, id: ItemId, kind: &ItemKind) -> Vec<(f64, WallPlace)> {
+    let clear = match kind {
         ItemKind::Window(window) if pose.piece.height > window.sill => {
             Some(context.brief.rules.get(Clearance::WindowFront))
         }
         ItemKind::Radiator(radiator) => Some(radiator.depth + radiator.keep_clear),
         ItemKind::Fireplace(fire) => Some(fire.depth + fire.keep_clear),
         _ => None,
-    }
+    };
+    let breast = match kind {
+        ItemKind::Fireplace(fire) => fire.opening.map(|_| fire.depth),
+        _ => None,
+    };
+    let clear = clear.zip(context.site.mouth_of(context.brief, id));
+    clear.into_iter().chain(breast.zip(context.site.place_of(context.brief, id))).collect()
 }
 
 /// Both ends of something on a wall, along it.
-fn stretch_along(context: &RuleContext<'_>, wall: &SiteWall, id: ItemId) -> Option<(f64, f64)> {
-    let WallPlace { left, right, .. } = context.site.place_of(context.brief, id)?;
+fn stretch_along(wall: &SiteWall, WallPlace { left, right, .. }: WallPlace) -> (f64, f64) {
     let at = |place: Point| (place - wall.start).dot(wall.along);
-    Some((at(left).min(at(right)), at(left).max(at(right))))
+    (at(left).min(at(right)), at(left).max(at(right)))
 }
 
 /// Free in the room: clear of the walls behind it.

@@ -1,6 +1,6 @@
 //! Nothing but rugs stands before a fixed thing where people use it.
 
-use elbowroom_model::{FixedId, Rule};
+use elbowroom_model::Rule;
 
 use crate::geometry::Convex;
 use crate::rules::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
@@ -14,9 +14,7 @@ impl LayoutRule for InUse {
         if pose.is_flat() {
             return Vec::new();
         }
-        let room = &context.brief.room;
-        let floors = (0..room.fixed.len()).map(FixedId).filter_map(|id| Some((id, room.used_floor(id)?)));
-        let each = floors.flat_map(|(id, floor)| {
+        let each = context.brief.room.used_floors().flat_map(|(id, floor)| {
             let zone = Convex::counter_clockwise(floor.moved_out(context.site.measured_within).corners());
             let cause = Cause { rule: Rule::Use, piece: pose.id, with: With::Fixed(id) };
             let asked: Vec<Requirement> =

@@ -4,6 +4,7 @@
 mod before_opening;
 mod behind_seat;
 mod between_seats;
+mod dining_places;
 mod easing;
 mod figure;
 mod front_open;
@@ -37,4 +38,5 @@ pub(crate) static COMFORT: &[&dyn LayoutRule] = &[
     &behind_seat::BehindSeat,
     &return_off_wall::ReturnOffWall,
     &in_use::InUse,
+    &dining_places::DiningPlaces,
 ];

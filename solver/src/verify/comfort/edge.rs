@@ -56,6 +56,13 @@ impl Edge {
         (length > 0.0).then_some(Self { length, ..self })
     }
 
+    /// The floor so deep before it.
+    pub(super) fn floor(&self, depth: f64) -> Convex {
+        let (half, out) = (self.along * (self.length / 2.0), self.out * depth);
+        let [first, second] = [self.middle - half, self.middle + half];
+        Convex::counter_clockwise([first, second, second + out, first + out])
+    }
+
     /// How far ahead of it a place lies.
     pub(super) fn ahead(&self, place: Point) -> f64 {
         (place - self.middle).dot(self.out)

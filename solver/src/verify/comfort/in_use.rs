@@ -1,6 +1,6 @@
 //! Nothing but rugs stands before a fixed thing where people use it.
 
-use elbowroom_model::{FixedId, Rule};
+use elbowroom_model::Rule;
 
 use super::edge::Edge;
 use super::measure::{Lengths, Measure};
@@ -11,7 +11,7 @@ use crate::verify::checked_layout::CheckedLayout;
 pub(super) fn measures(scene: &CheckedLayout<'_>) -> Vec<Measure> {
     let room = &scene.brief.room;
     let mut all = Vec::new();
-    for (id, floor) in (0..room.fixed.len()).map(FixedId).filter_map(|id| Some((id, room.used_floor(id)?))) {
+    for (id, floor) in room.used_floors() {
         let floor = floor.moved_out(room.measured_within);
         let edge = Edge::between(floor.from, floor.to, floor.out);
         for piece in scene.standing_but(&[]) {

@@ -80,7 +80,9 @@ impl Measure {
 fn is_of_one_piece(rule: Rule) -> bool {
     match rule {
         Rule::ReturnOffWall => true,
-        Rule::Clearance(clearance) => matches!(clearance, Clearance::SolidWall | Clearance::BehindSeat),
+        Rule::Clearance(clearance) => {
+            matches!(clearance, Clearance::SolidWall | Clearance::BehindSeat | Clearance::DiningPlaces)
+        }
         _ => false,
     }
 }

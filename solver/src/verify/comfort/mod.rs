@@ -4,6 +4,7 @@
 mod before_opening;
 mod behind_seat;
 mod between_seats;
+mod dining_places;
 mod eased;
 mod edge;
 mod front_open;
@@ -50,6 +51,7 @@ const RULES: &[Comfort] = &[
     Comfort { measures: behind_seat::measures, when_smaller: false },
     Comfort { measures: in_use::measures, when_smaller: true },
     Comfort { measures: return_off_wall::measures, when_smaller: true },
+    Comfort { measures: dining_places::measures, when_smaller: false },
 ];
 
 /// What a layout gives of every rule, as laid out.

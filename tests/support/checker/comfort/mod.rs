@@ -1,5 +1,6 @@
 //! The rules of comfort, each by clipping: what a layout gives of them, and where it may give less.
 
+mod dining;
 mod look;
 mod screen;
 mod seats;
@@ -18,7 +19,7 @@ const ROUNDED: f64 = 1.0;
 const WHEN_SMALLER: [&str; 5] = ["leg_room", "between_seats", "solid_wall", "return_off_wall", "use"];
 
 /// Rules that ask something of one piece, whatever is behind it.
-const OF_ONE_PIECE: [&str; 3] = ["solid_wall", "behind_seat", "return_off_wall"];
+const OF_ONE_PIECE: [&str; 4] = ["solid_wall", "behind_seat", "return_off_wall", "dining_places"];
 
 /// What a layout gives of a rule between two things.
 pub(crate) struct Found {
@@ -99,7 +100,8 @@ pub(crate) fn all(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<F
     all.extend(screen::found(brief, ground, stands));
     all.extend(walls::solid(brief, stands));
     all.extend(walls::openings(brief, stands));
-    all.extend(walls::in_use(brief, stands));
+    all.extend(walls::in_use(ground, stands));
+    all.extend(dining::places(brief, ground, stands));
     all.extend(walls::behind(brief, ground, stands));
     all.extend(walls::returns(ground, stands));
     all

@@ -5,7 +5,7 @@ use elbowroom_model::{Brief, Clearance, ItemKind, Stance, WallItem};
 use super::look::{Look, opposite};
 use super::seats::standing;
 use super::{Found, figure, main_seat};
-use crate::support::checker::plane::{P, Polygon, add, dot, extent, left, minus, overlap, shared, unit, within};
+use crate::support::checker::plane::{P, Polygon, add, dot, extent, left, minus, overlap, shared, unit};
 use crate::support::checker::room::{Ground, xy};
 use crate::support::checker::stand::Stand;
 
@@ -47,31 +47,15 @@ pub(super) fn solid(brief: &Brief, stands: &[Stand<'_>]) -> Vec<Found> {
     all
 }
 
-/// The floor before what people use: the longest edge of a fixed thing that is free, as worked out here a second time.
-pub(super) fn in_use(brief: &Brief, stands: &[Stand<'_>]) -> Vec<Found> {
+/// The floor before what people use.
+pub(super) fn in_use(ground: &Ground, stands: &[Stand<'_>]) -> Vec<Found> {
     let mut all = Vec::new();
-    for (place, thing) in brief.room.fixed.iter().enumerate() {
-        let Some(depth) = thing.use_depth.filter(|depth| *depth > 0.0) else { continue };
-        let corners: Vec<P> = thing.corners.iter().map(|corner| xy(*corner)).collect();
-        let edges = corners.iter().zip(corners.iter().cycle().skip(1)).map(|(from, to)| (*from, *to));
-        let out = |(from, to): (P, P)| minus([0.0, 0.0], left(unit(minus(to, from))));
-        let is_free = |edge: &(P, P)| {
-            let at = add([(edge.0[0] + edge.1[0]) / 2.0, (edge.0[1] + edge.1[1]) / 2.0], out(*edge), 100.0);
-            let others = brief.room.fixed.iter().enumerate().filter(|(other, _)| *other != place);
-            let holds = |ring: Vec<P>| within(at, &ring);
-            let walls = brief.room.walls.iter().rev().map(|wall| xy(wall.start)).collect();
-            holds(walls) && !others.into_iter().any(|(_, other)| holds(other.corners.iter().map(|c| xy(*c)).collect()))
-        };
-        let length = |edge: &(P, P)| dot(minus(edge.1, edge.0), minus(edge.1, edge.0));
-        let longest =
-            edges.filter(is_free).reduce(|best, next| if length(&next) > length(&best) { next } else { best });
-        let Some(edge) = longest else { continue };
-        let by = brief.room.measured_within;
-        let face = Look::new(add(edge.0, out(edge), by), add(edge.1, out(edge), by), out(edge));
+    for used in &ground.used {
+        let face = Look::new(used.edge[0], used.edge[1], used.out);
         for stand in stands.iter().filter(|stand| !stand.is_rug()) {
             let Some(given) = face.clear(&stand.parts()) else { continue };
-            let between = vec![stand.name().to_owned(), thing.name.clone()];
-            all.push(Found { rule: "use", between, given: Some(given), short: depth - given });
+            let between = vec![stand.name().to_owned(), used.name.clone()];
+            all.push(Found { rule: "use", between, given: Some(given), short: used.depth - given });
         }
     }
     all

@@ -33,7 +33,7 @@ pub struct Place {
 
 impl Fault {
     /// The code of every fault that a scenario or table may have, sorted.
-    pub const CODES: [&str; 66] = [
+    pub const CODES: [&str; 67] = [
         "aim_beside_fixed_size",
         "aim_out_of_range",
         "bearing_out_of_range",
@@ -77,6 +77,7 @@ impl Fault {
         "range_backward",
         "run_too_short",
         "runs_counter_clockwise",
+        "screen_in_doubt",
         "several_documents",
         "sill_above_head",
         "swing_hits_wall",

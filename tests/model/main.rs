@@ -9,6 +9,7 @@ mod names;
 mod pieces;
 mod places;
 mod plain_room;
+mod plausible;
 mod reading;
 mod refusals;
 mod registry;

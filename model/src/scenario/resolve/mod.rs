@@ -9,6 +9,7 @@ pub(in crate::scenario) mod names;
 mod outline;
 mod pieces;
 mod places;
+mod plausible;
 mod rules;
 mod sizes;
 
@@ -48,6 +49,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let room = room(document, &names, within, walls, &rules, &mut report);
     let mut pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
+    plausible::tell(document, &names, tables, &mut report);
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
         way_in::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)

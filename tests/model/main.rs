@@ -19,3 +19,4 @@ mod settings;
 mod stands;
 mod told;
 mod way;
+mod words;

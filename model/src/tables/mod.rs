@@ -8,6 +8,7 @@ mod composition;
 mod file;
 mod fixtures;
 mod plausible;
+mod words;
 
 use std::sync::LazyLock;
 
@@ -26,6 +27,7 @@ pub use composition::price;
 pub use file::{Profile, TableFile, Tag};
 pub use fixtures::{FixtureUse, fixture_use};
 pub use plausible::{Built, built};
+pub(crate) use words::{Meaning, meaning};
 
 const SIZES: &str = include_str!("../../data/sizes.yaml");
 const CLEARANCES: &str = include_str!("../../data/clearances.yaml");

@@ -1,5 +1,6 @@
 //! What the walls hold.
 
+use super::entrances;
 use super::names::Names;
 use super::outline;
 use crate::length::Measure;
@@ -60,11 +61,7 @@ impl Items<'_> {
             check::items::on_its_wall(item, &wall, at, report)
         });
         check::items::tell_overlaps(&found, &self.names.walls, report);
-        if !found.iter().any(|(item, _)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance)) {
-            report.notice(
-                "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out.",
-            );
-        }
+        entrances::settle(&mut found, report);
         found
     }
 

@@ -3,6 +3,7 @@
 
 mod aims;
 mod diagonals;
+mod entrances;
 mod fixed;
 mod items;
 pub(in crate::scenario) mod names;

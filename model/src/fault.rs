@@ -78,6 +78,7 @@ impl Fault {
         "range_backward",
         "run_too_short",
         "runs_counter_clockwise",
+        "screen_in_doubt",
         "several_documents",
         "sill_above_head",
         "swing_hits_wall",

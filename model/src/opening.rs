@@ -171,4 +171,13 @@ impl ItemKind {
             Self::Window(_) | Self::Radiator(_) | Self::Fireplace(_) | Self::Socket(_) => None,
         }
     }
+
+    /// The same, to change it.
+    pub fn leads_to_mut(&mut self) -> Option<&mut LeadsTo> {
+        match self {
+            Self::Door(door) => Some(&mut door.leads_to),
+            Self::Opening(opening) => Some(&mut opening.leads_to),
+            Self::Window(_) | Self::Radiator(_) | Self::Fireplace(_) | Self::Socket(_) => None,
+        }
+    }
 }

@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::Deserialize;
 
-use super::{Extent, LengthError, bare, parse, parse_extent};
+use super::{Extent, LengthError, bare, own_unit, parse, parse_extent};
 use crate::unit::Unit;
 
 /// A length as written.
@@ -38,6 +38,15 @@ impl Measure {
         match self {
             Self::Number(number) => bare(*number, units).map(Extent::One),
             Self::Text(text) => parse_extent(text, units),
+        }
+    }
+
+    /// The unit that it names itself; `None`: it is in the file's.
+    #[must_use]
+    pub fn own_unit(&self) -> Option<Unit> {
+        match self {
+            Self::Number(_) => None,
+            Self::Text(text) => own_unit(text),
         }
     }
 

@@ -75,6 +75,12 @@ pub fn parse_extent(text: &str, units: Unit) -> Result<Extent, LengthError> {
     Ok(Extent::Between { least, most })
 }
 
+/// The unit that the last number of `text` has of its own; `None` where it has none or is none.
+pub(crate) fn own_unit(text: &str) -> Option<Unit> {
+    let last = text.rsplit("..").find(|end| !end.trim().is_empty())?;
+    Quantity::of(last).ok()?.unit()
+}
+
 /// A number that came without a unit, mm.
 ///
 /// # Errors

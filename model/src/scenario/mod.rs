@@ -8,6 +8,7 @@ mod document;
 mod resolve;
 mod setting;
 mod tolerance;
+mod words;
 
 use std::sync::LazyLock;
 
@@ -49,10 +50,11 @@ pub fn read(text: &str, table: Option<&str>) -> Result<Brief, Vec<Fault>> {
 pub fn read_set(text: &str, table: Option<&str>, settings: &[String]) -> Result<Brief, Vec<Fault>> {
     let tables = Tables::with(table)?;
     let mut tree = Node::read(text).map_err(|fault| vec![*fault])?;
-    let mut faults = Vec::new();
+    let (mut faults, mut told) = (Vec::new(), words::put_right(&mut tree));
     for setting in settings {
         faults.extend(setting::apply(&mut tree, setting, SCHEMA.as_value()).err().map(|fault| *fault));
     }
+    told.extend(words::put_right(&mut tree));
     let (tree, more) = shape::hold_to(tree, SCHEMA.as_value());
     faults.extend(more);
     let document: Document = match typed::typed(&tree) {
@@ -66,7 +68,8 @@ pub fn read_set(text: &str, table: Option<&str>, settings: &[String]) -> Result<
     faults.dedup();
     match brief {
         Some(mut brief) if faults.is_empty() => {
-            brief.notices.splice(0..0, settings.iter().map(|setting| Notice(setting::notice(setting))));
+            let told = settings.iter().map(|setting| setting::notice(setting)).chain(told);
+            brief.notices.splice(0..0, told.map(Notice));
             Ok(brief)
         }
         _ => Err(faults),

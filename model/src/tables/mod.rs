@@ -7,6 +7,8 @@ mod bases;
 mod composition;
 mod file;
 mod fixtures;
+mod plausible;
+mod words;
 
 use std::sync::LazyLock;
 
@@ -24,6 +26,8 @@ pub use bases::basis;
 pub use composition::price;
 pub use file::{Profile, TableFile, Tag};
 pub use fixtures::{FixtureUse, fixture_use};
+pub use plausible::{Built, built};
+pub(crate) use words::{Meaning, meaning};
 
 const SIZES: &str = include_str!("../../data/sizes.yaml");
 const CLEARANCES: &str = include_str!("../../data/clearances.yaml");

@@ -42,6 +42,12 @@ pub(super) fn cases() -> Vec<Case> {
             "above 0",
         ),
         case(
+            changed(&[("kind: coffee-table", "kind: media-unit, screen: 43")]),
+            ("screen_in_doubt", 18, Some("media unit")),
+            &["media unit", "43 cm (16.93 in)"],
+            "`43 in` if it is 43 inches",
+        ),
+        case(
             with("clearances: { passage: -2 }\n"),
             ("not_positive", 19, Some("clearances")),
             &["`passage`", "-2"],

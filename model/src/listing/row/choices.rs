@@ -7,6 +7,7 @@ use crate::listing::grid::GridRow;
 use crate::nearest::nearest;
 use crate::piece::Hand;
 use crate::quote::{is_control, quoted};
+use crate::tables::{Meaning, meaning};
 
 /// Longest name of a piece, characters.
 const LONGEST_NAME: usize = 120;
@@ -15,10 +16,16 @@ impl Reading<'_> {
     pub(super) fn kind(&mut self, row: &GridRow) -> Option<PieceKind> {
         let word = self.usual(row, Column::Kind).to_owned();
         let plain = word.to_lowercase().replace([' ', '_'], "-");
-        let found = plain.parse::<PieceKind>().ok();
+        let keys = PieceKind::ALL.iter().map(|kind| kind.key());
+        let meant = meaning(&word, keys);
+        let found = plain.parse::<PieceKind>().ok().or_else(|| match &meant {
+            Some(Meaning::Same { means }) => means.parse().ok(),
+            _ => None,
+        });
         if found.is_none() && self.places.contains_key(&Which::Usual(Column::Kind)) {
             let keys: Vec<&str> = PieceKind::ALL.iter().map(|kind| kind.key()).collect();
-            let remedy = match nearest(&plain, keys.iter().copied()) {
+            let near = meant.as_ref().map(Meaning::kind).or_else(|| nearest(&plain, keys.iter().copied()));
+            let remedy = match near {
                 Some(near) => format!("Did you mean `{near}`?"),
                 None => format!("Kinds are {}.", keys.join(", ")),
             };

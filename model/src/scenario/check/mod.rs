@@ -4,5 +4,6 @@ pub(super) mod fixed;
 pub(super) mod items;
 pub(super) mod limits;
 pub(super) mod places;
+pub(super) mod plausible;
 pub(super) mod swing;
 pub(super) mod walls;

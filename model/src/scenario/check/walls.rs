@@ -1,5 +1,6 @@
 //! Walls: corners, closing, crossing, direction, area.
 
+use super::plausible;
 use crate::point::Point;
 use crate::report::Report;
 use crate::ring;
@@ -10,10 +11,16 @@ use crate::survey::compass::{Closed, MOST_SPREAD};
 use crate::survey::simple::crossings;
 use crate::survey::tolerance::TOUCHING;
 use crate::survey::trace;
+use crate::tables::Built;
+use crate::unit::Unit;
 use crate::yaml::Trail;
 
 /// Least and most area of a room, mm2.
 const AREAS: (f64, f64) = (2e6, 400e6);
+/// The side of a square as large as living rooms are, 8 to 50 m2, mm (common practice, no source).
+const LIVING_ROOM: Built = Built { least: 2828.0, most: 7071.0 };
+/// A room larger than three times the most of those is told, mm2.
+const IMPLAUSIBLE: f64 = 150e6;
 /// Corners may miss their sum by this, degrees.
 const MOST_CORNER_MISFIT: f64 = 3.0;
 fn wall_at(place: usize) -> Trail {
@@ -169,10 +176,26 @@ fn tell_direction_and_area(walls: &[Wall], report: &mut Report<'_>) {
     if area < least * (1.0 - AT_LIMIT) {
         let message =
             format!("The room has {metres:.2} m2, {:.2} less than the 2 m2 it must have.", (least - area) / 1e6);
-        report.add(&at, "too_small", "", message, "Check the unit: is `units` what the lengths are in?".to_owned());
+        report.add(&at, "too_small", "", message, check_units(area, report.units()));
     } else if area > most * (1.0 + AT_LIMIT) {
         let message =
             format!("The room has {metres:.1} m2, {:.1} more than the 400 m2 it may have.", (area - most) / 1e6);
-        report.add(&at, "too_large", "", message, "Check the unit: is `units` what the lengths are in?".to_owned());
+        report.add(&at, "too_large", "", message, check_units(area, report.units()));
+    } else if area > IMPLAUSIBLE
+        && let Some(unit) = plausible::likely_unit(area.sqrt(), report.units(), LIVING_ROOM)
+    {
+        let as_that = plausible::read_as(area.sqrt(), report.units(), unit).powi(2) / 1e6;
+        report.notice(format!(
+            "The room has {metres:.0} m2, and living rooms have 8 to 50 m2: is the file in {unit}? The room would then have {as_that:.1} m2.",
+            unit = unit.key()
+        ));
     }
+}
+
+/// What to do where the area is no room's.
+fn check_units(area: f64, units: Unit) -> String {
+    let check = "Check the unit: is `units` what the lengths are in?";
+    let Some(unit) = plausible::likely_unit(area.sqrt(), units, LIVING_ROOM) else { return check.to_owned() };
+    let metres = plausible::read_as(area.sqrt(), units, unit).powi(2) / 1e6;
+    format!("{check} In {} the room would have {metres:.1} m2.", unit.key())
 }

@@ -1,5 +1,6 @@
 //! What the walls hold.
 
+use super::entrances;
 use super::names::Names;
 use super::outline;
 use crate::length::Measure;
@@ -12,11 +13,13 @@ use crate::room::{Survey, Wall, WallId, WallItem};
 use crate::rules::{Clearance, Rules};
 use crate::scenario::check;
 use crate::scenario::check::items::Measured;
+use crate::scenario::check::plausible::is_far_off;
 use crate::scenario::document::{
     CarriesRow, Document, DoorRow, FireplaceRow, HingeRow, ItemRow, OpeningRow, RadiatorRow, StanceRow, SwingsRow,
     ViewRow, WindowRow,
 };
 use crate::scenario::tolerance::TOUCHING;
+use crate::tables::built;
 use crate::yaml::Trail;
 
 /// Sill of a window that is not measured, mm.
@@ -58,11 +61,7 @@ impl Items<'_> {
             check::items::on_its_wall(item, &wall, at, report)
         });
         check::items::tell_overlaps(&found, &self.names.walls, report);
-        if !found.iter().any(|(item, _)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance)) {
-            report.notice(
-                "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out.",
-            );
-        }
+        entrances::settle(&mut found, report);
         found
     }
 
@@ -81,7 +80,9 @@ impl Items<'_> {
 
     fn window(&self, row: &WindowRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
         let sill = read.or(&row.sill, "sill", Taken::FromZero, SILL);
-        let default = self.ceiling.map_or(HEAD, |ceiling| ceiling.min(HEAD));
+        // A ceiling that no room has is told by itself, and says nothing of windows.
+        let is_one = |ceiling: &f64| !built("room", "ceiling").is_some_and(|built| is_far_off(*ceiling, built));
+        let default = self.ceiling.filter(is_one).map_or(HEAD, |ceiling| ceiling.min(HEAD));
         let head = read.or(&row.head, "head", Taken::AboveZero, default);
         let (sill, head) = (sill?, head?);
         if !check::items::sill_below_head(read.name, sill, head, read.at, read.report) {

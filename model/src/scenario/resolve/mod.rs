@@ -5,12 +5,14 @@ mod aims;
 mod at_seats;
 mod diagonals;
 mod dining;
+mod entrances;
 mod fixed;
 mod items;
 pub(in crate::scenario) mod names;
 mod outline;
 mod pieces;
 mod places;
+mod plausible;
 mod rules;
 mod sizes;
 
@@ -52,6 +54,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     at_seats::resolve(document, &names, &mut pieces, &mut report);
     dining::tell(&pieces, &rules, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
+    plausible::tell(document, &names, tables, &mut report);
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
         way_in::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)

@@ -7,7 +7,7 @@ mod words;
 use serde_json::Value;
 
 use self::spot::{Spot, nth, spot_of};
-use self::words::{did_you_mean, found_words, lower_first, sentence, shown, type_words};
+use self::words::{did_you_mean, found_words, kind_meant, lower_first, sentence, shown, type_words};
 use super::tree::{Entry, Node, NodeValue};
 use crate::fault::{Fault, Place};
 use crate::keyed::keys_of;
@@ -113,7 +113,8 @@ impl<'a> Holder<'a> {
         let what = if spot.key == "units" { "unit of length" } else { &spot.key };
         let message = format!("`{}`, given for {}, is no known {what}.", quoted(text), spot.of());
         let unit = (code == "unknown_unit").then(|| nearest_unit(text)).flatten();
-        let remedy = unit.map_or_else(|| did_you_mean(text, &known), |unit| format!("Did you mean `{unit}`?"));
+        let near = || if code == "unknown_kind" { kind_meant(text, &known) } else { did_you_mean(text, &known) };
+        let remedy = unit.map_or_else(near, |unit| format!("Did you mean `{unit}`?"));
         self.fault(code, spot, node.place, message, remedy);
         None
     }

@@ -2,11 +2,21 @@
 
 use crate::nearest::nearest;
 use crate::quote::quoted;
+use crate::tables::{Meaning, meaning};
 use crate::yaml::tree::NodeValue;
 
 pub(super) fn did_you_mean(word: &str, known: &[String]) -> String {
     let all = || format!("Known here: {}.", known.join(", "));
     nearest(word, known.iter().map(String::as_str)).map_or_else(all, |near| format!("Did you mean `{near}`?"))
+}
+
+/// The kind that another word for one comes near, and what to give besides.
+pub(super) fn kind_meant(word: &str, known: &[String]) -> String {
+    match meaning(word, known.iter().map(String::as_str)) {
+        Some(Meaning::Like { like, but }) => format!("Did you mean `{like}`? {}.", sentence(&but)),
+        Some(Meaning::Same { means }) => format!("Did you mean `{means}`?"),
+        None => did_you_mean(word, known),
+    }
 }
 
 pub(super) fn type_words(name: &str) -> &'static str {

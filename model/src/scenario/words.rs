@@ -1,0 +1,44 @@
+//! Other words for kinds, put right in the tree before it is held to the schema.
+
+use crate::kind::PieceKind;
+use crate::quote::quoted;
+use crate::tables::{Meaning, meaning};
+use crate::yaml::{Node, NodeValue};
+
+/// Kinds of what a wall holds, as files write them.
+const ITEM_KINDS: [&str; 6] = ["window", "door", "opening", "radiator", "fireplace", "socket"];
+
+/// Writes the kind that is meant where the tree has another word for it; what must be told of that, each word once.
+pub(super) fn put_right(tree: &mut Node) -> Vec<String> {
+    let mut told = Vec::new();
+    let pieces = under(tree, "pieces");
+    pieces.into_iter().for_each(|piece| put_one_right(piece, PieceKind::ALL.iter().map(|kind| kind.key()), &mut told));
+    for wall in under(tree, "walls") {
+        under(wall, "holds").into_iter().for_each(|item| put_one_right(item, ITEM_KINDS.into_iter(), &mut told));
+    }
+    told
+}
+
+/// The entries of the list that `node` has under `key`.
+fn under<'a>(node: &'a mut Node, key: &str) -> Vec<&'a mut Node> {
+    match value_of(node, key).map(|node| &mut node.value) {
+        Some(NodeValue::List(items)) => items.iter_mut().collect(),
+        _ => Vec::new(),
+    }
+}
+
+fn value_of<'a>(node: &'a mut Node, key: &str) -> Option<&'a mut Node> {
+    let NodeValue::Map(entries) = &mut node.value else { return None };
+    entries.iter_mut().find(|entry| entry.key == key).map(|entry| &mut entry.node)
+}
+
+fn put_one_right<'a>(row: &mut Node, kinds: impl Iterator<Item = &'a str> + Clone, told: &mut Vec<String>) {
+    let Some(NodeValue::Text(word)) = value_of(row, "kind").map(|node| &mut node.value) else { return };
+    if let Some(Meaning::Same { means }) = meaning(word, kinds) {
+        let notice = format!("`{}` is read as the kind {means}.", quoted(word));
+        if !told.contains(&notice) {
+            told.push(notice);
+        }
+        *word = means;
+    }
+}

@@ -33,7 +33,7 @@ pub struct Place {
 
 impl Fault {
     /// The code of every fault that a scenario or table may have, sorted.
-    pub const CODES: [&str; 67] = [
+    pub const CODES: &[&str] = &[
         "aim_beside_fixed_size",
         "aim_out_of_range",
         "bearing_out_of_range",

@@ -73,7 +73,7 @@ fn every_code_that_a_scenario_can_have_is_shown_above() {
     let beside = ["not_a_setting", "unknown_setting", "not_a_choice", "unknown_choice"];
     let elsewhere = ["weight_out_of_range", "not_understood", "no_outline_fits"].into_iter().chain(beside);
     let shown: BTreeSet<&str> = cases().iter().map(|case| case.code).chain(elsewhere).collect();
-    let listed: BTreeSet<&str> = elbowroom_model::Fault::CODES.into_iter().collect();
+    let listed: BTreeSet<&str> = elbowroom_model::Fault::CODES.iter().copied().collect();
     assert_eq!(shown, listed);
 }
 

@@ -2,11 +2,13 @@
 
 use std::borrow::Cow;
 
+use elbowroom_model::Term;
+
 use crate::answer::{Eased, thousandth};
 use crate::arrangement::Arrangement;
 use crate::candidate::Candidate;
-use crate::composition::TermCost;
-use crate::criteria::{self, Judgement, LayoutInRoom};
+use crate::composition::{TermCost, dearest_first};
+use crate::criteria::{self, Judgement, LayoutInRoom, Walkers};
 use crate::refusal::{Refusal, Why};
 use crate::routes::{Floor, Route};
 use crate::search::{self, Found, RoomContext, Searched, Tally};
@@ -86,7 +88,7 @@ impl<'a> Attempts<'_, 'a> {
         let refund = if short.is_empty() { plan.found.paid_for_easing(&self.room.variables) } else { 0.0 };
         let eased = short.into_iter().map(Eased::from).collect();
         let (judgements, walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
-        plan.found.take_terms(walkers);
+        take_walkers(&mut plan.found.composition, walkers);
         Ok(Candidate {
             arrangement: Cow::Borrowed(arrangement),
             plan: plan.found,
@@ -115,7 +117,7 @@ impl<'a> Attempts<'_, 'a> {
     }
 
     /// How a plan is judged, and the terms that walkers decide.
-    fn judged(&self, arrangement: &Arrangement, plan: &Walked) -> (Vec<Judgement>, Vec<TermCost>) {
+    fn judged(&self, arrangement: &Arrangement, plan: &Walked) -> (Vec<Judgement>, Walkers) {
         let in_room = LayoutInRoom {
             brief: self.room.brief,
             site: self.room.site,
@@ -129,6 +131,13 @@ impl<'a> Attempts<'_, 'a> {
         judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
         (judgements, walkers)
     }
+}
+
+/// Adds what walkers make of a plan to what it is told to cost: floor behind the main seat that they use is not lost.
+fn take_walkers(told: &mut Vec<TermCost>, walkers: Walkers) {
+    told.retain(|term| !(walkers.pass_behind && term.term == Term::FloorBehind));
+    told.extend(walkers.terms);
+    dearest_first(told);
 }
 
 /// What was found with every size let out that can still grow with all else as it is.

@@ -1,7 +1,5 @@
 //! What several criteria ask of one layout, worked out once.
 
-use std::cell::OnceCell;
-
 use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
 
 use super::layout_in_room::LayoutInRoom;
@@ -12,7 +10,6 @@ use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye, seat_places};
 use super::sight::{Barriers, Eye, Seen, Target, seen};
 use super::walk_line::walk_line;
 use super::walked_floor::{WalkedFloor, walked_floor};
-use super::walkers;
 use crate::composition::TermCost;
 use crate::layout::Placed;
 use crate::routes::{End, Route};
@@ -25,9 +22,18 @@ pub(super) struct CriteriaContext<'a> {
     pub(super) barriers: Barriers,
     /// The line one walks on each main route, in the order of the routes; `None` for a lesser one.
     lines: Vec<Option<Vec<Point>>>,
-    walked_floor: OnceCell<WalkedFloor>,
-    /// What walkers make of it.
-    walkers: OnceCell<Vec<TermCost>>,
+    pub(super) walked_floor: WalkedFloor,
+    /// What walkers make of it, once that was looked at.
+    pub(super) walkers: Walkers,
+}
+
+/// What walkers make of a layout.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Walkers {
+    /// Terms that cost it something.
+    pub(crate) terms: Vec<TermCost>,
+    /// A main way uses the floor behind the main seat, so that it is not lost.
+    pub(crate) pass_behind: bool,
 }
 
 /// The seats that stand.
@@ -50,7 +56,7 @@ impl<'a> CriteriaContext<'a> {
         let LayoutInRoom { brief, site, layout, .. } = *in_room;
         let barriers = Barriers::new(&brief.room.outline(), obstacles(brief, site, layout));
         let lines = in_room.routes.iter().map(|route| line_of(in_room, route)).collect();
-        let (walked_floor, walkers) = (OnceCell::new(), OnceCell::new());
+        let (walked_floor, walkers) = (walked_floor(in_room), Walkers::default());
         Self { in_room: *in_room, group: Group::of(in_room), barriers, lines, walked_floor, walkers }
     }
 
@@ -68,11 +74,7 @@ impl<'a> CriteriaContext<'a> {
         &self,
         is_such: fn(PieceKind) -> bool,
     ) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + Clone + use<'a> {
-        let brief = self.in_room.brief;
-        let standing = self.in_room.layout.placed.iter();
-        standing
-            .filter_map(|placed| Some((brief.piece(placed.piece)?, placed)))
-            .filter(move |(piece, _)| is_such(piece.kind))
+        self.in_room.placed(is_such)
     }
 
     /// The line one walks on a main route; `None` for a lesser one.
@@ -83,16 +85,6 @@ impl<'a> CriteriaContext<'a> {
     /// The main routes with the line one walks on each.
     pub(super) fn main_lines(&self) -> impl Iterator<Item = (&'a Route, &[Point])> {
         self.in_room.routes.iter().zip(&self.lines).filter_map(|(route, line)| Some((route, line.as_deref()?)))
-    }
-
-    /// How much of the floor one walks to; worked out when first asked.
-    pub(super) fn walked_floor(&self) -> &WalkedFloor {
-        self.walked_floor.get_or_init(|| walked_floor(self))
-    }
-
-    /// What walkers make of the layout, priced; worked out when first asked.
-    pub(super) fn walkers(&self) -> &[TermCost] {
-        self.walkers.get_or_init(|| walkers::terms(self))
     }
 
     /// What the sitter at `place` sees of `target` before them.

@@ -11,10 +11,9 @@
 use elbowroom_model::{Brief, Criterion};
 
 use criteria_context::CriteriaContext;
+pub(crate) use criteria_context::Walkers;
 use judged::Judged;
 use yardstick::Yardstick;
-
-use crate::composition::TermCost;
 
 pub mod across;
 mod across_group;
@@ -160,10 +159,11 @@ pub fn judge(in_room: &LayoutInRoom) -> Vec<Judgement> {
 }
 
 /// The same, and what walkers make of the layout: terms of composition that the search does not weigh.
-pub(crate) fn judge_with_walkers(in_room: &LayoutInRoom) -> (Vec<Judgement>, Vec<TermCost>) {
-    let context = CriteriaContext::of(in_room);
+pub(crate) fn judge_with_walkers(in_room: &LayoutInRoom) -> (Vec<Judgement>, Walkers) {
+    let mut context = CriteriaContext::of(in_room);
+    context.walkers = walkers::walkers(&context);
     let by = |criterion| (yardstick(criterion).judge)(criterion, &context).ok();
-    (Criterion::ALL.iter().copied().filter_map(by).collect(), context.walkers().to_vec())
+    (Criterion::ALL.iter().copied().filter_map(by).collect(), context.walkers.clone())
 }
 
 /// Which criteria do not apply to this brief, and why.

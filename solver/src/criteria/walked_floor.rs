@@ -7,8 +7,8 @@
 
 use elbowroom_model::{Brief, Clearance, PieceId, Point};
 
-use super::criteria_context::CriteriaContext;
 use super::grid::Grid;
+use super::layout_in_room::LayoutInRoom;
 use super::on_wall::{OnWall, entrances};
 use super::one_or_more::OneOrMore;
 use super::places::Places;
@@ -40,11 +40,11 @@ impl WalkedFloor {
 }
 
 /// How much of the free floor one walks to in a layout and in the empty room.
-pub(super) fn walked_floor(context: &CriteriaContext) -> WalkedFloor {
-    let walker = Walker::of(context.brief());
+pub(super) fn walked_floor(in_room: &LayoutInRoom) -> WalkedFloor {
+    let walker = Walker::of(in_room.brief);
     let on_grid = |shape: &Convex| walker.grid.shape(shape);
-    let bodies: Vec<Convex> = context.in_room.site.bodies.iter().map(|body| on_grid(&body.shape)).collect();
-    let stands = context.placed(|kind| !kind.is_flat()).map(|(_, placed)| placed);
+    let bodies: Vec<Convex> = in_room.site.bodies.iter().map(|body| on_grid(&body.shape)).collect();
+    let stands = in_room.placed(|kind| !kind.is_flat()).map(|(_, placed)| placed);
     let parts = stands.clone().flat_map(Placed::parts);
     let all: Vec<Convex> = parts.map(|part| on_grid(&part)).chain(bodies.iter().cloned()).collect();
     let (now, empty) = (walker.among(&all), walker.among(&bodies));

@@ -6,17 +6,20 @@
 use elbowroom_model::{Clearance, Point, Stands, Term, tables};
 
 use super::across_group::{Through, through_group};
-use super::criteria_context::CriteriaContext;
+use super::criteria_context::{CriteriaContext, Walkers};
 use crate::composition::TermCost;
 use crate::geometry::{Segment, gap_to_segment};
+use crate::layout::Placed;
 use crate::rules::With;
 
-/// What walkers make of a plan: each term that costs something.
-pub(super) fn terms(context: &CriteriaContext) -> Vec<TermCost> {
-    let mut found = ways_across(context);
-    found.extend(small_by_ways(context));
-    found.extend(cut_off(context));
-    found
+/// What walkers make of a plan.
+pub(super) fn walkers(context: &CriteriaContext) -> Walkers {
+    let mut terms = ways_across(context);
+    terms.extend(small_by_ways(context));
+    terms.extend(cut_off(context));
+    let main = context.group.as_ref().map(|group| group.main);
+    let pass_behind = main.is_some_and(|main| context.main_lines().any(|(_, line)| passes_behind(main, line)));
+    Walkers { terms, pass_behind }
 }
 
 /// Each main way that cuts through the group, where it does so most.
@@ -51,7 +54,18 @@ fn small_by_ways(context: &CriteriaContext) -> Vec<TermCost> {
 /// Floor that one cannot walk to, told of what stands nearest to it.
 fn cut_off(context: &CriteriaContext) -> Option<TermCost> {
     let price = tables::price(Term::CutOff);
-    let floor = context.walked_floor();
+    let floor = &context.walked_floor;
     let piece = floor.cut_off_by.filter(|_| floor.cut_off > price.free)?;
     Some(TermCost { term: Term::CutOff, piece, with: With::Itself, off: floor.cut_off - price.free, cost: price.flat })
+}
+
+/// Whether a line passes square behind the middle of the main seat's back.
+pub(super) fn passes_behind(seat: &Placed, line: &[Point]) -> bool {
+    let from = seat.back_middle();
+    line.windows(2).any(|leg| {
+        let side = |point: Point| (point - from).dot(seat.left());
+        let (first, last) = (side(leg[0]), side(leg[1]));
+        let met = || leg[0] + (leg[1] - leg[0]) * (first / (first - last));
+        first * last < 0.0 && (met() - from).dot(seat.facing) < 0.0
+    })
 }

@@ -13,9 +13,9 @@ use super::judged::{Absent, FigureUnit, Judged, Missing};
 use super::on_wall::{OnWall, entrances};
 use super::one_or_more::OneOrMore;
 use super::walked_floor::WalkedFloor;
+use super::walkers::passes_behind;
 use super::yardstick::Yardstick;
 use crate::best_by;
-use crate::layout::Placed;
 use crate::routes::{End, Route};
 
 /// Width over what is needed, to score (ours, no source): just enough is fair, half as much again is full.
@@ -124,7 +124,7 @@ impl Yardstick for Ways {
         let cut = mean(walks.iter().filter(|walk| walk.is_main()).map(Walk::cut)).unwrap_or(0.0);
         let tightest = walks.best_by(|walk| -walk.room());
         let Route { width, needs, .. } = *tightest.route;
-        let floor = *context.walked_floor();
+        let floor = context.walked_floor;
         let finding = WaysFinding {
             tightest: Tightest { ends: tightest.ends(), width, needs },
             detour: detour(&walks),
@@ -212,15 +212,4 @@ fn end_of(context: &CriteriaContext, end: End) -> Option<Point> {
             Some((left + right) * 0.5)
         }
     }
-}
-
-/// Whether a line passes square behind the middle of the main seat's back.
-fn passes_behind(seat: &Placed, line: &[Point]) -> bool {
-    let from = seat.back_middle();
-    line.windows(2).any(|leg| {
-        let side = |point: Point| (point - from).dot(seat.left());
-        let (first, last) = (side(leg[0]), side(leg[1]));
-        let met = || leg[0] + (leg[1] - leg[0]) * (first / (first - last));
-        first * last < 0.0 && (met() - from).dot(seat.facing) < 0.0
-    })
 }

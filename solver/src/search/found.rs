@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::tally::Tally;
 use super::tolerance::{PLAN_PROVEN_SHARE, PLAN_PROVEN_WITHIN, PROVEN_WITHIN};
-use crate::composition::{TermCost, dearest_first};
+use crate::composition::TermCost;
 use crate::layout::Layout;
 use crate::program::Row;
 use crate::rules::comfort::EASED;
@@ -34,12 +34,6 @@ impl Found {
     pub(crate) fn paid_for_easing(&self, variables: &Variables) -> f64 {
         let lacking = variables.pieces.iter().map(|piece| self.value(piece.terms[CostSlot::Eased]));
         EASED * self.eased.len() as f64 + lacking.sum::<f64>()
-    }
-
-    /// Adds terms that the search does not weigh to what the plan is told to cost.
-    pub(crate) fn take_terms(&mut self, terms: Vec<TermCost>) {
-        self.composition.extend(terms);
-        dearest_first(&mut self.composition);
     }
 
     /// A variable at the layout.

@@ -46,7 +46,7 @@ mod tests {
     #[test]
     fn ways_say_which_is_tightest_how_the_main_ones_pass_the_group_and_what_floor_they_reach() {
         let ends = Ends { from: End::Item(HALL), to: End::Item(DINING) };
-        let floor = WalkedFloor { now: 0.842, when_empty: 0.996 };
+        let floor = WalkedFloor { now: 0.842, when_empty: 0.996, cut_off: 0.0, cut_off_by: None };
         let ways = |past_group, detour| {
             let tightest = Tightest { ends, width: 958.0, needs: 914.4 };
             told(Finding::Ways(WaysFinding { tightest, detour, past_group, floor }))

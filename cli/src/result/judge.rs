@@ -118,7 +118,7 @@ impl<'a> JudgeResult<'a> {
         Self {
             format: FORMAT,
             name: &brief.room.name,
-            title: title(brief, &room.choices),
+            title: title(brief, room),
             main_seat: brief.piece_name(room.main_seat),
             broken: room.broken.iter().map(|breach| BrokenResult::of(brief, breach)).collect(),
             score: room.score,
@@ -164,7 +164,7 @@ impl CriterionAsItStands {
 impl<'a> FirstResult<'a> {
     fn of(brief: &'a Brief, option: &'a RankedOption, now: f64) -> Self {
         let gain = thousandth(option.score - now);
-        Self { key: &option.key, title: title(brief, &option.choices), score: option.score, gain }
+        Self { key: &option.key, title: title(brief, option), score: option.score, gain }
     }
 }
 

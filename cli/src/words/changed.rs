@@ -3,7 +3,7 @@
 use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::comparison::Changed;
 
-use super::answer::title;
+use super::answer::{title, title_within};
 
 /// Label: how many options fit.
 pub(crate) const OPTIONS: &str = "Options";
@@ -40,12 +40,13 @@ pub(crate) fn titles(titles: &[String], more: usize) -> String {
 
 /// What is first now.
 pub(crate) fn first(now: &Answer, changed: &Changed<'_>) -> String {
-    let title = |option: &RankedOption| title(&now.brief, &option.choices);
+    let now_answer = now;
+    let title = |option: &RankedOption| title(&now.brief, option);
     match changed.first {
         [_, None] => "nothing fits now".to_owned(),
         [None, Some(now)] => format!("{}, score {:.0}; before, nothing fitted", title(now), now.score),
         [Some(before), Some(now)] if before.key == now.key => {
-            format!("stays {}, {}", title(now), score(before.score, now.score))
+            format!("stays {}, {}", title_within(&now_answer.brief, now), score(before.score, now.score))
         }
         [Some(_), Some(now)] => match changed.was {
             Some(was) => format!("{}, {}; it was option {}", title(now), score(was.score, now.score), was.rank),
@@ -61,12 +62,12 @@ pub(crate) fn former(answer: &Answer, changed: &Changed<'_>) -> Option<String> {
         Some(former) => {
             format!(
                 "{}, first before, is option {} now, {}",
-                title(&answer.brief, &before.choices),
+                title(&answer.brief, before),
                 former.rank,
                 score(before.score, former.score)
             )
         }
-        None => format!("{}, first before, does not fit now", title(&answer.brief, &before.choices)),
+        None => format!("{}, first before, does not fit now", title(&answer.brief, before)),
     })
 }
 

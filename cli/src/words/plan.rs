@@ -67,7 +67,7 @@ pub(crate) fn way(brief: &Brief, letter: &str, route: &Route, width: &str, needs
 
 /// What the drawing is, for whoever cannot see it.
 pub(crate) fn title(brief: &Brief, option: &RankedOption) -> String {
-    format!("Plan of {}, option {}: {}", brief.room.name, option.rank, answer::title(brief, &option.choices))
+    format!("Plan of {}, option {}: {}", brief.room.name, option.rank, answer::title(brief, option))
 }
 
 /// What it shows, for whoever cannot see it.

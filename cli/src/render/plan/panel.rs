@@ -83,7 +83,7 @@ impl Panel {
         let (answer, option) = (about.shown.answer, about.shown.option);
         panel.words(&answer.brief.room.name, 4.2, Weight::Bold);
         panel.words(&words::option(option, answer.options.len()), 3.0, Weight::Bold);
-        panel.words(&said::title(&answer.brief, &option.choices), 3.0, Weight::Book);
+        panel.words(&said::title(&answer.brief, option), 3.0, Weight::Book);
         panel.print(&words::scale(about.scale, about.paper, about.shown.unit()));
         panel
     }

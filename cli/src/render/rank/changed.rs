@@ -26,7 +26,7 @@ pub(crate) fn text(set: &[String], before: &Answer, now: &Answer, look: Look) ->
     for (label, options, of) in [(words::GAINED, &changed.gained, now), (words::LOST, &changed.lost, before)] {
         if !options.is_empty() {
             let titles: Vec<String> =
-                options.iter().take(TITLES).map(|option| title(&of.brief, &option.choices)).collect();
+                options.iter().take(TITLES).map(|option| title(&of.brief, *option)).collect();
             page.labelled(3, label, HANG, &words::titles(&titles, options.len() - titles.len()));
         }
     }

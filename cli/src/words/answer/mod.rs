@@ -11,8 +11,9 @@ mod left_out;
 mod notice;
 mod refusal;
 mod remedy;
+mod second_seats;
+mod title;
 
-pub(crate) use arrangement::title;
 pub(crate) use breach::broken;
 pub(crate) use cause::holding;
 pub(crate) use caution::caution;
@@ -23,3 +24,4 @@ pub(crate) use left_out::left_out;
 pub(crate) use notice::notices;
 pub(crate) use refusal::refusal;
 pub(crate) use remedy::{lever, remedies, remedy};
+pub(crate) use title::{title, title_within};

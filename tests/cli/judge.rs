@@ -85,10 +85,14 @@ fn what_has_no_place_is_named_with_the_remedy() {
     let ended = judge("  - { kind: sofa, place: { wall: north, from: 150 } }\n  - { kind: coffee-table }\n", &[]);
     assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""));
     assert!(
-        ended.stderr.contains("where this stands: coffee table") && ended.stderr.contains("`place`"),
+        ended.stderr.contains("where the coffee table stands")
+            && ended.stderr.contains("`place: { wall: north, from: 58"),
         "{}",
         ended.stderr
     );
+    let pair = judge("  - { kind: sofa, place: { wall: north, from: 150 } }\n  - { kind: armchair, count: 2 }\n", &[]);
+    assert!(pair.stderr.contains("where armchair 1 and armchair 2 stand"), "{}", pair.stderr);
+    assert!(pair.stderr.contains("a row each"), "{}", pair.stderr);
     let none = judge("  - { kind: sofa, needed: false }\n", &[]);
     assert_eq!((none.code, none.stdout.as_str()), (Some(2), ""));
     assert!(none.stderr.contains("any seat"), "{}", none.stderr);

@@ -35,11 +35,17 @@ pub(super) fn run(
     Ok(if judged.broken.is_empty() { Exit::Done } else { Exit::NothingFits })
 }
 
-/// Why nothing is judged, with the names of what has no place.
+/// Why nothing is judged, with the names of what has no place and a wall to show by how one is given.
 fn not_placed(brief: &Brief, why: NotPlaced) -> Failure {
-    let name = |piece: PieceId| brief.piece_name(piece).to_owned();
-    match why {
-        NotPlaced::Pieces(pieces) => Failure::NotPlaced { names: pieces.into_iter().map(name).collect() },
-        NotPlaced::NoSeat => Failure::NotPlaced { names: Vec::new() },
+    let missing = match why {
+        NotPlaced::Pieces(pieces) => pieces,
+        NotPlaced::NoSeat => Vec::new(),
+    };
+    let is_alike = |piece: &PieceId| brief.piece(*piece).is_some_and(|piece| piece.alike.is_some());
+    let wall = brief.room.walls.first().map_or_else(String::new, |wall| wall.name.clone());
+    Failure::NotPlaced {
+        several_alike: missing.iter().any(is_alike),
+        names: missing.into_iter().map(|piece| brief.piece_name(piece).to_owned()).collect(),
+        wall,
     }
 }

@@ -99,6 +99,48 @@ fn what_has_no_place_is_named_with_the_remedy() {
 }
 
 #[test]
+fn what_is_broken_is_marked_on_the_drawing_by_the_number_that_the_list_gives_it() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = |name: &str| folder.path().join(name).display().to_string();
+    let svg = file("room.svg");
+    let ended = judge(IN_THE_SWING, &["--draw", &svg]);
+    assert_eq!((ended.code, ended.stderr.as_str()), (Some(3), ""));
+    let found = json(IN_THE_SWING);
+    let broken = found["broken"].as_array().unwrap();
+    let drawn = std::fs::read_to_string(&svg).unwrap();
+    let told = ended.stdout.split_whitespace().collect::<Vec<_>>().join(" ");
+    for (place, one) in broken.iter().enumerate() {
+        let number = place + 1;
+        assert_eq!(one["number"], number);
+        assert!(told.contains(&format!("{number}. {}", one["says"].as_str().unwrap())), "{told}");
+        assert!(drawn.contains(&format!("> {number} <")), "{number}");
+    }
+    assert!(drawn.contains("As it stands: ") && drawn.contains("What is broken"), "{svg}");
+    for name in ["room.png", "room.pdf"] {
+        assert_eq!(judge(SOUND, &["--draw", &file(name)]).code, Some(0), "{name}");
+        assert!(std::fs::metadata(file(name)).unwrap().len() > 1000, "{name}");
+    }
+}
+
+#[test]
+fn a_drawing_is_written_over_nothing_unless_that_is_asked_for() {
+    let folder = tempfile::tempdir().unwrap();
+    let svg = folder.path().join("room.svg").display().to_string();
+    std::fs::write(&svg, "mine").unwrap();
+    let kept = judge(SOUND, &["--draw", &svg]);
+    assert_eq!((kept.code, kept.stdout.as_str()), (Some(2), ""), "{kept:?}");
+    assert_eq!(std::fs::read_to_string(&svg).unwrap(), "mine");
+    assert_eq!(judge(SOUND, &["--draw", &svg, "--force"]).code, Some(0));
+    assert!(std::fs::read_to_string(&svg).unwrap().contains("<svg"));
+    for name in ["room.jpg", "room", "-"] {
+        let at = if name == "-" { name.to_owned() } else { folder.path().join(name).display().to_string() };
+        let ended = judge(SOUND, &["--draw", &at]);
+        assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{ended:?}");
+        assert!(ended.stderr.contains(".svg"), "{ended:?}");
+    }
+}
+
+#[test]
 fn a_place_outside_the_room_is_a_fault_of_the_file() {
     // 350 and 200 cm along a wall of 500 cm: 50 cm past its end.
     let ended = judge("  - { kind: sofa, width: 200, depth: 90, place: { wall: north, from: 350 } }\n", &[]);

@@ -2,9 +2,9 @@
 //!
 //! Rooms are invented; every figure is worked out by hand beside its check.
 
-use elbowroom_model::{Brief, Clearance, PieceId, Rule, SecondPlace, WallId, scenario};
+use elbowroom_model::{Brief, Clearance, PieceId, Point, Rule, SecondPlace, WallId, scenario};
 use elbowroom_solver::answer::Thing;
-use elbowroom_solver::judge::{JudgedRoom, NotPlaced, Placement, judge};
+use elbowroom_solver::judge::{JudgedRoom, NotPlaced, Placement, judge, spot};
 use elbowroom_solver::verify::{Breach, Wrong};
 
 /// 5.0 by 4.5 m; the only door at the right-hand end of the east wall, its leaf in, hinged at its right jamb.
@@ -94,6 +94,20 @@ fn a_table_out_of_reach_of_the_main_seat_is_the_nearest_seats() {
     let of_table =
         |breach: &&Breach| matches!(breach.rule, Rule::Clearance(Clearance::SeatToTable | Clearance::TableAxis));
     assert_eq!(room.broken.iter().find(of_table), None);
+}
+
+#[test]
+fn what_is_broken_has_its_place_on_the_floor() {
+    let room = judged(IN_THE_SWING);
+    let swing = room.broken.iter().find(|breach| breach.rule == Rule::DoorSwing).unwrap();
+    let [from, to] = spot(&room, swing).unwrap();
+    // A corner of the sofa lies in the leaf's quarter, 16 cm off the east wall and 350 cm from the north one; what both have in
+    // common reaches less than 20 cm from there.
+    let near = |at: Point| (at - Point::new(4840.0, -3500.0)).norm() < 200.0;
+    assert!(near(from) && near(to), "{from:?} {to:?}");
+    for breach in &room.broken {
+        assert!(spot(&room, breach).is_some(), "{breach:?}");
+    }
 }
 
 #[test]

@@ -28,8 +28,8 @@ pub(crate) fn text(told: &JudgePage<'_>, look: Look) -> String {
     page.paragraph(2, &words::stands(&title(brief, room)));
     if !room.broken.is_empty() {
         page.heading(words::BROKEN);
-        for breach in &room.broken {
-            page.entry(2, &broken(brief, breach));
+        for (place, breach) in room.broken.iter().enumerate() {
+            page.entry(2, &words::numbered(place + 1, &broken(brief, breach)));
         }
     }
     scores(&mut page, told);

@@ -92,7 +92,8 @@ pub fn plan(brief: &Brief, layout: &Layout) -> Plan {
     }
 }
 
-fn zones(site: &Site) -> Vec<Zone> {
+/// Floor that is kept free, in the order of the room's items.
+pub(crate) fn zones(site: &Site) -> Vec<Zone> {
     let swings = site.swings.iter().map(|swing| (swing.item, ZoneKind::Swing, quarter(swing)));
     let folds = site.folds.iter().map(|fold| (fold.item, ZoneKind::Swing, fold.zone.corners().to_vec()));
     let landings =

@@ -1,5 +1,9 @@
 //! Every demo room, solved and checked a second time from the result format alone.
 
+use std::collections::BTreeSet;
+
+use serde_json::Value;
+
 use crate::program::{root, run};
 use crate::support::checker;
 use crate::support::ranked::brief_of;
@@ -7,7 +11,40 @@ use crate::support::ranked::brief_of;
 fn complaints(name: &str) -> Vec<String> {
     let file = root().join("scenarios").join(name).with_extension("yaml");
     let brief = brief_of(&std::fs::read_to_string(&file).unwrap());
-    checker::complaints(&brief, &run(&["rank", "--json", &file.display().to_string()]).stdout)
+    let result = run(&["rank", "--json", &file.display().to_string()]).stdout;
+    let mut complaints = checker::complaints(&brief, &result);
+    complaints.extend(of_words(&serde_json::from_str(&result).unwrap()));
+    complaints
+}
+
+/// What is wrong with the words of a result: titles that tell two options alike or name a seat that does not stand, and
+/// entries without their sentence.
+fn of_words(result: &Value) -> Vec<String> {
+    let list = |of: &Value, key: &str| of[key].as_array().cloned().unwrap_or_default();
+    let options = list(result, "options");
+    let mut complaints = Vec::new();
+    let mut titles = BTreeSet::new();
+    for option in &options {
+        let title = option["title"].as_str().unwrap();
+        if !titles.insert(title) || title.contains(char::is_control) || title.contains("Free-standing") {
+            complaints.push(format!("title: {title}"));
+        }
+        // A row of the file is called by its name without the number.
+        let row = |piece: &Value| {
+            let name = piece["name"].as_str().unwrap();
+            name.trim_end_matches(|letter: char| letter.is_ascii_digit()).trim_end().to_owned()
+        };
+        let standing: BTreeSet<String> = list(option, "pieces").iter().map(row).collect();
+        let gone = list(option, "left_out").iter().map(row).filter(|row| !standing.contains(row)).collect::<Vec<_>>();
+        complaints.extend(gone.iter().filter(|row| title.contains(row.as_str())).map(|row| format!("{row}: {title}")));
+        for entry in list(option, "eased").iter().chain(&list(option, "composition")) {
+            let sentence = entry["sentence"].as_str().unwrap_or_default();
+            if !sentence.ends_with('.') || sentence.contains('_') {
+                complaints.push(format!("sentence: {entry}"));
+            }
+        }
+    }
+    complaints
 }
 
 macro_rules! demo_rooms {

@@ -85,13 +85,59 @@ fn what_has_no_place_is_named_with_the_remedy() {
     let ended = judge("  - { kind: sofa, place: { wall: north, from: 150 } }\n  - { kind: coffee-table }\n", &[]);
     assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""));
     assert!(
-        ended.stderr.contains("where this stands: coffee table") && ended.stderr.contains("`place`"),
+        ended.stderr.contains("where the coffee table stands")
+            && ended.stderr.contains("`place: { wall: north, from: 58"),
         "{}",
         ended.stderr
     );
+    let pair = judge("  - { kind: sofa, place: { wall: north, from: 150 } }\n  - { kind: armchair, count: 2 }\n", &[]);
+    assert!(pair.stderr.contains("where armchair 1 and armchair 2 stand"), "{}", pair.stderr);
+    assert!(pair.stderr.contains("a row each"), "{}", pair.stderr);
     let none = judge("  - { kind: sofa, needed: false }\n", &[]);
     assert_eq!((none.code, none.stdout.as_str()), (Some(2), ""));
     assert!(none.stderr.contains("any seat"), "{}", none.stderr);
+}
+
+#[test]
+fn what_is_broken_is_marked_on_the_drawing_by_the_number_that_the_list_gives_it() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = |name: &str| folder.path().join(name).display().to_string();
+    let svg = file("room.svg");
+    let ended = judge(IN_THE_SWING, &["--draw", &svg]);
+    assert_eq!((ended.code, ended.stderr.as_str()), (Some(3), ""));
+    let found = json(IN_THE_SWING);
+    let broken = found["broken"].as_array().unwrap();
+    let drawn = std::fs::read_to_string(&svg).unwrap();
+    let told = ended.stdout.split_whitespace().collect::<Vec<_>>().join(" ");
+    for (place, one) in broken.iter().enumerate() {
+        let number = place + 1;
+        assert_eq!(one["number"], number);
+        assert!(told.contains(&format!("{number}. {}", one["says"].as_str().unwrap())), "{told}");
+        assert!(drawn.contains(&format!("> {number} <")), "{number}");
+    }
+    assert!(drawn.contains("As it stands: ") && drawn.contains("What is broken"), "{svg}");
+    for name in ["room.png", "room.pdf"] {
+        assert_eq!(judge(SOUND, &["--draw", &file(name)]).code, Some(0), "{name}");
+        assert!(std::fs::metadata(file(name)).unwrap().len() > 1000, "{name}");
+    }
+}
+
+#[test]
+fn a_drawing_is_written_over_nothing_unless_that_is_asked_for() {
+    let folder = tempfile::tempdir().unwrap();
+    let svg = folder.path().join("room.svg").display().to_string();
+    std::fs::write(&svg, "mine").unwrap();
+    let kept = judge(SOUND, &["--draw", &svg]);
+    assert_eq!((kept.code, kept.stdout.as_str()), (Some(2), ""), "{kept:?}");
+    assert_eq!(std::fs::read_to_string(&svg).unwrap(), "mine");
+    assert_eq!(judge(SOUND, &["--draw", &svg, "--force"]).code, Some(0));
+    assert!(std::fs::read_to_string(&svg).unwrap().contains("<svg"));
+    for name in ["room.jpg", "room", "-"] {
+        let at = if name == "-" { name.to_owned() } else { folder.path().join(name).display().to_string() };
+        let ended = judge(SOUND, &["--draw", &at]);
+        assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{ended:?}");
+        assert!(ended.stderr.contains(".svg"), "{ended:?}");
+    }
 }
 
 #[test]

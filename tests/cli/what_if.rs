@@ -106,6 +106,60 @@ fn what_a_setting_changes_is_told_first() {
     assert!(!same.contains("against the file"), "{same}");
 }
 
+/// The head that tells what a setting changes, its lines joined.
+fn changes(file: &str, setting: &str) -> String {
+    let page = run(&["rank", "--top", "1", file, "--set", setting]).stdout;
+    page.split("\n\n").next().unwrap().split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// What a key says without the seats about the main one and the screen: `canal-wall`, `canal-wall/left`.
+fn without_company(key: &str, company: &str) -> String {
+    key.split('/').filter(|part| !part.starts_with(company)).collect::<Vec<_>>().join("/")
+}
+
+#[test]
+fn an_option_is_the_same_one_without_an_optional_seat() {
+    let file = scenario("narrow.yaml");
+    let before = keys(&json(&["rank", "--json", "--top", "1", &file]));
+    let now = keys(&json(&["rank", "--json", "--top", "1", &file, "--set", "armchair=none"]));
+    // Each stood before, with the armchair or without it, and some of them only with it.
+    let same = |key: &String| before.iter().any(|other| without_company(other, "armchair") == *key);
+    assert!(!now.is_empty() && now.iter().all(same), "{now:?} {before:?}");
+    assert!(now.iter().any(|key| !before.contains(key)), "{now:?} {before:?}");
+    let told = changes(&file, "armchair=none");
+    for never in ["Gained", "Lost", "did not fit", "does not fit", "no option"] {
+        assert!(!told.contains(never), "{never}: {told}");
+    }
+    assert!(told.contains("now without the armchair, before with it"), "{told}");
+    assert!(told.contains("of before stand now only without the armchair"), "{told}");
+}
+
+#[test]
+fn of_a_pair_the_one_that_went_is_told_by_its_own_name() {
+    let told = changes(&scenario("everyday.yaml"), "armchair.count=1");
+    assert!(told.contains("now without armchair 2, before with it"), "{told}");
+    assert!(!told.contains("armchair 1, before") && !told.contains("armchair 1 left out"), "{told}");
+    assert!(!told.contains("Gained") && !told.contains("Lost"), "{told}");
+}
+
+#[test]
+fn an_option_is_the_same_one_without_its_screen() {
+    let told = changes(&scenario("which-hand.yaml"), "media unit=none");
+    assert!(told.contains("now without the media unit, before with it"), "{told}");
+    assert!(!told.contains("Gained") && !told.contains("Lost"), "{told}");
+}
+
+#[test]
+fn what_could_not_be_asked_for_before_did_not_fail_to_fit() {
+    let file = std::fs::read_to_string(scenario("which-hand.yaml")).unwrap();
+    let left = file.replace("hand: either", "hand: left");
+    assert_ne!(file, left);
+    let args = ["rank", "--top", "1", "-", "--set", "corner sofa.hand=right"];
+    let told = run_with(&args, left.as_bytes()).stdout;
+    let told = told.split("\n\n").next().unwrap().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(told.contains("before, it was no option") && !told.contains("did not fit"), "{told}");
+}
+
 #[test]
 fn bad_settings_and_choices_are_refused_with_what_was_meant() {
     let file = scenario("canal-flat.yaml");

@@ -2,9 +2,10 @@
 //!
 //! Rooms are invented; every figure is worked out by hand beside its check.
 
-use elbowroom_model::{Brief, Clearance, PieceId, Rule, SecondPlace, WallId, scenario};
-use elbowroom_solver::judge::{JudgedRoom, NotPlaced, Placement, judge};
-use elbowroom_solver::verify::Wrong;
+use elbowroom_model::{Brief, Clearance, PieceId, Point, Rule, SecondPlace, WallId, scenario};
+use elbowroom_solver::answer::Thing;
+use elbowroom_solver::judge::{JudgedRoom, NotPlaced, Placement, judge, spot};
+use elbowroom_solver::verify::{Breach, Wrong};
 
 /// 5.0 by 4.5 m; the only door at the right-hand end of the east wall, its leaf in, hinged at its right jamb.
 const ROOM: &str = "\
@@ -65,6 +66,48 @@ fn a_sofa_in_a_doors_swing_is_told_with_how_far() {
         "{:#?}",
         room.broken
     );
+}
+
+/// An armchair at the table's end whose front lies nearer to the middle of the table (70 cm) than the sofa's does (73 cm).
+#[test]
+fn a_table_before_the_main_seat_is_that_seats_however_near_a_chair_stands() {
+    let chair = "  - { kind: armchair, width: 80, depth: 80, place: { at: [400, -168], facing: 180 } }\n";
+    let room = judged(&format!("{SOUND}{chair}"));
+    let rules: Vec<Rule> = room.broken.iter().map(|breach| breach.rule).collect();
+    let of_table = [Clearance::SeatToTable, Clearance::TableAxis].map(Rule::Clearance);
+    assert!(of_table.iter().all(|rule| !rules.contains(rule)), "{:#?}", room.broken);
+    // 20 cm from the chair's front to the table: knees have too little.
+    assert!(rules.contains(&Rule::Clearance(Clearance::LegRoom)), "{:#?}", room.broken);
+    let to_table = room.gaps.iter().find(|gap| gap.rule == Clearance::SeatToTable);
+    assert!(to_table.is_some_and(|gap| gap.between[0] == Thing::Piece(PieceId(0))), "{:?}", room.gaps);
+}
+
+/// A table before the chair alone, 3 m from the sofa, is the chair's.
+#[test]
+fn a_table_out_of_reach_of_the_main_seat_is_the_nearest_seats() {
+    let pieces = "  - { kind: sofa, width: 200, depth: 90, place: { wall: north, from: 150, off: 5 } }
+  - { kind: armchair, width: 80, depth: 80, place: { wall: south, from: 210, off: 5 } }
+  - { kind: coffee-table, width: 60, depth: 50, place: { at: [250, -272], facing: 270 } }
+";
+    // The table's near edge lies 177 cm before the sofa's front, its far one 43 cm before the chair's (322 of 365 cm).
+    let room = judged(pieces);
+    let of_table =
+        |breach: &&Breach| matches!(breach.rule, Rule::Clearance(Clearance::SeatToTable | Clearance::TableAxis));
+    assert_eq!(room.broken.iter().find(of_table), None);
+}
+
+#[test]
+fn what_is_broken_has_its_place_on_the_floor() {
+    let room = judged(IN_THE_SWING);
+    let swing = room.broken.iter().find(|breach| breach.rule == Rule::DoorSwing).unwrap();
+    let [from, to] = spot(&room, swing).unwrap();
+    // A corner of the sofa lies in the leaf's quarter, 16 cm off the east wall and 350 cm from the north one; what both have in
+    // common reaches less than 20 cm from there.
+    let near = |at: Point| (at - Point::new(4840.0, -3500.0)).norm() < 200.0;
+    assert!(near(from) && near(to), "{from:?} {to:?}");
+    for breach in &room.broken {
+        assert!(spot(&room, breach).is_some(), "{breach:?}");
+    }
 }
 
 #[test]

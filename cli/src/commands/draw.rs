@@ -27,7 +27,7 @@ pub(super) fn run(
     let limits = Limits { shown: 0, ..Limits::default() };
     let answer = ranked(&args.room, &limits, stdin, stderr)?;
     let option = chosen(&answer, &args.option)?;
-    let sheet = plan::sheet(plan::Shown { answer: &answer, option }, args.paper);
+    let sheet = plan::sheet(plan::Shown::Option { answer: &answer, option }, args.paper);
     destination.write(&form::drawn(&sheet, form)?, stdout)?;
     Ok(Exit::Done)
 }

@@ -22,12 +22,23 @@ pub(super) fn form<F: ValueEnum>(
     if plain.contains(&ending.as_str()) {
         return Ok(None);
     }
-    F::from_str(&ending, true).map(Some).map_err(|_| {
-        let values = F::value_variants().iter().filter_map(F::to_possible_value);
-        let names = values.flat_map(|value| value.get_name_and_aliases().map(str::to_owned).collect::<Vec<_>>());
-        let known = names.chain(plain.iter().map(|&ending| ending.to_owned())).collect();
-        Failure::UnknownEnding { name: destination.name().unwrap_or_default(), known }
-    })
+    F::from_str(&ending, true).map(Some).map_err(|_| unknown_ending::<F>(destination, plain))
+}
+
+/// The form that the ending of a file tells, where the result itself is printed: a drawing beside it needs a file.
+///
+/// # Errors
+/// No ending, or that of something else.
+pub(super) fn form_of_file<F: ValueEnum>(destination: &Destination) -> Result<F, Failure> {
+    form(None, destination, &[])?.ok_or_else(|| unknown_ending::<F>(destination, &[]))
+}
+
+/// The failure, with the endings that are known.
+fn unknown_ending<F: ValueEnum>(destination: &Destination, plain: &[&str]) -> Failure {
+    let values = F::value_variants().iter().filter_map(F::to_possible_value);
+    let names = values.flat_map(|value| value.get_name_and_aliases().map(str::to_owned).collect::<Vec<_>>());
+    let known = names.chain(plain.iter().map(|&ending| ending.to_owned())).collect();
+    Failure::UnknownEnding { name: destination.name().unwrap_or_else(|| "-".to_owned()), known }
 }
 
 /// Sees that a form which is no text goes to no terminal, where one can choose another form `instead`.

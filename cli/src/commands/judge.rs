@@ -6,12 +6,13 @@ use elbowroom_model::{Brief, PieceId};
 use elbowroom_solver::Limits;
 use elbowroom_solver::judge::{NotPlaced, Placement, judge};
 
-use crate::args::JudgeArgs;
+use super::form;
+use crate::args::{Form, JudgeArgs};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 use crate::ranked::{room, solved};
-use crate::render::judge as page;
+use crate::render::{judge as page, plan};
 use crate::result::judge::JudgeResult;
 use crate::text::json;
 
@@ -22,6 +23,10 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
+    let drawing = args.drawing(&args.room.scenario.files())?;
+    let drawing = drawing
+        .map(|destination| Ok::<_, Failure>((form::form_of_file::<Form>(&destination)?, destination)))
+        .transpose()?;
     let brief = room(&args.room, stdin)?;
     let judged = Placement::of(&brief).and_then(|placement| judge(&brief, &placement));
     let judged = judged.map_err(|why| not_placed(&brief, why))?;
@@ -31,15 +36,25 @@ pub(super) fn run(
     } else {
         page::text(&page::JudgePage { room: &judged, answer: &answer }, stdout.look())
     };
+    if let Some((form, destination)) = drawing {
+        let sheet = plan::sheet(plan::Shown::AsItStands { answer: &answer, room: &judged }, args.paper);
+        destination.write(&form::drawn(&sheet, form)?, stdout)?;
+    }
     stdout.write(&text)?;
     Ok(if judged.broken.is_empty() { Exit::Done } else { Exit::NothingFits })
 }
 
-/// Why nothing is judged, with the names of what has no place.
+/// Why nothing is judged, with the names of what has no place and a wall to show by how one is given.
 fn not_placed(brief: &Brief, why: NotPlaced) -> Failure {
-    let name = |piece: PieceId| brief.piece_name(piece).to_owned();
-    match why {
-        NotPlaced::Pieces(pieces) => Failure::NotPlaced { names: pieces.into_iter().map(name).collect() },
-        NotPlaced::NoSeat => Failure::NotPlaced { names: Vec::new() },
+    let missing = match why {
+        NotPlaced::Pieces(pieces) => pieces,
+        NotPlaced::NoSeat => Vec::new(),
+    };
+    let is_alike = |piece: &PieceId| brief.piece(*piece).is_some_and(|piece| piece.alike.is_some());
+    let wall = brief.room.walls.first().map_or_else(String::new, |wall| wall.name.clone());
+    Failure::NotPlaced {
+        several_alike: missing.iter().any(is_alike),
+        names: missing.into_iter().map(|piece| brief.piece_name(piece).to_owned()).collect(),
+        wall,
     }
 }

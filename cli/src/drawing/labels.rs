@@ -50,6 +50,8 @@ pub(crate) struct Labels {
     minded: Vec<[At; 2]>,
     marks: Vec<Mark>,
     key: Vec<String>,
+    /// Numbers that stand for something else.
+    before: usize,
 }
 
 impl Label {
@@ -98,7 +100,13 @@ impl Label {
 impl Labels {
     /// Labels that stay within an area.
     pub(crate) const fn new(within: Area) -> Self {
-        Self { within, taken: Vec::new(), minded: Vec::new(), marks: Vec::new(), key: Vec::new() }
+        Self { within, taken: Vec::new(), minded: Vec::new(), marks: Vec::new(), key: Vec::new(), before: 0 }
+    }
+
+    /// The same, its numbers beginning after those that stand for something else.
+    pub(crate) const fn counting_after(mut self, before: usize) -> Self {
+        self.before = before;
+        self
     }
 
     /// No label may lie there.
@@ -192,8 +200,10 @@ impl Labels {
     /// A number in a ring where the label would have been, or as near to it as there is room.
     fn number(&mut self, label: &Label) {
         self.key.push(label.lines.iter().map(|(line, _)| line.as_str()).collect::<Vec<_>>().join(" "));
-        let number =
-            Label { places: vec![label.of], ..Label::new(label.of, Vec::new(), NUMBER, self.key.len().to_string()) };
+        let number = Label {
+            places: vec![label.of],
+            ..Label::new(label.of, Vec::new(), NUMBER, (self.before + self.key.len()).to_string())
+        };
         let free = self.best(&number, std::iter::once((label.of, 0.0))).or_else(|| self.beside(&number));
         let Some(middle) = free else { return };
         if middle != label.of {

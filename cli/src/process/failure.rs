@@ -39,6 +39,10 @@ pub(crate) enum Failure {
     NotPlaced {
         /// What is needed and has no place; empty: no seat has one.
         names: Vec<String>,
+        /// Some of it are several alike in one row of the file.
+        several_alike: bool,
+        /// A wall of the room.
+        wall: String,
     },
     /// A file that was to be written is there already.
     AlreadyThere(String),

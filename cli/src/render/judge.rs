@@ -25,11 +25,11 @@ pub(crate) fn text(told: &JudgePage<'_>, look: Look) -> String {
     let (mut page, room) = (Page::new(look), told.room);
     let brief = &room.brief;
     page.strong(&words::summary(&brief.room, room.broken.len()));
-    page.paragraph(2, &words::stands(&title(brief, &room.choices)));
+    page.paragraph(2, &words::stands(&title(brief, room)));
     if !room.broken.is_empty() {
         page.heading(words::BROKEN);
-        for breach in &room.broken {
-            page.entry(2, &broken(brief, breach));
+        for (place, breach) in room.broken.iter().enumerate() {
+            page.entry(2, &words::numbered(place + 1, &broken(brief, breach)));
         }
     }
     scores(&mut page, told);
@@ -76,7 +76,7 @@ fn scores(page: &mut Page, told: &JudgePage<'_>) {
     table.cells(whole);
     page.table(2, &table);
     match first {
-        Some(first) => page.paragraph(2, &words::first(&title(&told.answer.brief, &first.choices))),
+        Some(first) => page.paragraph(2, &words::first(&title(&told.answer.brief, first))),
         None => page.paragraph(2, words::NO_OPTION),
     }
 }

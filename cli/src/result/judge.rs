@@ -9,7 +9,7 @@ use elbowroom_solver::verify::Breach;
 use serde::Serialize;
 
 use super::rank::{GapResult, RouteResult, TurningCircleResult};
-use crate::words::answer::{broken, notices, reason, title};
+use crate::words::answer::{self as said, notices, reason, title};
 
 /// Name and version of the format.
 const FORMAT: &str = "elbowroom-judge/1";
@@ -50,6 +50,8 @@ pub(crate) struct JudgeResult<'a> {
 /// A rule that does not hold.
 #[derive(Debug, Serialize)]
 struct BrokenResult<'a> {
+    /// By which the plan that `--draw` draws marks it, from 1.
+    number: usize,
     /// Which.
     rule: Rule,
     /// Names of what breaks it, and of what it is broken against.
@@ -118,9 +120,9 @@ impl<'a> JudgeResult<'a> {
         Self {
             format: FORMAT,
             name: &brief.room.name,
-            title: title(brief, &room.choices),
+            title: title(brief, room),
             main_seat: brief.piece_name(room.main_seat),
-            broken: room.broken.iter().map(|breach| BrokenResult::of(brief, breach)).collect(),
+            broken: broken(brief, &room.broken),
             score: room.score,
             criteria: room.judgements.iter().map(|one| CriterionAsItStands::of(brief, one, &gained)).collect(),
             first: first.map(|first| FirstResult::of(&answer.brief, first, room.score)),
@@ -134,13 +136,19 @@ impl<'a> JudgeResult<'a> {
     }
 }
 
+/// What is broken, in the order in which it is numbered.
+fn broken<'a>(brief: &'a Brief, all: &[Breach]) -> Vec<BrokenResult<'a>> {
+    all.iter().enumerate().map(|(place, breach)| BrokenResult::of(brief, breach, place + 1)).collect()
+}
+
 impl<'a> BrokenResult<'a> {
-    fn of(brief: &'a Brief, breach: &Breach) -> Self {
+    fn of(brief: &'a Brief, breach: &Breach, number: usize) -> Self {
         Self {
+            number,
             rule: breach.rule,
             between: breach.between.iter().map(|thing| thing.name(brief)).collect(),
             short_by: thousandth(breach.short_by),
-            says: broken(brief, breach),
+            says: said::broken(brief, breach),
         }
     }
 }
@@ -164,7 +172,7 @@ impl CriterionAsItStands {
 impl<'a> FirstResult<'a> {
     fn of(brief: &'a Brief, option: &'a RankedOption, now: f64) -> Self {
         let gain = thousandth(option.score - now);
-        Self { key: &option.key, title: title(brief, &option.choices), score: option.score, gain }
+        Self { key: &option.key, title: title(brief, option), score: option.score, gain }
     }
 }
 

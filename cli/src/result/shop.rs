@@ -225,7 +225,7 @@ fn candidate<'a>(names: Names<'a>, listed: &'a ListedPiece, found: &'a Candidate
 }
 
 fn option<'a>(names: Names<'a>, found: &'a OptionFits) -> FitResult<'a> {
-    FitResult { key: &found.key, title: title(names.brief, &found.choices), score: found.score }
+    FitResult { key: &found.key, title: title(names.brief, found), score: found.score }
 }
 
 fn sets<'a>(names: Names<'a>, found: &'a SetsFound) -> SetsResult<'a> {

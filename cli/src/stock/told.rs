@@ -31,7 +31,7 @@ pub(crate) fn told(
         let arrangement = option.map(|option| Arrangement {
             rank: option.rank,
             key: option.key.clone(),
-            title: title(&asking.answer.brief, &option.choices),
+            title: title(&asking.answer.brief, option),
         });
         let asked = furnished.asked.iter().map(|Fulfilled { asked, by }| AskedResult {
             names: names(asking, asked),

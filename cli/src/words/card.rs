@@ -54,7 +54,7 @@ pub(crate) fn title(room: &str) -> String {
 
 /// The option that is shopped for.
 pub(crate) fn option(brief: &Brief, option: &RankedOption) -> String {
-    format!("Option {}. {}", option.rank, answer::title(brief, &option.choices))
+    format!("Option {}. {}", option.rank, answer::title(brief, option))
 }
 
 /// A piece, or several alike.

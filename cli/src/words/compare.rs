@@ -41,7 +41,7 @@ pub(crate) fn summary(room: &Room) -> String {
 
 /// One of the options.
 pub(crate) fn option(brief: &Brief, option: &RankedOption) -> String {
-    format!("{}. {} ({})", option.rank, title(brief, &option.choices), option.key)
+    format!("{}. {} ({})", option.rank, title(brief, option), option.key)
 }
 
 /// Over an option's column.

@@ -3,6 +3,8 @@
 use std::borrow::Cow;
 use std::path::Path;
 
+use elbowroom_model::article::the;
+
 use super::figures::counted;
 use super::refused::{NO_REMEDY, remedies as heading};
 use crate::process::failure::Failure;
@@ -25,8 +27,7 @@ pub(crate) fn message(failure: &Failure) -> String {
         Failure::Faults { scenario, faults } => format!("{} in {}", faults.len(), scenario.name),
         Failure::ListFaults { name, faults } => format!("{} in {name}", faults.told.len()),
         Failure::NothingToCarry => "there is no piece to carry in".to_owned(),
-        Failure::NotPlaced { names } if names.is_empty() => "the file does not say where any seat stands".to_owned(),
-        Failure::NotPlaced { names } => format!("the file does not say where this stands: {}", names.join(", ")),
+        Failure::NotPlaced { names, .. } => not_placed(names),
         Failure::AlreadyThere(name) => format!("{name} is already there, and nothing was written"),
         Failure::WouldWriteInput { output, input } if output == input => {
             format!("{output} is read by this run, and nothing was written")
@@ -70,10 +71,7 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         Failure::Unreadable { why, .. } => make_readable(why),
         Failure::StandardInputTwice => "Name a file for one of the two.",
         Failure::NothingToCarry => "Give the file `pieces`, or name a list: `--pieces LIST`.",
-        Failure::NotPlaced { .. } => {
-            "Give each its `place`, such as `{ wall: party wall, from: 58 }` or `{ at: [x, y], facing: 270 }`; what does not \
-             stand in the room and is not needed says `needed: false`."
-        }
+        Failure::NotPlaced { several_alike, wall, .. } => return Some(give_places(*several_alike, wall).into()),
         Failure::AlreadyThere(_) => "Name another file, or put `--force` to replace that one.",
         Failure::WouldWriteInput { .. } => "Name another file or folder for the result; `--force` does not help here.",
         Failure::Foreign(_) => "Name another folder, or put `--force` to replace what stands there.",
@@ -124,6 +122,30 @@ pub(crate) const fn make_readable(why: &Unreadable) -> &'static str {
         Unreadable::NotText(_) => "Save the file as plain text in UTF-8, not as a document, a picture or UTF-16.",
         Unreadable::System(_) => "See that the file can be read.",
     }
+}
+
+/// What the file does not give a place.
+fn not_placed(names: &[String]) -> String {
+    let names: Vec<String> = names.iter().map(|name| the(name)).collect();
+    match names.as_slice() {
+        [] => "the file does not say where any seat stands".to_owned(),
+        [one] => format!("the file does not say where {one} stands"),
+        [all @ .., last] => format!("the file does not say where {} and {last} stand", all.join(", ")),
+    }
+}
+
+/// How a place is given, by a wall of the room itself where its name can stand there as it is.
+fn give_places(several_alike: bool, wall: &str) -> String {
+    let is_plain = !wall.is_empty() && wall.chars().all(|letter| letter.is_alphanumeric() || " -".contains(letter));
+    let wall = if is_plain { wall } else { "north wall" };
+    let rows = if several_alike { " Pieces alike, written as one row with a `count`, need a row each." } else { "" };
+    format!(
+        "`judge` takes the room as it stands today, so each piece says where it is. At a wall: `place: {{ wall: {wall}, from: \
+         58, off: 6 }}`, `from` being the tape from the wall's left end, as you face it, to the nearer end of the piece, \
+         and `off` from the wall to its back. Free in the room: `place: {{ at: [x, y], facing: 270 }}`, the middle of its back \
+         in plan coordinates, and the degrees that it faces, 0 to the right of the plan, 90 up.{rows} What is not in the room \
+         leaves the file, or says `needed: false`."
+    )
 }
 
 /// Files that no run left where a run is to leave its own.

@@ -21,12 +21,21 @@ pub(crate) const WHOLE: &str = "in all";
 
 /// The head of the page.
 pub(crate) fn summary(room: &Room, broken: usize) -> String {
-    let rules = match broken {
+    format!("{}, {}, as it stands: {}", room.name, area(room.area() / 1e6), how_many(broken))
+}
+
+/// How much is broken.
+pub(crate) fn how_many(broken: usize) -> String {
+    match broken {
         0 => "no rule is broken".to_owned(),
         1 => "1 thing is broken".to_owned(),
         many => format!("{} are broken", counted(many, "thing", "things")),
-    };
-    format!("{}, {}, as it stands: {rules}", room.name, area(room.area() / 1e6))
+    }
+}
+
+/// What is broken, by the number that it has on the plan.
+pub(crate) fn numbered(number: usize, sentence: &str) -> String {
+    format!("{number}. {sentence}")
 }
 
 /// How the room stands.

@@ -2,6 +2,7 @@
 
 use elbowroom_model::Brief;
 use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::judge::JudgedRoom;
 use elbowroom_solver::routes::Route;
 
 use super::answer;
@@ -9,6 +10,11 @@ use super::answer;
 /// Over the sizes.
 pub(crate) fn sizes(unit: &str) -> String {
     format!("Sizes as planned and drawn, {unit}")
+}
+
+/// The same, of the room as it stands.
+pub(crate) fn sizes_as_they_stand(unit: &str) -> String {
+    format!("Sizes as they stand, {unit}")
 }
 
 /// Over the ways.
@@ -40,6 +46,8 @@ pub(crate) const TURN: &str = "room to turn a wheelchair";
 pub(crate) const GAP: &str = "clear gap";
 /// Sign: a socket.
 pub(crate) const SOCKET: &str = "socket";
+/// Sign: where something breaks a rule.
+pub(crate) const BROKEN: &str = "breaks a rule, by its number";
 /// Sign: a seat place.
 pub(crate) const SEAT: &str = "seat place, and the way it faces";
 /// Under the line that tells whether a printer kept to the size.
@@ -52,6 +60,16 @@ pub(crate) const WALLS: &str = "Inside faces of walls are as measured; their thi
 /// Which option of how many.
 pub(crate) fn option(option: &RankedOption, of: usize) -> String {
     format!("Option {} of {of}", option.rank)
+}
+
+/// The room as it stands, and how much of it is broken.
+pub(crate) fn as_it_stands(broken: usize) -> String {
+    format!("As it stands: {}", super::judge::how_many(broken))
+}
+
+/// Broken things that no sheet has room for.
+pub(crate) fn more_broken(more: usize) -> String {
+    format!("and {more} more, which `elbowroom judge` tells")
 }
 
 /// Scale, paper, unit.
@@ -67,7 +85,12 @@ pub(crate) fn way(brief: &Brief, letter: &str, route: &Route, width: &str, needs
 
 /// What the drawing is, for whoever cannot see it.
 pub(crate) fn title(brief: &Brief, option: &RankedOption) -> String {
-    format!("Plan of {}, option {}: {}", brief.room.name, option.rank, answer::title(brief, &option.choices))
+    format!("Plan of {}, option {}: {}", brief.room.name, option.rank, answer::title(brief, option))
+}
+
+/// The same of the room as it stands.
+pub(crate) fn title_as_it_stands(room: &JudgedRoom) -> String {
+    format!("Plan of {}, as it stands: {}", room.brief.room.name, answer::title(&room.brief, room))
 }
 
 /// What it shows, for whoever cannot see it.

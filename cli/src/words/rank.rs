@@ -175,7 +175,7 @@ pub(crate) fn first_again(like_it: &str) -> String {
 
 /// The line of another option.
 pub(crate) fn other(brief: &Brief, option: &RankedOption) -> String {
-    format!("{}. {}", option.rank, title(brief, &option.choices))
+    format!("{}. {}", option.rank, title(brief, option))
 }
 
 /// How an option stands in the order, and how it differs from the first.

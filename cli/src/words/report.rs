@@ -101,7 +101,7 @@ pub(crate) fn title(room: &str) -> String {
 
 /// The answer in a sentence.
 pub(crate) fn answer(brief: &Brief, best: &RankedOption, of: usize) -> String {
-    let sentence = format!("{}: score {:.0} of 100", title_of(brief, &best.choices), best.score);
+    let sentence = format!("{}: score {:.0} of 100", title_of(brief, best), best.score);
     match (of, &best.set_aside) {
         (1, None) => format!("{sentence}; nothing else fits."),
         (1, Some(aside)) => format!("{sentence}; nothing else fits. {}", is_set_aside(aside)),

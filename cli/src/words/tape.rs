@@ -73,7 +73,7 @@ pub(crate) fn title(room: &str) -> String {
 
 /// The option that is laid out.
 pub(crate) fn option(brief: &Brief, option: &RankedOption, options: usize) -> String {
-    format!("Option {} of {options}: {} ({})", option.rank, answer::title(brief, &option.choices), option.key)
+    format!("Option {} of {options}: {} ({})", option.rank, answer::title(brief, option), option.key)
 }
 
 /// What lengths are told in.

@@ -9,6 +9,7 @@ use super::naming;
 use super::other_pieces::Group;
 use super::seating::Seating;
 use super::stand::{Arrangement, Choices, Relation, Role, SecondSeat, Stand, Standing};
+use super::tolerance::TABLE_OF_SEAT;
 use crate::geometry::{Ray, Segment, apart};
 use crate::layout::{Layout, Placed};
 use crate::site::Site;
@@ -121,13 +122,28 @@ impl AsPlaced<'_> {
         (middle(placed) - self.main.back_middle()).dot(self.main.facing)
     }
 
-    /// The seat that a table serves: of those that have it before them the one with its front nearest to it.
+    /// The seat that a table serves: the main one where it lies before that, however near others stand to it; else of those
+    /// that have it before them the one with its front nearest to it.
     fn served(&self, table: &Placed) -> PieceId {
+        if self.is_before_main(table) {
+            return self.main.piece;
+        }
         let off = |seat: &Placed| {
             let way = middle(table) - middle_of_front(seat);
             (way.dot(seat.facing) > 0.0).then(|| (seat.piece, way.norm()))
         };
         self.nearest(self.seats().filter_map(off))
+    }
+
+    /// Whether a table lies before the front of the main seat, some of its width at least, and as near as a table of that
+    /// seat would.
+    fn is_before_main(&self, table: &Placed) -> bool {
+        let main = self.main;
+        let (table, seat) = (table.main(), main.main());
+        let clear = -table.support(-main.facing) - seat.support(main.facing);
+        let left = main.left();
+        let overlap = table.support(left).min(seat.support(left)) + table.support(-left).min(seat.support(-left));
+        (0.0..=TABLE_OF_SEAT).contains(&clear) && overlap > 0.0
     }
 
     fn relation(&self, piece: Option<&Piece>, placed: &Placed) -> Relation {

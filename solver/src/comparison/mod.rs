@@ -4,7 +4,11 @@
 //! piece may be, how wide and how long each way is. Nothing here is solved again.
 
 mod changed;
+mod counterpart;
+mod side;
 mod trade;
 
 pub use changed::{Changed, changed};
-pub use trade::{Apart, Side, Trade, trade};
+pub use counterpart::{Counterpart, counterpart};
+pub use side::Side;
+pub use trade::{Apart, Trade, trade};

@@ -1,23 +1,15 @@
 //! What one option gives for what it takes, against another.
 
-use elbowroom_model::{Brief, Criterion, Dimension, PieceId};
+use elbowroom_model::{Criterion, Dimension, PieceId};
 
-use crate::answer::{PieceSizes, RankedOption, Thing};
+use super::side::{Side, are_of_one_row};
+use crate::answer::{PieceSizes, Thing};
 use crate::routes::Route;
 
 /// Scores nearer than this are told as the same.
 const SAME_SCORE: f64 = 3.0;
 /// Lengths nearer than this are told as the same, mm: a shopper's step.
 const SAME_LENGTH: f64 = 10.0;
-
-/// An option, and the brief that its ids are places in.
-#[derive(Debug, Clone, Copy)]
-pub struct Side<'a> {
-    /// The brief.
-    pub brief: &'a Brief,
-    /// The option.
-    pub option: &'a RankedOption,
-}
 
 /// One thing in which an option is apart from another. Ids are places in its own brief, unless told otherwise.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -69,7 +61,8 @@ pub struct Trade {
     pub costs: Vec<Apart>,
 }
 
-/// One option against the other. They may be of two briefs: pieces and items are the same where their names are.
+/// One option against the other. They may be of two briefs: pieces and items are the same where their names are, and
+/// pieces of one row of the file may change places.
 #[must_use]
 pub fn trade(one: Side<'_>, other: Side<'_>) -> Trade {
     let mut all = scores(one, other);
@@ -100,8 +93,8 @@ fn scores(one: Side<'_>, other: Side<'_>) -> Weighed {
 
 fn pieces(one: Side<'_>, other: Side<'_>) -> Weighed {
     let alone = |here: Side<'_>, there: Side<'_>| -> Vec<PieceId> {
-        let pieces = here.option.sizes.iter().filter(|sizes| twin(here, sizes, there).is_none());
-        pieces.map(|sizes| sizes.piece).collect()
+        let pieces = twins(here, there).into_iter().filter(|(_, theirs)| theirs.is_none());
+        pieces.map(|(ours, _)| ours.piece).collect()
     };
     let stands = alone(one, other).into_iter().map(|piece| (Apart::Stands { piece }, true));
     let lacks = alone(other, one).into_iter().map(|piece| (Apart::Lacks { piece }, false));
@@ -110,8 +103,8 @@ fn pieces(one: Side<'_>, other: Side<'_>) -> Weighed {
 
 fn sizes(one: Side<'_>, other: Side<'_>) -> Weighed {
     let mut found: Vec<(f64, Apart)> = Vec::new();
-    for sizes in &one.option.sizes {
-        let Some(theirs) = twin(one, sizes, other) else { continue };
+    for (sizes, theirs) in twins(one, other) {
+        let Some(theirs) = theirs else { continue };
         for &dimension in Dimension::ALL {
             let Some((ours, theirs)) = sizes.get(dimension).zip(theirs.get(dimension)) else { continue };
             let by = ours.together - theirs.together;
@@ -139,9 +132,20 @@ fn ways(one: Side<'_>, other: Side<'_>) -> Weighed {
     found
 }
 
-/// The sizes of the piece of the same name; `None` where it does not stand there.
-fn twin<'a>(here: Side<'_>, sizes: &PieceSizes, there: Side<'a>) -> Option<&'a PieceSizes> {
-    let name = &here.brief.piece(sizes.piece)?.name;
-    let is_twin = |other: &&PieceSizes| there.brief.piece(other.piece).is_some_and(|piece| piece.name == *name);
-    there.option.sizes.iter().find(is_twin)
+/// Each piece here with the piece there that it is: that of its name, else one of its row that is nobody else's; `None`
+/// where none stands there.
+fn twins<'a>(here: Side<'a>, there: Side<'a>) -> Vec<(&'a PieceSizes, Option<&'a PieceSizes>)> {
+    let mut left: Vec<&PieceSizes> = there.option.sizes.iter().collect();
+    let mut take = |is_twin: &dyn Fn(PieceId) -> bool| {
+        let place = left.iter().position(|theirs| is_twin(theirs.piece));
+        place.map(|place| left.remove(place))
+    };
+    let name = |side: Side<'a>, piece: PieceId| side.brief.piece_name(piece);
+    let ours = here.option.sizes.iter();
+    let mut found: Vec<(&PieceSizes, Option<&PieceSizes>)> =
+        ours.map(|ours| (ours, take(&|theirs| name(there, theirs) == name(here, ours.piece)))).collect();
+    for (ours, theirs) in found.iter_mut().filter(|(_, theirs)| theirs.is_none()) {
+        *theirs = take(&|theirs| are_of_one_row(here.of(ours.piece), there.of(theirs)));
+    }
+    found
 }

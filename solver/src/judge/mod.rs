@@ -8,6 +8,7 @@ mod as_measured;
 mod gain;
 mod judged_room;
 mod placement;
+mod spot;
 mod tolerance;
 
 use elbowroom_model::Brief;
@@ -25,6 +26,7 @@ use crate::verify::{Breach, CheckedRoom, Wrong, verify};
 pub use gain::{Gain, gains};
 pub use judged_room::JudgedRoom;
 pub use placement::{NotPlaced, Placement};
+pub use spot::spot;
 
 /// Judges the room in which the pieces of a brief stand as `placement` says.
 ///

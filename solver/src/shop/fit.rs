@@ -70,6 +70,7 @@ fn against(brief: &Brief, by_the_way: &Brief, place: usize, row: &Row, candidate
 fn options(answer: &Answer) -> Vec<OptionFits> {
     let fits = |option: &RankedOption| OptionFits {
         key: option.key.clone(),
+        main_seat: option.main_seat,
         choices: option.choices.clone(),
         score: option.score,
     };

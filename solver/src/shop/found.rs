@@ -2,7 +2,7 @@
 //! [`ShopFound::rows`].
 
 use elbowroom_model::listing::Money;
-use elbowroom_model::{Brief, Dimension};
+use elbowroom_model::{Brief, Dimension, PieceId};
 
 use super::rows::Row;
 use crate::answer::RankedOption;
@@ -89,6 +89,8 @@ pub struct Beyond {
 pub struct OptionFits {
     /// Stable name of the arrangement.
     pub key: String,
+    /// The seat that it is built about, by its place in the brief.
+    pub main_seat: PieceId,
     /// Its decisions.
     pub choices: Choices,
     /// 0 to 100.

@@ -29,8 +29,8 @@ pub(crate) struct Drawn {
 impl<'a> Figure<'a> {
     /// A plan with nothing on it yet; labels stay within `area`.
     pub(super) fn new(shown: Shown<'a>, frame: Frame, area: Area) -> Self {
-        let plan = plan(shown.brief(), &shown.option.layout);
-        Self { shown, plan, frame, labels: Labels::new(area), marks: Vec::new() }
+        let plan = plan(shown.brief(), shown.layout());
+        Self { shown, plan, frame, labels: Labels::new(area).counting_after(shown.breaches()), marks: Vec::new() }
     }
 
     /// All marks, labels on top.

@@ -19,8 +19,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
 pub(super) fn name(figure: &mut Figure<'_>) {
     let gaps: Vec<([At; 2], String)> = figure
         .shown
-        .option
-        .gaps
+        .gaps()
         .iter()
         .zip(&figure.plan.gaps)
         .map(|(gap, ends)| (ends.map(|at| figure.frame.at(at)), figure.shown.tape(gap.clear)))

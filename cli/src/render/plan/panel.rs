@@ -16,6 +16,9 @@ const LINE: f64 = 1.3;
 /// Width of a sign before its words, mm.
 const SIGN: f64 = 9.0;
 
+/// Broken things that a sheet tells: the list in the terminal has them all.
+const BROKEN: usize = 12;
+
 /// A line of the panel, with what stands before it.
 enum Line {
     /// Words.
@@ -37,6 +40,7 @@ enum Sign {
     Gap,
     Seat,
     Socket,
+    Broken,
 }
 
 /// What a panel is made from.
@@ -63,8 +67,9 @@ impl Panel {
     /// Everything that a sheet says beside its plan.
     pub(super) fn full(about: &About<'_>, width: f64, small: f64) -> Self {
         let mut panel = Self::headed(about, width, small);
+        panel.broken(&about.shown);
         panel.sizes_and_ways(&about.shown);
-        panel.numbers(about.key);
+        panel.numbers(about.key, about.shown.breaches());
         panel.signs(&about.shown);
         panel.cautions(&about.shown);
         panel
@@ -73,60 +78,86 @@ impl Panel {
     /// What no sheet may leave out, for one that has no room for more.
     pub(super) fn short(about: &About<'_>, width: f64, small: f64) -> Self {
         let mut panel = Self::headed(about, width, small);
+        panel.broken(&about.shown);
         panel.cautions(&about.shown);
-        panel.numbers(about.key);
+        panel.numbers(about.key, about.shown.breaches());
         panel
     }
 
     fn headed(about: &About<'_>, width: f64, small: f64) -> Self {
         let mut panel = Self { lines: Vec::new(), width, small };
-        let (answer, option) = (about.shown.answer, about.shown.option);
-        panel.words(&answer.brief.room.name, 4.2, Weight::Bold);
-        panel.words(&words::option(option, answer.options.len()), 3.0, Weight::Bold);
-        panel.words(&said::title(&answer.brief, &option.choices), 3.0, Weight::Book);
+        panel.words(&about.shown.brief().room.name, 4.2, Weight::Bold);
+        let (which, title) = match about.shown {
+            Shown::Option { answer, option } => {
+                (words::option(option, answer.options.len()), said::title(&answer.brief, option))
+            }
+            Shown::AsItStands { room, .. } => (words::as_it_stands(room.broken.len()), said::title(&room.brief, room)),
+        };
+        panel.words(&which, 3.0, Weight::Bold);
+        panel.words(&title, 3.0, Weight::Book);
         panel.print(&words::scale(about.scale, about.paper, about.shown.unit()));
         panel
     }
 
-    fn sizes_and_ways(&mut self, shown: &Shown<'_>) {
-        self.heading(&words::sizes(shown.unit()));
-        for one in shown.option.pieces(shown.brief()) {
-            self.print(&words::sized(&one.piece.name, &pieces::size(shown, one.sizes)));
+    /// What is broken, by the numbers on the plan.
+    fn broken(&mut self, shown: &Shown<'_>) {
+        let Shown::AsItStands { room, .. } = shown else { return };
+        if room.broken.is_empty() {
+            return;
         }
-        if !shown.option.routes.is_empty() {
+        self.heading(crate::words::judge::BROKEN);
+        for (place, breach) in room.broken.iter().enumerate().take(BROKEN) {
+            self.print(&words::numbered(place + 1, &said::broken(&room.brief, breach)));
+        }
+        if room.broken.len() > BROKEN {
+            self.print(&words::more_broken(room.broken.len() - BROKEN));
+        }
+    }
+
+    fn sizes_and_ways(&mut self, shown: &Shown<'_>) {
+        self.heading(&match shown {
+            Shown::Option { .. } => words::sizes(shown.unit()),
+            Shown::AsItStands { .. } => words::sizes_as_they_stand(shown.unit()),
+        });
+        for one in shown.pieces() {
+            self.print(&words::sized(&one.piece.name, &pieces::size(shown, one.size)));
+        }
+        if !shown.routes().is_empty() {
             self.heading(&words::ways(shown.unit()));
         }
-        for (place, route) in shown.option.routes.iter().enumerate() {
+        for (place, route) in shown.routes().iter().enumerate() {
             let (has, needs) = (shown.tape(route.width), shown.tape(route.needs));
             self.print(&words::way(shown.brief(), &ways::letter(place), route, &has, &needs));
         }
     }
 
-    fn numbers(&mut self, key: &[String]) {
+    /// What the labels that found no room say; `after`: so many numbers stand for what is broken.
+    fn numbers(&mut self, key: &[String], after: usize) {
         if !key.is_empty() {
             self.heading(words::NUMBERS);
         }
         for (place, text) in key.iter().enumerate() {
-            self.print(&words::numbered(place + 1, text));
+            self.print(&words::numbered(after + place + 1, text));
         }
     }
 
     fn signs(&mut self, shown: &Shown<'_>) {
-        let plan = elbowroom_solver::plan::plan(shown.brief(), &shown.option.layout);
+        let plan = elbowroom_solver::plan::plan(shown.brief(), shown.layout());
         let zone = |kind| plan.zones.iter().any(|zone| zone.kind == kind);
         let socket = shown.brief().room.items.iter().any(|item| matches!(item.kind, ItemKind::Socket(_)));
-        let pinched = shown.option.routes.iter().any(|route| route.pinch.is_some());
+        let pinched = shown.routes().iter().any(|route| route.pinch.is_some());
         let all = [
             (zone(ZoneKind::Swing), Sign::Zone(ZoneKind::Swing), words::SWING),
             (zone(ZoneKind::Landing), Sign::Zone(ZoneKind::Landing), words::LANDING),
             (zone(ZoneKind::KeepClear), Sign::Zone(ZoneKind::KeepClear), words::KEEP_CLEAR),
-            (!shown.option.routes.is_empty(), Sign::Way, words::WAY),
+            (!shown.routes().is_empty(), Sign::Way, words::WAY),
             (pinched, Sign::Pinch, words::PINCH),
             (!plan.sight_lines.is_empty(), Sign::Sight, words::SIGHT),
-            (shown.option.turning_circle.is_some(), Sign::Turn, words::TURN),
-            (!shown.option.gaps.is_empty(), Sign::Gap, words::GAP),
+            (shown.turning_circle().is_some(), Sign::Turn, words::TURN),
+            (!shown.gaps().is_empty(), Sign::Gap, words::GAP),
             (!plan.seats.is_empty(), Sign::Seat, words::SEAT),
             (socket, Sign::Socket, words::SOCKET),
+            (shown.breaches() > 0, Sign::Broken, words::BROKEN),
         ];
         self.heading(words::SIGNS);
         self.lines.extend(
@@ -136,8 +167,11 @@ impl Panel {
 
     fn cautions(&mut self, shown: &Shown<'_>) {
         self.heading(words::CAUTIONS);
-        let eased = said::all_eased(shown.brief(), shown.option);
-        for sentence in eased.iter().chain(&said::notices(shown.answer)) {
+        let eased = match *shown {
+            Shown::Option { answer, option } => said::all_eased(&answer.brief, option),
+            Shown::AsItStands { .. } => Vec::new(),
+        };
+        for sentence in eased.iter().chain(&said::notices(shown.answer())) {
             self.print(sentence);
         }
         self.print(words::WALLS);
@@ -218,6 +252,7 @@ fn drawn(sign: Sign, area: &Area) -> Vec<Mark> {
             let stroke = |at: At| Path::line([at - slant, at + slant], Pen::ink(0.3)).into();
             vec![Path::line([left, right], Pen::ink(0.15)).into(), stroke(left), stroke(right)]
         }
+        Sign::Broken => signs::broken([left + At::new(1.0, 0.0), right - At::new(1.0, 0.0)]),
         Sign::Seat => signs::seat(middle, way(Point::new(1.0, 0.0))).into(),
         Sign::Socket => {
             let foot = At::new(middle.x, area.bottom());

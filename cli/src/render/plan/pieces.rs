@@ -2,11 +2,12 @@
 
 use elbowroom_model::Drawn;
 use elbowroom_model::{Hand, Point, Rounding};
-use elbowroom_solver::answer::{OptionPiece, PieceSizes};
+use elbowroom_solver::Size;
 use elbowroom_solver::geometry::joined;
 
 use super::figure::Figure;
 use super::frame::way;
+use super::shown::PieceShown;
 use super::{Shown, signs};
 use crate::drawing::{Area, At, Dash, Fill, Label, Mark, Path, Pen, Tone, Weight, clipped};
 use crate::words::lengths::shopped;
@@ -22,8 +23,8 @@ const BACK: f64 = 0.16;
 /// Every piece, rugs below the others.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("pieces"));
-    let pieces = figure.shown.option.pieces(figure.shown.brief());
-    let (under, others): (Vec<OptionPiece<'_>>, Vec<OptionPiece<'_>>) = pieces.partition(|one| lies_under(*one));
+    let pieces = figure.shown.pieces().into_iter();
+    let (under, others): (Vec<PieceShown<'_>>, Vec<PieceShown<'_>>) = pieces.partition(|one| lies_under(*one));
     for piece in under {
         dashed(figure, piece);
     }
@@ -45,11 +46,11 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
 }
 
 /// Drawn below the others, its name in a corner that they leave free.
-fn lies_under(one: OptionPiece<'_>) -> bool {
+fn lies_under(one: PieceShown<'_>) -> bool {
     one.piece.kind.traits().drawn == Drawn::Under
 }
 
-fn dashed(figure: &mut Figure<'_>, piece: OptionPiece<'_>) {
+fn dashed(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     let ring = figure.frame.all(&outline(&piece.parts()));
     let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
     figure.put(Path::ring(ring, Some(pen), Fill::None));
@@ -64,7 +65,7 @@ fn chairs(figure: &mut Figure<'_>) {
     }
 }
 
-fn solid(figure: &mut Figure<'_>, piece: OptionPiece<'_>) {
+fn solid(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     let ring = figure.frame.all(&outline(&piece.parts()));
     figure.labels.mind_ring(&ring);
     figure.put(Path::ring(ring, Some(Pen::ink(0.35)), Fill::Tone(Tone::Piece)));
@@ -84,12 +85,12 @@ pub(super) fn seats(figure: &mut Figure<'_>) {
 /// Name and size of each piece.
 pub(super) fn name(figure: &mut Figure<'_>) {
     let shown = figure.shown;
-    named(figure, |one| vec![(clipped(&one.piece.name), Weight::Bold), (size(&shown, one.sizes), Weight::Book)]);
+    named(figure, |one| vec![(clipped(&one.piece.name), Weight::Bold), (size(&shown, one.size), Weight::Book)]);
 }
 
 /// The lines of each piece, within it where they find room, turned where that helps.
-pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(OptionPiece<'_>) -> Vec<(String, Weight)>) {
-    for piece in figure.shown.option.pieces(figure.shown.brief()) {
+pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(PieceShown<'_>) -> Vec<(String, Weight)>) {
+    for piece in figure.shown.pieces() {
         let parts: Vec<Vec<At>> = piece.parts().iter().map(|part| figure.frame.all(part)).collect();
         let all = Area::of(parts.iter().flatten().copied());
         let Some(middle) = parts.first().map(|part| middle_of(part)) else { continue };
@@ -148,8 +149,7 @@ fn corners_within(all: &Area, label: &Label) -> Vec<At> {
 }
 
 /// The size as planned, rounded down to what one shops by.
-pub(super) fn size(shown: &Shown<'_>, sizes: &PieceSizes) -> String {
-    let size = sizes.planned();
+pub(super) fn size(shown: &Shown<'_>, size: Size) -> String {
     let dimensions = [Some(size.width), size.return_length, Some(size.depth)].into_iter().flatten();
     let told: Vec<String> = dimensions.map(|length| shopped(shown.units(), length, Rounding::Down)).collect();
     words::size(&told)
@@ -165,7 +165,7 @@ fn outline(parts: &[Vec<Point>]) -> Vec<Point> {
 }
 
 /// The back of a seat: a line along the back of each run.
-fn back(figure: &mut Figure<'_>, seat: OptionPiece<'_>) {
+fn back(figure: &mut Figure<'_>, seat: PieceShown<'_>) {
     let (facing, depth) = (seat.placed.facing, seat.placed.size.depth * BACK);
     let parts = seat.parts();
     let Some(main) = parts.first() else { return };
@@ -183,7 +183,7 @@ fn back(figure: &mut Figure<'_>, seat: OptionPiece<'_>) {
 }
 
 /// A short stroke at the middle of a front, so that one sees which way a piece faces.
-fn front(figure: &mut Figure<'_>, one: OptionPiece<'_>) {
+fn front(figure: &mut Figure<'_>, one: PieceShown<'_>) {
     put_line(figure, strip(&one.main(), -one.placed.facing, one.placed.size.depth * 0.1), 0.15);
 }
 

@@ -2,12 +2,12 @@
 //! numbers, as the tape sheet calls them.
 
 use elbowroom_model::{Brief, Point};
-use elbowroom_solver::answer::OptionPiece;
 use elbowroom_solver::setting_out::{FixedPoint, Mark as PointMark, SettingOut};
 
 use super::figure::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
+use super::shown::PieceShown;
 use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight, clipped};
 use crate::words::tape as words;
 
@@ -49,7 +49,7 @@ pub(super) fn name(figure: &mut Figure<'_>, out: &SettingOut) {
 }
 
 /// Its place in the order of strokes and its name, as the sheet heads it.
-pub(super) fn place_and_name(out: &SettingOut, one: OptionPiece<'_>) -> Vec<(String, Weight)> {
+pub(super) fn place_and_name(out: &SettingOut, one: PieceShown<'_>) -> Vec<(String, Weight)> {
     let place = out.pieces.iter().position(|marked| marked.piece == one.placed.piece).unwrap_or_default();
     vec![(clipped(&words::piece(place + 1, &one.piece.name)), Weight::Bold)]
 }

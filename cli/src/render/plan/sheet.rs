@@ -3,10 +3,9 @@
 use super::figure::Drawn;
 use super::frame::Frame;
 use super::panel::{About, Panel};
-use super::whole::{description, within};
+use super::whole::{description, title, within};
 use super::{Shown, rulers};
 use crate::drawing::{Area, At, Fill, Mark, Paper, Path, Pen, Sheet, Stock};
-use crate::words::plan as words;
 
 /// Kept free at every edge of the paper, mm: what printers do not reach.
 const MARGIN: f64 = 10.0;
@@ -89,12 +88,7 @@ fn drawn(shown: Shown<'_>, stock: Stock, division: &Division) -> Sheet {
     marks.extend(panel(&shown, &scale.to_string(), stock, &key, &division.columns));
     marks.push(Mark::Layer("edge"));
     marks.push(Path::area(&division.paper.within(MARGIN - 3.0), Some(Pen::ink(0.2)), Fill::None).into());
-    Sheet {
-        paper: division.paper,
-        title: words::title(shown.brief(), shown.option),
-        description: description(&shown),
-        marks,
-    }
+    Sheet { paper: division.paper, title: title(&shown), description: description(&shown), marks }
 }
 
 /// The panel in the largest type in which it fits; what no sheet may leave out where none does.

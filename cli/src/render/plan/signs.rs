@@ -11,6 +11,8 @@ pub(super) const WAY: Pen = Pen::of(0.4, Tone::Blue).broken(Dash::Dashed);
 pub(super) const SIGHT: Pen = Pen::of(0.2, Tone::Green).broken(Dash::Chain);
 /// The circle that a wheelchair turns in: the only dotted line.
 pub(super) const TURN: Pen = Pen::of(0.5, Tone::Ink).broken(Dash::Dotted);
+/// The line between what breaks a rule and what it is broken against.
+const BROKEN: Pen = Pen::of(0.8, Tone::Vermilion);
 /// The line of a pinch.
 pub(super) const PINCH: Pen = Pen::of(0.45, Tone::Vermilion);
 
@@ -41,6 +43,12 @@ pub(super) fn turning(centre: At, radius: f64) -> Vec<Mark> {
     let across =
         [At::new(arm, 0.0), At::new(0.0, arm)].map(|arm| Path::line([centre - arm, centre + arm], Pen::ink(0.2)));
     std::iter::once(Path::circle(centre, radius, Some(TURN), Fill::None)).chain(across).map(Mark::from).collect()
+}
+
+/// What breaks a rule: a thick line with a dot at each end; one dot where both ends are one place.
+pub(super) fn broken([from, to]: [At; 2]) -> Vec<Mark> {
+    let dot = |at: At| Path::circle(at, 0.9, None, Fill::Tone(Tone::Vermilion)).into();
+    vec![Path::line([from, to], BROKEN).into(), dot(from), dot(to)]
 }
 
 /// A pinch: a line with a full arrow head at each end.

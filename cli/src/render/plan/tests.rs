@@ -81,7 +81,7 @@ fn no_words_lie_on_others_or_leave_the_sheet_in_any_option_of_any_demo_room() {
                 if stock != Stock::A4 && option.rank > 2 {
                     continue;
                 }
-                let sheet = sheet(Shown { answer, option }, stock);
+                let sheet = sheet(Shown::Option { answer, option }, stock);
                 let texts = texts(&sheet);
                 let (width, height) = (sheet.paper.width as f32, sheet.paper.height as f32);
                 for (place, (area, text)) in texts.iter().enumerate() {
@@ -123,7 +123,7 @@ fn long_names_and_many_pieces_leave_nothing_off_the_sheet_and_keep_the_cautions(
     );
     let brief = elbowroom_model::scenario::read(&text, None).unwrap();
     let answer = elbowroom_solver::rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    let sheet = sheet(Shown { answer: &answer, option: &answer.options[0] }, Stock::Letter);
+    let sheet = sheet(Shown::Option { answer: &answer, option: &answer.options[0] }, Stock::Letter);
     let texts = texts(&sheet);
     let (width, height) = (sheet.paper.width as f32, sheet.paper.height as f32);
     let inside = |at: &Point| (9.5..=width - 9.5).contains(&at.x) && (9.5..=height - 9.5).contains(&at.y);
@@ -139,7 +139,7 @@ fn the_same_option_gives_the_same_bytes() {
     let made = || {
         let brief = elbowroom_model::scenario::read(&text, None).unwrap();
         let answer = elbowroom_solver::rank(&brief, &Limits::default(), &Unwatched);
-        let sheet = sheet(Shown { answer: &answer, option: &answer.options[0] }, Stock::A4);
+        let sheet = sheet(Shown::Option { answer: &answer, option: &answer.options[0] }, Stock::A4);
         (
             svg(&sheet, Font::Within),
             crate::drawing::png(&sheet).unwrap(),

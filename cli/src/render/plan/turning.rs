@@ -20,14 +20,14 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
 
 /// Its name and its diameter, below its centre before other places within it.
 pub(super) fn name(figure: &mut Figure<'_>) {
-    let (Some((centre, radius)), Some(circle)) = (on_sheet(figure), figure.shown.option.turning_circle) else { return };
+    let (Some((centre, radius)), Some(circle)) = (on_sheet(figure), figure.shown.turning_circle()) else { return };
     let text = words::turning(&figure.shown.tape(circle.diameter));
     let offs = [0.25, -0.25, 0.5, -0.5, 0.75, -0.75].map(|share| centre + At::new(0.0, radius * share));
     figure.labels.place(&Label { ground: Some(Tone::Paper), ..Label::new(centre, offs.into(), TYPE, text) });
 }
 
 fn on_sheet(figure: &Figure<'_>) -> Option<(At, f64)> {
-    let circle = figure.shown.option.turning_circle?;
+    let circle = figure.shown.turning_circle()?;
     Some((figure.frame.at(circle.centre), figure.frame.length(circle.diameter / 2.0)))
 }
 

@@ -29,7 +29,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
         figure.put(Path::line(line, signs::WAY));
     }
     figure.put(Mark::Layer("pinches"));
-    for route in &figure.shown.option.routes {
+    for route in figure.shown.routes() {
         if let Some(pinch) = &route.pinch {
             let at = pinch.at.map(|at| figure.frame.at(at));
             signs::pinch(at).into_iter().for_each(|mark| figure.put(mark));
@@ -39,7 +39,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
 
 /// Each way's letter and width, at its pinch.
 pub(super) fn name(figure: &mut Figure<'_>) {
-    for (place, route) in figure.shown.option.routes.iter().enumerate() {
+    for (place, route) in figure.shown.routes().iter().enumerate() {
         let Some((of, way)) = named_at(figure, place, route) else { continue };
         let text = format!("{} {}", letter(place), figure.shown.tape(route.width));
         let label =

@@ -1,12 +1,12 @@
 //! The plan itself, without the sheet round it: what is drawn on it, in which order.
 
-use elbowroom_solver::answer::OptionPiece;
 use elbowroom_solver::routes::Route;
 use elbowroom_solver::setting_out::SettingOut;
 
 use super::figure::{Drawn, Figure};
 use super::frame::Frame;
-use super::{Shown, gaps, items, pieces, points, turning, walls, ways, zones};
+use super::shown::PieceShown;
+use super::{Shown, breaches, gaps, items, pieces, points, turning, walls, ways, zones};
 use crate::drawing::{Area, Paper, Scale, Sheet};
 use crate::words::plan as words;
 
@@ -30,7 +30,7 @@ pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
     let drawn = drawn(shown, frame, &area);
     let sheet = Sheet {
         paper: Paper { width: area.width, height: area.height },
-        title: words::title(shown.brief(), shown.option),
+        title: title(&shown),
         description: description(&shown),
         marks: drawn.marks,
     };
@@ -48,7 +48,9 @@ fn drawn(shown: Shown<'_>, frame: Frame, area: &Area) -> Drawn {
     turning::draw(&mut figure);
     gaps::draw(&mut figure);
     ways::draw(&mut figure);
+    breaches::draw(&mut figure);
     walls::measure(&mut figure);
+    breaches::name(&mut figure);
     pieces::name(&mut figure);
     ways::name(&mut figure);
     gaps::name(&mut figure);
@@ -75,14 +77,22 @@ pub(crate) fn to_set_out(shown: Shown<'_>, out: &SettingOut, widest: &Paper) -> 
     (paper, figure.finished())
 }
 
+/// What the plan is, in words.
+pub(super) fn title(shown: &Shown<'_>) -> String {
+    match *shown {
+        Shown::Option { answer, option } => words::title(&answer.brief, option),
+        Shown::AsItStands { room, .. } => words::title_as_it_stands(room),
+    }
+}
+
 /// Sizes and ways in words.
 pub(super) fn description(shown: &Shown<'_>) -> String {
     let brief = shown.brief();
-    let size = |one: OptionPiece<'_>| format!("{} {}", one.piece.name, pieces::size(shown, one.sizes));
+    let size = |one: PieceShown<'_>| format!("{} {}", one.piece.name, pieces::size(shown, one.size));
     let way = |(place, route): (usize, &Route)| {
         words::way(brief, &ways::letter(place), route, &shown.tape(route.width), &shown.tape(route.needs))
     };
-    let sizes: Vec<String> = shown.option.pieces(brief).map(size).collect();
-    let ways: Vec<String> = shown.option.routes.iter().enumerate().map(way).collect();
+    let sizes: Vec<String> = shown.pieces().into_iter().map(size).collect();
+    let ways: Vec<String> = shown.routes().iter().enumerate().map(way).collect();
     words::description(&sizes, &ways)
 }

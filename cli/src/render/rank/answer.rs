@@ -16,7 +16,7 @@ const HANG: usize = 12;
 pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     let brief = told.brief();
     page.paragraph(0, &refused::summary(told.answer, told.limits.by));
-    page.strong(&format!("1. {}", title(brief, &best.choices)));
+    page.strong(&format!("1. {}", title(brief, best)));
     for eased in all_eased(brief, best) {
         page.entry(3, &eased);
     }

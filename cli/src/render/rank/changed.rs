@@ -25,13 +25,15 @@ pub(crate) fn text(set: &[String], before: &Answer, now: &Answer, look: Look) ->
     page.labelled(3, words::OPTIONS, HANG, &words::count(before.options.len(), now.options.len()));
     for (label, options, of) in [(words::GAINED, &changed.gained, now), (words::LOST, &changed.lost, before)] {
         if !options.is_empty() {
-            let titles: Vec<String> =
-                options.iter().take(TITLES).map(|option| title(&of.brief, &option.choices)).collect();
+            let titles: Vec<String> = options.iter().take(TITLES).map(|option| title(&of.brief, *option)).collect();
             page.labelled(3, label, HANG, &words::titles(&titles, options.len() - titles.len()));
         }
     }
-    page.labelled(3, words::FIRST, HANG, &words::first(now, &changed));
-    if let Some(former) = words::former(before, &changed) {
+    if let Some(otherwise) = words::otherwise(before, now, &changed, TITLES) {
+        page.labelled(3, words::OTHERWISE, HANG, &otherwise);
+    }
+    page.labelled(3, words::FIRST, HANG, &words::first(before, now, &changed));
+    if let Some(former) = words::former(before, now, &changed) {
         page.labelled(3, words::FORMER, HANG, &former);
     }
     differences(&mut page, before, now, &changed);

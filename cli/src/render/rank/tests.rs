@@ -55,7 +55,7 @@ fn no_line_is_wider_than_the_terminal() {
 fn what_is_left_out_and_what_is_not_proven_is_said() {
     let answer = two_options();
     let page = page(&answer, 1000);
-    let [first, second] = [0, 1].map(|place| title(&answer.brief, &answer.options[place].choices));
+    let [first, second] = [0, 1].map(|place| title(&answer.brief, &answer.options[place]));
     assert!(page.contains(&format!("1. {first}")) && page.contains(&format!("2. {second}")), "{page}");
     assert_eq!(page.matches("its sizes are not proven largest").count(), 1, "{page}");
     assert!(page.contains("Left out, for it did not fit\n  rug: There is no place for the rug"), "{page}");

@@ -63,5 +63,5 @@ fn put_options(page: &mut Markup, told: &ReportPage<'_>, plans: &[Alone]) {
 /// The plans of the options that are shown, each with what its numbers stand for.
 fn plans(told: &ReportPage<'_>) -> Vec<Alone> {
     let answer = told.answer;
-    told.drawn().into_iter().map(|option| plan::alone(plan::Shown { answer, option }, SCALE)).collect()
+    told.drawn().into_iter().map(|option| plan::alone(plan::Shown::Option { answer, option }, SCALE)).collect()
 }

@@ -20,7 +20,7 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
     let heading = format!("h-{id}");
     page.open("li", &[("id", &id)]).open("article", &[("class", "option"), ("aria-labelledby", &heading)]);
     page.open("h3", &[("id", &heading)]).inline("span", &[("data-rank", "")], &option.rank.to_string());
-    page.text(". ").text(&said::title(&told.answer.brief, &option.choices)).end();
+    page.text(". ").text(&said::title(&told.answer.brief, option)).end();
     put_list(page, None, &said::all_eased(&told.answer.brief, option));
     page.open("p", &[]).text(words::SCORE_IS);
     page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);

@@ -51,7 +51,7 @@ fn put_row(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption, draw
     page.open("tr", &[("id", &format!("row-{rank}")), ("data-tier", &tier)]);
     page.element("td", &[("class", "number"), ("data-told", "rank")], &rank);
     page.open("th", &[("scope", "row")]).open("span", &[("data-title", "")]);
-    let title = title(&told.answer.brief, &option.choices);
+    let title = title(&told.answer.brief, option);
     if drawn.iter().any(|drawn| drawn.rank == option.rank) {
         page.inline("a", &[("href", &format!("#option-{rank}"))], &title);
     } else {

@@ -12,7 +12,7 @@ use crate::render::rank::setting_out;
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
-use crate::words::answer::title;
+use crate::words::answer::{title, title_within};
 use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::shop::{self as words, Names};
 
@@ -90,7 +90,7 @@ fn verdict(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> S
     let figure = |length: f64, rounding| shopped(told.units(), length, rounding);
     let mut said = Vec::new();
     if let Some(best) = one.options.first() {
-        said.push(words::fits(one.options.len(), best.score, &lower_first(&title(told.names.brief, &best.choices))));
+        said.push(words::fits(one.options.len(), best.score, &title_within(told.names.brief, best)));
         let left = one
             .left
             .iter()
@@ -112,11 +112,6 @@ fn verdict(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> S
         said.push(words::does_not_get_in(by.as_deref(), fails.asks, at));
     }
     said.join(" ")
-}
-
-fn lower_first(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }
 
 fn would_help(page: &mut Page, told: &ShopPage<'_>) {
@@ -178,6 +173,6 @@ fn set(page: &mut Page, told: &ShopPage<'_>, set: &SetFound, place: Option<usize
         let count = told.names.count(piece.row);
         page.labelled(3, told.names.row(piece.row), 20, &words::set_piece(candidate, count));
     }
-    page.paragraph(3, &words::set_options(set.options, &title(&set.brief, &option.choices)));
+    page.paragraph(3, &words::set_options(set.options, &title(&set.brief, option)));
     setting_out(page, &set.brief, option, &words::set_called(place));
 }

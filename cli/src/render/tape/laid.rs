@@ -30,7 +30,7 @@ impl<'a> Laid<'a> {
     }
 
     pub(super) const fn shown(&self) -> Shown<'_> {
-        Shown { answer: self.answer, option: self.option }
+        Shown::Option { answer: self.answer, option: self.option }
     }
 
     /// A length as a tape reads it, with its unit.

@@ -83,7 +83,7 @@ impl<'a> OptionResult<'a> {
         Self {
             rank: option.rank,
             key: &option.key,
-            title: title(brief, &option.choices),
+            title: title(brief, option),
             choices: ChoicesResult::of(brief, &option.choices),
             family: &option.family,
             score: option.score,

@@ -5,6 +5,8 @@ use elbowroom_solver::answer::{Eased, Thing};
 use elbowroom_solver::composition::TermCost;
 use serde::Serialize;
 
+use crate::words::answer::{eased as eased_words, term as term_words};
+
 /// What one term costs.
 #[derive(Debug, Serialize)]
 pub(super) struct TermResult<'a> {
@@ -16,13 +18,15 @@ pub(super) struct TermResult<'a> {
     off: f64,
     /// In millimetres of shortfall of a piece that counts 3.
     cost: f64,
+    /// The same in a sentence.
+    sentence: String,
 }
 
 impl<'a> TermResult<'a> {
     /// What is told of a term.
     pub(super) fn of(brief: &'a Brief, told: &TermCost) -> Self {
         let pieces = [Thing::Piece(told.piece), told.other()].map(|thing| thing.name(brief));
-        Self { term: told.term.key(), pieces, off: told.off, cost: told.cost }
+        Self { term: told.term.key(), pieces, off: told.off, cost: told.cost, sentence: term_words(brief, told) }
     }
 }
 
@@ -37,12 +41,15 @@ pub(super) struct EasedResult<'a> {
     wanted: Option<f64>,
     /// What the plan gives, mm.
     given: Option<f64>,
+    /// The same in a sentence.
+    sentence: String,
 }
 
 impl<'a> EasedResult<'a> {
     /// What is told of a rule that was eased.
     pub(super) fn of(brief: &'a Brief, eased: &Eased) -> Self {
         let between = eased.between.map(|thing| thing.name(brief));
-        Self { rule: eased.rule, between, wanted: eased.wanted, given: eased.given }
+        let sentence = eased_words(brief, eased);
+        Self { rule: eased.rule, between, wanted: eased.wanted, given: eased.given, sentence }
     }
 }

@@ -1,47 +1,9 @@
-//! Arrangements in words.
+//! Why an arrangement cannot hold, and what options are held to, in words.
 
 use crate::words::tolerance::NOTHING;
-use elbowroom_model::article::{capital, several, the};
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, ItemId, Only, PieceId, Rule, SecondPlace, WallId};
-use elbowroom_solver::arrangement::{Choices, NoRoom, NoRoomAt, Obstacle, SecondSeat};
-
-/// The decisions as a title: `Back to the canal wall, return on the left, screen on the stair wall`.
-pub(crate) fn title(brief: &Brief, choices: &Choices) -> String {
-    let mut parts = vec![match (choices.seat_back, choices.faced) {
-        (Some(back), _) => format!("Back to {}", the_wall(brief, back)),
-        (None, Some(faced)) if choices.media_wall != Some(faced) => {
-            format!("Free-standing, facing {}", the_wall(brief, faced))
-        }
-        (None, _) => "Free-standing".to_owned(),
-    }];
-    parts.extend(choices.hand.map(|hand| format!("return on the {}", hand.key())));
-    match choices.media_wall {
-        Some(wall) => parts.push(format!("screen on {}", the_wall(brief, wall))),
-        None if brief.pieces.iter().any(|piece| piece.kind.carries_screen()) => parts.push("no screen".to_owned()),
-        None => {}
-    }
-    parts.extend(choices.second_seats.iter().map(|row| second_seats(brief, row)));
-    parts.join(", ")
-}
-
-/// Where the seats of one row stand: `armchairs on either side`.
-fn second_seats(brief: &Brief, row: &[SecondSeat]) -> String {
-    let first = row.first();
-    let name = first.and_then(|seat| brief.piece(seat.piece)).map_or("", |piece| piece.name.as_str());
-    let name = if row.len() < 2 { name.to_owned() } else { several(name) };
-    let mut places: Vec<SecondPlace> = row.iter().map(|seat| seat.place).collect();
-    places.dedup();
-    let places = match places.as_slice() {
-        [SecondPlace::Left, SecondPlace::Right] => "on either side",
-        [SecondPlace::Left, SecondPlace::Right, SecondPlace::Opposite] => "on either side and opposite",
-        [SecondPlace::Left] => "on the left",
-        [SecondPlace::Right] => "on the right",
-        _ => "opposite",
-    };
-    let hand = first.and_then(|seat| seat.hand);
-    let hand = hand.map_or(String::new(), |hand| format!(" with its return on the {}", hand.key()));
-    format!("{name} {places}{hand}")
-}
+use elbowroom_solver::arrangement::{NoRoom, NoRoomAt, Obstacle};
 
 /// Why an arrangement cannot hold: `Along the canal wall 140 cm is free; the sofa needs 150 cm at the least.`
 pub(crate) fn no_room(brief: &Brief, reason: &NoRoom) -> String {
@@ -110,47 +72,18 @@ pub(super) fn the_wall(brief: &Brief, wall: WallId) -> String {
 
 #[cfg(test)]
 mod tests {
-    use elbowroom_model::{Brief, scenario};
+    use elbowroom_model::scenario;
 
-    use super::{no_room, title};
+    use super::no_room;
     use elbowroom_solver::Site;
-    use elbowroom_solver::arrangement::{Enumeration, enumerate};
-
-    fn of(room: [u32; 2], pieces: &str) -> (Brief, Enumeration) {
-        let [width, depth] = room;
-        let walls = format!(
-            "[{{ length: {width}, name: top }}, {{ length: {depth}, name: right side }}, {{ length: {width}, name: bottom }}, \
-             {{ length: {depth}, name: left side }}]"
-        );
-        let brief = scenario::read(&format!("units: cm\nwalls: {walls}\npieces:\n{pieces}"), None).unwrap();
-        let found = enumerate(&brief, &Site::of(&brief));
-        (brief, found)
-    }
-
-    fn titled(room: [u32; 2], pieces: &str, key: &str) -> String {
-        let (brief, found) = of(room, pieces);
-        let arrangement = found.arrangements.iter().find(|arrangement| arrangement.key == key).unwrap();
-        title(&brief, &arrangement.choices)
-    }
-
-    #[test]
-    fn a_title_tells_the_decisions_in_words() {
-        let corner = "  - { kind: corner-sofa }\n  - { kind: media-unit, needed: false }\n";
-        let left = "Back to the top, return on the left, screen on the left side";
-        assert_eq!(titled([700, 700], corner, "top/left/left-side"), left);
-        assert_eq!(titled([700, 700], corner, "top/left/no-screen"), "Back to the top, return on the left, no screen");
-        let free = "Free-standing, return on the left, screen on the top";
-        assert_eq!(titled([700, 700], corner, "free-top/left/top"), free);
-        let pair = "  - { kind: sofa }\n  - { kind: armchair, count: 2 }\n";
-        let shared = "Back to the top, armchairs on either side";
-        assert_eq!(titled([700, 700], pair, "top/armchairs-left-right"), shared);
-        let free = "Free-standing, facing the bottom, armchairs opposite";
-        assert_eq!(titled([700, 600], pair, "free-bottom/armchairs-opposite"), free);
-    }
+    use elbowroom_solver::arrangement::enumerate;
 
     #[test]
     fn what_has_no_room_is_told_with_what_there_is_and_what_it_needs() {
-        let (brief, found) = of([600, 141], "  - { kind: sofa, width: 150..200, depth: 80..95 }\n");
+        let walls = "[{ length: 600 }, { length: 141, name: right side }, { length: 600 }, { length: 141 }]";
+        let pieces = "[{ kind: sofa, width: 150..200, depth: 80..95 }]";
+        let brief = scenario::read(&format!("units: cm\nwalls: {walls}\npieces: {pieces}\n"), None).unwrap();
+        let found = enumerate(&brief, &Site::of(&brief));
         let dropped = found.dropped.iter().find(|dropped| dropped.arrangement.key == "right-side").unwrap();
         let told = no_room(&brief, &dropped.reason);
         assert_eq!(told, "Along the right side 140 cm is free; the sofa needs 150 cm at the least.");

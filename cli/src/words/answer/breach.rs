@@ -28,9 +28,19 @@ pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
         [] => format!("{what}{size}"),
         [only] => format!("{only} {what}{size}"),
         [first, second] => format!("{first} {what} {second}{size}"),
-        [first, second, third, ..] => format!("{first} {what} {second}, between it and {third}{size}"),
+        [first, second, third, ..] => of_three(breach.wrong, [first, second, third], what),
     };
     format!("{}{}.", capital(&said), missing(brief, breach))
+}
+
+/// What is wrong between three things.
+fn of_three(of: Wrong, [first, second, third]: [&String; 3], what: &str) -> String {
+    match of {
+        Wrong::BeforeTable => format!("{first} stands between {second} and {third}, which lies before it"),
+        Wrong::BeforeScreen => format!("{first} stands between {second} and the screen on {third}"),
+        Wrong::NoWallBehind => format!("{first} {what} {second}, where {third} is"),
+        _ => format!("{first} {what} {second} and {third}"),
+    }
 }
 
 /// What a piece stands in, by what that is kept free for.
@@ -125,7 +135,7 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::NoChairAtEnd => "has too little room for the chair at its end before",
         Wrong::AtKeptFree => "must not stand at",
         Wrong::NotInItsPlace => "does not stand where it is held",
-        Wrong::SlotBehind => "leaves a slot that is no way before",
+        Wrong::SlotBehind => "leaves a slot behind it that is no way, before",
         Wrong::NoReasonBehind => "stands free, with neither room nor a reason behind it, before",
         Wrong::ReturnTooNear => "has the back of its return too near to",
         Wrong::Eased => "is told to be eased where nothing is, at",

@@ -28,7 +28,7 @@ pub(crate) fn gives_up(brief: &Brief, option: &RankedOption) -> Vec<String> {
 }
 
 /// One term: `The media unit stands 12 cm off the middle of the front of the sofa.`
-fn term(brief: &Brief, told: &TermCost) -> String {
+pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
     let [one, other] = [Thing::Piece(told.piece), told.other()].map(|thing| the(thing.name(brief)));
     let named = Named { brief, told, one, other };
     let said = match told.term {
@@ -141,7 +141,7 @@ impl Named<'_> {
             Term::RugUnderSecond => format!("{other} ends {short} before {one}; {wanted} under it holds it better"),
             Term::RugShort if left >= 0.0 => format!("{one} is {has} longer than {other}; {wanted} looks better"),
             Term::RugShort => format!("{one} is {short} shorter than {other}"),
-            _ => format!("{one} is {} longer than its least", self.length(told.off)),
+            _ => format!("{one} is {} longer than it need be", self.length(told.off)),
         }
     }
 

@@ -31,7 +31,7 @@ fn short_by(eased: &Eased) -> f64 {
 }
 
 /// One rule that is kept in part: `35 cm is wanted before the armchair; this room gives 31, up to the coffee table.`
-fn eased(brief: &Brief, eased: &Eased) -> String {
+pub(crate) fn eased(brief: &Brief, eased: &Eased) -> String {
     let [one, other] = eased.between.map(|thing| the(thing.name(brief)));
     let between = Between { one, other };
     let said = match figures(brief, eased) {

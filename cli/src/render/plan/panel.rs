@@ -82,6 +82,9 @@ impl Panel {
         let mut panel = Self { lines: Vec::new(), width, small };
         let (answer, option) = (about.shown.answer, about.shown.option);
         panel.words(&answer.brief.room.name, 4.2, Weight::Bold);
+        for line in crate::words::order::lines(&answer.brief) {
+            panel.print(&line);
+        }
         panel.words(&words::option(option, answer.options.len()), 3.0, Weight::Bold);
         panel.words(&said::title(&answer.brief, &option.choices), 3.0, Weight::Book);
         panel.print(&words::scale(about.scale, about.paper, about.shown.unit()));
@@ -137,7 +140,7 @@ impl Panel {
     fn cautions(&mut self, shown: &Shown<'_>) {
         self.heading(words::CAUTIONS);
         let eased = said::all_eased(shown.brief(), shown.option);
-        for sentence in eased.iter().chain(&said::notices(shown.answer)) {
+        for sentence in eased.iter().chain(&said::notices_of(shown.answer, &[shown.option])) {
             self.print(sentence);
         }
         self.print(words::WALLS);

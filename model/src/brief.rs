@@ -1,7 +1,9 @@
 //! The checked whole: all that the solver gets.
 
 use crate::aim::SizesAim;
-use crate::only::Only;
+use crate::household::Household;
+use crate::only::{Only, Wanted};
+use crate::order::Order;
 use crate::piece::{Dimension, Piece, PieceId};
 use crate::room::Room;
 use crate::rules::{Clearance, Rules};
@@ -25,8 +27,14 @@ pub struct Brief {
     pub wishes: Wishes,
     /// Assumptions made, corrections, cautions: what the reader of a result must be told.
     pub notices: Vec<Notice>,
-    /// The decisions that alone are looked at; empty: all of them.
+    /// The decisions that alone are looked at, within what the file wants; empty: all of them.
     pub only: Vec<Only>,
+    /// The decisions that the file wants, and those that it does not.
+    pub wanted: Wanted,
+    /// Who lives in the room.
+    pub household: Household,
+    /// Whom it is planned for.
+    pub order: Order,
     /// The unit of length that the file speaks.
     pub units: crate::unit::Unit,
     /// The way in; `None` where nothing is said of it.

@@ -24,6 +24,23 @@ pub enum Only {
     SecondSeat(Option<PieceId>, SecondPlace),
 }
 
+/// The decisions that a file wants, and those that it does not.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Wanted {
+    /// Only options that are decided so: values of one decision are alternatives, decisions all hold.
+    pub only: Vec<Only>,
+    /// No option that is decided so.
+    pub exclude: Vec<Only>,
+}
+
+impl Wanted {
+    /// Whether all options are looked at.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.only.is_empty() && self.exclude.is_empty()
+    }
+}
+
 /// Where a second seat stands, as one sits on the main one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, IntoStaticStr, VariantArray)]
 #[strum(serialize_all = "snake_case")]
@@ -45,7 +62,7 @@ impl SecondPlace {
 }
 
 /// The decisions, by the names that results give them.
-const CHOICES: [&str; 5] = ["seat_back", "facing", "hand", "media_wall", "second_seats"];
+pub(crate) const CHOICES: [&str; 5] = ["seat_back", "facing", "hand", "media_wall", "second_seats"];
 /// The value of a seat that stands free.
 const FREE: &str = "free";
 /// The value where there is no screen.
@@ -59,10 +76,18 @@ impl Only {
     /// The choice or the value is not known; the nearest one that is known is named.
     pub fn read(text: &str, room: &Room, pieces: &[Piece]) -> Result<Self, Box<Fault>> {
         let Some((choice, value)) = text.split_once('=') else { return Err(not_a_choice(text)) };
-        let (choice, value) = (choice.trim(), value.trim());
-        if choice.is_empty() || value.is_empty() {
+        if choice.trim().is_empty() || value.trim().is_empty() {
             return Err(not_a_choice(text));
         }
+        Self::of(choice, value, room, pieces)
+    }
+
+    /// Reads a decision and its value, as [`Only::read`] does.
+    ///
+    /// # Errors
+    /// As there.
+    pub fn of(choice: &str, value: &str, room: &Room, pieces: &[Piece]) -> Result<Self, Box<Fault>> {
+        let (choice, value) = (choice.trim(), value.trim());
         let is_meant = |piece: &Piece| piece.kind.is_seat() && same(&piece.name, choice);
         let seat = pieces.iter().position(is_meant).map(PieceId);
         match CHOICES.iter().find(|known| same(known, choice)) {
@@ -76,6 +101,31 @@ impl Only {
             None if seat.is_some() => one_of(choice, value).map(|place| Self::SecondSeat(seat, place)),
             None => Err(unknown_choice(pieces, choice)),
         }
+    }
+
+    /// The decision by the name that results give it.
+    #[must_use]
+    pub const fn choice(&self) -> &'static str {
+        let [seat_back, facing, hand, media_wall, second_seats] = CHOICES;
+        match self {
+            Self::SeatBack(_) => seat_back,
+            Self::Facing(_) => facing,
+            Self::Hand(_) => hand,
+            Self::MediaWall(_) => media_wall,
+            Self::SecondSeat(..) => second_seats,
+        }
+    }
+
+    /// The decisions that `all` is about, each by its first.
+    #[must_use]
+    pub fn decisions(all: &[Self]) -> Vec<Self> {
+        let mut found: Vec<Self> = Vec::new();
+        for only in all {
+            if !found.iter().any(|known| known.is_about_the_same(only)) {
+                found.push(*only);
+            }
+        }
+        found
     }
 
     /// Whether both are about the same decision: values of one are alternatives.

@@ -44,13 +44,18 @@ pub fn cautions(brief: &Brief) -> Vec<Caution> {
         (has(brief, |kind| matches!(kind, ItemKind::Radiator(_) | ItemKind::Fireplace(_))), Caution::Heat),
         (tips, Caution::TipOver),
         (tips && has(brief, |kind| matches!(kind, ItemKind::Opening(_))), Caution::AcrossOpening),
-        (has(brief, |kind| matches!(kind, ItemKind::Window(_))), Caution::Children),
+        (may_climb(brief), Caution::Children),
         (has(brief, |kind| matches!(kind, ItemKind::Socket(_) | ItemKind::Fireplace(_))), Caution::LicensedWork),
         (brief.rules.profile == "wheelchair", Caution::Wheelchair),
         (has_rug_and_swing(brief), Caution::RugUnderDoor),
     ];
     let of_carrying = OF_CARRYING.map(|caution| (brief.way.is_some(), caution));
     in_the_room.into_iter().chain(of_carrying).filter(|(applies, _)| *applies).map(|(_, caution)| caution).collect()
+}
+
+/// Whether there is a window to climb to, and nobody says that no children live here.
+fn may_climb(brief: &Brief) -> bool {
+    brief.household.children != Some(false) && has(brief, |kind| matches!(kind, ItemKind::Window(_)))
 }
 
 fn has(brief: &Brief, is_such: impl Fn(&ItemKind) -> bool) -> bool {

@@ -7,6 +7,7 @@ use crate::answer::{self, Answer, PieceSizes, Work};
 use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
 use crate::attempt::{Attempts, Tried};
 use crate::candidate::Candidate;
+use crate::for_children::for_children;
 use crate::notice::{Notice, notices};
 use crate::ranking;
 use crate::refusal::{Refusal, Remedy, Why};
@@ -85,6 +86,8 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     }
     let remedies =
         if options.is_empty() { part(watch, Part::Remedies, || refusal::remedies(brief)) } else { Vec::new() };
+    let mut told = notices(brief, &floor, &enumeration);
+    told.extend(for_children(brief, &options).into_iter().map(Notice::ForChildren));
     Answer {
         asked: brief.clone(),
         brief: brief.clone(),
@@ -92,7 +95,7 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
         options,
         refused,
         remedies,
-        notices: notices(brief, &floor, &enumeration),
+        notices: told,
         work: Work { twins, ..work(&enumeration, programs, tally) },
     }
 }

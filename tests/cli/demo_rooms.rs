@@ -73,6 +73,7 @@ demo_rooms! {
     canal_flat: "canal-flat",
     everyday: "everyday",
     facing_sofas: "facing-sofas",
+    family: "family",
     feet_and_inches: "feet-and-inches",
     fire_or_view: "fire-or-view",
     if_it_fits: "if-it-fits",

@@ -4,6 +4,7 @@
 mod at_seats;
 mod fires;
 mod fuzz;
+mod held_to;
 mod hostile;
 mod lengths;
 mod listing;

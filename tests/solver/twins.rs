@@ -154,6 +154,7 @@ fn leaving_out_the_first_of_a_pair_leaves_the_second() {
             Lever::LeaveOut(piece) => answer.brief.piece_name(piece).to_owned(),
             Lever::Clearance(rule) => rule.key().to_owned(),
             Lever::Wall(wall) => answer.brief.room.wall_name(wall).to_owned(),
+            Lever::Only(_) | Lever::Exclude(_) => String::new(),
         };
         let changes = |changes: &[Change]| changes.iter().map(|change| (what(change.lever), change.to)).collect();
         answer.remedies.iter().map(|remedy| (remedy.options, changes(&remedy.changes))).collect()

@@ -12,6 +12,8 @@ fn changed(mut brief: Brief, change: &Change) -> Option<Brief> {
     match change.lever {
         Lever::Clearance(rule) => brief.rules = brief.rules.with(rule, change.to, "a remedy"),
         Lever::Wall(wall) => return lengthened(brief, wall.0, change.to - change.from),
+        Lever::Only(line) => brief.wanted.only.retain(|only| !only.is_about_the_same(&line)),
+        Lever::Exclude(line) => brief.wanted.exclude.retain(|only| !only.is_about_the_same(&line)),
         Lever::LeaveOut(piece) => return Some(without(brief, piece.0)),
         Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
             let piece = &mut brief.pieces[piece.0];

@@ -37,6 +37,9 @@ pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
         wishes: Wishes::default(),
         notices: Vec::new(),
         only: Vec::new(),
+        wanted: elbowroom_model::Wanted::default(),
+        household: elbowroom_model::Household::default(),
+        order: elbowroom_model::Order::default(),
         units: Unit::Millimetre,
         way: None,
     }

@@ -25,6 +25,9 @@ pub(crate) fn text(told: &JudgePage<'_>, look: Look) -> String {
     let (mut page, room) = (Page::new(look), told.room);
     let brief = &room.brief;
     page.strong(&words::summary(&brief.room, room.broken.len()));
+    for line in crate::words::order::lines(brief) {
+        page.entry(0, &line);
+    }
     page.paragraph(2, &words::stands(&title(brief, room)));
     if !room.broken.is_empty() {
         page.heading(words::BROKEN);

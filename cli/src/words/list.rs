@@ -1,4 +1,13 @@
-//! Words about lists of pieces.
+//! Words about lists: of names in a sentence, of pieces in a file.
+
+/// `a`, `a and b`, `a, b and c`.
+pub(crate) fn listed(names: &[String]) -> String {
+    match names.split_last() {
+        None => String::new(),
+        Some((last, [])) => last.clone(),
+        Some((last, others)) => format!("{} and {last}", others.join(", ")),
+    }
+}
 
 /// A fault with its line, where it has one.
 pub(crate) fn fault(line: usize, message: &str) -> String {

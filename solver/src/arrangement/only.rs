@@ -5,13 +5,29 @@ use elbowroom_model::{Brief, Only, PieceId, Point, WallId};
 use super::stand::{Choices, Role};
 use super::tolerance::AS_SQUARE;
 
-/// Whether `choices` are among those that are wanted: values of one decision are alternatives, decisions all hold.
+/// Whether `choices` are among those that are wanted: values of one decision are alternatives, decisions all hold, by the
+/// brief and by whoever narrows it further; and nothing of what is excluded holds.
 pub(super) fn is_wanted(brief: &Brief, choices: &Choices) -> bool {
-    let holds = |only: &Only| {
-        let alike = brief.only.iter().filter(|other| other.is_about_the_same(only));
-        alike.into_iter().any(|only| is_so(brief, choices, only))
+    let keeps = |all: &[Only]| {
+        let holds = |only: &Only| {
+            let alike = all.iter().filter(|other| other.is_about_the_same(only));
+            alike.into_iter().any(|only| is_so(brief, choices, only))
+        };
+        all.iter().all(holds)
     };
-    brief.only.iter().all(holds)
+    let is_excluded = brief.wanted.exclude.iter().any(|only| is_anywhere_so(brief, choices, only));
+    keeps(&brief.only) && keeps(&brief.wanted.only) && !is_excluded
+}
+
+/// As [`is_so`]; of several second seats one is enough.
+fn is_anywhere_so(brief: &Brief, choices: &Choices, only: &Only) -> bool {
+    match *only {
+        Only::SecondSeat(seat, place) => {
+            let mut seats = choices.second_seats.iter().flatten();
+            seats.any(|second| seat.is_none_or(|seat| seat == second.piece) && second.place == place)
+        }
+        _ => is_so(brief, choices, only),
+    }
 }
 
 fn is_so(brief: &Brief, choices: &Choices, only: &Only) -> bool {
@@ -30,8 +46,9 @@ fn is_so(brief: &Brief, choices: &Choices, only: &Only) -> bool {
 
 /// Whether the options are held to a decision about a piece of this role, which it must stand to make.
 pub(super) fn asks_for(brief: &Brief, role: Role, piece: PieceId) -> bool {
-    let may_have_none = brief.only.contains(&Only::MediaWall(None));
-    brief.only.iter().any(|only| match *only {
+    let all = || brief.only.iter().chain(&brief.wanted.only);
+    let may_have_none = all().any(|only| *only == Only::MediaWall(None));
+    all().any(|only| match *only {
         Only::MediaWall(wall) => role.is_screen() && wall.is_some() && !may_have_none,
         Only::SecondSeat(seat, _) => role.is_second_seat() && seat.is_none_or(|seat| seat == piece),
         Only::SeatBack(_) | Only::Facing(_) | Only::Hand(_) => false,

@@ -29,6 +29,8 @@ const SURFACES: f64 = 0.2;
 pub struct SeatsFinding {
     /// Seat places.
     pub places: usize,
+    /// Seat places that the household wants; `None`: as many as the pieces have at their usual sizes.
+    pub wanted: Option<u32>,
     /// The planned sizes against the usual ones, 0 to 1: what could be larger counts no more.
     pub sizes: f64,
     /// Places with a surface at hand.
@@ -55,9 +57,12 @@ impl Yardstick for Seats {
         let sizes = sizes_against_usual(context);
         let reached: Vec<f64> = context.places().map(|place| surface(context, place)).collect();
         let surfaces = mean(reached.iter().copied()).unwrap_or(0.0);
-        let score = 100.0 * (PLACES * places_against_usual(context) + SIZES * sizes + SURFACES * surfaces);
+        let wanted = context.brief().household.people;
+        let places = wanted.map_or_else(|| places_against_usual(context), |people| enough(reached.len(), people));
+        let score = 100.0 * (PLACES * places + SIZES * sizes + SURFACES * surfaces);
         let finding = SeatsFinding {
             places: reached.len(),
+            wanted,
             sizes,
             with_surface: reached.iter().filter(|share| **share > WHOLE).count(),
             at_hand: AT_HAND,
@@ -89,6 +94,11 @@ fn against_usual(piece: &Piece, placed: Option<&Placed>) -> Vec<f64> {
         (usual > 0.0).then(|| (size / usual).min(1.0))
     };
     piece.dimensions().into_iter().filter_map(share).collect()
+}
+
+/// Seat places against the people who are to sit; at most 1.
+fn enough(places: usize, people: u32) -> f64 {
+    (places as f64 / f64::from(people.max(1))).min(1.0)
 }
 
 /// Seat places, fractions counted, against what the seats have at their usual sizes; at most 1.

@@ -28,9 +28,9 @@ pub struct Remedy {
 pub struct Change {
     /// What.
     pub lever: Lever,
-    /// From this, mm; of a piece that is left out 1.
+    /// From this, mm; of what is left out 1.
     pub from: f64,
-    /// To this, mm; of a piece that is left out 0.
+    /// To this, mm; of what is left out 0.
     pub to: f64,
 }
 
@@ -47,18 +47,31 @@ pub enum Lever {
     Clearance(Clearance),
     /// The length of a wall, and of its parallel wall with it.
     Wall(WallId),
+    /// A decision that the brief holds the options to is left open.
+    Only(Only),
+    /// What the brief excludes of a decision is let in.
+    Exclude(Only),
 }
 
 /// What would help where nothing fits: at most one remedy of each kind, or the least pair.
 pub(crate) fn remedies(brief: &Brief) -> Vec<Remedy> {
     let retries = &Retries::default();
-    let kinds = [least_sizes(brief), leave_outs(brief), clearances(), walls(brief)];
+    let lines = [lines_of_only(brief), lines_of_exclude(brief)].concat();
+    let kinds = [lines, least_sizes(brief), leave_outs(brief), clearances(), walls(brief)];
     let singles: Vec<Remedy> = kinds.iter().filter_map(|levers| least_of(brief, levers, retries)).collect();
     if !singles.is_empty() {
         return singles;
     }
     let all: Vec<Lever> = kinds.concat();
     least_pair(brief, &all, retries).into_iter().collect()
+}
+
+fn lines_of_only(brief: &Brief) -> Vec<Lever> {
+    Only::decisions(&brief.wanted.only).into_iter().map(Lever::Only).collect()
+}
+
+fn lines_of_exclude(brief: &Brief) -> Vec<Lever> {
+    Only::decisions(&brief.wanted.exclude).into_iter().map(Lever::Exclude).collect()
 }
 
 fn least_sizes(brief: &Brief) -> Vec<Lever> {
@@ -142,7 +155,8 @@ fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Reme
 
 /// The lever is about a piece, by its place in the brief.
 const fn names_piece(lever: Lever) -> bool {
-    matches!(lever, Lever::Least(..) | Lever::GetsIn(..) | Lever::LeaveOut(_))
+    let of_seat = matches!(lever, Lever::Only(Only::SecondSeat(..)) | Lever::Exclude(Only::SecondSeat(..)));
+    of_seat || matches!(lever, Lever::Least(..) | Lever::GetsIn(..) | Lever::LeaveOut(_))
 }
 
 /// Leaving a piece out shifts the places of those after it.
@@ -151,7 +165,7 @@ const fn moves_pieces(lever: Lever) -> bool {
 }
 
 const fn is_all_or_nothing(lever: Lever) -> bool {
-    matches!(lever, Lever::LeaveOut(_))
+    matches!(lever, Lever::LeaveOut(_) | Lever::Only(_) | Lever::Exclude(_))
 }
 
 /// What the lever stands at, and as far as it goes.
@@ -162,7 +176,7 @@ fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
             let least = piece.range(dimension)?.least;
             Some((least, least * SMALLEST_SHARE))
         }
-        Lever::LeaveOut(_) => Some((1.0, 0.0)),
+        Lever::LeaveOut(_) | Lever::Only(_) | Lever::Exclude(_) => Some((1.0, 0.0)),
         Lever::Clearance(rule) => {
             let now = brief.rules.get(rule);
             (now > 0.0).then_some((now, 0.0))
@@ -194,6 +208,8 @@ pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
             }
         }
         Lever::Wall(id) => eased = elbowroom_model::survey::with_wall_length(brief, id, to)?,
+        Lever::Only(line) => eased.wanted.only.retain(|only| !only.is_about_the_same(&line)),
+        Lever::Exclude(line) => eased.wanted.exclude.retain(|only| !only.is_about_the_same(&line)),
     }
     Some(eased)
 }
@@ -232,7 +248,9 @@ pub(crate) fn without(brief: &Brief, id: PieceId) -> Brief {
     for piece in &mut left.pieces {
         piece.alike = piece.alike.and_then(|first| first.without(id).or(heir));
     }
-    left.only = brief.only.iter().filter_map(|only| moved(*only, id)).collect();
+    for kept in [&mut left.only, &mut left.wanted.only, &mut left.wanted.exclude] {
+        *kept = kept.iter().filter_map(|only| moved(*only, id)).collect();
+    }
     left
 }
 
@@ -268,6 +286,6 @@ fn told_figure(brief: &Brief, lever: Lever, to: f64) -> f64 {
     match lever {
         Lever::Least(..) | Lever::GetsIn(..) | Lever::Clearance(_) => brief.units.rounded(to, Rounding::Down).max(0.0),
         Lever::Wall(_) => brief.units.rounded(to, Rounding::Up),
-        Lever::LeaveOut(_) => to,
+        Lever::LeaveOut(_) | Lever::Only(_) | Lever::Exclude(_) => to,
     }
 }

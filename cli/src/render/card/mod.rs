@@ -7,7 +7,7 @@ use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption};
 
 use crate::render::leaf::{Block, Grid, Head, Leaf};
 use crate::render::rank::{Group, groups, held};
-use crate::words::answer::{all_eased, notices};
+use crate::words::answer::{all_eased, notices_of};
 use crate::words::card as words;
 use crate::words::lengths::Ends;
 
@@ -24,6 +24,9 @@ pub(crate) struct Shopped<'a> {
 pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
     let brief = &shopped.answer.brief;
     let mut leaf = Leaf::new(words::title(&brief.room.name)).folding();
+    for line in crate::words::order::lines(brief) {
+        leaf.put(Block::Words(line));
+    }
     leaf.put(Block::Words(words::HOW.to_owned()));
     if shopped.options.len() > 1 {
         leaf.put(Block::Strong(words::MIX_NONE.to_owned()));
@@ -41,7 +44,7 @@ pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
     leaf.put(Block::List(words::COLUMNS_SAY.iter().map(|words| (*words).to_owned()).collect()));
     way_in::put(&mut leaf);
     leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
-    leaf.put(Block::List(notices(shopped.answer)));
+    leaf.put(Block::List(notices_of(shopped.answer, shopped.options)));
     leaf
 }
 

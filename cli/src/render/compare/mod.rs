@@ -28,6 +28,9 @@ const REASONS: usize = 4;
 pub(crate) fn text(compared: &Compared<'_>, look: Look) -> String {
     let mut page = Page::new(look);
     page.paragraph(0, &words::summary(&compared.brief().room));
+    for line in crate::words::order::lines(compared.brief()) {
+        page.entry(0, &line);
+    }
     for option in compared.options {
         page.strong(&words::option(compared.brief(), option));
     }
@@ -86,7 +89,7 @@ fn reasons(page: &mut Page, compared: &Compared<'_>) {
 }
 
 fn notices(page: &mut Page, compared: &Compared<'_>) {
-    let notices = said::notices(compared.answer);
+    let notices = said::notices_of(compared.answer, compared.options);
     if notices.is_empty() {
         return;
     }

@@ -6,7 +6,7 @@ use super::{Compared, sentences};
 use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Sheet, Stock, Text, Weight, wrapped};
 use crate::render::plan::{Shown, within};
 use crate::render::rank::groups;
-use crate::words::answer::notices;
+use crate::words::answer::notices_of;
 use crate::words::compare as words;
 use crate::words::lengths::{planned_range, shop_unit, sign, taped_bare};
 
@@ -53,7 +53,8 @@ pub(crate) fn sheet(compared: &Compared<'_>, stock: Stock) -> Sheet {
 
 /// What stands under all plans: what one pays for what one gains, then cautions.
 fn foot(compared: &Compared<'_>) -> Vec<String> {
-    sentences(compared).into_iter().chain(notices(compared.answer)).collect()
+    let order = crate::words::order::lines(compared.brief()).into_iter();
+    order.chain(sentences(compared)).chain(notices_of(compared.answer, compared.options)).collect()
 }
 
 /// What stands under a plan; bold lines are marked.

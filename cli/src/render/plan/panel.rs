@@ -87,6 +87,9 @@ impl Panel {
     fn headed(about: &About<'_>, width: f64, small: f64) -> Self {
         let mut panel = Self { lines: Vec::new(), width, small };
         panel.words(&about.shown.brief().room.name, 4.2, Weight::Bold);
+        for line in crate::words::order::lines(about.shown.brief()) {
+            panel.print(&line);
+        }
         let (which, title) = match about.shown {
             Shown::Option { answer, option } => {
                 (words::option(option, answer.options.len()), said::title(&answer.brief, option))
@@ -167,11 +170,13 @@ impl Panel {
 
     fn cautions(&mut self, shown: &Shown<'_>) {
         self.heading(words::CAUTIONS);
-        let eased = match *shown {
-            Shown::Option { answer, option } => said::all_eased(&answer.brief, option),
-            Shown::AsItStands { .. } => Vec::new(),
+        let (eased, notices) = match *shown {
+            Shown::Option { answer, option } => {
+                (said::all_eased(&answer.brief, option), said::notices_of(answer, &[option]))
+            }
+            Shown::AsItStands { .. } => (Vec::new(), said::notices(shown.answer())),
         };
-        for sentence in eased.iter().chain(&said::notices(shown.answer())) {
+        for sentence in eased.iter().chain(&notices) {
             self.print(sentence);
         }
         self.print(words::WALLS);

@@ -16,6 +16,7 @@ const HANG: usize = 12;
 pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     let brief = told.brief();
     page.paragraph(0, &refused::summary(told.answer, told.limits.by));
+    order(page, brief);
     page.strong(&format!("1. {}", title(brief, best)));
     for eased in all_eased(brief, best) {
         page.entry(3, &eased);
@@ -30,6 +31,13 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
         page.labelled(3, words::SCREEN, HANG, &words::screen(brief, wall, distance(told, best).as_deref()));
     }
     page.labelled(3, words::FIRM, HANG, &firm(told, best));
+}
+
+/// Whom the room is planned for, and what is noted of it.
+pub(super) fn order(page: &mut Page, brief: &Brief) {
+    for line in crate::words::order::lines(brief) {
+        page.entry(0, &line);
+    }
 }
 
 /// The seat that the arrangement is built about.

@@ -4,6 +4,7 @@ use elbowroom_solver::answer::Answer;
 use elbowroom_solver::refusal::{Refusal, Why};
 
 use super::RankPage;
+use super::answer::order;
 use crate::text::page::Page;
 use crate::words::answer as said;
 use crate::words::refused as words;
@@ -15,6 +16,7 @@ const TOLD: usize = 8;
 pub(super) fn tell_nothing_fits(page: &mut Page, told: &RankPage<'_>) {
     page.paragraph(0, &words::summary(told.answer, told.limits.by));
     let undecided = told.answer.undecided();
+    order(page, told.brief());
     page.strong(words::nothing_fits(undecided));
     if told.answer.remedies.is_empty() && !told.brief().only.is_empty() {
         let known = [words::NO_OTHER_DECISION, words::NO_OTHER_DECISION_FOUND];

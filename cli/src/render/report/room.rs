@@ -14,6 +14,9 @@ use crate::words::report as words;
 pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     let answer = told.answer;
     page.element("h1", &[], &answer.brief.room.name);
+    for line in crate::words::order::lines(&answer.brief) {
+        page.element("p", &[], &line);
+    }
     page.element("p", &[], &refused::summary(answer, None));
     match answer.options.as_slice() {
         [] => page.element("p", &[("class", "answer")], refused::nothing_fits(answer.undecided())),

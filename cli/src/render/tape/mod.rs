@@ -13,7 +13,7 @@ use elbowroom_solver::setting_out::{Mark, OVERLAP, SettingOut, WalkStep, setting
 use crate::drawing::{Paper, Sheet};
 use crate::render::leaf::{Block, Grid, Head, Leaf, Picture};
 use crate::render::plan::{self, Drawn};
-use crate::words::answer::{all_eased, notices};
+use crate::words::answer::{all_eased, notices_of};
 use crate::words::lengths::{shop_unit, sign, taped};
 use crate::words::tape as words;
 
@@ -41,6 +41,9 @@ const fn long_unit(units: Unit) -> Unit {
 pub(crate) fn leaf(laid: &Laid<'_>) -> Leaf {
     let out = setting_out(laid.brief(), laid.option, laid.roll);
     let mut leaf = Leaf::new(words::title(&laid.brief().room.name));
+    for line in crate::words::order::lines(laid.brief()) {
+        leaf.put(Block::Words(line));
+    }
     leaf.put(Block::Strong(words::option(laid.brief(), laid.option, laid.answer.options.len())));
     leaf.put(Block::Words(words::units(sign(shop_unit(laid.units())))));
     leaf.put(Block::Heading(words::READY.to_owned()));
@@ -59,7 +62,7 @@ pub(crate) fn leaf(laid: &Laid<'_>) -> Leaf {
     leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
     let cautions = words::CAUTIONS_OF_TAPE.iter().map(|caution| (*caution).to_owned());
     let eased = all_eased(laid.brief(), laid.option).into_iter();
-    leaf.put(Block::List(eased.chain(cautions).chain(notices(laid.answer)).collect()));
+    leaf.put(Block::List(eased.chain(cautions).chain(notices_of(laid.answer, &[laid.option])).collect()));
     leaf
 }
 

@@ -70,6 +70,12 @@ impl<'a> RankResult<'a> {
 struct RoomResult<'a> {
     /// Its name.
     name: &'a str,
+    /// Whom it is planned for; absent where nobody says.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    client: Option<&'a str>,
+    /// What is noted of it; absent where nothing is.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    note: Option<&'a str>,
     /// Clockwise, walls as measured.
     outline: Vec<Point>,
     /// m2.
@@ -79,10 +85,11 @@ struct RoomResult<'a> {
 }
 
 impl<'a> RoomResult<'a> {
-    fn of(Brief { room, .. }: &'a Brief) -> Self {
+    fn of(Brief { room, order, .. }: &'a Brief) -> Self {
         let survey = &room.survey;
         let misclosure = survey.misclosure.map(|vector| MisclosureResult { vector, spread: survey.spread });
-        Self { name: &room.name, outline: room.outline(), area: room.area() / 1e6, misclosure }
+        let (client, note) = (order.client.as_deref(), order.note.as_deref());
+        Self { name: &room.name, client, note, outline: room.outline(), area: room.area() / 1e6, misclosure }
     }
 }
 

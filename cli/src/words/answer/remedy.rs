@@ -1,7 +1,7 @@
 //! A remedy in words.
 
 use elbowroom_model::article::{a, capital, the};
-use elbowroom_model::{Brief, Dimension, Rounding};
+use elbowroom_model::{Brief, Dimension, Only, Rounding};
 use elbowroom_solver::answer::Answer;
 use elbowroom_solver::refusal::{Change, Lever, Remedy};
 
@@ -39,6 +39,16 @@ pub(crate) fn lever(brief: &Brief, lever: Lever) -> String {
         Lever::LeaveOut(piece) => brief.piece_name(piece).to_owned(),
         Lever::Clearance(rule) => rule.key().to_owned(),
         Lever::Wall(id) => brief.room.wall_name(id).to_owned(),
+        Lever::Only(line) => format!("only.{}", decision(brief, &line)),
+        Lever::Exclude(line) => format!("exclude.{}", decision(brief, &line)),
+    }
+}
+
+/// A decision as files name it.
+fn decision<'a>(brief: &'a Brief, only: &Only) -> &'a str {
+    match only {
+        Only::SecondSeat(Some(seat), _) => brief.piece_name(*seat),
+        other => other.choice(),
     }
 }
 
@@ -55,6 +65,8 @@ fn part(brief: &Brief, Change { lever, from, to }: Change) -> String {
             }
         }
         Lever::LeaveOut(id) => format!("leaving out {}", the(brief.piece_name(id))),
+        Lever::Only(line) => format!("leaving `{}` out of `only`", decision(brief, &line)),
+        Lever::Exclude(line) => format!("leaving `{}` out of `exclude`", decision(brief, &line)),
         Lever::Clearance(rule) => {
             format!("a {} of {}", rule.key().replace('_', " "), units.words(to, Rounding::Down))
         }

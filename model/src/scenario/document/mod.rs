@@ -4,6 +4,7 @@
 //! the published schema.
 
 mod clearances;
+mod held_to;
 mod item;
 mod piece;
 mod stands;
@@ -12,6 +13,7 @@ use schemars::JsonSchema;
 use serde::Deserialize;
 
 pub(crate) use clearances::ClearanceRows;
+pub(crate) use held_to::{ChoiceRow, ChoiceRows, HouseholdRow, OrderRow};
 pub(crate) use item::{
     CarriesRow, DoorRow, FireplaceRow, HingeRow, ItemRow, OpeningRow, RadiatorRow, StanceRow, SwingsRow, ViewRow,
     WindowRow,
@@ -64,6 +66,15 @@ pub(crate) struct Document {
     pub(crate) way: Option<Vec<Option<PointRow>>>,
     /// The profile of clearances, and any clearance that differs from it.
     pub(crate) clearances: Option<ClearanceRows>,
+    /// Only options that are decided so, as `rank --only`: `{ seat_back: [party wall, free], hand: left }`. Keys: seat_back,
+    /// facing, hand, media_wall, second_seats, or the name of a second seat.
+    pub(crate) only: Option<ChoiceRows>,
+    /// No option that is decided so: `{ facing: street wall }`. Keys and values as in `only`.
+    pub(crate) exclude: Option<ChoiceRows>,
+    /// Who lives in the room.
+    pub(crate) household: Option<HouseholdRow>,
+    /// Whom the room is planned for: words for the heads of pages and sheets.
+    pub(crate) room: Option<OrderRow>,
     /// 0 to 5, how much each criterion counts; default 3.
     pub(crate) wishes: Option<Keyed<Criterion, Option<f64>>>,
 }

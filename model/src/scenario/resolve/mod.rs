@@ -7,6 +7,7 @@ mod diagonals;
 mod dining;
 mod entrances;
 mod fixed;
+mod held_to;
 mod items;
 pub(in crate::scenario) mod names;
 mod outline;
@@ -59,6 +60,9 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
         way_in::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)
     });
+    let wanted = held_to::wanted(document, room.as_ref(), &pieces, &mut report);
+    let household = held_to::household(document, &mut report);
+    let order = held_to::order(document, &mut report);
     let notices = report.take_notices();
     let brief = room.map(|room| Brief {
         room,
@@ -68,6 +72,9 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
         wishes,
         notices: notices.into_iter().map(Notice).collect(),
         only: Vec::new(),
+        wanted,
+        household,
+        order,
         units,
         way,
     });

@@ -71,7 +71,9 @@ pub(super) fn find(document: &Document, names: &Names, path: &str, leaves_out: b
     match thing(document, names, item) {
         Some(Thing::Wall(at) | Thing::Row { at, .. }) => Ok(Place::Key(at.key(&key))),
         None => match plain_key(item).as_str() {
-            section @ ("clearances" | "wishes") => Ok(Place::Key(Trail::default().key(section).key(&key))),
+            section @ ("clearances" | "wishes" | "household" | "only" | "exclude") => {
+                Ok(Place::Key(Trail::default().key(section).key(&key)))
+            }
             _ => Err(unknown(item, &format!(".{key}"))),
         },
     }

@@ -137,7 +137,8 @@ impl<'a> Holder<'a> {
         let mut held: Vec<Entry> = Vec::new();
         let mut seen: Vec<String> = Vec::new();
         for entry in entries {
-            let Some(property) = properties.and_then(|all| all.get(&entry.key)) else {
+            let any_key = Some(&schema["additionalProperties"]).filter(|value| value.is_object());
+            let Some(property) = properties.and_then(|all| all.get(&entry.key)).or(any_key) else {
                 self.unknown_key(&entry, &known, &inner);
                 continue;
             };

@@ -6,6 +6,8 @@ use elbowroom_solver::BodyId;
 use elbowroom_solver::criteria::across::Bar;
 use elbowroom_solver::criteria::obstacles::Whose;
 
+use crate::words::list::listed;
+
 /// `the sofa`.
 pub(super) fn piece(brief: &Brief, piece: PieceId) -> String {
     the(brief.piece_name(piece))
@@ -18,21 +20,12 @@ pub(super) fn item(brief: &Brief, item: ItemId) -> String {
 
 /// `the bay`, `the bay and the roof light`, `the bay, the side light and the roof light`.
 pub(super) fn items(brief: &Brief, items: &[ItemId]) -> String {
-    listed(items.iter().map(|one| item(brief, *one)))
+    listed(&items.iter().map(|one| item(brief, *one)).collect::<Vec<_>>())
 }
 
 /// The same of pieces.
 pub(super) fn pieces(brief: &Brief, pieces: &[PieceId]) -> String {
-    listed(pieces.iter().map(|one| piece(brief, *one)))
-}
-
-fn listed(names: impl Iterator<Item = String>) -> String {
-    let names: Vec<String> = names.collect();
-    match names.split_last() {
-        None => String::new(),
-        Some((last, [])) => last.clone(),
-        Some((last, others)) => format!("{} and {last}", others.join(", ")),
-    }
+    listed(&pieces.iter().map(|one| piece(brief, *one)).collect::<Vec<_>>())
 }
 
 /// `the back of the sofa`.

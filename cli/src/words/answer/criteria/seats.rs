@@ -8,6 +8,9 @@ use elbowroom_solver::criteria::seats::SeatsFinding;
 pub(super) fn reason(brief: &Brief, finding: &SeatsFinding) -> String {
     let count = finding.places;
     let mut reason = format!("{count} {} here", if count == 1 { "sits" } else { "sit" });
+    if let Some(wanted) = finding.wanted {
+        reason += &against(count, wanted as usize);
+    }
     reason += &format!("; as planned the pieces have {:.0} % of their usual sizes", 100.0 * finding.sizes);
     if count > 0 {
         let within = finding.with_surface;
@@ -21,6 +24,14 @@ pub(super) fn reason(brief: &Brief, finding: &SeatsFinding) -> String {
     reason
 }
 
+/// Places against those that are wanted.
+fn against(count: usize, wanted: usize) -> String {
+    match wanted.checked_sub(count) {
+        Some(missing @ 1..) => format!(", {missing} fewer than the {wanted} wanted"),
+        _ => format!(", and {wanted} are to"),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::super::sample::{ARMCHAIR_2, SOFA, UNIT, told};
@@ -28,9 +39,22 @@ mod tests {
     use elbowroom_solver::criteria::seats::SeatsFinding;
 
     #[test]
+    fn places_are_told_against_those_that_are_wanted() {
+        assert_eq!(super::against(3, 5), ", 2 fewer than the 5 wanted");
+        assert_eq!([super::against(5, 5), super::against(5, 4)], [", and 5 are to", ", and 4 are to"]);
+    }
+
+    #[test]
     fn seats_say_how_many_sit_and_what_found_no_room() {
         let seats = |places, with_surface, left_out| {
-            told(Finding::Seats(SeatsFinding { places, sizes: 0.873, with_surface, at_hand: 450.0, left_out }))
+            told(Finding::Seats(SeatsFinding {
+                places,
+                wanted: None,
+                sizes: 0.873,
+                with_surface,
+                at_hand: 450.0,
+                left_out,
+            }))
         };
         assert_eq!(
             seats(3, 1, vec![UNIT, ARMCHAIR_2]),

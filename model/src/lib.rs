@@ -28,6 +28,7 @@ mod composition;
 pub(crate) mod corner;
 mod fault;
 mod fire;
+mod hung;
 pub(crate) mod keyed;
 mod kind;
 pub mod length;

@@ -38,6 +38,7 @@ demo_rooms! {
     facing_sofas: "facing-sofas",
     feet_and_inches: "feet-and-inches",
     fire_or_view: "fire-or-view",
+    hung_screen: "hung-screen",
     if_it_fits: "if-it-fits",
     measured_badly: "measured-badly",
     narrow: "narrow",

@@ -4,6 +4,7 @@
 mod at_seats;
 mod fires;
 mod fuzz;
+mod hung;
 mod hostile;
 mod lengths;
 mod listing;

@@ -8,6 +8,7 @@ mod support;
 mod arrangement;
 mod criteria;
 mod gaps;
+mod hung;
 mod judge;
 mod laws;
 mod plan;

@@ -54,6 +54,8 @@ pub enum PieceKind {
     FloorLamp,
     /// Lies flat under the seating.
     Rug,
+    /// A screen hung on a wall.
+    WallScreen,
 }
 
 impl PieceKind {
@@ -101,6 +103,12 @@ impl PieceKind {
     #[must_use]
     pub const fn carries_screen(self) -> bool {
         matches!(self.traits().front, Front::Watched)
+    }
+
+    /// It hangs on its wall, over what is lower than its lower edge, and takes no floor.
+    #[must_use]
+    pub const fn hangs(self) -> bool {
+        self.traits().hangs
     }
 
     /// People eat at it, along both long sides.

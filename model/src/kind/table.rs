@@ -10,6 +10,7 @@ const PLAIN: Traits = Traits {
     front: Front::None,
     stands: Stands::AtWall,
     body: Body::Solid,
+    hangs: false,
     is_led_to: false,
     keeps_clear: KeepsClear::Nothing,
     off_wall: None,
@@ -81,6 +82,13 @@ impl PieceKind {
                 ..PLAIN
             },
             PieceKind::Rug => Traits { stands: Stands::UnderSeats, body: Body::Flat, drawn: Drawn::Under, ..PLAIN },
+            PieceKind::WallScreen => Traits {
+                front: Front::Watched,
+                hangs: true,
+                needs_power: true,
+                drawn: Drawn::WithFront,
+                ..PLAIN
+            },
         }
     }
 }

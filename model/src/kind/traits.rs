@@ -13,6 +13,8 @@ pub struct Traits {
     pub stands: Stands,
     /// How much of it there is to see and to walk into.
     pub body: Body,
+    /// It hangs on its wall and takes no floor.
+    pub hangs: bool,
     /// A way must lead to its front.
     pub is_led_to: bool,
     /// What stays clear of pieces about it.

@@ -28,9 +28,9 @@ pub struct Remedy {
 pub struct Change {
     /// What.
     pub lever: Lever,
-    /// From this, mm; of a piece that is left out 1.
+    /// From this, mm; of a piece that is left out, or hung instead, 1.
     pub from: f64,
-    /// To this, mm; of a piece that is left out 0.
+    /// To this, mm; of a piece that is left out, or hung instead, 0.
     pub to: f64,
 }
 
@@ -43,6 +43,8 @@ pub enum Lever {
     GetsIn(PieceId, Dimension),
     /// A piece is left out.
     LeaveOut(PieceId),
+    /// The screen that a piece carries hangs on this wall instead.
+    Hang(PieceId, WallId),
     /// A clearance.
     Clearance(Clearance),
     /// The length of a wall, and of its parallel wall with it.
@@ -52,7 +54,7 @@ pub enum Lever {
 /// What would help where nothing fits: at most one remedy of each kind, or the least pair.
 pub(crate) fn remedies(brief: &Brief) -> Vec<Remedy> {
     let retries = &Retries::default();
-    let kinds = [least_sizes(brief), leave_outs(brief), clearances(), walls(brief)];
+    let kinds = [least_sizes(brief), hangings(brief), leave_outs(brief), clearances(), walls(brief)];
     let singles: Vec<Remedy> = kinds.iter().filter_map(|levers| least_of(brief, levers, retries)).collect();
     if !singles.is_empty() {
         return singles;
@@ -74,6 +76,22 @@ fn leave_outs(brief: &Brief) -> Vec<Lever> {
     // The piece that counts least goes first.
     found.sort_by(|(_, one), (_, other)| one.weight.total_cmp(&other.weight));
     found.into_iter().map(|(id, _)| Lever::LeaveOut(id)).collect()
+}
+
+/// Screens that stand on a piece which must stand, and the walls that they may hang on.
+fn hangings(brief: &Brief) -> Vec<Lever> {
+    let stands = |piece: &elbowroom_model::Piece| piece.needed && brief.is_watched(piece) && !piece.kind.hangs();
+    let is_wanted = |wall: &WallId| {
+        let mut held = brief.only.iter().filter(|only| is_media_wall(only)).peekable();
+        held.peek().is_none() || held.any(|only| *only == Only::MediaWall(Some(*wall)))
+    };
+    let walls: Vec<WallId> = brief.room.walls().map(|(id, _)| id).filter(is_wanted).collect();
+    let pieces = brief.pieces().filter(|(_, piece)| stands(piece));
+    pieces.flat_map(|(id, _)| walls.iter().map(move |wall| Lever::Hang(id, *wall))).collect()
+}
+
+const fn is_media_wall(only: &Only) -> bool {
+    matches!(only, Only::MediaWall(_))
 }
 
 fn clearances() -> Vec<Lever> {
@@ -142,7 +160,7 @@ fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Reme
 
 /// The lever is about a piece, by its place in the brief.
 const fn names_piece(lever: Lever) -> bool {
-    matches!(lever, Lever::Least(..) | Lever::GetsIn(..) | Lever::LeaveOut(_))
+    matches!(lever, Lever::Least(..) | Lever::GetsIn(..) | Lever::LeaveOut(_) | Lever::Hang(..))
 }
 
 /// Leaving a piece out shifts the places of those after it.
@@ -151,7 +169,7 @@ const fn moves_pieces(lever: Lever) -> bool {
 }
 
 const fn is_all_or_nothing(lever: Lever) -> bool {
-    matches!(lever, Lever::LeaveOut(_))
+    matches!(lever, Lever::LeaveOut(_) | Lever::Hang(..))
 }
 
 /// What the lever stands at, and as far as it goes.
@@ -162,7 +180,7 @@ fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
             let least = piece.range(dimension)?.least;
             Some((least, least * SMALLEST_SHARE))
         }
-        Lever::LeaveOut(_) => Some((1.0, 0.0)),
+        Lever::LeaveOut(_) | Lever::Hang(..) => Some((1.0, 0.0)),
         Lever::Clearance(rule) => {
             let now = brief.rules.get(rule);
             (now > 0.0).then_some((now, 0.0))
@@ -187,6 +205,11 @@ pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
             }
         }
         Lever::LeaveOut(id) => eased = without(&eased, id),
+        Lever::Hang(id, wall) => {
+            *eased.piece_mut(id)? = brief.piece(id)?.hung_instead().ok()?;
+            eased.only.retain(|only| !is_media_wall(only));
+            eased.only.push(Only::MediaWall(Some(wall)));
+        }
         Lever::Clearance(rule) => {
             eased.rules = eased.rules.with(rule, to, "eased");
             for piece in &mut eased.pieces {
@@ -268,6 +291,6 @@ fn told_figure(brief: &Brief, lever: Lever, to: f64) -> f64 {
     match lever {
         Lever::Least(..) | Lever::GetsIn(..) | Lever::Clearance(_) => brief.units.rounded(to, Rounding::Down).max(0.0),
         Lever::Wall(_) => brief.units.rounded(to, Rounding::Up),
-        Lever::LeaveOut(_) => to,
+        Lever::LeaveOut(_) | Lever::Hang(..) => to,
     }
 }

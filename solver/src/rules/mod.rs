@@ -18,6 +18,7 @@ mod free_standing;
 mod fronts;
 mod group;
 mod held;
+mod hung;
 mod keep_clear;
 mod layout_rule;
 mod linear;

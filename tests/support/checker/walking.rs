@@ -156,7 +156,7 @@ fn around(brief: &Brief, ground: &Ground, laid_out: &[Stand<'_>], way: &Way<'_>,
         _ => false,
     };
     let mut all = bare(ground);
-    all.extend(stands.iter().filter(|stand| !stand.is_rug() && !own_table(stand)).flat_map(Stand::parts));
+    all.extend(stands.iter().filter(|stand| stand.is_in_the_way() && !own_table(stand)).flat_map(Stand::parts));
     all
 }
 

@@ -117,6 +117,9 @@ fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
             let screen = screen.map(|(width, height)| (laid.tape(width), laid.tape(height)));
             words::block(&laid.tape(height), screen)
         }
+        StandIn::Hung { lower, middle, upper } => {
+            words::hung([lower, middle, upper].map(|height| laid.tape(height)).each_ref().map(String::as_str))
+        }
         StandIn::Upright { height } => words::upright(&laid.tape(height)),
     }
 }

@@ -47,7 +47,7 @@ impl RemedyResult {
 /// One change.
 #[derive(Debug, Serialize)]
 struct ChangeResult {
-    /// `piece.dimension`, a piece (left out), a clearance's key, or a wall.
+    /// `piece.dimension`, a piece (left out), `piece.kind` (its screen hangs on a wall instead), a clearance's key, or a wall.
     what: String,
     /// The new figure, mm; null: left out.
     to: Option<f64>,
@@ -57,7 +57,7 @@ struct ChangeResult {
 
 impl ChangeResult {
     fn of(brief: &Brief, change: &Change) -> Self {
-        let is_length = !matches!(change.lever, Lever::LeaveOut(_));
+        let is_length = !matches!(change.lever, Lever::LeaveOut(_) | Lever::Hang(..));
         Self {
             what: lever(brief, change.lever),
             to: is_length.then_some(change.to),

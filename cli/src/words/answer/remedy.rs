@@ -30,13 +30,14 @@ pub(crate) fn remedies(answer: &Answer) -> Vec<String> {
     answer.remedies.iter().map(told).collect()
 }
 
-/// What a change is about: `sofa.depth`, a piece that is left out, a clearance's key, a wall.
+/// What a change is about: `sofa.depth`, a piece that is left out, the kind of one that hangs, a clearance's key, a wall.
 pub(crate) fn lever(brief: &Brief, lever: Lever) -> String {
     match lever {
         Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
             format!("{}.{}", brief.piece_name(piece), dimension.key())
         }
         Lever::LeaveOut(piece) => brief.piece_name(piece).to_owned(),
+        Lever::Hang(piece, _) => format!("{}.kind", brief.piece_name(piece)),
         Lever::Clearance(rule) => rule.key().to_owned(),
         Lever::Wall(id) => brief.room.wall_name(id).to_owned(),
     }
@@ -55,6 +56,10 @@ fn part(brief: &Brief, Change { lever, from, to }: Change) -> String {
             }
         }
         Lever::LeaveOut(id) => format!("leaving out {}", the(brief.piece_name(id))),
+        Lever::Hang(id, wall) => {
+            let (wall, piece) = (the(brief.room.wall_name(wall)), the(brief.piece_name(id)));
+            format!("a screen hung on {wall} instead of {piece}")
+        }
         Lever::Clearance(rule) => {
             format!("a {} of {}", rule.key().replace('_', " "), units.words(to, Rounding::Down))
         }

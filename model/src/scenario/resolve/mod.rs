@@ -7,6 +7,7 @@ mod diagonals;
 mod dining;
 mod entrances;
 mod fixed;
+mod hung;
 mod items;
 pub(in crate::scenario) mod names;
 mod outline;

@@ -1,6 +1,7 @@
 //! The pieces: sizes by the scenario and the tables, rows with a count spread out.
 
 use super::aims;
+use super::hung;
 use super::names::Names;
 use super::sizes::{raised, within};
 use crate::corner::{Runs, TooShort};
@@ -59,6 +60,10 @@ pub(super) fn rows(
         let Some(name) = names.first() else { continue };
         let reader = Reader { row, kind, name, at: &at, rules };
         let Some(mut piece) = reader.piece(tables, report) else { continue };
+        if kind.hangs() {
+            let Some(hung) = hung::hang(row, piece, document.ceiling.as_ref(), &at, report) else { continue };
+            piece = hung;
+        }
         piece.aim = aims::aim(row, &piece, &at, report);
         let alike = (names.len() > 1).then_some(PieceId(found.len()));
         found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
@@ -173,11 +178,12 @@ impl Reader<'_> {
     /// Keys that belong to another kind.
     fn tell_foreign_keys(&self, report: &mut Report<'_>) {
         let row = self.row;
-        let of_some: [SomeKinds; 6] = [
+        let of_some: [SomeKinds; 7] = [
             ("hand", row.hand.is_some(), PieceKind::has_return),
             ("return", row.return_length.is_some(), PieceKind::has_return),
             ("chaise", row.chaise.is_some(), PieceKind::has_return),
             ("screen", row.screen.is_some(), PieceKind::carries_screen),
+            ("centre", row.centre.is_some(), PieceKind::hangs),
             ("seats", row.seats.is_some(), PieceKind::is_dined_at),
             ("passing", row.passing.is_some(), PieceKind::is_dined_at),
         ];

@@ -65,7 +65,9 @@ fn has(brief: &Brief, is_such: impl Fn(&ItemKind) -> bool) -> bool {
 }
 
 fn has_what_tips(brief: &Brief) -> bool {
-    let tips = |piece: &Piece| (piece.screen.is_some() && !piece.kind.hangs()) || (piece.kind.is_storage() && piece.height >= TALL);
+    let tips = |piece: &Piece| {
+        (piece.screen.is_some() && !piece.kind.hangs()) || (piece.kind.is_storage() && piece.height >= TALL)
+    };
     brief.pieces.iter().any(tips)
 }
 

@@ -4,8 +4,8 @@
 mod at_seats;
 mod fires;
 mod fuzz;
-mod hung;
 mod hostile;
+mod hung;
 mod lengths;
 mod listing;
 mod names;

@@ -15,8 +15,7 @@ use crate::support::remedied::remedied;
 use crate::support::rooms::{Furnish, piece, rectangle};
 
 fn screen_of(option: &RankedOption, brief: &Brief) -> Option<Placed> {
-    let is_hung =
-        |placed: &&Placed| brief.piece(placed.piece).is_some_and(|piece| piece.kind == PieceKind::WallScreen);
+    let is_hung = |placed: &&Placed| brief.piece(placed.piece).is_some_and(|piece| piece.kind == PieceKind::WallScreen);
     option.layout.placed.iter().find(is_hung).cloned()
 }
 

@@ -25,8 +25,7 @@ struct VisibilityGraph {
 
 impl VisibilityGraph {
     fn of(brief: &Brief, site: &Site, layout: &Layout, aside: f64) -> Self {
-        let stands =
-            layout.placed.iter().filter(|placed| brief.piece(placed.piece).is_some_and(Piece::stops_walkers));
+        let stands = layout.placed.iter().filter(|placed| brief.piece(placed.piece).is_some_and(Piece::stops_walkers));
         let parts =
             stands.flat_map(crate::layout::Placed::parts).chain(site.bodies.iter().map(|body| body.shape.clone()));
         let parts: Vec<Convex> = parts.collect();

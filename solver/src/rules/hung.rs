@@ -41,6 +41,16 @@ pub(super) fn on_breasts(context: &RuleContext<'_>, wall: &SiteWall, pose: &Pose
     fires.filter_map(on).collect()
 }
 
+/// How far the deepest breast of a wall stands out, mm; 0 where it has none.
+pub(super) fn deepest_breast(context: &RuleContext<'_>, wall: &SiteWall) -> f64 {
+    let items = context.brief.room.items.iter().filter(|item| item.wall == wall.id);
+    let depths = items.filter_map(|item| match &item.kind {
+        ItemKind::Fireplace(fire) => Some(fire.depth),
+        _ => None,
+    });
+    depths.fold(0.0, f64::max)
+}
+
 /// Over the fire of its own wall, which nothing that stands may be near.
 pub(super) fn over_fire(context: &RuleContext<'_>, pose: &Pose, zone: &ClearZone) -> Option<Alternative> {
     let item = context.brief.room.item(zone.item).filter(|_| zone.fire && pose.piece.kind.hangs())?;

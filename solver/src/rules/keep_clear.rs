@@ -35,7 +35,8 @@ impl LayoutRule for KeepClear {
 
 impl LayoutRule for OutOfFixed {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let spares = |body: &Body| (pose.is_flat() && is_radiator(context, body.id)) || hung::is_over(context, pose, body);
+        let spares =
+            |body: &Body| (pose.is_flat() && is_radiator(context, body.id)) || hung::is_over(context, pose, body);
         let counts = |body: &Body| !spares(body) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
         parts.flat_map(|part| context.off_bodies(part, pose.id, Rule::Fixed, 0.0, counts)).collect()

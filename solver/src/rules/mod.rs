@@ -40,6 +40,7 @@ pub use context::{RuleContext, Walls};
 pub use layout_rule::LayoutRule;
 pub use linear::{Linear, LinearPoint};
 pub use linear_outline::LinearOutline;
+pub(crate) use off_wall::furthest_off;
 pub use off_wall::{FOOT, PAST_ENDS};
 pub use pose::Pose;
 pub use requirement::{Alternative, Arc, Cause, Requirement, With};

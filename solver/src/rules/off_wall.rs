@@ -44,6 +44,11 @@ pub(super) fn on_wall(wall: &SiteWall, pose: &Pose, off: f64) -> [Row; 2] {
     [back.at_least(off), back.at_most(off)]
 }
 
+/// How much further than its gap a pose may be off its wall, mm: a foot, or what hangs as far as a breast stands out.
+pub(crate) fn furthest_off(context: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> f64 {
+    if pose.piece.kind.hangs() { hung::deepest_breast(context, wall) } else { FOOT }
+}
+
 fn behind_back(wall: &SiteWall, pose: &Pose) -> [Row; 2] {
     let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
     let gap = pose.piece.off_wall;

@@ -62,9 +62,8 @@ fn it_hangs_over_a_low_fixed_thing_and_over_no_radiator() {
 
 #[test]
 fn it_covers_no_window_doorway_or_opening() {
-    let window = |sill| {
-        ItemKind::Window(Window { sill, head: 2100.0, view: View::Plain, opens: true, must_reach: false })
-    };
+    let window =
+        |sill| ItemKind::Window(Window { sill, head: 2100.0, view: View::Plain, opens: true, must_reach: false });
     let holes = [
         window(1400.0),
         ItemKind::Opening(Opening { leads_to: LeadsTo::Entrance, stance: Stance::None }),
@@ -86,7 +85,8 @@ fn over_a_fire_it_hangs_on_the_front_of_the_breast_and_past_neither_end() {
     let fire = ItemKind::Fireplace(Fireplace { depth: 350.0, opening: None, height: None, keep_clear: 900.0 });
     let brief = rectangle(5000.0, 4000.0).item("fire", 0, 1500.0, 1500.0, fire).piece(screen());
     let middle = 1500.0 + WIDTH / 2.0;
-    let clear = |stands: Vec<Placed>| (broken(&brief, stands.clone()), second_check(&brief, &stands, &[], Part::Places));
+    let clear =
+        |stands: Vec<Placed>| (broken(&brief, stands.clone()), second_check(&brief, &stands, &[], Part::Places));
     assert_eq!(clear(vec![hung(0, 2250.0, 350.0)]), (vec![], vec![]));
     assert_eq!(clear(vec![hung(0, middle, 350.0)]), (vec![], vec![]));
     let (past, second) = clear(vec![hung(0, middle - 2.0 * HAIR, 350.0)]);

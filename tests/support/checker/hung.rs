@@ -16,9 +16,8 @@ pub(crate) fn screens<'s, 'a>(brief: &Brief, stands: &'s [Stand<'a>]) -> impl It
 
 /// Whether one of two hangs over the other.
 pub(crate) fn over(first: &Stand<'_>, second: &Stand<'_>) -> bool {
-    let over = |hung: &Stand<'_>, low: &Stand<'_>| {
-        hung.hung_at().is_some_and(|edge| low.piece.height_with_screen() <= edge)
-    };
+    let over =
+        |hung: &Stand<'_>, low: &Stand<'_>| hung.hung_at().is_some_and(|edge| low.piece.height_with_screen() <= edge);
     over(first, second) || over(second, first)
 }
 
@@ -34,7 +33,9 @@ pub(crate) fn clears(brief: &Brief, ground: &Ground, stand: &Stand<'_>, zone: &Z
     match (zone.rule, fixed, fire) {
         ("fixed", Some(fixed), _) => fixed.height.is_some_and(|height| height <= edge),
         ("fixed", _, Some((_, fire))) => fire.height.is_some_and(|height| height <= edge),
-        ("keep_clear", _, Some((item, _))) => wall_of(ground, stand).is_some_and(|wall| is_before(brief, wall, item, stand)),
+        ("keep_clear", _, Some((item, _))) => {
+            wall_of(ground, stand).is_some_and(|wall| is_before(brief, wall, item, stand))
+        }
         _ => false,
     }
 }

@@ -70,7 +70,9 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
         said.push(counted(piece.steps.len(), "size to choose from", "sizes to choose from"));
     }
     if let Some(middle) = piece.hung_centre() {
-        said.push(words::hung([middle, piece.lower_edge(), piece.height_with_screen()].map(|height| taped(units, height))));
+        said.push(words::hung(
+            [middle, piece.lower_edge(), piece.height_with_screen()].map(|height| taped(units, height)),
+        ));
     } else if piece.height > 0.0 {
         said.push(format!("{} high", taped(shop_unit(units), piece.height)));
     }

@@ -19,7 +19,9 @@ pub(super) fn hang(
     let before = report.count();
     tell_what_follows(row, &piece, at, report);
     let centre = match &row.centre {
-        Some(centre) => report.length(centre, &at.key("centre"), Of { item: &piece.name, figure: "centre" }, Taken::AboveZero),
+        Some(centre) => {
+            report.length(centre, &at.key("centre"), Of { item: &piece.name, figure: "centre" }, Taken::AboveZero)
+        }
         None => Some(piece.height),
     };
     piece.hang(piece.screen.unwrap_or(USUAL_SCREEN), centre?);

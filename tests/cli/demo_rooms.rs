@@ -41,6 +41,7 @@ demo_rooms! {
     hung_screen: "hung-screen",
     if_it_fits: "if-it-fits",
     measured_badly: "measured-badly",
+    music_room: "music-room",
     narrow: "narrow",
     nothing_fits: "nothing-fits",
     oblique: "oblique",

@@ -10,6 +10,7 @@ mod criteria;
 mod gaps;
 mod hung;
 mod judge;
+mod kinds;
 mod laws;
 mod plan;
 mod program;

@@ -56,6 +56,16 @@ pub enum PieceKind {
     Rug,
     /// A screen hung on a wall.
     WallScreen,
+    /// Storage on the floor, to the waist or the chest: a chest of drawers, a cupboard.
+    Cabinet,
+    /// A long seat with no back, for shoes, books or a guest: nobody sits there with the others.
+    Bench,
+    /// A plant in a pot.
+    Plant,
+    /// A long narrow table, at a wall or behind a seat that stands free.
+    Console,
+    /// An upright piano.
+    Piano,
 }
 
 impl PieceKind {

@@ -1,6 +1,6 @@
 //! How the pieces may stand that make no option of their own: tables, storage, lamps, rugs.
 
-use elbowroom_model::{Brief, Piece, PieceId, PieceKind, Point, Stands};
+use elbowroom_model::{Brief, ItemKind, Piece, PieceId, PieceKind, Point, Stands, WallId};
 
 use super::direction::{alike, clockwise_from};
 use super::seating::Seating;
@@ -15,6 +15,7 @@ pub(super) struct Group<'a> {
     pub(super) main: PieceId,
     pub(super) seating: &'a Seating,
     pub(super) seconds: &'a [SecondSeat],
+    pub(super) brief: &'a Brief,
 }
 
 impl Group<'_> {
@@ -32,6 +33,8 @@ impl Group<'_> {
             Stands::BesideSeats => self.beside_seats(piece),
             Stands::AtWallOrFree => self.at_wall_or_free(piece),
             // Seats are placed before: what comes here stands anywhere.
+            Stands::AtWallOrBehindSeat => self.behind_seat().into_iter().chain(self.at_walls()).collect(),
+            Stands::AtWall | Stands::AsSeat if piece.kind.traits().wants_inner_wall => self.at_inner_walls(),
             Stands::AtWall | Stands::AsSeat => self.at_walls(),
         }
     }
@@ -43,6 +46,21 @@ impl Group<'_> {
     fn at_walls(&self) -> Vec<Stand> {
         let at = |wall: &&SiteWall| Stand { at_wall: Some(wall.id), facing: wall.inward, relation: Relation::Alone };
         self.walls().iter().map(at).collect()
+    }
+
+    /// At the walls that hold no window, radiator or fire: neither cold nor hot (common practice, no source). At any, where
+    /// there is none.
+    fn at_inner_walls(&self) -> Vec<Stand> {
+        let all = self.at_walls();
+        let is_inner = |stand: &&Stand| stand.at_wall.is_some_and(|wall| !is_cold_or_hot(self.brief, wall));
+        let inner: Vec<Stand> = all.iter().filter(is_inner).copied().collect();
+        if inner.is_empty() { all } else { inner }
+    }
+
+    /// Behind a main seat that stands free, its back to the seat's.
+    fn behind_seat(&self) -> Option<Stand> {
+        let behind = || free(-self.seating.facing, Relation::Behind { seat: self.main });
+        self.seating.back.is_none().then(behind)
     }
 
     /// At either end of the main seat, then of each second seat, as far as the file has it stand there.
@@ -73,6 +91,13 @@ impl Group<'_> {
         stands.extend(self.at_walls());
         stands
     }
+}
+
+/// Whether a wall holds a window, a radiator or a fire.
+fn is_cold_or_hot(brief: &Brief, wall: WallId) -> bool {
+    let is_such =
+        |kind: &ItemKind| matches!(kind, ItemKind::Window(_) | ItemKind::Radiator(_) | ItemKind::Fireplace(_));
+    brief.room.items.iter().any(|item| item.wall == wall && is_such(&item.kind))
 }
 
 fn free(facing: Point, relation: Relation) -> Stand {

@@ -2,10 +2,10 @@
 
 use elbowroom_model::{Brief, Clearance, PieceKind};
 
+use super::hung;
 use super::plane::{
     P, Polygon, along_edges, apart, common, dot, edges, extent, left, minus, overlap, shared, thickness,
 };
-use super::hung;
 use super::plane::{to_segment, within};
 use super::room::Ground;
 use super::stand::Stand;
@@ -232,8 +232,8 @@ fn fronts(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
     for stand in stands {
         let kind = stand.piece.kind;
         let rule = match kind {
-            PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
-            PieceKind::Desk => Clearance::DeskFront,
+            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Cabinet => Clearance::StorageFront,
+            PieceKind::Desk | PieceKind::Piano => Clearance::DeskFront,
             PieceKind::DiningTable if stand.piece.passing => Clearance::DiningPassing,
             PieceKind::DiningTable => Clearance::DiningChair,
             _ => continue,

@@ -6,8 +6,7 @@ use elbowroom_model::{
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::refusal::{Lever, Remedy};
 use elbowroom_solver::routes;
-use elbowroom_solver::site::Site;
-use elbowroom_solver::{Layout, Limits, Placed, Size};
+use elbowroom_solver::{Layout, Limits, Placed, Site, Size};
 
 use crate::scenarios::room;
 use crate::support::ranked::{brief_of, ranked, ranked_brief};

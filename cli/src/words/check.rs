@@ -65,11 +65,6 @@ pub(crate) fn rules(profile: &str) -> String {
     format!("Rules in force (profile {profile})")
 }
 
-/// How high something hangs: its middle, its lower and its upper edge.
-pub(crate) fn hung([middle, lower, upper]: [String; 3]) -> String {
-    format!("its middle {middle} above the floor, from {lower} to {upper}")
-}
-
 /// An angle.
 pub(crate) fn degrees(angle: f64) -> String {
     let tenths = (angle * 10.0).round() / 10.0;

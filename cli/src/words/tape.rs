@@ -232,14 +232,6 @@ pub(crate) fn block(height: &str, screen: Option<(String, String)>) -> String {
     format!("For its height, boxes within it, stacked to {height}.{screen}")
 }
 
-/// What hangs, by the heights of its lower edge, its middle and its upper edge.
-pub(crate) fn hung([lower, middle, upper]: [&str; 3]) -> String {
-    format!(
-        "It hangs: on the wall mark its middle {middle} above the floor, its lower edge at {lower} and its upper edge at {upper}, \
-         and tape a sheet of card there. The strips show where it juts out over the floor."
-    )
-}
-
 /// What stands in for what is tall.
 pub(crate) fn upright(height: &str) -> String {
     format!(

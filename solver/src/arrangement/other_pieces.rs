@@ -15,7 +15,6 @@ pub(super) struct Group<'a> {
     pub(super) main: PieceId,
     pub(super) seating: &'a Seating,
     pub(super) seconds: &'a [SecondSeat],
-    pub(super) brief: &'a Brief,
 }
 
 impl Group<'_> {
@@ -33,7 +32,7 @@ impl Group<'_> {
             Stands::BesideSeats => self.beside_seats(piece),
             Stands::AtWallOrFree => self.at_wall_or_free(piece),
             // Seats are placed before: what comes here stands anywhere.
-            Stands::AtWallOrBehindSeat => self.behind_seat().into_iter().chain(self.at_walls()).collect(),
+            Stands::AtWallOrBehindSeat => self.at_wall_or_behind_seat(piece),
             Stands::AtWall | Stands::AsSeat if piece.kind.traits().wants_inner_wall => self.at_inner_walls(),
             Stands::AtWall | Stands::AsSeat => self.at_walls(),
         }
@@ -57,10 +56,15 @@ impl Group<'_> {
         if inner.is_empty() { all } else { inner }
     }
 
-    /// Behind a main seat that stands free, its back to the seat's.
-    fn behind_seat(&self) -> Option<Stand> {
+    /// Behind a main seat that stands free, its back to the seat's; and at walls, unless the file has it stand at that seat.
+    fn at_wall_or_behind_seat(&self, piece: &Piece) -> Vec<Stand> {
+        let is_named = self.brief.piece(self.main).is_some_and(|seat| piece.at.contains(&seat.name));
         let behind = || free(-self.seating.facing, Relation::Behind { seat: self.main });
-        self.seating.back.is_none().then(behind)
+        match self.seating.back {
+            None if is_named => vec![behind()],
+            None => std::iter::once(behind()).chain(self.at_walls()).collect(),
+            Some(_) => self.at_walls(),
+        }
     }
 
     /// At either end of the main seat, then of each second seat, as far as the file has it stand there.

@@ -166,10 +166,10 @@ impl Yardstick for Screen {
         let over_fire = over_fire(context, &watched);
         let distance = (watched.middle - middle_eye(group.main)).norm();
         let lift = watched.lift(distance);
-        // What stands has its screen where it has; what hangs could hang higher.
         let strained = if watched.piece.kind.hangs() { lift.abs() } else { lift };
         let lifted = LIFTED.at(strained - EASY_LIFT);
         let score = (seen - OVER_FIRE * over_fire - lifted).max(0.0);
+        let middle = watched.piece.hung_centre();
         let worst_seen = viewers.best_by(|viewer| viewer.hidden.share);
         let finding = ScreenFinding {
             seat: group.main.piece,
@@ -188,15 +188,9 @@ impl Yardstick for Screen {
             } else {
                 Hung::AtEase
             },
-            on_wall: watched.piece.hung_centre().map(HungMiddle::of),
+            on_wall: middle.map(|height| HungMiddle { height, over_eyes: height - SITTING_EYE }),
         };
         Judged::new(score, distance, FigureUnit::Millimetres, finding)
-    }
-}
-
-impl HungMiddle {
-    fn of(height: f64) -> Self {
-        Self { height, over_eyes: height - SITTING_EYE }
     }
 }
 

@@ -6,6 +6,7 @@ use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::check as words;
 use crate::words::figures::counted;
+use crate::words::hung;
 use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
 
 /// Each piece in turn.
@@ -70,7 +71,7 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
         said.push(counted(piece.steps.len(), "size to choose from", "sizes to choose from"));
     }
     if let Some(middle) = piece.hung_centre() {
-        said.push(words::hung(
+        said.push(hung::told(
             [middle, piece.lower_edge(), piece.height_with_screen()].map(|height| taped(units, height)),
         ));
     } else if piece.height > 0.0 {

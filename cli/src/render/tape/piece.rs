@@ -6,6 +6,7 @@ use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn
 
 use super::Laid;
 use crate::render::leaf::{Block, Grid, Head, Leaf};
+use crate::words::hung;
 use crate::words::tape as words;
 
 /// Puts the `place`th piece on the sheet.
@@ -118,7 +119,7 @@ fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
             words::block(&laid.tape(height), screen)
         }
         StandIn::Hung { lower, middle, upper } => {
-            words::hung([lower, middle, upper].map(|height| laid.tape(height)).each_ref().map(String::as_str))
+            hung::to_be_marked([lower, middle, upper].map(|height| laid.tape(height)).each_ref().map(String::as_str))
         }
         StandIn::Upright { height } => words::upright(&laid.tape(height)),
     }

@@ -94,6 +94,8 @@ mod tests {
         assert_eq!(told(&pair, 1, true), both);
         let passage = [change(Lever::Clearance(Clearance::Passage), 609.6, 500.0)];
         assert_eq!(told(&passage, 1, false), "Tried, and 1 option fits: a passage of 50 cm.");
+        let hung = [change(Lever::Hang(PieceId(1), WallId(2)), 1.0, 0.0)];
+        assert_eq!(told(&hung, 12, true), "A screen hung on wall 3 instead of the armchair makes 12 options possible.");
         let in_by_the_way = [change(Lever::GetsIn(PieceId(0), Dimension::Width), 1500.0, 1400.0)];
         assert_eq!(
             told(&in_by_the_way, 3, true),

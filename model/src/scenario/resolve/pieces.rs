@@ -3,7 +3,7 @@
 use super::aims;
 use super::hung;
 use super::names::Names;
-use super::sizes::{raised, within};
+use super::sizes::{common, raised, within};
 use crate::corner::{Runs, TooShort};
 use crate::kind::PieceKind;
 use crate::length::{Extent, Measure};
@@ -293,14 +293,4 @@ impl Reader<'_> {
     fn default_off_wall(&self) -> f64 {
         self.kind.traits().off_wall.map_or(0.0, |clearance| self.rules.get(clearance))
     }
-}
-
-/// What both ranges allow, for a piece whose width and depth are one size.
-fn common(width: SizeRange, depth: SizeRange) -> (SizeRange, SizeRange) {
-    let (least, most) = (width.least.max(depth.least), width.most.min(depth.most));
-    if least > most {
-        return (width, width);
-    }
-    let both = SizeRange { least, usual: width.usual.clamp(least, most), most };
-    (both, both)
 }

@@ -50,6 +50,7 @@ impl Fault {
         "file_too_large",
         "fixed_not_convex",
         "fixed_without_area",
+        "hangs_off_its_wall",
         "hold_without_place",
         "item_past_wall_end",
         "items_overlap",

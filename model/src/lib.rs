@@ -29,6 +29,7 @@ pub(crate) mod corner;
 mod fault;
 mod fire;
 mod household;
+mod hung;
 pub(crate) mod keyed;
 mod kind;
 pub mod length;

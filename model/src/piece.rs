@@ -161,9 +161,9 @@ pub struct Piece {
     pub steps: Vec<Step>,
     /// Width and depth are one size (floor lamps, square side tables).
     pub square: bool,
-    /// Height above the floor, mm, without a screen that stands on it; 0 for a rug.
+    /// Height above the floor, mm, without a screen that stands on it: of what hangs, of its lower edge; 0 for a rug.
     pub height: f64,
-    /// Diagonal of the 16:9 screen that a media unit carries, mm.
+    /// Diagonal of the 16:9 screen that a media unit carries, or that hangs, mm.
     pub screen: Option<f64>,
     /// Hands that are allowed: one or both for a corner sofa, none for any other kind.
     pub hands: Vec<Hand>,

@@ -14,6 +14,10 @@ pub enum Caution {
     Heat,
     /// What is tall or holds a television is fixed to the wall.
     TipOver,
+    /// What hangs is fixed to a wall that bears it.
+    Hung,
+    /// Over a fire a screen is hot and high.
+    OverFire,
     /// Across an opening there is no wall to fix it to.
     AcrossOpening,
     /// What children climb stays away from windows.
@@ -39,10 +43,13 @@ pub const OF_CARRYING: [Caution; 3] = [Caution::Boxes, Caution::MeasureTwice, Ca
 #[must_use]
 pub fn cautions(brief: &Brief) -> Vec<Caution> {
     let tips = has_what_tips(brief);
+    let hangs = brief.pieces.iter().any(|piece| piece.kind.hangs());
     let in_the_room = [
         (true, Caution::Exits),
         (has(brief, |kind| matches!(kind, ItemKind::Radiator(_) | ItemKind::Fireplace(_))), Caution::Heat),
         (tips, Caution::TipOver),
+        (hangs, Caution::Hung),
+        (hangs && has(brief, |kind| matches!(kind, ItemKind::Fireplace(_))), Caution::OverFire),
         (tips && has(brief, |kind| matches!(kind, ItemKind::Opening(_))), Caution::AcrossOpening),
         (may_climb(brief), Caution::Children),
         (has(brief, |kind| matches!(kind, ItemKind::Socket(_) | ItemKind::Fireplace(_))), Caution::LicensedWork),
@@ -63,7 +70,9 @@ fn has(brief: &Brief, is_such: impl Fn(&ItemKind) -> bool) -> bool {
 }
 
 fn has_what_tips(brief: &Brief) -> bool {
-    let tips = |piece: &Piece| piece.screen.is_some() || (piece.kind.is_storage() && piece.height >= TALL);
+    let tips = |piece: &Piece| {
+        (piece.screen.is_some() && !piece.kind.hangs()) || (piece.kind.is_storage() && piece.height >= TALL)
+    };
     brief.pieces.iter().any(tips)
 }
 

@@ -1,6 +1,6 @@
 //! The clear distances that rules ask for, as a finished layout has them.
 
-use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
+use elbowroom_model::{Brief, Clearance, Piece, Point};
 
 use crate::answer::{Gap, Thing};
 use crate::arrangement::face;
@@ -44,11 +44,11 @@ enum Part {
 }
 
 impl Part {
-    fn of(kind: PieceKind) -> Option<Self> {
+    fn of(brief: &Brief, piece: &Piece) -> Option<Self> {
         let parts = [
-            (kind.is_seat(), Self::Seat),
-            (kind.stands_before_seat(), Self::Table),
-            (kind.carries_screen(), Self::Screen),
+            (piece.kind.is_seat(), Self::Seat),
+            (piece.kind.stands_before_seat(), Self::Table),
+            (brief.is_watched(piece), Self::Screen),
         ];
         parts.into_iter().find_map(|(is_such, part)| is_such.then_some(part))
     }
@@ -66,7 +66,7 @@ struct Measure<'a> {
 impl Measure<'_> {
     fn between(&self, first: &Placed, second: &Placed) -> Option<Measured> {
         let (a, b) = (self.piece(first)?, self.piece(second)?);
-        match (Part::of(a.kind)?, Part::of(b.kind)?) {
+        match (Part::of(self.brief, a)?, Part::of(self.brief, b)?) {
             (Part::Table, Part::Seat) => self.table(second, first),
             (Part::Seat, Part::Table) => self.table(first, second),
             (Part::Table, Part::Screen) | (Part::Screen, Part::Table) => Some(self.passage(first, second)),

@@ -6,6 +6,7 @@ mod fires;
 mod fuzz;
 mod held_to;
 mod hostile;
+mod hung;
 mod lengths;
 mod listing;
 mod names;

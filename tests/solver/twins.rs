@@ -151,7 +151,7 @@ fn leaving_out_the_first_of_a_pair_leaves_the_second() {
             Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
                 format!("{} {}", answer.brief.piece_name(piece), dimension.key())
             }
-            Lever::LeaveOut(piece) => answer.brief.piece_name(piece).to_owned(),
+            Lever::LeaveOut(piece) | Lever::Hang(piece, _) => answer.brief.piece_name(piece).to_owned(),
             Lever::Clearance(rule) => rule.key().to_owned(),
             Lever::Wall(wall) => answer.brief.room.wall_name(wall).to_owned(),
             Lever::Only(_) | Lever::Exclude(_) => String::new(),

@@ -2,6 +2,7 @@
 
 mod comfort;
 mod group;
+mod hung;
 mod room;
 mod sizes;
 mod ways;

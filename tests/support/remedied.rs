@@ -1,6 +1,6 @@
 //! What a remedy says, done to the brief it was given for.
 
-use elbowroom_model::{Brief, Dimension, PieceId, SizeRange};
+use elbowroom_model::{Brief, Dimension, Only, PieceId, SizeRange};
 use elbowroom_solver::refusal::{Change, Lever, Remedy};
 
 /// The brief with every change of the remedy made; `None` where one of them moves a wall of a room that is no rectangle.
@@ -15,6 +15,10 @@ fn changed(mut brief: Brief, change: &Change) -> Option<Brief> {
         Lever::Only(line) => brief.wanted.only.retain(|only| !only.is_about_the_same(&line)),
         Lever::Exclude(line) => brief.wanted.exclude.retain(|only| !only.is_about_the_same(&line)),
         Lever::LeaveOut(piece) => return Some(without(brief, piece.0)),
+        Lever::Hang(piece, wall) => {
+            brief.pieces[piece.0] = brief.pieces[piece.0].hung_instead().expect("sound tables");
+            brief.only = vec![Only::MediaWall(Some(wall))];
+        }
         Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
             let piece = &mut brief.pieces[piece.0];
             let range = match dimension {

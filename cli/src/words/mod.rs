@@ -12,6 +12,7 @@ pub(crate) mod failure;
 pub(crate) mod family;
 pub(crate) mod figures;
 pub(crate) mod firm;
+pub(crate) mod hung;
 pub(crate) mod judge;
 pub(crate) mod leaf;
 pub(crate) mod lengths;

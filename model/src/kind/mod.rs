@@ -54,6 +54,18 @@ pub enum PieceKind {
     FloorLamp,
     /// Lies flat under the seating.
     Rug,
+    /// A screen hung on a wall.
+    WallScreen,
+    /// Storage on the floor, to the waist or the chest: a chest of drawers, a cupboard.
+    Cabinet,
+    /// A long seat with no back, for shoes, books or a guest: nobody sits there with the others.
+    Bench,
+    /// A plant in a pot.
+    Plant,
+    /// A long narrow table, at a wall or behind a seat that stands free.
+    Console,
+    /// An upright piano.
+    Piano,
 }
 
 impl PieceKind {
@@ -101,6 +113,12 @@ impl PieceKind {
     #[must_use]
     pub const fn carries_screen(self) -> bool {
         matches!(self.traits().front, Front::Watched)
+    }
+
+    /// It hangs on its wall, over what is lower than its lower edge, and takes no floor.
+    #[must_use]
+    pub const fn hangs(self) -> bool {
+        self.traits().hangs
     }
 
     /// People eat at it, along both long sides.

@@ -10,6 +10,7 @@ const PLAIN: Traits = Traits {
     front: Front::None,
     stands: Stands::AtWall,
     body: Body::Solid,
+    hangs: false,
     is_led_to: false,
     keeps_clear: KeepsClear::Nothing,
     off_wall: None,
@@ -18,6 +19,7 @@ const PLAIN: Traits = Traits {
     needs_power: false,
     moves_aside: false,
     is_square: false,
+    wants_inner_wall: false,
     drawn: Drawn::Plain,
 };
 
@@ -59,7 +61,7 @@ impl PieceKind {
                 drawn: Drawn::WithFront,
                 ..PLAIN
             },
-            PieceKind::Bookcase | PieceKind::Sideboard => STORAGE,
+            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Cabinet => STORAGE,
             PieceKind::Desk => {
                 Traits { front: Front::SatAt, keeps_clear: KeepsClear::Before(Clearance::DeskFront), ..STORAGE }
             }
@@ -81,6 +83,18 @@ impl PieceKind {
                 ..PLAIN
             },
             PieceKind::Rug => Traits { stands: Stands::UnderSeats, body: Body::Flat, drawn: Drawn::Under, ..PLAIN },
+            PieceKind::WallScreen => {
+                Traits { front: Front::Watched, hangs: true, needs_power: true, drawn: Drawn::WithFront, ..PLAIN }
+            }
+            PieceKind::Bench => PLAIN,
+            PieceKind::Plant => Traits { body: Body::Slender, is_square: true, ..PLAIN },
+            PieceKind::Console => Traits { stands: Stands::AtWallOrBehindSeat, ..PLAIN },
+            PieceKind::Piano => Traits {
+                front: Front::SatAt,
+                keeps_clear: KeepsClear::Before(Clearance::DeskFront),
+                wants_inner_wall: true,
+                ..STORAGE
+            },
         }
     }
 }

@@ -13,6 +13,8 @@ pub struct Traits {
     pub stands: Stands,
     /// How much of it there is to see and to walk into.
     pub body: Body,
+    /// It hangs on its wall and takes no floor.
+    pub hangs: bool,
     /// A way must lead to its front.
     pub is_led_to: bool,
     /// What stays clear of pieces about it.
@@ -29,6 +31,8 @@ pub struct Traits {
     pub moves_aside: bool,
     /// Width and depth are one size, unless the file gives two.
     pub is_square: bool,
+    /// It stands at a wall with no window, radiator or fire, where there is one.
+    pub wants_inner_wall: bool,
     /// How a plan shows it.
     pub drawn: Drawn,
 }
@@ -74,6 +78,8 @@ pub enum Stands {
     AtWall,
     /// With a long side at a wall, or free.
     AtWallOrFree,
+    /// At a wall, or with its back to that of a main seat which stands free.
+    AtWallOrBehindSeat,
 }
 
 /// How much of a piece there is to see and to walk into.

@@ -28,7 +28,7 @@ impl Load {
     /// rug rolled.
     #[must_use]
     pub fn of(piece: &Piece, width: f64, return_length: Option<f64>, depth: f64) -> Self {
-        let (name, height) = (piece.name.clone(), piece.height);
+        let (name, height) = (piece.name.clone(), piece.own_height());
         if piece.kind.is_flat() {
             return Self { name, parts: Vec::new() };
         }

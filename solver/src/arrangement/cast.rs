@@ -10,7 +10,7 @@ use elbowroom_model::{Brief, Piece, PieceId};
 pub(super) struct Cast {
     /// The largest seat, by its place in the brief.
     pub(super) main: PieceId,
-    /// The media unit that the seats turn to, by its place in the brief.
+    /// The media unit or the screen on a wall that the seats turn to, by its place in the brief.
     pub(super) screen: Option<PieceId>,
     /// The other seats, those of one row together, largest first.
     pub(super) rows: Vec<Vec<PieceId>>,
@@ -25,7 +25,7 @@ impl Cast {
     /// The cast of those pieces that `stand`; `None` where no seat is among them.
     pub(super) fn of_those(brief: &Brief, stand: impl Fn(PieceId) -> bool) -> Option<Self> {
         let main = first_of(brief, |id, piece| piece.kind.is_seat() && stand(id))?;
-        let screen = first_of(brief, |id, piece| piece.kind.carries_screen() && stand(id));
+        let screen = first_of(brief, |id, piece| brief.is_watched(piece) && stand(id));
         let mut rows = rows(brief, main);
         for row in &mut rows {
             row.retain(|seat| stand(*seat));

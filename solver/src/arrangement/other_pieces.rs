@@ -1,6 +1,6 @@
 //! How the pieces may stand that make no option of their own: tables, storage, lamps, rugs.
 
-use elbowroom_model::{Brief, Piece, PieceId, PieceKind, Point, Stands};
+use elbowroom_model::{Brief, ItemKind, Piece, PieceId, PieceKind, Point, Stands, WallId};
 
 use super::direction::{alike, clockwise_from};
 use super::seating::Seating;
@@ -31,7 +31,9 @@ impl Group<'_> {
             Stands::UnderSeats => vec![free(facing, Relation::Under { seat: self.main })],
             Stands::BesideSeats => self.beside_seats(piece),
             Stands::AtWallOrFree => self.at_wall_or_free(piece),
+            Stands::AtWallOrBehindSeat => self.at_wall_or_behind_seat(piece),
             // Seats are placed before: what comes here stands anywhere.
+            Stands::AtWall | Stands::AsSeat if piece.kind.traits().wants_inner_wall => self.at_inner_walls(),
             Stands::AtWall | Stands::AsSeat => self.at_walls(),
         }
     }
@@ -43,6 +45,26 @@ impl Group<'_> {
     fn at_walls(&self) -> Vec<Stand> {
         let at = |wall: &&SiteWall| Stand { at_wall: Some(wall.id), facing: wall.inward, relation: Relation::Alone };
         self.walls().iter().map(at).collect()
+    }
+
+    /// At the walls that hold no window, radiator or fire: neither cold nor hot (common practice, no source). At any, where
+    /// there is none.
+    fn at_inner_walls(&self) -> Vec<Stand> {
+        let all = self.at_walls();
+        let is_inner = |stand: &&Stand| stand.at_wall.is_some_and(|wall| !is_cold_or_hot(self.brief, wall));
+        let inner: Vec<Stand> = all.iter().filter(is_inner).copied().collect();
+        if inner.is_empty() { all } else { inner }
+    }
+
+    /// Behind a main seat that stands free, its back to the seat's; and at walls, unless the file has it stand at that seat.
+    fn at_wall_or_behind_seat(&self, piece: &Piece) -> Vec<Stand> {
+        let is_named = self.brief.piece(self.main).is_some_and(|seat| piece.at.contains(&seat.name));
+        let behind = || free(-self.seating.facing, Relation::Behind { seat: self.main });
+        match self.seating.back {
+            None if is_named => vec![behind()],
+            None => std::iter::once(behind()).chain(self.at_walls()).collect(),
+            Some(_) => self.at_walls(),
+        }
     }
 
     /// At either end of the main seat, then of each second seat, as far as the file has it stand there.
@@ -73,6 +95,13 @@ impl Group<'_> {
         stands.extend(self.at_walls());
         stands
     }
+}
+
+/// Whether a wall holds a window, a radiator or a fire.
+fn is_cold_or_hot(brief: &Brief, wall: WallId) -> bool {
+    let is_such =
+        |kind: &ItemKind| matches!(kind, ItemKind::Window(_) | ItemKind::Radiator(_) | ItemKind::Fireplace(_));
+    brief.room.items.iter().any(|item| item.wall == wall && is_such(&item.kind))
 }
 
 fn free(facing: Point, relation: Relation) -> Stand {

@@ -152,9 +152,11 @@ impl Relation {
     pub const fn seat(self) -> Option<PieceId> {
         match self {
             Self::Alone => None,
-            Self::Before { seat } | Self::Faces { seat } | Self::Beside { seat, .. } | Self::Under { seat } => {
-                Some(seat)
-            }
+            Self::Before { seat }
+            | Self::Faces { seat }
+            | Self::Beside { seat, .. }
+            | Self::Behind { seat }
+            | Self::Under { seat } => Some(seat),
         }
     }
 }
@@ -180,6 +182,11 @@ pub enum Relation {
         seat: PieceId,
         /// On the left, as one sits.
         left: bool,
+    },
+    /// Behind a seat, back to back with it, within its width.
+    Behind {
+        /// The seat.
+        seat: PieceId,
     },
     /// Under the front of a seat and its table (rugs).
     Under {

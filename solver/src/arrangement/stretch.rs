@@ -102,7 +102,7 @@ pub(super) fn longest<'a>(
 ) -> Stretch<'a> {
     let band = Band { wall, nearest: piece.off_wall + piece.depth.least, furthest: piece.off_wall + FOOT };
     let height = piece.height_with_screen();
-    let stopping = obstacles.iter().filter(|obstacle| height > obstacle.above);
+    let stopping = obstacles.iter().filter(|obstacle| height > obstacle.above && !hangs_over(brief, piece, obstacle));
     let shapes = stopping.filter_map(|obstacle| Some((band.struck_out(&obstacle.shape)?, Some(obstacle))));
     let corners = site.walls.iter().filter(|other| other.id != wall.id);
     let corners = corners.filter_map(|other| Some((band.cut(other.start, other.end)?, None)));
@@ -116,6 +116,19 @@ pub(super) fn longest<'a>(
     // It may reach past either end of the wall, and no further past both together.
     let length = to - from + PAST_ENDS;
     if stretch.length > length { Stretch { length, held_by: None } } else { stretch }
+}
+
+/// Whether a piece may hang over what keeps others off: low things, and fires or their breasts.
+fn hangs_over(brief: &Brief, piece: &Piece, keeper: &Keeper) -> bool {
+    let is_low = |height: Option<f64>| height.is_some_and(|height| height <= piece.lower_edge());
+    piece.kind.hangs()
+        && match keeper.obstacle {
+            Obstacle::Fixed(fixed) => is_low(brief.room.fixed_thing(fixed).and_then(|fixed| fixed.height)),
+            Obstacle::Item(item) => {
+                brief.room.item(item).is_some_and(|item| matches!(item.kind, ItemKind::Fireplace(_)))
+            }
+            Obstacle::Landing(_) | Obstacle::Swing(_) => false,
+        }
 }
 
 /// The longest gap between what is struck out (by growing start) that lies within `ends` and beside the wall.

@@ -16,7 +16,7 @@ impl PlanTerm for Beam {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let (Some(main), Some(screen)) = (context.heart.main, context.heart.screen) else { return Vec::new() };
         let is_between = screen.role == Role::Screen && pose.id != main.id && pose.id != screen.id;
-        if !is_between || hides_nothing(pose) {
+        if !is_between || hides_nothing(&context.room, pose) {
             return Vec::new();
         }
         let asked = |part| Asked::one_of(Term::Beam, pose, With::Piece(main.id), ways(context, main, pose, part));

@@ -41,7 +41,7 @@ fn all_together(context: &CriteriaContext, main: &Placed) -> Vec<Together> {
     let mut all = Vec::new();
     for (place, seat) in seats.iter().copied().enumerate() {
         let tables = context.placed(PieceKind::stands_before_seat);
-        let screens = context.placed(PieceKind::carries_screen).filter(|_| seat.piece == main.piece);
+        let screens = context.watched().filter(|_| seat.piece == main.piece);
         let before = tables.chain(screens).map(|(_, other)| other).filter(|other| is_before(seat, other));
         all.extend(before.map(|other| Together::of(seat, other, side_towards(seat, other))));
         let faced = seats[place + 1..].iter().copied().filter(|other| do_face(seat, other));

@@ -2,7 +2,7 @@
 //!
 //! Rests on the terms of a plan (`crate::composition`), which are common practice but for those with a source of their own.
 
-use elbowroom_model::{Brief, PieceId, Point, Term, ring};
+use elbowroom_model::{Brief, Piece, PieceId, Point, Term, ring};
 
 use super::criteria_context::CriteriaContext;
 use super::curve::weighted_mean;
@@ -123,6 +123,11 @@ fn lean(context: &CriteriaContext) -> Lean {
     Lean { off, of_half: if half > 0.0 { off / half } else { 0.0 } }
 }
 
+/// Whether a piece takes floor.
+fn stands_on_floor(piece: &Piece) -> bool {
+    !piece.kind.is_flat() && !piece.kind.hangs()
+}
+
 /// The middle of the floor that is stood on.
 fn middle_of_all(context: &CriteriaContext) -> Option<Point> {
     let stands = context
@@ -130,7 +135,7 @@ fn middle_of_all(context: &CriteriaContext) -> Option<Point> {
         .layout
         .placed
         .iter()
-        .filter(|placed| context.brief().piece(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
+        .filter(|placed| context.brief().piece(placed.piece).is_some_and(stands_on_floor));
     let weighed = |direction: fn(Point) -> f64| {
         let parts = stands.clone().flat_map(Placed::parts);
         weighted_mean(parts.map(|part: Convex| (direction(part.middle()), part.area())))

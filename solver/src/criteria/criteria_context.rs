@@ -77,6 +77,12 @@ impl<'a> CriteriaContext<'a> {
         self.in_room.placed(is_such)
     }
 
+    /// The screens that stand or hang, and that seats turn to.
+    pub(super) fn watched(&self) -> impl Iterator<Item = (&'a Piece, &'a Placed)> + use<'a> {
+        let brief = self.in_room.brief;
+        self.placed(PieceKind::carries_screen).filter(move |(piece, _)| brief.is_watched(piece))
+    }
+
     /// The line one walks on a main route; `None` for a lesser one.
     pub(super) fn line_of(&self, route: &Route) -> Option<&[Point]> {
         self.main_lines().find(|(main, _)| *main == route).map(|(_, line)| line)

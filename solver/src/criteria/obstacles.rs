@@ -20,7 +20,7 @@ pub enum Whose {
     Back(PieceId),
     /// The back of a corner sofa's return.
     ReturnBack(PieceId),
-    /// The screen on a media unit.
+    /// The screen on a media unit, or on a wall.
     Screen(PieceId),
     /// Any other piece, by its place in the brief.
     Piece(PieceId),
@@ -87,8 +87,10 @@ fn of_piece(piece: &Piece, placed: &Placed) -> Vec<Obstacle> {
     if !piece.kind.is_solid() {
         return Vec::new();
     }
-    let itself = Obstacle::new(placed.main(), piece.height, Whose::Piece(placed.piece));
-    std::iter::once(itself).chain(screen(piece, placed)).collect()
+    // Under what hangs there is nothing of it.
+    let itself = !piece.kind.hangs();
+    let itself = itself.then(|| Obstacle::new(placed.main(), piece.height, Whose::Piece(placed.piece)));
+    itself.into_iter().chain(screen(piece, placed)).collect()
 }
 
 fn backs(piece: &Piece, placed: &Placed) -> Vec<Obstacle> {

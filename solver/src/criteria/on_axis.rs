@@ -27,7 +27,7 @@ pub(super) const fn is_of_axis(term: Term) -> bool {
 
 /// The screen that a seat faces, its table and the rug, each off the axis of the seat, at the prices of the plan's terms.
 pub(super) fn off_axis(context: &CriteriaContext, seat: &Placed) -> Vec<TermCost> {
-    let screen = context.placed(PieceKind::carries_screen).next();
+    let screen = context.watched().next();
     let screen = screen.filter(|(_, screen)| screen.facing.dot(seat.facing) < -FACED);
     let table = context.placed(PieceKind::stands_before_seat).next();
     let rug = context.placed(PieceKind::is_flat).next();

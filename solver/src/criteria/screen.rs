@@ -4,7 +4,7 @@
 //! The turn of the head rests on NUREG-0700, the farthest seat on SMPTE EG 18, the nearest on ITU-R BT.1127, the angle off the
 //! axis on ITU-R BT.500; a screen square to the windows on workplace guides.
 
-use elbowroom_model::{Brief, ItemId, ItemKind, Piece, PieceId, PieceKind, Point, screen_height, screen_width};
+use elbowroom_model::{Brief, ItemId, ItemKind, Piece, PieceId, Point, screen_height, screen_width};
 
 use super::criteria_context::CriteriaContext;
 use super::curve::Curve;
@@ -49,7 +49,7 @@ const PICTURE: f64 = 9.0 / 16.0;
 /// What a screen over a fire takes off (ours, no source).
 const OVER_FIRE: f64 = 40.0;
 
-/// What is an easy lift of the eyes, degrees (ours, no source), and what each degree beyond it takes off: one, to a most.
+/// What is an easy lift of the eyes, or for what hangs an easy look down, degrees (ours, no source), and what each degree beyond it takes off: one, to a most.
 const EASY_LIFT: f64 = 15.0;
 const LIFTED: Curve = Curve(&[(0.0, 0.0), (30.0, 30.0)]);
 
@@ -90,6 +90,17 @@ pub struct ScreenFinding {
     pub dazzles: Option<ItemId>,
     /// How high it hangs.
     pub hung: Hung,
+    /// Of a screen on a wall, where its middle hangs.
+    pub on_wall: Option<HungMiddle>,
+}
+
+/// Where the middle of a screen on a wall hangs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HungMiddle {
+    /// Above the floor, mm.
+    pub height: f64,
+    /// Above the eyes of one who sits, mm; below them where negative.
+    pub over_eyes: f64,
 }
 
 impl ScreenFinding {
@@ -124,6 +135,8 @@ pub enum Hung {
     AtEase,
     /// Its middle lies so many degrees above the eyes, more than an easy lift.
     High(f64),
+    /// It hangs on a wall with its middle so many degrees below the eyes, more than one looks down with ease.
+    Low(f64),
     /// Over the fire.
     OverFire,
 }
@@ -138,7 +151,7 @@ impl Yardstick for Screen {
     type Finding = ScreenFinding;
 
     fn subject(brief: &Brief) -> Result<PieceId, Missing> {
-        let unit = brief.pieces().find(|(_, piece)| piece.kind.carries_screen());
+        let unit = brief.pieces().find(|(_, piece)| brief.is_watched(piece));
         unit.map(|(id, _)| id).ok_or(Missing::MediaUnit)
     }
 
@@ -153,8 +166,10 @@ impl Yardstick for Screen {
         let over_fire = over_fire(context, &watched);
         let distance = (watched.middle - middle_eye(group.main)).norm();
         let lift = watched.lift(distance);
-        let lifted = LIFTED.at(lift - EASY_LIFT);
+        let strained = if watched.piece.kind.hangs() { lift.abs() } else { lift };
+        let lifted = LIFTED.at(strained - EASY_LIFT);
         let score = (seen - OVER_FIRE * over_fire - lifted).max(0.0);
+        let middle = watched.piece.hung_centre();
         let worst_seen = viewers.best_by(|viewer| viewer.hidden.share);
         let finding = ScreenFinding {
             seat: group.main.piece,
@@ -169,10 +184,11 @@ impl Yardstick for Screen {
             hung: if over_fire > 0.0 {
                 Hung::OverFire
             } else if lifted > LIFT_WORTH_SAYING {
-                Hung::High(lift)
+                if lift < 0.0 { Hung::Low(-lift) } else { Hung::High(lift) }
             } else {
                 Hung::AtEase
             },
+            on_wall: middle.map(|height| HungMiddle { height, over_eyes: height - SITTING_EYE }),
         };
         Judged::new(score, distance, FigureUnit::Millimetres, finding)
     }
@@ -206,7 +222,7 @@ struct Viewer {
 
 impl<'a> Watched<'a> {
     fn of(context: &CriteriaContext<'a>) -> Option<Self> {
-        let (piece, placed) = context.placed(PieceKind::carries_screen).next()?;
+        let (piece, placed) = context.watched().next()?;
         let middle = placed.anchor + placed.facing * (placed.size.depth / 2.0);
         Some(Self { piece, placed, middle })
     }

@@ -3,7 +3,7 @@
 //!
 //! Over a visibility graph (Lozano-Perez and Wesley 1979), by always going on from the nearest place (Dijkstra 1959).
 
-use elbowroom_model::{Brief, Point, ring};
+use elbowroom_model::{Brief, Piece, Point, ring};
 
 use super::tolerance::{JUST_FITS, NO_SHORTER, TURNS};
 use crate::geometry::{Convex, Crossing, Segment, mitre};
@@ -25,8 +25,7 @@ struct VisibilityGraph {
 
 impl VisibilityGraph {
     fn of(brief: &Brief, site: &Site, layout: &Layout, aside: f64) -> Self {
-        let stands =
-            layout.placed.iter().filter(|placed| brief.piece(placed.piece).is_some_and(|piece| !piece.kind.is_flat()));
+        let stands = layout.placed.iter().filter(|placed| brief.piece(placed.piece).is_some_and(Piece::stops_walkers));
         let parts =
             stands.flat_map(crate::layout::Placed::parts).chain(site.bodies.iter().map(|body| body.shape.clone()));
         let parts: Vec<Convex> = parts.collect();

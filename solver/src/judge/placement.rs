@@ -73,7 +73,7 @@ fn one(room: &Room, id: PieceId, piece: &Piece) -> Option<Placed> {
 /// Whether a piece of this kind is ever said to stand at a wall.
 const fn may_stand_at_wall(piece: &Piece) -> bool {
     match piece.kind.traits().stands {
-        Stands::AsSeat | Stands::AtWall | Stands::AtWallOrFree => true,
+        Stands::AsSeat | Stands::AtWall | Stands::AtWallOrFree | Stands::AtWallOrBehindSeat => true,
         Stands::BeforeSeat | Stands::UnderSeats | Stands::BesideSeats => false,
     }
 }

@@ -28,9 +28,9 @@ pub struct Remedy {
 pub struct Change {
     /// What.
     pub lever: Lever,
-    /// From this, mm; of what is left out 1.
+    /// From this, mm; of what is left out, or a piece that is hung instead, 1.
     pub from: f64,
-    /// To this, mm; of what is left out 0.
+    /// To this, mm; of what is left out, or a piece that is hung instead, 0.
     pub to: f64,
 }
 
@@ -43,6 +43,8 @@ pub enum Lever {
     GetsIn(PieceId, Dimension),
     /// A piece is left out.
     LeaveOut(PieceId),
+    /// The screen that a piece carries hangs on this wall instead.
+    Hang(PieceId, WallId),
     /// A clearance.
     Clearance(Clearance),
     /// The length of a wall, and of its parallel wall with it.
@@ -57,7 +59,7 @@ pub enum Lever {
 pub(crate) fn remedies(brief: &Brief) -> Vec<Remedy> {
     let retries = &Retries::default();
     let lines = [lines_of_only(brief), lines_of_exclude(brief)].concat();
-    let kinds = [lines, least_sizes(brief), leave_outs(brief), clearances(), walls(brief)];
+    let kinds = [lines, least_sizes(brief), hangings(brief), leave_outs(brief), clearances(), walls(brief)];
     let singles: Vec<Remedy> = kinds.iter().filter_map(|levers| least_of(brief, levers, retries)).collect();
     if !singles.is_empty() {
         return singles;
@@ -87,6 +89,22 @@ fn leave_outs(brief: &Brief) -> Vec<Lever> {
     // The piece that counts least goes first.
     found.sort_by(|(_, one), (_, other)| one.weight.total_cmp(&other.weight));
     found.into_iter().map(|(id, _)| Lever::LeaveOut(id)).collect()
+}
+
+/// Screens that stand on a piece which must stand, and the walls that they may hang on.
+fn hangings(brief: &Brief) -> Vec<Lever> {
+    let stands = |piece: &elbowroom_model::Piece| piece.needed && brief.is_watched(piece) && !piece.kind.hangs();
+    let is_wanted = |wall: &WallId| {
+        let mut held = brief.only.iter().filter(|only| is_media_wall(only)).peekable();
+        held.peek().is_none() || held.any(|only| *only == Only::MediaWall(Some(*wall)))
+    };
+    let walls: Vec<WallId> = brief.room.walls().map(|(id, _)| id).filter(is_wanted).collect();
+    let pieces = brief.pieces().filter(|(_, piece)| stands(piece));
+    pieces.flat_map(|(id, _)| walls.iter().map(move |wall| Lever::Hang(id, *wall))).collect()
+}
+
+const fn is_media_wall(only: &Only) -> bool {
+    matches!(only, Only::MediaWall(_))
 }
 
 fn clearances() -> Vec<Lever> {
@@ -156,7 +174,7 @@ fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Reme
 /// The lever is about a piece, by its place in the brief.
 const fn names_piece(lever: Lever) -> bool {
     let of_seat = matches!(lever, Lever::Only(Only::SecondSeat(..)) | Lever::Exclude(Only::SecondSeat(..)));
-    of_seat || matches!(lever, Lever::Least(..) | Lever::GetsIn(..) | Lever::LeaveOut(_))
+    of_seat || matches!(lever, Lever::Least(..) | Lever::GetsIn(..) | Lever::LeaveOut(_) | Lever::Hang(..))
 }
 
 /// Leaving a piece out shifts the places of those after it.
@@ -165,7 +183,7 @@ const fn moves_pieces(lever: Lever) -> bool {
 }
 
 const fn is_all_or_nothing(lever: Lever) -> bool {
-    matches!(lever, Lever::LeaveOut(_) | Lever::Only(_) | Lever::Exclude(_))
+    matches!(lever, Lever::LeaveOut(_) | Lever::Hang(..) | Lever::Only(_) | Lever::Exclude(_))
 }
 
 /// What the lever stands at, and as far as it goes.
@@ -176,7 +194,7 @@ fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
             let least = piece.range(dimension)?.least;
             Some((least, least * SMALLEST_SHARE))
         }
-        Lever::LeaveOut(_) | Lever::Only(_) | Lever::Exclude(_) => Some((1.0, 0.0)),
+        Lever::LeaveOut(_) | Lever::Hang(..) | Lever::Only(_) | Lever::Exclude(_) => Some((1.0, 0.0)),
         Lever::Clearance(rule) => {
             let now = brief.rules.get(rule);
             (now > 0.0).then_some((now, 0.0))
@@ -201,6 +219,11 @@ pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
             }
         }
         Lever::LeaveOut(id) => eased = without(&eased, id),
+        Lever::Hang(id, wall) => {
+            *eased.piece_mut(id)? = brief.piece(id)?.hung_instead().ok()?;
+            eased.only.retain(|only| !is_media_wall(only));
+            eased.only.push(Only::MediaWall(Some(wall)));
+        }
         Lever::Clearance(rule) => {
             eased.rules = eased.rules.with(rule, to, "eased");
             for piece in &mut eased.pieces {
@@ -286,6 +309,6 @@ fn told_figure(brief: &Brief, lever: Lever, to: f64) -> f64 {
     match lever {
         Lever::Least(..) | Lever::GetsIn(..) | Lever::Clearance(_) => brief.units.rounded(to, Rounding::Down).max(0.0),
         Lever::Wall(_) => brief.units.rounded(to, Rounding::Up),
-        Lever::LeaveOut(_) | Lever::Only(_) | Lever::Exclude(_) => to,
+        Lever::LeaveOut(_) | Lever::Hang(..) | Lever::Only(_) | Lever::Exclude(_) => to,
     }
 }

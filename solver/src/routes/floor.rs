@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, Clearance, FixedId, ItemId, PieceId};
+use elbowroom_model::{Brief, Clearance, FixedId, ItemId, Piece, PieceId};
 
 use super::demand::entrances;
 use super::mouth::Mouth;
@@ -192,8 +192,8 @@ impl Floor {
         layout: &'a Layout,
         left_out: &'a [PieceId],
     ) -> impl Iterator<Item = Stop> + use<'a> {
-        let is_flat = |piece: PieceId| brief.piece(piece).is_none_or(|piece| piece.kind.is_flat());
-        let counts = move |placed: &&Placed| !is_flat(placed.piece) && !left_out.contains(&placed.piece);
+        let stops = |piece: PieceId| brief.piece(piece).is_some_and(Piece::stops_walkers);
+        let counts = move |placed: &&Placed| stops(placed.piece) && !left_out.contains(&placed.piece);
         layout.placed.iter().filter(counts).flat_map(parts)
     }
 

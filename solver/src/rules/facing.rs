@@ -23,7 +23,7 @@ impl LayoutRule for Facing {
             (false, true) => (second, first),
             (false, false) => return Vec::new(),
         };
-        let rule = match (other.piece.kind.is_seat(), other.piece.kind.carries_screen()) {
+        let rule = match (other.piece.kind.is_seat(), context.brief.is_watched(&other.piece)) {
             (true, _) => Clearance::FacingSeats,
             (false, true) => Clearance::ScreenToSeat,
             (false, false) => return Vec::new(),

@@ -18,6 +18,9 @@ const END_OF_TWO_SEATER: f64 = 750.0;
 /// practice, no source), less half an arm.
 const WITHIN_REACH: f64 = 300.0;
 
+/// A console stands within this of the back of its seat, mm (common practice, no source).
+const BEHIND: f64 = 100.0;
+
 /// A rug lies under the front legs of its seat by this at least, mm: 6 in (common practice, no source).
 const UNDER_FRONT: f64 = 152.4;
 
@@ -39,6 +42,7 @@ fn one_way(pose: &Pose, seat: &Pose) -> Vec<Requirement> {
         (Role::RightOf, _) if seat.role == Role::MainSeat => across(pose, seat, false),
         (Role::Opposite, _) if seat.role == Role::MainSeat => near(pose, seat),
         (_, Relation::Beside { seat: id, left }) if id == seat.id => beside(pose, seat, left),
+        (_, Relation::Behind { seat: id }) if id == seat.id => behind(pose, seat),
         (_, Relation::Under { seat: id }) if id == seat.id => under(pose, seat),
         _ => return Vec::new(),
     };
@@ -90,6 +94,20 @@ fn beside(pose: &Pose, seat: &Pose, left: bool) -> Vec<Row> {
     let clear = offset.along(side).plus(&outer, -1.0).plus(&pose.width(), -0.5);
     let ahead = offset.along(facing);
     vec![clear.at_least(0.0), clear.at_most(WITHIN_REACH), ahead.at_least(0.0), ahead.at_most(seat.piece.depth.least)]
+}
+
+/// Back to back with a seat, within reach of whoever sits on it, and past neither end of it.
+fn behind(pose: &Pose, seat: &Pose) -> Vec<Row> {
+    let side = seat.left();
+    let off = seat.anchor.from(&pose.anchor).along(seat.stand.facing);
+    let aside = pose.middle_of_back().from(&seat.middle_of_back()).along(side);
+    let (low, high) = (aside.clone().plus(&pose.width(), -0.5), aside.plus(&pose.width(), 0.5));
+    vec![
+        off.at_least(0.0),
+        off.at_most(BEHIND),
+        low.plus(&seat.width(), 0.5).at_least(0.0),
+        high.plus(&seat.width(), -0.5).at_most(0.0),
+    ]
 }
 
 /// Under the front legs, and before the seat for the rest.

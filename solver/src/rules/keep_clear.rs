@@ -3,7 +3,7 @@
 
 use elbowroom_model::{Clearance, ItemKind, Rule};
 
-use super::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
+use super::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, hung, separation};
 use crate::geometry::Convex;
 use crate::site::{Body, BodyId, ClearZone, WallPlace};
 
@@ -24,7 +24,10 @@ impl LayoutRule for KeepClear {
         let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !pose.is_flat());
         let each = context.site.clear_zones.iter().filter(counts).flat_map(|zone| {
             let cause = Cause { rule: Rule::KeepClear, piece: pose.id, with: With::Item(zone.item) };
-            pose.each_part(cause, |part| separation::out_of_clear_zone(part, zone))
+            let over = hung::over_fire(context, pose, zone);
+            pose.each_part(cause, move |part| {
+                separation::out_of_clear_zone(part, zone).into_iter().chain(over.clone()).collect()
+            })
         });
         each.collect()
     }
@@ -32,7 +35,9 @@ impl LayoutRule for KeepClear {
 
 impl LayoutRule for OutOfFixed {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let counts = |body: &Body| !(pose.is_flat() && is_radiator(context, body.id)) && body.shape.area() > 0.0;
+        let spares =
+            |body: &Body| (pose.is_flat() && is_radiator(context, body.id)) || hung::is_over(context, pose, body);
+        let counts = |body: &Body| !spares(body) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
         parts.flat_map(|part| context.off_bodies(part, pose.id, Rule::Fixed, 0.0, counts)).collect()
     }
@@ -45,7 +50,9 @@ fn is_radiator(context: &RuleContext<'_>, id: BodyId) -> bool {
 
 impl LayoutRule for WindowFront {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let reach = context.brief.rules.get(Clearance::WindowFront);
+        let asked = context.brief.rules.get(Clearance::WindowFront);
+        // Whatever is asked, nothing hangs on glass.
+        let reach = if pose.piece.kind.hangs() { asked.max(hung::ON_GLASS) } else { asked };
         let mut found = Vec::new();
         for (id, item) in context.brief.room.items() {
             let ItemKind::Window(window) = &item.kind else { continue };

@@ -1,9 +1,10 @@
 //! A piece at a wall keeps its gap behind its back, and a foot more at most, and has the wall behind it. The back of a
-//! corner sofa is that of its main run: a return may stand close to a side wall.
+//! corner sofa is that of its main run: a return may stand close to a side wall. What hangs hangs on its wall, or on the front
+//! of a chimney breast.
 
 use elbowroom_model::Rule;
 
-use super::{Cause, LayoutRule, Pose, Requirement, RuleContext, With};
+use super::{Alternative, Cause, LayoutRule, Pose, Requirement, RuleContext, With, hung};
 use crate::program::Row;
 use crate::site::SiteWall;
 
@@ -22,10 +23,30 @@ pub(super) struct OffWall;
 impl LayoutRule for OffWall {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some(wall) = pose.wall().and_then(|id| context.site.wall(id)) else { return Vec::new() };
+        let cause = Cause { rule: Rule::OffWall, piece: pose.id, with: With::Wall(wall.id) };
+        if pose.piece.kind.hangs() {
+            let mut alternatives = vec![Alternative::of_rows(Vec::from(on_wall(wall, pose, 0.0)))];
+            alternatives.extend(hung::on_breasts(context, wall, pose));
+            let before = Requirement::always(cause, before_wall(context, wall, pose));
+            let mut found = vec![Requirement { cause, alternatives }, before];
+            found.extend(hung::off_openings(context, wall, pose));
+            return found;
+        }
         let mut rows = Vec::from(behind_back(wall, pose));
         rows.extend(before_wall(context, wall, pose));
-        vec![Requirement::always(Cause { rule: Rule::OffWall, piece: pose.id, with: With::Wall(wall.id) }, rows)]
+        vec![Requirement::always(cause, rows)]
     }
+}
+
+/// Its back exactly so far off the wall, mm.
+pub(super) fn on_wall(wall: &SiteWall, pose: &Pose, off: f64) -> [Row; 2] {
+    let back = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
+    [back.at_least(off), back.at_most(off)]
+}
+
+/// How much further than its gap a pose may be off its wall, mm: a foot, or what hangs as far as a breast stands out.
+pub(crate) fn furthest_off(context: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> f64 {
+    if pose.piece.kind.hangs() { hung::deepest_breast(context, wall) } else { FOOT }
 }
 
 fn behind_back(wall: &SiteWall, pose: &Pose) -> [Row; 2] {

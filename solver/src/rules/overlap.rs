@@ -1,4 +1,4 @@
-//! Pieces do not overlap; rugs lie under anything.
+//! Pieces do not overlap; rugs lie under anything, and what hangs hangs over what is lower.
 
 use elbowroom_model::Rule;
 
@@ -10,7 +10,7 @@ pub(super) struct NoOverlap;
 
 impl LayoutRule for NoOverlap {
     fn between(&self, _ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        if first.is_flat() || second.is_flat() {
+        if first.is_flat() || second.is_flat() || first.piece.hangs_over_or_under(&second.piece) {
             return Vec::new();
         }
         let cause = Cause { rule: Rule::Overlap, piece: first.id, with: With::Piece(second.id) };

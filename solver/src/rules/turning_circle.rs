@@ -22,7 +22,7 @@ impl LayoutRule for TurningCircle {
 
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let Some((centre, radius)) = circle(context) else { return Vec::new() };
-        if pose.is_flat() || pose.piece.kind.traits().moves_aside {
+        if !pose.piece.stops_walkers() || pose.piece.kind.traits().moves_aside {
             return Vec::new();
         }
         let cause = Cause { rule: RULE, piece: pose.id, with: With::Itself };

@@ -232,7 +232,8 @@ fn place_of(context: &RuleContext<'_>, pose: &Pose) -> [(usize, (f64, f64)); 2] 
     let mut out = reach(pose.stand.facing);
     if let Some(wall) = pose.wall().and_then(|id| context.site.wall(id)) {
         let at = (wall.start - origin).dot(wall.inward) + pose.piece.off_wall;
-        out = (at.max(out.0), (at + crate::rules::FOOT).min(out.1).max(at.max(out.0)));
+        let furthest = at + crate::rules::furthest_off(context, pose, wall);
+        out = (at.max(out.0), furthest.min(out.1).max(at.max(out.0)));
     }
     [(pose.variables.across, across), (pose.variables.out, out)]
 }

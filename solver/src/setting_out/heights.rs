@@ -25,6 +25,15 @@ pub enum StandIn {
         /// mm.
         screen: Option<(f64, f64)>,
     },
+    /// It hangs on its wall: heights above the floor of its lower edge, its middle and its upper edge, mm.
+    Hung {
+        /// mm.
+        lower: f64,
+        /// mm.
+        middle: f64,
+        /// mm.
+        upper: f64,
+    },
     /// Something upright of this height at its front, mm.
     Upright {
         /// mm.
@@ -37,6 +46,9 @@ pub(super) fn stand_in(piece: &Piece) -> StandIn {
     let height = piece.height;
     if piece.kind.is_flat() {
         return StandIn::Flat;
+    }
+    if let Some(middle) = piece.hung_centre() {
+        return StandIn::Hung { lower: piece.lower_edge(), middle, upper: piece.height_with_screen() };
     }
     if piece.kind.is_seat() {
         return StandIn::Back { height, both: has_two_backs(piece) };

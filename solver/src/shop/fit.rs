@@ -1,7 +1,7 @@
 //! One candidate against the room, all other pieces as they were asked for.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Dimension, PieceId, SizeRange};
+use elbowroom_model::{Brief, Dimension, Piece, PieceId, SizeRange};
 
 use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits, WhyNot};
 use super::rows::{Row, stand_in, suits};
@@ -36,7 +36,7 @@ fn score(found: &CandidateFound) -> f64 {
 
 /// What is known of a candidate before it is tried.
 fn unseen(brief: &Brief, candidate: &ListedPiece) -> CandidateFound {
-    let usual = brief.pieces.iter().find(|piece| piece.kind == candidate.kind).map_or(0.0, |piece| piece.height);
+    let usual = brief.pieces.iter().find(|piece| piece.kind == candidate.kind).map_or(0.0, Piece::own_height);
     let way = brief.way.as_ref().map(|way| of_a_list(way, candidate, usual));
     CandidateFound { way, ..CandidateFound::default() }
 }

@@ -1,7 +1,7 @@
 //! The pieces of a room that candidates can stand for: one row for each, or for several alike.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceId, PieceKind, SizeRange};
+use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceId, PieceKind, SizeRange, screen_height};
 
 /// A piece that the room asks for, or several alike.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -67,13 +67,21 @@ pub(super) fn stand_in(piece: &Piece, candidate: &ListedPiece) -> Piece {
         return_length: piece.return_length.and(candidate.return_length).map(SizeRange::fixed),
         steps: Vec::new(),
         square: false,
-        height: candidate.height.filter(|_| !piece.kind.is_flat()).unwrap_or(piece.height),
+        height: candidate_height(piece, candidate),
         screen: candidate.screen.or(piece.screen),
         hands: hands(piece, candidate),
         chaise: candidate.chaise.unwrap_or(piece.chaise),
         seats: candidate.seats.or(piece.seats),
         needed: true,
         ..piece.clone()
+    }
+}
+
+/// Its height as [`Piece::height`] has it: what hangs keeps its middle where it was asked for.
+fn candidate_height(piece: &Piece, candidate: &ListedPiece) -> f64 {
+    match (piece.hung_centre(), candidate.screen.or(piece.screen)) {
+        (Some(centre), Some(screen)) => centre - screen_height(screen) / 2.0,
+        _ => candidate.height.filter(|_| !piece.kind.is_flat()).unwrap_or(piece.height),
     }
 }
 
@@ -91,7 +99,7 @@ pub(super) fn least_of(piece: &Piece, candidates: &[&ListedPiece]) -> Piece {
         return_length: piece.return_length.map(|range| fixed(range, |one| one.size(Dimension::Return))),
         steps: Vec::new(),
         square: false,
-        height: if piece.kind.is_flat() { piece.height } else { height },
+        height: if piece.kind.is_flat() || piece.kind.hangs() { piece.height } else { height },
         screen: None,
         hands: either.collect(),
         ..piece.clone()

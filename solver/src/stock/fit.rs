@@ -84,7 +84,8 @@ fn seats_enough(piece: &Piece, listed: &ListedPiece) -> bool {
 
 /// It rises above no window sill that the piece as asked for stays under: the option was not made for that.
 fn clears_windows(brief: &Brief, piece: &Piece, listed: &ListedPiece) -> bool {
-    let Some(height) = listed.height else { return true };
+    // What hangs has the size that was asked for, at the height that was asked for.
+    let Some(height) = listed.height.filter(|_| !piece.kind.hangs()) else { return true };
     let screen = piece.height_with_screen() - piece.height;
     brief.room.items.iter().all(|item| match &item.kind {
         ItemKind::Window(window) => piece.height + screen > window.sill || height + screen <= window.sill + ROUNDING,

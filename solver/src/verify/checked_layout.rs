@@ -49,7 +49,13 @@ impl<'a> CheckedLayout<'a> {
         self.pieces.iter().filter(|piece| piece.piece.kind.is_seat())
     }
 
-    /// Pieces that stand on the floor, other than these.
+    /// Screens that seats turn to: those that hang, where any is asked for.
+    pub(super) fn screens(&self) -> impl Iterator<Item = &InPlace<'a>> {
+        let hung = self.brief.pieces.iter().any(|piece| piece.kind.hangs() && piece.kind.carries_screen());
+        self.those(PieceKind::carries_screen).filter(move |piece| piece.piece.kind.hangs() || !hung)
+    }
+
+    /// Pieces that are in the way, other than these.
     pub(super) fn standing_but<'s>(&'s self, but: &'s [PieceId]) -> impl Iterator<Item = &'s InPlace<'a>> {
         self.pieces.iter().filter(move |piece| !piece.is_flat() && !but.contains(&piece.placed.piece))
     }

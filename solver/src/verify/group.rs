@@ -1,6 +1,6 @@
 //! Seats that face each other keep their distance, and so do seat and screen.
 
-use elbowroom_model::{Clearance, PieceKind, Point};
+use elbowroom_model::{Clearance, Point};
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace, common};
@@ -15,8 +15,7 @@ pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let mut found = Vec::new();
     for (i, seat) in seats.iter().enumerate() {
         let others = seats[i + 1..].iter().map(|other| breach(scene, Clearance::FacingSeats, seat, other));
-        let screens =
-            scene.those(PieceKind::carries_screen).map(|media| breach(scene, Clearance::ScreenToSeat, seat, media));
+        let screens = scene.screens().map(|media| breach(scene, Clearance::ScreenToSeat, seat, media));
         found.extend(others.chain(screens).flatten());
     }
     found

@@ -16,6 +16,7 @@ mod fronts;
 mod group;
 mod growth;
 mod held;
+mod hung;
 mod inside;
 mod mouth;
 mod off_wall;
@@ -66,6 +67,7 @@ fn standing(scene: &CheckedLayout<'_>) -> Vec<Breach> {
         zones::breaches,
         table::breaches,
         off_wall::breaches,
+        hung::breaches,
         group::breaches,
         fronts::breaches,
     ];

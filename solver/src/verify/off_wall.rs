@@ -5,6 +5,7 @@ use elbowroom_model::{Clearance, Rule};
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace, common};
+use super::hung;
 use super::tolerance::SLACK;
 use crate::answer::Thing;
 
@@ -39,11 +40,18 @@ fn breach(scene: &CheckedLayout<'_>, piece: &InPlace<'_>) -> Option<Breach> {
         return tell(slant, Wrong::Askew);
     }
     let nearest = first.min(second);
+    if piece.piece.kind.hangs() {
+        let off = hung::backs(scene, piece, id).into_iter().map(|back| nearest - back);
+        let off = off.min_by(|one, other| one.abs().total_cmp(&other.abs())).unwrap_or(nearest);
+        if off.abs() > SLACK {
+            return tell(off.abs(), if off < 0.0 { Wrong::TooNear } else { Wrong::TooFarOff });
+        }
+    }
     let gap = piece.piece.off_wall;
     if nearest < gap - SLACK {
         return tell(gap - nearest, Wrong::TooNear);
     }
-    if nearest > gap + FOOT + SLACK {
+    if nearest > gap + FOOT + SLACK && !piece.piece.kind.hangs() {
         return tell(nearest - gap - FOOT, Wrong::TooFarOff);
     }
     let (from, to) = (wall.start.dot(along), wall.end.dot(along));

@@ -1,9 +1,10 @@
-//! Parts of different pieces do not overlap; a rug may lie under anything.
+//! Parts of different pieces do not overlap; a rug may lie under anything, what is low under what hangs.
 
 use elbowroom_model::Rule;
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace};
+use super::hung;
 use super::tolerance::SLACK;
 use crate::geometry::{meets, overlap_depth};
 
@@ -11,6 +12,9 @@ pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let mut found = Vec::new();
     for (i, first) in scene.pieces.iter().enumerate() {
         for second in &scene.pieces[i + 1..] {
+            if hung::one_over_other(first, second) {
+                continue;
+            }
             let depth = depth(first, second);
             if depth > 0.0 && !first.is_flat() && !second.is_flat() {
                 found.push(Breach::new(Rule::Overlap, Wrong::Overlap, &[first.thing(), second.thing()], depth));

@@ -148,7 +148,7 @@ fn media(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let needs = scene.rule(Clearance::Passage);
     let mut found = Vec::new();
     let no_table = scene.those(PieceKind::stands_before_seat).next().is_none();
-    for media in scene.those(PieceKind::carries_screen) {
+    for media in scene.screens() {
         let tables = scene.those(PieceKind::stands_before_seat).map(|table| (table.thing(), table.apart(media)));
         let seats = scene.seats().filter(|seat| no_table && super::group::face(seat, media));
         let from_front = |seat: &InPlace<'_>| {

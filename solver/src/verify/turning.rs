@@ -1,6 +1,6 @@
 //! Where a turning circle is asked for, one is free and a disc as wide as a walkway reaches it from the entrance.
 
-use elbowroom_model::{Clearance, PieceKind, Point};
+use elbowroom_model::{Clearance, Piece, Point};
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::CheckedLayout;
@@ -32,8 +32,8 @@ pub(super) fn breaches(scene: &CheckedLayout<'_>, layout: &Layout) -> Vec<Breach
 
 /// Rugs lie flat, and coffee tables can be moved.
 fn obstacles(scene: &CheckedLayout<'_>) -> Vec<Convex> {
-    let stays = |kind: PieceKind| !kind.is_flat() && !kind.traits().moves_aside;
-    let pieces = scene.pieces.iter().filter(|piece| stays(piece.piece.kind));
+    let stays = |piece: &Piece| piece.stops_walkers() && !piece.kind.traits().moves_aside;
+    let pieces = scene.pieces.iter().filter(|piece| stays(piece.piece));
     scene.checked.bare.iter().cloned().chain(pieces.flat_map(|piece| piece.parts.iter().cloned())).collect()
 }
 

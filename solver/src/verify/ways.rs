@@ -172,7 +172,7 @@ pub(super) fn around(scene: &CheckedLayout<'_>, layout: &Layout, way: &Way) -> V
         pair.is_some_and(|(front, table)| apart(front, &table.main()) <= passage + NEEDED)
     };
     let mut all = scene.checked.bare.clone();
-    let standing = scene.pieces.iter().filter(|piece| !piece.is_flat() && !own_table(piece));
+    let standing = scene.pieces.iter().filter(|piece| piece.piece.stops_walkers() && !own_table(piece));
     all.extend(standing.flat_map(|piece| piece.parts.iter().cloned()));
     all
 }

@@ -4,11 +4,12 @@
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace};
 use super::checked_room::Zone;
+use super::hung;
 
 pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let mut found = Vec::new();
     for piece in &scene.pieces {
-        for zone in scene.checked.zones.iter().filter(|zone| stops(zone, piece)) {
+        for zone in scene.checked.zones.iter().filter(|zone| stops(zone, piece) && !hung::is_over(scene, zone, piece)) {
             let depth = piece.tight.iter().filter_map(|part| zone.shape.entered_by(part)).fold(0.0, f64::max);
             if depth > 0.0 {
                 found.push(Breach::new(zone.rule, Wrong::InZone, &[piece.thing(), zone.of], depth));

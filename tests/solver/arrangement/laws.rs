@@ -46,6 +46,7 @@ fn told(arrangement: &Arrangement, brief: &Brief) -> BTreeMap<String, BTreeSet<S
         Relation::Before { seat } => format!("before {}", brief.piece_name(seat)),
         Relation::Faces { seat } => format!("faces {}", brief.piece_name(seat)),
         Relation::Beside { seat, left } => format!("beside {} {left}", brief.piece_name(seat)),
+        Relation::Behind { seat } => format!("behind {}", brief.piece_name(seat)),
         Relation::Under { seat } => format!("under {}", brief.piece_name(seat)),
     };
     let standing = |standing: &elbowroom_solver::arrangement::Standing| {

@@ -5,6 +5,7 @@
 
 mod comfort;
 mod disc;
+mod hung;
 mod largest;
 mod placing;
 pub(crate) mod plane;

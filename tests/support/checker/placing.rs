@@ -2,6 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, PieceKind};
 
+use super::hung;
 use super::plane::{
     P, Polygon, along_edges, apart, common, dot, edges, extent, left, minus, overlap, shared, thickness,
 };
@@ -31,7 +32,8 @@ pub(crate) enum Table {
 pub(crate) fn complaints(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], table: Table) -> Vec<String> {
     let mut all = inside(ground, stands);
     all.extend(overlaps(stands));
-    all.extend(zones(ground, stands));
+    all.extend(zones(brief, ground, stands));
+    all.extend(stands.iter().flat_map(|stand| hung::complaints(brief, ground, stand)));
     all.extend(tables(brief, ground, stands, table));
     all.extend(media(brief, stands));
     all.extend(stands.iter().filter_map(|stand| off_wall(brief, ground, stand)));
@@ -61,7 +63,7 @@ fn overlaps(stands: &[Stand<'_>]) -> Vec<String> {
     for (i, first) in stands.iter().enumerate() {
         for second in &stands[i + 1..] {
             let depth = most_shared(&first.parts(), &second.parts());
-            if depth > SLACK && !first.is_rug() && !second.is_rug() {
+            if depth > SLACK && !first.is_rug() && !second.is_rug() && !hung::over(first, second) {
                 all.push(format!("2 overlap: {} and {} by {depth:.1}", first.name(), second.name()));
             }
         }
@@ -73,13 +75,13 @@ fn most_shared(first: &[Polygon], second: &[Polygon]) -> f64 {
     first.iter().flat_map(|a| second.iter().map(move |b| shared(a, b))).fold(0.0, f64::max)
 }
 
-fn zones(ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
+fn zones(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
     let mut all = Vec::new();
     for stand in stands {
         for zone in &ground.zones {
             let stops = if stand.is_rug() { zone.stops_rugs } else { stand.piece.height_with_screen() > zone.above };
             let depth = most_shared(&stand.parts(), &zone.shapes);
-            if stops && depth > SLACK {
+            if stops && depth > SLACK && !hung::clears(brief, ground, stand, zone) {
                 all.push(format!("3-4 {}: {} enters {}'s by {depth:.1}", zone.rule, stand.name(), zone.item));
             }
         }
@@ -139,7 +141,7 @@ fn media(brief: &Brief, stands: &[Stand<'_>]) -> Vec<String> {
     let needs = brief.rules.get(Clearance::Passage);
     let tables: Vec<&Stand<'_>> = of_kind(stands, PieceKind::CoffeeTable).collect();
     let mut all = Vec::new();
-    for media in of_kind(stands, PieceKind::MediaUnit) {
+    for media in hung::screens(brief, stands) {
         let seats = stands.iter().filter(|seat| seat.piece.kind.is_seat() && tables.is_empty() && face(seat, media));
         let fronts = seats.map(|seat| (seat.name(), seat.front().to_vec()));
         let shapes = tables.iter().map(|table| (table.name(), table.main())).chain(fronts);
@@ -178,7 +180,8 @@ fn off_wall(brief: &Brief, ground: &Ground, stand: &Stand<'_>) -> Option<String>
     if most - least > SLACK || dot(stand.facing, wall.inward) < 0.0 {
         return say("has a back that is not parallel to its wall".to_owned());
     }
-    if least < gap - SLACK || least > gap + FOOT + SLACK {
+    let furthest = if stand.hung_at().is_some() { f64::INFINITY } else { gap + FOOT };
+    if least < gap - SLACK || least > furthest + SLACK {
         return say(format!("stands {least:.1} off its wall, gap {gap:.1}"));
     }
     let back = extent(&corners[..2], wall.along);
@@ -209,8 +212,9 @@ fn facing(brief: &Brief, stands: &[Stand<'_>]) -> Vec<String> {
     let mut all = Vec::new();
     for (i, seat) in stands.iter().enumerate().filter(|(_, stand)| stand.piece.kind.is_seat()) {
         for (j, other) in stands.iter().enumerate() {
+            let is_screen = hung::screens(brief, stands).any(|screen| screen.name() == other.name());
             let rule = match other.piece.kind {
-                PieceKind::MediaUnit => Clearance::ScreenToSeat,
+                _ if is_screen => Clearance::ScreenToSeat,
                 kind if kind.is_seat() && j > i => Clearance::FacingSeats,
                 _ => continue,
             };
@@ -228,8 +232,8 @@ fn fronts(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
     for stand in stands {
         let kind = stand.piece.kind;
         let rule = match kind {
-            PieceKind::Bookcase | PieceKind::Sideboard => Clearance::StorageFront,
-            PieceKind::Desk => Clearance::DeskFront,
+            PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Cabinet => Clearance::StorageFront,
+            PieceKind::Desk | PieceKind::Piano => Clearance::DeskFront,
             PieceKind::DiningTable if stand.piece.passing => Clearance::DiningPassing,
             PieceKind::DiningTable => Clearance::DiningChair,
             _ => continue,

@@ -92,6 +92,16 @@ impl<'a> Stand<'a> {
         self.piece.kind == PieceKind::Rug
     }
 
+    /// Height of the lower edge of what hangs, mm.
+    pub(crate) fn hung_at(&self) -> Option<f64> {
+        (self.piece.kind == PieceKind::WallScreen).then_some(self.piece.height)
+    }
+
+    /// Whether nobody walks where it is: of what hangs, what juts out over 4 in under 80 in (2010 ADA Standards 307).
+    pub(crate) fn is_in_the_way(&self) -> bool {
+        !self.is_rug() && self.hung_at().is_none_or(|edge| edge < 2032.0 && self.piece.depth.most > 101.6)
+    }
+
     pub(crate) fn name(&self) -> &str {
         &self.piece.name
     }

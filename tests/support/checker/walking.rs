@@ -132,7 +132,15 @@ fn ways<'a>(brief: &'a Brief, ground: &'a Ground, stands: &'a [Stand<'a>]) -> Ve
         all.extend(ground.used.iter().map(|used| Way { from, to: End::Used(used), rule: passage }));
         let led_to = stands.iter().filter(|stand| {
             let kind = stand.piece.kind;
-            kind.is_seat() || matches!(kind, PieceKind::Bookcase | PieceKind::Sideboard | PieceKind::Desk)
+            kind.is_seat()
+                || matches!(
+                    kind,
+                    PieceKind::Bookcase
+                        | PieceKind::Sideboard
+                        | PieceKind::Cabinet
+                        | PieceKind::Desk
+                        | PieceKind::Piano
+                )
         });
         all.extend(led_to.map(|stand| Way { from, to: End::Piece(stand), rule: passage }));
     }
@@ -156,7 +164,7 @@ fn around(brief: &Brief, ground: &Ground, laid_out: &[Stand<'_>], way: &Way<'_>,
         _ => false,
     };
     let mut all = bare(ground);
-    all.extend(stands.iter().filter(|stand| !stand.is_rug() && !own_table(stand)).flat_map(Stand::parts));
+    all.extend(stands.iter().filter(|stand| stand.is_in_the_way() && !own_table(stand)).flat_map(Stand::parts));
     all
 }
 

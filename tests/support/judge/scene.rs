@@ -30,9 +30,10 @@ impl Scene {
         self.pieces.get(self.main?)
     }
 
-    /// What carries the screen.
+    /// What carries the screen: what hangs before what stands under it.
     pub(crate) fn screen(&self) -> Option<&Standing> {
-        self.pieces.iter().find(|piece| piece.is_screen())
+        let hung = self.pieces.iter().find(|piece| piece.kind == "wall-screen");
+        hung.or_else(|| self.pieces.iter().find(|piece| piece.is_screen()))
     }
 
     /// The table before the main seat.

@@ -6,6 +6,7 @@ use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::check as words;
 use crate::words::figures::counted;
+use crate::words::hung;
 use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
 
 /// Each piece in turn.
@@ -69,7 +70,11 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
     if !piece.steps.is_empty() {
         said.push(counted(piece.steps.len(), "size to choose from", "sizes to choose from"));
     }
-    if piece.height > 0.0 {
+    if let Some(middle) = piece.hung_centre() {
+        said.push(hung::told(
+            [middle, piece.lower_edge(), piece.height_with_screen()].map(|height| taped(units, height)),
+        ));
+    } else if piece.height > 0.0 {
         said.push(format!("{} high", taped(shop_unit(units), piece.height)));
     }
     if !piece.needed {

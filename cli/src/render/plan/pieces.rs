@@ -20,7 +20,7 @@ const SMALL: f64 = 2.0;
 /// How much of a seat's depth its back is drawn, as a share.
 const BACK: f64 = 0.16;
 
-/// Every piece, rugs below the others.
+/// Every piece, rugs below the others and what hangs above them.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("pieces"));
     let pieces = figure.shown.pieces().into_iter();
@@ -29,7 +29,8 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
         dashed(figure, piece);
     }
     chairs(figure);
-    for piece in others {
+    let (hung, standing): (Vec<_>, Vec<_>) = others.into_iter().partition(|one| one.piece.kind.hangs());
+    for piece in standing.into_iter().chain(hung) {
         match piece.piece.kind.traits().drawn {
             Drawn::Under => {}
             Drawn::WithBack => {

@@ -6,6 +6,7 @@ use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn
 
 use super::Laid;
 use crate::render::leaf::{Block, Grid, Head, Leaf};
+use crate::words::hung;
 use crate::words::tape as words;
 
 /// Puts the `place`th piece on the sheet.
@@ -116,6 +117,9 @@ fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
         StandIn::Block { height, screen } => {
             let screen = screen.map(|(width, height)| (laid.tape(width), laid.tape(height)));
             words::block(&laid.tape(height), screen)
+        }
+        StandIn::Hung { lower, middle, upper } => {
+            hung::to_be_marked([lower, middle, upper].map(|height| laid.tape(height)).each_ref().map(String::as_str))
         }
         StandIn::Upright { height } => words::upright(&laid.tape(height)),
     }

@@ -1,6 +1,6 @@
 //! A piece as it stands in an option: its outline, how large it may be, what holds it.
 
-use elbowroom_model::{Brief, Dimension, PieceKind, Point, Rule};
+use elbowroom_model::{Brief, Dimension, Piece, PieceKind, Point, Rule};
 use elbowroom_solver::Size;
 use elbowroom_solver::answer::{DimensionRange, OptionPiece, PieceSizes, thousandth};
 use elbowroom_solver::chairs::chairs_at;
@@ -22,8 +22,11 @@ pub(super) struct StandingResult<'a> {
     parts: Vec<Vec<Point>>,
     /// Degrees.
     facing: f64,
-    /// mm.
+    /// How high it reaches, without a screen that stands on it, mm.
     height: f64,
+    /// How high it hangs; absent where it stands.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    hung: Option<HungResult>,
     /// As planned.
     size: SizeResult,
     /// Chairs that find a place at a table that is to seat so many; not told of anything else.
@@ -45,12 +48,32 @@ impl<'a> StandingResult<'a> {
             at_wall: placed.at_wall.map(|wall| brief.room.wall_name(wall)),
             parts: one.parts(),
             facing: one.facing(),
-            height: thousandth(piece.height),
+            height: thousandth(piece.lower_edge() + piece.own_height()),
+            hung: HungResult::of(piece),
             size: sizes.planned().into(),
             chairs: piece.seats.map(|_| chairs_at(brief, piece, placed).len()),
             range: RangeResult::of(sizes),
             held_by: sizes.held_by.iter().map(|held| HeldByResult::of(brief, sizes, held)).collect(),
         }
+    }
+}
+
+/// How high something hangs, mm above the floor.
+#[derive(Debug, Serialize)]
+struct HungResult {
+    /// Its lower edge.
+    lower_edge: f64,
+    /// Its middle.
+    centre: f64,
+    /// Its upper edge.
+    upper_edge: f64,
+}
+
+impl HungResult {
+    fn of(piece: &Piece) -> Option<Self> {
+        let edges = (piece.lower_edge(), piece.height_with_screen());
+        let (lower_edge, upper_edge) = (thousandth(edges.0), thousandth(edges.1));
+        Some(Self { lower_edge, centre: thousandth(piece.hung_centre()?), upper_edge })
     }
 }
 

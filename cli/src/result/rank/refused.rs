@@ -47,7 +47,8 @@ impl RemedyResult {
 /// One change.
 #[derive(Debug, Serialize)]
 struct ChangeResult {
-    /// `piece.dimension`, a piece (left out), a clearance's key, a wall, or `only.` and `exclude.` before a decision (left out).
+    /// `piece.dimension`, a piece (left out), `piece.kind` (its screen hangs on a wall instead), a clearance's key, a wall, or
+    /// `only.` and `exclude.` before a decision (left out).
     what: String,
     /// The new figure, mm; null: left out.
     to: Option<f64>,
@@ -57,7 +58,8 @@ struct ChangeResult {
 
 impl ChangeResult {
     fn of(brief: &Brief, change: &Change) -> Self {
-        let is_length = !matches!(change.lever, Lever::LeaveOut(_) | Lever::Only(_) | Lever::Exclude(_));
+        let is_length =
+            !matches!(change.lever, Lever::LeaveOut(_) | Lever::Hang(..) | Lever::Only(_) | Lever::Exclude(_));
         Self {
             what: lever(brief, change.lever),
             to: is_length.then_some(change.to),

@@ -14,6 +14,14 @@ pub(crate) const fn caution(caution: Caution) -> &'static str {
              so."
         }
         Caution::TipOver => "Fix tall storage and televisions to the wall: they tip over (CPSC).",
+        Caution::Hung => {
+            "A screen on a wall hangs from a bracket made for its weight, fixed to what bears it: find studs, cables and \
+             pipes first, and ask a licensed person where the wall is not sound masonry or timber."
+        }
+        Caution::OverFire => {
+            "Over a fire a screen gets hot and usually hangs too high: keep to what the makers of both ask, and try the heat \
+             on the wall with the fire lit before you drill."
+        }
         Caution::AcrossOpening => {
             "What stands across an opening has no wall behind it to be fixed to: keep tall storage and televisions \
              beside it."

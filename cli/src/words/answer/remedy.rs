@@ -30,13 +30,14 @@ pub(crate) fn remedies(answer: &Answer) -> Vec<String> {
     answer.remedies.iter().map(told).collect()
 }
 
-/// What a change is about: `sofa.depth`, a piece that is left out, a clearance's key, a wall.
+/// What a change is about: `sofa.depth`, a piece that is left out, the kind of one that hangs, a clearance's key, a wall.
 pub(crate) fn lever(brief: &Brief, lever: Lever) -> String {
     match lever {
         Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
             format!("{}.{}", brief.piece_name(piece), dimension.key())
         }
         Lever::LeaveOut(piece) => brief.piece_name(piece).to_owned(),
+        Lever::Hang(piece, _) => format!("{}.kind", brief.piece_name(piece)),
         Lever::Clearance(rule) => rule.key().to_owned(),
         Lever::Wall(id) => brief.room.wall_name(id).to_owned(),
         Lever::Only(line) => format!("only.{}", decision(brief, &line)),
@@ -67,6 +68,10 @@ fn part(brief: &Brief, Change { lever, from, to }: Change) -> String {
         Lever::LeaveOut(id) => format!("leaving out {}", the(brief.piece_name(id))),
         Lever::Only(line) => format!("leaving `{}` out of `only`", decision(brief, &line)),
         Lever::Exclude(line) => format!("leaving `{}` out of `exclude`", decision(brief, &line)),
+        Lever::Hang(id, wall) => {
+            let (wall, piece) = (the(brief.room.wall_name(wall)), the(brief.piece_name(id)));
+            format!("a screen hung on {wall} instead of {piece}")
+        }
         Lever::Clearance(rule) => {
             format!("a {} of {}", rule.key().replace('_', " "), units.words(to, Rounding::Down))
         }
@@ -101,6 +106,8 @@ mod tests {
         assert_eq!(told(&pair, 1, true), both);
         let passage = [change(Lever::Clearance(Clearance::Passage), 609.6, 500.0)];
         assert_eq!(told(&passage, 1, false), "Tried, and 1 option fits: a passage of 50 cm.");
+        let hung = [change(Lever::Hang(PieceId(1), WallId(2)), 1.0, 0.0)];
+        assert_eq!(told(&hung, 12, true), "A screen hung on wall 3 instead of the armchair makes 12 options possible.");
         let in_by_the_way = [change(Lever::GetsIn(PieceId(0), Dimension::Width), 1500.0, 1400.0)];
         assert_eq!(
             told(&in_by_the_way, 3, true),

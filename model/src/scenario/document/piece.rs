@@ -36,8 +36,10 @@ pub(crate) struct PieceRow {
     pub(crate) chaise: Option<bool>,
     /// Gap kept behind its backs where they stand at a wall; default by the clearances.
     pub(crate) off_wall: Option<Measure>,
-    /// Of a media unit: the diagonal of its 16:9 screen.
+    /// Of a media unit or a wall-screen: the diagonal of its 16:9 screen.
     pub(crate) screen: Option<Measure>,
+    /// Of a wall-screen: height of its middle above the floor; default 1100 mm.
+    pub(crate) centre: Option<Measure>,
     /// Of a dining table: how many sit at it.
     pub(crate) seats: Option<u32>,
     /// Of a dining table: people pass behind the chairs; default false.

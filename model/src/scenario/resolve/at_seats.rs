@@ -17,9 +17,9 @@ pub(super) fn resolve(document: &Document, names: &Names, pieces: &mut [Piece], 
         let (Some(wanted), Some(kind)) = (&row.at, row.kind) else { continue };
         let own = &names.pieces[place];
         let Some(name) = own.first() else { continue };
-        if kind.traits().stands != Stands::BesideSeats {
+        if !matches!(kind.traits().stands, Stands::BesideSeats | Stands::AtWallOrBehindSeat) {
             let message = format!("`at` is no key of {name}, whose kind is {}.", kind.key());
-            let remedy = "Leave `at` out; it belongs to what stands at the end of a seat: lamps and side tables.";
+            let remedy = "Leave `at` out; it belongs to what stands at the end of a seat or behind it: lamps, side tables, consoles.";
             report.add(&at, "key_of_another_kind", name, message, remedy.to_owned());
             continue;
         }

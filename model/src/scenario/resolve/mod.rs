@@ -8,6 +8,7 @@ mod dining;
 mod entrances;
 mod fixed;
 mod held_to;
+mod hung;
 mod items;
 pub(in crate::scenario) mod names;
 mod outline;

@@ -1,8 +1,9 @@
 //! The pieces: sizes by the scenario and the tables, rows with a count spread out.
 
 use super::aims;
+use super::hung;
 use super::names::Names;
-use super::sizes::{raised, within};
+use super::sizes::{common, raised, within};
 use crate::corner::{Runs, TooShort};
 use crate::kind::PieceKind;
 use crate::length::{Extent, Measure};
@@ -59,6 +60,10 @@ pub(super) fn rows(
         let Some(name) = names.first() else { continue };
         let reader = Reader { row, kind, name, at: &at, rules };
         let Some(mut piece) = reader.piece(tables, report) else { continue };
+        if kind.hangs() {
+            let Some(hung) = hung::hang(row, piece, document.ceiling.as_ref(), &at, report) else { continue };
+            piece = hung;
+        }
         piece.aim = aims::aim(row, &piece, &at, report);
         let alike = (names.len() > 1).then_some(PieceId(found.len()));
         found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
@@ -173,11 +178,12 @@ impl Reader<'_> {
     /// Keys that belong to another kind.
     fn tell_foreign_keys(&self, report: &mut Report<'_>) {
         let row = self.row;
-        let of_some: [SomeKinds; 6] = [
+        let of_some: [SomeKinds; 7] = [
             ("hand", row.hand.is_some(), PieceKind::has_return),
             ("return", row.return_length.is_some(), PieceKind::has_return),
             ("chaise", row.chaise.is_some(), PieceKind::has_return),
             ("screen", row.screen.is_some(), PieceKind::carries_screen),
+            ("centre", row.centre.is_some(), PieceKind::hangs),
             ("seats", row.seats.is_some(), PieceKind::is_dined_at),
             ("passing", row.passing.is_some(), PieceKind::is_dined_at),
         ];
@@ -287,14 +293,4 @@ impl Reader<'_> {
     fn default_off_wall(&self) -> f64 {
         self.kind.traits().off_wall.map_or(0.0, |clearance| self.rules.get(clearance))
     }
-}
-
-/// What both ranges allow, for a piece whose width and depth are one size.
-fn common(width: SizeRange, depth: SizeRange) -> (SizeRange, SizeRange) {
-    let (least, most) = (width.least.max(depth.least), width.most.min(depth.most));
-    if least > most {
-        return (width, width);
-    }
-    let both = SizeRange { least, usual: width.usual.clamp(least, most), most };
-    (both, both)
 }

@@ -22,3 +22,13 @@ pub(super) fn raised(table: SizeRange, least: f64) -> SizeRange {
     let least = table.least.max(least);
     SizeRange { least, usual: table.usual.max(least), most: table.most.max(least) }
 }
+
+/// What both ranges allow, for a piece whose width and depth are one size.
+pub(super) fn common(width: SizeRange, depth: SizeRange) -> (SizeRange, SizeRange) {
+    let (least, most) = (width.least.max(depth.least), width.most.min(depth.most));
+    if least > most {
+        return (width, width);
+    }
+    let both = SizeRange { least, usual: width.usual.clamp(least, most), most };
+    (both, both)
+}

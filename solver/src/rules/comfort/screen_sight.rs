@@ -14,6 +14,10 @@ use crate::site::{Body, BodyId};
 /// What is no higher hides nothing from one who sits, mm (common practice, no source).
 const LOW: f64 = 600.0;
 
+/// The eyes of one who sits are so high at least, mm (common practice, no source): a screen that hangs lower is seen over
+/// whatever is no higher than its lower edge.
+const SEATED_EYE: f64 = 1100.0;
+
 /// A clear line to the screen.
 #[derive(Debug)]
 pub(super) struct ScreenSight;
@@ -28,8 +32,8 @@ impl LayoutRule for ScreenSight {
             return Vec::new();
         }
         match (first.role, second.role) {
-            (Role::MainSeat, _) => past_piece(first, second, half),
-            (_, Role::MainSeat) => past_piece(second, first, half),
+            (Role::MainSeat, _) => past_piece(context, first, second, half),
+            (_, Role::MainSeat) => past_piece(context, second, first, half),
             _ => Vec::new(),
         }
     }
@@ -55,7 +59,7 @@ fn before(seat: &Pose, screen: &Pose, half: f64) -> LinearOutline {
 pub(crate) fn beside(context: &RuleContext<'_>, seat: &Pose, screen: &Pose, piece: &Pose) -> Vec<Requirement> {
     let Some(half) = figure(context, Clearance::ScreenSight) else { return Vec::new() };
     let is_asked = screen.role == Role::ScreenBeside && piece.id != seat.id && piece.id != screen.id;
-    if !is_asked || hides_nothing(piece) {
+    if !is_asked || hides_nothing(context, piece) {
         return Vec::new();
     }
     let rectangle = before(seat, screen, half);
@@ -79,12 +83,12 @@ fn is_high(context: &RuleContext<'_>, body: &Body) -> bool {
             _ => None,
         }),
     };
-    height.is_none_or(|height| height > LOW)
+    height.is_none_or(|height| height > low(context))
 }
 
 /// A high piece stands beside the strip, or behind the seat's front.
-fn past_piece(seat: &Pose, piece: &Pose, half: f64) -> Vec<Requirement> {
-    if hides_nothing(piece) {
+fn past_piece(context: &RuleContext<'_>, seat: &Pose, piece: &Pose, half: f64) -> Vec<Requirement> {
+    if hides_nothing(context, piece) {
         return Vec::new();
     }
     let (axis, facing) = (axis(seat), seat.stand.facing);
@@ -99,6 +103,11 @@ fn past_piece(seat: &Pose, piece: &Pose, half: f64) -> Vec<Requirement> {
 }
 
 /// Whether one who sits sees a screen over a piece.
-pub(crate) fn hides_nothing(piece: &Pose) -> bool {
-    piece.is_flat() || piece.piece.height_with_screen() <= LOW
+pub(crate) fn hides_nothing(context: &RuleContext<'_>, piece: &Pose) -> bool {
+    piece.is_flat() || piece.piece.height_with_screen() <= low(context)
+}
+
+/// What is no higher hides nothing, mm.
+fn low(context: &RuleContext<'_>) -> f64 {
+    context.brief.lowest_sight(LOW, SEATED_EYE)
 }

@@ -18,6 +18,9 @@ const RULE: Clearance = Clearance::ScreenSight;
 /// What is no higher one sees a screen over, mm: below the eyes of a sitter and the foot of a screen (common practice).
 const LOW: f64 = 600.0;
 
+/// Eyes of one who sits, mm, as low as they may be (common practice).
+const EYES: f64 = 1100.0;
+
 pub(super) fn measures(scene: &CheckedLayout<'_>) -> Vec<Measure> {
     let wanted = scene.rule(RULE);
     if wanted <= 0.0 {
@@ -27,9 +30,12 @@ pub(super) fn measures(scene: &CheckedLayout<'_>) -> Vec<Measure> {
 }
 
 fn of_screen(scene: &CheckedLayout<'_>, watched: &Watched<'_>, wanted: f64) -> Vec<Measure> {
-    let room = standing(scene).into_iter().filter(|(of, _)| height(scene.brief, *of) > LOW);
+    // A screen that hangs is seen over whatever is no higher than its lower edge, as far as that is under the eyes.
+    let hangs = watched.media.piece.kind.hangs();
+    let low = if hangs { watched.media.piece.height.min(EYES).max(LOW) } else { LOW };
+    let room = standing(scene).into_iter().filter(|(of, _)| height(scene.brief, *of) > low);
     let own = [watched.seat.placed.piece, watched.media.placed.piece];
-    let tall = |piece: &&InPlace<'_>| piece.piece.height_with_screen() > LOW;
+    let tall = |piece: &&InPlace<'_>| piece.piece.height_with_screen() > low;
     let pieces = scene.standing_but(&own).filter(tall);
     let pieces = pieces.flat_map(|piece| piece.parts.iter().map(|part| (piece.thing(), part.clone())));
     let measure = |(of, shape): (Thing, Convex)| {

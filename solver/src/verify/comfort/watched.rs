@@ -20,8 +20,7 @@ impl<'s> Watched<'s> {
     /// What the main seat watches: as the arrangement says, or, where it says nothing, as the pieces stand.
     pub(super) fn all(scene: &'s CheckedLayout<'_>) -> Vec<Self> {
         let Some(seat) = scene.main_seat() else { return Vec::new() };
-        let units = scene.pieces.iter().filter(|piece| piece.piece.kind.carries_screen());
-        units.filter_map(|media| Self::of(scene, seat, media)).collect()
+        scene.screens().filter_map(|media| Self::of(scene, seat, media)).collect()
     }
 
     fn of(scene: &CheckedLayout<'_>, seat: &'s InPlace<'s>, media: &'s InPlace<'s>) -> Option<Self> {

@@ -13,8 +13,13 @@ use crate::support::checker::stand::Stand;
 /// Over this something hides a screen, mm.
 const LOW: f64 = 600.0;
 
+/// Eyes of one who sits are so high at least, mm.
+const EYES: f64 = 1100.0;
+
 pub(super) fn found(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<Found> {
-    let units = brief.pieces.iter().filter(|piece| piece.kind == PieceKind::MediaUnit);
+    let is_hung = |piece: &elbowroom_model::Piece| piece.kind == PieceKind::WallScreen;
+    let watched = if brief.pieces.iter().any(is_hung) { PieceKind::WallScreen } else { PieceKind::MediaUnit };
+    let units = brief.pieces.iter().filter(|piece| piece.kind == watched);
     let foremost = units.min_by(|a, b| {
         let screen = |piece: &elbowroom_model::Piece| piece.screen.unwrap_or(0.0);
         (!a.needed).cmp(&!b.needed).then(screen(b).total_cmp(&screen(a))).then(b.width.most.total_cmp(&a.width.most))
@@ -43,7 +48,9 @@ pub(super) fn found(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec
     }
     all.push(Found { rule: "screen_turn", between: between(), given: None, short });
     if let Some(wanted) = figure(brief, Clearance::ScreenSight) {
-        let tall = tall(brief, ground, stands, &[seat.name(), media.name()]);
+        // One sees what hangs over whatever is no higher than its lower edge, up to the eyes.
+        let low = media.hung_at().map_or(LOW, |edge| edge.min(EYES).max(LOW));
+        let tall = tall(brief, ground, stands, (&[seat.name(), media.name()], low));
         let in_way = |(name, shape): &(String, Polygon)| {
             let (given, short) =
                 if beside { across(seat, media, run, shape)? } else { ahead_of(run, media, shape, wanted)? };
@@ -55,8 +62,8 @@ pub(super) fn found(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec
     all
 }
 
-/// What is over 600 mm high, or nobody knows how high.
-fn tall(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], but: &[&str]) -> Vec<(String, Polygon)> {
+/// What is over `low`, mm, or nobody knows how high.
+fn tall(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], (but, low): (&[&str], f64)) -> Vec<(String, Polygon)> {
     let height = |name: &str| {
         let item = brief.room.items.iter().find(|item| item.name == name).and_then(|item| match &item.kind {
             ItemKind::Radiator(it) => Some(it.height),
@@ -67,9 +74,9 @@ fn tall(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], but: &[&str]) -> V
         item.or(fixed).unwrap_or(FAR)
     };
     let mut all: Vec<(String, Polygon)> = standing(ground);
-    all.retain(|(name, _)| height(name) > LOW);
+    all.retain(|(name, _)| height(name) > low);
     let pieces = stands.iter().filter(|stand| !but.contains(&stand.name()) && !stand.is_rug());
-    let high = pieces.filter(|stand| stand.piece.height_with_screen() > LOW);
+    let high = pieces.filter(|stand| stand.piece.height_with_screen() > low);
     all.extend(high.flat_map(|stand| stand.parts().into_iter().map(|part| (stand.name().to_owned(), part))));
     all
 }

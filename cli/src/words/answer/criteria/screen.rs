@@ -3,7 +3,10 @@
 use elbowroom_model::Brief;
 
 use super::names::{item, length, obstacle, piece};
-use elbowroom_solver::criteria::screen::{HiddenPicture, Hung, ScreenFinding};
+use elbowroom_solver::criteria::screen::{HiddenPicture, Hung, HungMiddle, ScreenFinding};
+
+/// What hangs so near to the height of the eyes is level with them, mm: nobody sits twice alike.
+const AT_EYES: f64 = 20.0;
 
 pub(super) fn reason(brief: &Brief, finding: &ScreenFinding) -> String {
     let mut reason = distance(brief, finding);
@@ -17,7 +20,9 @@ pub(super) fn reason(brief: &Brief, finding: &ScreenFinding) -> String {
         Hung::AtEase => {}
         Hung::OverFire => reason += "; it hangs over the fire, where it is hot and high",
         Hung::High(degrees) => reason += &format!("; its middle lies {degrees:.0} degrees above the eyes"),
+        Hung::Low(degrees) => reason += &format!("; its middle lies {degrees:.0} degrees below the eyes"),
     }
+    reason += &finding.on_wall.map(|middle| on_wall(brief, middle)).unwrap_or_default();
     reason
 }
 
@@ -31,6 +36,17 @@ fn distance(brief: &Brief, finding: &ScreenFinding) -> String {
             format!("{is} ({near} is the nearest, it fills 30 degrees from {far})")
         }
     }
+}
+
+/// Where the middle of what hangs is.
+fn on_wall(brief: &Brief, HungMiddle { height, over_eyes }: HungMiddle) -> String {
+    let off = length(brief, over_eyes.abs());
+    let eyes = match over_eyes {
+        off if off.abs() < AT_EYES => "level with".to_owned(),
+        above if above > 0.0 => format!("{off} above"),
+        _ => format!("{off} below"),
+    };
+    format!("; its middle hangs {} above the floor, {eyes} the eyes of one who sits", length(brief, height))
 }
 
 /// How far one turns the head.
@@ -75,6 +91,7 @@ mod tests {
             mirrored,
             dazzles,
             hung,
+            on_wall: None,
         };
         assert_eq!(
             told(Finding::Screen(screen(Hung::High(21.4), Some(BAY), Some(YARD)))),
@@ -82,6 +99,14 @@ mod tests {
              seat place is more than 25 degrees off its axis; one turns the head 4 to 25 degrees to it; the bay faces it and is \
              mirrored in it; the yard window is behind it and dazzles; its middle lies 21 degrees above the eyes."
         );
+        let at = |height: f64, over_eyes: f64| {
+            let on_wall = Some(HungMiddle { height, over_eyes });
+            told(Finding::Screen(ScreenFinding { on_wall, ..screen(Hung::AtEase, None, None) }))
+        };
+        let said = [at(1100.0, -100.0), at(1210.0, 10.0), at(1500.0, 300.0)];
+        assert!(said[0].ends_with("; its middle hangs 110 cm above the floor, 10 cm below the eyes of one who sits."));
+        assert!(said[1].ends_with("; its middle hangs 121 cm above the floor, level with the eyes of one who sits."));
+        assert!(said[2].ends_with("; its middle hangs 150 cm above the floor, 30 cm above the eyes of one who sits."));
         let hidden = Some(HiddenPicture { share: 0.4, by: Some(Whose::Piece(ARMCHAIR_2)) });
         let over = told(Finding::Screen(ScreenFinding { suits: None, ..screen(Hung::OverFire, None, None) }));
         assert_eq!(

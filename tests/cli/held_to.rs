@@ -8,7 +8,7 @@ use crate::program::{Ended, run_with};
 fn room(more: &str) -> String {
     format!(
         "name: Lock room\nunits: cm\nmeasured_within: 1\nwalls:\n  - {{ name: lock wall, length: 500, holds: [{{ kind: window, name: \
-         bay, at: 150, width: 200, sill: 80 }}] }}\n  - {{ name: party wall, length: 400 }}\n  - {{ name: hall wall, length: 500, \
+         bay, at: 150, width: 200, sill: 90 }}] }}\n  - {{ name: party wall, length: 400 }}\n  - {{ name: hall wall, length: 500, \
          holds: [{{ kind: door, name: hall door, at: 20, width: 83, hinge: left, swings: out, leads_to: entrance }}] }}\n  - {{ \
          name: stair wall, length: 400 }}\npieces:\n  - {{ kind: sofa, width: 180..220 }}\n  - {{ kind: coffee-table }}\n{more}"
     )

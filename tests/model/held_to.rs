@@ -15,7 +15,7 @@ fn a_household_is_read_and_what_it_changes_is_told() {
     assert_eq!(
         notices(&text),
         [
-            "Of the household 5 places to sit are wanted: the criterion `seats` counts against that.",
+            "5 places to sit are wanted (`household`): the criterion `seats` counts against that.",
             "Children live here: what to heed for them is told among these notices, of the pieces and of where they stand."
         ]
     );

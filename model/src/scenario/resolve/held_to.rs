@@ -60,7 +60,7 @@ pub(super) fn household(document: &Document, report: &mut Report<'_>) -> Househo
         Some(people) => {
             let places =
                 if people == 1 { "1 place to sit is".to_owned() } else { format!("{people} places to sit are") };
-            report.notice(format!("Of the household {places} wanted: the criterion `seats` counts against that."));
+            report.notice(format!("{places} wanted (`household`): the criterion `seats` counts against that."));
         }
         None => {}
     }

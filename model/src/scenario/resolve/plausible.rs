@@ -27,7 +27,7 @@ pub(super) fn tell(document: &Document, names: &Names, tables: &Tables, report: 
         let (Some(row), Some(name)) = (row, names.first()) else { continue };
         let Some(kind) = row.kind else { continue };
         tell_piece(row, name, &tables.sizes(kind), report);
-        tell_screen(row, (kind, name), &Trail::default().key("pieces").index(place), report);
+        tell_screen(row, name, &Trail::default().key("pieces").index(place), report);
     }
 }
 
@@ -66,10 +66,9 @@ fn tell_piece(row: &PieceRow, item: &str, sizes: &KindSizes, report: &mut Report
     }
 }
 
-fn tell_screen(row: &PieceRow, of: (PieceKind, &str), at: &Trail, report: &mut Report<'_>) {
-    let (kind, item) = of;
+fn tell_screen(row: &PieceRow, item: &str, at: &Trail, report: &mut Report<'_>) {
     if let (Some(measure), Some(built)) = (&row.screen, built("screen", "diagonal"))
-        && kind.carries_screen()
+        && row.kind.is_some_and(PieceKind::carries_screen)
     {
         let screen = Figure { item, figure: "screen", measure, built };
         tell_screen_in_doubt(&screen, &at.key("screen"), report);

@@ -75,6 +75,12 @@ pub(super) fn cases() -> Vec<Case> {
             &["floor lamp", "soffa"],
             "`sofa`",
         ),
+        case(
+            changed(&[("kind: coffee-table", "kind: wall-screen, screen: 55 in, centre: 30")]),
+            ("hangs_off_its_wall", 18, Some("wall screen")),
+            &["wall screen", "4.2 cm", "the floor"],
+            "`centre`",
+        ),
         case(sofa("hold: true"), told("hold_without_place"), &["sofa", "held"], "`place`"),
         case(
             changed(&[("kind: coffee-table", "kind: armchair, count: 2, place: { wall: stair wall, from: 150 }")]),

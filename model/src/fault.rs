@@ -38,6 +38,7 @@ impl Fault {
         "aim_out_of_range",
         "bearing_out_of_range",
         "binary_file",
+        "ceiling_not_falling",
         "compound_in_range",
         "control_character",
         "corner_out_of_range",

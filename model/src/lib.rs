@@ -68,7 +68,7 @@ pub use opening::{
 pub use order::Order;
 pub use piece::{Dimension, Hand, Piece, PieceId, SizeRange, Step, screen_height, screen_width};
 pub use point::Point;
-pub use room::{Fixed, FixedId, ItemId, KeptFree, Residual, Room, Survey, Wall, WallId, WallItem};
+pub use room::{Fixed, FixedId, ItemId, KeptFree, Residual, Room, Slope, Survey, Wall, WallId, WallItem};
 pub use rules::{Clearance, ClearanceFigure, Rule, Rules};
 pub use stands_at::{BackOf, StandsAt};
 pub use unit::{Rounding, Unit};

@@ -40,6 +40,8 @@ pub struct Room {
     pub survey: Survey,
     /// Kinds that must not stand at a wall.
     pub kept_free: Vec<KeptFree>,
+    /// Ceilings that fall toward a wall.
+    pub slopes: Vec<Slope>,
 }
 
 /// A wall that pieces of a kind must not stand at.
@@ -49,6 +51,19 @@ pub struct KeptFree {
     pub wall: WallId,
     /// The kind.
     pub kind: PieceKind,
+}
+
+/// A ceiling that falls toward a wall.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Slope {
+    /// The wall.
+    pub wall: WallId,
+    /// Height of the ceiling where it begins to fall, mm.
+    pub from: f64,
+    /// Its height at the wall, mm; less than `from`.
+    pub to: f64,
+    /// How far out from the wall it begins to fall, mm.
+    pub over: f64,
 }
 
 /// A straight stretch of wall.
@@ -118,6 +133,15 @@ pub struct Residual {
     pub fitted: f64,
     /// Over three times `measured_within`: named as a likely slip.
     pub likely_slip: bool,
+}
+
+impl Slope {
+    /// How far out from the wall the ceiling is lower than `height`, mm: what is as high stands no nearer.
+    #[must_use]
+    pub fn lower_than(&self, height: f64) -> f64 {
+        let share = (height - self.to) / (self.from - self.to);
+        self.over * share.clamp(0.0, 1.0)
+    }
 }
 
 impl Wall {

@@ -28,6 +28,7 @@ pub(crate) fn outline(corners: &[(f64, f64)], names: &[&str]) -> Brief {
         measured_within: 0.0,
         survey: Survey::default(),
         kept_free: Vec::new(),
+        slopes: Vec::new(),
     };
     Brief {
         room,

@@ -39,6 +39,8 @@ pub enum Rule {
     Held,
     /// It stands at no wall that is kept free of its kind.
     KeepFree,
+    /// It stands where the ceiling is as high as it is, over its whole depth.
+    Ceiling,
     /// Within the sizes it may have: its range, its steps, the size of another.
     Size,
     /// No larger than is asked for.

@@ -33,6 +33,7 @@ pub(crate) fn shapes_of_room(brief: &Brief) -> usize {
 /// The routes that a room in which these pieces stand must have.
 pub(super) fn demands_with(brief: &Brief, pieces: impl Iterator<Item = PieceId> + Clone) -> Vec<Demand> {
     let mut all = Vec::new();
+    let used: Vec<End> = brief.room.used_floors().map(|(id, _)| End::Fixed(id)).collect();
     for from in entrances(brief) {
         for (id, item) in brief.room.items() {
             let doorway = item.kind.leads_to().is_some() && id != from && !(is_entrance(brief, id) && id < from);
@@ -42,8 +43,7 @@ pub(super) fn demands_with(brief: &Brief, pieces: impl Iterator<Item = PieceId> 
                 all.push(Demand { from, to: End::Item(id), rule: Clearance::Passage });
             }
         }
-        let used = brief.room.used_floors().map(|(id, _)| End::Fixed(id));
-        all.extend(used.map(|to| Demand { from, to, rule: Clearance::Passage }));
+        all.extend(used.iter().map(|to| Demand { from, to: *to, rule: Clearance::Passage }));
         let led_to = pieces.clone().filter(|piece| is_led_to(brief, *piece));
         all.extend(led_to.map(|piece| Demand { from, to: End::Piece(piece), rule: Clearance::Passage }));
     }

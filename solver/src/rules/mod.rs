@@ -33,6 +33,7 @@ mod separation;
 mod sizes_of_kind;
 mod tolerance;
 mod turning_circle;
+mod under_slope;
 mod variables;
 mod within_walls;
 
@@ -57,6 +58,7 @@ pub static RULES: &[&dyn LayoutRule] = &[
     &doorways::DoorLanding,
     &keep_clear::KeepClear,
     &keep_clear::WindowFront,
+    &under_slope::UnderSlope,
     &overlap::NoOverlap,
     &seat_to_table::SeatToTable,
     &seat_to_table::TableToMedia,

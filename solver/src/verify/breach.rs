@@ -92,6 +92,8 @@ pub enum Wrong {
     NoChairAtEnd,
     /// It stands at the second, which is kept free of its kind.
     AtKeptFree,
+    /// It is higher than the ceiling is, that falls toward the second.
+    UnderSlope,
     /// It stands elsewhere than the file holds it.
     NotInItsPlace,
     /// It is told to be eased, and is never.

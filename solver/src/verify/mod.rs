@@ -8,6 +8,7 @@
 #[cfg(test)]
 mod agreement;
 mod breach;
+mod ceiling;
 mod checked_layout;
 mod checked_room;
 mod comfort;
@@ -65,6 +66,7 @@ fn standing(scene: &CheckedLayout<'_>) -> Vec<Breach> {
         inside::breaches,
         overlap::breaches,
         zones::breaches,
+        ceiling::breaches,
         table::breaches,
         off_wall::breaches,
         hung::breaches,

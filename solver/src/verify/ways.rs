@@ -123,6 +123,7 @@ impl Way {
 pub(super) fn ways(scene: &CheckedLayout<'_>) -> Vec<Way> {
     let (walkway, passage) = (Clearance::Walkway, Clearance::Passage);
     let mut all: Vec<Way> = Vec::new();
+    let used: Vec<End> = scene.brief.room.used_floors().map(|(id, _)| End::Fixed(id)).collect();
     for from in entrances(scene.brief) {
         for (id, item) in scene.brief.room.items() {
             let to = End::Item(id);
@@ -135,8 +136,7 @@ pub(super) fn ways(scene: &CheckedLayout<'_>) -> Vec<Way> {
             };
             all.push(Way { from, to, rule, asks: scene.rule(rule) });
         }
-        let used = scene.brief.room.used_floors().map(|(id, _)| End::Fixed(id));
-        all.extend(used.map(|to| Way { from, to, rule: passage, asks: scene.rule(passage) }));
+        all.extend(used.iter().map(|to| Way { from, to: *to, rule: passage, asks: scene.rule(passage) }));
         let led_to = scene.pieces.iter().filter(|piece| piece.piece.kind.is_led_to());
         all.extend(led_to.map(|piece| Way {
             from,

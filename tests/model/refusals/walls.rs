@@ -72,6 +72,21 @@ pub(super) fn cases() -> Vec<Case> {
             "chimney breast",
         ),
         case(
+            changed(&[(
+                "name: party wall",
+                "name: party wall\n    ceiling_from: 240\n    ceiling_to: 250\n    ceiling_over: 150",
+            )]),
+            ("ceiling_not_falling", 14, Some("party wall")),
+            &["party wall", "250 cm", "240 cm"],
+            "less than `ceiling_from`",
+        ),
+        case(
+            changed(&[("name: party wall", "name: party wall\n    ceiling_from: 240\n    ceiling_over: 150")]),
+            ("missing_key", 12, Some("party wall")),
+            &["party wall", "`ceiling_to`"],
+            "at the wall",
+        ),
+        case(
             changed(&[("at: 82", "at: -4")]),
             ("item_past_wall_end", 7, Some("bay")),
             &["bay", "canal wall", "4 cm"],

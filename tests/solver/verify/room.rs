@@ -1,8 +1,8 @@
 //! What the room asks of a piece: its walls, doors, heat, windows and what stands fixed.
 
 use elbowroom_model::{
-    Clearance, Door, FireOpening, Fireplace, Hinge, ItemKind, KeptFree, LeadsTo, PieceKind, Radiator, Rule, Swings,
-    View, WallId, Window,
+    Clearance, Door, FireOpening, Fireplace, Hinge, ItemKind, KeptFree, LeadsTo, PieceKind, Radiator, Rule, Slope,
+    Swings, View, WallId, Window,
 };
 use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::enumerate;
@@ -180,4 +180,16 @@ fn what_a_wall_is_kept_free_of_stands_elsewhere() {
     let backs: Vec<_> = found.arrangements.iter().filter_map(|it| it.choices.seat_back).collect();
     assert!(!backs.contains(&WallId(0)) && backs.contains(&WallId(2)), "{backs:?}");
     assert!(found.dropped.iter().any(|it| it.reason.rule == Rule::KeepFree), "{:?}", found.dropped);
+}
+
+#[test]
+fn what_is_higher_than_a_falling_ceiling_stands_further_out() {
+    let mut cupboard = piece(PieceKind::SideTable);
+    cupboard.height = 1750.0;
+    let mut brief = rectangle(5000.0, 4000.0).within(10.0).piece(cupboard);
+    brief.room.slopes = vec![Slope { wall: WallId(0), from: 2400.0, to: 1100.0, over: 1500.0 }];
+    // Half way up the slope, half way out: (1750 - 1100) / (2400 - 1100) x 1500 (D).
+    edge("ceiling", &brief, -760.0, -760.0 + HAIR, |y| vec![placed(0, (2500.0, y), SOUTH, (500.0, 500.0))]);
+    brief.pieces[0].height = 1100.0;
+    assert_eq!(broken(&brief, vec![placed(0, (2500.0, -10.0), SOUTH, (500.0, 500.0))]), [""; 0]);
 }

@@ -134,6 +134,7 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::TooFewPlaces => "has fewer places than it is to seat",
         Wrong::NoChairAtEnd => "has too little room for the chair at its end before",
         Wrong::AtKeptFree => "must not stand at",
+        Wrong::UnderSlope => "is higher than the ceiling before",
         Wrong::NotInItsPlace => "does not stand where it is held",
         Wrong::SlotBehind => "leaves a slot behind it that is no way, before",
         Wrong::NoReasonBehind => "stands free, with neither room nor a reason behind it, before",

@@ -79,6 +79,7 @@ fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
         (Rule::Group, With::Wall(_)) => {
             format!("standing free, {piece} comes too near to {with} to pass behind it")
         }
+        (Rule::Ceiling, _) => format!("{piece} is higher than the ceiling is before {with}"),
         (Rule::Overlap, _) => format!("even at their least {piece} and {with} do not fit beside each other"),
         (Rule::DoorSwing | Rule::Clearance(Clearance::DoorLanding), _) => format!("{piece} would stand in {with}"),
         (Rule::KeepClear, With::Item(ItemId(item))) => {

@@ -97,6 +97,12 @@ pub(crate) struct WallRow {
     pub(crate) bearing: Option<f64>,
     /// Kinds of piece that must not stand at it.
     pub(crate) keep_free: Option<Vec<PieceKind>>,
+    /// Height from which the ceiling falls toward it; with `ceiling_to` and `ceiling_over`.
+    pub(crate) ceiling_from: Option<Measure>,
+    /// Height of the ceiling at the wall.
+    pub(crate) ceiling_to: Option<Measure>,
+    /// How far out from the wall the ceiling begins to fall.
+    pub(crate) ceiling_over: Option<Measure>,
     /// What is on the wall; `at` runs from the wall's LEFT end as you face it from inside.
     #[schemars(with = "Option<Vec<ItemRow>>")]
     pub(crate) holds: Option<Vec<Option<ItemRow>>>,

@@ -17,6 +17,7 @@ mod places;
 mod plausible;
 mod rules;
 mod sizes;
+mod slopes;
 
 use crate::brief::{Brief, Notice};
 use crate::fault::Fault;
@@ -96,6 +97,7 @@ fn room(
     let latitude = latitude(document, report);
     let bearing = bearing(document, names, report);
     let mut items = items::Items { document, names, rules, ceiling }.resolve(&walls, report);
+    let slopes = slopes::slopes(document, names, report);
     let fixed = fixed::fixed(document, names, walls.outline.as_ref(), report);
     if latitude.is_some() != bearing.is_some() {
         let (given, missing) =
@@ -121,6 +123,7 @@ fn room(
         measured_within,
         survey: outline.survey,
         kept_free: kept_free(document),
+        slopes,
     })
 }
 

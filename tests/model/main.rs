@@ -20,6 +20,7 @@ mod registry;
 mod rooms;
 mod schema;
 mod settings;
+mod sofas;
 mod stands;
 mod told;
 mod way;

@@ -127,6 +127,18 @@ impl PieceKind {
         matches!(self.traits().front, Front::DinedAt)
     }
 
+    /// A sofa of one run, sold by how many sit on it.
+    #[must_use]
+    pub const fn is_sold_by_places(self) -> bool {
+        matches!(self.traits().seat, Some(SeatForm::Straight))
+    }
+
+    /// The file may say for how many it is.
+    #[must_use]
+    pub const fn has_places(self) -> bool {
+        self.is_dined_at() || self.is_sold_by_places()
+    }
+
     /// It stands before the main seat, at the distance of [`crate::Clearance::SeatToTable`].
     #[must_use]
     pub const fn stands_before_seat(self) -> bool {

@@ -1,7 +1,7 @@
 //! A table's rows put over what is there.
 
-use super::file::{FigureRow, RangeRow, SizeRow, StepRow, told};
-use super::{KindSizes, SeatedStep, TableFile, TableRange, Tables};
+use super::file::{FigureRow, PlacesRow, RangeRow, SizeRow, StepRow, told};
+use super::{KindSizes, PlacesWidth, SeatedStep, TableFile, TableRange, Tables};
 use crate::corner::{Runs, TooShort};
 use crate::kind::PieceKind;
 use crate::length::Measure;
@@ -59,6 +59,18 @@ fn apply_sizes(sizes: &mut KindSizes, kind: PieceKind, row: &SizeRow, at: &Trail
             .filter_map(|(place, row)| step(row, &words, &at.key("steps").index(place), report))
             .collect();
     }
+    if let Some(rows) = &row.by_places {
+        sizes.by_places = by_places(rows, &words, &at.key("by_places"), report);
+    }
+}
+
+fn by_places(rows: &[PlacesRow], item: &str, at: &Trail, report: &mut Report<'_>) -> Vec<PlacesWidth> {
+    let mut width = |(place, row): (usize, &PlacesRow)| {
+        let mut width = TableRange::default();
+        apply_range(&mut width, &row.width, Of { item, figure: "width" }, &at.index(place).key("width"), report);
+        PlacesWidth { seats: row.seats, width }
+    };
+    rows.iter().enumerate().map(&mut width).collect()
 }
 
 /// Tells runs of a corner sofa of which none that the table allows is longer than the other is deep.

@@ -64,6 +64,18 @@ pub struct SizeRow {
     pub weight: Option<f64>,
     /// Sizes that it comes in, smallest first.
     pub steps: Option<Vec<StepRow>>,
+    /// Widths by how many sit on it, fewest first.
+    pub by_places: Option<Vec<PlacesRow>>,
+}
+
+/// How wide a seat for so many is.
+#[derive(Debug, Clone, PartialEq, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct PlacesRow {
+    /// How many sit on it.
+    pub seats: u32,
+    /// Along its back.
+    pub width: RangeRow,
 }
 
 /// Least, usual and most of a dimension.

@@ -60,6 +60,17 @@ pub struct KindSizes {
     pub weight: f64,
     /// Sizes that it comes in, smallest first.
     pub steps: Vec<SeatedStep>,
+    /// Widths by how many sit on it, fewest first.
+    pub by_places: Vec<PlacesWidth>,
+}
+
+/// How wide a seat for so many is.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlacesWidth {
+    /// How many sit on it.
+    pub seats: u32,
+    /// Along its back.
+    pub width: TableRange,
 }
 
 /// A size that a kind comes in, with the people who sit at it.

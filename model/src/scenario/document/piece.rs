@@ -40,7 +40,7 @@ pub(crate) struct PieceRow {
     pub(crate) screen: Option<Measure>,
     /// Of a wall-screen: height of its middle above the floor; default 1100 mm.
     pub(crate) centre: Option<Measure>,
-    /// Of a dining table: how many sit at it.
+    /// How many sit at a dining table, or on a sofa: a two- or three-seater, of the sizes that those are sold in.
     pub(crate) seats: Option<u32>,
     /// Of a dining table: people pass behind the chairs; default false.
     pub(crate) passing: Option<bool>,

@@ -3,6 +3,7 @@
 
 mod aims;
 mod at_seats;
+mod by_places;
 mod diagonals;
 mod dining;
 mod entrances;

@@ -1,6 +1,7 @@
 //! The pieces: sizes by the scenario and the tables, rows with a count spread out.
 
 use super::aims;
+use super::by_places::SofaOf;
 use super::hung;
 use super::names::Names;
 use super::sizes::{common, raised, within};
@@ -113,7 +114,14 @@ impl Reader<'_> {
         let before = report.count();
         let row = self.row;
         self.tell_foreign_keys(report);
-        let sizes = tables.sizes(self.kind);
+        let mut sizes = tables.sizes(self.kind);
+        let of = SofaOf {
+            kind: self.kind,
+            name: self.name,
+            seats: row.seats.filter(|_| self.kind.is_dined_at()),
+            at: &self.at.key("seats"),
+        };
+        sizes.width = of.width(&sizes, report).unwrap_or(sizes.width);
         let mut given = Given {
             width: self.extent(&row.width, "width", report),
             return_length: self.extent(&row.return_length, "return", report),
@@ -184,7 +192,7 @@ impl Reader<'_> {
             ("chaise", row.chaise.is_some(), PieceKind::has_return),
             ("screen", row.screen.is_some(), PieceKind::carries_screen),
             ("centre", row.centre.is_some(), PieceKind::hangs),
-            ("seats", row.seats.is_some(), PieceKind::is_dined_at),
+            ("seats", row.seats.is_some(), PieceKind::has_places),
             ("passing", row.passing.is_some(), PieceKind::is_dined_at),
         ];
         for (key, given, has) in of_some {

@@ -9,6 +9,12 @@ use tempfile::tempdir;
 use super::{files, put_rooms, text, values, varied};
 use crate::program::{Ended, root, run};
 
+/// How many rooms the demo has.
+fn demo_rooms() -> usize {
+    let all = fs::read_dir(root().join("scenarios")).unwrap().map(|entry| entry.unwrap().path());
+    all.filter(|path| path.extension().is_some_and(|end| end == "yaml")).count()
+}
+
 /// Runs over `rooms` into `out`.
 fn batch(rooms: &Path, out: &Path, more: &[&str]) -> Ended {
     let ended = run(&[&["batch", text(rooms), "-o", text(out)], more].concat());

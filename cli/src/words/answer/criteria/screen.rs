@@ -76,7 +76,7 @@ mod tests {
     use super::super::sample::{ARMCHAIR_2, BAY, SOFA, YARD, told};
     use elbowroom_solver::criteria::Finding;
     use elbowroom_solver::criteria::obstacles::Whose;
-    use elbowroom_solver::criteria::screen::{HiddenPicture, Hung, ScreenFinding, Suits};
+    use elbowroom_solver::criteria::screen::{HiddenPicture, Hung, HungMiddle, ScreenFinding, Suits};
 
     #[test]
     fn screen_says_the_distance_the_axis_the_light_and_the_height() {

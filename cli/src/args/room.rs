@@ -43,7 +43,7 @@ pub(crate) struct RoomArgs {
     /// Threads to work with; as many as the machine has where not given. The result is the same
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(1..=MOST_THREADS).map(|n| n as usize))]
     pub threads: Option<usize>,
-    /// Only options that are decided so, of those that the file wants: `seat_back=canal wall`, `facing=bay`, `hand=left`, `media_wall=none`,
+    /// Only options that are decided so: `seat_back=canal wall`, `facing=bay`, `hand=left`, `media_wall=none`,
     /// `second_seats=opposite`; may be given again
     #[arg(long, value_name = "CHOICE=VALUE")]
     pub only: Vec<String>,

@@ -110,7 +110,7 @@ fn main_width(brief: &Brief, site: &Site, arrangement: &Arrangement) -> f64 {
         return usual;
     }
     let wall = arrangement.choices.seat_back.and_then(|wall| site.wall(wall));
-    let free = wall.map(|wall| longest_stretch(brief, site, wall)).map(|(low, high)| high - low);
+    let free = wall.map(|wall| longest_stretch(brief, site, wall).length());
     free.map_or(usual, |free| (SHARE_OF_WALL * free).clamp(LEAST_OF_USUAL * usual, MOST_OF_USUAL * usual))
 }
 

@@ -6,11 +6,15 @@ use elbowroom_model::{Brief, ItemKind, Point, Term};
 use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
+use crate::best_by;
 use crate::rules::{CostSlot, Linear, Pose, RuleContext, With};
 use crate::site::{Site, SiteWall, WallPlace};
 
 /// Windows lower than this break a stretch of wall, mm: furniture does not stand before them (common practice, no source).
 const LOW_SILL: f64 = 700.0;
+
+/// Stretches that differ by less than this are as long as each other, mm: a tape's difference.
+const AS_LONG: f64 = 20.0;
 
 /// At its wall, or free.
 #[derive(Debug)]
@@ -32,9 +36,15 @@ impl PlanTerm for AtWall {
     }
 }
 
-/// Amid the longest free stretch of its wall; storage snug at either end of it too.
+/// Amid the longest free stretch of its wall, or one as long (alcoves come in pairs); storage snug at either end of it too.
 fn amid(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Vec<Way> {
-    let (low, high) = longest_stretch(room.brief, room.site, wall);
+    let all = free_stretches(room.brief, room.site, wall);
+    let longest = all.iter().map(Stretch::length).fold(0.0, f64::max);
+    let as_long = all.into_iter().filter(|stretch| stretch.length() >= longest - AS_LONG);
+    as_long.flat_map(|stretch| amid_one(pose, wall, stretch)).collect()
+}
+
+fn amid_one(pose: &Pose, wall: &SiteWall, Stretch { low, high }: Stretch) -> Vec<Way> {
     let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
     let off = |off: &Linear| Way::pays_either_way(pose, CostSlot::Middle, Term::OffMiddle, off);
     let mut ways = vec![off(&middle.clone().shifted(-(low + high) / 2.0))];
@@ -58,8 +68,28 @@ fn free(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
     vec![Asked::always(Term::FloorBehind, pose, With::Itself, way)]
 }
 
-/// The longest stretch of a wall free of doors, openings, fires and low windows, along it.
-pub(super) fn longest_stretch(brief: &Brief, site: &Site, wall: &SiteWall) -> (f64, f64) {
+/// A stretch of a wall, along it, mm.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Stretch {
+    low: f64,
+    high: f64,
+}
+
+impl Stretch {
+    pub(super) fn length(&self) -> f64 {
+        self.high - self.low
+    }
+}
+
+/// The longest stretch of a wall free of doors, openings, fires and low windows.
+pub(super) fn longest_stretch(brief: &Brief, site: &Site, wall: &SiteWall) -> Stretch {
+    let all = free_stretches(brief, site, wall);
+    let whole = Stretch { low: 0.0, high: (wall.end - wall.start).norm() };
+    best_by(all, |stretch| stretch.length()).unwrap_or(whole)
+}
+
+/// The stretches of a wall free of doors, openings, fires and low windows; the whole wall where there is none.
+fn free_stretches(brief: &Brief, site: &Site, wall: &SiteWall) -> Vec<Stretch> {
     let at = |place: Point| (place - wall.start).dot(wall.along);
     let mut taken: Vec<(f64, f64)> = Vec::new();
     for (id, item) in brief.room.items().filter(|(_, item)| item.wall == wall.id) {
@@ -69,14 +99,14 @@ pub(super) fn longest_stretch(brief: &Brief, site: &Site, wall: &SiteWall) -> (f
     }
     taken.sort_by(|one, other| one.0.total_cmp(&other.0));
     let length = at(wall.end);
-    let (mut from, mut best) = (0.0, (0.0, 0.0));
+    let (mut from, mut found) = (0.0, Vec::new());
     for (left, right) in taken.into_iter().chain([(length, length)]) {
-        if left - from > best.1 - best.0 {
-            best = (from, left);
+        if left > from {
+            found.push(Stretch { low: from, high: left });
         }
         from = f64::max(from, right);
     }
-    if best.1 > best.0 { best } else { (0.0, length) }
+    if found.is_empty() { vec![Stretch { low: 0.0, high: length }] } else { found }
 }
 
 /// Whether furniture at the wall ends where this begins.

@@ -3,13 +3,16 @@
 //! Every reason and every remedy is found by solving again with something eased; nothing is guessed from a failed proof.
 
 mod asked;
+mod lever;
 mod reason;
 mod remedy;
 mod retry;
 mod tolerance;
 mod why;
 
+pub use lever::Lever;
+pub(crate) use lever::without;
 pub(crate) use reason::why_refused;
-pub use remedy::{Change, Lever, Remedy};
-pub(crate) use remedy::{remedies, without};
+pub(crate) use remedy::remedies;
+pub use remedy::{Change, Remedy};
 pub use why::{Asked, AskedLength, DoesNotGetIn, Reason, Refusal, Why};

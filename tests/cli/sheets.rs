@@ -17,7 +17,10 @@ fn refused(ended: &Ended, said: &str) {
 fn length(told: &str) -> f64 {
     let (number, unit) = told.rsplit_once(' ').unwrap();
     let number = match number.split_once(' ') {
-        Some((whole, "1/2")) => whole.parse::<f64>().unwrap() + 0.5,
+        Some((whole, part)) => {
+            let (part, of) = part.split_once('/').unwrap();
+            whole.parse::<f64>().unwrap() + part.parse::<f64>().unwrap() / of.parse::<f64>().unwrap()
+        }
         _ => number.parse().unwrap(),
     };
     number
@@ -46,6 +49,10 @@ fn the_card_rounds_minima_up_and_maxima_down_in_both_units() {
                 for (place, (cell, exact)) in cells[1..5].iter().zip(exact).enumerate() {
                     for told in cell.split(", ") {
                         let (told, step) = (length(told), if told.ends_with("cm") { 10.0 } else { 12.7 });
+                        // One size alone, which no step would tell right, is told as a tape has it: to an eighth.
+                        if most[0] - figure("least") < step && (told - exact).abs() < 1.6 {
+                            continue;
+                        }
                         let off = if place == 0 { told - exact } else { exact - told };
                         // As planned it is told no less than the least is: that may be up by a step.
                         let up = if place == 1 { step } else { 0.01 };

@@ -52,7 +52,7 @@ fn a_screen_that_reaches_the_floor_or_the_ceiling_is_refused_by_how_much() {
     // A 55 in screen is 685 mm high: with its middle at 30 cm it would reach 4.2 cm into the floor.
     let low = faults("kind: wall-screen, screen: 55 in, centre: 30");
     assert_eq!((low.len(), low[0].code), (1, "hangs_off_its_wall"), "{low:#?}");
-    assert!(low[0].message.contains("4.2 cm past the floor"), "{}", low[0].message);
+    assert!(low[0].message.contains("4.24 cm past the floor"), "{}", low[0].message);
     let high = faults("kind: wall-screen, screen: 55 in, centre: 4 m");
     assert_eq!((high.len(), high[0].code), (1, "hangs_off_its_wall"), "{high:#?}");
     assert!(high[0].message.contains("past the ceiling"), "{}", high[0].message);

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{ItemId, ItemKind, Rule, WallItem};
 
-use super::off_wall::on_wall;
+use super::on_wall::on_wall;
 use super::{Alternative, Cause, Linear, Pose, Requirement, RuleContext, With};
 use crate::program::Row;
 use crate::site::{Body, BodyId, ClearZone, SiteWall, WallPlace};

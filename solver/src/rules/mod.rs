@@ -24,6 +24,7 @@ mod layout_rule;
 mod linear;
 mod linear_outline;
 mod off_wall;
+mod on_wall;
 mod overlap;
 mod pose;
 mod requirement;

@@ -4,6 +4,7 @@
 
 use elbowroom_model::Rule;
 
+use super::on_wall::on_wall;
 use super::{Alternative, Cause, LayoutRule, Pose, Requirement, RuleContext, With, hung};
 use crate::program::Row;
 use crate::site::SiteWall;
@@ -36,12 +37,6 @@ impl LayoutRule for OffWall {
         rows.extend(before_wall(context, wall, pose));
         vec![Requirement::always(cause, rows)]
     }
-}
-
-/// Its back exactly so far off the wall, mm.
-pub(super) fn on_wall(wall: &SiteWall, pose: &Pose, off: f64) -> [Row; 2] {
-    let back = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
-    [back.at_least(off), back.at_most(off)]
 }
 
 /// How much further than its gap a pose may be off its wall, mm: a foot, or what hangs as far as a breast stands out.

@@ -1,7 +1,7 @@
 //! What hangs: on its wall or the front of a breast, over what is lower than its lower edge, before no hole in the wall.
 
 use elbowroom_model::{
-    Door, Fireplace, ItemKind, LeadsTo, Opening, Piece, PieceKind, Radiator, Stance, Swings, View, Window,
+    Door, Fireplace, ItemKind, LeadsTo, Opening, Piece, PieceKind, Radiator, SizeRange, Stance, Swings, View, Window,
 };
 use elbowroom_solver::Placed;
 
@@ -14,6 +14,7 @@ const WIDTH: f64 = 1217.6;
 fn screen() -> Piece {
     let mut screen = piece(PieceKind::WallScreen);
     (screen.height, screen.screen) = (757.6, Some(1397.0));
+    screen.depth = SizeRange::fixed(120.0);
     screen
 }
 

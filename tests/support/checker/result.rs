@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use elbowroom_model::{Brief, Clearance, Criterion, Dimension};
+use elbowroom_model::{Brief, Clearance, Criterion, Dimension, Piece};
 use serde_json::Value;
 
 /// How far a told figure may be rounded.
@@ -181,6 +181,12 @@ fn at_least_as_good(first: &Value, second: &Value) -> bool {
     pairs.into_iter().all(|(first, second)| first.zip(second).is_some_and(|(a, b)| a >= b - ROUNDED))
 }
 
+/// How high a piece is, mm: of a screen that hangs its upper edge, 9 parts of a diagonal of the root of 337 over its lower.
+fn top(piece: &Piece) -> f64 {
+    let hung = piece.screen.filter(|_| piece.kind.hangs());
+    piece.height + hung.map_or(0.0, |diagonal| diagonal * 9.0 / 337.0_f64.sqrt())
+}
+
 fn pieces(brief: &Brief, option: &Value) -> Vec<String> {
     let mut all = Vec::new();
     let names = |field: &str| -> Vec<String> {
@@ -199,7 +205,7 @@ fn pieces(brief: &Brief, option: &Value) -> Vec<String> {
     for it in list(&option["pieces"]) {
         let asked = brief.pieces.iter().find(|piece| it["name"] == piece.name.as_str());
         let height =
-            asked.zip(it["height"].as_f64()).is_some_and(|(piece, height)| (piece.height - height).abs() < ROUNDED);
+            asked.zip(it["height"].as_f64()).is_some_and(|(piece, height)| (top(piece) - height).abs() < ROUNDED);
         let keys = [Dimension::Width, Dimension::Return, Dimension::Depth].map(Dimension::key);
         let held = list(&it["held_by"])
             .iter()

@@ -16,6 +16,9 @@ const LINE: f64 = 1.3;
 /// Width of a sign before its words, mm.
 const SIGN: f64 = 9.0;
 
+/// A title has so many characters on a sheet, at most.
+const LONGEST_TITLE: usize = 600;
+
 /// Broken things that a sheet tells: the list in the terminal has them all.
 const BROKEN: usize = 12;
 
@@ -63,6 +66,12 @@ pub(super) struct Panel {
     small: f64,
 }
 
+/// A title as a sheet has room for: names that somebody wrote without end leave no cautions off it.
+fn cut(title: &str) -> String {
+    let short: String = title.chars().take(LONGEST_TITLE).collect();
+    if short.len() < title.len() { format!("{short}...") } else { short }
+}
+
 impl Panel {
     /// Everything that a sheet says beside its plan.
     pub(super) fn full(about: &About<'_>, width: f64, small: f64) -> Self {
@@ -97,7 +106,7 @@ impl Panel {
             Shown::AsItStands { room, .. } => (words::as_it_stands(room.broken.len()), said::title(&room.brief, room)),
         };
         panel.words(&which, 3.0, Weight::Bold);
-        panel.words(&title, 3.0, Weight::Book);
+        panel.words(&cut(&title), 3.0, Weight::Book);
         panel.print(&words::scale(about.scale, about.paper, about.shown.unit()));
         panel
     }

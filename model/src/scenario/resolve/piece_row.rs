@@ -38,12 +38,7 @@ impl Reader<'_> {
         let row = self.row;
         self.tell_foreign_keys(report);
         let mut sizes = tables.sizes(self.kind);
-        let of = SofaOf {
-            kind: self.kind,
-            name: self.name,
-            seats: row.seats.filter(|_| self.kind.is_dined_at()),
-            at: &self.at.key("seats"),
-        };
+        let of = SofaOf { kind: self.kind, name: self.name, seats: row.seats, at: &self.at.key("seats") };
         sizes.width = of.width(&sizes, report).unwrap_or(sizes.width);
         let mut given = Given {
             width: self.extent(&row.width, "width", report),
@@ -88,7 +83,7 @@ impl Reader<'_> {
             off_wall: off_wall.unwrap_or_else(|| self.default_off_wall()),
             needed: row.needed.unwrap_or(true),
             passing: row.passing.unwrap_or(false),
-            seats: row.seats,
+            seats: row.seats.filter(|_| self.kind.is_dined_at()),
             at: Vec::new(),
             alike: None,
             weight: sizes.weight,

@@ -42,12 +42,16 @@ pub enum Term {
     FrontsApart,
     /// The screen is further off than it is easily seen.
     ScreenFar,
+    /// A media unit stands off the middle of the screen that hangs, or at another wall.
+    UnderScreen,
     /// A piece is not drawn up to its wall.
     OffWall,
     /// A piece is off the middle of its stretch of wall.
     OffMiddle,
     /// The rug hardly reaches under the main seat.
     RugUnderMain,
+    /// The rug ends under the coffee table, or just past it.
+    RugPastTable,
     /// The rug hardly reaches under another seat.
     RugUnderSecond,
     /// The rug is hardly longer than the sofa.

@@ -81,11 +81,15 @@ impl Piece {
 }
 
 impl Brief {
-    /// Whether seats turn to this piece: it carries a screen, and no other hangs on a wall instead.
+    /// Whether seats turn to this piece: it carries a screen, and no other hangs on a wall instead. One that hangs only if it
+    /// fits takes nothing from a unit with a screen of its own.
     #[must_use]
     pub fn is_watched(&self, piece: &Piece) -> bool {
         let is_hung = |piece: &Piece| piece.kind.hangs() && piece.kind.carries_screen();
-        piece.kind.carries_screen() && (is_hung(piece) || !self.pieces.iter().any(is_hung))
+        let has_own = |piece: &Piece| piece.kind.carries_screen() && !piece.kind.hangs() && piece.screen.is_some();
+        let own = self.pieces.iter().any(has_own);
+        let hangs_instead = |piece: &Piece| is_hung(piece) && (piece.needed || !own);
+        piece.kind.carries_screen() && (is_hung(piece) == self.pieces.iter().any(hangs_instead))
     }
 
     /// What is so low hides nothing of the screen from one who sits, mm above the floor: `low`, or the lower edge of a

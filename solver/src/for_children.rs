@@ -58,7 +58,8 @@ pub(crate) fn for_children(brief: &Brief, options: &[RankedOption]) -> Vec<ForCh
     if brief.household.children != Some(true) {
         return Vec::new();
     }
-    let tips = |piece: &Piece| piece.screen.is_some() || (piece.kind.is_storage() && piece.height >= TIPS);
+    let stands_and_tips = |piece: &Piece| piece.screen.is_some() || (piece.kind.is_storage() && piece.height >= TIPS);
+    let tips = |piece: &Piece| !piece.kind.hangs() && stands_and_tips(piece);
     let tipping: Vec<PieceId> = brief.pieces().filter(|(_, piece)| tips(piece)).map(|(id, _)| id).collect();
     let tipping = (!tipping.is_empty()).then_some(ForChildren::Tips(tipping));
     let tables = brief.pieces().filter_map(|(id, piece)| table_in_way(piece, id, options));

@@ -30,7 +30,7 @@ fn told(result: &Value, words: &str) -> bool {
     result["notices"].as_array().unwrap().iter().any(|notice| notice.as_str().unwrap().contains(words))
 }
 
-fn seats<'a>(result: &'a Value) -> &'a Value {
+fn seats(result: &Value) -> &Value {
     let criteria = result["options"][0]["criteria"].as_array().unwrap();
     criteria.iter().find(|criterion| criterion["name"] == "seats").unwrap()
 }

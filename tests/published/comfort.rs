@@ -57,7 +57,7 @@ fn a_table_is_as_near_as_leg_room_or_further() {
 #[test]
 fn a_place_at_table_is_what_is_printed() {
     for (figure, source) in figures(Clearance::DiningPlaces) {
-        assert!(figure <= 24.0 * INCH && figure >= 24.0 * INCH - 10.0, "{figure}");
+        assert!((24.0 * INCH - 10.0..=24.0 * INCH).contains(&figure), "{figure}");
         assert!(source.contains("24 in"), "{source}");
     }
 }

@@ -4,12 +4,12 @@ use elbowroom_model::{
     Brief, Clearance, Door, ItemKind, LeadsTo, Only, PieceId, PieceKind, Point, SizeRange, Swings, WallId,
 };
 use elbowroom_solver::answer::RankedOption;
-use elbowroom_solver::refusal::{Lever, Remedy};
+use elbowroom_solver::refusal::{Lever, Remedy, Why};
 use elbowroom_solver::routes;
 use elbowroom_solver::{Layout, Limits, Placed, Site, Size};
 
 use crate::scenarios::room;
-use crate::support::ranked::{brief_of, ranked, ranked_brief};
+use crate::support::ranked::{brief_of, ranked, ranked_brief, ranked_briefly};
 use crate::support::remedied::remedied;
 use crate::support::rooms::{Furnish, piece, rectangle};
 
@@ -70,4 +70,51 @@ fn only_a_screen_that_juts_out_at_head_height_narrows_a_way() {
     assert!((width(120.0, 800.0) - 880.0).abs() < 0.5, "{}", width(120.0, 800.0));
     assert!((width(100.0, 800.0) - 1000.0).abs() < 0.5, "{}", width(100.0, 800.0));
     assert!((width(120.0, 2040.0) - 1000.0).abs() < 0.5, "{}", width(120.0, 2040.0));
+}
+
+/// A square room with two sofas, a low unit, and a screen.
+fn two_sofas(screen: &str) -> String {
+    format!(
+        "units: cm\nwalls:\n  - {{ name: wa, length: 411 }}\n  - {{ name: wb, length: 488 }}\n  - {{ name: wc, length: 411 }}\n  \
+         - {{ name: wd, length: 488, holds: [{{ kind: door, at: 30, width: 81, hinge: left, swings: in, leads_to: entrance }}] \
+         }}\npieces:\n  - {{ kind: sofa, count: 2 }}\n{screen}"
+    )
+}
+
+/// What may be left out hangs on its wall all the same.
+#[test]
+fn a_screen_that_hangs_only_if_it_fits_hangs_on_its_wall() {
+    let answer = ranked_briefly(&two_sofas("  - { kind: wall-screen, screen: 43 in, needed: false }\n"));
+    let unsound = answer.refused.iter().filter(|refused| matches!(refused.why, Why::NotVerified(_)));
+    assert_eq!(unsound.count(), 0, "{:#?}", answer.refused);
+    assert!(answer.options.iter().any(|option| screen_of(option, &answer.brief).is_some()));
+}
+
+/// The screen that a unit carries stays the one that is watched beside one that may hang.
+#[test]
+fn a_screen_that_may_hang_takes_nothing_from_a_unit_with_its_own() {
+    let both = "  - { kind: media-unit, screen: 48 in }\n  - { kind: wall-screen, screen: 43 in, needed: false }\n";
+    let brief = brief_of(&two_sofas(both));
+    let watched = |brief: &Brief| -> Vec<PieceKind> {
+        brief.pieces.iter().filter(|piece| brief.is_watched(piece)).map(|piece| piece.kind).collect()
+    };
+    assert_eq!(watched(&brief), [PieceKind::MediaUnit]);
+    assert_eq!(watched(&brief_of(&two_sofas(&both.replace(", needed: false", "")))), [PieceKind::WallScreen]);
+    assert_eq!(watched(&brief_of(&two_sofas(&both.replace(", screen: 48 in", "")))), [PieceKind::WallScreen]);
+}
+
+/// A low unit stands amid the screen that hangs over it.
+#[test]
+fn a_unit_stands_under_the_screen_that_hangs() {
+    let text = two_sofas("  - { kind: media-unit }\n  - { kind: wall-screen, screen: 43 in }\n")
+        .replace("count: 2", "count: 1");
+    let answer = ranked_briefly(&text);
+    let best = &answer.options[0];
+    let screen = screen_of(best, &answer.brief).unwrap();
+    let unit =
+        best.layout.placed.iter().find(|placed| answer.brief.pieces[placed.piece.0].kind == PieceKind::MediaUnit);
+    let unit = unit.unwrap();
+    assert_eq!(unit.at_wall, screen.at_wall);
+    let aside = (unit.back_middle() - screen.back_middle()).dot(unit.along()).abs();
+    assert!(aside < 10.0, "{aside}");
 }

@@ -67,15 +67,29 @@ impl Group<'_> {
         }
     }
 
-    /// At either end of the main seat, then of each second seat, as far as the file has it stand there.
+    /// At either end of the main seat, then of each second seat, as far as the file has it stand there; a pair at both ends.
     fn beside_seats(&self, piece: &Piece) -> Vec<Stand> {
         let main = (self.main, self.seating.facing);
         let second = |seat: &SecondSeat| (seat.piece, second_seat::looks(self.seating.facing, seat.place));
         let is_named = |seat: PieceId| self.brief.piece(seat).is_some_and(|seat| piece.at.contains(&seat.name));
         let seats = std::iter::once(main).chain(self.seconds.iter().map(second));
         let seats = seats.filter(|(seat, _)| piece.at.is_empty() || is_named(*seat));
-        let sides = |(seat, facing)| [true, false].map(|left| free(facing, Relation::Beside { seat, left }));
+        let side = self.side_of_pair(piece);
+        let sides = |(seat, facing)| {
+            let ends = [true, false].into_iter().filter(move |left| side.is_none_or(|side| side == *left));
+            ends.map(move |left| free(facing, Relation::Beside { seat, left }))
+        };
         seats.flat_map(sides).collect()
+    }
+
+    /// Of a pair that stands at one seat the first is on its left, the second on its right.
+    fn side_of_pair(&self, piece: &Piece) -> Option<bool> {
+        let first = piece.alike.filter(|_| piece.at.len() == 1)?;
+        let row: Vec<&Piece> = self.brief.pieces.iter().filter(|other| other.alike == Some(first)).collect();
+        match row.as_slice() {
+            [one, _] => Some(one.name == piece.name),
+            _ => None,
+        }
     }
 
     /// Free, its long sides along each way that walls run; or with a long side at a wall.

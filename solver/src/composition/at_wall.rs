@@ -7,6 +7,7 @@ use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::best_by;
+use crate::rules::held_off::held_off;
 use crate::rules::{CostSlot, Linear, Pose, RuleContext, With};
 use crate::site::{Site, SiteWall, WallPlace};
 
@@ -25,15 +26,25 @@ impl PlanTerm for AtWall {
         let room = &context.room;
         let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else { return free(room, pose) };
         let with = With::Wall(wall.id);
-        let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward) - pose.piece.off_wall);
-        let drawn_up = Way::pays(pose, CostSlot::OffWall, Term::OffWall, &off);
-        let mut found = vec![Asked::always(Term::OffWall, pose, with, drawn_up)];
+        let mut found = vec![Asked::one_of(Term::OffWall, pose, with, drawn_up(room, pose, wall))];
         // A screen that is faced stands on the axis of whoever faces it, wherever that is.
         if pose.role != Role::Screen {
             found.push(Asked::one_of(Term::OffMiddle, pose, with, amid(room, pose, wall)));
         }
         found
     }
+}
+
+/// At its gap; or at what a window, a radiator or a fire behind it makes it keep.
+fn drawn_up(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Vec<Way> {
+    let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
+    let up_to = |gap: f64| Way::pays(pose, CostSlot::OffWall, Term::OffWall, &off.clone().shifted(-gap));
+    let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
+    let (low, high) = (middle.clone().plus(&pose.width(), -0.5), middle.plus(&pose.width(), 0.5));
+    let gap = pose.piece.off_wall;
+    let holders = held_off(room, pose, wall).into_iter().filter(|holder| holder.needs > gap);
+    let held = holders.map(|holder| Way::free(holder.is_behind(&low, &high).into()).and(up_to(holder.needs)));
+    std::iter::once(up_to(gap)).chain(held).collect()
 }
 
 /// Amid the longest free stretch of its wall, or one as long (alcoves come in pairs); storage snug at either end of it too.

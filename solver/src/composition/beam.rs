@@ -5,8 +5,11 @@ use elbowroom_model::{Clearance, Point, Term, tables};
 use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
-use crate::rules::comfort::{axis, hides_nothing};
+use crate::rules::comfort::axis;
 use crate::rules::{CostSlot, Linear, LinearOutline, Pose, With};
+
+/// What is no higher hides nothing from one who sits, mm (common practice, no source).
+const LOW: f64 = 600.0;
 
 /// The beam between seat and screen.
 #[derive(Debug)]
@@ -16,12 +19,19 @@ impl PlanTerm for Beam {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let (Some(main), Some(screen)) = (context.heart.main, context.heart.screen) else { return Vec::new() };
         let is_between = screen.role == Role::Screen && pose.id != main.id && pose.id != screen.id;
-        if !is_between || hides_nothing(&context.room, pose) {
+        if !is_between || is_low_or_under(pose, screen) {
             return Vec::new();
         }
         let asked = |part| Asked::one_of(Term::Beam, pose, With::Piece(main.id), ways(context, main, pose, part));
         pose.parts.iter().map(asked).collect()
     }
+}
+
+/// What is low hides nothing, and what stands under a screen that hangs belongs there. What is higher and between looks wrong
+/// even where one sees over it.
+fn is_low_or_under(pose: &Pose, screen: &Pose) -> bool {
+    let is_under = screen.piece.kind.hangs() && pose.wall().is_some() && pose.wall() == screen.wall();
+    pose.is_flat() || pose.piece.height_with_screen() <= LOW || is_under
 }
 
 /// To the left of the beam, to its right, or behind the seat's front.

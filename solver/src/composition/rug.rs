@@ -31,12 +31,23 @@ impl PlanTerm for UnderGroup {
     }
 
     fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
-        under_second(first, second).into_iter().chain(under_second(second, first)).collect()
+        let second_seats = under_second(first, second).into_iter().chain(under_second(second, first));
+        second_seats.chain(past_table(first, second)).chain(past_table(second, first)).collect()
     }
 }
 
 fn lies_under(rug: &Pose, seat: &Pose) -> bool {
     matches!(rug.stand.relation, Relation::Under { seat: id } if id == seat.id)
+}
+
+/// The rug reaches past the far side of the table: the table stands on it, and not on its edge.
+fn past_table(rug: &Pose, table: &Pose) -> Option<Asked> {
+    let Relation::Under { seat } = rug.stand.relation else { return None };
+    let is_its = matches!(table.stand.relation, Relation::Before { seat: served } if served == seat);
+    let facing = table.stand.facing;
+    let past = rug.main().furthest(facing).from(&table.main().furthest(facing)).along(facing);
+    let way = Way::pays_for_lack(rug, CostSlot::Middle, Term::RugPastTable, &past);
+    is_its.then(|| Asked::always(Term::RugPastTable, rug, With::Piece(table.id), way))
 }
 
 /// The rug reaches under the front of a second seat.

@@ -37,6 +37,25 @@ impl PlanTerm for ScreenBefore {
             _ => Vec::new(),
         }
     }
+
+    fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
+        under_screen(first, second).into_iter().chain(under_screen(second, first)).collect()
+    }
+}
+
+/// A media unit belongs under the screen that hangs: amid it, and at its wall.
+fn under_screen(hung: &Pose, unit: &Pose) -> Option<Asked> {
+    let is_unit = unit.piece.kind.carries_screen() && !unit.piece.kind.hangs();
+    if !hung.piece.kind.hangs() || !is_unit {
+        return None;
+    }
+    let way = if hung.wall() == unit.wall() {
+        let aside = middle(unit).from(&middle(hung)).along(unit.along());
+        Way::pays_either_way(unit, CostSlot::Aside, Term::UnderScreen, &aside)
+    } else {
+        Way::flat(Term::UnderScreen)
+    };
+    Some(Asked::always(Term::UnderScreen, unit, With::Piece(hung.id), way))
 }
 
 /// The screen further off than it is easily seen.

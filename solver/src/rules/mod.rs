@@ -18,6 +18,7 @@ mod free_standing;
 mod fronts;
 mod group;
 mod held;
+pub(crate) mod held_off;
 mod hung;
 mod keep_clear;
 mod layout_rule;

@@ -64,7 +64,8 @@ fn before_seat(table: &Pose, seat: &Pose, gap: f64) -> Vec<crate::program::Row> 
 
 impl LayoutRule for TableToMedia {
     fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        let is_media = |pose: &Pose| pose.role.is_screen();
+        // A unit under a screen that hangs is one too.
+        let is_media = |pose: &Pose| pose.role.is_screen() || pose.piece.kind.carries_screen();
         let (table, media) = match (first.role, second.role) {
             (Role::Table, _) if is_media(second) => (first, second),
             (_, Role::Table) if is_media(first) => (second, first),

@@ -46,7 +46,7 @@ pub(super) struct Problem<'a> {
 pub(super) struct State {
     pub(super) posed: Arc<Posed>,
     pub(super) key: StandKey,
-    /// It has other stands too, so that bounds do not hold it to its place.
+    /// It has other stands too, or may be left out, so that bounds do not hold it to its place.
     is_one_of_several: bool,
     alone: OnceCell<Arc<Cell>>,
 }
@@ -182,7 +182,7 @@ impl<'a> Problem<'a> {
                 let place = place_of(&context, &pose);
                 Posed { pose, place }
             });
-            let is_one_of_several = standing.stands.len() > 1;
+            let is_one_of_several = standing.stands.len() > 1 || self.may_be_left_out(id);
             self.states.push(State { posed, key, is_one_of_several, alone: OnceCell::new() });
         }
         (first..self.states.len()).collect()

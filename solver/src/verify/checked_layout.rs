@@ -49,10 +49,9 @@ impl<'a> CheckedLayout<'a> {
         self.pieces.iter().filter(|piece| piece.piece.kind.is_seat())
     }
 
-    /// Screens that seats turn to: those that hang, where any is asked for.
+    /// Screens that seats turn to.
     pub(super) fn screens(&self) -> impl Iterator<Item = &InPlace<'a>> {
-        let hung = self.brief.pieces.iter().any(|piece| piece.kind.hangs() && piece.kind.carries_screen());
-        self.those(PieceKind::carries_screen).filter(move |piece| piece.piece.kind.hangs() || !hung)
+        self.those(PieceKind::carries_screen).filter(|piece| self.brief.is_watched(piece.piece))
     }
 
     /// Pieces that are in the way, other than these.

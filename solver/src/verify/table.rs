@@ -148,9 +148,10 @@ fn media(scene: &CheckedLayout<'_>) -> Vec<Breach> {
     let needs = scene.rule(Clearance::Passage);
     let mut found = Vec::new();
     let no_table = scene.those(PieceKind::stands_before_seat).next().is_none();
-    for media in scene.screens() {
+    for media in scene.those(PieceKind::carries_screen) {
+        let is_watched = scene.brief.is_watched(media.piece);
         let tables = scene.those(PieceKind::stands_before_seat).map(|table| (table.thing(), table.apart(media)));
-        let seats = scene.seats().filter(|seat| no_table && super::group::face(seat, media));
+        let seats = scene.seats().filter(|seat| is_watched && no_table && super::group::face(seat, media));
         let from_front = |seat: &InPlace<'_>| {
             media.parts.iter().map(|part| apart(part, &seat.front())).fold(f64::INFINITY, f64::min)
         };

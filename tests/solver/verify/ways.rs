@@ -143,7 +143,7 @@ fn to_counter(gap: f64) -> Vec<Wrong> {
     let (from, to) = (End::Item(ItemId(0)), End::Fixed(FixedId(0)));
     let rule = Clearance::Passage;
     let route = Route { from, to, rule, needs: 600.0, width: gap, pinch: None, chain: Vec::new(), length: None };
-    let second = second_check(&brief, &placed, &[route.clone()], Part::Routes);
+    let second = second_check(&brief, &placed, std::slice::from_ref(&route), Part::Routes);
     let layout = Layout { placed, ..Layout::default() };
     let found = verify(&CheckedRoom::of(&brief), &layout, &arrangement(), &[route]);
     assert_eq!(second.len(), found.len(), "checked again: {second:?}");

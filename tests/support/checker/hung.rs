@@ -9,7 +9,9 @@ use super::stand::Stand;
 
 /// The screens that seats turn to: those that hang, where the brief has any.
 pub(crate) fn screens<'s, 'a>(brief: &Brief, stands: &'s [Stand<'a>]) -> impl Iterator<Item = &'s Stand<'a>> {
-    let hung = brief.pieces.iter().any(|piece| piece.kind == PieceKind::WallScreen);
+    // One that hangs only if it fits takes nothing from a unit with a screen of its own.
+    let own = brief.pieces.iter().any(|piece| piece.kind == PieceKind::MediaUnit && piece.screen.is_some());
+    let hung = brief.pieces.iter().any(|piece| piece.kind == PieceKind::WallScreen && (piece.needed || !own));
     let kind = if hung { PieceKind::WallScreen } else { PieceKind::MediaUnit };
     stands.iter().filter(move |stand| stand.piece.kind == kind)
 }

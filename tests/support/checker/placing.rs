@@ -165,8 +165,11 @@ fn media(brief: &Brief, stands: &[Stand<'_>]) -> Vec<String> {
     let needs = brief.rules.get(Clearance::Passage);
     let tables: Vec<&Stand<'_>> = of_kind(stands, PieceKind::CoffeeTable).collect();
     let mut all = Vec::new();
-    for media in hung::screens(brief, stands) {
-        let seats = stands.iter().filter(|seat| seat.piece.kind.is_seat() && tables.is_empty() && face(seat, media));
+    let watched: Vec<&str> = hung::screens(brief, stands).map(Stand::name).collect();
+    let kinds = [PieceKind::MediaUnit, PieceKind::WallScreen];
+    for media in stands.iter().filter(|stand| kinds.contains(&stand.piece.kind)) {
+        let faced = watched.contains(&media.name()) && tables.is_empty();
+        let seats = stands.iter().filter(|seat| seat.piece.kind.is_seat() && faced && face(seat, media));
         let fronts = seats.map(|seat| (seat.name(), seat.front().to_vec()));
         let shapes = tables.iter().map(|table| (table.name(), table.main())).chain(fronts);
         for (name, shape) in shapes {

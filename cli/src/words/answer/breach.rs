@@ -37,6 +37,7 @@ pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
 fn of_three(of: Wrong, [first, second, third]: [&String; 3], what: &str) -> String {
     match of {
         Wrong::BeforeTable => format!("{first} stands between {second} and {third}, which lies before it"),
+        Wrong::BeforeScreen if third.contains("screen") => format!("{first} stands between {second} and {third}"),
         Wrong::BeforeScreen => format!("{first} stands between {second} and the screen on {third}"),
         Wrong::NoWallBehind => format!("{first} {what} {second}, where {third} is"),
         _ => format!("{first} {what} {second} and {third}"),
@@ -64,6 +65,9 @@ fn missing(brief: &Brief, breach: &Breach) -> String {
     let asked = breach.rule.clearance().map(|clearance| brief.rules.get(clearance));
     match (asked, breach.short_by) {
         (_, none) if none < LEAST_TOLD => format!(" ({key})"),
+        (_, by) if breach.wrong == Wrong::ScreenTurned => {
+            format!(": it lies {} further aside than a head turns with ease ({key})", tape(by))
+        }
         (Some(asked), missing) if is_short_of_it(breach.wrong) => {
             format!(": {key} asks for {}, and {} are missing", tape(asked), tape(missing))
         }

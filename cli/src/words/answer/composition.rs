@@ -42,11 +42,13 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::FireFar
         | Term::PairAside => named.on_axis(),
         Term::SideAlong | Term::ToTable | Term::FrontsApart | Term::TurnedAway | Term::TableWide => named.in_group(),
-        Term::Beam | Term::ScreenBeside | Term::ScreenFar => named.of_screen(),
+        Term::Beam | Term::ScreenBeside | Term::ScreenFar | Term::UnderScreen => named.of_screen(),
         Term::OffWall | Term::OffMiddle | Term::FloorBehind | Term::BesideStorage | Term::DiningBySeat => {
             named.at_wall()
         }
-        Term::RugUnderMain | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => named.of_rug(),
+        Term::RugUnderMain | Term::RugPastTable | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => {
+            named.of_rug()
+        }
         Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd => named.at_end(),
         Term::WayAcross | Term::SmallByWay | Term::CutOff => named.of_walkers(),
     };
@@ -104,6 +106,8 @@ impl Named<'_> {
         let off = self.length(told.off);
         match told.term {
             Term::Beam => format!("{one} stands {off} too near to the view from {other} to the screen"),
+            Term::UnderScreen if told.off > 0.0 => format!("{one} stands {off} off the middle of {other}"),
+            Term::UnderScreen => format!("{one} stands at another wall than {other}"),
             Term::ScreenBeside => format!("{one} lies {off} further to one side of {other} than ahead of it"),
             _ => format!("{one} stands {off} further from {other} than its screen is easily seen from"),
         }
@@ -135,6 +139,8 @@ impl Named<'_> {
         match told.term {
             Term::RugUnderMain if left >= 0.0 => format!("{one} reaches {has} under {other}; {wanted} holds it better"),
             Term::RugUnderMain => format!("{one} ends {short} before {other}; {wanted} under it holds it better"),
+            Term::RugPastTable if left >= 0.0 => format!("{one} ends {has} past {other}; {wanted} holds it better"),
+            Term::RugPastTable => format!("{one} ends {short} before the far side of {other}"),
             Term::RugUnderSecond if left >= 0.0 => {
                 format!("{other} reaches {has} under {one}; {wanted} holds it better")
             }

@@ -146,6 +146,13 @@ fn opening_of_fire(row: &FireplaceRow, read: &mut Read<'_, '_>) -> Option<Option
     if row.opening.is_none() && row.opening_at.is_none() {
         return Some(None);
     }
+    if row.opening.is_none() {
+        let name = read.name;
+        let message = format!("{name} has an `opening_at` and no `opening`.");
+        let remedy = "Give `opening`: how wide the fire's mouth is; or leave `opening_at` out.".to_owned();
+        read.report.add(read.at, "missing_key", name, message, remedy);
+        return None;
+    }
     // A breast without a width is told already.
     let breast = read.width(&row.width)?;
     let width = read.or(&row.opening, "opening", Taken::AboveZero, breast)?;

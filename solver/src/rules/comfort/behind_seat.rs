@@ -4,6 +4,7 @@ use elbowroom_model::{Clearance, ItemId, ItemKind, Point, Rule, WallItem};
 
 use super::figure::figure;
 use crate::arrangement::{Role, face};
+use crate::rules::held_off::{Holder, held_off};
 use crate::rules::{
     Alternative, Cause, LayoutRule, Linear, LinearOutline, Pose, Requirement, RuleContext, With, separation,
 };
@@ -20,9 +21,6 @@ const BACKING: f64 = 150.0;
 
 /// What holds a seat off its wall may hold it off by so much more, mm: rounding.
 const DRAWN_UP: f64 = 0.5;
-
-/// What holds a seat off its wall lies behind so much of it at least, mm: what merely touches its line is beside it.
-const BEHIND: f64 = 5.0;
 
 /// A wall runs across behind a seat where the cosine between its inward normal and the seat's facing is more than this.
 const SLANT: f64 = 0.01;
@@ -102,41 +100,12 @@ fn held_off_by(
     place: [&Linear; 3],
 ) -> Vec<Alternative> {
     let [off, low, high] = place;
-    let items = context.brief.room.items().filter(|(_, item)| item.wall == wall.id);
-    let holders = items.flat_map(|(id, item)| held_off(context, pose, id, &item.kind));
-    let way = |(needs, place): (f64, WallPlace)| {
-        if needs <= gap {
-            return None;
-        }
-        let (left, right) = stretch_along(wall, place);
-        let rows = vec![off.at_most(needs + DRAWN_UP), low.at_most(right - BEHIND), high.at_least(left + BEHIND)];
-        Some(Alternative::of_rows(rows))
+    let holders = held_off(context, pose, wall).into_iter().filter(|holder| holder.needs > gap);
+    let way = |holder: Holder| {
+        let behind = holder.is_behind(low, high);
+        Alternative::of_rows(std::iter::once(off.at_most(holder.needs + DRAWN_UP)).chain(behind).collect())
     };
-    holders.filter_map(way).collect()
-}
-
-/// How far off the wall something on it holds a seat, and where along it: a breast by its depth beside its fire.
-fn held_off(context: &RuleContext<'_>, pose: &Pose, id: ItemId, kind: &ItemKind) -> Vec<(f64, WallPlace)> {
-    let clear = match kind {
-        ItemKind::Window(window) if pose.piece.height > window.sill => {
-            Some(context.brief.rules.get(Clearance::WindowFront))
-        }
-        ItemKind::Radiator(radiator) => Some(radiator.depth + radiator.keep_clear),
-        ItemKind::Fireplace(fire) => Some(fire.depth + fire.keep_clear),
-        _ => None,
-    };
-    let breast = match kind {
-        ItemKind::Fireplace(fire) => fire.opening.map(|_| fire.depth),
-        _ => None,
-    };
-    let clear = clear.zip(context.site.mouth_of(context.brief, id));
-    clear.into_iter().chain(breast.zip(context.site.place_of(context.brief, id))).collect()
-}
-
-/// Both ends of something on a wall, along it.
-fn stretch_along(wall: &SiteWall, WallPlace { left, right, .. }: WallPlace) -> (f64, f64) {
-    let at = |place: Point| (place - wall.start).dot(wall.along);
-    (at(left).min(at(right)), at(left).max(at(right)))
+    holders.map(way).collect()
 }
 
 /// Free in the room: clear of the walls behind it.

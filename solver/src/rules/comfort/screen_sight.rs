@@ -103,7 +103,7 @@ fn past_piece(context: &RuleContext<'_>, seat: &Pose, piece: &Pose, half: f64) -
 }
 
 /// Whether one who sits sees a screen over a piece.
-pub(crate) fn hides_nothing(context: &RuleContext<'_>, piece: &Pose) -> bool {
+fn hides_nothing(context: &RuleContext<'_>, piece: &Pose) -> bool {
     piece.is_flat() || piece.piece.height_with_screen() <= low(context)
 }
 

@@ -32,7 +32,7 @@ pub(super) fn measures(scene: &CheckedLayout<'_>) -> Vec<Measure> {
 fn of_screen(scene: &CheckedLayout<'_>, watched: &Watched<'_>, wanted: f64) -> Vec<Measure> {
     // A screen that hangs is seen over whatever is no higher than its lower edge, as far as that is under the eyes.
     let hangs = watched.media.piece.kind.hangs();
-    let low = if hangs { watched.media.piece.height.min(EYES).max(LOW) } else { LOW };
+    let low = if hangs { watched.media.piece.height.clamp(LOW, EYES) } else { LOW };
     let room = standing(scene).into_iter().filter(|(of, _)| height(scene.brief, *of) > low);
     let own = [watched.seat.placed.piece, watched.media.placed.piece];
     let tall = |piece: &&InPlace<'_>| piece.piece.height_with_screen() > low;

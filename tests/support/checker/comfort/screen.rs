@@ -18,7 +18,10 @@ const EYES: f64 = 1100.0;
 
 pub(super) fn found(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<Found> {
     let is_hung = |piece: &elbowroom_model::Piece| piece.kind == PieceKind::WallScreen;
-    let watched = if brief.pieces.iter().any(is_hung) { PieceKind::WallScreen } else { PieceKind::MediaUnit };
+    // One that hangs only if it fits takes nothing from a unit with a screen of its own.
+    let own = brief.pieces.iter().any(|piece| piece.kind == PieceKind::MediaUnit && piece.screen.is_some());
+    let hangs_instead = brief.pieces.iter().any(|piece| is_hung(piece) && (piece.needed || !own));
+    let watched = if hangs_instead { PieceKind::WallScreen } else { PieceKind::MediaUnit };
     let units = brief.pieces.iter().filter(|piece| piece.kind == watched);
     let foremost = units.min_by(|a, b| {
         let screen = |piece: &elbowroom_model::Piece| piece.screen.unwrap_or(0.0);
@@ -49,7 +52,7 @@ pub(super) fn found(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec
     all.push(Found { rule: "screen_turn", between: between(), given: None, short });
     if let Some(wanted) = figure(brief, Clearance::ScreenSight) {
         // One sees what hangs over whatever is no higher than its lower edge, up to the eyes.
-        let low = media.hung_at().map_or(LOW, |edge| edge.min(EYES).max(LOW));
+        let low = media.hung_at().map_or(LOW, |edge| edge.clamp(LOW, EYES));
         let tall = tall(brief, ground, stands, (&[seat.name(), media.name()], low));
         let in_way = |(name, shape): &(String, Polygon)| {
             let (given, short) =

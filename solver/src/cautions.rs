@@ -78,5 +78,5 @@ fn has_what_tips(brief: &Brief) -> bool {
 
 fn has_rug_and_swing(brief: &Brief) -> bool {
     let swings_in = |kind: &ItemKind| matches!(kind, ItemKind::Door(door) if door.swings == Swings::In);
-    brief.pieces.iter().any(|piece| piece.kind.is_flat()) && has(brief, swings_in)
+    brief.pieces.iter().any(|piece| piece.kind.lies_under()) && has(brief, swings_in)
 }

@@ -212,3 +212,12 @@ fn options_side_by_side_make_a_sheet_with_each_plan() {
     assert!(named >= 2, "{named}");
     refused(&run(&["compare", &file, "1", "2", "-o", &path]), "already there");
 }
+
+#[test]
+fn floor_that_stays_open_is_taped_and_drawn_and_not_shopped_for() {
+    let file = scenario("family.yaml");
+    let tape = run(&["tape", &file]).stdout;
+    assert!(tape.contains("It is floor that stays open: tape its outline and put nothing in it."), "{tape}");
+    let card = run(&["card", &file]).stdout;
+    assert!(card.contains("\nsofa\n") && !card.contains("play mat"), "{card}");
+}

@@ -1,7 +1,9 @@
 //! What the kinds of piece beside the group do.
 
-use elbowroom_model::{ItemKind, PieceKind};
+use elbowroom_model::{Clearance, ItemKind, PieceKind};
 use elbowroom_solver::answer::{Answer, RankedOption};
+use elbowroom_solver::geometry::{gap, overlap_depth};
+use elbowroom_solver::routes::End;
 
 use crate::scenarios::room;
 use crate::support::ranked::ranked;
@@ -46,4 +48,47 @@ fn a_console_stands_at_a_wall_or_close_behind_a_sofa_that_stands_free() {
         behind += 1;
     }
     assert!(behind > 0, "{:#?}", answer.options.iter().map(|option| &option.key).collect::<Vec<_>>());
+}
+
+const LOUNGE: &str = "
+units: cm
+measured_within: 0
+walls:
+  - { name: north wall, length: 520 }
+  - { name: east wall, length: 460 }
+  - { name: south wall, length: 520, holds: [{ kind: door, at: 20, width: 83, hinge: left, swings: in, leads_to: entrance }] }
+  - { name: west wall, length: 460 }
+pieces:
+  - kind: sofa
+  - kind: armchair
+";
+
+/// Common practice: what one puts the feet on belongs to a seat, within reach of it.
+#[test]
+fn a_pouf_and_a_floor_cushion_stand_within_reach_of_a_seat() {
+    let answer = ranked(&format!("{LOUNGE}  - {{ kind: pouf, at: armchair }}\n  - {{ kind: floor-cushion }}\n"));
+    assert!(!answer.options.is_empty(), "{:#?}", answer.refused);
+    for option in answer.options.iter().filter(|option| option.layout.left_out.is_empty()) {
+        let [chair, pouf, cushion] = [PieceKind::Armchair, PieceKind::Pouf, PieceKind::FloorCushion]
+            .map(|kind| of_kind(&answer, option, kind).expect("nothing is left out").main());
+        let sofa = of_kind(&answer, option, PieceKind::Sofa).expect("it is needed").main();
+        assert!(gap(&pouf, &chair).clear <= 300.01, "{}: at the armchair that it is named for", option.key);
+        assert!(gap(&cushion, &chair).clear.min(gap(&cushion, &sofa).clear) <= 300.01, "{}", option.key);
+    }
+}
+
+#[test]
+fn floor_that_stays_open_is_reached_and_no_piece_stands_on_it() {
+    let answer = ranked(&room("family"));
+    assert!(answer.options.len() >= 2, "{:#?}", answer.refused);
+    let passage = answer.brief.rules.get(Clearance::Passage);
+    for option in &answer.options {
+        let mat = of_kind(&answer, option, PieceKind::OpenFloor).expect("it is needed");
+        let way = option.routes.iter().find(|route| route.to == End::Piece(mat.piece)).expect("one walks to it");
+        assert!(way.width >= passage - 0.05 && way.length.is_some(), "{}: {way:?}", option.key);
+        for other in option.layout.placed.iter().filter(|other| other.piece != mat.piece) {
+            let deep = other.parts().iter().map(|part| overlap_depth(part, &mat.main())).fold(0.0, f64::max);
+            assert!(deep < 0.5, "{}: {deep} on it", option.key);
+        }
+    }
 }

@@ -118,6 +118,33 @@ fn pieces_do_not_overlap_and_a_rug_may_lie_under_anything() {
 }
 
 #[test]
+fn nothing_but_a_rug_lies_on_floor_that_stays_open() {
+    let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::OpenFloor)).piece(piece(PieceKind::SideTable));
+    let mat = || placed(0, (1000.0, -1000.0), SOUTH, (2000.0, 1500.0));
+    edge("overlap", &brief, 2250.0, 2250.0 - HAIR, |x| vec![mat(), placed(1, (x, -1200.0), SOUTH, (500.0, 500.0))]);
+    let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::OpenFloor)).piece(piece(PieceKind::Rug));
+    let with_rug = vec![mat(), placed(1, (1500.0, -1200.0), SOUTH, (2400.0, 1700.0))];
+    assert_eq!(broken(&brief, with_rug.clone()), [""; 0]);
+    assert_eq!(second_check(&brief, &with_rug, &[], Part::Places), [""; 0]);
+}
+
+/// A drawer opens over it; a chair would stand on it.
+#[test]
+fn floor_that_stays_open_may_lie_before_storage_but_not_where_chairs_stand() {
+    let before = |kind: PieceKind, rule: Clearance, y: f64| {
+        let brief = rectangle(5000.0, 4000.0).rule(rule, 800.0).piece(piece(kind)).piece(piece(PieceKind::OpenFloor));
+        let keeper = at_wall(placed(0, (2500.0, 0.0), SOUTH, (1000.0, 400.0)), 0);
+        let both = vec![keeper, placed(1, (2500.0, y), SOUTH, (2000.0, 1500.0))];
+        (broken(&brief, both.clone()), second_check(&brief, &both, &[], Part::Places))
+    };
+    assert_eq!(before(PieceKind::Sideboard, Clearance::StorageFront, -500.0), (vec![], vec![]));
+    assert_eq!(before(PieceKind::Desk, Clearance::DeskFront, -1200.0), (vec![], vec![]));
+    let (first, second) = before(PieceKind::Desk, Clearance::DeskFront, -1200.0 + HAIR);
+    assert_eq!(first, ["desk_front"]);
+    assert!(second.len() == 1 && second[0].contains("desk_front"), "{second:?}");
+}
+
+#[test]
 fn the_corner_that_two_runs_leave_free_is_free() {
     let brief = rectangle(5000.0, 4000.0).piece(piece(PieceKind::CornerSofa)).piece(piece(PieceKind::SideTable));
     edge("overlap", &brief, 900.0, 900.0 - HAIR, |x| {

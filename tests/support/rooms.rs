@@ -105,7 +105,7 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         return_length: (kind == PieceKind::CornerSofa).then_some(range),
         steps: Vec::new(),
         square: false,
-        height: if kind == PieceKind::Rug { 0.0 } else { 850.0 },
+        height: if kind.is_flat() { 0.0 } else { 850.0 },
         screen: None,
         hands: Vec::new(),
         chaise: false,

@@ -18,7 +18,7 @@ const ROW: f64 = 2.0;
 pub(crate) fn lines(brief: &Brief, option: &RankedOption, width: usize) -> Vec<String> {
     let grid = Grid::of(brief, width.min(WIDEST));
     let standing: Vec<OptionPiece<'_>> = option.pieces(brief).collect();
-    let parts: Vec<Parts> = standing.iter().map(|one| (one.parts(), one.piece.kind.is_flat())).collect();
+    let parts: Vec<Parts> = standing.iter().map(|one| (one.parts(), one.piece.kind.lies_under())).collect();
     let outline = brief.room.outline();
     let cells =
         Cells { inside: grid.rows(|at| ring::holds(&outline, at)), pieces: grid.rows(|at| piece_at(&parts, at)) };

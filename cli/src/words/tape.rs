@@ -214,6 +214,9 @@ pub(crate) fn flat() -> String {
     "It lies flat: spread a sheet.".to_owned()
 }
 
+/// What stands in for floor that stays open.
+pub(crate) const OPEN_FLOOR: &str = "It is floor that stays open: tape its outline and put nothing in it.";
+
 /// What stands in for a back.
 pub(crate) fn back(height: &str, both: bool, corner: bool) -> String {
     let along = match (corner, both) {

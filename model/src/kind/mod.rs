@@ -66,6 +66,12 @@ pub enum PieceKind {
     Console,
     /// An upright piano.
     Piano,
+    /// A low padded seat or footrest that one pushes about: nobody is counted on it.
+    Pouf,
+    /// A cushion on the floor to sit on: nobody is counted on it.
+    FloorCushion,
+    /// Floor that stays open and can be reached: a play mat, a place for a cot or for exercise.
+    OpenFloor,
 }
 
 impl PieceKind {
@@ -145,16 +151,34 @@ impl PieceKind {
         matches!(self.traits().stands, Stands::BeforeSeat)
     }
 
-    /// It lies flat: one walks over it, and other pieces stand on it.
+    /// It lies flat: one walks over it and sees over it.
     #[must_use]
     pub const fn is_flat(self) -> bool {
+        matches!(self.traits().body, Body::Flat | Body::Open)
+    }
+
+    /// It lies flat and other pieces stand on it: a rug.
+    #[must_use]
+    pub const fn lies_under(self) -> bool {
         matches!(self.traits().body, Body::Flat)
+    }
+
+    /// It is floor that stays open: nothing but rugs lies on it, no door swings over it, and nobody buys it.
+    #[must_use]
+    pub const fn stays_open(self) -> bool {
+        matches!(self.traits().body, Body::Open)
     }
 
     /// It stands in the way of eye and arm: neither flat nor slender.
     #[must_use]
     pub const fn is_solid(self) -> bool {
         matches!(self.traits().body, Body::Solid)
+    }
+
+    /// It may stand where legs have room: one puts them up on it, or pushes it aside.
+    #[must_use]
+    pub const fn stands_in_leg_room(self) -> bool {
+        matches!(self.traits().stands, Stands::BesideSeats) && self.traits().moves_aside
     }
 
     /// A way must lead to its front.

@@ -88,6 +88,12 @@ impl PieceKind {
             }
             PieceKind::Bench => PLAIN,
             PieceKind::Plant => Traits { body: Body::Slender, is_square: true, ..PLAIN },
+            PieceKind::Pouf | PieceKind::FloorCushion => {
+                Traits { stands: Stands::BesideSeats, moves_aside: true, is_square: true, ..PLAIN }
+            }
+            PieceKind::OpenFloor => {
+                Traits { stands: Stands::AtWallOrFree, body: Body::Open, is_led_to: true, drawn: Drawn::Under, ..PLAIN }
+            }
             PieceKind::Console => Traits { stands: Stands::AtWallOrBehindSeat, ..PLAIN },
             PieceKind::Piano => Traits {
                 front: Front::SatAt,

@@ -87,6 +87,8 @@ pub enum Stands {
 pub enum Body {
     /// Flat on the floor: one walks over it, it hides nothing, it comes rolled.
     Flat,
+    /// Floor that stays open: one walks over it, and nothing but rugs lies on it.
+    Open,
     /// So slender that one sees and reaches past it.
     Slender,
     /// It stands in the way.

@@ -92,14 +92,16 @@ impl Group<'_> {
         }
     }
 
-    /// Free, its long sides along each way that walls run; or with a long side at a wall.
+    /// Free, its long sides along each way that walls run; or with a long side at a wall. What is led to is reached over its
+    /// front, which may be any of its sides.
     fn at_wall_or_free(&self, table: &Piece) -> Vec<Stand> {
         let square = !table.steps.is_empty() && table.steps.iter().all(|step| step.width == step.depth);
         let mut ways: Vec<Point> = Vec::new();
         for wall in self.walls() {
             let known = |way: &Point| {
                 let across = square && (alike(way.left(), wall.inward) || alike(way.right(), wall.inward));
-                across || alike(*way, wall.inward) || alike(-*way, wall.inward)
+                let turned = alike(-*way, wall.inward) && !table.kind.is_led_to();
+                across || alike(*way, wall.inward) || turned
             };
             if !ways.iter().any(known) {
                 ways.push(wall.inward);

@@ -49,7 +49,7 @@ struct Place {
 
 impl Place {
     fn of(pose: &Pose, seat: &Pose, left: bool) -> Self {
-        let share = if pose.piece.kind.traits().gives_light { LAMP } else { TABLE };
+        let share = if pose.piece.kind.traits().is_surface { TABLE } else { LAMP };
         let side = if left { seat.left() } else { -seat.left() };
         let facing = seat.stand.facing;
         let offset = middle(pose).from(&seat.anchor);

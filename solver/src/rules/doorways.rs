@@ -14,7 +14,7 @@ pub(super) struct DoorLanding;
 
 impl LayoutRule for DoorSwing {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        if pose.is_flat() {
+        if pose.lies_under() {
             return Vec::new();
         }
         let swings = context.site.swings.iter();
@@ -32,7 +32,7 @@ impl LayoutRule for DoorSwing {
 
 impl LayoutRule for DoorLanding {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        if pose.is_flat() {
+        if pose.lies_under() {
             return Vec::new();
         }
         let landings = context.site.landings.iter().filter(|landing| landing.zone.area() > 0.0);

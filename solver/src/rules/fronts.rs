@@ -1,6 +1,6 @@
 //! What is kept free before storage and desks, and along the long sides of a dining table, whichever those are.
 
-use elbowroom_model::Rule;
+use elbowroom_model::{Front, Rule};
 
 use super::linear_outline::LinearOutline;
 use super::tolerance::NARROWER;
@@ -47,9 +47,11 @@ pub(super) fn clear_of_room(context: &RuleContext<'_>, pose: &Pose, rule: Rule, 
     asked.into_iter().map(|requirement| spared(requirement, unless)).collect()
 }
 
-/// The zone of a piece is free of another, which may be a rug.
+/// The zone of a piece is free of another, which may be a rug. What one opens may open over floor that is kept open; chairs
+/// stand on none.
 pub(super) fn clear_of_piece(keeper: &Pose, rule: Rule, zone: &Zone, other: &Pose) -> Vec<Requirement> {
-    if other.is_flat() {
+    let is_opened = matches!(keeper.piece.kind.traits().front, Front::Opened);
+    if other.lies_under() || (other.piece.kind.stays_open() && is_opened) {
         return Vec::new();
     }
     let cause = Cause { rule, piece: keeper.id, with: With::Piece(other.id) };

@@ -21,7 +21,7 @@ pub(super) struct WindowFront;
 
 impl LayoutRule for KeepClear {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !pose.is_flat());
+        let counts = |zone: &&ClearZone| zone.reach > 0.0 && (zone.fire || !pose.lies_under());
         let each = context.site.clear_zones.iter().filter(counts).flat_map(|zone| {
             let cause = Cause { rule: Rule::KeepClear, piece: pose.id, with: With::Item(zone.item) };
             let over = hung::over_fire(context, pose, zone);
@@ -36,7 +36,7 @@ impl LayoutRule for KeepClear {
 impl LayoutRule for OutOfFixed {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
         let spares =
-            |body: &Body| (pose.is_flat() && is_radiator(context, body.id)) || hung::is_over(context, pose, body);
+            |body: &Body| (pose.lies_under() && is_radiator(context, body.id)) || hung::is_over(context, pose, body);
         let counts = |body: &Body| !spares(body) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
         parts.flat_map(|part| context.off_bodies(part, pose.id, Rule::Fixed, 0.0, counts)).collect()

@@ -10,7 +10,7 @@ pub(super) struct NoOverlap;
 
 impl LayoutRule for NoOverlap {
     fn between(&self, _ground: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
-        if first.is_flat() || second.is_flat() || first.piece.hangs_over_or_under(&second.piece) {
+        if first.lies_under() || second.lies_under() || first.piece.hangs_over_or_under(&second.piece) {
             return Vec::new();
         }
         let cause = Cause { rule: Rule::Overlap, piece: first.id, with: With::Piece(second.id) };

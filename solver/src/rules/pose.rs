@@ -43,10 +43,16 @@ impl Pose {
         pose
     }
 
-    /// Rugs lie flat: they may lie under anything and stop nothing.
+    /// It lies flat and stops nothing.
     #[must_use]
     pub fn is_flat(&self) -> bool {
         self.piece.kind.is_flat()
+    }
+
+    /// Rugs lie under anything.
+    #[must_use]
+    pub fn lies_under(&self) -> bool {
+        self.piece.kind.lies_under()
     }
 
     /// Unit vector to the left of one who sits on it.

@@ -17,7 +17,7 @@ pub struct Row {
 /// The rows of `brief`, in its order.
 pub(super) fn rows(brief: &Brief) -> Vec<Row> {
     let mut rows: Vec<Row> = Vec::new();
-    for (id, piece) in brief.pieces() {
+    for (id, piece) in brief.pieces().filter(|(_, piece)| !piece.kind.stays_open()) {
         match piece.alike.filter(|first| *first != id) {
             Some(first) => {
                 if let Some(row) = rows.iter_mut().find(|row| row.pieces.first() == Some(&first)) {

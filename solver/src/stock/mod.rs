@@ -99,7 +99,7 @@ impl Asking {
     #[must_use]
     pub fn asked(&self) -> Vec<Asked> {
         let mut asked: Vec<Asked> = Vec::new();
-        for (id, piece) in self.answer.asked.pieces() {
+        for (id, piece) in self.answer.asked.pieces().filter(|(_, piece)| !piece.kind.stays_open()) {
             let head = piece.alike.unwrap_or(id);
             let must = self.must.contains(&id);
             match asked.iter_mut().find(|one| one.pieces.first() == Some(&head)) {

@@ -54,6 +54,11 @@ impl<'a> CheckedLayout<'a> {
         self.those(PieceKind::carries_screen).filter(|piece| self.brief.is_watched(piece.piece))
     }
 
+    /// Pieces that no chair stands on, other than these: floor that stays open is one.
+    pub(super) fn off_chairs<'s>(&'s self, but: &'s [PieceId]) -> impl Iterator<Item = &'s InPlace<'a>> {
+        self.pieces.iter().filter(move |piece| !piece.is_rug() && !but.contains(&piece.placed.piece))
+    }
+
     /// Pieces that are in the way, other than these.
     pub(super) fn standing_but<'s>(&'s self, but: &'s [PieceId]) -> impl Iterator<Item = &'s InPlace<'a>> {
         self.pieces.iter().filter(move |piece| !piece.is_flat() && !but.contains(&piece.placed.piece))
@@ -74,6 +79,10 @@ impl<'a> InPlace<'a> {
 
     pub(super) fn is_flat(&self) -> bool {
         self.piece.kind.is_flat()
+    }
+
+    pub(super) fn is_rug(&self) -> bool {
+        self.is_flat() && !self.piece.kind.stays_open()
     }
 
     /// Its front edge.

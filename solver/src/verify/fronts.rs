@@ -1,8 +1,8 @@
 //! What is kept clear before storage and desks, and along a dining table's long sides. That a wall or a fixed thing keeps
 //! no front of storage clear goes without saying in the result format; a search holds to it, and so does this.
 
-use elbowroom_model::KeepsClear;
 use elbowroom_model::{Clearance, Rule};
+use elbowroom_model::{Front, KeepsClear};
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace};
@@ -30,7 +30,9 @@ fn entered(scene: &CheckedLayout<'_>, piece: &InPlace<'_>, rule: Clearance, zone
         let parts = other.tight.iter().filter(|part| meets(part, zone));
         parts.map(|part| overlap_depth(part, zone) + SLACK).fold(0.0, f64::max)
     };
-    let others = scene.standing_but(&but).map(|other| (other.thing(), depth(other)));
+    let is_opened = piece.piece.kind.traits().front == Front::Opened;
+    let counts = |other: &&InPlace<'_>| !(is_opened && other.is_flat());
+    let others = scene.off_chairs(&but).filter(counts).map(|other| (other.thing(), depth(other)));
     let breach = |(other, depth): (Thing, f64)| Breach::new(rule, Wrong::BeforeFront, &[other, piece.thing()], depth);
     others.filter(|(_, depth)| *depth > 0.0).map(breach).collect()
 }

@@ -16,7 +16,7 @@ pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
                 continue;
             }
             let depth = depth(first, second);
-            if depth > 0.0 && !first.is_flat() && !second.is_flat() {
+            if depth > 0.0 && !first.is_rug() && !second.is_rug() {
                 found.push(Breach::new(Rule::Overlap, Wrong::Overlap, &[first.thing(), second.thing()], depth));
             }
         }

@@ -20,7 +20,7 @@ pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {
 }
 
 fn stops(zone: &Zone, piece: &InPlace<'_>) -> bool {
-    if piece.is_flat() {
+    if piece.is_rug() {
         return zone.stops_rugs;
     }
     piece.piece.height_with_screen() > zone.above

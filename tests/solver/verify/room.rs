@@ -68,6 +68,25 @@ fn a_landing_is_as_wide_as_its_doorway() {
     edge("door_landing", &brief, -910.0, -910.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
 }
 
+/// Common practice: a play mat lies out of a door's swing, and off a heater.
+#[test]
+fn floor_that_stays_open_keeps_out_of_swings_landings_and_heat() {
+    let to = || LeadsTo::Space("den".to_owned());
+    let mat = || rectangle(5000.0, 4000.0).within(10.0).piece(piece(PieceKind::OpenFloor));
+    let swings = Door { hinge: Some(Hinge::Right), swings: Swings::In, leads_to: to() };
+    let brief = mat().item("den door", 0, 1200.0, 800.0, ItemKind::Door(swings));
+    let reach = 800.0 / 2_f64.sqrt();
+    edge("door_swing", &brief, reach, reach - HAIR, |out| {
+        vec![placed(0, (2000.0 - out - 250.0, -10.0 - out), SOUTH, (500.0, 500.0))]
+    });
+    let slides = Door { hinge: None, swings: Swings::Slides, leads_to: to() };
+    let brief = mat().rule(Clearance::DoorLanding, 900.0).item("den door", 0, 200.0, 800.0, ItemKind::Door(slides));
+    edge("door_landing", &brief, -910.0, -910.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
+    let radiator = ItemKind::Radiator(Radiator { depth: 110.0, height: 600.0, keep_clear: 100.0 });
+    let brief = mat().item("radiator", 0, 1000.0, 1200.0, radiator);
+    edge("keep_clear", &brief, -220.0, -220.0 + HAIR, |y| vec![placed(0, (1600.0, y), SOUTH, (2000.0, 900.0))]);
+}
+
 #[test]
 fn heat_keeps_its_front_clear() {
     let radiator = ItemKind::Radiator(Radiator { depth: 110.0, height: 600.0, keep_clear: 100.0 });

@@ -3,11 +3,11 @@
 use elbowroom_model::{
     Brief, Clearance, Door, FixedId, ItemId, ItemKind, LeadsTo, Opening, PieceKind, Point, Rule, Stance, Swings,
 };
-use elbowroom_solver::routes::{End, Route};
+use elbowroom_solver::routes::{self, End, Route};
 use elbowroom_solver::verify::{CheckedRoom, Wrong, verify};
-use elbowroom_solver::{Layout, Placed};
+use elbowroom_solver::{Layout, Placed, Site};
 
-use super::{SOUTH, arrangement, placed, second_check};
+use super::{NORTH, SOUTH, arrangement, placed, second_check};
 use crate::support::checker::Part;
 use crate::support::rooms::{Furnish, piece, rectangle};
 
@@ -85,6 +85,34 @@ fn what_the_empty_room_does_not_give_is_not_asked() {
     assert_eq!(wrongs(&room, aside(), &[route(820.0, 820.0)]), []);
     assert_eq!(wrongs(&room, aside(), &[route(820.0, 810.0)]), [Wrong::RouteNeedsOther]);
     assert_eq!(wrongs(&room, aside(), &[route(820.0, 900.0)]), [Wrong::RouteTooNarrow]);
+}
+
+/// One walks over it, and to its front: the ways are as wide as the search measures, by both checks.
+#[test]
+fn floor_that_stays_open_stops_nobody_and_is_led_to_by_a_passage() {
+    let door = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let room = rectangle(5000.0, 4000.0).rule(Clearance::Passage, 600.0).item("hall door", 0, 500.0, 900.0, door);
+    let room = room.piece(piece(PieceKind::OpenFloor)).piece(piece(PieceKind::SideTable)).piece(piece(PieceKind::Desk));
+    let around = |gap: f64| {
+        // A long table parts the room but for a gap; beyond it lie the mat and, across the mat, a desk.
+        let mat = placed(0, (3700.0, -3900.0), NORTH, (2000.0, 1000.0));
+        let across = placed(1, (2500.0 - gap / 2.0, -1600.0), SOUTH, (5000.0 - gap, 500.0));
+        vec![mat, across, placed(2, (300.0, -3400.0), Point::new(1.0, 0.0), (800.0, 500.0))]
+    };
+    let checked = |gap: f64| {
+        let layout = Layout { placed: around(gap), ..Layout::default() };
+        let mut room = room.clone();
+        room.pieces[1].width.most = 5000.0;
+        let routes = routes::all(&room, &Site::of(&room), &layout);
+        let told: Vec<f64> = routes.iter().map(|route| route.width.round()).collect();
+        let second = second_check(&room, &layout.placed, &routes, Part::Routes);
+        let breaches = verify(&CheckedRoom::of(&room), &layout, &arrangement(), &routes);
+        assert_eq!(second.len(), breaches.len(), "checked again: {second:?}, {breaches:?}");
+        (told, breaches.into_iter().map(|breach| breach.wrong).collect::<Vec<_>>())
+    };
+    // No wider than the mouths, which are widened to a passage.
+    assert_eq!(checked(700.0), (vec![600.0, 600.0], vec![]));
+    assert_eq!(checked(590.0), (vec![590.0, 590.0], vec![Wrong::RouteTooNarrow; 2]));
 }
 
 fn circle(pieces: Vec<Placed>, centre: Option<(f64, f64)>, kind: PieceKind) -> Vec<Wrong> {

@@ -102,7 +102,7 @@ fn ceilings(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String>
             let beside = along <= SLACK || along >= length - SLACK || out >= slope.over;
             if beside { f64::INFINITY } else { slope.to + (slope.from - slope.to) * out / slope.over }
         };
-        for stand in stands.iter().filter(|stand| !stand.is_rug()) {
+        for stand in stands.iter().filter(|stand| !stand.is_flat()) {
             let height = stand.piece.height_with_screen();
             let places = stand.parts().into_iter().flat_map(|part| along_edges(&part, 20.0));
             if places.map(height_at).fold(f64::INFINITY, f64::min) < height {
@@ -151,7 +151,7 @@ fn before_seat(
     let (near, far) = (extent(&seat.main(), seat.facing).1, extent(&table.main(), seat.facing).0);
     let at = |x: f64, y: f64| [across[0] * x + seat.facing[0] * y, across[1] * x + seat.facing[1] * y];
     let strip = super::plane::counter_clockwise(vec![at(from, near), at(to, near), at(to, far), at(from, far)]);
-    let others = stands.iter().filter(|other| !other.is_rug() && ![seat.name(), table.name()].contains(&other.name()));
+    let others = stands.iter().filter(|other| !other.is_flat() && ![seat.name(), table.name()].contains(&other.name()));
     let pieces = others.flat_map(Stand::parts);
     let between =
         pieces.chain(ground.bodies.iter().map(|(_, body)| body.clone())).any(|it| shared(&strip, &it) > SLACK);
@@ -274,7 +274,9 @@ fn fronts(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
         }
         for (across, out) in sides {
             let zone = stand.block(across, out);
-            let others = stands.iter().filter(|other| !other.is_rug() && other.name() != stand.name());
+            // One opens storage over floor that is kept open; chairs stand on none.
+            let stops_it = |other: &Stand<'_>| if kind.is_storage() { !other.is_flat() } else { !other.is_rug() };
+            let others = stands.iter().filter(|other| stops_it(other) && other.name() != stand.name());
             let mut stops: Vec<Polygon> = others.flat_map(Stand::parts).collect();
             stops.extend(ground.bodies.iter().map(|(_, body)| body.clone()));
             if kind == PieceKind::DiningTable {

@@ -63,7 +63,7 @@ fn share(set: u64, place: u64) -> f64 {
 
 fn shrink<'a>(stands: &[Stand<'a>], stand: &Stand<'a>, set: u64, place: u64) -> Stand<'a> {
     let mut smaller = stand.clone();
-    if stand.is_rug() {
+    if stand.is_flat() {
         return smaller;
     }
     // What comes in steps is one of them.
@@ -151,7 +151,8 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
 fn is_free(brief: &Brief, piece: &Piece) -> bool {
     let place = brief.pieces().find(|(_, other)| other.name == piece.name).map(|(id, _)| id);
     let tied = piece.alike.is_some() || brief.pieces.iter().any(|other| other.alike.is_some() && other.alike == place);
-    let exempt = matches!(piece.kind, PieceKind::Rug | PieceKind::DiningTable | PieceKind::FloorLamp);
+    let exempt =
+        matches!(piece.kind, PieceKind::Rug | PieceKind::OpenFloor | PieceKind::DiningTable | PieceKind::FloorLamp);
     !tied && piece.steps.is_empty() && !piece.square && !exempt
 }
 

@@ -92,6 +92,21 @@ impl<'a> Stand<'a> {
         self.piece.kind == PieceKind::Rug
     }
 
+    /// One walks and sees over it: a rug, or floor that stays open.
+    pub(crate) fn is_flat(&self) -> bool {
+        self.is_rug() || self.piece.kind == PieceKind::OpenFloor
+    }
+
+    /// Pushed aside by who walks up to a seat, or turns.
+    pub(crate) fn moves_aside(&self) -> bool {
+        self.piece.kind == PieceKind::CoffeeTable || self.is_footrest()
+    }
+
+    /// May stand where legs have room.
+    pub(crate) fn is_footrest(&self) -> bool {
+        matches!(self.piece.kind, PieceKind::Pouf | PieceKind::FloorCushion)
+    }
+
     /// Height of the lower edge of what hangs, mm.
     pub(crate) fn hung_at(&self) -> Option<f64> {
         (self.piece.kind == PieceKind::WallScreen).then_some(self.piece.height)
@@ -99,7 +114,7 @@ impl<'a> Stand<'a> {
 
     /// Whether nobody walks where it is: of what hangs, what juts out over 4 in under 80 in (2010 ADA Standards 307).
     pub(crate) fn is_in_the_way(&self) -> bool {
-        !self.is_rug() && self.hung_at().is_none_or(|edge| edge < 2032.0 && self.piece.depth.most > 101.6)
+        !self.is_flat() && self.hung_at().is_none_or(|edge| edge < 2032.0 && self.piece.depth.most > 101.6)
     }
 
     pub(crate) fn name(&self) -> &str {

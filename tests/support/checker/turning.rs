@@ -1,6 +1,6 @@
 //! The turning circle of rule 11: a free one that a disc reaches.
 
-use elbowroom_model::{Brief, Clearance, PieceKind};
+use elbowroom_model::{Brief, Clearance};
 use serde_json::Value;
 
 use super::disc::{Gate, Target, travels};
@@ -13,7 +13,7 @@ use super::walking::{bare, entrances, item_mouth};
 pub(crate) fn turning(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Option<String> {
     const GRID: f64 = 50.0;
     let diameter = brief.rules.turning_circle()?;
-    let stays = |stand: &&Stand<'_>| stand.is_in_the_way() && stand.piece.kind != PieceKind::CoffeeTable;
+    let stays = |stand: &&Stand<'_>| stand.is_in_the_way() && !stand.moves_aside();
     let mut shapes = bare(ground);
     shapes.extend(stands.iter().filter(stays).flat_map(Stand::parts));
     let (x, y) = ([1.0, 0.0], [0.0, 1.0]);
@@ -49,7 +49,7 @@ pub(crate) fn told_circle(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], 
     if ![1.0, -1.0].iter().all(|sign| sign * (figure(&told["diameter"]) - diameter) < ROUNDED) {
         return Some(format!("turning_circle is not told at {diameter}: {told}"));
     }
-    let stays = |stand: &&Stand<'_>| stand.is_in_the_way() && stand.piece.kind != PieceKind::CoffeeTable;
+    let stays = |stand: &&Stand<'_>| stand.is_in_the_way() && !stand.moves_aside();
     let mut shapes = bare(ground);
     shapes.extend(stands.iter().filter(stays).flat_map(Stand::parts));
     let free = shapes.iter().map(|shape| to_shape(centre, shape)).fold(f64::INFINITY, f64::min);

@@ -140,6 +140,7 @@ fn ways<'a>(brief: &'a Brief, ground: &'a Ground, stands: &'a [Stand<'a>]) -> Ve
                         | PieceKind::Cabinet
                         | PieceKind::Desk
                         | PieceKind::Piano
+                        | PieceKind::OpenFloor
                 )
         });
         all.extend(led_to.map(|stand| Way { from, to: End::Piece(stand), rule: passage }));
@@ -157,7 +158,7 @@ pub(super) fn bare(ground: &Ground) -> Vec<Polygon> {
 fn around(brief: &Brief, ground: &Ground, laid_out: &[Stand<'_>], way: &Way<'_>, stands: &[Stand<'_>]) -> Vec<Polygon> {
     let passage = brief.rules.get(Clearance::Passage);
     let own_table = |stand: &Stand<'_>| match way.to {
-        End::Piece(seat) if seat.piece.kind.is_seat() && stand.piece.kind == PieceKind::CoffeeTable => {
+        End::Piece(seat) if seat.piece.kind.is_seat() && stand.moves_aside() => {
             let table = laid_out.iter().find(|other| other.name() == stand.name());
             table.is_some_and(|table| apart(&table.main(), &seat.front()) <= passage + 0.05)
         }

@@ -68,7 +68,8 @@ fn piece_before(piece: &Standing, front: &Run, inset: f64, reach: f64) -> Option
 fn knees(scene: &Scene, seat: &Standing) -> Vec<Odd> {
     let mut all = Vec::new();
     for front in std::iter::once(seat.front()).chain(seat.returns()) {
-        let pieces = scene.pieces.iter().filter(|piece| piece.name != seat.name && !piece.is_rug());
+        let pieces =
+            scene.pieces.iter().filter(|piece| piece.name != seat.name && !piece.is_flat() && !piece.is_footrest());
         let near = pieces.filter_map(|piece| Some((piece.name.clone(), piece_before(piece, &front, 0.0, KNEES)?)));
         let near = near.chain(standing_before(scene, &front, 0.0, KNEES));
         all.extend(near.map(|(name, figure)| Odd::of(Mark::Knees, &[&seat.name, &name], figure)));
@@ -97,7 +98,7 @@ fn back_to_back(one: &Standing, other: &Standing) -> bool {
 
 fn across(scene: &Scene, doorway: &Doorway) -> Vec<Odd> {
     let way = doorway.as_run();
-    let pieces = scene.pieces.iter().filter(|piece| !piece.is_rug() && !has_its_back(scene, doorway, piece));
+    let pieces = scene.pieces.iter().filter(|piece| !piece.is_flat() && !has_its_back(scene, doorway, piece));
     let near = pieces.filter_map(|piece| Some((piece, piece_before(piece, &way, JAMB, ACROSS)?)));
     near.map(|(piece, at)| Odd::of(Mark::AcrossOpening, &[&piece.name, &doorway.name], ACROSS - at)).collect()
 }

@@ -40,7 +40,7 @@ fn free_by_wall(scene: &Scene, main: &Standing) -> Option<Odd> {
     let near = main.at_wall.is_none() && gap > AT_WALL && gap < FREE;
     let zone = back.strip(NEAR, 0.0, FREE);
     let fills = |piece: &Standing| piece.parts.iter().any(|part| area(&common(part, &zone)) > ROUNDED_AREA);
-    let by_piece = scene.pieces.iter().any(|piece| piece.name != main.name && !piece.is_rug() && fills(piece));
+    let by_piece = scene.pieces.iter().any(|piece| piece.name != main.name && !piece.is_flat() && fills(piece));
     let doorways = scene.room.doorways.iter().map(|doorway| doorway.ends);
     let by_item = doorways.chain(scene.room.windows.iter().copied()).any(|ends| {
         let enough = ENOUGH.min(length(minus(ends[1], ends[0])) / 2.0) - 1.0;
@@ -74,5 +74,5 @@ fn filled(scene: &Scene, seat: &Standing, back: &Run) -> bool {
         });
         widths.fold(0.0, f64::max) >= back.width / 2.0
     };
-    scene.pieces.iter().any(|piece| piece.name != seat.name && !piece.is_rug() && covers(piece))
+    scene.pieces.iter().any(|piece| piece.name != seat.name && !piece.is_flat() && covers(piece))
 }

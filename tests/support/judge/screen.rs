@@ -73,7 +73,7 @@ fn between(scene: &Scene, view: &[[f64; 2]]) -> Vec<Odd> {
         }
     }
     let pieces = scene.pieces.iter().enumerate().filter(|(place, _)| Some(*place) != scene.main);
-    for (_, piece) in pieces.filter(|(_, piece)| !piece.is_screen() && !piece.is_rug() && !piece.is_low_table()) {
+    for (_, piece) in pieces.filter(|(_, piece)| !piece.is_screen() && !piece.is_flat() && !piece.is_low_table()) {
         let shared: f64 = piece.parts.iter().map(|part| shared_area(part, view)).sum();
         if shared > ROUNDED {
             all.push(Odd::of(Mark::Between, &[&piece.name], shared));

@@ -92,6 +92,16 @@ impl Standing {
         self.kind == "rug"
     }
 
+    /// One walks and sees over it.
+    pub(crate) fn is_flat(&self) -> bool {
+        self.is_rug() || self.kind == "open-floor"
+    }
+
+    /// Legs go up on it.
+    pub(crate) fn is_footrest(&self) -> bool {
+        ["pouf", "floor-cushion"].contains(&self.kind.as_str())
+    }
+
     /// What a seat has at its ends, one of each.
     pub(crate) fn is_at_ends(&self) -> bool {
         ["floor-lamp", "side-table"].contains(&self.kind.as_str())

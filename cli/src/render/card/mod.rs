@@ -36,7 +36,8 @@ pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
         for eased in all_eased(brief, option) {
             leaf.put(Block::Words(eased));
         }
-        for group in groups(brief, option) {
+        let bought = |group: &Group<'_>| !group.piece.piece.kind.stays_open();
+        for group in groups(brief, option).into_iter().filter(bought) {
             piece(&mut leaf, brief, option, &group);
         }
     }

@@ -46,7 +46,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     }
 }
 
-/// Drawn below the others, its name in a corner that they leave free.
+/// Drawn below the others; the name of a rug in a corner that they leave free.
 fn lies_under(one: PieceShown<'_>) -> bool {
     one.piece.kind.traits().drawn == Drawn::Under
 }
@@ -96,13 +96,16 @@ pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(PieceShown<'_>) -> V
         let all = Area::of(parts.iter().flatten().copied());
         let Some(middle) = parts.first().map(|part| middle_of(part)) else { continue };
         let lines = lines(piece);
-        let ground = (!lies_under(piece)).then_some(Tone::Piece);
+        let ground = match piece.piece.kind {
+            kind if kind.stays_open() => Some(Tone::Paper),
+            _ => (!lies_under(piece)).then_some(Tone::Piece),
+        };
         let level = Label { lines, ground, ..Label::new(middle, Vec::new(), TYPE, "") };
         let small = Label { size: SMALL, ..level.clone() };
         let tries = [(&level, 0.0), (&level, -90.0), (&small, 0.0), (&small, -90.0)];
         let found = tries.into_iter().any(|(label, turned)| {
             let label = Label { turned, ..label.clone() };
-            let places = if lies_under(piece) {
+            let places = if piece.piece.kind.lies_under() {
                 corners_within(&all, &label)
             } else {
                 parts.iter().flat_map(|part| within(part, &label)).collect()

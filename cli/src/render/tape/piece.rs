@@ -1,6 +1,6 @@
 //! One piece of the tape sheet: its corners, its strips, its checks, what stands in for its height.
 
-use elbowroom_model::{Dimension, PieceId, WallId};
+use elbowroom_model::{Dimension, PieceId, PieceKind, WallId};
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn};
 
@@ -110,8 +110,10 @@ fn crossed_sharply(piece: &PieceOut) -> bool {
 }
 
 fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
-    let has_return = laid.brief().piece(piece.piece).is_some_and(|piece| piece.kind.has_return());
+    let is_such = |is: fn(PieceKind) -> bool| laid.brief().piece(piece.piece).is_some_and(|piece| is(piece.kind));
+    let (has_return, stays_open) = (is_such(PieceKind::has_return), is_such(PieceKind::stays_open));
     match piece.stand_in {
+        StandIn::Flat if stays_open => words::OPEN_FLOOR.to_owned(),
         StandIn::Flat => words::flat(),
         StandIn::Back { height, both } => words::back(&laid.tape(height), both, has_return),
         StandIn::Block { height, screen } => {

@@ -1,4 +1,4 @@
-//! Leg room: nothing stands so near before a seat but its own table, rugs aside.
+//! Leg room: nothing stands so near before a seat but its own table, rugs and poufs aside.
 
 use elbowroom_model::Clearance;
 
@@ -21,7 +21,8 @@ impl LayoutRule for LegRoom {
 fn one_way(context: &RuleContext<'_>, seat: &Pose, other: &Pose) -> Vec<Requirement> {
     let serves = matches!(other.stand.relation, Relation::Before { seat: id } if id == seat.id);
     let Some(reach) = figure(context, Clearance::LegRoom) else { return Vec::new() };
-    if !seat.piece.kind.is_seat() || other.is_flat() || serves {
+    let stays_out = !other.is_flat() && !other.piece.kind.stands_in_leg_room() && !serves;
+    if !seat.piece.kind.is_seat() || !stays_out {
         return Vec::new();
     }
     let trim = if seat.role == Role::MainSeat { ENDS } else { 0.0 };

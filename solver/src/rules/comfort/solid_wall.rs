@@ -13,7 +13,9 @@ pub(super) struct SolidWall;
 
 impl LayoutRule for SolidWall {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let Some(spare) = figure(context, Clearance::SolidWall) else { return Vec::new() };
+        let Some(spare) = figure(context, Clearance::SolidWall).filter(|_| !pose.is_flat()) else {
+            return Vec::new();
+        };
         let Some(wall) = pose.wall().and_then(|id| context.site.wall(id)) else { return Vec::new() };
         let items = context.brief.room.items().filter(|(_, item)| item.wall == wall.id);
         let gaps = items.filter(|(_, item)| matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_)));

@@ -45,7 +45,7 @@ fn behind_chairs(scene: &CheckedLayout<'_>, table: &InPlace<'_>, side: &Edge) ->
     };
     let itself = [table.placed.piece];
     let fixed = standing(scene).into_iter().filter_map(|(of, shape)| Some((of, side.nearest_ahead(&shape)?)));
-    let pieces = scene.standing_but(&itself).filter_map(|piece| Some((piece.thing(), side.nearest_of(&piece.parts)?)));
+    let pieces = scene.off_chairs(&itself).filter_map(|piece| Some((piece.thing(), side.nearest_of(&piece.parts)?)));
     let leaves = scene.checked.zones.iter().filter(|zone| zone.rule == Rule::DoorSwing).filter_map(|leaf| {
         let floor = side.floor(wanted).pulled_in(SLACK)?;
         Some((leaf.of, wanted - leaf.shape.entered_by(&floor)?))

@@ -1,7 +1,7 @@
 //! Before every seat's front, a return's too, there is room for legs: no other piece stands so near, the main seat's own
-//! table apart, which keeps its place.
+//! table apart, which keeps its place, and what one puts the legs on.
 
-use elbowroom_model::Clearance;
+use elbowroom_model::{Clearance, Stands};
 
 use super::edge::Edge;
 use super::measure::{Lengths, Measure};
@@ -30,7 +30,7 @@ fn of_seat(scene: &CheckedLayout<'_>, seat: &InPlace<'_>) -> Vec<Measure> {
         .filter_map(|front| front.less(arm))
         .collect();
     let itself = [seat.placed.piece];
-    let others = scene.standing_but(&itself).filter(|other| !is_own_table(scene, seat, other));
+    let others = scene.standing_but(&itself).filter(|other| !is_own_table(scene, seat, other) && !is_footrest(other));
     let measure = |other: &InPlace<'_>| -> Vec<Measure> {
         let clear = fronts.iter().filter_map(|front| front.nearest_of(&other.parts));
         let wanted = scene.rule(RULE);
@@ -45,4 +45,10 @@ fn of_seat(scene: &CheckedLayout<'_>, seat: &InPlace<'_>) -> Vec<Measure> {
 fn is_own_table(scene: &CheckedLayout<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> bool {
     let serves = || served(scene, table).iter().any(|served| served.placed.piece == seat.placed.piece);
     scene.is_main(seat) && table.piece.kind.stands_before_seat() && serves()
+}
+
+/// Legs go up on it, or push it aside.
+fn is_footrest(other: &InPlace<'_>) -> bool {
+    let traits = other.piece.kind.traits();
+    traits.moves_aside && traits.stands == Stands::BesideSeats
 }

@@ -24,8 +24,10 @@ fn legs_have_room_before_a_seat() {
     // The main seat's front less 100 mm at each end.
     edge("leg_room", &brief, 3600.0, 3600.0 - PAST, |x| at(x, -1050.0));
     edge("leg_room", &brief, 1400.0, 1400.0 + PAST, |x| at(x, -1050.0));
-    // A rug lies flat.
-    holds(&with_legs(&[PieceKind::Sofa, PieceKind::Rug]), at(2500.0, -1050.0));
+    // Rugs and open floor lie flat, and legs go up on a pouf (common practice).
+    for kind in [PieceKind::Rug, PieceKind::OpenFloor, PieceKind::Pouf, PieceKind::FloorCushion] {
+        holds(&with_legs(&[PieceKind::Sofa, kind]), at(2500.0, -1050.0));
+    }
 }
 
 #[test]

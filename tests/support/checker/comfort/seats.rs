@@ -24,7 +24,8 @@ pub(super) fn leg_room(brief: &Brief, stands: &[Stand<'_>]) -> Vec<Found> {
         let is_main = main == Some(seat.name());
         let arm = if is_main { 100.0 } else { 0.0 };
         let own_table = |other: &Stand<'_>| is_main && other.piece.kind == PieceKind::CoffeeTable;
-        for other in stands.iter().filter(|other| other.name() != seat.name() && !other.is_rug() && !own_table(other)) {
+        let counts = |other: &&Stand<'_>| other.name() != seat.name() && !other.is_flat() && !other.is_footrest();
+        for other in stands.iter().filter(counts).filter(|other| !own_table(other)) {
             let looks = [Some(seat.looks()), seat.return_looks()].into_iter().flatten();
             for given in looks.filter_map(|look| look.less(arm).clear(&other.parts())) {
                 let between = names(&[seat.name(), other.name()]);

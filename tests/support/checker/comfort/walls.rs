@@ -25,7 +25,7 @@ fn is_doorway(item: &WallItem) -> bool {
 pub(super) fn solid(brief: &Brief, stands: &[Stand<'_>]) -> Vec<Found> {
     let Some(wanted) = figure(brief, Clearance::SolidWall) else { return Vec::new() };
     let mut all = Vec::new();
-    for stand in stands.iter().filter(|stand| !stand.is_rug()) {
+    for stand in stands.iter().filter(|stand| !stand.is_flat()) {
         let wall = brief.room.walls.iter().position(|wall| Some(&wall.name) == stand.at_wall.as_ref());
         let Some(place) = wall else { continue };
         let wall = &brief.room.walls[place];
@@ -52,7 +52,7 @@ pub(super) fn in_use(ground: &Ground, stands: &[Stand<'_>]) -> Vec<Found> {
     let mut all = Vec::new();
     for used in &ground.used {
         let face = Look::new(used.edge[0], used.edge[1], used.out);
-        for stand in stands.iter().filter(|stand| !stand.is_rug()) {
+        for stand in stands.iter().filter(|stand| !stand.is_flat()) {
             let Some(given) = face.clear(&stand.parts()) else { continue };
             let between = vec![stand.name().to_owned(), used.name.clone()];
             all.push(Found { rule: "use", between, given: Some(given), short: used.depth - given });
@@ -69,7 +69,7 @@ pub(super) fn openings(brief: &Brief, stands: &[Stand<'_>]) -> Vec<Found> {
         let face = face_of(brief, item);
         let may_be_backed =
             matches!(&item.kind, ItemKind::Opening(it) if it.stance != Stance::Open) && item.width > 1200.0;
-        for stand in stands.iter().filter(|stand| !stand.is_rug()) {
+        for stand in stands.iter().filter(|stand| !stand.is_flat()) {
             let Some(given) = face.clear(&stand.parts()) else { continue };
             let ends: Vec<f64> = stand.parts().iter().flatten().map(|&p| face.place(p).1).collect();
             let (from, to) =
@@ -96,7 +96,7 @@ pub(super) fn behind(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Ve
         let back = seat.back();
         let shapes: Vec<Polygon> = standing(ground).into_iter().map(|(_, shape)| shape).collect();
         let others: Vec<&Stand<'_>> =
-            stands.iter().filter(|other| other.name() != seat.name() && !other.is_rug()).collect();
+            stands.iter().filter(|other| other.name() != seat.name() && !other.is_flat()).collect();
         let to_room = back.clear(&shapes).unwrap_or(f64::INFINITY);
         let to_piece = others.iter().filter_map(|other| back.clear(&other.parts())).fold(f64::INFINITY, f64::min);
         let given = to_room.min(to_piece);

@@ -64,9 +64,12 @@ fn an_opening_lies_within_its_breast() {
     for (keys, words) in [
         (", opening: 170", ["170 cm", "160 cm", "10 cm too wide", "whole chimney breast"]),
         (", opening: 70, opening_at: 100", ["170 cm", "160 cm", "10 cm past", "left it out"]),
-        (", opening_at: 5", ["165 cm", "160 cm", "5 cm past", "in the middle"]),
+        (", opening: 158, opening_at: 5", ["163 cm", "160 cm", "3 cm past", "left it out"]),
     ] {
         let told = told(keys).replace("leave it out", "left it out");
         assert!(words.iter().all(|word| told.contains(word)), "{keys}: {told}");
     }
+    let faults = faults(&with_fire(", opening_at: 5"));
+    assert_eq!((faults.len(), faults[0].code), (1, "missing_key"), "{faults:#?}");
+    assert!(faults[0].message.contains("no `opening`"), "{}", faults[0].message);
 }

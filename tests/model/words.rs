@@ -48,7 +48,7 @@ fn other_words_for_a_kind_are_read_as_that_kind_or_asked_back() {
     assert_eq!((unit.pieces[1].kind.key(), unit.pieces[1].name.as_str()), ("media-unit", "media unit"));
     let asked = fault(&changed(&[("kind: sofa", "kind: loveseat")]));
     assert_eq!(asked.code, "unknown_kind");
-    assert_eq!(asked.remedy, "Did you mean `sofa`? Give its own width, often 130 to 180 cm.");
+    assert_eq!(asked.remedy, "Did you mean `sofa`? Say `seats: 2`, or give its width, often 140 to 180 cm.");
     let table = fault(&changed(&[("kind: coffee-table", "kind: recliner")]));
     assert!(table.remedy.starts_with("Did you mean `armchair`? Give its depth as reclined"), "{}", table.remedy);
 }

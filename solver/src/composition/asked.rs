@@ -13,6 +13,9 @@ pub(crate) struct Asked {
     pub(crate) term: Term,
     cause: Cause,
     ways: Vec<Way>,
+    /// Ways that count where a plan is told, and that the search leaves aside: it would weigh them at every turn for what moves
+    /// next to nothing.
+    told_too: Vec<Way>,
 }
 
 /// One way to meet a term.
@@ -115,7 +118,12 @@ impl Way {
 impl Asked {
     /// One of these ways is taken.
     pub(super) fn one_of(term: Term, pose: &Pose, with: With, ways: Vec<Way>) -> Self {
-        Self { term, cause: Cause { rule: Rule::Centring, piece: pose.id, with }, ways }
+        Self { term, cause: Cause { rule: Rule::Centring, piece: pose.id, with }, ways, told_too: Vec::new() }
+    }
+
+    /// A plan that was found is also told by the cheapest of these.
+    pub(super) fn told_too(self, told_too: Vec<Way>) -> Self {
+        Self { told_too, ..self }
     }
 
     /// This way is taken.
@@ -130,7 +138,7 @@ impl Asked {
 
     /// What it costs at a point of the program.
     pub(super) fn told(&self, values: &[f64]) -> Option<TermCost> {
-        let costs = self.ways.iter().filter_map(|way| way.cost_at(values));
+        let costs = self.ways.iter().chain(&self.told_too).filter_map(|way| way.cost_at(values));
         let (cost, off) = costs.min_by(|one, other| one.0.total_cmp(&other.0))?;
         Some(TermCost { term: self.term, piece: self.cause.piece, with: self.cause.with, off, cost })
     }

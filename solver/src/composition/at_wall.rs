@@ -26,7 +26,7 @@ impl PlanTerm for AtWall {
         let room = &context.room;
         let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else { return free(room, pose) };
         let with = With::Wall(wall.id);
-        let mut found = vec![Asked::one_of(Term::OffWall, pose, with, drawn_up(room, pose, wall))];
+        let mut found = vec![drawn_up(room, pose, wall)];
         // A screen that is faced stands on the axis of whoever faces it, wherever that is.
         if pose.role != Role::Screen {
             found.push(Asked::one_of(Term::OffMiddle, pose, with, amid(room, pose, wall)));
@@ -36,7 +36,7 @@ impl PlanTerm for AtWall {
 }
 
 /// At its gap; or at what a window, a radiator or a fire behind it makes it keep.
-fn drawn_up(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Vec<Way> {
+fn drawn_up(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Asked {
     let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
     let up_to = |gap: f64| Way::pays(pose, CostSlot::OffWall, Term::OffWall, &off.clone().shifted(-gap));
     let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
@@ -44,7 +44,7 @@ fn drawn_up(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Vec<Way> {
     let gap = pose.piece.off_wall;
     let holders = held_off(room, pose, wall).into_iter().filter(|holder| holder.needs > gap);
     let held = holders.map(|holder| Way::free(holder.is_behind(&low, &high).into()).and(up_to(holder.needs)));
-    std::iter::once(up_to(gap)).chain(held).collect()
+    Asked::always(Term::OffWall, pose, With::Wall(wall.id), up_to(gap)).told_too(held.collect())
 }
 
 /// Amid the longest free stretch of its wall, or one as long (alcoves come in pairs); storage snug at either end of it too.

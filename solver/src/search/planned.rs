@@ -27,7 +27,7 @@ const SHARE_OF_NEEDED: usize = 4;
 const SHARE_OF_A_PIECE: usize = 10;
 
 /// Nodes for each piece that is added, at least: a layout lies some fifty deep.
-const LEAST_FOR_A_PIECE: usize = 60;
+const LEAST_FOR_A_PIECE: usize = 90;
 
 /// How often each piece that does not stand is tried: what one leaves out may stand beside what another moved.
 const ROUNDS: usize = 2;

@@ -45,7 +45,7 @@ fn past_table(rug: &Pose, table: &Pose) -> Option<Asked> {
     let Relation::Under { seat } = rug.stand.relation else { return None };
     let is_its = matches!(table.stand.relation, Relation::Before { seat: served } if served == seat);
     let facing = table.stand.facing;
-    let past = rug.main().furthest(facing).from(&table.main().furthest(facing)).along(facing);
+    let past = rug.main().furthest(facing).from(table.main().furthest(facing)).along(facing);
     let way = Way::pays_for_lack(rug, CostSlot::Middle, Term::RugPastTable, &past);
     is_its.then(|| Asked::always(Term::RugPastTable, rug, With::Piece(table.id), way))
 }

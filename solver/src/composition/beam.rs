@@ -5,11 +5,8 @@ use elbowroom_model::{Clearance, Point, Term, tables};
 use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
-use crate::rules::comfort::axis;
+use crate::rules::comfort::{LOW, axis};
 use crate::rules::{CostSlot, Linear, LinearOutline, Pose, With};
-
-/// What is no higher hides nothing from one who sits, mm (common practice, no source).
-const LOW: f64 = 600.0;
 
 /// The beam between seat and screen.
 #[derive(Debug)]

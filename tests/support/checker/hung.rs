@@ -7,12 +7,17 @@ use super::plane::{P, extent, minus};
 use super::room::{Ground, Wall, Zone};
 use super::stand::Stand;
 
-/// The screens that seats turn to: those that hang, where the brief has any.
-pub(crate) fn screens<'s, 'a>(brief: &Brief, stands: &'s [Stand<'a>]) -> impl Iterator<Item = &'s Stand<'a>> {
+/// The kind of the screens that seats turn to: those that hang, where the brief has any that counts.
+pub(crate) fn watched(brief: &Brief) -> PieceKind {
     // One that hangs only if it fits takes nothing from a unit with a screen of its own.
     let own = brief.pieces.iter().any(|piece| piece.kind == PieceKind::MediaUnit && piece.screen.is_some());
     let hung = brief.pieces.iter().any(|piece| piece.kind == PieceKind::WallScreen && (piece.needed || !own));
-    let kind = if hung { PieceKind::WallScreen } else { PieceKind::MediaUnit };
+    if hung { PieceKind::WallScreen } else { PieceKind::MediaUnit }
+}
+
+/// The screens that seats turn to.
+pub(crate) fn screens<'s, 'a>(brief: &Brief, stands: &'s [Stand<'a>]) -> impl Iterator<Item = &'s Stand<'a>> {
+    let kind = watched(brief);
     stands.iter().filter(move |stand| stand.piece.kind == kind)
 }
 

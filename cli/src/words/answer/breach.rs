@@ -2,6 +2,7 @@
 
 use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Clearance, Dimension, Rule};
+use elbowroom_solver::answer::Thing;
 use elbowroom_solver::verify::{Breach, Wrong};
 
 use crate::words::lengths::taped;
@@ -28,20 +29,27 @@ pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
         [] => format!("{what}{size}"),
         [only] => format!("{only} {what}{size}"),
         [first, second] => format!("{first} {what} {second}{size}"),
-        [first, second, third, ..] => of_three(breach.wrong, [first, second, third], what),
+        [first, second, third, ..] => of_three(brief, breach, [first, second, third], what),
     };
     format!("{}{}.", capital(&said), missing(brief, breach))
 }
 
 /// What is wrong between three things.
-fn of_three(of: Wrong, [first, second, third]: [&String; 3], what: &str) -> String {
-    match of {
+fn of_three(brief: &Brief, breach: &Breach, [first, second, third]: [&String; 3], what: &str) -> String {
+    match breach.wrong {
         Wrong::BeforeTable => format!("{first} stands between {second} and {third}, which lies before it"),
-        Wrong::BeforeScreen if third.contains("screen") => format!("{first} stands between {second} and {third}"),
+        Wrong::BeforeScreen if breach.between.get(2).is_some_and(|thing| hangs(brief, *thing)) => {
+            format!("{first} stands between {second} and {third}")
+        }
         Wrong::BeforeScreen => format!("{first} stands between {second} and the screen on {third}"),
         Wrong::NoWallBehind => format!("{first} {what} {second}, where {third} is"),
         _ => format!("{first} {what} {second} and {third}"),
     }
+}
+
+/// Whether a thing hangs on a wall: it is a screen, and carries none.
+fn hangs(brief: &Brief, thing: Thing) -> bool {
+    matches!(thing, Thing::Piece(id) if brief.piece(id).is_some_and(|piece| piece.kind.hangs()))
 }
 
 /// What a piece stands in, by what that is kept free for.

@@ -20,7 +20,7 @@ mod table_axis;
 
 pub(crate) use easing::{EASED, eased, may_be_eased};
 pub(crate) use fronts::axis;
-pub(crate) use screen_sight::beside as sight_beside;
+pub(crate) use screen_sight::{LOW, beside as sight_beside};
 
 use super::LayoutRule;
 

@@ -12,7 +12,7 @@ use crate::rules::{
 use crate::site::{Body, BodyId};
 
 /// What is no higher hides nothing from one who sits, mm (common practice, no source).
-const LOW: f64 = 600.0;
+pub(crate) const LOW: f64 = 600.0;
 
 /// The eyes of one who sits are so high at least, mm (common practice, no source): a screen that hangs lower is seen over
 /// whatever is no higher than its lower edge.

@@ -1,10 +1,11 @@
 //! The screen on the axis of the main seat, within the turn of a head, and in clear sight.
 
-use elbowroom_model::{Brief, Clearance, ItemKind, PieceKind};
+use elbowroom_model::{Brief, Clearance, ItemKind};
 
 use super::look::{FAR, Look, opposite};
 use super::seats::standing;
 use super::{Found, figure, main_seat};
+use crate::support::checker::hung;
 use crate::support::checker::placing::face;
 use crate::support::checker::plane::{Polygon, add, common, counter_clockwise, dot, extent, shared};
 use crate::support::checker::room::Ground;
@@ -17,11 +18,7 @@ const LOW: f64 = 600.0;
 const EYES: f64 = 1100.0;
 
 pub(super) fn found(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<Found> {
-    let is_hung = |piece: &elbowroom_model::Piece| piece.kind == PieceKind::WallScreen;
-    // One that hangs only if it fits takes nothing from a unit with a screen of its own.
-    let own = brief.pieces.iter().any(|piece| piece.kind == PieceKind::MediaUnit && piece.screen.is_some());
-    let hangs_instead = brief.pieces.iter().any(|piece| is_hung(piece) && (piece.needed || !own));
-    let watched = if hangs_instead { PieceKind::WallScreen } else { PieceKind::MediaUnit };
+    let watched = hung::watched(brief);
     let units = brief.pieces.iter().filter(|piece| piece.kind == watched);
     let foremost = units.min_by(|a, b| {
         let screen = |piece: &elbowroom_model::Piece| piece.screen.unwrap_or(0.0);

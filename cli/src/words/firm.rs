@@ -48,7 +48,7 @@ pub(crate) fn set_aside(aside: &SetAside) -> String {
             format!("{name} scores {score:.0} of 100, and a wish of 5 is a must")
         }
         Lapse::IllComposed => {
-            format!("balance scores {:.0} of 100, and others here are composed well", aside.score.floor())
+            format!("balance scores {:.0} of 100, and others here are composed far better", aside.score.floor())
         }
     }
 }

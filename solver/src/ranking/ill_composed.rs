@@ -1,39 +1,35 @@
 //! Plans that are composed far worse than others of the room: means hide that no designer would draw them.
 //!
-//! Scores of view, ways and the like are means over a dozen criteria, among which composition is one (`balance`). A sofa adrift
-//! with chairs out of line then leads for the sake of a window. Where the room has plans that are composed well, what is
-//! composed ill stands behind them.
+//! Scores of view, ways and the like are means over a dozen criteria, among which composition is one (`balance`), whose marks
+//! end at 0 however ill a plan is composed. A sofa adrift with its chairs left out then leads for the sake of a window. Where
+//! the room has a plan that is composed far better, what is composed ill stands behind it.
 
 use elbowroom_model::{Criterion, Wishes};
 
 use super::set_aside::{Lapse, SetAside};
 use super::tier::Entrant;
 
-/// A plan is composed ill under this (ours, no source: the same as the least of a must).
-const ILL: f64 = 25.0;
+/// A plan is composed far worse than the best of the room where it costs so much more, in millimetres of shortfall of a piece
+/// that counts 3 (tuned over rooms of real dwellings and drawn ones, no source): three fifths of what a chair is worth, or a
+/// sofa with a strip of a metre and a half lost behind it.
+const FAR_WORSE: f64 = 1500.0;
 
-/// And well from here on (tuned over rooms of real dwellings and drawn ones, no source).
-const WELL: f64 = 40.0;
+/// Where a plan costs no more than this (balance 40) the room can be composed well (tuned likewise, no source),
+const WELL: f64 = 1500.0;
 
-/// Adds to what could set each option aside that it is composed ill, where another, which gives all that is asked for comfort,
-/// is composed well and breaks no must of any kind.
+/// and what costs more than this (balance under 25, the same as the least of a must) is composed ill beside it.
+const ILL: f64 = 1875.0;
+
+/// Adds to what could set each option aside that it is composed ill, where another, which gives all that is asked for comfort
+/// and breaks no must of any kind, is composed far better.
 pub(crate) fn set_ill_composed_aside(entrants: &mut [Entrant], wishes: &Wishes) {
-    let is_well = |entrant: &Entrant| {
-        let is_foremost = entrant.eased == 0 && entrant.set_aside(wishes).is_none();
-        is_foremost && balance(entrant).is_some_and(|balance| balance >= WELL)
-    };
-    if !entrants.iter().any(is_well) {
-        return;
+    let is_foremost = |entrant: &&Entrant| entrant.eased == 0 && entrant.set_aside(wishes).is_none();
+    let best = entrants.iter().filter(is_foremost).map(|entrant| entrant.composed).fold(f64::INFINITY, f64::min);
+    let most = if best > WELL { best + FAR_WORSE } else { ILL.min(best + FAR_WORSE) };
+    for entrant in entrants.iter_mut().filter(|entrant| entrant.composed > most) {
+        let score = entrant.balance();
+        entrant.lapses.push(SetAside { criterion: Criterion::Balance, score, lapse: Lapse::IllComposed });
     }
-    for entrant in entrants {
-        if let Some(score) = balance(entrant).filter(|balance| *balance < ILL) {
-            entrant.lapses.push(SetAside { criterion: Criterion::Balance, score, lapse: Lapse::IllComposed });
-        }
-    }
-}
-
-fn balance(entrant: &Entrant) -> Option<f64> {
-    entrant.scores.iter().find(|(criterion, _)| *criterion == Criterion::Balance).map(|(_, score)| *score)
 }
 
 #[cfg(test)]
@@ -43,8 +39,8 @@ mod tests {
     use super::set_ill_composed_aside;
     use crate::ranking::{Entrant, Lapse};
 
-    fn entrant(balance: f64, eased: usize) -> Entrant {
-        Entrant { scores: vec![(Criterion::Balance, balance)], eased, lapses: Vec::new() }
+    fn entrant(composed: f64, eased: usize) -> Entrant {
+        Entrant { scores: vec![(Criterion::Balance, 0.0)], composed, eased, lapses: Vec::new() }
     }
 
     fn lapses(mut entrants: Vec<Entrant>) -> Vec<bool> {
@@ -54,13 +50,15 @@ mod tests {
 
     #[test]
     fn what_is_composed_ill_stands_behind_what_is_composed_well() {
-        assert_eq!(lapses(vec![entrant(0.0, 0), entrant(70.0, 0), entrant(25.0, 0)]), [true, false, false]);
+        assert_eq!(lapses(vec![entrant(1900.0, 0), entrant(300.0, 0), entrant(1800.0, 0)]), [true, false, false]);
+        assert_eq!(lapses(vec![entrant(1900.0, 0), entrant(1500.0, 0), entrant(1870.0, 0)]), [true, false, false]);
+        // Marks end at 0; costs do not.
+        assert_eq!(lapses(vec![entrant(6500.0, 0), entrant(3300.0, 0)]), [true, false]);
     }
 
     #[test]
-    fn where_nothing_is_composed_well_nothing_is_set_aside() {
-        assert_eq!(lapses(vec![entrant(0.0, 0), entrant(39.0, 0)]), [false, false]);
-        // What eases a rule of comfort is no better plan.
-        assert_eq!(lapses(vec![entrant(0.0, 0), entrant(80.0, 1)]), [false, false]);
+    fn what_eases_a_rule_of_comfort_is_no_better_plan() {
+        assert_eq!(lapses(vec![entrant(6500.0, 0), entrant(300.0, 1)]), [false, false]);
+        assert_eq!(lapses(vec![entrant(6500.0, 1), entrant(300.0, 1)]), [false, false]);
     }
 }

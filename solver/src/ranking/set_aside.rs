@@ -40,7 +40,7 @@ pub enum Lapse {
     FireBehind,
     /// It scores too little in what is a must.
     Poor,
-    /// It is composed ill where the room has plans that are composed well.
+    /// It is composed ill where the room has plans that are composed far better.
     IllComposed,
 }
 

@@ -5,13 +5,15 @@ use elbowroom_model::{Criterion, Wishes};
 
 use super::best_first::best_first;
 use super::set_aside::{SetAside, lapses};
-use crate::criteria::Judgement;
+use crate::criteria::{Finding, Judgement};
 
 /// An option as the order sees it.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Entrant {
     /// Its score in each criterion.
     pub scores: Vec<(Criterion, f64)>,
+    /// What its composition costs and what it leaves out is worth, in millimetres of shortfall of a piece that counts 3.
+    pub composed: f64,
     /// Rules of comfort that it gives only in part.
     pub eased: usize,
     /// All that could set it aside; the first that does under the wishes is told.
@@ -23,7 +25,12 @@ impl Entrant {
     #[must_use]
     pub fn of(judgements: &[Judgement], eased: usize) -> Self {
         let scores = judgements.iter().map(|judgement| (judgement.criterion, judgement.score)).collect();
-        Self { scores, eased, lapses: lapses(judgements) }
+        Self { scores, composed: composed(judgements), eased, lapses: lapses(judgements) }
+    }
+
+    /// Its score in balance; 0 where that was not judged.
+    pub(super) fn balance(&self) -> f64 {
+        self.scores.iter().find(|(criterion, _)| *criterion == Criterion::Balance).map_or(0.0, |(_, score)| *score)
     }
 
     /// What sets it aside under these wishes.
@@ -36,6 +43,14 @@ impl Entrant {
         let lapses = self.lapses.iter().filter(|it| it.criterion == criterion);
         lapses.map(|it| it.lapse.from_wish()).fold(f64::INFINITY, f64::min)
     }
+}
+
+fn composed(judgements: &[Judgement]) -> f64 {
+    let balance = judgements.iter().find_map(|judgement| match &judgement.finding {
+        Finding::Balance(balance) => Some(balance),
+        _ => None,
+    });
+    balance.map_or(0.0, |balance| balance.placement + balance.left_out_worth)
 }
 
 /// Where an option stands before any score is looked at: what is less stands first.

@@ -58,6 +58,10 @@ pub enum Term {
     RugShort,
     /// The rug is larger than its least.
     RugLarge,
+    /// The rug lies in the way of a door's leaf.
+    RugInSwing,
+    /// Something that is none of its group stands on the rug, or half on it.
+    RugUnderOther,
     /// A lamp or side table stands away from the end of its seat.
     AtEnd,
     /// It stands before or behind where a hand finds it.

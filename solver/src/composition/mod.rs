@@ -14,6 +14,7 @@ mod heart;
 mod pairs;
 mod plan_term;
 mod rug;
+mod rug_clear;
 mod screen;
 mod second_seats;
 mod small;

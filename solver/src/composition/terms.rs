@@ -7,6 +7,7 @@ use super::dining::DiningBySeat;
 use super::pairs::Pairs;
 use super::plan_term::PlanTerm;
 use super::rug::UnderGroup;
+use super::rug_clear::ClearOfOthers;
 use super::screen::ScreenBefore;
 use super::second_seats::SecondSeats;
 use super::small::AtSeatsEnd;
@@ -22,6 +23,7 @@ pub(crate) static TERMS: &[&dyn PlanTerm] = &[
     &AtWall,
     &AtSeatsEnd,
     &UnderGroup,
+    &ClearOfOthers,
     &BesideStorage,
     &DiningBySeat,
 ];

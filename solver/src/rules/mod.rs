@@ -47,7 +47,7 @@ pub(crate) use off_wall::furthest_off;
 pub use off_wall::{FOOT, PAST_ENDS};
 pub use pose::Pose;
 pub use requirement::{Alternative, Arc, Cause, Requirement, With};
-pub(crate) use separation::beyond;
+pub(crate) use separation::{apart, beyond, out_of_polygon};
 pub use tolerance::TOLERANCE;
 pub use variables::{CostSlot, PieceVariables, SizeVariables, Variables};
 

@@ -18,7 +18,7 @@ use crate::site::{ClearZone, Swing};
 
 /// The ways `second` can stand `gap` away from `first`.
 #[must_use]
-pub(super) fn apart(first: &LinearOutline, second: &LinearOutline, gap: f64) -> Vec<Alternative> {
+pub(crate) fn apart(first: &LinearOutline, second: &LinearOutline, gap: f64) -> Vec<Alternative> {
     let directions = directions_between(first, second);
     if gap > 0.0
         && let Some(quarters) = quarters(&directions)
@@ -79,7 +79,7 @@ pub(crate) fn beyond(first: &LinearOutline, second: &LinearOutline, towards: Poi
 
 /// The ways `shape` can keep out of a fixed convex polygon.
 #[must_use]
-pub(super) fn out_of_polygon(shape: &LinearOutline, polygon: &Convex) -> Vec<Alternative> {
+pub(crate) fn out_of_polygon(shape: &LinearOutline, polygon: &Convex) -> Vec<Alternative> {
     apart(&LinearOutline::fixed(polygon), shape, 0.0)
 }
 

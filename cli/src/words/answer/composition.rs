@@ -46,6 +46,8 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         Term::OffWall | Term::OffMiddle | Term::FloorBehind | Term::BesideStorage | Term::DiningBySeat => {
             named.at_wall()
         }
+        Term::RugInSwing => format!("{} lies where the leaf of {} sweeps", named.one, named.other),
+        Term::RugUnderOther => format!("{} reaches under {}", named.one, named.other),
         Term::RugUnderMain | Term::RugPastTable | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => {
             named.of_rug()
         }

@@ -1,0 +1,59 @@
+//! A rug keeps clear of what would trip over it, or stand half on it: doors that swing in, and pieces that are none of its
+//! group.
+
+use elbowroom_model::{PieceKind, Term};
+
+use super::asked::{Asked, Way};
+use super::plan_term::{PlanTerm, TermContext};
+use crate::arrangement::Relation;
+use crate::geometry::Convex;
+use crate::rules::{Pose, With, apart, out_of_polygon};
+use crate::site::Swing;
+
+/// A rug out of the way of leaves and of what stands at walls.
+#[derive(Debug)]
+pub(super) struct ClearOfOthers;
+
+impl PlanTerm for ClearOfOthers {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        if !is_rug(pose) {
+            return Vec::new();
+        }
+        let each = context.room.site.swings.iter().map(|swing| {
+            let mut ways: Vec<Way> =
+                out_of_polygon(pose.main(), &about_swing(swing)).into_iter().map(Way::of).collect();
+            ways.push(Way::flat(Term::RugInSwing));
+            Asked::one_of(Term::RugInSwing, pose, With::Item(swing.item), ways)
+        });
+        each.collect()
+    }
+
+    fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
+        under_other(first, second).into_iter().chain(under_other(second, first)).collect()
+    }
+}
+
+fn is_rug(pose: &Pose) -> bool {
+    matches!(pose.stand.relation, Relation::Under { .. })
+}
+
+/// What a leaf sweeps, with its rim as two straight edges a little outside of it.
+fn about_swing(swing: &Swing) -> Convex {
+    // Where the tangents at both ends of the rim meet the one at its middle.
+    let cut = swing.radius * std::f64::consts::FRAC_PI_8.tan();
+    let at = |along: f64, inward: f64| swing.hinge + swing.along * along + swing.inward * inward;
+    let radius = swing.radius;
+    Convex::counter_clockwise([at(0.0, 0.0), at(radius, 0.0), at(radius, cut), at(cut, radius), at(0.0, radius)])
+}
+
+/// Dining tables, storage and media units stand off the rug of the group.
+fn under_other(rug: &Pose, other: &Pose) -> Option<Asked> {
+    let kind = other.piece.kind;
+    let is_other = kind == PieceKind::DiningTable || kind == PieceKind::MediaUnit || kind.is_storage();
+    if !is_rug(rug) || !is_other {
+        return None;
+    }
+    let mut ways: Vec<Way> = apart(rug.main(), other.main(), 0.0).into_iter().map(Way::of).collect();
+    ways.push(Way::flat(Term::RugUnderOther));
+    Some(Asked::one_of(Term::RugUnderOther, rug, With::Piece(other.id), ways))
+}

@@ -69,8 +69,8 @@ fn what_a_kind_is_agrees_with_its_sizes() {
         assert_eq!(kind.has_return(), sizes.return_length.is_some(), "{kind:?}");
         assert_eq!(kind.is_flat(), sizes.height == 0.0, "{kind:?}");
         assert_eq!(kind.is_dined_at(), sizes.steps.iter().any(|step| step.seats.is_some()), "{kind:?}");
-        assert_eq!(kind.is_flat(), row.drawn == Drawn::Under, "{kind:?}");
-        assert_eq!(kind.is_seat(), row.drawn == Drawn::WithBack, "{kind:?}");
+        assert_eq!(kind.is_flat(), matches!(row.drawn, Drawn::Rug | Drawn::OpenFloor), "{kind:?}");
+        assert_eq!(kind.is_seat(), row.drawn == Drawn::Upholstered, "{kind:?}");
         assert_eq!(kind.is_seat(), row.stands == Stands::AsSeat, "{kind:?}");
         // What keeps a front clear has one.
         assert!(row.keeps_clear == KeepsClear::Nothing || row.front != Front::None, "{kind:?}");

@@ -16,6 +16,17 @@ pub(crate) enum Form {
     Pdf,
 }
 
+/// The sheets that an option can have.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub(crate) enum Sheets {
+    /// Furniture, names, sizes, the clearances that matter most
+    Client,
+    /// Ways, sight lines, floor kept free, every gap, sockets
+    Working,
+    /// One after the other, in a PDF
+    Both,
+}
+
 /// Of `draw`.
 #[derive(Debug, clap::Args)]
 pub(crate) struct DrawArgs {
@@ -31,6 +42,9 @@ pub(crate) struct DrawArgs {
     /// The form; the file's ending tells where not given
     #[arg(long, value_name = "FORM")]
     pub format: Option<Form>,
+    /// Whom the sheet is for; where not given, both in a PDF, the client's in a picture
+    #[arg(long, value_name = "SHEET")]
+    pub sheet: Option<Sheets>,
     /// The paper; the largest listed scale that it holds is taken
     #[arg(long, value_name = "PAPER", default_value = "a4", value_parser = paper())]
     pub paper: Stock,

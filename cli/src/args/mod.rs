@@ -35,7 +35,7 @@ pub(crate) use check::CheckArgs;
 pub(crate) use compare::CompareArgs;
 pub(crate) use completions::CompletionsArgs;
 pub(crate) use decimals::DecimalsArg;
-pub(crate) use draw::{DrawArgs, Form};
+pub(crate) use draw::{DrawArgs, Form, Sheets};
 pub(crate) use judge::JudgeArgs;
 pub(crate) use leaf::LeafForm;
 pub(crate) use man::ManArgs;

@@ -41,7 +41,7 @@ pub(super) fn run(
     let written = match form {
         None if destination == Destination::Stdout => compare::text(&compared, stdout.look()).into_bytes(),
         None => compare::text(&compared, Look::PLAIN).into_bytes(),
-        Some(form) => form::drawn(&compare::sheet(&compared, args.paper), form)?,
+        Some(form) => form::drawn(&[compare::sheet(&compared, args.paper)], form)?,
     };
     destination.write(&written, stdout)?;
     Ok(Exit::Done)

@@ -72,14 +72,15 @@ pub(super) fn see_drawing(
     }
 }
 
-/// A drawing in a form.
+/// Sheets in a form; of a form that holds one sheet, the first.
 ///
 /// # Errors
 /// It cannot be drawn, which no sheet of ours should bring about.
-pub(super) fn drawn(sheet: &Sheet, form: Form) -> Result<Vec<u8>, Failure> {
+pub(super) fn drawn(sheets: &[Sheet], form: Form) -> Result<Vec<u8>, Failure> {
+    let Some(first) = sheets.first() else { return Ok(Vec::new()) };
     match form {
-        Form::Svg => Ok(svg(sheet, Font::Within).into_bytes()),
-        Form::Png => png(sheet),
-        Form::Pdf => pdf(std::slice::from_ref(sheet)),
+        Form::Svg => Ok(svg(first, Font::Within).into_bytes()),
+        Form::Png => png(first),
+        Form::Pdf => pdf(sheets),
     }
 }

@@ -37,8 +37,9 @@ pub(super) fn run(
         page::text(&page::JudgePage { room: &judged, answer: &answer }, stdout.look())
     };
     if let Some((form, destination)) = drawing {
-        let sheet = plan::sheet(plan::Shown::AsItStands { answer: &answer, room: &judged }, args.paper);
-        destination.write(&form::drawn(&sheet, form)?, stdout)?;
+        let sheet =
+            plan::sheet(plan::Shown::AsItStands { answer: &answer, room: &judged }, plan::Purpose::Working, args.paper);
+        destination.write(&form::drawn(&[sheet], form)?, stdout)?;
     }
     stdout.write(&text)?;
     Ok(if judged.broken.is_empty() { Exit::Done } else { Exit::NothingFits })

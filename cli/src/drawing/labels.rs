@@ -39,6 +39,8 @@ pub(crate) struct Label {
     pub turned: f64,
     /// What it lies on, which hides what is below; `None`: whatever is there.
     pub ground: Option<Tone>,
+    /// It may lie on bodies: it names what it lies on.
+    pub over: bool,
 }
 
 /// What was placed so far.
@@ -48,6 +50,7 @@ pub(crate) struct Labels {
     /// What is taken: each a block, turned or not.
     taken: Vec<[At; 4]>,
     minded: Vec<[At; 2]>,
+    bodies: Vec<Vec<At>>,
     marks: Vec<Mark>,
     key: Vec<String>,
     /// Numbers that stand for something else.
@@ -58,7 +61,7 @@ impl Label {
     /// A label of one line.
     pub(crate) fn new(of: At, places: Vec<At>, size: f64, text: impl AsRef<str>) -> Self {
         let lines = vec![(clipped(text.as_ref()), Weight::Book)];
-        Self { of, places, lines, size, tone: Tone::Ink, turned: 0.0, ground: None }
+        Self { of, places, lines, size, tone: Tone::Ink, turned: 0.0, ground: None, over: false }
     }
 
     /// How wide and high the block of lines is before it is turned.
@@ -100,7 +103,15 @@ impl Label {
 impl Labels {
     /// Labels that stay within an area.
     pub(crate) const fn new(within: Area) -> Self {
-        Self { within, taken: Vec::new(), minded: Vec::new(), marks: Vec::new(), key: Vec::new(), before: 0 }
+        Self {
+            within,
+            taken: Vec::new(),
+            minded: Vec::new(),
+            bodies: Vec::new(),
+            marks: Vec::new(),
+            key: Vec::new(),
+            before: 0,
+        }
     }
 
     /// The same, its numbers beginning after those that stand for something else.
@@ -112,6 +123,17 @@ impl Labels {
     /// No label may lie there.
     pub(crate) fn keep_out(&mut self, area: Area) {
         self.taken.push(area.corners());
+    }
+
+    /// The same of a rectangle that may be turned.
+    pub(crate) fn keep_out_ring(&mut self, ring: [At; 4]) {
+        self.taken.push(ring);
+    }
+
+    /// Something stands there: only its own name lies on it. A convex outline.
+    pub(crate) fn body(&mut self, ring: Vec<At>) {
+        self.mind_ring(&ring);
+        self.bodies.push(ring);
     }
 
     /// A label had better not lie on this line.
@@ -155,7 +177,8 @@ impl Labels {
     fn best(&self, label: &Label, places: impl Iterator<Item = (At, f64)>) -> Option<At> {
         let costs = places.filter_map(|(middle, cost)| {
             let block = label.block(middle, BETWEEN / 2.0);
-            self.is_free(&block).then(|| (middle, cost + self.crossed(&block) * CROSSED))
+            let is_free = self.is_free(&block) && (label.over || self.bodies.iter().all(|body| !meet(body, &block)));
+            is_free.then(|| (middle, cost + self.crossed(&block) * CROSSED))
         });
         costs.min_by(|one, other| one.1.total_cmp(&other.1)).map(|(middle, _)| middle)
     }

@@ -133,6 +133,12 @@ pub(crate) enum Tone {
     Pale,
     /// Pieces.
     Piece,
+    /// What one sits on: so dark that it stands out from the floor in grey too (3:1, WCAG 2.2, 1.4.11, published).
+    Seat,
+    /// Rugs.
+    Rug,
+    /// The floor.
+    Floor,
     /// Fixed things.
     Fixed,
     /// Paper.
@@ -153,7 +159,10 @@ impl Tone {
             Self::Wall => [0x3a, 0x3a, 0x3a],
             Self::Grey => [0x5f, 0x5f, 0x5f],
             Self::Pale => [0xa8, 0xa8, 0xa8],
-            Self::Piece => [0xf3, 0xed, 0xe0],
+            Self::Piece => [0xff, 0xfe, 0xfb],
+            Self::Seat => [0x93, 0x8b, 0x7f],
+            Self::Rug => [0xe9, 0xe4, 0xd9],
+            Self::Floor => [0xf7, 0xf5, 0xf0],
             Self::Fixed => [0xdc, 0xdc, 0xdc],
             Self::Paper => [0xff, 0xff, 0xff],
             Self::Blue => [0x00, 0x72, 0xb2],
@@ -229,6 +238,20 @@ impl Path {
         Self { pen, fill, ..path }
     }
 
+    /// A closed outline with round corners: of this radius, or as much of it as an edge has room for.
+    pub(crate) fn rounded(places: &[At], radius: f64, pen: Option<Pen>, fill: Fill) -> Self {
+        let count = places.len();
+        let mut steps = Vec::with_capacity(2 * count + 1);
+        for (place, corner) in places.iter().enumerate() {
+            let [before, after] = [places[(place + count - 1) % count], places[(place + 1) % count]];
+            let (start, arc) = round_corner([before, *corner, after], radius);
+            steps.push(if place == 0 { Step::Move(start) } else { Step::Line(start) });
+            steps.extend(arc);
+        }
+        steps.push(Step::Close);
+        Self { steps, pen, fill }
+    }
+
     /// A quarter circle (or any arc under half a turn).
     pub(crate) fn arc(from: At, to: At, radius: f64, clockwise: bool, pen: Pen) -> Self {
         let steps = vec![Step::Move(from), Step::Arc { radius, clockwise, to }];
@@ -246,6 +269,21 @@ impl Path {
     pub(crate) fn area(area: &Area, pen: Option<Pen>, fill: Fill) -> Self {
         Self::ring(area.corners(), pen, fill)
     }
+}
+
+/// Where the arc round a corner starts, and the arc; none where there is no corner, or no room.
+fn round_corner([before, corner, after]: [At; 3], radius: f64) -> (At, Option<Step>) {
+    let (back, on) = (before - corner, after - corner);
+    let half_angle = back.unit().dot(on.unit()).clamp(-1.0, 1.0).acos() / 2.0;
+    let room = back.length().min(on.length()) / 2.0;
+    let reach = (radius / half_angle.tan()).min(room);
+    let radius = reach * half_angle.tan();
+    // Nearly straight on, or back where one came from.
+    if !radius.is_finite() || radius < 0.01 || reach < 0.01 {
+        return (corner, None);
+    }
+    let clockwise = (corner - before).right().dot(on) > 0.0;
+    (corner + back.unit() * reach, Some(Step::Arc { radius, clockwise, to: corner + on.unit() * reach }))
 }
 
 impl Text {

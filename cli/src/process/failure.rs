@@ -114,6 +114,8 @@ pub(crate) enum Failure {
     },
     /// A sheet cannot be drawn.
     Drawing(&'static str),
+    /// Two sheets are asked for in a form that holds one.
+    OneSheet,
     /// What is no text would go to a terminal.
     NoText {
         /// What it is.
@@ -151,6 +153,7 @@ impl Failure {
             | Self::SameOption { .. }
             | Self::NoSuchCommand(_)
             | Self::NoText { .. }
+            | Self::OneSheet
             | Self::AlreadyThere(_)
             | Self::WouldWriteInput { .. }
             | Self::Foreign(_)

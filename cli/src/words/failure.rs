@@ -53,6 +53,7 @@ pub(crate) fn message(failure: &Failure) -> String {
             "nothing was found that fits as asked, and it is not known whether anything does".to_owned()
         }
         Failure::Drawing(why) => format!("cannot draw the sheet: {why}"),
+        Failure::OneSheet => "an SVG or PNG holds one sheet, and both are asked for".to_owned(),
         Failure::NoText { form, .. } => format!("a {form} file cannot be shown at a terminal"),
         Failure::NoSuchCommand(name) => format!("there is no command {name}"),
         Failure::ReaderGone => "the result was not read to its end".to_owned(),
@@ -86,6 +87,7 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         Failure::NoSuchOption { options, .. } => return Some(options_there_are(*options).into()),
         Failure::SameOption { .. } => "Name two different options, or three.",
         Failure::NothingFits { undecided, remedies } => return Some(would_help(*undecided, remedies).into()),
+        Failure::OneSheet => "Write a PDF, or choose `--sheet client` or `--sheet working`.",
         Failure::NoText { instead, .. } => instead,
         Failure::NoSuchCommand(_) => "`elbowroom --help` lists them.",
         Failure::CommandLine(_)

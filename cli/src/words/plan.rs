@@ -1,6 +1,7 @@
 //! Prose of plans.
 
 use elbowroom_model::Brief;
+use elbowroom_model::article::the;
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::judge::JudgedRoom;
 use elbowroom_solver::routes::Route;
@@ -70,6 +71,36 @@ pub(crate) fn as_it_stands(broken: usize) -> String {
 /// Broken things that no sheet has room for.
 pub(crate) fn more_broken(more: usize) -> String {
     format!("and {more} more, which `elbowroom judge` tells")
+}
+
+/// Room and option over the answer.
+pub(crate) fn headed(room: &str, which: &str) -> String {
+    format!("{room}. {which}")
+}
+
+/// The answer in one line: what stands where, and how large the main seat may be.
+pub(crate) fn answer(title: &str, most: Option<&str>) -> String {
+    most.map_or_else(|| title.to_owned(), |most| format!("{title}; {most}"))
+}
+
+/// How large a piece may be.
+pub(crate) fn at_most(name: &str, size: &str, unit: &str) -> String {
+    format!("{name} up to {size} {unit}")
+}
+
+/// A clearance that matters.
+pub(crate) fn clear_between(from: &str, to: &str, clear: &str) -> String {
+    format!("{clear} between {} and {}", the(from), the(to))
+}
+
+/// The narrowest way.
+pub(crate) fn narrowest_way(from: &str, to: &str, width: &str) -> String {
+    format!("{width} where the way is narrowest, from {} to {}", the(from), the(to))
+}
+
+/// What the drawing is, with room to write a date.
+pub(crate) fn imprint(scale: &str) -> String {
+    format!("{scale}. elbowroom {}. Date: ____________", env!("CARGO_PKG_VERSION"))
 }
 
 /// Scale, paper, unit.

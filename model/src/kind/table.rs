@@ -28,7 +28,7 @@ const SEAT: Traits = Traits {
     stands: Stands::AsSeat,
     is_led_to: true,
     off_wall: Some(Clearance::SeatOffWall),
-    drawn: Drawn::WithBack,
+    drawn: Drawn::Upholstered,
     ..PLAIN
 };
 
@@ -78,22 +78,31 @@ impl PieceKind {
                 stands: Stands::BesideSeats,
                 body: Body::Slender,
                 gives_light: true,
+                drawn: Drawn::Lamp,
                 needs_power: true,
                 is_square: true,
                 ..PLAIN
             },
-            PieceKind::Rug => Traits { stands: Stands::UnderSeats, body: Body::Flat, drawn: Drawn::Under, ..PLAIN },
+            PieceKind::Rug => Traits { stands: Stands::UnderSeats, body: Body::Flat, drawn: Drawn::Rug, ..PLAIN },
             PieceKind::WallScreen => {
-                Traits { front: Front::Watched, hangs: true, needs_power: true, drawn: Drawn::WithFront, ..PLAIN }
+                Traits { front: Front::Watched, hangs: true, needs_power: true, drawn: Drawn::Screen, ..PLAIN }
             }
-            PieceKind::Bench => PLAIN,
-            PieceKind::Plant => Traits { body: Body::Slender, is_square: true, ..PLAIN },
-            PieceKind::Pouf | PieceKind::FloorCushion => {
-                Traits { stands: Stands::BesideSeats, moves_aside: true, is_square: true, ..PLAIN }
-            }
-            PieceKind::OpenFloor => {
-                Traits { stands: Stands::AtWallOrFree, body: Body::Open, is_led_to: true, drawn: Drawn::Under, ..PLAIN }
-            }
+            PieceKind::Bench => Traits { drawn: Drawn::Padded, ..PLAIN },
+            PieceKind::Plant => Traits { body: Body::Slender, is_square: true, drawn: Drawn::Plant, ..PLAIN },
+            PieceKind::Pouf | PieceKind::FloorCushion => Traits {
+                stands: Stands::BesideSeats,
+                moves_aside: true,
+                is_square: true,
+                drawn: Drawn::Padded,
+                ..PLAIN
+            },
+            PieceKind::OpenFloor => Traits {
+                stands: Stands::AtWallOrFree,
+                body: Body::Open,
+                is_led_to: true,
+                drawn: Drawn::OpenFloor,
+                ..PLAIN
+            },
             PieceKind::Console => Traits { stands: Stands::AtWallOrBehindSeat, ..PLAIN },
             PieceKind::Piano => Traits {
                 front: Front::SatAt,

@@ -111,15 +111,25 @@ pub enum KeepsClear {
     },
 }
 
-/// How a plan shows a piece beside its outline.
+/// How a plan shows a piece.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Drawn {
-    /// Dashed, under all others.
-    Under,
-    /// With a line along its back.
-    WithBack,
-    /// With a stroke at its front.
+    /// Under all others, with a border.
+    Rug,
+    /// Under all others, by its edge alone.
+    OpenFloor,
+    /// With arms, back and seat cushions.
+    Upholstered,
+    /// With rounded corners.
+    Padded,
+    /// With a stroke at its front, and the screen that stands on it.
     WithFront,
+    /// As a thick bar.
+    Screen,
+    /// As a ring with a cross.
+    Lamp,
+    /// As a ring with its pot.
+    Plant,
     /// The outline alone.
     Plain,
 }

@@ -46,9 +46,9 @@ pub(crate) fn plan(brief: &Brief, option: &RankedOption) -> Option<String> {
     let (rugs, others): (Vec<_>, Vec<_>) = option.pieces(brief).partition(|one| one.piece.kind.is_flat());
     for one in rugs.into_iter().chain(others) {
         let class = match one.piece.kind.traits().drawn {
-            Drawn::Under => "rug",
-            Drawn::WithBack => "seat",
-            Drawn::WithFront | Drawn::Plain => "piece",
+            Drawn::Rug | Drawn::OpenFloor => "rug",
+            Drawn::Upholstered | Drawn::Padded => "seat",
+            Drawn::WithFront | Drawn::Screen | Drawn::Lamp | Drawn::Plant | Drawn::Plain => "piece",
         };
         one.parts().iter().for_each(|part| svg.push_str(&polygon(part, class)));
     }

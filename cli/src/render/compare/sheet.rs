@@ -4,7 +4,7 @@ use elbowroom_solver::answer::{RankedOption, Thing};
 
 use super::{Compared, sentences};
 use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Sheet, Stock, Text, Weight, wrapped};
-use crate::render::plan::{Shown, within};
+use crate::render::plan::{Purpose, Shown, within};
 use crate::render::rank::groups;
 use crate::words::answer::notices_of;
 use crate::words::compare as words;
@@ -36,7 +36,7 @@ pub(crate) fn sheet(compared: &Compared<'_>, stock: Stock) -> Sheet {
     for (place, option) in compared.options.iter().copied().enumerate() {
         let x = all.at.x + place as f64 * (width + BETWEEN);
         let plan = Area::new(x, all.at.y + TITLE, width, all.height * PLANS - TITLE);
-        let drawn = within(Shown::Option { answer: compared.answer, option }, &plan);
+        let drawn = within(Shown::Option { answer: compared.answer, option }, Purpose::Client, &plan);
         marks.extend(drawn.marks);
         scale = drawn.scale.to_string();
         let below = Area::new(x, plan.bottom() + 3.0, width, all.height * (1.0 - PLANS) - 3.0);

@@ -3,13 +3,14 @@
 use elbowroom_model::{Point, WallItem};
 use elbowroom_solver::plan::{Plan, plan};
 
-use super::Shown;
 use super::frame::Frame;
+use super::{Purpose, Shown};
 use crate::drawing::{Area, Labels, Mark, Scale};
 
 /// A plan under way.
 pub(super) struct Figure<'a> {
     pub(super) shown: Shown<'a>,
+    pub(super) purpose: Purpose,
     pub(super) plan: Plan,
     pub(super) frame: Frame,
     pub(super) labels: Labels,
@@ -28,9 +29,10 @@ pub(crate) struct Drawn {
 
 impl<'a> Figure<'a> {
     /// A plan with nothing on it yet; labels stay within `area`.
-    pub(super) fn new(shown: Shown<'a>, frame: Frame, area: Area) -> Self {
+    pub(super) fn new(shown: Shown<'a>, purpose: Purpose, frame: Frame, area: Area) -> Self {
         let plan = plan(shown.brief(), shown.layout());
-        Self { shown, plan, frame, labels: Labels::new(area).counting_after(shown.breaches()), marks: Vec::new() }
+        let labels = Labels::new(area).counting_after(shown.breaches());
+        Self { shown, purpose, plan, frame, labels, marks: Vec::new() }
     }
 
     /// All marks, labels on top.

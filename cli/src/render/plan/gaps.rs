@@ -1,32 +1,41 @@
 //! Clear gaps, measured as drawings do: a line between two strokes, with its length.
 
+use elbowroom_model::Point;
+
+use super::Purpose;
 use super::figure::Figure;
+use super::matters::matters;
 use crate::drawing::{At, Label, Mark, Path, Pen, Tone};
 
 /// Type of lengths, mm.
 const TYPE: f64 = 2.2;
 
-/// Each gap that a rule asks for.
+/// Each gap that a rule asks for; on a client's sheet those that matter most.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("gaps"));
-    for ends in figure.plan.gaps.clone() {
-        let ends = ends.map(|at| figure.frame.at(at));
+    for (ends, _) in measured(figure) {
         measure_line(figure, ends, Tone::Ink);
     }
 }
 
+/// Both ends of each on the sheet, and its length.
+fn measured(figure: &Figure<'_>) -> Vec<([At; 2], f64)> {
+    let (shown, plan) = (figure.shown, &figure.plan);
+    let gaps: Vec<([Point; 2], f64)> = match figure.purpose {
+        Purpose::Client => matters(&shown, plan).into_iter().map(|matter| (matter.ends, matter.clear)).collect(),
+        Purpose::Working => {
+            shown.gaps().iter().map(|gap| gap.clear).zip(&plan.gaps).map(|(clear, ends)| (*ends, clear)).collect()
+        }
+    };
+    gaps.into_iter().map(|(ends, clear)| (ends.map(|at| figure.frame.at(at)), clear)).collect()
+}
+
 /// The length of each.
 pub(super) fn name(figure: &mut Figure<'_>) {
-    let gaps: Vec<([At; 2], String)> = figure
-        .shown
-        .gaps()
-        .iter()
-        .zip(&figure.plan.gaps)
-        .map(|(gap, ends)| (ends.map(|at| figure.frame.at(at)), figure.shown.tape(gap.clear)))
-        .collect();
-    for ([from, to], text) in gaps {
+    for ([from, to], clear) in measured(figure) {
+        let text = figure.shown.tape(clear);
         let (of, way) = (from.middle(to), (to - from).unit());
-        let label = Label { ground: Some(Tone::Paper), ..Label::new(of, Vec::new(), TYPE, text) };
+        let label = Label { ground: Some(Tone::Floor), ..Label::new(of, Vec::new(), TYPE, text) };
         let (width, height) = label.size();
         let across = way.right();
         let half = (across.x.abs() * width + across.y.abs() * height) / 2.0 + 0.7;

@@ -2,10 +2,10 @@
 
 use elbowroom_model::{Fireplace, ItemKind, Point, View, WallItem};
 
-use super::doors;
 use super::figure::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
+use super::{Purpose, doors};
 use crate::drawing::{At, Fill, Label, Mark, Path, Pen, Tone, hatch};
 use crate::words::plan as words;
 
@@ -28,7 +28,8 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
             ItemKind::Opening(_) => doors::opening(figure, item),
             ItemKind::Radiator(radiator) => body(figure, item, radiator.depth),
             ItemKind::Fireplace(fire) => fireplace(figure, item, fire),
-            ItemKind::Socket(_) => socket(figure, item),
+            ItemKind::Socket(_) if figure.purpose == Purpose::Working => socket(figure, item),
+            ItemKind::Socket(_) => {}
         }
     }
 }
@@ -53,9 +54,11 @@ pub(super) fn name(figure: &mut Figure<'_>) {
     for fixed in &figure.shown.brief().room.fixed {
         let count = fixed.corners.len().max(1) as f64;
         let middle = figure.frame.at(fixed.corners.iter().fold(Point::default(), |sum, at| sum + *at) * (1.0 / count));
-        figure
-            .labels
-            .place(&Label { ground: Some(Tone::Paper), ..Label::new(middle, vec![middle], TYPE, fixed.name.clone()) });
+        figure.labels.place(&Label {
+            ground: Some(Tone::Paper),
+            over: true,
+            ..Label::new(middle, vec![middle], TYPE, fixed.name.clone())
+        });
     }
 }
 
@@ -74,7 +77,7 @@ fn along_wall(figure: &mut Figure<'_>, item: &WallItem, middle: Point, words: &s
         face + inward * figure.frame.length(depth / 2.0)
     });
     if depth.is_some() || !figure.labels.place_if_free(&Label { places: slid(outside), ..label.clone() }) {
-        figure.labels.place(&Label { of, places: slid(inside), ground: Some(Tone::Paper), ..label });
+        figure.labels.place(&Label { of, places: slid(inside), ground: Some(Tone::Floor), ..label });
     }
 }
 
@@ -108,7 +111,7 @@ fn body(figure: &mut Figure<'_>, item: &WallItem, depth: f64) {
     let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
     let into = -figure.outward(item) * depth;
     let ring = figure.frame.all(&[left, right, right + into, left + into]);
-    figure.labels.mind_ring(&ring);
+    figure.labels.body(ring.clone());
     solid(figure, &ring);
 }
 

@@ -67,8 +67,8 @@ pub(super) struct Panel {
 }
 
 /// A title as a sheet has room for: names that somebody wrote without end leave no cautions off it.
-fn cut(title: &str) -> String {
-    let short: String = title.chars().take(LONGEST_TITLE).collect();
+pub(super) fn cut(title: &str, longest: usize) -> String {
+    let short: String = title.chars().take(longest).collect();
     if short.len() < title.len() { format!("{short}...") } else { short }
 }
 
@@ -93,8 +93,13 @@ impl Panel {
         panel
     }
 
+    /// One with nothing on it yet.
+    pub(super) const fn new(width: f64, small: f64) -> Self {
+        Self { lines: Vec::new(), width, small }
+    }
+
     fn headed(about: &About<'_>, width: f64, small: f64) -> Self {
-        let mut panel = Self { lines: Vec::new(), width, small };
+        let mut panel = Self::new(width, small);
         panel.words(&about.shown.brief().room.name, 4.2, Weight::Bold);
         for line in crate::words::order::lines(about.shown.brief()) {
             panel.print(&line);
@@ -106,7 +111,7 @@ impl Panel {
             Shown::AsItStands { room, .. } => (words::as_it_stands(room.broken.len()), said::title(&room.brief, room)),
         };
         panel.words(&which, 3.0, Weight::Bold);
-        panel.words(&cut(&title), 3.0, Weight::Book);
+        panel.words(&cut(&title, LONGEST_TITLE), 3.0, Weight::Book);
         panel.print(&words::scale(about.scale, about.paper, about.shown.unit()));
         panel
     }
@@ -144,7 +149,7 @@ impl Panel {
     }
 
     /// What the labels that found no room say; `after`: so many numbers stand for what is broken.
-    fn numbers(&mut self, key: &[String], after: usize) {
+    pub(super) fn numbers(&mut self, key: &[String], after: usize) {
         if !key.is_empty() {
             self.heading(words::NUMBERS);
         }
@@ -177,7 +182,8 @@ impl Panel {
         );
     }
 
-    fn cautions(&mut self, shown: &Shown<'_>) {
+    /// What is eased, the notices, and what nobody measured.
+    pub(super) fn cautions(&mut self, shown: &Shown<'_>) {
         self.heading(words::CAUTIONS);
         let (eased, notices) = match *shown {
             Shown::Option { answer, option } => {
@@ -191,17 +197,28 @@ impl Panel {
         self.print(words::WALLS);
     }
 
-    fn heading(&mut self, text: &str) {
+    /// A little room between blocks.
+    pub(super) fn space(&mut self) {
         self.lines.push(Line::Space);
+    }
+
+    /// How high all lines are, one below the other, mm.
+    pub(super) fn height(&self) -> f64 {
+        self.lines.iter().map(|line| self.height_of(line)).sum()
+    }
+
+    fn heading(&mut self, text: &str) {
+        self.space();
         self.words(text, self.small, Weight::Bold);
     }
 
-    fn print(&mut self, text: &str) {
+    /// A sentence in small print.
+    pub(super) fn print(&mut self, text: &str) {
         self.words(text, self.small, Weight::Book);
     }
 
     /// Words, broken into lines; further lines stand in a little.
-    fn words(&mut self, text: &str, size: f64, weight: Weight) {
+    pub(super) fn words(&mut self, text: &str, size: f64, weight: Weight) {
         for line in wrapped(text, size, weight, self.width) {
             self.lines.push(Line::Words { text: line, size, weight, tone: Tone::Ink });
         }

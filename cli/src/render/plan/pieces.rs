@@ -1,15 +1,13 @@
-//! The pieces, each by its outline, with its name and its size.
+//! What is written on the pieces: name and size of each, and where people sit.
 
-use elbowroom_model::Drawn;
-use elbowroom_model::{Hand, Point, Rounding};
+use elbowroom_model::Rounding;
 use elbowroom_solver::Size;
-use elbowroom_solver::geometry::joined;
 
 use super::figure::Figure;
 use super::frame::way;
 use super::shown::PieceShown;
-use super::{Shown, signs};
-use crate::drawing::{Area, At, Dash, Fill, Label, Mark, Path, Pen, Tone, Weight, clipped};
+use super::{Shown, furniture, signs};
+use crate::drawing::{Area, At, Label, Weight, clipped};
 use crate::words::lengths::shopped;
 use crate::words::plan as words;
 
@@ -17,60 +15,8 @@ use crate::words::plan as words;
 const TYPE: f64 = 2.4;
 /// The same where a piece has no room for that.
 const SMALL: f64 = 2.0;
-/// How much of a seat's depth its back is drawn, as a share.
-const BACK: f64 = 0.16;
-
-/// Every piece, rugs below the others and what hangs above them.
-pub(super) fn draw(figure: &mut Figure<'_>) {
-    figure.put(Mark::Layer("pieces"));
-    let pieces = figure.shown.pieces().into_iter();
-    let (under, others): (Vec<PieceShown<'_>>, Vec<PieceShown<'_>>) = pieces.partition(|one| lies_under(*one));
-    for piece in under {
-        dashed(figure, piece);
-    }
-    chairs(figure);
-    let (hung, standing): (Vec<_>, Vec<_>) = others.into_iter().partition(|one| one.piece.kind.hangs());
-    for piece in standing.into_iter().chain(hung) {
-        match piece.piece.kind.traits().drawn {
-            Drawn::Under => {}
-            Drawn::WithBack => {
-                solid(figure, piece);
-                back(figure, piece);
-            }
-            Drawn::WithFront => {
-                solid(figure, piece);
-                front(figure, piece);
-            }
-            Drawn::Plain => solid(figure, piece),
-        }
-    }
-}
-
-/// Drawn below the others; the name of a rug in a corner that they leave free.
-fn lies_under(one: PieceShown<'_>) -> bool {
-    one.piece.kind.traits().drawn == Drawn::Under
-}
-
-fn dashed(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
-    let ring = figure.frame.all(&outline(&piece.parts()));
-    let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
-    figure.put(Path::ring(ring, Some(pen), Fill::None));
-}
-
-/// Chairs at dining tables: light, since nobody measures them, and under their tables.
-fn chairs(figure: &mut Figure<'_>) {
-    for chair in figure.plan.chairs.clone() {
-        let ring = figure.frame.all(&chair.ring);
-        figure.labels.mind_ring(&ring);
-        figure.put(Path::ring(ring, Some(Pen::of(0.2, Tone::Grey)), Fill::Tone(Tone::Paper)));
-    }
-}
-
-fn solid(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
-    let ring = figure.frame.all(&outline(&piece.parts()));
-    figure.labels.mind_ring(&ring);
-    figure.put(Path::ring(ring, Some(Pen::ink(0.35)), Fill::Tone(Tone::Piece)));
-}
+/// Twice the way from the edge of a rug to its name, mm: clear of its border.
+const INSET: f64 = 4.6;
 
 /// Where people sit.
 pub(super) fn seats(figure: &mut Figure<'_>) {
@@ -96,28 +42,26 @@ pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(PieceShown<'_>) -> V
         let all = Area::of(parts.iter().flatten().copied());
         let Some(middle) = parts.first().map(|part| middle_of(part)) else { continue };
         let lines = lines(piece);
-        let ground = match piece.piece.kind {
-            kind if kind.stays_open() => Some(Tone::Paper),
-            _ => (!lies_under(piece)).then_some(Tone::Piece),
-        };
+        let ground = Some(furniture::ground(piece));
         let level = Label { lines, ground, ..Label::new(middle, Vec::new(), TYPE, "") };
         let small = Label { size: SMALL, ..level.clone() };
         let tries = [(&level, 0.0), (&level, -90.0), (&small, 0.0), (&small, -90.0)];
         let found = tries.into_iter().any(|(label, turned)| {
             let label = Label { turned, ..label.clone() };
-            let places = if piece.piece.kind.lies_under() {
-                corners_within(&all, &label)
+            let places = if furniture::lies_under(piece) {
+                all_over(&all, &label)
             } else {
                 parts.iter().flat_map(|part| within(part, &label)).collect()
             };
-            figure.labels.place_if_free(&Label { places, ..label })
+            // A rug leaves its name where nothing stands on it.
+            figure.labels.place_if_free(&Label { places, over: !furniture::lies_under(piece), ..label })
         });
         if !found {
             let (width, height) = level.size();
             let (half_width, half_height) = ((all.width + width) / 2.0 + 0.8, (all.height + height) / 2.0 + 0.8);
             let beside = [(half_width, 0.0), (-half_width, 0.0), (0.0, half_height), (0.0, -half_height)];
             let places = beside.map(|(x, y)| all.middle() + At::new(x, y)).to_vec();
-            figure.labels.place(&Label { places, ground: Some(Tone::Paper), ..level });
+            figure.labels.place(&Label { places, ground: None, ..level });
         }
     }
 }
@@ -144,12 +88,20 @@ fn holds(ring: &[At], place: At) -> bool {
     low >= SPARE || high <= -SPARE
 }
 
-/// Inside the corners of an area.
-fn corners_within(all: &Area, label: &Label) -> Vec<At> {
+/// Places all over an area: its corners before its edges and its middle.
+fn all_over(all: &Area, label: &Label) -> Vec<At> {
+    const STEPS: i32 = 8;
     let (width, height) = label.size();
-    let inner = Area::round(all.middle(), all.width - width - 1.6, all.height - height - 1.6);
-    let [a, b, c, d] = inner.corners();
-    vec![d, c, a, b, d.middle(c), a.middle(b)]
+    let inner = Area::round(all.middle(), all.width - width - INSET, all.height - height - INSET);
+    if inner.width < 0.0 || inner.height < 0.0 {
+        return Vec::new();
+    }
+    let share = |step: i32| f64::from(step) / f64::from(STEPS);
+    let steps = (0..=STEPS).flat_map(|down| (0..=STEPS).map(move |across| (across, down)));
+    let mut steps: Vec<(i32, i32)> = steps.collect();
+    let off = |step: i32| step.min(STEPS - step);
+    steps.sort_by_key(|(across, down)| (off(*across) + off(*down), STEPS - down, STEPS - across));
+    steps.into_iter().map(|(x, y)| inner.at + At::new(inner.width * share(x), inner.height * share(y))).collect()
 }
 
 /// The size as planned, rounded down to what one shops by.
@@ -157,53 +109,6 @@ pub(super) fn size(shown: &Shown<'_>, size: Size) -> String {
     let dimensions = [Some(size.width), size.return_length, Some(size.depth)].into_iter().flatten();
     let told: Vec<String> = dimensions.map(|length| shopped(shown.units(), length, Rounding::Down)).collect();
     words::size(&told)
-}
-
-/// The outline of a piece of these parts: of a corner sofa both runs as one.
-fn outline(parts: &[Vec<Point>]) -> Vec<Point> {
-    match parts {
-        [main, other] => joined(main, other).unwrap_or_else(|| main.clone()),
-        [only, ..] => only.clone(),
-        [] => Vec::new(),
-    }
-}
-
-/// The back of a seat: a line along the back of each run.
-fn back(figure: &mut Figure<'_>, seat: PieceShown<'_>) {
-    let (facing, depth) = (seat.placed.facing, seat.placed.size.depth * BACK);
-    let parts = seat.parts();
-    let Some(main) = parts.first() else { return };
-    put_line(figure, strip(main, facing, depth), 0.2);
-    if let (Some(other), Some(hand)) = (parts.get(1), seat.placed.hand)
-        && !seat.piece.chaise
-    {
-        // Who sits on the return looks along the main run, away from its own end of it.
-        let facing = match hand {
-            Hand::Left => facing.right(),
-            Hand::Right => facing.left(),
-        };
-        put_line(figure, strip(other, facing, depth), 0.2);
-    }
-}
-
-/// A short stroke at the middle of a front, so that one sees which way a piece faces.
-fn front(figure: &mut Figure<'_>, one: PieceShown<'_>) {
-    put_line(figure, strip(&one.main(), -one.placed.facing, one.placed.size.depth * 0.1), 0.15);
-}
-
-/// A thin line that labels had better not lie on.
-fn put_line(figure: &mut Figure<'_>, line: [Point; 2], width: f64) {
-    let line = line.map(|at| figure.frame.at(at));
-    figure.labels.mind(line);
-    figure.put(Path::line(line, Pen::ink(width)));
-}
-
-/// The line across a rectangle `off` from its back, from side to side.
-fn strip(ring: &[Point], facing: Point, off: f64) -> [Point; 2] {
-    let left = facing.left();
-    let support = |way: Point| ring.iter().map(|at| at.dot(way)).fold(f64::NEG_INFINITY, f64::max);
-    let base = facing * (off - support(-facing));
-    [base + left * support(left), base - left * support(-left)]
 }
 
 fn middle_of(places: &[At]) -> At {

@@ -3,8 +3,9 @@
 use super::figure::Drawn;
 use super::frame::Frame;
 use super::panel::{About, Panel};
+use super::title_block::{Room, TitleBlock, Titled};
 use super::whole::{description, title, within};
-use super::{Shown, rulers};
+use super::{Purpose, Shown, rulers};
 use crate::drawing::{Area, At, Fill, Mark, Paper, Path, Pen, Sheet, Stock};
 
 /// Kept free at every edge of the paper, mm: what printers do not reach.
@@ -15,6 +16,8 @@ const BETWEEN: f64 = 5.0;
 const PANEL: f64 = 78.0;
 /// Share of an upright sheet that the panel below the plan takes.
 const BELOW: f64 = 0.36;
+/// Share of a client's sheet that its title block may take.
+const BLOCK: f64 = 0.45;
 /// Types of the panel, mm, the first that fits being taken.
 const TYPES: [f64; 4] = [2.5, 2.3, 2.1, SMALLEST];
 /// The smallest type that still reads on paper, mm.
@@ -54,14 +57,19 @@ impl Division {
     }
 }
 
-/// The sheet of an option.
-pub(crate) fn sheet(shown: Shown<'_>, stock: Stock) -> Sheet {
-    let ways = [Division::on_its_side(stock), Division::upright(stock)];
-    let frames = ways.map(|division| (Frame::within(shown.brief(), &division.plan).scale, division));
-    let [side, upright] = frames;
-    // The larger scale; where both have it, the sheet whose plan area is shaped more like the room.
-    let division = if upright.0 < side.0 || (upright.0 == side.0 && is_tall(&shown)) { upright.1 } else { side.1 };
-    drawn(shown, stock, &division)
+/// The sheet of an option, or of the room as it stands.
+pub(crate) fn sheet(shown: Shown<'_>, purpose: Purpose, stock: Stock) -> Sheet {
+    match purpose {
+        Purpose::Client => for_client(shown, stock),
+        Purpose::Working => for_working(shown, stock),
+    }
+}
+
+/// The larger scale; where both have it, the sheet whose plan area is shaped more like the room.
+fn side_or_upright<T>(shown: &Shown<'_>, plan_of: impl Fn(&T) -> Area, [side, upright]: [T; 2]) -> T {
+    let [of_side, of_upright] = [&side, &upright].map(|way| Frame::within(shown.brief(), &plan_of(way)).scale);
+    let is_upright = of_upright < of_side || (of_upright == of_side && is_tall(shown));
+    if is_upright { upright } else { side }
 }
 
 /// Whether the room is taller on the sheet than it is wide.
@@ -70,25 +78,53 @@ fn is_tall(shown: &Shown<'_>) -> bool {
     outline.height > outline.width
 }
 
-fn drawn(shown: Shown<'_>, stock: Stock, division: &Division) -> Sheet {
-    let north = rulers::to_north(shown.brief());
-    let mut plan_area = division.plan;
-    if north.is_some() {
-        // The arrow has the plan's right upper corner to itself where the room leaves it free.
-        plan_area = Area { width: plan_area.width - 12.0, ..plan_area };
-        if Frame::within(shown.brief(), &plan_area).scale != Frame::within(shown.brief(), &division.plan).scale {
-            plan_area = division.plan;
-        }
-    }
-    let Drawn { scale, mut marks, key } = within(shown, &plan_area);
-    if let Some(way) = north {
-        marks.extend(rulers::north(At::new(division.plan.right() - 6.0, division.plan.at.y + 6.5), way));
-    }
+/// The plan large, its title block below it.
+fn for_client(shown: Shown<'_>, stock: Stock) -> Sheet {
+    let papers = [stock.landscape(), stock.portrait()];
+    let paper = side_or_upright(&shown, |paper| above(&shown, stock, paper, &[]).1, papers);
+    let (_, plan) = above(&shown, stock, &paper, &[]);
+    let key = within(shown, Purpose::Client, &plan).key;
+    let (block, plan) = above(&shown, stock, &paper, &key);
+    let Drawn { scale, mut marks, .. } = with_north(shown, Purpose::Client, &plan);
+    marks.extend(block.marks(&paper.within(MARGIN), &shown, scale));
+    finished(shown, paper, marks)
+}
+
+/// The title block of a paper in the largest type that leaves the plan its share, and the area above it.
+fn above(shown: &Shown<'_>, stock: Stock, paper: &Paper, key: &[String]) -> (TitleBlock, Area) {
+    let all = paper.within(MARGIN);
+    let most = all.height * BLOCK;
+    let titled = Titled { shown: *shown, paper: stock.name(), key };
+    let block = |small: f64| TitleBlock::new(&titled, Room { width: all.width, most }, small);
+    let block = TYPES.into_iter().map(block).find(TitleBlock::is_whole).unwrap_or_else(|| block(SMALLEST));
+    let height = all.height - block.height() - BETWEEN;
+    (block, Area { height, ..all })
+}
+
+fn for_working(shown: Shown<'_>, stock: Stock) -> Sheet {
+    let ways = [Division::on_its_side(stock), Division::upright(stock)];
+    let division = side_or_upright(&shown, |division| division.plan, ways);
+    let Drawn { scale, mut marks, key } = with_north(shown, Purpose::Working, &division.plan);
     marks.extend(rulers::strip(&division.strip, scale, shown.units()));
     marks.extend(panel(&shown, &scale.to_string(), stock, &key, &division.columns));
+    finished(shown, division.paper, marks)
+}
+
+/// The plan with its arrow to the north, which has the right upper corner to itself where the room leaves it free.
+fn with_north(shown: Shown<'_>, purpose: Purpose, area: &Area) -> Drawn {
+    let Some(way) = rulers::to_north(shown.brief()) else { return within(shown, purpose, area) };
+    let beside = Area { width: area.width - 12.0, ..*area };
+    let scale = |area: &Area| Frame::within(shown.brief(), area).scale;
+    let plan = if scale(&beside) == scale(area) { beside } else { *area };
+    let mut drawn = within(shown, purpose, &plan);
+    drawn.marks.extend(rulers::north(At::new(area.right() - 6.0, area.at.y + 6.5), way));
+    drawn
+}
+
+fn finished(shown: Shown<'_>, paper: Paper, mut marks: Vec<Mark>) -> Sheet {
     marks.push(Mark::Layer("edge"));
-    marks.push(Path::area(&division.paper.within(MARGIN - 3.0), Some(Pen::ink(0.2)), Fill::None).into());
-    Sheet { paper: division.paper, title: title(&shown), description: description(&shown), marks }
+    marks.push(Path::area(&paper.within(MARGIN - 3.0), Some(Pen::ink(0.2)), Fill::None).into());
+    Sheet { paper, title: title(&shown), description: description(&shown), marks }
 }
 
 /// The panel in the largest type in which it fits; what no sheet may leave out where none does.

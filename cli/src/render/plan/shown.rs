@@ -6,7 +6,7 @@ use elbowroom_solver::judge::JudgedRoom;
 use elbowroom_solver::routes::Route;
 use elbowroom_solver::{Layout, Placed, Size};
 
-use crate::words::lengths::{shop_unit, sign, taped_bare};
+use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
 
 /// All that a plan is made from.
 #[derive(Debug, Clone, Copy)]
@@ -134,6 +134,11 @@ impl<'a> Shown<'a> {
 
     pub(super) const fn units(&self) -> Unit {
         self.brief().units
+    }
+
+    /// A length as a tape reads it, with its unit.
+    pub(super) fn tape_with_unit(&self, length: f64) -> String {
+        taped(self.units(), length)
     }
 
     /// A length as a tape reads it, without its unit.

@@ -6,8 +6,8 @@ use elbowroom_solver::{Limits, Unwatched};
 use resvg::tiny_skia::Point;
 use resvg::usvg::{Node, Options, Tree, fontdb};
 
-use super::{Shown, sheet};
-use crate::drawing::{Font, Sheet, Stock, Weight, svg};
+use super::{Purpose, Shown, sheet};
+use crate::drawing::{Font, Mark, Path, Sheet, Step, Stock, Weight, svg};
 
 /// Every demo room in which something fits, with its result.
 fn ranked() -> Vec<Answer> {
@@ -72,37 +72,57 @@ fn overlap(one: &Block, other: &Block) -> bool {
     !parts(one) && !parts(other)
 }
 
+/// Sees that no words of a sheet lie on others, on a wall or off the paper.
+fn see_words_apart(sheet: &Sheet, of: &str) {
+    let texts = texts(sheet);
+    let walls = walls(sheet);
+    assert!(walls.len() > 3, "{of}");
+    let (width, height) = (sheet.paper.width as f32, sheet.paper.height as f32);
+    let on_paper = |at: &Point| (9.5..=width - 9.5).contains(&at.x) && (9.5..=height - 9.5).contains(&at.y);
+    for (place, (area, text)) in texts.iter().enumerate() {
+        assert!(area.iter().all(on_paper), "{of}: {text} at {area:?}");
+        for (other, words) in &texts[place + 1..] {
+            assert!(!overlap(area, other), "{of}: {text} {area:?} on {words} {other:?}");
+        }
+        for wall in &walls {
+            assert!(!overlap(area, wall), "{of}: {text} {area:?} on a wall {wall:?}");
+        }
+    }
+}
+
+/// The solid stretches of the walls.
+fn walls(sheet: &Sheet) -> Vec<Block> {
+    let from = sheet.marks.iter().skip_while(|mark| **mark != Mark::Layer("walls")).skip(1);
+    let marks = from.take_while(|mark| !matches!(mark, Mark::Layer(_)));
+    let corners = |path: &Path| {
+        let places = path.steps.iter().filter_map(|step| match step {
+            Step::Move(at) | Step::Line(at) => Some(Point::from_xy(at.x as f32, at.y as f32)),
+            _ => None,
+        });
+        places.collect::<Vec<_>>().try_into().ok()
+    };
+    marks.filter_map(|mark| if let Mark::Path(path) = mark { corners(path) } else { None }).collect()
+}
+
 #[test]
-fn no_words_lie_on_others_or_leave_the_sheet_in_any_option_of_any_demo_room() {
+fn no_words_lie_on_others_or_on_walls_or_leave_the_sheet_in_any_option_of_any_demo_room() {
     let mut sheets = 0;
     for answer in &ranked() {
         for option in &answer.options {
-            for stock in [Stock::A4, Stock::A3, Stock::Letter] {
-                if stock != Stock::A4 && option.rank > 2 {
-                    continue;
-                }
-                let sheet = sheet(Shown::Option { answer, option }, stock);
-                let texts = texts(&sheet);
-                let (width, height) = (sheet.paper.width as f32, sheet.paper.height as f32);
-                for (place, (area, text)) in texts.iter().enumerate() {
-                    let on_paper =
-                        |at: &Point| (9.5..=width - 9.5).contains(&at.x) && (9.5..=height - 9.5).contains(&at.y);
-                    let inside = area.iter().all(on_paper);
-                    assert!(inside, "{} {}: {text} at {area:?}", answer.brief.room.name, option.key);
-                    for (other, words) in &texts[place + 1..] {
-                        assert!(
-                            !overlap(area, other),
-                            "{} {} {stock:?}: {text} {area:?} on {words} {other:?}",
-                            answer.brief.room.name,
-                            option.key
-                        );
-                    }
-                }
+            for (purpose, stock) in of_each(option.rank) {
+                let sheet = sheet(Shown::Option { answer, option }, purpose, stock);
+                see_words_apart(&sheet, &format!("{} {} {purpose:?} {stock:?}", answer.brief.room.name, option.key));
                 sheets += 1;
             }
         }
     }
-    assert!(sheets > 100, "{sheets}");
+    assert!(sheets > 200, "{sheets}");
+}
+
+/// Every purpose on every stock for the first options, on one stock for the others.
+fn of_each(rank: usize) -> impl Iterator<Item = (Purpose, Stock)> {
+    let stocks: &[Stock] = if rank > 2 { &[Stock::A4] } else { &[Stock::A4, Stock::A3, Stock::Letter] };
+    stocks.iter().flat_map(|stock| [Purpose::Client, Purpose::Working].map(|purpose| (purpose, *stock)))
 }
 
 #[test]
@@ -123,14 +143,16 @@ fn long_names_and_many_pieces_leave_nothing_off_the_sheet_and_keep_the_cautions(
     );
     let brief = elbowroom_model::scenario::read(&text, None).unwrap();
     let answer = elbowroom_solver::rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    let sheet = sheet(Shown::Option { answer: &answer, option: &answer.options[0] }, Stock::Letter);
-    let texts = texts(&sheet);
-    let (width, height) = (sheet.paper.width as f32, sheet.paper.height as f32);
-    let inside = |at: &Point| (9.5..=width - 9.5).contains(&at.x) && (9.5..=height - 9.5).contains(&at.y);
-    for (block, text) in &texts {
-        assert!(block.iter().all(inside), "{text} at {block:?}");
+    for purpose in [Purpose::Client, Purpose::Working] {
+        let sheet = sheet(Shown::Option { answer: &answer, option: &answer.options[0] }, purpose, Stock::Letter);
+        let texts = texts(&sheet);
+        let (width, height) = (sheet.paper.width as f32, sheet.paper.height as f32);
+        let inside = |at: &Point| (9.5..=width - 9.5).contains(&at.x) && (9.5..=height - 9.5).contains(&at.y);
+        for (block, text) in &texts {
+            assert!(block.iter().all(inside), "{purpose:?} {text} at {block:?}");
+        }
+        assert!(texts.iter().any(|(_, text)| text.contains("exits and escape")), "{purpose:?} {texts:?}");
     }
-    assert!(texts.iter().any(|(_, text)| text.contains("exits and escape")), "{texts:?}");
 }
 
 #[test]
@@ -139,7 +161,7 @@ fn the_same_option_gives_the_same_bytes() {
     let made = || {
         let brief = elbowroom_model::scenario::read(&text, None).unwrap();
         let answer = elbowroom_solver::rank(&brief, &Limits::default(), &Unwatched);
-        let sheet = sheet(Shown::Option { answer: &answer, option: &answer.options[0] }, Stock::A4);
+        let sheet = sheet(Shown::Option { answer: &answer, option: &answer.options[0] }, Purpose::Client, Stock::A4);
         (
             svg(&sheet, Font::Within),
             crate::drawing::png(&sheet).unwrap(),

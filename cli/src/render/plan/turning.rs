@@ -23,7 +23,7 @@ pub(super) fn name(figure: &mut Figure<'_>) {
     let (Some((centre, radius)), Some(circle)) = (on_sheet(figure), figure.shown.turning_circle()) else { return };
     let text = words::turning(&figure.shown.tape(circle.diameter));
     let offs = [0.25, -0.25, 0.5, -0.5, 0.75, -0.75].map(|share| centre + At::new(0.0, radius * share));
-    figure.labels.place(&Label { ground: Some(Tone::Paper), ..Label::new(centre, offs.into(), TYPE, text) });
+    figure.labels.place(&Label { ground: Some(Tone::Floor), ..Label::new(centre, offs.into(), TYPE, text) });
 }
 
 fn on_sheet(figure: &Figure<'_>) -> Option<(At, f64)> {

@@ -8,13 +8,22 @@ use crate::drawing::{Fill, Label, Mark, Path, Pen, Tone};
 /// Type of a wall's name and length, mm.
 const TYPE: f64 = 2.3;
 
+/// The floor, a shade off the paper.
+pub(super) fn floor(figure: &mut Figure<'_>) {
+    figure.put(Mark::Layer("floor"));
+    let ring = figure.frame.all(&figure.shown.brief().room.outline());
+    figure.put(Path::ring(ring, None, Fill::Tone(Tone::Floor)));
+}
+
 /// The walls.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("walls"));
     for ring in solid(figure.shown.brief()) {
         let ring = figure.frame.all(&ring);
-        figure.labels.mind_ring(&ring);
-        figure.put(Path::ring(ring, Some(Pen::of(0.25, Tone::Wall)), Fill::Tone(Tone::Wall)));
+        if let Ok(corners) = ring.clone().try_into() {
+            figure.labels.keep_out_ring(corners);
+        }
+        figure.put(Path::ring(ring, Some(Pen::of(0.5, Tone::Wall)), Fill::Tone(Tone::Wall)));
     }
 }
 

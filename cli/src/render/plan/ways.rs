@@ -43,7 +43,7 @@ pub(super) fn name(figure: &mut Figure<'_>) {
         let Some((of, way)) = named_at(figure, place, route) else { continue };
         let text = format!("{} {}", letter(place), figure.shown.tape(route.width));
         let label =
-            Label { tone: Tone::Blue, ground: Some(Tone::Paper), ..Label::new(of, Vec::new(), TYPE, text.clone()) };
+            Label { tone: Tone::Blue, ground: Some(Tone::Floor), ..Label::new(of, Vec::new(), TYPE, text.clone()) };
         let label = Label { lines: vec![(text, Weight::Bold)], ..label };
         let (width, height) = label.size();
         let across = way.right();

@@ -6,14 +6,14 @@ use elbowroom_solver::setting_out::SettingOut;
 use super::figure::{Drawn, Figure};
 use super::frame::Frame;
 use super::shown::PieceShown;
-use super::{Shown, breaches, gaps, items, pieces, points, turning, walls, ways, zones};
+use super::{Purpose, Shown, breaches, furniture, gaps, items, pieces, points, turning, walls, ways, zones};
 use crate::drawing::{Area, Paper, Scale, Sheet};
 use crate::words::plan as words;
 
 /// The plan in the middle of `area`, at the largest listed scale that it holds.
-pub(crate) fn within(shown: Shown<'_>, area: &Area) -> Drawn {
+pub(crate) fn within(shown: Shown<'_>, purpose: Purpose, area: &Area) -> Drawn {
     let frame = Frame::within(shown.brief(), area);
-    drawn(shown, frame, area)
+    drawn(shown, purpose, frame, area)
 }
 
 /// A plan on a sheet of its own size.
@@ -27,7 +27,7 @@ pub(crate) struct Alone {
 /// The plan at this scale on a sheet of its own size.
 pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
     let (frame, area) = Frame::at_scale(shown.brief(), scale);
-    let drawn = drawn(shown, frame, &area);
+    let drawn = drawn(shown, Purpose::Working, frame, &area);
     let sheet = Sheet {
         paper: Paper { width: area.width, height: area.height },
         title: title(&shown),
@@ -37,34 +37,56 @@ pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
     Alone { sheet, key: drawn.key }
 }
 
-fn drawn(shown: Shown<'_>, frame: Frame, area: &Area) -> Drawn {
-    let mut figure = Figure::new(shown, frame, *area);
-    zones::draw(&mut figure);
-    pieces::draw(&mut figure);
-    pieces::seats(&mut figure);
-    ways::sights(&mut figure);
-    items::draw(&mut figure);
-    walls::draw(&mut figure);
-    turning::draw(&mut figure);
-    gaps::draw(&mut figure);
-    ways::draw(&mut figure);
-    breaches::draw(&mut figure);
-    walls::measure(&mut figure);
-    breaches::name(&mut figure);
-    pieces::name(&mut figure);
-    ways::name(&mut figure);
-    gaps::name(&mut figure);
-    turning::name(&mut figure);
-    items::name(&mut figure);
+fn drawn(shown: Shown<'_>, purpose: Purpose, frame: Frame, area: &Area) -> Drawn {
+    let mut figure = Figure::new(shown, purpose, frame, *area);
+    match purpose {
+        Purpose::Client => for_client(&mut figure),
+        Purpose::Working => for_working(&mut figure),
+    }
     figure.finished()
+}
+
+fn for_client(figure: &mut Figure<'_>) {
+    walls::floor(figure);
+    furniture::draw(figure);
+    items::draw(figure);
+    walls::draw(figure);
+    turning::draw(figure);
+    gaps::draw(figure);
+    walls::measure(figure);
+    pieces::name(figure);
+    gaps::name(figure);
+    turning::name(figure);
+    items::name(figure);
+}
+
+fn for_working(figure: &mut Figure<'_>) {
+    walls::floor(figure);
+    zones::draw(figure);
+    furniture::draw(figure);
+    pieces::seats(figure);
+    ways::sights(figure);
+    items::draw(figure);
+    walls::draw(figure);
+    turning::draw(figure);
+    gaps::draw(figure);
+    ways::draw(figure);
+    breaches::draw(figure);
+    walls::measure(figure);
+    breaches::name(figure);
+    pieces::name(figure);
+    ways::name(figure);
+    gaps::name(figure);
+    turning::name(figure);
+    items::name(figure);
 }
 
 /// The room and the pieces on the floor, with the points that a tape starts from and the corners that it finds: as large
 /// as a sheet so wide and high holds it, and the sheet that it takes.
 pub(crate) fn to_set_out(shown: Shown<'_>, out: &SettingOut, widest: &Paper) -> (Paper, Drawn) {
     let (frame, paper) = Frame::filling(shown.brief(), widest);
-    let mut figure = Figure::new(shown, frame, paper.within(0.0));
-    pieces::draw(&mut figure);
+    let mut figure = Figure::new(shown, Purpose::Working, frame, paper.within(0.0));
+    furniture::draw(&mut figure);
     items::draw(&mut figure);
     walls::draw(&mut figure);
     turning::draw(&mut figure);

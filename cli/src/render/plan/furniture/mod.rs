@@ -1,0 +1,75 @@
+//! Furniture as a drawing office draws it, each kind by how the table of kinds says it is drawn: upholstery, lamps, plants,
+//! fronts, screens, rugs.
+//!
+//! Lines follow the sizes that the plan gives; what nobody measured (arms, backs, cushions) is drawn at what is usual and
+//! told nowhere. Names and sizes of pieces are written by `pieces`.
+
+mod axes;
+mod plain;
+mod screens;
+mod slender;
+mod upholstery;
+
+use elbowroom_model::Drawn;
+
+use super::figure::Figure;
+use super::shown::PieceShown;
+use crate::drawing::{Mark, Path, Pen, Tone};
+
+/// Outlines of pieces, mm (ISO 128: widths in steps of about the square root of two).
+const OUTLINE: Pen = Pen::ink(0.35);
+/// Lines within pieces, mm.
+const WITHIN: Pen = Pen::ink(0.18);
+
+/// Every piece, rugs below the others and what hangs above them.
+pub(super) fn draw(figure: &mut Figure<'_>) {
+    figure.put(Mark::Layer("pieces"));
+    let (under, others): (Vec<_>, Vec<_>) = figure.shown.pieces().into_iter().partition(|one| lies_under(*one));
+    for piece in under {
+        plain::under(figure, piece);
+    }
+    plain::chairs(figure);
+    let (hung, standing): (Vec<_>, Vec<_>) = others.into_iter().partition(|one| one.piece.kind.hangs());
+    for piece in standing.into_iter().chain(hung) {
+        one(figure, piece);
+    }
+}
+
+/// Drawn below the others.
+pub(super) fn lies_under(one: PieceShown<'_>) -> bool {
+    matches!(one.piece.kind.traits().drawn, Drawn::Rug | Drawn::OpenFloor)
+}
+
+/// What a piece is filled with, and so what its name lies on.
+pub(super) fn ground(one: PieceShown<'_>) -> Tone {
+    match one.piece.kind.traits().drawn {
+        Drawn::Rug => Tone::Rug,
+        Drawn::OpenFloor => Tone::Floor,
+        Drawn::Upholstered | Drawn::Padded => Tone::Seat,
+        Drawn::WithFront | Drawn::Screen | Drawn::Lamp | Drawn::Plant | Drawn::Plain => Tone::Piece,
+    }
+}
+
+fn one(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
+    match piece.piece.kind.traits().drawn {
+        Drawn::Rug | Drawn::OpenFloor => {}
+        Drawn::Upholstered => upholstery::draw(figure, piece),
+        Drawn::Padded => upholstery::padded(figure, piece),
+        Drawn::WithFront => {
+            plain::solid(figure, piece);
+            plain::front(figure, piece);
+            screens::on_top(figure, piece);
+        }
+        Drawn::Screen => screens::hung(figure, piece),
+        Drawn::Lamp => slender::lamp(figure, piece),
+        Drawn::Plant => slender::plant(figure, piece),
+        Drawn::Plain => plain::solid(figure, piece),
+    }
+}
+
+/// A thin line within a piece, that labels had better not lie on.
+fn line(figure: &mut Figure<'_>, places: [elbowroom_model::Point; 2]) {
+    let line = places.map(|at| figure.frame.at(at));
+    figure.labels.mind(line);
+    figure.put(Path::line(line, WITHIN));
+}

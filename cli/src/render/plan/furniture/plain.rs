@@ -1,0 +1,80 @@
+//! What is drawn by its outline: tables, storage with a stroke at its front, rugs with a border, chairs at tables.
+
+use elbowroom_model::{Drawn, Point};
+use elbowroom_solver::geometry::joined;
+
+use super::axes::Axes;
+use super::{OUTLINE, WITHIN, line};
+use crate::drawing::{At, Dash, Fill, Path, Pen, Tone};
+use crate::render::plan::figure::Figure;
+use crate::render::plan::shown::PieceShown;
+
+/// From the edge of a rug to its border, mm.
+const BORDER: f64 = 70.0;
+/// Radius of the corners of a chair at a table, mm.
+const CHAIR: f64 = 60.0;
+/// From the front of a piece to the stroke along it, as a share of its depth.
+const FRONT: f64 = 0.1;
+
+/// A rug with its border; floor that stays open by its edge alone.
+pub(super) fn under(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
+    let ring = figure.frame.all(&outline(&piece.parts()));
+    if piece.piece.kind.traits().drawn == Drawn::OpenFloor {
+        let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
+        figure.put(Path::ring(ring, Some(pen), Fill::None));
+        return;
+    }
+    figure.put(Path::ring(ring, Some(WITHIN), Fill::Tone(Tone::Rug)));
+    let axes = Axes::of(&piece.main(), piece.placed.facing);
+    if axes.width > 4.0 * BORDER && axes.depth > 4.0 * BORDER {
+        let half = axes.width / 2.0 - BORDER;
+        let border = axes.rectangle([-half, half], [BORDER, axes.depth - BORDER]);
+        figure.put(Path::ring(figure.frame.all(&border), Some(Pen::of(0.18, Tone::Grey)), Fill::None));
+    }
+}
+
+/// Chairs at tables: light, since nobody measures them, and under their tables.
+pub(super) fn chairs(figure: &mut Figure<'_>) {
+    for chair in figure.plan.chairs.clone() {
+        let ring = figure.frame.all(&chair.ring);
+        figure.labels.body(ring.clone());
+        let radius = figure.frame.length(CHAIR);
+        figure.put(Path::rounded(&ring, radius, Some(Pen::of(0.18, Tone::Ink)), Fill::Tone(Tone::Paper)));
+    }
+}
+
+/// The outline.
+pub(super) fn solid(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
+    let ring = ring(figure, piece);
+    body(figure, piece);
+    figure.put(Path::ring(ring, Some(OUTLINE), Fill::Tone(super::ground(piece))));
+}
+
+/// A stroke along the front, so that one sees which way a piece faces.
+pub(super) fn front(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
+    let axes = Axes::of(&piece.main(), piece.placed.facing);
+    let (half, ahead) = (axes.width / 2.0, axes.depth * (1.0 - FRONT));
+    line(figure, [axes.at(-half, ahead), axes.at(half, ahead)]);
+}
+
+/// No name but its own lies on a piece.
+pub(super) fn body(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
+    for part in piece.parts() {
+        let part = figure.frame.all(&part);
+        figure.labels.body(part);
+    }
+}
+
+/// The outline on the sheet.
+pub(super) fn ring(figure: &Figure<'_>, piece: PieceShown<'_>) -> Vec<At> {
+    figure.frame.all(&outline(&piece.parts()))
+}
+
+/// The outline of a piece of these parts: of a corner sofa all runs as one.
+pub(super) fn outline(parts: &[Vec<Point>]) -> Vec<Point> {
+    match parts {
+        [main, other] => joined(main, other).unwrap_or_else(|| main.clone()),
+        [only, ..] => only.clone(),
+        [] => Vec::new(),
+    }
+}

@@ -24,7 +24,7 @@ fn json(args: &[&str]) -> (Ended, Value) {
 #[test]
 fn the_first_screen_answers_which_wall_which_hand_how_large_why_and_how_firm() {
     let file = scenario("canal-flat.yaml");
-    let page = run(&["rank", &file]);
+    let page = run(&["rank", &file, "--full"]);
     assert_eq!((page.code, page.stderr.as_str()), (Some(0), ""));
     let (_, result) = json(&["rank", &file, "--json"]);
     let best = &result["options"][0];

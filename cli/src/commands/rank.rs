@@ -20,14 +20,14 @@ pub(super) fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    let limits = Limits { shown: args.top, one_by_one: args.all, by: args.by, ..Limits::default() };
+    let limits = Limits { shown: args.shown(), one_by_one: args.all, by: args.by, ..Limits::default() };
     let (answer, as_it_is) = ranked_against(&args.room, &limits, stdin, stderr)?;
     let text = if args.json {
         json::text(&RankResult::of(&answer))?
     } else {
         let set = &args.room.scenario.set;
         let changed = as_it_is.as_ref().map(|before| rank::changed(set, before, &answer, stdout.look()));
-        let told = rank::RankPage { answer: &answer, limits, sketch: args.sketch };
+        let told = rank::RankPage { answer: &answer, limits, full: args.is_full(), sketch: args.sketch };
         let explained = if args.explain_work {
             let (again, parts) = timed(&answer.asked, &limits)?;
             rank::explained(&again.work, &parts, stdout.look())

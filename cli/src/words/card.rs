@@ -17,7 +17,7 @@ pub(crate) const PLANNED: &str = "in this plan";
 /// Over the most together.
 pub(crate) const TOGETHER: &str = "at most, all together";
 /// Over the most alone.
-pub(crate) const ALONE: &str = "this one large";
+pub(crate) const ALONE: &str = "largest, if the others stay smallest";
 /// Over what was found.
 pub(crate) const FOUND: &str = "found";
 /// Over what the columns say.
@@ -27,7 +27,7 @@ pub(crate) const COLUMNS_SAY: [&str; 4] = [
     "At least: less would not do its work. Rounded up.",
     "In this plan: what is drawn and taped, and what looks right with the rest. Rounded down. Start there.",
     "At most, all together: every set of pieces no larger than these fits, each in its place. Rounded down.",
-    "This one large: the most that this piece alone could have if the rest stay small, near their least. Once one is bought \
+    "Largest, if the others stay smallest: the most that this piece alone could have if the rest stay small, near their least. Once one is bought \
      so large, the others' figures no longer hold: ask again with it set, before you buy the next.",
 ];
 /// Over the way in.
@@ -88,7 +88,7 @@ pub(crate) fn both(metric: &str, inches: &str) -> String {
 pub(crate) fn held(by: &str) -> String {
     match by {
         "" => "Its size is fixed.".to_owned(),
-        "its most" => "What limits it: nothing in the room; no more is asked for, or sold.".to_owned(),
+        super::rank::NO_LARGER => "What limits it: nothing in the room; no more is asked for, or sold.".to_owned(),
         by => format!("What limits it: {by}."),
     }
 }

@@ -80,7 +80,7 @@ pub(crate) fn bearing(bearing: f64) -> String {
 pub(crate) fn room_read(file: &str, room: &Room, tape: impl Fn(f64) -> String) -> String {
     let girth = room.walls.iter().map(elbowroom_model::Wall::length).sum();
     let mut text = format!(
-        "{file}: {}, girth {}, measured within {}",
+        "{file}: {}, total wall length {}, measured within {}",
         area(room.area() / 1e6),
         tape(girth),
         tape(room.measured_within)

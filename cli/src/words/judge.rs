@@ -72,7 +72,7 @@ pub(crate) fn wish(wish: f64) -> String {
 
 /// Over the routes.
 pub(crate) fn ways(unit: &str) -> String {
-    format!("Ways through the room, {unit}")
+    format!("Walking routes through the room, {unit}")
 }
 
 /// Over the gaps.

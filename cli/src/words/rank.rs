@@ -20,14 +20,60 @@ pub(crate) const HAND: &str = "Hand";
 pub(crate) const SCREEN: &str = "Screen";
 /// Label: how firm the order is.
 pub(crate) const FIRM: &str = "How firm";
+/// The questions of the short page.
+pub(crate) const WHICH_WALL: &str = "Which wall";
+/// The hand of a corner sofa.
+pub(crate) const WHICH_HAND: &str = "Which hand";
+/// Sizes to shop by.
+pub(crate) const HOW_LARGE: &str = "How large";
+/// The strongest reason.
+pub(crate) const WHY: &str = "Why";
+/// The worst that the plan gives up.
+pub(crate) const GIVES_UP_LABEL: &str = "Gives up";
+/// Over the other families, a line each.
+pub(crate) const OTHER_WAYS: &str = "Other ways to put the main seat";
+/// The caution of the short page.
+pub(crate) const BEFORE_BUYING: &str =
+    "Before you buy: tape it out full size, keep exits free; local codes come first.";
+/// Where the rest is.
+pub(crate) const FULL: &str = "--full tells all that is known; `draw`, `tape` and `card` make the sheets.";
+
+/// The wall and the screen in one.
+pub(crate) fn wall_and_screen(seating: Option<&str>, screen: Option<&str>) -> String {
+    let screen = screen.map(|screen| format!("screen {screen}"));
+    [seating.map(str::to_owned), screen].into_iter().flatten().collect::<Vec<_>>().join("; ")
+}
+
+/// How large a piece may be, and how large it is in the plan.
+pub(crate) fn up_to(label: &str, count: usize, most: &str, planned: &str) -> String {
+    let label = if count == 1 { label.to_owned() } else { format!("{label} each") };
+    if most == planned { format!("{label} {most}") } else { format!("{label} up to {most} (drawn {planned})") }
+}
+
+/// The sizes in one; `more`: pieces whose sizes stand elsewhere.
+pub(crate) fn all_up_to(sizes: &[String], more: usize, unit: &str) -> String {
+    let sizes = sizes.join(", ");
+    match more {
+        0 => format!("{sizes}, in {unit}"),
+        _ => format!("{sizes}, in {unit}; {} with --full", counted(more, "size more", "sizes more")),
+    }
+}
+
+/// Another option in a line.
+pub(crate) fn in_a_line(brief: &Brief, option: &RankedOption) -> String {
+    format!("{}. {} ({:.0})", option.rank, title(brief, option), option.score)
+}
+
 /// Over what holds each size.
 pub(crate) const HELD_BY: &str = "held by";
 /// Of a piece that stands at no wall.
 pub(crate) const FREE: &str = "free";
+/// Of a size that nothing in the room holds.
+pub(crate) const NO_LARGER: &str = "no larger was asked for";
 /// Over where a route is narrowest.
 pub(crate) const NARROWEST: &str = "narrowest between";
 /// Of a route that is as wide as where it starts and ends.
-pub(crate) const NO_PINCH: &str = "its own two ends";
+pub(crate) const NO_PINCH: &str = "the doorway itself";
 /// Over pieces that found no room; `proven`: there is none for them.
 pub(crate) const fn left_out(proven: bool) -> &'static str {
     if proven { "Left out, for it did not fit" } else { "Left out, for no place was found" }
@@ -59,6 +105,12 @@ pub(crate) fn hand(hand: Hand, beside: Option<&str>) -> String {
     let toward = beside.map_or_else(String::new, |wall| format!(", toward {}", the(wall)));
     let hand = hand.key();
     format!("{hand}: the return is on your {hand} as you sit{toward}")
+}
+
+/// The same in a few words.
+pub(crate) fn which_hand(hand: Hand, beside: Option<&str>) -> String {
+    let toward = beside.map_or_else(String::new, |wall| format!(", toward {}", the(wall)));
+    format!("{} as you sit{toward}", hand.key())
 }
 
 /// Where the screen is and how far off.
@@ -121,10 +173,10 @@ pub(crate) fn sizes(unit: &str) -> String {
 /// Over what the plan of the first option gives up.
 pub(crate) const GIVES_UP: &str = "   What this plan gives up";
 
-/// What holds a size of a piece, and by which clearance: `hall door swing`, `media unit (passage)`, `its most`.
+/// What holds a size of a piece, and by which clearance: `hall door swing`, `media unit (passage)`.
 pub(crate) fn holder(brief: &Brief, piece: PieceId, by: &Holding) -> String {
     if *by == Holding::Most {
-        return "its most".to_owned();
+        return NO_LARGER.to_owned();
     }
     let (is_clearance, key) = (by.rule().clearance().is_some(), rule(by.rule().key()));
     let by = holding(brief, piece, by);
@@ -132,7 +184,7 @@ pub(crate) fn holder(brief: &Brief, piece: PieceId, by: &Holding) -> String {
     if is_clearance && !said { format!("{by} ({key})") } else { by }
 }
 
-/// `hall door swing (width, depth); its most (return)`; no dimensions where there is but one reason.
+/// `width, depth: hall door swing; return: the most asked for`; no dimensions where there is but one reason.
 pub(crate) fn held(told: &[(String, Vec<&str>)]) -> String {
     match told {
         [(by, _)] => by.clone(),
@@ -208,7 +260,7 @@ pub(crate) fn apart(differences: &[(f64, f64, &str)], dominating: Option<usize>,
         Some(rank) => {
             let _ = write!(text, "; option {rank} is at least as good in everything");
         }
-        None if never_first => text.push_str("; first under no weights"),
+        None if never_first => text.push_str("; never first, whatever you prefer"),
         None => {}
     }
     text
@@ -233,7 +285,7 @@ pub(crate) fn place_free(distances: &[(String, String)]) -> String {
 
 /// Over the routes.
 pub(crate) fn ways(unit: &str) -> String {
-    format!("Ways through option 1, {unit}")
+    format!("Walking routes through option 1, {unit}")
 }
 
 /// `hall door to dining opening`.

@@ -50,7 +50,10 @@ pub(crate) fn summary(answer: &Answer, by: Option<Criterion>) -> String {
         (0, _, _) => {
             format!("{}, {}", counted(not, "arrangement does not fit", "arrangements do not fit"), undecided_told())
         }
+        (1, 0, 0) => "the only arrangement fits".to_owned(),
+        (_, 0, 0) => format!("all {fit} arrangements fit"),
         (_, _, 0) => format!("{}, {} not", counted(fit, "arrangement fits", "arrangements fit"), plural_do(not)),
+        (_, 0, _) => format!("{}, {}", counted(fit, "arrangement fits", "arrangements fit"), undecided_told()),
         (_, _, _) => format!(
             "{}, {} not, {}",
             counted(fit, "arrangement fits", "arrangements fit"),

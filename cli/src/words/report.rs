@@ -153,7 +153,7 @@ pub(crate) fn sizes(unit: &str) -> String {
 
 /// Over the ways.
 pub(crate) fn ways(unit: &str) -> String {
-    format!("Ways through, {unit}")
+    format!("Walking routes through, {unit}")
 }
 
 /// A table, told apart from those of the other options.

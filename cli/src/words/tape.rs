@@ -26,7 +26,7 @@ pub(crate) const FROM_TO: &str = "from, to";
 /// Of a distance across the room.
 pub(crate) const DIAGONAL: &str = "diagonal";
 /// Over the strokes.
-pub(crate) const STROKES: &str = "Strokes, in this order";
+pub(crate) const STROKES: &str = "Tape lines, in this order";
 /// How strokes are told.
 pub(crate) const ORDER: &str = "Mark all corners of a piece, try its square check, then lay its strips. Corner 1 is its back left as you stand before it and face \
                                 its back; the others follow clockwise, seen from above. Lengths along a wall all run from the \

@@ -23,14 +23,32 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     }
     if let Some(seat) = main_seat(brief, best) {
         page.labelled(3, words::SEATING, HANG, &seating(brief, best, seat));
-        if let Some(hand) = best.choices.hand {
-            page.labelled(3, words::HAND, HANG, &words::hand(hand, beside(brief, seat, hand)));
-        }
+    }
+    if let Some((hand, beside)) = hand(brief, best) {
+        page.labelled(3, words::HAND, HANG, &words::hand(hand, beside));
     }
     if let Some(wall) = best.choices.media_wall {
         page.labelled(3, words::SCREEN, HANG, &words::screen(brief, wall, distance(told, best).as_deref()));
     }
     page.labelled(3, words::FIRM, HANG, &firm(told, best));
+}
+
+/// Which wall the seating takes and what it faces, then where the screen is.
+pub(super) fn which_wall(told: &RankPage<'_>, best: &RankedOption) -> String {
+    let brief = told.brief();
+    let seating = main_seat(brief, best).map(|seat| seating(brief, best, seat));
+    let screen = best.choices.media_wall.map(|wall| words::screen(brief, wall, distance(told, best).as_deref()));
+    words::wall_and_screen(seating.as_deref(), screen.as_deref())
+}
+
+/// Which hand a corner sofa has, and what its return is turned to.
+pub(super) fn which_hand(told: &RankPage<'_>, best: &RankedOption) -> Option<String> {
+    hand(told.brief(), best).map(|(hand, beside)| words::which_hand(hand, beside))
+}
+
+fn hand<'a>(brief: &'a Brief, best: &RankedOption) -> Option<(Hand, Option<&'a str>)> {
+    let hand = best.choices.hand?;
+    Some((hand, beside(brief, main_seat(brief, best)?, hand)))
 }
 
 /// Whom the room is planned for, and what is noted of it.

@@ -1,4 +1,4 @@
-//! What `rank` tells, in the order in which somebody with a tape in hand asks: what is tight, which wall, which hand, how firm,
+//! What `rank` tells: the answer on one screen (`short`), or all of it, in the order in which somebody with a tape in hand asks: what is tight, which wall, which hand, how firm,
 //! why, how large, what the plan gives up; then the other options; then where to mark the floor, the ways through, the gaps; then what was refused.
 
 mod answer;
@@ -9,6 +9,7 @@ mod others;
 mod places;
 mod rank_page;
 mod refused;
+mod short;
 mod sizes;
 mod ways;
 mod why;
@@ -42,6 +43,10 @@ pub(crate) fn text(told: &RankPage<'_>, look: Look) -> String {
     let mut page = Page::new(look);
     match told.answer.options.as_slice() {
         [] => refused::tell_nothing_fits(&mut page, told),
+        [best, others @ ..] if !told.full => {
+            short::tell(&mut page, told, best, others);
+            return page.into_text();
+        }
         [best, others @ ..] => tell(&mut page, told, best, others),
     }
     notices(&mut page, told);

@@ -13,6 +13,8 @@ pub(crate) struct RankPage<'a> {
     pub answer: &'a Answer,
     /// What it was ranked by, and how many options are told at some length.
     pub limits: Limits,
+    /// All of it is told, and not only what one screen holds.
+    pub full: bool,
     /// The first option is sketched too.
     pub sketch: bool,
 }

@@ -35,7 +35,7 @@ fn two_options() -> Answer {
 fn page(answer: &Answer, width: usize) -> String {
     // Option by option: both are told, whether they are of one family or not.
     let limits = Limits { one_by_one: true, ..Limits::default() };
-    text(&RankPage { answer, limits, sketch: false }, Look { width, colour: false })
+    text(&RankPage { answer, limits, full: true, sketch: false }, Look { width, colour: false })
 }
 
 /// Columns that a line takes.
@@ -83,4 +83,35 @@ fn names_never_reach_the_terminal_as_control_codes() {
     answer.options[0].key = "\u{9b}31m".into();
     let page = page(&answer, 80);
     assert!(page.chars().all(|character| character == '\n' || !crate::text::safe::is_obeyed(character)), "{page:?}");
+}
+
+/// Whoever asks has the answer on a screen of 80 by 24 when it ends.
+#[test]
+fn the_answer_is_left_on_one_screen() {
+    let rooms = [
+        include_str!("../../../../scenarios/canal-flat.yaml"),
+        include_str!("../../../../scenarios/everyday.yaml"),
+        include_str!("../../../../scenarios/if-it-fits.yaml"),
+        include_str!("../../../../scenarios/wheelchair.yaml"),
+        SETTLED,
+    ];
+    for room in rooms {
+        let brief = scenario::read(room, None).unwrap();
+        let limits = Limits { shown: 0, ..Limits::default() };
+        let answer = rank(&brief, &limits, &Unwatched);
+        let told = RankPage { answer: &answer, limits, full: false, sketch: false };
+        let page = text(&told, Look { width: 80, colour: false });
+        assert!(page.lines().count() <= 24, "{} lines\n{page}", page.lines().count());
+        assert!(page.lines().all(|line| columns(line) <= 80), "{page}");
+        // Lines break: words are compared with single spaces.
+        let words = page.split_whitespace().collect::<Vec<_>>().join(" ");
+        for asked in ["Which wall", "How large", "Before you buy", "exits", "local codes", "--full"] {
+            assert!(words.contains(asked), "{asked} is not in {page}");
+        }
+        let best = &answer.options[0];
+        assert_eq!(words.contains("Which hand"), best.choices.hand.is_some(), "{page}");
+        for told in answer.listed(&limits).iter().take(4) {
+            assert!(words.contains(&title(&answer.brief, told.best)), "{page}");
+        }
+    }
 }

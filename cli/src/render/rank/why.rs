@@ -1,6 +1,6 @@
 //! Why the first option stands first: what speaks for it, what against, each with its figure.
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, Criterion};
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::criteria::Judgement;
 
@@ -16,11 +16,12 @@ const POOR: f64 = 50.0;
 /// Scores nearer to the others' mean than this speak neither for nor against.
 const SAME: f64 = 3.0;
 
+/// What a criterion brings, the mean of the others, and how it was judged.
+type Weighed<'a> = (f64, Option<f64>, &'a Judgement);
+
 /// The reasons that put `best` first, and the one that speaks most against it.
 pub(super) fn tell(page: &mut Page, brief: &Brief, best: &RankedOption, others: &[RankedOption]) {
-    let mut weighed: Vec<(f64, Option<f64>, &Judgement)> =
-        best.judgements.iter().map(|it| weigh(brief, it, others)).collect();
-    weighed.sort_by(|a, b| b.0.total_cmp(&a.0));
+    let weighed = weighed(brief, best, others);
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left), ("", Stand::Right), ("", Stand::Left)]);
     for (_, mean, criterion) in weighed.iter().take(FOR).filter(|(gain, _, _)| *gain > 0.0) {
         table.row(row(brief, "+", criterion, *mean));
@@ -34,8 +35,22 @@ pub(super) fn tell(page: &mut Page, brief: &Brief, best: &RankedOption, others: 
     }
 }
 
+/// What speaks most for `best`, where it is ahead of the others in anything.
+pub(super) fn strongest<'a>(brief: &Brief, best: &'a RankedOption, others: &[RankedOption]) -> Option<&'a Judgement> {
+    let ahead: Vec<Weighed<'a>> = weighed(brief, best, others).into_iter().filter(|(gain, ..)| *gain > 0.0).collect();
+    // How a plan is composed tells what is off as well: where something else speaks for it, that is said.
+    let other = ahead.iter().find(|(.., judgement)| judgement.criterion != Criterion::Balance);
+    other.or(ahead.first()).map(|(.., judgement)| *judgement)
+}
+
+fn weighed<'a>(brief: &Brief, best: &'a RankedOption, others: &[RankedOption]) -> Vec<Weighed<'a>> {
+    let mut weighed: Vec<Weighed<'a>> = best.judgements.iter().map(|it| weigh(brief, it, others)).collect();
+    weighed.sort_by(|a, b| b.0.total_cmp(&a.0));
+    weighed
+}
+
 /// What a criterion brings the best before the mean of the others (of its own, where there are none), and that mean.
-fn weigh<'a>(brief: &Brief, judgement: &'a Judgement, others: &[RankedOption]) -> (f64, Option<f64>, &'a Judgement) {
+fn weigh<'a>(brief: &Brief, judgement: &'a Judgement, others: &[RankedOption]) -> Weighed<'a> {
     let of_others = others.iter().filter_map(|option| option.judgement(judgement.criterion));
     let (sum, count) = of_others.fold((0.0, 0.0), |(sum, count), other| (sum + other.score, count + 1.0));
     let mean = (count > 0.0).then_some(sum / count);

@@ -12,8 +12,8 @@ pub(super) fn words(brief: &Brief, main_seat: PieceId, row: &[SecondSeat]) -> Op
     let first = row.first()?;
     let told = Told::of(brief, main_seat, first.piece, row.len());
     let hand = first.hand.map(|hand| match row.len() {
-        1 => format!(" with its return on the {}", hand.key()),
-        _ => format!(", each with its return on the {}", hand.key()),
+        1 => format!(" with its return on the {} as one sits", hand.key()),
+        _ => format!(", each with its return on the {} as one sits", hand.key()),
     });
     Some(format!("{}{}", told.at(Places::of(row)), hand.unwrap_or_default()))
 }

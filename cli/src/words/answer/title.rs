@@ -44,7 +44,7 @@ impl<'a> From<&'a JudgedRoom> for Arranged<'a> {
     }
 }
 
-/// `Back to the canal wall, return on the left, screen on the stair wall`,
+/// `Back to the canal wall, return on your left as you sit, screen on the stair wall`,
 /// `Sofa free in the room, facing the screen on the party wall, armchairs on either side`.
 pub(crate) fn title<'a>(brief: &Brief, of: impl Into<Arranged<'a>>) -> String {
     capital(&title_within(brief, of))
@@ -59,7 +59,7 @@ pub(crate) fn title_within<'a>(brief: &Brief, of: impl Into<Arranged<'a>>) -> St
         true => format!("facing the screen on {}", the_wall(brief, wall)),
         false => format!("facing {}", the_wall(brief, wall)),
     }));
-    parts.extend(choices.hand.map(|hand| format!("return on the {}", hand.key())));
+    parts.extend(choices.hand.map(|hand| format!("return on your {} as you sit", hand.key())));
     match choices.media_wall {
         Some(_) if faces_screen => {}
         Some(wall) => parts.push(format!("screen on {}", the_wall(brief, wall))),

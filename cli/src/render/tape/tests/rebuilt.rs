@@ -37,7 +37,7 @@ impl Rebuilt {
             ground.points.values_mut().for_each(|point| *point = nearest(room, *point));
         }
         ground.set_jambs(&points);
-        let strokes = sheet.split("\nStrokes, in this order\n").nth(1).unwrap().split("\nWalk it\n").next().unwrap();
+        let strokes = sheet.split("\nTape lines, in this order\n").nth(1).unwrap().split("\nWalk it\n").next().unwrap();
         let mut pieces: Vec<(String, Vec<At>)> = Vec::new();
         let (mut head, mut circle) = (String::new(), None);
         for line in strokes.lines() {

@@ -7,7 +7,7 @@ use elbowroom_solver::criteria::daylight::DaylightFinding;
 
 pub(super) fn reason(brief: &Brief, finding: &DaylightFinding) -> String {
     let mut reason = format!(
-        "the seat places lie {} from their windows on the mean; {}, head {}, lights to about {} deep",
+        "the seat places lie {} from their windows on average; {}, head {}, lights to about {} deep",
         length(brief, finding.distance),
         item(brief, finding.window),
         length(brief, finding.head),
@@ -35,7 +35,7 @@ mod tests {
             DaylightFinding { distance: 2104.0, window: BAY, head: 2100.0, lights: 4200.0, hidden: true, lamps };
         assert_eq!(
             told(Finding::Daylight(daylight)),
-            "The seat places lie 210 cm from their windows on the mean; the bay, head 210 cm, lights to about 420 cm deep; what \
+            "The seat places lie 210 cm from their windows on average; the bay, head 210 cm, lights to about 420 cm deep; what \
              stands before the windows takes some of it; a lamp is in reach of 1 of 3."
         );
     }

@@ -26,7 +26,7 @@ pub(super) fn reason(brief: &Brief, finding: &EntranceFinding) -> String {
     }
     if finding.ways_in > 1 {
         let all = if finding.ways_in == 2 { "both".to_owned() } else { format!("all {}", finding.ways_in) };
-        reason += &format!("; over {all} ways in, the angle is {:.0} degrees on the mean", finding.mean_angle);
+        reason += &format!("; over {all} ways in, the angle is {:.0} degrees on average", finding.mean_angle);
     }
     reason
 }
@@ -93,7 +93,7 @@ mod tests {
             told(Finding::Entrance(back)),
             "The hall door lies 75 degrees from the way the seats face and 2 of 3 seat places see it; on arrival one meets 12 \
              degrees of the back of the sofa; the return of the sofa stands across 95 % of the way in, 100 cm before it; over \
-             both ways in, the angle is 80 degrees on the mean."
+             both ways in, the angle is 80 degrees on average."
         );
         let first = |what| told(Finding::Entrance(EntranceFinding { met: Some(Met::First(what)), ..entrance() }));
         let end = FirstSeen::Piece { piece: UNIT, side: Side::End };

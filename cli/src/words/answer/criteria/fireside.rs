@@ -7,7 +7,7 @@ use elbowroom_solver::criteria::fireside::FiresideFinding;
 
 pub(super) fn reason(brief: &Brief, finding: &FiresideFinding) -> String {
     let mut reason = format!(
-        "{} lies {:.0} degrees from the way the seats face and {} from them on the mean",
+        "{} lies {:.0} degrees from the way the seats face and {} from them on average",
         item(brief, finding.fire),
         finding.angle,
         length(brief, finding.distance)
@@ -37,7 +37,7 @@ mod tests {
             let finding = FiresideFinding { fire: RADIATOR, angle, main_turn, distance, backs, places: 3, flanked };
             told(Finding::Fireside(finding))
         };
-        let start = "The radiator lies 45 degrees from the way the seats face and 250 cm from them on the mean";
+        let start = "The radiator lies 45 degrees from the way the seats face and 250 cm from them on average";
         assert_eq!(fireside(0, true), format!("{start}; chairs flank the hearth."));
         assert_eq!(fireside(1, false), format!("{start}; 1 of 3 seat places has it behind."));
         assert_eq!(fireside(2, false), format!("{start}; 2 of 3 seat places have it behind."));

@@ -5,6 +5,9 @@ use elbowroom_model::Brief;
 use super::names::{bar, item};
 use elbowroom_solver::criteria::openness::{ArrivalFinding, OpennessFinding, SideFinding};
 
+/// From so much on the view from the door is told as whole, percent.
+const WHOLE_VIEW: f64 = 99.5;
+
 pub(super) fn reason(brief: &Brief, finding: &OpennessFinding) -> String {
     let sides = finding.sides.iter().map(|one| side(brief, one));
     let parts: Vec<String> = sides.chain(finding.arrival.as_ref().map(arrival)).collect();
@@ -39,8 +42,12 @@ fn side(brief: &Brief, side: &SideFinding) -> String {
 }
 
 fn arrival(arrival: &ArrivalFinding) -> String {
-    let (area, floor) = (100.0 * arrival.isovist, 100.0 * arrival.floor);
-    format!("on arrival the eye has {area:.0} % of the area of the empty room and {floor:.0} % of its floor")
+    let [area, floor] = [arrival.isovist, arrival.floor].map(|share| 100.0 * share);
+    let seen = match area {
+        area if area >= WHOLE_VIEW => "from the door one sees as far round as in the empty room".to_owned(),
+        area => format!("from the door one sees {area:.0} % of what the empty room shows"),
+    };
+    format!("{seen}, and {floor:.0} % of its floor")
 }
 
 #[cfg(test)]
@@ -60,7 +67,7 @@ mod tests {
         assert_eq!(
             told(Finding::Openness(OpennessFinding { sides: vec![open], arrival })),
             "The seats see 50 % of the dining side, one who comes in 25 %, and the back of the sofa stands across 57 % of it, \
-             80 cm before it; on arrival the eye has 98 % of the area of the empty room and 70 % of its floor."
+             80 cm before it; from the door one sees 98 % of what the empty room shows, and 70 % of its floor."
         );
         let away = SideFinding::Away { opening: DINING, turned_from: Some(1.0) };
         let away = Finding::Openness(OpennessFinding { sides: vec![away], arrival: None });

@@ -65,7 +65,7 @@ fn in_the_way(brief: &Brief, hidden: HiddenPicture) -> String {
 }
 
 fn light(brief: &Brief, finding: &ScreenFinding) -> String {
-    let mirrored = finding.mirrored.map(|window| format!("; {} faces it and is mirrored in it", item(brief, window)));
+    let mirrored = finding.mirrored.map(|window| format!("; {} faces it and reflects in it", item(brief, window)));
     let dazzles = finding.dazzles.map(|window| format!("; {} is behind it and dazzles", item(brief, window)));
     let told: String = mirrored.into_iter().chain(dazzles).collect();
     if told.is_empty() { "; no window faces it or is behind it".to_owned() } else { told }
@@ -96,8 +96,8 @@ mod tests {
         assert_eq!(
             told(Finding::Screen(screen(Hung::High(21.4), Some(BAY), Some(YARD)))),
             "The middle of the sofa is 260 cm from the screen (103 cm is the nearest, it fills 30 degrees from 227 cm), and no \
-             seat place is more than 25 degrees off its axis; one turns the head 4 to 25 degrees to it; the bay faces it and is \
-             mirrored in it; the yard window is behind it and dazzles; its middle lies 21 degrees above the eyes."
+             seat place is more than 25 degrees off its axis; one turns the head 4 to 25 degrees to it; the bay faces it and \
+             reflects in it; the yard window is behind it and dazzles; its middle lies 21 degrees above the eyes."
         );
         let at = |height: f64, over_eyes: f64| {
             let on_wall = Some(HungMiddle { height, over_eyes });

@@ -26,7 +26,7 @@ fn filled(brief: &Brief, finding: &ViewFinding) -> String {
     match finding.places {
         1 => format!("from the seat {fills} {angle:.0} degrees"),
         count => format!(
-            "from the {count} seat places {fills} {angle:.0} degrees on the mean, {from_middle:.0} from the middle of {}{}",
+            "from the {count} seat places {fills} {angle:.0} degrees on average, {from_middle:.0} from the middle of {}{}",
             piece(brief, finding.seat),
             finding.aside.map_or_else(String::new, aside)
         ),
@@ -85,7 +85,7 @@ mod tests {
         };
         assert_eq!(
             told(Finding::View(full)),
-            "From the 3 seat places the bay fills 30 degrees on the mean, 34 from the middle of the sofa, 41 degrees to the \
+            "From the 3 seat places the bay fills 30 degrees on average, 34 from the middle of the sofa, 41 degrees to the \
              left; the return of the sofa stands before it and 12 % is hidden; the yard window fills 8."
         );
         let both = ViewFinding { windows: vec![BAY, YARD], angle: 0.2, ..view() };

@@ -42,9 +42,12 @@ fn without(pieces: &str, key: &str, names: &[&str]) -> String {
 #[test]
 fn a_title_tells_the_decisions_in_words() {
     let corner = "  - { kind: corner-sofa }\n  - { kind: media-unit, needed: false }\n";
-    let left = "Back to the top, return on the left, screen on the left side";
+    let left = "Back to the top, return on your left as you sit, screen on the left side";
     assert_eq!(titled([700, 700], corner, "top/left/left-side"), left);
-    assert_eq!(titled([700, 700], corner, "top/left/no-screen"), "Back to the top, return on the left, no screen");
+    assert_eq!(
+        titled([700, 700], corner, "top/left/no-screen"),
+        "Back to the top, return on your left as you sit, no screen"
+    );
     let pair = "  - { kind: sofa }\n  - { kind: armchair, count: 2 }\n";
     let shared = "Back to the top, armchairs on either side";
     assert_eq!(titled([700, 700], pair, "top/armchairs-left-right"), shared);
@@ -53,9 +56,10 @@ fn a_title_tells_the_decisions_in_words() {
 #[test]
 fn a_seat_that_stands_free_is_named_with_what_it_faces() {
     let corner = "  - { kind: corner-sofa }\n  - { kind: media-unit, needed: false }\n";
-    let screen = "Corner sofa free in the room, facing the screen on the top, return on the left";
+    let screen = "Corner sofa free in the room, facing the screen on the top, return on your left as you sit";
     assert_eq!(titled([700, 700], corner, "free-top/left/top"), screen);
-    let beside = "Corner sofa free in the room, facing the top, return on the right, screen on the left side";
+    let beside =
+        "Corner sofa free in the room, facing the top, return on your right as you sit, screen on the left side";
     assert_eq!(titled([700, 700], corner, "free-top/right/left-side"), beside);
     let named = "  - { kind: sofa, name: long sofa }\n  - { kind: armchair, count: 2 }\n";
     let free = "Long sofa free in the room, facing the bottom, armchairs opposite";

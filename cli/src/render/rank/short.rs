@@ -1,0 +1,82 @@
+//! The answer on one screen: which wall, which hand, how large, why, what it gives up; the best of a few other families, a
+//! line each; one line of caution. What else is known stands on the full page.
+
+use elbowroom_model::{Dimension, Rounding};
+use elbowroom_solver::answer::RankedOption;
+
+use super::RankPage;
+use super::group::{Group, groups};
+use super::{answer, why};
+use crate::text::page::Page;
+use crate::words::answer::{all_eased, gives_up, reason};
+use crate::words::lengths::{shop_unit, shopped, sign};
+use crate::words::{family, rank as words, refused};
+
+/// Where what a label says begins.
+const HANG: usize = 14;
+/// Pieces whose sizes are told, the weightiest first.
+const SIZES: usize = 3;
+/// Other families that are told.
+const OTHERS: usize = 3;
+
+/// The screen.
+pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
+    let brief = told.brief();
+    page.paragraph(0, &refused::summary(told.answer, told.limits.by));
+    answer::order(page, brief);
+    page.gap();
+    page.strong(&words::other(brief, best));
+    for eased in all_eased(brief, best) {
+        page.entry(3, &eased);
+    }
+    page.labelled(3, words::WHICH_WALL, HANG, &answer::which_wall(told, best));
+    if let Some(hand) = answer::which_hand(told, best) {
+        page.labelled(3, words::WHICH_HAND, HANG, &hand);
+    }
+    page.labelled(3, words::HOW_LARGE, HANG, &how_large(told, best));
+    if let Some(judgement) = why::strongest(brief, best, others) {
+        page.labelled(3, words::WHY, HANG, &reason(brief, &judgement.finding));
+    }
+    if let Some(given_up) = gives_up(brief, best).first() {
+        page.labelled(3, words::GIVES_UP_LABEL, HANG, given_up);
+    }
+    tell_others(page, told, best, others);
+    page.gap();
+    page.entry(0, words::BEFORE_BUYING);
+    page.faint(0, words::FULL);
+}
+
+/// `corner sofa up to 280 x 230 x 105 (230 x 230 x 90 in this plan)`.
+fn how_large(told: &RankPage<'_>, best: &RankedOption) -> String {
+    let groups = groups(told.brief(), best);
+    let told_of = |group: &Group<'_>| {
+        let size = |of: fn(&elbowroom_solver::answer::DimensionRange) -> f64| {
+            let lengths = Dimension::ALL.iter().filter_map(|it| group.piece.sizes.get(*it));
+            let lengths: Vec<String> = lengths.map(|it| shopped(told.units(), of(&it), Rounding::Down)).collect();
+            lengths.join(" x ")
+        };
+        words::up_to(&group.label, group.count, &size(|it| it.together), &size(|it| it.planned))
+    };
+    let sizes: Vec<String> = groups.iter().take(SIZES).map(told_of).collect();
+    words::all_up_to(&sizes, groups.len() - sizes.len(), sign(shop_unit(told.units())))
+}
+
+/// The best of the families that come next, a line each.
+fn tell_others(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
+    if others.is_empty() {
+        page.heading(refused::no_other(told.answer.undecided()));
+        return;
+    }
+    let listed = told.answer.listed(&told.limits);
+    let next: Vec<_> = listed.iter().filter(|listed| listed.best.rank != best.rank).collect();
+    if next.is_empty() {
+        return;
+    }
+    page.heading(words::OTHER_WAYS);
+    for listed in next.iter().take(OTHERS) {
+        page.entry(1, &words::in_a_line(told.brief(), listed.best));
+    }
+    if next.len() > OTHERS {
+        page.faint(1, &family::and_more(next.len() - OTHERS));
+    }
+}

@@ -40,6 +40,8 @@ pub enum Term {
     ScreenBeside,
     /// Fronts that face each other are far apart.
     FrontsApart,
+    /// A screen beside a corner sofa stands off the middle of the return that faces it.
+    ReturnAside,
     /// The screen is further off than it is easily seen.
     ScreenFar,
     /// A media unit stands off the middle of the screen that hangs, or at another wall.
@@ -74,6 +76,8 @@ pub enum Term {
     DiningBySeat,
     /// Floor behind a main seat that stands free.
     FloorBehind,
+    /// Floor behind a return that stands free.
+    ReturnBehind,
     /// A seat is turned away from the group.
     TurnedAway,
     /// A main way cuts between a seat and its table, the main seat and the screen, or two seats that face.

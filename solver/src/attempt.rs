@@ -2,8 +2,6 @@
 
 use std::borrow::Cow;
 
-use elbowroom_model::Term;
-
 use crate::answer::{Eased, thousandth};
 use crate::arrangement::Arrangement;
 use crate::candidate::Candidate;
@@ -135,7 +133,7 @@ impl<'a> Attempts<'_, 'a> {
 
 /// Adds what walkers make of a plan to what it is told to cost: floor behind the main seat that they use is not lost.
 fn take_walkers(told: &mut Vec<TermCost>, walkers: Walkers) {
-    told.retain(|term| !(walkers.pass_behind && term.term == Term::FloorBehind));
+    told.retain(|term| !walkers.earns(term.term));
     told.extend(walkers.terms);
     dearest_first(told);
 }

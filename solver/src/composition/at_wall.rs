@@ -24,13 +24,17 @@ pub(super) struct AtWall;
 impl PlanTerm for AtWall {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let room = &context.room;
-        let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else { return free(room, pose) };
+        let behind_return = behind_return(room, pose);
+        let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else {
+            return free(room, pose).into_iter().chain(behind_return).collect();
+        };
         let with = With::Wall(wall.id);
         let mut found = vec![drawn_up(room, pose, wall)];
-        // A screen that is faced stands on the axis of whoever faces it, wherever that is.
-        if pose.role != Role::Screen {
+        // A screen stands on the axis of whoever faces it, wherever that is.
+        if !pose.role.is_screen() {
             found.push(Asked::one_of(Term::OffMiddle, pose, with, amid(room, pose, wall)));
         }
+        found.extend(behind_return);
         found
     }
 }
@@ -71,12 +75,26 @@ fn free(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
     if pose.role != Role::MainSeat {
         return Vec::new();
     }
-    let facing = pose.stand.facing;
-    let back = room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min);
-    let behind = pose.anchor.along(facing).shifted(-back);
-    let area = Linear::default().plus(&behind, pose.piece.width.usual);
+    let area = lost_behind(room, pose, pose.stand.facing, pose.piece.width.usual);
     let way = Way::pays(pose, CostSlot::Other, Term::FloorBehind, &area);
     vec![Asked::always(Term::FloorBehind, pose, With::Itself, way)]
+}
+
+/// A return with a back that stands off the wall behind it earns that floor too.
+fn behind_return(room: &RuleContext<'_>, pose: &Pose) -> Option<Asked> {
+    let length = pose.piece.return_length.filter(|_| pose.hand.is_some() && !pose.piece.chaise)?;
+    let wide = (length.usual - pose.piece.depth.usual).max(0.0);
+    let is_main = pose.role == Role::MainSeat;
+    // It looks along the main run, away from its own end of it.
+    let area = lost_behind(room, pose, pose.along(), wide);
+    let way = Way::pays(pose, CostSlot::Along, Term::ReturnBehind, &area);
+    is_main.then(|| Asked::always(Term::ReturnBehind, pose, With::Itself, way))
+}
+
+/// Floor between the back of what faces so, as wide as that, and the end of the room, mm2.
+fn lost_behind(room: &RuleContext<'_>, pose: &Pose, facing: Point, wide: f64) -> Linear {
+    let back = room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min);
+    Linear::default().plus(&pose.anchor.along(facing).shifted(-back), wide)
 }
 
 /// A stretch of a wall, along it, mm.

@@ -8,7 +8,7 @@ use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::criteria::screen::distance_filling;
 use crate::rules::comfort::axis;
-use crate::rules::{CostSlot, Pose, With};
+use crate::rules::{CostSlot, Linear, Pose, With};
 
 /// A screen is easily seen where it fills so many degrees: a little less than from the farthest seat (SMPTE EG 18: 30).
 const EASY: f64 = 25.0;
@@ -32,7 +32,8 @@ impl PlanTerm for ScreenBefore {
                 let to = pose.middle_of_back().from(&front);
                 let excess = to.along(main.along()).plus(&to.along(main.stand.facing), -1.0);
                 let way = Way::pays(pose, CostSlot::Aside, Term::ScreenBeside, &excess);
-                vec![Asked::always(Term::ScreenBeside, pose, With::Piece(main.id), way)]
+                let beside = Asked::always(Term::ScreenBeside, pose, With::Piece(main.id), way);
+                std::iter::once(beside).chain(off_return(pose, main)).collect()
             }
             _ => Vec::new(),
         }
@@ -41,6 +42,15 @@ impl PlanTerm for ScreenBefore {
     fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
         under_screen(first, second).into_iter().chain(under_screen(second, first)).collect()
     }
+}
+
+/// Who sits on the return has the screen ahead, as who sits on the main run has one that it faces.
+fn off_return(screen: &Pose, main: &Pose) -> Option<Asked> {
+    let facing = main.stand.facing;
+    let amid = Linear::default().plus(&main.depth(), 0.5).plus(&main.return_length()?, 0.5);
+    let aside = middle(screen).from(&main.anchor).along(facing).plus(&amid, -1.0);
+    let way = Way::pays_either_way(screen, CostSlot::Along, Term::ReturnAside, &aside);
+    Some(Asked::always(Term::ReturnAside, screen, With::Piece(main.id), way))
 }
 
 /// A media unit belongs under the screen that hangs: amid it, and at its wall.

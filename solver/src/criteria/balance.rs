@@ -74,7 +74,7 @@ impl Yardstick for Balance {
         let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
         let seat = group.main;
         let terms = context.in_room.composition.map_or_else(|| off_axis(context, seat), <[TermCost]>::to_vec);
-        let is_earned = |term: &TermCost| context.walkers.pass_behind && term.term == Term::FloorBehind;
+        let is_earned = |term: &TermCost| context.walkers.earns(term.term);
         let all = terms.iter().filter(|term| !is_earned(term)).chain(&context.walkers.terms);
         let placement = all.map(|term| term.cost).sum();
         let left_out_worth = worth_left_out(context);

@@ -1,6 +1,6 @@
 //! What several criteria ask of one layout, worked out once.
 
-use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point};
+use elbowroom_model::{Brief, Clearance, Piece, PieceKind, Point, Term};
 
 use super::layout_in_room::LayoutInRoom;
 use super::obstacles::obstacles;
@@ -34,6 +34,19 @@ pub(crate) struct Walkers {
     pub(crate) terms: Vec<TermCost>,
     /// A main way uses the floor behind the main seat, so that it is not lost.
     pub(crate) pass_behind: bool,
+    /// A main way uses the floor behind a return of it.
+    pub(crate) pass_behind_return: bool,
+}
+
+impl Walkers {
+    /// Whether they make use of what a term counts as lost.
+    pub(crate) fn earns(&self, term: Term) -> bool {
+        match term {
+            Term::FloorBehind => self.pass_behind,
+            Term::ReturnBehind => self.pass_behind_return,
+            _ => false,
+        }
+    }
 }
 
 /// The seats that stand.

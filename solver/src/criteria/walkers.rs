@@ -3,7 +3,7 @@
 //! Lines that are walked and floor that is walked to are no linear rows: the search does not weigh them, and they are asked of
 //! the finished plan.
 
-use elbowroom_model::{Clearance, Point, Stands, Term, tables};
+use elbowroom_model::{Clearance, Point, Stands, Term, ring, tables};
 
 use super::across_group::{Through, through_group};
 use super::criteria_context::{CriteriaContext, Walkers};
@@ -19,7 +19,9 @@ pub(super) fn walkers(context: &CriteriaContext) -> Walkers {
     terms.extend(cut_off(context));
     let main = context.group.as_ref().map(|group| group.main);
     let pass_behind = main.is_some_and(|main| context.main_lines().any(|(_, line)| passes_behind(main, line)));
-    Walkers { terms, pass_behind }
+    let pass_behind_return =
+        main.is_some_and(|main| context.main_lines().any(|(_, line)| passes_behind_return(main, line)));
+    Walkers { terms, pass_behind, pass_behind_return }
 }
 
 /// Each main way that cuts through the group, where it does so most.
@@ -61,11 +63,28 @@ fn cut_off(context: &CriteriaContext) -> Option<TermCost> {
 
 /// Whether a line passes square behind the middle of the main seat's back.
 pub(super) fn passes_behind(seat: &Placed, line: &[Point]) -> bool {
-    let from = seat.back_middle();
+    passes_behind_back(seat.back_middle(), seat.facing, line)
+}
+
+/// The same of the back of a return.
+fn passes_behind_return(seat: &Placed, line: &[Point]) -> bool {
+    let main = ring::middle(seat.main().corners());
+    seat.parts().iter().skip(1).any(|part| {
+        let is_left = (ring::middle(part.corners()) - main).dot(seat.left()) > 0.0;
+        // Who sits there looks along the main run, away from its own end of it.
+        let facing = if is_left { -seat.left() } else { seat.left() };
+        let back = part.corners().iter().map(|corner| corner.dot(facing)).fold(f64::INFINITY, f64::min);
+        let middle = ring::middle(part.corners());
+        passes_behind_back(middle + facing * (back - middle.dot(facing)), facing, line)
+    })
+}
+
+/// Whether a line passes square behind a place at the back of what faces so.
+fn passes_behind_back(back: Point, facing: Point, line: &[Point]) -> bool {
     line.windows(2).any(|leg| {
-        let side = |point: Point| (point - from).dot(seat.left());
+        let side = |point: Point| (point - back).dot(facing.left());
         let (first, last) = (side(leg[0]), side(leg[1]));
         let met = || leg[0] + (leg[1] - leg[0]) * (first / (first - last));
-        first * last < 0.0 && (met() - from).dot(seat.facing) < 0.0
+        first * last < 0.0 && (met() - back).dot(facing) < 0.0
     })
 }

@@ -42,10 +42,13 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::FireFar
         | Term::PairAside => named.on_axis(),
         Term::SideAlong | Term::ToTable | Term::FrontsApart | Term::TurnedAway | Term::TableWide => named.in_group(),
-        Term::Beam | Term::ScreenBeside | Term::ScreenFar | Term::UnderScreen => named.of_screen(),
-        Term::OffWall | Term::OffMiddle | Term::FloorBehind | Term::BesideStorage | Term::DiningBySeat => {
-            named.at_wall()
-        }
+        Term::Beam | Term::ScreenBeside | Term::ReturnAside | Term::ScreenFar | Term::UnderScreen => named.of_screen(),
+        Term::OffWall
+        | Term::OffMiddle
+        | Term::FloorBehind
+        | Term::ReturnBehind
+        | Term::BesideStorage
+        | Term::DiningBySeat => named.at_wall(),
         Term::RugInSwing => format!("{} lies where the leaf of {} sweeps", named.one, named.other),
         Term::RugUnderOther => format!("{} reaches under {}", named.one, named.other),
         Term::RugUnderMain | Term::RugPastTable | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => {
@@ -110,6 +113,10 @@ impl Named<'_> {
             Term::Beam => format!("{one} stands {off} too near to the view from {other} to the screen"),
             Term::UnderScreen if told.off > 0.0 => format!("{one} stands {off} off the middle of {other}"),
             Term::UnderScreen => format!("{one} stands at another wall than {other}"),
+            Term::ReturnAside => format!(
+                "{one} stands {} off the middle of the return of {other}",
+                self.length(tables::price(told.term).free + told.off)
+            ),
             Term::ScreenBeside => format!("{one} lies {off} further to one side of {other} than ahead of it"),
             _ => format!("{one} stands {off} further from {other} than its screen is easily seen from"),
         }
@@ -125,6 +132,10 @@ impl Named<'_> {
             }
             Term::OffMiddle => format!("{one} stands {off} off the middle of what is free of {other}"),
             Term::FloorBehind => format!("{one} leaves {} of floor behind it", area(told.off / 1e6)),
+            Term::ReturnBehind => {
+                let free = tables::price(told.term).free;
+                format!("the return of {} leaves {} of floor behind it", one, area((told.off + free) / 1e6))
+            }
             Term::DiningBySeat => {
                 let [has, wanted] = self.brief.units.side_by_side(self.left(), tables::price(told.term).free);
                 format!("{one} stands {has} from {other}; chairs and whoever passes want {wanted}")

@@ -38,6 +38,7 @@ pub(crate) mod nearest;
 mod only;
 mod opening;
 mod order;
+mod pair;
 mod piece;
 mod point;
 pub mod quote;
@@ -66,6 +67,7 @@ pub use opening::{
     Door, FireOpening, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,
 };
 pub use order::Order;
+pub use pair::Pair;
 pub use piece::{Dimension, Hand, Piece, PieceId, SizeRange, Step, screen_height, screen_width};
 pub use point::Point;
 pub use room::{Fixed, FixedId, ItemId, KeptFree, Residual, Room, Slope, Survey, Wall, WallId, WallItem};

@@ -7,6 +7,7 @@ use strum::{EnumString, IntoStaticStr, VariantArray};
 
 use crate::aim::{AimedSizes, PieceAim, SizesAim};
 use crate::kind::{KeepsClear, PieceKind};
+use crate::pair::Pair;
 use crate::rules::Clearance;
 use crate::stands_at::StandsAt;
 
@@ -177,6 +178,8 @@ pub struct Piece {
     pub passing: bool,
     /// Chairs at a dining table.
     pub seats: Option<u32>,
+    /// How it stands to the other sofa of its row, where the row is of two.
+    pub pair: Pair,
     /// Names of the seats that it stands at one of; empty where any will do.
     pub at: Vec<String>,
     /// Pieces of one row of the file share one size: the first of them.

@@ -86,6 +86,7 @@ demo_rooms! {
     open_plan: "open-plan",
     open_side: "open-side",
     pair_of_armchairs: "pair-of-armchairs",
+    pair_of_sofas: "pair-of-sofas",
     studio: "studio",
     wheelchair: "wheelchair",
     which_hand: "which-hand",

@@ -1,6 +1,6 @@
 //! Sofas by how many sit on them: a place is 27 in wide, with 9 in for both arms (common practice, no source).
 
-use elbowroom_model::{Brief, Fault, Piece, scenario};
+use elbowroom_model::{Brief, Fault, Pair, Piece, scenario};
 
 fn read(row: &str) -> Result<Brief, Vec<Fault>> {
     let walls = "units: cm\nwalls:\n  - { length: 500, holds: [{ kind: door, at: 20, width: 83, swings: slides, leads_to: entrance }] }\n  - { length: 400 }\n  - { length: 500 }\n  - { length: 400 }\npieces:\n";
@@ -40,4 +40,21 @@ fn more_than_the_table_knows_is_told() {
     assert!(faults[0].message.contains("2, 3, 4"), "{}", faults[0].message);
     let faults = read("{ kind: armchair, seats: 2 }").unwrap_err();
     assert_eq!(faults[0].code, "key_of_another_kind");
+}
+
+#[test]
+fn two_sofas_may_be_a_pair() {
+    let pair = |how: &str| read(&format!("{{ kind: sofa, count: 2{how} }}")).unwrap().pieces[1].pair;
+    assert_eq!([pair(", pair: facing"), pair(", pair: corner")], [Pair::Facing, Pair::Corner]);
+    assert_eq!([pair(", pair: either"), pair("")], [Pair::Either; 2]);
+}
+
+#[test]
+fn a_pair_is_of_two_that_both_stand() {
+    let code = |row: &str| read(row).unwrap_err()[0].code;
+    assert_eq!(code("{ kind: sofa, pair: facing }"), "pair_not_of_two");
+    assert_eq!(code("{ kind: sofa, count: 3, pair: corner }"), "pair_not_of_two");
+    assert_eq!(code("{ kind: sofa, count: 2, pair: facing, needed: false }"), "pair_left_out");
+    assert!(read("{ kind: sofa, count: 2, pair: either, needed: false }").is_ok_and(|brief| !brief.pieces[0].needed));
+    assert_eq!(code("{ kind: corner-sofa, count: 2, pair: facing }"), "key_of_another_kind");
 }

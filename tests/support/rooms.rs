@@ -113,6 +113,7 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         needed: true,
         passing: false,
         seats: None,
+        pair: elbowroom_model::Pair::Either,
         at: Vec::new(),
         alike: None,
         weight: 1.0,

@@ -133,6 +133,8 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::TableNearReturn => "lies too near to the return of",
         Wrong::TableTooFar => "lies too far before",
         Wrong::BeforeTable => "stands before its table at",
+        Wrong::PairNotFacing => "does not face",
+        Wrong::PairNotSquare => "does not stand at a right angle to",
         Wrong::NoLegRoom => "has too little room for legs before it at",
         Wrong::FrontClosed => "looks from too near at",
         Wrong::SeatsTouch => "leaves too little room for an arm beside",

@@ -6,6 +6,7 @@ use serde::Deserialize;
 use super::stands::{AimRow, PlaceRow};
 use crate::kind::PieceKind;
 use crate::length::Measure;
+use crate::pair::Pair;
 
 /// A piece of furniture, or several alike. A size is a range (`200..260`, `..260`, `200..`) or one length that is fixed;
 /// without one the table's sizes hold.
@@ -42,6 +43,8 @@ pub(crate) struct PieceRow {
     pub(crate) centre: Option<Measure>,
     /// How many sit at a dining table, or on a sofa: a two- or three-seater, of the sizes that those are sold in.
     pub(crate) seats: Option<u32>,
+    /// Of two sofas (`count: 2`): facing each other, at a right angle (corner), or as suits the room; default either.
+    pub(crate) pair: Option<Pair>,
     /// Of a dining table: people pass behind the chairs; default false.
     pub(crate) passing: Option<bool>,
     /// Of a lamp or side table: the seat it stands at, by its name, or by its kind any of those; default any seat.

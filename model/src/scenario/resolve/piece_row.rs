@@ -84,6 +84,7 @@ impl Reader<'_> {
             needed: row.needed.unwrap_or(true),
             passing: row.passing.unwrap_or(false),
             seats: row.seats.filter(|_| self.kind.is_dined_at()),
+            pair: row.pair.unwrap_or_default(),
             at: Vec::new(),
             alike: None,
             weight: sizes.weight,
@@ -104,13 +105,14 @@ impl Reader<'_> {
     /// Keys that belong to another kind.
     fn tell_foreign_keys(&self, report: &mut Report<'_>) {
         let row = self.row;
-        let of_some: [SomeKinds; 7] = [
+        let of_some: [SomeKinds; 8] = [
             ("hand", row.hand.is_some(), PieceKind::has_return),
             ("return", row.return_length.is_some(), PieceKind::has_return),
             ("chaise", row.chaise.is_some(), PieceKind::has_return),
             ("screen", row.screen.is_some(), PieceKind::carries_screen),
             ("centre", row.centre.is_some(), PieceKind::hangs),
             ("seats", row.seats.is_some(), PieceKind::has_places),
+            ("pair", row.pair.is_some(), PieceKind::is_sold_by_places),
             ("passing", row.passing.is_some(), PieceKind::is_dined_at),
         ];
         for (key, given, has) in of_some {

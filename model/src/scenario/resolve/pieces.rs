@@ -3,6 +3,7 @@
 use super::aims;
 use super::hung;
 use super::names::Names;
+use super::pairs;
 use super::piece_row::Reader;
 use crate::kind::PieceKind;
 use crate::piece::{Piece, PieceId};
@@ -50,6 +51,7 @@ pub(super) fn rows(
             continue;
         };
         tell_nobody(row, kind, &at, report);
+        pairs::tell(row, &names.pieces[place], &at, report);
         let names = &names.pieces[place];
         let Some(name) = names.first() else { continue };
         let reader = Reader { row, kind, name, at: &at, rules };
@@ -62,6 +64,7 @@ pub(super) fn rows(
         let alike = (names.len() > 1).then_some(PieceId(found.len()));
         found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
     }
+    pairs::tell_screen(&found, report);
     found
 }
 

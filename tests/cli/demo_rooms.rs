@@ -71,10 +71,12 @@ macro_rules! demo_rooms {
 demo_rooms! {
     alcoves: "alcoves",
     canal_flat: "canal-flat",
+    chaise_and_day_bed: "chaise-and-day-bed",
     everyday: "everyday",
     facing_sofas: "facing-sofas",
     family: "family",
     feet_and_inches: "feet-and-inches",
+    film_room: "film-room",
     fire_or_view: "fire-or-view",
     hung_screen: "hung-screen",
     if_it_fits: "if-it-fits",

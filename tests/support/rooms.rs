@@ -103,6 +103,8 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         width: range,
         depth: range,
         return_length: (kind == PieceKind::CornerSofa).then_some(range),
+        second_return: None,
+        return_depth: None,
         steps: Vec::new(),
         square: false,
         height: if kind.is_flat() { 0.0 } else { 850.0 },

@@ -35,6 +35,9 @@ pub(crate) fn aimed_at(sizes: &str) -> String {
     format!("aimed at: {sizes}")
 }
 
+/// Of a U with two returns alike.
+pub(crate) const TWO_RETURNS: &str = "two returns alike";
+
 /// Of two sofas that are to stand to each other so.
 pub(crate) const fn paired(pair: Pair) -> Option<&'static str> {
     match pair {

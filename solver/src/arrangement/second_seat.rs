@@ -20,7 +20,8 @@ pub(super) fn companies(
     screen: Option<ScreenPlace>,
     most: usize,
 ) -> (Vec<Company>, usize) {
-    let places = places(seating, screen);
+    let has_two_returns = brief.piece(cast.main).is_some_and(|seat| seat.second_return.is_some());
+    let places = places(seating, screen, has_two_returns);
     let rows: Vec<Vec<Vec<SecondSeat>>> =
         cast.rows.iter().map(|row| placements(brief, cast.main, row, &places)).collect();
     let all = rows.iter().fold(1_usize, |product, row| product.saturating_mul(row.len()));
@@ -36,15 +37,15 @@ pub(super) fn companies(
     ((0..all.min(most)).map(company).collect(), all)
 }
 
-/// Where a second seat makes sense: not before the screen, not with its back to it, not behind the return.
-fn places(seating: &Seating, screen: Option<ScreenPlace>) -> Vec<SecondPlace> {
+/// Where a second seat makes sense: not before the screen, not with its back to it, not behind a return.
+fn places(seating: &Seating, screen: Option<ScreenPlace>, has_two_returns: bool) -> Vec<SecondPlace> {
     let screen = screen.map(|place| place.role);
     let mut places = Vec::with_capacity(3);
     if screen != Some(Role::Screen) {
         places.push(SecondPlace::Opposite);
     }
     for (place, hand) in [(SecondPlace::Left, Hand::Left), (SecondPlace::Right, Hand::Right)] {
-        let behind_return = seating.hand == Some(hand);
+        let behind_return = seating.hand == Some(hand) || has_two_returns;
         if !behind_return && screen != Some(Role::ScreenBeside) {
             places.push(place);
         }

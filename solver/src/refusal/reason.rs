@@ -42,11 +42,7 @@ pub(crate) fn why_refused(
 
 /// The cause with its figures.
 fn reason(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> Reason {
-    let least = brief.piece(cause.piece).map(|piece| Size {
-        width: piece.width.least,
-        return_length: piece.return_length.map(|range| range.least),
-        depth: piece.depth.least,
-    });
+    let least = brief.piece(cause.piece).map(|piece| Size::of_piece(piece, |range| range.least));
     let asked = Asked::by(brief, cause).map(|by| AskedLength { by, length: by.figure(brief) });
     Reason { cause: *cause, least, asked, short_by }
 }

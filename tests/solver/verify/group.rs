@@ -1,9 +1,9 @@
 //! What the pieces of a group ask of each other: seats, tables, screens.
 
 use elbowroom_model::{Brief, Clearance, Hand, Pair, Piece, PieceId, PieceKind, Point};
-use elbowroom_solver::Layout;
 use elbowroom_solver::arrangement::{Arrangement, Relation, Role, Stand, Standing};
 use elbowroom_solver::verify::{CheckedRoom, verify};
+use elbowroom_solver::{Layout, Placed, Size};
 
 use super::{HAIR, NORTH, SOUTH, WEST, arrangement, at_wall, broken, corner, edge, placed};
 use crate::support::rooms::{Furnish, piece, rectangle};
@@ -46,6 +46,22 @@ fn a_table_keeps_off_the_return() {
         let sofa = corner(placed(0, (0.0, 0.0), SOUTH, (2500.0, 900.0)), Hand::Right, 2000.0);
         vec![sofa, placed(1, (x, -1300.0), SOUTH, (1000.0, 600.0))]
     });
+}
+
+/// A return with a depth of its own, and a second one.
+#[test]
+fn a_table_keeps_off_both_returns() {
+    let range = piece(PieceKind::CornerSofa).return_length;
+    let sofa = Piece { second_return: range, return_depth: range, ..piece(PieceKind::CornerSofa) };
+    let brief =
+        rectangle(5000.0, 4000.0).rule(Clearance::SeatToTable, 400.0).piece(sofa).piece(piece(PieceKind::CoffeeTable));
+    let at = |x: f64| {
+        let sofa = corner(placed(0, (0.0, 0.0), SOUTH, (4000.0, 900.0)), Hand::Right, 2000.0);
+        let size = Size { second_return: Some(1800.0), return_depth: Some(1100.0), ..sofa.size };
+        vec![Placed { size, ..sofa }, placed(1, (x, -1300.0), SOUTH, (1000.0, 600.0))]
+    };
+    edge("seat_to_table", &brief, 2000.0, 2000.0 - HAIR, at);
+    edge("seat_to_table", &brief, 2200.0, 2200.0 + HAIR, at);
 }
 
 #[test]

@@ -146,7 +146,7 @@ fn before_seat(
     if overlap(of_seat, of_table) <= 0.0 {
         say("does not overlap it sideways");
     }
-    if seat.parts().get(1).is_some_and(|run| apart(run, &table.main()) < needs - SLACK) {
+    if seat.parts().iter().skip(1).any(|run| apart(run, &table.main()) < needs - SLACK) {
         say("lies too near to its return");
     }
     // What has an area in the strip between the two, over the stretch they share.

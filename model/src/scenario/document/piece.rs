@@ -21,7 +21,8 @@ pub(crate) struct PieceRow {
     pub(crate) name: Option<String>,
     /// How many, all of one size; default 1.
     pub(crate) count: Option<u32>,
-    /// Of a corner sofa: the side of the return as you SIT on the main run; default either.
+    /// Of a corner sofa: the side of the return as you SIT on the main run; default either. Of a U with two returns alike it
+    /// says nothing.
     pub(crate) hand: Option<HandRow>,
     /// Along its back; of a corner sofa the main run, the corner included.
     pub(crate) width: Option<Measure>,
@@ -29,8 +30,12 @@ pub(crate) struct PieceRow {
     /// or more beyond the depth.
     #[serde(rename = "return")]
     pub(crate) return_length: Option<Measure>,
-    /// Away from its back; of a corner sofa both runs.
+    /// Of a corner sofa: a second return at the other end, which makes it a U: its whole length, as that of `return`.
+    pub(crate) second_return: Option<Measure>,
+    /// Away from its back; of a corner sofa all runs.
     pub(crate) depth: Option<Measure>,
+    /// Of a corner sofa: how deep the return is, where that is not `depth`: a chaise is often less deep, or deeper.
+    pub(crate) return_depth: Option<Measure>,
     /// Above the floor.
     pub(crate) height: Option<Measure>,
     /// Of a corner sofa: the return has no back, so one sees over it; default false.

@@ -82,7 +82,14 @@ fn tell_nobody(row: &PieceRow, kind: PieceKind, at: &Trail, report: &mut Report<
 /// Tells what is amiss with the sizes of a row whose kind is at fault.
 fn tell_no_sizes(row: &PieceRow, names: &[String], at: &Trail, report: &mut Report<'_>) {
     let item = names.first().map_or("a piece", String::as_str);
-    for (figure, measure) in [("width", &row.width), ("return", &row.return_length), ("depth", &row.depth)] {
+    let given = [
+        ("width", &row.width),
+        ("return", &row.return_length),
+        ("second_return", &row.second_return),
+        ("depth", &row.depth),
+        ("return_depth", &row.return_depth),
+    ];
+    for (figure, measure) in given {
         if let Some(measure) = measure {
             report.extent(measure, &at.key(figure), Of { item, figure });
         }

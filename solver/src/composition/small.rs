@@ -55,7 +55,7 @@ impl Place {
         let offset = middle(pose).from(&seat.anchor);
         if let Some(run) = seat.return_at(side) {
             let clear = offset.along(facing).plus(&run.length, -1.0).plus(&pose.depth(), -0.5);
-            return Self { clear, along: run.from_back(&offset).plus(&run.depth, -share) };
+            return Self { clear, along: run.off_back(&offset).plus(&run.depth, -share) };
         }
         let (from, to) = seat.stretch();
         let outer = if seat.along().dot(side) > 0.0 { to } else { Linear::default().plus(&from, -1.0) };

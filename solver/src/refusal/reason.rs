@@ -34,7 +34,7 @@ pub(crate) fn why_refused(
         programs += eased.programs;
         if eased.found.is_some() {
             let (short_by, more) = short_by(room.brief, arrangement, cause);
-            return (Why::OneRule(reason(room.brief, cause, short_by)), programs + more);
+            return (Why::OneRule(Box::new(reason(room.brief, cause, short_by))), programs + more);
         }
     }
     (Why::SeveralRules(ranked.iter().map(|cause| reason(room.brief, cause, None)).collect()), programs)

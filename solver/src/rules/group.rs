@@ -80,7 +80,7 @@ fn beside(pose: &Pose, seat: &Pose, left: bool) -> Vec<Row> {
     let offset = middle.from(&seat.anchor);
     if let Some(run) = seat.return_at(side) {
         let past = offset.along(facing).plus(&run.length, -1.0);
-        let across = run.from_back(&offset);
+        let across = run.off_back(&offset);
         let clear = past.clone().plus(&pose.depth(), -0.5);
         return vec![
             clear.at_least(0.0),

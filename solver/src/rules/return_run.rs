@@ -20,7 +20,7 @@ pub(crate) struct ReturnRun {
 
 impl ReturnRun {
     /// How far from its back, toward its front, a place lies that is so far from the anchor.
-    pub(crate) fn from_back(&self, offset: &LinearPoint) -> Linear {
+    pub(crate) fn off_back(&self, offset: &LinearPoint) -> Linear {
         offset.along(self.way).plus(&self.back, -1.0)
     }
 }

@@ -57,6 +57,10 @@ pub struct AimedSizes {
     pub width: Option<f64>,
     /// Of a corner sofa's return, the corner included.
     pub return_length: Option<f64>,
+    /// Of its second return.
+    pub second_return: Option<f64>,
     /// Away from the back.
     pub depth: Option<f64>,
+    /// Away from the back of its return, where that is of another depth.
+    pub return_depth: Option<f64>,
 }

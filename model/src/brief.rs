@@ -1,10 +1,11 @@
 //! The checked whole: all that the solver gets.
 
 use crate::aim::SizesAim;
+use crate::dimension::Dimension;
 use crate::household::Household;
 use crate::only::{Only, Wanted};
 use crate::order::Order;
-use crate::piece::{Dimension, Piece, PieceId};
+use crate::piece::{Piece, PieceId};
 use crate::room::Room;
 use crate::rules::{Clearance, Rules};
 use crate::wishes::Wishes;

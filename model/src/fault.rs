@@ -73,6 +73,8 @@ impl Fault {
         "not_understood",
         "not_yaml",
         "opening_past_breast",
+        "pair_left_out",
+        "pair_not_of_two",
         "pitch_out_of_range",
         "place_mixed",
         "place_of_several",

@@ -5,8 +5,10 @@ use std::cmp::Ordering;
 use serde::{Deserialize, Serialize};
 use strum::{EnumString, IntoStaticStr, VariantArray};
 
-use crate::aim::{AimedSizes, PieceAim, SizesAim};
+use crate::aim::{PieceAim, SizesAim};
+use crate::dimension::Dimension;
 use crate::kind::{KeepsClear, PieceKind};
+use crate::pair::Pair;
 use crate::rules::Clearance;
 use crate::stands_at::StandsAt;
 
@@ -44,53 +46,6 @@ impl Hand {
     #[must_use]
     pub fn key(self) -> &'static str {
         self.into()
-    }
-}
-
-/// A dimension that has a range of its own.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, IntoStaticStr, VariantArray)]
-#[serde(rename_all = "kebab-case")]
-#[strum(serialize_all = "kebab-case")]
-pub enum Dimension {
-    /// Along the back (of a corner sofa: of the main run, the corner included).
-    Width,
-    /// Whole length of a corner sofa's return along its back, the corner included.
-    Return,
-    /// Away from the back (of both runs of a corner sofa).
-    Depth,
-}
-
-impl Dimension {
-    /// Every dimension, in the order they are told.
-    pub const ALL: &[Self] = Self::VARIANTS;
-
-    /// The dimension as files write it.
-    #[must_use]
-    pub fn key(self) -> &'static str {
-        self.into()
-    }
-}
-
-impl AimedSizes {
-    /// The size aimed at in one dimension, mm.
-    #[must_use]
-    pub const fn get(&self, dimension: Dimension) -> Option<f64> {
-        match dimension {
-            Dimension::Width => self.width,
-            Dimension::Return => self.return_length,
-            Dimension::Depth => self.depth,
-        }
-    }
-
-    /// The same sizes with one of them set, mm.
-    #[must_use]
-    pub const fn with(mut self, dimension: Dimension, size: f64) -> Self {
-        match dimension {
-            Dimension::Width => self.width = Some(size),
-            Dimension::Return => self.return_length = Some(size),
-            Dimension::Depth => self.depth = Some(size),
-        }
-        self
     }
 }
 
@@ -157,6 +112,10 @@ pub struct Piece {
     pub depth: SizeRange,
     /// Range of a corner sofa's return; `None` for every other kind.
     pub return_length: Option<SizeRange>,
+    /// Range of the depth of that return, where it is another than that of the main run.
+    pub return_depth: Option<SizeRange>,
+    /// Range of a second return, at the other end of the main run: a U. It is as deep as the main run.
+    pub second_return: Option<SizeRange>,
     /// Sizes it comes in, smallest first; empty where it may have any size in its ranges.
     pub steps: Vec<Step>,
     /// Width and depth are one size (floor lamps, square side tables).
@@ -167,7 +126,7 @@ pub struct Piece {
     pub screen: Option<f64>,
     /// Hands that are allowed: one or both for a corner sofa, none for any other kind.
     pub hands: Vec<Hand>,
-    /// The return has no back, so one sees over it.
+    /// The return has no back, so one sees over it; a second return has one.
     pub chaise: bool,
     /// Gap kept behind its backs where they stand at a wall, mm, as in force.
     pub off_wall: f64,
@@ -177,6 +136,8 @@ pub struct Piece {
     pub passing: bool,
     /// Chairs at a dining table.
     pub seats: Option<u32>,
+    /// How it stands to the other sofa of its row, where the row is of two.
+    pub pair: Pair,
     /// Names of the seats that it stands at one of; empty where any will do.
     pub at: Vec<String>,
     /// Pieces of one row of the file share one size: the first of them.
@@ -198,8 +159,28 @@ impl Piece {
         match dimension {
             Dimension::Width => Some(self.width),
             Dimension::Return => self.return_length,
+            Dimension::SecondReturn => self.second_return,
             Dimension::Depth => Some(self.depth),
+            Dimension::ReturnDepth => self.return_depth,
         }
+    }
+
+    /// The range of a dimension, to change it; `None` where this kind has no such dimension.
+    pub const fn range_mut(&mut self, dimension: Dimension) -> Option<&mut SizeRange> {
+        match dimension {
+            Dimension::Width => Some(&mut self.width),
+            Dimension::Return => self.return_length.as_mut(),
+            Dimension::SecondReturn => self.second_return.as_mut(),
+            Dimension::Depth => Some(&mut self.depth),
+            Dimension::ReturnDepth => self.return_depth.as_mut(),
+        }
+    }
+
+    /// A U whose two returns are alike: seen in a glass it is the same, and its hand says nothing.
+    #[must_use]
+    pub fn has_like_returns(&self) -> bool {
+        let is_own = self.chaise || self.return_depth.is_some();
+        self.second_return.is_some() && self.second_return == self.return_length && !is_own
     }
 
     /// The size that the file itself gives as this piece's aim in one dimension, mm, within its range; `None` where it leaves

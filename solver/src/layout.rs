@@ -1,29 +1,47 @@
 //! A finished layout: which pieces stand where, how large, facing which way.
 
-use elbowroom_model::{Brief, Dimension, Hand, PieceId, Point, WallId};
+use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceId, Point, SizeRange, WallId};
 
 use crate::geometry::Convex;
 use crate::rules::Cause;
 
 /// The sizes of one piece as laid out, mm.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Size {
     /// Along its back (of a corner sofa: of the main run, the corner included).
     pub width: f64,
     /// Whole length of a corner sofa's return, the corner included.
     pub return_length: Option<f64>,
+    /// Whole length of a second return, at the other end of the main run.
+    pub second_return: Option<f64>,
     /// Away from its back.
     pub depth: f64,
+    /// Depth of the return, where it has one of its own.
+    pub return_depth: Option<f64>,
 }
 
 impl Size {
+    /// The sizes that `of` takes from the ranges of a piece.
+    #[must_use]
+    pub fn of_piece(piece: &Piece, of: impl Fn(SizeRange) -> f64) -> Self {
+        Self {
+            width: of(piece.width),
+            return_length: piece.return_length.map(&of),
+            second_return: piece.second_return.map(&of),
+            depth: of(piece.depth),
+            return_depth: piece.return_depth.map(&of),
+        }
+    }
+
     /// The size in one dimension; `None` where the piece has no such dimension.
     #[must_use]
     pub const fn get(&self, dimension: Dimension) -> Option<f64> {
         match dimension {
             Dimension::Width => Some(self.width),
             Dimension::Return => self.return_length,
+            Dimension::SecondReturn => self.second_return,
             Dimension::Depth => Some(self.depth),
+            Dimension::ReturnDepth => self.return_depth,
         }
     }
 
@@ -33,9 +51,25 @@ impl Size {
         match dimension {
             Dimension::Width => self.width = size,
             Dimension::Return => self.return_length = Some(size),
+            Dimension::SecondReturn => self.second_return = Some(size),
             Dimension::Depth => self.depth = size,
+            Dimension::ReturnDepth => self.return_depth = Some(size),
         }
         self
+    }
+
+    /// How deep the return is.
+    #[must_use]
+    pub fn deep_return(&self) -> f64 {
+        self.return_depth.unwrap_or(self.depth)
+    }
+
+    /// From where to where along the main run of a corner sofa people sit along its front, from the outer corner: beyond the
+    /// return, to the second one or the free end.
+    #[must_use]
+    pub fn bay(&self) -> (f64, f64) {
+        let second = if self.second_return.is_some() { self.depth } else { 0.0 };
+        (self.deep_return(), self.width - second)
     }
 }
 
@@ -75,13 +109,16 @@ impl Placed {
         }
     }
 
-    /// Convex, counter-clockwise, disjoint parts: one rectangle, or the main run whole and then the return less the corner.
+    /// Convex, counter-clockwise, disjoint parts: one rectangle, or the main run whole and then each return less its corner.
     #[must_use]
     pub fn parts(&self) -> Vec<Convex> {
-        let Size { width, return_length, depth } = self.size;
+        let Size { width, return_length, second_return, depth, .. } = self.size;
         match (self.hand, return_length) {
             (Some(_), Some(return_length)) => {
-                vec![self.block(0.0, width, 0.0, depth), self.block(0.0, depth, depth, return_length)]
+                let deep = self.size.deep_return();
+                let both = [self.block(0.0, width, 0.0, depth), self.block(0.0, deep, depth, return_length)];
+                let second = second_return.map(|length| self.block(width - depth, width, depth, length));
+                both.into_iter().chain(second).collect()
             }
             _ => vec![self.block(-width / 2.0, width / 2.0, 0.0, depth)],
         }
@@ -96,14 +133,15 @@ impl Placed {
         }
     }
 
-    /// Both ends of its front edge (of a corner sofa: of the main run, the part before the return left out): the left
+    /// Both ends of its front edge (of a corner sofa: of the main run, the part before a return left out): the left
     /// one, then the right one, as one sits.
     #[must_use]
     pub fn front(&self) -> (Point, Point) {
         let at = |along: f64| self.anchor + self.along() * along + self.facing * self.size.depth;
+        let (from, to) = self.size.bay();
         match self.hand {
-            Some(Hand::Left) => (at(self.size.depth), at(self.size.width)),
-            Some(Hand::Right) => (at(self.size.width), at(self.size.depth)),
+            Some(Hand::Left) => (at(from), at(to)),
+            Some(Hand::Right) => (at(to), at(from)),
             None => (at(self.size.width / 2.0), at(-self.size.width / 2.0)),
         }
     }
@@ -160,7 +198,7 @@ impl Layout {
 }
 
 /// Value of one dimension, before the piece's weight.
-fn value_of(piece: &elbowroom_model::Piece, dimension: Dimension, size: Size) -> f64 {
+fn value_of(piece: &Piece, dimension: Dimension, size: Size) -> f64 {
     match (piece.range(dimension), size.get(dimension)) {
         (Some(range), Some(size)) if piece.needed => range.value(size),
         (Some(range), Some(size)) => range.value(size) + range.least,

@@ -37,6 +37,7 @@ fn cases() -> Vec<Case> {
         figures::cases(),
         walls::cases(),
         figures::cases_of_corner_sofas(),
+        figures::cases_of_pairs(),
         names::cases(),
         places::cases(),
     ];

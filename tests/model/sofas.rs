@@ -1,6 +1,6 @@
 //! Sofas by how many sit on them: a place is 27 in wide, with 9 in for both arms (common practice, no source).
 
-use elbowroom_model::{Brief, Fault, Piece, scenario};
+use elbowroom_model::{Brief, Fault, Hand, Pair, Piece, scenario};
 
 fn read(row: &str) -> Result<Brief, Vec<Fault>> {
     let walls = "units: cm\nwalls:\n  - { length: 500, holds: [{ kind: door, at: 20, width: 83, swings: slides, leads_to: entrance }] }\n  - { length: 400 }\n  - { length: 500 }\n  - { length: 400 }\npieces:\n";
@@ -40,4 +40,64 @@ fn more_than_the_table_knows_is_told() {
     assert!(faults[0].message.contains("2, 3, 4"), "{}", faults[0].message);
     let faults = read("{ kind: armchair, seats: 2 }").unwrap_err();
     assert_eq!(faults[0].code, "key_of_another_kind");
+}
+
+#[test]
+fn two_sofas_may_be_a_pair() {
+    let pair = |how: &str| read(&format!("{{ kind: sofa, count: 2{how} }}")).unwrap().pieces[1].pair;
+    assert_eq!([pair(", pair: facing"), pair(", pair: corner")], [Pair::Facing, Pair::Corner]);
+    assert_eq!([pair(", pair: either"), pair("")], [Pair::Either; 2]);
+}
+
+#[test]
+fn a_pair_is_of_two_that_both_stand() {
+    let code = |row: &str| read(row).unwrap_err()[0].code;
+    assert_eq!(code("{ kind: sofa, pair: facing }"), "pair_not_of_two");
+    assert_eq!(code("{ kind: sofa, count: 3, pair: corner }"), "pair_not_of_two");
+    assert_eq!(code("{ kind: sofa, count: 2, pair: facing, needed: false }"), "pair_left_out");
+    assert!(read("{ kind: sofa, count: 2, pair: either, needed: false }").is_ok_and(|brief| !brief.pieces[0].needed));
+    assert_eq!(code("{ kind: corner-sofa, count: 2, pair: facing }"), "key_of_another_kind");
+}
+
+#[test]
+fn a_return_may_have_a_depth_of_its_own() {
+    let deep = |row: &str| sofa(&format!("{{ kind: corner-sofa, depth: 90..95{row} }}"));
+    assert_eq!(deep("").return_depth, None);
+    let chaise = deep(", chaise: true, return_depth: 80..110");
+    assert_eq!(chaise.return_depth.map(|own| (own.least, own.most)), Some((800.0, 1100.0)));
+    // Three hand's breadths of the main run are left beyond the chaise (ours, no source).
+    let narrow = deep(", width: 160..170, return_depth: 80..160").return_depth.unwrap();
+    assert_eq!((narrow.least, narrow.most), (800.0, 1400.0));
+    let faults = read("{ kind: corner-sofa, width: 120, depth: 80, return_depth: 100 }").unwrap_err();
+    assert_eq!(faults[0].code, "run_too_short");
+    assert!(faults[0].message.contains("beyond the return, 100 cm deep"), "{}", faults[0].message);
+    assert_eq!(read("{ kind: sofa, return_depth: 90 }").unwrap_err()[0].code, "key_of_another_kind");
+}
+
+#[test]
+fn a_second_return_makes_a_u() {
+    let u = |row: &str| sofa(&format!("{{ kind: corner-sofa, second_return: 150..190{row} }}"));
+    let plain = u("");
+    // The first is like the second unless it is given too; its width is that of a U.
+    assert_eq!(plain.return_length, plain.second_return);
+    assert!(plain.width.least >= 2800.0 && plain.has_like_returns(), "{:?}", plain.width);
+    assert_eq!(plain.hands, [Hand::Left], "two returns alike: either hand is the same sofa");
+    for own in [", return: 150..210", ", chaise: true", ", return_depth: 100"] {
+        assert_eq!((u(own).hands.len(), u(own).has_like_returns()), (2, false), "{own}");
+    }
+    let faults = read("{ kind: corner-sofa, second_return: 170, width: 240, depth: 95 }").unwrap_err();
+    assert_eq!(faults[0].code, "run_too_short");
+    assert_eq!(faults[0].remedy, "Give a width of 250 cm or more: 60 cm between the returns.");
+    let faults = read("{ kind: corner-sofa, second_return: 100, depth: 95 }").unwrap_err();
+    assert!(faults[0].message.starts_with("The second_return of corner sofa is 100 cm"), "{}", faults[0].message);
+    assert_eq!(read("{ kind: armchair, second_return: 150 }").unwrap_err()[0].code, "key_of_another_kind");
+}
+
+#[test]
+fn a_day_bed_is_as_long_as_a_bed() {
+    // A single mattress is 90 x 200 cm, or 39 x 75 in (common practice, no source).
+    let bed = sofa("{ kind: day-bed }");
+    assert_eq!((bed.width.usual, bed.depth.usual), (2000.0, 900.0));
+    let told = read("{ kind: daybed }").unwrap().notices;
+    assert!(told.iter().any(|notice| notice.0.contains("day-bed")), "{told:?}");
 }

@@ -24,7 +24,7 @@ fn a_file_that_says_nothing_aims_at_what_is_usual() {
 fn an_aim_is_usual_largest_or_sizes_of_its_own() {
     assert_eq!(sofa("aim: usual").aim, Some(PieceAim::Usual));
     assert_eq!(sofa("aim: largest").aim, Some(PieceAim::Largest));
-    let sizes = AimedSizes { width: Some(2200.0), return_length: None, depth: Some(950.0) };
+    let sizes = AimedSizes { width: Some(2200.0), depth: Some(950.0), ..AimedSizes::default() };
     let piece = sofa("width: 180..240, aim: { width: 220, depth: 95 }");
     assert_eq!(piece.aim, Some(PieceAim::Sizes(sizes)));
     assert_eq!(piece.aimed(Dimension::Width, SizesAim::Usual), Some(2200.0));

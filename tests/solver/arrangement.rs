@@ -2,13 +2,12 @@
 
 mod at_seats;
 mod laws;
+mod pairs;
 mod plan;
 
 use std::collections::BTreeSet;
 
-use elbowroom_model::{
-    Brief, Clearance, Hand, Hinge, ItemId, Piece, PieceId, PieceKind, Point, Rule, SecondPlace, WallId,
-};
+use elbowroom_model::{Brief, Clearance, Hand, Hinge, ItemId, Piece, PieceId, PieceKind, Rule, SecondPlace, WallId};
 use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::{
     Arrangement, Enumeration, MOST_ARRANGEMENTS, NoRoom, NoRoomAt, Obstacle, Relation, Role, enumerate,
@@ -59,23 +58,6 @@ fn a_corner_sofa_has_two_hands_and_may_have_the_screen_before_its_return() {
     assert_eq!(left.standings[1].role, Role::ScreenBeside);
     assert!(found.arrangements.iter().any(|arrangement| arrangement.key == "top/right/right-side"));
     assert!(!found.arrangements.iter().any(|arrangement| arrangement.key == "top/left/right-side"));
-}
-
-#[test]
-fn a_pair_of_armchairs_stands_together_or_one_on_each_side() {
-    let pieces = [vec![sofa()], armchairs(1)].concat();
-    let found = of(&brief(rectangle(6000.0, 6000.0), pieces));
-    let at_top: BTreeSet<&str> = found.arrangements.iter().filter_map(|a| a.key.strip_prefix("top/")).collect();
-    let expected = ["armchairs-opposite", "armchairs-left", "armchairs-right", "armchairs-left-right"];
-    assert_eq!(at_top, BTreeSet::from(expected));
-    let shared = by_key(&found, "top/armchairs-left-right");
-    let places: Vec<_> = shared.choices.seats().iter().map(|seat| (seat.piece.0, seat.place)).collect();
-    assert_eq!(places, [(1, SecondPlace::Left), (2, SecondPlace::Right)]);
-    assert_eq!(
-        shared.standings[1].stands[0].facing,
-        Point::new(-1.0, 0.0),
-        "from the left one looks across to the right"
-    );
 }
 
 #[test]

@@ -11,7 +11,7 @@ const SOUTH: Point = Point::new(0.0, -1.0);
 const WEST: Point = Point::new(-1.0, 0.0);
 
 fn placed(piece: usize, back: (f64, f64), facing: Point, (width, depth): (f64, f64)) -> Placed {
-    let size = Size { width, return_length: None, depth };
+    let size = Size { width, depth, ..Size::default() };
     Placed { piece: PieceId(piece), at_wall: None, anchor: Point::new(back.0, back.1), facing, hand: None, size }
 }
 

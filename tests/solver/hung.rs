@@ -61,7 +61,7 @@ fn only_a_screen_that_juts_out_at_head_height_narrows_a_way() {
             .item("hall door", 1, 0.0, 1000.0, door())
             .item("kitchen door", 3, 0.0, 1000.0, door())
             .piece(screen);
-        let size = Size { width: 800.0, return_length: None, depth };
+        let size = Size { width: 800.0, depth, ..Size::default() };
         let (anchor, facing) = (Point::new(2000.0, 0.0), Point::new(0.0, -1.0));
         let placed = Placed { piece: PieceId(0), at_wall: Some(WallId(0)), anchor, facing, hand: None, size };
         let layout = Layout { placed: vec![placed], ..Layout::default() };

@@ -92,3 +92,14 @@ fn floor_that_stays_open_is_reached_and_no_piece_stands_on_it() {
         }
     }
 }
+
+/// Common practice: two sofas that face each other share one axis.
+#[test]
+fn the_second_of_a_pair_that_faces_stands_on_the_axis_of_the_first() {
+    let answer = ranked(&room("pair-of-sofas"));
+    let best = answer.options.first().expect("the demo has options");
+    let [first, second] = [0, 1].map(|place| best.layout.of(elbowroom_model::PieceId(place)).expect("both stand"));
+    assert!(first.facing.dot(second.facing) < -0.99);
+    let aside = (second.anchor - first.anchor).dot(first.left()).abs();
+    assert!(aside < 1.0, "{aside} mm aside");
+}

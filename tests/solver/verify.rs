@@ -34,7 +34,7 @@ fn arrangement() -> Arrangement {
 
 /// Stands with the middle of its back (of a corner sofa: its outer corner) at a place.
 fn placed(piece: usize, back: (f64, f64), facing: Point, (width, depth): (f64, f64)) -> Placed {
-    let size = Size { width, return_length: None, depth };
+    let size = Size { width, depth, ..Size::default() };
     Placed { piece: PieceId(piece), at_wall: None, anchor: Point::new(back.0, back.1), facing, hand: None, size }
 }
 
@@ -61,7 +61,7 @@ fn second_check(brief: &Brief, placed: &[Placed], routes: &[Route], part: Part) 
 fn told(brief: &Brief, placed: &[Placed], routes: &[Route]) -> Value {
     let piece = |placed: &Placed| {
         let asked = &brief.pieces[placed.piece.0];
-        let Size { width, return_length, depth } = placed.size;
+        let Size { width, return_length, second_return, depth, return_depth } = placed.size;
         let range = |dimension| {
             let (range, size) = (asked.range(dimension)?, placed.size.get(dimension)?);
             Some(
@@ -74,11 +74,19 @@ fn told(brief: &Brief, placed: &[Placed], routes: &[Route]) -> Value {
             "at_wall": placed.at_wall.map(|wall| brief.room.walls[wall.0].name.clone()),
             "parts": placed.parts().iter().map(|part| part.corners().to_vec()).collect::<Vec<_>>(),
             "facing": placed.facing.degrees(),
-            "size": { "width": width, "return": return_length, "depth": depth },
+            "size": {
+                "width": width,
+                "return": return_length,
+                "second_return": second_return,
+                "depth": depth,
+                "return_depth": return_depth,
+            },
             "range": {
                 "width": range(Dimension::Width),
                 "return": range(Dimension::Return),
+                "second_return": range(Dimension::SecondReturn),
                 "depth": range(Dimension::Depth),
+                "return_depth": range(Dimension::ReturnDepth),
             },
         })
     };

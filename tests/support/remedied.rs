@@ -24,7 +24,7 @@ fn changed(mut brief: Brief, change: &Change) -> Option<Brief> {
             let range = match dimension {
                 Dimension::Width => &mut piece.width,
                 Dimension::Depth => &mut piece.depth,
-                Dimension::Return => piece.return_length.as_mut().expect("a return"),
+                other => piece.range_mut(other).expect("a return"),
             };
             let SizeRange { least, usual, most } = *range;
             *range = SizeRange { least: least.min(change.to), usual: usual.min(change.to), most: most.min(change.to) };

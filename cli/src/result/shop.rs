@@ -60,8 +60,14 @@ struct CandidateResult<'a> {
     /// Return.
     #[serde(rename = "return")]
     return_length: Option<f64>,
+    /// Second return; absent where it has none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    second_return: Option<f64>,
     /// Depth.
     depth: f64,
+    /// Depth of its return; absent where that is as deep as the rest.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    return_depth: Option<f64>,
     /// What one costs.
     price: Option<Money>,
     /// Name of the row that it is tried as.
@@ -210,6 +216,8 @@ fn candidate<'a>(names: Names<'a>, listed: &'a ListedPiece, found: &'a Candidate
         kind: listed.kind,
         width: listed.width,
         return_length: listed.return_length,
+        second_return: listed.second_return,
+        return_depth: listed.return_depth,
         depth: listed.depth,
         price: listed.price,
         row: found.row.map(|row| names.row(row)),

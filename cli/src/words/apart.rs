@@ -46,13 +46,19 @@ fn score(criterion: &str, by: f64) -> String {
 
 /// Sizes of one piece: `coffee table 12 cm wider`, `corner sofa 12 cm wider and 3 cm deeper, its return 5 cm shorter`.
 fn sizes(piece: &str, apart: &[Change]) -> String {
-    let (returns, own): (Vec<_>, Vec<_>) = apart.iter().partition(|it| it.dimension == Dimension::Return);
+    let (returns, own): (Vec<_>, Vec<_>) = apart.iter().partition(|it| !it.is_of_main_run());
     let own: Vec<String> = own.into_iter().map(Change::words).collect();
-    let returns = returns.first().map(|it| it.words());
-    match (own.is_empty(), returns) {
-        (true, Some(longer)) => format!("return of {} {longer}", the(piece)),
+    let returns: Vec<(&str, String)> = returns.into_iter().map(|it| (it.of(), it.words())).collect();
+    match (own.is_empty(), returns.split_first()) {
+        (true, Some(((of, longer), rest))) => {
+            let rest = rest.iter().map(|(of, longer)| format!(", its {of} {longer}"));
+            format!("{of} of {} {longer}{}", the(piece), rest.collect::<String>())
+        }
         (_, None) => format!("{piece} {}", own.join(" and ")),
-        (false, Some(longer)) => format!("{piece} {}, its return {longer}", own.join(" and ")),
+        (false, Some(_)) => {
+            let all = returns.iter().map(|(of, longer)| format!(", its {of} {longer}"));
+            format!("{piece} {}{}", own.join(" and "), all.collect::<String>())
+        }
     }
 }
 
@@ -71,12 +77,22 @@ impl Change {
         let how = match (self.dimension, self.more) {
             (Dimension::Width, true) => "wider",
             (Dimension::Width, false) => "narrower",
-            (Dimension::Return, true) => "longer",
-            (Dimension::Return, false) => "shorter",
-            (Dimension::Depth, true) => "deeper",
-            (Dimension::Depth, false) => "less deep",
+            (Dimension::Return | Dimension::SecondReturn, true) => "longer",
+            (Dimension::Return | Dimension::SecondReturn, false) => "shorter",
+            (Dimension::Depth | Dimension::ReturnDepth, true) => "deeper",
+            (Dimension::Depth | Dimension::ReturnDepth, false) => "less deep",
         };
         format!("{} {how}", self.by)
+    }
+
+    /// Whether it is the main run that differs, or all of the piece.
+    fn is_of_main_run(&self) -> bool {
+        matches!(self.dimension, Dimension::Width | Dimension::Depth)
+    }
+
+    /// Which return differs.
+    fn of(&self) -> &'static str {
+        if self.dimension == Dimension::SecondReturn { "second return" } else { "return" }
     }
 }
 

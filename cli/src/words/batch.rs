@@ -228,7 +228,7 @@ pub(crate) const INDEX_HEADS: [&str; 5] =
 pub(crate) const PAGES: &str = "Pages";
 /// At the foot of the index: how its plans read.
 pub(crate) const INDEX_PLANS: &str = "On the plans seats are the darker pieces, rugs are dashed, windows blue, radiators and fires orange and \
-    broken, doors and openings gaps in the walls.";
+    broken, doors and openings gaps in the walls. Left and right are as one sits on the main seat.";
 /// At the foot of the index.
 pub(crate) const INDEX_CAUTION: &str = "Sizes are as planned and drawn, then the most that all pieces may have together. Set a plan out full size on the floor before \
     anything is bought. Keep exits and escape windows free, and three feet between heaters or fires and anything that burns; fix \

@@ -70,13 +70,13 @@ pub(crate) fn hand(hand: Hand) -> String {
     )
 }
 
+/// Of a sofa with a return at each end.
+pub(crate) const OF_A_U: &str = "Buy it in this one width: a narrower one closes up on the table between its returns. For another, set it as \
+                                 `width` and ask again.";
+
 /// A dimension.
-pub(crate) const fn dimension(dimension: Dimension) -> &'static str {
-    match dimension {
-        Dimension::Width => "width",
-        Dimension::Return => "return",
-        Dimension::Depth => "depth",
-    }
+pub(crate) fn dimension(dimension: Dimension) -> &'static str {
+    dimension.words()
 }
 
 /// A length in both units.

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Room, Survey};
+use elbowroom_model::{Pair, Room, Survey};
 
 use super::figures::area;
 use crate::words::tolerance::NO_MISFIT;
@@ -33,6 +33,18 @@ pub(crate) const AIMED_AT_ITS_MOST: &str = "aimed at: its most";
 /// Of a piece with sizes that plans aim at.
 pub(crate) fn aimed_at(sizes: &str) -> String {
     format!("aimed at: {sizes}")
+}
+
+/// Of a U with two returns alike.
+pub(crate) const TWO_RETURNS: &str = "two returns alike";
+
+/// Of two sofas that are to stand to each other so.
+pub(crate) const fn paired(pair: Pair) -> Option<&'static str> {
+    match pair {
+        Pair::Either => None,
+        Pair::Facing => Some("the two facing each other"),
+        Pair::Corner => Some("the two at a right angle"),
+    }
 }
 
 /// Of a piece that stands at a wall.

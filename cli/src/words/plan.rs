@@ -129,10 +129,8 @@ pub(crate) fn description(sizes: &[String], ways: &[String]) -> String {
     format!("Pieces: {}. Ways: {}.", sizes.join("; "), ways.join("; "))
 }
 
-/// A size with its dimensions.
-pub(crate) fn size(dimensions: &[String]) -> String {
-    dimensions.join(" \u{d7} ")
-}
+/// Between the dimensions of a size.
+pub(crate) const TIMES: &str = " \u{d7} ";
 
 /// A number and what it stands for.
 pub(crate) fn numbered(number: usize, words: &str) -> String {

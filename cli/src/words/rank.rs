@@ -165,6 +165,11 @@ pub(crate) fn against_mean(score: f64, mean: Option<f64>) -> String {
     mean.map_or_else(|| format!("{score:.0}"), |mean| format!("{score:.0} ({mean:.0})"))
 }
 
+/// Row: what of a return is not as the main run.
+pub(crate) const ITS_RETURN: &str = "  its return";
+/// Row: the return at the other end.
+pub(crate) const ITS_SECOND_RETURN: &str = "  its second return";
+
 /// Over the sizes.
 pub(crate) fn sizes(unit: &str) -> String {
     format!("   Sizes to shop by, {unit}: in this plan (at least-at most); all at their most still fit together")

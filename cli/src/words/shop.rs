@@ -121,7 +121,9 @@ pub(crate) fn misses(each: &[(Dimension, String)]) -> String {
     let too = |(dimension, by): &(Dimension, String)| match dimension {
         Dimension::Width => format!("{by} too wide"),
         Dimension::Return => format!("{by} too long in the return"),
+        Dimension::SecondReturn => format!("{by} too long in the second return"),
         Dimension::Depth => format!("{by} too deep"),
+        Dimension::ReturnDepth => format!("{by} too deep in the return"),
     };
     format!("does not fit: {}.", each.iter().map(too).collect::<Vec<_>>().join(", or "))
 }

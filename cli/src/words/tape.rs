@@ -149,11 +149,6 @@ pub(crate) fn label(name: &str, size: &str) -> String {
     format!("Write on a strip inside it: {name}, {size}.")
 }
 
-/// A size.
-pub(crate) fn size(told: &[String], unit: &str) -> String {
-    format!("{} {unit}", told.join(" x "))
-}
-
 /// Before corners by lengths along a wall.
 pub(crate) fn along(from: usize, wall: &str) -> String {
     format!("From {} along {wall}, then square out from it:", letter(from))
@@ -218,11 +213,13 @@ pub(crate) fn flat() -> String {
 pub(crate) const OPEN_FLOOR: &str = "It is floor that stays open: tape its outline and put nothing in it.";
 
 /// What stands in for a back.
-pub(crate) fn back(height: &str, both: bool, corner: bool) -> String {
-    let along = match (corner, both) {
-        (true, true) => "along both its backs",
-        (true, false) => "along the back of the main run (the return has none)",
-        (false, _) => "along its back, from corner 1 to 2",
+pub(crate) fn back(height: &str, both: bool, returns: usize) -> String {
+    let along = match (returns, both) {
+        (0, _) => "along its back, from corner 1 to 2",
+        (1, true) => "along both its backs",
+        (1, false) => "along the back of the main run (the return has none)",
+        (_, true) => "along all its backs",
+        (_, false) => "along the backs of the main run and of the second return (the chaise has none)",
     };
     format!("For its height, boxes {along}, stacked to {height}.")
 }

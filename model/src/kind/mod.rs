@@ -72,6 +72,8 @@ pub enum PieceKind {
     FloorCushion,
     /// Floor that stays open and can be reached: a play mat, a place for a cot or for exercise.
     OpenFloor,
+    /// A long seat that one may lie on as well, its one front along a long side.
+    DayBed,
 }
 
 impl PieceKind {

@@ -49,6 +49,7 @@ impl PieceKind {
         match self {
             PieceKind::Sofa => Traits { seat: Some(SeatForm::Straight), ..SEAT },
             PieceKind::CornerSofa => Traits { seat: Some(SeatForm::Corner), ..SEAT },
+            PieceKind::DayBed => Traits { seat: Some(SeatForm::DayBed), ..SEAT },
             PieceKind::Armchair => Traits { seat: Some(SeatForm::Single), ..SEAT },
             PieceKind::CoffeeTable => {
                 Traits { stands: Stands::BeforeSeat, is_surface: true, moves_aside: true, ..PLAIN }

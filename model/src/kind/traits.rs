@@ -44,6 +44,8 @@ pub enum SeatForm {
     Corner,
     /// One run of places.
     Straight,
+    /// One run of places that one may lie on: as long as a bed, whatever the room.
+    DayBed,
     /// One place.
     Single,
 }

@@ -9,7 +9,9 @@ pub(super) enum Column {
     Name,
     Width,
     Return,
+    SecondReturn,
     Depth,
+    ReturnDepth,
     Height,
     Hand,
     Chaise,
@@ -51,12 +53,14 @@ pub(super) enum Which {
 }
 
 /// Each usual column: its header, and what else the header may say.
-const USUAL: [(Column, &str, &[&str]); 17] = [
+const USUAL: [(Column, &str, &[&str]); 19] = [
     (Column::Kind, "kind", &["type"]),
     (Column::Name, "name", &["piece", "model", "article", "title"]),
     (Column::Width, "width", &["w"]),
     (Column::Return, "return", &["return length"]),
+    (Column::SecondReturn, "second return", &[]),
     (Column::Depth, "depth", &["d"]),
+    (Column::ReturnDepth, "return depth", &[]),
     (Column::Height, "height", &["h"]),
     (Column::Hand, "hand", &["side"]),
     (Column::Chaise, "chaise", &[]),
@@ -153,7 +157,9 @@ impl Column {
             self,
             Self::Width
                 | Self::Return
+                | Self::SecondReturn
                 | Self::Depth
+                | Self::ReturnDepth
                 | Self::Height
                 | Self::Screen
                 | Self::LegsOff

@@ -1,7 +1,8 @@
 //! A real piece as a list gives it.
 
+use crate::dimension::Dimension;
 use crate::kind::PieceKind;
-use crate::piece::{Dimension, Hand};
+use crate::piece::Hand;
 
 use super::Money;
 
@@ -20,6 +21,10 @@ pub struct ListedPiece {
     pub depth: f64,
     /// A corner sofa's return, mm; `None` for every other kind.
     pub return_length: Option<f64>,
+    /// Its second return, at the other end, mm: a U.
+    pub second_return: Option<f64>,
+    /// Depth of its return, where that is not the main run's, mm.
+    pub return_depth: Option<f64>,
     /// Above the floor, mm.
     pub height: Option<f64>,
     /// Hands it can have: none where it is no corner sofa.
@@ -60,7 +65,13 @@ impl ListedPiece {
         match dimension {
             Dimension::Width => Some(self.width),
             Dimension::Return => self.return_length,
+            Dimension::SecondReturn => self.second_return,
             Dimension::Depth => Some(self.depth),
+            Dimension::ReturnDepth => match (self.return_length, self.return_depth) {
+                (None, _) => None,
+                (Some(_), None) => Some(self.depth),
+                (Some(_), own) => own,
+            },
         }
     }
 }

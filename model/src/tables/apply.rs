@@ -37,6 +37,10 @@ fn apply_sizes(sizes: &mut KindSizes, kind: PieceKind, row: &SizeRow, at: &Trail
     if let Some(range) = &row.width {
         apply_range(&mut sizes.width, range, of("width"), &at.key("width"), report);
     }
+    if let Some(range) = &row.u_width {
+        let known = sizes.u_width.get_or_insert_with(TableRange::default);
+        apply_range(known, range, of("u_width"), &at.key("u_width"), report);
+    }
     if let Some(range) = &row.return_length {
         let known = sizes.return_length.get_or_insert_with(TableRange::default);
         apply_range(known, range, of("return"), &at.key("return"), report);
@@ -76,7 +80,7 @@ fn by_places(rows: &[PlacesRow], item: &str, at: &Trail, report: &mut Report<'_>
 /// Tells runs of a corner sofa of which none that the table allows is longer than the other is deep.
 fn tell_run_too_short(sizes: &KindSizes, kind: PieceKind, at: &Trail, report: &mut Report<'_>) {
     let Some(return_length) = &sizes.return_length else { return };
-    let runs = Runs { width: sizes.width.range(), return_length: return_length.range(), depth: sizes.depth.range() };
+    let runs = Runs::two(sizes.width.range(), return_length.range(), sizes.depth.range());
     if let Some(short) = runs.too_short() {
         let (item, units) = (kind.words(), report.units());
         report.add(&at.key(short.which.key()), TooShort::CODE, &item, short.message(&item, units), short.remedy(units));

@@ -53,6 +53,8 @@ impl Profile {
 pub struct SizeRow {
     /// Along the back.
     pub width: Option<RangeRow>,
+    /// Along the back of a corner sofa with a second return: a U.
+    pub u_width: Option<RangeRow>,
     /// Whole length of a corner sofa's return along its back.
     #[serde(rename = "return")]
     pub return_length: Option<RangeRow>,

@@ -50,6 +50,8 @@ pub struct TableRange {
 pub struct KindSizes {
     /// Along the back.
     pub width: TableRange,
+    /// Along the back of a corner sofa with a second return.
+    pub u_width: Option<TableRange>,
     /// A corner sofa's return.
     pub return_length: Option<TableRange>,
     /// Away from the back.

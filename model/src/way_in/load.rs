@@ -24,8 +24,8 @@ pub struct LoadPart {
 }
 
 impl Load {
-    /// A piece of a brief at these sizes (width, return, depth; mm). A corner sofa is taken to come as its two runs; a
-    /// rug rolled.
+    /// A piece of a brief at these sizes (width, return, depth; mm). A corner sofa is taken to come as its runs, a second
+    /// return and a return with a depth of its own at the most of these; a rug rolled.
     #[must_use]
     pub fn of(piece: &Piece, width: f64, return_length: Option<f64>, depth: f64) -> Self {
         let (name, height) = (piece.name.clone(), piece.own_height());
@@ -33,7 +33,12 @@ impl Load {
             return Self { name, parts: Vec::new() };
         }
         let parts = match return_length {
-            Some(other) => two_runs(&name, [width, other], depth, height),
+            Some(other) => {
+                let deep = piece.return_depth.map_or(depth, |own| own.most);
+                let second = piece.second_return.map(|second| second.most);
+                Runs { name: &name, width, depth, returns: [Some((other, deep)), second.map(|run| (run, depth))] }
+                    .parts(height)
+            }
             None => vec![LoadPart { name: name.clone(), sides: [width, depth, height], diagonal_depth: None }],
         };
         Self { name, parts }
@@ -50,7 +55,12 @@ impl Load {
         let height = piece.height.unwrap_or(height);
         let height = (height - piece.legs_off.unwrap_or(0.0)).max(height / 10.0);
         let parts = match (piece.parts.as_slice(), piece.return_length) {
-            ([], Some(other)) => two_runs(&name, [piece.width, other], piece.depth, height),
+            ([], Some(other)) => {
+                let ListedPiece { width, depth, .. } = *piece;
+                let second = piece.second_return.map(|run| (run, depth));
+                let returns = [Some((other, piece.return_depth.unwrap_or(depth))), second];
+                Runs { name: &name, width, depth, returns }.parts(height)
+            }
             ([], None) => {
                 let sides = [piece.width, piece.depth, height];
                 vec![LoadPart { name: name.clone(), sides, diagonal_depth: piece.diagonal_depth }]
@@ -68,12 +78,25 @@ impl Load {
     }
 }
 
-/// The return is taken whole, the corner counted in both runs: which of them carries it is not known.
-fn two_runs(name: &str, [main, other]: [f64; 2], depth: f64, height: f64) -> Vec<LoadPart> {
-    let run = |what: &str, length: f64| LoadPart {
-        name: format!("{name}, {what}"),
-        sides: [length, depth, height],
-        diagonal_depth: None,
-    };
-    vec![run("main run", main), run("return", other)]
+/// A corner sofa in its runs.
+struct Runs<'a> {
+    name: &'a str,
+    width: f64,
+    depth: f64,
+    /// Length and depth of each return.
+    returns: [Option<(f64, f64)>; 2],
+}
+
+impl Runs<'_> {
+    /// Each return is taken whole, the corner counted in both runs: which of them carries it is not known.
+    fn parts(&self, height: f64) -> Vec<LoadPart> {
+        let run = |what: &str, length: f64, depth: f64| LoadPart {
+            name: format!("{}, {what}", self.name),
+            sides: [length, depth, height],
+            diagonal_depth: None,
+        };
+        let returns = ["return", "second return"].into_iter().zip(self.returns);
+        let returns = returns.filter_map(|(what, sides)| sides.map(|(length, depth)| run(what, length, depth)));
+        std::iter::once(run("main run", self.width, self.depth)).chain(returns).collect()
+    }
 }

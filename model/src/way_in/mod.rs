@@ -11,7 +11,8 @@ pub(crate) mod row;
 pub use load::{Load, LoadPart};
 pub use read::{WayFile, read};
 
-use crate::piece::{Dimension, PieceId};
+use crate::dimension::Dimension;
+use crate::piece::PieceId;
 
 /// The way from the street to the room.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -115,8 +115,14 @@ fn of_piece(
     let mut programs = 0;
     let mut figures = |dimension: Dimension| {
         let piece = placed.piece;
-        let range = context.room.brief.piece(piece)?.range(dimension)?;
+        let asked = context.room.brief.piece(piece)?;
+        let range = asked.range(dimension)?;
         let planned = placed.size.get(dimension)?;
+        if dimension == Dimension::Width && asked.second_return.is_some() {
+            // A U is told in the one width that it has in the plan.
+            let (least, aim, alone) = (planned, aims.told(piece, dimension), is_shown.then_some(planned));
+            return Some(DimensionRange { least, aim, planned, together: planned, alone, most: range.most });
+        }
         let largest = candidate.largest.layout.of(placed.piece).unwrap_or(placed);
         // Both stand to a thousandth of a millimetre: the plan is one that fits too.
         let together = largest.size.get(dimension)?.max(planned);
@@ -133,9 +139,16 @@ fn of_piece(
     };
     let (width, return_length, depth) =
         (figures(Dimension::Width), figures(Dimension::Return), figures(Dimension::Depth));
-    let held_by: Vec<sizes::HeldBy> = Vec::new();
-    let sizes = width.zip(depth);
-    let sizes = sizes.map(|(width, depth)| PieceSizes { piece: placed.piece, width, return_length, depth, held_by });
+    let (second_return, return_depth) = (figures(Dimension::SecondReturn), figures(Dimension::ReturnDepth));
+    let sizes = width.zip(depth).map(|(width, depth)| PieceSizes {
+        piece: placed.piece,
+        width,
+        return_length,
+        second_return,
+        depth,
+        return_depth,
+        held_by: Vec::new(),
+    });
     (sizes, programs)
 }
 

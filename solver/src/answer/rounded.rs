@@ -29,7 +29,8 @@ pub(super) fn rounded(mut option: RankedOption) -> RankedOption {
 
 fn sizes(sizes: &mut PieceSizes) {
     dimension(&mut sizes.width);
-    sizes.return_length.iter_mut().for_each(dimension);
+    let PieceSizes { return_length, second_return, return_depth, .. } = sizes;
+    [return_length, second_return, return_depth].into_iter().flatten().for_each(dimension);
     dimension(&mut sizes.depth);
 }
 

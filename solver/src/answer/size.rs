@@ -14,8 +14,12 @@ pub struct PieceSizes {
     pub width: DimensionRange,
     /// Of a corner sofa.
     pub return_length: Option<DimensionRange>,
+    /// Of a corner sofa's second return.
+    pub second_return: Option<DimensionRange>,
     /// Away from its back.
     pub depth: DimensionRange,
+    /// Of a return that has a depth of its own.
+    pub return_depth: Option<DimensionRange>,
     /// What holds each dimension; empty beyond the options shown.
     pub held_by: Vec<HeldBy>,
 }
@@ -27,27 +31,31 @@ impl PieceSizes {
         match dimension {
             Dimension::Width => Some(self.width),
             Dimension::Return => self.return_length,
+            Dimension::SecondReturn => self.second_return,
             Dimension::Depth => Some(self.depth),
+            Dimension::ReturnDepth => self.return_depth,
         }
     }
 
     /// The sizes as planned: what is drawn and set out.
     #[must_use]
     pub fn planned(&self) -> Size {
-        Size {
-            width: self.width.planned,
-            return_length: self.return_length.map(|range| range.planned),
-            depth: self.depth.planned,
-        }
+        self.sizes(|range| range.planned)
     }
 
     /// The largest sizes that fit together.
     #[must_use]
     pub fn together(&self) -> Size {
+        self.sizes(|range| range.together)
+    }
+
+    fn sizes(&self, of: impl Fn(DimensionRange) -> f64) -> Size {
         Size {
-            width: self.width.together,
-            return_length: self.return_length.map(|range| range.together),
-            depth: self.depth.together,
+            width: of(self.width),
+            return_length: self.return_length.map(&of),
+            second_return: self.second_return.map(&of),
+            depth: of(self.depth),
+            return_depth: self.return_depth.map(&of),
         }
     }
 }

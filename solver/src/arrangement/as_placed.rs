@@ -50,7 +50,7 @@ impl AsPlaced<'_> {
             seat_back: at_wall,
             faced: if at_wall.is_none() { self.faced(site) } else { None },
             facing,
-            hand,
+            hand: hand.filter(|_| !self.brief.piece(self.main.piece).is_some_and(Piece::has_like_returns)),
             media_wall: cast.screen.and_then(|screen| self.layout.of(screen)?.at_wall),
             second_seats: cast.rows.iter().map(|row| row.iter().filter_map(seat).collect()).collect(),
         }

@@ -137,7 +137,8 @@ impl<'a> Bounds<'a> {
         let tables = self.brief.pieces.iter().filter(|piece| piece.kind.stands_before_seat() && piece.needed);
         let table = tables.map(|table| table.depth.least + self.brief.rules.get(Clearance::SeatToTable));
         let deep = seat.depth.least + table.fold(0.0, f64::max);
-        let needs = seat.return_length.map_or(deep, |length| deep.max(length.least));
+        let returns = [seat.return_length, seat.second_return];
+        let needs = returns.into_iter().flatten().fold(deep, |deep, length| deep.max(length.least));
         let has = self.room_for(seating, seat, self.reach(seating.facing));
         short(NoRoom { rule: Rule::Room, place: NoRoomAt::Before { seat: cast.main }, has, needs })
     }

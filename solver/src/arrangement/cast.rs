@@ -70,7 +70,8 @@ fn rank(one: &Piece, other: &Piece) -> Ordering {
     let kind = |piece: &Piece| match piece.kind.traits().seat {
         Some(SeatForm::Corner) => 0,
         Some(SeatForm::Straight) => 1,
-        Some(SeatForm::Single) | None => 2,
+        Some(SeatForm::DayBed) => 2,
+        Some(SeatForm::Single) | None => 3,
     };
     let larger = || sizes(other).iter().zip(sizes(one)).map(|(b, a)| b.total_cmp(&a)).find(|order| order.is_ne());
     (other.needed.cmp(&one.needed))

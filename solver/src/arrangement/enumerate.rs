@@ -1,6 +1,6 @@
 //! All arrangements of a room.
 
-use elbowroom_model::{Brief, PieceId, SecondPlace};
+use elbowroom_model::{Brief, Piece, PieceId, SecondPlace};
 
 use super::bounds::{Bounds, NoRoom};
 use super::cast::Cast;
@@ -76,10 +76,11 @@ struct Base {
     beyond: usize,
 }
 
-/// The decisions of an arrangement.
-fn choices(base: &Base, company: &Company) -> Choices {
+/// The decisions of an arrangement. The hand of a U with two returns alike is none.
+fn choices(brief: &Brief, main: PieceId, base: &Base, company: &Company) -> Choices {
     let Seating { back, faced, facing, hand } = base.seating;
     let media_wall = base.screen.map(|place| place.wall);
+    let hand = hand.filter(|_| !brief.piece(main).is_some_and(Piece::has_like_returns));
     Choices { seat_back: back, faced, facing, hand, media_wall, second_seats: company.clone() }
 }
 
@@ -122,7 +123,7 @@ impl Maker<'_> {
     }
 
     fn add(&self, enumeration: &mut Enumeration, base: &Base, company: &Company) {
-        let choices = choices(base, company);
+        let choices = choices(self.brief, self.cast.main, base, company);
         if !only::is_wanted(self.brief, &choices) {
             return;
         }

@@ -22,7 +22,9 @@ pub(super) struct ScreenPlace {
 pub(super) fn places(brief: &Brief, site: &Site, cast: &Cast, seating: &Seating) -> Vec<Option<ScreenPlace>> {
     let Some(screen) = cast.screen.and_then(|screen| brief.piece(screen)) else { return vec![None] };
     let opposite = opposite(site, seating).into_iter().map(|wall| ScreenPlace { wall, role: Role::Screen });
-    let beside = beside(site, seating).into_iter().map(|wall| ScreenPlace { wall, role: Role::ScreenBeside });
+    let has_two_returns = brief.piece(cast.main).is_some_and(|seat| seat.second_return.is_some());
+    let beside = if has_two_returns { Vec::new() } else { beside(site, seating) };
+    let beside = beside.into_iter().map(|wall| ScreenPlace { wall, role: Role::ScreenBeside });
     let mut places: Vec<_> = opposite.chain(beside).map(Some).collect();
     if !screen.needed {
         places.push(None);
@@ -40,7 +42,7 @@ fn opposite(site: &Site, seating: &Seating) -> Vec<WallId> {
     walls_looking(site, -seating.facing).filter(lies_before).map(|wall| wall.id).collect()
 }
 
-/// Walls that face the return of a corner sofa.
+/// Walls that face the return of a corner sofa: behind a second return nobody sees a screen.
 fn beside(site: &Site, seating: &Seating) -> Vec<WallId> {
     let Some(facing) = seating.return_facing() else { return Vec::new() };
     walls_looking(site, -facing).map(|wall| wall.id).collect()

@@ -1,6 +1,6 @@
 //! The second seats: opposite the main one, on its left, on its right.
 
-use elbowroom_model::{Brief, Hand, PieceId, Point, SecondPlace};
+use elbowroom_model::{Brief, Hand, Pair, PieceId, Point, SecondPlace};
 
 use super::cast::Cast;
 use super::direction::walls_looking;
@@ -20,8 +20,10 @@ pub(super) fn companies(
     screen: Option<ScreenPlace>,
     most: usize,
 ) -> (Vec<Company>, usize) {
-    let places = places(seating, screen);
-    let rows: Vec<Vec<Vec<SecondSeat>>> = cast.rows.iter().map(|row| placements(brief, row, &places)).collect();
+    let has_two_returns = brief.piece(cast.main).is_some_and(|seat| seat.second_return.is_some());
+    let places = places(seating, screen, has_two_returns);
+    let rows: Vec<Vec<Vec<SecondSeat>>> =
+        cast.rows.iter().map(|row| placements(brief, cast.main, row, &places)).collect();
     let all = rows.iter().fold(1_usize, |product, row| product.saturating_mul(row.len()));
     let company = |number: usize| {
         let mut rest = number;
@@ -35,15 +37,15 @@ pub(super) fn companies(
     ((0..all.min(most)).map(company).collect(), all)
 }
 
-/// Where a second seat makes sense: not before the screen, not with its back to it, not behind the return.
-fn places(seating: &Seating, screen: Option<ScreenPlace>) -> Vec<SecondPlace> {
+/// Where a second seat makes sense: not before the screen, not with its back to it, not behind a return.
+fn places(seating: &Seating, screen: Option<ScreenPlace>, has_two_returns: bool) -> Vec<SecondPlace> {
     let screen = screen.map(|place| place.role);
     let mut places = Vec::with_capacity(3);
     if screen != Some(Role::Screen) {
         places.push(SecondPlace::Opposite);
     }
     for (place, hand) in [(SecondPlace::Left, Hand::Left), (SecondPlace::Right, Hand::Right)] {
-        let behind_return = seating.hand == Some(hand);
+        let behind_return = seating.hand == Some(hand) || has_two_returns;
         if !behind_return && screen != Some(Role::ScreenBeside) {
             places.push(place);
         }
@@ -51,12 +53,10 @@ fn places(seating: &Seating, screen: Option<ScreenPlace>) -> Vec<SecondPlace> {
     places
 }
 
-/// The ways to place the seats of one row, which are alike: together in one place, or shared between both sides.
-fn placements(brief: &Brief, row: &[PieceId], places: &[SecondPlace]) -> Vec<Vec<SecondSeat>> {
-    let mut all: Vec<Vec<SecondPlace>> = places.iter().map(|place| vec![*place; row.len()]).collect();
-    if row.len() > 1 && places.contains(&SecondPlace::Left) && places.contains(&SecondPlace::Right) {
-        all.extend(shared(row.len(), places.contains(&SecondPlace::Opposite)));
-    }
+/// The ways to place the seats of one row, which are alike: as the file pairs them, else together in one place, or shared
+/// between both sides.
+fn placements(brief: &Brief, main: PieceId, row: &[PieceId], places: &[SecondPlace]) -> Vec<Vec<SecondSeat>> {
+    let all = paired(brief, main, row, places).unwrap_or_else(|| unpaired(row.len(), places));
     let hands: Vec<Option<Hand>> = match row.first().and_then(|seat| brief.piece(*seat)) {
         Some(seat) if !seat.hands.is_empty() => seat.hands.iter().copied().map(Some).collect(),
         _ => vec![None],
@@ -66,6 +66,32 @@ fn placements(brief: &Brief, row: &[PieceId], places: &[SecondPlace]) -> Vec<Vec
         row.iter().zip(together).map(seat).collect()
     };
     all.iter().flat_map(|together| hands.iter().map(move |hand| seats(together, *hand))).collect()
+}
+
+fn unpaired(count: usize, places: &[SecondPlace]) -> Vec<Vec<SecondPlace>> {
+    let mut all: Vec<Vec<SecondPlace>> = places.iter().map(|place| vec![*place; count]).collect();
+    if count > 1 && places.contains(&SecondPlace::Left) && places.contains(&SecondPlace::Right) {
+        all.extend(shared(count, places.contains(&SecondPlace::Opposite)));
+    }
+    all
+}
+
+/// The places of two sofas that face each other or stand at a right angle, one of them the main seat or neither; `None` where
+/// the file leaves that to the room.
+fn paired(brief: &Brief, main: PieceId, row: &[PieceId], places: &[SecondPlace]) -> Option<Vec<Vec<SecondPlace>>> {
+    let seat = row.first().and_then(|seat| brief.piece(*seat))?;
+    let has_main = seat.alike.is_some() && brief.piece(main).is_some_and(|main| main.alike == seat.alike);
+    let sides = [SecondPlace::Left, SecondPlace::Right];
+    let all = match (seat.pair, row.len()) {
+        (Pair::Facing, 1) if has_main => vec![vec![SecondPlace::Opposite]],
+        (Pair::Corner, 1) if has_main => sides.map(|side| vec![side]).into(),
+        (Pair::Facing, 2) => vec![sides.into()],
+        (Pair::Corner, 2) => sides.map(|side| vec![side, SecondPlace::Opposite]).into(),
+        // A pair of which one is gone is none.
+        _ => return None,
+    };
+    let is_free = |all: &Vec<SecondPlace>| all.iter().all(|place| places.contains(place));
+    Some(all.into_iter().filter(is_free).collect())
 }
 
 /// As many on the left as on the right; an odd one opposite, or on either side where nothing may stand opposite.

@@ -58,7 +58,8 @@ impl SizeAim {
 /// The aims of every piece of an arrangement, in the order of the brief.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Aims {
-    pieces: Vec<[Option<SizeAim>; 3]>,
+    /// Each in the order of [`Dimension::ALL`].
+    pieces: Vec<Vec<Option<SizeAim>>>,
 }
 
 impl Aims {
@@ -73,8 +74,9 @@ impl Aims {
                 _ => piece.range(dimension).map_or(0.0, |range| range.usual),
             };
             let wanted = |dimension| brief.aimed(piece, dimension).unwrap_or_else(|| usual(dimension));
-            [Dimension::Width, Dimension::Return, Dimension::Depth]
-                .map(|dimension| Some(aim(piece, piece.range(dimension)?, wanted(dimension))))
+            let aims =
+                Dimension::ALL.iter().map(|dimension| Some(aim(piece, piece.range(*dimension)?, wanted(*dimension))));
+            aims.collect()
         };
         Self { pieces: brief.pieces().map(aims).collect() }
     }
@@ -86,12 +88,8 @@ impl Aims {
 
     /// The aim of one dimension of a piece.
     pub(crate) fn get(&self, piece: PieceId, dimension: Dimension) -> Option<SizeAim> {
-        let [width, return_length, depth] = self.pieces.get(piece.0)?;
-        match dimension {
-            Dimension::Width => *width,
-            Dimension::Return => *return_length,
-            Dimension::Depth => *depth,
-        }
+        let place = Dimension::ALL.iter().position(|one| *one == dimension)?;
+        self.pieces.get(piece.0)?.get(place).copied().flatten()
     }
 }
 
@@ -124,7 +122,8 @@ fn table_depth(brief: &Brief, arrangement: &Arrangement, table: &Piece) -> f64 {
 fn table_width(brief: &Brief, arrangement: &Arrangement, table: &Piece, sofa: f64) -> f64 {
     let Some(seat) = brief.piece(arrangement.main_seat) else { return table.width.usual };
     if seat.kind.traits().seat == Some(SeatForm::Corner) {
-        let bay = sofa - seat.depth.usual;
+        let second = if seat.second_return.is_some() { seat.depth.usual } else { 0.0 };
+        let bay = sofa - seat.return_depth.unwrap_or(seat.depth).usual - second;
         let free = bay - 2.0 * brief.rules.get(Clearance::SeatToTable);
         return free.max(table.width.least).min(table.width.usual);
     }

@@ -38,7 +38,8 @@ impl PlanTerm for OnAxis {
 
 /// A table is at most two thirds of its sofa; what stands before a corner sofa has its bay.
 fn wide(table: &Pose, sofa: &Pose) -> Option<Asked> {
-    let is_straight = sofa.hand.is_none() && sofa.piece.kind.traits().seat == Some(SeatForm::Straight);
+    let is_long = matches!(sofa.piece.kind.traits().seat, Some(SeatForm::Straight | SeatForm::DayBed));
+    let is_straight = sofa.hand.is_none() && is_long;
     let over = table.width().plus(&sofa.width(), -SHARE_OF_SOFA);
     let way = Way::pays(table, CostSlot::Other, Term::TableWide, &over);
     is_straight.then(|| Asked::always(Term::TableWide, table, With::Piece(sofa.id), way))

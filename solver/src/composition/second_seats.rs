@@ -1,6 +1,6 @@
 //! The second seats about the main one: opposite on its axis, beside along the table, near it, turned to it.
 
-use elbowroom_model::Term;
+use elbowroom_model::{Pair, Term};
 
 use super::asked::{Asked, Way};
 use super::heart::middle_of_front;
@@ -33,7 +33,8 @@ fn opposite(pose: &Pose, main: &Pose) -> Vec<Asked> {
     let apart = middle_of_front(pose).from(&main.anchor).along(main.stand.facing).plus(&main.depth(), -1.0);
     let apart = Way::pays(pose, CostSlot::Other, Term::FrontsApart, &apart);
     let mut found = vec![Asked::always(Term::FrontsApart, pose, with, apart)];
-    if pose.piece.alike.is_none() {
+    // Several of one row opposite share the axis; the other of a pair that faces has it alone.
+    if pose.piece.alike.is_none() || pose.piece.pair == Pair::Facing {
         let aside = pose.middle_of_back().from(&axis(main)).along(main.left());
         let way = Way::pays_either_way(pose, CostSlot::Aside, Term::OppositeAside, &aside);
         found.push(Asked::always(Term::OppositeAside, pose, with, way));

@@ -53,11 +53,9 @@ impl Place {
         let side = if left { seat.left() } else { -seat.left() };
         let facing = seat.stand.facing;
         let offset = middle(pose).from(&seat.anchor);
-        let is_return = seat.hand.is_some() && seat.along().dot(side) < 0.0;
-        if is_return {
-            let length = seat.return_length().unwrap_or_default();
-            let clear = offset.along(facing).plus(&length, -1.0).plus(&pose.depth(), -0.5);
-            return Self { clear, along: offset.along(seat.along()).plus(&seat.depth(), -share) };
+        if let Some(run) = seat.return_at(side) {
+            let clear = offset.along(facing).plus(&run.length, -1.0).plus(&pose.depth(), -0.5);
+            return Self { clear, along: run.off_back(&offset).plus(&run.depth, -share) };
         }
         let (from, to) = seat.stretch();
         let outer = if seat.along().dot(side) > 0.0 { to } else { Linear::default().plus(&from, -1.0) };

@@ -60,6 +60,7 @@ pub(super) fn backs_across(context: &CriteriaContext, opening: &OnWall) -> Acros
         let turned = match obstacle.whose {
             Whose::Back(seat) => context.in_room.layout.of(seat)?.facing,
             Whose::ReturnBack(seat) => context.in_room.layout.of(seat)?.along(),
+            Whose::SecondReturnBack(seat) => -context.in_room.layout.of(seat)?.along(),
             Whose::Screen(_) | Whose::Piece(_) | Whose::Body(_) => return None,
         };
         let bar = bar(opening, obstacle.whose, &obstacle.shape, &CLOSES)?;
@@ -69,9 +70,11 @@ pub(super) fn backs_across(context: &CriteriaContext, opening: &OnWall) -> Acros
 
 /// Returns of corner sofas across the way in, straight before a doorway; chaises count too, for one cannot walk over them.
 pub(super) fn returns_across(context: &CriteriaContext, doorway: &OnWall) -> Across {
-    Across::of(context.in_room.layout.placed.iter().filter_map(|placed| {
-        placed.hand?;
-        bar(doorway, Whose::ReturnBack(placed.piece), placed.parts().get(1)?, &BARS)
+    let corners = context.in_room.layout.placed.iter().filter(|placed| placed.hand.is_some());
+    Across::of(corners.flat_map(|placed| {
+        let whose = [Whose::ReturnBack(placed.piece), Whose::SecondReturnBack(placed.piece)];
+        let returns = placed.parts().into_iter().skip(1).zip(whose);
+        returns.filter_map(|(part, whose)| bar(doorway, whose, &part, &BARS))
     }))
 }
 

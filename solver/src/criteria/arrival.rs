@@ -149,11 +149,15 @@ impl Look<'_, '_> {
     fn side(&self, placed: &Placed, part: usize, outward: Point) -> Side {
         let toward = |direction: Point| outward.dot(direction) > TURNED;
         let chaise = self.context.brief().piece(placed.piece).is_some_and(|piece| piece.chaise);
-        // A corner sofa has a second back along its return; a chaise has none.
-        let second_back = placed.hand.is_some() && !chaise && toward(-placed.along());
+        // A corner sofa has a second back along its return; a chaise has none. A U has one along its second return too.
+        let second_back = placed.hand.is_some() && !chaise && part != 2 && toward(-placed.along());
+        let second_back = second_back || placed.size.second_return.is_some() && toward(placed.along()) && part != 1;
         if second_back || toward(-placed.facing) {
             Side::Back
-        } else if (part == 0 && toward(placed.facing)) || (part == 1 && toward(placed.along())) {
+        } else if (part == 0 && toward(placed.facing))
+            || (part == 1 && toward(placed.along()))
+            || (part == 2 && toward(-placed.along()))
+        {
             Side::Front
         } else {
             Side::End

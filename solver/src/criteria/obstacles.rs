@@ -20,6 +20,8 @@ pub enum Whose {
     Back(PieceId),
     /// The back of a corner sofa's return.
     ReturnBack(PieceId),
+    /// The back of its second return.
+    SecondReturnBack(PieceId),
     /// The screen on a media unit, or on a wall.
     Screen(PieceId),
     /// Any other piece, by its place in the brief.
@@ -103,6 +105,10 @@ fn backs(piece: &Piece, placed: &Placed) -> Vec<Obstacle> {
     let mut all = vec![back(placed.block(from, to, 0.0, thick), Whose::Back(placed.piece))];
     if let (Some(_), Some(length), false) = (placed.hand, placed.size.return_length, piece.chaise) {
         all.push(back(placed.block(0.0, thick, 0.0, length), Whose::ReturnBack(placed.piece)));
+    }
+    if let (Some(_), Some(length)) = (placed.hand, placed.size.second_return) {
+        let (from, to) = (placed.size.width - thick, placed.size.width);
+        all.push(back(placed.block(from, to, 0.0, length), Whose::SecondReturnBack(placed.piece)));
     }
     all
 }

@@ -25,7 +25,7 @@ pub enum Run {
     Main,
     /// The corner of a corner sofa: one place, however large.
     Corner,
-    /// The return of a corner sofa.
+    /// A return of a corner sofa.
     Return,
 }
 
@@ -60,11 +60,14 @@ pub fn measure_of_places(piece: &Piece, size: Size) -> f64 {
     match (piece.kind.traits().seat, size.return_length) {
         (Some(SeatForm::Single), _) => 1.0,
         (Some(SeatForm::Corner), Some(return_length)) => {
-            let run = |length: f64| (beyond_corner(length, size.depth) / PLACE_WIDTH).max(0.0);
-            let along_return = if piece.chaise { 0.0 } else { run(return_length) };
-            1.0 + run(size.width) + along_return
+            let places = |run: f64| (run / PLACE_WIDTH).max(0.0);
+            let along_return = if piece.chaise { 0.0 } else { places(beyond_corner(return_length, size.depth)) };
+            let second = size.second_return.map_or(0.0, |length| 1.0 + places(beyond_corner(length, size.depth)));
+            1.0 + places(along_bay(size)) + along_return + second
         }
-        (Some(SeatForm::Straight | SeatForm::Corner) | None, _) => ((size.width - BOTH_ARMS) / PLACE_WIDTH).max(1.0),
+        (Some(SeatForm::Straight | SeatForm::DayBed | SeatForm::Corner) | None, _) => {
+            ((size.width - BOTH_ARMS) / PLACE_WIDTH).max(1.0)
+        }
     }
 }
 
@@ -93,23 +96,33 @@ fn straight_places(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
 }
 
 fn corner_places(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
-    let Size { width, return_length, depth } = placed.size;
+    let Size { width, return_length, second_return, depth, .. } = placed.size;
+    let (deep, to) = placed.size.bay();
     let between = (placed.facing + placed.along()).unit().unwrap_or(placed.facing);
     let corner_facing = if piece.chaise { placed.facing } else { between };
-    let corner = seat_place(placed, Run::Corner, corner_facing, placed.block(0.0, depth, 0.0, depth));
+    let corner = seat_place(placed, Run::Corner, corner_facing, placed.block(0.0, deep, 0.0, depth));
 
-    let main = beyond_corner(width, depth);
+    let main = along_bay(placed.size);
     let on_main = even_spans(main, whole_places(main)).map(|span| {
-        let cushion = placed.block(depth + span.start, depth + span.end, 0.0, depth);
+        let cushion = placed.block(deep + span.start, deep + span.end, 0.0, depth);
         seat_place(placed, Run::Main, placed.facing, cushion)
     });
     // A chaise is the corner place drawn out: one puts the legs up on it.
     let along_return = if piece.chaise { 0.0 } else { beyond_corner(return_length.unwrap_or(0.0), depth) };
     let on_return = even_spans(along_return, whole_places(along_return)).map(|span| {
-        let cushion = placed.block(0.0, depth, depth + span.start, depth + span.end);
+        let cushion = placed.block(0.0, deep, depth + span.start, depth + span.end);
         seat_place(placed, Run::Return, placed.along(), cushion)
     });
-    std::iter::once(corner).chain(on_main).chain(on_return).collect()
+    let first = std::iter::once(corner).chain(on_main).chain(on_return);
+    let Some(second) = second_return else { return first.collect() };
+    let other = (placed.facing - placed.along()).unit().unwrap_or(placed.facing);
+    let other = seat_place(placed, Run::Corner, other, placed.block(to, width, 0.0, depth));
+    let along_second = beyond_corner(second, depth);
+    let on_second = even_spans(along_second, whole_places(along_second)).map(|span| {
+        let cushion = placed.block(to, width, depth + span.start, depth + span.end);
+        seat_place(placed, Run::Return, -placed.along(), cushion)
+    });
+    first.chain([other]).chain(on_second).collect()
 }
 
 fn seat_place(placed: &Placed, run: Run, facing: Point, cushion: Convex) -> SeatPlace {
@@ -119,6 +132,13 @@ fn seat_place(placed: &Placed, run: Run, facing: Point, cushion: Convex) -> Seat
 /// What one run of a corner sofa has for cushions beyond its corner and before the arm at its end.
 fn beyond_corner(length: f64, depth: f64) -> f64 {
     (length - depth - BOTH_ARMS / 2.0).max(0.0)
+}
+
+/// What the main run has for cushions beyond its corner and before the arm at its end; of a U between both corners.
+fn along_bay(size: Size) -> f64 {
+    let (from, to) = size.bay();
+    let arm = if size.second_return.is_some() { 0.0 } else { BOTH_ARMS / 2.0 };
+    (to - from - arm).max(0.0)
 }
 
 fn whole_places(run: f64) -> usize {

@@ -106,12 +106,7 @@ fn places_against_usual(context: &CriteriaContext) -> f64 {
     let seats = context.brief().pieces().filter(|(_, piece)| piece.kind.is_seat());
     let (mut here, mut usual) = (0.0, 0.0);
     for (place, piece) in seats {
-        let size = Size {
-            width: piece.width.usual,
-            return_length: piece.return_length.map(|range| range.usual),
-            depth: piece.depth.usual,
-        };
-        let of_usual = measure_of_places(piece, size);
+        let of_usual = measure_of_places(piece, Size::of_piece(piece, |range| range.usual));
         let of_placed = context.in_room.layout.of(place).map_or(0.0, |placed| measure_of_places(piece, placed.size));
         usual += of_usual;
         here += of_placed.min(of_usual);

@@ -53,7 +53,9 @@ fn one(room: &Room, id: PieceId, piece: &Piece) -> Option<Placed> {
     let size = Size {
         width: piece.size_as_it_stands(Dimension::Width)?,
         return_length: piece.size_as_it_stands(Dimension::Return),
+        second_return: piece.size_as_it_stands(Dimension::SecondReturn),
         depth: piece.size_as_it_stands(Dimension::Depth)?,
+        return_depth: piece.size_as_it_stands(Dimension::ReturnDepth),
     };
     let stands = piece.stands?;
     let back = stands.back(room, size.width)?;

@@ -96,17 +96,12 @@ pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
 }
 
 fn set_least(piece: &mut Piece, dimension: Dimension, least: f64) -> Option<()> {
-    let range = match dimension {
-        Dimension::Width => &mut piece.width,
-        Dimension::Return => piece.return_length.as_mut()?,
-        Dimension::Depth => &mut piece.depth,
-    };
-    range.least = least;
+    piece.range_mut(dimension)?.least = least;
     if let Some(step) = piece.steps.first_mut() {
         match dimension {
             Dimension::Width => step.width = step.width.min(least),
             Dimension::Depth => step.depth = step.depth.min(least),
-            Dimension::Return => {}
+            Dimension::Return | Dimension::SecondReturn | Dimension::ReturnDepth => {}
         }
     }
     Some(())

@@ -34,7 +34,7 @@ pub(crate) fn why_refused(
         programs += eased.programs;
         if eased.found.is_some() {
             let (short_by, more) = short_by(room.brief, arrangement, cause);
-            return (Why::OneRule(reason(room.brief, cause, short_by)), programs + more);
+            return (Why::OneRule(Box::new(reason(room.brief, cause, short_by))), programs + more);
         }
     }
     (Why::SeveralRules(ranked.iter().map(|cause| reason(room.brief, cause, None)).collect()), programs)
@@ -42,11 +42,7 @@ pub(crate) fn why_refused(
 
 /// The cause with its figures.
 fn reason(brief: &Brief, cause: &Cause, short_by: Option<f64>) -> Reason {
-    let least = brief.piece(cause.piece).map(|piece| Size {
-        width: piece.width.least,
-        return_length: piece.return_length.map(|range| range.least),
-        depth: piece.depth.least,
-    });
+    let least = brief.piece(cause.piece).map(|piece| Size::of_piece(piece, |range| range.least));
     let asked = Asked::by(brief, cause).map(|by| AskedLength { by, length: by.figure(brief) });
     Reason { cause: *cause, least, asked, short_by }
 }

@@ -23,7 +23,7 @@ pub enum Why {
     /// There is less room than its pieces need at their least.
     NoRoom(NoRoom),
     /// Without this one rule there is a layout.
-    OneRule(Reason),
+    OneRule(Box<Reason>),
     /// No rule alone is to blame: one reason for each rule that left no place, the most blamed first.
     SeveralRules(Vec<Reason>),
     /// The work allowed was used up before a layout was found or all were ruled out: nobody knows whether it fits.

@@ -68,6 +68,9 @@ fn stays(placed: &Placed, least: f64) -> (f64, f64) {
     if placed.hand.is_none() {
         return (-least / 2.0, least / 2.0);
     }
-    let from = placed.size.depth.min(placed.size.width);
-    (from, least.max(from + SHORTEST_FRONT))
+    let (from, to) = placed.size.bay();
+    let from = from.min(placed.size.width);
+    // A U keeps its width, and so its bay.
+    let to = if placed.size.second_return.is_some() { to } else { least };
+    (from, to.max(from + SHORTEST_FRONT))
 }

@@ -116,13 +116,7 @@ const BEFORE_FRONT: f64 = 700.0;
 
 /// Middle of the front that people sit along: of a corner sofa from the return out.
 fn middle_of_front(seat: &Pose) -> super::LinearPoint {
-    match seat.hand {
-        Some(_) => {
-            let half = Linear::default().plus(&seat.width(), 0.5).plus(&seat.depth(), 0.5);
-            seat.anchor.clone().moved(seat.along(), &half)
-        }
-        None => seat.anchor.clone(),
-    }
+    seat.middle_of_bay()
 }
 
 /// Misplaced by `off` at least, either way.

@@ -76,19 +76,17 @@ fn beside(pose: &Pose, seat: &Pose, left: bool) -> Vec<Row> {
     let facing = seat.stand.facing;
     let (from, to) = seat.stretch();
     let outer = if seat.along().dot(side) > 0.0 { to } else { Linear::default().plus(&from, -1.0) };
-    let is_return = seat.hand.is_some() && seat.along().dot(side) < 0.0;
     let middle = pose.middle_of_back().moved(pose.stand.facing, &Linear::default().plus(&pose.depth(), 0.5));
     let offset = middle.from(&seat.anchor);
-    if is_return {
-        let length = seat.return_length().unwrap_or_default();
-        let past = offset.along(facing).plus(&length, -1.0);
-        let across = offset.along(seat.along());
+    if let Some(run) = seat.return_at(side) {
+        let past = offset.along(facing).plus(&run.length, -1.0);
+        let across = run.off_back(&offset);
         let clear = past.clone().plus(&pose.depth(), -0.5);
         return vec![
             clear.at_least(0.0),
             clear.at_most(WITHIN_REACH),
             across.at_least(0.0),
-            across.at_most(seat.piece.depth.least),
+            across.at_most(run.least_depth),
         ];
     }
     let clear = offset.along(side).plus(&outer, -1.0).plus(&pose.width(), -0.5);

@@ -29,6 +29,7 @@ mod on_wall;
 mod overlap;
 mod pose;
 mod requirement;
+mod return_run;
 pub mod route;
 mod seat_to_table;
 mod separation;

@@ -94,6 +94,48 @@ impl Pose {
         self.variables.return_length.map(|size| size.size())
     }
 
+    /// Length of the second return.
+    #[must_use]
+    pub fn second_return(&self) -> Option<Linear> {
+        self.variables.second_return.map(|size| size.size())
+    }
+
+    /// How deep the return is.
+    #[must_use]
+    pub fn deep_return(&self) -> Linear {
+        self.variables.return_depth.unwrap_or(self.variables.depth).size()
+    }
+
+    /// The front of the main run that people sit along, both ends from the anchor in direction [`Pose::along`]: of a corner
+    /// sofa its bay, from the return to the second one or the free end.
+    #[must_use]
+    pub fn bay(&self) -> (Linear, Linear) {
+        match (self.hand, self.variables.second_return) {
+            (None, _) => self.stretch(),
+            (Some(_), None) => (self.deep_return(), self.width()),
+            (Some(_), Some(_)) => (self.deep_return(), self.width().plus(&self.depth(), -1.0)),
+        }
+    }
+
+    /// The middle of that front, on the line of the back.
+    #[must_use]
+    pub fn middle_of_bay(&self) -> LinearPoint {
+        if self.hand.is_none() {
+            return self.anchor.clone();
+        }
+        let mut half = Linear::default().plus(&self.width(), 0.5).plus(&self.deep_return(), 0.5);
+        if self.variables.second_return.is_some() {
+            half = half.plus(&self.depth(), -0.5);
+        }
+        self.anchor.clone().moved(self.along(), &half)
+    }
+
+    /// The return and the second one, as far as it has them, each with the way that its front looks.
+    pub fn returns(&self) -> impl Iterator<Item = (&LinearOutline, Point)> {
+        let ways = [self.along(), -self.along()];
+        self.parts.get(1..).unwrap_or_default().iter().zip(ways).filter(|_| self.hand.is_some())
+    }
+
     /// The stretch along its back: both ends, from the anchor in direction [`Pose::along`].
     #[must_use]
     pub fn stretch(&self) -> (Linear, Linear) {
@@ -152,7 +194,9 @@ impl Pose {
         let size = Size {
             width: self.width().at(values),
             return_length: self.return_length().map(|length| length.at(values)),
+            second_return: self.second_return().map(|length| length.at(values)),
             depth: self.depth().at(values),
+            return_depth: self.variables.return_depth.map(|depth| depth.size().at(values)),
         };
         Placed {
             piece: self.id,
@@ -169,7 +213,11 @@ impl Pose {
         let (from, to) = self.stretch();
         let mut parts = vec![self.block([&from, &to], [&zero, &self.depth()])];
         if let (Some(_), Some(return_length)) = (self.hand, self.return_length()) {
-            parts.push(self.block([&zero, &self.depth()], [&zero, &return_length]));
+            parts.push(self.block([&zero, &self.deep_return()], [&zero, &return_length]));
+        }
+        if let (Some(_), Some(length)) = (self.hand, self.second_return()) {
+            let (width, depth) = (self.width(), self.depth());
+            parts.push(self.block([&width.clone().plus(&depth, -1.0), &width], [&zero, &length]));
         }
         parts
     }

@@ -168,13 +168,16 @@ impl RouteContext<'_> {
         }
     }
 
-    /// A place on a seat's front, as it moves with the seat: at the inner side of the return, or so far from the anchor.
+    /// A place on a seat's front, as it moves with the seat: at the inner side of a return, or so far from the anchor.
     fn at_front(&self, seat: &Pose, at: Point) -> LinearPoint {
         let front = seat.anchor.clone().moved(seat.stand.facing, &seat.depth());
         let Some(placed) = self.layout.of(seat.id) else { return front };
         let along = (at - placed.anchor).dot(seat.along());
-        let offset = if seat.hand.is_some() && (along - placed.size.depth).abs() < AT_END {
-            seat.depth()
+        let ((from, to), (low, high)) = (placed.size.bay(), seat.bay());
+        let offset = if seat.hand.is_some() && (along - from).abs() < AT_END {
+            low
+        } else if seat.second_return().is_some() && (along - to).abs() < AT_END {
+            high
         } else {
             Linear::constant(along)
         };

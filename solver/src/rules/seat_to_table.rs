@@ -54,7 +54,11 @@ fn before_seat(table: &Pose, seat: &Pose, gap: f64) -> Vec<crate::program::Row> 
     let beyond = (table.piece.width.least / 2.0 - LEAST_OVERLAP).max(0.0);
     if seat.hand.is_some() {
         rows.push(middle.at_most(to + beyond));
-        rows.push(middle.plus(&table.width(), -0.5).plus(&seat.depth(), -1.0).at_least(gap));
+        rows.push(middle.clone().plus(&table.width(), -0.5).plus(&seat.deep_return(), -1.0).at_least(gap));
+        if seat.second_return().is_some() {
+            let (_, end) = seat.bay();
+            rows.push(end.plus(&middle, -1.0).plus(&table.width(), -0.5).at_least(gap));
+        }
     } else {
         rows.push(middle.at_most(to + beyond.min(FURTHEST_BEYOND)));
         rows.push(middle.at_least(from - beyond.min(FURTHEST_BEYOND)));

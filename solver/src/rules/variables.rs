@@ -1,6 +1,6 @@
 //! The variables of one arrangement's program: where each piece stands in its own axes, and its sizes.
 
-use elbowroom_model::{Brief, Dimension, Piece, PieceId, Point};
+use elbowroom_model::{Brief, Dimension, Piece, PieceId, Point, SizeRange};
 use enum_map::{Enum, EnumMap};
 
 use super::linear::Linear;
@@ -59,6 +59,10 @@ pub struct PieceVariables {
     pub width: SizeVariables,
     /// Of a corner sofa.
     pub return_length: Option<SizeVariables>,
+    /// Of a corner sofa with two returns.
+    pub second_return: Option<SizeVariables>,
+    /// Of a return that has a depth of its own.
+    pub return_depth: Option<SizeVariables>,
     /// Away from its back.
     pub depth: SizeVariables,
     /// How far it is misplaced sideways, and otherwise.
@@ -67,6 +71,15 @@ pub struct PieceVariables {
     pub terms: EnumMap<CostSlot, usize>,
     /// What it counts by standing at all: 0 for a piece that must stand.
     pub presence: f64,
+}
+
+/// The sizes of one piece.
+struct Sizes {
+    width: SizeVariables,
+    return_length: Option<SizeVariables>,
+    depth: SizeVariables,
+    second_return: Option<SizeVariables>,
+    return_depth: Option<SizeVariables>,
 }
 
 /// One size: `least + up to usual + beyond`.
@@ -91,7 +104,9 @@ impl SizeVariables {
 impl PieceVariables {
     /// The variables of every dimension that the piece has.
     pub fn sizes(&self) -> impl Iterator<Item = SizeVariables> + use<> {
-        [Some(self.width), self.return_length, Some(self.depth)].into_iter().flatten()
+        [Some(self.width), self.return_length, Some(self.depth), self.second_return, self.return_depth]
+            .into_iter()
+            .flatten()
     }
 
     /// The variables of one dimension.
@@ -100,7 +115,9 @@ impl PieceVariables {
         match dimension {
             Dimension::Width => Some(self.width),
             Dimension::Return => self.return_length,
+            Dimension::SecondReturn => self.second_return,
             Dimension::Depth => Some(self.depth),
+            Dimension::ReturnDepth => self.return_depth,
         }
     }
 }
@@ -145,22 +162,35 @@ impl Variables {
         let (across, out) = (self.add(-span, span, 0.0), self.add(-span, span, 0.0));
         // A pair that need not stand may lose one of the two: each then has its own size, held equal by a rule.
         let twin = piece.alike.filter(|_| piece.needed).and_then(|first| self.piece(first)).cloned();
-        let (width, return_length, depth) = match twin {
-            Some(twin) => (
-                self.again(twin.width, piece),
-                twin.return_length.map(|size| self.again(size, piece)),
-                self.again(twin.depth, piece),
-            ),
+        let Sizes { width, return_length, depth, second_return, return_depth } = match twin {
+            Some(twin) => Sizes {
+                width: self.again(twin.width, piece),
+                return_length: twin.return_length.map(|size| self.again(size, piece)),
+                depth: self.again(twin.depth, piece),
+                second_return: twin.second_return.map(|size| self.again(size, piece)),
+                return_depth: twin.return_depth.map(|size| self.again(size, piece)),
+            },
             None => self.sizes(piece),
         };
         let misplaced = [self.add(0.0, 4.0 * span, -TIE), self.add(0.0, 4.0 * span, -TIE)];
         let terms = EnumMap::from_fn(|_| self.add(0.0, MOST_COST, 0.0));
         let least = piece.dimensions().iter().filter_map(|d| piece.range(*d)).map(|range| range.least).sum::<f64>();
         let presence = if piece.needed { 0.0 } else { piece.weight * least };
-        PieceVariables { across, out, width, return_length, depth, misplaced, terms, presence }
+        PieceVariables {
+            across,
+            out,
+            width,
+            return_length,
+            second_return,
+            return_depth,
+            depth,
+            misplaced,
+            terms,
+            presence,
+        }
     }
 
-    fn sizes(&mut self, piece: &Piece) -> (SizeVariables, Option<SizeVariables>, SizeVariables) {
+    fn sizes(&mut self, piece: &Piece) -> Sizes {
         let width = self.size(piece.width, piece.weight);
         let return_length = piece.return_length.map(|range| self.size(range, piece.weight));
         let depth = if piece.square && piece.depth == piece.width {
@@ -168,7 +198,9 @@ impl Variables {
         } else {
             self.size(piece.depth, piece.weight)
         };
-        (width, return_length, depth)
+        let mut of = |range: Option<SizeRange>| range.map(|range| self.size(range, piece.weight));
+        let (second_return, return_depth) = (of(piece.second_return), of(piece.return_depth));
+        Sizes { width, return_length, depth, second_return, return_depth }
     }
 
     /// One size that counts for one more dimension or piece.
@@ -178,7 +210,7 @@ impl Variables {
         size
     }
 
-    fn size(&mut self, range: elbowroom_model::SizeRange, weight: f64) -> SizeVariables {
+    fn size(&mut self, range: SizeRange, weight: f64) -> SizeVariables {
         let up = self.add(0.0, range.usual - range.least, weight);
         let beyond = self.add(0.0, range.most - range.usual, weight / 4.0);
         SizeVariables { least: range.least, up, beyond }

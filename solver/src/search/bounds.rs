@@ -20,7 +20,11 @@ impl Problem<'_> {
         }
         match self.aim {
             Aim::Tidy(layout) => hold_sizes(self.context.variables, layout, &mut bounds),
-            Aim::Within(plan) => hold_sizes(self.context.variables, &plan.layout, &mut bounds),
+            Aim::Within(plan) => {
+                hold_sizes(self.context.variables, &plan.layout, &mut bounds);
+                self.hold_width_of_u(&plan.layout, &mut bounds);
+            }
+            Aim::Alone(_, _, layout) => self.hold_width_of_u(layout, &mut bounds),
             _ => {}
         }
         for ways in &self.ways {
@@ -35,6 +39,18 @@ impl Problem<'_> {
             bounds[size.beyond] = (0.0, 0.0);
         }
         bounds
+    }
+
+    /// The width of a U stays as planned: that of what stands in its bay hangs on it, so neither could be told by itself.
+    fn hold_width_of_u(&self, plan: &Layout, bounds: &mut [(f64, f64)]) {
+        for placed in plan.placed.iter().filter(|placed| placed.size.second_return.is_some()) {
+            let Some(size) = self.context.variables.piece(placed.piece).map(|piece| piece.width) else { continue };
+            let over = (placed.size.width - size.least).max(0.0);
+            let (up, beyond) = (bounds[size.up], bounds[size.beyond]);
+            let up = over.clamp(up.0, up.1);
+            let beyond = (over - up).clamp(beyond.0, beyond.1);
+            (bounds[size.up], bounds[size.beyond]) = ((up, up), (beyond, beyond));
+        }
     }
 
     /// Sizes of the pieces that cannot stand: they count for nothing.

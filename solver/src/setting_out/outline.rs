@@ -25,13 +25,17 @@ pub(super) fn corners(parts: &[Vec<Point>], facing: f64) -> Vec<Point> {
     ring
 }
 
-/// Two corners and their distance, by which a piece is found square: the diagonals of a rectangle; of two runs joined,
-/// across the outer corner.
+/// Two corners and their distance, by which a piece is found square: the diagonals of a rectangle; of runs joined,
+/// across each outer corner.
 pub(super) fn checks(ring: &[Point]) -> Vec<(usize, usize, f64)> {
     let count = ring.len();
     let across = |one: usize, other: usize| (one, other, (ring[other] - ring[one]).norm());
     if count == 4 {
         return vec![across(0, 2), across(1, 3)];
+    }
+    if count == 8 {
+        // Of three runs, across both outer corners, which are the ends of the back.
+        return vec![across(0, 2), across(1, 7)];
     }
     let edge = |place: usize| (ring[(place + 1) % count] - ring[place % count]).norm();
     let reach = |corner: usize| edge(corner + count - 1).min(edge(corner));
@@ -59,6 +63,21 @@ mod tests {
 
     fn ring(corners: &[(f64, f64)]) -> Vec<Point> {
         corners.iter().map(|(x, y)| Point::new(*x, *y)).collect()
+    }
+
+    #[test]
+    fn three_runs_make_eight_corners_and_two_checks() {
+        let main = ring(&[(0.0, 0.0), (4.0, 0.0), (4.0, 1.0), (0.0, 1.0)]);
+        let rest = [(0.0, 2.5), (3.0, 2.0)].map(|(x, far)| ring(&[(x, 1.0), (x + 1.0, 1.0), (x + 1.0, far), (x, far)]));
+        let [first, second] = rest;
+        let whole = corners(&[main, first, second], 90.0);
+        assert_eq!(whole.len(), 8, "{whole:?}");
+        let mut across: Vec<f64> = checks(&whole).iter().map(|(_, _, across)| *across).collect();
+        across.sort_by(f64::total_cmp);
+        assert!(
+            (across[0] - 4.0_f64.hypot(2.0)).abs() < 1e-9 && (across[1] - 4.0_f64.hypot(2.5)).abs() < 1e-9,
+            "{across:?}"
+        );
     }
 
     #[test]

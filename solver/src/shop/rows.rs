@@ -50,9 +50,10 @@ impl Row {
     }
 }
 
-/// Whether a corner sofa of the candidate's hand is asked for.
+/// Whether a corner sofa of the candidate's hand is asked for, and of as many returns.
 pub(super) fn suits(piece: &Piece, candidate: &ListedPiece) -> bool {
-    piece.hands.is_empty() || !hands(piece, candidate).is_empty()
+    let is_u = piece.second_return.is_some() == candidate.second_return.is_some();
+    is_u && (piece.hands.is_empty() || !hands(piece, candidate).is_empty())
 }
 
 fn hands(piece: &Piece, candidate: &ListedPiece) -> Vec<Hand> {
@@ -65,6 +66,8 @@ pub(super) fn stand_in(piece: &Piece, candidate: &ListedPiece) -> Piece {
         width: SizeRange::fixed(candidate.width),
         depth: SizeRange::fixed(candidate.depth),
         return_length: piece.return_length.and(candidate.return_length).map(SizeRange::fixed),
+        second_return: piece.second_return.and(candidate.second_return).map(SizeRange::fixed),
+        return_depth: piece.return_length.and(candidate.return_depth).map(SizeRange::fixed),
         steps: Vec::new(),
         square: false,
         height: candidate_height(piece, candidate),
@@ -97,6 +100,8 @@ pub(super) fn least_of(piece: &Piece, candidates: &[&ListedPiece]) -> Piece {
         width: fixed(piece.width, |one| one.size(Dimension::Width)),
         depth: fixed(piece.depth, |one| one.size(Dimension::Depth)),
         return_length: piece.return_length.map(|range| fixed(range, |one| one.size(Dimension::Return))),
+        second_return: piece.second_return.map(|range| fixed(range, |one| one.size(Dimension::SecondReturn))),
+        return_depth: least_return_depth(piece, candidates),
         steps: Vec::new(),
         square: false,
         height: if piece.kind.is_flat() || piece.kind.hangs() { piece.height } else { height },
@@ -104,4 +109,11 @@ pub(super) fn least_of(piece: &Piece, candidates: &[&ListedPiece]) -> Piece {
         hands: either.collect(),
         ..piece.clone()
     }
+}
+
+/// The least depth of a return among the candidates, where any has one of its own.
+fn least_return_depth(piece: &Piece, candidates: &[&ListedPiece]) -> Option<SizeRange> {
+    let has_own = piece.return_length.is_some() && candidates.iter().any(|one| one.return_depth.is_some());
+    let depths = candidates.iter().filter_map(|one| one.size(Dimension::ReturnDepth));
+    depths.reduce(f64::min).filter(|_| has_own).map(SizeRange::fixed)
 }

@@ -51,10 +51,8 @@ pub(super) fn with_range(brief: &Brief, row: &Row, dimension: Dimension, range: 
     let mut changed = brief.clone();
     for id in &row.pieces {
         let Some(piece) = changed.piece_mut(*id) else { continue };
-        match dimension {
-            Dimension::Width => piece.width = range,
-            Dimension::Return => piece.return_length = piece.return_length.map(|_| range),
-            Dimension::Depth => piece.depth = range,
+        if let Some(of_piece) = piece.range_mut(dimension) {
+            *of_piece = range;
         }
     }
     changed

@@ -83,6 +83,11 @@ impl Held<'_> {
             return Vec::new();
         };
         let now = size.at(&self.found.values);
+        let is_u = self.room.brief.piece(piece).is_some_and(|piece| piece.second_return.is_some());
+        if is_u && dimension == Dimension::Width && now < range - TIGHT {
+            // Nothing holds the width of a U: it is as planned.
+            return Vec::new();
+        }
         if now >= range - TIGHT {
             return vec![self.at_its_most(piece, dimension)];
         }

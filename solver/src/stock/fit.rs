@@ -66,10 +66,17 @@ pub(super) fn sizes_of<'a>(asking: &Asking, option: &'a RankedOption, asked: &As
 
 /// Each size is from the least that is asked for to the most that the option allows together.
 fn within(piece: &Piece, sizes: &PieceSizes, listed: &ListedPiece) -> bool {
-    piece.dimensions().into_iter().all(|dimension| {
-        let (Some(range), Some(size)) = (sizes.get(dimension), listed.size(dimension)) else { return false };
-        (range.least - ROUNDING..=range.together + ROUNDING).contains(&size)
-    })
+    let is_u = piece.second_return.is_some() == listed.second_return.is_some();
+    // Where the return has no depth of its own, that of all runs holds for it.
+    let return_fits = listed.return_depth.is_none_or(|own| {
+        let (least, most) = (sizes.depth.least - ROUNDING, sizes.depth.together + ROUNDING);
+        sizes.return_depth.is_some() || (least..=most).contains(&own)
+    });
+    is_u && return_fits
+        && piece.dimensions().into_iter().all(|dimension| {
+            let (Some(range), Some(size)) = (sizes.get(dimension), listed.size(dimension)) else { return false };
+            (range.least - ROUNDING..=range.together + ROUNDING).contains(&size)
+        })
 }
 
 /// A corner sofa has the hand of the option; a row that says no hand can have either.

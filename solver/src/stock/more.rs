@@ -133,6 +133,8 @@ fn largest(asking: &Asking, asked: &super::Asked, option: &RankedOption) -> Opti
         width: down(Dimension::Width)?,
         depth: down(Dimension::Depth)?,
         return_length: piece.return_length.and_then(|_| down(Dimension::Return)),
+        second_return: piece.second_return.and_then(|_| down(Dimension::SecondReturn)),
+        return_depth: piece.return_depth.and_then(|_| down(Dimension::ReturnDepth)),
         height: None,
         hands: hand.filter(|_| piece.return_length.is_some()).into_iter().collect(),
         chaise: None,

@@ -85,7 +85,7 @@ fn furnished(draw: &mut Draw, mut brief: Brief) -> (Brief, Layout) {
         let hand = corner.then(|| draw.one_of(&[elbowroom_model::Hand::Left, elbowroom_model::Hand::Right]));
         let width = if corner { draw.next(1500.0, 2400.0) } else { draw.next(600.0, 1800.0) };
         let return_length = corner.then(|| draw.next(1000.0, 1700.0));
-        let size = Size { width, return_length, depth: draw.next(400.0, 900.0) };
+        let size = Size { width, return_length, depth: draw.next(400.0, 900.0), ..Size::default() };
         let anchor = Point::new(draw.next(300.0, 4000.0), draw.next(-3500.0, -300.0));
         let placed = Placed { piece: PieceId(place), at_wall: None, anchor, facing: Point::new(cos, sin), hand, size };
         let mut with = layout.clone();

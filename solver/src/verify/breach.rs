@@ -60,6 +60,10 @@ pub enum Wrong {
     TableTooFar,
     /// It stands between a seat and the table before it.
     BeforeTable,
+    /// It does not face the second, with which it is paired.
+    PairNotFacing,
+    /// It does not stand at a right angle to the second, with which it is paired.
+    PairNotSquare,
     /// It has too little room for legs before it, at the second.
     NoLegRoom,
     /// It looks at the second from too near.

@@ -67,6 +67,10 @@ fn smaller(piece: &Piece, size: Size, choose: &mut impl FnMut(f64, f64) -> f64) 
         return smaller.with(Dimension::Width, step.width).with(Dimension::Depth, step.depth);
     }
     for dimension in piece.dimensions() {
+        // A U keeps its width: a narrower one would bring its second return nearer to what stands in its bay.
+        if dimension == Dimension::Width && piece.second_return.is_some() {
+            continue;
+        }
         if let (Some(range), Some(present)) = (piece.range(dimension), size.get(dimension)) {
             smaller = smaller.with(dimension, choose(range.least.min(present), present));
         }

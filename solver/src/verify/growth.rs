@@ -95,8 +95,11 @@ fn is_free(brief: &Brief, piece: &InPlace<'_>) -> bool {
         && !brief.pieces.iter().any(tied)
 }
 
-/// How far a dimension is below its most, mm, where that is [`BY`] or more.
+/// How far a dimension is below its most, mm, where that is [`BY`] or more. The width of a U stays as it is planned.
 fn room_to_grow(piece: &InPlace<'_>, dimension: Dimension) -> Option<f64> {
+    if dimension == Dimension::Width && piece.piece.second_return.is_some() {
+        return None;
+    }
     let most = piece.piece.range(dimension).map(|range| range.most)?;
     let left = most - piece.placed.size.get(dimension)?;
     (left >= BY).then_some(left)

@@ -22,6 +22,7 @@ mod inside;
 mod mouth;
 mod off_wall;
 mod overlap;
+mod pair;
 mod resized;
 mod sizes;
 mod table;
@@ -52,6 +53,7 @@ pub fn verify(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangem
     breaches.extend(standing(&scene));
     breaches.extend(table::out_of_place(&scene));
     breaches.extend(held::breaches(&scene));
+    breaches.extend(pair::breaches(&scene));
     breaches.extend(turning::breaches(&scene, layout));
     let comforts = comfort::measures(&scene);
     breaches.extend(Eased::of(layout, &comforts).breaches(&comforts));

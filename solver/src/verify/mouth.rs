@@ -6,7 +6,7 @@ use super::checked_room::CheckedRoom;
 use super::tolerance::PARALLEL;
 use super::travel::Gate;
 use crate::geometry::Segment;
-use crate::layout::Layout;
+use crate::layout::{Layout, Size};
 use crate::routes::End;
 
 /// A stretch of a line, as distances from its origin, mm.
@@ -66,14 +66,21 @@ impl Mouth {
         Some(Self { origin: floor.from, axis, span, limits: span, out: floor.out, wall: None }.limited_by(checked))
     }
 
-    /// The middle part of a front edge that stays at every size; of a corner sofa from the return outward.
+    /// The middle part of a front edge that stays at every size; of a corner sofa from the return outward, of a U
+    /// up to the second.
     fn of_piece(checked: &CheckedRoom<'_>, layout: &Layout, piece: PieceId) -> Option<Self> {
         let (placed, asked) = (layout.of(piece)?, checked.brief.piece(piece)?);
         let (out, axis) = (placed.facing, placed.along());
         let origin = placed.anchor + out * placed.size.depth;
         let least = asked.width.least.min(placed.size.width);
         let (from, to, own_from) = match placed.hand {
-            Some(_) => (placed.size.depth, least.max(placed.size.depth), placed.size.depth),
+            Some(_) => {
+                let Size { width, depth, return_depth, second_return, .. } = placed.size;
+                let inner = return_depth.unwrap_or(depth);
+                // A U keeps its width: its front is the whole bay.
+                let end = if second_return.is_some() { width - depth } else { least };
+                (inner, end.max(inner), inner)
+            }
             None => (-least / 2.0, least / 2.0, f64::NEG_INFINITY),
         };
         let span = Stretch { from, to };

@@ -36,10 +36,10 @@ pub(super) fn grown(placed: &Placed, dimension: Dimension, by: f64, side: Option
     let across = match (placed.hand, dimension) {
         // The corner is held as it is; the other end where the corner gives way.
         (Some(_), Dimension::Width) => return vec![moved(&held, -placed.along()), held],
-        (Some(_), Dimension::Return) => return vec![moved(&held, -placed.facing), held],
-        (Some(_), Dimension::Depth) => return vec![held],
+        (Some(_), Dimension::Return | Dimension::SecondReturn) => return vec![moved(&held, -placed.facing), held],
+        (Some(_), Dimension::Depth | Dimension::ReturnDepth) => return vec![held],
         (None, Dimension::Width) => placed.left(),
-        (None, Dimension::Depth | Dimension::Return) => placed.facing,
+        (None, _) => placed.facing,
     };
     let outward = side.unwrap_or(-placed.facing);
     if across.dot(outward).abs() > 0.5 {

@@ -90,7 +90,7 @@ fn too_near(scene: &CheckedLayout<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) 
     if beside >= 0.0 {
         found.push(Breach::new(rule, Wrong::TableBeside, &between, beside));
     }
-    if let Some(run) = seat.parts.get(1) {
+    for run in seat.parts.iter().skip(1) {
         let clear = table.parts.iter().map(|part| apart(run, part)).fold(f64::INFINITY, f64::min);
         if clear < needs - SLACK {
             found.push(Breach::new(rule, Wrong::TableNearReturn, &between, needs - clear));

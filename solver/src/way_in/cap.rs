@@ -80,6 +80,7 @@ pub(crate) fn brief_by_the_way(brief: &Brief) -> Brief {
 /// least do. What is smaller gets in too.
 #[must_use]
 pub fn most_that_gets_in(way: &Way, piece: &Piece) -> Option<[f64; 3]> {
+    let piece = &with_other_runs(way, piece)?;
     let gets_in =
         |width: f64, other: Option<f64>, depth: f64| carried(way, &Load::of(piece, width, other, depth)).gets_in;
     let (width, depth) = (piece.width, piece.depth);
@@ -104,6 +105,31 @@ pub fn most_that_gets_in(way: &Way, piece: &Piece) -> Option<[f64; 3]> {
         }
     }
     best.map(|(_, sizes)| sizes)
+}
+
+/// The piece with the most of a second return, and of a return's own depth, lowered to what gets in with all else at its
+/// least; `None` where not even the least do.
+fn with_other_runs(way: &Way, piece: &Piece) -> Option<Piece> {
+    let mut lowered = piece.clone();
+    for dimension in [Dimension::ReturnDepth, Dimension::SecondReturn] {
+        let Some(range) = piece.range(dimension) else { continue };
+        let gets_in = |size: f64| {
+            let mut tried = least_of(&lowered);
+            tried.range_mut(dimension).into_iter().for_each(|range| *range = SizeRange::fixed(size));
+            let other = tried.return_length.map(|range| range.least);
+            carried(way, &Load::of(&tried, tried.width.least, other, tried.depth.least)).gets_in
+        };
+        let most = most_of(range, gets_in)?;
+        let held = SizeRange { least: range.least, usual: range.usual.min(most), most };
+        lowered.range_mut(dimension).into_iter().for_each(|range| *range = held);
+    }
+    Some(lowered)
+}
+
+/// The piece with a second return and a return's own depth of their least.
+fn least_of(piece: &Piece) -> Piece {
+    let least = |range: Option<SizeRange>| range.map(|range| SizeRange::fixed(range.least));
+    Piece { second_return: least(piece.second_return), return_depth: least(piece.return_depth), ..piece.clone() }
 }
 
 /// Depths to try: the most that gets in, and steps below it.
@@ -134,6 +160,15 @@ fn lower(to: &mut Brief, id: PieceId, most: [f64; 3], way: &Way, capped: &mut Ve
     let Some(lowered) = to.piece_mut(id) else { return };
     let piece = &lowered.clone();
     let [width, other, depth] = most;
+    for dimension in [Dimension::SecondReturn, Dimension::ReturnDepth] {
+        let held = with_other_runs(way, piece).and_then(|held| held.range(dimension));
+        if let (Some(range), Some(held)) = (lowered.range_mut(dimension), held)
+            && held.most < range.most
+        {
+            *range = held;
+            capped.push(Capped { piece: id, dimension, by: None });
+        }
+    }
     let mut hold = |range: &mut SizeRange, dimension: Dimension, size: f64| {
         if size < range.most {
             let by = holder(way, piece, dimension, most);
@@ -159,6 +194,7 @@ fn holder(way: &Way, piece: &Piece, dimension: Dimension, most: [f64; 3]) -> Opt
 }
 
 fn block(way: &Way, id: PieceId, piece: &Piece) -> Option<Blocked> {
+    let piece = &least_of(piece);
     let least = (piece.width.least, piece.return_length.map(|range| range.least), piece.depth.least);
     let load = Load::of(piece, least.0, least.1, least.2);
     let fails = carried(way, &load).parts.into_iter().find_map(|part| part.fails)?;

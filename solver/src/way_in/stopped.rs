@@ -1,6 +1,6 @@
 //! The least change that would bring in a needed piece that does not get in at its least sizes.
 
-use elbowroom_model::{Brief, Dimension, Rounding};
+use elbowroom_model::{Brief, Rounding};
 
 use super::cap::Blocked;
 use crate::refusal::{Change, DoesNotGetIn, Lever, Refusal, Why};
@@ -22,11 +22,6 @@ pub(crate) fn eased(brief: &Brief, blocked: &[Blocked]) -> Option<(Brief, Change
     let from = piece.range(dimension)?.least;
     let mut eased = brief.clone();
     let lowered = eased.piece_mut(one.piece)?;
-    let range = match dimension {
-        Dimension::Width => &mut lowered.width,
-        Dimension::Return => lowered.return_length.as_mut()?,
-        Dimension::Depth => &mut lowered.depth,
-    };
-    range.least = to;
+    lowered.range_mut(dimension)?.least = to;
     Some((eased, Change { lever: Lever::GetsIn(one.piece, dimension), from, to }))
 }

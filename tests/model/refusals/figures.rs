@@ -110,5 +110,36 @@ pub(super) fn cases_of_corner_sofas() -> Vec<Case> {
             &["return", "nothing of it", "320 cm deep"],
             "check both",
         ),
+        case(
+            sofa(", second_return: 95, depth: 90"),
+            ("run_too_short", 17, Some("corner sofa")),
+            &["second_return of corner sofa is 95 cm,", "5 cm of it beyond the main run, 90 cm deep"],
+            "give that and the depth, 185 cm;",
+        ),
+        case(
+            sofa(", second_return: 170, width: 240, depth: 95"),
+            ("run_too_short", 17, Some("corner sofa")),
+            &["width of corner sofa is 240 cm", "50 cm of it between the returns, together 190 cm deep"],
+            "a width of 250 cm or more",
+        ),
+    ]
+}
+
+/// What is wrong with two sofas that are to be a pair.
+pub(super) fn cases_of_pairs() -> Vec<Case> {
+    let sofa = |row: &str| changed(&[("kind: sofa, width: 180..240", &format!("kind: sofa, {row}"))]);
+    vec![
+        case(
+            sofa("count: 3, pair: corner"),
+            ("pair_not_of_two", 17, Some("sofa 1")),
+            &["`pair`", "sofa 1", "of 3"],
+            "`count: 2`",
+        ),
+        case(
+            sofa("count: 2, pair: facing, needed: false"),
+            ("pair_left_out", 17, Some("sofa 1")),
+            &["`pair: facing`", "`needed: false`"],
+            "`pair: either`",
+        ),
     ]
 }

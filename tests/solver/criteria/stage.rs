@@ -266,7 +266,7 @@ fn placed(anchor: (f64, f64), facing: (f64, f64), (width, depth): (f64, f64)) ->
         anchor: Point::new(anchor.0, anchor.1),
         facing: Point::new(facing.0, facing.1).unit().unwrap(),
         hand: None,
-        size: Size { width, return_length: None, depth },
+        size: Size { width, depth, ..Size::default() },
     }
 }
 

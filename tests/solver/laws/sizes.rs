@@ -55,7 +55,12 @@ fn raised(brief: &Brief, option: &RankedOption, share: impl Fn(usize, Dimension)
         };
         piece.width = up(piece.width, Dimension::Width);
         piece.depth = up(piece.depth, Dimension::Depth);
+        let is_even = piece.has_like_returns();
         piece.return_length = piece.return_length.map(|range| up(range, Dimension::Return));
+        if is_even {
+            // Unlike ones would have a hand, which two alike have not.
+            piece.second_return = piece.return_length;
+        }
     }
     raised
 }

@@ -38,7 +38,7 @@ fn layout(places: &[Place]) -> Layout {
         anchor: Point::new(x, y),
         facing: Point::new(facing.0, facing.1),
         hand: None,
-        size: Size { width, return_length: None, depth },
+        size: Size { width, depth, ..Size::default() },
     };
     Layout { placed: places.iter().enumerate().map(place).collect(), ..Layout::default() }
 }
@@ -155,7 +155,7 @@ fn the_mouth_of_a_corner_sofa_runs_from_its_return_to_its_least_main_run() {
         anchor: Point::new(4800.0, 0.0),
         facing: Point::new(0.0, -1.0),
         hand: Some(Hand::Left),
-        size: Size { width: 2600.0, return_length: Some(1900.0), depth: 1000.0 },
+        size: Size { width: 2600.0, return_length: Some(1900.0), depth: 1000.0, ..Size::default() },
     };
     let mut with_sofa = Layout { placed: vec![corner], ..Layout::default() };
     let floor = Floor::of(&brief, &Site::of(&brief));
@@ -180,7 +180,7 @@ fn a_return_beside_its_mouth_stops_the_widening_and_the_other_end_takes_it_up() 
         anchor: Point::new(0.0, 0.0),
         facing: Point::new(0.0, -1.0),
         hand: Some(Hand::Right),
-        size: Size { width: 2600.0, return_length: Some(1900.0), depth: 1000.0 },
+        size: Size { width: 2600.0, return_length: Some(1900.0), depth: 1000.0, ..Size::default() },
     };
     let layout = Layout { placed: vec![corner], ..Layout::default() };
     let floor = Floor::of(&brief, &Site::of(&brief));

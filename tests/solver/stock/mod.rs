@@ -25,6 +25,8 @@ fn owned(name: &str, kind: PieceKind, (width, return_length, depth): (f64, Optio
         width,
         depth,
         return_length,
+        second_return: None,
+        return_depth: None,
         height: None,
         hands: Vec::new(),
         chaise: None,

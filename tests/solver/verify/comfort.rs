@@ -5,6 +5,7 @@
 
 mod dining;
 mod eased;
+mod returns;
 mod screen;
 mod seats;
 mod walls;

@@ -1,9 +1,9 @@
 //! What the pieces of a group ask of each other: seats, tables, screens.
 
-use elbowroom_model::{Brief, Clearance, Hand, PieceId, PieceKind, Point};
-use elbowroom_solver::Layout;
+use elbowroom_model::{Brief, Clearance, Hand, Pair, Piece, PieceId, PieceKind, Point};
 use elbowroom_solver::arrangement::{Arrangement, Relation, Role, Stand, Standing};
 use elbowroom_solver::verify::{CheckedRoom, verify};
+use elbowroom_solver::{Layout, Placed, Size};
 
 use super::{HAIR, NORTH, SOUTH, WEST, arrangement, at_wall, broken, corner, edge, placed};
 use crate::support::rooms::{Furnish, piece, rectangle};
@@ -46,6 +46,22 @@ fn a_table_keeps_off_the_return() {
         let sofa = corner(placed(0, (0.0, 0.0), SOUTH, (2500.0, 900.0)), Hand::Right, 2000.0);
         vec![sofa, placed(1, (x, -1300.0), SOUTH, (1000.0, 600.0))]
     });
+}
+
+/// A return with a depth of its own, and a second one.
+#[test]
+fn a_table_keeps_off_both_returns() {
+    let range = piece(PieceKind::CornerSofa).return_length;
+    let sofa = Piece { second_return: range, return_depth: range, ..piece(PieceKind::CornerSofa) };
+    let brief =
+        rectangle(5000.0, 4000.0).rule(Clearance::SeatToTable, 400.0).piece(sofa).piece(piece(PieceKind::CoffeeTable));
+    let at = |x: f64| {
+        let sofa = corner(placed(0, (0.0, 0.0), SOUTH, (4000.0, 900.0)), Hand::Right, 2000.0);
+        let size = Size { second_return: Some(1800.0), return_depth: Some(1100.0), ..sofa.size };
+        vec![Placed { size, ..sofa }, placed(1, (x, -1300.0), SOUTH, (1000.0, 600.0))]
+    };
+    edge("seat_to_table", &brief, 2000.0, 2000.0 - HAIR, at);
+    edge("seat_to_table", &brief, 2200.0, 2200.0 + HAIR, at);
 }
 
 #[test]
@@ -124,4 +140,24 @@ fn a_seat_keeps_its_distance_from_the_screen_it_faces() {
         let sofa = placed(0, (2500.0, -2650.0 + gap), SOUTH, (2000.0, 900.0));
         vec![sofa, at_wall(placed(1, (2500.0, -4000.0), NORTH, (1600.0, 450.0)), 2)]
     });
+}
+
+/// Two sofas of one row are the pair that the file asks for: opposite, one before the other, or at a right angle; each within
+/// 10 degrees.
+#[test]
+fn a_pair_stands_as_it_is_asked_to() {
+    let pair = |pair: Pair| {
+        let sofa = Piece { pair, alike: Some(PieceId(0)), ..piece(PieceKind::Sofa) };
+        let second = Piece { name: "second".to_owned(), ..sofa.clone() };
+        rectangle(6000.0, 5000.0).piece(sofa).piece(second)
+    };
+    let at = |degrees: f64, x: f64| {
+        let (sin, cos) = degrees.to_radians().sin_cos();
+        let first = placed(0, (2500.0, -100.0), SOUTH, (2000.0, 900.0));
+        vec![first, placed(1, (x, -3500.0), Point::new(sin, cos), (2000.0, 900.0))]
+    };
+    edge("group", &pair(Pair::Facing), 9.9, 10.1, |degrees| at(degrees, 2500.0));
+    edge("group", &pair(Pair::Facing), 4490.0, 4510.0, |x| at(0.0, x));
+    edge("group", &pair(Pair::Corner), 80.1, 79.9, |degrees| at(degrees, 2500.0));
+    assert_eq!(broken(&pair(Pair::Either), at(45.0, 2500.0)), [""; 0]);
 }

@@ -7,6 +7,7 @@ mod comfort;
 mod disc;
 mod hung;
 mod largest;
+mod pairs;
 mod placing;
 pub(crate) mod plane;
 mod result;

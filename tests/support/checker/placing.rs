@@ -19,7 +19,7 @@ const FOOT: f64 = 304.8;
 /// How much of its width a piece may have past the ends of its wall as measured, mm.
 const PAST_ENDS: f64 = 50.0;
 /// How far from opposite two fronts may be turned, degrees.
-const FACING: f64 = 10.0;
+pub(crate) const FACING: f64 = 10.0;
 
 /// Whether the table must lie in its place, or only not too near (when pieces are smaller than laid out).
 #[derive(Clone, Copy, PartialEq)]
@@ -39,6 +39,9 @@ pub(crate) fn complaints(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], t
     all.extend(media(brief, stands));
     all.extend(stands.iter().filter_map(|stand| off_wall(brief, ground, stand)));
     all.extend(facing(brief, stands));
+    if table == Table::InPlace {
+        all.extend(super::pairs::complaints(stands));
+    }
     all.extend(fronts(brief, ground, stands));
     all
 }
@@ -143,7 +146,7 @@ fn before_seat(
     if overlap(of_seat, of_table) <= 0.0 {
         say("does not overlap it sideways");
     }
-    if seat.parts().get(1).is_some_and(|run| apart(run, &table.main()) < needs - SLACK) {
+    if seat.parts().iter().skip(1).any(|run| apart(run, &table.main()) < needs - SLACK) {
         say("lies too near to its return");
     }
     // What has an area in the strip between the two, over the stretch they share.

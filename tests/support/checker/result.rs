@@ -206,7 +206,7 @@ fn pieces(brief: &Brief, option: &Value) -> Vec<String> {
         let asked = brief.pieces.iter().find(|piece| it["name"] == piece.name.as_str());
         let height =
             asked.zip(it["height"].as_f64()).is_some_and(|(piece, height)| (top(piece) - height).abs() < ROUNDED);
-        let keys = [Dimension::Width, Dimension::Return, Dimension::Depth].map(Dimension::key);
+        let keys: Vec<&str> = Dimension::ALL.iter().map(|dimension| dimension.key()).collect();
         let held = list(&it["held_by"])
             .iter()
             .all(|held| keys.iter().any(|key| held["dimension"] == *key) && text(&held["by"]) && text(&held["rule"]));
@@ -252,6 +252,8 @@ fn size_value(brief: &Brief, option: &Value) -> f64 {
         for (range, size) in [
             (Some(piece.width), it["size"]["width"].as_f64()),
             (piece.return_length, it["size"]["return"].as_f64()),
+            (piece.second_return, it["size"]["second_return"].as_f64()),
+            (piece.return_depth, it["size"]["return_depth"].as_f64()),
             (Some(piece.depth), it["size"]["depth"].as_f64()),
         ] {
             let (Some(range), Some(size)) = (range, size) else { continue };

@@ -36,7 +36,8 @@ pub(crate) fn smaller(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], opti
 fn ranges(option: &Value) -> Vec<String> {
     let mut all = Vec::new();
     for piece in option["pieces"].as_array().into_iter().flatten() {
-        for dimension in ["width", "return", "depth"].into_iter().filter(|it| !piece["size"][it].is_null()) {
+        let dimensions = ["width", "return", "second_return", "depth", "return_depth"];
+        for dimension in dimensions.into_iter().filter(|it| !piece["size"][it].is_null()) {
             let range = &piece["range"][dimension];
             let figure = |name: &str| range[name].as_f64();
             let [least, together, most] = ["least", "together", "most"].map(figure);
@@ -77,9 +78,14 @@ fn shrink<'a>(stands: &[Stand<'a>], stand: &Stand<'a>, set: u64, place: u64) -> 
         let least = range.least.min(size);
         least + (size - least) * share(set, place * 3 + salt)
     };
-    smaller.width = between(stand.piece.width, stand.width, 0);
+    // The width of a U is told as one figure: a narrower one would close up on what stands in its bay.
+    if stand.second.is_none() {
+        smaller.width = between(stand.piece.width, stand.width, 0);
+    }
     smaller.depth = between(stand.piece.depth, stand.depth, 1);
     smaller.run = stand.run.zip(stand.piece.return_length).map(|(run, range)| between(range, run, 2));
+    smaller.second = stand.second.zip(stand.piece.second_return).map(|(run, range)| between(range, run, 4));
+    smaller.own = stand.own.zip(stand.piece.return_depth).map(|(own, range)| between(range, own, 5));
     if stand.piece.square {
         smaller.depth = smaller.width;
     }
@@ -127,8 +133,13 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
             let size = match dimension {
                 Dimension::Width => stand.width,
                 Dimension::Return => stand.run.unwrap_or(f64::INFINITY),
+                Dimension::SecondReturn => stand.second.unwrap_or(f64::INFINITY),
                 Dimension::Depth => stand.depth,
+                Dimension::ReturnDepth => stand.own.unwrap_or(f64::INFINITY),
             };
+            if dimension == Dimension::Width && stand.second.is_some() {
+                continue;
+            }
             let most = stand.piece.range(dimension).map_or(0.0, |range| range.most);
             if size + BY > most {
                 continue;
@@ -162,7 +173,9 @@ fn grown<'a>(brief: &Brief, stands: &[Stand<'a>], i: usize, dimension: Dimension
     match dimension {
         Dimension::Width => larger.width += BY,
         Dimension::Return => larger.run = larger.run.map(|run| run + BY),
+        Dimension::SecondReturn => larger.second = larger.second.map(|run| run + BY),
         Dimension::Depth => larger.depth += BY,
+        Dimension::ReturnDepth => larger.own = larger.own.map(|own| own + BY),
     }
     hold_side(stands, stand, &mut larger);
     let toward = side(stands, stand).unwrap_or_else(|| minus([0.0, 0.0], stand.facing));
@@ -170,7 +183,9 @@ fn grown<'a>(brief: &Brief, stands: &[Stand<'a>], i: usize, dimension: Dimension
     // Held at its corner, or at the other end; held at either end; held at its back.
     let shifts: Vec<P> = match (stand.away, dimension) {
         (Some(away), Dimension::Width) => vec![[0.0, 0.0], [-away[0] * BY, -away[1] * BY]],
-        (Some(_), Dimension::Return) => vec![[0.0, 0.0], [-stand.facing[0] * BY, -stand.facing[1] * BY]],
+        (Some(_), Dimension::Return | Dimension::SecondReturn) => {
+            vec![[0.0, 0.0], [-stand.facing[0] * BY, -stand.facing[1] * BY]]
+        }
         (None, _) if dot(axis, toward).abs() < 0.5 => {
             [-0.5, 0.5].map(|by| [axis[0] * by * BY, axis[1] * by * BY]).to_vec()
         }

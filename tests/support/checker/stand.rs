@@ -17,7 +17,11 @@ pub(crate) struct Stand<'a> {
     pub(crate) away: Option<P>,
     pub(crate) width: f64,
     pub(crate) run: Option<f64>,
+    /// Of a U: the return at the other end.
+    pub(crate) second: Option<f64>,
     pub(crate) depth: f64,
+    /// How deep the first return is, where that is told by itself.
+    pub(crate) own: Option<f64>,
 }
 
 impl<'a> Stand<'a> {
@@ -34,7 +38,7 @@ impl<'a> Stand<'a> {
         let facing = [degrees.to_radians().cos(), degrees.to_radians().sin()];
         let (width, depth) =
             (number(&value["size"]["width"], "has no width")?, number(&value["size"]["depth"], "has no depth")?);
-        let run = value["size"]["return"].as_f64();
+        let [run, second, own] = ["return", "second_return", "return_depth"].map(|it| value["size"][it].as_f64());
         let parts = parts(&value["parts"]).ok_or_else(|| fault("has no parts"))?;
         let main = parts.first().ok_or_else(|| fault("has no parts"))?;
         let across = left(facing);
@@ -49,19 +53,29 @@ impl<'a> Stand<'a> {
         if (piece.kind == PieceKind::CornerSofa) != run.is_some() || run.is_some() != away.is_some() {
             return Err(fault("has a return where it should not, or none where it should"));
         }
+        if (piece.second_return.is_some(), piece.return_depth.is_some()) != (second.is_some(), own.is_some()) {
+            return Err(fault(
+                "has a second return or a depth of its return where it should not, or none where it should",
+            ));
+        }
         let at_wall = value["at_wall"].as_str().map(str::to_owned);
-        let stand = Self { piece, at_wall, facing, anchor, away, width, run, depth };
+        let stand = Self { piece, at_wall, facing, anchor, away, width, run, second, depth, own };
         stand.matches(&parts).then_some(stand.clone()).ok_or_else(|| fault("has parts that its sizes do not give"))
     }
 
-    /// Main run (or the whole), then the return less the corner.
+    /// Main run (or the whole), then each return less its corner.
     pub(crate) fn parts(&self) -> Vec<Polygon> {
-        match (self.away, self.run) {
-            (Some(_), Some(run)) => {
-                vec![self.block((0.0, self.width), (0.0, self.depth)), self.block((0.0, self.depth), (self.depth, run))]
-            }
-            _ => vec![self.main()],
-        }
+        let (Some(_), Some(run)) = (self.away, self.run) else { return vec![self.main()] };
+        let (from, to) = self.bay();
+        let mut parts = vec![self.main(), self.block((0.0, from), (self.depth, run))];
+        parts.extend(self.second.map(|second| self.block((to, self.width), (self.depth, second))));
+        parts
+    }
+
+    /// Of a corner sofa: from where to where along its main run one sits with nothing beside the knees, from its corner.
+    pub(crate) fn bay(&self) -> (f64, f64) {
+        let far = if self.second.is_some() { self.width - self.depth } else { self.width };
+        (self.own.unwrap_or(self.depth), far)
     }
 
     pub(crate) fn main(&self) -> Polygon {

@@ -216,10 +216,13 @@ fn piece_mouth(ground: &Ground, stand: &Stand<'_>) -> Mouth {
     let origin = add(stand.anchor, stand.facing, stand.depth);
     let along = stand.along();
     let least = stand.piece.width.least.min(stand.width);
-    let span = if stand.away.is_some() { (stand.depth, least.max(stand.depth)) } else { (-least / 2.0, least / 2.0) };
+    let (from, to) = stand.bay();
+    // A U has one width, and its whole bay before it.
+    let to = if stand.second.is_some() { to } else { least };
+    let span = if stand.away.is_some() { (from, to.max(from)) } else { (-least / 2.0, least / 2.0) };
     let mut limits = walls_on(ground, origin, along, span);
     if stand.away.is_some() {
-        limits.0 = limits.0.max(stand.depth);
+        limits.0 = limits.0.max(from);
     }
     Mouth { origin, along, out: stand.facing, span, limits, wall: None }
 }

@@ -77,7 +77,7 @@ impl Run {
 
 impl Standing {
     pub(crate) fn is_seat(&self) -> bool {
-        ["sofa", "corner-sofa", "armchair"].contains(&self.kind.as_str())
+        ["sofa", "corner-sofa", "day-bed", "armchair"].contains(&self.kind.as_str())
     }
 
     pub(crate) fn is_corner(&self) -> bool {
@@ -180,7 +180,8 @@ impl Standing {
         let behind = add([0.0, 0.0], self.facing, -1.0);
         let middle = self.at(f64::midpoint(right_end, left_end), back);
         let mut all = vec![Run { middle, facing: behind, width: left_end - right_end }];
-        for part in self.parts[1..].iter().filter(|_| !self.chaise) {
+        // Of two returns the first is the chaise.
+        for (_, part) in self.parts[1..].iter().enumerate().filter(|(place, _)| *place > 0 || !self.chaise) {
             let ((low, high), far) = (extent(part, self.across()), extent(part, self.facing).1);
             let outward = add([0.0, 0.0], self.across(), if self.is_left(part) { 1.0 } else { -1.0 });
             let line = if self.is_left(part) { high } else { low };

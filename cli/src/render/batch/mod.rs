@@ -14,6 +14,7 @@ pub(crate) use plan::{PLAN_ENDING, PLANS, plan, plan_name};
 pub(crate) use summary::{Summary, text as summary};
 
 use elbowroom_model::{Rounding, Unit};
+use elbowroom_solver::Size;
 
 use crate::render::batch::room_line::{LineOption, LinePiece, RoomLine};
 use crate::words::batch as words;
@@ -31,16 +32,16 @@ fn reason(told: &RoomLine) -> Option<String> {
 
 /// `230 x 180 x 95`: the size as planned.
 fn size(piece: &LinePiece, unit: Unit) -> String {
-    told(piece.size.figures().into_iter(), unit)
+    told(piece.size.whole(), unit)
 }
 
 /// `280 x 230 x 105`: the largest size to shop by.
 fn largest(piece: &LinePiece, unit: Unit) -> String {
-    told(piece.range.each().map(|(_, range)| range.together), unit)
+    told(piece.range.together(), unit)
 }
 
-fn told(figures: impl Iterator<Item = f64>, unit: Unit) -> String {
-    figures.map(|figure| shopped(unit, figure, Rounding::Down)).collect::<Vec<_>>().join(" x ")
+fn told(size: Size, unit: Unit) -> String {
+    crate::words::size::size(size, " x ", |figure| shopped(unit, figure, Rounding::Down))
 }
 
 /// The pieces of an option, each with a size of it.

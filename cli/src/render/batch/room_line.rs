@@ -5,6 +5,7 @@
 use std::collections::BTreeMap;
 
 use elbowroom_model::{Rule, Unit};
+use elbowroom_solver::Size;
 use serde::Deserialize;
 
 /// A room's line.
@@ -151,7 +152,9 @@ pub(crate) struct LineRanges {
     width: LineRange,
     #[serde(rename = "return")]
     return_length: Option<LineRange>,
+    second_return: Option<LineRange>,
     depth: LineRange,
+    return_depth: Option<LineRange>,
 }
 
 /// What was asked for of one dimension, and how large it may be, mm.
@@ -166,10 +169,27 @@ pub(crate) struct LineRange {
 }
 
 impl LineRanges {
+    /// The largest that fits together.
+    pub(crate) fn together(&self) -> Size {
+        let of = |range: Option<LineRange>| range.map(|range| range.together);
+        Size {
+            width: self.width.together,
+            return_length: of(self.return_length),
+            second_return: of(self.second_return),
+            depth: self.depth.together,
+            return_depth: of(self.return_depth),
+        }
+    }
+
     /// Each dimension by its name.
     pub(crate) fn each(&self) -> impl Iterator<Item = (&'static str, &LineRange)> {
-        let ranges =
-            [("width", Some(&self.width)), ("return", self.return_length.as_ref()), ("depth", Some(&self.depth))];
+        let ranges = [
+            ("width", Some(&self.width)),
+            ("return", self.return_length.as_ref()),
+            ("second return", self.second_return.as_ref()),
+            ("depth", Some(&self.depth)),
+            ("depth of the return", self.return_depth.as_ref()),
+        ];
         ranges.into_iter().filter_map(|(name, range)| Some((name, range?)))
     }
 }
@@ -182,14 +202,21 @@ pub(crate) struct LineSize {
     /// Of a corner sofa.
     #[serde(default, rename = "return")]
     pub return_length: Option<f64>,
+    /// Of a corner sofa with two returns.
+    #[serde(default)]
+    pub second_return: Option<f64>,
     /// Away from its back.
     pub depth: f64,
+    /// Of a return that has a depth of its own.
+    #[serde(default)]
+    pub return_depth: Option<f64>,
 }
 
 impl LineSize {
-    /// Its figures in the order they are told: width, return, depth.
-    pub(crate) fn figures(&self) -> Vec<f64> {
-        std::iter::once(self.width).chain(self.return_length).chain([self.depth]).collect()
+    /// As the solver has it.
+    pub(crate) const fn whole(&self) -> Size {
+        let Self { width, return_length, second_return, depth, return_depth } = *self;
+        Size { width, return_length, second_return, depth, return_depth }
     }
 }
 

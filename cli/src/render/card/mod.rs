@@ -69,6 +69,9 @@ fn piece(leaf: &mut Leaf, brief: &Brief, option: &RankedOption, group: &Group<'_
     let rows = rows.map(|(dimension, found)| row(dimension, &found)).collect();
     leaf.put(Block::Grid(Grid { heads, rows }));
     leaf.put(Block::Words(words::held(&held(brief, group.piece.sizes))));
+    if group.piece.sizes.second_return.is_some() {
+        leaf.put(Block::Words(words::OF_A_U.to_owned()));
+    }
 }
 
 fn row(dimension: Dimension, found: &DimensionRange) -> Vec<String> {

@@ -8,6 +8,7 @@ use crate::words::check as words;
 use crate::words::figures::counted;
 use crate::words::hung;
 use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
+use crate::words::rank::{ITS_RETURN, ITS_SECOND_RETURN};
 
 /// Each piece in turn.
 pub(super) fn tell(page: &mut Page, brief: &Brief) {
@@ -24,6 +25,14 @@ pub(super) fn tell(page: &mut Page, brief: &Brief) {
         let sizes = [Dimension::Width, Dimension::Return, Dimension::Depth].map(size);
         let [width, return_length, depth] = sizes;
         table.row([piece.name.clone(), width, return_length, depth, said(&brief.room, piece, brief.units)]);
+        let [second, deep] = [Dimension::SecondReturn, Dimension::ReturnDepth].map(size);
+        let blank = String::new;
+        if !deep.is_empty() {
+            table.row([ITS_RETURN.to_owned(), blank(), blank(), deep, blank()]);
+        }
+        if !second.is_empty() {
+            table.row([ITS_SECOND_RETURN.to_owned(), blank(), second, blank(), blank()]);
+        }
     }
     page.table(2, &table);
     if brief.sizes == SizesAim::Largest {
@@ -50,6 +59,7 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
         said.push(kind);
     }
     match piece.hands.as_slice() {
+        _ if piece.has_like_returns() => said.push(words::TWO_RETURNS.to_owned()),
         [Hand::Left] => said.push("left hand".to_owned()),
         [Hand::Right] => said.push("right hand".to_owned()),
         [] => {}
@@ -58,6 +68,7 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
     if piece.chaise {
         said.push("a chaise".to_owned());
     }
+    said.extend(words::paired(piece.pair).map(str::to_owned));
     if let Some(screen) = piece.screen {
         said.push(format!("screen {}", taped(Unit::Inch, screen)));
     }
@@ -92,7 +103,7 @@ fn aimed_at(aim: PieceAim, units: Unit) -> String {
         PieceAim::Largest => words::AIMED_AT_ITS_MOST.to_owned(),
         PieceAim::Sizes(sizes) => {
             let one = |&dimension: &Dimension| {
-                sizes.get(dimension).map(|size| format!("{} {}", dimension.key(), taped(shop_unit(units), size)))
+                sizes.get(dimension).map(|size| format!("{} {}", dimension.words(), taped(shop_unit(units), size)))
             };
             words::aimed_at(&Dimension::ALL.iter().filter_map(one).collect::<Vec<_>>().join(", "))
         }

@@ -101,7 +101,7 @@ pub(super) fn sizes(compared: &Compared<'_>) -> Table {
                 range.unwrap_or_else(|| words::NONE.to_owned())
             };
             let label = if place == 0 { asked.name.clone() } else { String::new() };
-            let mut cells = vec![label, dimension.key().to_owned()];
+            let mut cells = vec![label, dimension.words().to_owned()];
             cells.extend(each.iter().map(size));
             table.cells(cells);
         }

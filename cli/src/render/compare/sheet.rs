@@ -1,12 +1,13 @@
 //! Two or three options on one sheet: their plans at one scale, and under each what it decides, allows and scores.
 
+use elbowroom_model::Dimension;
 use elbowroom_solver::answer::{RankedOption, Thing};
 
 use super::{Compared, sentences};
 use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Sheet, Stock, Text, Weight, wrapped};
 use crate::render::plan::{Purpose, Shown, within};
 use crate::render::rank::groups;
-use crate::words::answer::notices_of;
+use crate::words::answer::{SIDES, notices_of, tells_sides};
 use crate::words::compare as words;
 use crate::words::lengths::{planned_range, shop_unit, sign, taped_bare};
 
@@ -54,7 +55,9 @@ pub(crate) fn sheet(compared: &Compared<'_>, stock: Stock) -> Sheet {
 /// What stands under all plans: what one pays for what one gains, then cautions.
 fn foot(compared: &Compared<'_>) -> Vec<String> {
     let order = crate::words::order::lines(compared.brief()).into_iter();
-    order.chain(sentences(compared)).chain(notices_of(compared.answer, compared.options)).collect()
+    let sides = compared.options.iter().any(|option| tells_sides(&option.choices)).then(|| SIDES.to_owned());
+    let notices = notices_of(compared.answer, compared.options);
+    order.chain(sentences(compared)).chain(notices).chain(sides).collect()
 }
 
 /// What stands under a plan; bold lines are marked.
@@ -67,11 +70,15 @@ fn told(compared: &Compared<'_>, option: &RankedOption, key: &[String]) -> Vec<(
         option.judgements.iter().map(|it| format!("{} {}", it.criterion.key(), words::score(it.score))).collect();
     put(scores.join(", "));
     for group in groups(compared.brief(), option) {
-        let all =
-            [elbowroom_model::Dimension::Width, elbowroom_model::Dimension::Return, elbowroom_model::Dimension::Depth];
+        let all = [Dimension::Width, Dimension::Return, Dimension::Depth];
         let sizes = all.into_iter().filter_map(|it| group.piece.sizes.get(it));
         let sizes: Vec<String> = sizes.map(|it| planned_range(units, &it)).collect();
         put(words::sized(&group.label, &sizes.join(" x "), sign(shop_unit(units))));
+        for own in [Dimension::SecondReturn, Dimension::ReturnDepth] {
+            if let Some(range) = group.piece.sizes.get(own) {
+                put(words::sized(own.words(), &planned_range(units, &range), sign(shop_unit(units))));
+            }
+        }
     }
     for route in &option.routes {
         let (width, needs) = (taped_bare(units, route.width), taped_bare(units, route.needs));

@@ -194,6 +194,13 @@ impl Panel {
         for sentence in eased.iter().chain(&notices) {
             self.print(sentence);
         }
+        let choices = match *shown {
+            Shown::Option { option, .. } => &option.choices,
+            Shown::AsItStands { room, .. } => &room.choices,
+        };
+        if said::tells_sides(choices) {
+            self.print(said::SIDES);
+        }
         self.print(words::WALLS);
     }
 

@@ -10,6 +10,7 @@ use super::{Shown, furniture, signs};
 use crate::drawing::{Area, At, Label, Weight, clipped};
 use crate::words::lengths::shopped;
 use crate::words::plan as words;
+use crate::words::size::size as told;
 
 /// Type of names and sizes, mm.
 const TYPE: f64 = 2.4;
@@ -106,9 +107,7 @@ fn all_over(all: &Area, label: &Label) -> Vec<At> {
 
 /// The size as planned, rounded down to what one shops by.
 pub(super) fn size(shown: &Shown<'_>, size: Size) -> String {
-    let dimensions = [Some(size.width), size.return_length, Some(size.depth)].into_iter().flatten();
-    let told: Vec<String> = dimensions.map(|length| shopped(shown.units(), length, Rounding::Down)).collect();
-    words::size(&told)
+    told(size, words::TIMES, |length| shopped(shown.units(), length, Rounding::Down))
 }
 
 fn middle_of(places: &[At]) -> At {

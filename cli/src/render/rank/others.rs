@@ -1,6 +1,6 @@
 //! The other options, a few lines each: what they are, how large, and how they differ from the first.
 
-use elbowroom_model::{Dimension, Rounding};
+use elbowroom_model::Rounding;
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::RankedOption;
 
@@ -8,6 +8,7 @@ use super::RankPage;
 use super::group::groups;
 use crate::text::page::Page;
 use crate::words::lengths::{shop_unit, shopped, sign};
+use crate::words::size::size;
 use crate::words::{family, rank as words, refused};
 
 /// Criteria that an option is told apart by.
@@ -43,10 +44,8 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
 /// `corner sofa 210 x 180 x 95, coffee table 110 x 60`.
 fn sizes(told: &RankPage<'_>, option: &RankedOption) -> String {
     let of_group = |group: super::group::Group<'_>| {
-        let planned =
-            |dimension| group.piece.sizes.get(dimension).map(|it| shopped(told.units(), it.planned, Rounding::Down));
-        let sizes: Vec<String> = Dimension::ALL.iter().copied().filter_map(planned).collect();
-        words::sized(&group.label, group.count, &sizes.join(" x "))
+        let planned = |length: f64| shopped(told.units(), length, Rounding::Down);
+        words::sized(&group.label, group.count, &size(group.piece.sizes.planned(), " x ", planned))
     };
     let pieces: Vec<String> = groups(told.brief(), option).into_iter().map(of_group).collect();
     pieces.join(", ")

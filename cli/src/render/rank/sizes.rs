@@ -27,6 +27,14 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
         };
         let [width, return_length, depth] = [Dimension::Width, Dimension::Return, Dimension::Depth].map(size);
         table.row([group.label, width, return_length, depth, held(told.brief(), group.piece.sizes)]);
+        let [second, deep] = [Dimension::SecondReturn, Dimension::ReturnDepth].map(size);
+        let blank = String::new;
+        if !deep.is_empty() {
+            table.row([words::ITS_RETURN.to_owned(), blank(), blank(), deep, blank()]);
+        }
+        if !second.is_empty() {
+            table.row([words::ITS_SECOND_RETURN.to_owned(), blank(), second, blank(), blank()]);
+        }
     }
     page.table(3, &table);
     if let Some(unproven) = words::unproven(best) {
@@ -59,7 +67,7 @@ fn alone(told: &RankPage<'_>, sizes: &PieceSizes, dimension: Dimension) -> Optio
     let alone = found.alone?;
     let shop = shop_unit(told.units());
     let gains = shop.rounded(alone, Rounding::Down) > shop.rounded(found.together, Rounding::Down);
-    gains.then(|| words::dimension_up_to(dimension.key(), &shopped(shop, alone, Rounding::Down)))
+    gains.then(|| words::dimension_up_to(dimension.words(), &shopped(shop, alone, Rounding::Down)))
 }
 
 /// What holds the sizes of a piece: `hall door swing (width, depth); 64 cm to walk past (return)`.
@@ -69,8 +77,8 @@ pub(crate) fn held(brief: &Brief, sizes: &PieceSizes) -> String {
     for held in sizes.held_by.iter().filter(|held| free(held.dimension)) {
         let by = words::holder(brief, sizes.piece, &held.by);
         match told.iter_mut().find(|(known, _)| *known == by) {
-            Some((_, dimensions)) => dimensions.push(held.dimension.key()),
-            None => told.push((by, vec![held.dimension.key()])),
+            Some((_, dimensions)) => dimensions.push(held.dimension.words()),
+            None => told.push((by, vec![held.dimension.words()])),
         }
     }
     words::held(&told)

@@ -17,6 +17,7 @@ pub(crate) use report_page::ReportPage;
 use crate::drawing::Scale;
 use crate::render::plan::{self, Alone};
 use crate::text::markup::Markup;
+use crate::words::answer::{SIDES, tells_sides};
 use crate::words::report as words;
 
 /// The scale that plans are drawn at; a page shows them as wide as there is room.
@@ -53,6 +54,9 @@ fn put_options(page: &mut Markup, told: &ReportPage<'_>, plans: &[Alone]) {
     page.element("h2", &[("id", "h-options")], words::OPTIONS);
     let about = words::drawn(plans.len(), told.listed().len(), told.limits.one_by_one, told.file);
     page.element("p", &[("class", "soft")], &about);
+    if told.drawn().iter().any(|option| tells_sides(&option.choices)) {
+        page.element("p", &[("class", "soft")], SIDES);
+    }
     page.open("ol", &[("id", "options"), ("class", "options")]);
     for (option, plan) in told.drawn().into_iter().zip(plans) {
         option::put(page, told, option, plan);

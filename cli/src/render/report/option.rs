@@ -109,7 +109,7 @@ fn put_sizes(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption) {
     for one in option.pieces(&told.answer.brief) {
         for (dimension, found) in Dimension::ALL.iter().copied().filter_map(|it| Some((it, one.sizes.get(it)?))) {
             page.open("tr", &[]).element("th", &[("scope", "row")], &one.piece.name);
-            page.element("td", &[], dimension.key());
+            page.element("td", &[], dimension.words());
             let ends = Ends::of(units, found.least, found.together);
             let alone = found.alone.map_or_else(String::new, |alone| ends.most_alone(alone));
             for told in [ends.least(), ends.planned(found.planned), ends.most(), alone] {

@@ -4,6 +4,7 @@ mod spreadsheet;
 
 use elbowroom_model::listing::{ListedPiece, Money};
 use elbowroom_model::{Rounding, Unit};
+use elbowroom_solver::Size;
 use elbowroom_solver::shop::{CandidateFound, Impossible, Row, SetFound, SetsFound, ShopFound};
 
 pub(crate) use spreadsheet::csv;
@@ -12,9 +13,10 @@ use crate::render::rank::setting_out;
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
-use crate::words::answer::{title, title_within};
+use crate::words::answer::{SIDES, tells_sides, title, title_within};
 use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
 use crate::words::shop::{self as words, Names};
+use crate::words::size::size;
 
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]
@@ -61,6 +63,9 @@ pub(crate) fn text(told: &ShopPage<'_>, budget: Option<Money>, look: Look) -> St
     if let Some(found) = &found.sets {
         sets(&mut page, told, found, budget);
     }
+    if found.candidates.iter().flat_map(|one| &one.options).any(|option| tells_sides(&option.choices)) {
+        page.paragraph(0, SIDES);
+    }
     if !told.notices.is_empty() {
         page.heading(crate::words::NOTICES);
         for notice in told.notices {
@@ -76,9 +81,9 @@ type Candidate<'a> = (&'a ListedPiece, &'a CandidateFound);
 fn candidates(page: &mut Page, told: &ShopPage<'_>, of_row: &[Candidate<'_>]) {
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Right), ("", Stand::Left)]);
     for (listed, found) in of_row {
-        let sides = [Some(listed.width), listed.return_length, Some(listed.depth)];
-        let size =
-            sides.into_iter().flatten().map(|side| taped_bare(told.units(), side)).collect::<Vec<_>>().join(" x ");
+        let ListedPiece { width, return_length, second_return, depth, return_depth, .. } = **listed;
+        let listed_size = Size { width, return_length, second_return, depth, return_depth };
+        let size = size(listed_size, " x ", |side| taped_bare(told.units(), side));
         let price = listed.price.map_or_else(String::new, |price| told.price(price));
         table.row([listed.name.clone(), size, price, verdict(told, listed, found)]);
     }
@@ -94,7 +99,7 @@ fn verdict(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> S
         let left = one
             .left
             .iter()
-            .map(|left| words::left(left.dimension.key(), &figure(left.by, Rounding::Down), left.or_more));
+            .map(|left| words::left(left.dimension.words(), &figure(left.by, Rounding::Down), left.or_more));
         said.extend(words::room_left(&left.collect::<Vec<_>>()));
     } else if let Some(why) = words::why_not(told.names, listed, one) {
         said.push(why);
@@ -103,7 +108,7 @@ fn verdict(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> S
         said.push(words::misses(&misses.collect::<Vec<_>>()));
     }
     for beyond in &one.beyond {
-        said.push(words::beyond(beyond.dimension.key(), &taped_bare(told.units(), beyond.by.abs()), beyond.by > 0.0));
+        said.push(words::beyond(beyond.dimension.words(), &taped_bare(told.units(), beyond.by.abs()), beyond.by > 0.0));
     }
     let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref());
     if let Some(fails) = fails {

@@ -1,6 +1,6 @@
 //! One piece of the tape sheet: its corners, its strips, its checks, what stands in for its height.
 
-use elbowroom_model::{Dimension, PieceId, PieceKind, WallId};
+use elbowroom_model::{PieceId, PieceKind, WallId};
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn};
 
@@ -30,9 +30,8 @@ pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceO
 /// `280 x 230 x 105 cm`.
 fn size(laid: &Laid<'_>, piece: PieceId) -> String {
     let Some(sizes) = laid.option.sizes_of(piece) else { return String::new() };
-    let all = Dimension::ALL.iter();
-    let told: Vec<String> = all.filter_map(|it| sizes.planned().get(*it)).map(|it| laid.bare(it)).collect();
-    words::size(&told, crate::words::lengths::sign(crate::words::lengths::shop_unit(laid.units())))
+    let told = crate::words::size::size(sizes.planned(), " x ", |length| laid.bare(length));
+    format!("{told} {}", crate::words::lengths::sign(crate::words::lengths::shop_unit(laid.units())))
 }
 
 /// Corners in a row that are found in the same way, by their places.
@@ -112,10 +111,12 @@ fn crossed_sharply(piece: &PieceOut) -> bool {
 fn height(laid: &Laid<'_>, piece: &PieceOut) -> String {
     let is_such = |is: fn(PieceKind) -> bool| laid.brief().piece(piece.piece).is_some_and(|piece| is(piece.kind));
     let (has_return, stays_open) = (is_such(PieceKind::has_return), is_such(PieceKind::stays_open));
+    let has_second = laid.brief().piece(piece.piece).is_some_and(|piece| piece.second_return.is_some());
+    let returns = usize::from(has_return) + usize::from(has_second);
     match piece.stand_in {
         StandIn::Flat if stays_open => words::OPEN_FLOOR.to_owned(),
         StandIn::Flat => words::flat(),
-        StandIn::Back { height, both } => words::back(&laid.tape(height), both, has_return),
+        StandIn::Back { height, both } => words::back(&laid.tape(height), both, returns),
         StandIn::Block { height, screen } => {
             let screen = screen.map(|(width, height)| (laid.tape(width), laid.tape(height)));
             words::block(&laid.tape(height), screen)

@@ -85,13 +85,19 @@ pub(super) struct SizeResult {
     /// Of a corner sofa.
     #[serde(rename = "return")]
     return_length: Option<f64>,
+    /// Of a corner sofa with two returns; absent elsewhere.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    second_return: Option<f64>,
     /// Away from its back.
     depth: f64,
+    /// Of a return that has a depth of its own; absent elsewhere.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    return_depth: Option<f64>,
 }
 
 impl From<Size> for SizeResult {
-    fn from(Size { width, return_length, depth }: Size) -> Self {
-        Self { width, return_length, depth }
+    fn from(Size { width, return_length, second_return, depth, return_depth }: Size) -> Self {
+        Self { width, return_length, second_return, depth, return_depth }
     }
 }
 
@@ -103,8 +109,14 @@ struct RangeResult {
     /// Of a corner sofa.
     #[serde(rename = "return")]
     return_length: Option<DimensionResult>,
+    /// Of a corner sofa with two returns; absent elsewhere.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    second_return: Option<DimensionResult>,
     /// Away from its back.
     depth: DimensionResult,
+    /// Of a return that has a depth of its own; absent elsewhere.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    return_depth: Option<DimensionResult>,
 }
 
 impl RangeResult {
@@ -112,7 +124,9 @@ impl RangeResult {
         Self {
             width: sizes.width.into(),
             return_length: sizes.return_length.map(Into::into),
+            second_return: sizes.second_return.map(Into::into),
             depth: sizes.depth.into(),
+            return_depth: sizes.return_depth.map(Into::into),
         }
     }
 }

@@ -11,7 +11,7 @@ use crate::words::lengths::taped;
 pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
     let (what, by) = (wrong(breach.wrong), breach.short_by);
     let things = breach.between.iter().map(|thing| thing.name(brief));
-    let names: Vec<&str> = things.chain(size(breach.wrong).map(Dimension::key)).collect();
+    let names: Vec<&str> = things.chain(size(breach.wrong).map(Dimension::words)).collect();
     match names.as_slice() {
         [] => format!("{what} ({by:.1} mm)."),
         [only] => format!("{only} {what} ({by:.1} mm)."),
@@ -24,7 +24,7 @@ pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
 pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
     let names: Vec<String> = breach.between.iter().map(|thing| the(thing.name(brief))).collect();
     let what = in_zone(breach).unwrap_or_else(|| wrong(breach.wrong));
-    let size = size(breach.wrong).map_or(String::new(), |size| format!(" {}", size.key()));
+    let size = size(breach.wrong).map_or(String::new(), |size| format!(" {}", size.words()));
     let said = match names.as_slice() {
         [] => format!("{what}{size}"),
         [only] => format!("{only} {what}{size}"),
@@ -133,6 +133,8 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::TableNearReturn => "lies too near to the return of",
         Wrong::TableTooFar => "lies too far before",
         Wrong::BeforeTable => "stands before its table at",
+        Wrong::PairNotFacing => "does not face",
+        Wrong::PairNotSquare => "does not stand at a right angle to",
         Wrong::NoLegRoom => "has too little room for legs before it at",
         Wrong::FrontClosed => "looks from too near at",
         Wrong::SeatsTouch => "leaves too little room for an arm beside",

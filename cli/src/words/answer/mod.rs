@@ -25,4 +25,4 @@ pub(crate) use left_out::left_out;
 pub(crate) use notice::{held_to, notices, notices_of};
 pub(crate) use refusal::refusal;
 pub(crate) use remedy::{lever, remedies, remedy};
-pub(crate) use title::{title, title_within};
+pub(crate) use title::{SIDES, tells_sides, title, title_within};

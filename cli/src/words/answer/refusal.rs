@@ -6,6 +6,7 @@ use elbowroom_model::{Brief, Clearance, ItemId, Rounding, Rule};
 use super::arrangement::no_room;
 use super::breach::breach;
 use super::cause::kept_from;
+use crate::words::size::size;
 use elbowroom_solver::Size;
 use elbowroom_solver::refusal::{Asked, DoesNotGetIn, Reason, Refusal, Why};
 use elbowroom_solver::rules::With;
@@ -136,7 +137,6 @@ fn asks(by: Asked, figure: &str) -> String {
 
 /// The least size of a piece: `150 cm x 80 cm`.
 fn sizes(brief: &Brief, least: Option<Size>) -> String {
-    let least = least.into_iter().flat_map(|least| [Some(least.width), least.return_length, Some(least.depth)]);
-    let told: Vec<String> = least.flatten().map(|least| brief.units.words(least, Rounding::Up)).collect();
-    told.join(" x ")
+    let told = |length: f64| brief.units.words(length, Rounding::Up);
+    least.map_or_else(String::new, |least| size(least, " x ", told))
 }

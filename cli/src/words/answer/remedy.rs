@@ -11,7 +11,7 @@ pub(crate) fn remedy(brief: &Brief, remedy: &Remedy, nothing_fits: bool) -> Stri
     let count = if remedy.options == 1 { "1 option".to_owned() } else { format!("{} options", remedy.options) };
     if let [Change { lever: Lever::GetsIn(piece, dimension), to, .. }] = remedy.changes[..] {
         let size = brief.units.words(to, Rounding::Down);
-        let (name, dimension) = (brief.piece_name(piece), dimension.key());
+        let (name, dimension) = (brief.piece_name(piece), dimension.words());
         return format!("{name} gets in with a {dimension} of {size} or less, which makes {count} possible.");
     }
     let parts: Vec<String> = remedy.changes.iter().map(|change| part(brief, *change)).collect();
@@ -63,6 +63,8 @@ fn part(brief: &Brief, Change { lever, from, to }: Change) -> String {
                 Dimension::Width => format!("{} no wider than {most}", a(name)),
                 Dimension::Depth => format!("{} no deeper than {most}", a(name)),
                 Dimension::Return => format!("a return of {} no longer than {most}", the(name)),
+                Dimension::SecondReturn => format!("a second return of {} no longer than {most}", the(name)),
+                Dimension::ReturnDepth => format!("a return of {} no deeper than {most}", the(name)),
             }
         }
         Lever::LeaveOut(id) => format!("leaving out {}", the(brief.piece_name(id))),

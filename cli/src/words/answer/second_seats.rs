@@ -1,7 +1,7 @@
 //! Where second seats stand about the main one, in words: `armchairs on either side`. Only what stands is told.
 
 use elbowroom_model::article::several;
-use elbowroom_model::{Brief, PieceId, SecondPlace};
+use elbowroom_model::{Brief, Piece, PieceId, SecondPlace};
 use elbowroom_solver::arrangement::SecondSeat;
 
 /// Counts up to this are told in words.
@@ -11,7 +11,8 @@ const NUMBERS: [&str; 6] = ["one", "two", "three", "four", "five", "six"];
 pub(super) fn words(brief: &Brief, main_seat: PieceId, row: &[SecondSeat]) -> Option<String> {
     let first = row.first()?;
     let told = Told::of(brief, main_seat, first.piece, row.len());
-    let hand = first.hand.map(|hand| match row.len() {
+    let is_even = brief.piece(first.piece).is_some_and(Piece::has_like_returns);
+    let hand = first.hand.filter(|_| !is_even).map(|hand| match row.len() {
         1 => format!(" with its return on the {} as one sits", hand.key()),
         _ => format!(", each with its return on the {} as one sits", hand.key()),
     });

@@ -2,7 +2,7 @@
 //! sits on it, the screen, the other seats that stand.
 
 use elbowroom_model::article::capital;
-use elbowroom_model::{Brief, PieceId};
+use elbowroom_model::{Brief, Hand, PieceId, SecondPlace};
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::arrangement::Choices;
 use elbowroom_solver::judge::JudgedRoom;
@@ -59,7 +59,7 @@ pub(crate) fn title_within<'a>(brief: &Brief, of: impl Into<Arranged<'a>>) -> St
         true => format!("facing the screen on {}", the_wall(brief, wall)),
         false => format!("facing {}", the_wall(brief, wall)),
     }));
-    parts.extend(choices.hand.map(|hand| format!("return on your {} as you sit", hand.key())));
+    parts.extend(choices.hand.map(|hand| returns(brief, main_seat, hand)));
     match choices.media_wall {
         Some(_) if faces_screen => {}
         Some(wall) => parts.push(format!("screen on {}", the_wall(brief, wall))),
@@ -69,6 +69,25 @@ pub(crate) fn title_within<'a>(brief: &Brief, of: impl Into<Arranged<'a>>) -> St
     }
     parts.extend(choices.second_seats.iter().filter_map(|row| second_seats::words(brief, main_seat, row)));
     parts.join(", ")
+}
+
+/// The sides of the returns: `return on your left as you sit`, `chaise on your left as you sit, second return on the right`.
+fn returns(brief: &Brief, seat: PieceId, hand: Hand) -> String {
+    let has_two = brief.piece(seat).is_some_and(|piece| piece.second_return.is_some());
+    if !has_two {
+        return format!("return on your {} as you sit", hand.key());
+    }
+    let what = if brief.piece(seat).is_some_and(|piece| piece.chaise) { "chaise" } else { "return" };
+    let other = if hand == Hand::Left { Hand::Right } else { Hand::Left };
+    format!("{what} on your {} as you sit, second return on the {}", hand.key(), other.key())
+}
+
+/// Said where a title tells sides: on a plan, seen from above, they may lie the other way round.
+pub(crate) const SIDES: &str = "Left and right are as one sits on the main seat.";
+
+/// Whether the title of these decisions tells a side without saying so: that of a second seat.
+pub(crate) fn tells_sides(choices: &Choices) -> bool {
+    choices.second_seats.iter().flatten().any(|seat| seat.place != SecondPlace::Opposite)
 }
 
 /// Where the main seat stands. One of several alike is told as that, for its number says nothing; at a wall a seat goes

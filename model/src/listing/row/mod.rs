@@ -14,8 +14,9 @@ use super::grid::{Grid, GridRow};
 use super::headers::{Places, headers};
 use super::{Asked, ListedPiece, Listing};
 use crate::corner::{Runs, TooShort};
+use crate::dimension::Dimension;
 use crate::kind::PieceKind;
-use crate::piece::{Dimension, SizeRange};
+use crate::piece::SizeRange;
 use crate::quote::quoted;
 use crate::unit::Unit;
 
@@ -64,6 +65,7 @@ impl Reading<'_> {
         let units = self.units(row);
         let mut size = |column| self.length(row, column, &name, units);
         let (width, depth, return_length) = (size(Column::Width), size(Column::Depth), size(Column::Return));
+        let (second_return, return_depth) = (size(Column::SecondReturn), size(Column::ReturnDepth));
         let (height, screen) = (size(Column::Height), size(Column::Screen));
         let (legs_off, diagonal_depth) = (size(Column::LegsOff), size(Column::DiagonalDepth));
         let parts = self.parts(row, &name, units);
@@ -77,7 +79,10 @@ impl Reading<'_> {
         if kind.is_some_and(PieceKind::has_return)
             && let [Some(width), Some(depth), Some(return_length)] = [width, depth, return_length]
         {
-            self.runs_are_long_enough(row, &name, [width, return_length, depth].map(SizeRange::fixed));
+            let [width, return_length, depth] = [width, return_length, depth].map(SizeRange::fixed);
+            let [second_return, return_depth] = [second_return, return_depth].map(|one| one.map(SizeRange::fixed));
+            let runs = Runs { width, return_length, second_return, depth, return_depth };
+            self.runs_are_long_enough(row, &name, &runs);
         }
         let more = (0..self.asked.extra.len()).map(|place| self.cell(row, Which::Extra(place)).to_owned()).collect();
         if self.told.count() > before {
@@ -90,6 +95,8 @@ impl Reading<'_> {
             width: width?,
             depth: depth?,
             return_length,
+            second_return,
+            return_depth,
             height,
             hands,
             chaise,
@@ -106,9 +113,13 @@ impl Reading<'_> {
     }
 
     /// Tells a corner sofa of which a run is not longer than the other is deep.
-    fn runs_are_long_enough(&mut self, row: &GridRow, name: &str, [width, return_length, depth]: [SizeRange; 3]) {
-        let Some(short) = (Runs { width, return_length, depth }).too_short() else { return };
-        let column = if short.which == Dimension::Return { Column::Return } else { Column::Width };
+    fn runs_are_long_enough(&mut self, row: &GridRow, name: &str, runs: &Runs) {
+        let Some(short) = runs.too_short() else { return };
+        let column = match short.which {
+            Dimension::Return => Column::Return,
+            Dimension::SecondReturn => Column::SecondReturn,
+            _ => Column::Width,
+        };
         let of_row = Unit::of(self.usual(row, Column::Units));
         let units = self.unit_of(column, of_row).unwrap_or_default();
         self.told.add(row.line, TooShort::CODE, name, short.message(&quoted(name), units), short.remedy(units));
@@ -117,7 +128,7 @@ impl Reading<'_> {
     /// Cells that belong to another kind, and a corner sofa without its return.
     fn fits_its_kind(&mut self, row: &GridRow, kind: Option<PieceKind>, name: &str) {
         let Some(kind) = kind else { return };
-        for column in [Column::Return, Column::Hand, Column::Chaise] {
+        for column in [Column::Return, Column::SecondReturn, Column::ReturnDepth, Column::Hand, Column::Chaise] {
             let given = !self.usual(row, column).is_empty();
             if given && !kind.has_return() {
                 let message = format!("{} is a {}, which has no {}.", quoted(name), kind.words(), column.key());

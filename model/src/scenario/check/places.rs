@@ -1,6 +1,7 @@
 //! What stands in the room stands within its walls.
 
-use crate::piece::{Dimension, Hand, Piece, SizeRange};
+use crate::dimension::Dimension;
+use crate::piece::{Hand, Piece, SizeRange};
 use crate::point::Point;
 use crate::report::Report;
 use crate::ring;
@@ -41,7 +42,7 @@ pub(crate) fn in_the_room(piece: &Piece, stands: &StandsAt, room: &Room, at: &Tr
     false
 }
 
-/// Convex outlines on the floor: the whole piece, or the main run of a corner sofa and its return whole.
+/// Convex outlines on the floor: the whole piece, or the main run of a corner sofa and its returns whole.
 fn parts(piece: &Piece, BackOf { middle, facing }: BackOf, size: impl Fn(Dimension) -> f64) -> Vec<[Point; 4]> {
     let (width, depth) = (size(Dimension::Width), size(Dimension::Depth));
     let left = facing.left();
@@ -52,11 +53,13 @@ fn parts(piece: &Piece, BackOf { middle, facing }: BackOf, size: impl Fn(Dimensi
     let half = width / 2.0;
     let mut parts = vec![block(-half, half, depth)];
     if piece.return_length.is_some() {
-        let length = size(Dimension::Return);
-        parts.push(match piece.hands.first() {
-            Some(Hand::Left) => block(half - depth, half, length),
-            Some(Hand::Right) | None => block(-half, depth - half, length),
-        });
+        let deep = if piece.return_depth.is_some() { size(Dimension::ReturnDepth) } else { depth };
+        let is_left = piece.hands.first() == Some(&Hand::Left);
+        let run = |is_left: bool, deep: f64, length: f64| {
+            if is_left { block(half - deep, half, length) } else { block(-half, deep - half, length) }
+        };
+        parts.push(run(is_left, deep, size(Dimension::Return)));
+        parts.extend(piece.second_return.map(|_| run(!is_left, depth, size(Dimension::SecondReturn))));
     }
     parts
 }

@@ -6,6 +6,7 @@ use serde::Deserialize;
 use super::stands::{AimRow, PlaceRow};
 use crate::kind::PieceKind;
 use crate::length::Measure;
+use crate::pair::Pair;
 
 /// A piece of furniture, or several alike. A size is a range (`200..260`, `..260`, `200..`) or one length that is fixed;
 /// without one the table's sizes hold.
@@ -20,7 +21,8 @@ pub(crate) struct PieceRow {
     pub(crate) name: Option<String>,
     /// How many, all of one size; default 1.
     pub(crate) count: Option<u32>,
-    /// Of a corner sofa: the side of the return as you SIT on the main run; default either.
+    /// Of a corner sofa: the side of the return as you SIT on the main run; default either. Of a U with two returns alike it
+    /// says nothing.
     pub(crate) hand: Option<HandRow>,
     /// Along its back; of a corner sofa the main run, the corner included.
     pub(crate) width: Option<Measure>,
@@ -28,8 +30,12 @@ pub(crate) struct PieceRow {
     /// or more beyond the depth.
     #[serde(rename = "return")]
     pub(crate) return_length: Option<Measure>,
-    /// Away from its back; of a corner sofa both runs.
+    /// Of a corner sofa: a second return at the other end, which makes it a U: its whole length, as that of `return`.
+    pub(crate) second_return: Option<Measure>,
+    /// Away from its back; of a corner sofa all runs.
     pub(crate) depth: Option<Measure>,
+    /// Of a corner sofa: how deep the return is, where that is not `depth`: a chaise is often less deep, or deeper.
+    pub(crate) return_depth: Option<Measure>,
     /// Above the floor.
     pub(crate) height: Option<Measure>,
     /// Of a corner sofa: the return has no back, so one sees over it; default false.
@@ -42,6 +48,8 @@ pub(crate) struct PieceRow {
     pub(crate) centre: Option<Measure>,
     /// How many sit at a dining table, or on a sofa: a two- or three-seater, of the sizes that those are sold in.
     pub(crate) seats: Option<u32>,
+    /// Of two sofas (`count: 2`): facing each other, at a right angle (corner), or as suits the room; default either.
+    pub(crate) pair: Option<Pair>,
     /// Of a dining table: people pass behind the chairs; default false.
     pub(crate) passing: Option<bool>,
     /// Of a lamp or side table: the seat it stands at, by its name, or by its kind any of those; default any seat.

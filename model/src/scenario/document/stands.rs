@@ -27,8 +27,12 @@ pub(crate) struct AimSizesRow {
     /// Of a corner sofa: whole length of the return, the corner included.
     #[serde(rename = "return")]
     pub(crate) return_length: Option<Measure>,
+    /// Of a corner sofa: whole length of its second return.
+    pub(crate) second_return: Option<Measure>,
     /// Away from its back.
     pub(crate) depth: Option<Measure>,
+    /// Of a corner sofa: depth of a return that has one of its own.
+    pub(crate) return_depth: Option<Measure>,
 }
 
 /// Where a piece stands: at a wall, or anywhere.

@@ -1,8 +1,9 @@
 //! What plans aim at with a piece, held to the sizes that it may have.
 
 use crate::aim::{AimedSizes, PieceAim, SizesAim};
+use crate::dimension::Dimension;
 use crate::length::Measure;
-use crate::piece::{Dimension, Piece, SizeRange};
+use crate::piece::{Piece, SizeRange};
 use crate::report::{Of, Report, Taken};
 use crate::scenario::document::{AimRow, PieceRow};
 use crate::scenario::tolerance::TOUCHING;
@@ -16,8 +17,13 @@ pub(super) fn aim(row: &PieceRow, piece: &Piece, at: &Trail, report: &mut Report
         AimRow::Word(SizesAim::Largest) => return Some(PieceAim::Largest),
         AimRow::Sizes(sizes) => sizes,
     };
-    let given =
-        [(Dimension::Width, &sizes.width), (Dimension::Return, &sizes.return_length), (Dimension::Depth, &sizes.depth)];
+    let given = [
+        (Dimension::Width, &sizes.width),
+        (Dimension::Return, &sizes.return_length),
+        (Dimension::SecondReturn, &sizes.second_return),
+        (Dimension::Depth, &sizes.depth),
+        (Dimension::ReturnDepth, &sizes.return_depth),
+    ];
     let mut aimed = AimedSizes::default();
     for (dimension, measure) in given {
         let Some(measure) = measure else { continue };
@@ -45,7 +51,7 @@ struct Read<'a> {
 impl Read<'_> {
     fn size(&self, measure: &Measure, report: &mut Report<'_>) -> Option<f64> {
         let (name, key) = (self.piece.name.as_str(), self.dimension.key());
-        let figure = format!("aimed {key}");
+        let figure = format!("aimed {}", self.dimension.words());
         let size = report.length(measure, self.at, Of { item: name, figure: &figure }, Taken::AboveZero)?;
         let Some(range) = self.piece.range(self.dimension) else {
             let message = format!("`aim` gives {name} a {key}, and its kind, {}, has none.", self.piece.kind.key());

@@ -13,6 +13,7 @@ mod hung;
 mod items;
 pub(in crate::scenario) mod names;
 mod outline;
+mod pairs;
 mod piece_row;
 mod pieces;
 mod places;

@@ -3,13 +3,14 @@
 use super::by_places::SofaOf;
 use super::sizes::{common, raised, within};
 use crate::corner::{Runs, TooShort};
+use crate::dimension::Dimension;
 use crate::kind::PieceKind;
 use crate::length::{Extent, Measure};
-use crate::piece::{Dimension, Hand, Piece, SizeRange, Step, screen_width};
+use crate::piece::{Hand, Piece, SizeRange, Step, screen_width};
 use crate::report::{Of, Report, Taken};
 use crate::rules::Rules;
 use crate::scenario::document::{HandRow, PieceRow};
-use crate::tables::{KindSizes, SeatedStep, Tables};
+use crate::tables::{KindSizes, SeatedStep, TableRange, Tables};
 use crate::unit::Rounding;
 use crate::yaml::Trail;
 
@@ -29,6 +30,8 @@ pub(super) struct Reader<'a> {
 struct Given {
     width: Option<Extent>,
     return_length: Option<Extent>,
+    second_return: Option<Extent>,
+    return_depth: Option<Extent>,
     depth: Option<Extent>,
 }
 
@@ -43,6 +46,8 @@ impl Reader<'_> {
         let mut given = Given {
             width: self.extent(&row.width, "width", report),
             return_length: self.extent(&row.return_length, "return", report),
+            second_return: self.extent(&row.second_return, "second_return", report),
+            return_depth: self.extent(&row.return_depth, "return_depth", report),
             depth: self.extent(&row.depth, "depth", report),
         };
         let flat = if self.kind.is_flat() { Taken::FromZero } else { Taken::AboveZero };
@@ -54,36 +59,37 @@ impl Reader<'_> {
         if report.count() > before {
             return None;
         }
-        let (mut width, depth) = (sizes.width.range(), sizes.depth.range());
+        let of_u = sizes.u_width.as_ref().filter(|_| given.second_return.is_some());
+        let (mut width, depth) = (of_u.unwrap_or(&sizes.width).range(), sizes.depth.range());
         if let Some(screen) = screen {
             width = self.as_wide_as_its_screen(width, screen, &given, report);
         }
         let (width, depth) = seated.unwrap_or((within(width, given.width), within(depth, given.depth)));
         let (width, depth) = if square { common(width, depth) } else { (width, depth) };
-        let return_length = sizes.return_length.map(|table| within(table.range(), given.return_length));
-        let (width, return_length, depth) = match return_length {
-            None => (width, None, depth),
-            Some(return_length) => {
-                let Runs { width, return_length, depth } = self.held(Runs { width, return_length, depth }, report)?;
-                (width, Some(return_length), depth)
-            }
+        let runs = match sizes.return_length.as_ref().map(TableRange::range) {
+            None => None,
+            Some(table) => Some(self.held(runs(Runs::two(width, table, depth), sizes.depth.range(), &given), report)?),
         };
+        let (width, depth) = runs.map_or((width, depth), |runs| (runs.width, runs.depth));
         Some(Piece {
             name: self.name.to_owned(),
             kind: self.kind,
             width,
             depth,
-            return_length,
+            return_length: runs.map(|runs| runs.return_length),
+            return_depth: runs.and_then(|runs| runs.return_depth),
+            second_return: runs.and_then(|runs| runs.second_return),
             steps,
             square,
             height,
             screen,
-            hands: self.hands(),
+            hands: self.hands(runs.as_ref()),
             chaise: row.chaise.unwrap_or(false),
             off_wall: off_wall.unwrap_or_else(|| self.default_off_wall()),
             needed: row.needed.unwrap_or(true),
             passing: row.passing.unwrap_or(false),
             seats: row.seats.filter(|_| self.kind.is_dined_at()),
+            pair: row.pair.unwrap_or_default(),
             at: Vec::new(),
             alike: None,
             weight: sizes.weight,
@@ -104,13 +110,16 @@ impl Reader<'_> {
     /// Keys that belong to another kind.
     fn tell_foreign_keys(&self, report: &mut Report<'_>) {
         let row = self.row;
-        let of_some: [SomeKinds; 7] = [
+        let of_some: [SomeKinds; 10] = [
             ("hand", row.hand.is_some(), PieceKind::has_return),
             ("return", row.return_length.is_some(), PieceKind::has_return),
+            ("second_return", row.second_return.is_some(), PieceKind::has_return),
+            ("return_depth", row.return_depth.is_some(), PieceKind::has_return),
             ("chaise", row.chaise.is_some(), PieceKind::has_return),
             ("screen", row.screen.is_some(), PieceKind::carries_screen),
             ("centre", row.centre.is_some(), PieceKind::hangs),
             ("seats", row.seats.is_some(), PieceKind::has_places),
+            ("pair", row.pair.is_some(), PieceKind::is_sold_by_places),
             ("passing", row.passing.is_some(), PieceKind::is_dined_at),
         ];
         for (key, given, has) in of_some {
@@ -181,7 +190,7 @@ impl Reader<'_> {
     fn held(&self, given: Runs, report: &mut Report<'_>) -> Option<Runs> {
         if let Some(short) = given.too_short() {
             let keys = [
-                (short.which.key(), self.row.return_length.is_some() || short.which == Dimension::Width),
+                (short.which.key(), self.row.return_length.is_some() || short.which != Dimension::Return),
                 ("depth", self.row.depth.is_some()),
             ];
             let at = keys.iter().find(|(_, given)| *given).map_or_else(|| self.at.clone(), |(key, _)| self.at.key(key));
@@ -195,6 +204,13 @@ impl Reader<'_> {
             ("least", Rounding::Up, "return", given.return_length.least, held.return_length.least),
             ("most", Rounding::Down, "depth", given.depth.most, held.depth.most),
         ];
+        let mut ends: Vec<_> = ends.into();
+        if let (Some(was), Some(is)) = (given.second_return, held.second_return) {
+            ends.push(("least", Rounding::Up, "second return", was.least, is.least));
+        }
+        if let (Some(was), Some(is)) = (given.return_depth, held.return_depth) {
+            ends.push(("most", Rounding::Down, "depth of the return", was.most, is.most));
+        }
         for (end, rounding, key, was, is) in ends.into_iter().filter(|(_, _, _, was, is)| was != is) {
             report.notice(format!(
                 "The {end} {key} of {} is taken as {}, not {}: each run of a corner sofa, the corner included, is longer \
@@ -207,9 +223,13 @@ impl Reader<'_> {
         Some(held)
     }
 
-    fn hands(&self) -> Vec<Hand> {
+    /// A U with two returns alike has one: the other is the same sofa.
+    fn hands(&self, runs: Option<&Runs>) -> Vec<Hand> {
+        let is_own = self.row.chaise == Some(true) || runs.is_some_and(|runs| runs.return_depth.is_some());
+        let is_even = !is_own && runs.is_some_and(|runs| runs.second_return == Some(runs.return_length));
         match self.row.hand {
             _ if !self.kind.has_return() => Vec::new(),
+            _ if is_even => vec![Hand::Left],
             Some(HandRow::Left) => vec![Hand::Left],
             Some(HandRow::Right) => vec![Hand::Right],
             Some(HandRow::Either) | None => Hand::ALL.to_vec(),
@@ -218,5 +238,17 @@ impl Reader<'_> {
 
     fn default_off_wall(&self) -> f64 {
         self.kind.traits().off_wall.map_or(0.0, |clearance| self.rules.get(clearance))
+    }
+}
+
+/// The runs as the file gives them, over those of the table: a return with a depth of its own, a second one. Where the file
+/// gives the second alone the first is like it.
+fn runs(table: Runs, depth: SizeRange, given: &Given) -> Runs {
+    let first = given.return_length.or(given.second_return);
+    Runs {
+        return_length: within(table.return_length, first),
+        second_return: given.second_return.map(|second| within(table.return_length, Some(second))),
+        return_depth: given.return_depth.map(|own| within(depth, Some(own))),
+        ..table
     }
 }

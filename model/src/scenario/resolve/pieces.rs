@@ -3,6 +3,7 @@
 use super::aims;
 use super::hung;
 use super::names::Names;
+use super::pairs;
 use super::piece_row::Reader;
 use crate::kind::PieceKind;
 use crate::piece::{Piece, PieceId};
@@ -50,6 +51,7 @@ pub(super) fn rows(
             continue;
         };
         tell_nobody(row, kind, &at, report);
+        pairs::tell(row, &names.pieces[place], &at, report);
         let names = &names.pieces[place];
         let Some(name) = names.first() else { continue };
         let reader = Reader { row, kind, name, at: &at, rules };
@@ -62,6 +64,7 @@ pub(super) fn rows(
         let alike = (names.len() > 1).then_some(PieceId(found.len()));
         found.extend(names.iter().map(|name| Piece { name: name.clone(), alike, ..piece.clone() }));
     }
+    pairs::tell_screen(&found, report);
     found
 }
 
@@ -79,7 +82,14 @@ fn tell_nobody(row: &PieceRow, kind: PieceKind, at: &Trail, report: &mut Report<
 /// Tells what is amiss with the sizes of a row whose kind is at fault.
 fn tell_no_sizes(row: &PieceRow, names: &[String], at: &Trail, report: &mut Report<'_>) {
     let item = names.first().map_or("a piece", String::as_str);
-    for (figure, measure) in [("width", &row.width), ("return", &row.return_length), ("depth", &row.depth)] {
+    let given = [
+        ("width", &row.width),
+        ("return", &row.return_length),
+        ("second_return", &row.second_return),
+        ("depth", &row.depth),
+        ("return_depth", &row.return_depth),
+    ];
+    for (figure, measure) in given {
         if let Some(measure) = measure {
             report.extent(measure, &at.key(figure), Of { item, figure });
         }

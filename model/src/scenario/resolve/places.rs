@@ -1,8 +1,9 @@
 //! Where pieces stand in the room as it is.
 
 use super::names::Names;
+use crate::dimension::Dimension;
 use crate::nearest::nearest;
-use crate::piece::{Dimension, Piece};
+use crate::piece::Piece;
 use crate::point::Point;
 use crate::quote::quoted;
 use crate::report::{Of, Report, Taken};

@@ -53,10 +53,13 @@ fn figures_of(item: &ItemRow) -> Given<'_> {
 
 fn tell_piece(row: &PieceRow, item: &str, sizes: &KindSizes, report: &mut Report<'_>) {
     let range = |range: &TableRange| Built { least: range.least, most: range.most };
+    let of_u = sizes.u_width.as_ref().filter(|_| row.second_return.is_some());
     let given = [
-        ("width", &row.width, Some(range(&sizes.width))),
+        ("width", &row.width, Some(range(of_u.unwrap_or(&sizes.width)))),
         ("return", &row.return_length, sizes.return_length.as_ref().map(range)),
+        ("second return", &row.second_return, sizes.return_length.as_ref().map(range)),
         ("depth", &row.depth, Some(range(&sizes.depth))),
+        ("depth of the return", &row.return_depth, Some(range(&sizes.depth))),
         ("height", &row.height, Some(Built { least: sizes.height, most: sizes.height })),
     ];
     for (figure, measure, built) in given {

@@ -43,7 +43,8 @@ impl LayoutRule for BehindSeat {
             Some(wall) => vec![at_wall(context, pose, wall, near)],
             None => free(context, pose, near),
         };
-        found.extend(behind_return(context, pose, near));
+        let returns = pose.returns().enumerate().filter(|(place, _)| *place > 0 || !pose.piece.chaise);
+        found.extend(returns.flat_map(|(_, (part, way))| behind_return(context, pose, (part, way), near)));
         found
     }
 
@@ -69,12 +70,15 @@ fn at_wall(context: &RuleContext<'_>, pose: &Pose, wall: &SiteWall, near: f64) -
 }
 
 /// The back of a return, which nobody looks behind either: close to its wall, or clear of it.
-fn behind_return(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
-    let has_back = pose.hand.is_some() && !pose.piece.chaise;
-    let Some(part) = pose.parts.get(1).filter(|_| has_back) else { return Vec::new() };
+fn behind_return(
+    context: &RuleContext<'_>,
+    pose: &Pose,
+    (part, way): (&LinearOutline, Point),
+    near: f64,
+) -> Vec<Requirement> {
     let gap = near.max(pose.piece.off_wall);
     let passage = context.brief.rules.get(Clearance::Passage);
-    let beside = context.site.walls.iter().filter(|wall| face(wall.inward, -pose.along()));
+    let beside = context.site.walls.iter().filter(|wall| face(wall.inward, -way));
     let requirement = |wall: &SiteWall| {
         let reach = |towards: Point| part.reach(towards).shifted(-wall.start.dot(towards));
         let least = |towards: Point| Linear::default().plus(&reach(-towards), -1.0);

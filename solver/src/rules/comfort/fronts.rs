@@ -10,37 +10,27 @@ pub(super) const ENDS: f64 = 100.0;
 /// A place on the axis of a seat: through the middle of its front, of a corner sofa through the middle of its bay, from
 /// the return out to the free end.
 pub(crate) fn axis(seat: &Pose) -> LinearPoint {
-    match seat.hand {
-        Some(_) => {
-            let half = Linear::default().plus(&seat.width(), 0.5).plus(&seat.depth(), 0.5);
-            seat.anchor.clone().moved(seat.along(), &half)
-        }
-        None => seat.anchor.clone(),
-    }
-}
-
-/// Both ends of the front of the main run that people sit along, from the anchor.
-fn stretch(seat: &Pose) -> (Linear, Linear) {
-    match seat.hand {
-        Some(_) => (seat.depth(), seat.width()),
-        None => seat.stretch(),
-    }
+    seat.middle_of_bay()
 }
 
 /// The floor before the front of the main run, `reach` deep, less `trim` at each end.
 pub(super) fn before_main(seat: &Pose, trim: f64, reach: f64) -> LinearOutline {
-    let (from, to) = stretch(seat);
+    let (from, to) = seat.bay();
     let depth = seat.depth();
     seat.block([&from.shifted(trim), &to.shifted(-trim)], [&depth, &depth.clone().shifted(reach)])
 }
 
-/// The floor before the front of a return.
-pub(super) fn before_return(seat: &Pose, reach: f64) -> Option<LinearOutline> {
-    let (_, length) = (seat.hand?, seat.return_length()?);
-    let depth = seat.depth();
-    let far = depth.clone().shifted(reach);
-    let out = LinearStretch { way: seat.stand.facing, ends: [&depth, &length] };
-    Some(LinearOutline::block(&seat.anchor, out, LinearStretch { way: seat.along(), ends: [&depth, &far] }))
+/// The floor before the front of each return.
+pub(super) fn before_returns(seat: &Pose, reach: f64) -> Vec<LinearOutline> {
+    let (depth, (low, high)) = (seat.depth(), seat.bay());
+    let before = |length: Linear, [from, to]: [&Linear; 2]| {
+        let out = LinearStretch { way: seat.stand.facing, ends: [&depth, &length] };
+        LinearOutline::block(&seat.anchor, out, LinearStretch { way: seat.along(), ends: [from, to] })
+    };
+    let first = seat.return_length().filter(|_| seat.hand.is_some());
+    let first = first.map(|length| before(length, [&low, &low.clone().shifted(reach)]));
+    let second = seat.second_return().map(|length| before(length, [&high.clone().shifted(-reach), &high]));
+    first.into_iter().chain(second).collect()
 }
 
 /// The main seat and the screen of a pair, in that order.
@@ -59,8 +49,9 @@ pub(super) fn middle_of_screen(screen: &Pose) -> LinearPoint {
 
 /// How long the front of the main run is: of a corner sofa from the return out.
 pub(super) fn length_of_front(seat: &Pose) -> Linear {
+    let (from, to) = seat.bay();
     match seat.hand {
-        Some(_) => seat.width().plus(&seat.depth(), -1.0),
+        Some(_) => to.plus(&from, -1.0),
         None => seat.width(),
     }
 }

@@ -3,7 +3,7 @@
 use elbowroom_model::Clearance;
 
 use super::figure::figure;
-use super::fronts::{ENDS, before_main, before_return};
+use super::fronts::{ENDS, before_main, before_returns};
 use crate::arrangement::{Relation, Role};
 use crate::rules::{Cause, LayoutRule, Pose, Requirement, RuleContext, With, separation};
 
@@ -26,7 +26,7 @@ fn one_way(context: &RuleContext<'_>, seat: &Pose, other: &Pose) -> Vec<Requirem
         return Vec::new();
     }
     let trim = if seat.role == Role::MainSeat { ENDS } else { 0.0 };
-    let zones = std::iter::once(before_main(seat, trim, reach)).chain(before_return(seat, reach));
+    let zones = std::iter::once(before_main(seat, trim, reach)).chain(before_returns(seat, reach));
     let cause = Cause { rule: Clearance::LegRoom.into(), piece: seat.id, with: With::Piece(other.id) };
     zones.flat_map(|zone| other.each_part(cause, move |part| separation::apart(&zone, part, 0.0))).collect()
 }

@@ -13,9 +13,12 @@ pub(super) struct ReturnOffWall;
 
 impl LayoutRule for ReturnOffWall {
     fn alone(&self, context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
-        let Some(part) = pose.parts.get(1).filter(|_| pose.hand.is_some()) else { return Vec::new() };
-        let walls = context.site.walls.iter().filter(|wall| face(wall.inward, -pose.along()));
-        walls.map(|wall| off(pose, part, wall)).collect()
+        let mut found = Vec::new();
+        for (part, way) in pose.returns() {
+            let walls = context.site.walls.iter().filter(|wall| face(wall.inward, -way));
+            found.extend(walls.map(|wall| off(pose, part, wall)));
+        }
+        found
     }
 }
 

@@ -45,7 +45,7 @@ struct Run<'l> {
 /// The return faces the screen, and who sits on the main run need not turn round.
 fn beside(seat: &Pose, screen: &Pose, front: &Run<'_>, length: &Linear) -> Vec<Row> {
     let out = Linear::default().plus(length, 0.5).plus(&seat.depth(), 0.5);
-    let of_return = seat.anchor.clone().moved(seat.stand.facing, &out).moved(seat.along(), &seat.depth());
+    let of_return = seat.anchor.clone().moved(seat.stand.facing, &out).moved(seat.along(), &seat.deep_return());
     let of_return = Run { middle: &of_return, faces: seat.along() };
     let mut rows = turned(screen, &of_return, EASY_TURN, &length.clone().plus(&seat.depth(), -1.0));
     rows.extend(turned(screen, front, MOST_TURN, &Linear::default()));

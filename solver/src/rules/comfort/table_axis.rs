@@ -3,7 +3,7 @@
 use elbowroom_model::Clearance;
 
 use super::figure::figure;
-use super::fronts::axis;
+use super::fronts::{axis, length_of_front};
 use crate::arrangement::Relation;
 use crate::rules::{Alternative, Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With};
 
@@ -33,7 +33,7 @@ fn one_way(context: &RuleContext<'_>, table: &Pose, seat: &Pose) -> Vec<Requirem
     if seat.hand.is_some() {
         // A return leaves a small bay: the table keeps its gap from it and lies so much further out.
         let gap = context.brief.rules.get(Clearance::SeatToTable);
-        let bay = seat.width().plus(&seat.depth(), -1.0);
+        let bay = length_of_front(seat);
         let forced = Linear::constant(table.piece.width.least / 2.0 + gap + BESIDE_RETURN).plus(&bay, -0.5);
         alternatives.push(within(&forced));
     }

@@ -5,7 +5,7 @@ use elbowroom_model::{Clearance, Stands};
 
 use super::edge::Edge;
 use super::measure::{Lengths, Measure};
-use super::seat_front::{main_front, return_front};
+use super::seat_front::{main_front, return_front, second_return_front};
 use crate::verify::breach::Wrong;
 use crate::verify::checked_layout::{CheckedLayout, InPlace};
 use crate::verify::table::served;
@@ -24,7 +24,8 @@ pub(super) fn measures(scene: &CheckedLayout<'_>) -> Vec<Measure> {
 
 fn of_seat(scene: &CheckedLayout<'_>, seat: &InPlace<'_>) -> Vec<Measure> {
     let arm = if scene.is_main(seat) { ARM } else { 0.0 };
-    let fronts: Vec<Edge> = [Some(main_front(seat.placed)), return_front(seat.placed)]
+    let placed = seat.placed;
+    let fronts: Vec<Edge> = [Some(main_front(placed)), return_front(placed), second_return_front(placed)]
         .into_iter()
         .flatten()
         .filter_map(|front| front.less(arm))

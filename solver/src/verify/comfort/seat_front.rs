@@ -27,8 +27,17 @@ pub(super) fn main_front(placed: &Placed) -> Edge {
 pub(super) fn return_front(placed: &Placed) -> Option<Edge> {
     let Size { depth, return_length, .. } = placed.size;
     placed.hand?;
-    let at = |out: f64| placed.anchor + placed.along() * depth + placed.facing * out;
+    let inner = placed.size.return_depth.unwrap_or(depth);
+    let at = |out: f64| placed.anchor + placed.along() * inner + placed.facing * out;
     Some(Edge::between(at(depth), at(return_length?), placed.along()))
+}
+
+/// The front of a second return, which looks at the first.
+pub(super) fn second_return_front(placed: &Placed) -> Option<Edge> {
+    let Size { width, depth, second_return, .. } = placed.size;
+    placed.hand?;
+    let at = |out: f64| placed.anchor + placed.along() * (width - depth) + placed.facing * out;
+    Some(Edge::between(at(depth), at(second_return?), -placed.along()))
 }
 
 /// The back of the main run, looking behind.
@@ -43,4 +52,12 @@ pub(super) fn return_back(placed: &Placed) -> Option<Edge> {
     placed.hand?;
     let end: Point = placed.anchor + placed.facing * placed.size.return_length?;
     Some(Edge::between(placed.anchor, end, -placed.along()))
+}
+
+/// The back of a second return.
+pub(super) fn second_return_back(placed: &Placed) -> Option<Edge> {
+    placed.hand?;
+    let start = placed.anchor + placed.along() * placed.size.width;
+    let end: Point = start + placed.facing * placed.size.second_return?;
+    Some(Edge::between(start, end, placed.along()))
 }

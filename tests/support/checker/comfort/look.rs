@@ -70,15 +70,21 @@ impl Stand<'_> {
 
     /// Its front; of a corner sofa the bay's.
     pub(super) fn looks(&self) -> Look {
-        let (from, to) = self.across();
-        let from = if self.away.is_some() { self.depth } else { from };
+        let (from, to) = if self.away.is_some() { self.bay() } else { self.across() };
         Look::new(self.at(from, self.depth), self.at(to, self.depth), self.facing)
     }
 
     /// The front of its return.
     pub(super) fn return_looks(&self) -> Option<Look> {
         let (away, run) = (self.away?, self.run?);
-        Some(Look::new(self.at(self.depth, self.depth), self.at(self.depth, run), away))
+        let (from, _) = self.bay();
+        Some(Look::new(self.at(from, self.depth), self.at(from, run), away))
+    }
+
+    /// The front of a second return, which looks back at the first.
+    pub(super) fn second_return_looks(&self) -> Option<Look> {
+        let (away, run, (_, to)) = (self.away?, self.second?, self.bay());
+        Some(Look::new(self.at(to, self.depth), self.at(to, run), minus([0.0, 0.0], away)))
     }
 
     /// Its back, looking behind; of a corner sofa the main run's.
@@ -91,6 +97,12 @@ impl Stand<'_> {
     pub(super) fn return_back(&self) -> Option<Look> {
         let (away, run) = (self.away?, self.run?);
         Some(Look::new(self.at(0.0, 0.0), self.at(0.0, run), minus([0.0, 0.0], away)))
+    }
+
+    /// The back of a second return.
+    pub(super) fn second_return_back(&self) -> Option<Look> {
+        let (away, run) = (self.away?, self.second?);
+        Some(Look::new(self.at(self.width, 0.0), self.at(self.width, run), away))
     }
 
     fn across(&self) -> (f64, f64) {

@@ -119,11 +119,12 @@ fn figure(brief: &Brief, rule: Clearance) -> Option<f64> {
 
 /// The seat that a room is laid out about: needed before not, the larger form, the larger at its most, then by name.
 fn main_seat<'s, 'a>(brief: &Brief, stands: &'s [Stand<'a>]) -> Option<&'s Stand<'a>> {
-    use elbowroom_model::PieceKind::{CornerSofa, Sofa};
+    use elbowroom_model::PieceKind::{CornerSofa, DayBed, Sofa};
     let form = |kind| match kind {
         CornerSofa => 0,
         Sofa => 1,
-        _ => 2,
+        DayBed => 2,
+        _ => 3,
     };
     let seats = brief.pieces.iter().filter(|piece| piece.kind.is_seat());
     let main = seats.min_by(|a, b| {

@@ -26,7 +26,7 @@ pub(super) fn leg_room(brief: &Brief, stands: &[Stand<'_>]) -> Vec<Found> {
         let own_table = |other: &Stand<'_>| is_main && other.piece.kind == PieceKind::CoffeeTable;
         let counts = |other: &&Stand<'_>| other.name() != seat.name() && !other.is_flat() && !other.is_footrest();
         for other in stands.iter().filter(counts).filter(|other| !own_table(other)) {
-            let looks = [Some(seat.looks()), seat.return_looks()].into_iter().flatten();
+            let looks = [Some(seat.looks()), seat.return_looks(), seat.second_return_looks()].into_iter().flatten();
             for given in looks.filter_map(|look| look.less(arm).clear(&other.parts())) {
                 let between = names(&[seat.name(), other.name()]);
                 all.push(Found { rule: "leg_room", between, given: Some(given), short: wanted - given });

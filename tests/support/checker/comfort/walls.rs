@@ -142,8 +142,12 @@ fn held_off(brief: &Brief, ground: &Ground, seat: &Stand<'_>) -> bool {
 
 pub(super) fn returns(ground: &Ground, stands: &[Stand<'_>]) -> Vec<Found> {
     let mut all = Vec::new();
-    for seat in stands.iter().filter(|stand| stand.piece.off_wall > 0.0 && !stand.piece.chaise) {
-        let Some(back) = seat.return_back() else { continue };
+    let with_gap = stands.iter().filter(|stand| stand.piece.off_wall > 0.0);
+    let backs = with_gap.flat_map(|stand| {
+        let first = stand.return_back().filter(|_| !stand.piece.chaise);
+        [first, stand.second_return_back()].into_iter().flatten().map(move |back| (stand, back))
+    });
+    for (seat, back) in backs {
         for wall in ground.walls.iter().filter(|wall| opposite(wall.inward, back.out)) {
             if let Some(given) = back.clear(&[wall.ends.to_vec()]) {
                 let between = vec![seat.name().to_owned(), wall.name.clone()];

@@ -72,9 +72,6 @@ pub(super) fn ring(figure: &Figure<'_>, piece: PieceShown<'_>) -> Vec<At> {
 
 /// The outline of a piece of these parts: of a corner sofa all runs as one.
 pub(super) fn outline(parts: &[Vec<Point>]) -> Vec<Point> {
-    match parts {
-        [main, other] => joined(main, other).unwrap_or_else(|| main.clone()),
-        [only, ..] => only.clone(),
-        [] => Vec::new(),
-    }
+    let Some((main, returns)) = parts.split_first() else { return Vec::new() };
+    returns.iter().fold(main.clone(), |ring, part| joined(&ring, part).unwrap_or(ring))
 }

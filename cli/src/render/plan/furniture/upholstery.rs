@@ -56,7 +56,9 @@ fn runs(piece: PieceShown<'_>) -> Vec<Run> {
     let axes = Axes::of(main, facing);
     let mut first = Run { axes, facing, has_back: true, arms: [true; 2], corners: [0.0; 2] };
     let mut runs = Vec::new();
-    for part in returns {
+    for (place, part) in returns.iter().enumerate() {
+        // Of two returns the first is the chaise.
+        let has_back = place > 0 || !piece.piece.chaise;
         let is_left = (Axes::of(part, facing).middle() - axes.middle()).dot(facing.left()) > 0.0;
         // Who sits on a return looks along the main run, away from its own end of it.
         let towards = if is_left { facing.right() } else { facing.left() };
@@ -66,8 +68,8 @@ fn runs(piece: PieceShown<'_>) -> Vec<Run> {
         first.corners[end] = of_return.depth;
         // Its end by the main run is its right one where it lies at the left.
         let mut arms = [false; 2];
-        arms[usize::from(!is_left)] = !piece.piece.chaise;
-        runs.push(Run { axes: of_return, facing: towards, has_back: !piece.piece.chaise, arms, corners: [0.0; 2] });
+        arms[usize::from(!is_left)] = has_back;
+        runs.push(Run { axes: of_return, facing: towards, has_back, arms, corners: [0.0; 2] });
     }
     runs.insert(0, first);
     runs
@@ -130,8 +132,11 @@ fn cushions(figure: &mut Figure<'_>, run: &Run, piece: PieceShown<'_>) {
     }
 }
 
-/// How many sit along a stretch so long.
+/// How many sit along a stretch so long; a day bed has one mattress.
 fn count(figure: &Figure<'_>, run: &Run, piece: PieceShown<'_>, length: f64) -> usize {
+    if piece.piece.kind.traits().seat == Some(SeatForm::DayBed) {
+        return 1;
+    }
     if piece.piece.kind.traits().seat != Some(SeatForm::Straight) {
         return (length / CUSHION).round().max(1.0) as usize;
     }

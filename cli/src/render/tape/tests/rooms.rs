@@ -3,13 +3,16 @@
 use proptest::prelude::{Just, Strategy, prop_oneof};
 
 /// Rooms that are known to have options.
-pub(super) const SOUND: [&str; 2] = [
+pub(super) const SOUND: [&str; 3] = [
     "units: cm\nmeasured_within: 1\nwalls:\n  - { start: [0, 0] }\n  - { start: [520, 40] }\n  - { start: [500, -410] }\n  \
      - { start: [-30, -380], holds: [{ kind: door, at: 30, width: 80, hinge: left, swings: in, leads_to: entrance }] }\n\
      pieces: [{ kind: sofa }, { kind: coffee-table }, { kind: media-unit }, { kind: rug, needed: false }]\n",
     "units: in\nmeasured_within: 1/4 in\nwalls:\n  - { name: a, length: 120 }\n  - { name: b, length: 60, corner: 270 }\n  \
      - { name: c, length: 100 }\n  - { name: d, length: 130 }\n  - { name: e, length: 220, holds: [{ kind: opening, at: 20, \
      width: 36, leads_to: entrance }] }\n  - { name: f, length: 190 }\npieces: [{ kind: corner-sofa }, { kind: coffee-table }]\n",
+    "units: cm\nmeasured_within: 0\nwalls:\n  - { start: [0, 0] }\n  - { start: [520, 20] }\n  - { start: [505, -470], holds: [{ kind: \
+     door, at: 30, width: 80, hinge: left, swings: out, leads_to: entrance }] }\n  - { start: [-15, -450] }\npieces: [{ kind: \
+     corner-sofa, chaise: true, return_depth: 100..110, second_return: 150..180 }, { kind: side-table, needed: false }]\n",
 ];
 
 /// A room with something to stand in it.

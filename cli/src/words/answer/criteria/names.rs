@@ -33,6 +33,7 @@ pub(super) fn obstacle(brief: &Brief, whose: Whose) -> String {
     match whose {
         Whose::Back(seat) => format!("the back of {}", piece(brief, seat)),
         Whose::ReturnBack(seat) => format!("the return of {}", piece(brief, seat)),
+        Whose::SecondReturnBack(seat) => format!("the second return of {}", piece(brief, seat)),
         Whose::Screen(unit) => format!("the screen on {}", piece(brief, unit)),
         Whose::Piece(other) => piece(brief, other),
         Whose::Body(BodyId::Fixed(id)) => the(brief.room.fixed_name(id)),

@@ -95,3 +95,19 @@ fn seats_that_do_not_stand_are_not_named() {
     assert_eq!(told(&["armchair 1", "armchair 2"]), "Back to the top, one armchair opposite");
     assert_eq!(told(&["armchair 1", "armchair 2", "armchair 3"]), "Back to the top");
 }
+
+#[test]
+fn the_sides_of_a_u_are_told_where_they_differ() {
+    let even = "  - { kind: corner-sofa, second_return: 150..180 }\n";
+    assert_eq!(titled([700, 700], even, "top"), "Back to the top");
+    let chaise = "  - { kind: corner-sofa, chaise: true, second_return: 150..180 }\n";
+    assert_eq!(
+        titled([700, 700], chaise, "top/left"),
+        "Back to the top, chaise on your left as you sit, second return on the right"
+    );
+    let unlike = "  - { kind: corner-sofa, return: 190..220, second_return: 150..180 }\n";
+    assert_eq!(
+        titled([700, 700], unlike, "top/right"),
+        "Back to the top, return on your right as you sit, second return on the left"
+    );
+}

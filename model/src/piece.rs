@@ -9,6 +9,7 @@ use crate::aim::{AimedSizes, PieceAim, SizesAim};
 use crate::kind::{KeepsClear, PieceKind};
 use crate::rules::Clearance;
 use crate::stands_at::StandsAt;
+use crate::turned::Turned;
 
 /// Side of the return of a corner sofa, as one SITS on the main run.
 #[derive(
@@ -189,6 +190,8 @@ pub struct Piece {
     pub stands: Option<StandsAt>,
     /// Plans leave it where it stands.
     pub held: bool,
+    /// Whether it may stand turned toward the heart of its group.
+    pub turned: Turned,
 }
 
 impl Piece {

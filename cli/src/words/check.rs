@@ -2,6 +2,7 @@
 
 use std::fmt::Write;
 
+use elbowroom_model::Turned;
 use elbowroom_model::article::the;
 use elbowroom_model::{Room, Survey};
 
@@ -33,6 +34,15 @@ pub(crate) const AIMED_AT_ITS_MOST: &str = "aimed at: its most";
 /// Of a piece with sizes that plans aim at.
 pub(crate) fn aimed_at(sizes: &str) -> String {
     format!("aimed at: {sizes}")
+}
+
+/// Of a chair that stands turned, or may.
+pub(crate) fn may_turn(turned: Turned) -> Option<String> {
+    match turned {
+        Turned::No => None,
+        Turned::Yes => Some("turned toward the others".to_owned()),
+        Turned::Either => Some("may be turned toward the others".to_owned()),
+    }
 }
 
 /// Of a piece that stands at a wall.

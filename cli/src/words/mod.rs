@@ -27,6 +27,7 @@ pub(crate) mod shop;
 pub(crate) mod stock;
 pub(crate) mod tape;
 mod tolerance;
+pub(crate) mod turned;
 pub(crate) mod way;
 pub(crate) mod work;
 

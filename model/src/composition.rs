@@ -32,6 +32,10 @@ pub enum Term {
     TableWide,
     /// A seat at one side stands away from the table's middle.
     SideAlong,
+    /// A chair that is turned looks past the table's middle.
+    LooksPast,
+    /// A chair stands turned where it could stand square.
+    Turned,
     /// A second seat is far from the table.
     ToTable,
     /// Something high stands in the view of the screen, or close to it.

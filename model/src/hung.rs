@@ -5,6 +5,7 @@ use crate::fault::Fault;
 use crate::kind::PieceKind;
 use crate::piece::{Piece, SizeRange, screen_height, screen_width};
 use crate::tables::Tables;
+use crate::turned::Turned;
 
 /// Who walks needs so much clear height, mm: 80 in, 2010 ADA Standards 307.4 (published).
 const HEADROOM: f64 = 80.0 * 25.4;
@@ -73,6 +74,7 @@ impl Piece {
             aim: None,
             stands: None,
             held: false,
+            turned: Turned::No,
             ..self.clone()
         };
         hung.hang(self.screen.unwrap_or(USUAL_SCREEN), sizes.height);

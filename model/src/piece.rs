@@ -11,6 +11,7 @@ use crate::kind::{KeepsClear, PieceKind};
 use crate::pair::Pair;
 use crate::rules::Clearance;
 use crate::stands_at::StandsAt;
+use crate::turned::Turned;
 
 /// Side of the return of a corner sofa, as one SITS on the main run.
 #[derive(
@@ -150,6 +151,8 @@ pub struct Piece {
     pub stands: Option<StandsAt>,
     /// Plans leave it where it stands.
     pub held: bool,
+    /// Whether it may stand turned toward the heart of its group.
+    pub turned: Turned,
 }
 
 impl Piece {

@@ -47,6 +47,25 @@ fn of_words(result: &Value) -> Vec<String> {
     complaints
 }
 
+/// Demo rooms whose chairs may be turned, or are to be.
+#[test]
+fn chairs_may_be_turned_in_demo_rooms() {
+    let folder = tempfile::tempdir().unwrap();
+    for name in ["pair-of-armchairs", "everyday", "oblique"] {
+        for turned in ["either", "yes"] {
+            let file = root().join("scenarios").join(name).with_extension("yaml");
+            let text = std::fs::read_to_string(file).unwrap();
+            let text = text.replace("kind: armchair", &format!("kind: armchair, turned: {turned}"));
+            assert!(text.contains("turned"), "{name} has no chair");
+            let file = folder.path().join(format!("{name}-{turned}.yaml"));
+            std::fs::write(&file, &text).unwrap();
+            let result = run(&["rank", "--json", &file.display().to_string()]).stdout;
+            let complaints = checker::complaints(&brief_of(&text), &result);
+            assert!(complaints.is_empty(), "{name} {turned}: {complaints:#?}");
+        }
+    }
+}
+
 macro_rules! demo_rooms {
     ($($test:ident: $name:literal),* $(,)?) => {
         $(#[test]
@@ -72,6 +91,7 @@ demo_rooms! {
     alcoves: "alcoves",
     canal_flat: "canal-flat",
     chaise_and_day_bed: "chaise-and-day-bed",
+    chairs_at_an_angle: "chairs-at-an-angle",
     everyday: "everyday",
     facing_sofas: "facing-sofas",
     family: "family",

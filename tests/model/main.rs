@@ -23,5 +23,6 @@ mod settings;
 mod sofas;
 mod stands;
 mod told;
+mod turned;
 mod way;
 mod words;

@@ -4,6 +4,7 @@ mod at_seats;
 mod laws;
 mod pairs;
 mod plan;
+mod turned;
 
 use std::collections::BTreeSet;
 

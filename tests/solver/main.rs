@@ -21,6 +21,7 @@ mod search;
 mod shop;
 mod stock;
 mod told_once;
+mod turned;
 mod twins;
 mod verify;
 mod way;

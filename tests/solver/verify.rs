@@ -5,6 +5,7 @@ mod group;
 mod hung;
 mod room;
 mod sizes;
+mod turned;
 mod ways;
 
 use elbowroom_model::{

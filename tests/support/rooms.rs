@@ -2,8 +2,8 @@
 
 use elbowroom_model::ClearanceFigure;
 use elbowroom_model::{
-    Brief, Clearance, Fixed, Hinge, ItemKind, Piece, PieceKind, Point, Room, Rules, SizeRange, Survey, Unit, Wall,
-    WallId, WallItem, Wishes,
+    Brief, Clearance, Fixed, Hinge, ItemKind, Piece, PieceKind, Point, Room, Rules, SizeRange, Survey, Turned, Unit,
+    Wall, WallId, WallItem, Wishes,
 };
 
 /// An empty rectangular room: `north` runs from (0, 0) to (`width`, 0), then `east`, `south`, `west`; no tolerance, and
@@ -122,6 +122,7 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         aim: None,
         stands: None,
         held: false,
+        turned: Turned::No,
     }
 }
 

@@ -2,6 +2,7 @@
 
 use std::fmt::Write;
 
+use elbowroom_model::Turned;
 use elbowroom_model::article::the;
 use elbowroom_model::{Pair, Room, Survey};
 
@@ -44,6 +45,15 @@ pub(crate) const fn paired(pair: Pair) -> Option<&'static str> {
         Pair::Either => None,
         Pair::Facing => Some("the two facing each other"),
         Pair::Corner => Some("the two at a right angle"),
+    }
+}
+
+/// Of a chair that stands turned, or may.
+pub(crate) fn may_turn(turned: Turned) -> Option<String> {
+    match turned {
+        Turned::No => None,
+        Turned::Yes => Some("turned toward the others".to_owned()),
+        Turned::Either => Some("may be turned toward the others".to_owned()),
     }
 }
 

@@ -28,6 +28,7 @@ pub(crate) mod size;
 pub(crate) mod stock;
 pub(crate) mod tape;
 mod tolerance;
+pub(crate) mod turned;
 pub(crate) mod way;
 pub(crate) mod work;
 

@@ -152,7 +152,8 @@ pub(crate) fn liked(name: &str, width: &str) -> String {
     format!("{name} {width}, liked view")
 }
 
-/// A piece with its size.
-pub(crate) fn sized(name: &str, size: &str) -> String {
-    format!("{name}  {size}")
+/// A piece with its size, and how it is turned.
+pub(crate) fn sized(name: &str, size: &str, turned: Option<String>) -> String {
+    let turned = turned.map(|turned| format!(", {turned}"));
+    format!("{name}  {size}{}", turned.unwrap_or_default())
 }

@@ -111,6 +111,12 @@ impl PieceKind {
         matches!(self.traits().seat, Some(SeatForm::Corner))
     }
 
+    /// A seat for one, which may stand turned toward the others.
+    #[must_use]
+    pub const fn may_turn(self) -> bool {
+        matches!(self.traits().seat, Some(SeatForm::Single))
+    }
+
     /// One opens it: what carries a screen is not counted.
     #[must_use]
     pub const fn is_storage(self) -> bool {

@@ -29,6 +29,8 @@ pub enum Rule {
     Clearance(Clearance),
     /// How the pieces of the group stand to each other.
     Group,
+    /// A chair is turned to the heart of its group, two of a row as mirror images.
+    Turned,
     /// How far a sitter turns to the screen.
     ScreenTurn,
     /// The back of a return keeps the gap of a seat from its wall.

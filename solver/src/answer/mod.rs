@@ -11,6 +11,7 @@ mod option;
 mod rounded;
 mod size;
 mod thing;
+mod turned;
 mod work;
 
 use elbowroom_model::{Brief, PieceId};
@@ -25,6 +26,7 @@ pub(crate) use found::{AnswerContext, option, sizes};
 pub use option::{Gap, Largest, OptionPiece, PlanValue, RankedOption, TurningCircle, TurnsIf};
 pub use size::{DimensionRange, PieceSizes};
 pub use thing::Thing;
+pub use turned::TurnedPiece;
 pub use work::Work;
 
 /// All that came of one brief.

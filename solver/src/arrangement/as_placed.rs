@@ -9,7 +9,7 @@ use super::naming;
 use super::other_pieces::Group;
 use super::seating::Seating;
 use super::stand::{Arrangement, Choices, Relation, Role, SecondSeat, Stand, Standing};
-use super::tolerance::TABLE_OF_SEAT;
+use super::tolerance::{COSINE_OF_HALF, TABLE_OF_SEAT};
 use crate::geometry::{Ray, Segment, apart};
 use crate::layout::{Layout, Placed};
 use crate::site::Site;
@@ -78,7 +78,7 @@ impl AsPlaced<'_> {
             Role::Table => Relation::Before { seat: self.served(placed) },
             Role::Other => self.relation(piece, placed),
         };
-        let stand = Stand { at_wall: placed.at_wall, facing: placed.facing, relation };
+        let stand = Stand { at_wall: placed.at_wall, facing: placed.facing, relation, turn: None };
         Standing { piece: id, role, hand: placed.hand, stands: vec![stand] }
     }
 
@@ -105,10 +105,13 @@ impl AsPlaced<'_> {
         if !opposite && beside { Role::ScreenBeside } else { Role::Screen }
     }
 
-    /// Opposite where it faces the main seat, else on the side on which it stands.
+    /// Opposite where it faces the main seat, or may be turned from there; else on the side on which it stands.
     fn second_place(&self, seat: &Placed) -> SecondPlace {
         let aside = (middle(seat) - middle(self.main)).dot(self.main.left());
-        if face(self.main.facing, seat.facing) && self.ahead(seat) > 0.0 {
+        let may_turn = self.brief.piece(seat.piece).is_some_and(|piece| piece.turned.may_turn());
+        let is_turned_from_there = may_turn && -self.main.facing.dot(seat.facing) > COSINE_OF_HALF;
+        let is_opposite = face(self.main.facing, seat.facing) || is_turned_from_there;
+        if is_opposite && self.ahead(seat) > 0.0 {
             SecondPlace::Opposite
         } else if aside > 0.0 {
             SecondPlace::Left

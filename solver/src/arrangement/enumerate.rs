@@ -1,6 +1,6 @@
 //! All arrangements of a room.
 
-use elbowroom_model::{Brief, Piece, PieceId, SecondPlace};
+use elbowroom_model::{Brief, Piece, PieceId, SecondPlace, Turned};
 
 use super::bounds::{Bounds, NoRoom};
 use super::cast::Cast;
@@ -166,11 +166,12 @@ impl Maker<'_> {
         let Seating { back, facing, hand, .. } = base.seating;
         let main = self.cast.main;
         if place == main {
-            let stand = Stand { at_wall: back, facing, relation: Relation::Alone };
+            let stand = Stand { at_wall: back, facing, relation: Relation::Alone, turn: None };
             return Standing { piece: place, role: Role::MainSeat, hand, stands: vec![stand] };
         }
         if let Some(seat) = group.seconds.iter().find(|seat| seat.piece == place) {
-            let stands = second_seat::stands(self.site, main, &base.seating, seat.place);
+            let turned = self.brief.piece(place).map_or(Turned::No, |piece| piece.turned);
+            let stands = second_seat::stands(self.site, main, &base.seating, seat.place, turned);
             return Standing { piece: place, role: seat.place.into(), hand: seat.hand, stands };
         }
         if self.cast.screen == Some(place) {
@@ -191,7 +192,7 @@ impl Maker<'_> {
                 _ => Relation::Alone,
             };
             let wall = self.site.wall(place.wall)?;
-            Some(Stand { at_wall: Some(wall.id), facing: wall.inward, relation })
+            Some(Stand { at_wall: Some(wall.id), facing: wall.inward, relation, turn: None })
         };
         base.screen.and_then(at).into_iter().collect()
     }

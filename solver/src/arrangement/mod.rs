@@ -19,9 +19,11 @@ mod second_seat;
 mod stand;
 mod stretch;
 mod tolerance;
+mod turn;
 
 pub use bounds::{NoRoom, NoRoomAt};
 pub(crate) use direction::{alike, face};
 pub use enumerate::{Dropped, Enumeration, MOST_ARRANGEMENTS, enumerate};
 pub use stand::{Arrangement, Choices, Relation, Role, SecondSeat, Stand, Standing};
 pub use stretch::Obstacle;
+pub use turn::Turn;

@@ -43,7 +43,10 @@ impl Group<'_> {
     }
 
     fn at_walls(&self) -> Vec<Stand> {
-        let at = |wall: &&SiteWall| Stand { at_wall: Some(wall.id), facing: wall.inward, relation: Relation::Alone };
+        let at = |wall: &&SiteWall| {
+            let facing = wall.inward;
+            Stand { at_wall: Some(wall.id), facing, relation: Relation::Alone, turn: None }
+        };
         self.walls().iter().map(at).collect()
     }
 
@@ -121,5 +124,5 @@ fn is_cold_or_hot(brief: &Brief, wall: WallId) -> bool {
 }
 
 fn free(facing: Point, relation: Relation) -> Stand {
-    Stand { at_wall: None, facing, relation }
+    Stand { at_wall: None, facing, relation, turn: None }
 }

@@ -1,12 +1,13 @@
 //! The second seats: opposite the main one, on its left, on its right.
 
-use elbowroom_model::{Brief, Hand, Pair, PieceId, Point, SecondPlace};
+use elbowroom_model::{Brief, Hand, Pair, PieceId, Point, SecondPlace, Turned};
 
 use super::cast::Cast;
 use super::direction::walls_looking;
 use super::media::ScreenPlace;
 use super::seating::Seating;
 use super::stand::{Relation, Role, SecondSeat, Stand};
+use super::turn::Turn;
 use crate::site::Site;
 
 /// The second seats of one arrangement, row by row.
@@ -108,19 +109,31 @@ fn shared(count: usize, opposite: bool) -> Vec<Vec<SecondPlace>> {
     }
 }
 
-/// The ways a second seat may stand in its place: free, or at each wall that lets it look the right way.
-pub(super) fn stands(site: &Site, main: PieceId, seating: &Seating, place: SecondPlace) -> Vec<Stand> {
+/// The ways a second seat may stand in its place: free, or at each wall that lets it look the right way; and turned from
+/// the first of these.
+pub(super) fn stands(site: &Site, main: PieceId, seating: &Seating, place: SecondPlace, turned: Turned) -> Vec<Stand> {
     let facing = looks(seating.facing, place);
     let relation = match place {
         SecondPlace::Opposite => Relation::Faces { seat: main },
         SecondPlace::Left | SecondPlace::Right => Relation::Alone,
     };
-    let free = Stand { at_wall: None, facing, relation };
+    let free = Stand { at_wall: None, facing, relation, turn: None };
     let order = super::direction::clockwise_from(site, seating.back, seating.facing);
     let looking: Vec<_> = walls_looking(site, facing).map(|wall| wall.id).collect();
     let at = order.into_iter().filter(|wall| looking.contains(&wall.id));
-    let at = at.map(|wall| Stand { at_wall: Some(wall.id), facing: wall.inward, relation });
-    std::iter::once(free).chain(at).collect()
+    let at = at.map(|wall| Stand { at_wall: Some(wall.id), facing: wall.inward, relation, turn: None });
+    let square = std::iter::once(free).chain(at).filter(|_| turned.may_be_square());
+    let ways = Turn::all(facing, sides(seating.facing, place)).filter(|_| turned.may_turn());
+    let ways = ways.map(|turn| Stand { at_wall: None, facing: turn.facing(), relation, turn: Some(turn) });
+    square.chain(ways).collect()
+}
+
+/// To which sides a second seat may turn, in an order that is the same in a mirror where it can be.
+fn sides(facing: Point, place: SecondPlace) -> [Point; 2] {
+    match place {
+        SecondPlace::Left | SecondPlace::Right => [facing, -facing],
+        SecondPlace::Opposite => [facing.left(), facing.right()],
+    }
 }
 
 /// Which way a second seat looks when the main one looks along `facing`.

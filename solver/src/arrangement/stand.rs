@@ -2,6 +2,8 @@
 
 use elbowroom_model::{Brief, Hand, PieceId, Point, SecondPlace, WallId};
 
+use super::turn::Turn;
+
 /// The decisions that make one option.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Choices {
@@ -93,6 +95,8 @@ pub struct Stand {
     pub facing: Point,
     /// How it stands to another piece.
     pub relation: Relation,
+    /// How a chair is turned from a square-on way; `None`: it is not.
+    pub turn: Option<Turn>,
 }
 
 /// What a piece does in the group.

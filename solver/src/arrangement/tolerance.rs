@@ -24,6 +24,9 @@ pub(super) const AS_SQUARE: f64 = 1e-6;
 /// Cosine of 10 degrees: seats face each other, or the media unit, within so much of opposite (common practice).
 pub(super) const COSINE_FACING: f64 = 0.984_807_753_012_208;
 
+/// Cosine of just under 45 degrees: from there on a chair is turned as much from one way as from the next.
+pub(super) const COSINE_OF_HALF: f64 = 0.708;
+
 /// How far before the front of a seat a table may lie and still be that seat's, mm: beyond it one would have to stand up
 /// to put a cup down, even from the edge of the seat, and whoever lives there has it stand elsewhere (common practice).
 pub(super) const TABLE_OF_SEAT: f64 = 1200.0;

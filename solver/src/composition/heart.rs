@@ -1,11 +1,7 @@
 //! The heart of a group: the pieces that all others stand about, under their only stands.
 
 use crate::arrangement::Role;
-use crate::rules::{Linear, LinearPoint, Pose, comfort};
-
-/// Where there is no table the heart of the group lies so far before the main seat's front, mm: where one would stand
-/// (common practice, no source).
-const WITHOUT_TABLE: f64 = 700.0;
+use crate::rules::{Linear, LinearPoint, Pose, turned};
 
 /// The pieces that the others stand about; `None` where an arrangement has none, or more than one stand for it.
 #[derive(Debug, Clone, Copy, Default)]
@@ -34,7 +30,7 @@ impl<'p> Heart<'p> {
     pub(super) fn middle(&self, main: &Pose) -> LinearPoint {
         match self.table {
             Some(table) => middle(table),
-            None => comfort::axis(main).moved(main.stand.facing, &main.depth().shifted(WITHOUT_TABLE)),
+            None => turned::heart(main),
         }
     }
 }

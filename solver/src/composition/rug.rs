@@ -1,6 +1,6 @@
 //! A rug lies under the fronts of its group, on the axis, longer than the sofa.
 
-use elbowroom_model::Term;
+use elbowroom_model::{Point, Term};
 
 use super::asked::{Asked, Way};
 use super::heart::middle_of_front;
@@ -8,6 +8,9 @@ use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Relation;
 use crate::rules::comfort::axis;
 use crate::rules::{CostSlot, Linear, Pose, With};
+
+/// An edge of a rug lies beside a chair and not before it where the cosine between the ways of both is no more than this.
+const BESIDE: f64 = 0.1;
 
 /// A rug under its group.
 #[derive(Debug)]
@@ -57,7 +60,18 @@ fn under_second(rug: &Pose, seat: &Pose) -> Option<Asked> {
         return None;
     }
     let towards = -seat.stand.facing;
-    let under: Linear = rug.main().furthest(towards).from(&middle_of_front(seat)).along(towards);
-    let way = Way::pays_for_lack(seat, CostSlot::UnderRug, Term::RugUnderSecond, &under);
+    let reaches = |edge: Point| {
+        let under: Linear = rug.main().furthest(edge).from(&middle_of_front(seat)).along(edge);
+        Way::pays_for_lack(seat, CostSlot::UnderRug, Term::RugUnderSecond, &under)
+    };
+    let way = match seat.stand.turn {
+        None => reaches(towards),
+        // Under a chair that is turned it reaches past either edge that lies before it.
+        Some(_) => {
+            let edges = [rug.along(), -rug.along(), rug.stand.facing, -rug.stand.facing];
+            let before = edges.into_iter().filter(|edge| edge.dot(towards) > BESIDE);
+            before.map(reaches).fold(Way::default(), Way::and)
+        }
+    };
     Some(Asked::always(Term::RugUnderSecond, seat, With::Piece(rug.id), way))
 }

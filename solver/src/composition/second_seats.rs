@@ -20,8 +20,13 @@ pub(super) struct SecondSeats;
 impl PlanTerm for SecondSeats {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let Some(main) = context.heart.main.filter(|_| pose.role.is_second_seat()) else { return Vec::new() };
-        let mut found =
-            if pose.role == Role::Opposite { opposite(pose, main) } else { vec![beside(context, pose, main)] };
+        let mut found = match pose.role {
+            Role::Opposite => opposite(pose, main),
+            _ if pose.stand.turn.is_some() => Vec::new(),
+            _ => vec![beside(context, pose, main)],
+        };
+        found.extend(looks_past(context, pose, main));
+        found.extend(angle(pose, main));
         found.extend(to_table(context, pose));
         found.push(turned(context, pose, main));
         found
@@ -34,7 +39,8 @@ fn opposite(pose: &Pose, main: &Pose) -> Vec<Asked> {
     let apart = Way::pays(pose, CostSlot::Other, Term::FrontsApart, &apart);
     let mut found = vec![Asked::always(Term::FrontsApart, pose, with, apart)];
     // Several of one row opposite share the axis; the other of a pair that faces has it alone.
-    if pose.piece.alike.is_none() || pose.piece.pair == Pair::Facing {
+    let has_axis = pose.piece.alike.is_none() || pose.piece.pair == Pair::Facing;
+    if has_axis && pose.stand.turn.is_none() {
         let aside = pose.middle_of_back().from(&axis(main)).along(main.left());
         let way = Way::pays_either_way(pose, CostSlot::Aside, Term::OppositeAside, &aside);
         found.push(Asked::always(Term::OppositeAside, pose, with, way));
@@ -47,6 +53,23 @@ fn beside(context: &TermContext<'_>, pose: &Pose, main: &Pose) -> Asked {
     let way = Way::pays_either_way(pose, CostSlot::Along, Term::SideAlong, &along);
     let with = context.heart.table.map_or(main.id, |table| table.id);
     Asked::always(Term::SideAlong, pose, With::Piece(with), way)
+}
+
+/// The line along which a chair that is turned looks passes the heart of the group. Of what stands square at one side that
+/// is told by where it stands along the table, and opposite it looks at whoever sits there.
+fn looks_past(context: &TermContext<'_>, pose: &Pose, main: &Pose) -> Option<Asked> {
+    pose.stand.turn?;
+    let past = context.heart.middle(main).from(&pose.middle_of_back()).along(pose.left());
+    let way = Way::pays_either_way(pose, CostSlot::Along, Term::LooksPast, &past);
+    let with = context.heart.table.map_or(main.id, |table| table.id);
+    Some(Asked::always(Term::LooksPast, pose, With::Piece(with), way))
+}
+
+/// How far a chair is turned. It stands at no wall, so that what a wall would cost it is free for this.
+fn angle(pose: &Pose, main: &Pose) -> Option<Asked> {
+    let turn = pose.stand.turn?;
+    let way = Way::pays(pose, CostSlot::OffWall, Term::Turned, &Linear::constant(turn.degrees));
+    Some(Asked::always(Term::Turned, pose, With::Piece(main.id), way))
 }
 
 fn to_table(context: &TermContext<'_>, pose: &Pose) -> Option<Asked> {

@@ -59,7 +59,11 @@ impl Place {
         }
         let (from, to) = seat.stretch();
         let outer = if seat.along().dot(side) > 0.0 { to } else { Linear::default().plus(&from, -1.0) };
-        let clear = offset.along(side).plus(&outer, -1.0).plus(&pose.width(), -0.5);
+        let clear = match seat.stand.turn {
+            // What stands square beside a chair that is turned comes nearest to it with a corner.
+            Some(_) => pose.main().furthest(-side).from(&seat.anchor).along(side).plus(&outer, -1.0),
+            None => offset.along(side).plus(&outer, -1.0).plus(&pose.width(), -0.5),
+        };
         Self { clear, along: offset.along(facing).plus(&seat.depth(), -share) }
     }
 }

@@ -67,6 +67,14 @@ pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlac
 const fn is_of_the_room(breach: &Breach) -> bool {
     !matches!(
         breach.wrong,
-        Wrong::CanGrow(_) | Wrong::NoRoute | Wrong::RouteNeedsOther | Wrong::RouteNarrower | Wrong::RouteWider
+        Wrong::CanGrow(_)
+            | Wrong::NoRoute
+            | Wrong::RouteNeedsOther
+            | Wrong::RouteNarrower
+            | Wrong::RouteWider
+            // How plans turn a chair is no rule for who has turned it.
+            | Wrong::TurnedOtherwise
+            | Wrong::TurnedFrom
+            | Wrong::TurnedUnlike
     )
 }

@@ -19,6 +19,8 @@ pub(super) struct Facing;
 impl LayoutRule for Facing {
     fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         let (seat, other) = match (first.piece.kind.is_seat(), second.piece.kind.is_seat()) {
+            // Who faces whom is seen from the one that is not turned.
+            (true, true) if first.stand.turn.is_some() => (second, first),
             (true, _) => (first, second),
             (false, true) => (second, first),
             (false, false) => return Vec::new(),
@@ -29,7 +31,8 @@ impl LayoutRule for Facing {
             (false, false) => return Vec::new(),
         };
         let gap = context.brief.rules.get(rule);
-        if !face(seat.stand.facing, other.stand.facing) {
+        let is_turned_opposite = other.stand.turn.is_some() && is_meant(seat, other);
+        if !face(seat.stand.facing, other.stand.facing) && !is_turned_opposite {
             return Vec::new();
         }
         if is_meant(seat, other) { meant(context, seat, other, rule, gap) } else { by_chance(seat, other, rule, gap) }

@@ -89,7 +89,10 @@ fn beside(pose: &Pose, seat: &Pose, left: bool) -> Vec<Row> {
             across.at_most(run.least_depth),
         ];
     }
-    let clear = offset.along(side).plus(&outer, -1.0).plus(&pose.width(), -0.5);
+    let clear = match seat.stand.turn {
+        Some(_) => pose.main().furthest(-side).from(&seat.anchor).along(side).plus(&outer, -1.0),
+        None => offset.along(side).plus(&outer, -1.0).plus(&pose.width(), -0.5),
+    };
     let ahead = offset.along(facing);
     vec![clear.at_least(0.0), clear.at_most(WITHIN_REACH), ahead.at_least(0.0), ahead.at_most(seat.piece.depth.least)]
 }

@@ -35,6 +35,7 @@ mod seat_to_table;
 mod separation;
 mod sizes_of_kind;
 mod tolerance;
+pub(crate) mod turned;
 mod turning_circle;
 mod under_slope;
 mod variables;
@@ -68,6 +69,7 @@ pub static RULES: &[&dyn LayoutRule] = &[
     &facing::Facing,
     &fronts::FreeFronts,
     &group::Group,
+    &turned::TurnedToHeart,
     &free_standing::FreeStanding,
     &held::Held,
     &sizes_of_kind::Steps,

@@ -81,18 +81,22 @@ pub(super) struct StandKey {
     at_wall: Option<WallId>,
     facing: [u64; 2],
     relation: Relation,
+    /// The square-on way from which it is turned: half of a right angle is reached from two.
+    square: Option<[u64; 2]>,
 }
 
 impl StandKey {
     pub(super) fn of(standing: &Standing, stand: &Stand) -> Self {
         let Standing { piece, role, hand, .. } = *standing;
-        let Stand { at_wall, facing: Point { x, y }, relation } = *stand;
-        Self { piece, role, hand, at_wall, facing: [x.to_bits(), y.to_bits()], relation }
+        let Stand { at_wall, facing, relation, turn } = *stand;
+        let bits = |Point { x, y }: Point| [x.to_bits(), y.to_bits()];
+        let square = turn.map(|turn| bits(turn.square));
+        Self { piece, role, hand, at_wall, facing: bits(facing), relation, square }
     }
 
     /// How the piece stands, whichever it is, in an order of its own.
     pub(super) fn stand(&self) -> impl Ord {
-        (self.at_wall, self.facing, self.relation)
+        (self.at_wall, self.facing, self.relation, self.square)
     }
 }
 

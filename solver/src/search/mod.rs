@@ -35,6 +35,7 @@ mod symmetry;
 mod tally;
 mod tolerance;
 mod tree;
+mod turning;
 
 pub use aim::Aim;
 pub use easing::Easing;

@@ -6,7 +6,7 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, PieceId};
+use elbowroom_model::{Brief, PieceId, TURNS};
 
 use super::aim::Aim;
 use super::dive::{held, needed, pieces_of};
@@ -17,6 +17,7 @@ use super::once::search_once;
 use super::room_context::RoomContext;
 use super::tally::Tally;
 use super::tree::Order;
+use super::turning;
 use crate::arrangement::Arrangement;
 use crate::composition::worth;
 use crate::layout::Layout;
@@ -28,6 +29,10 @@ const SHARE_OF_A_PIECE: usize = 10;
 
 /// Nodes for each piece that is added, at least: a layout lies some fifty deep.
 const LEAST_FOR_A_PIECE: usize = 90;
+
+/// The same for chairs turned by one angle, and for what is better with chairs turned than all with them square.
+const SHARE_OF_A_TURN: usize = 30;
+const SHARE_OF_TURNED: usize = 20;
 
 /// How often each piece that does not stand is tried: what one leaves out may stand beside what another moved.
 const ROUNDS: usize = 2;
@@ -95,23 +100,55 @@ struct Sofar {
 }
 
 impl Planning<'_, '_> {
+    /// Where chairs may stand square or turned, all is looked for with them square first: each way by which they could be
+    /// turned besides would take as long.
     fn run(&self) -> Searched {
         let mut sofar = Sofar::nothing();
-        let needed = needed(self.room.brief, self.arrangement);
-        let share = self.nodes / SHARE_OF_NEEDED;
-        let is_found = self.look_for(&mut sofar, Aim::PlanOf(&needed), share, Order::DeepestFirst);
-        let may_be_found = is_found
-            || !sofar.searched.is_complete
-                && self.look_for(&mut sofar, Aim::PlanOf(&needed), self.nodes, Order::DeepestFirst);
-        if may_be_found {
-            // A piece that found no place is tried again only where another came to stand since.
-            let mut added = self.add_pieces(&mut sofar);
-            for _ in 1..ROUNDS {
-                added = added && self.add_pieces(&mut sofar);
+        let square = turning::square(self.arrangement);
+        let square = square.as_ref().map(|square| Planning { arrangement: square, ..*self });
+        let square = square.filter(|square| square.find(&mut sofar));
+        match square {
+            Some(square) => {
+                square.prove(&mut sofar);
+                self.turn(&mut sofar);
+                Planning { nodes: self.nodes / SHARE_OF_TURNED, ..*self }.prove(&mut sofar);
             }
-            self.prove(&mut sofar);
+            None if self.find(&mut sofar) => self.prove(&mut sofar),
+            None => {}
         }
         sofar.searched
+    }
+
+    /// The same pieces with chairs that may be turned turned by each angle, and all else as it stands; and chairs that found
+    /// no place square.
+    fn turn(&self, sofar: &mut Sofar) {
+        for degrees in TURNS {
+            let Some(layout) = sofar.layout().cloned() else { return };
+            let held = held(self.room, self.arrangement, &layout, None);
+            let turned = turning::turned(held, self.arrangement, degrees);
+            let nodes = (self.nodes / SHARE_OF_A_TURN).max(LEAST_FOR_A_PIECE);
+            self.look_in(&turned, sofar, Aim::PlanOf(&pieces_of(&layout)), nodes, Order::DeepestFirst);
+        }
+        if sofar.layout().is_some_and(|layout| turning::lacks_a_chair(self.arrangement, layout)) {
+            self.add_pieces(sofar);
+        }
+    }
+
+    /// What must stand, and each other piece by which that gains. Says whether what must stand does.
+    fn find(&self, sofar: &mut Sofar) -> bool {
+        let needed = needed(self.room.brief, self.arrangement);
+        let share = self.nodes / SHARE_OF_NEEDED;
+        let is_found = self.look_for(sofar, Aim::PlanOf(&needed), share, Order::DeepestFirst)
+            || !sofar.searched.is_complete
+                && self.look_for(sofar, Aim::PlanOf(&needed), self.nodes, Order::DeepestFirst);
+        if is_found {
+            // A piece that found no place is tried again only where another came to stand since.
+            let mut added = self.add_pieces(sofar);
+            for _ in 1..ROUNDS {
+                added = added && self.add_pieces(sofar);
+            }
+        }
+        is_found
     }
 
     /// Each piece that does not stand is added where the plan gains by it: where all else keeps to its walls, or, where that

@@ -44,6 +44,12 @@ pub enum Wrong {
     TooFarOff,
     /// It stands past the end of its wall.
     PastEnd,
+    /// It is turned by none of the angles that it may be, or stands square where it should be turned.
+    TurnedOtherwise,
+    /// It is turned from the heart of its group.
+    TurnedFrom,
+    /// The two are of one row, and not turned as mirror images.
+    TurnedUnlike,
     /// The fronts of the two are too near to each other.
     FrontsTooNear,
     /// It stands in what is kept clear before the second.

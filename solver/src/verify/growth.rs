@@ -8,7 +8,7 @@ use super::checked_room::CheckedRoom;
 use super::comfort::{self, Eased};
 use super::resized::grown;
 use super::tolerance::TO_SPARE;
-use super::{sizes, standing, table, turning, ways};
+use super::{sizes, standing, table, turned, turning, ways};
 use crate::arrangement::Arrangement;
 use crate::layout::{Layout, Placed};
 
@@ -138,6 +138,7 @@ fn fits(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement, e
     sizes::breaches(&scene, layout).is_empty()
         && standing(&scene).is_empty()
         && table::out_of_place(&scene).is_empty()
+        && turned::breaches(&scene).is_empty()
         && eased.breaches(&comfort::measures(&scene)).is_empty()
         && turning::breaches(&scene, layout).is_empty()
         && ways::too_narrow(&scene, layout).is_empty()

@@ -28,6 +28,7 @@ mod sizes;
 mod table;
 mod tolerance;
 mod travel;
+mod turned;
 mod turning;
 mod way;
 mod ways;
@@ -54,6 +55,7 @@ pub fn verify(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangem
     breaches.extend(table::out_of_place(&scene));
     breaches.extend(held::breaches(&scene));
     breaches.extend(pair::breaches(&scene));
+    breaches.extend(turned::breaches(&scene));
     breaches.extend(turning::breaches(&scene, layout));
     let comforts = comfort::measures(&scene);
     breaches.extend(Eased::of(layout, &comforts).breaches(&comforts));

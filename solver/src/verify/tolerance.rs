@@ -46,3 +46,6 @@ pub(super) const SHARED: f64 = 1e-6;
 
 /// How far before a mouth a disc sets out, mm.
 pub(super) const STEP: f64 = 1e-3;
+
+/// How exactly a chair is turned, degrees: a hundredth of what an eye sees, far more than rounding.
+pub(super) const TURN: f64 = 0.01;

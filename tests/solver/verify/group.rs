@@ -76,7 +76,8 @@ fn the_table_that_the_arrangement_gives_a_seat_serves_that_seat() {
         ..Layout::default()
     };
     let serving = |seat| {
-        let stand = Stand { at_wall: None, facing: SOUTH, relation: Relation::Before { seat: PieceId(seat) } };
+        let stand =
+            Stand { at_wall: None, facing: SOUTH, relation: Relation::Before { seat: PieceId(seat) }, turn: None };
         let standing = Standing { piece: PieceId(1), role: Role::Table, hand: None, stands: vec![stand] };
         Arrangement { standings: vec![standing], ..arrangement() }
     };

@@ -14,6 +14,7 @@ mod result;
 mod room;
 mod sizing;
 mod stand;
+mod turned;
 mod turning;
 mod used;
 mod walking;
@@ -80,6 +81,7 @@ pub(crate) fn of_part(brief: &Brief, option: &Value, part: Part) -> Vec<String> 
     match part {
         Part::Places => {
             let mut all = placing::complaints(brief, &ground, &stands, placing::Table::InPlace);
+            all.extend(turned::complaints(brief, &stands));
             all.extend(turning::turning(brief, &ground, &stands));
             if !largest::is_one(option) {
                 all.extend(turning::told_circle(brief, &ground, &stands, &option["turning_circle"]));

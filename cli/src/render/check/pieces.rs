@@ -69,6 +69,7 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
         said.push("a chaise".to_owned());
     }
     said.extend(words::paired(piece.pair).map(str::to_owned));
+    said.extend(words::may_turn(piece.turned));
     if let Some(screen) = piece.screen {
         said.push(format!("screen {}", taped(Unit::Inch, screen)));
     }

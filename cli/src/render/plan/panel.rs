@@ -137,7 +137,8 @@ impl Panel {
             Shown::AsItStands { .. } => words::sizes_as_they_stand(shown.unit()),
         });
         for one in shown.pieces() {
-            self.print(&words::sized(&one.piece.name, &pieces::size(shown, one.size)));
+            let turned = shown.turned(one.placed.piece);
+            self.print(&words::sized(&one.piece.name, &pieces::size(shown, one.size), turned));
         }
         if !shown.routes().is_empty() {
             self.heading(&words::ways(shown.unit()));

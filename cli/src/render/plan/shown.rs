@@ -1,12 +1,13 @@
 //! What a plan shows: an option, or the room as it stands.
 
-use elbowroom_model::{Brief, Piece, Point, Unit};
+use elbowroom_model::{Brief, Piece, PieceId, Point, Unit};
 use elbowroom_solver::answer::{Answer, Gap, RankedOption, TurningCircle, corners_of};
 use elbowroom_solver::judge::JudgedRoom;
 use elbowroom_solver::routes::Route;
 use elbowroom_solver::{Layout, Placed, Size};
 
 use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
+use crate::words::turned::turned;
 
 /// All that a plan is made from.
 #[derive(Debug, Clone, Copy)]
@@ -63,6 +64,14 @@ impl<'a> Shown<'a> {
     pub(super) const fn answer(&self) -> &'a Answer {
         match self {
             Self::Option { answer, .. } | Self::AsItStands { answer, .. } => answer,
+        }
+    }
+
+    /// How a piece is turned, in words; of an option alone, which turns what may be turned.
+    pub(super) fn turned(&self, piece: PieceId) -> Option<String> {
+        match self {
+            Self::Option { answer, option } => turned(&answer.brief, option, piece),
+            Self::AsItStands { .. } => None,
         }
     }
 

@@ -7,6 +7,7 @@ use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::lengths::{shop_unit, sign, taped_bare};
 use crate::words::rank as words;
+use crate::words::turned::turned;
 
 /// Each piece of `option`, in the file's order; `called`: what the reader knows it by.
 pub(in crate::render) fn tell(page: &mut Page, brief: &Brief, option: &RankedOption, called: &str) {
@@ -20,12 +21,14 @@ pub(in crate::render) fn tell(page: &mut Page, brief: &Brief, option: &RankedOpt
         ("", Stand::Left),
     ]);
     for piece in option.pieces(brief) {
-        table.row(row(brief, piece));
+        let turned = turned(brief, option, piece.placed.piece);
+        table.row(row(brief, piece, turned));
     }
     page.table(3, &table);
 }
 
-fn row(brief: &Brief, piece: OptionPiece<'_>) -> [String; 6] {
+/// `turned`: how it is turned, where it is.
+fn row(brief: &Brief, piece: OptionPiece<'_>, turned: Option<String>) -> [String; 6] {
     let (room, corners) = (&brief.room, piece.parts().concat());
     let name = piece.piece.name.clone();
     match piece.placed.at_wall.and_then(|wall| room.wall(wall)) {
@@ -39,7 +42,8 @@ fn row(brief: &Brief, piece: OptionPiece<'_>) -> [String; 6] {
             let distances: Vec<(String, String)> =
                 two.map(|wall| (wall.name.clone(), taped_bare(brief.units, off(wall, &corners)))).collect();
             let nothing = String::new;
-            [name, words::FREE.to_owned(), nothing(), nothing(), nothing(), words::place_free(&distances)]
+            let place: Vec<String> = [words::place_free(&distances)].into_iter().chain(turned).collect();
+            [name, words::FREE.to_owned(), nothing(), nothing(), nothing(), place.join("; ")]
         }
     }
 }

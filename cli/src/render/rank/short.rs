@@ -10,6 +10,7 @@ use super::{answer, why};
 use crate::text::page::Page;
 use crate::words::answer::{all_eased, gives_up, reason};
 use crate::words::lengths::{shop_unit, shopped, sign};
+use crate::words::turned::{and_turned, turned};
 use crate::words::{family, rank as words, refused};
 
 /// Where what a label says begins.
@@ -55,7 +56,8 @@ fn how_large(told: &RankPage<'_>, best: &RankedOption) -> String {
             let lengths: Vec<String> = lengths.map(|it| shopped(told.units(), of(&it), Rounding::Down)).collect();
             lengths.join(" x ")
         };
-        words::up_to(&group.label, group.count, &size(|it| it.together), &size(|it| it.planned))
+        let size = words::up_to(&group.label, group.count, &size(|it| it.together), &size(|it| it.planned));
+        and_turned(size, turned(told.brief(), best, group.piece.placed.piece))
     };
     let sizes: Vec<String> = groups.iter().take(SIZES).map(told_of).collect();
     words::all_up_to(&sizes, groups.len() - sizes.len(), sign(shop_unit(told.units())))

@@ -8,12 +8,16 @@ use super::Laid;
 use crate::render::leaf::{Block, Grid, Head, Leaf};
 use crate::words::hung;
 use crate::words::tape as words;
+use crate::words::turned::{is_turned, turned};
 
 /// Puts the `place`th piece on the sheet.
 pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceOut) {
     let name = Thing::Piece(piece.piece).name(laid.brief());
     leaf.put(Block::Part(words::piece(place, name)));
     leaf.put(Block::Words(words::label(name, &size(laid, piece.piece))));
+    if let Some(turned) = turned(laid.brief(), laid.option, piece.piece) {
+        leaf.put(Block::Words(is_turned(&turned)));
+    }
     for run in runs(piece) {
         leaf.put(Block::Words(from_where(laid, &piece.corners[run.start])));
         leaf.put(Block::Grid(grid(laid, piece, run)));

@@ -42,6 +42,7 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::FireFar
         | Term::PairAside => named.on_axis(),
         Term::SideAlong | Term::ToTable | Term::FrontsApart | Term::TurnedAway | Term::TableWide => named.in_group(),
+        Term::LooksPast | Term::Turned => named.of_turned(),
         Term::Beam | Term::ScreenBeside | Term::ReturnAside | Term::ScreenFar | Term::UnderScreen => named.of_screen(),
         Term::OffWall
         | Term::OffMiddle
@@ -103,6 +104,17 @@ impl Named<'_> {
             }
             Term::TableWide => format!("{one} is {off} longer than two thirds of {other}"),
             _ => format!("{one} is turned away from the group about {other}"),
+        }
+    }
+
+    fn of_turned(&self) -> String {
+        let Self { told, one, other, .. } = self;
+        match told.term {
+            Term::LooksPast => {
+                let middle = if self.is_by_table() { other.as_str() } else { "the group" };
+                format!("{one} looks past the middle of {middle} by {}", self.length(told.off))
+            }
+            _ => format!("{one} is turned {} degrees, where square would be plainer", told.off.round()),
         }
     }
 

@@ -80,6 +80,10 @@ fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
         (Rule::Group, With::Wall(_)) => {
             format!("standing free, {piece} comes too near to {with} to pass behind it")
         }
+        (Rule::Turned, With::Piece(other)) if brief.piece(other).is_some_and(|piece| piece.turned.may_turn()) => {
+            format!("{piece} and {with} find no places where both are turned alike")
+        }
+        (Rule::Turned, _) => format!("{piece} finds no place where being turned has it face the group about {with}"),
         (Rule::Ceiling, _) => format!("{piece} is higher than the ceiling is before {with}"),
         (Rule::Overlap, _) => format!("even at their least {piece} and {with} do not fit beside each other"),
         (Rule::DoorSwing | Rule::Clearance(Clearance::DoorLanding), _) => format!("{piece} would stand in {with}"),

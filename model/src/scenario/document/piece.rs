@@ -7,6 +7,7 @@ use super::stands::{AimRow, PlaceRow};
 use crate::kind::PieceKind;
 use crate::length::Measure;
 use crate::pair::Pair;
+use crate::turned::Turned;
 
 /// A piece of furniture, or several alike. A size is a range (`200..260`, `..260`, `200..`) or one length that is fixed;
 /// without one the table's sizes hold.
@@ -56,6 +57,9 @@ pub(crate) struct PieceRow {
     pub(crate) at: Option<String>,
     /// It must stand in the room; false: only if it fits; default true.
     pub(crate) needed: Option<bool>,
+    /// Of an armchair: it stands turned 15, 30 or 45 degrees toward the heart of its group (not the seat that the others stand
+    /// about); default no.
+    pub(crate) turned: Option<Turned>,
     /// What plans aim at with it: sizes of its own (`{ width: 220, depth: 95 }`), or usual, or largest; default as `sizes`.
     pub(crate) aim: Option<AimRow>,
     /// Where it stands in the room as it is: `{ wall: party wall, from: 58, off: 6 }`, or `{ at: [x, y], facing: 270 }`.

@@ -96,6 +96,7 @@ impl Reader<'_> {
             aim: None,
             stands: None,
             held: false,
+            turned: row.turned.unwrap_or_default(),
         })
     }
 
@@ -110,12 +111,13 @@ impl Reader<'_> {
     /// Keys that belong to another kind.
     fn tell_foreign_keys(&self, report: &mut Report<'_>) {
         let row = self.row;
-        let of_some: [SomeKinds; 10] = [
+        let of_some: [SomeKinds; 11] = [
             ("hand", row.hand.is_some(), PieceKind::has_return),
             ("return", row.return_length.is_some(), PieceKind::has_return),
             ("second_return", row.second_return.is_some(), PieceKind::has_return),
             ("return_depth", row.return_depth.is_some(), PieceKind::has_return),
             ("chaise", row.chaise.is_some(), PieceKind::has_return),
+            ("turned", row.turned.is_some(), PieceKind::may_turn),
             ("screen", row.screen.is_some(), PieceKind::carries_screen),
             ("centre", row.centre.is_some(), PieceKind::hangs),
             ("seats", row.seats.is_some(), PieceKind::has_places),

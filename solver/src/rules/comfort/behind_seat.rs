@@ -122,6 +122,8 @@ fn free(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
         let mut alternatives = clear_of(pose, wall, clear);
         if is_main {
             alternatives.extend(reasons(context, pose, wall));
+        } else if pose.stand.turn.is_some() {
+            alternatives.push(cornered(pose, wall, near));
         } else if face(wall.inward, -pose.stand.facing) {
             let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
             let gap = pose.piece.off_wall;
@@ -134,6 +136,23 @@ fn free(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
     let rule = Rule::Clearance(Clearance::BehindSeat);
     found.extend(context.off_bodies(&behind_back(pose, clear), pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
     found
+}
+
+/// A chair that is turned comes with one end of its back as near to a wall as that one looks straight back: nobody looks
+/// into the corner behind it. Its own gap it keeps.
+fn cornered(pose: &Pose, wall: &SiteWall, near: f64) -> Alternative {
+    let nearest = pose.main().furthest(-wall.inward);
+    let line = wall.start.dot(wall.inward);
+    // The end of the back, and what lies straight behind it, are before the wall itself and not before its line alone.
+    let aside = -pose.stand.facing.dot(wall.along) * near;
+    let along = nearest.along(wall.along);
+    let [from, to] = [wall.start, wall.end].map(|end| end.dot(wall.along));
+    Alternative::of_rows(vec![
+        behind_back(pose, near).reach(-wall.inward).at_least(-line),
+        nearest.along(-wall.inward).at_most(-line - pose.piece.off_wall),
+        along.at_least(from.max(from - aside)),
+        along.at_most(to.min(to - aside)),
+    ])
 }
 
 /// The floor so deep behind the back of a seat, over its width.

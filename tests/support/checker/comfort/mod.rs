@@ -118,7 +118,7 @@ fn figure(brief: &Brief, rule: Clearance) -> Option<f64> {
 }
 
 /// The seat that a room is laid out about: needed before not, the larger form, the larger at its most, then by name.
-fn main_seat<'s, 'a>(brief: &Brief, stands: &'s [Stand<'a>]) -> Option<&'s Stand<'a>> {
+pub(super) fn main_seat<'s, 'a>(brief: &Brief, stands: &'s [Stand<'a>]) -> Option<&'s Stand<'a>> {
     use elbowroom_model::PieceKind::{CornerSofa, DayBed, Sofa};
     let form = |kind| match kind {
         CornerSofa => 0,

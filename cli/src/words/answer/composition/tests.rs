@@ -71,6 +71,15 @@ fn each_says_what_is_off_and_by_how_much() {
         ),
         (Term::SideAlong, CHAIR, sofa, 200.0, "The armchair stands 20 cm out of line with the middle of the group."),
         (
+            Term::LooksPast,
+            CHAIR,
+            With::Piece(TABLE),
+            200.0,
+            "The armchair looks past the middle of the coffee table by 20 cm.",
+        ),
+        (Term::LooksPast, CHAIR, sofa, 200.0, "The armchair looks past the middle of the group by 20 cm."),
+        (Term::Turned, CHAIR, sofa, 30.0, "The armchair is turned 30 degrees, where square would be plainer."),
+        (
             Term::FrontsApart,
             CHAIR,
             sofa,

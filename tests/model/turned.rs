@@ -1,0 +1,37 @@
+//! Chairs that may stand turned toward the others.
+
+use elbowroom_model::{Brief, Fault, Turned, scenario};
+
+fn read(row: &str) -> Result<Brief, Vec<Fault>> {
+    let walls = "units: cm\nwalls:\n  - { length: 500, holds: [{ kind: door, at: 20, width: 83, swings: slides, leads_to: entrance }] }\n  - { length: 400 }\n  - { length: 500 }\n  - { length: 400 }\npieces:\n";
+    scenario::read(&format!("{walls}  - {row}\n"), None)
+}
+
+#[test]
+fn a_chair_stands_square_unless_the_file_says_otherwise() {
+    let turned = |row: &str| read(row).unwrap().pieces[0].turned;
+    assert_eq!(turned("{ kind: armchair }"), Turned::No);
+    for answer in Turned::ALL {
+        // `no` and `yes` are words here, not truths.
+        assert_eq!(turned(&format!("{{ kind: armchair, turned: {} }}", answer.key())), *answer);
+    }
+    let pair = read("{ kind: armchair, count: 2, turned: either }").unwrap();
+    assert!(pair.pieces.iter().all(|chair| chair.turned == Turned::Either));
+}
+
+#[test]
+fn only_a_chair_can_be_turned() {
+    for row in ["{ kind: sofa, turned: either }", "{ kind: corner-sofa, turned: no }"] {
+        let faults = read(row).unwrap_err();
+        assert_eq!(faults[0].code, "key_of_another_kind", "{row}");
+        assert!(faults[0].message.contains("`turned` is no key of"), "{}", faults[0].message);
+        assert_eq!(faults[0].remedy, "Leave `turned` out; it belongs to the kind armchair.");
+    }
+}
+
+#[test]
+fn an_answer_that_is_none_is_told_with_those_that_are() {
+    let faults = read("{ kind: armchair, turned: maybe }").unwrap_err();
+    let told = format!("{} {}", faults[0].message, faults[0].remedy);
+    assert!(["no", "yes", "either"].iter().all(|answer| told.contains(answer)), "{told}");
+}

@@ -1,7 +1,7 @@
 //! The answer on one screen: which wall, which hand, how large, why, what it gives up; the best of a few other families, a
 //! line each; one line of caution. What else is known stands on the full page.
 
-use elbowroom_model::{Dimension, Rounding};
+use elbowroom_model::Rounding;
 use elbowroom_solver::answer::RankedOption;
 
 use super::RankPage;
@@ -10,6 +10,7 @@ use super::{answer, why};
 use crate::text::page::Page;
 use crate::words::answer::{all_eased, gives_up, reason};
 use crate::words::lengths::{shop_unit, shopped, sign};
+use crate::words::size::size;
 use crate::words::{family, rank as words, refused};
 
 /// Where what a label says begins.
@@ -50,12 +51,10 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
 fn how_large(told: &RankPage<'_>, best: &RankedOption) -> String {
     let groups = groups(told.brief(), best);
     let told_of = |group: &Group<'_>| {
-        let size = |of: fn(&elbowroom_solver::answer::DimensionRange) -> f64| {
-            let lengths = Dimension::ALL.iter().filter_map(|it| group.piece.sizes.get(*it));
-            let lengths: Vec<String> = lengths.map(|it| shopped(told.units(), of(&it), Rounding::Down)).collect();
-            lengths.join(" x ")
-        };
-        words::up_to(&group.label, group.count, &size(|it| it.together), &size(|it| it.planned))
+        let (together, planned) = (group.piece.sizes.together(), group.piece.sizes.planned());
+        let [most, drawn] =
+            [together, planned].map(|of| size(of, " x ", |length| shopped(told.units(), length, Rounding::Down)));
+        words::up_to(&group.label, group.count, &most, &drawn)
     };
     let sizes: Vec<String> = groups.iter().take(SIZES).map(told_of).collect();
     words::all_up_to(&sizes, groups.len() - sizes.len(), sign(shop_unit(told.units())))

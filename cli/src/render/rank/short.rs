@@ -1,7 +1,7 @@
 //! The answer on one screen: which wall, which hand, how large, why, what it gives up; the best of a few other families, a
 //! line each; one line of caution. What else is known stands on the full page.
 
-use elbowroom_model::{Dimension, Rounding};
+use elbowroom_model::Rounding;
 use elbowroom_solver::answer::RankedOption;
 
 use super::RankPage;
@@ -10,6 +10,7 @@ use super::{answer, why};
 use crate::text::page::Page;
 use crate::words::answer::{all_eased, gives_up, reason};
 use crate::words::lengths::{shop_unit, shopped, sign};
+use crate::words::size::size;
 use crate::words::turned::{and_turned, turned};
 use crate::words::{family, rank as words, refused};
 
@@ -51,12 +52,10 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
 fn how_large(told: &RankPage<'_>, best: &RankedOption) -> String {
     let groups = groups(told.brief(), best);
     let told_of = |group: &Group<'_>| {
-        let size = |of: fn(&elbowroom_solver::answer::DimensionRange) -> f64| {
-            let lengths = Dimension::ALL.iter().filter_map(|it| group.piece.sizes.get(*it));
-            let lengths: Vec<String> = lengths.map(|it| shopped(told.units(), of(&it), Rounding::Down)).collect();
-            lengths.join(" x ")
-        };
-        let size = words::up_to(&group.label, group.count, &size(|it| it.together), &size(|it| it.planned));
+        let (together, planned) = (group.piece.sizes.together(), group.piece.sizes.planned());
+        let [most, drawn] =
+            [together, planned].map(|of| size(of, " x ", |length| shopped(told.units(), length, Rounding::Down)));
+        let size = words::up_to(&group.label, group.count, &most, &drawn);
         and_turned(size, turned(told.brief(), best, group.piece.placed.piece))
     };
     let sizes: Vec<String> = groups.iter().take(SIZES).map(told_of).collect();

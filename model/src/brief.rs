@@ -43,10 +43,15 @@ pub struct Brief {
 }
 
 impl Brief {
-    /// Whether a clearance is asked of this room: of dining tables' places only where the file says how many a table seats.
+    /// Whether a clearance is asked of this room: of dining tables' places only where the file says how many a table seats,
+    /// of the floor beside latches only where a profile or the file sets it.
     #[must_use]
     pub fn asks(&self, clearance: Clearance) -> bool {
-        clearance != Clearance::DiningPlaces || self.pieces.iter().any(|piece| piece.seats.is_some())
+        match clearance {
+            Clearance::DiningPlaces => self.pieces.iter().any(|piece| piece.seats.is_some()),
+            by_profile if by_profile.is_by_profile() => self.rules.figure(by_profile).figure.is_some(),
+            _ => true,
+        }
     }
 
     /// The piece named by `id`, `None` where the brief has no such piece.

@@ -73,6 +73,7 @@ impl Fault {
         "not_understood",
         "not_yaml",
         "opening_past_breast",
+        "opens_to_out_of_range",
         "pair_left_out",
         "pair_not_of_two",
         "pitch_out_of_range",

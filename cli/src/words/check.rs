@@ -62,9 +62,20 @@ const fn stays(held: bool) -> &'static str {
     if held { ", and stays there" } else { "" }
 }
 
+/// Of a step in the floor.
+pub(crate) fn step(name: &str, ends: &[String], height: Option<&str>) -> String {
+    let height = height.map_or_else(String::new, |height| format!(", {height} high"));
+    format!("{name}: a step{height}, line {}; nothing stands across it", ends.join(" to "))
+}
+
 /// Of a fixed thing that is used.
 pub(crate) fn used(depth: &str) -> String {
     format!("used, {depth} of floor before it")
+}
+
+/// How far a leaf opens.
+pub(crate) fn opens_to(angle: f64) -> String {
+    format!("opens to {}", degrees(angle))
 }
 
 /// Over the pieces.

@@ -59,6 +59,7 @@ pub static RULES: &[&dyn LayoutRule] = &[
     &keep_clear::OutOfFixed,
     &doorways::DoorSwing,
     &doorways::DoorLanding,
+    &doorways::LatchSide,
     &keep_clear::KeepClear,
     &keep_clear::WindowFront,
     &under_slope::UnderSlope,

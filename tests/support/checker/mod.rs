@@ -14,6 +14,7 @@ mod result;
 mod room;
 mod sizing;
 mod stand;
+mod step;
 mod turning;
 mod used;
 mod walking;

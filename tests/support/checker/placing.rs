@@ -9,6 +9,7 @@ use super::plane::{
 use super::plane::{to_segment, within};
 use super::room::Ground;
 use super::stand::Stand;
+use super::step;
 
 /// What rounding explains, mm.
 pub(crate) const SLACK: f64 = 0.5;
@@ -34,6 +35,7 @@ pub(crate) fn complaints(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], t
     all.extend(overlaps(stands));
     all.extend(zones(brief, ground, stands));
     all.extend(stands.iter().flat_map(|stand| hung::complaints(brief, ground, stand)));
+    all.extend(step::complaints(brief, ground, stands));
     all.extend(ceilings(brief, ground, stands));
     all.extend(tables(brief, ground, stands, table));
     all.extend(media(brief, stands));
@@ -286,7 +288,11 @@ fn fronts(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
                 let swings = ground.zones.iter().filter(|zone| zone.rule == "door_swing");
                 stops.extend(swings.flat_map(|zone| zone.shapes.clone()));
             }
-            if past_walls(ground, &zone) > SLACK || stops.iter().any(|stop| thickness(&common(&zone, stop)) > SLACK) {
+            let over_step = ground.steps.iter().any(|(_, line)| step::is_over(&zone, line, brief.room.measured_within));
+            if over_step
+                || past_walls(ground, &zone) > SLACK
+                || stops.iter().any(|stop| thickness(&common(&zone, stop)) > SLACK)
+            {
                 all.push(format!("11 {}: not clear at {}", rule.key(), stand.name()));
             }
         }

@@ -133,7 +133,8 @@ fn of_door(door: &Door) -> String {
         Swings::Folds => "folds into the room",
         Swings::Pocket => "slides into the wall",
     };
-    format!("door to {}{hinge}, {swings}", space(&door.leads_to))
+    let opens_to = door.opens_to.map_or_else(String::new, |degrees| format!(", {}", words::opens_to(degrees)));
+    format!("door to {}{hinge}, {swings}{opens_to}", space(&door.leads_to))
 }
 
 fn space(leads_to: &LeadsTo) -> &str {
@@ -152,6 +153,11 @@ fn fixed(page: &mut Page, room: &Room, units: Unit) {
         let corners = thing.corners.iter();
         let corners: Vec<String> =
             corners.map(|at| format!("({}, {})", taped_bare(units, at.x), taped_bare(units, at.y))).collect();
+        if thing.step().is_some() {
+            let height = thing.height.map(|height| taped(units, height));
+            page.entry(2, &words::step(&thing.name, &corners, height.as_deref()));
+            continue;
+        }
         let used = thing.use_depth.map(|depth| format!(", {}", words::used(&taped(units, depth)))).unwrap_or_default();
         page.entry(2, &format!("{}: {}, corners {}{used}", thing.name, thing.kind, corners.join(" ")));
     }

@@ -18,7 +18,10 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     for fixed in &figure.shown.brief().room.fixed {
         let ring = figure.frame.all(&fixed.corners);
         figure.labels.mind_ring(&ring);
-        solid(figure, &ring);
+        match fixed.step() {
+            Some(ends) => step(figure, ends),
+            None => solid(figure, &ring),
+        }
     }
     figure.put(Mark::Layer("items"));
     for item in &figure.shown.brief().room.items {
@@ -143,6 +146,18 @@ fn solid(figure: &mut Figure<'_>, ring: &[At]) {
         figure.put(Path::line(line, Pen::of(0.1, Tone::Grey)));
     }
     figure.put(Path::ring(ring.iter().copied(), Some(Pen::ink(0.3)), Fill::None));
+}
+
+/// Depth of the strip that shows a step, mm: a tread's edge.
+const NOSING: f64 = 60.0;
+
+/// The edge of a step, and the line of its nosing beside it.
+fn step(figure: &mut Figure<'_>, [from, to]: [Point; 2]) {
+    let aside = (to - from).unit().unwrap_or_default().left() * NOSING;
+    for (shift, width) in [(Point::default(), 0.5), (aside, 0.18)] {
+        let line = [from + shift, to + shift].map(|at| figure.frame.at(at));
+        figure.put(Path::line(line, Pen::ink(width)));
+    }
 }
 
 /// A half disc on the wall.

@@ -23,7 +23,7 @@ pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
 /// by 18 cm (door swing).`
 pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
     let names: Vec<String> = breach.between.iter().map(|thing| the(thing.name(brief))).collect();
-    let what = in_zone(breach).unwrap_or_else(|| wrong(breach.wrong));
+    let what = in_zone(brief, breach).unwrap_or_else(|| wrong(breach.wrong));
     let size = size(breach.wrong).map_or(String::new(), |size| format!(" {}", size.words()));
     let said = match names.as_slice() {
         [] => format!("{what}{size}"),
@@ -52,13 +52,21 @@ fn hangs(brief: &Brief, thing: Thing) -> bool {
     matches!(thing, Thing::Piece(id) if brief.piece(id).is_some_and(|piece| piece.kind.hangs()))
 }
 
+fn is_step(brief: &Brief, thing: Thing) -> bool {
+    matches!(thing, Thing::Fixed(id) if brief.room.fixed_thing(id).is_some_and(|thing| thing.step().is_some()))
+}
+
 /// What a piece stands in, by what that is kept free for.
-fn in_zone(breach: &Breach) -> Option<&'static str> {
+fn in_zone(brief: &Brief, breach: &Breach) -> Option<&'static str> {
+    if breach.wrong == Wrong::InZone && breach.between.iter().any(|thing| is_step(brief, *thing)) {
+        return Some("stands across");
+    }
     match (breach.wrong, breach.rule) {
         (Wrong::InZone, Rule::DoorSwing) => Some("stands in the swing of"),
         (Wrong::InZone, Rule::Fixed) => Some("stands where there is"),
         (Wrong::InZone, Rule::KeepClear) => Some("stands too near to"),
         (Wrong::InZone, Rule::Clearance(Clearance::DoorLanding)) => Some("stands in the landing of"),
+        (Wrong::InZone, Rule::Clearance(Clearance::LatchSide)) => Some("stands in the way of who pulls open"),
         (Wrong::InZone, Rule::Clearance(Clearance::WindowFront)) => {
             Some("is taller than the sill and stands too near before")
         }

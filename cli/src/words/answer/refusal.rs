@@ -83,11 +83,15 @@ fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
         (Rule::Ceiling, _) => format!("{piece} is higher than the ceiling is before {with}"),
         (Rule::Overlap, _) => format!("even at their least {piece} and {with} do not fit beside each other"),
         (Rule::DoorSwing | Rule::Clearance(Clearance::DoorLanding), _) => format!("{piece} would stand in {with}"),
+        (Rule::Clearance(Clearance::LatchSide), _) => format!("{piece} would stand on {with}"),
         (Rule::KeepClear, With::Item(ItemId(item))) => {
             let heat = brief.room.items.get(item).map_or("", |item| item.name.as_str());
             format!("{piece} would stand too near to {}", the(heat))
         }
         (Rule::KeepClear, _) => format!("{piece} would stand too near to {with}"),
+        (Rule::Fixed, With::Fixed(id)) if brief.room.fixed_thing(id).is_some_and(|thing| thing.step().is_some()) => {
+            format!("{piece} would stand across {with}")
+        }
         (Rule::Fixed, _) => format!("{piece} would stand where {with} is"),
         (Rule::Clearance(Clearance::WindowFront), _) => {
             format!("{piece} is taller than the sill and would stand before {with}")

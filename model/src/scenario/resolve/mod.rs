@@ -11,6 +11,7 @@ mod fixed;
 mod held_to;
 mod hung;
 mod items;
+mod latches;
 pub(in crate::scenario) mod names;
 mod outline;
 mod pairs;
@@ -101,7 +102,7 @@ fn room(
     let bearing = bearing(document, names, report);
     let mut items = items::Items { document, names, rules, ceiling }.resolve(&walls, report);
     let slopes = slopes::slopes(document, names, report);
-    let fixed = fixed::fixed(document, names, walls.outline.as_ref(), report);
+    let fixed = fixed::fixed(document, names, walls.outline.as_ref(), rules.are_for_a_wheelchair(), report);
     if latitude.is_some() != bearing.is_some() {
         let (given, missing) =
             if latitude.is_some() { ("latitude", "bearing of a wall") } else { ("bearing of a wall", "latitude") };
@@ -115,6 +116,7 @@ fn room(
     let corrected = outline.survey.corrections.iter().copied().fold(0.0, f64::max);
     let measured_within = within?.max(corrected);
     items::tell_swings(&items, &outline.walls, measured_within, &outline.survey, report);
+    latches::tell(items.iter().map(|(item, _)| item), &outline.walls, rules, report);
     Some(Room {
         name: name?,
         walls: outline.walls,

@@ -51,6 +51,7 @@ impl Fault {
         "file_too_large",
         "fixed_not_convex",
         "fixed_without_area",
+        "group_without_seat",
         "hangs_off_its_wall",
         "hold_without_place",
         "item_past_wall_end",

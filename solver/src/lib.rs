@@ -17,6 +17,7 @@ pub mod criteria;
 pub mod for_children;
 pub mod gaps;
 pub mod geometry;
+pub mod group_places;
 pub mod judge;
 mod layout;
 pub mod notice;

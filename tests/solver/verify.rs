@@ -2,6 +2,7 @@
 
 mod comfort;
 mod group;
+mod groups;
 mod hung;
 mod room;
 mod sizes;

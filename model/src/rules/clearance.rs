@@ -79,6 +79,8 @@ pub enum Clearance {
     BehindSeat,
     /// Edge of a dining table that each of its places has, on its long sides and, where those are too few, at its ends.
     DiningPlaces,
+    /// Between the seats of a group of its own and those of any other group.
+    BetweenGroups,
     /// Free floor beside the latch of a door that swings in.
     LatchSide,
     /// Depth of the free floor before a door that swings in, and beside its latch.

@@ -112,6 +112,8 @@ pub enum Role {
     ScreenBeside,
     /// The coffee table.
     Table,
+    /// A seat of a group of its own, beside the main one.
+    Apart,
     /// Everything else.
     Other,
 }
@@ -122,7 +124,13 @@ impl Role {
     pub const fn is_screen(self) -> bool {
         match self {
             Self::Screen | Self::ScreenBeside => true,
-            Self::MainSeat | Self::Opposite | Self::LeftOf | Self::RightOf | Self::Table | Self::Other => false,
+            Self::MainSeat
+            | Self::Opposite
+            | Self::LeftOf
+            | Self::RightOf
+            | Self::Table
+            | Self::Apart
+            | Self::Other => false,
         }
     }
 
@@ -131,7 +139,7 @@ impl Role {
     pub const fn is_second_seat(self) -> bool {
         match self {
             Self::Opposite | Self::LeftOf | Self::RightOf => true,
-            Self::MainSeat | Self::Screen | Self::ScreenBeside | Self::Table | Self::Other => false,
+            Self::MainSeat | Self::Screen | Self::ScreenBeside | Self::Table | Self::Apart | Self::Other => false,
         }
     }
 }

@@ -17,6 +17,7 @@ mod facing;
 mod free_standing;
 mod fronts;
 mod group;
+mod groups;
 mod held;
 pub(crate) mod held_off;
 mod hung;
@@ -69,6 +70,7 @@ pub static RULES: &[&dyn LayoutRule] = &[
     &facing::Facing,
     &fronts::FreeFronts,
     &group::Group,
+    &groups::Groups,
     &free_standing::FreeStanding,
     &held::Held,
     &sizes_of_kind::Steps,

@@ -24,6 +24,8 @@ pub struct CheckedRoom<'a> {
     pub(super) walls: Vec<Segment>,
     /// What stands for good and nobody walks through.
     pub(super) bodies: Vec<(Thing, Convex)>,
+    /// Steps in the floor.
+    pub(super) steps: Vec<(Thing, Convex)>,
     /// Leaves of doors where the file says that they rest, which nobody walks through.
     pub(super) leaves: Vec<(Thing, Convex)>,
     /// What pieces keep out of, bodies included.
@@ -49,6 +51,7 @@ impl<'a> CheckedRoom<'a> {
             bare: walls.iter().map(|wall| Convex::counter_clockwise([wall.start, wall.end])).collect(),
             walls,
             bodies: Vec::new(),
+            steps: Vec::new(),
             leaves: Vec::new(),
             zones: Vec::new(),
             empty_widths: OnceLock::new(),
@@ -132,6 +135,7 @@ impl<'a> CheckedRoom<'a> {
         if self.brief.rules.are_for_a_wheelchair() {
             self.bare.push(strip.clone());
         }
+        self.steps.push((of, strip.clone()));
         let shape = Shape::Polygon(strip);
         self.zones.push(Zone { rule: Rule::Fixed, of, shape, stops_rugs: true, above: ANY });
     }

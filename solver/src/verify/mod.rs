@@ -17,6 +17,7 @@ mod envelope;
 mod face;
 mod fronts;
 mod group;
+mod groups;
 mod growth;
 mod held;
 mod hung;
@@ -55,6 +56,7 @@ pub fn verify(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangem
     let mut breaches = sizes::breaches(&scene, layout);
     breaches.extend(standing(&scene));
     breaches.extend(table::out_of_place(&scene));
+    breaches.extend(groups::scattered(&scene));
     breaches.extend(held::breaches(&scene));
     breaches.extend(pair::breaches(&scene));
     breaches.extend(turning::breaches(&scene, layout));
@@ -76,6 +78,7 @@ fn standing(scene: &CheckedLayout<'_>) -> Vec<Breach> {
         off_wall::breaches,
         hung::breaches,
         group::breaches,
+        groups::breaches,
         fronts::breaches,
     ];
     rules.iter().flat_map(|rule| rule(scene)).collect()

@@ -134,6 +134,7 @@ fn ways<'a>(brief: &'a Brief, ground: &'a Ground, stands: &'a [Stand<'a>]) -> Ve
         let led_to = stands.iter().filter(|stand| {
             let kind = stand.piece.kind;
             kind.is_seat()
+                || (kind == PieceKind::DiningTable && stand.piece.seats.is_some())
                 || matches!(
                     kind,
                     PieceKind::Bookcase

@@ -6,7 +6,7 @@ use super::figure::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
 use super::{Purpose, doors};
-use crate::drawing::{At, Fill, Label, Mark, Path, Pen, Tone, hatch};
+use crate::drawing::{At, Dash, Fill, Label, Mark, Path, Pen, Tone, hatch};
 use crate::words::plan as words;
 
 /// Type of names, mm.
@@ -23,6 +23,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
             None => solid(figure, &ring),
         }
     }
+    slopes(figure);
     figure.put(Mark::Layer("items"));
     for item in &figure.shown.brief().room.items {
         match &item.kind {
@@ -146,6 +147,17 @@ fn solid(figure: &mut Figure<'_>, ring: &[At]) {
         figure.put(Path::line(line, Pen::of(0.1, Tone::Grey)));
     }
     figure.put(Path::ring(ring.iter().copied(), Some(Pen::ink(0.3)), Fill::None));
+}
+
+/// Where ceilings begin to fall toward a wall: a broken line over its length.
+fn slopes(figure: &mut Figure<'_>) {
+    let room = &figure.shown.brief().room;
+    for slope in &room.slopes {
+        let Some(wall) = room.wall(slope.wall) else { continue };
+        let out = wall.inward() * slope.over;
+        let line = [wall.start + out, wall.end + out].map(|at| figure.frame.at(at));
+        figure.put(Path::line(line, Pen::of(0.18, Tone::Grey).broken(Dash::Dotted)));
+    }
 }
 
 /// Depth of the strip that shows a step, mm: a tread's edge.

@@ -24,6 +24,9 @@ pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
 pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
     let names: Vec<String> = breach.between.iter().map(|thing| the(thing.name(brief))).collect();
     let what = in_zone(brief, breach).unwrap_or_else(|| wrong(breach.wrong));
+    let hung = breach.between.first().filter(|thing| hangs(brief, **thing)).and(what.strip_prefix("stands"));
+    let hung = hung.map(|rest| format!("hangs{rest}"));
+    let what = hung.as_deref().unwrap_or(what);
     let size = size(breach.wrong).map_or(String::new(), |size| format!(" {}", size.words()));
     let said = match names.as_slice() {
         [] => format!("{what}{size}"),
@@ -106,6 +109,7 @@ const fn is_short_of_it(wrong: Wrong) -> bool {
             | Wrong::TableTooNear
             | Wrong::TableNearReturn
             | Wrong::InZone
+            | Wrong::GroupsTooNear
     )
 }
 
@@ -157,6 +161,8 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::NoChairAtEnd => "has too little room for the chair at its end before",
         Wrong::AtKeptFree => "must not stand at",
         Wrong::UnderSlope => "is higher than the ceiling before",
+        Wrong::GroupsTooNear => "leaves too little room to walk between its group and",
+        Wrong::OutOfGroup => "stands away from the seats of its group",
         Wrong::NotInItsPlace => "does not stand where it is held",
         Wrong::SlotBehind => "leaves a slot behind it that is no way, before",
         Wrong::NoReasonBehind => "stands free, with neither room nor a reason behind it, before",

@@ -54,6 +54,8 @@ pub(crate) struct PieceRow {
     pub(crate) passing: Option<bool>,
     /// Of a lamp or side table: the seat it stands at, by its name, or by its kind any of those; default any seat.
     pub(crate) at: Option<String>,
+    /// A name: pieces of one `group` make a group of their own beside the main one, such as a reading chair with its lamp.
+    pub(crate) group: Option<String>,
     /// It must stand in the room; false: only if it fits; default true.
     pub(crate) needed: Option<bool>,
     /// What plans aim at with it: sizes of its own (`{ width: 220, depth: 95 }`), or usual, or largest; default as `sizes`.

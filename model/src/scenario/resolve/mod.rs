@@ -8,9 +8,11 @@ mod diagonals;
 mod dining;
 mod entrances;
 mod fixed;
+mod groups;
 mod held_to;
 mod hung;
 mod items;
+mod kept_at_walls;
 mod latches;
 pub(in crate::scenario) mod names;
 mod outline;
@@ -59,9 +61,14 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let room = room(document, &names, within, walls, &rules, &mut report);
     let mut pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
     at_seats::resolve(document, &names, &mut pieces, &mut report);
+    groups::resolve(document, &names, &mut pieces, &mut report);
     dining::tell(&pieces, &rules, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
     plausible::tell(document, &names, tables, &mut report);
+    if let Some(room) = &room {
+        plausible::tell_slopes(room, &mut report);
+        kept_at_walls::tell(room, &mut report);
+    }
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
         way_in::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)

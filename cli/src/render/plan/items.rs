@@ -149,14 +149,24 @@ fn solid(figure: &mut Figure<'_>, ring: &[At]) {
     figure.put(Path::ring(ring.iter().copied(), Some(Pen::ink(0.3)), Fill::None));
 }
 
-/// Where ceilings begin to fall toward a wall: a broken line over its length.
+/// Where ceilings begin to fall toward a wall: a broken line over its length, and how far they fall.
 fn slopes(figure: &mut Figure<'_>) {
     let room = &figure.shown.brief().room;
     for slope in &room.slopes {
         let Some(wall) = room.wall(slope.wall) else { continue };
         let out = wall.inward() * slope.over;
         let line = [wall.start + out, wall.end + out].map(|at| figure.frame.at(at));
-        figure.put(Path::line(line, Pen::of(0.18, Tone::Grey).broken(Dash::Dotted)));
+        figure.put(Path::line(line, Pen::of(0.18, Tone::Grey).broken(Dash::Dashed)));
+        let words = words::ceiling_falls(&figure.shown.tape(slope.from), &figure.shown.tape(slope.to));
+        let along = way(wall.along());
+        let middle = line[0].middle(line[1]) - way(wall.inward()) * 2.0;
+        let places = [0.0, 8.0, -8.0, 16.0, -16.0].map(|step| middle + along * step).to_vec();
+        let turned = upright(along);
+        figure.labels.place(&Label {
+            turned,
+            tone: Tone::Grey,
+            ..Label::new(line[0].middle(line[1]), places, TYPE, words)
+        });
     }
 }
 

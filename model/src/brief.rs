@@ -43,10 +43,23 @@ pub struct Brief {
 }
 
 impl Brief {
-    /// Whether a clearance is asked of this room: of dining tables' places only where the file says how many a table seats.
+    /// Whether a clearance is asked of this room: of dining tables' places only where the file says how many a table seats,
+    /// between groups only where there are several, of the floor beside latches only where a profile or the file sets it.
     #[must_use]
     pub fn asks(&self, clearance: Clearance) -> bool {
-        clearance != Clearance::DiningPlaces || self.pieces.iter().any(|piece| piece.seats.is_some())
+        match clearance {
+            Clearance::BetweenGroups => self.pieces.iter().any(|piece| piece.group.is_some()),
+            Clearance::DiningPlaces => self.pieces.iter().any(|piece| piece.seats.is_some()),
+            by_profile if by_profile.is_by_profile() => self.rules.figure(by_profile).figure.is_some(),
+            _ => true,
+        }
+    }
+
+    /// Whether both pieces belong to the same group.
+    #[must_use]
+    pub fn are_of_one_group(&self, one: PieceId, other: PieceId) -> bool {
+        let group = |id: PieceId| self.piece(id).and_then(|piece| piece.group.as_deref());
+        group(one) == group(other)
     }
 
     /// The piece named by `id`, `None` where the brief has no such piece.

@@ -84,6 +84,12 @@ pub enum Term {
     ReturnBehind,
     /// A seat is turned away from the group.
     TurnedAway,
+    /// Two seats of a group of its own stand far apart.
+    GroupWide,
+    /// A seat of such a group stands far from every window.
+    FarFromWindow,
+    /// A seat of such a group stands in the straight way from door to door.
+    InWay,
     /// A main way cuts between a seat and its table, the main seat and the screen, or two seats that face.
     WayAcross,
     /// A lamp or side table stands close to a main way.

@@ -34,8 +34,21 @@ pub struct Door {
     pub hinge: Option<Hinge>,
     /// Which way the leaf goes.
     pub swings: Swings,
+    /// How far a leaf that swings opens, where it rests, degrees; `None` where the file does not say.
+    pub opens_to: Option<f64>,
     /// The space behind it.
     pub leads_to: LeadsTo,
+}
+
+/// How far a leaf opens of which nothing is said, degrees.
+const QUARTER_TURN: f64 = 90.0;
+
+impl Door {
+    /// How far its leaf opens, degrees.
+    #[must_use]
+    pub fn opens_to(&self) -> f64 {
+        self.opens_to.unwrap_or(QUARTER_TURN)
+    }
 }
 
 /// Side of a hinge, as one faces the door from inside the room.

@@ -141,6 +141,8 @@ pub struct Piece {
     pub pair: Pair,
     /// Names of the seats that it stands at one of; empty where any will do.
     pub at: Vec<String>,
+    /// The group of its own that it belongs to beside the main one; `None`: the main group.
+    pub group: Option<String>,
     /// Pieces of one row of the file share one size: the first of them.
     pub alike: Option<PieceId>,
     /// What one millimetre of any of its dimensions counts in the size value.
@@ -156,6 +158,24 @@ pub struct Piece {
 }
 
 impl Piece {
+    /// Whether it belongs to the group of this name.
+    #[must_use]
+    pub fn is_of_group(&self, group: &str) -> bool {
+        self.group.as_deref() == Some(group)
+    }
+
+    /// Whether a way must lead to it: by its kind, and to a table that is to seat so many.
+    #[must_use]
+    pub const fn is_led_to(&self) -> bool {
+        self.kind.is_led_to() || (self.kind.is_dined_at() && self.seats.is_some())
+    }
+
+    /// Whether it is a seat of a group of its own, which is none of the main group's.
+    #[must_use]
+    pub fn is_seat_apart(&self) -> bool {
+        self.group.is_some() && self.kind.is_seat()
+    }
+
     /// The range of `dimension`; `None` where this kind has no such dimension.
     #[must_use]
     pub fn range(&self, dimension: Dimension) -> Option<SizeRange> {

@@ -99,7 +99,7 @@ pub struct Fixed {
     pub name: String,
     /// What the file calls it: `pillar`, `counter`, ...
     pub kind: String,
-    /// Convex, counter-clockwise, plan coordinates.
+    /// Convex, counter-clockwise, plan coordinates; of a step in the floor the two ends of its line.
     pub corners: Vec<Point>,
     /// Height, mm, where it was given; it stops what stands on the floor in any case.
     pub height: Option<f64>,
@@ -133,6 +133,14 @@ pub struct Residual {
     pub fitted: f64,
     /// Over three times `measured_within`: named as a likely slip.
     pub likely_slip: bool,
+}
+
+impl Fixed {
+    /// The two ends of a step in the floor; `None` of all else. Nothing stands across it, and walkers may cross it.
+    #[must_use]
+    pub fn step(&self) -> Option<[Point; 2]> {
+        <[Point; 2]>::try_from(self.corners.as_slice()).ok()
+    }
 }
 
 impl Slope {

@@ -53,7 +53,7 @@ pub fn cautions(brief: &Brief) -> Vec<Caution> {
         (tips && has(brief, |kind| matches!(kind, ItemKind::Opening(_))), Caution::AcrossOpening),
         (may_climb(brief), Caution::Children),
         (has(brief, |kind| matches!(kind, ItemKind::Socket(_) | ItemKind::Fireplace(_))), Caution::LicensedWork),
-        (brief.rules.profile == "wheelchair", Caution::Wheelchair),
+        (brief.rules.are_for_a_wheelchair(), Caution::Wheelchair),
         (has_rug_and_swing(brief), Caution::RugUnderDoor),
     ];
     let of_carrying = OF_CARRYING.map(|caution| (brief.way.is_some(), caution));

@@ -1,7 +1,9 @@
-//! Chairs at the dining tables that are to seat so many: one at each place, along the long sides first, then at the ends.
+//! Chairs at the dining tables that are to seat so many: one at each place, along the long sides first, then at the ends;
+//! and one at each desk or piano.
 
-use elbowroom_model::{Brief, Clearance, Piece, PieceId, Point};
+use elbowroom_model::{Brief, Clearance, Front, Piece, PieceId, Point};
 
+use crate::geometry::Convex;
 use crate::layout::{Layout, Placed};
 
 /// Width and depth of a dining chair, mm (common practice, no source).
@@ -16,13 +18,24 @@ const UNDER: f64 = 150.0;
 /// An edge that is shorter than its places by less than this holds them, mm: rounding.
 const ROUNDING: f64 = 0.5;
 
-/// A chair at a dining table.
+/// A chair at a dining table or a desk.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Chair {
     /// The table, by its place in the brief.
     pub table: PieceId,
     /// Its four corners, drawn up to the table, plan coordinates, mm.
     pub ring: [Point; 4],
+}
+
+impl Chair {
+    /// The floor from the table's edge on that it takes where it is drawn so far back.
+    #[must_use]
+    pub fn drawn_back(&self, reach: f64) -> Convex {
+        let [near, other, _, far] = self.ring;
+        let out = (far - near).unit().unwrap_or_default();
+        let edge = [near + out * UNDER, other + out * UNDER];
+        Convex::counter_clockwise([edge[0], edge[1], edge[1] + out * reach, edge[0] + out * reach])
+    }
 }
 
 /// The chairs of a layout.
@@ -32,9 +45,14 @@ pub fn chairs(brief: &Brief, layout: &Layout) -> Vec<Chair> {
     tables.flat_map(|(piece, placed)| chairs_at(brief, piece, placed)).collect()
 }
 
-/// The chairs at one table; none at a table of which the file does not say how many it seats.
+/// The chairs at one table; none at a table of which the file does not say how many it seats. At a desk one sits alone.
 #[must_use]
 pub fn chairs_at(brief: &Brief, piece: &Piece, placed: &Placed) -> Vec<Chair> {
+    if piece.kind.traits().front == Front::SatAt {
+        let (out, size) = (placed.facing, placed.size);
+        let front = Side { middle: placed.anchor + out * size.depth, out, length: size.width };
+        return front.chairs(1).into_iter().map(|ring| Chair { table: placed.piece, ring }).collect();
+    }
     let place = brief.rules.get(Clearance::DiningPlaces);
     let Some(seats) = piece.seats.filter(|_| place > 0.0) else { return Vec::new() };
     let (long, short) = sides(placed);

@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, ItemId, ItemKind, Piece, PieceId};
 
 use crate::answer::RankedOption;
+use crate::cautions::Caution;
 use crate::geometry::{Segment, gap_to_segment};
 use crate::layout::Placed;
 use crate::routes::ShapeId;
@@ -24,14 +25,12 @@ pub enum ForChildren {
     Tips(Vec<PieceId>),
     /// Cords of lamps, screens and blinds.
     Cords,
-    /// A piece that a child climbs to a window from, in options of these ranks.
+    /// Pieces that a child climbs to a window from.
     Climbable {
-        /// The piece.
-        piece: PieceId,
         /// The window.
         window: ItemId,
-        /// The options.
-        ranks: Vec<usize>,
+        /// The pieces, in the order of the brief.
+        from: Vec<ClimbedFrom>,
     },
     /// A low table where a way is narrowest, in options of these ranks.
     TableInWay {
@@ -42,13 +41,28 @@ pub enum ForChildren {
     },
 }
 
+/// A piece that a child climbs to a window from, in options of these ranks.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ClimbedFrom {
+    /// The piece.
+    pub piece: PieceId,
+    /// The options.
+    pub ranks: Vec<usize>,
+}
+
 impl ForChildren {
+    /// Whether it says all that a caution says, and more closely.
+    pub(crate) const fn says(&self, caution: Caution) -> bool {
+        matches!((self, caution), (Self::Tips(_), Caution::TipOver) | (Self::Climbable { .. }, Caution::Children))
+    }
+
     /// Whether it is to be heeded in the option of this rank.
     #[must_use]
     pub fn concerns(&self, rank: usize) -> bool {
         match self {
             Self::Tips(_) | Self::Cords => true,
-            Self::Climbable { ranks, .. } | Self::TableInWay { ranks, .. } => ranks.contains(&rank),
+            Self::Climbable { from, .. } => from.iter().any(|one| one.ranks.contains(&rank)),
+            Self::TableInWay { ranks, .. } => ranks.contains(&rank),
         }
     }
 }
@@ -64,17 +78,20 @@ pub(crate) fn for_children(brief: &Brief, options: &[RankedOption]) -> Vec<ForCh
     let tipping = (!tipping.is_empty()).then_some(ForChildren::Tips(tipping));
     let tables = brief.pieces().filter_map(|(id, piece)| table_in_way(piece, id, options));
     let windows = brief.room.items().filter(|(_, item)| matches!(item.kind, ItemKind::Window(_)));
-    let climbable = windows
-        .flat_map(|(window, _)| brief.pieces().filter_map(move |(piece, _)| climbable(brief, piece, window, options)));
+    let climbable = windows.filter_map(|(window, _)| {
+        let from = brief.pieces().filter_map(|(piece, _)| climbed_from(brief, piece, window, options));
+        let from: Vec<ClimbedFrom> = from.collect();
+        (!from.is_empty()).then_some(ForChildren::Climbable { window, from })
+    });
     tipping.into_iter().chain(climbable).chain(tables).chain([ForChildren::Cords]).collect()
 }
 
-fn climbable(brief: &Brief, piece: PieceId, window: ItemId, options: &[RankedOption]) -> Option<ForChildren> {
+fn climbed_from(brief: &Brief, piece: PieceId, window: ItemId, options: &[RankedOption]) -> Option<ClimbedFrom> {
     let is_below = |option: &&RankedOption| {
         option.layout.of(piece).is_some_and(|placed| reaches(brief, placed, window).unwrap_or(false))
     };
     let ranks: Vec<usize> = options.iter().filter(is_below).map(|option| option.rank).collect();
-    (!ranks.is_empty()).then_some(ForChildren::Climbable { piece, window, ranks })
+    (!ranks.is_empty()).then_some(ClimbedFrom { piece, ranks })
 }
 
 /// Whether one who stands on the piece reaches the window; `None` where there is no such piece or window.
@@ -84,7 +101,7 @@ fn reaches(brief: &Brief, placed: &Placed, window: ItemId) -> Option<bool> {
     let (left, right) = brief.room.ends(item)?;
     let near = |part| gap_to_segment(part, Segment::new(left, right)).clear <= REACH;
     let guarded = opening.sill - piece.height >= GUARD;
-    Some(piece.kind.is_solid() && !guarded && placed.parts().iter().any(near))
+    Some(piece.kind.is_solid() && !piece.kind.hangs() && !guarded && placed.parts().iter().any(near))
 }
 
 fn table_in_way(piece: &Piece, table: PieceId, options: &[RankedOption]) -> Option<ForChildren> {

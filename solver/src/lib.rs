@@ -17,6 +17,7 @@ pub mod criteria;
 pub mod for_children;
 pub mod gaps;
 pub mod geometry;
+pub mod group_places;
 pub mod judge;
 mod layout;
 pub mod notice;
@@ -40,7 +41,9 @@ pub mod way_in;
 pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};
 pub use rank::rank;
-pub use site::{Body, BodyId, ClearZone, Fold, Landing, Site, SiteWall, Swing, WIDEST_OPENING_WITH_LANDING, WallPlace};
+pub use site::{
+    Body, BodyId, ClearZone, Fold, Landing, Leaf, Site, SiteWall, Swing, WIDEST_OPENING_WITH_LANDING, WallPlace,
+};
 
 /// How much to do, counted in work, never in time.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -11,7 +11,7 @@ use crate::criteria::sight::{Barriers, Eye, Target, seen};
 use crate::gaps;
 use crate::layout::Layout;
 use crate::routes::{Floor, demands};
-use crate::site::{ClearZone, Site, Swing};
+use crate::site::{ClearZone, Landing, Site, Swing};
 
 /// Chords of a quarter circle.
 const CHORDS: usize = 12;
@@ -94,10 +94,13 @@ pub fn plan(brief: &Brief, layout: &Layout) -> Plan {
 
 /// Floor that is kept free, in the order of the room's items.
 pub(crate) fn zones(site: &Site) -> Vec<Zone> {
-    let swings = site.swings.iter().map(|swing| (swing.item, ZoneKind::Swing, quarter(swing)));
+    let swings = site.swings.iter().filter(|swing| !swing.goes_on);
+    let swings = swings.map(|swing| (swing.item, ZoneKind::Swing, swept(swing, site)));
     let folds = site.folds.iter().map(|fold| (fold.item, ZoneKind::Swing, fold.zone.corners().to_vec()));
-    let landings =
-        site.landings.iter().map(|landing| (landing.item, ZoneKind::Landing, landing.zone.corners().to_vec()));
+    // The floor beside a latch holds the landing.
+    let has_side = |landing: &&Landing| !site.latch_sides.iter().any(|side| side.item == landing.item);
+    let landings = site.landings.iter().filter(has_side).chain(&site.latch_sides);
+    let landings = landings.map(|landing| (landing.item, ZoneKind::Landing, landing.zone.corners().to_vec()));
     let clear = site.clear_zones.iter().map(|zone| (zone.item, ZoneKind::KeepClear, before(zone)));
     let mut zones: Vec<Zone> =
         swings.chain(folds).chain(landings).chain(clear).map(|(item, kind, ring)| Zone { item, kind, ring }).collect();
@@ -105,10 +108,14 @@ pub(crate) fn zones(site: &Site) -> Vec<Zone> {
     zones
 }
 
-/// The quarter disc of a leaf.
-fn quarter(swing: &Swing) -> Vec<Point> {
-    let arc = arc(swing.hinge, swing.along, swing.inward, swing.radius);
-    std::iter::once(swing.hinge).chain(arc).collect()
+/// What a leaf sweeps, all of it.
+fn swept(first: &Swing, site: &Site) -> Vec<Point> {
+    let mut ring = vec![first.hinge];
+    ring.extend(arc(first.hinge, first.along, first.inward, first.radius));
+    let further = site.swings.iter().find(|swing| swing.goes_on && swing.item == first.item);
+    let turned = |swing: &Swing, step: usize| swing.after(swing.turn * step as f64 / CHORDS as f64) * swing.radius;
+    ring.extend(further.into_iter().flat_map(|swing| (1..=CHORDS).map(|step| swing.hinge + turned(swing, step))));
+    ring
 }
 
 /// What is kept clear before a heater, or before a fire and round the ends of its front.

@@ -87,7 +87,9 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     let remedies =
         if options.is_empty() { part(watch, Part::Remedies, || refusal::remedies(brief)) } else { Vec::new() };
     let mut told = notices(brief, &floor, &enumeration);
-    told.extend(for_children(brief, &options).into_iter().map(Notice::ForChildren));
+    let heeded = for_children(brief, &options);
+    told.retain(|notice| !matches!(notice, Notice::Caution(caution) if heeded.iter().any(|one| one.says(*caution))));
+    told.extend(heeded.into_iter().map(Notice::ForChildren));
     Answer {
         asked: brief.clone(),
         brief: brief.clone(),

@@ -110,6 +110,7 @@ demo_rooms! {
     pair_of_armchairs: "pair-of-armchairs",
     pair_of_sofas: "pair-of-sofas",
     studio: "studio",
+    two_groups: "two-groups",
     wheelchair: "wheelchair",
     which_hand: "which-hand",
 }

@@ -4,6 +4,7 @@
 mod at_seats;
 mod fires;
 mod fuzz;
+mod groups;
 mod held_to;
 mod hostile;
 mod hung;

@@ -75,6 +75,26 @@ fn a_room_of_no_rooms_size_is_refused_with_the_unit_in_which_it_would_be_one() {
 }
 
 #[test]
+fn a_ceiling_that_falls_further_out_than_the_room_is_deep_is_told() {
+    let falls = |over: &str| {
+        let keys = format!("name: party wall\n    ceiling_from: 240\n    ceiling_to: 110\n    ceiling_over: {over}");
+        notices(&changed(&[("name: party wall", &keys)]))
+            .into_iter()
+            .filter(|told| told.contains("check `ceiling_over`"))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(falls("150"), Vec::<String>::new());
+    let told = falls("480");
+    assert!(told.len() == 1 && told[0].contains("480 cm") && told[0].contains("372 cm"), "{told:?}");
+}
+
+#[test]
+fn a_screen_larger_than_any_is_told_with_its_unit_too() {
+    let told = notices(&changed(&[("kind: coffee-table", "kind: media-unit, screen: 200 in")]));
+    assert!(told.iter().any(|one| one.contains("is 200 in, and 20 in to 120 in is usual")), "{told:?}");
+}
+
+#[test]
 fn a_bare_screen_that_is_no_screen_in_the_files_unit_is_asked_back_with_both_readings() {
     let screen = |screen: &str| changed(&[("kind: coffee-table", &format!("kind: media-unit, screen: {screen}"))]);
     let asked = fault(&screen("43"));

@@ -139,7 +139,8 @@ fn the_profiles_are_those_of_the_table() {
     assert_eq!(brief(&with("clearances: { walkway: 0 }\n")).rules.get(Clearance::Walkway), 0.0);
     for profile in ["snug", "easy", "wheelchair"] {
         let rules = rules(profile);
-        let known = Clearance::ALL.iter().copied().filter(|rule| *rule != Clearance::TurningCircle);
+        let by_profile = |rule: Clearance| rule == Clearance::TurningCircle || rule.is_by_profile();
+        let known = Clearance::ALL.iter().copied().filter(|rule| !by_profile(*rule));
         for rule in known {
             let figure = rules.figure(rule);
             assert!(figure.figure.is_some() && figure.source.len() > 4, "{profile} {rule:?}");
@@ -241,6 +242,45 @@ fn a_wall_is_kept_free_of_kinds() {
     assert!(!kept(2, PieceKind::Armchair) && !kept(0, PieceKind::Sofa));
     let text = changed(&[("name: party wall", "name: party wall\n    keep_free: [wardrobe]")]);
     assert!(scenario::read(&text, None).is_err());
+}
+
+#[test]
+fn a_door_says_how_far_it_opens() {
+    let opens_to = |text: &str| {
+        let room = brief(text).room;
+        let ItemKind::Door(door) = room.items[1].kind.clone() else { panic!("{:?}", room.items[1]) };
+        (door.opens_to, door.opens_to())
+    };
+    assert_eq!(opens_to(&changed(&[])), (None, 90.0));
+    let door = "at: 20, width: 83, hinge: left, swings: in";
+    let said = |degrees: &str| {
+        changed(&[(door, &format!("at: 100, width: 83, hinge: left, swings: in, opens_to: {degrees}"))])
+    };
+    assert_eq!(opens_to(&said("90")), (Some(90.0), 90.0));
+    assert_eq!(opens_to(&said("172.5")), (Some(172.5), 172.5));
+}
+
+/// 2010 ADA Standards 404.2.4.1, Table 404.2.4.1 (P): 18 in and 60 in, of doors that are pulled from the room alone.
+#[test]
+fn the_floor_beside_latches_is_told_once_where_it_is_asked() {
+    let told = |text: &str| {
+        let notices = brief(text).notices.into_iter().map(|notice| notice.0);
+        notices.filter(|notice| notice.contains("latch")).collect::<Vec<_>>()
+    };
+    let wheelchair = |swings: &str| {
+        let text = changed(&[("hinge: left, swings: in", swings)]);
+        format!("{text}clearances: {{ profile: wheelchair }}\n")
+    };
+    let pulled = told(&wheelchair("hinge: left, swings: in"));
+    assert!(pulled.len() == 1 && ["hall door", "404.2.4.1"].iter().all(|part| pulled[0].contains(part)), "{pulled:?}");
+    assert!(!pulled[0].contains("the wall ends"), "{pulled:?}");
+    let near = told(&wheelchair("hinge: right, swings: in"));
+    assert!(near.len() == 1 && near[0].contains("the wall ends after 20 cm"), "{near:?}");
+    for other in ["hinge: left, swings: out", "swings: slides"] {
+        assert_eq!(told(&wheelchair(other)), [""; 0]);
+    }
+    assert_eq!(told(&with("clearances: { profile: easy }\n")), [""; 0]);
+    assert_eq!(told(&with("clearances: { profile: wheelchair, latch_side: 0 }\n")), [""; 0]);
 }
 
 #[test]

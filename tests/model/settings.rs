@@ -33,6 +33,9 @@ fn a_setting_is_what_the_file_would_say() {
         ("seat to table=40", "units: cm", "units: cm\nclearances: { seat_to_table: 40 }"),
         ("clearances.profile=snug", "units: cm", "units: cm\nclearances: { profile: snug }"),
         ("view=5", "units: cm", "units: cm\nwishes: { view: 5 }"),
+        ("people=5", "units: cm", "units: cm\nhousehold: { people: 5 }"),
+        ("household.children=true", "units: cm", "units: cm\nhousehold: { children: true }"),
+        ("room.client=the lock keepers", "units: cm", "units: cm\nroom: { client: the lock keepers }"),
         ("wishes.talk=0.5", "units: cm", "units: cm\nwishes: { talk: 0.5 }"),
     ];
     for (setting, from, to) in cases {

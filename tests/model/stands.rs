@@ -91,6 +91,23 @@ fn what_stands_with_a_size_left_open_is_taken_as_usual_and_that_is_told() {
 }
 
 #[test]
+fn a_step_is_a_line_and_is_told_once() {
+    let read = |more: &str| {
+        let text = with(&format!("fixed: [{{ kind: step, line: [[0, -100], [300, -100]], height: 18 }}]\n{more}"));
+        scenario::read(&text, None).unwrap_or_else(|faults| panic!("{faults:#?}"))
+    };
+    let brief = read("");
+    let step = &brief.room.fixed[0];
+    let ends = step.step().map(|ends| ends.map(|end| (end.x, end.y)));
+    assert_eq!((ends, step.height, step.use_depth), (Some([(0.0, -1000.0), (3000.0, -1000.0)]), Some(180.0), None));
+    let told = |brief: &elbowroom_model::Brief, part: &str| {
+        brief.notices.iter().filter(|notice| notice.0.contains("step") && notice.0.contains(part)).count()
+    };
+    assert_eq!((told(&brief, "rugs neither"), told(&brief, "wheelchair")), (1, 0));
+    assert_eq!(told(&read("clearances: { profile: wheelchair }\n"), "wheelchair"), 1);
+}
+
+#[test]
 fn kitchen_fixtures_are_used_unless_the_file_says_otherwise() {
     let fixed = |keys: &str| {
         let corners = "corners: [[0, -60], [180, -60], [180, 0], [0, 0]]";

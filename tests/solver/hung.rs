@@ -52,7 +52,8 @@ fn where_a_media_unit_does_not_fit_a_wall_is_named_for_the_screen_and_each_remed
 /// 2010 ADA Standards 307.2 and 307.4: what juts out 4 in or less, or hangs 80 in up, is in nobody's way.
 #[test]
 fn only_a_screen_that_juts_out_at_head_height_narrows_a_way() {
-    let door = || ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let door =
+        || ItemKind::Door(Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance });
     let width = |depth: f64, lower_edge: f64| {
         let mut screen = piece(PieceKind::WallScreen);
         (screen.depth, screen.height, screen.screen) = (SizeRange::fixed(depth), lower_edge, Some(1000.0));

@@ -8,6 +8,7 @@ mod support;
 mod arrangement;
 mod criteria;
 mod gaps;
+mod groups;
 mod hung;
 mod judge;
 mod kinds;

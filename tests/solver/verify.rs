@@ -2,6 +2,7 @@
 
 mod comfort;
 mod group;
+mod groups;
 mod hung;
 mod room;
 mod sizes;
@@ -163,7 +164,7 @@ fn the_corner_that_two_runs_leave_free_is_free() {
 }
 
 fn door(hinge: Hinge) -> ItemKind {
-    ItemKind::Door(Door { hinge: Some(hinge), swings: Swings::In, leads_to: LeadsTo::Entrance })
+    ItemKind::Door(Door { hinge: Some(hinge), swings: Swings::In, opens_to: None, leads_to: LeadsTo::Entrance })
 }
 
 #[test]

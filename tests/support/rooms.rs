@@ -117,6 +117,7 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         seats: None,
         pair: elbowroom_model::Pair::Either,
         at: Vec::new(),
+        group: None,
         alike: None,
         weight: 1.0,
         aim: None,

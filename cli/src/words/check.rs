@@ -72,9 +72,35 @@ const fn stays(held: bool) -> &'static str {
     if held { ", and stays there" } else { "" }
 }
 
+/// Of a piece of a group of its own.
+pub(crate) fn of_group(group: &str) -> String {
+    format!("of the group `{group}`")
+}
+
+/// Of a wall at which some kinds must not stand.
+pub(crate) fn kept_free(kinds: &str) -> String {
+    format!("kept free of: {kinds}")
+}
+
+/// Of a wall toward which the ceiling falls.
+pub(crate) fn falls([from, over, to]: &[String; 3]) -> String {
+    format!("the ceiling falls from {from}, {over} out, to {to}")
+}
+
+/// Of a step in the floor.
+pub(crate) fn step(name: &str, ends: &[String], height: Option<&str>) -> String {
+    let height = height.map_or_else(String::new, |height| format!(", {height} high"));
+    format!("{name}: a step{height}, line {}; nothing stands across it", ends.join(" to "))
+}
+
 /// Of a fixed thing that is used.
 pub(crate) fn used(depth: &str) -> String {
     format!("used, {depth} of floor before it")
+}
+
+/// How far a leaf opens.
+pub(crate) fn opens_to(angle: f64) -> String {
+    format!("opens to {}", degrees(angle))
 }
 
 /// Over the pieces.

@@ -31,6 +31,11 @@ pub(crate) const NUMBERS: &str = "Numbers on the plan";
 pub(crate) const CAUTIONS: &str = "Before you buy or build";
 /// Sign: a leaf.
 pub(crate) const SWING: &str = "door leaf and its swing";
+/// Of the line from which on the ceiling falls toward a wall.
+pub(crate) fn ceiling_falls(from: &str, to: &str) -> String {
+    format!("ceiling falls, {from} to {to}")
+}
+
 /// Sign: a landing.
 pub(crate) const LANDING: &str = "landing, kept free";
 /// Sign: a zone.

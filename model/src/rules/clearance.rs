@@ -79,11 +79,23 @@ pub enum Clearance {
     BehindSeat,
     /// Edge of a dining table that each of its places has, on its long sides and, where those are too few, at its ends.
     DiningPlaces,
+    /// Between the seats of a group of its own and those of any other group.
+    BetweenGroups,
+    /// Free floor beside the latch of a door that swings in.
+    LatchSide,
+    /// Depth of the free floor before a door that swings in, and beside its latch.
+    PullSide,
 }
 
 impl Clearance {
     /// Every clearance, in the order they are told.
     pub const ALL: &[Self] = Self::VARIANTS;
+
+    /// Whether it is asked only where a profile or the file sets it.
+    #[must_use]
+    pub const fn is_by_profile(self) -> bool {
+        matches!(self, Self::LatchSide | Self::PullSide)
+    }
 
     /// Whether it is one of comfort: eased where no layout keeps it, and told first.
     #[must_use]

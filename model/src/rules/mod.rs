@@ -36,6 +36,12 @@ impl Rules {
         Self { profile, reach_opening_windows, figures: EnumMap::from_fn(figure) }
     }
 
+    /// Whether the rules are for who comes in a wheelchair: no step is crossed.
+    #[must_use]
+    pub fn are_for_a_wheelchair(&self) -> bool {
+        self.profile == "wheelchair"
+    }
+
     /// The clearance, mm; 0 where it is not in force.
     #[must_use]
     pub fn get(&self, clearance: Clearance) -> f64 {

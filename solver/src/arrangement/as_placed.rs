@@ -71,15 +71,42 @@ impl AsPlaced<'_> {
             let role = piece.map_or(Role::Other, |piece| Group::role(piece.kind));
             return Standing { piece: id, role, hand: None, stands: Vec::new() };
         };
+        if let Some(piece) = piece.filter(|piece| piece.group.is_some()) {
+            return self.standing_apart(piece, placed);
+        }
         let role = self.role(cast, piece, placed);
         let relation = match role {
             Role::MainSeat | Role::LeftOf | Role::RightOf | Role::ScreenBeside => Relation::Alone,
             Role::Opposite | Role::Screen => Relation::Faces { seat: cast.main },
             Role::Table => Relation::Before { seat: self.served(placed) },
-            Role::Other => self.relation(piece, placed),
+            Role::Other | Role::Apart => self.relation(piece, placed),
         };
         let stand = Stand { at_wall: placed.at_wall, facing: placed.facing, relation, turn: None };
         Standing { piece: id, role, hand: placed.hand, stands: vec![stand] }
+    }
+
+    /// A piece of a group of its own, at the nearest of that group's seats.
+    fn standing_apart(&self, piece: &Piece, placed: &Placed) -> Standing {
+        let of_group = |seat: &&Placed| {
+            self.brief.piece(seat.piece).is_some_and(|seat| seat.kind.is_seat() && seat.group == piece.group)
+        };
+        let seats = || self.layout.placed.iter().filter(of_group);
+        let before = |seat: &Placed| (seat.piece, (middle(placed) - middle_of_front(seat)).norm());
+        let beside = |seat: &Placed| (seat.piece, apart(&seat.main(), &placed.main()));
+        let (role, relation) = if piece.kind.is_seat() {
+            (Role::Apart, Relation::Alone)
+        } else if piece.kind.stands_before_seat() {
+            (Role::Other, Relation::Before { seat: self.nearest(seats().map(before)) })
+        } else {
+            (Role::Other, self.beside(self.nearest(seats().map(beside)), placed))
+        };
+        let stand = Stand { at_wall: placed.at_wall, facing: placed.facing, relation, turn: None };
+        Standing { piece: placed.piece, role, hand: placed.hand, stands: vec![stand] }
+    }
+
+    fn beside(&self, seat: PieceId, placed: &Placed) -> Relation {
+        let of = self.layout.of(seat).unwrap_or(self.main);
+        Relation::Beside { seat, left: (middle(placed) - middle(of)).dot(of.left()) > 0.0 }
     }
 
     fn role(&self, cast: &Cast, piece: Option<&Piece>, placed: &Placed) -> Role {
@@ -154,16 +181,14 @@ impl AsPlaced<'_> {
             Some(Stands::UnderSeats) => Relation::Under { seat: self.main.piece },
             Some(Stands::BesideSeats) => {
                 let off = |seat: &Placed| (seat.piece, apart(&seat.main(), &placed.main()));
-                let seat = self.nearest(self.seats().map(off));
-                let of = self.layout.of(seat).unwrap_or(self.main);
-                Relation::Beside { seat, left: (middle(placed) - middle(of)).dot(of.left()) > 0.0 }
+                self.beside(self.nearest(self.seats().map(off)), placed)
             }
             _ => Relation::Alone,
         }
     }
 
     fn seats(&self) -> impl Iterator<Item = &Placed> {
-        let is_seat = |placed: &&Placed| self.brief.piece(placed.piece).is_some_and(|piece| piece.kind.is_seat());
+        let is_seat = |placed: &&Placed| self.brief.piece(placed.piece).is_some_and(of_main_group);
         self.layout.placed.iter().filter(is_seat)
     }
 
@@ -171,6 +196,10 @@ impl AsPlaced<'_> {
     fn nearest(&self, seats: impl Iterator<Item = (PieceId, f64)>) -> PieceId {
         seats.min_by(|one, other| one.1.total_cmp(&other.1)).map_or(self.main.piece, |(seat, _)| seat)
     }
+}
+
+fn of_main_group(piece: &Piece) -> bool {
+    piece.kind.is_seat() && piece.group.is_none()
 }
 
 /// Middle of a piece on the floor (of a corner sofa: of its main run).

@@ -179,6 +179,10 @@ impl Maker<'_> {
             return Standing { piece: place, role, hand: None, stands: self.screen_stands(base) };
         }
         let piece = self.brief.piece(place);
+        if let Some(piece) = piece.filter(|piece| piece.group.is_some()) {
+            let (role, stands) = group.apart(piece);
+            return Standing { piece: place, role, hand: None, stands };
+        }
         let role = piece.map_or(Role::Other, |piece| Group::role(piece.kind));
         let stands = piece.map_or(Vec::new(), |piece| group.stands(piece));
         Standing { piece: place, role, hand: None, stands }

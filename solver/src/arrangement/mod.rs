@@ -4,6 +4,7 @@
 //! Only decisions that a person would call a different option; what is left (the wall of a bookcase, the side of a
 //! lamp) is a choice of [`Stand`] inside the search. No size is found here.
 
+mod apart;
 mod as_it_stands;
 mod as_placed;
 mod bounds;

@@ -42,7 +42,7 @@ impl Group<'_> {
         clockwise_from(self.site, self.seating.back, self.seating.facing)
     }
 
-    fn at_walls(&self) -> Vec<Stand> {
+    pub(super) fn at_walls(&self) -> Vec<Stand> {
         let at = |wall: &&SiteWall| {
             let facing = wall.inward;
             Stand { at_wall: Some(wall.id), facing, relation: Relation::Alone, turn: None }
@@ -86,7 +86,7 @@ impl Group<'_> {
     }
 
     /// Of a pair that stands at one seat the first is on its left, the second on its right.
-    fn side_of_pair(&self, piece: &Piece) -> Option<bool> {
+    pub(super) fn side_of_pair(&self, piece: &Piece) -> Option<bool> {
         let first = piece.alike.filter(|_| piece.at.len() == 1)?;
         let row: Vec<&Piece> = self.brief.pieces.iter().filter(|other| other.alike == Some(first)).collect();
         match row.as_slice() {

@@ -116,6 +116,8 @@ pub enum Role {
     ScreenBeside,
     /// The coffee table.
     Table,
+    /// A seat of a group of its own, beside the main one.
+    Apart,
     /// Everything else.
     Other,
 }
@@ -126,7 +128,13 @@ impl Role {
     pub const fn is_screen(self) -> bool {
         match self {
             Self::Screen | Self::ScreenBeside => true,
-            Self::MainSeat | Self::Opposite | Self::LeftOf | Self::RightOf | Self::Table | Self::Other => false,
+            Self::MainSeat
+            | Self::Opposite
+            | Self::LeftOf
+            | Self::RightOf
+            | Self::Table
+            | Self::Apart
+            | Self::Other => false,
         }
     }
 
@@ -135,7 +143,7 @@ impl Role {
     pub const fn is_second_seat(self) -> bool {
         match self {
             Self::Opposite | Self::LeftOf | Self::RightOf => true,
-            Self::MainSeat | Self::Screen | Self::ScreenBeside | Self::Table | Self::Other => false,
+            Self::MainSeat | Self::Screen | Self::ScreenBeside | Self::Table | Self::Apart | Self::Other => false,
         }
     }
 }

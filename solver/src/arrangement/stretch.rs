@@ -51,6 +51,9 @@ pub(super) fn obstacles(brief: &Brief, site: &Site) -> Vec<Keeper> {
     for landing in &site.landings {
         obstacles.push(always(landing.zone.clone(), Obstacle::Landing(landing.item), Clearance::DoorLanding.into()));
     }
+    for side in &site.latch_sides {
+        obstacles.push(always(side.zone.clone(), Obstacle::Landing(side.item), Clearance::LatchSide.into()));
+    }
     for swing in &site.swings {
         obstacles.push(always(within_swing(swing), Obstacle::Swing(swing.item), Rule::DoorSwing));
     }
@@ -82,11 +85,11 @@ fn windows(brief: &Brief, site: &Site) -> Vec<Keeper> {
     brief.room.items().filter_map(zone).collect()
 }
 
-/// A polygon that lies within the quarter disc.
+/// A polygon that lies within what a leaf sweeps.
 fn within_swing(swing: &Swing) -> Convex {
     const CHORDS: u32 = 6;
     let arc = (0..=CHORDS).map(|step| {
-        let turn = std::f64::consts::FRAC_PI_2 * f64::from(step) / f64::from(CHORDS);
+        let turn = swing.turn * f64::from(step) / f64::from(CHORDS);
         swing.hinge + (swing.along * turn.cos() + swing.inward * turn.sin()) * swing.radius
     });
     Convex::counter_clockwise(std::iter::once(swing.hinge).chain(arc))

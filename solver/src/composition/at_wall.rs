@@ -31,12 +31,18 @@ impl PlanTerm for AtWall {
         let with = With::Wall(wall.id);
         let mut found = vec![drawn_up(room, pose, wall)];
         // A screen stands on the axis of whoever faces it, wherever that is.
-        if !pose.role.is_screen() {
+        if !pose.role.is_screen() && !has_company(room.brief, pose) {
             found.push(Asked::one_of(Term::OffMiddle, pose, with, amid(room, pose, wall)));
         }
         found.extend(behind_return);
         found
     }
+}
+
+/// Whether it is a seat of a group of its own beside others, which place it.
+fn has_company(brief: &Brief, pose: &Pose) -> bool {
+    let of_group = |piece: &&elbowroom_model::Piece| piece.is_seat_apart() && piece.group == pose.piece.group;
+    pose.role == Role::Apart && brief.pieces.iter().filter(of_group).count() > 1
 }
 
 /// At its gap; or at what a window, a radiator or a fire behind it makes it keep.
@@ -51,7 +57,8 @@ fn drawn_up(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Asked {
     Asked::always(Term::OffWall, pose, With::Wall(wall.id), up_to(gap)).told_too(held.collect())
 }
 
-/// Amid the longest free stretch of its wall, or one as long (alcoves come in pairs); storage snug at either end of it too.
+/// Amid the longest free stretch of its wall, or one as long (alcoves come in pairs); storage and chairs
+/// of a group of its own snug at either end of it too.
 fn amid(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Vec<Way> {
     let all = free_stretches(room.brief, room.site, wall);
     let longest = all.iter().map(Stretch::length).fold(0.0, f64::max);
@@ -63,7 +70,7 @@ fn amid_one(pose: &Pose, wall: &SiteWall, Stretch { low, high }: Stretch) -> Vec
     let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
     let off = |off: &Linear| Way::pays_either_way(pose, CostSlot::Middle, Term::OffMiddle, off);
     let mut ways = vec![off(&middle.clone().shifted(-(low + high) / 2.0))];
-    if !pose.piece.kind.is_seat() && !pose.role.is_screen() {
+    if (!pose.piece.kind.is_seat() || pose.role == Role::Apart) && !pose.role.is_screen() {
         ways.push(off(&middle.clone().plus(&pose.width(), -0.5).shifted(-low)));
         ways.push(off(&middle.plus(&pose.width(), 0.5).shifted(-high)));
     }

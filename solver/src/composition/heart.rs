@@ -20,7 +20,7 @@ impl<'p> Heart<'p> {
                 Role::MainSeat => found.main = found.main.or(Some(pose)),
                 Role::Screen | Role::ScreenBeside => found.screen = found.screen.or(Some(pose)),
                 Role::Table => found.table = found.table.or(Some(pose)),
-                Role::Opposite | Role::LeftOf | Role::RightOf | Role::Other => {}
+                Role::Opposite | Role::LeftOf | Role::RightOf | Role::Apart | Role::Other => {}
             }
         }
         found

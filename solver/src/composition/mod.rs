@@ -5,6 +5,7 @@
 //! client is for `criteria`.
 
 mod aims;
+mod apart;
 mod asked;
 mod at_wall;
 mod axis;

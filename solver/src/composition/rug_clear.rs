@@ -43,13 +43,23 @@ fn about_swing(swing: &Swing) -> Convex {
     let cut = swing.radius * std::f64::consts::FRAC_PI_8.tan();
     let at = |along: f64, inward: f64| swing.hinge + swing.along * along + swing.inward * inward;
     let radius = swing.radius;
-    Convex::counter_clockwise([at(0.0, 0.0), at(radius, 0.0), at(radius, cut), at(cut, radius), at(0.0, radius)])
+    let quarter = [at(0.0, 0.0), at(radius, 0.0), at(radius, cut), at(cut, radius), at(0.0, radius)];
+    let quarter = Convex::counter_clockwise(quarter);
+    if swing.turn >= std::f64::consts::FRAC_PI_2 {
+        return quarter;
+    }
+    // A leaf that opens less than another quarter turn past the first.
+    let past_end = swing.past_end();
+    quarter.clipped(past_end, swing.hinge.dot(past_end)).unwrap_or(quarter)
 }
 
-/// Dining tables, storage and media units stand off the rug of the group.
+/// Dining tables, storage, media units and other groups stand off the rug of the group.
 fn under_other(rug: &Pose, other: &Pose) -> Option<Asked> {
     let kind = other.piece.kind;
-    let is_other = kind == PieceKind::DiningTable || kind == PieceKind::MediaUnit || kind.is_storage();
+    let is_other = other.piece.group.is_some()
+        || kind == PieceKind::DiningTable
+        || kind == PieceKind::MediaUnit
+        || kind.is_storage();
     if !is_rug(rug) || !is_other {
         return None;
     }

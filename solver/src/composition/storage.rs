@@ -4,6 +4,7 @@ use elbowroom_model::Term;
 
 use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
+use crate::arrangement::Role;
 use crate::rules::{CostSlot, Pose, With};
 
 /// Storage higher than this is tall, mm: over the head of one who sits (common practice, no source).
@@ -21,7 +22,13 @@ impl PlanTerm for BesideStorage {
 
 fn beside(storage: &Pose, seat: &Pose) -> Option<Asked> {
     let is_tall = storage.piece.kind.is_storage() && storage.piece.height > TALL;
-    if !is_tall || !seat.piece.kind.is_seat() || storage.wall().is_none() || storage.wall() != seat.wall() {
+    // One reads by a bookcase.
+    if !is_tall
+        || !seat.piece.kind.is_seat()
+        || seat.role == Role::Apart
+        || storage.wall().is_none()
+        || storage.wall() != seat.wall()
+    {
         return None;
     }
     let ends = [seat.along(), -seat.along()].map(|towards| {

@@ -1,5 +1,6 @@
 //! The terms of a plan, each once.
 
+use super::apart::GroupApart;
 use super::at_wall::AtWall;
 use super::axis::OnAxis;
 use super::beam::Beam;
@@ -26,4 +27,5 @@ pub(crate) static TERMS: &[&dyn PlanTerm] = &[
     &ClearOfOthers,
     &BesideStorage,
     &DiningBySeat,
+    &GroupApart,
 ];

@@ -39,12 +39,14 @@ pub(super) fn through_group(context: &CriteriaContext, main: &Placed, line: &[Po
 fn all_together(context: &CriteriaContext, main: &Placed) -> Vec<Together> {
     let seats: Vec<&Placed> = context.placed(PieceKind::is_seat).map(|(_, seat)| seat).collect();
     let mut all = Vec::new();
+    let of_one = |seat: &Placed, other: &Placed| context.brief().are_of_one_group(seat.piece, other.piece);
     for (place, seat) in seats.iter().copied().enumerate() {
         let tables = context.placed(PieceKind::stands_before_seat);
         let screens = context.watched().filter(|_| seat.piece == main.piece);
-        let before = tables.chain(screens).map(|(_, other)| other).filter(|other| is_before(seat, other));
+        let before = tables.chain(screens).map(|(_, other)| other);
+        let before = before.filter(|other| of_one(seat, other) && is_before(seat, other));
         all.extend(before.map(|other| Together::of(seat, other, side_towards(seat, other))));
-        let faced = seats[place + 1..].iter().copied().filter(|other| do_face(seat, other));
+        let faced = seats[place + 1..].iter().copied().filter(|other| of_one(seat, other) && do_face(seat, other));
         all.extend(faced.map(|other| Together::of(seat, other, front(other))));
     }
     all

@@ -49,18 +49,24 @@ impl Walkers {
     }
 }
 
-/// The seats that stand.
+/// The seats that stand about the main one, and all others.
 pub(super) struct Group<'a> {
     /// The main seat; where that was left out, the first seat that stands.
     pub(super) main: &'a Placed,
+    /// The places of the main group.
     pub(super) places: OneOrMore<SeatPlace>,
+    /// Those of groups of their own too.
+    pub(super) everyone: OneOrMore<SeatPlace>,
 }
 
 impl<'a> Group<'a> {
     fn of(in_room: &LayoutInRoom<'a>) -> Option<Self> {
-        let places = OneOrMore::of(seat_places(in_room.brief, in_room.layout))?;
+        let all = seat_places(in_room.brief, in_room.layout);
+        let is_apart = |place: &SeatPlace| in_room.brief.piece(place.piece).is_some_and(Piece::is_seat_apart);
+        let places = OneOrMore::of(all.iter().filter(|place| !is_apart(place)).cloned().collect::<Vec<_>>())?;
+        let everyone = OneOrMore::of(all)?;
         let main = in_room.layout.of(in_room.main_seat).or_else(|| in_room.layout.of(places.first().piece))?;
-        Some(Self { main, places })
+        Some(Self { main, places, everyone })
     }
 }
 
@@ -77,9 +83,14 @@ impl<'a> CriteriaContext<'a> {
         self.in_room.brief
     }
 
-    /// Every place where one sits.
+    /// Every place where one sits in the main group.
     pub(super) fn places(&self) -> impl Iterator<Item = &SeatPlace> + Clone {
         self.group.iter().flat_map(|group| group.places.iter())
+    }
+
+    /// Every place where one sits.
+    pub(super) fn all_places(&self) -> impl Iterator<Item = &SeatPlace> + Clone {
+        self.group.iter().flat_map(|group| group.everyone.iter())
     }
 
     /// The pieces that stand and are of such a kind.

@@ -75,7 +75,7 @@ impl Yardstick for Daylight {
 
     fn judge<'a>(context: &CriteriaContext<'a>, windows: &Self::Subject<'a>) -> Judged<Self::Finding> {
         let Some(group) = &context.group else { return Judged::absent(Absent::Seats) };
-        let lit = group.places.map(|place| Lit::of(context, windows, place));
+        let lit = group.everyone.map(|place| Lit::of(context, windows, place));
         let daylight = lit.mean(|lit| lit.score);
         let distance = lit.mean(|lit| lit.distance);
         let lamps = Lamps::of(context, group);
@@ -132,7 +132,7 @@ impl Lamps {
     /// `None` where no lamp is asked for; one that was asked for and does not stand reaches nobody.
     fn of(context: &CriteriaContext, group: &Group) -> Option<Self> {
         context.brief().pieces.iter().find(|piece| piece.kind.traits().gives_light)?;
-        let reached = group.places.map(|place| lamp(context, place));
+        let reached = group.everyone.map(|place| lamp(context, place));
         let count = reached.iter().filter(|share| **share > REACHED).count();
         let finding = LampsFinding { reached: count, places: reached.count() };
         Some(Self { share: reached.mean(|share| *share), finding })

@@ -55,7 +55,7 @@ impl Yardstick for Seats {
 
     fn judge<'a>(context: &CriteriaContext<'a>, (): &()) -> Judged<Self::Finding> {
         let sizes = sizes_against_usual(context);
-        let reached: Vec<f64> = context.places().map(|place| surface(context, place)).collect();
+        let reached: Vec<f64> = context.all_places().map(|place| surface(context, place)).collect();
         let surfaces = mean(reached.iter().copied()).unwrap_or(0.0);
         let wanted = context.brief().household.people;
         let places = wanted.map_or_else(|| places_against_usual(context), |people| enough(reached.len(), people));

@@ -43,7 +43,8 @@ impl WalkedFloor {
 pub(super) fn walked_floor(in_room: &LayoutInRoom) -> WalkedFloor {
     let walker = Walker::of(in_room.brief);
     let on_grid = |shape: &Convex| walker.grid.shape(shape);
-    let bodies: Vec<Convex> = in_room.site.bodies.iter().map(|body| on_grid(&body.shape)).collect();
+    let stopping = in_room.site.stopping(in_room.brief.rules.are_for_a_wheelchair());
+    let bodies: Vec<Convex> = stopping.map(|(_, shape)| on_grid(shape)).collect();
     let stands = in_room.placed(|_| true).filter(|(piece, _)| piece.stops_walkers()).map(|(_, placed)| placed);
     let parts = stands.clone().flat_map(Placed::parts);
     let all: Vec<Convex> = parts.map(|part| on_grid(&part)).chain(bodies.iter().cloned()).collect();

@@ -3,18 +3,20 @@
 //! Lines that are walked and floor that is walked to are no linear rows: the search does not weigh them, and they are asked of
 //! the finished plan.
 
-use elbowroom_model::{Clearance, Point, Stands, Term, ring, tables};
+use elbowroom_model::{Clearance, PieceKind, Point, Stands, Term, ring, tables};
 
 use super::across_group::{Through, through_group};
 use super::criteria_context::{CriteriaContext, Walkers};
+use crate::chairs::chairs_at;
 use crate::composition::TermCost;
-use crate::geometry::{Segment, gap_to_segment};
+use crate::geometry::{Convex, Segment, gap_to_segment};
 use crate::layout::Placed;
 use crate::rules::With;
 
 /// What walkers make of a plan.
 pub(super) fn walkers(context: &CriteriaContext) -> Walkers {
     let mut terms = ways_across(context);
+    terms.extend(through_chairs(context));
     terms.extend(small_by_ways(context));
     terms.extend(cut_off(context));
     let main = context.group.as_ref().map(|group| group.main);
@@ -36,6 +38,25 @@ fn ways_across(context: &CriteriaContext) -> Vec<TermCost> {
         TermCost { term: Term::WayAcross, piece, with: With::Piece(other), off, cost: price.flat }
     };
     cuts.map(cost).collect()
+}
+
+/// Each main way that runs through the chairs of a dining table, drawn back as they are in use.
+fn through_chairs(context: &CriteriaContext) -> Vec<TermCost> {
+    let price = tables::price(Term::WayAcross);
+    let tables = context.placed(PieceKind::is_dined_at);
+    let cuts = tables.filter_map(|(piece, placed)| {
+        let reach = context.brief().rules.get(piece.keeps_clear()?);
+        let chairs: Vec<Convex> =
+            chairs_at(context.brief(), piece, placed).iter().map(|chair| chair.drawn_back(reach)).collect();
+        let through = |line: &[Point]| {
+            let inside = |leg: &[Point], chair: &Convex| Segment::new(leg[0], leg[1]).length_inside(chair);
+            chairs.iter().map(|chair| line.windows(2).map(|leg| inside(leg, chair)).sum()).fold(0.0, f64::max)
+        };
+        let most: f64 = context.main_lines().map(|(_, line)| through(line)).fold(0.0, f64::max);
+        let (off, piece) = (most - price.free, placed.piece);
+        (off > 0.0).then_some(TermCost { term: Term::WayAcross, piece, with: With::Itself, off, cost: price.flat })
+    });
+    cuts.collect()
 }
 
 /// Each lamp and side table that stands closer to where one walks than a walkway.

@@ -48,7 +48,7 @@ fn shapes(room: &JudgedRoom, rule: Rule, thing: Thing) -> Vec<Convex> {
             let kind = match rule {
                 Rule::DoorSwing => Some(ZoneKind::Swing),
                 Rule::KeepClear => Some(ZoneKind::KeepClear),
-                Rule::Clearance(Clearance::DoorLanding) => Some(ZoneKind::Landing),
+                Rule::Clearance(Clearance::DoorLanding | Clearance::LatchSide) => Some(ZoneKind::Landing),
                 _ => None,
             };
             let kept = zones(&site).into_iter().filter(|zone| zone.item == item && Some(zone.kind) == kind);
@@ -68,5 +68,5 @@ fn shapes(room: &JudgedRoom, rule: Rule, thing: Thing) -> Vec<Convex> {
 }
 
 fn bodies(site: &Site, id: BodyId) -> Vec<Convex> {
-    site.bodies.iter().filter(|body| body.id == id).map(|body| body.shape.clone()).collect()
+    site.bodies.iter().chain(&site.steps).filter(|body| body.id == id).map(|body| body.shape.clone()).collect()
 }

@@ -8,7 +8,6 @@ use super::demand::entrances;
 use super::floor::{Floor, Tables};
 use super::mouth::Mouth;
 use super::obstacles::Obstacles;
-use super::stop::Stop;
 use super::tolerance::ROUNDING;
 use super::widest::{Widest, to_place};
 use crate::geometry::{Bounds, Segment, equidistant, gap};
@@ -72,7 +71,7 @@ fn nearest_first(mut centres: Vec<Point>, entrances: &[Mouth]) -> Vec<Point> {
 
 /// The floor with everything on it that cannot be moved aside.
 struct Clear<'a> {
-    walls: &'a [Stop],
+    floor: &'a Floor,
     obstacles: Obstacles,
 }
 
@@ -81,11 +80,11 @@ impl<'a> Clear<'a> {
         let left_out = Tables::None.left_out(brief, layout);
         let furniture = floor.furniture(brief, layout, &left_out);
         let obstacles = floor.fixed.with(furniture, brief.rules.get(Clearance::Walkway));
-        Self { walls: &floor.walls, obstacles }
+        Self { floor, obstacles }
     }
 
     fn width(&self, mouth: Mouth, walkway: f64, centre: Point) -> Widest {
-        let mouth = mouth.widened(walkway, self.walls);
+        let mouth = self.floor.widened(mouth, walkway);
         let met = self.obstacles.met(std::slice::from_ref(&mouth), |_| true);
         to_place(&met, &mouth, centre, walkway)
     }
@@ -105,7 +104,8 @@ impl<'a> Clear<'a> {
 
     /// Whether the outline holds the place.
     fn holds(&self, place: Point) -> bool {
-        let outline: Vec<Point> = self.walls.iter().filter_map(|wall| wall.shape.corners().first().copied()).collect();
+        let outline: Vec<Point> =
+            self.floor.walls.iter().filter_map(|wall| wall.shape.corners().first().copied()).collect();
         ring::holds(&outline, place)
     }
 

@@ -67,5 +67,5 @@ fn must_reach(brief: &Brief, kind: &ItemKind) -> bool {
 
 /// A way must lead to seats, storage fronts and desks.
 fn is_led_to(brief: &Brief, piece: PieceId) -> bool {
-    brief.piece(piece).is_some_and(|piece| piece.kind.is_led_to())
+    brief.piece(piece).is_some_and(elbowroom_model::Piece::is_led_to)
 }

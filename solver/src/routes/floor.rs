@@ -14,7 +14,7 @@ use super::widest::{Widest, between, widest_between};
 use super::{Demand, End, Route, ShapeId, demands, doorstep};
 use crate::geometry::{Convex, gap};
 use crate::layout::{Layout, Placed};
-use crate::site::{BodyId, Site};
+use crate::site::{BodyId, Leaf, Site};
 
 /// What does not depend on a layout: walls, what stands for good, the mouths of doorways and windows, and how wide the
 /// routes between these are in the empty room.
@@ -22,6 +22,8 @@ use crate::site::{BodyId, Site};
 pub struct Floor {
     pub(super) walls: Vec<Stop>,
     bodies: Vec<Stop>,
+    /// Leaves that rest where a walker meets them; bodies too.
+    leaves: Vec<Stop>,
     /// Walls and bodies with the gaps between them.
     pub(super) fixed: Obstacles,
     /// What the mouths of routes that stay where they are make of these; of some routes only where there are many.
@@ -56,18 +58,21 @@ impl Floor {
     #[must_use]
     pub fn of(brief: &Brief, site: &Site) -> Self {
         let walls = site.walls.iter().map(|wall| Stop::stretch(ShapeId::Wall(wall.id), wall.start, wall.end));
-        let bodies = site.bodies.iter().map(|body| {
-            let id = match body.id {
+        let leaf = |leaf: &Leaf| Stop::new(ShapeId::Item(leaf.item), leaf.shape.clone());
+        let leaves: Vec<Stop> = site.leaves.iter().map(leaf).collect();
+        let bodies = site.stopping(brief.rules.are_for_a_wheelchair()).map(|(id, shape)| {
+            let id = match id {
                 BodyId::Fixed(id) => ShapeId::Fixed(id),
                 BodyId::Item(id) => ShapeId::Item(id),
             };
-            Stop::new(id, body.shape.clone())
+            Stop::new(id, shape.clone())
         });
         let mouths = brief.room.items().map(|(id, _)| doorstep::of_item(brief, site, id)).collect();
         let used = (0..brief.room.fixed.len()).map(|place| doorstep::of_fixed(brief, site, FixedId(place))).collect();
         let (walls, bodies): (Vec<Stop>, Vec<Stop>) = (walls.collect(), bodies.collect());
         let fixed = Obstacles::new(&walls, bodies.iter().cloned(), widest_rule(brief));
-        let mut floor = Self { walls, bodies, fixed, cuts: BTreeMap::new(), mouths, used, empty: BTreeMap::new() };
+        let mut floor =
+            Self { walls, bodies, leaves, fixed, cuts: BTreeMap::new(), mouths, used, empty: BTreeMap::new() };
         floor.measure_empty(brief);
         floor.cut(brief);
         floor
@@ -169,9 +174,22 @@ impl Floor {
         let to = self.mouth(brief, layout, demand.to)?;
         let also = match demand.to {
             End::Piece(piece) => layout.of(piece).map_or_else(Vec::new, |placed| parts(placed).skip(1).collect()),
-            End::Item(_) | End::Fixed(_) => Vec::new(),
+            End::Item(_) | End::Fixed(_) => self.own_leaf(demand.to),
         };
-        Some(Mouth::widened_pair([from, to], brief.rules.get(demand.rule), &self.walls, [&[], &also]))
+        let own = self.own_leaf(End::Item(demand.from));
+        Some(Mouth::widened_pair([from, to], brief.rules.get(demand.rule), &self.walls, [&own, &also]))
+    }
+
+    /// The leaf of a doorway: its mouth is not widened past it.
+    fn own_leaf(&self, end: End) -> Vec<Stop> {
+        let End::Item(item) = end else { return Vec::new() };
+        self.leaves.iter().filter(|leaf| leaf.id == ShapeId::Item(item)).cloned().collect()
+    }
+
+    /// The mouth of a route that ends on open floor, widened to `rule`.
+    pub(super) fn widened(&self, mouth: Mouth, rule: f64) -> Mouth {
+        let own = self.own_leaf(mouth.end);
+        mouth.widened(rule, &self.walls, &own)
     }
 
     /// Width of each route that leads to no piece with nothing in the room, mm.
@@ -226,7 +244,7 @@ impl Floor {
         }
         for from in entrances(brief).into_iter().take(MOST_KEPT) {
             if let Some(mouth) = self.mouth(brief, &empty, End::Item(from)) {
-                let mouth = mouth.widened(brief.rules.get(Clearance::Passage), &self.walls);
+                let mouth = self.widened(mouth, brief.rules.get(Clearance::Passage));
                 self.cuts.insert((from, None, Clearance::Passage), FixedCut::new(&self.fixed, vec![mouth], limit));
             }
         }

@@ -122,10 +122,10 @@ impl Mouth {
         [first.widened_within(rule, rooms[0]), second.widened_within(rule, rooms[1])]
     }
 
-    /// The mouth of a route that ends on open floor, widened along its line to `rule`.
+    /// The mouth of a route that ends on open floor, widened along its line to `rule`, never past one of `also`.
     #[must_use]
-    pub fn widened(self, rule: f64, walls: &[Stop]) -> Self {
-        let room = self.room(walls.iter());
+    pub fn widened(self, rule: f64, walls: &[Stop], also: &[Stop]) -> Self {
+        let room = self.room(walls.iter().chain(also));
         self.widened_within(rule, room)
     }
 

@@ -41,7 +41,7 @@ impl LayoutRule for Centring {
 }
 
 fn is_centred_on_wall(pose: &Pose) -> bool {
-    matches!(pose.role, Role::MainSeat | Role::Other) && pose.stand.relation == Relation::Alone
+    matches!(pose.role, Role::MainSeat | Role::Other | Role::Apart) && pose.stand.relation == Relation::Alone
 }
 
 fn is_centred_in_room(pose: &Pose) -> bool {

@@ -103,6 +103,18 @@ impl RuleContext<'_> {
     }
 }
 
+impl RuleContext<'_> {
+    /// `shape` of `piece` lies on one side of each step.
+    #[must_use]
+    pub fn off_steps(&self, shape: &LinearOutline, piece: PieceId, rule: Rule) -> Vec<Requirement> {
+        let requirement = |step: &Body| Requirement {
+            cause: Cause { rule, piece, with: with_body(step.id) },
+            alternatives: separation::apart(&LinearOutline::fixed(&step.shape), shape, 0.0),
+        };
+        self.site.steps.iter().map(requirement).collect()
+    }
+}
+
 /// What stands there, as a cause names it.
 #[must_use]
 const fn with_body(id: BodyId) -> With {

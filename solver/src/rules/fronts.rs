@@ -34,6 +34,8 @@ pub(super) fn clear_of_room(context: &RuleContext<'_>, pose: &Pose, rule: Rule, 
     let Zone { shape, unless } = zone;
     let mut asked = context.inside(shape, pose.id, rule, 0.0);
     asked.extend(context.off_bodies(shape, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
+    // Nobody sits, or draws a chair back, over a step.
+    asked.extend(context.off_steps(shape, pose.id, rule));
     if pose.piece.kind.is_dined_at() {
         asked.extend(context.site.swings.iter().map(|swing| Requirement {
             cause: Cause { rule, piece: pose.id, with: With::Item(swing.item) },

@@ -39,8 +39,17 @@ impl LayoutRule for OutOfFixed {
             |body: &Body| (pose.lies_under() && is_radiator(context, body.id)) || hung::is_over(context, pose, body);
         let counts = |body: &Body| !spares(body) && body.shape.area() > 0.0;
         let parts = pose.parts.iter();
-        parts.flat_map(|part| context.off_bodies(part, pose.id, Rule::Fixed, 0.0, counts)).collect()
+        let off_bodies = parts.flat_map(|part| context.off_bodies(part, pose.id, Rule::Fixed, 0.0, counts));
+        off_bodies.chain(off_steps(context, pose)).collect()
     }
+}
+
+/// Nothing that takes floor stands across a step.
+fn off_steps(context: &RuleContext<'_>, pose: &Pose) -> Vec<Requirement> {
+    if pose.piece.kind.hangs() {
+        return Vec::new();
+    }
+    pose.parts.iter().flat_map(|part| context.off_steps(part, pose.id, Rule::Fixed)).collect()
 }
 
 fn is_radiator(context: &RuleContext<'_>, id: BodyId) -> bool {

@@ -17,6 +17,7 @@ mod facing;
 mod free_standing;
 mod fronts;
 mod group;
+mod groups;
 mod held;
 pub(crate) mod held_off;
 mod hung;
@@ -60,6 +61,7 @@ pub static RULES: &[&dyn LayoutRule] = &[
     &keep_clear::OutOfFixed,
     &doorways::DoorSwing,
     &doorways::DoorLanding,
+    &doorways::LatchSide,
     &keep_clear::KeepClear,
     &keep_clear::WindowFront,
     &under_slope::UnderSlope,
@@ -70,6 +72,7 @@ pub static RULES: &[&dyn LayoutRule] = &[
     &fronts::FreeFronts,
     &group::Group,
     &turned::TurnedToHeart,
+    &groups::Groups,
     &free_standing::FreeStanding,
     &held::Held,
     &sizes_of_kind::Steps,

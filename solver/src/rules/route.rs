@@ -207,7 +207,7 @@ impl RouteContext<'_> {
     }
 
     fn body(&self, id: BodyId) -> Option<LinearOutline> {
-        self.context.site.bodies.iter().find(|body| body.id == id).map(|body| LinearOutline::fixed(&body.shape))
+        self.context.site.stopping(true).find(|(body, _)| *body == id).map(|(_, shape)| LinearOutline::fixed(shape))
     }
 
     fn pose(&self, piece: PieceId) -> Option<&Pose> {

@@ -3,7 +3,7 @@
 use elbowroom_model::Clearance;
 
 use super::{Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With, separation};
-use crate::arrangement::{Relation, Role};
+use crate::arrangement::Relation;
 
 /// A table overlaps the main run of a corner sofa by this at every size of the two, mm.
 const LEAST_OVERLAP: f64 = 20.0;
@@ -70,9 +70,10 @@ impl LayoutRule for TableToMedia {
     fn between(&self, context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<Requirement> {
         // A unit under a screen that hangs is one too.
         let is_media = |pose: &Pose| pose.role.is_screen() || pose.piece.kind.carries_screen();
-        let (table, media) = match (first.role, second.role) {
-            (Role::Table, _) if is_media(second) => (first, second),
-            (_, Role::Table) if is_media(first) => (second, first),
+        let is_table = |pose: &Pose| pose.piece.kind.stands_before_seat();
+        let (table, media) = match (is_table(first), is_table(second)) {
+            (true, _) if is_media(second) => (first, second),
+            (_, true) if is_media(first) => (second, first),
             _ => return Vec::new(),
         };
         let gap = context.brief.rules.get(Clearance::Passage);

@@ -83,12 +83,14 @@ pub(crate) fn out_of_polygon(shape: &LinearOutline, polygon: &Convex) -> Vec<Alt
     apart(&LinearOutline::fixed(polygon), shape, 0.0)
 }
 
-/// The ways `shape` can keep out of the quarter disc of a leaf.
+/// The ways `shape` can keep out of what a leaf sweeps.
 #[must_use]
 pub(super) fn out_of_swing(shape: &LinearOutline, swing: &Swing) -> Vec<Alternative> {
-    let round =
-        Round { corner: swing.hinge, radius: swing.radius, from: swing.along, to: swing.inward, behind: -swing.along };
-    out_of_round(shape, &[round])
+    let behind = swing.past_end();
+    let round = Round { corner: swing.hinge, radius: swing.radius, from: swing.along, to: swing.end(), behind };
+    // What the leaf sweeps first lies before a part that goes on from there, and a wall before no other.
+    let before = swing.goes_on.then_some(-swing.inward);
+    out_of_round(shape, &[round], before)
 }
 
 /// The ways `shape` can keep out of what is kept clear before a heater or fire.
@@ -102,10 +104,10 @@ pub(super) fn out_of_clear_zone(shape: &LinearOutline, zone: &ClearZone) -> Vec<
     let round = |corner, from, to| Round { corner, radius: zone.reach, from, to, behind: -zone.inward };
     // The wall runs from its left to its right end in direction `along`, as seen from inside.
     let ends = [round(right, along, zone.inward), round(left, zone.inward, -along)];
-    out_of_round(shape, &ends)
+    out_of_round(shape, &ends, None)
 }
 
-/// A quarter disc.
+/// A sector of a disc, of a quarter turn at most.
 struct Round {
     corner: Point,
     radius: f64,
@@ -157,12 +159,13 @@ impl Side {
     }
 }
 
-/// The ways `shape` can keep out of the convex hull of one or two quarter discs.
-fn out_of_round(shape: &LinearOutline, rounds: &[Round]) -> Vec<Alternative> {
+/// The ways `shape` can keep out of the convex hull of one or two sectors; `before`: outward normal of one more flat side.
+fn out_of_round(shape: &LinearOutline, rounds: &[Round], before: Option<Point>) -> Vec<Alternative> {
     let reach = |m: Point| rounds.iter().map(|round| round.reach(m)).fold(f64::NEG_INFINITY, f64::max);
     let mut flats: Vec<Point> = shape.normals.iter().map(|normal| -*normal).collect();
     flats.extend(rounds.iter().flat_map(|round| [round.from, round.to]));
     flats.extend(rounds.iter().map(|round| round.behind));
+    flats.extend(before);
     let side = |towards| Side { towards, reach: reach(towards), halves: Vec::new() };
     let mut sides: Vec<Side> = distinct(flats).into_iter().map(side).collect();
     let mut ways = Vec::new();

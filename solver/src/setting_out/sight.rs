@@ -25,7 +25,11 @@ impl<'a> Sight<'a> {
             let out = room.wall(item.wall)?.inward() * depth;
             Some(Convex::counter_clockwise([left, right, right + out, left + out]))
         });
-        let fixed = room.fixed.iter().map(|fixed| Convex::counter_clockwise(fixed.corners.clone()));
+        let fixed = room
+            .fixed
+            .iter()
+            .filter(|fixed| fixed.step().is_none())
+            .map(|fixed| Convex::counter_clockwise(fixed.corners.clone()));
         Self { room, bodies: on_walls.chain(fixed).collect() }
     }
 

@@ -44,7 +44,8 @@ fn room(draw: &mut Draw) -> Brief {
         1 => (outline(&oblique, &names), draw.one_of(&[0, 1, 3])),
         _ => (outline(&angle, &names), 0),
     };
-    let entrance = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let entrance =
+        ItemKind::Door(Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance });
     let other = LeadsTo::Space("kitchen".to_owned());
     let kitchen = ItemKind::Opening(Opening { leads_to: other, stance: Stance::None });
     let window = Window { sill: 900.0, head: 2100.0, view: View::Plain, opens: true, must_reach: true };

@@ -104,6 +104,10 @@ pub enum Wrong {
     AtKeptFree,
     /// It is higher than the ceiling is, that falls toward the second.
     UnderSlope,
+    /// It stands too near to the seat of another group.
+    GroupsTooNear,
+    /// It stands away from its group.
+    OutOfGroup,
     /// It stands elsewhere than the file holds it.
     NotInItsPlace,
     /// It is told to be eased, and is never.

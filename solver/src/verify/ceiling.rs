@@ -4,7 +4,7 @@ use elbowroom_model::{Rule, Slope};
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace};
-use super::checked_room::Shape;
+use super::checked_shape::Shape;
 use crate::answer::Thing;
 use crate::geometry::Convex;
 

@@ -2,12 +2,15 @@
 
 use std::sync::OnceLock;
 
-use elbowroom_model::{Brief, Clearance, Door, FixedId, Hinge, ItemKind, Point, Rule, Swings, Wall, WallItem};
+use elbowroom_model::{Brief, Clearance, Door, FixedId, ItemKind, Point, Rule, Swings, Wall, WallItem};
 
-use super::tolerance::{PARALLEL, SLACK};
+use super::checked_shape::{ANY, Shape, Zone};
+use super::face::Face;
+use super::leaf::LeafInRoom;
+use super::tolerance::PARALLEL;
 use super::way::Way;
 use crate::answer::Thing;
-use crate::geometry::{Convex, Outline, Segment, apart};
+use crate::geometry::{Convex, Outline, Segment};
 
 /// The widest opening that has a landing, mm (scenario format, Zones).
 pub(super) const WIDEST_WITH_LANDING: f64 = 1200.0;
@@ -21,6 +24,10 @@ pub struct CheckedRoom<'a> {
     pub(super) walls: Vec<Segment>,
     /// What stands for good and nobody walks through.
     pub(super) bodies: Vec<(Thing, Convex)>,
+    /// Steps in the floor.
+    pub(super) steps: Vec<(Thing, Convex)>,
+    /// Leaves of doors where the file says that they rest, which nobody walks through.
+    pub(super) leaves: Vec<(Thing, Convex)>,
     /// What pieces keep out of, bodies included.
     pub(super) zones: Vec<Zone>,
     /// What stops a disc in the room with nothing in it.
@@ -28,38 +35,6 @@ pub struct CheckedRoom<'a> {
     /// How wide the ways between doorways and windows are with nothing in the room, where that is less than their rule: looked
     /// for once, and only where somebody asks.
     pub(super) empty_widths: OnceLock<Vec<(Way, f64)>>,
-}
-
-/// A place that pieces keep out of.
-pub(super) struct Zone {
-    /// Stable name of the rule.
-    pub(super) rule: Rule,
-    /// What it belongs to.
-    pub(super) of: Thing,
-    pub(super) shape: Shape,
-    /// Rugs keep out of it too.
-    pub(super) stops_rugs: bool,
-    /// It stops what is taller than this, mm.
-    pub(super) above: f64,
-}
-
-/// What a zone looks like.
-pub(super) enum Shape {
-    Polygon(Convex),
-    /// The quarter disc of a leaf.
-    Quarter {
-        hinge: Point,
-        along: Point,
-        inward: Point,
-        radius: f64,
-    },
-    /// All that lies before the plane of a front and within `reach` of it.
-    Round {
-        left: Point,
-        right: Point,
-        inward: Point,
-        reach: f64,
-    },
 }
 
 impl<'a> CheckedRoom<'a> {
@@ -76,6 +51,8 @@ impl<'a> CheckedRoom<'a> {
             bare: walls.iter().map(|wall| Convex::counter_clockwise([wall.start, wall.end])).collect(),
             walls,
             bodies: Vec::new(),
+            steps: Vec::new(),
+            leaves: Vec::new(),
             zones: Vec::new(),
             empty_widths: OnceLock::new(),
         };
@@ -85,21 +62,28 @@ impl<'a> CheckedRoom<'a> {
             }
         }
         for (id, fixed) in brief.room.fixed.iter().enumerate() {
-            checked.add_body(Thing::Fixed(FixedId(id)), grown(&fixed.corners, by), true);
+            let of = Thing::Fixed(FixedId(id));
+            match fixed.step() {
+                Some(ends) => checked.add_step(of, ends),
+                None => checked.add_body(of, grown(&fixed.corners, by), true),
+            }
         }
-        checked.bare.extend(checked.bodies.iter().map(|(_, body)| body.clone()));
+        checked.bare.extend(checked.bodies.iter().chain(&checked.leaves).map(|(_, body)| body.clone()));
         checked
     }
 
     fn add(&mut self, brief: &Brief, of: Thing, item: &WallItem, face: Face) {
         match &item.kind {
             ItemKind::Door(door) => {
-                self.zones.extend(swing(of, item, door, face));
+                let leaf = LeafInRoom::of(item, door, face);
+                self.zones.extend(leaf.iter().flat_map(LeafInRoom::swept).map(|shape| Zone::of_leaf(of, shape)));
+                self.leaves.extend(leaf.and_then(|leaf| Some((of, leaf.at_rest(door.opens_to?)?))));
                 if door.swings == Swings::Folds {
                     let shape = Shape::Polygon(face.strip(0.0, item.width / 2.0));
-                    self.zones.push(Zone { rule: Rule::DoorSwing, of, shape, stops_rugs: false, above: ANY });
+                    self.zones.push(Zone::of_leaf(of, shape));
                 }
                 self.add_landing(brief, of, face);
+                self.add_latch_side(brief, of, door, face);
             }
             ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => self.add_landing(brief, of, face),
             ItemKind::Window(window) => {
@@ -127,8 +111,33 @@ impl<'a> CheckedRoom<'a> {
         self.zones.push(Zone { rule: Clearance::DoorLanding.into(), of, shape, stops_rugs: false, above: ANY });
     }
 
+    /// Before a leaf that one pulls, and beside its latch.
+    fn add_latch_side(&mut self, brief: &Brief, of: Thing, door: &Door, face: Face) {
+        let (beside, deep) = (brief.rules.get(Clearance::LatchSide), brief.rules.get(Clearance::PullSide));
+        let Some(hinge) = door.hinge.filter(|_| door.swings == Swings::In && beside > 0.0 && deep > 0.0) else {
+            return;
+        };
+        let shape = Shape::Polygon(face.longer(hinge, beside).strip(0.0, deep));
+        self.zones.push(Zone { rule: Clearance::LatchSide.into(), of, shape, stops_rugs: false, above: ANY });
+    }
+
     fn add_keep_clear(&mut self, of: Thing, shape: Shape, stops_rugs: bool) {
         self.zones.push(Zone { rule: Rule::KeepClear, of, shape, stops_rugs, above: ANY });
+    }
+
+    /// The line of a step, as wide as it may be off; nobody in a wheelchair crosses it.
+    fn add_step(&mut self, of: Thing, [from, to]: [Point; 2]) {
+        let by = self.brief.room.measured_within;
+        let along = (to - from).unit().unwrap_or_default() * by;
+        let (out, back) = (along.left(), along.right());
+        let corners = [from - along + out, from - along + back, to + along + back, to + along + out];
+        let strip = if by > 0.0 { Convex::counter_clockwise(corners) } else { Convex::counter_clockwise([from, to]) };
+        if self.brief.rules.are_for_a_wheelchair() {
+            self.bare.push(strip.clone());
+        }
+        self.steps.push((of, strip.clone()));
+        let shape = Shape::Polygon(strip);
+        self.zones.push(Zone { rule: Rule::Fixed, of, shape, stops_rugs: true, above: ANY });
     }
 
     fn add_body(&mut self, of: Thing, shape: Convex, stops_rugs: bool) {
@@ -136,75 +145,6 @@ impl<'a> CheckedRoom<'a> {
         let shape = Shape::Polygon(shape);
         self.zones.push(Zone { rule: Rule::Fixed, of, shape, stops_rugs, above: ANY });
     }
-}
-
-/// Below the lowest piece: the zone stops whatever its height.
-const ANY: f64 = -1.0;
-
-impl Shape {
-    /// How far `part` reaches into it, mm; `None` where it stays out. `part` comes with the slack taken off.
-    pub(super) fn entered_by(&self, part: &Convex) -> Option<f64> {
-        match self {
-            Self::Polygon(zone) => {
-                crate::geometry::meets(zone, part).then(|| crate::geometry::overlap_depth(zone, part) + SLACK)
-            }
-            Self::Quarter { hinge, along, inward, radius } => {
-                let over = part.clipped(-*along, -hinge.dot(*along))?.clipped(-*inward, -hinge.dot(*inward))?;
-                let distance = apart(&over, &Convex::counter_clockwise([*hinge]));
-                let beyond = |axis: &Point| over.support(*axis) - hinge.dot(*axis);
-                (distance < *radius).then(|| (radius - distance).min(beyond(along)).min(beyond(inward)) + SLACK)
-            }
-            Self::Round { left, right, inward, reach } => {
-                let over = part.clipped(-*inward, -left.dot(*inward))?;
-                let distance = apart(&over, &Convex::counter_clockwise([*left, *right]));
-                (distance < *reach).then(|| reach - distance + SLACK)
-            }
-        }
-    }
-}
-
-/// The stretch of moved-in wall that an item takes up, and the way into the room.
-#[derive(Clone, Copy)]
-struct Face {
-    left: Point,
-    right: Point,
-    inward: Point,
-}
-
-impl Face {
-    fn of(wall: &Wall, item: &WallItem, by: f64) -> Self {
-        let inward = wall.inward();
-        let at = |along: f64| wall.start + wall.along() * along + inward * by;
-        Self { left: at(item.at), right: at(item.at + item.width), inward }
-    }
-
-    /// Between two distances from its left end, no further than its right.
-    fn part(self, from: f64, to: f64) -> Self {
-        let whole = self.right - self.left;
-        let at = |off: f64| self.left + whole * (off / whole.norm().max(f64::MIN_POSITIVE)).min(1.0);
-        Self { left: at(from), right: at(to), ..self }
-    }
-
-    fn moved(self, by: f64) -> Self {
-        Self { left: self.left + self.inward * by, right: self.right + self.inward * by, ..self }
-    }
-
-    /// What lies before it, from `near` to `far`.
-    fn strip(self, near: f64, far: f64) -> Convex {
-        let (near, far) = (self.moved(near), self.moved(far));
-        Convex::counter_clockwise([near.left, near.right, far.right, far.left])
-    }
-}
-
-fn swing(of: Thing, item: &WallItem, door: &Door, face: Face) -> Option<Zone> {
-    let (hinge, free) = match (door.swings, door.hinge?) {
-        (Swings::In, Hinge::Left) => (face.left, face.right),
-        (Swings::In, Hinge::Right) => (face.right, face.left),
-        (Swings::Out | Swings::Slides | Swings::Folds | Swings::Pocket, _) => return None,
-    };
-    let along = (free - hinge).unit()?;
-    let shape = Shape::Quarter { hinge, along, inward: face.inward, radius: item.width };
-    Some(Zone { rule: Rule::DoorSwing, of, shape, stops_rugs: false, above: ANY })
 }
 
 /// Where each wall starts once all are moved in by `by`: where its line meets the line of the wall before.
@@ -238,45 +178,4 @@ fn meeting(corner: Point, first: (Point, Point), second: (Point, Point), by: f64
     }
     let to_second = corner + second.1 * by - start;
     start + first.0 * (to_second.cross(second.0) / turn)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_leaf_sweeps_a_quarter_disc_and_no_square() {
-        let quarter = Shape::Quarter {
-            hinge: Point::new(0.0, 0.0),
-            along: Point::new(1.0, 0.0),
-            inward: Point::new(0.0, -1.0),
-            radius: 800.0,
-        };
-        let square = |near: f64| {
-            let far = near + 100.0;
-            let at = Point::new;
-            Convex::counter_clockwise([at(near, -near), at(far, -near), at(far, -far), at(near, -far)])
-        };
-        // The near corner lies on the diagonal: it touches the arc at 800 / sqrt 2.
-        let edge = 800.0 / 2_f64.sqrt();
-        assert!(quarter.entered_by(&square(edge + 0.1)).is_none());
-        assert!(quarter.entered_by(&square(edge - 0.1)).is_some());
-    }
-
-    #[test]
-    fn a_fire_keeps_a_round_end_and_nothing_behind_its_front() {
-        let front = Shape::Round {
-            left: Point::new(0.0, 0.0),
-            right: Point::new(1000.0, 0.0),
-            inward: Point::new(0.0, -1.0),
-            reach: 900.0,
-        };
-        let block = |x: f64, y: f64| {
-            let at = Point::new;
-            Convex::counter_clockwise([at(x, y), at(x + 100.0, y), at(x + 100.0, y - 100.0), at(x, y - 100.0)])
-        };
-        assert!(front.entered_by(&block(1001.0, 100.0)).is_none(), "beside the breast");
-        assert!(front.entered_by(&block(1636.0, -637.0)).is_none(), "past the round end");
-        assert!(front.entered_by(&block(1636.0, -636.0)).is_some(), "in the round end");
-    }
 }

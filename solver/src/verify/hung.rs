@@ -5,7 +5,7 @@ use elbowroom_model::{ItemId, ItemKind, Point, Rule, WallId, WallItem};
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace, common};
-use super::checked_room::{Shape, Zone};
+use super::checked_shape::{Shape, Zone};
 use super::tolerance::SLACK;
 use crate::answer::Thing;
 
@@ -52,7 +52,10 @@ pub(super) fn is_over(scene: &CheckedLayout<'_>, zone: &Zone, piece: &InPlace<'_
     let is_low = |height: Option<f64>| height.is_some_and(|height| height <= piece.piece.height);
     let item = |id: ItemId| scene.brief.room.item(id);
     match (zone.rule, zone.of) {
-        (Rule::Fixed, Thing::Fixed(id)) => is_low(scene.brief.room.fixed_thing(id).and_then(|fixed| fixed.height)),
+        (Rule::Fixed, Thing::Fixed(id)) => {
+            let thing = scene.brief.room.fixed_thing(id);
+            thing.is_some_and(|thing| thing.step().is_some() || is_low(thing.height))
+        }
         (Rule::Fixed, Thing::Item(id)) => match item(id).map(|item| &item.kind) {
             Some(ItemKind::Fireplace(fire)) => is_low(fire.height),
             _ => false,

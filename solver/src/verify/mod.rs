@@ -11,14 +11,18 @@ mod breach;
 mod ceiling;
 mod checked_layout;
 mod checked_room;
+mod checked_shape;
 mod comfort;
 mod envelope;
+mod face;
 mod fronts;
 mod group;
+mod groups;
 mod growth;
 mod held;
 mod hung;
 mod inside;
+mod leaf;
 mod mouth;
 mod off_wall;
 mod overlap;
@@ -53,6 +57,7 @@ pub fn verify(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangem
     let mut breaches = sizes::breaches(&scene, layout);
     breaches.extend(standing(&scene));
     breaches.extend(table::out_of_place(&scene));
+    breaches.extend(groups::scattered(&scene));
     breaches.extend(held::breaches(&scene));
     breaches.extend(pair::breaches(&scene));
     breaches.extend(turned::breaches(&scene));
@@ -75,6 +80,7 @@ fn standing(scene: &CheckedLayout<'_>) -> Vec<Breach> {
         off_wall::breaches,
         hung::breaches,
         group::breaches,
+        groups::breaches,
         fronts::breaches,
     ];
     rules.iter().flat_map(|rule| rule(scene)).collect()

@@ -1,10 +1,11 @@
 //! The stretches of edge that one steps through or up to.
 
-use elbowroom_model::{Brief, FixedId, ItemId, ItemKind, PieceId, Point, WallId, WallItem};
+use elbowroom_model::{Brief, Door, FixedId, Hinge, ItemId, ItemKind, PieceId, Point, WallId, WallItem};
 
 use super::checked_room::CheckedRoom;
 use super::tolerance::PARALLEL;
 use super::travel::Gate;
+use crate::answer::Thing;
 use crate::geometry::Segment;
 use crate::layout::{Layout, Size};
 use crate::routes::End;
@@ -50,6 +51,11 @@ impl Mouth {
         let origin = wall.start + out * brief.room.measured_within;
         let limits = Stretch { from: (start - origin).dot(axis), to: (end - origin).dot(axis) };
         let span = Stretch { from: item.at.max(limits.from), to: (item.at + item.width).min(limits.to) };
+        let limits = if checked.leaves.iter().any(|(of, _)| *of == Thing::Item(id)) {
+            beside_leaf(item, span, limits)
+        } else {
+            limits
+        };
         let mouth = Self { origin, axis, span, limits, out, wall: Some(item.wall) };
         let under = matches!(item.kind, ItemKind::Window(_)).then(|| radiator_under(brief, item)).flatten();
         Some(under.map_or(mouth, |(span, depth)| {
@@ -125,6 +131,15 @@ impl Stretch {
         let down = (missing / 2.0).max(missing - above).min(below);
         let up = (missing - down).min(above);
         Self { from: self.from - down, to: self.to + up }
+    }
+}
+
+/// A leaf that rests in the room ends its doorway at the hinge.
+fn beside_leaf(item: &WallItem, span: Stretch, limits: Stretch) -> Stretch {
+    match &item.kind {
+        ItemKind::Door(Door { hinge: Some(Hinge::Left), .. }) => Stretch { from: span.from, ..limits },
+        ItemKind::Door(Door { hinge: Some(Hinge::Right), .. }) => Stretch { to: span.to, ..limits },
+        _ => limits,
     }
 }
 

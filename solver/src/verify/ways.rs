@@ -137,7 +137,7 @@ pub(super) fn ways(scene: &CheckedLayout<'_>) -> Vec<Way> {
             all.push(Way { from, to, rule, asks: scene.rule(rule) });
         }
         all.extend(used.iter().map(|to| Way { from, to: *to, rule: passage, asks: scene.rule(passage) }));
-        let led_to = scene.pieces.iter().filter(|piece| piece.piece.kind.is_led_to());
+        let led_to = scene.pieces.iter().filter(|piece| piece.piece.is_led_to());
         all.extend(led_to.map(|piece| Way {
             from,
             to: End::Piece(piece.placed.piece),

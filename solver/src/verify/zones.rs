@@ -3,7 +3,7 @@
 
 use super::breach::{Breach, Wrong};
 use super::checked_layout::{CheckedLayout, InPlace};
-use super::checked_room::Zone;
+use super::checked_shape::Zone;
 use super::hung;
 
 pub(super) fn breaches(scene: &CheckedLayout<'_>) -> Vec<Breach> {

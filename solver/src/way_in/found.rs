@@ -44,7 +44,10 @@ pub enum Assumed {
 #[must_use]
 pub fn way_in(file: &WayFile, listed: &[ListedPiece], height: &dyn Fn(PieceKind) -> f64) -> WayIn {
     // Pieces of one row are alike: what holds of the first holds of all.
-    let asked = file.pieces.iter().enumerate().filter(|(id, piece)| piece.alike.is_none_or(|first| first.0 == *id));
+    // Open floor is carried in by nobody.
+    let carried_in =
+        |(id, piece): &(usize, &Piece)| piece.alike.is_none_or(|first| first.0 == *id) && !piece.kind.stays_open();
+    let asked = file.pieces.iter().enumerate().filter(carried_in);
     let asked = asked.map(|(_, piece)| of_a_brief(&file.way, piece));
     let listed_in = listed.iter().map(|piece| of_a_list(&file.way, piece, height(piece.kind)));
     WayIn { pieces: asked.chain(listed_in).collect(), assumed: assumed(file, listed) }
@@ -74,7 +77,7 @@ fn assumed(file: &WayFile, listed: &[ListedPiece]) -> Vec<Assumed> {
     let unknown_height = listed.iter().any(|piece| piece.height.is_none() && !piece.kind.is_flat());
     let all = [
         (corner, Assumed::TwoRuns),
-        (kinds().any(PieceKind::is_flat), Assumed::RolledRugs),
+        (kinds().any(PieceKind::lies_under), Assumed::RolledRugs),
         (unknown_height, Assumed::UsualHeights),
     ];
     all.into_iter().filter(|(applies, _)| *applies).map(|(_, assumed)| assumed).collect()

@@ -70,6 +70,12 @@ pub(super) fn cases() -> Vec<Case> {
             "counter-clockwise",
         ),
         case(
+            changed(&[("kind: coffee-table", "kind: floor-lamp, group: reading")]),
+            ("group_without_seat", 18, Some("reading")),
+            &["`reading`", "no seat"],
+            "armchair",
+        ),
+        case(
             changed(&[("kind: coffee-table", "kind: floor-lamp, at: soffa")]),
             ("unknown_seat", 18, Some("floor lamp")),
             &["floor lamp", "soffa"],

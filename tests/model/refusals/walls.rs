@@ -123,6 +123,27 @@ pub(super) fn cases() -> Vec<Case> {
             "`hinge`",
         ),
         case(
+            changed(&[(
+                "at: 20, width: 83, hinge: left, swings: in",
+                "at: 20, width: 83, hinge: left, swings: in, opens_to: 180",
+            )]),
+            ("swing_hits_wall", 11, Some("hall door")),
+            &["hall door", "180 degrees", "canal wall", "20 cm"],
+            "`opens_to`",
+        ),
+        case(
+            changed(&[("hinge: left, swings: in", "hinge: left, swings: in, opens_to: 75")]),
+            ("opens_to_out_of_range", 11, Some("hall door")),
+            &["hall door", "75", "90 and 180"],
+            "where it rests",
+        ),
+        case(
+            changed(&[("hinge: left, swings: in", "swings: pocket, opens_to: 120")]),
+            ("key_of_another_kind", 11, Some("hall door")),
+            &["hall door", "`opens_to`"],
+            "leaf that swings",
+        ),
+        case(
             with("diagonals: [{ from: canal wal, to: party wall, length: 600 }]\n"),
             ("unknown_wall", 19, Some("canal wal")),
             &["`canal wal`"],
@@ -139,6 +160,36 @@ pub(super) fn cases() -> Vec<Case> {
             ("fixed_not_convex", 19, Some("pillar")),
             &["pillar"],
             "convex parts",
+        ),
+        case(
+            with("fixed: [{ kind: step, corners: [[100,-100],[130,-100],[110,-110]] }]\n"),
+            ("missing_key", 19, Some("step")),
+            &["step", "`line`"],
+            "both ends",
+        ),
+        case(
+            with("fixed: [{ kind: pillar, line: [[100,-100],[130,-100]] }]\n"),
+            ("key_of_another_kind", 19, Some("pillar")),
+            &["pillar", "`line`"],
+            "`kind: step`",
+        ),
+        case(
+            with("fixed: [{ kind: step, line: [[100,-100],[230,-100]], use: 90 }]\n"),
+            ("key_of_another_kind", 19, Some("step")),
+            &["step", "`line`"],
+            "`use`",
+        ),
+        case(
+            with("fixed: [{ kind: step, line: [[100,-100],[105,-100]] }]\n"),
+            ("too_small", 19, Some("step")),
+            &["step", "5 cm"],
+            "both ends",
+        ),
+        case(
+            with("fixed: [{ kind: pillar, height: 200 }]\n"),
+            ("missing_key", 19, Some("pillar")),
+            &["pillar", "`corners`"],
+            "convex",
         ),
         case(
             with("fixed: [{ kind: pillar, corners: [[100,-100],[130,-100],[110,-100]] }]\n"),

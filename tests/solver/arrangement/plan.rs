@@ -19,7 +19,7 @@ pub(crate) fn rectangle(width: f64, depth: f64) -> Room {
 
 /// A door that swings in.
 pub(crate) fn door(name: &str, wall: usize, at: f64, width: f64, hinge: Hinge) -> WallItem {
-    let door = Door { hinge: Some(hinge), swings: Swings::In, leads_to: LeadsTo::Entrance };
+    let door = Door { hinge: Some(hinge), swings: Swings::In, opens_to: None, leads_to: LeadsTo::Entrance };
     WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind: ItemKind::Door(door) }
 }
 

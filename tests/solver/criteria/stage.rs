@@ -97,7 +97,7 @@ impl Stage {
 
     /// A door 800 wide that slides.
     pub(super) fn door(self, wall: usize, name: &str, at: f64, leads_to: LeadsTo) -> Self {
-        let door = Door { hinge: None, swings: Swings::Slides, leads_to };
+        let door = Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to };
         self.holds(wall, name, (at, 800.0), ItemKind::Door(door))
     }
 

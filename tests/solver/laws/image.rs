@@ -5,7 +5,34 @@ use proptest::prelude::proptest;
 use super::drawn::rooms;
 use super::few;
 use super::told::{Image, WITHIN_PROOF, assert_alike};
+use crate::support::plan::{Plan, PlanPiece, Side, What};
 use crate::support::ranked::ranked_briefly;
+
+/// A room with a chair and its lamp apart from the sofa, and a step between the two.
+fn in_two_groups() -> Plan {
+    let window = What::Window { sill: 900.0, head: 2100.0, view: "plain", must_reach: false };
+    let mut plan = Plan::rectangle(5400.0, 3800.0)
+        .hold(0, "bay", 3900.0, 1000.0, window)
+        .hold(2, "hall door", 3300.0, 830.0, What::Door { hinge: Some(Side::Left), leads_to: "entrance" })
+        .piece(PlanPiece::of("sofa").fixed(2000.0, 900.0))
+        .piece(PlanPiece::of("media-unit").fixed(1400.0, 450.0))
+        .piece(PlanPiece::of("armchair").fixed(800.0, 850.0).also("name", "reading chair").also("group", "reading"))
+        .piece(PlanPiece::of("floor-lamp").fixed(350.0, 350.0).also("group", "reading"));
+    plan.fixed.push(("step".to_owned(), vec![(3500.0, 0.0), (3500.0, -3800.0)]));
+    plan.measured_within = 5.0;
+    plan
+}
+
+/// What stands apart is no option of its own, and yet the image of a room has the image of its options.
+#[test]
+fn a_room_in_two_groups_on_two_levels_has_its_images() {
+    let plan = in_two_groups();
+    let text = plan.text();
+    let one = ranked_briefly(&text);
+    assert!(!one.options.is_empty(), "{:?}", one.refused);
+    assert_alike(&one, Image::Mirrored, &ranked_briefly(&plan.mirrored().text()), WITHIN_PROOF, &text);
+    assert_alike(&one, Image::Turned(37.0), &ranked_briefly(&plan.turned(37.0).text()), WITHIN_PROOF, &text);
+}
 
 proptest! {
     #![proptest_config(few(4))]

@@ -11,7 +11,7 @@ use crate::support::rooms::{Furnish, outline, piece, rectangle};
 
 fn door(leads_to: &str) -> ItemKind {
     let leads_to = if leads_to == "entrance" { LeadsTo::Entrance } else { LeadsTo::Space(leads_to.to_owned()) };
-    ItemKind::Door(Door { hinge: Some(Hinge::Left), swings: Swings::Out, leads_to })
+    ItemKind::Door(Door { hinge: Some(Hinge::Left), swings: Swings::Out, opens_to: None, leads_to })
 }
 
 fn window() -> ItemKind {

@@ -68,7 +68,7 @@ fn it_covers_no_window_doorway_or_opening() {
     let holes = [
         window(1400.0),
         ItemKind::Opening(Opening { leads_to: LeadsTo::Entrance, stance: Stance::None }),
-        ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance }),
+        ItemKind::Door(Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance }),
     ];
     for hole in holes {
         let brief = rectangle(5000.0, 4000.0).item("hole", 0, 2000.0, 1500.0, hole).piece(screen());

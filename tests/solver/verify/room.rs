@@ -58,7 +58,8 @@ fn a_leaf_sweeps_a_quarter_disc_about_its_hinge() {
 
 #[test]
 fn a_landing_is_as_wide_as_its_doorway() {
-    let kind = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let kind =
+        ItemKind::Door(Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance });
     let brief = rectangle(5000.0, 4000.0)
         .within(10.0)
         .rule(Clearance::DoorLanding, 900.0)
@@ -68,18 +69,87 @@ fn a_landing_is_as_wide_as_its_doorway() {
     edge("door_landing", &brief, -910.0, -910.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
 }
 
+/// A leaf of 800 about (2000, 0), hinged on the right: it sweeps on past the quarter turn, and no further than it opens.
+#[test]
+fn a_leaf_sweeps_as_far_as_it_opens() {
+    let opens_to = |degrees: f64| {
+        let to = LeadsTo::Space("den".to_owned());
+        let door = Door { hinge: Some(Hinge::Right), swings: Swings::In, opens_to: Some(degrees), leads_to: to };
+        let room = rectangle(5000.0, 4000.0).within(10.0).rule(Clearance::DoorLanding, 0.0);
+        room.item("den door", 0, 1200.0, 800.0, ItemKind::Door(door)).piece(piece(PieceKind::SideTable))
+    };
+    let cupboard = |(x, y)| vec![placed(0, (x, y), SOUTH, (500.0, 500.0))];
+    // Flat against its wall, the leaf ends 800 beyond the hinge: what stands at the wall there keeps off.
+    edge("door_swing", &opens_to(180.0), 3050.0, 3050.0 - HAIR, |x| cupboard((x, -10.0)));
+    // At 135 degrees it comes to rest where a corner as far out as aside lies on its line (D: 45 degrees).
+    edge("door_swing", &opens_to(135.0), 2750.0, 2750.0 - 2.0 * HAIR, |x| cupboard((x, -10.0)));
+    let reach = 800.0 / 2_f64.sqrt();
+    for hinged in [2250.0, 1750.0] {
+        let aside: f64 = hinged - 2000.0;
+        edge("door_swing", &opens_to(135.0), reach, reach - HAIR, |out| {
+            cupboard((hinged + aside.signum() * out, -10.0 - out))
+        });
+    }
+    // Square to the wall it leaves the floor beside it.
+    assert_eq!(broken(&opens_to(90.0), cupboard((2250.0, -10.0))), [""; 0]);
+}
+
+/// A step across the room at 2000 from the north wall: what takes floor stands above or below it, a rug too.
+#[test]
+fn nothing_stands_across_a_step() {
+    for within in [0.0, 10.0] {
+        let room = |kind| {
+            let room = rectangle(5000.0, 4000.0).within(within).fixed("step", &[(1000.0, -2000.0), (4000.0, -2000.0)]);
+            room.piece(piece(kind))
+        };
+        for kind in [PieceKind::SideTable, PieceKind::Rug, PieceKind::OpenFloor] {
+            let at = |x: f64, y: f64| vec![placed(0, (x, y), SOUTH, (500.0, 500.0))];
+            edge("fixed", &room(kind), -1500.0 + within, -1500.0 + within - HAIR, |y| at(2500.0, y));
+            edge("fixed", &room(kind), 750.0 - within, 750.0 - within + HAIR, |x| at(x, -1800.0));
+        }
+        // The floor before a desk, where its sitter sits, is on one level too.
+        let room = room(PieceKind::Desk).rule(Clearance::DeskFront, 700.0);
+        edge("desk_front", &room, -800.0 + within, -800.0 + within - HAIR, |y| {
+            vec![placed(0, (2500.0, y), SOUTH, (1200.0, 500.0))]
+        });
+    }
+}
+
+/// 2010 ADA Standards 404.2.4.1, Table 404.2.4.1 (P): pulled open from the front, a door asks for 60 in square to it and
+/// 18 in beside its latch.
+#[test]
+fn who_pulls_a_door_open_stands_beside_its_latch() {
+    let inch = 25.4;
+    let door = |swings, hinge| Door { hinge, swings, opens_to: None, leads_to: LeadsTo::Entrance };
+    let room = |door| {
+        let room = rectangle(5000.0, 4000.0).within(10.0).rule(Clearance::DoorLanding, 48.0 * inch);
+        let room = room.rule(Clearance::LatchSide, 18.0 * inch).rule(Clearance::PullSide, 60.0 * inch);
+        room.item("hall door", 0, 1200.0, 800.0, ItemKind::Door(door)).piece(piece(PieceKind::SideTable))
+    };
+    let (x, y) = (2000.0 + 18.0 * inch + 250.0, -10.0 - 60.0 * inch);
+    let pulled = room(door(Swings::In, Some(Hinge::Left)));
+    edge("latch_side", &pulled, x, x - HAIR, |x| vec![placed(0, (x, -100.0), SOUTH, (500.0, 500.0))]);
+    edge("latch_side", &pulled, y, y + HAIR, |y| vec![placed(0, (1500.0, y), SOUTH, (500.0, 500.0))]);
+    // At the hinge nobody stands; and a door that is pushed, or slides, asks for its landing alone.
+    assert_eq!(broken(&pulled, vec![placed(0, (950.0, -100.0), SOUTH, (500.0, 500.0))]), [""; 0]);
+    for other in [door(Swings::Out, Some(Hinge::Left)), door(Swings::Slides, None), door(Swings::Folds, None)] {
+        let beside = vec![placed(0, (2250.0, -100.0), SOUTH, (500.0, 500.0))];
+        assert_eq!(broken(&room(other), beside), [""; 0]);
+    }
+}
+
 /// Common practice: a play mat lies out of a door's swing, and off a heater.
 #[test]
 fn floor_that_stays_open_keeps_out_of_swings_landings_and_heat() {
     let to = || LeadsTo::Space("den".to_owned());
     let mat = || rectangle(5000.0, 4000.0).within(10.0).piece(piece(PieceKind::OpenFloor));
-    let swings = Door { hinge: Some(Hinge::Right), swings: Swings::In, leads_to: to() };
+    let swings = Door { hinge: Some(Hinge::Right), swings: Swings::In, opens_to: None, leads_to: to() };
     let brief = mat().item("den door", 0, 1200.0, 800.0, ItemKind::Door(swings));
     let reach = 800.0 / 2_f64.sqrt();
     edge("door_swing", &brief, reach, reach - HAIR, |out| {
         vec![placed(0, (2000.0 - out - 250.0, -10.0 - out), SOUTH, (500.0, 500.0))]
     });
-    let slides = Door { hinge: None, swings: Swings::Slides, leads_to: to() };
+    let slides = Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: to() };
     let brief = mat().rule(Clearance::DoorLanding, 900.0).item("den door", 0, 200.0, 800.0, ItemKind::Door(slides));
     edge("door_landing", &brief, -910.0, -910.0 + HAIR, |y| vec![placed(0, (600.0, y), SOUTH, (500.0, 500.0))]);
     let radiator = ItemKind::Radiator(Radiator { depth: 110.0, height: 600.0, keep_clear: 100.0 });
@@ -177,7 +247,7 @@ fn a_screen_counts_to_its_top_before_a_window() {
 
 #[test]
 fn a_door_that_folds_takes_half_its_width() {
-    let kind = ItemKind::Door(Door { hinge: None, swings: Swings::Folds, leads_to: LeadsTo::Entrance });
+    let kind = ItemKind::Door(Door { hinge: None, swings: Swings::Folds, opens_to: None, leads_to: LeadsTo::Entrance });
     let brief = rectangle(5000.0, 4000.0)
         .within(10.0)
         .item("hall door", 0, 200.0, 800.0, kind)

@@ -108,7 +108,8 @@ fn a_corner_sofa_grows_from_its_corner_or_from_its_ends() {
 
 #[test]
 fn smaller_pieces_fit_where_larger_ones_did() {
-    let door = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let door =
+        ItemKind::Door(Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance });
     let mut sofa = piece(PieceKind::Sofa);
     sofa.width.least = 1500.0;
     let brief = rectangle(5000.0, 4000.0)

@@ -13,7 +13,8 @@ use crate::support::rooms::{Furnish, piece, rectangle};
 
 /// A hall door in the north wall, an opening to the kitchen in the south wall.
 fn through_room() -> Brief {
-    let door = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let door =
+        ItemKind::Door(Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance });
     let leads_to = LeadsTo::Space("kitchen".to_owned());
     rectangle(5000.0, 4000.0)
         .rule(Clearance::Walkway, 900.0)
@@ -66,6 +67,52 @@ fn a_route_is_as_wide_as_it_says_within_5_mm() {
     assert_eq!(wrongs(&room, across(855.5), &[route(850.0, 800.0)]), [Wrong::RouteWider]);
 }
 
+/// A leaf of 900 that rests square to its wall between the doorways: one walks between its edge and the far wall, or not.
+#[test]
+fn a_leaf_at_rest_stops_a_walker() {
+    use elbowroom_model::Hinge;
+    let leaf = |width: f64, opens_to| {
+        let leads_to = || LeadsTo::Space("den".to_owned());
+        let to_den = Door { hinge: Some(Hinge::Left), swings: Swings::In, opens_to, leads_to: leads_to() };
+        let to_hall = Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance };
+        let room = rectangle(5000.0, 1600.0).within(0.0).rule(Clearance::Walkway, 900.0);
+        let room = room.item("den door", 0, 2000.0, width, ItemKind::Door(to_den));
+        let kitchen = ItemKind::Opening(Opening { leads_to: leads_to(), stance: Stance::None });
+        room.item("hall door", 3, 300.0, 1000.0, ItemKind::Door(to_hall)).item("kitchen", 1, 300.0, 1000.0, kitchen)
+    };
+    let widths = |brief: &Brief| {
+        let layout = Layout::default();
+        let routes = routes::all(brief, &Site::of(brief), &layout);
+        let breaches = verify(&CheckedRoom::of(brief), &layout, &arrangement(), &routes);
+        assert!(breaches.is_empty(), "{breaches:?}");
+        assert_eq!(second_check(brief, &[], &routes, Part::Routes), [""; 0]);
+        routes.iter().map(|route| route.width.round()).collect::<Vec<_>>()
+    };
+    // To the den, then past its leaf to the kitchen: the room is 1600 deep (D).
+    assert_eq!(widths(&leaf(900.0, None)), [900.0, 1000.0], "where nobody says where it rests, nobody minds it");
+    assert_eq!(widths(&leaf(900.0, Some(90.0))), [700.0, 700.0]);
+    assert_eq!(widths(&leaf(900.0, Some(180.0))), [900.0, 1000.0], "flat against its wall it stops nobody");
+    // Turned by 120 degrees its edge lies 900 x sin 60 out.
+    let left = (1600.0 - 900.0 * 60_f64.to_radians().sin()).round();
+    assert_eq!(widths(&leaf(900.0, Some(120.0))), [left, left]);
+    // A doorway narrower than the rule is widened at its latch alone.
+    assert_eq!(widths(&leaf(650.0, Some(90.0))), [900.0, 950.0]);
+}
+
+/// Walkers cross a step; in a wheelchair they go round its end, here 850 wide.
+#[test]
+fn a_step_is_crossed_and_not_in_a_wheelchair() {
+    let step = [(0.0, -2000.0), (4150.0, -2000.0)];
+    let mut room = through_room().fixed("step", &step);
+    let aside = || vec![placed(0, (800.0, -2600.0), SOUTH, (500.0, 500.0))];
+    assert_eq!(wrongs(&room, aside(), &[route(900.0, 900.0)]), []);
+    room.rules.profile = "wheelchair".to_owned();
+    assert_eq!(wrongs(&room, aside(), &[route(850.0, 850.0)]), []);
+    assert_eq!(wrongs(&room, aside(), &[route(900.0, 900.0)]), [Wrong::RouteNarrower]);
+    let measured = routes::all(&room, &Site::of(&room), &Layout { placed: aside(), ..Layout::default() });
+    assert_eq!(measured.iter().map(|route| route.width.round()).collect::<Vec<_>>(), [850.0]);
+}
+
 #[test]
 fn a_route_that_says_it_is_wide_enough_and_is_not_is_found_out() {
     // The second check allows the 5 mm of the result format here; the first does not, where a rule hangs on it.
@@ -90,7 +137,8 @@ fn what_the_empty_room_does_not_give_is_not_asked() {
 /// One walks over it, and to its front: the ways are as wide as the search measures, by both checks.
 #[test]
 fn floor_that_stays_open_stops_nobody_and_is_led_to_by_a_passage() {
-    let door = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let door =
+        ItemKind::Door(Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance });
     let room = rectangle(5000.0, 4000.0).rule(Clearance::Passage, 600.0).item("hall door", 0, 500.0, 900.0, door);
     let room = room.piece(piece(PieceKind::OpenFloor)).piece(piece(PieceKind::SideTable)).piece(piece(PieceKind::Desk));
     let around = |gap: f64| {
@@ -157,7 +205,8 @@ fn a_coffee_table_may_stand_in_the_turning_circle() {
 
 /// A counter at the south wall that people stand before, and a way to it past a long piece.
 fn to_counter(gap: f64) -> Vec<Wrong> {
-    let door = ItemKind::Door(Door { hinge: None, swings: Swings::Slides, leads_to: LeadsTo::Entrance });
+    let door =
+        ItemKind::Door(Door { hinge: None, swings: Swings::Slides, opens_to: None, leads_to: LeadsTo::Entrance });
     let counter = [(1000.0, -4000.0), (3000.0, -4000.0), (3000.0, -3400.0), (1000.0, -3400.0)];
     let mut brief = rectangle(5000.0, 4000.0)
         .within(10.0)

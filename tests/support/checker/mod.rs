@@ -3,8 +3,10 @@
 //! It reads the JSON that `rank --json` prints and the brief of the scenario, and shares no code with the solver: overlaps by
 //! clipping, walls by places along the edges, routes by squares of floor that are halved, all on plain `[x, y]`.
 
+mod ceiling;
 mod comfort;
 mod disc;
+mod groups;
 mod hung;
 mod largest;
 mod pairs;
@@ -14,6 +16,7 @@ mod result;
 mod room;
 mod sizing;
 mod stand;
+mod step;
 mod turned;
 mod turning;
 mod used;

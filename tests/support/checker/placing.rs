@@ -2,6 +2,8 @@
 
 use elbowroom_model::{Brief, Clearance, PieceKind};
 
+use super::ceiling;
+use super::groups;
 use super::hung;
 use super::plane::{
     P, Polygon, along_edges, apart, common, dot, edges, extent, left, minus, overlap, shared, thickness,
@@ -9,6 +11,7 @@ use super::plane::{
 use super::plane::{to_segment, within};
 use super::room::Ground;
 use super::stand::Stand;
+use super::step;
 
 /// What rounding explains, mm.
 pub(crate) const SLACK: f64 = 0.5;
@@ -34,12 +37,15 @@ pub(crate) fn complaints(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], t
     all.extend(overlaps(stands));
     all.extend(zones(brief, ground, stands));
     all.extend(stands.iter().flat_map(|stand| hung::complaints(brief, ground, stand)));
-    all.extend(ceilings(brief, ground, stands));
+    all.extend(step::complaints(brief, ground, stands));
+    all.extend(ceiling::complaints(brief, ground, stands));
     all.extend(tables(brief, ground, stands, table));
     all.extend(media(brief, stands));
     all.extend(stands.iter().filter_map(|stand| off_wall(brief, ground, stand)));
     all.extend(facing(brief, stands));
+    all.extend(groups::parted(brief, stands));
     if table == Table::InPlace {
+        all.extend(groups::scattered(stands));
         all.extend(super::pairs::complaints(stands));
     }
     all.extend(fronts(brief, ground, stands));
@@ -93,33 +99,10 @@ fn zones(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
     all
 }
 
-/// Where the ceiling falls, by places along the edges of each part: it is as high there as the piece.
-fn ceilings(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
-    let mut all = Vec::new();
-    for slope in &brief.room.slopes {
-        let wall = &ground.walls[slope.wall.0];
-        let length = dot(minus(wall.ends[1], wall.ends[0]), wall.along);
-        let height_at = |p: P| {
-            let off = minus(p, wall.ends[0]);
-            let (out, along) = (dot(off, wall.inward) + SLACK, dot(off, wall.along));
-            let beside = along <= SLACK || along >= length - SLACK || out >= slope.over;
-            if beside { f64::INFINITY } else { slope.to + (slope.from - slope.to) * out / slope.over }
-        };
-        for stand in stands.iter().filter(|stand| !stand.is_flat()) {
-            let height = stand.piece.height_with_screen();
-            let places = stand.parts().into_iter().flat_map(|part| along_edges(&part, 20.0));
-            if places.map(height_at).fold(f64::INFINITY, f64::min) < height {
-                all.push(format!("4 ceiling: {} is higher than it is before {}", stand.name(), wall.name));
-            }
-        }
-    }
-    all
-}
-
 fn tables(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], how: Table) -> Vec<String> {
     let mut all = Vec::new();
     for table in of_kind(stands, PieceKind::CoffeeTable) {
-        let seats = stands.iter().filter(|seat| seat.piece.kind.is_seat());
+        let seats = stands.iter().filter(|seat| seat.piece.kind.is_seat() && seat.piece.group == table.piece.group);
         let tried = seats.map(|seat| before_seat(brief, ground, stands, (seat, table), how));
         all.extend(tried.min_by_key(Vec::len).unwrap_or_default());
     }
@@ -286,7 +269,11 @@ fn fronts(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> Vec<String> {
                 let swings = ground.zones.iter().filter(|zone| zone.rule == "door_swing");
                 stops.extend(swings.flat_map(|zone| zone.shapes.clone()));
             }
-            if past_walls(ground, &zone) > SLACK || stops.iter().any(|stop| thickness(&common(&zone, stop)) > SLACK) {
+            let over_step = ground.steps.iter().any(|(_, line)| step::is_over(&zone, line, brief.room.measured_within));
+            if over_step
+                || past_walls(ground, &zone) > SLACK
+                || stops.iter().any(|stop| thickness(&common(&zone, stop)) > SLACK)
+            {
                 all.push(format!("11 {}: not clear at {}", rule.key(), stand.name()));
             }
         }

@@ -39,6 +39,10 @@ pub(crate) struct Ground {
     pub(crate) bodies: Vec<(String, Polygon)>,
     pub(crate) zones: Vec<Zone>,
     pub(crate) used: Vec<Used>,
+    /// Leaves of doors where the file says that they rest, and the door of each.
+    pub(crate) leaves: Vec<(String, Polygon)>,
+    /// Steps in the floor: nothing stands across one.
+    pub(crate) steps: Vec<(String, Polygon)>,
 }
 
 pub(crate) fn xy(point: Point) -> P {
@@ -64,11 +68,16 @@ impl Ground {
         };
         let walls = edges(&outline).enumerate().map(wall).collect();
         let (bodies, zones, used) = (Vec::new(), Vec::new(), used(brief));
-        let mut ground = Self { outline: outline.clone(), walls, bodies, zones, used };
+        let mut ground =
+            Self { outline: outline.clone(), walls, bodies, zones, used, leaves: Vec::new(), steps: Vec::new() };
         for item in &brief.room.items {
             ground.add(brief, item);
         }
         for fixed in &brief.room.fixed {
+            if let &[from, to] = fixed.corners.as_slice() {
+                ground.steps.push((fixed.name.clone(), vec![xy(from), xy(to)]));
+                continue;
+            }
             let corners = counter_clockwise(fixed.corners.iter().map(|&p| xy(p)).collect());
             ground.body(&fixed.name, moved(&corners, -by), true);
         }
@@ -84,6 +93,14 @@ impl Ground {
         let strip = |near: f64, far: f64| {
             counter_clockwise(vec![at(0.0, near), at(item.width, near), at(item.width, far), at(0.0, far)])
         };
+        // What a leaf sweeps: a slice of a disc, half of it at most.
+        let slice = |hinge: P, across: P, turn: f64| {
+            let arc = (0..=2 * SIDES).map(|i| {
+                let angle = turn * i as f64 / (2 * SIDES) as f64;
+                add(add(hinge, across, item.width * angle.cos()), inward, item.width * angle.sin())
+            });
+            counter_clockwise(std::iter::once(hinge).chain(arc).collect())
+        };
         let quarter = |corner: P, across: P, radius: f64| {
             let arc = (0..=SIDES).map(|i| {
                 let angle = std::f64::consts::FRAC_PI_2 * i as f64 / SIDES as f64;
@@ -95,14 +112,33 @@ impl Ground {
         let landing = || vec![strip(0.0, brief.rules.get(Clearance::DoorLanding))];
         match &item.kind {
             ItemKind::Door(door) => {
-                let leaf = match (door.swings, door.hinge) {
-                    (Swings::In, Some(Hinge::Left)) => Some(quarter(at(0.0, 0.0), along, item.width)),
-                    (Swings::In, Some(Hinge::Right)) => Some(quarter(at(item.width, 0.0), back, item.width)),
+                let turn = door.opens_to.unwrap_or(90.0).to_radians();
+                let hung = match (door.swings, door.hinge) {
+                    (Swings::In, Some(Hinge::Left)) => Some((at(0.0, 0.0), along)),
+                    (Swings::In, Some(Hinge::Right)) => Some((at(item.width, 0.0), back)),
+                    _ => None,
+                };
+                let leaf = match hung {
+                    Some((hinge, across)) => Some(slice(hinge, across, turn)),
                     _ if door.swings == Swings::Folds => Some(strip(0.0, item.width / 2.0)),
                     _ => None,
                 };
                 self.zone("door_swing", &item.name, leaf.into_iter().collect(), false, -1.0);
                 self.zone("door_landing", &item.name, landing(), false, -1.0);
+                let Some((hinge, across)) = hung else { return };
+                let (beside, deep) = (brief.rules.get(Clearance::LatchSide), brief.rules.get(Clearance::PullSide));
+                if beside > 0.0 && deep > 0.0 {
+                    let (far, into) = (add(hinge, across, item.width + beside), |p: P| add(p, inward, deep));
+                    let floor = counter_clockwise(vec![hinge, far, into(far), into(hinge)]);
+                    self.zone("latch_side", &item.name, vec![floor], false, -1.0);
+                }
+                // 40 thick, beyond the line from which the doorway is clear; at 175 degrees and more flat at its wall.
+                if door.opens_to.is_some_and(|degrees| degrees < 175.0) {
+                    let tip = |p: P| add(add(p, across, item.width * turn.cos()), inward, item.width * turn.sin());
+                    let aside = add(add(hinge, across, -40.0 * turn.sin()), inward, 40.0 * turn.cos());
+                    let leaf = counter_clockwise(vec![hinge, tip(hinge), tip(aside), aside]);
+                    self.leaves.push((item.name.clone(), leaf));
+                }
             }
             ItemKind::Opening(_) if item.width <= WIDEST_WITH_LANDING => {
                 self.zone("door_landing", &item.name, landing(), false, -1.0);

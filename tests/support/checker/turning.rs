@@ -14,7 +14,7 @@ pub(crate) fn turning(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> O
     const GRID: f64 = 50.0;
     let diameter = brief.rules.turning_circle()?;
     let stays = |stand: &&Stand<'_>| stand.is_in_the_way() && !stand.moves_aside();
-    let mut shapes = bare(ground);
+    let mut shapes = bare(brief, ground);
     shapes.extend(stands.iter().filter(stays).flat_map(Stand::parts));
     let (x, y) = ([1.0, 0.0], [0.0, 1.0]);
     let (across, up) = (super::plane::extent(&ground.outline, x), super::plane::extent(&ground.outline, y));
@@ -50,7 +50,7 @@ pub(crate) fn told_circle(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], 
         return Some(format!("turning_circle is not told at {diameter}: {told}"));
     }
     let stays = |stand: &&Stand<'_>| stand.is_in_the_way() && !stand.moves_aside();
-    let mut shapes = bare(ground);
+    let mut shapes = bare(brief, ground);
     shapes.extend(stands.iter().filter(stays).flat_map(Stand::parts));
     let free = shapes.iter().map(|shape| to_shape(centre, shape)).fold(f64::INFINITY, f64::min);
     if !within(centre, &ground.outline) || free < diameter / 2.0 - ROUNDED {

@@ -1,12 +1,13 @@
 //! Rule 7: by discs that travel.
 
-use elbowroom_model::{Brief, Clearance, ItemKind, LeadsTo, PieceKind, WallItem};
+use elbowroom_model::{Brief, Clearance, Hinge, ItemKind, LeadsTo, PieceKind, WallItem};
 use serde_json::Value;
 
 use super::disc::{Gate, Target, travels};
 use super::plane::{P, Polygon, add, apart, cross, dot, left, length, minus, unit};
 use super::room::Ground;
 use super::stand::Stand;
+use super::step;
 use super::used::Used;
 
 /// How exactly a width is told, mm.
@@ -59,7 +60,7 @@ fn told(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], way: &Way<'_>, rou
     let passes = |shapes: &[Polygon], diameter: f64| travels(shapes, &a, &Target::Gate(b), diameter);
     if (needs - way.rule).abs() > 0.05 {
         let less = needs < way.rule && !matches!(way.to, End::Piece(_));
-        if !less || passes(&bare(ground), (needs + EXACT).min(way.rule)) {
+        if !less || passes(&bare(brief, ground), (needs + EXACT).min(way.rule)) {
             return say(format!("needs {needs:.1} where the rule is {:.1}", way.rule));
         }
     }
@@ -133,6 +134,7 @@ fn ways<'a>(brief: &'a Brief, ground: &'a Ground, stands: &'a [Stand<'a>]) -> Ve
         let led_to = stands.iter().filter(|stand| {
             let kind = stand.piece.kind;
             kind.is_seat()
+                || (kind == PieceKind::DiningTable && stand.piece.seats.is_some())
                 || matches!(
                     kind,
                     PieceKind::Bookcase
@@ -149,9 +151,12 @@ fn ways<'a>(brief: &'a Brief, ground: &'a Ground, stands: &'a [Stand<'a>]) -> Ve
 }
 
 /// Walls and what stands for good.
-pub(super) fn bare(ground: &Ground) -> Vec<Polygon> {
+pub(super) fn bare(brief: &Brief, ground: &Ground) -> Vec<Polygon> {
     let walls = ground.walls.iter().map(|wall| wall.ends.to_vec());
-    walls.chain(ground.bodies.iter().map(|(_, body)| body.clone())).collect()
+    // In a wheelchair nobody crosses a step; its line may lie so much to either side.
+    let steps = ground.steps.iter().filter(|_| brief.rules.profile == "wheelchair");
+    let walls = walls.chain(steps.map(|(_, line)| step::strip(line, brief.room.measured_within)));
+    walls.chain(ground.bodies.iter().chain(&ground.leaves).map(|(_, body)| body.clone())).collect()
 }
 
 /// What stops a disc: not rugs, nor, on the way to a seat, the coffee tables within a passage of it as laid out.
@@ -164,7 +169,7 @@ fn around(brief: &Brief, ground: &Ground, laid_out: &[Stand<'_>], way: &Way<'_>,
         }
         _ => false,
     };
-    let mut all = bare(ground);
+    let mut all = bare(brief, ground);
     all.extend(stands.iter().filter(|stand| stand.is_in_the_way() && !own_table(stand)).flat_map(Stand::parts));
     all
 }
@@ -186,8 +191,17 @@ pub(super) fn item_mouth(brief: &Brief, ground: &Ground, item: &WallItem) -> Mou
     let start = super::room::xy(brief.room.walls[item.wall.0].start);
     let origin = add(start, wall.inward, brief.room.measured_within);
     let on = |p: P| dot(minus(p, origin), wall.along);
-    let limits = (on(wall.ends[0]), on(wall.ends[1]));
+    let mut limits = (on(wall.ends[0]), on(wall.ends[1]));
     let span = (item.at.max(limits.0), (item.at + item.width).min(limits.1));
+    match &item.kind {
+        // A leaf that rests in the room ends the doorway at its hinge.
+        ItemKind::Door(door) if ground.leaves.iter().any(|(of, _)| *of == item.name) => match door.hinge {
+            Some(Hinge::Left) => limits.0 = span.0,
+            Some(Hinge::Right) => limits.1 = span.1,
+            None => {}
+        },
+        _ => {}
+    }
     let mouth = Mouth { origin, along: wall.along, out: wall.inward, span, limits, wall: Some(item.wall.0) };
     let under = |other: &WallItem| match &other.kind {
         ItemKind::Radiator(it) if other.wall == item.wall && matches!(item.kind, ItemKind::Window(_)) => {

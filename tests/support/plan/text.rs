@@ -53,7 +53,9 @@ impl Plan {
         }
         for (name, ring) in &self.fixed {
             let corners: Vec<String> = ring.iter().map(|(x, y)| format!("[{}, {}]", number(*x), number(*y))).collect();
-            writeln!(text, "  - {{ kind: pillar, name: {name}, corners: [{}] }}", corners.join(", ")).unwrap();
+            // Two places are the ends of a step.
+            let (kind, key) = if ring.len() == 2 { ("step", "line") } else { ("pillar", "corners") };
+            writeln!(text, "  - {{ kind: {kind}, name: {name}, {key}: [{}] }}", corners.join(", ")).unwrap();
         }
         text.push_str("pieces:\n");
         for piece in &self.pieces {

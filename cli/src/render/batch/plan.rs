@@ -36,7 +36,13 @@ pub(crate) fn plan(brief: &Brief, option: &RankedOption) -> Option<String> {
     );
     svg.push_str(&polygon(&outline, "room"));
     for fixed in &brief.room.fixed {
-        svg.push_str(&polygon(&fixed.corners, "fixed"));
+        match fixed.step() {
+            Some([from, to]) => {
+                let _ =
+                    writeln!(svg, "<polyline stroke=\"#222\" stroke-width=\"30\" points=\"{} {}\"/>", at(from), at(to));
+            }
+            None => svg.push_str(&polygon(&fixed.corners, "fixed")),
+        }
     }
     for item in &brief.room.items {
         let (Some((left, right)), Some(class)) = (brief.room.ends(item), class(&item.kind)) else { continue };

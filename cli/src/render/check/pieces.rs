@@ -76,6 +76,7 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
     if let Some(seats) = piece.seats {
         said.push(counted(seats as usize, "chair", "chairs"));
     }
+    said.extend(piece.group.as_deref().map(words::of_group));
     if piece.passing {
         said.push("people pass behind the chairs".to_owned());
     }

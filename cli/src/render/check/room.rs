@@ -29,11 +29,24 @@ fn walls(page: &mut Page, room: &Room, units: Unit) {
     ]);
     for (id, wall) in room.walls() {
         let bearing = room.bearing.filter(|(at, _)| *at == id);
-        let note = bearing.map_or_else(String::new, |(_, bearing)| words::bearing(bearing));
+        let mut notes: Vec<String> = bearing.map(|(_, bearing)| words::bearing(bearing)).into_iter().collect();
+        notes.extend(kept_off(room, id, units));
+        let note = notes.join("; ");
         let angle = words::degrees(inside_angle(room, id));
         table.row([wall.name.clone(), taped(units, wall.length()), angle, note]);
     }
     page.table(2, &table);
+}
+
+/// What a wall keeps off it.
+fn kept_off(room: &Room, id: WallId, units: Unit) -> Vec<String> {
+    let kinds: Vec<String> =
+        room.kept_free.iter().filter(|kept| kept.wall == id).map(|kept| kept.kind.words()).collect();
+    let kept = (!kinds.is_empty()).then(|| words::kept_free(&kinds.join(", ")));
+    let slopes = room.slopes.iter().filter(|slope| slope.wall == id);
+    let falls =
+        slopes.map(|slope| words::falls(&[slope.from, slope.over, slope.to].map(|length| taped(units, length))));
+    kept.into_iter().chain(falls).collect()
 }
 
 /// Inside angle at the right-hand end of a wall, degrees.
@@ -133,7 +146,8 @@ fn of_door(door: &Door) -> String {
         Swings::Folds => "folds into the room",
         Swings::Pocket => "slides into the wall",
     };
-    format!("door to {}{hinge}, {swings}", space(&door.leads_to))
+    let opens_to = door.opens_to.map_or_else(String::new, |degrees| format!(", {}", words::opens_to(degrees)));
+    format!("door to {}{hinge}, {swings}{opens_to}", space(&door.leads_to))
 }
 
 fn space(leads_to: &LeadsTo) -> &str {
@@ -152,6 +166,11 @@ fn fixed(page: &mut Page, room: &Room, units: Unit) {
         let corners = thing.corners.iter();
         let corners: Vec<String> =
             corners.map(|at| format!("({}, {})", taped_bare(units, at.x), taped_bare(units, at.y))).collect();
+        if thing.step().is_some() {
+            let height = thing.height.map(|height| taped(units, height));
+            page.entry(2, &words::step(&thing.name, &corners, height.as_deref()));
+            continue;
+        }
         let used = thing.use_depth.map(|depth| format!(", {}", words::used(&taped(units, depth)))).unwrap_or_default();
         page.entry(2, &format!("{}: {}, corners {}{used}", thing.name, thing.kind, corners.join(" ")));
     }

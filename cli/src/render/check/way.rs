@@ -28,6 +28,7 @@ pub(super) fn tell(page: &mut Page, brief: &Brief) {
     }
     let mut pieces = Table::new(&[("", Stand::Left), ("", Stand::Left)]);
     let heads = brief.pieces().filter(|(id, piece)| piece.alike.is_none_or(|first| first == *id));
+    let heads = heads.filter(|(_, piece)| !piece.kind.stays_open());
     for (_, piece) in heads {
         pieces.row([piece.name.clone(), said(way, &of_a_brief(way, piece), units)]);
     }

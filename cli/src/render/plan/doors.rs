@@ -17,7 +17,9 @@ pub(super) fn door(figure: &mut Figure<'_>, item: &WallItem, door: &Door) {
     match (door.swings, door.hinge) {
         (Swings::Folds, _) => folding(figure, item),
         (Swings::Slides | Swings::Pocket, _) | (_, None) => sliding(figure, item),
-        (swings, Some(hinge)) => hinged(figure, item, hinge, swings == Swings::Out),
+        (swings, Some(hinge)) => {
+            hinged(figure, item, &Leaf { hinge, outward: swings == Swings::Out, opens_to: door.opens_to() })
+        }
     }
 }
 
@@ -32,7 +34,16 @@ pub(super) fn opening(figure: &mut Figure<'_>, item: &WallItem) {
     }
 }
 
-fn hinged(figure: &mut Figure<'_>, item: &WallItem, hinge: Hinge, outward: bool) {
+/// A leaf that swings.
+struct Leaf {
+    hinge: Hinge,
+    outward: bool,
+    /// Degrees.
+    opens_to: f64,
+}
+
+fn hinged(figure: &mut Figure<'_>, item: &WallItem, leaf: &Leaf) {
+    let Leaf { hinge, outward, opens_to } = *leaf;
     let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
     let out = figure.outward(item);
     let (into, face) = if outward { (out, out * THICKNESS) } else { (-out, Point::default()) };
@@ -42,17 +53,31 @@ fn hinged(figure: &mut Figure<'_>, item: &WallItem, hinge: Hinge, outward: bool)
     };
     let width = (other - pivot).norm();
     let along = (other - pivot).unit().unwrap_or_default();
-    let leaf = [pivot, pivot + into * width, pivot + into * width + along * LEAF, pivot + along * LEAF];
+    let square = figure.frame.at(pivot + into * width);
+    let (out_to, thick) = rests(into, along, opens_to);
+    let leaf = [pivot, pivot + out_to * width, pivot + out_to * width + thick * LEAF, pivot + thick * LEAF];
     let leaf = figure.frame.all(&leaf);
-    let (tip, end) = (figure.frame.at(pivot + into * width), figure.frame.at(other));
+    let (tip, end) = (figure.frame.at(pivot + out_to * width), figure.frame.at(other));
     let radius = figure.frame.length(width);
     // On the sheet y runs down, so a turn that is clockwise there is counter-clockwise on the plan.
     let (first, second) = (way(into), way(along));
     let clockwise = first.x * second.y - first.y * second.x > 0.0;
     figure.labels.mind_ring(&leaf);
     figure.labels.mind([tip, end]);
-    figure.put(Path::arc(tip, end, radius, clockwise, Pen::ink(0.18)));
+    if opens_to > 90.0 {
+        figure.put(Path::arc(tip, square, radius, clockwise, Pen::ink(0.18)));
+    }
+    figure.put(Path::arc(square, end, radius, clockwise, Pen::ink(0.18)));
     figure.put(Path::ring(leaf, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
+}
+
+/// The way a leaf points where it rests, and the way of its thickness: square to the wall, or turned further.
+fn rests(into: Point, along: Point, opens_to: f64) -> (Point, Point) {
+    if opens_to <= 90.0 {
+        return (into, along);
+    }
+    let (sine, cosine) = opens_to.to_radians().sin_cos();
+    (along * cosine + into * sine, along * sine - into * cosine)
 }
 
 /// Both halves of a leaf that folds, half open.

@@ -6,7 +6,7 @@ use super::figure::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
 use super::{Purpose, doors};
-use crate::drawing::{At, Fill, Label, Mark, Path, Pen, Tone, hatch};
+use crate::drawing::{At, Dash, Fill, Label, Mark, Path, Pen, Tone, hatch};
 use crate::words::plan as words;
 
 /// Type of names, mm.
@@ -18,8 +18,12 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     for fixed in &figure.shown.brief().room.fixed {
         let ring = figure.frame.all(&fixed.corners);
         figure.labels.mind_ring(&ring);
-        solid(figure, &ring);
+        match fixed.step() {
+            Some(ends) => step(figure, ends),
+            None => solid(figure, &ring),
+        }
     }
+    slopes(figure);
     figure.put(Mark::Layer("items"));
     for item in &figure.shown.brief().room.items {
         match &item.kind {
@@ -143,6 +147,39 @@ fn solid(figure: &mut Figure<'_>, ring: &[At]) {
         figure.put(Path::line(line, Pen::of(0.1, Tone::Grey)));
     }
     figure.put(Path::ring(ring.iter().copied(), Some(Pen::ink(0.3)), Fill::None));
+}
+
+/// Where ceilings begin to fall toward a wall: a broken line over its length, and how far they fall.
+fn slopes(figure: &mut Figure<'_>) {
+    let room = &figure.shown.brief().room;
+    for slope in &room.slopes {
+        let Some(wall) = room.wall(slope.wall) else { continue };
+        let out = wall.inward() * slope.over;
+        let line = [wall.start + out, wall.end + out].map(|at| figure.frame.at(at));
+        figure.put(Path::line(line, Pen::of(0.18, Tone::Grey).broken(Dash::Dashed)));
+        let words = words::ceiling_falls(&figure.shown.tape(slope.from), &figure.shown.tape(slope.to));
+        let along = way(wall.along());
+        let middle = line[0].middle(line[1]) - way(wall.inward()) * 2.0;
+        let places = [0.0, 8.0, -8.0, 16.0, -16.0].map(|step| middle + along * step).to_vec();
+        let turned = upright(along);
+        figure.labels.place(&Label {
+            turned,
+            tone: Tone::Grey,
+            ..Label::new(line[0].middle(line[1]), places, TYPE, words)
+        });
+    }
+}
+
+/// Depth of the strip that shows a step, mm: a tread's edge.
+const NOSING: f64 = 60.0;
+
+/// The edge of a step, and the line of its nosing beside it.
+fn step(figure: &mut Figure<'_>, [from, to]: [Point; 2]) {
+    let aside = (to - from).unit().unwrap_or_default().left() * NOSING;
+    for (shift, width) in [(Point::default(), 0.5), (aside, 0.18)] {
+        let line = [from + shift, to + shift].map(|at| figure.frame.at(at));
+        figure.put(Path::line(line, Pen::ink(width)));
+    }
 }
 
 /// A half disc on the wall.

@@ -1,6 +1,6 @@
 //! A piece as it stands in an option: its outline, how large it may be, what holds it.
 
-use elbowroom_model::{Brief, Dimension, Piece, PieceKind, Point, Rule};
+use elbowroom_model::{Brief, Dimension, Front, Piece, PieceKind, Point, Rule};
 use elbowroom_solver::Size;
 use elbowroom_solver::answer::{DimensionRange, OptionPiece, PieceSizes, thousandth};
 use elbowroom_solver::chairs::chairs_at;
@@ -18,6 +18,9 @@ pub(super) struct StandingResult<'a> {
     kind: PieceKind,
     /// The wall it stands at; null: it stands free.
     at_wall: Option<&'a str>,
+    /// The group of its own that it belongs to; absent of the main one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    group: Option<&'a str>,
     /// Convex, counter-clockwise.
     parts: Vec<Vec<Point>>,
     /// Degrees.
@@ -29,7 +32,7 @@ pub(super) struct StandingResult<'a> {
     hung: Option<HungResult>,
     /// As planned.
     size: SizeResult,
-    /// Chairs that find a place at a table that is to seat so many; not told of anything else.
+    /// Chairs that find a place at a table that is to seat so many, and the one at a desk; not told of anything else.
     #[serde(skip_serializing_if = "Option::is_none")]
     chairs: Option<usize>,
     /// What each dimension may be.
@@ -46,16 +49,22 @@ impl<'a> StandingResult<'a> {
             name: &piece.name,
             kind: piece.kind,
             at_wall: placed.at_wall.map(|wall| brief.room.wall_name(wall)),
+            group: piece.group.as_deref(),
             parts: one.parts(),
             facing: one.facing(),
             height: thousandth(piece.lower_edge() + piece.own_height()),
             hung: HungResult::of(piece),
             size: sizes.planned().into(),
-            chairs: piece.seats.map(|_| chairs_at(brief, piece, placed).len()),
+            chairs: has_chairs(piece).then(|| chairs_at(brief, piece, placed).len()),
             range: RangeResult::of(sizes),
             held_by: sizes.held_by.iter().map(|held| HeldByResult::of(brief, sizes, held)).collect(),
         }
     }
+}
+
+/// Whether people sit at it on chairs, as far as the file says.
+fn has_chairs(piece: &Piece) -> bool {
+    piece.seats.is_some() || piece.kind.traits().front == Front::SatAt
 }
 
 /// How high something hangs, mm above the floor.

@@ -23,7 +23,10 @@ pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
 /// by 18 cm (door swing).`
 pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
     let names: Vec<String> = breach.between.iter().map(|thing| the(thing.name(brief))).collect();
-    let what = in_zone(breach).unwrap_or_else(|| wrong(breach.wrong));
+    let what = in_zone(brief, breach).unwrap_or_else(|| wrong(breach.wrong));
+    let hung = breach.between.first().filter(|thing| hangs(brief, **thing)).and(what.strip_prefix("stands"));
+    let hung = hung.map(|rest| format!("hangs{rest}"));
+    let what = hung.as_deref().unwrap_or(what);
     let size = size(breach.wrong).map_or(String::new(), |size| format!(" {}", size.words()));
     let said = match names.as_slice() {
         [] => format!("{what}{size}"),
@@ -52,13 +55,21 @@ fn hangs(brief: &Brief, thing: Thing) -> bool {
     matches!(thing, Thing::Piece(id) if brief.piece(id).is_some_and(|piece| piece.kind.hangs()))
 }
 
+fn is_step(brief: &Brief, thing: Thing) -> bool {
+    matches!(thing, Thing::Fixed(id) if brief.room.fixed_thing(id).is_some_and(|thing| thing.step().is_some()))
+}
+
 /// What a piece stands in, by what that is kept free for.
-fn in_zone(breach: &Breach) -> Option<&'static str> {
+fn in_zone(brief: &Brief, breach: &Breach) -> Option<&'static str> {
+    if breach.wrong == Wrong::InZone && breach.between.iter().any(|thing| is_step(brief, *thing)) {
+        return Some("stands across");
+    }
     match (breach.wrong, breach.rule) {
         (Wrong::InZone, Rule::DoorSwing) => Some("stands in the swing of"),
         (Wrong::InZone, Rule::Fixed) => Some("stands where there is"),
         (Wrong::InZone, Rule::KeepClear) => Some("stands too near to"),
         (Wrong::InZone, Rule::Clearance(Clearance::DoorLanding)) => Some("stands in the landing of"),
+        (Wrong::InZone, Rule::Clearance(Clearance::LatchSide)) => Some("stands in the way of who pulls open"),
         (Wrong::InZone, Rule::Clearance(Clearance::WindowFront)) => {
             Some("is taller than the sill and stands too near before")
         }
@@ -98,6 +109,7 @@ const fn is_short_of_it(wrong: Wrong) -> bool {
             | Wrong::TableTooNear
             | Wrong::TableNearReturn
             | Wrong::InZone
+            | Wrong::GroupsTooNear
     )
 }
 
@@ -152,6 +164,8 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::NoChairAtEnd => "has too little room for the chair at its end before",
         Wrong::AtKeptFree => "must not stand at",
         Wrong::UnderSlope => "is higher than the ceiling before",
+        Wrong::GroupsTooNear => "leaves too little room to walk between its group and",
+        Wrong::OutOfGroup => "stands away from the seats of its group",
         Wrong::NotInItsPlace => "does not stand where it is held",
         Wrong::SlotBehind => "leaves a slot behind it that is no way, before",
         Wrong::NoReasonBehind => "stands free, with neither room nor a reason behind it, before",

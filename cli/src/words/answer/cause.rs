@@ -1,5 +1,6 @@
 //! Causes in the room's own words.
 
+use elbowroom_model::article::the;
 use elbowroom_model::{Brief, Clearance, PieceId, Rule};
 use elbowroom_solver::rules::{Cause, With};
 use elbowroom_solver::sizes::Holding;
@@ -30,6 +31,7 @@ pub(crate) fn kept_from(brief: &Brief, piece: PieceId, cause: &Cause) -> String 
             match cause.rule {
                 Rule::DoorSwing => format!("{name} swing"),
                 Rule::Clearance(Clearance::DoorLanding) => format!("{name} landing"),
+                Rule::Clearance(Clearance::LatchSide) => format!("floor beside the latch of {}", the(name)),
                 Rule::KeepClear => format!("{name} clearance"),
                 _ => name.to_owned(),
             }

@@ -21,12 +21,14 @@ pub(super) fn for_children(brief: &Brief, options: usize, heed: &ForChildren) ->
                  lowest and nothing tempting on top (CPSC)."
             ))
         }
-        ForChildren::Climbable { piece, window, ranks } => {
-            let (piece, window) = (name(*piece), the(brief.room.item_name(*window)));
+        ForChildren::Climbable { window, from } => {
+            let window = the(brief.room.item_name(*window));
+            let each = from.iter().map(|one| format!("{} {}", name(one.piece), in_options(&one.ranks, options)));
+            let (stands, it) = if from.len() == 1 { ("stands", "it") } else { ("stand", "them") };
             capital(&format!(
-                "{piece} stands where a child climbs to {window}, {}: keep it elsewhere, or fit a guard or stop that an \
-                 adult can open from within (CPSC).",
-                in_options(ranks, options)
+                "{} {stands} where a child climbs to {window}: keep {it} elsewhere, or fit a guard or stop that an adult can \
+                 open from within (CPSC).",
+                listed(&each.collect::<Vec<_>>())
             ))
         }
         ForChildren::TableInWay { table, ranks } => capital(&format!(

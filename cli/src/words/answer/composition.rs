@@ -41,7 +41,13 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::Mirrored
         | Term::FireFar
         | Term::PairAside => named.on_axis(),
-        Term::SideAlong | Term::ToTable | Term::FrontsApart | Term::TurnedAway | Term::TableWide => named.in_group(),
+        Term::SideAlong
+        | Term::ToTable
+        | Term::FrontsApart
+        | Term::TurnedAway
+        | Term::TableWide
+        | Term::GroupWide
+        | Term::FarFromWindow => named.in_group(),
         Term::LooksPast | Term::Turned => named.of_turned(),
         Term::Beam | Term::ScreenBeside | Term::ReturnAside | Term::ScreenFar | Term::UnderScreen => named.of_screen(),
         Term::OffWall
@@ -56,7 +62,7 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
             named.of_rug()
         }
         Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd => named.at_end(),
-        Term::WayAcross | Term::SmallByWay | Term::CutOff => named.of_walkers(),
+        Term::WayAcross | Term::SmallByWay | Term::CutOff | Term::InWay => named.of_walkers(),
     };
     format!("{}.", capital(&said))
 }
@@ -72,7 +78,14 @@ struct Named<'a> {
 }
 
 impl Named<'_> {
+    /// Whether what pays stands, or hangs.
+    fn stands(&self) -> &'static str {
+        let hangs = self.brief.piece(self.told.piece).is_some_and(|piece| piece.kind.hangs());
+        if hangs { "hangs" } else { "stands" }
+    }
+
     fn on_axis(&self) -> String {
+        let stands = self.stands();
         let Self { one, other, .. } = self;
         let off = self.length(self.told.off);
         match self.told.term {
@@ -84,7 +97,7 @@ impl Named<'_> {
             }
             Term::Mirrored => format!("{one} stands {off} off the place that would match {other}"),
             Term::PairAside => format!("the middle between {one} and {other} lies {off} off the middle of the group"),
-            _ => format!("{one} stands {off} off the middle of the front of {other}"),
+            _ => format!("{one} {stands} {off} off the middle of the front of {other}"),
         }
     }
 
@@ -101,6 +114,15 @@ impl Named<'_> {
                 let easy = tables::price(told.term).free;
                 let [apart, easy] = brief.units.side_by_side(easy + told.off, easy);
                 format!("the fronts of {one} and {other} are {apart} apart; one talks easily over up to {easy}")
+            }
+            Term::GroupWide => {
+                let easy = tables::price(told.term).free;
+                let [apart, easy] = brief.units.side_by_side(easy + told.off, easy);
+                format!("{one} stands {apart} from {other} in one direction; one talks easily over up to {easy}")
+            }
+            Term::FarFromWindow => {
+                let far = self.length(tables::price(told.term).free + told.off);
+                format!("{one} stands {far} from the nearest window, further than one reads by it")
             }
             Term::TableWide => format!("{one} is {off} longer than two thirds of {other}"),
             _ => format!("{one} is turned away from the group about {other}"),
@@ -119,6 +141,7 @@ impl Named<'_> {
     }
 
     fn of_screen(&self) -> String {
+        let stands = self.stands();
         let Self { told, one, other, .. } = self;
         let off = self.length(told.off);
         match told.term {
@@ -130,19 +153,20 @@ impl Named<'_> {
                 self.length(tables::price(told.term).free + told.off)
             ),
             Term::ScreenBeside => format!("{one} lies {off} further to one side of {other} than ahead of it"),
-            _ => format!("{one} stands {off} further from {other} than its screen is easily seen from"),
+            _ => format!("{one} {stands} {off} further from {other} than its screen is easily seen from"),
         }
     }
 
     fn at_wall(&self) -> String {
+        let stands = self.stands();
         let Self { told, one, other, .. } = self;
         let off = self.length(told.off);
         match told.term {
             Term::OffWall => format!("{one} stands {off} further off {other} than it needs to"),
             Term::OffMiddle if self.may_stand_at_an_end() => {
-                format!("{one} stands {off} off the middle, and off either end, of what is free of {other}")
+                format!("{one} {stands} {off} off the middle, and off either end, of what is free of {other}")
             }
-            Term::OffMiddle => format!("{one} stands {off} off the middle of what is free of {other}"),
+            Term::OffMiddle => format!("{one} {stands} {off} off the middle of what is free of {other}"),
             Term::FloorBehind => format!("{one} leaves {} of floor behind it", area(told.off / 1e6)),
             Term::ReturnBehind => {
                 let free = tables::price(told.term).free;
@@ -195,6 +219,10 @@ impl Named<'_> {
     fn of_walkers(&self) -> String {
         let Self { told, one, other, .. } = self;
         match told.term {
+            Term::InWay => format!("{one} stands in the straight way to {other}"),
+            Term::WayAcross if told.other() == Thing::Piece(told.piece) => {
+                format!("a main way runs where people sit at {one}")
+            }
             Term::WayAcross => format!("a main way cuts between {one} and {other}"),
             Term::SmallByWay => {
                 let walkway = self.brief.rules.get(Clearance::Walkway);

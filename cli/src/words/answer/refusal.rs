@@ -71,6 +71,8 @@ fn sentence(brief: &Brief, reason: &Reason) -> String {
 /// What is wrong.
 fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
     let piece = the(brief.piece_name(cause.piece));
+    let hangs = brief.piece(cause.piece).is_some_and(|piece| piece.kind.hangs());
+    let stand = if hangs { "hang" } else { "stand" };
     let with = the(&kept_from(brief, cause.piece, cause));
     match (cause.rule, cause.with) {
         (_, With::Route(_)) => format!("the {} stays too narrow past {piece}", kept_from(brief, cause.piece, cause)),
@@ -86,15 +88,19 @@ fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
         (Rule::Turned, _) => format!("{piece} finds no place where being turned has it face the group about {with}"),
         (Rule::Ceiling, _) => format!("{piece} is higher than the ceiling is before {with}"),
         (Rule::Overlap, _) => format!("even at their least {piece} and {with} do not fit beside each other"),
-        (Rule::DoorSwing | Rule::Clearance(Clearance::DoorLanding), _) => format!("{piece} would stand in {with}"),
+        (Rule::DoorSwing | Rule::Clearance(Clearance::DoorLanding), _) => format!("{piece} would {stand} in {with}"),
+        (Rule::Clearance(Clearance::LatchSide), _) => format!("{piece} would {stand} on {with}"),
         (Rule::KeepClear, With::Item(ItemId(item))) => {
             let heat = brief.room.items.get(item).map_or("", |item| item.name.as_str());
-            format!("{piece} would stand too near to {}", the(heat))
+            format!("{piece} would {stand} too near to {}", the(heat))
         }
-        (Rule::KeepClear, _) => format!("{piece} would stand too near to {with}"),
-        (Rule::Fixed, _) => format!("{piece} would stand where {with} is"),
+        (Rule::KeepClear, _) => format!("{piece} would {stand} too near to {with}"),
+        (Rule::Fixed, With::Fixed(id)) if brief.room.fixed_thing(id).is_some_and(|thing| thing.step().is_some()) => {
+            format!("{piece} would {stand} across {with}")
+        }
+        (Rule::Fixed, _) => format!("{piece} would {stand} where {with} is"),
         (Rule::Clearance(Clearance::WindowFront), _) => {
-            format!("{piece} is taller than the sill and would stand before {with}")
+            format!("{piece} is taller than the sill and would {stand} before {with}")
         }
         (Rule::Clearance(Clearance::SeatToTable), _) => format!("{piece} finds no place before {with}"),
         (Rule::Clearance(Clearance::ScreenToSeat), _) => format!("{piece} and {with} come too near to each other"),
@@ -106,6 +112,9 @@ fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
         (Rule::Clearance(Clearance::BetweenSeats), _) => {
             format!("{piece} and {with} leave no room for an arm between them")
         }
+        (Rule::Clearance(Clearance::BetweenGroups), _) => {
+            format!("there is too little room to walk between {piece} and {with}, which is of another group")
+        }
         (Rule::Clearance(Clearance::TableAxis), _) => {
             format!("{piece} finds no place before the middle of {with}")
         }
@@ -115,17 +124,17 @@ fn said(brief: &Brief, Reason { cause, least, .. }: &Reason) -> String {
             format!("{piece} and {with} do not leave the screen in clear sight")
         }
         (Rule::Clearance(Clearance::SolidWall), _) => {
-            format!("{piece} would stand before a doorway, or past the end of its wall")
+            format!("{piece} would {stand} before a doorway, or past the end of its wall")
         }
-        (Rule::Clearance(Clearance::BeforeOpening), _) => format!("{piece} would stand too near before {with}"),
+        (Rule::Clearance(Clearance::BeforeOpening), _) => format!("{piece} would {stand} too near before {with}"),
         (Rule::Clearance(Clearance::BehindSeat), _) => {
             format!("behind {piece} there would be a slot, neither closed nor wide enough to walk through")
         }
         (Rule::Clearance(Clearance::DiningPlaces), _) => {
             format!("{piece} finds no room for all the places that it is to seat")
         }
-        (Rule::Use, _) => format!("{piece} would stand in the way of whoever uses {with}"),
-        (Rule::ReturnOffWall, _) => format!("the back of the return of {piece} would stand too near to its wall"),
+        (Rule::Use, _) => format!("{piece} would {stand} in the way of whoever uses {with}"),
+        (Rule::ReturnOffWall, _) => format!("the back of the return of {piece} would {stand} too near to its wall"),
         (Rule::Clearance(Clearance::TurningCircle), _) => "there is no free circle to turn a wheelchair in".to_owned(),
         (rule, _) => format!("{piece} lacks room ({})", rule.key().replace('_', " ")),
     }

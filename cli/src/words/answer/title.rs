@@ -1,10 +1,12 @@
 //! What an arrangement is called, in plain words: where the main seat stands and what it faces, its hand and every side as one
 //! sits on it, the screen, the other seats that stand.
 
-use elbowroom_model::article::capital;
+use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Hand, PieceId, SecondPlace};
+use elbowroom_solver::Layout;
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::arrangement::Choices;
+use elbowroom_solver::group_places::{GroupBy, GroupPlace, group_places};
 use elbowroom_solver::judge::JudgedRoom;
 use elbowroom_solver::shop::OptionFits;
 
@@ -20,19 +22,22 @@ pub(crate) struct Arranged<'a> {
     choices: &'a Choices,
     /// A screen stands, whether at a wall or not.
     has_screen: bool,
+    /// Where the pieces stand, where that is known.
+    layout: Option<&'a Layout>,
 }
 
 impl<'a> From<&'a RankedOption> for Arranged<'a> {
     fn from(option: &'a RankedOption) -> Self {
         let choices = &option.choices;
-        Self { main_seat: option.main_seat, choices, has_screen: choices.media_wall.is_some() }
+        let layout = Some(&option.layout);
+        Self { main_seat: option.main_seat, choices, has_screen: choices.media_wall.is_some(), layout }
     }
 }
 
 impl<'a> From<&'a OptionFits> for Arranged<'a> {
     fn from(option: &'a OptionFits) -> Self {
         let choices = &option.choices;
-        Self { main_seat: option.main_seat, choices, has_screen: choices.media_wall.is_some() }
+        Self { main_seat: option.main_seat, choices, has_screen: choices.media_wall.is_some(), layout: None }
     }
 }
 
@@ -40,7 +45,7 @@ impl<'a> From<&'a JudgedRoom> for Arranged<'a> {
     fn from(room: &'a JudgedRoom) -> Self {
         let screen = |id: PieceId| room.brief.piece(id).is_some_and(|piece| piece.kind.carries_screen());
         let has_screen = room.layout.placed.iter().any(|placed| screen(placed.piece));
-        Self { main_seat: room.main_seat, choices: &room.choices, has_screen }
+        Self { main_seat: room.main_seat, choices: &room.choices, has_screen, layout: Some(&room.layout) }
     }
 }
 
@@ -52,7 +57,7 @@ pub(crate) fn title<'a>(brief: &Brief, of: impl Into<Arranged<'a>>) -> String {
 
 /// The same within a sentence.
 pub(crate) fn title_within<'a>(brief: &Brief, of: impl Into<Arranged<'a>>) -> String {
-    let Arranged { main_seat, choices, has_screen } = of.into();
+    let Arranged { main_seat, choices, has_screen, layout } = of.into();
     let mut parts = vec![seat(brief, main_seat, choices)];
     let faces_screen = choices.faced.is_some() && choices.faced == choices.media_wall;
     parts.extend(choices.faced.map(|wall| match faces_screen {
@@ -68,6 +73,8 @@ pub(crate) fn title_within<'a>(brief: &Brief, of: impl Into<Arranged<'a>>) -> St
         None => {}
     }
     parts.extend(choices.second_seats.iter().filter_map(|row| second_seats::words(brief, main_seat, row)));
+    let groups = layout.map(|layout| group_places(brief, layout)).unwrap_or_default();
+    parts.extend(groups.into_iter().map(|place| group(brief, place)));
     parts.join(", ")
 }
 
@@ -88,6 +95,16 @@ pub(crate) const SIDES: &str = "Left and right are as one sits on the main seat.
 /// Whether the title of these decisions tells a side without saying so: that of a second seat.
 pub(crate) fn tells_sides(choices: &Choices) -> bool {
     choices.second_seats.iter().flatten().any(|seat| seat.place != SecondPlace::Opposite)
+}
+
+/// Where a group of its own stands: `reading group by the bay window`.
+fn group(brief: &Brief, GroupPlace { group, by }: GroupPlace<'_>) -> String {
+    let name = if group.ends_with("group") { group.to_owned() } else { format!("{group} group") };
+    match by {
+        GroupBy::Window(window) => format!("{name} by {}", the(brief.room.item_name(window))),
+        GroupBy::Wall(wall) => format!("{name} at {}", the_wall(brief, wall)),
+        GroupBy::Free => format!("{name} free in the room"),
+    }
 }
 
 /// Where the main seat stands. One of several alike is told as that, for its number says nothing; at a wall a seat goes

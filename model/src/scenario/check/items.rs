@@ -1,6 +1,6 @@
 //! Items on a wall: past its ends, one on another, a window's heights.
 
-use crate::opening::{FireOpening, ItemKind};
+use crate::opening::{FireOpening, ItemKind, Swings};
 use crate::report::Report;
 use crate::room::WallItem;
 use crate::scenario::tolerance::TOUCHING;
@@ -40,6 +40,33 @@ pub(crate) fn on_its_wall(item: &WallItem, wall: &Measured<'_>, at: &Trail, repo
         return false;
     }
     true
+}
+
+/// How far a leaf opens, degrees.
+const OPENS_TO: std::ops::RangeInclusive<f64> = 90.0..=180.0;
+
+/// How far a leaf opens, as the file says it; `None` where that cannot be.
+pub(crate) fn opens_to(
+    name: &str,
+    given: Option<f64>,
+    swings: Swings,
+    at: &Trail,
+    report: &mut Report<'_>,
+) -> Option<Option<f64>> {
+    let Some(degrees) = given else { return Some(None) };
+    let (code, message, remedy) = if !matches!(swings, Swings::In | Swings::Out) {
+        let message = format!("{name} has an `opens_to` and no leaf that swings.");
+        ("key_of_another_kind", message, "Leave `opens_to` out: it is for a leaf that swings.")
+    } else if OPENS_TO.contains(&degrees) {
+        return Some(given);
+    } else {
+        let message = format!("`opens_to` of {name} is {degrees}; it must lie between 90 and 180 degrees.");
+        let remedy =
+            "Give the angle between the closed leaf and where it rests: 90 square to the wall, 180 flat against it.";
+        ("opens_to_out_of_range", message, remedy)
+    };
+    report.add(&at.key("opens_to"), code, name, message, remedy.to_owned());
+    None
 }
 
 /// Tells every two items on one wall that overlap and may not.

@@ -84,6 +84,19 @@ pub(crate) fn likely_unit(length: f64, written: Unit, built: Built) -> Option<Un
     fitting.min_by(|one, other| off(one).total_cmp(&off(other)))
 }
 
+/// Tells a screen with a unit of its own that is larger than any: what is further off is told as of any figure. Who writes a
+/// small one with its unit was asked before.
+pub(crate) fn tell_screen_of_no_size(screen: &Figure<'_>, report: &mut Report<'_>) {
+    let Ok(length) = screen.measure.length(report.units()) else { return };
+    let Built { least, most } = screen.built;
+    let is_off = length > most && !is_far_off(length, screen.built);
+    if is_off && screen.measure.own_unit().is_some() {
+        let [own, least, most] = [length, least, most].map(|length| Unit::Inch.finely(length));
+        let of = the(screen.item);
+        report.notice(format!("The screen of {of} is {own}, and {least} to {most} is usual: check the figure."));
+    }
+}
+
 /// Tells a screen without a unit of its own whose number is no screen's in the file's unit: what was meant is asked back.
 pub(crate) fn tell_screen_in_doubt(screen: &Figure<'_>, at: &Trail, report: &mut Report<'_>) {
     if screen.measure.own_unit().is_some() {

@@ -67,6 +67,9 @@ pub(crate) struct DoorRow {
     /// Which way the leaf goes: in, out, slides, folds (into the room, half its width deep) or pocket (into the wall).
     #[schemars(required)]
     pub(crate) swings: Option<SwingsRow>,
+    /// How far a leaf that swings opens, degrees: where it rests, and stops who walks there; default 90.
+    #[schemars(range(min = 90, max = 180))]
+    pub(crate) opens_to: Option<f64>,
     /// `entrance`, or the name of the space behind it.
     pub(crate) leads_to: Option<String>,
 }

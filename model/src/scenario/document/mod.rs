@@ -134,9 +134,10 @@ pub(crate) struct FixedRow {
     pub(crate) kind: Option<String>,
     /// Its name, unique; default its kind, numbered where several have none.
     pub(crate) name: Option<String>,
-    /// Its corners in plan coordinates, in turn; convex.
-    #[schemars(required)]
+    /// Its corners in plan coordinates, in turn; convex. A step has a `line` instead.
     pub(crate) corners: Option<Vec<[Measure; 2]>>,
+    /// Of a `step` in the floor: both ends of its line, in plan coordinates. Nothing stands across it.
+    pub(crate) line: Option<[[Measure; 2]; 2]>,
     /// Its height.
     pub(crate) height: Option<Measure>,
     /// Floor before its longest free edge that stays clear and can be reached; 0: none. Default 900 mm before a counter, sink,

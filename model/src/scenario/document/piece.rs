@@ -55,6 +55,8 @@ pub(crate) struct PieceRow {
     pub(crate) passing: Option<bool>,
     /// Of a lamp or side table: the seat it stands at, by its name, or by its kind any of those; default any seat.
     pub(crate) at: Option<String>,
+    /// A name: pieces of one `group` make a group of their own beside the main one, such as a reading chair with its lamp.
+    pub(crate) group: Option<String>,
     /// It must stand in the room; false: only if it fits; default true.
     pub(crate) needed: Option<bool>,
     /// Of an armchair: it stands turned 15, 30 or 45 degrees toward the heart of its group (not the seat that the others stand

@@ -14,7 +14,7 @@ pub(super) fn tell(pieces: &[Piece], rules: &Rules, report: &mut Report<'_>) {
         return;
     }
     report.notice(format!(
-        "So many are to sit at a table, and each has a place of {} at its edge, with a chair's room behind: {}. Ends are used \
+        "So many are to sit at a table, and each has a place of {} at its edge, with a chair's room behind, and a way leads to the table: {}. Ends are used \
          where the long sides are too few. Source: {}. `dining_places: 0` under `clearances` leaves this out.",
         report.words(edge),
         tables.join(", "),

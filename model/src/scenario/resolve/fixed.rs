@@ -11,11 +11,18 @@ use crate::scenario::document::{Document, FixedRow};
 use crate::tables::{FixtureUse, fixture_use};
 use crate::yaml::Trail;
 
+/// A change of the floor's height along a line.
+const STEP: &str = "step";
+
+/// A step is longer, mm: a foot's width.
+const SHORTEST_STEP: f64 = 100.0;
+
 /// The fixed things that are sound.
 pub(super) fn fixed(
     document: &Document,
     names: &Names,
     outline: Option<&Outline>,
+    reach_in_wheelchair: bool,
     report: &mut Report<'_>,
 ) -> Vec<Fixed> {
     let (mut found, mut taken_as_used) = (Vec::new(), Vec::new());
@@ -27,6 +34,7 @@ pub(super) fn fixed(
         found.extend(thing);
     }
     tell_used(&taken_as_used, report);
+    tell_steps(&found, reach_in_wheelchair, report);
     let outside =
         |one: &&Fixed| outline.is_some_and(|outline| !check::fixed::in_the_room(&one.corners, &outline.walls));
     let notice = |one: &Fixed| {
@@ -39,6 +47,18 @@ pub(super) fn fixed(
         report.notice(notice(one));
     }
     found
+}
+
+/// Tells once what steps in the floor keep apart.
+fn tell_steps(things: &[Fixed], in_wheelchair: bool, report: &mut Report<'_>) {
+    let steps: Vec<&str> =
+        things.iter().filter(|thing| thing.step().is_some()).map(|thing| thing.name.as_str()).collect();
+    if steps.is_empty() {
+        return;
+    }
+    let who = if in_wheelchair { "nobody crosses one in a wheelchair" } else { "ways may cross one: mind it" };
+    report
+        .notice(format!("No piece stands across a step in the floor, rugs neither, and {who}: {}.", steps.join(", ")));
 }
 
 /// A fixed thing that counts as used without the file saying so: its name, and by what.
@@ -88,6 +108,9 @@ fn one(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Optio
         }
         None => None,
     };
+    if let Some(ends) = line(row, name, at, report)? {
+        return Some(Fixed { name: name.to_owned(), kind, corners: ends.into(), height, use_depth: None });
+    }
     let corners = row.corners.as_ref()?;
     let corners: Option<Vec<Point>> = corners
         .iter()
@@ -104,6 +127,50 @@ fn one(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Optio
         None => fixture_use(&kind).map(|used| used.depth),
     };
     Some(Fixed { name: name.to_owned(), kind, corners, height, use_depth })
+}
+
+/// Both ends of a step's line; `Some(None)` of what is no step, `None` after a fault.
+fn line(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Option<Option<[Point; 2]>> {
+    let is_step = row.kind.as_deref().is_some_and(|kind| kind.trim().eq_ignore_ascii_case(STEP));
+    let was_told = report.was_told(&at.key("corners"));
+    let mut fault = |key: &'static str, code: &'static str, message: String, remedy: &str| {
+        let at = if key.is_empty() { at.clone() } else { at.key(key) };
+        report.add(&at, code, name, message, remedy.to_owned());
+        None
+    };
+    match (&row.line, is_step) {
+        (None, true) => {
+            let remedy = "Give `line`: both ends of the step in plan coordinates, [[0, 100], [300, 100]].";
+            fault("", "missing_key", format!("{name} is a step and has no `line`."), remedy)
+        }
+        (Some(_), false) => {
+            let remedy = "Write `kind: step`, or give `corners`.";
+            fault("line", "key_of_another_kind", format!("{name} has a `line` and is no step."), remedy)
+        }
+        // What was no list of corners is told already.
+        (None, false) if row.corners.is_none() && was_told => None,
+        (None, false) if row.corners.is_none() => {
+            let remedy = "Give `corners`: its corners in plan coordinates, in turn; convex.";
+            fault("", "missing_key", format!("{name} has no `corners`."), remedy)
+        }
+        (None, false) => Some(None),
+        (Some(_), true) if row.corners.is_some() || row.use_depth.is_some() => {
+            let remedy = "Leave `corners` and `use` out: a step is its line, and nobody stands before it.";
+            fault("line", "key_of_another_kind", format!("{name} is a step and has more than a `line`."), remedy)
+        }
+        (Some([from, to]), true) => {
+            let at = at.key("line");
+            let ends = [point(from, name, &at.index(0), report), point(to, name, &at.index(1), report)];
+            let (from, to) = (ends[0]?, ends[1]?);
+            if (to - from).norm() >= SHORTEST_STEP {
+                return Some(Some([from, to]));
+            }
+            let message = format!("The line of {name} is {} long.", report.words((to - from).norm()));
+            let remedy = "Give both ends of the step in plan coordinates.".to_owned();
+            report.add(&at, "too_small", name, message, remedy);
+            None
+        }
+    }
 }
 
 fn point([x, y]: &[Measure; 2], name: &str, at: &Trail, report: &mut Report<'_>) -> Option<Point> {

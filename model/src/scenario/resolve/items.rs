@@ -170,8 +170,9 @@ fn door(row: &DoorRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
         SwingsRow::Folds => Swings::Folds,
         SwingsRow::Pocket => Swings::Pocket,
     };
+    let opens_to = check::items::opens_to(read.name, row.opens_to, swings, read.at, read.report)?;
     if !matches!(swings, Swings::In | Swings::Out) {
-        return Some(ItemKind::Door(Door { hinge: None, swings, leads_to }));
+        return Some(ItemKind::Door(Door { hinge: None, swings, opens_to, leads_to }));
     }
     let hinge = match row.hinge {
         Some(HingeRow::Left) => Hinge::Left,
@@ -186,7 +187,7 @@ fn door(row: &DoorRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {
             return None;
         }
     };
-    Some(ItemKind::Door(Door { hinge: Some(hinge), swings, leads_to }))
+    Some(ItemKind::Door(Door { hinge: Some(hinge), swings, opens_to, leads_to }))
 }
 
 fn opening(row: &OpeningRow, read: &mut Read<'_, '_>) -> Option<ItemKind> {

@@ -8,9 +8,12 @@ mod diagonals;
 mod dining;
 mod entrances;
 mod fixed;
+mod groups;
 mod held_to;
 mod hung;
 mod items;
+mod kept_at_walls;
+mod latches;
 pub(in crate::scenario) mod names;
 mod outline;
 mod pairs;
@@ -58,9 +61,14 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let room = room(document, &names, within, walls, &rules, &mut report);
     let mut pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
     at_seats::resolve(document, &names, &mut pieces, &mut report);
+    groups::resolve(document, &names, &mut pieces, &mut report);
     dining::tell(&pieces, &rules, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
     plausible::tell(document, &names, tables, &mut report);
+    if let Some(room) = &room {
+        plausible::tell_slopes(room, &mut report);
+        kept_at_walls::tell(room, &mut report);
+    }
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
         way_in::resolve::way(rows, items, within.unwrap_or(MEASURED_WITHIN), &mut report)
@@ -101,7 +109,7 @@ fn room(
     let bearing = bearing(document, names, report);
     let mut items = items::Items { document, names, rules, ceiling }.resolve(&walls, report);
     let slopes = slopes::slopes(document, names, report);
-    let fixed = fixed::fixed(document, names, walls.outline.as_ref(), report);
+    let fixed = fixed::fixed(document, names, walls.outline.as_ref(), rules.are_for_a_wheelchair(), report);
     if latitude.is_some() != bearing.is_some() {
         let (given, missing) =
             if latitude.is_some() { ("latitude", "bearing of a wall") } else { ("bearing of a wall", "latitude") };
@@ -115,6 +123,7 @@ fn room(
     let corrected = outline.survey.corrections.iter().copied().fold(0.0, f64::max);
     let measured_within = within?.max(corrected);
     items::tell_swings(&items, &outline.walls, measured_within, &outline.survey, report);
+    latches::tell(items.iter().map(|(item, _)| item), &outline.walls, rules, report);
     Some(Room {
         name: name?,
         walls: outline.walls,

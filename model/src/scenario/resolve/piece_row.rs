@@ -91,6 +91,7 @@ impl Reader<'_> {
             seats: row.seats.filter(|_| self.kind.is_dined_at()),
             pair: row.pair.unwrap_or_default(),
             at: Vec::new(),
+            group: None,
             alike: None,
             weight: sizes.weight,
             aim: None,

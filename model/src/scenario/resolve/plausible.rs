@@ -1,11 +1,14 @@
 //! Every figure of the file beside what is built and sold.
 
 use super::names::Names;
+use crate::article::the;
 use crate::kind::PieceKind;
 use crate::length::Measure;
 use crate::report::Report;
-use crate::scenario::check::plausible::{Figure, tell as tell_figure, tell_screen_in_doubt};
+use crate::room::Room;
+use crate::scenario::check::plausible::{Figure, tell as tell_figure, tell_screen_in_doubt, tell_screen_of_no_size};
 use crate::scenario::document::{Document, ItemRow, PieceRow};
+use crate::scenario::tolerance::TOUCHING;
 use crate::tables::{Built, KindSizes, TableRange, Tables, built};
 use crate::yaml::Trail;
 
@@ -28,6 +31,23 @@ pub(super) fn tell(document: &Document, names: &Names, tables: &Tables, report: 
         let Some(kind) = row.kind else { continue };
         tell_piece(row, name, &tables.sizes(kind), report);
         tell_screen(row, name, &Trail::default().key("pieces").index(place), report);
+    }
+}
+
+/// Tells a ceiling that begins to fall further out than the room is deep.
+pub(super) fn tell_slopes(room: &Room, report: &mut Report<'_>) {
+    for slope in &room.slopes {
+        let Some(wall) = room.wall(slope.wall) else { continue };
+        let out = room.walls.iter().map(|corner| (corner.start - wall.start).dot(wall.inward()));
+        let deep = out.fold(0.0, f64::max);
+        if slope.over > deep + TOUCHING {
+            report.notice(format!(
+                "The ceiling falls toward {} over {}, and the room is {} deep before it: check `ceiling_over`.",
+                the(&wall.name),
+                report.words(slope.over),
+                report.words(deep)
+            ));
+        }
     }
 }
 
@@ -75,6 +95,7 @@ fn tell_screen(row: &PieceRow, item: &str, at: &Trail, report: &mut Report<'_>) 
     {
         let screen = Figure { item, figure: "screen", measure, built };
         tell_screen_in_doubt(&screen, &at.key("screen"), report);
+        tell_screen_of_no_size(&screen, report);
         tell_figure(&screen, report);
     }
 }

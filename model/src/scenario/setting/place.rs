@@ -9,6 +9,8 @@ use crate::yaml::Trail;
 
 /// Keys of the room itself that can be set; the unit is not among them, for every bare number hangs on it.
 const ROOM: [&str; 5] = ["name", "measured_within", "ceiling", "latitude", "sizes"];
+/// Keys of who lives in the room.
+const HOUSEHOLD: [&str; 2] = ["people", "children"];
 /// The key of the clearances that names the table they start from.
 const PROFILE: &str = "profile";
 
@@ -71,7 +73,7 @@ pub(super) fn find(document: &Document, names: &Names, path: &str, leaves_out: b
     match thing(document, names, item) {
         Some(Thing::Wall(at) | Thing::Row { at, .. }) => Ok(Place::Key(at.key(&key))),
         None => match plain_key(item).as_str() {
-            section @ ("clearances" | "wishes" | "household" | "only" | "exclude") => {
+            section @ ("clearances" | "wishes" | "household" | "only" | "exclude" | "room") => {
                 Ok(Place::Key(Trail::default().key(section).key(&key)))
             }
             _ => Err(unknown(item, &format!(".{key}"))),
@@ -125,6 +127,9 @@ fn single_key(path: &str) -> Option<Trail> {
     if ROOM.contains(&key.as_str()) {
         return Some(root.key(&key));
     }
+    if HOUSEHOLD.contains(&key.as_str()) {
+        return Some(root.key("household").key(&key));
+    }
     if key == PROFILE || key.parse::<Clearance>().is_ok() {
         return Some(root.key("clearances").key(&key));
     }
@@ -133,7 +138,11 @@ fn single_key(path: &str) -> Option<Trail> {
 
 fn single_keys() -> impl Iterator<Item = &'static str> {
     let wishes = Criterion::ALL.iter().map(|criterion| criterion.key());
-    ROOM.into_iter().chain([PROFILE]).chain(Clearance::ALL.iter().map(|clearance| clearance.key())).chain(wishes)
+    ROOM.into_iter()
+        .chain(HOUSEHOLD)
+        .chain([PROFILE])
+        .chain(Clearance::ALL.iter().map(|clearance| clearance.key()))
+        .chain(wishes)
 }
 
 /// A key as files write it: `off wall` is `off_wall`.

@@ -24,6 +24,8 @@ impl LayoutRule for FrontOpen {
         let rule = Rule::Clearance(Clearance::FrontOpen);
         let mut found = context.inside(&zone, pose.id, rule, 0.0);
         found.extend(context.off_bodies(&zone, pose.id, rule, 0.0, |body| body.shape.area() > 0.0));
+        // Nobody gets up onto a step.
+        found.extend(context.off_steps(&zone, pose.id, rule));
         found
     }
 }

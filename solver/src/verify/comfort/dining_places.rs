@@ -44,7 +44,10 @@ fn behind_chairs(scene: &CheckedLayout<'_>, table: &InPlace<'_>, side: &Edge) ->
         KeepsClear::Nothing | KeepsClear::Before(_) => return Vec::new(),
     };
     let itself = [table.placed.piece];
-    let fixed = standing(scene).into_iter().filter_map(|(of, shape)| Some((of, side.nearest_ahead(&shape)?)));
+    let fixed = standing(scene)
+        .into_iter()
+        .chain(scene.checked.steps.iter().cloned())
+        .filter_map(|(of, shape)| Some((of, side.nearest_ahead(&shape)?)));
     let pieces = scene.off_chairs(&itself).filter_map(|piece| Some((piece.thing(), side.nearest_of(&piece.parts)?)));
     let leaves = scene.checked.zones.iter().filter(|zone| zone.rule == Rule::DoorSwing).filter_map(|leaf| {
         let floor = side.floor(wanted).pulled_in(SLACK)?;

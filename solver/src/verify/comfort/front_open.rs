@@ -21,7 +21,8 @@ pub(super) fn measures(scene: &CheckedLayout<'_>) -> Vec<Measure> {
     if scene.rule(RULE) <= 0.0 {
         return Vec::new();
     }
-    let standing = standing(scene);
+    let mut standing = standing(scene);
+    standing.extend(scene.checked.steps.iter().cloned());
     scene.seats().flat_map(|seat| of_seat(scene, seat, &standing)).collect()
 }
 

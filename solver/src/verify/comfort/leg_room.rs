@@ -45,7 +45,7 @@ fn of_seat(scene: &CheckedLayout<'_>, seat: &InPlace<'_>) -> Vec<Measure> {
 
 fn is_own_table(scene: &CheckedLayout<'_>, seat: &InPlace<'_>, table: &InPlace<'_>) -> bool {
     let serves = || served(scene, table).iter().any(|served| served.placed.piece == seat.placed.piece);
-    scene.is_main(seat) && table.piece.kind.stands_before_seat() && serves()
+    (scene.is_main(seat) || seat.piece.is_seat_apart()) && table.piece.kind.stands_before_seat() && serves()
 }
 
 /// Legs go up on it, or push it aside.

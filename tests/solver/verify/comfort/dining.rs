@@ -50,6 +50,7 @@ fn a_leaf_swings_clear_of_the_chair_at_an_end() {
     let door = ItemKind::Door(Door {
         hinge: Some(Hinge::Left),
         swings: Swings::In,
+        opens_to: None,
         leads_to: LeadsTo::Space("hall".to_owned()),
     });
     // Hinged on the west wall at 2000 from its left end, the leaf comes 800 out, level with the end of the table.

@@ -126,7 +126,7 @@ pub(super) fn main_seat<'s, 'a>(brief: &Brief, stands: &'s [Stand<'a>]) -> Optio
         DayBed => 2,
         _ => 3,
     };
-    let seats = brief.pieces.iter().filter(|piece| piece.kind.is_seat());
+    let seats = brief.pieces.iter().filter(|piece| piece.kind.is_seat() && piece.group.is_none());
     let main = seats.min_by(|a, b| {
         (!a.needed, form(a.kind))
             .cmp(&(!b.needed, form(b.kind)))

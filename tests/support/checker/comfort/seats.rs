@@ -7,6 +7,7 @@ use super::{Found, figure, main_seat};
 use crate::support::checker::plane::{Polygon, apart, dot, extent, left, overlap};
 use crate::support::checker::room::Ground;
 use crate::support::checker::stand::Stand;
+use crate::support::checker::step;
 
 fn seats<'s, 'a>(stands: &'s [Stand<'a>]) -> impl Iterator<Item = &'s Stand<'a>> {
     stands.iter().filter(|stand| stand.piece.kind.is_seat())
@@ -23,7 +24,10 @@ pub(super) fn leg_room(brief: &Brief, stands: &[Stand<'_>]) -> Vec<Found> {
     for seat in seats(stands) {
         let is_main = main == Some(seat.name());
         let arm = if is_main { 100.0 } else { 0.0 };
-        let own_table = |other: &Stand<'_>| is_main && other.piece.kind == PieceKind::CoffeeTable;
+        let of_group = |other: &Stand<'_>| seat.piece.group.is_some() && other.piece.group == seat.piece.group;
+        let own_table = |other: &Stand<'_>| {
+            other.piece.kind == PieceKind::CoffeeTable && (is_main && other.piece.group.is_none() || of_group(other))
+        };
         let counts = |other: &&Stand<'_>| other.name() != seat.name() && !other.is_flat() && !other.is_footrest();
         for other in stands.iter().filter(counts).filter(|other| !own_table(other)) {
             let looks = [Some(seat.looks()), seat.return_looks(), seat.second_return_looks()].into_iter().flatten();
@@ -49,7 +53,10 @@ pub(super) fn front_open(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -
     for seat in seats(stands) {
         let wanted = if main == Some(seat.name()) { wanted } else { wanted / 2.0 };
         let look = seat.looks().less(100.0);
-        for (name, shape) in standing(ground) {
+        // Nobody gets up onto a step: its line counts as wide as it may be off.
+        let by = brief.room.measured_within;
+        let steps = ground.steps.iter().map(|(name, line)| (name.clone(), step::strip(line, by)));
+        for (name, shape) in standing(ground).into_iter().chain(steps) {
             if let Some(given) = look.clear(&[shape]) {
                 let between = names(&[seat.name(), &name]);
                 all.push(Found { rule: "front_open", between, given: Some(given), short: wanted - given });
@@ -96,7 +103,8 @@ pub(super) fn table_axis(brief: &Brief, stands: &[Stand<'_>]) -> Vec<Found> {
             let off = if off <= 1.5 && main == Some(seat.name()) { 0.0 } else { off };
             if beside { f64::INFINITY } else { off }
         };
-        let Some(seat) = seats(stands).min_by(|a, b| off(a).total_cmp(&off(b))) else { continue };
+        let of_group = seats(stands).filter(|seat| seat.piece.group == table.piece.group);
+        let Some(seat) = of_group.min_by(|a, b| off(a).total_cmp(&off(b))) else { continue };
         let look = seat.looks();
         let (from, to) = extent(&table.main(), look.along);
         let given = ((from + to) / 2.0 - dot(look.middle, look.along)).abs();

@@ -17,7 +17,7 @@ fn brief(room: [u32; 2], pieces: &str) -> Brief {
 
 fn of(arrangement: &Arrangement) -> Arranged<'_> {
     let choices = &arrangement.choices;
-    Arranged { main_seat: arrangement.main_seat, choices, has_screen: choices.media_wall.is_some() }
+    Arranged { main_seat: arrangement.main_seat, choices, has_screen: choices.media_wall.is_some(), layout: None }
 }
 
 fn titled(room: [u32; 2], pieces: &str, key: &str) -> String {

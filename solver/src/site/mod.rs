@@ -1,8 +1,14 @@
 //! The room as the rules see it: walls moved in by what a measurement may be off, and what they hold turned into shapes.
 
-use elbowroom_model::{Brief, Clearance, FixedId, Hinge, ItemId, ItemKind, Point, Swings, Wall, WallId};
+mod doors;
+mod wall_place;
+
+use elbowroom_model::{Brief, Clearance, Door, FixedId, Hinge, ItemId, ItemKind, Point, Swings, Wall, WallId};
 
 use crate::geometry::{Convex, mitre};
+
+pub use doors::{Fold, Leaf, Swing};
+pub use wall_place::WallPlace;
 
 /// The widest opening that has a landing, mm; before a wider one only the route to it counts.
 pub const WIDEST_OPENING_WITH_LANDING: f64 = 1200.0;
@@ -14,16 +20,22 @@ pub struct Site {
     pub measured_within: f64,
     /// Walls as moved in, mitred at the corners, in the room's order (clockwise).
     pub walls: Vec<SiteWall>,
-    /// Quarter discs of the doors that swing in.
+    /// What leaves sweep that swing in.
     pub swings: Vec<Swing>,
+    /// Leaves that rest where a walker meets them.
+    pub leaves: Vec<Leaf>,
     /// What doors take that fold into the room.
     pub folds: Vec<Fold>,
     /// Free floor just inside doors and narrow openings.
     pub landings: Vec<Landing>,
+    /// Free floor before doors that one pulls, and beside their latches.
+    pub latch_sides: Vec<Landing>,
     /// What heats or burns keeps free before it.
     pub clear_zones: Vec<ClearZone>,
     /// What stands in the room for good: fixed things, radiators, fireplaces.
     pub bodies: Vec<Body>,
+    /// Steps in the floor: nothing stands across one.
+    pub steps: Vec<Body>,
 }
 
 /// A wall as moved in.
@@ -41,47 +53,12 @@ pub struct SiteWall {
     pub inward: Point,
 }
 
-/// Where an item stands on its wall as moved in.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct WallPlace {
-    /// Its left end as one faces it from inside.
-    pub left: Point,
-    /// Its right end.
-    pub right: Point,
-    /// Unit vector into the room.
-    pub inward: Point,
-}
-
-/// The quarter disc that a leaf sweeps.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Swing {
-    /// The door.
-    pub item: ItemId,
-    /// The hinge, on the wall as moved in.
-    pub hinge: Point,
-    /// Unit vector from the hinge along the closed leaf.
-    pub along: Point,
-    /// Unit vector into the room.
-    pub inward: Point,
-    /// Width of the leaf, mm.
-    pub radius: f64,
-}
-
-/// What a door takes that folds into the room.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Fold {
-    /// The door.
-    pub item: ItemId,
-    /// Its width by half of it.
-    pub zone: Convex,
-}
-
 /// Free floor just inside a doorway.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Landing {
     /// The door or opening.
     pub item: ItemId,
-    /// Its width by `door_landing`.
+    /// Its width by `door_landing`; with the floor beside a latch, by `pull_side`.
     pub zone: Convex,
 }
 
@@ -138,10 +115,13 @@ impl Site {
             measured_within,
             walls,
             swings: Vec::new(),
+            leaves: Vec::new(),
             folds: Vec::new(),
             landings: Vec::new(),
+            latch_sides: Vec::new(),
             clear_zones: Vec::new(),
             bodies: Vec::new(),
+            steps: Vec::new(),
         };
         for (id, item) in brief.room.items() {
             if let Some(place) = site.place_of(brief, id) {
@@ -149,10 +129,26 @@ impl Site {
             }
         }
         for (place, fixed) in brief.room.fixed.iter().enumerate() {
+            let id = BodyId::Fixed(FixedId(place));
+            if let Some(ends) = fixed.step() {
+                site.steps.push(Body { id, shape: strip(ends, measured_within) });
+                continue;
+            }
             let shape = Convex::counter_clockwise(fixed.corners.iter().copied()).grown(measured_within);
-            site.bodies.push(Body { id: BodyId::Fixed(FixedId(place)), shape });
+            site.bodies.push(Body { id, shape });
         }
         site
+    }
+
+    /// What nobody walks through in the empty room: bodies, leaves at rest, and for who comes in a wheelchair steps too.
+    pub(crate) fn stopping(&self, in_wheelchair: bool) -> impl Iterator<Item = (BodyId, &Convex)> {
+        let leaves = self.leaves.iter().map(|leaf| (BodyId::Item(leaf.item), &leaf.shape));
+        let steps = self.steps.iter().filter(move |_| in_wheelchair);
+        self.bodies
+            .iter()
+            .map(|body| (body.id, &body.shape))
+            .chain(leaves)
+            .chain(steps.map(|step| (step.id, &step.shape)))
     }
 
     /// The wall as moved in.
@@ -198,14 +194,14 @@ impl Site {
         let WallPlace { left, right, .. } = place;
         match kind {
             ItemKind::Door(door) => {
-                if door.swings == Swings::In {
-                    self.swings.extend(door.hinge.map(|hinge| swing(id, hinge, place)));
-                }
+                self.swings.extend(doors::swings(id, door, place));
+                self.leaves.extend(doors::leaf(id, door, place));
                 if door.swings == Swings::Folds {
-                    let zone = before(place, (right - left).norm() / 2.0);
+                    let zone = place.before((right - left).norm() / 2.0);
                     self.folds.push(Fold { item: id, zone });
                 }
                 self.add_landing(brief, id, place);
+                self.add_latch_side(brief, id, door, place);
             }
             ItemKind::Opening(_) if (right - left).norm() <= WIDEST_OPENING_WITH_LANDING => {
                 self.add_landing(brief, id, place);
@@ -222,8 +218,17 @@ impl Site {
     }
 
     fn add_landing(&mut self, brief: &Brief, item: ItemId, place: WallPlace) {
-        let zone = before(place, brief.rules.get(Clearance::DoorLanding));
+        let zone = place.before(brief.rules.get(Clearance::DoorLanding));
         self.landings.push(Landing { item, zone });
+    }
+
+    /// One who pulls a door open stands beside its latch, out of the leaf's way.
+    fn add_latch_side(&mut self, brief: &Brief, item: ItemId, door: &Door, place: WallPlace) {
+        let (beside, depth) = (brief.rules.get(Clearance::LatchSide), brief.rules.get(Clearance::PullSide));
+        if let (Swings::In, Some(hinge), true) = (door.swings, door.hinge, beside > 0.0 && depth > 0.0) {
+            let zone = place.longer(hinge == Hinge::Left, beside).before(depth);
+            self.latch_sides.push(Landing { item, zone });
+        }
     }
 
     /// A body at the wall, and what is kept clear before that part of its front that is hot.
@@ -236,20 +241,14 @@ impl Site {
     }
 }
 
-/// The floor so deep before a place on a wall.
-fn before(WallPlace { left, right, inward }: WallPlace, depth: f64) -> Convex {
-    let out = inward * depth;
-    Convex::counter_clockwise([left, right, right + out, left + out])
-}
-
-fn swing(item: ItemId, hinge: Hinge, WallPlace { left, right, inward }: WallPlace) -> Swing {
-    let radius = (right - left).norm();
-    let (hinge, other) = match hinge {
-        Hinge::Left => (left, right),
-        Hinge::Right => (right, left),
-    };
-    let along = (other - hinge).unit().unwrap_or(inward.left());
-    Swing { item, hinge, along, inward, radius }
+/// A line and all that lies so near to it; the line itself where nothing does.
+fn strip([from, to]: [Point; 2], by: f64) -> Convex {
+    if by <= 0.0 {
+        return Convex::counter_clockwise([from, to]);
+    }
+    let along = (to - from).unit().unwrap_or_default() * by;
+    let (from, to, aside) = (from - along, to + along, along.left());
+    Convex::counter_clockwise([from - aside, to - aside, to + aside, from + aside])
 }
 
 /// Every wall moved along its normal by `by`, cut where neighbours meet; walls in one line keep their common corner.

@@ -1,0 +1,104 @@
+//! A group of its own: its seats close and in line, its table before the middle of its seat, by a window, and out of the
+//! straight ways from door to door.
+
+use elbowroom_model::{Brief, ItemId, ItemKind, Point, Term};
+
+use super::asked::{Asked, Way};
+use super::heart::{middle, middle_of_front};
+use super::plan_term::{PlanTerm, TermContext};
+use crate::arrangement::{Relation, Role, alike, face};
+use crate::geometry::{Convex, hull_and_pockets};
+use crate::routes::entrances;
+use crate::rules::{CostSlot, LinearOutline, Pose, RuleContext, With, beyond};
+use crate::site::WallPlace;
+
+/// A group of its own.
+#[derive(Debug)]
+pub(super) struct GroupApart;
+
+impl PlanTerm for GroupApart {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        if pose.role != Role::Apart {
+            return Vec::new();
+        }
+        by_window(&context.room, pose).into_iter().chain(out_of_ways(&context.room, pose)).collect()
+    }
+
+    fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
+        if first.role == Role::Apart && second.role == Role::Apart && first.piece.group == second.piece.group {
+            return company(first, second);
+        }
+        before(first, second).into_iter().chain(before(second, first)).collect()
+    }
+}
+
+/// Two seats stand no further apart than one speaks with ease; that face one way stand in line, two that face each other opposite.
+fn company(first: &Pose, second: &Pose) -> Vec<Asked> {
+    let between = middle_of_front(second).from(&middle_of_front(first));
+    let (ahead, aside) = (between.along(first.stand.facing), between.along(first.left()));
+    let pays = |slot, term, off| {
+        Asked::always(term, second, With::Piece(first.id), Way::pays_either_way(second, slot, term, off))
+    };
+    let mut found =
+        vec![pays(CostSlot::Along, Term::GroupWide, &ahead), pays(CostSlot::Aside, Term::GroupWide, &aside)];
+    if alike(first.stand.facing, second.stand.facing) {
+        found.push(pays(CostSlot::TwinAhead, Term::Mirrored, &ahead));
+    } else if face(first.stand.facing, second.stand.facing) {
+        found.push(pays(CostSlot::TwinAside, Term::OppositeAside, &aside));
+    }
+    found
+}
+
+/// Its table before the middle of its seat.
+fn before(table: &Pose, seat: &Pose) -> Option<Asked> {
+    let is_its = matches!(table.stand.relation, Relation::Before { seat: id } if id == seat.id);
+    let aside = middle_of_front(seat).from(&table.middle_of_back()).along(seat.left());
+    let way = Way::pays_either_way(table, CostSlot::Aside, Term::TableAside, &aside);
+    (is_its && seat.role == Role::Apart).then(|| Asked::always(Term::TableAside, table, With::Piece(seat.id), way))
+}
+
+/// One reads by a window: by the one that is nearest.
+fn by_window(room: &RuleContext<'_>, seat: &Pose) -> Option<Asked> {
+    let windows = room.brief.room.items().filter(|(_, item)| matches!(item.kind, ItemKind::Window(_)));
+    let ways: Vec<(ItemId, Way)> = windows
+        .filter_map(|(id, _)| {
+            let WallPlace { left, right, inward } = room.site.place_of(room.brief, id)?;
+            let at = (left + right) * 0.5;
+            let along = (right - left).unit()?;
+            let (out, aside) = (middle(seat).along(inward), middle(seat).along(along));
+            let out = Way::pays(seat, CostSlot::Near, Term::FarFromWindow, &out.shifted(-at.dot(inward)));
+            let aside = aside.shifted(-at.dot(along));
+            Some((id, out.and(Way::pays_either_way(seat, CostSlot::UnderRug, Term::FarFromWindow, &aside))))
+        })
+        .collect();
+    let (first, _) = *ways.first().map(|(id, way)| (id, way)).as_ref()?;
+    let with = With::Item(*first);
+    Some(Asked::one_of(Term::FarFromWindow, seat, with, ways.into_iter().map(|(_, way)| way).collect()))
+}
+
+/// Out of each straight way from an entrance to another doorway, or at a price.
+fn out_of_ways(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
+    let doorways = || room.brief.room.items().filter(|(_, item)| item.kind.leads_to().is_some()).map(|(id, _)| id);
+    let pairs = entrances(room.brief).into_iter().flat_map(|from| doorways().map(move |to| (from, to)));
+    let pairs = pairs.filter(|(from, to)| from != to && !(is_entrance(room.brief, *to) && to < from));
+    let asked = |(from, to): (ItemId, ItemId)| {
+        let lane = LinearOutline::fixed(&lane(room, from, to)?);
+        let out = |towards: &Point| Way::of(beyond(&lane, pose.main(), *towards, 0.0));
+        let ways = lane.normals.iter().map(out).chain([Way::flat(Term::InWay)]).collect();
+        Some(Asked::one_of(Term::InWay, pose, With::Item(to), ways))
+    };
+    pairs.filter_map(asked).collect()
+}
+
+fn is_entrance(brief: &Brief, item: ItemId) -> bool {
+    entrances(brief).contains(&item)
+}
+
+/// The floor straight from one doorway to the other.
+fn lane(room: &RuleContext<'_>, from: ItemId, to: ItemId) -> Option<Convex> {
+    let [one, other] = [from, to].map(|id| room.site.place_of(room.brief, id));
+    let (one, other) = (one?, other?);
+    let lane = hull_and_pockets(&[one.left, one.right, other.left, other.right]).hull;
+    // Two doorways in one wall have no floor straight between them.
+    (lane.area() > 0.0).then_some(lane)
+}

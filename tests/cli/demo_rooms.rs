@@ -90,8 +90,8 @@ macro_rules! demo_rooms {
 demo_rooms! {
     alcoves: "alcoves",
     canal_flat: "canal-flat",
-    chaise_and_day_bed: "chaise-and-day-bed",
     chairs_at_an_angle: "chairs-at-an-angle",
+    chaise_and_day_bed: "chaise-and-day-bed",
     everyday: "everyday",
     facing_sofas: "facing-sofas",
     family: "family",

@@ -8,6 +8,7 @@ mod labels;
 mod lettering;
 mod mark;
 mod paper;
+mod path;
 mod pdf;
 mod place;
 mod png;

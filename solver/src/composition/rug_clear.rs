@@ -1,7 +1,7 @@
 //! A rug keeps clear of what would trip over it, or stand half on it: doors that swing in, and pieces that are none of its
 //! group.
 
-use elbowroom_model::{PieceKind, Term};
+use elbowroom_model::Term;
 
 use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
@@ -56,10 +56,8 @@ fn about_swing(swing: &Swing) -> Convex {
 /// Dining tables, storage, media units and other groups stand off the rug of the group.
 fn under_other(rug: &Pose, other: &Pose) -> Option<Asked> {
     let kind = other.piece.kind;
-    let is_other = other.piece.group.is_some()
-        || kind == PieceKind::DiningTable
-        || kind == PieceKind::MediaUnit
-        || kind.is_storage();
+    let is_unit = kind.carries_screen() && !kind.hangs();
+    let is_other = other.piece.group.is_some() || kind.is_dined_at() || is_unit || kind.is_storage();
     if !is_rug(rug) || !is_other {
         return None;
     }

@@ -5,6 +5,7 @@
 //! told nowhere. Names and sizes of pieces are written by `pieces`.
 
 mod axes;
+mod common;
 mod plain;
 mod screens;
 mod slender;
@@ -12,14 +13,11 @@ mod upholstery;
 
 use elbowroom_model::Drawn;
 
+pub(super) use common::{ground, lies_under};
+
 use super::figure::Figure;
 use super::shown::PieceShown;
-use crate::drawing::{Mark, Path, Pen, Tone};
-
-/// Outlines of pieces, mm (ISO 128: widths in steps of about the square root of two).
-const OUTLINE: Pen = Pen::ink(0.35);
-/// Lines within pieces, mm.
-const WITHIN: Pen = Pen::ink(0.18);
+use crate::drawing::Mark;
 
 /// Every piece, rugs below the others and what hangs above them.
 pub(super) fn draw(figure: &mut Figure<'_>) {
@@ -32,21 +30,6 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     let (hung, standing): (Vec<_>, Vec<_>) = others.into_iter().partition(|one| one.piece.kind.hangs());
     for piece in standing.into_iter().chain(hung) {
         one(figure, piece);
-    }
-}
-
-/// Drawn below the others.
-pub(super) fn lies_under(one: PieceShown<'_>) -> bool {
-    matches!(one.piece.kind.traits().drawn, Drawn::Rug | Drawn::OpenFloor)
-}
-
-/// What a piece is filled with, and so what its name lies on.
-pub(super) fn ground(one: PieceShown<'_>) -> Tone {
-    match one.piece.kind.traits().drawn {
-        Drawn::Rug => Tone::Rug,
-        Drawn::OpenFloor => Tone::Floor,
-        Drawn::Upholstered | Drawn::Padded => Tone::Seat,
-        Drawn::WithFront | Drawn::Screen | Drawn::Lamp | Drawn::Plant | Drawn::Plain => Tone::Piece,
     }
 }
 
@@ -65,11 +48,4 @@ fn one(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
         Drawn::Plant => slender::plant(figure, piece),
         Drawn::Plain => plain::solid(figure, piece),
     }
-}
-
-/// A thin line within a piece, that labels had better not lie on.
-fn line(figure: &mut Figure<'_>, places: [elbowroom_model::Point; 2]) {
-    let line = places.map(|at| figure.frame.at(at));
-    figure.labels.mind(line);
-    figure.put(Path::line(line, WITHIN));
 }

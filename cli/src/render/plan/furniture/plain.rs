@@ -4,7 +4,7 @@ use elbowroom_model::{Drawn, Point};
 use elbowroom_solver::geometry::joined;
 
 use super::axes::Axes;
-use super::{OUTLINE, WITHIN, line};
+use super::common::{OUTLINE, WITHIN, body, ground, line};
 use crate::drawing::{At, Dash, Fill, Path, Pen, Tone};
 use crate::render::plan::figure::Figure;
 use crate::render::plan::shown::PieceShown;
@@ -47,7 +47,7 @@ pub(super) fn chairs(figure: &mut Figure<'_>) {
 pub(super) fn solid(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     let ring = ring(figure, piece);
     body(figure, piece);
-    figure.put(Path::ring(ring, Some(OUTLINE), Fill::Tone(super::ground(piece))));
+    figure.put(Path::ring(ring, Some(OUTLINE), Fill::Tone(ground(piece))));
 }
 
 /// A stroke along the front, so that one sees which way a piece faces.
@@ -55,14 +55,6 @@ pub(super) fn front(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     let axes = Axes::of(&piece.main(), piece.placed.facing);
     let (half, ahead) = (axes.width / 2.0, axes.depth * (1.0 - FRONT));
     line(figure, [axes.at(-half, ahead), axes.at(half, ahead)]);
-}
-
-/// No name but its own lies on a piece.
-pub(super) fn body(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
-    for part in piece.parts() {
-        let part = figure.frame.all(&part);
-        figure.labels.body(part);
-    }
 }
 
 /// The outline on the sheet.

@@ -3,7 +3,8 @@
 use elbowroom_model::screen_width;
 
 use super::axes::Axes;
-use super::{OUTLINE, plain};
+use super::common::{OUTLINE, body};
+use super::plain;
 use crate::drawing::{Fill, Path, Tone};
 use crate::render::plan::figure::Figure;
 use crate::render::plan::shown::PieceShown;
@@ -14,7 +15,7 @@ const DEEP: f64 = 60.0;
 /// A screen that hangs takes its own outline.
 pub(super) fn hung(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     let ring = plain::ring(figure, piece);
-    plain::body(figure, piece);
+    body(figure, piece);
     figure.put(Path::ring(ring, Some(OUTLINE), Fill::Tone(Tone::Ink)));
 }
 

@@ -3,7 +3,8 @@
 use elbowroom_model::{Point, SeatForm};
 
 use super::axes::Axes;
-use super::{OUTLINE, WITHIN, plain};
+use super::common::{OUTLINE, WITHIN, body, line};
+use super::plain;
 use crate::drawing::{Fill, Path, Tone};
 use crate::render::plan::figure::Figure;
 use crate::render::plan::shown::PieceShown;
@@ -35,7 +36,7 @@ struct Run {
 /// What has neither arms nor back: its outline.
 pub(super) fn padded(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     let ring = plain::ring(figure, piece);
-    plain::body(figure, piece);
+    body(figure, piece);
     let radius = figure.frame.length(CORNER);
     figure.put(Path::rounded(&ring, radius, Some(OUTLINE), Fill::Tone(Tone::Seat)));
 }
@@ -95,14 +96,14 @@ fn frame_of(figure: &mut Figure<'_>, run: &Run, piece: PieceShown<'_>) {
     let half = axes.width / 2.0;
     let [left, right] = arms_of(run, piece);
     if back > 0.0 {
-        super::line(figure, [axes.at(half, back), axes.at(-half, back)]);
+        line(figure, [axes.at(half, back), axes.at(-half, back)]);
     }
     let arm = |across: f64| [axes.at(across, back), axes.at(across, axes.depth)];
     if left > 0.0 {
-        super::line(figure, arm(half - left));
+        line(figure, arm(half - left));
     }
     if right > 0.0 {
-        super::line(figure, arm(right - half));
+        line(figure, arm(right - half));
     }
 }
 

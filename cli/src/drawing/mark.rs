@@ -1,6 +1,6 @@
 //! What can be put on a sheet.
 
-use super::{Area, At, Paper, Weight};
+use super::{At, Paper, Weight};
 
 /// A sheet with all that is on it, the lowest marks first.
 #[derive(Debug, Clone, PartialEq)]

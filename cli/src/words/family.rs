@@ -28,11 +28,6 @@ pub(crate) fn like_it(family: &Family<'_>) -> Option<String> {
     Some(format!("{}: {told}", and_like_it(family.others.len())))
 }
 
-/// Families that are not told.
-pub(crate) fn and_more(more: usize) -> String {
-    format!("and {}", counted(more, "other way", "other ways"))
-}
-
 /// Options that are not told; `told`: so many of `all` are. `one_by_one`: they were counted so, and not by families.
 pub(crate) fn more(told: usize, all: usize, one_by_one: bool) -> String {
     let more = all - told;

@@ -24,6 +24,7 @@ pub(crate) mod rank;
 pub(crate) mod refused;
 pub(crate) mod report;
 pub(crate) mod shop;
+pub(crate) mod short;
 pub(crate) mod size;
 pub(crate) mod stock;
 pub(crate) mod tape;

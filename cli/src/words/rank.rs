@@ -20,50 +20,6 @@ pub(crate) const HAND: &str = "Hand";
 pub(crate) const SCREEN: &str = "Screen";
 /// Label: how firm the order is.
 pub(crate) const FIRM: &str = "How firm";
-/// The questions of the short page.
-pub(crate) const WHICH_WALL: &str = "Which wall";
-/// The hand of a corner sofa.
-pub(crate) const WHICH_HAND: &str = "Which hand";
-/// Sizes to shop by.
-pub(crate) const HOW_LARGE: &str = "How large";
-/// The strongest reason.
-pub(crate) const WHY: &str = "Why";
-/// The worst that the plan gives up.
-pub(crate) const GIVES_UP_LABEL: &str = "Gives up";
-/// Over the other families, a line each.
-pub(crate) const OTHER_WAYS: &str = "Other ways to put the main seat";
-/// The caution of the short page.
-pub(crate) const BEFORE_BUYING: &str =
-    "Before you buy: tape it out full size, keep exits free; local codes come first.";
-/// Where the rest is.
-pub(crate) const FULL: &str = "--full tells all that is known; `draw`, `tape` and `card` make the sheets.";
-
-/// The wall and the screen in one.
-pub(crate) fn wall_and_screen(seating: Option<&str>, screen: Option<&str>) -> String {
-    let screen = screen.map(|screen| format!("screen {screen}"));
-    [seating.map(str::to_owned), screen].into_iter().flatten().collect::<Vec<_>>().join("; ")
-}
-
-/// How large a piece may be, and how large it is in the plan.
-pub(crate) fn up_to(label: &str, count: usize, most: &str, planned: &str) -> String {
-    let label = if count == 1 { label.to_owned() } else { format!("{label} each") };
-    if most == planned { format!("{label} {most}") } else { format!("{label} up to {most} (drawn {planned})") }
-}
-
-/// The sizes in one; `more`: pieces whose sizes stand elsewhere.
-pub(crate) fn all_up_to(sizes: &[String], more: usize, unit: &str) -> String {
-    let sizes = sizes.join(", ");
-    match more {
-        0 => format!("{sizes}, in {unit}"),
-        _ => format!("{sizes}, in {unit}; {} with --full", counted(more, "size more", "sizes more")),
-    }
-}
-
-/// Another option in a line.
-pub(crate) fn in_a_line(brief: &Brief, option: &RankedOption) -> String {
-    format!("{}. {} ({:.0})", option.rank, title(brief, option), option.score)
-}
-
 /// Over what holds each size.
 pub(crate) const HELD_BY: &str = "held by";
 /// Of a piece that stands at no wall.
@@ -105,12 +61,6 @@ pub(crate) fn hand(hand: Hand, beside: Option<&str>) -> String {
     let toward = beside.map_or_else(String::new, |wall| format!(", toward {}", the(wall)));
     let hand = hand.key();
     format!("{hand}: the return is on your {hand} as you sit{toward}")
-}
-
-/// The same in a few words.
-pub(crate) fn which_hand(hand: Hand, beside: Option<&str>) -> String {
-    let toward = beside.map_or_else(String::new, |wall| format!(", toward {}", the(wall)));
-    format!("{} as you sit{toward}", hand.key())
 }
 
 /// Where the screen is and how far off.

@@ -24,9 +24,9 @@ pub(super) struct AtWall;
 impl PlanTerm for AtWall {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let room = &context.room;
-        let behind_return = behind_return(room, pose);
+        let behind_returns = behind_returns(room, pose);
         let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else {
-            return free(room, pose).into_iter().chain(behind_return).collect();
+            return free(room, pose).into_iter().chain(behind_returns).collect();
         };
         let with = With::Wall(wall.id);
         let mut found = vec![drawn_up(room, pose, wall)];
@@ -34,7 +34,7 @@ impl PlanTerm for AtWall {
         if !pose.role.is_screen() && !has_company(room.brief, pose) {
             found.push(Asked::one_of(Term::OffMiddle, pose, with, amid(room, pose, wall)));
         }
-        found.extend(behind_return);
+        found.extend(behind_returns);
         found
     }
 }
@@ -82,26 +82,31 @@ fn free(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
     if pose.role != Role::MainSeat {
         return Vec::new();
     }
-    let area = lost_behind(room, pose, pose.stand.facing, pose.piece.width.usual);
+    let facing = pose.stand.facing;
+    let area = lost_behind(room, &pose.anchor.along(facing), facing, pose.piece.width.usual);
     let way = Way::pays(pose, CostSlot::Other, Term::FloorBehind, &area);
     vec![Asked::always(Term::FloorBehind, pose, With::Itself, way)]
 }
 
 /// A return with a back that stands off the wall behind it earns that floor too.
-fn behind_return(room: &RuleContext<'_>, pose: &Pose) -> Option<Asked> {
-    let length = pose.piece.return_length.filter(|_| pose.hand.is_some() && !pose.piece.chaise)?;
-    let wide = (length.usual - pose.piece.depth.usual).max(0.0);
-    let is_main = pose.role == Role::MainSeat;
-    // It looks along the main run, away from its own end of it.
-    let area = lost_behind(room, pose, pose.along(), wide);
-    let way = Way::pays(pose, CostSlot::Along, Term::ReturnBehind, &area);
-    is_main.then(|| Asked::always(Term::ReturnBehind, pose, With::Itself, way))
+fn behind_returns(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
+    let piece = &pose.piece;
+    let lengths = [piece.return_length.filter(|_| !piece.chaise), piece.second_return];
+    // Each pays by a variable that a main seat has no other use for.
+    let slots = [CostSlot::Along, CostSlot::TwinAside];
+    let each = pose.returns().zip(lengths).zip(slots).filter_map(|(((part, facing), length), slot)| {
+        let wide = (length?.usual - piece.depth.usual).max(0.0);
+        let back = part.furthest(-facing).along(facing);
+        let way = Way::pays(pose, slot, Term::ReturnBehind, &lost_behind(room, &back, facing, wide));
+        Some(Asked::always(Term::ReturnBehind, pose, With::Itself, way))
+    });
+    if pose.role == Role::MainSeat { each.collect() } else { Vec::new() }
 }
 
-/// Floor between the back of what faces so, as wide as that, and the end of the room, mm2.
-fn lost_behind(room: &RuleContext<'_>, pose: &Pose, facing: Point, wide: f64) -> Linear {
-    let back = room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min);
-    Linear::default().plus(&pose.anchor.along(facing).shifted(-back), wide)
+/// Floor between a back, as far along the way that it faces, and the end of the room, mm2.
+fn lost_behind(room: &RuleContext<'_>, back: &Linear, facing: Point, wide: f64) -> Linear {
+    let end = room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min);
+    Linear::default().plus(&back.clone().shifted(-end), wide)
 }
 
 /// A stretch of a wall, along it, mm.

@@ -11,6 +11,7 @@ mod frame;
 mod furniture;
 mod gaps;
 mod items;
+mod key;
 mod matters;
 mod outline;
 mod panel;

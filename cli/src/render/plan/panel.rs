@@ -2,12 +2,12 @@
 
 use elbowroom_solver::plan::ZoneKind;
 
-use super::frame::way;
-use super::{Shown, pieces, signs, ways, zones};
-use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, wrapped};
+use super::key::Sign;
+use super::{Shown, pieces, ways};
+use crate::drawing::{Area, At, Mark, Text, Tone, Weight, wrapped};
 use crate::words::answer as said;
 use crate::words::plan as words;
-use elbowroom_model::{ItemKind, Point};
+use elbowroom_model::ItemKind;
 
 /// Space between blocks, mm.
 const BLOCK: f64 = 2.6;
@@ -30,20 +30,6 @@ enum Line {
     Sign { sign: Sign, text: &'static str },
     /// Space.
     Space,
-}
-
-/// What the key shows.
-#[derive(Clone, Copy)]
-enum Sign {
-    Zone(ZoneKind),
-    Way,
-    Pinch,
-    Sight,
-    Turn,
-    Gap,
-    Seat,
-    Socket,
-    Broken,
 }
 
 /// What a panel is made from.
@@ -263,7 +249,7 @@ impl Panel {
                 }
                 Line::Sign { sign, text } => {
                     let area = Area::new(at.x, at.y + 0.4, SIGN - 1.5, height - 0.8);
-                    marks.extend(drawn(*sign, &area));
+                    marks.extend(sign.drawn(&area));
                     let foot = at + At::new(SIGN, height / 2.0 + self.small * 0.36);
                     marks.push(Text::new(foot, self.small, *text).into());
                 }
@@ -272,33 +258,5 @@ impl Panel {
             down += height;
         }
         (marks, true)
-    }
-}
-
-/// A sign of the key in its small area.
-fn drawn(sign: Sign, area: &Area) -> Vec<Mark> {
-    let middle = area.middle();
-    let (left, right) = (At::new(area.at.x, middle.y), At::new(area.right(), middle.y));
-    match sign {
-        Sign::Zone(kind) => zones::marks(&area.corners(), kind),
-        Sign::Way => vec![Path::line([left, right], signs::WAY).into()],
-        Sign::Pinch => signs::pinch([left, right]),
-        Sign::Sight => vec![Path::line([left, right], signs::SIGHT).into()],
-        Sign::Turn => signs::turning(middle, area.height / 2.0),
-        Sign::Gap => {
-            let slant = At::new(0.64, 0.64);
-            let (left, right) = (left + At::new(1.0, 0.0), right - At::new(1.0, 0.0));
-            let stroke = |at: At| Path::line([at - slant, at + slant], Pen::ink(0.3)).into();
-            vec![Path::line([left, right], Pen::ink(0.15)).into(), stroke(left), stroke(right)]
-        }
-        Sign::Broken => signs::broken([left + At::new(1.0, 0.0), right - At::new(1.0, 0.0)]),
-        Sign::Seat => signs::seat(middle, way(Point::new(1.0, 0.0))).into(),
-        Sign::Socket => {
-            let foot = At::new(middle.x, area.bottom());
-            let wall =
-                Path::line([At::new(area.at.x, foot.y), At::new(area.right(), foot.y)], Pen::of(0.4, Tone::Wall));
-            let disc = signs::half_disc(foot, At::new(0.0, -1.0), 1.1);
-            vec![Path { fill: Fill::Tone(Tone::Ink), ..disc }.into(), wall.into()]
-        }
     }
 }

@@ -7,7 +7,7 @@ use super::RankPage;
 use super::facing::faced;
 use crate::text::page::Page;
 use crate::words::answer::{all_eased, title};
-use crate::words::{rank as words, refused};
+use crate::words::{rank as words, refused, short};
 
 /// Where what a label says begins.
 const HANG: usize = 12;
@@ -33,17 +33,16 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     page.labelled(3, words::FIRM, HANG, &firm(told, best));
 }
 
-/// Which wall the seating takes and what it faces, then where the screen is.
+/// Which wall the seating takes and what it faces, then how far the screen is, where it faces one: its wall is in the title.
 pub(super) fn which_wall(told: &RankPage<'_>, best: &RankedOption) -> String {
     let brief = told.brief();
-    let seating = main_seat(brief, best).map(|seat| seating(brief, best, seat));
-    let screen = best.choices.media_wall.map(|wall| words::screen(brief, wall, distance(told, best).as_deref()));
-    words::wall_and_screen(seating.as_deref(), screen.as_deref())
+    let seating = main_seat(brief, best).map(|seat| seating(brief, best, seat)).unwrap_or_default();
+    short::wall_and_screen(&seating, distance(told, best).as_deref())
 }
 
 /// Which hand a corner sofa has, and what its return is turned to.
 pub(super) fn which_hand(told: &RankPage<'_>, best: &RankedOption) -> Option<String> {
-    hand(told.brief(), best).map(|(hand, beside)| words::which_hand(hand, beside))
+    hand(told.brief(), best).map(|(hand, beside)| short::which_hand(hand, beside))
 }
 
 fn hand<'a>(brief: &'a Brief, best: &RankedOption) -> Option<(Hand, Option<&'a str>)> {

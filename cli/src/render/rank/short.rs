@@ -12,7 +12,7 @@ use crate::words::answer::{all_eased, gives_up, reason};
 use crate::words::lengths::{shop_unit, shopped, sign};
 use crate::words::size::size;
 use crate::words::turned::{and_turned, turned};
-use crate::words::{family, rank as words, refused};
+use crate::words::{refused, short as words};
 
 /// Where what a label says begins.
 const HANG: usize = 14;
@@ -26,8 +26,7 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
     let brief = told.brief();
     page.paragraph(0, &refused::summary(told.answer, told.limits.by));
     answer::order(page, brief);
-    page.gap();
-    page.strong(&words::other(brief, best));
+    page.strong(&crate::words::rank::other(brief, best));
     for eased in all_eased(brief, best) {
         page.entry(3, &eased);
     }
@@ -73,11 +72,8 @@ fn tell_others(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others
     if next.is_empty() {
         return;
     }
-    page.heading(words::OTHER_WAYS);
+    page.heading(&words::other_ways(next.len().min(OTHERS), next.len()));
     for listed in next.iter().take(OTHERS) {
         page.entry(1, &words::in_a_line(told.brief(), listed.best));
-    }
-    if next.len() > OTHERS {
-        page.faint(1, &family::and_more(next.len() - OTHERS));
     }
 }

@@ -5,7 +5,8 @@
 //! told nowhere. Names and sizes of pieces are written by `pieces`.
 
 mod axes;
-mod common;
+
+mod pens;
 mod plain;
 mod screens;
 mod slender;
@@ -13,7 +14,7 @@ mod upholstery;
 
 use elbowroom_model::Drawn;
 
-pub(super) use common::{ground, lies_under};
+pub(super) use pens::{ground, lies_under};
 
 use super::figure::Figure;
 use super::shown::PieceShown;

@@ -4,7 +4,7 @@ use elbowroom_model::{Drawn, Point};
 use elbowroom_solver::geometry::joined;
 
 use super::axes::Axes;
-use super::common::{OUTLINE, WITHIN, body, ground, line};
+use super::pens::{OUTLINE, WITHIN, body, ground, line};
 use crate::drawing::{At, Dash, Fill, Path, Pen, Tone};
 use crate::render::plan::figure::Figure;
 use crate::render::plan::shown::PieceShown;

@@ -3,7 +3,7 @@
 use elbowroom_model::screen_width;
 
 use super::axes::Axes;
-use super::common::{OUTLINE, body};
+use super::pens::{OUTLINE, body};
 use super::plain;
 use crate::drawing::{Fill, Path, Tone};
 use crate::render::plan::figure::Figure;

@@ -1,7 +1,7 @@
 //! Lamps and plants, as round as they are.
 
 use super::axes::Axes;
-use super::common::{OUTLINE, WITHIN};
+use super::pens::{OUTLINE, WITHIN};
 use crate::drawing::{Area, At, Fill, Path, Tone};
 use crate::render::plan::figure::Figure;
 use crate::render::plan::shown::PieceShown;

@@ -3,7 +3,7 @@
 use elbowroom_model::{Point, SeatForm};
 
 use super::axes::Axes;
-use super::common::{OUTLINE, WITHIN, body, line};
+use super::pens::{OUTLINE, WITHIN, body, line};
 use super::plain;
 use crate::drawing::{Fill, Path, Tone};
 use crate::render::plan::figure::Figure;

@@ -1,0 +1,64 @@
+//! Prose of the answer on one screen.
+
+use elbowroom_model::article::the;
+use elbowroom_model::{Brief, Hand};
+use elbowroom_solver::answer::RankedOption;
+
+use super::answer::title;
+use super::figures::counted;
+
+/// Label: which wall, which way.
+pub(crate) const WHICH_WALL: &str = "Which wall";
+/// Label: the hand of a corner sofa.
+pub(crate) const WHICH_HAND: &str = "Which hand";
+/// Label: sizes to shop by.
+pub(crate) const HOW_LARGE: &str = "How large";
+/// Label: the strongest reason.
+pub(crate) const WHY: &str = "Why";
+/// Label: the worst that the plan gives up.
+pub(crate) const GIVES_UP_LABEL: &str = "Gives up";
+
+/// Over the other families, a line each.
+pub(crate) fn other_ways(told: usize, all: usize) -> String {
+    match told {
+        told if told == all => "Other ways to put the main seat (score)".to_owned(),
+        _ => format!("Other ways to put the main seat, the next {told} of {all} (score)"),
+    }
+}
+
+/// The caution of the short page.
+pub(crate) const BEFORE_BUYING: &str =
+    "Before you buy: tape it out full size, keep exits free; local codes come first.";
+/// Where the rest is.
+pub(crate) const FULL: &str = "--full tells all that is known; `draw`, `tape` and `card` make the sheets.";
+
+/// The wall, and how far off the screen is.
+pub(crate) fn wall_and_screen(seating: &str, distance: Option<&str>) -> String {
+    distance.map_or_else(|| seating.to_owned(), |distance| format!("{seating}; screen {distance} from the seat"))
+}
+
+/// How large a piece may be, and how large it is in the plan.
+pub(crate) fn up_to(label: &str, count: usize, most: &str, planned: &str) -> String {
+    let label = if count == 1 { label.to_owned() } else { format!("{label} each") };
+    if most == planned { format!("{label} {most}") } else { format!("{label} up to {most} (drawn {planned})") }
+}
+
+/// The sizes in one; `more`: pieces whose sizes stand elsewhere.
+pub(crate) fn all_up_to(sizes: &[String], more: usize, unit: &str) -> String {
+    let sizes = sizes.join(", ");
+    match more {
+        0 => format!("{sizes}, in {unit}"),
+        _ => format!("{sizes}, in {unit}; {} with --full", counted(more, "size more", "sizes more")),
+    }
+}
+
+/// Another option in a line.
+pub(crate) fn in_a_line(brief: &Brief, option: &RankedOption) -> String {
+    format!("{}. {} ({:.0})", option.rank, title(brief, option), option.score)
+}
+
+/// Which hand a corner sofa has, in a few words.
+pub(crate) fn which_hand(hand: Hand, beside: Option<&str>) -> String {
+    let toward = beside.map_or_else(String::new, |wall| format!(", toward {}", the(wall)));
+    format!("{} as you sit{toward}", hand.key())
+}

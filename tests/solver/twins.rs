@@ -48,9 +48,10 @@ fn a_pair_fits_as_two_do(room: &str, more: &str) {
     assert!(pair_by_key.len() > undecided.len());
     for (key, one) in &pair_by_key {
         let other = two_by_key[key];
-        // A plan whose proof was not reached says nothing of the other.
         let proven = one.planned.proven && other.planned.proven;
-        assert!(!proven || one.layout.left_out.len() == other.layout.left_out.len(), "{key}");
+        // A hundredth of a plan that eases rules is more than a piece is worth.
+        let settles_pieces = proven && one.eased.is_empty();
+        assert!(!settles_pieces || one.layout.left_out.len() == other.layout.left_out.len(), "{key}");
         let apart = (one.planned.value - other.planned.value).abs();
         let within = PROVEN_WITHIN.max(PROVEN_SHARE * other.planned.value);
         assert!(!proven || apart <= within, "{key}: {apart} of {}", other.planned.value);

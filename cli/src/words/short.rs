@@ -5,7 +5,6 @@ use elbowroom_model::{Brief, Hand};
 use elbowroom_solver::answer::RankedOption;
 
 use super::answer::title;
-use super::figures::counted;
 
 /// Label: which wall, which way.
 pub(crate) const WHICH_WALL: &str = "Which wall";
@@ -32,24 +31,15 @@ pub(crate) const BEFORE_BUYING: &str =
 /// Where the rest is.
 pub(crate) const FULL: &str = "--full tells all that is known; `draw`, `tape` and `card` make the sheets.";
 
-/// The wall, and how far off the screen is.
-pub(crate) fn wall_and_screen(seating: &str, distance: Option<&str>) -> String {
-    distance.map_or_else(|| seating.to_owned(), |distance| format!("{seating}; screen {distance} from the seat"))
-}
-
 /// How large a piece may be, and how large it is in the plan.
 pub(crate) fn up_to(label: &str, count: usize, most: &str, planned: &str) -> String {
     let label = if count == 1 { label.to_owned() } else { format!("{label} each") };
     if most == planned { format!("{label} {most}") } else { format!("{label} up to {most} (drawn {planned})") }
 }
 
-/// The sizes in one; `more`: pieces whose sizes stand elsewhere.
-pub(crate) fn all_up_to(sizes: &[String], more: usize, unit: &str) -> String {
-    let sizes = sizes.join(", ");
-    match more {
-        0 => format!("{sizes}, in {unit}"),
-        _ => format!("{sizes}, in {unit}; {} with --full", counted(more, "size more", "sizes more")),
-    }
+/// The sizes in one.
+pub(crate) fn all_up_to(sizes: &[String], unit: &str) -> String {
+    format!("{}, in {unit}", sizes.join(", "))
 }
 
 /// Another option in a line.

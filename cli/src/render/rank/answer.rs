@@ -33,11 +33,10 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
     page.labelled(3, words::FIRM, HANG, &firm(told, best));
 }
 
-/// Which wall the seating takes and what it faces, then how far the screen is, where it faces one: its wall is in the title.
+/// Which wall the seating takes and what it faces.
 pub(super) fn which_wall(told: &RankPage<'_>, best: &RankedOption) -> String {
-    let brief = told.brief();
-    let seating = main_seat(brief, best).map(|seat| seating(brief, best, seat)).unwrap_or_default();
-    short::wall_and_screen(&seating, distance(told, best).as_deref())
+    let seating = main_seat(told.brief(), best).map(|seat| seating(told.brief(), best, seat));
+    seating.unwrap_or_default()
 }
 
 /// Which hand a corner sofa has, and what its return is turned to.

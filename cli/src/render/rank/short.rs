@@ -58,7 +58,7 @@ fn how_large(told: &RankPage<'_>, best: &RankedOption) -> String {
         and_turned(size, turned(told.brief(), best, group.piece.placed.piece))
     };
     let sizes: Vec<String> = groups.iter().take(SIZES).map(told_of).collect();
-    words::all_up_to(&sizes, groups.len() - sizes.len(), sign(shop_unit(told.units())))
+    words::all_up_to(&sizes, sign(shop_unit(told.units())))
 }
 
 /// The best of the families that come next, a line each.

@@ -4,7 +4,7 @@
 //! arithmetic; M from memory of the publication, not seen.
 //! - HUD 1973: US Department of Housing and Urban Development, Manual of Acceptable Practices, 1973 (living and dining
 //!   areas): facing seats and screen 60 in, main routes 36 in, minor ones 24 in, desk 30 in, dining 32, 38 and 42 in (P).
-//! - ADA: 2010 ADA Standards for Accessible Design, 403.5.1 and 304.3.1 (P). The relief of 403.5.1, 32 in over a length of
+//! - ADA: 2010 ADA Standards for Accessible Design, 403.5.1, 304.3.1 and 404.2.4.1 (P). The relief of 403.5.1, 32 in over a length of
 //!   24 in, is not modelled: a route is refused wherever it is under 36 in.
 //! - LTH: Lifetime Homes Design Guide, 2010, criterion 7 (P).
 //! - ADM: Approved Document M, volume 1, 2015 edition, turning circles (P) and Appendix D, furniture schedule (M).

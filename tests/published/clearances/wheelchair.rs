@@ -50,6 +50,26 @@ fn a4_turning_circle() {
     }
 }
 
+/// A5 (ADA 404.2.4.1, P): beside the latch of a door that is pulled open 18 in stay free, 60 in deep: a room so deep holds a
+/// door of 36 in, that, and a sofa beside it.
+#[test]
+fn a5_floor_beside_the_latch() {
+    let sofa = 2000.0;
+    let room = |width: f64| {
+        let door = What::Door { hinge: Some(crate::support::plan::Side::Left), leads_to: "entrance" };
+        wheelchair(Plan::rectangle(width, 60.0 * INCH))
+            .bare()
+            .clear("turning_circle", 0.0)
+            .clear("latch_side", 18.0 * INCH)
+            .clear("pull_side", 60.0 * INCH)
+            .hold(2, "south door", 0.0, 36.0 * INCH, door)
+            .piece(PlanPiece::of("sofa").fixed(sofa, 900.0))
+    };
+    let holds = 36.0 * INCH + 18.0 * INCH + sofa;
+    assert!(fits(&room(holds), any));
+    assert!(!fits(&room(holds - HAIR), any));
+}
+
 /// A6 (LTH criterion 7, P): a coffee table does not count against the circle, it can be moved; a sofa does.
 #[test]
 fn a6_a_coffee_table_may_stand_in_the_circle_and_a_sofa_may_not() {

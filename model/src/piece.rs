@@ -176,6 +176,18 @@ impl Piece {
         self.group.is_some() && self.kind.is_seat()
     }
 
+    /// Whether it is a seat of the main group.
+    #[must_use]
+    pub fn is_seat_of_main_group(&self) -> bool {
+        self.group.is_none() && self.kind.is_seat()
+    }
+
+    /// Whether it is a table that stands before a seat of the main group.
+    #[must_use]
+    pub fn is_table_of_main_group(&self) -> bool {
+        self.group.is_none() && self.kind.stands_before_seat()
+    }
+
     /// The range of `dimension`; `None` where this kind has no such dimension.
     #[must_use]
     pub fn range(&self, dimension: Dimension) -> Option<SizeRange> {

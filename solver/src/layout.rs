@@ -109,6 +109,11 @@ impl Placed {
         }
     }
 
+    /// The part of each return, with the way that who sits there faces: along the main run, away from its own end of it.
+    pub fn returns(&self) -> impl Iterator<Item = (Convex, Point)> {
+        self.parts().into_iter().skip(1).zip([self.along(), -self.along()])
+    }
+
     /// Convex, counter-clockwise, disjoint parts: one rectangle, or the main run whole and then each return less its corner.
     #[must_use]
     pub fn parts(&self) -> Vec<Convex> {

@@ -188,7 +188,7 @@ impl AsPlaced<'_> {
     }
 
     fn seats(&self) -> impl Iterator<Item = &Placed> {
-        let is_seat = |placed: &&Placed| self.brief.piece(placed.piece).is_some_and(of_main_group);
+        let is_seat = |placed: &&Placed| self.brief.piece(placed.piece).is_some_and(Piece::is_seat_of_main_group);
         self.layout.placed.iter().filter(is_seat)
     }
 
@@ -196,10 +196,6 @@ impl AsPlaced<'_> {
     fn nearest(&self, seats: impl Iterator<Item = (PieceId, f64)>) -> PieceId {
         seats.min_by(|one, other| one.1.total_cmp(&other.1)).map_or(self.main.piece, |(seat, _)| seat)
     }
-}
-
-fn of_main_group(piece: &Piece) -> bool {
-    piece.kind.is_seat() && piece.group.is_none()
 }
 
 /// Middle of a piece on the floor (of a corner sofa: of its main run).

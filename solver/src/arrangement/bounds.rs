@@ -134,7 +134,7 @@ impl<'a> Bounds<'a> {
 
     /// The seat itself, its return and the table before it.
     fn room_before(&self, cast: &Cast, seat: &Piece, seating: &Seating) -> Option<NoRoom> {
-        let tables = self.brief.pieces.iter().filter(|piece| is_table(piece) && piece.needed);
+        let tables = self.brief.pieces.iter().filter(|piece| piece.is_table_of_main_group() && piece.needed);
         let table = tables.map(|table| table.depth.least + self.brief.rules.get(Clearance::SeatToTable));
         let deep = seat.depth.least + table.fold(0.0, f64::max);
         let returns = [seat.return_length, seat.second_return];
@@ -148,7 +148,7 @@ impl<'a> Bounds<'a> {
         let place = place.filter(|place| place.role == Role::Screen)?;
         let unit = self.brief.piece(cast.screen?)?;
         let wall = self.site.wall(place.wall)?;
-        let tables = self.brief.pieces.iter().any(is_table);
+        let tables = self.brief.pieces.iter().any(Piece::is_table_of_main_group);
         let passage = if tables { 0.0 } else { self.brief.rules.get(Clearance::Passage) };
         let screen = self.brief.rules.get(Clearance::ScreenToSeat);
         let rule = if passage > screen { Clearance::Passage } else { Clearance::ScreenToSeat };
@@ -172,11 +172,6 @@ impl<'a> Bounds<'a> {
         let place = NoRoomAt::Between { seat: cast.main, other: id };
         short(NoRoom { rule: Clearance::FacingSeats.into(), place, has, needs })
     }
-}
-
-/// What stands before the main seat.
-fn is_table(piece: &Piece) -> bool {
-    piece.kind.stands_before_seat() && piece.group.is_none()
 }
 
 /// That there is less than is needed; `None` where there is enough.

@@ -24,7 +24,7 @@ impl Cast {
 
     /// The cast of those pieces that `stand`; `None` where no seat is among them.
     pub(super) fn of_those(brief: &Brief, stand: impl Fn(PieceId) -> bool) -> Option<Self> {
-        let main = first_of(brief, |id, piece| is_of_main_group(piece) && stand(id))?;
+        let main = first_of(brief, |id, piece| piece.is_seat_of_main_group() && stand(id))?;
         let screen = first_of(brief, |id, piece| brief.is_watched(piece) && stand(id));
         let mut rows = rows(brief, main);
         for row in &mut rows {
@@ -33,11 +33,6 @@ impl Cast {
         rows.retain(|row| !row.is_empty());
         Some(Self { main, screen, rows })
     }
-}
-
-/// A seat that is of no group of its own.
-fn is_of_main_group(piece: &Piece) -> bool {
-    piece.kind.is_seat() && piece.group.is_none()
 }
 
 /// The foremost of the pieces that `wanted` admits.
@@ -50,7 +45,7 @@ fn first_of(brief: &Brief, wanted: impl Fn(PieceId, &Piece) -> bool) -> Option<P
 fn rows(brief: &Brief, main: PieceId) -> Vec<Vec<PieceId>> {
     let mut rows: Vec<Vec<PieceId>> = Vec::new();
     for (place, piece) in brief.pieces() {
-        if !is_of_main_group(piece) || place == main {
+        if !piece.is_seat_of_main_group() || place == main {
             continue;
         }
         let row_of = |other: PieceId| brief.piece(other).and_then(|piece| piece.alike).unwrap_or(other);

@@ -69,8 +69,8 @@ impl Aims {
         let aims = |(id, piece): (PieceId, &Piece)| {
             let usual = |dimension| match dimension {
                 Dimension::Width if id == arrangement.main_seat => sofa,
-                Dimension::Width if is_table(piece) => table_width(brief, arrangement, piece, sofa),
-                Dimension::Depth if is_table(piece) => table_depth(brief, arrangement, piece),
+                Dimension::Width if piece.is_table_of_main_group() => table_width(brief, arrangement, piece, sofa),
+                Dimension::Depth if piece.is_table_of_main_group() => table_depth(brief, arrangement, piece),
                 _ => piece.range(dimension).map_or(0.0, |range| range.usual),
             };
             let wanted = |dimension| brief.aimed(piece, dimension).unwrap_or_else(|| usual(dimension));
@@ -98,11 +98,6 @@ fn aim(piece: &Piece, range: SizeRange, wanted: f64) -> SizeAim {
     let (aim, slope) =
         if piece.steps.is_empty() { (wanted, (piece.weight / PLAIN_WEIGHT).max(1.0)) } else { (range.most, 0.0) };
     SizeAim { least: range.least, aim: aim.clamp(range.least, range.most), slope }
-}
-
-/// The table before the main seat.
-fn is_table(piece: &Piece) -> bool {
-    piece.kind.stands_before_seat() && piece.group.is_none()
 }
 
 /// Two thirds of what is free of its wall, near usual.

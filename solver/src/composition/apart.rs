@@ -1,7 +1,7 @@
 //! A group of its own: its seats close and in line, its table before the middle of its seat, by a window, and out of the
 //! straight ways from door to door.
 
-use elbowroom_model::{Brief, ItemId, ItemKind, Point, Term};
+use elbowroom_model::{ItemId, ItemKind, Point, Term};
 
 use super::asked::{Asked, Way};
 use super::heart::{middle, middle_of_front};
@@ -79,8 +79,10 @@ fn by_window(room: &RuleContext<'_>, seat: &Pose) -> Option<Asked> {
 /// Out of each straight way from an entrance to another doorway, or at a price.
 fn out_of_ways(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
     let doorways = || room.brief.room.items().filter(|(_, item)| item.kind.leads_to().is_some()).map(|(id, _)| id);
-    let pairs = entrances(room.brief).into_iter().flat_map(|from| doorways().map(move |to| (from, to)));
-    let pairs = pairs.filter(|(from, to)| from != to && !(is_entrance(room.brief, *to) && to < from));
+    let entrances = entrances(room.brief);
+    let pairs = entrances.iter().flat_map(|from| doorways().map(move |to| (*from, to)));
+    // From one entrance to another counts once.
+    let pairs = pairs.filter(|(from, to)| from != to && !(entrances.contains(to) && to < from));
     let asked = |(from, to): (ItemId, ItemId)| {
         let lane = LinearOutline::fixed(&lane(room, from, to)?);
         let out = |towards: &Point| Way::of(beyond(&lane, pose.main(), *towards, 0.0));
@@ -88,10 +90,6 @@ fn out_of_ways(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
         Some(Asked::one_of(Term::InWay, pose, With::Item(to), ways))
     };
     pairs.filter_map(asked).collect()
-}
-
-fn is_entrance(brief: &Brief, item: ItemId) -> bool {
-    entrances(brief).contains(&item)
 }
 
 /// The floor straight from one doorway to the other.

@@ -29,7 +29,7 @@ pub(super) const fn is_of_axis(term: Term) -> bool {
 pub(super) fn off_axis(context: &CriteriaContext, seat: &Placed) -> Vec<TermCost> {
     let screen = context.watched().next();
     let screen = screen.filter(|(_, screen)| screen.facing.dot(seat.facing) < -FACED);
-    let table = context.placed(PieceKind::stands_before_seat).find(|(table, _)| table.group.is_none());
+    let table = context.placed(PieceKind::stands_before_seat).find(|(table, _)| table.is_table_of_main_group());
     let rug = context.placed(PieceKind::is_flat).next();
     let found = [(Term::ScreenAside, screen), (Term::TableAside, table), (Term::RugAside, rug)];
     found.into_iter().filter_map(|(term, found)| Some(aside(term, seat, found?.1))).collect()

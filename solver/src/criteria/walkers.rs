@@ -3,7 +3,7 @@
 //! Lines that are walked and floor that is walked to are no linear rows: the search does not weigh them, and they are asked of
 //! the finished plan.
 
-use elbowroom_model::{Clearance, PieceKind, Point, Stands, Term, ring, tables};
+use elbowroom_model::{Clearance, PieceKind, Point, Stands, Term, tables};
 
 use super::across_group::{Through, through_group};
 use super::criteria_context::{CriteriaContext, Walkers};
@@ -89,13 +89,9 @@ pub(super) fn passes_behind(seat: &Placed, line: &[Point]) -> bool {
 
 /// The same of the back of a return.
 fn passes_behind_return(seat: &Placed, line: &[Point]) -> bool {
-    let main = ring::middle(seat.main().corners());
-    seat.parts().iter().skip(1).any(|part| {
-        let is_left = (ring::middle(part.corners()) - main).dot(seat.left()) > 0.0;
-        // Who sits there looks along the main run, away from its own end of it.
-        let facing = if is_left { -seat.left() } else { seat.left() };
+    seat.returns().any(|(part, facing)| {
         let back = part.corners().iter().map(|corner| corner.dot(facing)).fold(f64::INFINITY, f64::min);
-        let middle = ring::middle(part.corners());
+        let middle = part.middle();
         passes_behind_back(middle + facing * (back - middle.dot(facing)), facing, line)
     })
 }

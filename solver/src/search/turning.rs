@@ -5,16 +5,20 @@ use crate::layout::Layout;
 
 /// The arrangement with every chair square that may be square or turned; `None` where there is none.
 pub(super) fn square(arrangement: &Arrangement) -> Option<Arrangement> {
-    let mut square = arrangement.clone();
-    let mut any = false;
-    for standing in &mut square.standings {
-        let any_is = |turned: bool| standing.stands.iter().any(|stand| stand.turn.is_some() == turned);
-        if any_is(true) && any_is(false) {
-            standing.stands.retain(|stand| stand.turn.is_none());
-            any = true;
-        }
+    if !arrangement.standings.iter().any(may_be_either) {
+        return None;
     }
-    any.then_some(square)
+    let mut square = arrangement.clone();
+    for standing in square.standings.iter_mut().filter(|standing| may_be_either(standing)) {
+        standing.stands.retain(|stand| stand.turn.is_none());
+    }
+    Some(square)
+}
+
+/// Whether it may stand square as well as turned.
+fn may_be_either(standing: &Standing) -> bool {
+    let any_is = |turned: bool| standing.stands.iter().any(|stand| stand.turn.is_some() == turned);
+    any_is(true) && any_is(false)
 }
 
 /// `held` with every chair that stands and may be turned so far turned, to either side.

@@ -1,7 +1,7 @@
 //! A plan under way: what is drawn so far, and what it is drawn from.
 
 use elbowroom_model::{Point, WallItem};
-use elbowroom_solver::plan::{Plan, plan};
+use elbowroom_solver::plan::Plan;
 
 use super::frame::Frame;
 use super::{Purpose, Shown};
@@ -29,8 +29,7 @@ pub(crate) struct Drawn {
 
 impl<'a> Figure<'a> {
     /// A plan with nothing on it yet; labels stay within `area`.
-    pub(super) fn new(shown: Shown<'a>, purpose: Purpose, frame: Frame, area: Area) -> Self {
-        let plan = plan(shown.brief(), shown.layout());
+    pub(super) fn new(shown: Shown<'a>, purpose: Purpose, plan: Plan, frame: Frame, area: Area) -> Self {
         let labels = Labels::new(area).counting_after(shown.breaches());
         Self { shown, purpose, plan, frame, labels, marks: Vec::new() }
     }

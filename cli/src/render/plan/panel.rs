@@ -146,7 +146,7 @@ impl Panel {
     }
 
     fn signs(&mut self, shown: &Shown<'_>) {
-        let plan = elbowroom_solver::plan::plan(shown.brief(), shown.layout());
+        let plan = shown.plan();
         let zone = |kind| plan.zones.iter().any(|zone| zone.kind == kind);
         let socket = shown.brief().room.items.iter().any(|item| matches!(item.kind, ItemKind::Socket(_)));
         let pinched = shown.routes().iter().any(|route| route.pinch.is_some());

@@ -1,10 +1,13 @@
 //! A plan on a sheet of paper, upright or on its side by itself, with its panel, its rulers and its edge.
 
+use elbowroom_solver::plan::Plan;
+
 use super::figure::Drawn;
 use super::frame::Frame;
+use super::matters::matters;
 use super::panel::{About, Panel};
 use super::title_block::{Room, TitleBlock, Titled};
-use super::whole::{description, title, within};
+use super::whole::{description, planned, title};
 use super::{Purpose, Shown, rulers};
 use crate::drawing::{Area, At, Fill, Mark, Paper, Path, Pen, Sheet, Stock};
 
@@ -80,22 +83,23 @@ fn is_tall(shown: &Shown<'_>) -> bool {
 
 /// The plan large, its title block below it.
 fn for_client(shown: Shown<'_>, stock: Stock) -> Sheet {
+    let plan = shown.plan();
+    let matters = matters(&shown, &plan);
+    let titled = Titled { shown, paper: stock.name(), matters: &matters, key: &[] };
     let papers = [stock.landscape(), stock.portrait()];
-    let paper = side_or_upright(&shown, |paper| above(&shown, stock, paper, &[]).1, papers);
-    let (_, plan) = above(&shown, stock, &paper, &[]);
-    let key = within(shown, Purpose::Client, &plan).key;
-    let (block, plan) = above(&shown, stock, &paper, &key);
-    let Drawn { scale, mut marks, .. } = with_north(shown, Purpose::Client, &plan);
+    let paper = side_or_upright(&shown, |paper| above(&titled, paper).1, papers);
+    let key = planned(shown, Purpose::Client, plan.clone(), &above(&titled, &paper).1).key;
+    let (block, area) = above(&Titled { key: &key, ..titled }, &paper);
+    let Drawn { scale, mut marks, .. } = with_north(shown, Purpose::Client, plan, &area);
     marks.extend(block.marks(&paper.within(MARGIN), &shown, scale));
     finished(shown, paper, marks)
 }
 
 /// The title block of a paper in the largest type that leaves the plan its share, and the area above it.
-fn above(shown: &Shown<'_>, stock: Stock, paper: &Paper, key: &[String]) -> (TitleBlock, Area) {
+fn above(titled: &Titled<'_>, paper: &Paper) -> (TitleBlock, Area) {
     let all = paper.within(MARGIN);
     let most = all.height * BLOCK;
-    let titled = Titled { shown: *shown, paper: stock.name(), key };
-    let block = |small: f64| TitleBlock::new(&titled, Room { width: all.width, most }, small);
+    let block = |small: f64| TitleBlock::new(titled, Room { width: all.width, most }, small);
     let block = TYPES.into_iter().map(block).find(TitleBlock::is_whole).unwrap_or_else(|| block(SMALLEST));
     let height = all.height - block.height() - BETWEEN;
     (block, Area { height, ..all })
@@ -104,19 +108,19 @@ fn above(shown: &Shown<'_>, stock: Stock, paper: &Paper, key: &[String]) -> (Tit
 fn for_working(shown: Shown<'_>, stock: Stock) -> Sheet {
     let ways = [Division::on_its_side(stock), Division::upright(stock)];
     let division = side_or_upright(&shown, |division| division.plan, ways);
-    let Drawn { scale, mut marks, key } = with_north(shown, Purpose::Working, &division.plan);
+    let Drawn { scale, mut marks, key } = with_north(shown, Purpose::Working, shown.plan(), &division.plan);
     marks.extend(rulers::strip(&division.strip, scale, shown.units()));
     marks.extend(panel(&shown, &scale.to_string(), stock, &key, &division.columns));
     finished(shown, division.paper, marks)
 }
 
 /// The plan with its arrow to the north, which has the right upper corner to itself where the room leaves it free.
-fn with_north(shown: Shown<'_>, purpose: Purpose, area: &Area) -> Drawn {
-    let Some(way) = rulers::to_north(shown.brief()) else { return within(shown, purpose, area) };
+fn with_north(shown: Shown<'_>, purpose: Purpose, plan: Plan, area: &Area) -> Drawn {
+    let Some(way) = rulers::to_north(shown.brief()) else { return planned(shown, purpose, plan, area) };
     let beside = Area { width: area.width - 12.0, ..*area };
     let scale = |area: &Area| Frame::within(shown.brief(), area).scale;
-    let plan = if scale(&beside) == scale(area) { beside } else { *area };
-    let mut drawn = within(shown, purpose, &plan);
+    let held = if scale(&beside) == scale(area) { beside } else { *area };
+    let mut drawn = planned(shown, purpose, plan, &held);
     drawn.marks.extend(rulers::north(At::new(area.right() - 6.0, area.at.y + 6.5), way));
     drawn
 }

@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, Piece, PieceId, Point, Unit};
 use elbowroom_solver::answer::{Answer, Gap, RankedOption, TurningCircle, corners_of};
 use elbowroom_solver::judge::JudgedRoom;
+use elbowroom_solver::plan::Plan;
 use elbowroom_solver::routes::Route;
 use elbowroom_solver::{Layout, Placed, Size};
 
@@ -134,6 +135,11 @@ impl<'a> Shown<'a> {
                 room.layout.placed.iter().filter_map(shown).collect()
             }
         }
+    }
+
+    /// What a plan of it shows beside the pieces.
+    pub(super) fn plan(&self) -> Plan {
+        elbowroom_solver::plan::plan(self.brief(), self.layout())
     }
 
     /// The unit that lengths are told in, as sheets head it.

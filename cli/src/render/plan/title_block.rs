@@ -1,7 +1,7 @@
 //! The title block of a client's sheet: the answer in one large line, the clearances that matter, cautions in a small block,
 //! what the drawing is, and room for a date.
 
-use super::matters::matters;
+use super::matters::Matter;
 use super::panel::{Panel, cut};
 use super::{Shown, rulers};
 use crate::drawing::{Area, At, Mark, Path, Pen, Scale, Text, Tone, Weight, width_of, wrapped};
@@ -47,6 +47,8 @@ pub(super) struct Titled<'a> {
     pub(super) shown: Shown<'a>,
     /// The name of its paper.
     pub(super) paper: &'static str,
+    /// The clearances that matter most.
+    pub(super) matters: &'a [Matter],
     /// What each number on the plan stands for.
     pub(super) key: &'a [String],
 }
@@ -102,7 +104,7 @@ impl TitleBlock {
 }
 
 fn answer(titled: &Titled<'_>, width: f64, small: f64) -> Panel {
-    let Titled { shown, key, .. } = titled;
+    let Titled { shown, matters, key, .. } = titled;
     let brief = shown.brief();
     let mut panel = Panel::new(width, small);
     panel.words(&words::headed(&cut(&brief.room.name, LONGEST_NAME), &shown.which()), small + 0.3, Weight::Bold);
@@ -115,8 +117,7 @@ fn answer(titled: &Titled<'_>, width: f64, small: f64) -> Panel {
     panel.space();
     panel.words(&large, size, Weight::Bold);
     panel.space();
-    let plan = elbowroom_solver::plan::plan(brief, shown.layout());
-    for matter in matters(shown, &plan) {
+    for matter in *matters {
         panel.print(&matter.said);
     }
     panel.numbers(key, 0);

@@ -1,5 +1,6 @@
 //! The plan itself, without the sheet round it: what is drawn on it, in which order.
 
+use elbowroom_solver::plan::Plan;
 use elbowroom_solver::routes::Route;
 use elbowroom_solver::setting_out::SettingOut;
 
@@ -12,8 +13,13 @@ use crate::words::plan as words;
 
 /// The plan in the middle of `area`, at the largest listed scale that it holds.
 pub(crate) fn within(shown: Shown<'_>, purpose: Purpose, area: &Area) -> Drawn {
+    planned(shown, purpose, shown.plan(), area)
+}
+
+/// The same of what has been worked out.
+pub(super) fn planned(shown: Shown<'_>, purpose: Purpose, plan: Plan, area: &Area) -> Drawn {
     let frame = Frame::within(shown.brief(), area);
-    drawn(shown, purpose, frame, area)
+    drawn(Figure::new(shown, purpose, plan, frame, *area))
 }
 
 /// A plan on a sheet of its own size.
@@ -27,7 +33,7 @@ pub(crate) struct Alone {
 /// The plan at this scale on a sheet of its own size.
 pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
     let (frame, area) = Frame::at_scale(shown.brief(), scale);
-    let drawn = drawn(shown, Purpose::Working, frame, &area);
+    let drawn = drawn(Figure::new(shown, Purpose::Working, shown.plan(), frame, area));
     let sheet = Sheet {
         paper: Paper { width: area.width, height: area.height },
         title: title(&shown),
@@ -37,9 +43,8 @@ pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
     Alone { sheet, key: drawn.key }
 }
 
-fn drawn(shown: Shown<'_>, purpose: Purpose, frame: Frame, area: &Area) -> Drawn {
-    let mut figure = Figure::new(shown, purpose, frame, *area);
-    match purpose {
+fn drawn(mut figure: Figure<'_>) -> Drawn {
+    match figure.purpose {
         Purpose::Client => for_client(&mut figure),
         Purpose::Working => for_working(&mut figure),
     }
@@ -85,7 +90,7 @@ fn for_working(figure: &mut Figure<'_>) {
 /// as a sheet so wide and high holds it, and the sheet that it takes.
 pub(crate) fn to_set_out(shown: Shown<'_>, out: &SettingOut, widest: &Paper) -> (Paper, Drawn) {
     let (frame, paper) = Frame::filling(shown.brief(), widest);
-    let mut figure = Figure::new(shown, Purpose::Working, frame, paper.within(0.0));
+    let mut figure = Figure::new(shown, Purpose::Working, shown.plan(), frame, paper.within(0.0));
     furniture::draw(&mut figure);
     items::draw(&mut figure);
     walls::draw(&mut figure);

@@ -57,12 +57,10 @@ fn runs(piece: PieceShown<'_>) -> Vec<Run> {
     let axes = Axes::of(main, facing);
     let mut first = Run { axes, facing, has_back: true, arms: [true; 2], corners: [0.0; 2] };
     let mut runs = Vec::new();
-    for (place, part) in returns.iter().enumerate() {
+    for (place, (part, (_, towards))) in returns.iter().zip(piece.placed.returns()).enumerate() {
         // Of two returns the first is the chaise.
         let has_back = place > 0 || !piece.piece.chaise;
-        let is_left = (Axes::of(part, facing).middle() - axes.middle()).dot(facing.left()) > 0.0;
-        // Who sits on a return looks along the main run, away from its own end of it.
-        let towards = if is_left { facing.right() } else { facing.left() };
+        let is_left = towards.dot(facing.left()) < 0.0;
         let of_return = Axes::of(part, towards);
         let end = usize::from(!is_left);
         first.arms[end] = false;

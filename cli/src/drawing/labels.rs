@@ -41,6 +41,8 @@ pub(crate) struct Label {
     pub ground: Option<Tone>,
     /// It may lie on bodies: it names what it lies on.
     pub over: bool,
+    /// It names what is outside the room, and stays outside.
+    pub outside: bool,
 }
 
 /// What was placed so far.
@@ -50,6 +52,12 @@ pub(crate) struct Labels {
     /// What is taken: each a block, turned or not.
     taken: Vec<[At; 4]>,
     minded: Vec<[At; 2]>,
+    /// Lines that no label lies on.
+    barred: Vec<[At; 2]>,
+    /// The same for what does not lie on bodies, which hide them.
+    under: Vec<[At; 2]>,
+    /// The outline of the room.
+    floor: Vec<At>,
     bodies: Vec<Vec<At>>,
     marks: Vec<Mark>,
     key: Vec<String>,
@@ -61,7 +69,7 @@ impl Label {
     /// A label of one line.
     pub(crate) fn new(of: At, places: Vec<At>, size: f64, text: impl AsRef<str>) -> Self {
         let lines = vec![(clipped(text.as_ref()), Weight::Book)];
-        Self { of, places, lines, size, tone: Tone::Ink, turned: 0.0, ground: None, over: false }
+        Self { of, places, lines, size, tone: Tone::Ink, turned: 0.0, ground: None, over: false, outside: false }
     }
 
     /// How wide and high the block of lines is before it is turned.
@@ -107,6 +115,9 @@ impl Labels {
             within,
             taken: Vec::new(),
             minded: Vec::new(),
+            barred: Vec::new(),
+            under: Vec::new(),
+            floor: Vec::new(),
             bodies: Vec::new(),
             marks: Vec::new(),
             key: Vec::new(),
@@ -139,6 +150,22 @@ impl Labels {
     /// A label had better not lie on this line.
     pub(crate) fn mind(&mut self, line: [At; 2]) {
         self.minded.push(line);
+    }
+
+    /// No label may lie on this line.
+    pub(crate) fn bar(&mut self, line: [At; 2]) {
+        self.barred.push(line);
+    }
+
+    /// No label may lie on these edges, but for what lies on a body that hides them.
+    pub(crate) fn bar_under(&mut self, ring: &[At]) {
+        let ends = ring.iter().cycle().skip(1);
+        self.under.extend(ring.iter().zip(ends).map(|(start, end)| [*start, *end]));
+    }
+
+    /// The room: labels of what is outside stay off it.
+    pub(crate) fn room(&mut self, outline: Vec<At>) {
+        self.floor = outline;
     }
 
     /// The same of every edge of an outline.
@@ -177,7 +204,7 @@ impl Labels {
     fn best(&self, label: &Label, places: impl Iterator<Item = (At, f64)>) -> Option<At> {
         let costs = places.filter_map(|(middle, cost)| {
             let block = label.block(middle, BETWEEN / 2.0);
-            let is_free = self.is_free(&block) && (label.over || self.bodies.iter().all(|body| !meet(body, &block)));
+            let is_free = self.is_free(&block) && self.suits(label, &block);
             is_free.then(|| (middle, cost + self.crossed(&block) * CROSSED))
         });
         costs.min_by(|one, other| one.1.total_cmp(&other.1)).map(|(middle, _)| middle)
@@ -199,6 +226,14 @@ impl Labels {
 
     fn is_free(&self, block: &[At; 4]) -> bool {
         self.within.holds(&Area::of(*block)) && self.taken.iter().all(|taken| !meet(taken, block))
+    }
+
+    /// Whether a label of its kind may lie there.
+    fn suits(&self, label: &Label, block: &[At; 4]) -> bool {
+        let off = |lines: &[[At; 2]]| lines.iter().all(|line| !meet(&line[..], block));
+        off(&self.barred)
+            && (label.over || self.bodies.iter().all(|body| !meet(body, block)) && off(&self.under))
+            && !(label.outside && lies_in(&self.floor, block))
     }
 
     /// How many minded lines run through a block.
@@ -237,9 +272,16 @@ impl Labels {
     }
 }
 
+/// Whether any of a block lies in an outline, which may be any simple one.
+fn lies_in(outline: &[At], block: &[At; 4]) -> bool {
+    let ends = outline.iter().copied().cycle().skip(1);
+    let mut edges = outline.iter().copied().zip(ends);
+    edges.any(|(start, end)| meet(&[start, end], block)) || block.iter().any(|corner| corner.is_in(outline))
+}
+
 /// Whether two convex outlines (a line is one of two corners) have more than an edge in common: no line along an edge of
 /// either has them on its two sides.
-fn meet(one: &[At], other: &[At]) -> bool {
+pub(crate) fn meet(one: &[At], other: &[At]) -> bool {
     let edges = |ring: &[At]| {
         let ends = ring.iter().copied().cycle().skip(1);
         ring.iter().copied().zip(ends).map(|(start, end)| (end - start).right()).collect::<Vec<_>>()

@@ -94,7 +94,7 @@ mod tests {
     /// Signs that sheets use, and letters of the languages that a room's names may be in.
     #[test]
     fn the_font_has_the_letters() {
-        let signs = "½¼⅛¾⅜⅝⅞°×−→↑″′m²–—…•①";
+        let signs = "⌀½¼⅛¾⅜⅝⅞°×−→↑″′m²–—…•①";
         let letters = "ÀÉÎÕÜßåæçđęğħłńőřśťůžșțŷΑΩαωЖЯжяЄЇІҐ";
         for weight in [Weight::Book, Weight::Bold] {
             let face = Face::parse(weight.file(), 0).unwrap();

@@ -17,7 +17,7 @@ mod tolerance;
 mod web_font;
 
 pub(crate) use hatch::hatch;
-pub(crate) use labels::{Label, Labels};
+pub(crate) use labels::{Label, Labels, meet};
 pub(crate) use lettering::{Weight, clipped, width_of, wrapped};
 pub(crate) use mark::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone};
 pub(crate) use paper::{Paper, Scale, Stock};

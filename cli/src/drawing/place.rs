@@ -40,6 +40,16 @@ impl At {
         (self + other) * 0.5
     }
 
+    /// Whether it lies in an outline, which may be any simple one.
+    pub(crate) fn is_in(self, outline: &[Self]) -> bool {
+        let ends = outline.iter().copied().cycle().skip(1);
+        let crossed = outline.iter().copied().zip(ends).filter(|(start, end)| {
+            let spans = (start.y > self.y) != (end.y > self.y);
+            spans && self.x < start.x + (end.x - start.x) * (self.y - start.y) / (end.y - start.y)
+        });
+        crossed.count() % 2 == 1
+    }
+
     /// Product of the lengths along one another.
     pub(crate) fn dot(self, other: Self) -> f64 {
         self.x * other.x + self.y * other.y

@@ -127,7 +127,7 @@ pub(crate) fn given_and_wanted(unit: Unit, given: f64, wanted: f64) -> [String; 
     [bare(&given, unit), wanted]
 }
 
-/// `length` (mm) as exactly as a tape reads, with its unit: `91.4 cm`, `35 7/8 in`, `11 ft 6 1/8 in`.
+/// `length` (mm) as exactly as a tape reads, with its unit: `91.4 cm`, `35 7/8 in`, `11'-6 1/8"`.
 pub(crate) fn taped(unit: Unit, length: f64) -> String {
     marked(unit, marks(unit, length, Rounding::Nearest))
 }
@@ -196,13 +196,34 @@ fn eighths(count: i64) -> String {
     }
 }
 
-/// `count` eighths of an inch in feet and inches; inches alone under two feet.
+/// `count` eighths of an inch in feet and inches as drawings write them: `17'-3"`; inches alone under a foot, `9 1/2"`.
 fn feet(count: i64) -> String {
     const FOOT: i64 = 96;
-    match (count / FOOT, count % FOOT) {
-        (-1..=1, _) => eighths(count),
-        (feet, 0) => format!("{feet} ft"),
-        (feet, rest) => format!("{feet} ft {}", eighths(rest.abs())),
+    let (sign, count) = (if count < 0 { "-" } else { "" }, count.saturating_abs());
+    let words = eighths(count % FOOT);
+    let inches = words.strip_suffix(" in").unwrap_or(&words);
+    match count / FOOT {
+        0 => format!("{sign}{inches}\""),
+        feet => format!("{sign}{feet}'-{inches}\""),
+    }
+}
+
+/// `length` (mm) as drawings tell it, without a unit: whole centimetres, metres to two places, feet and inches.
+pub(crate) fn drawn(unit: Unit, length: f64) -> String {
+    match unit {
+        Unit::Millimetre => format!("{}", marks(unit, length, Rounding::Nearest)),
+        // Lengths of rooms are far below 2^53 centimetres; a cast saturates.
+        Unit::Centimetre => format!("{}", (length / 10.0).round() as i64),
+        Unit::Metre => format!("{:.2}", length / 1000.0),
+        Unit::Inch | Unit::Foot => feet(marks(Unit::Foot, length, Rounding::Nearest)),
+    }
+}
+
+/// The same with its unit.
+pub(crate) fn drawn_with_unit(unit: Unit, length: f64) -> String {
+    match unit {
+        Unit::Inch | Unit::Foot => drawn(unit, length),
+        Unit::Millimetre | Unit::Centimetre | Unit::Metre => format!("{} {}", drawn(unit, length), sign(unit)),
     }
 }
 
@@ -213,7 +234,7 @@ mod tests {
     use elbowroom_model::length::parse;
     use proptest::prelude::*;
 
-    use super::{EIGHTH, Ends, given_and_wanted, planned_range, taped};
+    use super::{EIGHTH, Ends, drawn, given_and_wanted, planned_range, taped};
     use elbowroom_solver::answer::DimensionRange;
 
     fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
@@ -227,7 +248,9 @@ mod tests {
         assert_eq!(taped(Unit::Centimetre, 914.4), "91.4 cm");
         assert_eq!(taped(Unit::Metre, 4860.0), "4.86 m");
         assert_eq!(taped(Unit::Inch, 911.0), "35 7/8 in");
-        assert_eq!(taped(Unit::Foot, 3505.2), "11 ft 6 in");
+        assert_eq!(taped(Unit::Foot, 3505.2), "11'-6\"");
+        assert_eq!([taped(Unit::Foot, 609.6), taped(Unit::Foot, 241.3)], ["2'-0\"", "9 1/2\""]);
+        assert_eq!([drawn(Unit::Inch, 5257.8), drawn(Unit::Centimetre, 2686.0)], ["17'-3\"", "269"]);
         assert_eq!(taped(Unit::Centimetre, -4.0), "-0.4 cm");
     }
 

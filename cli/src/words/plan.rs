@@ -88,10 +88,21 @@ pub(crate) fn answer(title: &str, most: Option<&str>) -> String {
     most.map_or_else(|| title.to_owned(), |most| format!("{title}; {most}"))
 }
 
-/// How large a piece may be.
-pub(crate) fn at_most(name: &str, size: &str, unit: &str) -> String {
-    format!("{name} up to {size} {unit}")
+/// How large a piece is planned, and how large it may be; once where that is the same.
+pub(crate) fn at_most(name: &str, planned: &str, most: &str, unit: &str) -> String {
+    if planned == most {
+        return format!("{name} {planned} {unit}, with no room for a larger one");
+    }
+    format!("{name} {planned}, room for up to {most} {unit}")
 }
+
+/// The size of what is round, by its diameter.
+pub(crate) fn across(diameter: &str) -> String {
+    format!("\u{2300} {diameter}")
+}
+
+/// Where a way ends before what one steps into.
+pub(crate) const STEP_IN: &str = "step in here";
 
 /// A clearance that matters.
 pub(crate) fn clear_between(from: &str, to: &str, clear: &str) -> String {
@@ -110,7 +121,7 @@ pub(crate) fn imprint(scale: &str) -> String {
 
 /// Scale, paper, unit.
 pub(crate) fn scale(scale: &str, paper: &str, unit: &str) -> String {
-    let unit = if unit == "in" { "inches" } else { unit };
+    let unit = if unit == "in" { "feet and inches, pieces in inches" } else { unit };
     format!("Scale {scale} on {paper}, lengths in {unit}")
 }
 

@@ -31,6 +31,7 @@ pub enum Extent {
 /// use elbowroom_model::Unit;
 /// assert_eq!(parse("3.52 m", Unit::Inch), Ok(3520.0));
 /// assert_eq!(parse("11'6\"", Unit::Centimetre), Ok(138.0 * 25.4));
+/// assert_eq!(parse("11'-6\"", Unit::Centimetre), Ok(138.0 * 25.4));
 /// assert_eq!(parse("5 1/2 in", Unit::Centimetre), Ok(139.7));
 /// assert_eq!(parse("58", Unit::Inch), Ok(58.0 * 25.4));
 /// ```
@@ -54,7 +55,8 @@ pub fn parse(text: &str, units: Unit) -> Result<f64, LengthError> {
 /// ```
 pub fn parse_extent(text: &str, units: Unit) -> Result<Extent, LengthError> {
     let Some((lower, upper)) = text.split_once("..") else {
-        if text.trim().chars().skip(1).any(|c| matches!(c, '-' | '–' | '—')) {
+        let has_dash = text.trim().chars().skip(1).any(|c| matches!(c, '-' | '–' | '—'));
+        if has_dash && parse(text, units).is_err() {
             return Err(LengthError::Dash);
         }
         return parse(text, units).map(Extent::One);
@@ -128,6 +130,10 @@ impl Quantity {
             let unit = unit(rest, &mut chars)?;
             parts.push((number, unit));
             skip_space(&mut chars);
+            // Drawings write a dash between feet and inches.
+            if unit == Some(Unit::Foot) && chars.next_if(|(_, c)| *c == '-').is_some() && chars.peek().is_none() {
+                return Err(LengthError::NotALength);
+            }
         }
         if parts.is_empty() {
             return Err(if text.is_empty() { LengthError::Empty } else { LengthError::NotALength });

@@ -4,43 +4,106 @@ use elbowroom_model::Point;
 
 use super::Purpose;
 use super::figure::Figure;
+use super::furniture::lies_under;
 use super::matters::matters;
-use crate::drawing::{At, Label, Mark, Path, Pen, Tone};
+use crate::drawing::{At, Label, Mark, Path, Pen, Tone, meet};
 
 /// Type of lengths, mm.
 const TYPE: f64 = 2.2;
 
+/// How far a line is moved aside at most so that it runs clear, mm, and by which steps.
+const FURTHEST: f64 = 45.0;
+const STEP: f64 = 1.5;
+/// Two lines side by side are at least so far apart, mm: a figure stands between them.
+const APART: f64 = 3.4;
+/// What leads to a line that was moved ends so far beyond it, mm.
+const BEYOND: f64 = 0.8;
+
+/// A gap with the line that measures it.
+struct Laid {
+    /// Between these it is.
+    feet: [At; 2],
+    /// The ends of the line: moved aside where it would have run over a piece or another line.
+    ends: [At; 2],
+    /// Its length, mm of the room.
+    clear: f64,
+}
+
 /// Each gap that a rule asks for; on a client's sheet those that matter most.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("gaps"));
-    for (ends, _) in measured(figure) {
+    for Laid { feet, ends, .. } in laid(figure) {
+        for (foot, end) in feet.into_iter().zip(ends).filter(|(foot, end)| foot != end) {
+            let lead = [foot, end + (end - foot).unit() * BEYOND];
+            figure.put(Path::line(lead, Pen::of(0.1, Tone::Grey)));
+        }
         measure_line(figure, ends, Tone::Ink);
+        figure.labels.bar(ends);
     }
 }
 
-/// Both ends of each on the sheet, and its length.
-fn measured(figure: &Figure<'_>) -> Vec<([At; 2], f64)> {
+/// Every line in its place: those that show where something is first, then those that can be moved aside.
+fn laid(figure: &Figure<'_>) -> Vec<Laid> {
+    let outline = figure.frame.all(&figure.shown.brief().room.outline());
+    let standing = figure.shown.pieces().into_iter().filter(|one| !lies_under(*one) && !one.piece.kind.hangs());
+    let bodies: Vec<Vec<At>> = standing.flat_map(|one| one.parts()).map(|part| figure.frame.all(&part)).collect();
+    let mut laid: Vec<Laid> = Vec::new();
+    for ([from, to], clear, slides) in measured(figure) {
+        let across = (to - from).unit().right();
+        let moved = |off: f64| [from + across * off, to + across * off];
+        let is_clear = |off: &f64| {
+            let ends = moved(*off);
+            let leads = [[from, ends[0]], [to, ends[1]]];
+            let off_bodies = |line: &[At; 2]| bodies.iter().all(|body| !meet(line, body));
+            off_bodies(&ends)
+                && (*off == 0.0 || leads.iter().all(|lead| off_bodies(lead)))
+                && ends.iter().all(|end| *off == 0.0 || (*end + (ends[0].middle(ends[1]) - *end) * 0.1).is_in(&outline))
+                && laid.iter().all(|other| !are_close(ends, other.ends))
+        };
+        let steps = (1..).map(|step| f64::from(step) * STEP).take_while(|off| *off <= FURTHEST);
+        let offs = std::iter::once(0.0).chain(steps.flat_map(|off| [off, -off]));
+        let off = if slides { offs.into_iter().find(is_clear) } else { None };
+        laid.push(Laid { feet: [from, to], ends: moved(off.unwrap_or(0.0)), clear });
+    }
+    laid
+}
+
+/// Whether two lines cross, or run side by side with no room for a figure between them.
+fn are_close([from, to]: [At; 2], other: [At; 2]) -> bool {
+    let side = (to - from).unit().right() * APART;
+    meet(&[from + side, to + side, to - side, from - side], &other)
+}
+
+/// Both ends of each on the sheet, its length, and whether its line may be moved aside; those that may not come first.
+fn measured(figure: &Figure<'_>) -> Vec<([At; 2], f64, bool)> {
     let (shown, plan) = (figure.shown, &figure.plan);
-    let gaps: Vec<([Point; 2], f64)> = match figure.purpose {
-        Purpose::Client => matters(&shown, plan).into_iter().map(|matter| (matter.ends, matter.clear)).collect(),
+    let mut gaps: Vec<([Point; 2], f64, bool)> = match figure.purpose {
+        Purpose::Client => {
+            let matters = matters(&shown, plan).into_iter();
+            matters.map(|matter| (matter.ends, matter.clear, matter.slides)).collect()
+        }
         Purpose::Working => {
-            shown.gaps().iter().map(|gap| gap.clear).zip(&plan.gaps).map(|(clear, ends)| (*ends, clear)).collect()
+            let gaps = shown.gaps().iter().map(|gap| gap.clear).zip(&plan.gaps);
+            gaps.map(|(clear, ends)| (*ends, clear, true)).collect()
         }
     };
-    gaps.into_iter().map(|(ends, clear)| (ends.map(|at| figure.frame.at(at)), clear)).collect()
+    gaps.sort_by_key(|(.., slides)| *slides);
+    gaps.into_iter().map(|(ends, clear, slides)| (ends.map(|at| figure.frame.at(at)), clear, slides)).collect()
 }
 
 /// The length of each.
 pub(super) fn name(figure: &mut Figure<'_>) {
-    for ([from, to], clear) in measured(figure) {
+    for Laid { ends: [from, to], clear, .. } in laid(figure) {
         let text = figure.shown.tape(clear);
         let (of, way) = (from.middle(to), (to - from).unit());
         let label = Label { ground: Some(Tone::Floor), ..Label::new(of, Vec::new(), TYPE, text) };
         let (width, height) = label.size();
         let across = way.right();
         let half = (across.x.abs() * width + across.y.abs() * height) / 2.0 + 0.7;
-        let places = [half, -half, half + 2.0, -half - 2.0, half + 4.0, -half - 4.0].map(|off| of + across * off);
-        let slid = [3.0, -3.0].into_iter().flat_map(|step| places.map(|at| at + way * step));
+        let places = [half, -half, half + 2.0, -half - 2.0].map(|off| of + across * off);
+        let slid = [3.0, -3.0, 6.0, -6.0, 9.0, -9.0].into_iter();
+        let slid = slid.filter(|step: &f64| step.abs() < (to - from).length() / 2.0);
+        let slid = slid.flat_map(|step| places.map(|at| at + way * step));
         figure.labels.place(&Label { places: places.into_iter().chain(slid).collect(), ..label });
     }
 }

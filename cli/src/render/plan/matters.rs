@@ -14,6 +14,8 @@ pub(super) struct Matter {
     pub(super) ends: [Point; 2],
     /// How wide, mm.
     pub(super) clear: f64,
+    /// Whether a line that measures it may be moved aside: what shows where a way is narrowest may not.
+    pub(super) slides: bool,
     /// What it is, with its figure.
     pub(super) said: String,
 }
@@ -29,7 +31,7 @@ fn gap(shown: &Shown<'_>, plan: &Plan, rule: Clearance) -> Option<Matter> {
     let (gap, ends) = shown.gaps().iter().zip(&plan.gaps).find(|(gap, _)| gap.rule == rule)?;
     let [from, to] = gap.between.map(|thing| thing.name(shown.brief()));
     let said = words::clear_between(from, to, &shown.tape_with_unit(gap.clear));
-    Some(Matter { ends: *ends, clear: gap.clear, said })
+    Some(Matter { ends: *ends, clear: gap.clear, slides: true, said })
 }
 
 /// The narrowest way, where something narrows it.
@@ -38,5 +40,5 @@ fn narrowest(shown: &Shown<'_>) -> Option<Matter> {
     let (route, pinch) = pinched.min_by(|one, other| one.0.width.total_cmp(&other.0.width))?;
     let [from, to] = [route.from, route.to].map(|end| end.name(shown.brief()));
     let said = words::narrowest_way(from, to, &shown.tape_with_unit(route.width));
-    Some(Matter { ends: pinch.at, clear: route.width, said })
+    Some(Matter { ends: pinch.at, clear: route.width, slides: false, said })
 }

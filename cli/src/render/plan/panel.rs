@@ -124,7 +124,7 @@ impl Panel {
         });
         for one in shown.pieces() {
             let turned = shown.turned(one.placed.piece);
-            self.print(&words::sized(&one.piece.name, &pieces::size(shown, one.size), turned));
+            self.print(&words::sized(&one.piece.name, &pieces::size(shown, one.piece, one.size), turned));
         }
         if !shown.routes().is_empty() {
             self.heading(&words::ways(shown.unit()));

@@ -1,6 +1,6 @@
 //! What is written on the pieces: name and size of each, and where people sit.
 
-use elbowroom_model::Rounding;
+use elbowroom_model::{Drawn, Piece, Rounding};
 use elbowroom_solver::Size;
 
 use super::figure::Figure;
@@ -19,6 +19,9 @@ const SMALL: f64 = 2.0;
 /// Twice the way from the edge of a rug to its name, mm: clear of its border.
 const INSET: f64 = 4.6;
 
+/// Two sides that differ by less are one diameter, mm: no tape tells them apart.
+const SAME: f64 = 1.0;
+
 /// Where people sit.
 pub(super) fn seats(figure: &mut Figure<'_>) {
     for seat in figure.plan.seats.clone() {
@@ -33,7 +36,9 @@ pub(super) fn seats(figure: &mut Figure<'_>) {
 /// Name and size of each piece.
 pub(super) fn name(figure: &mut Figure<'_>) {
     let shown = figure.shown;
-    named(figure, |one| vec![(clipped(&one.piece.name), Weight::Bold), (size(&shown, one.size), Weight::Book)]);
+    named(figure, |one| {
+        vec![(clipped(&one.piece.name), Weight::Bold), (size(&shown, one.piece, one.size), Weight::Book)]
+    });
 }
 
 /// The lines of each piece, within it where they find room, turned where that helps.
@@ -105,8 +110,12 @@ fn all_over(all: &Area, label: &Label) -> Vec<At> {
     steps.into_iter().map(|(x, y)| inner.at + At::new(inner.width * share(x), inner.height * share(y))).collect()
 }
 
-/// The size as planned, rounded down to what one shops by.
-pub(super) fn size(shown: &Shown<'_>, size: Size) -> String {
+/// The size as planned, rounded down to what one shops by; of what is round its diameter.
+pub(super) fn size(shown: &Shown<'_>, piece: &Piece, size: Size) -> String {
+    let is_round = matches!(piece.kind.traits().drawn, Drawn::Lamp | Drawn::Plant);
+    if is_round && (size.width - size.depth).abs() < SAME {
+        return words::across(&shopped(shown.units(), size.width, Rounding::Down));
+    }
     told(size, words::TIMES, |length| shopped(shown.units(), length, Rounding::Down))
 }
 

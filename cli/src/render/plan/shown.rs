@@ -7,7 +7,7 @@ use elbowroom_solver::plan::Plan;
 use elbowroom_solver::routes::Route;
 use elbowroom_solver::{Layout, Placed, Size};
 
-use crate::words::lengths::{shop_unit, sign, taped, taped_bare};
+use crate::words::lengths::{drawn, drawn_with_unit, shop_unit, sign};
 use crate::words::turned::turned;
 
 /// All that a plan is made from.
@@ -151,13 +151,13 @@ impl<'a> Shown<'a> {
         self.brief().units
     }
 
-    /// A length as a tape reads it, with its unit.
+    /// A length as drawings tell it, with its unit.
     pub(super) fn tape_with_unit(&self, length: f64) -> String {
-        taped(self.units(), length)
+        drawn_with_unit(self.units(), length)
     }
 
-    /// A length as a tape reads it, without its unit.
+    /// A length as drawings tell it, without its unit.
     pub(super) fn tape(&self, length: f64) -> String {
-        taped_bare(self.units(), length)
+        drawn(self.units(), length)
     }
 }

@@ -131,7 +131,9 @@ impl Shown<'_> {
             Shown::Option { answer, option } => {
                 let main = option.pieces(&answer.brief).find(|one| one.placed.piece == option.main_seat);
                 let most = main.map(|one| {
-                    words::at_most(&one.piece.name, &super::pieces::size(self, one.sizes.together()), self.unit())
+                    let [planned, most] = [one.sizes.planned(), one.sizes.together()]
+                        .map(|size| super::pieces::size(self, one.piece, size));
+                    words::at_most(&one.piece.name, &planned, &most, self.unit())
                 });
                 words::answer(&said::title(&answer.brief, *option), most.as_deref())
             }

@@ -3,11 +3,19 @@
 use elbowroom_solver::routes::Route;
 
 use super::figure::Figure;
+use super::furniture::lies_under;
 use super::signs;
 use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight};
+use crate::words::plan as words;
 
 /// Type of letters and widths, mm.
 const TYPE: f64 = 2.3;
+/// Type of the words where a way ends, mm.
+const SMALL: f64 = 2.0;
+/// From the end of a way to what one steps into, mm.
+const BEFORE: f64 = 0.6;
+/// A way that enters a piece by no more than this only touches it, mm.
+const HAIR: f64 = 0.15;
 
 /// The letter of a way, by its place: A, B, ... Z, AA, ...
 pub(super) fn letter(place: usize) -> String {
@@ -18,8 +26,10 @@ pub(super) fn letter(place: usize) -> String {
 /// The lines walked, with an arrow where each ends.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("ways"));
-    for walk in figure.plan.walks.clone() {
-        let line = figure.frame.all(&walk);
+    for (line, _) in walked(figure) {
+        for leg in line.windows(2) {
+            figure.labels.bar([leg[0], leg[1]]);
+        }
         if let [.., before, last] = line.as_slice() {
             let back = (*before - *last).unit();
             let side = back.right() * 0.7;
@@ -32,13 +42,79 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     for route in figure.shown.routes() {
         if let Some(pinch) = &route.pinch {
             let at = pinch.at.map(|at| figure.frame.at(at));
+            figure.labels.bar(at);
             signs::pinch(at).into_iter().for_each(|mark| figure.put(mark));
         }
     }
 }
 
+/// The line of each way on the sheet, up to the first piece that it would run over, and whether it ends before one.
+fn walked(figure: &Figure<'_>) -> Vec<(Vec<At>, bool)> {
+    let standing = figure.shown.pieces().into_iter().filter(|one| !lies_under(*one) && !one.piece.kind.hangs());
+    let bodies: Vec<Vec<At>> = standing.flat_map(|one| one.parts()).map(|part| figure.frame.all(&part)).collect();
+    figure.plan.walks.iter().map(|walk| up_to(&figure.frame.all(walk), &bodies)).collect()
+}
+
+/// A line up to where it first goes into a body, a little before it.
+fn up_to(line: &[At], bodies: &[Vec<At>]) -> (Vec<At>, bool) {
+    let mut kept: Vec<At> = line.iter().copied().take(1).collect();
+    for leg in line.windows(2) {
+        let length = (leg[1] - leg[0]).length();
+        let entered = bodies.iter().filter_map(|body| enters([leg[0], leg[1]], body));
+        let first = entered.fold(f64::INFINITY, f64::min);
+        if first.is_finite() {
+            kept.push(leg[0] + (leg[1] - leg[0]).unit() * (first * length - BEFORE).max(0.0));
+            return (kept, true);
+        }
+        kept.push(leg[1]);
+    }
+    (kept, false)
+}
+
+/// The share of a line at which it goes into a convex body by more than a hair.
+fn enters([from, to]: [At; 2], body: &[At]) -> Option<f64> {
+    let middle = body.iter().fold(At::default(), |sum, at| sum + *at) * (1.0 / body.len().max(1) as f64);
+    let (mut low, mut high) = (0.0_f64, 1.0_f64);
+    for (start, end) in body.iter().zip(body.iter().cycle().skip(1)) {
+        let across = (*end - *start).unit().right();
+        let inward = if (middle - *start).dot(across) < 0.0 { across * -1.0 } else { across };
+        let [first, last] = [from, to].map(|at| (at - *start).dot(inward) - HAIR);
+        match (first > 0.0, last > 0.0) {
+            (true, true) => {}
+            (false, false) => return None,
+            (false, true) => low = low.max(first / (first - last)),
+            (true, false) => high = high.min(first / (first - last)),
+        }
+    }
+    (low < high).then_some(low)
+}
+
+/// Where ways end before what one steps into.
+fn step_in(figure: &mut Figure<'_>) {
+    let ends: Vec<At> =
+        walked(figure).into_iter().filter(|(_, is_cut)| *is_cut).filter_map(|(line, _)| line.last().copied()).collect();
+    for of in ends {
+        let label = Label { tone: Tone::Blue, ..Label::new(of, Vec::new(), SMALL, words::STEP_IN) };
+        let (width, height) = label.size();
+        let (across, down) = (width / 2.0 + 1.2, height / 2.0 + 1.0);
+        let ways = [
+            (across, 0.0),
+            (-across, 0.0),
+            (0.0, down),
+            (0.0, -down),
+            (across, down),
+            (across, -down),
+            (-across, down),
+            (-across, -down),
+        ];
+        let places = ways.map(|(x, y)| of + At::new(x, y)).to_vec();
+        figure.labels.place(&Label { places, ..label });
+    }
+}
+
 /// Each way's letter and width, at its pinch.
 pub(super) fn name(figure: &mut Figure<'_>) {
+    step_in(figure);
     for (place, route) in figure.shown.routes().iter().enumerate() {
         let Some((of, way)) = named_at(figure, place, route) else { continue };
         let text = format!("{} {}", letter(place), figure.shown.tape(route.width));
@@ -61,7 +137,7 @@ fn named_at(figure: &Figure<'_>, place: usize, route: &Route) -> Option<(At, At)
         let [from, to] = pinch.at.map(|at| figure.frame.at(at));
         return Some((from.middle(to), (to - from).unit()));
     }
-    let line = figure.frame.all(figure.plan.walks.get(place)?);
+    let (line, _) = walked(figure).into_iter().nth(place)?;
     let length: f64 = line.windows(2).map(|leg| (leg[1] - leg[0]).length()).sum();
     let mut left = length * 0.5;
     for leg in line.windows(2) {
@@ -79,6 +155,7 @@ pub(super) fn sights(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("sight-lines"));
     for line in figure.plan.sight_lines.clone() {
         let line = [line.from, line.to].map(|at| figure.frame.at(at));
+        figure.labels.mind(line);
         figure.put(Path::line(line, signs::SIGHT));
     }
 }

@@ -115,7 +115,7 @@ pub(super) fn title(shown: &Shown<'_>) -> String {
 /// Sizes and ways in words.
 pub(super) fn description(shown: &Shown<'_>) -> String {
     let brief = shown.brief();
-    let size = |one: PieceShown<'_>| format!("{} {}", one.piece.name, pieces::size(shown, one.size));
+    let size = |one: PieceShown<'_>| format!("{} {}", one.piece.name, pieces::size(shown, one.piece, one.size));
     let way = |(place, route): (usize, &Route)| {
         words::way(brief, &ways::letter(place), route, &shown.tape(route.width), &shown.tape(route.needs))
     };

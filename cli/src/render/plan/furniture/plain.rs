@@ -29,7 +29,9 @@ pub(super) fn under(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     if axes.width > 4.0 * BORDER && axes.depth > 4.0 * BORDER {
         let half = axes.width / 2.0 - BORDER;
         let border = axes.rectangle([-half, half], [BORDER, axes.depth - BORDER]);
-        figure.put(Path::ring(figure.frame.all(&border), Some(Pen::of(0.18, Tone::Grey)), Fill::None));
+        let border = figure.frame.all(&border);
+        figure.labels.bar_under(&border);
+        figure.put(Path::ring(border, Some(Pen::of(0.18, Tone::Grey)), Fill::None));
     }
 }
 

@@ -101,6 +101,13 @@ pub(crate) fn across(diameter: &str) -> String {
     format!("\u{2300} {diameter}")
 }
 
+/// Where a corner of a piece stands, from a wall.
+pub(crate) fn from_wall(wall: &str, out: &str, along: &str) -> String {
+    format!("{out} from {}, {along} along it", the(wall))
+}
+
+/// Sign: where a piece stands.
+pub(crate) const FROM_WALLS: &str = "to set out, from the walls";
 /// Where a way ends before what one steps into.
 pub(crate) const STEP_IN: &str = "step in here";
 

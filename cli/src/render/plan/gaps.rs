@@ -45,8 +45,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
 /// Every line in its place: those that show where something is first, then those that can be moved aside.
 fn laid(figure: &Figure<'_>) -> Vec<Laid> {
     let outline = figure.frame.all(&figure.shown.brief().room.outline());
-    let standing = figure.shown.pieces().into_iter().filter(|one| !lies_under(*one) && !one.piece.kind.hangs());
-    let bodies: Vec<Vec<At>> = standing.flat_map(|one| one.parts()).map(|part| figure.frame.all(&part)).collect();
+    let bodies = bodies(figure);
     let mut laid: Vec<Laid> = Vec::new();
     for ([from, to], clear, slides) in measured(figure) {
         let across = (to - from).unit().right();
@@ -66,6 +65,18 @@ fn laid(figure: &Figure<'_>) -> Vec<Laid> {
         laid.push(Laid { feet: [from, to], ends: moved(off.unwrap_or(0.0)), clear });
     }
     laid
+}
+
+/// What stands on the floor, a hair smaller than it is: a line along an edge of it is not on it.
+pub(super) fn bodies(figure: &Figure<'_>) -> Vec<Vec<At>> {
+    const HAIR: f64 = 0.15;
+    let standing = figure.shown.pieces().into_iter().filter(|one| !lies_under(*one) && !one.piece.kind.hangs());
+    let parts = standing.flat_map(|one| one.parts()).map(|part| figure.frame.all(&part));
+    let smaller = |part: Vec<At>| {
+        let middle = part.iter().fold(At::default(), |sum, at| sum + *at) * (1.0 / part.len().max(1) as f64);
+        part.iter().map(|at| *at + (middle - *at).unit() * HAIR).collect()
+    };
+    parts.map(smaller).collect()
 }
 
 /// Whether two lines cross, or run side by side with no room for a figure between them.

@@ -16,6 +16,7 @@ pub(super) enum Sign {
     Sight,
     Turn,
     Gap,
+    FromWalls,
     Seat,
     Socket,
     Broken,
@@ -32,11 +33,12 @@ impl Sign {
             Sign::Pinch => signs::pinch([left, right]),
             Sign::Sight => vec![Path::line([left, right], signs::SIGHT).into()],
             Sign::Turn => signs::turning(middle, area.height / 2.0),
-            Sign::Gap => {
+            Sign::Gap | Sign::FromWalls => {
+                let tone = if matches!(self, Sign::Gap) { Tone::Ink } else { Tone::Grey };
                 let slant = At::new(0.64, 0.64);
                 let (left, right) = (left + At::new(1.0, 0.0), right - At::new(1.0, 0.0));
-                let stroke = |at: At| Path::line([at - slant, at + slant], Pen::ink(0.3)).into();
-                vec![Path::line([left, right], Pen::ink(0.15)).into(), stroke(left), stroke(right)]
+                let stroke = |at: At| Path::line([at - slant, at + slant], Pen::of(0.3, tone)).into();
+                vec![Path::line([left, right], Pen::of(0.15, tone)).into(), stroke(left), stroke(right)]
             }
             Sign::Broken => signs::broken([left + At::new(1.0, 0.0), right - At::new(1.0, 0.0)]),
             Sign::Seat => signs::seat(middle, way(Point::new(1.0, 0.0))).into(),

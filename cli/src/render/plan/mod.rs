@@ -8,6 +8,7 @@ mod breaches;
 mod doors;
 mod figure;
 mod frame;
+mod from_walls;
 mod furniture;
 mod gaps;
 mod items;
@@ -35,5 +36,7 @@ pub(crate) use sheet::sheet;
 pub(crate) use shown::Shown;
 pub(crate) use whole::{Alone, alone, to_set_out, within};
 
+#[cfg(test)]
+mod collisions;
 #[cfg(test)]
 mod tests;

@@ -159,6 +159,7 @@ impl Panel {
             (!plan.sight_lines.is_empty(), Sign::Sight, words::SIGHT),
             (shown.turning_circle().is_some(), Sign::Turn, words::TURN),
             (!shown.gaps().is_empty(), Sign::Gap, words::GAP),
+            (matches!(shown, Shown::Option { .. }), Sign::FromWalls, words::FROM_WALLS),
             (!plan.seats.is_empty(), Sign::Seat, words::SEAT),
             (socket, Sign::Socket, words::SOCKET),
             (shown.breaches() > 0, Sign::Broken, words::BROKEN),

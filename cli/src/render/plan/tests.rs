@@ -22,10 +22,10 @@ fn ranked() -> Vec<Answer> {
 }
 
 /// Corners of a block of ink, turned with its words, mm.
-type Block = [Point; 4];
+pub(super) type Block = [Point; 4];
 
 /// The inked block of each text of a sheet with what it says.
-fn texts(sheet: &Sheet) -> Vec<(Block, String)> {
+pub(super) fn texts(sheet: &Sheet) -> Vec<(Block, String)> {
     let mut fonts = fontdb::Database::new();
     for weight in [Weight::Book, Weight::Bold] {
         fonts.load_font_data(weight.file().to_vec());
@@ -59,7 +59,7 @@ fn collect(group: &resvg::usvg::Group, texts: &mut Vec<(Block, String)>) {
 }
 
 /// Whether two blocks overlap: neither has an edge that parts them.
-fn overlap(one: &Block, other: &Block) -> bool {
+pub(super) fn overlap(one: &Block, other: &Block) -> bool {
     let parts = |block: &Block| {
         (0..4).any(|edge| {
             let along = block[(edge + 1) % 4] - block[edge];

@@ -7,7 +7,9 @@ use elbowroom_solver::setting_out::SettingOut;
 use super::figure::{Drawn, Figure};
 use super::frame::Frame;
 use super::shown::PieceShown;
-use super::{Purpose, Shown, breaches, furniture, gaps, items, pieces, points, turning, walls, ways, zones};
+use super::{
+    Purpose, Shown, breaches, from_walls, furniture, gaps, items, pieces, points, turning, walls, ways, zones,
+};
 use crate::drawing::{Area, Paper, Scale, Sheet};
 use crate::words::plan as words;
 
@@ -76,12 +78,14 @@ fn for_working(figure: &mut Figure<'_>) {
     turning::draw(figure);
     gaps::draw(figure);
     ways::draw(figure);
+    from_walls::draw(figure);
     breaches::draw(figure);
     walls::measure(figure);
     breaches::name(figure);
     pieces::name(figure);
     ways::name(figure);
     gaps::name(figure);
+    from_walls::name(figure);
     turning::name(figure);
     items::name(figure);
 }

@@ -1,0 +1,127 @@
+//! Where each main piece stands, measured from the walls: for one corner of it the length out from a wall and the length along
+//! that wall, as the tape sheet has them.
+
+use elbowroom_model::{Piece, Point};
+use elbowroom_solver::setting_out::{Measures, PieceOut, SettingOut, setting_out};
+
+use super::Shown;
+use super::figure::Figure;
+use super::gaps::{bodies, measure_line};
+use crate::drawing::{At, Label, Mark, Tone, meet};
+use crate::words::plan as words;
+
+/// Type of lengths, mm.
+const TYPE: f64 = 2.0;
+/// The roll that strips are cut from changes no measure; mm.
+const ROLL: f64 = 50_000.0;
+/// Beyond the end of a length along a wall there must be a wall, within so much, mm.
+const TO_WALL: f64 = 20.0;
+
+/// The two lengths of one corner.
+struct Pair {
+    corner: At,
+    /// Out from the wall, and along it: the line and the length in mm of the room.
+    lines: [([At; 2], f64); 2],
+    wall: elbowroom_model::WallId,
+}
+
+/// Lines where both have room, else nothing: `name` tells them in words.
+pub(super) fn draw(figure: &mut Figure<'_>) {
+    figure.put(Mark::Layer("from-walls"));
+    for (pair, is_clear) in pairs(figure) {
+        for (line, _) in pair.lines.iter().filter(|_| is_clear) {
+            measure_line(figure, *line, Tone::Grey);
+            figure.labels.bar(*line);
+        }
+    }
+}
+
+/// The lengths.
+pub(super) fn name(figure: &mut Figure<'_>) {
+    for (pair, is_clear) in pairs(figure) {
+        if !is_clear {
+            in_words(figure, &pair);
+            continue;
+        }
+        for ([from, to], length) in pair.lines {
+            let (of, way) = (from.middle(to), (to - from).unit());
+            let label = Label { tone: Tone::Grey, ..Label::new(of, Vec::new(), TYPE, figure.shown.tape(length)) };
+            let (width, height) = label.size();
+            let across = way.right();
+            let half = (across.x.abs() * width + across.y.abs() * height) / 2.0 + 0.7;
+            let slid =
+                [0.0, 4.0, -4.0, 8.0, -8.0].into_iter().filter(|step: &f64| step.abs() < (to - from).length() / 2.0);
+            let places = slid.flat_map(|step| [half, -half].map(|off| of + way * step + across * off)).collect();
+            figure.labels.place(&Label { places, ..label });
+        }
+    }
+}
+
+/// What has no room for lines.
+fn in_words(figure: &mut Figure<'_>, pair: &Pair) {
+    let Some(wall) = figure.shown.brief().room.wall(pair.wall) else { return };
+    let [out, along] = [pair.lines[0].1, pair.lines[1].1].map(|length| figure.shown.tape(length));
+    let text = words::from_wall(&wall.name, &out, &along);
+    figure.labels.place(&Label { tone: Tone::Grey, ..Label::new(pair.corner, Vec::new(), TYPE, text) });
+}
+
+/// For each main piece the corner whose lines run clear, or else the nearest; whether they do.
+fn pairs(figure: &Figure<'_>) -> Vec<(Pair, bool)> {
+    let Shown::Option { answer, option } = figure.shown else { return Vec::new() };
+    let out = setting_out(&answer.brief, option, ROLL);
+    let is_main = |piece: &Piece| piece.kind.is_seat() || piece.kind.carries_screen();
+    let main = out.pieces.iter().filter(|one| answer.brief.piece(one.piece).is_some_and(is_main));
+    let bodies = bodies(figure);
+    let mut taken: Vec<[At; 2]> = Vec::new();
+    let mut found = Vec::new();
+    for piece in main {
+        let mut all: Vec<Pair> = corners(figure, &out, piece);
+        all.sort_by(|one, other| length(one).total_cmp(&length(other)));
+        let clear = all.iter().position(|pair| is_clear(figure, pair, &bodies, &taken));
+        let place = clear.unwrap_or(0);
+        if place < all.len() {
+            let pair = all.swap_remove(place);
+            if clear.is_some() {
+                taken.extend(pair.lines.iter().map(|(line, _)| *line));
+            }
+            found.push((pair, clear.is_some()));
+        }
+    }
+    found
+}
+
+fn length(pair: &Pair) -> f64 {
+    pair.lines.iter().map(|(_, length)| length).sum()
+}
+
+/// Every corner that is set out from one wall.
+fn corners(figure: &Figure<'_>, out: &SettingOut, piece: &PieceOut) -> Vec<Pair> {
+    let room = &figure.shown.brief().room;
+    let pair = |corner: &elbowroom_solver::setting_out::CornerOut| {
+        let Measures::Offsets { from, wall, along, out: off } = corner.measures else { return None };
+        let (start, inward) = (out.points.get(from)?.place, room.wall(wall)?.inward());
+        let foot = corner.place - inward * off;
+        let beside = start + inward * off;
+        let line = |ends: [Point; 2]| ends.map(|at| figure.frame.at(at));
+        let lines = [(line([foot, corner.place]), off), (line([corner.place, beside]), along)];
+        Some(Pair { corner: figure.frame.at(corner.place), lines, wall })
+    };
+    piece.corners.iter().filter_map(pair).collect()
+}
+
+/// Whether both lines end at walls and run over no piece and along no line of another.
+fn is_clear(figure: &Figure<'_>, pair: &Pair, bodies: &[Vec<At>], taken: &[[At; 2]]) -> bool {
+    let outline = figure.frame.all(&figure.shown.brief().room.outline());
+    let hair = figure.frame.length(TO_WALL);
+    pair.lines.iter().all(|(line, length)| {
+        let [from, to] = *line;
+        let (way, wide) = ((to - from).unit(), (to - from).unit().right() * 2.8);
+        let band = [from + wide, to + wide, to - wide, from - wide];
+        let ends_at_wall = *length == pair.lines[0].1 || !(to + way * hair).is_in(&outline);
+        let inside = (1..10).all(|step| (from + (to - from) * (f64::from(step) / 10.0)).is_in(&outline));
+        ends_at_wall
+            && (inside || *length < 2.0 * TO_WALL)
+            && bodies.iter().all(|body| !meet(line, body))
+            && taken.iter().all(|other| !meet(&band, other))
+    })
+}

@@ -7,7 +7,7 @@ use resvg::tiny_skia::Point;
 use super::frame::Frame;
 use super::furniture::lies_under;
 use super::outline::solid;
-use super::tests::{Block, overlap, texts};
+use super::tests::{Block, overlap, ranked, texts};
 use super::whole::within;
 use super::{Purpose, Shown};
 use crate::drawing::{At, Sheet, Stock, Tone};
@@ -64,15 +64,29 @@ fn see(rooms: std::ops::Range<u64>) {
 }
 
 #[test]
-fn nothing_collides_in_drawn_rooms() {
-    see(0..24);
-}
-
-/// `cargo test -p elbowroom --lib --release -- --ignored nothing_collides_in_two_hundred_drawn_rooms`
-#[test]
-#[ignore = "takes minutes"]
 fn nothing_collides_in_two_hundred_drawn_rooms() {
     see(0..200);
+}
+
+#[test]
+fn nothing_collides_in_any_option_of_any_demo_room() {
+    let mut found = Vec::new();
+    for answer in &ranked() {
+        for option in &answer.options {
+            for purpose in [Purpose::Client, Purpose::Working] {
+                let of = |what| format!("{}, option {}, {purpose:?}: {what}", answer.brief.room.name, option.rank);
+                found.extend(collisions(answer, option, purpose).into_iter().map(of));
+            }
+        }
+    }
+    assert!(found.is_empty(), "{}: {found:#?}", found.len());
+}
+
+/// `cargo test -p elbowroom --lib --release -- --ignored nothing_collides_in_two_thousand_drawn_rooms`
+#[test]
+#[ignore = "takes minutes"]
+fn nothing_collides_in_two_thousand_drawn_rooms() {
+    see(0..2000);
 }
 
 /// WCAG 2.2, 1.4.3 and 1.4.11 (published): lettering 4.5:1 on what it lies on, what one sits on 3:1 against the floor.

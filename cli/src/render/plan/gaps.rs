@@ -16,6 +16,8 @@ const FURTHEST: f64 = 45.0;
 const STEP: f64 = 1.5;
 /// Two lines side by side are at least so far apart, mm: a figure stands between them.
 const APART: f64 = 3.4;
+/// The sine of the angle up to which two lines run side by side.
+const ASIDE: f64 = 0.5;
 /// What leads to a line that was moved ends so far beyond it, mm.
 const BEYOND: f64 = 0.8;
 
@@ -61,8 +63,9 @@ fn laid(figure: &Figure<'_>) -> Vec<Laid> {
         };
         let steps = (1..).map(|step| f64::from(step) * STEP).take_while(|off| *off <= FURTHEST);
         let offs = std::iter::once(0.0).chain(steps.flat_map(|off| [off, -off]));
-        let off = if slides { offs.into_iter().find(is_clear) } else { None };
-        laid.push(Laid { feet: [from, to], ends: moved(off.unwrap_or(0.0)), clear });
+        let off = if slides { offs.into_iter().find(is_clear) } else { Some(0.0) };
+        // What runs clear nowhere is told in the list of gaps alone.
+        laid.extend(off.map(|off| Laid { feet: [from, to], ends: moved(off), clear }));
     }
     laid
 }
@@ -79,10 +82,11 @@ pub(super) fn bodies(figure: &Figure<'_>) -> Vec<Vec<At>> {
     parts.map(smaller).collect()
 }
 
-/// Whether two lines cross, or run side by side with no room for a figure between them.
+/// Whether two lines run side by side with no room for a figure between them; they may cross.
 fn are_close([from, to]: [At; 2], other: [At; 2]) -> bool {
     let side = (to - from).unit().right() * APART;
-    meet(&[from + side, to + side, to - side, from - side], &other)
+    let aside = (other[1] - other[0]).unit().dot(side.unit()).abs();
+    aside < ASIDE && meet(&[from + side, to + side, to - side, from - side], &other)
 }
 
 /// Both ends of each on the sheet, its length, and whether its line may be moved aside; those that may not come first.

@@ -60,7 +60,8 @@ pub(super) fn name(figure: &mut Figure<'_>) {
         let middle = figure.frame.at(fixed.corners.iter().fold(Point::default(), |sum, at| sum + *at) * (1.0 / count));
         figure.labels.place(&Label {
             ground: Some(Tone::Paper),
-            over: true,
+            // A step is a line, and what stands beside it may lie on its middle.
+            over: fixed.step().is_none(),
             ..Label::new(middle, vec![middle], TYPE, fixed.name.clone())
         });
     }

@@ -10,7 +10,7 @@ use super::{Purpose, Shown, sheet};
 use crate::drawing::{Font, Mark, Path, Sheet, Step, Stock, Weight, svg};
 
 /// Every demo room in which something fits, with its result.
-fn ranked() -> Vec<Answer> {
+pub(super) fn ranked() -> Vec<Answer> {
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../scenarios");
     let files = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
     let files = files.filter(|path| path.extension().is_some_and(|ending| ending == "yaml"));

@@ -3,14 +3,11 @@
 //! A label tries the places that its maker would like best, then a place further off with a leader to what it names. What
 //! finds neither becomes a number in a ring, and its words go to the key.
 
-use super::lettering::{FALL, RISE, clipped};
-use super::tolerance::TOUCH;
-use super::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, width_of};
+use super::meets::{lies_in, meet};
+use super::{Area, At, Fill, Label, Mark, Path, Pen, Tone};
 
 /// Kept free between labels, mm.
 const BETWEEN: f64 = 0.5;
-/// From one line's foot to the next one's, in sizes of the type.
-const LINE: f64 = 1.22;
 /// A leader is looked for at these steps from what it names, mm.
 const STEP: f64 = 2.5;
 /// A leader is no longer than this, mm.
@@ -21,29 +18,6 @@ const WAYS: usize = 24;
 const NUMBER: f64 = 2.2;
 /// What a line under a label costs, mm of leader.
 const CROSSED: f64 = 6.0;
-
-/// Words that belong to a place.
-#[derive(Debug, Clone, PartialEq)]
-pub(crate) struct Label {
-    /// What is named; a leader ends there.
-    pub of: At,
-    /// Where the middle of the label may be, the best first.
-    pub places: Vec<At>,
-    /// Lines with their weights.
-    pub lines: Vec<(String, Weight)>,
-    /// Size of the type, mm.
-    pub size: f64,
-    /// Its colour.
-    pub tone: Tone,
-    /// Turned clockwise, degrees.
-    pub turned: f64,
-    /// What it lies on, which hides what is below; `None`: whatever is there.
-    pub ground: Option<Tone>,
-    /// It may lie on bodies: it names what it lies on.
-    pub over: bool,
-    /// It names what is outside the room, and stays outside.
-    pub outside: bool,
-}
 
 /// What was placed so far.
 #[derive(Debug)]
@@ -63,49 +37,6 @@ pub(crate) struct Labels {
     key: Vec<String>,
     /// Numbers that stand for something else.
     before: usize,
-}
-
-impl Label {
-    /// A label of one line.
-    pub(crate) fn new(of: At, places: Vec<At>, size: f64, text: impl AsRef<str>) -> Self {
-        let lines = vec![(clipped(text.as_ref()), Weight::Book)];
-        Self { of, places, lines, size, tone: Tone::Ink, turned: 0.0, ground: None, over: false, outside: false }
-    }
-
-    /// How wide and high the block of lines is before it is turned.
-    pub(crate) fn size(&self) -> (f64, f64) {
-        let widths = self.lines.iter().map(|(text, weight)| width_of(text, self.size, *weight));
-        let height = (self.lines.len().saturating_sub(1) as f64).mul_add(LINE, RISE + FALL) * self.size;
-        (widths.fold(0.0, f64::max), height)
-    }
-
-    /// Its corners with its middle there, `spare` further out.
-    pub(crate) fn block(&self, middle: At, spare: f64) -> [At; 4] {
-        let (width, height) = self.size();
-        let block = Area::round(At::default(), width, height).grown(spare);
-        block.corners().map(|corner| middle + self.turned(corner))
-    }
-
-    fn turned(&self, off: At) -> At {
-        let (sine, cosine) = self.turned.to_radians().sin_cos();
-        At::new(off.x * cosine - off.y * sine, off.x * sine + off.y * cosine)
-    }
-
-    fn marks(&self, middle: At) -> Vec<Mark> {
-        let (width, height) = self.size();
-        let turn = |off: At| middle + self.turned(off);
-        let mut marks = Vec::new();
-        if let Some(ground) = self.ground {
-            let block = Area::round(At::default(), width + 0.3, height);
-            marks.push(Path::ring(block.corners().map(turn), None, Fill::Tone(ground)).into());
-        }
-        for (place, (text, weight)) in self.lines.iter().enumerate() {
-            let foot = -height / 2.0 + (RISE + LINE * place as f64) * self.size;
-            let text = Text::new(turn(At::new(0.0, foot)), self.size, text.clone());
-            marks.push(Text { weight: *weight, ..text }.centred().toned(self.tone).turned(self.turned).into());
-        }
-        marks
-    }
 }
 
 impl Labels {
@@ -272,34 +203,10 @@ impl Labels {
     }
 }
 
-/// Whether any of a block lies in an outline, which may be any simple one.
-fn lies_in(outline: &[At], block: &[At; 4]) -> bool {
-    let ends = outline.iter().copied().cycle().skip(1);
-    let mut edges = outline.iter().copied().zip(ends);
-    edges.any(|(start, end)| meet(&[start, end], block)) || block.iter().any(|corner| corner.is_in(outline))
-}
-
-/// Whether two convex outlines (a line is one of two corners) have more than an edge in common: no line along an edge of
-/// either has them on its two sides.
-pub(crate) fn meet(one: &[At], other: &[At]) -> bool {
-    let edges = |ring: &[At]| {
-        let ends = ring.iter().copied().cycle().skip(1);
-        ring.iter().copied().zip(ends).map(|(start, end)| (end - start).right()).collect::<Vec<_>>()
-    };
-    let reach = |ring: &[At], way: At| {
-        let along = ring.iter().map(|corner| corner.dot(way));
-        along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| (low.min(at), high.max(at)))
-    };
-    edges(one).into_iter().chain(edges(other)).all(|way| {
-        let ((low, high), (least, most)) = (reach(one, way), reach(other, way));
-        low < most - TOUCH && least < high - TOUCH || way.length() == 0.0
-    })
-}
-
 #[cfg(test)]
 mod tests {
-    use super::{Label, Labels};
-    use crate::drawing::{Area, At, Mark, Side};
+    use super::Labels;
+    use crate::drawing::{Area, At, Label, Mark, Side};
 
     fn texts(marks: &[Mark]) -> usize {
         marks.iter().filter(|mark| matches!(mark, Mark::Text(text) if text.side == Side::Middle)).count()

@@ -4,9 +4,11 @@
 //! (walls, pieces, ways) is `render`'s; nothing here knows a room. The x axis runs right and the y axis down.
 
 mod hatch;
+mod label;
 mod labels;
 mod lettering;
 mod mark;
+mod meets;
 mod paper;
 mod path;
 mod pdf;
@@ -17,9 +19,11 @@ mod tolerance;
 mod web_font;
 
 pub(crate) use hatch::hatch;
-pub(crate) use labels::{Label, Labels, meet};
+pub(crate) use label::Label;
+pub(crate) use labels::Labels;
 pub(crate) use lettering::{Weight, clipped, width_of, wrapped};
 pub(crate) use mark::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone};
+pub(crate) use meets::meet;
 pub(crate) use paper::{Paper, Scale, Stock};
 pub(crate) use pdf::pdf;
 pub(crate) use place::{Area, At};

@@ -11,6 +11,8 @@ use elbowroom_solver::answer::DimensionRange;
 const MILLIMETRE: f64 = 1.0;
 /// The same for inches: an eighth.
 const EIGHTH: f64 = 25.4 / 8.0;
+/// Eighths of an inch in a foot.
+const FOOT: i64 = 96;
 
 /// The unit that furniture is sold in, where rooms are measured in `unit`: inches beside feet.
 pub(crate) const fn shop_unit(unit: Unit) -> Unit {
@@ -133,7 +135,7 @@ pub(crate) fn taped(unit: Unit, length: f64) -> String {
 }
 
 /// Marks of a tape in `length` (mm). A thousandth of a millimetre is forgiven, as where one shops: it is rounding, not size.
-fn marks(unit: Unit, length: f64, rounding: Rounding) -> i64 {
+pub(super) fn marks(unit: Unit, length: f64, rounding: Rounding) -> i64 {
     let mark = match unit {
         Unit::Millimetre | Unit::Centimetre | Unit::Metre => MILLIMETRE,
         Unit::Inch | Unit::Foot => EIGHTH,
@@ -154,6 +156,7 @@ fn marked(unit: Unit, marks: i64) -> String {
         Unit::Centimetre => format!("{} cm", decimal(marks, 1)),
         Unit::Metre => format!("{} m", decimal(marks, 3)),
         Unit::Inch => eighths(marks),
+        Unit::Foot if marks >= FOOT && marks % FOOT == 0 => format!("{} ft", marks / FOOT),
         Unit::Foot => feet(marks),
     }
 }
@@ -197,33 +200,13 @@ fn eighths(count: i64) -> String {
 }
 
 /// `count` eighths of an inch in feet and inches as drawings write them: `17'-3"`; inches alone under a foot, `9 1/2"`.
-fn feet(count: i64) -> String {
-    const FOOT: i64 = 96;
+pub(super) fn feet(count: i64) -> String {
     let (sign, count) = (if count < 0 { "-" } else { "" }, count.saturating_abs());
     let words = eighths(count % FOOT);
     let inches = words.strip_suffix(" in").unwrap_or(&words);
     match count / FOOT {
         0 => format!("{sign}{inches}\""),
         feet => format!("{sign}{feet}'-{inches}\""),
-    }
-}
-
-/// `length` (mm) as drawings tell it, without a unit: whole centimetres, metres to two places, feet and inches.
-pub(crate) fn drawn(unit: Unit, length: f64) -> String {
-    match unit {
-        Unit::Millimetre => format!("{}", marks(unit, length, Rounding::Nearest)),
-        // Lengths of rooms are far below 2^53 centimetres; a cast saturates.
-        Unit::Centimetre => format!("{}", (length / 10.0).round() as i64),
-        Unit::Metre => format!("{:.2}", length / 1000.0),
-        Unit::Inch | Unit::Foot => feet(marks(Unit::Foot, length, Rounding::Nearest)),
-    }
-}
-
-/// The same with its unit.
-pub(crate) fn drawn_with_unit(unit: Unit, length: f64) -> String {
-    match unit {
-        Unit::Inch | Unit::Foot => drawn(unit, length),
-        Unit::Millimetre | Unit::Centimetre | Unit::Metre => format!("{} {}", drawn(unit, length), sign(unit)),
     }
 }
 
@@ -234,7 +217,7 @@ mod tests {
     use elbowroom_model::length::parse;
     use proptest::prelude::*;
 
-    use super::{EIGHTH, Ends, drawn, given_and_wanted, planned_range, taped};
+    use super::{EIGHTH, Ends, given_and_wanted, planned_range, taped};
     use elbowroom_solver::answer::DimensionRange;
 
     fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
@@ -249,8 +232,7 @@ mod tests {
         assert_eq!(taped(Unit::Metre, 4860.0), "4.86 m");
         assert_eq!(taped(Unit::Inch, 911.0), "35 7/8 in");
         assert_eq!(taped(Unit::Foot, 3505.2), "11'-6\"");
-        assert_eq!([taped(Unit::Foot, 609.6), taped(Unit::Foot, 241.3)], ["2'-0\"", "9 1/2\""]);
-        assert_eq!([drawn(Unit::Inch, 5257.8), drawn(Unit::Centimetre, 2686.0)], ["17'-3\"", "269"]);
+        assert_eq!([taped(Unit::Foot, 609.6), taped(Unit::Foot, 241.3)], ["2 ft", "9 1/2\""]);
         assert_eq!(taped(Unit::Centimetre, -4.0), "-0.4 cm");
     }
 

@@ -57,7 +57,7 @@ fn laid(figure: &Figure<'_>) -> Vec<Laid> {
             let leads = [[from, ends[0]], [to, ends[1]]];
             let off_bodies = |line: &[At; 2]| bodies.iter().all(|body| !meet(line, body));
             off_bodies(&ends)
-                && (*off == 0.0 || leads.iter().all(|lead| off_bodies(lead)))
+                && (*off == 0.0 || leads.iter().all(off_bodies))
                 && ends.iter().all(|end| *off == 0.0 || (*end + (ends[0].middle(ends[1]) - *end) * 0.1).is_in(&outline))
                 && laid.iter().all(|other| !are_close(ends, other.ends))
         };

@@ -7,7 +7,8 @@ use elbowroom_solver::plan::Plan;
 use elbowroom_solver::routes::Route;
 use elbowroom_solver::{Layout, Placed, Size};
 
-use crate::words::lengths::{drawn, drawn_with_unit, shop_unit, sign};
+use crate::words::drawn::{drawn, drawn_with_unit};
+use crate::words::lengths::{shop_unit, sign};
 use crate::words::turned::turned;
 
 /// All that a plan is made from.

@@ -7,7 +7,7 @@
 #![allow(clippy::print_stdout, reason = "a long run tells what it did")]
 
 #[path = "varied.rs"]
-mod varied;
+pub(crate) mod varied;
 
 use std::collections::BTreeMap;
 use std::fs;

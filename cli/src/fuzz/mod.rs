@@ -5,6 +5,6 @@ mod bookings;
 mod journal;
 mod lines;
 #[path = "../../../tests/support/mutation.rs"]
-mod mutation;
+pub(crate) mod mutation;
 #[path = "../../../tests/support/rows.rs"]
 mod rows;

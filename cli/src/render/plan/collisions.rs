@@ -11,9 +11,7 @@ use super::tests::{Block, overlap, ranked, texts};
 use super::whole::within;
 use super::{Purpose, Shown};
 use crate::drawing::{At, Sheet, Stock, Tone};
-
-#[path = "../../../../tests/support/varied.rs"]
-mod varied;
+use crate::fuzz::mutation::varied;
 
 /// What lies on what it should not.
 fn collisions(answer: &Answer, option: &RankedOption, purpose: Purpose) -> Vec<String> {

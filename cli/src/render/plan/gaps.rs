@@ -56,7 +56,13 @@ fn laid(figure: &Figure<'_>) -> Vec<Laid> {
             let ends = moved(*off);
             let leads = [[from, ends[0]], [to, ends[1]]];
             let off_bodies = |line: &[At; 2]| bodies.iter().all(|body| !meet(line, body));
+            let off_edges = || {
+                let (way, wide) = ((to - from).unit() * BEYOND, across * BEYOND);
+                let [from, to] = [ends[0] + way, ends[1] + way * -1.0];
+                bodies.iter().all(|body| !meet(&[from + wide, to + wide, to - wide, from - wide], body))
+            };
             off_bodies(&ends)
+                && (*off == 0.0 || off_edges())
                 && (*off == 0.0 || leads.iter().all(off_bodies))
                 && ends.iter().all(|end| *off == 0.0 || (*end + (ends[0].middle(ends[1]) - *end) * 0.1).is_in(&outline))
                 && laid.iter().all(|other| !are_close(ends, other.ends))

@@ -65,7 +65,8 @@ pub(crate) fn page(told: &ReportPage<'_>) -> String {
 fn carried<'a>(told: &ReportPage<'a>) -> Vec<answer::Carried<'a>> {
     let answer = told.answer;
     let drawn = told.drawn();
-    let may_be = answer.options.iter().filter(|option| !option.never_first);
+    // What a wish sets aside may come first under another one.
+    let may_be = answer.options.iter().filter(|option| !option.never_first || option.set_aside.is_some());
     let kept = may_be.filter(|option| drawn.iter().all(|drawn| drawn.rank != option.rank)).take(MOST_KEPT);
     let plan = |option| (option, plan::for_page(plan::Shown::Option { answer, option }, &WIDEST));
     drawn.iter().copied().chain(kept).map(plan).collect()

@@ -1,5 +1,7 @@
 //! What can be put on a sheet.
 
+use strum::VariantArray;
+
 use super::{At, Paper, Weight};
 
 /// A sheet with all that is on it, the lowest marks first.
@@ -121,7 +123,7 @@ pub(crate) enum Fill {
 
 /// The colours: greys, and of the colours those of Okabe and Ito 2008, which most colour-blind eyes tell apart (from
 /// memory of the publication).
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray)]
 pub(crate) enum Tone {
     /// Lines and lettering.
     Ink,
@@ -152,6 +154,9 @@ pub(crate) enum Tone {
 }
 
 impl Tone {
+    /// Every tone.
+    pub(crate) const ALL: &[Self] = Self::VARIANTS;
+
     /// Red, green and blue.
     pub(crate) const fn shares(self) -> [u8; 3] {
         match self {

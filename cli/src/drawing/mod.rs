@@ -15,6 +15,7 @@ mod pdf;
 mod place;
 mod png;
 mod svg;
+mod svg_in_page;
 mod tolerance;
 mod web_font;
 
@@ -29,4 +30,5 @@ pub(crate) use pdf::pdf;
 pub(crate) use place::{Area, At};
 pub(crate) use png::png;
 pub(crate) use svg::{Font, svg};
+pub(crate) use svg_in_page::svg_in_page;
 pub(crate) use web_font::{faces, faces_of};

@@ -1,11 +1,6 @@
 //! Prose of the report.
 
-use elbowroom_model::Brief;
-use elbowroom_solver::answer::RankedOption;
-
-use super::answer::title as title_of;
 use super::family;
-use super::firm::{is_set_aside, stays_first};
 
 /// First thing that a keyboard comes to.
 pub(crate) const SKIP: &str = "Skip to the report";
@@ -22,8 +17,8 @@ pub(crate) const HOLDS: &str = "holds";
 /// Over the sliders.
 pub(crate) const WISHES: &str = "What counts for you";
 /// What the sliders do.
-pub(crate) const WISHES_ABOUT: &str = "Each wish from 0 (not at all) to 5 (most). Moving one puts the options below in \
-     another order at once; what fits and how large it may be does not change.";
+pub(crate) const WISHES_ABOUT: &str = "Each wish from 0 (not at all) to 5 (most). Moving one puts the options in \
+     another order at once, the answer above too; what fits and how large it may be does not change.";
 /// A button.
 pub(crate) const RESET: &str = "Back to the wishes of the file";
 /// What is told when the order changes; the three marks are filled in.
@@ -44,7 +39,7 @@ pub(crate) const FIRST_IN: &str = "first, of 100 shifts";
 /// Over options of families whose best are told before them.
 pub(crate) const LIKE_THESE: &str = "Those like them";
 /// Over the options at length.
-pub(crate) const OPTIONS: &str = "The options";
+pub(crate) const OPTIONS: &str = "The options at length";
 /// Before a score.
 pub(crate) const SCORE_IS: &str = "Score ";
 /// Between score and share.
@@ -99,14 +94,57 @@ pub(crate) fn title(room: &str) -> String {
     format!("{room}: furniture arrangements that fit")
 }
 
-/// The answer in a sentence.
-pub(crate) fn answer(brief: &Brief, best: &RankedOption, of: usize) -> String {
-    let sentence = format!("{}: score {:.0} of 100", title_of(brief, best), best.score);
-    match (of, &best.set_aside) {
-        (1, None) => format!("{sentence}; nothing else fits."),
-        (1, Some(aside)) => format!("{sentence}; nothing else fits. {}", is_set_aside(aside)),
-        (_, aside) => format!("{sentence}; {}.", stays_first(best.first_place_share, aside.as_ref())),
+/// Over the answer, for whoever cannot see it.
+pub(crate) const ANSWER: &str = "The answer";
+/// What stood first before wishes were moved; the mark is filled in.
+pub(crate) const WAS_FIRST: &str = "Your moved wishes put this first. With your wishes as filed it was: {title}.";
+/// Over the best of the other families.
+pub(crate) const OTHER_WAYS: &str = "Other ways to put the main seat";
+/// On a button at a plan.
+pub(crate) const OPEN: &str = "Larger";
+/// Closes the large plan.
+pub(crate) const CLOSE: &str = "Close";
+/// Over the list that a printed report begins with.
+pub(crate) const CONTENTS: &str = "Contents";
+/// How to find an option on paper where pages are not counted.
+pub(crate) const ONE_A_PAGE: &str = "Each option starts a page of its own, in this order, headed by its number.";
+/// The folded rows of the order.
+pub(crate) const MORE_OPTIONS: &str = "More options with their scores";
+
+/// The same for a plan, told apart from the others.
+pub(crate) fn open_plan(rank: usize) -> String {
+    format!("{OPEN}: plan of option {rank}")
+}
+
+/// What the numbers on a plan stand for.
+pub(crate) fn key(numbers: &[String]) -> String {
+    let numbered = numbers.iter().enumerate().map(|(place, text)| format!("{} {text}", place + 1));
+    numbered.collect::<Vec<_>>().join("; ")
+}
+
+/// Over the sizes beside the plan.
+pub(crate) fn how_large(unit: &str) -> String {
+    format!("How large, {unit}")
+}
+
+/// An option in the contents.
+pub(crate) fn option_titled(rank: usize, title: &str) -> String {
+    format!("Option {rank}. {title}")
+}
+
+/// Of rows that are folded.
+pub(crate) fn more_rows(count: usize) -> String {
+    match count {
+        1 => "One more option".to_owned(),
+        count => format!("{count} more options"),
     }
+}
+
+/// Where an option comes first that the page has no plan of.
+pub(crate) fn no_plan(file: &str) -> String {
+    format!(
+        "This page carries no plan of what now comes first: elbowroom report {file} --all draws more. The plan below is the next that it has."
+    )
 }
 
 /// How many are drawn, of all that are listed one by one or by families, and how to have another one.

@@ -34,7 +34,7 @@ pub(crate) use figure::Drawn;
 pub(crate) use purpose::Purpose;
 pub(crate) use sheet::sheet;
 pub(crate) use shown::Shown;
-pub(crate) use whole::{Alone, alone, to_set_out, within};
+pub(crate) use whole::{Alone, alone, for_page, to_set_out, within};
 
 #[cfg(test)]
 mod collisions;

@@ -32,10 +32,23 @@ pub(crate) struct Alone {
     pub key: Vec<String>,
 }
 
-/// The plan at this scale on a sheet of its own size.
+/// The plan at this scale on a sheet of its own size, for who sets it out.
 pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
     let (frame, area) = Frame::at_scale(shown.brief(), scale);
-    let drawn = drawn(Figure::new(shown, Purpose::Working, shown.plan(), frame, area));
+    by_itself(shown, Purpose::Working, frame, area)
+}
+
+/// The plan for who lives in the room, on a sheet of its own size, as large as one so wide and high holds it.
+pub(crate) fn for_page(shown: Shown<'_>, widest: &Paper) -> Alone {
+    let at_scale = |scale| Frame::at_scale(shown.brief(), scale);
+    let fits = |(_, area): &(Frame, Area)| area.width <= widest.width && area.height <= widest.height;
+    let framed = (10..500).map(|scale| at_scale(Scale(scale))).find(fits);
+    let (frame, area) = framed.unwrap_or_else(|| at_scale(Scale(500)));
+    by_itself(shown, Purpose::Client, frame, area)
+}
+
+fn by_itself(shown: Shown<'_>, purpose: Purpose, frame: Frame, area: Area) -> Alone {
+    let drawn = drawn(Figure::new(shown, purpose, shown.plan(), frame, area));
     let sheet = Sheet {
         paper: Paper { width: area.width, height: area.height },
         title: title(&shown),

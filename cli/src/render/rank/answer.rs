@@ -34,14 +34,14 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
 }
 
 /// Which wall the seating takes and what it faces.
-pub(super) fn which_wall(told: &RankPage<'_>, best: &RankedOption) -> String {
-    let seating = main_seat(told.brief(), best).map(|seat| seating(told.brief(), best, seat));
+pub(crate) fn which_wall(brief: &Brief, best: &RankedOption) -> String {
+    let seating = main_seat(brief, best).map(|seat| seating(brief, best, seat));
     seating.unwrap_or_default()
 }
 
 /// Which hand a corner sofa has, and what its return is turned to.
-pub(super) fn which_hand(told: &RankPage<'_>, best: &RankedOption) -> Option<String> {
-    hand(told.brief(), best).map(|(hand, beside)| short::which_hand(hand, beside))
+pub(crate) fn which_hand(brief: &Brief, best: &RankedOption) -> Option<String> {
+    hand(brief, best).map(|(hand, beside)| short::which_hand(hand, beside))
 }
 
 fn hand<'a>(brief: &'a Brief, best: &RankedOption) -> Option<(Hand, Option<&'a str>)> {

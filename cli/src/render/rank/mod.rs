@@ -18,6 +18,7 @@ mod work;
 use elbowroom_model::{Brief, WallId};
 use elbowroom_solver::answer::{RankedOption, Thing};
 
+pub(crate) use answer::{which_hand, which_wall};
 pub(crate) use changed::text as changed;
 pub(crate) use group::{Group, groups};
 pub(in crate::render) use places::tell as setting_out;
@@ -25,6 +26,7 @@ pub(crate) use rank_page::RankPage;
 pub(crate) use refused::{Reason, reasons};
 pub(crate) use sizes::held;
 pub(in crate::render) use ways::{gaps, routes};
+pub(crate) use why::strongest;
 pub(crate) use work::explained;
 
 use crate::text::look::Look;

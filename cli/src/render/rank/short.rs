@@ -30,8 +30,8 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
     for eased in all_eased(brief, best) {
         page.entry(3, &eased);
     }
-    page.labelled(3, words::WHICH_WALL, HANG, &answer::which_wall(told, best));
-    if let Some(hand) = answer::which_hand(told, best) {
+    page.labelled(3, words::WHICH_WALL, HANG, &answer::which_wall(brief, best));
+    if let Some(hand) = answer::which_hand(brief, best) {
         page.labelled(3, words::WHICH_HAND, HANG, &hand);
     }
     page.labelled(3, words::HOW_LARGE, HANG, &how_large(told, best));

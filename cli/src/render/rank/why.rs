@@ -36,7 +36,7 @@ pub(super) fn tell(page: &mut Page, brief: &Brief, best: &RankedOption, others: 
 }
 
 /// What speaks most for `best`, where it is ahead of the others in anything.
-pub(super) fn strongest<'a>(brief: &Brief, best: &'a RankedOption, others: &[RankedOption]) -> Option<&'a Judgement> {
+pub(crate) fn strongest<'a>(brief: &Brief, best: &'a RankedOption, others: &[RankedOption]) -> Option<&'a Judgement> {
     let ahead: Vec<Weighed<'a>> = weighed(brief, best, others).into_iter().filter(|(gain, ..)| *gain > 0.0).collect();
     // How a plan is composed tells what is off as well: where something else speaks for it, that is said.
     let other = ahead.iter().find(|(.., judgement)| judgement.criterion != Criterion::Balance);

@@ -8,8 +8,6 @@ use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
 
 use super::ReportPage;
-use crate::drawing::faces_of;
-use crate::render::plan::Alone;
 use crate::text::markup::Markup;
 use crate::words::firm::is_set_aside;
 use crate::words::report as words;
@@ -19,8 +17,8 @@ const RANKING: &str = include_str!("ranking.js");
 const PAGE: &str = include_str!("page.js");
 
 /// The head: everything is forbidden but this page's own style, scripts and letters, each by what it holds.
-pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, plans: &[Alone]) {
-    let style = format!("{}{STYLE}", faces_of(plans.iter().map(|plan| &plan.sheet)));
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, faces: &str) {
+    let style = format!("{faces}{STYLE}");
     let policy = format!(
         "default-src 'none'; style-src {}; script-src {} {}; font-src data:; base-uri 'none'; form-action 'none'",
         digest(&style),

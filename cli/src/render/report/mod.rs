@@ -1,9 +1,11 @@
-//! The report: a result as one page that opens with no network, prints well, and puts the options in another order where
-//! the reader moves a wish.
+//! The report: a result as one page that opens with no network, prints well, and puts another option first where the
+//! reader moves a wish. Picture first: the answer's plan, then the other ways, then what they rest on, folded.
 //!
-//! The markup is written whole, so the page stands without its script; the script only reorders. Nothing is loaded from
-//! anywhere, and the page itself forbids it.
+//! The markup is written whole, so the page stands without its script; the script only moves and reorders. Nothing is
+//! loaded from anywhere, and the page itself forbids it.
 
+mod answer;
+mod contents;
 mod head;
 mod option;
 mod order;
@@ -14,7 +16,7 @@ mod wishes;
 
 pub(crate) use report_page::ReportPage;
 
-use crate::drawing::Scale;
+use crate::drawing::{Paper, Scale};
 use crate::render::plan::{self, Alone};
 use crate::text::markup::Markup;
 use crate::words::answer::{SIDES, tells_sides};
@@ -23,23 +25,33 @@ use crate::words::report as words;
 /// The scale that plans are drawn at; a page shows them as wide as there is room.
 const SCALE: Scale = Scale(50);
 
+/// What a plan of the answer takes at most, in paper millimetres: its letters then read at the width of a phone.
+const WIDEST: Paper = Paper { width: 132.0, height: 104.0 };
+/// Options that wait, with their plans, for a wish to put them first.
+const MOST_KEPT: usize = 24;
+
 /// The page.
 pub(crate) fn page(told: &ReportPage<'_>) -> String {
-    let plans = plans(told);
+    let (plans, carried) = (plans(told), carried(told));
+    let sheets = plans.iter().chain(carried.iter().map(|(_, plan)| plan)).map(|plan| &plan.sheet);
     let mut page = Markup::default();
     page.raw("<!DOCTYPE html>\n").open("html", &[("lang", "en")]);
-    head::put(&mut page, told, &plans);
+    head::put(&mut page, told, &crate::drawing::faces_of(sheets));
     page.open("body", &[]);
     page.element("a", &[("class", "skip"), ("href", "#main")], words::SKIP);
     page.open("main", &[("id", "main"), ("tabindex", "-1")]);
-    room::put(&mut page, told);
+    room::put_head(&mut page, told);
     if told.answer.options.is_empty() {
         room::put_remedies(&mut page, told);
     } else {
+        answer::put(&mut page, told, &carried);
+        contents::put(&mut page, told);
         wishes::put(&mut page, told);
         order::put(&mut page, told);
         put_options(&mut page, told, &plans);
     }
+    sources::put_cautions(&mut page, told);
+    room::put(&mut page, told);
     room::put_refused(&mut page, told);
     sources::put(&mut page, told);
     page.end();
@@ -47,6 +59,17 @@ pub(crate) fn page(told: &ReportPage<'_>) -> String {
         head::put_scripts(&mut page, told);
     }
     page.finished()
+}
+
+/// The options that the page has a block for, the answer first: those that are drawn, and those that some wishes put first.
+fn carried<'a>(told: &ReportPage<'a>) -> Vec<answer::Carried<'a>> {
+    let answer = told.answer;
+    let drawn = told.drawn();
+    // What a wish sets aside may come first under another one.
+    let may_be = answer.options.iter().filter(|option| !option.never_first || option.set_aside.is_some());
+    let kept = may_be.filter(|option| drawn.iter().all(|drawn| drawn.rank != option.rank)).take(MOST_KEPT);
+    let plan = |option| (option, plan::for_page(plan::Shown::Option { answer, option }, &WIDEST));
+    drawn.iter().copied().chain(kept).map(plan).collect()
 }
 
 fn put_options(page: &mut Markup, told: &ReportPage<'_>, plans: &[Alone]) {

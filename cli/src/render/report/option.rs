@@ -5,7 +5,7 @@ use elbowroom_solver::answer::{RankedOption, Thing};
 use elbowroom_solver::criteria::Judgement;
 
 use super::ReportPage;
-use crate::drawing::{Font, Sheet, svg};
+use crate::drawing::{Sheet, svg_in_page};
 use crate::render::plan::Alone;
 use crate::text::markup::Markup;
 use crate::words::answer as said;
@@ -19,8 +19,9 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
     let id = format!("option-{}", option.rank);
     let heading = format!("h-{id}");
     page.open("li", &[("id", &id)]).open("article", &[("class", "option"), ("aria-labelledby", &heading)]);
+    page.open("details", &[]).open("summary", &[]);
     page.open("h3", &[("id", &heading)]).inline("span", &[("data-rank", "")], &option.rank.to_string());
-    page.text(". ").text(&said::title(&told.answer.brief, option)).end();
+    page.text(". ").text(&said::title(&told.answer.brief, option)).end().end();
     put_list(page, None, &said::all_eased(&told.answer.brief, option));
     page.open("p", &[]).text(words::SCORE_IS);
     page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
@@ -37,11 +38,11 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
         page.element("p", &[], &words::left_out(Thing::Piece(*piece).name(brief), &why));
     }
     page.element("p", &[("class", "soft")], &words::draw(told.file, &option.key));
-    page.end().end();
+    page.end().end().end();
 }
 
 /// Why it is set aside, which other wishes may do as well: then the script tells it.
-fn put_aside(page: &mut Markup, option: &RankedOption) {
+pub(super) fn put_aside(page: &mut Markup, option: &RankedOption) {
     match &option.set_aside {
         Some(aside) => page.element("p", &[("data-aside", "")], &is_set_aside(aside)),
         None => page.element("p", &[("data-aside", ""), ("hidden", "")], ""),
@@ -66,8 +67,8 @@ fn put_list(page: &mut Markup, heading: Option<&str>, sentences: &[String]) {
 fn put_plan(page: &mut Markup, option: &RankedOption, plan: &Sheet, key: &[String]) {
     page.open("figure", &[]);
     let label = words::plan(option.rank);
-    page.open("div", &[("class", "plan scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", &label)]);
-    page.raw(&svg(plan, Font::Beside)).end();
+    page.open("div", &[("class", "plan"), ("role", "group"), ("aria-label", &label)]);
+    page.raw(&svg_in_page(plan)).end();
     let numbers: Vec<String> = key.iter().enumerate().map(|(place, text)| format!("{} {text}", place + 1)).collect();
     page.element("figcaption", &[("class", "soft")], &words::plan_caption(option.turning_circle.is_some(), &numbers))
         .end();

@@ -9,39 +9,53 @@ use crate::words::family::LIKE_IT;
 use crate::words::firm::share;
 use crate::words::report as words;
 
-/// The table of all options: the best of each family, best first; then those like them, best first.
+/// Families whose best is listed unfolded.
+const UNFOLDED: usize = 6;
+
+/// The best of each family, best first; those after the sixth folded, with those like the best.
 pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     page.open("section", &[("aria-labelledby", "h-order")]);
     page.element("h2", &[("id", "h-order")], words::ORDER);
-    page.open("div", &[("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", words::ALL_OPTIONS)]);
+    let (drawn, listed) = (told.drawn(), told.listed());
+    let (first, later) = listed.split_at(listed.len().min(UNFOLDED));
+    open_table(page, words::ALL_OPTIONS, &[("id", "order"), ("data-pattern", LIKE_IT)]);
+    for family in first {
+        put_row(page, told, family.best, &drawn, family.others.len());
+    }
+    close_table(page);
+    let mut others: Vec<&RankedOption> = listed.iter().flat_map(|family| family.others.iter().copied()).collect();
+    others.sort_by_key(|option| option.rank);
+    if !(later.is_empty() && others.is_empty()) {
+        page.open("details", &[]).element("summary", &[], &words::more_rows(later.len() + others.len()));
+        open_table(page, words::MORE_OPTIONS, &[("id", "order-more")]);
+        for family in later {
+            put_row(page, told, family.best, &drawn, family.others.len());
+        }
+        if !others.is_empty() {
+            page.end().open("tbody", &[("id", "others")]).open("tr", &[]);
+            page.element("th", &[("scope", "rowgroup"), ("colspan", "4")], words::LIKE_THESE).end();
+            for option in others {
+                put_row(page, told, option, &drawn, 0);
+            }
+        }
+        close_table(page);
+        page.end();
+    }
+    page.end();
+}
+
+fn open_table(page: &mut Markup, label: &str, body: &[(&str, &str)]) {
+    page.open("div", &[("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", label)]);
     page.open("table", &[]).open("thead", &[]).open("tr", &[]);
     page.element("th", &[("scope", "col"), ("class", "number")], words::PLACE);
     page.element("th", &[("scope", "col")], words::OPTION);
     page.element("th", &[("scope", "col"), ("class", "number")], words::SCORE);
     page.element("th", &[("scope", "col"), ("class", "number")], words::FIRST_IN);
-    let drawn = told.drawn();
-    let mut others = Vec::new();
-    page.end().end().open("tbody", &[("id", "order"), ("data-pattern", LIKE_IT)]);
-    for family in told.listed() {
-        put_row(page, told, family.best, &drawn, family.others.len());
-        others.extend(family.others);
-    }
-    page.end();
-    if !others.is_empty() {
-        put_others(page, told, others);
-    }
-    page.end().end().end();
+    page.end().end().open("tbody", body);
 }
 
-/// Those of each family after its best.
-fn put_others(page: &mut Markup, told: &ReportPage<'_>, mut others: Vec<&RankedOption>) {
-    others.sort_by_key(|option| option.rank);
-    page.open("tbody", &[("id", "others")]).open("tr", &[]);
-    page.element("th", &[("scope", "rowgroup"), ("colspan", "4")], words::LIKE_THESE).end();
-    for option in others {
-        put_row(page, told, option, &told.drawn(), 0);
-    }
-    page.end();
+fn close_table(page: &mut Markup) {
+    page.end().end().end();
 }
 
 /// An option, and how many of its family are like it.

@@ -10,22 +10,24 @@ use crate::words::lengths::taped;
 use crate::words::refused;
 use crate::words::report as words;
 
-/// Room and answer.
-pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
+/// The room's name, whom it is for, and how many ways there are.
+pub(super) fn put_head(page: &mut Markup, told: &ReportPage<'_>) {
     let answer = told.answer;
-    page.element("h1", &[], &answer.brief.room.name);
+    page.open("header", &[]).element("h1", &[], &answer.brief.room.name);
     for line in crate::words::order::lines(&answer.brief) {
-        page.element("p", &[], &line);
+        page.element("p", &[("class", "soft")], &line);
     }
-    page.element("p", &[], &refused::summary(answer, None));
-    match answer.options.as_slice() {
-        [] => page.element("p", &[("class", "answer")], refused::nothing_fits(answer.undecided())),
-        [best, ..] => {
-            page.element("p", &[("class", "answer")], &words::answer(&answer.brief, best, answer.options.len()))
-        }
-    };
-    page.open("section", &[("aria-labelledby", "h-room")]);
-    page.element("h2", &[("id", "h-room")], words::ROOM);
+    page.element("p", &[("class", "soft")], &refused::summary(answer, None));
+    if answer.options.is_empty() {
+        page.element("p", &[("class", "none")], refused::nothing_fits(answer.undecided()));
+    }
+    page.end();
+}
+
+/// The room as it was measured, folded.
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
+    page.open("section", &[("aria-labelledby", "h-room")]).open("details", &[]).open("summary", &[]);
+    page.element("h2", &[("id", "h-room")], words::ROOM).end();
     page.open("div", &[("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", words::WALLS)]);
     page.open("table", &[]);
     page.element("caption", &[], words::WALLS);
@@ -40,7 +42,7 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
         let held = told.answer.brief.room.items.iter().filter(|item| item.wall == id);
         page.element("td", &[], &held.map(|item| holds(told, item)).collect::<Vec<_>>().join("; ")).end();
     }
-    page.end().end().end().end();
+    page.end().end().end().end().end();
 }
 
 fn holds(told: &ReportPage<'_>, item: &WallItem) -> String {
@@ -70,12 +72,12 @@ pub(super) fn put_remedies(page: &mut Markup, told: &ReportPage<'_>) {
 pub(super) fn put_refused(page: &mut Markup, told: &ReportPage<'_>) {
     let ids = ["h-refused", "h-undecided"];
     for (id, (heading, reasons)) in ids.into_iter().zip(reasons(told.answer)) {
-        page.open("section", &[("aria-labelledby", id)]);
-        page.element("h2", &[("id", id)], heading);
+        page.open("section", &[("aria-labelledby", id)]).open("details", &[]).open("summary", &[]);
+        page.element("h2", &[("id", id)], heading).end();
         page.open("ul", &[]);
         for Reason { why, keys, .. } in &reasons {
             page.element("li", &[], &refused::refused(why, keys));
         }
-        page.end().end();
+        page.end().end().end();
     }
 }

@@ -9,19 +9,23 @@ use crate::words::check as check_words;
 use crate::words::lengths::taped;
 use crate::words::report as words;
 
-/// Cautions, then sources.
-pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
+/// What to mind, in full sight.
+pub(super) fn put_cautions(page: &mut Markup, told: &ReportPage<'_>) {
     page.open("section", &[("aria-labelledby", "h-cautions")]);
     page.element("h2", &[("id", "h-cautions")], words::CAUTIONS).open("ul", &[]);
     for notice in &said::notices(told.answer) {
         page.element("li", &[], notice);
     }
     page.element("li", &[], words::SETTING_OUT).end().end();
-    page.open("section", &[("aria-labelledby", "h-sources")]);
-    page.element("h2", &[("id", "h-sources")], words::SOURCES);
+}
+
+/// Where figures come from, folded.
+pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
+    page.open("section", &[("aria-labelledby", "h-sources")]).open("details", &[]).open("summary", &[]);
+    page.element("h2", &[("id", "h-sources")], words::SOURCES).end();
     put_criteria(page, told);
     put_rules(page, told);
-    page.element("p", &[], words::TAGS).end();
+    page.element("p", &[], words::TAGS).end().end();
 }
 
 fn put_criteria(page: &mut Markup, told: &ReportPage<'_>) {

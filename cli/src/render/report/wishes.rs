@@ -7,8 +7,10 @@ use crate::words::report as words;
 /// The sliders, in the order of the criteria's columns.
 pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     let Some(best) = told.answer.options.first() else { return };
-    page.open("section", &[("id", "wishes"), ("aria-labelledby", "h-wishes"), ("hidden", "")]);
-    page.element("h2", &[("id", "h-wishes")], words::WISHES);
+    page.open("section", &[("id", "wishes"), ("aria-labelledby", "h-wishes"), ("hidden", "")])
+        .open("details", &[])
+        .open("summary", &[]);
+    page.element("h2", &[("id", "h-wishes")], words::WISHES).end();
     page.element("p", &[("id", "wishes-about")], words::WISHES_ABOUT);
     page.open(
         "fieldset",
@@ -33,5 +35,5 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
     page.end();
     page.element("button", &[("type", "button"), ("id", "reset")], words::RESET);
     page.open("p", &[("id", "told"), ("role", "status"), ("data-pattern", words::NOW_FIRST)]).end();
-    page.end();
+    page.end().end();
 }

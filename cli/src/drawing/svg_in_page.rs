@@ -1,0 +1,45 @@
+//! A sheet as a part of a page: its tones are the page's to change, as in the dark, and stay plain where it does not.
+
+use super::{Font, Sheet, Tone, svg};
+
+/// The sheet as SVG whose every tone is a property that a style sheet may set, with the plain tone where none does.
+pub(crate) fn svg_in_page(sheet: &Sheet) -> String {
+    let toned = |svg: String, tone: &Tone| {
+        let code = tone.code();
+        // Text goes in escaped, so that a code within quotes is a mark's own.
+        svg.replace(&format!("=\"{code}\""), &format!("=\"var(--plan-{}, {code})\"", property(*tone)))
+    };
+    Tone::ALL.iter().fold(svg(sheet, Font::Beside), toned)
+}
+
+/// What a style sheet calls a tone.
+const fn property(tone: Tone) -> &'static str {
+    match tone {
+        Tone::Ink => "ink",
+        Tone::Wall => "wall",
+        Tone::Grey => "grey",
+        Tone::Pale => "pale",
+        Tone::Piece => "piece",
+        Tone::Seat => "seat",
+        Tone::Rug => "rug",
+        Tone::Floor => "floor",
+        Tone::Fixed => "fixed",
+        Tone::Paper => "paper",
+        Tone::Blue => "blue",
+        Tone::Vermilion => "vermilion",
+        Tone::Green => "green",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::Tone;
+
+    #[test]
+    fn no_two_tones_are_one_colour() {
+        let codes: BTreeSet<String> = Tone::ALL.iter().map(|tone| tone.code()).collect();
+        assert_eq!(codes.len(), Tone::ALL.len());
+    }
+}

@@ -43,6 +43,12 @@ impl Label {
         (widths.fold(0.0, f64::max), height)
     }
 
+    /// From its middle to its edge that way (a unit vector), before it is turned.
+    pub(crate) fn half(&self, way: At) -> f64 {
+        let (width, height) = self.size();
+        (way.x.abs() * width + way.y.abs() * height) / 2.0
+    }
+
     /// Its corners with its middle there, `spare` further out.
     pub(crate) fn block(&self, middle: At, spare: f64) -> [At; 4] {
         let (width, height) = self.size();

@@ -4,7 +4,7 @@
 //! finds neither becomes a number in a ring, and its words go to the key.
 
 use super::meets::{lies_in, meet};
-use super::{Area, At, Fill, Label, Mark, Path, Pen, Tone};
+use super::{Area, At, Fill, Label, Mark, Path, Pen, Tone, edges};
 
 /// Kept free between labels, mm.
 const BETWEEN: f64 = 0.5;
@@ -83,6 +83,11 @@ impl Labels {
         self.minded.push(line);
     }
 
+    /// The same of every edge of an outline.
+    pub(crate) fn mind_ring(&mut self, ring: &[At]) {
+        self.minded.extend(edges(ring));
+    }
+
     /// No label may lie on this line.
     pub(crate) fn bar(&mut self, line: [At; 2]) {
         self.barred.push(line);
@@ -90,19 +95,12 @@ impl Labels {
 
     /// No label may lie on these edges, but for what lies on a body that hides them.
     pub(crate) fn bar_under(&mut self, ring: &[At]) {
-        let ends = ring.iter().cycle().skip(1);
-        self.under.extend(ring.iter().zip(ends).map(|(start, end)| [*start, *end]));
+        self.under.extend(edges(ring));
     }
 
     /// The room: labels of what is outside stay off it.
     pub(crate) fn room(&mut self, outline: Vec<At>) {
         self.floor = outline;
-    }
-
-    /// The same of every edge of an outline.
-    pub(crate) fn mind_ring(&mut self, ring: &[At]) {
-        let ends = ring.iter().cycle().skip(1);
-        self.minded.extend(ring.iter().zip(ends).map(|(start, end)| [*start, *end]));
     }
 
     /// Puts a label where there is room for it.

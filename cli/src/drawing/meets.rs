@@ -1,27 +1,22 @@
 //! Whether outlines on a sheet meet.
 
-use super::At;
 use super::tolerance::TOUCH;
+use super::{At, edges};
 
 /// Whether any of a block lies in an outline, which may be any simple one.
 pub(super) fn lies_in(outline: &[At], block: &[At; 4]) -> bool {
-    let ends = outline.iter().copied().cycle().skip(1);
-    let mut edges = outline.iter().copied().zip(ends);
-    edges.any(|(start, end)| meet(&[start, end], block)) || block.iter().any(|corner| corner.is_in(outline))
+    edges(outline).any(|edge| meet(&edge, block)) || block.iter().any(|corner| corner.is_in(outline))
 }
 
 /// Whether two convex outlines (a line is one of two corners) have more than an edge in common: no line along an edge of
 /// either has them on its two sides.
 pub(crate) fn meet(one: &[At], other: &[At]) -> bool {
-    let edges = |ring: &[At]| {
-        let ends = ring.iter().copied().cycle().skip(1);
-        ring.iter().copied().zip(ends).map(|(start, end)| (end - start).right()).collect::<Vec<_>>()
-    };
     let reach = |ring: &[At], way: At| {
         let along = ring.iter().map(|corner| corner.dot(way));
         along.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| (low.min(at), high.max(at)))
     };
-    edges(one).into_iter().chain(edges(other)).all(|way| {
+    edges(one).chain(edges(other)).all(|[start, end]| {
+        let way = (end - start).right();
         let ((low, high), (least, most)) = (reach(one, way), reach(other, way));
         low < most - TOUCH && least < high - TOUCH || way.length() == 0.0
     })

@@ -27,7 +27,7 @@ pub(crate) use mark::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone
 pub(crate) use meets::meet;
 pub(crate) use paper::{Paper, Scale, Stock};
 pub(crate) use pdf::pdf;
-pub(crate) use place::{Area, At};
+pub(crate) use place::{Area, At, edges};
 pub(crate) use png::png;
 pub(crate) use svg::{Font, svg};
 pub(crate) use svg_in_page::svg_in_page;

@@ -42,8 +42,7 @@ impl At {
 
     /// Whether it lies in an outline, which may be any simple one.
     pub(crate) fn is_in(self, outline: &[Self]) -> bool {
-        let ends = outline.iter().copied().cycle().skip(1);
-        let crossed = outline.iter().copied().zip(ends).filter(|(start, end)| {
+        let crossed = edges(outline).filter(|[start, end]| {
             let spans = (start.y > self.y) != (end.y > self.y);
             spans && self.x < start.x + (end.x - start.x) * (self.y - start.y) / (end.y - start.y)
         });
@@ -146,4 +145,9 @@ impl Area {
             && self.right() >= other.right() - TOUCH
             && self.bottom() >= other.bottom() - TOUCH
     }
+}
+
+/// The edges of a ring, each from one corner to the next.
+pub(crate) fn edges(ring: &[At]) -> impl Iterator<Item = [At; 2]> {
+    ring.iter().zip(ring.iter().cycle().skip(1)).map(|(start, end)| [*start, *end])
 }

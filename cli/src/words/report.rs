@@ -117,8 +117,8 @@ pub(crate) fn open_plan(rank: usize) -> String {
 }
 
 /// What the numbers on a plan stand for.
-pub(crate) fn key(numbers: &[String]) -> String {
-    let numbered = numbers.iter().enumerate().map(|(place, text)| format!("{} {text}", place + 1));
+pub(crate) fn key(numbered: &[String]) -> String {
+    let numbered = numbered.iter().enumerate().map(|(place, text)| format!("{} {text}", place + 1));
     numbered.collect::<Vec<_>>().join("; ")
 }
 
@@ -173,13 +173,13 @@ pub(crate) fn plan(rank: usize) -> String {
 }
 
 /// Below a plan.
-pub(crate) fn plan_caption(turns: bool, numbers: &[String]) -> String {
+pub(crate) fn plan_caption(turns: bool, numbered: &[String]) -> String {
     let turning = if turns { "; dotted: room to turn a wheelchair" } else { "" };
     let signs = format!(
         "Dashed blue: ways, with the width of each by its letter; arrows: where a way is narrowest; dash and dot: sight \
          lines to liked windows; hatched: kept free{turning}."
     );
-    if numbers.is_empty() { signs } else { format!("{signs} {}.", numbers.join("; ")) }
+    if numbered.is_empty() { signs } else { format!("{signs} {}.", key(numbered)) }
 }
 
 /// Over the sizes.

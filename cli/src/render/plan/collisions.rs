@@ -5,7 +5,7 @@ use elbowroom_solver::{Limits, Unwatched};
 use resvg::tiny_skia::Point;
 
 use super::frame::Frame;
-use super::furniture::lies_under;
+use super::furniture::on_floor;
 use super::outline::solid;
 use super::tests::{Block, overlap, ranked, texts};
 use super::whole::within;
@@ -27,7 +27,7 @@ fn collisions(answer: &Answer, option: &RankedOption, purpose: Purpose) -> Vec<S
     };
     let walls: Vec<Block> = solid(&answer.brief).iter().map(|wall| ring(frame.all(wall))).collect();
     let mut bodies: Vec<(String, String, Block)> = Vec::new();
-    for one in shown.pieces().into_iter().filter(|one| !lies_under(*one) && !one.piece.kind.hangs()) {
+    for one in on_floor(&shown) {
         let size = super::pieces::size(&shown, one.piece, one.size);
         bodies.extend(one.parts().iter().map(|part| (one.piece.name.clone(), size.clone(), ring(frame.all(part)))));
     }

@@ -36,14 +36,19 @@ impl Frame {
     /// The plan as large as a sheet so wide and so high holds it, at whatever whole scale that is, and the sheet that it
     /// then takes: no higher than it must be.
     pub(super) fn filling(brief: &Brief, widest: &Paper) -> (Self, Paper) {
+        let scale = Self::largest_scale(brief, widest);
+        let taken = extent(brief, scale);
+        let paper = Paper { height: taken.height, ..*widest };
+        (Self { scale, origin: paper.within(0.0).middle() - taken.middle() }, paper)
+    }
+
+    /// The largest whole scale at which a sheet so wide and so high holds the plan.
+    pub(super) fn largest_scale(brief: &Brief, widest: &Paper) -> Scale {
         let fits = |scale: &Scale| {
             let taken = extent(brief, *scale);
             taken.width <= widest.width && taken.height <= widest.height
         };
-        let scale = (10..MOST_REDUCED.0).map(Scale).find(fits).unwrap_or(MOST_REDUCED);
-        let taken = extent(brief, scale);
-        let paper = Paper { height: taken.height, ..*widest };
-        (Self { scale, origin: paper.within(0.0).middle() - taken.middle() }, paper)
+        (10..MOST_REDUCED.0).map(Scale).find(fits).unwrap_or(MOST_REDUCED)
     }
 
     /// The plan at this scale in the left top corner, and what it takes.

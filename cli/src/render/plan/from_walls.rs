@@ -18,37 +18,38 @@ const ROLL: f64 = 50_000.0;
 const TO_WALL: f64 = 20.0;
 
 /// The two lengths of one corner.
-struct Pair {
+pub(super) struct Pair {
     corner: At,
     /// Out from the wall, and along it: the line and the length in mm of the room.
     lines: [([At; 2], f64); 2],
     wall: elbowroom_model::WallId,
 }
 
-/// Lines where both have room, else nothing: `name` tells them in words.
-pub(super) fn draw(figure: &mut Figure<'_>) {
+/// Lines where both have room, else nothing: `name` tells them in words, and is given all.
+pub(super) fn draw(figure: &mut Figure<'_>) -> Vec<(Pair, bool)> {
     figure.put(Mark::Layer("from-walls"));
-    for (pair, is_clear) in pairs(figure) {
-        for (line, _) in pair.lines.iter().filter(|_| is_clear) {
+    let pairs = pairs(figure);
+    for (pair, is_clear) in &pairs {
+        for (line, _) in pair.lines.iter().filter(|_| *is_clear) {
             measure_line(figure, *line, Tone::Grey);
             figure.labels.bar(*line);
         }
     }
+    pairs
 }
 
 /// The lengths.
-pub(super) fn name(figure: &mut Figure<'_>) {
-    for (pair, is_clear) in pairs(figure) {
+pub(super) fn name(figure: &mut Figure<'_>, pairs: &[(Pair, bool)]) {
+    for (pair, is_clear) in pairs {
         if !is_clear {
-            in_words(figure, &pair);
+            in_words(figure, pair);
             continue;
         }
         for ([from, to], length) in pair.lines {
             let (of, way) = (from.middle(to), (to - from).unit());
             let label = Label { tone: Tone::Grey, ..Label::new(of, Vec::new(), TYPE, figure.shown.tape(length)) };
-            let (width, height) = label.size();
             let across = way.right();
-            let half = (across.x.abs() * width + across.y.abs() * height) / 2.0 + 0.7;
+            let half = label.half(across) + 0.7;
             let slid =
                 [0.0, 4.0, -4.0, 8.0, -8.0].into_iter().filter(|step: &f64| step.abs() < (to - from).length() / 2.0);
             let places = slid.flat_map(|step| [half, -half].map(|off| of + way * step + across * off)).collect();

@@ -4,7 +4,7 @@ use elbowroom_model::Point;
 
 use super::Purpose;
 use super::figure::Figure;
-use super::furniture::lies_under;
+use super::furniture::on_floor;
 use super::matters::matters;
 use crate::drawing::{At, Label, Mark, Path, Pen, Tone, meet};
 
@@ -22,7 +22,7 @@ const ASIDE: f64 = 0.5;
 const BEYOND: f64 = 0.8;
 
 /// A gap with the line that measures it.
-struct Laid {
+pub(super) struct Laid {
     /// Between these it is.
     feet: [At; 2],
     /// The ends of the line: moved aside where it would have run over a piece or another line.
@@ -31,10 +31,11 @@ struct Laid {
     clear: f64,
 }
 
-/// Each gap that a rule asks for; on a client's sheet those that matter most.
-pub(super) fn draw(figure: &mut Figure<'_>) {
+/// Each gap that a rule asks for; on a client's sheet those that matter most. What was laid is for `name` to name.
+pub(super) fn draw(figure: &mut Figure<'_>) -> Vec<Laid> {
     figure.put(Mark::Layer("gaps"));
-    for Laid { feet, ends, .. } in laid(figure) {
+    let laid = laid(figure);
+    for &Laid { feet, ends, .. } in &laid {
         for (foot, end) in feet.into_iter().zip(ends).filter(|(foot, end)| foot != end) {
             let lead = [foot, end + (end - foot).unit() * BEYOND];
             figure.put(Path::line(lead, Pen::of(0.1, Tone::Grey)));
@@ -42,6 +43,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
         measure_line(figure, ends, Tone::Ink);
         figure.labels.bar(ends);
     }
+    laid
 }
 
 /// Every line in its place: those that show where something is first, then those that can be moved aside.
@@ -79,8 +81,7 @@ fn laid(figure: &Figure<'_>) -> Vec<Laid> {
 /// What stands on the floor, a hair smaller than it is: a line along an edge of it is not on it.
 pub(super) fn bodies(figure: &Figure<'_>) -> Vec<Vec<At>> {
     const HAIR: f64 = 0.15;
-    let standing = figure.shown.pieces().into_iter().filter(|one| !lies_under(*one) && !one.piece.kind.hangs());
-    let parts = standing.flat_map(|one| one.parts()).map(|part| figure.frame.all(&part));
+    let parts = on_floor(&figure.shown).flat_map(|one| one.parts()).map(|part| figure.frame.all(&part));
     let smaller = |part: Vec<At>| {
         let middle = part.iter().fold(At::default(), |sum, at| sum + *at) * (1.0 / part.len().max(1) as f64);
         part.iter().map(|at| *at + (middle - *at).unit() * HAIR).collect()
@@ -113,14 +114,13 @@ fn measured(figure: &Figure<'_>) -> Vec<([At; 2], f64, bool)> {
 }
 
 /// The length of each.
-pub(super) fn name(figure: &mut Figure<'_>) {
-    for Laid { ends: [from, to], clear, .. } in laid(figure) {
+pub(super) fn name(figure: &mut Figure<'_>, laid: &[Laid]) {
+    for &Laid { ends: [from, to], clear, .. } in laid {
         let text = figure.shown.tape(clear);
         let (of, way) = (from.middle(to), (to - from).unit());
         let label = Label { ground: Some(Tone::Floor), ..Label::new(of, Vec::new(), TYPE, text) };
-        let (width, height) = label.size();
         let across = way.right();
-        let half = (across.x.abs() * width + across.y.abs() * height) / 2.0 + 0.7;
+        let half = label.half(across) + 0.7;
         let places = [half, -half, half + 2.0, -half - 2.0].map(|off| of + across * off);
         let slid = [3.0, -3.0, 6.0, -6.0, 9.0, -9.0].into_iter();
         let slid = slid.filter(|step: &f64| step.abs() < (to - from).length() / 2.0);

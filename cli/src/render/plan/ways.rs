@@ -3,9 +3,9 @@
 use elbowroom_solver::routes::Route;
 
 use super::figure::Figure;
-use super::furniture::lies_under;
+use super::furniture::on_floor;
 use super::signs;
-use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight};
+use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight, edges};
 use crate::words::plan as words;
 
 /// Type of letters and widths, mm.
@@ -17,16 +17,24 @@ const BEFORE: f64 = 0.6;
 /// A way that enters a piece by no more than this only touches it, mm.
 const HAIR: f64 = 0.15;
 
+/// A way as it is drawn.
+pub(super) struct Walked {
+    line: Vec<At>,
+    /// It ends before what one steps into.
+    is_cut: bool,
+}
+
 /// The letter of a way, by its place: A, B, ... Z, AA, ...
 pub(super) fn letter(place: usize) -> String {
     let last = char::from(b'A' + u8::try_from(place % 26).unwrap_or(0));
     if place < 26 { last.to_string() } else { format!("{}{last}", letter(place / 26 - 1)) }
 }
 
-/// The lines walked, with an arrow where each ends.
-pub(super) fn draw(figure: &mut Figure<'_>) {
+/// The lines walked, with an arrow where each ends; they are for `name` to name.
+pub(super) fn draw(figure: &mut Figure<'_>) -> Vec<Walked> {
     figure.put(Mark::Layer("ways"));
-    for (line, _) in walked(figure) {
+    let walked = walked(figure);
+    for Walked { line, .. } in &walked {
         for leg in line.windows(2) {
             figure.labels.bar([leg[0], leg[1]]);
         }
@@ -36,7 +44,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
             let foot = *last + back * 1.8;
             figure.put(Path::ring([*last, foot + side, foot - side], None, Fill::Tone(Tone::Blue)));
         }
-        figure.put(Path::line(line, signs::WAY));
+        figure.put(Path::line(line.iter().copied(), signs::WAY));
     }
     figure.put(Mark::Layer("pinches"));
     for route in figure.shown.routes() {
@@ -46,17 +54,18 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
             signs::pinch(at).into_iter().for_each(|mark| figure.put(mark));
         }
     }
+    walked
 }
 
-/// The line of each way on the sheet, up to the first piece that it would run over, and whether it ends before one.
-fn walked(figure: &Figure<'_>) -> Vec<(Vec<At>, bool)> {
-    let standing = figure.shown.pieces().into_iter().filter(|one| !lies_under(*one) && !one.piece.kind.hangs());
-    let bodies: Vec<Vec<At>> = standing.flat_map(|one| one.parts()).map(|part| figure.frame.all(&part)).collect();
+/// The line of each way on the sheet, up to the first piece that it would run over.
+fn walked(figure: &Figure<'_>) -> Vec<Walked> {
+    let parts = on_floor(&figure.shown).flat_map(|one| one.parts());
+    let bodies: Vec<Vec<At>> = parts.map(|part| figure.frame.all(&part)).collect();
     figure.plan.walks.iter().map(|walk| up_to(&figure.frame.all(walk), &bodies)).collect()
 }
 
 /// A line up to where it first goes into a body, a little before it.
-fn up_to(line: &[At], bodies: &[Vec<At>]) -> (Vec<At>, bool) {
+fn up_to(line: &[At], bodies: &[Vec<At>]) -> Walked {
     let mut kept: Vec<At> = line.iter().copied().take(1).collect();
     for leg in line.windows(2) {
         let length = (leg[1] - leg[0]).length();
@@ -64,21 +73,21 @@ fn up_to(line: &[At], bodies: &[Vec<At>]) -> (Vec<At>, bool) {
         let first = entered.fold(f64::INFINITY, f64::min);
         if first.is_finite() {
             kept.push(leg[0] + (leg[1] - leg[0]).unit() * (first * length - BEFORE).max(0.0));
-            return (kept, true);
+            return Walked { line: kept, is_cut: true };
         }
         kept.push(leg[1]);
     }
-    (kept, false)
+    Walked { line: kept, is_cut: false }
 }
 
 /// The share of a line at which it goes into a convex body by more than a hair.
 fn enters([from, to]: [At; 2], body: &[At]) -> Option<f64> {
     let middle = body.iter().fold(At::default(), |sum, at| sum + *at) * (1.0 / body.len().max(1) as f64);
     let (mut low, mut high) = (0.0_f64, 1.0_f64);
-    for (start, end) in body.iter().zip(body.iter().cycle().skip(1)) {
-        let across = (*end - *start).unit().right();
-        let inward = if (middle - *start).dot(across) < 0.0 { across * -1.0 } else { across };
-        let [first, last] = [from, to].map(|at| (at - *start).dot(inward) - HAIR);
+    for [start, end] in edges(body) {
+        let across = (end - start).unit().right();
+        let inward = if (middle - start).dot(across) < 0.0 { across * -1.0 } else { across };
+        let [first, last] = [from, to].map(|at| (at - start).dot(inward) - HAIR);
         match (first > 0.0, last > 0.0) {
             (true, true) => {}
             (false, false) => return None,
@@ -90,10 +99,8 @@ fn enters([from, to]: [At; 2], body: &[At]) -> Option<f64> {
 }
 
 /// Where ways end before what one steps into.
-fn step_in(figure: &mut Figure<'_>) {
-    let ends: Vec<At> =
-        walked(figure).into_iter().filter(|(_, is_cut)| *is_cut).filter_map(|(line, _)| line.last().copied()).collect();
-    for of in ends {
+fn step_in(figure: &mut Figure<'_>, walked: &[Walked]) {
+    for of in walked.iter().filter(|way| way.is_cut).filter_map(|way| way.line.last().copied()) {
         let label = Label { tone: Tone::Blue, ..Label::new(of, Vec::new(), SMALL, words::STEP_IN) };
         let (width, height) = label.size();
         let (across, down) = (width / 2.0 + 1.2, height / 2.0 + 1.0);
@@ -113,17 +120,16 @@ fn step_in(figure: &mut Figure<'_>) {
 }
 
 /// Each way's letter and width, at its pinch.
-pub(super) fn name(figure: &mut Figure<'_>) {
-    step_in(figure);
+pub(super) fn name(figure: &mut Figure<'_>, walked: &[Walked]) {
+    step_in(figure, walked);
     for (place, route) in figure.shown.routes().iter().enumerate() {
-        let Some((of, way)) = named_at(figure, place, route) else { continue };
+        let Some((of, way)) = named_at(figure, walked.get(place), route) else { continue };
         let text = format!("{} {}", letter(place), figure.shown.tape(route.width));
         let label =
             Label { tone: Tone::Blue, ground: Some(Tone::Floor), ..Label::new(of, Vec::new(), TYPE, text.clone()) };
         let label = Label { lines: vec![(text, Weight::Bold)], ..label };
-        let (width, height) = label.size();
         let across = way.right();
-        let half = (across.x.abs() * width + across.y.abs() * height) / 2.0 + 0.8;
+        let half = label.half(across) + 0.8;
         let places = [half, -half, half + 2.5, -half - 2.5].map(|off| of + across * off);
         let slid = [2.5, -2.5, 5.0, -5.0].into_iter().flat_map(|step| places.map(|at| at + way * step));
         let places = places.into_iter().chain(slid).collect();
@@ -132,12 +138,12 @@ pub(super) fn name(figure: &mut Figure<'_>) {
 }
 
 /// The place that a way is named at, and a direction there that the name stands beside.
-fn named_at(figure: &Figure<'_>, place: usize, route: &Route) -> Option<(At, At)> {
+fn named_at(figure: &Figure<'_>, walked: Option<&Walked>, route: &Route) -> Option<(At, At)> {
     if let Some(pinch) = &route.pinch {
         let [from, to] = pinch.at.map(|at| figure.frame.at(at));
         return Some((from.middle(to), (to - from).unit()));
     }
-    let (line, _) = walked(figure).into_iter().nth(place)?;
+    let line = &walked?.line;
     let length: f64 = line.windows(2).map(|leg| (leg[1] - leg[0]).length()).sum();
     let mut left = length * 0.5;
     for leg in line.windows(2) {

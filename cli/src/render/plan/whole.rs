@@ -40,10 +40,7 @@ pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
 
 /// The plan for who lives in the room, on a sheet of its own size, as large as one so wide and high holds it.
 pub(crate) fn for_page(shown: Shown<'_>, widest: &Paper) -> Alone {
-    let at_scale = |scale| Frame::at_scale(shown.brief(), scale);
-    let fits = |(_, area): &(Frame, Area)| area.width <= widest.width && area.height <= widest.height;
-    let framed = (10..500).map(|scale| at_scale(Scale(scale))).find(fits);
-    let (frame, area) = framed.unwrap_or_else(|| at_scale(Scale(500)));
+    let (frame, area) = Frame::at_scale(shown.brief(), Frame::largest_scale(shown.brief(), widest));
     by_itself(shown, Purpose::Client, frame, area)
 }
 
@@ -72,10 +69,10 @@ fn for_client(figure: &mut Figure<'_>) {
     items::draw(figure);
     walls::draw(figure);
     turning::draw(figure);
-    gaps::draw(figure);
+    let gaps = gaps::draw(figure);
     walls::measure(figure);
     pieces::name(figure);
-    gaps::name(figure);
+    gaps::name(figure, &gaps);
     turning::name(figure);
     items::name(figure);
 }
@@ -89,16 +86,16 @@ fn for_working(figure: &mut Figure<'_>) {
     items::draw(figure);
     walls::draw(figure);
     turning::draw(figure);
-    gaps::draw(figure);
-    ways::draw(figure);
-    from_walls::draw(figure);
+    let gaps = gaps::draw(figure);
+    let ways = ways::draw(figure);
+    let from_walls = from_walls::draw(figure);
     breaches::draw(figure);
     walls::measure(figure);
     breaches::name(figure);
     pieces::name(figure);
-    ways::name(figure);
-    gaps::name(figure);
-    from_walls::name(figure);
+    ways::name(figure, &ways);
+    gaps::name(figure, &gaps);
+    from_walls::name(figure, &from_walls);
     turning::name(figure);
     items::name(figure);
 }

@@ -69,9 +69,7 @@ fn put_plan(page: &mut Markup, option: &RankedOption, plan: &Sheet, key: &[Strin
     let label = words::plan(option.rank);
     page.open("div", &[("class", "plan"), ("role", "group"), ("aria-label", &label)]);
     page.raw(&svg_in_page(plan)).end();
-    let numbers: Vec<String> = key.iter().enumerate().map(|(place, text)| format!("{} {text}", place + 1)).collect();
-    page.element("figcaption", &[("class", "soft")], &words::plan_caption(option.turning_circle.is_some(), &numbers))
-        .end();
+    page.element("figcaption", &[("class", "soft")], &words::plan_caption(option.turning_circle.is_some(), key)).end();
 }
 
 /// Each criterion with its score and its sentence; what weighs most first.

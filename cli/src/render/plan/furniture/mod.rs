@@ -16,9 +16,15 @@ use elbowroom_model::Drawn;
 
 pub(super) use pens::{ground, lies_under};
 
+use super::Shown;
 use super::figure::Figure;
 use super::shown::PieceShown;
 use crate::drawing::Mark;
+
+/// What stands on the floor: neither what lies under the others nor what hangs.
+pub(super) fn on_floor<'a>(shown: &Shown<'a>) -> impl Iterator<Item = PieceShown<'a>> {
+    shown.pieces().into_iter().filter(|one| !lies_under(*one) && !one.piece.kind.hangs())
+}
 
 /// Every piece, rugs below the others and what hangs above them.
 pub(super) fn draw(figure: &mut Figure<'_>) {

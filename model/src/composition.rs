@@ -74,6 +74,8 @@ pub enum Term {
     AlongEnd,
     /// Two of a kind stand at one end.
     TwoAtEnd,
+    /// A side table stands at another seat than the main one.
+    BySecondSeat,
     /// Tall storage stands close beside a seat.
     BesideStorage,
     /// A dining table stands close to a seat.
@@ -88,8 +90,12 @@ pub enum Term {
     GroupWide,
     /// A seat of such a group stands far from every window.
     FarFromWindow,
-    /// A seat of such a group stands in the straight way from door to door.
+    /// A second seat, or one of such a group, stands in the straight way from door to door.
     InWay,
+    /// A seat stands close before a doorway with its back to it.
+    AcrossOpening,
+    /// Storage stands where the open leaf of a door hides it.
+    BehindLeaf,
     /// A main way cuts between a seat and its table, the main seat and the screen, or two seats that face.
     WayAcross,
     /// A lamp or side table stands close to a main way.

@@ -5,6 +5,7 @@
 #[path = "../support/mod.rs"]
 mod support;
 
+mod about_doorways;
 mod arrangement;
 mod criteria;
 mod gaps;

@@ -1,15 +1,12 @@
-//! A group of its own: its seats close and in line, its table before the middle of its seat, by a window, and out of the
-//! straight ways from door to door.
+//! A group of its own: its seats close and in line, its table before the middle of its seat, by a window.
 
-use elbowroom_model::{ItemId, ItemKind, Point, Term};
+use elbowroom_model::{ItemId, ItemKind, Term};
 
 use super::asked::{Asked, Way};
 use super::heart::{middle, middle_of_front};
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::{Relation, Role, alike, face};
-use crate::geometry::{Convex, hull_and_pockets};
-use crate::routes::entrances;
-use crate::rules::{CostSlot, LinearOutline, Pose, RuleContext, With, beyond};
+use crate::rules::{CostSlot, Pose, RuleContext, With};
 use crate::site::WallPlace;
 
 /// A group of its own.
@@ -21,7 +18,7 @@ impl PlanTerm for GroupApart {
         if pose.role != Role::Apart {
             return Vec::new();
         }
-        by_window(&context.room, pose).into_iter().chain(out_of_ways(&context.room, pose)).collect()
+        by_window(&context.room, pose).into_iter().collect()
     }
 
     fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
@@ -74,29 +71,4 @@ fn by_window(room: &RuleContext<'_>, seat: &Pose) -> Option<Asked> {
     let (first, _) = *ways.first().map(|(id, way)| (id, way)).as_ref()?;
     let with = With::Item(*first);
     Some(Asked::one_of(Term::FarFromWindow, seat, with, ways.into_iter().map(|(_, way)| way).collect()))
-}
-
-/// Out of each straight way from an entrance to another doorway, or at a price.
-fn out_of_ways(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
-    let doorways = || room.brief.room.items().filter(|(_, item)| item.kind.leads_to().is_some()).map(|(id, _)| id);
-    let entrances = entrances(room.brief);
-    let pairs = entrances.iter().flat_map(|from| doorways().map(move |to| (*from, to)));
-    // From one entrance to another counts once.
-    let pairs = pairs.filter(|(from, to)| from != to && !(entrances.contains(to) && to < from));
-    let asked = |(from, to): (ItemId, ItemId)| {
-        let lane = LinearOutline::fixed(&lane(room, from, to)?);
-        let out = |towards: &Point| Way::of(beyond(&lane, pose.main(), *towards, 0.0));
-        let ways = lane.normals.iter().map(out).chain([Way::flat(Term::InWay)]).collect();
-        Some(Asked::one_of(Term::InWay, pose, With::Item(to), ways))
-    };
-    pairs.filter_map(asked).collect()
-}
-
-/// The floor straight from one doorway to the other.
-fn lane(room: &RuleContext<'_>, from: ItemId, to: ItemId) -> Option<Convex> {
-    let [one, other] = [from, to].map(|id| room.site.place_of(room.brief, id));
-    let (one, other) = (one?, other?);
-    let lane = hull_and_pockets(&[one.left, one.right, other.left, other.right]).hull;
-    // Two doorways in one wall have no floor straight between them.
-    (lane.area() > 0.0).then_some(lane)
 }

@@ -11,6 +11,7 @@ mod at_wall;
 mod axis;
 mod beam;
 mod dining;
+mod doorways;
 mod heart;
 mod pairs;
 mod plan_term;

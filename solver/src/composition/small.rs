@@ -8,10 +8,10 @@ use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Relation;
 use crate::rules::{CostSlot, Linear, Pose, With, beyond};
 
-/// A lamp stands at this share of the seat's depth from its back, a table further back where an arm reaches (common
-/// practice, no source).
-const LAMP: f64 = 0.5;
+/// A table stands at this share of the seat's depth from its back, where an arm reaches; a lamp further back, so that it lights
+/// the page over the shoulder (common practice, no source).
 const TABLE: f64 = 1.0 / 3.0;
+const LAMP: f64 = 0.2;
 
 /// What stands at a seat's end.
 #[derive(Debug)]
@@ -24,11 +24,11 @@ impl PlanTerm for AtSeatsEnd {
     }
 }
 
-fn at_end(pose: &Pose, seat: &Pose) -> Option<[Asked; 2]> {
+fn at_end(pose: &Pose, seat: &Pose) -> Option<Vec<Asked>> {
     let Relation::Beside { seat: id, left } = pose.stand.relation else { return None };
     let place = (id == seat.id).then(|| Place::of(pose, seat, left))?;
     let with = With::Piece(seat.id);
-    Some([
+    let mut found = vec![
         Asked::always(Term::AtEnd, pose, with, Way::pays(pose, CostSlot::Near, Term::AtEnd, &place.clear)),
         Asked::always(
             Term::AlongEnd,
@@ -36,7 +36,12 @@ fn at_end(pose: &Pose, seat: &Pose) -> Option<[Asked; 2]> {
             with,
             Way::pays_either_way(pose, CostSlot::Along, Term::AlongEnd, &place.along),
         ),
-    ])
+    ];
+    // A cup is put down first where most sit.
+    if pose.piece.kind.traits().is_surface && seat.role.is_second_seat() {
+        found.push(Asked::always(Term::BySecondSeat, pose, with, Way::flat(Term::BySecondSeat)));
+    }
+    Some(found)
 }
 
 /// Where something stands at the end of a seat.

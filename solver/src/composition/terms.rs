@@ -5,6 +5,7 @@ use super::at_wall::AtWall;
 use super::axis::OnAxis;
 use super::beam::Beam;
 use super::dining::DiningBySeat;
+use super::doorways::AboutDoorways;
 use super::pairs::Pairs;
 use super::plan_term::PlanTerm;
 use super::rug::UnderGroup;
@@ -28,4 +29,5 @@ pub(crate) static TERMS: &[&dyn PlanTerm] = &[
     &BesideStorage,
     &DiningBySeat,
     &GroupApart,
+    &AboutDoorways,
 ];

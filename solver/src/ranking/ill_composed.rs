@@ -8,6 +8,7 @@ use elbowroom_model::{Criterion, Wishes};
 
 use super::set_aside::{Lapse, SetAside};
 use super::tier::Entrant;
+use crate::criteria::{Finding, Judgement};
 
 /// A plan is composed far worse than the best of the room where it costs so much more, in millimetres of shortfall of a piece
 /// that counts 3 (tuned over rooms of real dwellings and drawn ones, no source): three fifths of what a chair is worth, or a
@@ -20,6 +21,24 @@ const WELL: f64 = 1500.0;
 /// and what costs more than this (balance under 25, the same as the least of a must) is composed ill beside it.
 const ILL: f64 = 1875.0;
 
+/// What the composition of an option that was judged so costs, and what it leaves out is worth, in millimetres of shortfall of a
+/// piece that counts 3; 0 where balance was not judged.
+#[must_use]
+pub fn composed(judgements: &[Judgement]) -> f64 {
+    let balance = judgements.iter().find_map(|judgement| match &judgement.finding {
+        Finding::Balance(balance) => Some(balance),
+        _ => None,
+    });
+    balance.map_or(0.0, |balance| balance.placement + balance.left_out_worth)
+}
+
+/// What sets an option with these scores aside where it is composed ill.
+pub fn ill_composed(scores: impl IntoIterator<Item = (Criterion, f64)>) -> SetAside {
+    let balance = scores.into_iter().find(|(criterion, _)| *criterion == Criterion::Balance);
+    let score = balance.map_or(0.0, |(_, score)| score);
+    SetAside { criterion: Criterion::Balance, score, lapse: Lapse::IllComposed }
+}
+
 /// Adds to what could set each option aside that it is composed ill, where another, which gives all that is asked for comfort
 /// and breaks no must of any kind, is composed far better.
 pub(crate) fn set_ill_composed_aside(entrants: &mut [Entrant], wishes: &Wishes) {
@@ -27,8 +46,8 @@ pub(crate) fn set_ill_composed_aside(entrants: &mut [Entrant], wishes: &Wishes) 
     let best = entrants.iter().filter(is_foremost).map(|entrant| entrant.composed).fold(f64::INFINITY, f64::min);
     let most = if best > WELL { best + FAR_WORSE } else { ILL.min(best + FAR_WORSE) };
     for entrant in entrants.iter_mut().filter(|entrant| entrant.composed > most) {
-        let score = entrant.balance();
-        entrant.lapses.push(SetAside { criterion: Criterion::Balance, score, lapse: Lapse::IllComposed });
+        let ill = ill_composed(entrant.scores.iter().copied());
+        entrant.lapses.push(ill);
     }
 }
 

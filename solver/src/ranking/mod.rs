@@ -22,6 +22,7 @@ mod turn;
 
 pub use draws::Draws;
 pub(crate) use ill_composed::set_ill_composed_aside;
+pub use ill_composed::{composed, ill_composed};
 pub use order::{Rating, order, ratings};
 pub use set_aside::{Lapse, SetAside, lapses};
 pub use tier::Entrant;

@@ -4,8 +4,9 @@
 use elbowroom_model::{Criterion, Wishes};
 
 use super::best_first::best_first;
+use super::ill_composed::composed;
 use super::set_aside::{SetAside, lapses};
-use crate::criteria::{Finding, Judgement};
+use crate::criteria::Judgement;
 
 /// An option as the order sees it.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -28,11 +29,6 @@ impl Entrant {
         Self { scores, composed: composed(judgements), eased, lapses: lapses(judgements) }
     }
 
-    /// Its score in balance; 0 where that was not judged.
-    pub(super) fn balance(&self) -> f64 {
-        self.scores.iter().find(|(criterion, _)| *criterion == Criterion::Balance).map_or(0.0, |(_, score)| *score)
-    }
-
     /// What sets it aside under these wishes.
     pub(super) fn set_aside(&self, wishes: &Wishes) -> Option<SetAside> {
         self.lapses.iter().find(|it| wishes.get(it.criterion) >= it.lapse.from_wish()).copied()
@@ -43,14 +39,6 @@ impl Entrant {
         let lapses = self.lapses.iter().filter(|it| it.criterion == criterion);
         lapses.map(|it| it.lapse.from_wish()).fold(f64::INFINITY, f64::min)
     }
-}
-
-fn composed(judgements: &[Judgement]) -> f64 {
-    let balance = judgements.iter().find_map(|judgement| match &judgement.finding {
-        Finding::Balance(balance) => Some(balance),
-        _ => None,
-    });
-    balance.map_or(0.0, |balance| balance.placement + balance.left_out_worth)
 }
 
 /// Where an option stands before any score is looked at: what is less stands first.

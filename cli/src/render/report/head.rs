@@ -3,7 +3,7 @@
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use elbowroom_solver::answer::RankedOption;
-use elbowroom_solver::ranking::SetAside;
+use elbowroom_solver::ranking::{Lapse, SetAside, composed, ill_composed};
 use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
 
@@ -42,7 +42,7 @@ pub(super) fn put_scripts(page: &mut Markup, told: &ReportPage<'_>) {
 }
 
 /// All that the order hangs on, options in the order that settles ties: their scores, rules that they ease, what sets them
-/// aside from which wish, their families; and the rank that each has on the page.
+/// aside from which wish, how they are composed, their families; and the rank that each has on the page.
 fn data(told: &ReportPage<'_>) -> String {
     let mut options: Vec<_> = told.answer.options.iter().collect();
     options.sort_by_key(|option| option.by_size);
@@ -51,16 +51,31 @@ fn data(told: &ReportPage<'_>) -> String {
     let ranks: Vec<usize> = options.iter().map(|option| option.rank).collect();
     let eased: Vec<usize> = options.iter().map(|option| option.eased_rules()).collect();
     let aside: Vec<Vec<Value>> = options.iter().map(|option| aside(option)).collect();
+    let composed: Vec<f64> = options.iter().map(|option| composed(&option.judgements)).collect();
+    let ill: Vec<Value> = options.iter().map(|option| ill(option)).collect();
     let families: Vec<usize> = options.iter().map(|option| family(told, option)).collect();
     // Figures, and words of our own about them: nothing in it that could end the script.
-    json!({ "scores": scores, "options": ranks, "eased": eased, "aside": aside, "families": families }).to_string()
+    json!({
+        "scores": scores, "options": ranks, "eased": eased, "aside": aside, "composed": composed, "ill": ill, "families": families
+    })
+    .to_string()
 }
 
-/// What could set an option aside: the column of the wish, from where on, and what is then said.
+/// What could set an option aside by itself.
 fn aside(option: &RankedOption) -> Vec<Value> {
-    let column = |lapse: &SetAside| option.judgements.iter().position(|it| it.criterion == lapse.criterion);
-    let told = |lapse: &SetAside| json!({ "wish": column(lapse), "from": lapse.lapse.from_wish(), "told": is_set_aside(lapse) });
-    option.lapses.iter().map(told).collect()
+    let by_itself = option.lapses.iter().filter(|lapse| lapse.lapse != Lapse::IllComposed);
+    by_itself.map(|lapse| lapse_of(option, lapse)).collect()
+}
+
+/// What sets it aside where others are composed far better, which hangs on what other wishes leave before it.
+fn ill(option: &RankedOption) -> Value {
+    lapse_of(option, &ill_composed(option.judgements.iter().map(|judgement| (judgement.criterion, judgement.score))))
+}
+
+/// The column of the wish, from where on it sets the option aside, and what is then said.
+fn lapse_of(option: &RankedOption, lapse: &SetAside) -> Value {
+    let column = option.judgements.iter().position(|it| it.criterion == lapse.criterion);
+    json!({ "wish": column, "from": lapse.lapse.from_wish(), "told": is_set_aside(lapse) })
 }
 
 /// The family of an option by its best, or an own one where options are listed one by one.

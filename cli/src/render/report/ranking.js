@@ -1,7 +1,7 @@
 "use strict";
 // The order of the options under any wishes, worked out as the program does: the same musts, the same weights, the same
 // shifts of the wishes, the same ties. Options come in the order that settles ties: one row of scores each, one score a
-// criterion; how many rules each eases; and what could set it aside, from which wish on.
+// criterion; how many rules each eases; what could set it aside, from which wish on; and what its composition costs.
 const ranking = (() => {
   const TIE = 1e-9;
   const DRAWS = 4096;
@@ -9,6 +9,10 @@ const ranking = (() => {
   const STEP = 1;
   const PARTS = 1000000;
   const ASIDE = Infinity;
+  // How much more a plan costs that is composed far worse; what one costs that is composed well, or ill.
+  const FAR_WORSE = 1500;
+  const WELL = 1500;
+  const ILL = 1875;
 
   // Steele, Lea and Flood 2014: 64 bits of state, kept here as two halves of 32.
   class SplitMix {
@@ -90,9 +94,14 @@ const ranking = (() => {
     return order;
   }
 
-  // What sets each option aside under the wishes; null where nothing does.
-  function setAside(options, wishes) {
-    return options.map((lapses) => lapses.find((lapse) => wishes[lapse.wish] >= lapse.from) ?? null);
+  // What sets each option aside under the wishes; null where nothing does. What is composed ill stands behind what eases
+  // nothing, breaks no must and is composed far better.
+  function setAside({ eased, aside, composed, ill }, wishes) {
+    const holds = (lapse) => wishes[lapse.wish] >= lapse.from;
+    const own = aside.map((lapses) => lapses.find(holds) ?? null);
+    const best = Math.min(...composed.filter((_, place) => eased[place] === 0 && own[place] === null));
+    const most = best > WELL ? best + FAR_WORSE : Math.min(ILL, best + FAR_WORSE);
+    return own.map((lapse, place) => lapse ?? (composed[place] > most && holds(ill[place]) ? ill[place] : null));
   }
 
   // Places by tier, then by falling score.
@@ -151,10 +160,11 @@ const ranking = (() => {
   return {
     // For the options and a wish for each criterion: the order, how each stands (the rules that it eases, or what sets it
     // aside), and its score and share of first place.
-    ranked({ scores: rows, eased, aside }, wishes) {
+    ranked(options, wishes) {
+      const rows = options.scores;
       const scores = scored(rows, wishes);
-      const lapses = setAside(aside, wishes);
-      const tiers = lapses.map((lapse, place) => (lapse === null ? eased[place] : ASIDE));
+      const lapses = setAside(options, wishes);
+      const tiers = lapses.map((lapse, place) => (lapse === null ? options.eased[place] : ASIDE));
       const order = byTier(scores, tiers);
       return { order, scores, lapses, tiers, shares: shares(rows, wishes, tiers) };
     },

@@ -61,7 +61,9 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         Term::RugUnderMain | Term::RugPastTable | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => {
             named.of_rug()
         }
-        Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd => named.at_end(),
+        Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd | Term::BySecondSeat => named.at_end(),
+        Term::AcrossOpening => format!("{} has its back close to {}", named.one, named.other),
+        Term::BehindLeaf => format!("{} stands where the open leaf of {} hides it", named.one, named.other),
         Term::WayAcross | Term::SmallByWay | Term::CutOff | Term::InWay => named.of_walkers(),
     };
     format!("{}.", capital(&said))
@@ -167,6 +169,9 @@ impl Named<'_> {
                 format!("{one} {stands} {off} off the middle, and off either end, of what is free of {other}")
             }
             Term::OffMiddle => format!("{one} {stands} {off} off the middle of what is free of {other}"),
+            Term::FloorBehind if told.off <= 0.0 => {
+                format!("{one} leaves as much floor as a room of its own behind it")
+            }
             Term::FloorBehind => format!("{one} leaves {} of floor behind it", area(told.off / 1e6)),
             Term::ReturnBehind => {
                 let free = tables::price(told.term).free;
@@ -212,6 +217,7 @@ impl Named<'_> {
                 let off = self.length(told.off);
                 format!("{one} stands {off} before or behind where a hand finds it at the end of {other}")
             }
+            Term::BySecondSeat => format!("{one} stands by {other}, where fewer sit"),
             _ => format!("{one} and {other} stand at one end of a seat, or close together"),
         }
     }

@@ -1,0 +1,103 @@
+//! Doorways as one meets them: nobody sits close before one with their back to it, or in the straight way from one to the
+//! other, and no cupboard stands where an open leaf hides it.
+
+use elbowroom_model::{Clearance, ItemId, Point, Term};
+
+use super::asked::{Asked, Way};
+use super::plan_term::{PlanTerm, TermContext};
+use crate::arrangement::Role;
+use crate::geometry::{Convex, hull_and_pockets};
+use crate::routes::entrances;
+use crate::rules::{LinearOutline, Pose, RuleContext, With, beyond, out_of_polygon};
+use crate::site::{Swing, WallPlace};
+
+/// So near to a doorway a seat has whoever comes in at its neck, mm (common practice, no source). Doorways have landings;
+/// what this asks for most is a wide opening, which has none.
+const AT_THE_NECK: f64 = 1000.0;
+
+/// A seat has its back to a doorway where the cosine between the way it faces and the way in is more than this: 45 degrees.
+const BACK_TO: f64 = 0.7;
+
+/// A leaf that stands open hides the floor so far beside its hinge, mm: a cupboard's breadth (common practice, no source).
+const HIDDEN: f64 = 600.0;
+
+/// Seats and storage about doorways.
+#[derive(Debug)]
+pub(super) struct AboutDoorways;
+
+impl PlanTerm for AboutDoorways {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        let room = &context.room;
+        let mut found = Vec::new();
+        if pose.role == Role::MainSeat || pose.role.is_second_seat() {
+            found.extend(across_openings(room, pose));
+        }
+        if pose.role.is_second_seat() || pose.role == Role::Apart {
+            found.extend(out_of_ways(room, pose));
+        }
+        if pose.piece.kind.is_storage() {
+            found.extend(room.site.swings.iter().filter(|swing| !swing.goes_on).map(|swing| behind_leaf(pose, swing)));
+        }
+        found
+    }
+}
+
+/// Doorways and openings, each with its place.
+fn doorways<'a>(room: &'a RuleContext<'_>) -> impl Iterator<Item = (ItemId, WallPlace)> + 'a {
+    let leads = room.brief.room.items().filter(|(_, item)| item.kind.leads_to().is_some());
+    leads.filter_map(|(id, _)| Some((id, room.site.place_of(room.brief, id)?)))
+}
+
+/// No seat is close before a doorway that it turns its back on, or at a price.
+fn across_openings(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
+    let behind = doorways(room).filter(|(_, place)| place.inward.dot(pose.stand.facing) > BACK_TO);
+    let asked = |(id, WallPlace { left, right, inward }): (ItemId, WallPlace)| {
+        let out = inward * AT_THE_NECK;
+        out_of(pose, &Convex::counter_clockwise([left, right, right + out, left + out]), Term::AcrossOpening, id)
+    };
+    behind.map(asked).collect()
+}
+
+/// Out of each straight way from an entrance to another doorway, or at a price.
+fn out_of_ways(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
+    let entrances = entrances(room.brief);
+    let pairs = entrances.iter().flat_map(|from| doorways(room).map(move |(to, _)| (*from, to)));
+    // From one entrance to another counts once.
+    let pairs = pairs.filter(|(from, to)| from != to && !(entrances.contains(to) && to < from));
+    let asked = |(from, to): (ItemId, ItemId)| {
+        let lane = LinearOutline::fixed(&lane(room, from, to)?);
+        let out = |towards: &Point| Way::of(beyond(&lane, pose.main(), *towards, 0.0));
+        let ways = lane.normals.iter().map(out).chain([Way::flat(Term::InWay)]).collect();
+        Some(Asked::one_of(Term::InWay, pose, With::Item(to), ways))
+    };
+    pairs.filter_map(asked).collect()
+}
+
+/// The floor straight from the middle of one doorway to that of the other, a passage wide.
+fn lane(room: &RuleContext<'_>, from: ItemId, to: ItemId) -> Option<Convex> {
+    let half = room.brief.rules.get(Clearance::Passage) / 2.0;
+    let [one, other] = [from, to].map(|id| room.site.place_of(room.brief, id));
+    let (one, other) = (one?, other?);
+    let middles = [one, other].map(|place| (place.left + place.right) * 0.5);
+    let way = middles[1] - middles[0];
+    let aside = way.unit()?.left() * half;
+    // Two doorways in one wall have no floor straight between them.
+    let has_floor = one.inward.dot(way) > half && other.inward.dot(-way) > half;
+    let corners = middles.map(|middle| [middle + aside, middle - aside]).concat();
+    has_floor.then(|| hull_and_pockets(&corners).hull)
+}
+
+/// Not where a leaf that stands open hides it, or at a price.
+fn behind_leaf(pose: &Pose, swing: &Swing) -> Asked {
+    let [aside, inward] = [-swing.along * HIDDEN, swing.inward * swing.radius];
+    let hinge = swing.hinge;
+    let zone = Convex::counter_clockwise([hinge, hinge + aside, hinge + aside + inward, hinge + inward]);
+    out_of(pose, &zone, Term::BehindLeaf, swing.item)
+}
+
+/// Out of a stretch of floor by a doorway, or at a price.
+fn out_of(pose: &Pose, zone: &Convex, term: Term, doorway: ItemId) -> Asked {
+    let mut ways: Vec<Way> = out_of_polygon(pose.main(), zone).into_iter().map(Way::of).collect();
+    ways.push(Way::flat(term));
+    Asked::one_of(term, pose, With::Item(doorway), ways)
+}

@@ -1,0 +1,135 @@
+//! What a plan pays about doorways, at a seat's end and behind a free seat: pieces held where they cost it, and a hand's
+//! breadth away where they do not.
+//!
+//! Rooms are invented; the figures are those of `model/data/composition.yaml`, worked out by hand beside each check.
+
+use elbowroom_model::Term;
+use elbowroom_solver::answer::{Answer, RankedOption};
+
+use crate::support::ranked::ranked;
+
+/// What hangs on the walls of a room, as rows of a wall's `holds`.
+#[derive(Default)]
+struct Holds {
+    north: String,
+    east: String,
+    south: String,
+    west: String,
+}
+
+/// A room 5.2 m wide and so deep, cm, with these pieces.
+fn room(deep: u32, holds: &Holds, pieces: &str) -> String {
+    let Holds { north, east, south, west } = holds;
+    format!(
+        "units: cm\nmeasured_within: 0\nwalls:\n  - {{ name: north, length: 520, holds: [{north}] }}\n  - {{ name: east, length: {deep}, holds: [{east}] }}\n  \
+         - {{ name: south, length: 520, holds: [{south}] }}\n  - {{ name: west, length: {deep}, holds: [{west}] }}\npieces:\n{pieces}"
+    )
+}
+
+fn door(at: u32, leads_to: &str) -> String {
+    format!(
+        "{{ kind: door, name: {leads_to} door, at: {at}, width: 83, hinge: left, swings: out, leads_to: {leads_to} }}"
+    )
+}
+
+/// A sofa in the middle of the north wall, its table, and a chair opposite whose back is 330 cm from that wall.
+const GROUP: &str = "  - { kind: sofa, width: 200, depth: 90, hold: true, place: { wall: north, from: 160, off: 5 } }
+  - { kind: coffee-table, width: 100, depth: 60, hold: true, place: { at: [260, -138], facing: 270 } }
+  - { kind: armchair, width: 80, depth: 80, hold: true, place: { at: [260, -330], facing: 90 } }
+";
+
+fn first(text: &str) -> (Answer, RankedOption) {
+    let answer = ranked(text);
+    let option = answer.options.first().cloned();
+    let option = option.unwrap_or_else(|| panic!("{text}\n{:?}", answer.refused));
+    (answer, option)
+}
+
+/// What a term costs the first option, and by how much it is off, each time that it is told.
+fn told(text: &str, of: Term) -> Vec<(f64, f64)> {
+    let (_, option) = first(text);
+    option.planned.composition.iter().filter(|told| told.term == of).map(|told| (told.cost, told.off)).collect()
+}
+
+/// Its back is 95 cm from a wide opening where the room is 425 cm deep, 130 cm where it is 460. (A doorway has a landing.)
+#[test]
+fn a_chair_pays_for_its_back_close_to_a_wide_opening() {
+    let opening = "{ kind: opening, name: dining opening, at: 180, width: 160, leads_to: dining, stance: none }";
+    let across = |deep| {
+        let holds = Holds { south: opening.to_owned(), west: door(20, "entrance"), ..Holds::default() };
+        told(&room(deep, &holds, GROUP), Term::AcrossOpening)
+    };
+    assert_eq!(across(425), [(800.0, 0.0)]);
+    assert_eq!(across(460), []);
+}
+
+/// Doorways opposite each other, their middles 290 cm and 410 cm from the north wall: the lane of 60 cm or more runs
+/// through the chair (250 to 330 cm), or behind it.
+#[test]
+fn a_chair_pays_for_standing_in_the_straight_way_from_door_to_door() {
+    let in_way = |middle: u32| {
+        // The west wall runs up from the south: 460 cm less the place, less the door's own 83 cm.
+        let holds =
+            Holds { east: door(middle - 41, "entrance"), west: door(460 - middle - 42, "kitchen"), ..Holds::default() };
+        told(&room(460, &holds, GROUP), Term::InWay)
+    };
+    assert_eq!(in_way(290), [(600.0, 0.0)]);
+    assert_eq!(in_way(410), []);
+}
+
+/// A door in the middle of the south wall; a bookcase 15 cm to its left or its right, as one looks at it from inside.
+#[test]
+fn a_bookcase_pays_for_standing_where_the_open_leaf_hides_it() {
+    let sofa = "  - { kind: sofa, width: 200, depth: 90, hold: true, place: { wall: north, from: 160, off: 5 } }\n";
+    for (hinge, side) in [("left", "left"), ("left", "right"), ("right", "left"), ("right", "right")] {
+        let from = if side == "left" { 125 } else { 318 };
+        let door = format!(
+            "{{ kind: door, name: hall door, at: 220, width: 83, hinge: {hinge}, swings: in, leads_to: entrance }}"
+        );
+        let books = format!(
+            "  - {{ kind: bookcase, width: 80, depth: 30, hold: true, place: {{ wall: south, from: {from}, off: 1 }} }}\n"
+        );
+        let holds = Holds { south: door, ..Holds::default() };
+        let told = told(&room(460, &holds, &format!("{sofa}{books}")), Term::BehindLeaf);
+        let expected: &[(f64, f64)] = if hinge == side { &[(400.0, 0.0)] } else { &[] };
+        assert_eq!(told, expected, "hinge {hinge}, bookcase {side}");
+    }
+}
+
+#[test]
+fn a_side_table_serves_the_main_seat_first() {
+    let holds = Holds { south: door(20, "entrance"), ..Holds::default() };
+    let by = |seat: &str| {
+        let table = format!("  - {{ kind: side-table, at: {seat}, width: 40, depth: 40 }}\n");
+        told(&room(460, &holds, &format!("{GROUP}{table}")), Term::BySecondSeat)
+    };
+    assert_eq!(by("armchair"), [(200.0, 0.0)]);
+    assert_eq!(by("sofa"), []);
+    // Where it may choose it stands by the sofa.
+    let free = format!("{GROUP}  - {{ kind: side-table, width: 40, depth: 40 }}\n");
+    assert_eq!(told(&room(460, &holds, &free), Term::BySecondSeat), []);
+}
+
+/// A fifth of the sofa's 90 cm from its back, which is 5 cm off its wall: 23 cm.
+#[test]
+fn a_lamp_stands_behind_the_shoulder() {
+    let holds = Holds { south: door(20, "entrance"), ..Holds::default() };
+    let lamp = format!("{GROUP}  - {{ kind: floor-lamp, width: 35 }}\n");
+    let (answer, option) = first(&room(460, &holds, &lamp));
+    let id = answer.brief.piece_ids().find(|id| answer.brief.piece_name(*id) == "floor lamp").unwrap();
+    let middle = option.layout.of(id).unwrap().main().middle().y;
+    assert!((middle + 230.0).abs() < 1.0, "{middle}");
+}
+
+/// A sofa 200 cm wide whose back is 150 cm or 350 cm from the wall behind it: by area, and once.
+#[test]
+fn floor_behind_a_free_sofa_as_deep_as_a_room_costs_once() {
+    let behind = |deep: u32| {
+        let sofa = "  - { kind: sofa, width: 200, depth: 90, hold: true, place: { at: [260, -350], facing: 90 } }\n";
+        let holds = Holds { north: door(20, "entrance"), ..Holds::default() };
+        told(&room(deep, &holds, sofa), Term::FloorBehind)
+    };
+    let [(near, _)] = behind(500)[..] else { panic!("150 cm") };
+    assert!((near - 0.001 * 2000.0 * 1500.0).abs() < 5.0, "{near}");
+    assert_eq!(behind(700), [(900.0, 0.0)]);
+}

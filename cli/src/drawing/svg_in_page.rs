@@ -2,6 +2,10 @@
 
 use super::{Font, Sheet, Tone, svg};
 
+/// What a style sheet says of the tones: the page's own paper, and in the dark lighter lines on darker fills. Paper is printed
+/// in plain tones.
+pub(crate) const IN_PAGE: &str = include_str!("svg_in_page.css");
+
 /// The sheet as SVG whose every tone is a property that a style sheet may set, with the plain tone where none does.
 pub(crate) fn svg_in_page(sheet: &Sheet) -> String {
     let toned = |svg: String, tone: &Tone| {

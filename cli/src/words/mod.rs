@@ -31,6 +31,7 @@ pub(crate) mod stock;
 pub(crate) mod tape;
 mod tolerance;
 pub(crate) mod turned;
+pub(crate) mod walk;
 pub(crate) mod way;
 pub(crate) mod work;
 

@@ -15,12 +15,15 @@ pub(crate) use text::text;
 use crate::drawing::Sheet;
 use crate::text::table::Stand;
 
+/// Width of a line to write on, in sizes of the type.
+const BLANK: f64 = 7.0;
+
 /// A sheet.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub(crate) struct Leaf {
     /// What it is, and of which room.
     pub title: String,
-    /// It is one page on its side, folded down its middle; else as many upright pages as it takes.
+    /// It is printed on its side in three columns, to be folded between them; else on upright pages.
     pub folds: bool,
     /// What it says, from its top.
     pub blocks: Vec<Block>,
@@ -45,6 +48,19 @@ pub(crate) enum Block {
     Grid(Grid),
     /// A drawing; the text form, which has none, leaves it off.
     Drawing(Picture),
+    /// A drawing with what is said of it at its side; text says it alone.
+    Beside(Beside),
+    /// Lines to write on, each behind its word.
+    Write(Vec<String>),
+}
+
+/// A drawing, and what stands beside it where there is room, else below.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct Beside {
+    /// The drawing.
+    pub picture: Picture,
+    /// What is said of it; no headings.
+    pub blocks: Vec<Block>,
 }
 
 /// A drawing with what stands under it.
@@ -52,7 +68,7 @@ pub(crate) enum Block {
 pub(crate) struct Picture {
     /// The drawing, on paper of its own size.
     pub sheet: Sheet,
-    /// Under it.
+    /// Under it; nothing where it is empty.
     pub caption: String,
 }
 
@@ -61,7 +77,7 @@ pub(crate) struct Picture {
 pub(crate) struct Grid {
     /// What each column holds.
     pub heads: Vec<Head>,
-    /// Rows of as many cells.
+    /// Rows of as many cells; a line feed in a cell begins a second line of it.
     pub rows: Vec<Vec<String>>,
 }
 
@@ -74,22 +90,29 @@ pub(crate) struct Head {
     pub stand: Stand,
     /// It is left blank, to write in.
     pub blank: bool,
+    /// How wide it is at least on paper, in sizes of the type: tables whose columns agree in that stand in line.
+    pub least: f64,
 }
 
 impl Head {
     /// A column of words.
     pub(crate) fn words(words: impl Into<String>) -> Self {
-        Self { words: words.into(), stand: Stand::Left, blank: false }
+        Self { words: words.into(), stand: Stand::Left, blank: false, least: 0.0 }
     }
 
     /// A column of figures.
     pub(crate) fn figures(words: impl Into<String>) -> Self {
-        Self { words: words.into(), stand: Stand::Right, blank: false }
+        Self { words: words.into(), stand: Stand::Right, blank: false, least: 0.0 }
     }
 
     /// A column to write in.
     pub(crate) fn blank(words: impl Into<String>) -> Self {
-        Self { words: words.into(), stand: Stand::Left, blank: true }
+        Self { words: words.into(), stand: Stand::Left, blank: true, least: BLANK }
+    }
+
+    /// The same, so wide at least on paper, in sizes of the type.
+    pub(crate) fn at_least(self, least: f64) -> Self {
+        Self { least, ..self }
     }
 }
 
@@ -99,7 +122,7 @@ impl Leaf {
         Self { title: title.into(), folds: false, blocks: Vec::new() }
     }
 
-    /// The same as one page that folds.
+    /// The same on its side, to be folded.
     pub(crate) fn folding(self) -> Self {
         Self { folds: true, ..self }
     }

@@ -31,12 +31,23 @@ fn tell(page: &mut Page, block: &Block, before: Option<&Block>) {
             }
             page.strong(words);
         }
-        Block::Strong(words) => page.strong(&format!("  {words}")),
+        Block::Strong(words) => page.strong_in(2, words),
         Block::Words(words) => page.paragraph(2, words),
         Block::List(entries) => entries.iter().for_each(|entry| page.entry(2, entry)),
         Block::Ticks(entries) => entries.iter().for_each(|entry| page.hung(2, BOX, entry)),
         Block::Grid(grid) => page.table(4, &table(grid)),
         Block::Drawing(_) => {}
+        Block::Beside(beside) => {
+            let mut before = None;
+            for block in &beside.blocks {
+                tell(page, block, before);
+                before = Some(block);
+            }
+        }
+        Block::Write(words) => {
+            let lines: Vec<String> = words.iter().map(|word| format!("{word} {BLANK}{BLANK}")).collect();
+            page.paragraph(2, &lines.join("  "));
+        }
     }
 }
 
@@ -49,7 +60,9 @@ fn table(grid: &Grid) -> Table {
     let mut table = Table::new(&heads);
     for row in &grid.rows {
         let cells = row.iter().zip(&grid.heads);
-        table.cells(cells.map(|(cell, head)| if head.blank { BLANK.to_owned() } else { cell.clone() }).collect());
+        table.cells(
+            cells.map(|(cell, head)| if head.blank { BLANK.to_owned() } else { cell.replace('\n', ", ") }).collect(),
+        );
     }
     table
 }

@@ -58,6 +58,27 @@ impl Frame {
         (Self { scale, origin }, Area { at: At::default(), ..taken })
     }
 
+    /// The plan with its own (0, 0) there.
+    pub(super) const fn about(scale: Scale, origin: At) -> Self {
+        Self { scale, origin }
+    }
+
+    /// The room with so much round its walls, mm of paper, as large as a sheet so wide and so high holds it.
+    pub(super) fn of_room(brief: &Brief, widest: &Paper, round: f64) -> (Self, Area) {
+        let taken = |scale: Scale| {
+            let outline = brief.room.outline();
+            let room = Area::of(outline.into_iter().map(|place| flat(place, scale)));
+            room.grown(scale.on_paper(THICKNESS) + round)
+        };
+        let fits = |scale: &Scale| {
+            let taken = taken(*scale);
+            taken.width <= widest.width && taken.height <= widest.height
+        };
+        let scale = (10..MOST_REDUCED.0).map(Scale).find(fits).unwrap_or(MOST_REDUCED);
+        let taken = taken(scale);
+        (Self { scale, origin: taken.at * -1.0 }, Area { at: At::default(), ..taken })
+    }
+
     /// A place of the plan on the sheet.
     pub(super) fn at(&self, place: Point) -> At {
         self.origin + flat(place, self.scale)

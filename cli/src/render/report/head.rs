@@ -8,6 +8,7 @@ use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
 
 use super::ReportPage;
+use crate::drawing::IN_PAGE;
 use crate::text::markup::Markup;
 use crate::words::firm::is_set_aside;
 use crate::words::report as words;
@@ -18,7 +19,7 @@ const PAGE: &str = include_str!("page.js");
 
 /// The head: everything is forbidden but this page's own style, scripts and letters, each by what it holds.
 pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, faces: &str) {
-    let style = format!("{faces}{STYLE}");
+    let style = format!("{faces}{STYLE}{IN_PAGE}");
     let policy = format!(
         "default-src 'none'; style-src {}; script-src {} {}; font-src data:; base-uri 'none'; form-action 'none'",
         digest(&style),

@@ -6,7 +6,7 @@ use elbowroom_model::{Dimension, PieceId, Unit};
 use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption};
 
 use crate::drawing::Scale;
-use crate::render::leaf::{Beside, Block, Grid, Head, Leaf, Picture};
+use crate::render::leaf::{Beside, Block, Grid, Head, Leaf, Picture, Set};
 use crate::render::plan::{self, Shown};
 use crate::render::rank::{Group, groups, held};
 use crate::words::answer::{all_eased, notices_of};
@@ -25,7 +25,7 @@ pub(crate) struct Shopped<'a> {
 /// The card.
 pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
     let brief = &shopped.answer.brief;
-    let mut leaf = Leaf::new(words::title(&brief.room.name)).folding();
+    let mut leaf = Leaf::new(words::title(&brief.room.name)).set(Set::Folding);
     for line in crate::words::order::lines(brief) {
         leaf.put(Block::Words(line));
     }

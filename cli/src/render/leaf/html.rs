@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use super::{Block, Grid, Leaf, Picture};
+use super::{Block, Grid, Leaf, Picture, Set};
 use crate::drawing::{IN_PAGE, Sheet, faces_of, svg_in_page};
 use crate::text::markup::escaped as shown;
 use crate::text::table::Stand;
@@ -25,8 +25,17 @@ pub(crate) fn html(leaf: &Leaf) -> String {
          <title>{title}</title>\n<style>\n{}\n{}{IN_PAGE}</style>\n</head>\n<body{}>\n<main>\n{body}</main>\n</body>\n</html>\n",
         faces_of(drawn.into_iter(), &body),
         include_str!("leaf.css"),
-        if leaf.folds { " class=\"folds\"" } else { "" }
+        class(leaf.set)
     )
+}
+
+/// What the style knows a way of printing by.
+const fn class(set: Set) -> &'static str {
+    match set {
+        Set::Upright => "",
+        Set::OnItsSide => " class=\"lies\"",
+        Set::Folding => " class=\"folds\"",
+    }
 }
 
 /// Every drawing of a sheet.
@@ -34,6 +43,7 @@ fn sheets<'a>(blocks: &'a [Block], found: &mut Vec<&'a Sheet>) {
     for block in blocks {
         match block {
             Block::Drawing(picture) => found.push(&picture.sheet),
+            Block::Row(pictures) => found.extend(pictures.iter().map(|picture| &picture.sheet)),
             Block::Beside(beside) => {
                 found.push(&beside.picture.sheet);
                 sheets(&beside.blocks, found);
@@ -63,6 +73,11 @@ fn put(page: &mut String, block: &Block) {
         Block::List(entries) => list(page, entries, "list"),
         Block::Ticks(entries) => list(page, entries, "ticks"),
         Block::Grid(grid) => table(page, grid),
+        Block::Row(pictures) => {
+            page.push_str("<div class=\"row\">\n");
+            pictures.iter().for_each(|picture| drawing(page, picture));
+            writeln!(page, "</div>")
+        }
         Block::Drawing(picture) => {
             drawing(page, picture);
             Ok(())
@@ -94,7 +109,7 @@ fn table(page: &mut String, grid: &Grid) -> std::fmt::Result {
         let head = grid.heads.get(place);
         match head.map(|head| (head.stand, head.blank)) {
             Some((_, true)) => " class=\"blank\"",
-            Some((Stand::Right, false)) => " class=\"figure\"",
+            Some((Stand::Right, false)) if !head.is_some_and(|head| head.bars) => " class=\"figure\"",
             _ => "",
         }
     };
@@ -111,12 +126,26 @@ fn table(page: &mut String, grid: &Grid) -> std::fmt::Result {
         for (place, cell) in row.iter().enumerate() {
             match place {
                 0 => write!(page, "<th scope=\"row\"{}>{}</th>", class(place), lines(cell))?,
+                _ if grid.heads.get(place).is_some_and(|head| head.bars) => bar(page, cell)?,
                 _ => write!(page, "<td{}>{}</td>", class(place), lines(cell))?,
             }
         }
         writeln!(page, "</tr>")?;
     }
     writeln!(page, "</tbody>\n</table></div>")
+}
+
+/// A figure of 100 with its bar; any other text as it is.
+fn bar(page: &mut String, cell: &str) -> std::fmt::Result {
+    match cell.parse::<f64>() {
+        Ok(share) => write!(
+            page,
+            "<td class=\"bar\"><span style=\"--share:{:.0}%\">{}</span></td>",
+            share.clamp(0.0, 100.0),
+            shown(cell)
+        ),
+        Err(_) => write!(page, "<td>{}</td>", shown(cell)),
+    }
 }
 
 /// A cell, its further lines smaller under the first.

@@ -1,12 +1,12 @@
 //! A sheet of words and tables on paper: upright pages, or pages on their side that fold to a pocket.
 
 use super::rows::{Row, rows};
-use super::{Block, Leaf};
+use super::{Block, Leaf, Set};
 use crate::drawing::{Area, At, Dash, Mark, Paper, Path, Pen, Sheet, Stock, Text, Tone};
 use crate::words::leaf as words;
 
 /// Kept free at every edge, mm.
-const MARGIN: f64 = 12.0;
+pub(crate) const MARGIN: f64 = 12.0;
 /// Kept free on either side of the fold, mm.
 const BY_THE_FOLD: f64 = 7.0;
 /// For the foot of a page, mm.
@@ -20,16 +20,26 @@ const PANELS: usize = 3;
 
 /// The pages.
 pub(crate) fn pages(leaf: &Leaf, stock: Stock) -> Vec<Sheet> {
-    if !leaf.folds {
-        return upright(leaf, stock);
+    match leaf.set {
+        Set::Upright => return plain(leaf, stock.portrait()),
+        Set::OnItsSide => return plain(leaf, stock.landscape()),
+        Set::Folding => {}
     }
     let on_one = FOLDED_TYPES.iter().map(|size| folded(leaf, stock, *size)).find(|pages| pages.len() == 1);
     on_one.unwrap_or_else(|| folded(leaf, stock, FOLDED_TYPES[FOLDED_TYPES.len() - 1]))
 }
 
-/// Upright pages, as many as it takes.
-fn upright(leaf: &Leaf, stock: Stock) -> Vec<Sheet> {
-    let paper = stock.portrait();
+/// All on one sheet as wide as the paper and as high as it must be: for pictures, which have no second page.
+pub(crate) fn on_one(leaf: &Leaf, stock: Stock) -> Sheet {
+    let paper = stock.landscape();
+    let column = Area { height: f64::INFINITY, ..paper.within(MARGIN) };
+    let marks: Vec<Mark> = flowed(leaf, &column, TYPE).into_iter().flatten().collect();
+    let taken: f64 = chunks(leaf, column.width, TYPE).iter().flatten().map(|row| row.height).sum();
+    sheet(leaf, Paper { height: (taken + 2.0 * MARGIN).max(paper.height), ..paper }, marks)
+}
+
+/// Pages, as many as it takes.
+fn plain(leaf: &Leaf, paper: Paper) -> Vec<Sheet> {
     let all = paper.within(MARGIN);
     let column = Area { height: all.height - FOOT, ..all };
     let filled = flowed(leaf, &column, TYPE);

@@ -13,6 +13,8 @@ const ABOVE: f64 = 1.0;
 const BETWEEN: f64 = 1.3;
 /// Round a line between two rows of a table, and below a paragraph, in sizes of the type.
 const RULE: f64 = 0.35;
+/// What a figure takes beside its bar, in sizes of the type.
+const FIGURE: f64 = 2.4;
 /// How far lists stand in, in sizes of the type.
 const INDENT: f64 = 1.6;
 /// What stands beside a drawing is no narrower than this, in sizes of the type.
@@ -98,8 +100,33 @@ pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
         Block::Grid(grid) => table(grid, width, size),
         Block::Drawing(picture) => drawing(picture, width, size),
         Block::Beside(beside) => self::beside(beside, width, size),
+        Block::Row(pictures) => in_a_row(pictures, width, size),
         Block::Write(words) => words.iter().map(|word| written(word, width, size)).collect(),
     }
+}
+
+/// Drawings side by side, each with its caption below.
+fn in_a_row(pictures: &[Picture], width: f64, size: f64) -> Vec<Row> {
+    let column = width / pictures.len().max(1) as f64;
+    let columns = pictures
+        .iter()
+        .enumerate()
+        .map(|(place, picture)| (drawing(picture, column - GAP, size), column * place as f64));
+    vec![abreast(columns)]
+}
+
+/// Columns of rows as one row, which no page parts; each with where it begins.
+fn abreast(columns: impl IntoIterator<Item = (Vec<Row>, f64)>) -> Row {
+    let (mut marks, mut height) = (Vec::new(), 0.0_f64);
+    for (column, from) in columns {
+        let mut down = 0.0;
+        for row in column {
+            marks.extend(row.marks(At::new(from, down)));
+            down += row.height;
+        }
+        height = height.max(down);
+    }
+    Row { drawing: marks, ..Row::space(height) }
 }
 
 /// A line to write on behind its word, as long as there is room.
@@ -121,17 +148,7 @@ fn beside(beside: &Beside, width: f64, size: f64) -> Vec<Row> {
     }
     let left = drawing(picture, picture.sheet.paper.width, size);
     let right: Vec<Row> = blocks.iter().flat_map(|block| rows(block, width - wide, size)).collect();
-    let mut marks = Vec::new();
-    let mut height = 0.0_f64;
-    for (column, from) in [(left, 0.0), (right, wide)] {
-        let mut down = 0.0;
-        for row in column {
-            marks.extend(row.marks(At::new(from, down)));
-            down += row.height;
-        }
-        height = height.max(down);
-    }
-    vec![Row { drawing: marks, ..Row::space(height) }]
+    vec![abreast([(left, 0.0), (right, wide)])]
 }
 
 /// A drawing as it is, and what stands under it.
@@ -235,6 +252,9 @@ fn table_row(grid: &Grid, cells: &[String], columns: &[f64], within: Within, is_
             if down == rows.len() {
                 rows.push(Row::of(size, Vec::new()));
             }
+            if let Some(share) = line.parse::<f64>().ok().filter(|_| head.bars && !is_head) {
+                rows[down].drawing.extend(bar(At::new(x, 0.0), column - size * FIGURE, share, size));
+            }
             let shift = match head.stand {
                 Stand::Left => 0.0,
                 Stand::Right => column - width_of(&line, size, weight),
@@ -248,6 +268,15 @@ fn table_row(grid: &Grid, cells: &[String], columns: &[f64], within: Within, is_
         last.blanks = blanks;
     }
     rows
+}
+
+/// A figure of 100 as a bar, on a light ground that is the whole.
+fn bar(at: At, width: f64, share: f64, size: f64) -> [Mark; 2] {
+    let bar = |width: f64, tone: Tone| {
+        let area = Area::new(at.x, at.y + size * 0.3, width.max(0.0), size * 0.7);
+        Path::area(&area, None, Fill::Tone(tone)).into()
+    };
+    [bar(width, Tone::Rug), bar(width * (share / 100.0).clamp(0.0, 1.0), Tone::Seat)]
 }
 
 /// A box to tick, with its left top corner there.

@@ -37,6 +37,7 @@ fn tell(page: &mut Page, block: &Block, before: Option<&Block>) {
         Block::Ticks(entries) => entries.iter().for_each(|entry| page.hung(2, BOX, entry)),
         Block::Grid(grid) => page.table(4, &table(grid)),
         Block::Drawing(_) => {}
+        Block::Row(pictures) => pictures.iter().for_each(|picture| page.entry(2, &picture.caption)),
         Block::Beside(beside) => {
             let mut before = None;
             for block in &beside.blocks {

@@ -14,11 +14,6 @@ use crate::drawing::{Area, Paper, Scale, Sheet};
 use crate::words::plan as words;
 
 /// The plan in the middle of `area`, at the largest listed scale that it holds.
-pub(crate) fn within(shown: Shown<'_>, purpose: Purpose, area: &Area) -> Drawn {
-    planned(shown, purpose, shown.plan(), area)
-}
-
-/// The same of what has been worked out.
 pub(super) fn planned(shown: Shown<'_>, purpose: Purpose, plan: Plan, area: &Area) -> Drawn {
     let frame = Frame::within(shown.brief(), area);
     drawn(Figure::new(shown, purpose, plan, frame, *area))

@@ -1,14 +1,12 @@
 //! What stands before and behind the page's content: what it may do, how it looks, its scripts and their data.
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::ranking::SetAside;
 use serde_json::{Value, json};
-use sha2::{Digest, Sha256};
 
 use super::ReportPage;
 use crate::drawing::IN_PAGE;
+use crate::text::digest::digest;
 use crate::text::markup::Markup;
 use crate::words::firm::is_set_aside;
 use crate::words::report as words;
@@ -68,9 +66,4 @@ fn aside(option: &RankedOption) -> Vec<Value> {
 fn family(told: &ReportPage<'_>, option: &RankedOption) -> usize {
     let best = told.answer.keyed(&option.family).filter(|_| !told.limits.one_by_one);
     best.map_or(option.rank, |best| best.rank)
-}
-
-/// What a policy calls a script or a style by.
-fn digest(text: &str) -> String {
-    format!("'sha256-{}'", STANDARD.encode(Sha256::digest(text.as_bytes())))
 }

@@ -16,6 +16,7 @@ use crate::render::plan::{self, Shown};
 use crate::words::answer::{SIDES, notices_of, tells_sides};
 use crate::words::apart::words as words_of;
 use crate::words::compare as words;
+use crate::words::criteria;
 use crate::words::lengths::{shop_unit, sign};
 use rows::{Rows, Split};
 
@@ -24,7 +25,7 @@ const TOLD_OF_A_SORT: usize = 3;
 /// Criteria whose reasons are told.
 const REASONS: usize = 4;
 /// How high a plan may be on a sheet, mm.
-const HIGHEST: f64 = 84.0;
+const HIGHEST: f64 = 74.0;
 
 /// The sheet; its plans share this width, mm.
 pub(crate) fn leaf(compared: &Compared<'_>, width: f64) -> Leaf {
@@ -117,7 +118,7 @@ fn told(all: &[Apart]) -> Vec<&Apart> {
 /// Why the criteria that tell the options apart the most judge as they do.
 fn reasons(leaf: &mut Leaf, compared: &Compared<'_>) {
     for (name, of_each) in rows::apart_most(compared).into_iter().take(REASONS) {
-        leaf.put(Block::Part(words::why(name.key())));
+        leaf.put(Block::Part(words::why(criteria::name(name))));
         let rows = of_each.into_iter().map(|(rank, reason)| vec![words::head(rank), reason]).collect();
         leaf.put(Block::Grid(Grid { heads: vec![Head::words(""), Head::words("")], rows }));
     }

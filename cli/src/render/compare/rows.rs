@@ -7,6 +7,7 @@ use super::Compared;
 use crate::render::rank::wall_faced;
 use crate::words::answer::reason;
 use crate::words::compare as words;
+use crate::words::criteria;
 use crate::words::lengths::{planned_range, taped_bare};
 
 /// Scores nearer than this tell no options apart.
@@ -106,7 +107,7 @@ pub(super) fn scores(compared: &Compared<'_>) -> Rows {
         let each: Vec<Option<f64>> =
             compared.options.iter().map(|option| option.judgement(first.criterion).map(|it| it.score)).collect();
         let cells = each.iter().map(|score| score.map_or_else(String::new, words::score)).collect();
-        rows.put(first.criterion.key().to_owned(), Some(words::weight(weight)), cells);
+        rows.put(criteria::name(first.criterion).to_owned(), Some(words::weight(weight)), cells);
         let scores: Vec<f64> = each.iter().copied().flatten().collect();
         if let Some(row) = rows.rows.last_mut() {
             row.same = scores.len() == each.len() && spread(&scores) < SAME;

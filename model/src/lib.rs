@@ -36,6 +36,7 @@ mod kind;
 pub mod length;
 pub mod listing;
 pub(crate) mod nearest;
+pub mod on_plan;
 mod only;
 mod opening;
 mod order;

@@ -34,10 +34,10 @@ fn reported(text: &str) -> (TempDir, PathBuf, String) {
 
 /// The browser to test with, or nothing but a note.
 #[allow(clippy::print_stderr, reason = "what was not tested is to be seen")]
-fn browser() -> Option<String> {
+pub(crate) fn browser() -> Option<String> {
     let browser = std::env::var("ELBOWROOM_BROWSER").ok();
     if browser.is_none() {
-        eprintln!("NOTE: ELBOWROOM_BROWSER names no browser: the report was not tried in one.");
+        eprintln!("NOTE: ELBOWROOM_BROWSER names no browser: pages were not tried in one.");
     }
     browser
 }

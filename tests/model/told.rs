@@ -17,7 +17,7 @@ fn slips_of_the_tape() {
         ("name: party wall\n    length: 486", "name: party wall\n    length: 436"),
         ("at: 20, width: 83", "at: 320, width: 83"),
     ])), @r#"
-    4:3 [does_not_close] The walls do not close: the last ends 50 cm from where the first began (50 cm to the right, 0 cm up the plan), 3.0 % of the girth; up to 1 % is spread.
+    4:3 [does_not_close] The walls do not close: the last ends 50 cm from where the first began (50 cm to the right), 3.0 % of their total length; up to 1 % is spread.
       Measure again what runs that way: canal wall, party wall.
     11:44 [item_past_wall_end] hall door runs 31 cm past the right end of stair wall: it ends at 403 cm, the wall at 372 cm.
       Check `at` and `width` of hall door, and the length of stair wall.
@@ -52,7 +52,7 @@ fn what_was_assumed() {
     insta::assert_snapshot!(notices, @r#"
     No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out.
     pillar stands outside the walls; its corners are plan coordinates, from the left end of the first wall.
-    The walls as measured miss closing by 6 cm (6 cm to the right, 0 cm up the plan); this is spread over them in proportion to their lengths, 1.71 cm at most on one wall.
+    The walls as measured miss closing by 6 cm (6 cm to the right); this is spread over them in proportion to their lengths, 1.71 cm at most on one wall.
     "#);
 }
 

@@ -10,6 +10,9 @@ use crate::args::rank::MOST_SHOWN;
 use crate::args::room::MOST_THREADS;
 use crate::args::values;
 
+/// Ways to put the main seat that a report of many draws.
+const REPORTED: usize = 3;
+
 /// Of `batch`.
 #[derive(Debug, clap::Args)]
 pub(crate) struct BatchArgs {
@@ -30,9 +33,13 @@ pub(crate) struct BatchArgs {
     /// List what changed between rooms of one name
     #[arg(long, requires = "output")]
     pub compare: bool,
-    /// Ways to put the main seat, in each room, whose best option gets the most each size could be alone, and what holds it
-    #[arg(long, value_name = "N", default_value_t = 1, value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
-    pub top: usize,
+    /// A report of each room as well, and a link to it on the pages
+    #[arg(long, requires = "output", conflicts_with = "stock")]
+    pub reports: bool,
+    /// Ways to put the main seat, in each room, whose best option gets the most each size could be alone, what holds it, and a
+    /// part of its own in a report: 1 where not given, 3 in reports
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]
+    pub top: Option<usize>,
     /// Rank by this criterion alone instead of by the wishes
     #[arg(long, value_name = "CRITERION", value_parser = values::criterion())]
     pub by: Option<Criterion>,
@@ -51,6 +58,11 @@ impl BatchArgs {
     /// Rooms that are worked on side by side.
     pub(crate) fn threads(&self) -> usize {
         self.threads.unwrap_or_else(|| available_parallelism().map_or(1, usize::from))
+    }
+
+    /// Ways to put the main seat that are told at length.
+    pub(crate) fn shown(&self) -> usize {
+        self.top.unwrap_or(if self.reports { REPORTED } else { 1 })
     }
 
     /// Every file that is read, beside those that the rooms lead to.

@@ -1,8 +1,25 @@
 //! The arguments of `compare`.
 
 use crate::args::draw::paper;
-use crate::args::{Form, OptionArg, OutputArgs, RoomArgs};
+use crate::args::{OptionArg, OutputArgs, RoomArgs};
 use crate::drawing::Stock;
+
+/// A form of a comparison.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub(crate) enum CompareForm {
+    /// Plain text
+    #[value(alias = "txt")]
+    Text,
+    /// One page that needs nothing beside itself
+    #[value(alias = "htm")]
+    Html,
+    /// Paper, to print
+    Pdf,
+    /// A drawing, all on one sheet
+    Svg,
+    /// A picture of 150 dots to the inch, all on one sheet
+    Png,
+}
 
 /// Of `compare`.
 #[derive(Debug, clap::Args)]
@@ -16,10 +33,10 @@ pub(crate) struct CompareArgs {
     /// Where it goes.
     #[command(flatten)]
     pub output: OutputArgs,
-    /// A sheet with the plans instead of text; the file's ending tells where not given
+    /// A page or a sheet with the plans instead of text; the file's ending tells where not given
     #[arg(long, value_name = "FORM")]
-    pub format: Option<Form>,
+    pub format: Option<CompareForm>,
     /// The paper of the sheet
-    #[arg(long, value_name = "PAPER", default_value = "a3", value_parser = paper())]
+    #[arg(long, value_name = "PAPER", default_value = "a4", value_parser = paper())]
     pub paper: Stock,
 }

@@ -32,7 +32,7 @@ use clap::{CommandFactory, Parser, Subcommand};
 pub(crate) use batch::BatchArgs;
 pub(crate) use card::CardArgs;
 pub(crate) use check::CheckArgs;
-pub(crate) use compare::CompareArgs;
+pub(crate) use compare::{CompareArgs, CompareForm};
 pub(crate) use completions::CompletionsArgs;
 pub(crate) use decimals::DecimalsArg;
 pub(crate) use draw::{DrawArgs, Form, Sheets};

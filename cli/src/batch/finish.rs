@@ -1,31 +1,28 @@
 //! The files that a run over many rooms leaves, made from the kept lines one after another.
 
-use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
-use super::content::Content;
 use super::kept::{Kept, ROOMS};
 use super::left::{ROWS, is_page};
-use super::plans;
+use super::of_rooms::{self, Ordered};
 use super::record::told_under;
 use crate::process::failure::Failure;
 use crate::process::whole::Whole;
 use crate::render::batch::room_line::RoomLine;
 use crate::render::batch::{Part, ROOMS_A_PAGE, Summary, head, page, page_name, row};
 
-/// A room of the run: where it came from, and what its result is kept under.
-pub(crate) type Ordered = (Option<String>, Content);
-
 /// Makes the files: everything as lines, rows for a spreadsheet, pages to look at. `told` gets each room in turn.
 pub(crate) fn finish(
     folder: &Path,
     kept: &Kept,
     order: &[Ordered],
+    reports: bool,
     mut told: impl FnMut(RoomLine),
 ) -> Result<Summary, Failure> {
     let (mut lines, mut rows) = (Whole::start(folder.join(ROOMS))?, Whole::start(folder.join(ROWS))?);
     rows.add(&head()?)?;
+    of_rooms::settle(folder, order, reports)?;
     let mut summary = Summary::default();
     let pages = order.len().div_ceil(ROOMS_A_PAGE).max(1);
     for number in 1..=pages {
@@ -41,14 +38,13 @@ pub(crate) fn finish(
             rooms.push(room);
         }
         let mut file = Whole::start(folder.join(page_name(number)))?;
-        file.add(&page(&rooms, &Part { number, pages, first, all: order.len() }))?;
+        file.add(&page(&rooms, &Part { number, pages, first, all: order.len(), reports }))?;
         file.put()?;
         rooms.into_iter().for_each(&mut told);
     }
     drop_pages_after(folder, pages);
     rows.put()?;
     lines.put()?;
-    plans::drop_others(folder, &order.iter().map(|(_, content)| *content).collect::<BTreeSet<_>>());
     Ok(summary)
 }
 

@@ -11,9 +11,10 @@ use std::io::{self, BufRead, BufReader, Read, Seek, SeekFrom, Write};
 use std::path::{Path, PathBuf};
 
 use super::content::Content;
+use super::of_rooms;
 use super::record::{Record, untold};
 use crate::process::failure::Failure;
-use crate::render::batch::plan_name;
+use crate::render::batch::OfRoom;
 use crate::render::batch::room_line::RoomLine;
 
 /// Lines of rooms, in the order given: the result of a run.
@@ -54,7 +55,7 @@ impl Kept {
     ///
     /// # Errors
     /// The folder cannot be written to; another run is at work in it.
-    pub(crate) fn open(folder: &Path) -> Result<Self, Failure> {
+    pub(crate) fn open(folder: &Path, reports: bool) -> Result<Self, Failure> {
         let path = folder.join(JOURNAL);
         let failed = |path: &Path| {
             let name = path.display().to_string();
@@ -68,11 +69,12 @@ impl Kept {
             Err(TryLockError::Error(why)) => return Err(failed(&path)(why)),
         }
         let mut places = BTreeMap::new();
+        let whole = Made::of(folder, reports);
         let last_run = File::open(folder.join(ROOMS)).ok();
         if let Some(file) = &last_run {
-            index(file, Holder::LastRun, folder, &mut places).map_err(failed(&folder.join(ROOMS)))?;
+            index(file, Holder::LastRun, &whole, &mut places).map_err(failed(&folder.join(ROOMS)))?;
         }
-        let end = index(&journal, Holder::Journal, folder, &mut places).map_err(failed(&path))?;
+        let end = index(&journal, Holder::Journal, &whole, &mut places).map_err(failed(&path))?;
         journal.set_len(end).map_err(failed(&path))?;
         Ok(Self { journal_path: path, journal, end, last_run, places })
     }
@@ -124,9 +126,29 @@ impl Kept {
     }
 }
 
-/// Notes every whole line of `file` that reads and whose plan, if it has one, is there too; says where the last whole line
-/// ends.
-fn index(file: &File, holder: Holder, folder: &Path, places: &mut BTreeMap<Content, Place>) -> io::Result<u64> {
+/// The files of rooms that are there.
+struct Made {
+    plans: BTreeMap<String, Vec<String>>,
+    /// Where reports are wanted.
+    reports: Option<BTreeMap<String, Vec<String>>>,
+}
+
+impl Made {
+    fn of(folder: &Path, reports: bool) -> Self {
+        let reports = reports.then(|| of_rooms::there(folder, OfRoom::Report));
+        Self { plans: of_rooms::there(folder, OfRoom::Plan), reports }
+    }
+
+    /// Whether all that a room is to have is there.
+    fn has_all(&self, content: Content, told: &RoomLine) -> bool {
+        let has_plan = told.best().is_none() || of_rooms::has(&self.plans, content);
+        let has_report = |there| told.result.is_none() || of_rooms::has(there, content);
+        has_plan && self.reports.as_ref().is_none_or(has_report)
+    }
+}
+
+/// Notes every whole line of `file` that reads and whose room has its files; says where the last whole line ends.
+fn index(file: &File, holder: Holder, made: &Made, places: &mut BTreeMap<Content, Place>) -> io::Result<u64> {
     let mut reader = BufReader::with_capacity(1 << 16, file);
     let (mut line, mut start, mut read, mut too_long) = (Vec::new(), 0, 0, false);
     loop {
@@ -137,7 +159,7 @@ fn index(file: &File, holder: Holder, folder: &Path, places: &mut BTreeMap<Conte
             return Ok(start);
         }
         if let Some((content, told)) = sound(&line).filter(|_| ended && !too_long)
-            && (told.best().is_none() || folder.join(plan_name(&content.to_string())).exists())
+            && made.has_all(content, &told)
         {
             places.insert(content, Place { file: holder, offset: start, length: line.len() });
         }
@@ -169,20 +191,20 @@ mod tests {
     use crate::process::failure::Failure;
 
     fn made(text: &str) -> Record {
-        record(Ok(text), &Terms::new(Limits::default(), None, None)).unwrap()
+        record(Ok(text), &Terms::new(Limits::default(), None, None), None).unwrap()
     }
 
     #[test]
     fn whole_lines_are_known_again_and_half_a_line_is_cut_off() {
         let folder = tempfile::tempdir().unwrap();
         let records = ["units: a", "units: b", "units: c"].map(made);
-        let mut kept = Kept::open(folder.path()).unwrap();
+        let mut kept = Kept::open(folder.path(), false).unwrap();
         kept.keep(&records[0]).unwrap();
         kept.keep(&records[1]).unwrap();
         drop(kept);
         let mut journal = std::fs::File::options().append(true).open(folder.path().join(JOURNAL)).unwrap();
         journal.write_all(&records[2].line.as_bytes()[..50]).unwrap();
-        let mut kept = Kept::open(folder.path()).unwrap();
+        let mut kept = Kept::open(folder.path(), false).unwrap();
         assert_eq!(kept.known().len(), 2);
         kept.keep(&records[2]).unwrap();
         for record in &records {
@@ -193,9 +215,9 @@ mod tests {
     #[test]
     fn two_runs_do_not_work_in_one_folder() {
         let folder = tempfile::tempdir().unwrap();
-        let first = Kept::open(folder.path()).unwrap();
-        assert!(matches!(Kept::open(folder.path()), Err(Failure::InUse { .. })));
+        let first = Kept::open(folder.path(), false).unwrap();
+        assert!(matches!(Kept::open(folder.path(), false), Err(Failure::InUse { .. })));
         drop(first);
-        Kept::open(folder.path()).unwrap();
+        Kept::open(folder.path(), false).unwrap();
     }
 }

@@ -11,7 +11,7 @@ pub(crate) mod kept;
 pub(crate) mod left;
 mod line;
 pub(crate) mod lines;
-pub(crate) mod plans;
+pub(crate) mod of_rooms;
 pub(crate) mod record;
 pub(crate) mod rooms;
 pub(crate) mod worker_pool;
@@ -20,11 +20,12 @@ use std::fs;
 use std::path::Path;
 
 use crate::process::destination::UNDER_WAY;
-use crate::render::batch::PLANS;
+use crate::render::batch::OfRoom;
 
 /// Takes away what an interrupted run was writing when it ended. Only for who keeps other runs out of the folder.
 pub(crate) fn sweep(folder: &Path) {
-    for folder in [folder.to_owned(), folder.join(PLANS)] {
+    let of_rooms = OfRoom::ALL.map(|kind| folder.join(kind.folder()));
+    for folder in [folder.to_owned()].into_iter().chain(of_rooms) {
         for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
             if entry.file_name().to_string_lossy().starts_with(UNDER_WAY) {
                 // What cannot be taken away is only in the way.

@@ -14,6 +14,7 @@ use serde::Serialize;
 use super::content::{Content, Terms};
 use crate::process::failure::Failure;
 use crate::render::batch;
+use crate::render::report::{self, ReportPage};
 use crate::result::rank::RankResult;
 use crate::text::json;
 use crate::words::batch as words;
@@ -27,6 +28,8 @@ pub(crate) struct Record {
     pub line: String,
     /// A small plan of the first option.
     pub plan: Option<String>,
+    /// The report, where it was asked for.
+    pub report: Option<String>,
 }
 
 #[derive(Serialize)]
@@ -37,16 +40,19 @@ struct Line<'a> {
     result: Option<RankResult<'a>>,
 }
 
-/// Solves the room of this scenario. Whatever is wrong with it stands in the record.
-pub(crate) fn record(text: Result<&str, &Fault>, terms: &Terms) -> Result<Record, Failure> {
+/// Solves the room of this scenario. Whatever is wrong with it stands in the record. `report` names the file in a report, where
+/// one is wanted.
+pub(crate) fn record(text: Result<&str, &Fault>, terms: &Terms, report: Option<&str>) -> Result<Record, Failure> {
     let content = content(text, terms);
     let result = text.map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, terms));
     let faults = result.as_ref().err().map_or(&[][..], Vec::as_slice);
     let answer = result.as_ref().ok();
     let units = answer.map(|answer| answer.brief.units);
     let line = json::line(&Line { content: content.to_string(), units, faults, result: answer.map(RankResult::of) })?;
-    let plan = answer.and_then(|answer| batch::plan(&answer.brief, answer.options.first()?));
-    Ok(Record { content, line, plan })
+    let plan = answer.and_then(|answer| Some(batch::plan(answer, answer.options.first()?)));
+    let page = |(answer, file)| report::page(&ReportPage { answer, limits: terms.limits, file });
+    let report = answer.zip(report).map(page);
+    Ok(Record { content, line, plan, report })
 }
 
 /// What a room's record will be kept under.
@@ -102,7 +108,7 @@ mod tests {
 
     #[test]
     fn a_whole_line_gives_its_record_back_whatever_the_source() {
-        let record = record(Ok("units: cn"), &Terms::new(Limits::default(), None, None)).unwrap();
+        let record = record(Ok("units: cn"), &Terms::new(Limits::default(), None, None), None).unwrap();
         for source in
             [None, Some("a.yaml"), Some("\",\"content\":\"x"), Some("../\u{1b}[2J\u{202e}\\\",\"content\":\"")]
         {

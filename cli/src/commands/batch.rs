@@ -1,6 +1,5 @@
 //! `batch`: many rooms, into a folder or as a stream.
 
-use std::fs;
 use std::io::Read;
 use std::path::Path;
 
@@ -14,12 +13,12 @@ use crate::batch::kept::Kept;
 use crate::batch::record::{content, record, told_under};
 use crate::batch::rooms::{Rooms, rooms};
 use crate::batch::worker_pool::work;
-use crate::batch::{left, plans, sweep};
+use crate::batch::{left, of_rooms, sweep};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::inputs::{STANDARD_OUTPUT, see_that_none_is_written};
 use crate::process::outlet::Outlet;
-use crate::render::batch::{PLANS, compared, summary};
+use crate::render::batch::{compared, summary};
 use crate::watch::RoomsBar;
 use crate::words::batch as words;
 
@@ -33,7 +32,7 @@ pub(super) fn run(
     if let Some(stock) = &args.stock {
         return super::stock::run(args, stock, stdin, stdout, stderr);
     }
-    let limits = Limits { shown: args.top, by: args.by, ..Limits::default() };
+    let limits = Limits { shown: args.shown(), by: args.by, ..Limits::default() };
     let terms = Terms::read(args.table.as_deref(), limits, args.units)?;
     let rooms = rooms(&args.rooms, stdin)?;
     if rooms.count == Some(0) {
@@ -50,7 +49,7 @@ fn as_stream(args: &BatchArgs, terms: &Terms, rooms: Rooms<'_>, stdout: &mut Out
     // A file that grows by what is read from it has no end.
     see_that_none_is_written(&[STANDARD_OUTPUT], rooms.inputs(args))?;
     let solve = |given: Given| {
-        let record = record(given.scenario(), terms)?;
+        let record = record(given.scenario(), terms, None)?;
         told_under(given.source.as_deref(), &record.line)
     };
     work(args.threads(), rooms.given, solve, |line| stdout.write(&format!("{}\n", line?)))?;
@@ -67,24 +66,24 @@ fn into_folder(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     left::see(&left::of_rooms(folder), rooms.inputs(args), args.force)?;
-    let made = fs::create_dir_all(folder.join(PLANS));
-    made.map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
-    let mut kept = Kept::open(folder)?;
+    of_rooms::make_folders(folder, args.reports)?;
+    let mut kept = Kept::open(folder, args.reports)?;
     sweep(folder);
     let known = kept.known();
     let bar = RoomsBar::new(rooms.count, stderr);
     let solve = |given: Given| {
         let content = content(given.scenario(), terms);
-        let made = (!known.contains(&content)).then(|| record(given.scenario(), terms)).transpose()?;
+        // A report that is handed on need not tell where its maker keeps files.
+        let file = given.source.as_deref().map(|source| source.rsplit('/').next().unwrap_or(source));
+        let report = args.reports.then(|| file.unwrap_or_default());
+        let made = (!known.contains(&content)).then(|| record(given.scenario(), terms, report)).transpose()?;
         Ok::<_, Failure>((given.source, content, made))
     };
     let (mut order, mut solved) = (Vec::new(), 0);
     work(args.threads(), rooms.given, solve, |done| {
         let (source, content, made) = done?;
         if let Some(record) = made {
-            if let Some(plan) = &record.plan {
-                plans::put(folder, content, plan)?;
-            }
+            of_rooms::put(folder, source.as_deref(), &record)?;
             kept.keep(&record)?;
             solved += 1;
         }
@@ -94,7 +93,7 @@ fn into_folder(
     })?;
     bar.clear();
     let mut compared_rooms = Vec::new();
-    let mut done = finish(folder, &kept, &order, |told| {
+    let mut done = finish(folder, &kept, &order, args.reports, |told| {
         if args.compare {
             compared_rooms.push(told);
         }

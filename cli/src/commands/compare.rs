@@ -5,13 +5,13 @@ use std::io::Read;
 use elbowroom_solver::Limits;
 
 use super::form;
-use crate::args::CompareArgs;
+use crate::args::{CompareArgs, CompareForm, Form};
 use crate::process::destination::Destination;
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 use crate::ranked::{chosen, ranked};
-use crate::render::compare;
+use crate::render::{compare, leaf};
 use crate::text::look::Look;
 use crate::words;
 
@@ -23,9 +23,11 @@ pub(super) fn run(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     let destination = args.output.destination(&args.room.scenario.files())?;
-    let form = form::form(args.format, &destination, &["txt", "text"])?;
-    if let Some(form) = form {
-        form::see_drawing(form, words::TEXT_INSTEAD, &destination, stdout)?;
+    let form = form::form(args.format, &destination, &[])?.unwrap_or(CompareForm::Text);
+    match form {
+        CompareForm::Text | CompareForm::Html | CompareForm::Svg => {}
+        CompareForm::Pdf => form::see_terminal("PDF", words::TEXT_INSTEAD, &destination, stdout)?,
+        CompareForm::Png => form::see_terminal("PNG", words::TEXT_INSTEAD, &destination, stdout)?,
     }
     let limits = Limits { shown: 0, ..Limits::default() };
     let answer = ranked(&args.room, &limits, stdin, stderr)?;
@@ -38,10 +40,14 @@ pub(super) fn run(
         options.push(option);
     }
     let compared = compare::Compared { answer: &answer, options: &options };
+    let look = if destination == Destination::Stdout { stdout.look() } else { Look::PLAIN };
+    let sheet = compare::leaf(&compared, args.paper.landscape().width - 2.0 * leaf::MARGIN);
     let written = match form {
-        None if destination == Destination::Stdout => compare::text(&compared, stdout.look()).into_bytes(),
-        None => compare::text(&compared, Look::PLAIN).into_bytes(),
-        Some(form) => form::drawn(&[compare::sheet(&compared, args.paper)], form)?,
+        CompareForm::Text => leaf::text(&sheet, look).into_bytes(),
+        CompareForm::Html => leaf::html(&sheet).into_bytes(),
+        CompareForm::Pdf => form::drawn(&leaf::pages(&sheet, args.paper), Form::Pdf)?,
+        CompareForm::Svg => form::drawn(&[leaf::on_one(&sheet, args.paper)], Form::Svg)?,
+        CompareForm::Png => form::drawn(&[leaf::on_one(&sheet, args.paper)], Form::Png)?,
     };
     destination.write(&written, stdout)?;
     Ok(Exit::Done)

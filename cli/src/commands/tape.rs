@@ -26,8 +26,12 @@ pub(super) fn run(
     let answer = ranked(&args.room, &limits, stdin, stderr)?;
     let option = chosen(&answer, &args.option)?;
     let roll = args.roll.unwrap_or_else(|| tape::usual_roll(answer.brief.units));
-    let has_plan = form != LeafForm::Text;
-    let sheet = tape::leaf(&tape::Laid { answer: &answer, option, roll, has_plan });
+    let plan = match form {
+        LeafForm::Text => None,
+        LeafForm::Html => Some(tape::IN_PAGE),
+        LeafForm::Pdf => Some(tape::ON_PAPER),
+    };
+    let sheet = tape::leaf(&tape::Laid { answer: &answer, option, roll, plan });
     leaf::write(&sheet, form, args.paper, &destination, stdout)?;
     Ok(Exit::Done)
 }

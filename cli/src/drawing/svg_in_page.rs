@@ -2,14 +2,31 @@
 
 use super::{Font, Sheet, Tone, svg};
 
+/// What a style sheet says of the tones: the page's own paper, and in the dark lighter lines on darker fills. Paper is printed
+/// in plain tones.
+pub(crate) const IN_PAGE: &str = include_str!("svg_in_page.css");
+
+/// The paper of a drawing that stands in no page.
+const ALONE: &str = ":root{--paper:#fdfcfa}@media (prefers-color-scheme:dark){:root{--paper:#121416}}";
+
 /// The sheet as SVG whose every tone is a property that a style sheet may set, with the plain tone where none does.
 pub(crate) fn svg_in_page(sheet: &Sheet) -> String {
+    toned(svg(sheet, Font::Beside))
+}
+
+/// The sheet as a file by itself, which turns dark where the page that shows it is dark.
+pub(crate) fn svg_with_tones(sheet: &Sheet) -> String {
+    // The first style is the font's: text goes in escaped.
+    toned(svg(sheet, Font::Within)).replacen("<style>", &format!("<style>{ALONE}{IN_PAGE}"), 1)
+}
+
+fn toned(svg: String) -> String {
     let toned = |svg: String, tone: &Tone| {
         let code = tone.code();
         // Text goes in escaped, so that a code within quotes is a mark's own.
         svg.replace(&format!("=\"{code}\""), &format!("=\"var(--plan-{}, {code})\"", property(*tone)))
     };
-    Tone::ALL.iter().fold(svg(sheet, Font::Beside), toned)
+    Tone::ALL.iter().fold(svg, toned)
 }
 
 /// What a style sheet calls a tone.

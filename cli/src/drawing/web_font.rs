@@ -18,12 +18,13 @@ pub(super) const FAMILY: &str = "elbowroom plan";
 
 /// What a style sheet says of the fonts that `sheet` is lettered in.
 pub(crate) fn faces(sheet: &Sheet) -> String {
-    faces_of(std::iter::once(sheet))
+    faces_of(std::iter::once(sheet), "")
 }
 
-/// The same for several sheets on one page.
-pub(crate) fn faces_of<'a>(sheets: impl Iterator<Item = &'a Sheet>) -> String {
-    let (mut book, mut bold) = (BTreeSet::new(), BTreeSet::new());
+/// The same for several sheets on one page, whose own words are `text`.
+pub(crate) fn faces_of<'a>(sheets: impl Iterator<Item = &'a Sheet>, text: &str) -> String {
+    let own: BTreeSet<char> = text.chars().collect();
+    let (mut book, mut bold) = (own.clone(), own);
     for text in sheets.flat_map(|sheet| &sheet.marks).filter_map(|mark| match mark {
         Mark::Text(text) => Some(text),
         Mark::Path(_) | Mark::Layer(_) => None,

@@ -18,7 +18,7 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
     let folder = folder.path();
     fs::create_dir(folder.join(PLANS)).unwrap();
     let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None, None);
-    let new = record(Ok("units: new"), &terms).unwrap();
+    let new = record(Ok("units: new"), &terms, None).unwrap();
     fuzz("journal", 2_000, |bytes, draw| {
         let is_journal = draw.one_in(2);
         for (name, is_it) in [(JOURNAL, is_journal), (ROOMS, !is_journal)] {
@@ -31,7 +31,7 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
             let plan = folder.join(plan_name(&content.to_string()));
             if draw.one_in(2) { fs::write(plan, "").unwrap() } else { drop(fs::remove_file(plan)) }
         }
-        let mut kept = Kept::open(folder).unwrap();
+        let mut kept = Kept::open(folder, false).unwrap();
         let known = kept.known();
         for content in &known {
             let line = kept.line(*content).unwrap();
@@ -51,7 +51,7 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
         }
         kept.keep(&new).unwrap();
         drop(kept);
-        let again = Kept::open(folder).unwrap();
+        let again = Kept::open(folder, false).unwrap();
         assert!(again.known().contains(&new.content) && again.known().is_superset(&known), "lost once opened again");
         assert_eq!(again.line(new.content).unwrap(), new.line);
         drop(again);

@@ -55,7 +55,7 @@ fn lines_with_something_wrong_each_give_a_room_or_its_fault() {
                     continue;
                 }
             }
-            let record = record(one.scenario(), &terms).unwrap();
+            let record = record(one.scenario(), &terms, None).unwrap();
             let whole = told_under(one.source.as_deref(), &record.line).unwrap();
             assert!(!whole.contains(char::is_control), "{whole:?}");
             let (content, line) = untold(&whole).unwrap();

@@ -85,12 +85,8 @@ impl fmt::Display for Report<'_> {
 impl std::error::Error for Report<'_> {}
 
 impl Diagnostic for Report<'_> {
-    fn code<'a>(&'a self) -> Option<Box<dyn fmt::Display + 'a>> {
-        Some(Box::new(self.fault.code))
-    }
-
     fn help<'a>(&'a self) -> Option<Box<dyn fmt::Display + 'a>> {
-        Some(Box::new(safe(&self.fault.remedy)))
+        Some(Box::new(words::failure::remedy_and_code(&safe(&self.fault.remedy), self.fault.code)))
     }
 
     fn source_code(&self) -> Option<&dyn SourceCode> {

@@ -8,6 +8,7 @@ use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::answer::{broken, notices, reason, title};
+use crate::words::criteria;
 use crate::words::judge as words;
 use crate::words::lengths::{shop_unit, sign};
 
@@ -38,7 +39,7 @@ pub(crate) fn text(told: &JudgePage<'_>, look: Look) -> String {
     scores(&mut page, told);
     page.heading(words::WHY);
     for judgement in &room.judgements {
-        page.entry(2, &format!("{}: {}", judgement.criterion.key(), reason(brief, &judgement.finding)));
+        page.entry(2, &format!("{}: {}", criteria::name(judgement.criterion), reason(brief, &judgement.finding)));
     }
     let unit = sign(shop_unit(brief.units));
     routes(&mut page, brief, &words::ways(unit), &room.routes);
@@ -63,7 +64,7 @@ fn scores(page: &mut Page, told: &JudgePage<'_>) {
     for judgement in &told.room.judgements {
         let criterion = judgement.criterion;
         let wish = words::wish(told.room.brief.wishes.get(criterion));
-        let mut cells = vec![criterion.key().to_owned(), wish, words::score(judgement.score)];
+        let mut cells = vec![criteria::name(criterion).to_owned(), wish, words::score(judgement.score)];
         if first.is_some() {
             let gain = gained.iter().find(|gain| gain.criterion == criterion);
             cells.extend([

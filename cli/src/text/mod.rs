@@ -3,6 +3,7 @@
 //! The ground floor: nothing here knows a room, a file or a command. Escape sequences come from [`page`] alone.
 
 pub(crate) mod cells;
+pub(crate) mod digest;
 pub(crate) mod json;
 pub(crate) mod look;
 pub(crate) mod markup;

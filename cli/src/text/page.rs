@@ -58,6 +58,11 @@ impl Page {
         self.wrapped(text, 0, 3, Tone::Strong);
     }
 
+    /// A paragraph that stands out, `indent` columns in.
+    pub(crate) fn strong_in(&mut self, indent: usize, text: &str) {
+        self.wrapped(text, indent, indent, Tone::Strong);
+    }
+
     /// A paragraph, `indent` columns in.
     pub(crate) fn paragraph(&mut self, indent: usize, text: &str) {
         self.wrapped(text, indent, indent, Tone::Plain);

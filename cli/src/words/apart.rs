@@ -25,7 +25,7 @@ pub(crate) fn words<'a>(brief: &Brief, other: &Brief, all: impl IntoIterator<Ite
     let mut told = Vec::new();
     for apart in &all {
         told.push(match apart {
-            Apart::Score { criterion, by } => score(criterion.key(), *by),
+            Apart::Score { criterion, by } => score(super::criteria::name(*criterion), *by),
             Apart::Size { piece, .. } if told_pieces.contains(piece) => continue,
             Apart::Size { piece, .. } => {
                 told_pieces.push(*piece);

@@ -1,5 +1,6 @@
 //! Prose of what `check` tells.
 
+use elbowroom_model::on_plan::on_plan;
 use std::fmt::Write;
 
 use elbowroom_model::Turned;
@@ -146,11 +147,10 @@ pub(crate) fn room_read(file: &str, room: &Room, tape: impl Fn(f64) -> String) -
 pub(crate) fn closure(survey: &Survey, tape: impl Fn(f64) -> String) -> String {
     let mut text = match survey.misclosure {
         Some(miss) if survey.spread => format!(
-            "The walls miss closing by {} ({} along the first wall, {} square to it); that was spread over them in \
+            "The walls miss closing by {} ({}); that was spread over them in \
              proportion to their lengths.",
             tape(miss.norm()),
-            tape(miss.x),
-            tape(miss.y)
+            on_plan(miss, &tape)
         ),
         Some(_) => "The walls close.".to_owned(),
         None if !survey.residuals.is_empty() => {

@@ -39,11 +39,6 @@ pub(crate) fn summary(room: &Room) -> String {
     format!("{}, {}", room.name, area(room.area() / 1e6))
 }
 
-/// One of the options.
-pub(crate) fn option(brief: &Brief, option: &RankedOption) -> String {
-    format!("{}. {} ({})", option.rank, title(brief, option), option.key)
-}
-
 /// Over an option's column.
 pub(crate) fn head(rank: usize) -> String {
     format!("option {rank}")
@@ -61,7 +56,7 @@ pub(crate) fn score(score: f64) -> String {
 
 /// Over the reasons of one criterion.
 pub(crate) fn why(criterion: &str) -> String {
-    format!("{criterion}:")
+    format!("Why {criterion} differs")
 }
 
 /// Over the sizes.
@@ -71,17 +66,7 @@ pub(crate) fn sizes(unit: &str) -> String {
 
 /// Over the ways.
 pub(crate) fn ways(unit: &str) -> String {
-    format!("Ways, {unit} wide")
-}
-
-/// Over the sheet.
-pub(crate) fn sheet(head: &str, scale: &str, paper: &str) -> String {
-    format!("{head}: options side by side, {scale} on {paper}")
-}
-
-/// How an option stands.
-pub(crate) fn standing(option: &RankedOption) -> String {
-    format!("score {:.0} of 100, {}", option.score, comes_first(option))
+    format!("Walking routes, {unit} wide")
 }
 
 /// How often an option is first.
@@ -89,19 +74,46 @@ pub(crate) fn firm(option: &RankedOption) -> String {
     if option.set_aside.is_some() { "set aside".to_owned() } else { share(option.first_place_share) }
 }
 
-/// A piece with its sizes, as planned and least to most.
-pub(crate) fn sized(label: &str, sizes: &str, unit: &str) -> String {
-    format!("{label} {sizes} {unit}")
-}
-
-/// A way.
-pub(crate) fn way(route: &str, width: &str, needs: &str, unit: &str) -> String {
-    format!("{route}: {width} wide, needs {needs} {unit}")
-}
-
 /// What a number on a plan stands for.
 pub(crate) fn numbered(number: usize, text: &str) -> String {
     format!("{number}  {text}")
+}
+
+/// Under the plan of an option: what it is, how it stands, what its numbers stand for.
+pub(crate) fn under(brief: &Brief, option: &RankedOption, key: &[String]) -> String {
+    let numbered = if key.is_empty() { String::new() } else { format!(" On the plan: {}.", key.join("; ")) };
+    let (rank, score) = (option.rank, option.score);
+    format!("{rank}. {}. Score {score:.0} of 100, {}.{numbered}", title(brief, option), comes_first(option))
+}
+
+/// Of scores, before those that are the same.
+pub(crate) const SCORE: &str = "Scores";
+/// The same of sizes.
+pub(crate) const SIZE: &str = "Sizes";
+/// The same of routes.
+pub(crate) const WAY: &str = "Walking routes";
+
+/// Over what is the same.
+pub(crate) const SAME: &str = "The same in all";
+
+/// What is the same of one subject.
+pub(crate) fn same(subject: &str, alike: &[String]) -> String {
+    format!("{subject}: {}.", alike.join("; "))
+}
+
+/// What all options have alike; figures that hardly differ, from the least to the most.
+pub(crate) fn alike(label: &str, cells: &[String]) -> String {
+    let figures: Option<Vec<i64>> = cells.iter().map(|cell| cell.parse().ok()).collect();
+    let ends = figures.and_then(|all| Some((*all.iter().min()?, *all.iter().max()?)));
+    match (ends, cells.first()) {
+        (Some((least, most)), _) if least < most => format!("{label} {least} to {most}"),
+        (_, cell) => format!("{label} {}", cell.map_or("", String::as_str)),
+    }
+}
+
+/// A size of a piece.
+pub(crate) fn of_piece(name: &str, dimension: &str) -> String {
+    format!("{name}, {dimension}")
 }
 
 /// What an option gives for what it takes.

@@ -183,3 +183,8 @@ pub(crate) fn faults(count: usize, name: &str) -> String {
     let faults = counted(count, "fault", "faults");
     format!("{name}: {faults} to mend first.\n")
 }
+
+/// What to do about a fault of a file, and last the name that programs know it by.
+pub(crate) fn remedy_and_code(remedy: &str, code: &str) -> String {
+    format!("{remedy} ({code})")
+}

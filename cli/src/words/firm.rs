@@ -44,7 +44,7 @@ pub(crate) fn set_aside(aside: &SetAside) -> String {
         Lapse::OutOfSight => "no seat place has the screen within 45 degrees of the way it faces".to_owned(),
         Lapse::FireBehind => "the fire is behind the main seat".to_owned(),
         Lapse::Poor => {
-            let (name, score) = (aside.criterion.key(), aside.score.floor());
+            let (name, score) = (super::criteria::name(aside.criterion), aside.score.floor());
             format!("{name} scores {score:.0} of 100, and a wish of 5 is a must")
         }
         Lapse::IllComposed => {

@@ -7,6 +7,7 @@ pub(crate) mod card;
 pub(crate) mod changed;
 pub(crate) mod check;
 pub(crate) mod compare;
+pub(crate) mod criteria;
 pub(crate) mod drawn;
 pub(crate) mod exit;
 pub(crate) mod failure;
@@ -31,6 +32,7 @@ pub(crate) mod stock;
 pub(crate) mod tape;
 mod tolerance;
 pub(crate) mod turned;
+pub(crate) mod walk;
 pub(crate) mod way;
 pub(crate) mod work;
 

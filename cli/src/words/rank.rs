@@ -20,12 +20,14 @@ pub(crate) const HAND: &str = "Hand";
 pub(crate) const SCREEN: &str = "Screen";
 /// Label: how firm the order is.
 pub(crate) const FIRM: &str = "How firm";
+/// Before the criterion that an option is ranked by alone.
+pub(crate) const BY: &str = "by";
 /// Over what holds each size.
 pub(crate) const HELD_BY: &str = "held by";
 /// Of a piece that stands at no wall.
 pub(crate) const FREE: &str = "free";
 /// Of a size that nothing in the room holds.
-pub(crate) const NO_LARGER: &str = "no larger was asked for";
+pub(crate) const NO_LARGER: &str = "you asked for no larger";
 /// Over where a route is narrowest.
 pub(crate) const NARROWEST: &str = "narrowest between";
 /// Of a route that is as wide as where it starts and ends.
@@ -86,7 +88,7 @@ pub(crate) fn firm(
         _ if options == 1 => text.push_str("; nothing else was found that fits"),
         _ if aside.is_some() => {}
         Some((turn, now, rival)) => {
-            let (name, to) = (turn.criterion.key(), wish(turn.weight, now));
+            let (name, to) = (super::criteria::name(turn.criterion), wish(turn.weight, now));
             let _ = write!(text, "; {name} at {to} instead of {now} would put option {} first", rival.rank);
         }
         None => text.push_str("; no change of one wish turns it"),

@@ -1,7 +1,7 @@
 //! Prose of the tape sheet.
 
-use elbowroom_model::Front;
-use elbowroom_model::{Brief, PieceKind};
+use elbowroom_model::Brief;
+use elbowroom_model::article::the;
 use elbowroom_solver::answer::RankedOption;
 
 use super::answer;
@@ -52,11 +52,6 @@ pub(crate) const SHARP: &str =
 pub(crate) const CIRCLE: &str = "Circle to turn a wheelchair in";
 /// Its middle.
 pub(crate) const CENTRE: &str = "centre";
-/// Over what to try.
-pub(crate) const WALK: &str = "Walk it";
-/// The last thing to try.
-pub(crate) const LIVE: &str =
-    "Leave it for a day and live round it. What you step over, move on the plan before you buy.";
 /// Over cautions.
 pub(crate) const CAUTIONS: &str = "Cautions and notices";
 /// Cautions of laying out.
@@ -109,13 +104,13 @@ pub(crate) fn letter(place: usize) -> String {
 
 /// A corner of the room.
 pub(crate) fn corner(ends: &str, starts: &str) -> String {
-    format!("the corner between {ends} and {starts}")
+    format!("the corner between {} and {}", the(ends), the(starts))
 }
 
 /// A jamb.
 pub(crate) fn jamb(item: &str, left: bool, along: &str, from: &str, wall: &str) -> String {
     let side = if left { "left" } else { "right" };
-    format!("the {side} jamb of {item} as you face it: {along} from {from} along {wall}")
+    format!("the {side} jamb of {} as you face it: {along} from {from} along {}", the(item), the(wall))
 }
 
 /// Two points.
@@ -151,7 +146,7 @@ pub(crate) fn label(name: &str, size: &str) -> String {
 
 /// Before corners by lengths along a wall.
 pub(crate) fn along(from: usize, wall: &str) -> String {
-    format!("From {} along {wall}, then square out from it:", letter(from))
+    format!("From {} along {}, then square out from it:", letter(from), the(wall))
 }
 
 /// Over lengths from a point.
@@ -182,6 +177,15 @@ pub(crate) fn number(place: usize) -> String {
 pub(crate) fn plan(numbers: &[String]) -> String {
     let plan = "Letters are points to measure from, small figures the corners of each piece. Not to scale: measure nothing on it.";
     if numbers.is_empty() { plan.to_owned() } else { format!("{plan} {}.", numbers.join("; ")) }
+}
+
+/// What the drawing of a piece shows.
+pub(crate) const DIAGRAM: &str = "The room with this piece alone: its corners by their numbers, the points by their letters, and the way of \
+                                  the tape to each corner.";
+
+/// Over the drawing of a piece.
+pub(crate) fn diagram(piece: &str) -> String {
+    format!("Corners of {piece}")
 }
 
 /// A number on the small plan and what it stands for.
@@ -239,19 +243,6 @@ pub(crate) fn upright(height: &str) -> String {
     )
 }
 
-/// A door to open.
-pub(crate) fn open(door: &str) -> String {
-    format!("Open {door} all the way: its leaf touches no strip and no box.")
-}
-
-/// A way to walk.
-pub(crate) fn way([from, to]: [&str; 2], needs: &str, width: &str, between: Option<[&str; 2]>) -> String {
-    let pinch = between.map_or_else(String::new, |[one, other]| format!(", narrowest between {one} and {other}"));
-    format!(
-        "Walk from {from} to {to} with a stick of {needs} level before you: it passes everywhere (the way is {width} wide{pinch})."
-    )
-}
-
 /// How large the circle is, and what may stand in it.
 pub(crate) fn circle(diameter: &str) -> String {
     format!("It is {diameter} across. Nothing stands in it but a coffee table, which can be moved, and a rug.")
@@ -263,34 +254,4 @@ pub(crate) fn round(radius: &str, strips: usize, length: &str) -> String {
         "Hold the tape's end on the centre, or a string of {radius}, and lay {strips} strips of {length} square across its other \
          end, evenly all round."
     )
-}
-
-/// A circle to turn in.
-pub(crate) fn turn(diameter: &str) -> String {
-    format!("Turn the wheelchair all the way round on the circle of {diameter}: no part of it comes past the strips.")
-}
-
-/// A front to open.
-pub(crate) fn front(piece: &str, kind: PieceKind, clear: &str) -> String {
-    match kind.traits().front {
-        Front::SatAt => format!("Draw a chair out from {piece}: {clear} are clear before it."),
-        Front::DinedAt => {
-            format!("Draw chairs out along both sides of {piece} and sit down: {clear} are clear there.")
-        }
-        Front::Opened | Front::Watched | Front::None => {
-            format!("Stand before {piece} and draw out a drawer or open a door: {clear} are clear before it.")
-        }
-    }
-}
-
-/// Feet to the table.
-pub(crate) fn feet(seat: &str, table: &str, clear: &str) -> String {
-    format!(
-        "Sit on a chair at the front of {seat}: feet and hand reach {table}, {clear} away, and you still step in between."
-    )
-}
-
-/// A look at the screen.
-pub(crate) fn screen(seat: &str, unit: &str, clear: &str) -> String {
-    format!("From {seat} look at the card on {unit}, {clear} from front to front: near enough, and not too near?")
 }

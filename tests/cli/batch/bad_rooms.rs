@@ -75,7 +75,7 @@ fn names_with_slashes_formulas_and_markup_stay_names() {
     let found = files(&out);
     for name in found.keys() {
         let plan = name.strip_prefix("plans/").and_then(|plan| plan.strip_suffix(".svg"));
-        let is_plan = plan.is_some_and(|plan| plan.len() == 64 && plan.chars().all(|it| it.is_ascii_hexdigit()));
+        let is_plan = plan.is_some_and(|plan| plan.chars().all(|it| it.is_ascii_alphanumeric() || it == '-'));
         assert!(is_plan || ["rooms.ndjson", "rooms.csv", "index.html"].contains(&name.as_str()), "{name}");
     }
     // What a terminal would obey is refused in a name; in the name of a file it is only shown otherwise.
@@ -99,7 +99,7 @@ fn names_with_slashes_formulas_and_markup_stay_names() {
         assert!(!shown.contains(['\u{1b}', '\u{202e}']), "{name}");
     }
     let page = std::str::from_utf8(&found["index.html"]).unwrap();
-    assert!(!page.contains("<script") && page.contains("&lt;script&gt;alert(1)"));
+    assert!(page.matches("<script").count() == 1 && page.contains("&lt;script&gt;alert(1)"));
 }
 
 /// A name is bytes to the system: one that is no text is read and written like any other, and only told otherwise.

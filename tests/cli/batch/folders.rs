@@ -42,10 +42,45 @@ fn demo_rooms_stand_in_every_file() {
     let page = fs::read_to_string(out.join("index.html")).unwrap();
     for line in &lines {
         assert!(page.contains(line["source"].as_str().unwrap()));
-        let plan = format!("plans/{}.svg", line["content"].as_str().unwrap());
+        let plan = of_room("plans", line, "svg");
         let fits = !line["result"]["options"].as_array().unwrap().is_empty();
         assert_eq!((page.contains(&plan), out.join(plan).exists()), (fits, fits));
     }
+}
+
+/// The file of a room: named by where it came from, and by what it depends on.
+fn of_room(folder: &str, line: &Value, ending: &str) -> String {
+    let name = line["source"].as_str().unwrap().strip_suffix(".yaml").unwrap();
+    format!("{folder}/{name}-{}.{ending}", &line["content"].as_str().unwrap()[..16])
+}
+
+#[test]
+fn each_room_has_its_report_where_that_is_asked_for() {
+    let folder = tempdir().unwrap();
+    let (rooms, out) = (folder.path().join("rooms"), folder.path().join("out"));
+    put_rooms(&rooms, 3);
+    fs::copy(root().join("scenarios/nothing-fits.yaml"), rooms.join("none.yaml")).unwrap();
+    fs::write(rooms.join("wrong.yaml"), "units: furlong\n").unwrap();
+    assert!(!batch(&rooms, &out, &[]).stdout.contains("known"));
+    // What has no report yet is solved for one, and not again; under another name it is the same room.
+    assert!(batch(&rooms, &out, &["--reports", "--top", "1"]).stdout.contains("1 known already"));
+    let first = files(&out);
+    assert!(batch(&rooms, &out, &["--reports", "--top", "1"]).stdout.contains("5 known already"));
+    assert!(files(&out) == first);
+    fs::rename(rooms.join("none.yaml"), rooms.join("nothing.yaml")).unwrap();
+    assert!(batch(&rooms, &out, &["--reports", "--top", "1"]).stdout.contains("5 known already"));
+    let (found, page) = (files(&out), fs::read_to_string(out.join("index.html")).unwrap());
+    for line in values(&fs::read_to_string(out.join("rooms.ndjson")).unwrap()) {
+        let (report, is_sound) = (of_room("reports", &line, "html"), line["result"].is_object());
+        let held = (found.contains_key(&report), page.contains(&format!("href=\"{report}\"")));
+        assert_eq!(held, (is_sound, is_sound), "{report}");
+        let name = line["result"]["room"]["name"].as_str().unwrap_or_default();
+        let told = found.get(&report).map(|report| String::from_utf8(report.clone()).unwrap());
+        assert!(told.is_none_or(|told| told.contains(&format!("<h1>{name}</h1>"))), "{report}");
+    }
+    assert!(found.keys().filter(|name| name.starts_with("reports/")).count() == 4);
+    batch(&rooms, &out, &["--top", "1"]);
+    assert!(!out.join("reports").exists());
 }
 
 #[test]

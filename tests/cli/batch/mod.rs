@@ -39,10 +39,10 @@ fn as_lines(folder: &Path) -> String {
     names.iter().filter(|name| name.to_string_lossy().ends_with(".yaml")).map(line).collect()
 }
 
-/// Every file of a run by its name, plans included, with all that stands in it.
+/// Every file of a run by its name, plans and reports included, with all that stands in it.
 fn files(out: &Path) -> BTreeMap<String, Vec<u8>> {
     let mut found = BTreeMap::new();
-    for folder in [out.to_owned(), out.join("plans")] {
+    for folder in [out.to_owned(), out.join("plans"), out.join("reports")] {
         for entry in fs::read_dir(folder).into_iter().flatten().map(Result::unwrap) {
             if entry.file_type().unwrap().is_file() {
                 let name = entry.path().strip_prefix(out).unwrap().display().to_string();

@@ -1,9 +1,12 @@
-//! Pages to look at: each room in a row, with a small plan of its first option. They need no network and run nothing.
+//! Pages to look at: each room with a small plan of its first option, links to its files, and a small script of its own that
+//! finds and orders rooms. They need no network, and all stands there without the script too.
 
 use elbowroom_model::Unit;
 
-use super::{Summary, largest, plan_name, reason, size};
+use super::{OfRoom, Summary, largest, reason, size};
+use crate::drawing::faces_of;
 use crate::render::batch::room_line::{Fate, LineOption, RoomLine};
+use crate::text::digest::digest;
 use crate::text::markup::escaped;
 use crate::words::batch as words;
 use crate::words::lengths::{shop_unit, sign};
@@ -13,6 +16,8 @@ pub(crate) const ROOMS_A_PAGE: usize = 200;
 
 /// Looks of the pages.
 const STYLE: &str = include_str!("index.css");
+/// What finds and orders the rooms of a page.
+const SCRIPT: &str = include_str!("index.js");
 
 /// How each page starts: what it is known again by.
 pub(crate) const PAGE_START: &str = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
@@ -41,49 +46,75 @@ pub(crate) struct Part {
     pub first: usize,
     /// How many rooms there are.
     pub all: usize,
+    /// Each room has its report.
+    pub reports: bool,
 }
 
 /// A page: these rooms.
 pub(crate) fn page(rooms: &[RoomLine], part: &Part) -> String {
     let mut summary = Summary::default();
     rooms.iter().for_each(|room| summary.count(room));
-    let rows: String = rooms.iter().map(row).collect();
-    let head = |head: &&str| format!("<th role=\"columnheader\" scope=\"col\">{head}</th>");
-    let heads: String = words::INDEX_HEADS.iter().map(head).collect();
+    let items: String = rooms.iter().map(|room| item(room, part.reports)).collect();
     let title = words::index_title(part.first + 1, part.first + rooms.len(), part.all);
-    format!(
-        "{PAGE_START}<meta http-equiv=\"Content-Security-Policy\" \
-         content=\"default-src 'none'; img-src 'self' file:; style-src 'unsafe-inline'\">\n\
-         <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
-         <title>{title}</title>\n<style>\n{STYLE}</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n<p>{}</p>\n{}\
-         <table role=\"table\">\n<thead><tr role=\"row\">{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n</table>\n{}\
-         <p class=\"note\">{} {}</p>\n</main>\n</body>\n</html>\n",
+    let body = format!(
+        "<h1>{title}</h1>\n<p>{}</p>\n{}{}<ol id=\"rooms\">\n{items}</ol>\n{}<p class=\"note\">{}</p>\n",
         escaped(&words::tally(&summary.tally)),
         links(part.number, part.pages),
+        if rooms.len() > 1 { tools() } else { String::new() },
         links(part.number, part.pages),
-        words::INDEX_PLANS,
         words::INDEX_CAUTION,
+    );
+    let style = format!("{}\n{STYLE}", faces_of(std::iter::empty(), &body));
+    format!(
+        "{PAGE_START}<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src 'self' file:; \
+         font-src data:; style-src {}; script-src {}; base-uri 'none'; form-action 'none'\">\n\
+         <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
+         <title>{title}</title>\n<style>{style}</style>\n</head>\n<body>\n<main>\n{body}</main>\n\
+         <script>{SCRIPT}</script>\n</body>\n</html>\n",
+        digest(&style),
+        digest(SCRIPT),
     )
 }
 
-fn row(told: &RoomLine) -> String {
-    let class = if told.fate() == Fate::Fits { "" } else { " class=\"without\"" };
-    let source = escaped(&words::called(told.source.as_deref()));
-    let (name, area) = told.result.as_ref().map_or_else(
-        || (source.clone(), String::new()),
-        |result| (escaped(&result.room.name), format!("{:.1}&nbsp;m<sup>2</sup>", result.room.area)),
-    );
-    let counts = told.result.as_ref().map_or_else(String::new, |it| words::fit_of(it.options.len(), it.refused.len()));
-    let answer =
-        told.best().map_or_else(|| escaped(&reason(told).unwrap_or_default()), |best| answer(best, told.unit()));
-    let [_, _, floor, options, _] = words::INDEX_HEADS;
-    // Narrow screens show the cells below each other, each with its head; the roles keep it a table there.
+/// What finds and orders rooms, shown once the script runs.
+fn tools() -> String {
+    let choices = |all: &[(&str, &str)]| -> String {
+        all.iter().map(|(key, words)| format!("<option value=\"{key}\">{words}</option>")).collect()
+    };
     format!(
-        "<tr role=\"row\"{class}><td role=\"cell\" class=\"plan\">{}</td>\
-         <th role=\"rowheader\" scope=\"row\">{name}<br><small>{source}</small></th>\
-         <td role=\"cell\" data-head=\"{floor}\">{area}</td><td role=\"cell\" data-head=\"{options}\">{counts}</td>\
-         <td role=\"cell\" class=\"answer\">{answer}</td></tr>\n",
+        "<form id=\"tools\" hidden>\n<label>{} <input type=\"search\" name=\"find\" autocomplete=\"off\"></label>\n\
+         <label>{} <select name=\"fate\">{}</select></label>\n<label>{} <select name=\"by\">{}</select></label>\n\
+         <output name=\"count\" data-of=\"{}\" aria-live=\"polite\"></output>\n</form>\n",
+        words::FIND,
+        words::SHOW,
+        choices(&words::FATES),
+        words::ORDER,
+        choices(&words::ORDERS),
+        words::SHOWN_OF,
+    )
+}
+
+/// One room, with what it is found and ordered by.
+fn item(told: &RoomLine, reports: bool) -> String {
+    let fate = if told.fate() == Fate::Fits { "fits" } else { "without" };
+    let source = escaped(&words::called(told.source.as_deref()));
+    let result = told.result.as_ref();
+    let name = result.map_or_else(|| source.clone(), |result| escaped(&result.room.name));
+    let area = result.map_or(0.0, |result| result.room.area);
+    let (score, fits) = (told.best().map_or(0.0, |best| best.score), result.map_or(0, |result| result.options.len()));
+    let facts = result.map_or_else(String::new, |result| {
+        let counts = words::fit_of(result.options.len(), result.refused.len());
+        format!(", {}, {}", escaped(&words::floor(result.room.area)), escaped(&counts))
+    });
+    let answer = told.best().map_or_else(
+        || format!("<p>{}</p>", escaped(&reason(told).unwrap_or_default())),
+        |best| answer(best, told.unit()),
+    );
+    format!(
+        "<li data-fate=\"{fate}\" data-name=\"{name}\" data-area=\"{area:.2}\" data-score=\"{score:.1}\" data-fits=\"{fits}\">\n\
+         {}<h2>{name}</h2>\n<p class=\"soft\">{source}{facts}</p>\n{answer}{}</li>\n",
         plan(told),
+        files(told, reports),
     )
 }
 
@@ -96,16 +127,29 @@ fn answer(best: &LineOption, unit: Unit) -> String {
         format!("<li>{} <b>{}</b></li>", escaped(&piece.name), escaped(&size))
     });
     let sizes: String = sizes.collect();
-    format!("{}<br><small>{score}</small><ul>{sizes}</ul>", escaped(&best.title))
+    format!("<p>{}</p>\n<p class=\"soft\">{score}</p>\n<ul>{sizes}</ul>\n", escaped(&best.title))
 }
 
 /// The picture of the first option.
 fn plan(told: &RoomLine) -> String {
     let drawn = told.best().map(|best| {
-        let plan = plan_name(&told.content);
-        format!("<img src=\"{plan}\" alt=\"{}\" loading=\"lazy\">", escaped(&words::plan_of(&best.title)))
+        let plan = OfRoom::Plan.name(told.source.as_deref(), &told.content);
+        format!("<img src=\"{plan}\" alt=\"{}\" loading=\"lazy\">\n", escaped(&words::plan_of(&best.title)))
     });
     drawn.unwrap_or_default()
+}
+
+/// Links to the files of a room.
+fn files(told: &RoomLine, reports: bool) -> String {
+    let room = told.result.as_ref().map_or("", |result| result.room.name.as_str());
+    let link = |kind: OfRoom, words: &str| {
+        let name = kind.name(told.source.as_deref(), &told.content);
+        format!("<a href=\"{name}\">{words}<span class=\"unseen\"> {}</span></a>", escaped(&words::of(room)))
+    };
+    let plan = told.best().map(|_| link(OfRoom::Plan, words::PLAN));
+    let report = told.result.as_ref().filter(|_| reports).map(|_| link(OfRoom::Report, words::REPORT));
+    let all: Vec<String> = plan.into_iter().chain(report).collect();
+    if all.is_empty() { String::new() } else { format!("<p class=\"files\">{}</p>\n", all.join(" ")) }
 }
 
 /// Links to the other pages.

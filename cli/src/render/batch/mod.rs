@@ -10,7 +10,7 @@ mod summary;
 pub(crate) use compare::compared;
 pub(crate) use csv::{ROWS_START, head, row};
 pub(crate) use index::{PAGE_START, Part, ROOMS_A_PAGE, is_page_name, page, page_name};
-pub(crate) use plan::{PLAN_ENDING, PLANS, plan, plan_name};
+pub(crate) use plan::{OfRoom, digits, plan};
 pub(crate) use summary::{Summary, text as summary};
 
 use elbowroom_model::{Rounding, Unit};

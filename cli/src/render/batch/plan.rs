@@ -1,86 +1,104 @@
-//! A small plan of an option: the outline, what the walls hold, the pieces, seats darker than the rest. No text, so it reads at the size of a stamp.
+//! A small plan of the first option, as a file of its own, and what the files of a room are called.
 
-use std::fmt::Write;
+use elbowroom_solver::answer::{Answer, RankedOption};
 
-use elbowroom_model::Drawn;
-use elbowroom_model::{Brief, ItemKind, Point};
-use elbowroom_solver::answer::RankedOption;
+use crate::drawing::{Paper, svg_with_tones};
+use crate::render::plan::{Shown, thumbnail};
 
-/// The folder that holds the plans of a run, beside its pages.
-pub(crate) const PLANS: &str = "plans";
-/// How their names end.
-pub(crate) const PLAN_ENDING: &str = ".svg";
+/// How large a small plan is at most, mm: shown at the width of a phone its figures read.
+const WIDEST: Paper = Paper { width: 84.0, height: 72.0 };
+/// Digits of a content that the name of a file ends in.
+const DIGITS: usize = 16;
+/// Letters of a room's name that the name of a file has at most.
+const LONGEST: usize = 60;
 
-/// The plan of a content, as named from the folder of the run.
-pub(crate) fn plan_name(content: &str) -> String {
-    format!("{PLANS}/{content}{PLAN_ENDING}")
+/// The files that a run leaves of each room.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum OfRoom {
+    /// A small plan of the first option.
+    Plan,
+    /// The report.
+    Report,
 }
 
-/// Room left round the outline, mm.
-const MARGIN: f64 = 150.0;
+impl OfRoom {
+    /// Each of them.
+    pub(crate) const ALL: [Self; 2] = [Self::Plan, Self::Report];
 
-/// The plan as SVG; `None` where the room has no extent.
-pub(crate) fn plan(brief: &Brief, option: &RankedOption) -> Option<String> {
-    let outline = brief.room.outline();
-    let (low, high) = extent(&outline)?;
-    let at = |point: Point| format!("{:.0},{:.0}", point.x - low.x + MARGIN, high.y - point.y + MARGIN);
-    let polygon = |points: &[Point], class: &str| {
-        let points: Vec<String> = points.iter().map(|point| at(*point)).collect();
-        format!("<polygon class=\"{class}\" points=\"{}\"/>\n", points.join(" "))
-    };
-    let size = high - low;
-    let mut svg = format!(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {:.0} {:.0}\">\n<style>{STYLE}</style>\n",
-        size.x + 2.0 * MARGIN,
-        size.y + 2.0 * MARGIN
-    );
-    svg.push_str(&polygon(&outline, "room"));
-    for fixed in &brief.room.fixed {
-        match fixed.step() {
-            Some([from, to]) => {
-                let _ =
-                    writeln!(svg, "<polyline stroke=\"#222\" stroke-width=\"30\" points=\"{} {}\"/>", at(from), at(to));
-            }
-            None => svg.push_str(&polygon(&fixed.corners, "fixed")),
+    /// The folder beside the pages that holds them.
+    pub(crate) const fn folder(self) -> &'static str {
+        match self {
+            Self::Plan => "plans",
+            Self::Report => "reports",
         }
     }
-    for item in &brief.room.items {
-        let (Some((left, right)), Some(class)) = (brief.room.ends(item), class(&item.kind)) else { continue };
-        let _ = writeln!(svg, "<polyline class=\"{class}\" points=\"{} {}\"/>", at(left), at(right));
-    }
-    // Rugs lie under everything.
-    let (rugs, others): (Vec<_>, Vec<_>) = option.pieces(brief).partition(|one| one.piece.kind.is_flat());
-    for one in rugs.into_iter().chain(others) {
-        let class = match one.piece.kind.traits().drawn {
-            Drawn::Rug | Drawn::OpenFloor => "rug",
-            Drawn::Upholstered | Drawn::Padded => "seat",
-            Drawn::WithFront | Drawn::Screen | Drawn::Lamp | Drawn::Plant | Drawn::Plain => "piece",
-        };
-        one.parts().iter().for_each(|part| svg.push_str(&polygon(part, class)));
-    }
-    svg.push_str("</svg>\n");
-    Some(svg)
-}
 
-const STYLE: &str = ".room{fill:#fff;stroke:#222;stroke-width:90}.fixed{fill:#888}.window{stroke:#6aa6d8;stroke-width:60}\
-    .way{stroke:#fff;stroke-width:100}.heat{stroke:#c65d21;stroke-width:60;stroke-dasharray:120 50}.piece{fill:#f1eee6;stroke:#222;stroke-width:20}.seat{fill:#b9b09a;stroke:#222;stroke-width:20}\
-    .rug{fill:none;stroke:#999;stroke-width:14;stroke-dasharray:60 40}polyline{fill:none}";
+    const fn ending(self) -> &'static str {
+        match self {
+            Self::Plan => ".svg",
+            Self::Report => ".html",
+        }
+    }
 
-/// How an item on a wall is drawn.
-const fn class(kind: &ItemKind) -> Option<&'static str> {
-    match kind {
-        ItemKind::Window(_) => Some("window"),
-        ItemKind::Door(_) | ItemKind::Opening(_) => Some("way"),
-        ItemKind::Radiator(_) | ItemKind::Fireplace(_) => Some("heat"),
-        ItemKind::Socket(_) => None,
+    /// The name of the file, from the folder of the run: where the room came from, then what it depends on.
+    pub(crate) fn name(self, source: Option<&str>, content: &str) -> String {
+        format!("{}/{}-{}{}", self.folder(), slug(source), digits(content), self.ending())
+    }
+
+    /// The digits of the content that a file of this name is of; `None` where it is no such file.
+    pub(crate) fn content_of(self, name: &str) -> Option<&str> {
+        let (_, digits) = name.strip_suffix(self.ending())?.rsplit_once('-')?;
+        (digits.len() == DIGITS && digits.bytes().all(|it| matches!(it, b'0'..=b'9' | b'a'..=b'f'))).then_some(digits)
     }
 }
 
-/// The least and greatest coordinates.
-fn extent(points: &[Point]) -> Option<(Point, Point)> {
-    let (first, rest) = points.split_first()?;
-    let grown = |(low, high): (Point, Point), point: &Point| {
-        (Point::new(low.x.min(point.x), low.y.min(point.y)), Point::new(high.x.max(point.x), high.y.max(point.y)))
-    };
-    Some(rest.iter().fold((*first, *first), grown))
+/// The digits of a content that stand in names of files.
+pub(crate) fn digits(content: &str) -> &str {
+    content.get(..DIGITS).unwrap_or(content)
+}
+
+/// Where a room came from as every system takes it for the name of a file.
+fn slug(source: Option<&str>) -> String {
+    let source = source.unwrap_or_default();
+    let stem = [".yaml", ".yml", ".json"].iter().find_map(|ending| source.strip_suffix(ending)).unwrap_or(source);
+    let mut slug = String::new();
+    for letter in stem.chars() {
+        match letter {
+            letter if letter.is_ascii_alphanumeric() => slug.push(letter),
+            _ if slug.is_empty() || slug.ends_with('-') => {}
+            _ => slug.push('-'),
+        }
+        if slug.len() == LONGEST {
+            break;
+        }
+    }
+    let slug = slug.trim_end_matches('-');
+    if slug.is_empty() { "room".to_owned() } else { slug.to_owned() }
+}
+
+/// The plan as a file, which a dark page shows dark.
+pub(crate) fn plan(answer: &Answer, option: &RankedOption) -> String {
+    svg_with_tones(&thumbnail(Shown::Option { answer, option }, &WIDEST))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::OfRoom;
+
+    #[test]
+    fn files_are_named_by_room_and_known_again_by_what_they_are_of() {
+        let content = "0123456789abcdef".repeat(4);
+        for (source, name) in [
+            (Some("flats/canal flat.yaml"), "plans/flats-canal-flat-0123456789abcdef.svg"),
+            (Some("../../etc/passwd"), "plans/etc-passwd-0123456789abcdef.svg"),
+            (Some("\u{1b}[2J.yaml"), "plans/2J-0123456789abcdef.svg"),
+            (None, "plans/room-0123456789abcdef.svg"),
+        ] {
+            assert_eq!(OfRoom::Plan.name(source, &content), name);
+            assert_eq!(OfRoom::Plan.content_of(name.strip_prefix("plans/").unwrap()), Some(&content[..16]));
+        }
+        for foreign in ["mine.svg", "my-plan.svg", "a-0123456789abcdeX.svg", "a-0123456789abcdef.html"] {
+            assert_eq!(OfRoom::Plan.content_of(foreign), None, "{foreign}");
+        }
+    }
 }

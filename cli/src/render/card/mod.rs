@@ -1,11 +1,13 @@
-//! The shopping card: how large each piece may be, to take to the shop; one page.
+//! The shopping card: how large each piece may be, to take to the shop, folded to a pocket.
 
 mod way_in;
 
-use elbowroom_model::{Brief, Dimension, Unit};
+use elbowroom_model::{Dimension, PieceId, Unit};
 use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption};
 
-use crate::render::leaf::{Block, Grid, Head, Leaf};
+use crate::drawing::Scale;
+use crate::render::leaf::{Beside, Block, Grid, Head, Leaf, Picture, Set};
+use crate::render::plan::{self, Shown};
 use crate::render::rank::{Group, groups, held};
 use crate::words::answer::{all_eased, notices_of};
 use crate::words::card as words;
@@ -23,7 +25,7 @@ pub(crate) struct Shopped<'a> {
 /// The card.
 pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
     let brief = &shopped.answer.brief;
-    let mut leaf = Leaf::new(words::title(&brief.room.name)).folding();
+    let mut leaf = Leaf::new(words::title(&brief.room.name)).set(Set::Folding);
     for line in crate::words::order::lines(brief) {
         leaf.put(Block::Words(line));
     }
@@ -37,8 +39,12 @@ pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
             leaf.put(Block::Words(eased));
         }
         let bought = |group: &Group<'_>| !group.piece.piece.kind.stays_open();
-        for group in groups(brief, option).into_iter().filter(bought) {
-            piece(&mut leaf, brief, option, &group);
+        let groups: Vec<Group<'_>> = groups(brief, option).into_iter().filter(bought).collect();
+        let shown = Shown::Option { answer: shopped.answer, option };
+        let pieces: Vec<PieceId> = groups.iter().map(|group| group.piece.placed.piece).collect();
+        let scale = plan::piece_scale(shown, &pieces);
+        for group in &groups {
+            piece(&mut leaf, shown, option, group, scale);
         }
     }
     leaf.put(Block::Heading(words::COLUMNS.to_owned()));
@@ -49,38 +55,58 @@ pub(crate) fn leaf(shopped: &Shopped<'_>) -> Leaf {
     leaf
 }
 
-/// One piece, or several alike: its hand, its sizes, what limits them.
-fn piece(leaf: &mut Leaf, brief: &Brief, option: &RankedOption, group: &Group<'_>) {
+/// One piece, or several alike: its outline, its hand, its sizes, how to measure it, what limits it, room to write.
+fn piece(leaf: &mut Leaf, shown: Shown<'_>, option: &RankedOption, group: &Group<'_>, scale: Scale) {
+    let (brief, sizes) = (shown.brief(), group.piece.sizes);
     leaf.put(Block::Part(words::piece(&group.label, group.count)));
-    let is_handed = group.piece.sizes.return_length.is_some();
+    let is_handed = sizes.return_length.is_some();
+    let mut blocks = Vec::new();
     if let Some(hand) = option.choices.hand.filter(|_| is_handed) {
-        leaf.put(Block::Strong(words::hand(hand)));
+        blocks.push(Block::Strong(words::hand(hand)));
     }
+    let found: Vec<(Dimension, DimensionRange)> =
+        Dimension::ALL.iter().filter_map(|dimension| Some((*dimension, sizes.get(*dimension)?))).collect();
     let heads = vec![
-        Head::words(""),
-        Head::figures(words::LEAST),
-        Head::figures(words::PLANNED),
-        Head::figures(words::TOGETHER),
-        Head::figures(words::ALONE),
-        Head::blank(words::FOUND),
+        Head::words("").at_least(4.6),
+        Head::figures(words::LEAST).at_least(5.2),
+        Head::figures(words::PLANNED).at_least(5.2),
+        Head::figures(words::TOGETHER).at_least(5.2),
+        Head::blank(words::FOUND).at_least(5.0),
     ];
-    let rows =
-        Dimension::ALL.iter().copied().filter_map(|dimension| Some((dimension, group.piece.sizes.get(dimension)?)));
-    let rows = rows.map(|(dimension, found)| row(dimension, &found)).collect();
-    leaf.put(Block::Grid(Grid { heads, rows }));
-    leaf.put(Block::Words(words::held(&held(brief, group.piece.sizes))));
-    if group.piece.sizes.second_return.is_some() {
-        leaf.put(Block::Words(words::OF_A_U.to_owned()));
+    let rows = found.iter().map(|(dimension, found)| row(*dimension, found)).collect();
+    blocks.push(Block::Grid(Grid { heads, rows }));
+    blocks.push(Block::Words(words::to_measure(group.piece.piece.kind, is_handed).to_owned()));
+    let alone: Vec<(Dimension, String)> =
+        found.iter().filter_map(|(dimension, found)| Some((*dimension, alone(found)?))).collect();
+    if !alone.is_empty() {
+        blocks.push(Block::Words(words::alone(&alone)));
+    }
+    blocks.push(Block::Words(words::held(&held(brief, sizes))));
+    if sizes.second_return.is_some() {
+        blocks.push(Block::Words(words::OF_A_U.to_owned()));
+    }
+    blocks.push(Block::Write(words::SEEN.map(str::to_owned).to_vec()));
+    match plan::piece(shown, group.piece.placed.piece, scale) {
+        Some(sheet) => leaf.put(Block::Beside(Beside { picture: Picture { sheet, caption: String::new() }, blocks })),
+        None => blocks.into_iter().for_each(|block| leaf.put(block)),
     }
 }
 
+/// The least, the planned and the most together, in both units.
 fn row(dimension: Dimension, found: &DimensionRange) -> Vec<String> {
-    let alone = found.alone.unwrap_or(found.together).max(found.together);
     let [metric, inches] = [Unit::Centimetre, Unit::Inch].map(|unit| {
         let ends = Ends::of(unit, found.least, found.together);
-        [ends.least(), ends.planned(found.planned), ends.most(), ends.most_alone(alone)]
+        [ends.least(), ends.planned(found.planned), ends.most()]
     });
     let told = metric.iter().zip(&inches).map(|(metric, inches)| words::both(metric, inches));
     let blank = String::new();
     std::iter::once(words::dimension(dimension).to_owned()).chain(told).chain([blank]).collect()
+}
+
+/// What the piece alone could have, in both units, where that is more.
+fn alone(found: &DimensionRange) -> Option<String> {
+    let alone = found.alone.filter(|alone| *alone > found.together)?;
+    let told = |unit: Unit| Ends::of(unit, found.least, found.together).most_alone(alone);
+    let [metric, inches] = [Unit::Centimetre, Unit::Inch].map(told);
+    (metric != Ends::of(Unit::Centimetre, found.least, found.together).most()).then(|| words::in_both(&metric, &inches))
 }

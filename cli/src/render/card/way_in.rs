@@ -7,7 +7,12 @@ use crate::words::card as words;
 pub(super) fn put(leaf: &mut Leaf) {
     leaf.put(Block::Heading(words::WAY_IN.to_owned()));
     leaf.put(Block::Words(words::WAY_IN_SAYS.to_owned()));
-    let heads = vec![Head::words(""), Head::blank(words::WIDE), Head::blank(words::HIGH), Head::blank(words::DEEP)];
+    let heads = vec![
+        Head::words("").at_least(7.5),
+        Head::blank(words::WIDE).at_least(5.5),
+        Head::blank(words::HIGH).at_least(5.5),
+        Head::blank(words::DEEP).at_least(5.5),
+    ];
     let rows = words::ON_THE_WAY.iter().map(|thing| {
         let blank = String::new;
         vec![(*thing).to_owned(), blank(), blank(), blank()]

@@ -3,9 +3,6 @@
 use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::answer::{Answer, RankedOption};
 
-use crate::text::table::{Stand, Table};
-use crate::words::compare as words;
-
 /// All that the page is made from.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Compared<'a> {
@@ -23,16 +20,5 @@ impl<'a> Compared<'a> {
 
     pub(super) const fn units(&self) -> Unit {
         self.answer.brief.units
-    }
-
-    /// A table with a column before and one for each option.
-    pub(super) fn table(&self, between: &[(&str, Stand)]) -> Table {
-        let heads: Vec<String> = self.options.iter().map(|option| words::head(option.rank)).collect();
-        let mut columns = vec![("", Stand::Left)];
-        columns.extend(between);
-        columns.extend(heads.iter().map(|head| (head.as_str(), Stand::Right)));
-        // Figures stand right in every column but the last.
-        columns.push(("", Stand::Left));
-        Table::new(&columns)
     }
 }

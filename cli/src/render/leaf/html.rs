@@ -2,47 +2,70 @@
 
 use std::fmt::Write;
 
-use super::{Block, Grid, Leaf};
-use crate::drawing::{Font, svg};
-use crate::text::safe::safe;
+use super::{Block, Grid, Leaf, Picture, Set};
+use crate::drawing::{IN_PAGE, Sheet, faces_of, svg_in_page};
+use crate::text::markup::escaped as shown;
 use crate::text::table::Stand;
 
 /// What the page may load: nothing but its own style, and the letters of a drawing that lie within it.
 const POLICY: &str =
     "default-src 'none'; style-src 'unsafe-inline'; font-src data:; base-uri 'none'; form-action 'none'";
 
-/// A page that folds is long from so many blocks on: about what one side of A4 holds in plain type.
-const LONG: usize = 32;
-
 /// The page.
 pub(crate) fn html(leaf: &Leaf) -> String {
     let title = shown(&leaf.title);
-    let mut page = format!(
+    let mut drawn = Vec::new();
+    sheets(&leaf.blocks, &mut drawn);
+    let mut body = format!("<h1>{title}</h1>\n");
+    leaf.blocks.iter().for_each(|block| put(&mut body, block));
+    format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta http-equiv=\"Content-Security-Policy\" content=\"{POLICY}\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
-         <title>{title}</title>\n<style>\n{}</style>\n</head>\n<body{}>\n<main>\n<h1>{title}</h1>\n",
+         <title>{title}</title>\n<style>\n{}\n{}{IN_PAGE}</style>\n</head>\n<body{}>\n<main>\n{body}</main>\n</body>\n</html>\n",
+        faces_of(drawn.into_iter(), &body),
         include_str!("leaf.css"),
-        class(leaf)
-    );
-    for block in &leaf.blocks {
-        put(&mut page, block);
-    }
-    page.push_str("</main>\n</body>\n</html>\n");
-    page
+        class(leaf.set)
+    )
 }
 
-/// How the page is set when it is printed: one that folds must be one page, so a long one is set close.
-const fn class(leaf: &Leaf) -> &'static str {
-    match (leaf.folds, leaf.blocks.len() > LONG) {
-        (false, _) => "",
-        (true, false) => " class=\"folds\"",
-        (true, true) => " class=\"folds close\"",
+/// What the style knows a way of printing by.
+const fn class(set: Set) -> &'static str {
+    match set {
+        Set::Upright => "",
+        Set::OnItsSide => " class=\"lies\"",
+        Set::Folding => " class=\"folds\"",
+    }
+}
+
+/// Every drawing of a sheet.
+fn sheets<'a>(blocks: &'a [Block], found: &mut Vec<&'a Sheet>) {
+    for block in blocks {
+        match block {
+            Block::Drawing(picture) => found.push(&picture.sheet),
+            Block::Row(pictures) => found.extend(pictures.iter().map(|picture| &picture.sheet)),
+            Block::Beside(beside) => {
+                found.push(&beside.picture.sheet);
+                sheets(&beside.blocks, found);
+            }
+            _ => {}
+        }
     }
 }
 
 fn put(page: &mut String, block: &Block) {
     let _ = match block {
+        Block::Beside(beside) => {
+            page.push_str("<div class=\"beside\">\n");
+            drawing(page, &beside.picture);
+            page.push_str("<div>\n");
+            beside.blocks.iter().for_each(|block| put(page, block));
+            writeln!(page, "</div>\n</div>")
+        }
+        Block::Write(words) => {
+            let lines: String = words.iter().map(|word| format!("<span>{}</span>", shown(word))).collect();
+            writeln!(page, "<p class=\"write\">{lines}</p>")
+        }
         Block::Heading(words) => writeln!(page, "<h2>{}</h2>", shown(words)),
         Block::Part(words) => writeln!(page, "<h3>{}</h3>", shown(words)),
         Block::Strong(words) => writeln!(page, "<p><strong>{}</strong></p>", shown(words)),
@@ -50,11 +73,26 @@ fn put(page: &mut String, block: &Block) {
         Block::List(entries) => list(page, entries, "list"),
         Block::Ticks(entries) => list(page, entries, "ticks"),
         Block::Grid(grid) => table(page, grid),
+        Block::Row(pictures) => {
+            page.push_str("<div class=\"row\">\n");
+            pictures.iter().for_each(|picture| drawing(page, picture));
+            writeln!(page, "</div>")
+        }
         Block::Drawing(picture) => {
-            let (drawing, caption) = (svg(&picture.sheet, Font::Within), shown(&picture.caption));
-            writeln!(page, "<figure>\n{drawing}<figcaption>{caption}</figcaption>\n</figure>")
+            drawing(page, picture);
+            Ok(())
         }
     };
+}
+
+/// A drawing, as wide on paper as it is drawn, larger on a screen.
+fn drawing(page: &mut String, picture: &Picture) {
+    let (drawing, wide) = (svg_in_page(&picture.sheet), picture.sheet.paper.width);
+    let _ = writeln!(page, "<figure style=\"--wide:{wide:.1}\">\n{drawing}");
+    if !picture.caption.is_empty() {
+        let _ = writeln!(page, "<figcaption>{}</figcaption>", shown(&picture.caption));
+    }
+    page.push_str("</figure>\n");
 }
 
 fn list(page: &mut String, entries: &[String], class: &str) -> std::fmt::Result {
@@ -71,7 +109,7 @@ fn table(page: &mut String, grid: &Grid) -> std::fmt::Result {
         let head = grid.heads.get(place);
         match head.map(|head| (head.stand, head.blank)) {
             Some((_, true)) => " class=\"blank\"",
-            Some((Stand::Right, false)) => " class=\"figure\"",
+            Some((Stand::Right, false)) if !head.is_some_and(|head| head.bars) => " class=\"figure\"",
             _ => "",
         }
     };
@@ -87,8 +125,9 @@ fn table(page: &mut String, grid: &Grid) -> std::fmt::Result {
         write!(page, "<tr>")?;
         for (place, cell) in row.iter().enumerate() {
             match place {
-                0 => write!(page, "<th scope=\"row\"{}>{}</th>", class(place), shown(cell))?,
-                _ => write!(page, "<td{}>{}</td>", class(place), shown(cell))?,
+                0 => write!(page, "<th scope=\"row\"{}>{}</th>", class(place), lines(cell))?,
+                _ if grid.heads.get(place).is_some_and(|head| head.bars) => bar(page, cell)?,
+                _ => write!(page, "<td{}>{}</td>", class(place), lines(cell))?,
             }
         }
         writeln!(page, "</tr>")?;
@@ -96,20 +135,24 @@ fn table(page: &mut String, grid: &Grid) -> std::fmt::Result {
     writeln!(page, "</tbody>\n</table></div>")
 }
 
-/// Text as a page shows it, never as markup.
-fn shown(text: &str) -> String {
-    let mut shown = String::new();
-    for character in safe(text).chars() {
-        match character {
-            '&' => shown.push_str("&amp;"),
-            '<' => shown.push_str("&lt;"),
-            '>' => shown.push_str("&gt;"),
-            '"' => shown.push_str("&quot;"),
-            '\'' => shown.push_str("&#39;"),
-            plain => shown.push(plain),
-        }
+/// A figure of 100 with its bar; any other text as it is.
+fn bar(page: &mut String, cell: &str) -> std::fmt::Result {
+    match cell.parse::<f64>() {
+        Ok(share) => write!(
+            page,
+            "<td class=\"bar\"><span style=\"--share:{:.0}%\">{}</span></td>",
+            share.clamp(0.0, 100.0),
+            shown(cell)
+        ),
+        Err(_) => write!(page, "<td>{}</td>", shown(cell)),
     }
-    shown
+}
+
+/// A cell, its further lines smaller under the first.
+fn lines(cell: &str) -> String {
+    let (first, further) = cell.split_once('\n').unwrap_or((cell, ""));
+    let further: String = further.lines().map(|line| format!("<br><small>{}</small>", shown(line))).collect();
+    format!("{}{further}", shown(first))
 }
 
 #[cfg(test)]

@@ -1,33 +1,45 @@
-//! A sheet of words and tables on paper: upright pages, or one page on its side that folds down its middle.
+//! A sheet of words and tables on paper: upright pages, or pages on their side that fold to a pocket.
 
-use super::rows::{Row, is_too_wide, rows};
-use super::{Block, Leaf};
+use super::rows::{Row, rows};
+use super::{Block, Leaf, Set};
 use crate::drawing::{Area, At, Dash, Mark, Paper, Path, Pen, Sheet, Stock, Text, Tone};
 use crate::words::leaf as words;
 
 /// Kept free at every edge, mm.
-const MARGIN: f64 = 12.0;
+pub(crate) const MARGIN: f64 = 12.0;
 /// Kept free on either side of the fold, mm.
 const BY_THE_FOLD: f64 = 7.0;
 /// For the foot of a page, mm.
 const FOOT: f64 = 6.0;
 /// Size of the type on upright pages, mm.
 const TYPE: f64 = 3.1;
-/// Sizes of the type on a page that folds, mm: the first that fits is taken.
-const FOLDED_TYPES: [f64; 8] = [3.1, 2.8, 2.5, 2.3, 2.1, 1.9, 1.7, 1.5];
+/// Sizes of the type on a page that folds, mm: the first in which all stands on one page, or else the last.
+const FOLDED_TYPES: [f64; 4] = [2.9, 2.7, 2.5, 2.3];
+/// Columns of a page that folds, each as wide as a pocket.
+const PANELS: usize = 3;
 
 /// The pages.
 pub(crate) fn pages(leaf: &Leaf, stock: Stock) -> Vec<Sheet> {
-    if leaf.folds {
-        let folded = FOLDED_TYPES.iter().find_map(|size| folded(leaf, stock, *size));
-        return folded.map_or_else(|| upright(leaf, stock), |sheet| vec![sheet]);
+    match leaf.set {
+        Set::Upright => return plain(leaf, stock.portrait()),
+        Set::OnItsSide => return plain(leaf, stock.landscape()),
+        Set::Folding => {}
     }
-    upright(leaf, stock)
+    let on_one = FOLDED_TYPES.iter().map(|size| folded(leaf, stock, *size)).find(|pages| pages.len() == 1);
+    on_one.unwrap_or_else(|| folded(leaf, stock, FOLDED_TYPES[FOLDED_TYPES.len() - 1]))
 }
 
-/// Upright pages, as many as it takes.
-fn upright(leaf: &Leaf, stock: Stock) -> Vec<Sheet> {
-    let paper = stock.portrait();
+/// All on one sheet as wide as the paper and as high as it must be: for pictures, which have no second page.
+pub(crate) fn on_one(leaf: &Leaf, stock: Stock) -> Sheet {
+    let paper = stock.landscape();
+    let column = Area { height: f64::INFINITY, ..paper.within(MARGIN) };
+    let marks: Vec<Mark> = flowed(leaf, &column, TYPE).into_iter().flatten().collect();
+    let taken: f64 = chunks(leaf, column.width, TYPE).iter().flatten().map(|row| row.height).sum();
+    sheet(leaf, Paper { height: (taken + 2.0 * MARGIN).max(paper.height), ..paper }, marks)
+}
+
+/// Pages, as many as it takes.
+fn plain(leaf: &Leaf, paper: Paper) -> Vec<Sheet> {
     let all = paper.within(MARGIN);
     let column = Area { height: all.height - FOOT, ..all };
     let filled = flowed(leaf, &column, TYPE);
@@ -40,24 +52,26 @@ fn upright(leaf: &Leaf, stock: Stock) -> Vec<Sheet> {
     filled.into_iter().enumerate().map(page).collect()
 }
 
-/// One page on its side with two columns, where all fits in this type.
-fn folded(leaf: &Leaf, stock: Stock, size: f64) -> Option<Sheet> {
+/// Pages on their side, each in columns with a fold between them.
+fn folded(leaf: &Leaf, stock: Stock, size: f64) -> Vec<Sheet> {
     let paper = stock.landscape();
-    let all = paper.within(MARGIN);
-    let (middle, width) = (paper.width / 2.0, paper.width / 2.0 - MARGIN - BY_THE_FOLD);
-    let left = Area { width, ..all };
-    let filled = flowed(leaf, &left, size);
-    if filled.len() > 2 || leaf.blocks.iter().any(|block| is_too_wide(block, width, size)) {
-        return None;
-    }
-    let fold = Pen::of(0.2, Tone::Grey).broken(Dash::Dashed);
-    let mut marks = vec![Path::line([At::new(middle, 4.0), At::new(middle, paper.height - 4.0)], fold).into()];
-    let shift = middle + BY_THE_FOLD - all.at.x;
-    for (place, column) in filled.into_iter().enumerate() {
-        let by = At::new(if place == 0 { 0.0 } else { shift }, 0.0);
-        marks.extend(column.into_iter().map(|mark| mark.moved(by)));
-    }
-    Some(sheet(leaf, paper, marks))
+    let panel = paper.width / PANELS as f64;
+    let first = Area { width: panel - 2.0 * BY_THE_FOLD, ..paper.within(BY_THE_FOLD) };
+    let filled = flowed(leaf, &first, size);
+    let page = |columns: &[Vec<Mark>]| {
+        let fold = |place: usize| {
+            let x = panel * place as f64;
+            let pen = Pen::of(0.2, Tone::Grey).broken(Dash::Dashed);
+            Path::line([At::new(x, 4.0), At::new(x, paper.height - 4.0)], pen).into()
+        };
+        let mut marks: Vec<Mark> = (1..PANELS).map(fold).collect();
+        for (place, column) in columns.iter().enumerate() {
+            let by = At::new(panel * place as f64, 0.0);
+            marks.extend(column.iter().cloned().map(|mark| mark.moved(by)));
+        }
+        sheet(leaf, paper, marks)
+    };
+    filled.chunks(PANELS).map(page).collect()
 }
 
 fn sheet(leaf: &Leaf, paper: Paper, marks: Vec<Mark>) -> Sheet {

@@ -1,7 +1,7 @@
 //! Blocks as rows of lettering, each as high as it must be.
 
-use super::{Block, Grid, Picture};
-use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Text, Weight, width_of, wrapped};
+use super::{Beside, Block, Grid, Picture};
+use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, width_of, wrapped};
 use crate::text::safe::safe;
 use crate::text::table::Stand;
 
@@ -11,12 +11,18 @@ const LINE: f64 = 1.32;
 const ABOVE: f64 = 1.0;
 /// Between columns of a table, in sizes of the type.
 const BETWEEN: f64 = 1.3;
-/// How far lists and tables stand in, in sizes of the type.
+/// Round a line between two rows of a table, and below a paragraph, in sizes of the type.
+const RULE: f64 = 0.35;
+/// What a figure takes beside its bar, in sizes of the type.
+const FIGURE: f64 = 2.4;
+/// How far lists stand in, in sizes of the type.
 const INDENT: f64 = 1.6;
+/// What stands beside a drawing is no narrower than this, in sizes of the type.
+const NARROWEST_BESIDE: f64 = 22.0;
 /// A last column of words is broken into lines no narrower than this, in sizes of the type.
 const NARROWEST_LAST: f64 = 10.0;
-/// Width of a line to write on, in sizes of the type.
-const BLANK: f64 = 7.0;
+/// Between a drawing and what stands beside it, mm.
+const GAP: f64 = 5.0;
 
 /// One row: what stands on it, from its left top corner.
 #[derive(Debug, Clone, PartialEq)]
@@ -27,8 +33,8 @@ pub(super) struct Row {
     size: f64,
     /// Where a box to tick stands.
     tick: bool,
-    /// Where lines to write on start.
-    blanks: Vec<f64>,
+    /// Where lines to write on start, and how long each is.
+    blanks: Vec<(f64, f64)>,
     /// A drawing, its left top corner at the row's own.
     drawing: Vec<Mark>,
 }
@@ -58,7 +64,7 @@ impl Row {
             marks.push(tick(at + At::new(0.0, self.size * 0.2), self.size * 0.85));
         }
         marks.extend(self.drawing.iter().cloned().map(|mark| mark.moved(at)));
-        marks.extend(self.blanks.iter().map(|x| blank(foot + At::new(*x, self.size * 0.15), self.size * BLANK)));
+        marks.extend(self.blanks.iter().map(|(x, wide)| blank(foot + At::new(*x, self.size * 0.15), *wide)));
         marks
     }
 }
@@ -69,8 +75,8 @@ pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
     match block {
         Block::Heading(words) => headed(paragraph(words, 0.0, width, size * 1.25, Weight::Bold), size * ABOVE),
         Block::Part(words) => headed(paragraph(words, 0.0, width, size * 1.08, Weight::Bold), size * ABOVE * 0.6),
-        Block::Strong(words) => paragraph(words, 0.0, width, size, Weight::Bold),
-        Block::Words(words) => paragraph(words, 0.0, width, size, Weight::Book),
+        Block::Strong(words) => spaced(paragraph(words, 0.0, width, size, Weight::Bold), size),
+        Block::Words(words) => spaced(paragraph(words, 0.0, width, size, Weight::Book), size),
         Block::List(entries) => entries
             .iter()
             .flat_map(|entry| {
@@ -91,15 +97,68 @@ pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
                 rows
             })
             .collect(),
-        Block::Grid(grid) => table(grid, width - indent, size, indent),
+        Block::Grid(grid) => table(grid, width, size),
         Block::Drawing(picture) => drawing(picture, width, size),
+        Block::Beside(beside) => self::beside(beside, width, size),
+        Block::Row(pictures) => in_a_row(pictures, width, size),
+        Block::Write(words) => words.iter().map(|word| written(word, width, size)).collect(),
     }
+}
+
+/// Drawings side by side, each with its caption below.
+fn in_a_row(pictures: &[Picture], width: f64, size: f64) -> Vec<Row> {
+    let column = width / pictures.len().max(1) as f64;
+    let columns = pictures
+        .iter()
+        .enumerate()
+        .map(|(place, picture)| (drawing(picture, column - GAP, size), column * place as f64));
+    vec![abreast(columns)]
+}
+
+/// Columns of rows as one row, which no page parts; each with where it begins.
+fn abreast(columns: impl IntoIterator<Item = (Vec<Row>, f64)>) -> Row {
+    let (mut marks, mut height) = (Vec::new(), 0.0_f64);
+    for (column, from) in columns {
+        let mut down = 0.0;
+        for row in column {
+            marks.extend(row.marks(At::new(from, down)));
+            down += row.height;
+        }
+        height = height.max(down);
+    }
+    Row { drawing: marks, ..Row::space(height) }
+}
+
+/// A line to write on behind its word, as long as there is room.
+fn written(word: &str, width: f64, size: f64) -> Row {
+    let word = safe(word);
+    let from = width_of(&word, size, Weight::Book) + size * 0.5;
+    let row = Row::of(size, vec![(0.0, word, Weight::Book)]);
+    Row { height: size * LINE * 1.5, blanks: vec![(from, (width - from).max(0.0))], ..row }
+}
+
+/// A drawing, and at its side what is said of it: one row, which no page parts. Where that has no room there, below.
+fn beside(beside: &Beside, width: f64, size: f64) -> Vec<Row> {
+    let Beside { picture, blocks } = beside;
+    let wide = picture.sheet.paper.width + GAP;
+    let narrow = width - wide < size * NARROWEST_BESIDE;
+    if narrow || blocks.iter().any(|block| is_too_wide(block, width - wide, size)) {
+        let below = blocks.iter().flat_map(|block| rows(block, width, size));
+        return drawing(picture, width, size).into_iter().chain(below).collect();
+    }
+    let left = drawing(picture, picture.sheet.paper.width, size);
+    let right: Vec<Row> = blocks.iter().flat_map(|block| rows(block, width - wide, size)).collect();
+    vec![abreast([(left, 0.0), (right, wide)])]
 }
 
 /// A drawing as it is, and what stands under it.
 fn drawing(picture: &Picture, width: f64, size: f64) -> Vec<Row> {
     let row = Row { drawing: picture.sheet.marks.clone(), ..Row::space(picture.sheet.paper.height) };
     std::iter::once(row).chain(paragraph(&picture.caption, 0.0, width, size, Weight::Book)).collect()
+}
+
+fn spaced(rows: Vec<Row>, size: f64) -> Vec<Row> {
+    rows.into_iter().chain([Row::space(size * RULE)]).collect()
 }
 
 fn headed(rows: Vec<Row>, above: f64) -> Vec<Row> {
@@ -113,29 +172,43 @@ fn paragraph(words: &str, from: f64, to: f64, size: f64, weight: Weight) -> Vec<
 }
 
 /// Heads, then rows; a last column of words wraps into what is left.
-fn table(grid: &Grid, width: f64, size: f64, indent: f64) -> Vec<Row> {
-    let (columns, within) = (columns(grid, size), Within { left: indent, right: indent + width, size });
+fn table(grid: &Grid, width: f64, size: f64) -> Vec<Row> {
+    let (columns, within) = (columns(grid, size), Within { left: 0.0, right: width, size });
     let mut rows = Vec::new();
     let heads: Vec<String> = grid.heads.iter().map(|head| head.words.clone()).collect();
     if heads.iter().any(|head| !head.is_empty()) {
         rows.extend(table_row(grid, &heads, &columns, within, true));
+        rows.push(rule(table_width(&columns, size), size));
     }
     for row in &grid.rows {
         rows.extend(table_row(grid, row, &columns, within, false));
+        rows.push(rule(table_width(&columns, size), size));
     }
+    rows.push(Row::space(size * RULE));
     rows
 }
 
 /// Whether a block is wider than `width` in this type, whatever is broken into lines: a table with too many figures.
-pub(super) fn is_too_wide(block: &Block, width: f64, size: f64) -> bool {
+fn is_too_wide(block: &Block, width: f64, size: f64) -> bool {
     let Block::Grid(grid) = block else { return false };
     let wraps = grid.heads.last().is_some_and(|head| head.stand == Stand::Left && !head.blank);
     let mut columns = columns(grid, size);
     if let Some(last) = columns.last_mut().filter(|_| wraps) {
         *last = last.min(size * NARROWEST_LAST);
     }
-    let between = size * BETWEEN * columns.len().saturating_sub(1) as f64;
-    size * INDENT + columns.iter().sum::<f64>() + between > width
+    table_width(&columns, size) > width
+}
+
+/// Of columns so wide, mm.
+fn table_width(columns: &[f64], size: f64) -> f64 {
+    columns.iter().sum::<f64>() + size * BETWEEN * columns.len().saturating_sub(1) as f64
+}
+
+/// A hair line under a row of a table.
+fn rule(width: f64, size: f64) -> Row {
+    let line =
+        Path::line([At::new(0.0, size * RULE * 0.4), At::new(width, size * RULE * 0.4)], Pen::of(0.1, Tone::Pale));
+    Row { drawing: vec![line.into()], ..Row::space(size * RULE) }
 }
 
 /// How wide each column must be, mm.
@@ -143,10 +216,11 @@ fn columns(grid: &Grid, size: f64) -> Vec<f64> {
     let column = |place: usize| {
         let head = grid.heads.get(place).map_or(0.0, |head| {
             let own = width_of(&safe(&head.words), size, Weight::Bold);
-            if head.blank { own.max(size * BLANK) } else { own }
+            own.max(size * head.least)
         });
         let cells = grid.rows.iter().filter_map(|row| row.get(place));
-        cells.map(|cell| width_of(&safe(cell), size, Weight::Book)).fold(head, f64::max)
+        let lines = cells.flat_map(|cell| cell.lines());
+        lines.map(|line| width_of(&safe(line), size, Weight::Book)).fold(head, f64::max)
     };
     (0..grid.heads.len()).map(column).collect()
 }
@@ -162,26 +236,47 @@ struct Within {
 fn table_row(grid: &Grid, cells: &[String], columns: &[f64], within: Within, is_head: bool) -> Vec<Row> {
     let Within { left, right, size } = within;
     let weight = if is_head { Weight::Bold } else { Weight::Book };
-    let (mut row, mut more, mut x) = (Row::of(size, Vec::new()), Vec::new(), left);
+    let (mut rows, mut blanks, mut x) = (vec![Row::of(size, Vec::new())], Vec::new(), left);
     for (place, (cell, column)) in cells.iter().zip(columns).enumerate() {
         let head = &grid.heads[place];
-        let cell = safe(cell);
-        if head.blank && !is_head {
-            row.blanks.push(x);
-        } else if place + 1 == cells.len() && head.stand == Stand::Left {
-            let mut lines = wrapped(&cell, size, weight, (right - x).max(size * NARROWEST_LAST)).into_iter();
-            row.words.extend(lines.next().map(|line| (x, line, weight)));
-            more.extend(lines.map(|line| Row::of(size, vec![(x, line, weight)])));
+        let wraps = place + 1 == cells.len() && head.stand == Stand::Left;
+        let lines = if head.blank && !is_head {
+            blanks.push((x, *column));
+            Vec::new()
+        } else if wraps {
+            wrapped(&safe(cell), size, weight, (right - x).max(size * NARROWEST_LAST))
         } else {
+            cell.lines().map(safe).collect()
+        };
+        for (down, line) in lines.into_iter().enumerate() {
+            if down == rows.len() {
+                rows.push(Row::of(size, Vec::new()));
+            }
+            if let Some(share) = line.parse::<f64>().ok().filter(|_| head.bars && !is_head) {
+                rows[down].drawing.extend(bar(At::new(x, 0.0), column - size * FIGURE, share, size));
+            }
             let shift = match head.stand {
                 Stand::Left => 0.0,
-                Stand::Right => column - width_of(&cell, size, weight),
+                Stand::Right => column - width_of(&line, size, weight),
             };
-            row.words.push((x + shift, cell, weight));
+            rows[down].words.push((x + shift, line, weight));
         }
         x += column + size * BETWEEN;
     }
-    std::iter::once(row).chain(more).collect()
+    // One writes where the last line of the row stands.
+    if let Some(last) = rows.last_mut() {
+        last.blanks = blanks;
+    }
+    rows
+}
+
+/// A figure of 100 as a bar, on a light ground that is the whole.
+fn bar(at: At, width: f64, share: f64, size: f64) -> [Mark; 2] {
+    let bar = |width: f64, tone: Tone| {
+        let area = Area::new(at.x, at.y + size * 0.3, width.max(0.0), size * 0.7);
+        Path::area(&area, None, Fill::Tone(tone)).into()
+    };
+    [bar(width, Tone::Rug), bar(width * (share / 100.0).clamp(0.0, 1.0), Tone::Seat)]
 }
 
 /// A box to tick, with its left top corner there.

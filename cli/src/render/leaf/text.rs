@@ -31,12 +31,24 @@ fn tell(page: &mut Page, block: &Block, before: Option<&Block>) {
             }
             page.strong(words);
         }
-        Block::Strong(words) => page.strong(&format!("  {words}")),
+        Block::Strong(words) => page.strong_in(2, words),
         Block::Words(words) => page.paragraph(2, words),
         Block::List(entries) => entries.iter().for_each(|entry| page.entry(2, entry)),
         Block::Ticks(entries) => entries.iter().for_each(|entry| page.hung(2, BOX, entry)),
         Block::Grid(grid) => page.table(4, &table(grid)),
         Block::Drawing(_) => {}
+        Block::Row(pictures) => pictures.iter().for_each(|picture| page.entry(2, &picture.caption)),
+        Block::Beside(beside) => {
+            let mut before = None;
+            for block in &beside.blocks {
+                tell(page, block, before);
+                before = Some(block);
+            }
+        }
+        Block::Write(words) => {
+            let lines: Vec<String> = words.iter().map(|word| format!("{word} {BLANK}{BLANK}")).collect();
+            page.paragraph(2, &lines.join("  "));
+        }
     }
 }
 
@@ -49,7 +61,9 @@ fn table(grid: &Grid) -> Table {
     let mut table = Table::new(&heads);
     for row in &grid.rows {
         let cells = row.iter().zip(&grid.heads);
-        table.cells(cells.map(|(cell, head)| if head.blank { BLANK.to_owned() } else { cell.clone() }).collect());
+        table.cells(
+            cells.map(|(cell, head)| if head.blank { BLANK.to_owned() } else { cell.replace('\n', ", ") }).collect(),
+        );
     }
     table
 }

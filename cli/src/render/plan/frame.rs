@@ -58,6 +58,32 @@ impl Frame {
         (Self { scale, origin }, Area { at: At::default(), ..taken })
     }
 
+    /// The plan with its own (0, 0) there.
+    pub(super) const fn about(scale: Scale, origin: At) -> Self {
+        Self { scale, origin }
+    }
+
+    /// The room with so much round its walls, mm of paper, as large as a sheet so wide and so high holds it.
+    pub(super) fn of_room(brief: &Brief, widest: &Paper, round: f64) -> (Self, Area) {
+        let taken = |scale: Scale| {
+            let outline = brief.room.outline();
+            // A leaf that swings out stands beyond its wall.
+            let swung = brief.room.walls().flat_map(|(id, wall)| {
+                let out = way(wall.inward()) * -(swung_out(brief, id, scale) - scale.on_paper(THICKNESS)).max(0.0);
+                [wall.start, wall.end].map(|end| flat(end, scale) + out)
+            });
+            let room = Area::of(outline.into_iter().map(|place| flat(place, scale)).chain(swung));
+            room.grown(scale.on_paper(THICKNESS) + round)
+        };
+        let fits = |scale: &Scale| {
+            let taken = taken(*scale);
+            taken.width <= widest.width && taken.height <= widest.height
+        };
+        let scale = (10..MOST_REDUCED.0).map(Scale).find(fits).unwrap_or(MOST_REDUCED);
+        let taken = taken(scale);
+        (Self { scale, origin: taken.at * -1.0 }, Area { at: At::default(), ..taken })
+    }
+
     /// A place of the plan on the sheet.
     pub(super) fn at(&self, place: Point) -> At {
         self.origin + flat(place, self.scale)
@@ -85,12 +111,17 @@ fn flat(place: Point, scale: Scale) -> At {
 
 /// From a wall's inner face to the line that tells its length, mm of paper: beyond what swings out over it.
 pub(super) fn to_measure(brief: &Brief, wall: WallId, scale: Scale) -> f64 {
+    let swung = swung_out(brief, wall, scale);
+    scale.on_paper(THICKNESS) + if swung > 0.0 { (swung + 2.0).max(TO_MEASURE) } else { TO_MEASURE }
+}
+
+/// How far a leaf swings out over a wall, mm of paper.
+fn swung_out(brief: &Brief, wall: WallId, scale: Scale) -> f64 {
     let leaves = brief.room.items.iter().filter(|item| item.wall == wall).filter_map(|item| match &item.kind {
         elbowroom_model::ItemKind::Door(door) if door.swings == Swings::Out => Some(scale.on_paper(item.width)),
         _ => None,
     });
-    let swung = leaves.fold(0.0, f64::max);
-    scale.on_paper(THICKNESS) + if swung > 0.0 { (swung + 2.0).max(TO_MEASURE) } else { TO_MEASURE }
+    leaves.fold(0.0, f64::max)
 }
 
 /// What the plan takes round its own (0, 0), its measures along the walls and their lettering included.

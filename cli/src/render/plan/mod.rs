@@ -5,6 +5,7 @@
 //! `drawing`'s.
 
 mod breaches;
+mod corners;
 mod doors;
 mod figure;
 mod frame;
@@ -16,6 +17,7 @@ mod key;
 mod matters;
 mod outline;
 mod panel;
+mod piece;
 mod pieces;
 mod points;
 mod purpose;
@@ -30,11 +32,13 @@ mod ways;
 mod whole;
 mod zones;
 
+pub(crate) use corners::corners;
 pub(crate) use figure::Drawn;
+pub(crate) use piece::{piece, piece_scale};
 pub(crate) use purpose::Purpose;
 pub(crate) use sheet::sheet;
 pub(crate) use shown::Shown;
-pub(crate) use whole::{Alone, alone, for_page, to_set_out, within};
+pub(crate) use whole::{Alone, alone, for_page, thumbnail, to_set_out};
 
 #[cfg(test)]
 mod collisions;

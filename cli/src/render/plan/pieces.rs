@@ -41,6 +41,39 @@ pub(super) fn name(figure: &mut Figure<'_>) {
     });
 }
 
+/// The size of each piece that has room for it.
+pub(super) fn sized(figure: &mut Figure<'_>) {
+    let shown = figure.shown;
+    for piece in shown.pieces().into_iter().filter(|one| !furniture::lies_under(*one)) {
+        let parts: Vec<Vec<At>> = piece.parts().iter().map(|part| figure.frame.all(part)).collect();
+        let Some(middle) = parts.first().map(|part| middle_of(part)) else { continue };
+        let lines = vec![(size(&shown, piece.piece, piece.size), Weight::Book)];
+        let label = Label {
+            lines,
+            over: true,
+            ground: Some(furniture::ground(piece)),
+            ..Label::new(middle, Vec::new(), TYPE, "")
+        };
+        let all = Area::of(parts.iter().flatten().copied());
+        let within = [0.0, -90.0].into_iter().any(|turned| {
+            let label = Label { turned, ..label.clone() };
+            let places = parts.iter().flat_map(|part| within(part, &label)).collect();
+            figure.labels.place_if_free(&Label { places, ..label })
+        });
+        if !within {
+            let places = beside(&all, &label);
+            figure.labels.place_if_free(&Label { places, ground: None, over: false, ..label });
+        }
+    }
+}
+
+/// Places for a label right, left, below and above of what it names.
+fn beside(all: &Area, label: &Label) -> Vec<At> {
+    let (width, height) = label.size();
+    let (across, down) = ((all.width + width) / 2.0 + 0.8, (all.height + height) / 2.0 + 0.8);
+    [(across, 0.0), (-across, 0.0), (0.0, down), (0.0, -down)].map(|(x, y)| all.middle() + At::new(x, y)).to_vec()
+}
+
 /// The lines of each piece, within it where they find room, turned where that helps.
 pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(PieceShown<'_>) -> Vec<(String, Weight)>) {
     for piece in figure.shown.pieces() {
@@ -63,10 +96,7 @@ pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(PieceShown<'_>) -> V
             figure.labels.place_if_free(&Label { places, over: !furniture::lies_under(piece), ..label })
         });
         if !found {
-            let (width, height) = level.size();
-            let (half_width, half_height) = ((all.width + width) / 2.0 + 0.8, (all.height + height) / 2.0 + 0.8);
-            let beside = [(half_width, 0.0), (-half_width, 0.0), (0.0, half_height), (0.0, -half_height)];
-            let places = beside.map(|(x, y)| all.middle() + At::new(x, y)).to_vec();
+            let places = beside(&all, &level);
             figure.labels.place(&Label { places, ground: None, ..level });
         }
     }

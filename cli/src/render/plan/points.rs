@@ -12,7 +12,7 @@ use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight, clipped};
 use crate::words::tape as words;
 
 /// Type of a point's letter, mm.
-const LETTER: f64 = 3.2;
+pub(super) const LETTER: f64 = 3.2;
 /// Type of a corner's number, mm.
 const NUMBER: f64 = 1.8;
 /// Radius of the dot at a point, mm.
@@ -29,12 +29,8 @@ pub(super) fn draw(figure: &mut Figure<'_>, out: &SettingOut) {
 
 /// The letter of each point, outside the room; the number of each corner, within its piece.
 pub(super) fn name(figure: &mut Figure<'_>, out: &SettingOut) {
-    for (place, point) in out.points.iter().enumerate() {
-        let (at, away) = (figure.frame.at(point.place), away(figure.shown.brief(), place, point));
-        let off = figure.frame.length(THICKNESS) + 1.0;
-        let places = [2.2, 3.2, 4.5, 6.0, -5.0, -6.5].map(|step: f64| at + away * (step + off * step.signum()));
-        let label = Label { tone: Tone::Vermilion, ..Label::new(at, places.into(), LETTER, "") };
-        figure.labels.place(&Label { lines: vec![(words::letter(place), Weight::Bold)], ..label });
+    for place in 0..out.points.len() {
+        letter(figure, out, place, LETTER);
     }
     for piece in &out.pieces {
         let corners: Vec<At> = piece.corners.iter().map(|corner| figure.frame.at(corner.place)).collect();
@@ -46,6 +42,16 @@ pub(super) fn name(figure: &mut Figure<'_>, out: &SettingOut) {
             figure.labels.place(&Label::new(*at, places, NUMBER, words::number(place)));
         }
     }
+}
+
+/// The letter of a point, outside the room, in this type.
+pub(super) fn letter(figure: &mut Figure<'_>, out: &SettingOut, place: usize, size: f64) {
+    let Some(point) = out.points.get(place) else { return };
+    let (at, away) = (figure.frame.at(point.place), away(figure.shown.brief(), place, point));
+    let off = figure.frame.length(THICKNESS) + 1.0;
+    let places = [2.2, 3.2, 4.5, 6.0, -5.0, -6.5].map(|step: f64| at + away * (step + off * step.signum()));
+    let label = Label { tone: Tone::Vermilion, ..Label::new(at, places.into(), size, "") };
+    figure.labels.place(&Label { lines: vec![(words::letter(place), Weight::Bold)], ..label });
 }
 
 /// Its place in the order of strokes and its name, as the sheet heads it.

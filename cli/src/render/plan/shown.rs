@@ -55,7 +55,7 @@ impl PieceShown<'_> {
 
 impl<'a> Shown<'a> {
     /// What the ids are places in.
-    pub(super) const fn brief(&self) -> &'a Brief {
+    pub(crate) const fn brief(&self) -> &'a Brief {
         match self {
             Self::Option { answer, .. } => &answer.brief,
             Self::AsItStands { room, .. } => &room.brief,

@@ -13,12 +13,10 @@ use super::{
 use crate::drawing::{Area, Paper, Scale, Sheet};
 use crate::words::plan as words;
 
-/// The plan in the middle of `area`, at the largest listed scale that it holds.
-pub(crate) fn within(shown: Shown<'_>, purpose: Purpose, area: &Area) -> Drawn {
-    planned(shown, purpose, shown.plan(), area)
-}
+/// Kept round the walls of a small plan, mm of paper.
+const ROUND: f64 = 1.5;
 
-/// The same of what has been worked out.
+/// The plan in the middle of `area`, at the largest listed scale that it holds.
 pub(super) fn planned(shown: Shown<'_>, purpose: Purpose, plan: Plan, area: &Area) -> Drawn {
     let frame = Frame::within(shown.brief(), area);
     drawn(Figure::new(shown, purpose, plan, frame, *area))
@@ -42,6 +40,20 @@ pub(crate) fn alone(shown: Shown<'_>, scale: Scale) -> Alone {
 pub(crate) fn for_page(shown: Shown<'_>, widest: &Paper) -> Alone {
     let (frame, area) = Frame::at_scale(shown.brief(), Frame::largest_scale(shown.brief(), widest));
     by_itself(shown, Purpose::Client, frame, area)
+}
+
+/// The plan as small as a stamp, with the size of each piece that has room for it: as large as a sheet so wide and high
+/// holds it.
+pub(crate) fn thumbnail(shown: Shown<'_>, widest: &Paper) -> Sheet {
+    let (frame, area) = Frame::of_room(shown.brief(), widest, ROUND);
+    let mut figure = Figure::new(shown, Purpose::Client, shown.plan(), frame, area);
+    walls::floor(&mut figure);
+    furniture::draw(&mut figure);
+    items::draw(&mut figure);
+    walls::draw(&mut figure);
+    pieces::sized(&mut figure);
+    let paper = Paper { width: area.width, height: area.height };
+    Sheet { paper, title: title(&shown), description: description(&shown), marks: figure.finished().marks }
 }
 
 fn by_itself(shown: Shown<'_>, purpose: Purpose, frame: Frame, area: Area) -> Alone {

@@ -60,7 +60,7 @@ pub(crate) fn text(told: &RankPage<'_>, look: Look) -> String {
 
 fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
     answer::tell(page, told, best);
-    why::tell(page, told.brief(), best, others);
+    why::tell(page, told, best, others);
     sizes::tell(page, told, best);
     gives_up(page, told, best);
     sketch(page, told, best);

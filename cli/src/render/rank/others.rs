@@ -7,6 +7,7 @@ use elbowroom_solver::answer::RankedOption;
 use super::RankPage;
 use super::group::groups;
 use crate::text::page::Page;
+use crate::words::criteria;
 use crate::words::lengths::{shop_unit, shopped, sign};
 use crate::words::size::size;
 use crate::words::{family, rank as words, refused};
@@ -59,7 +60,7 @@ fn apart(told: &RankPage<'_>, option: &RankedOption, best: &RankedOption) -> Str
         let by = first.map_or(0.0, |first| judgement.score - first.score);
         if by.abs() >= SAME {
             let weight = told.brief().wishes.get(judgement.criterion);
-            differences.push((weight * by, by, judgement.criterion.key()));
+            differences.push((weight * by, by, criteria::name(judgement.criterion)));
         }
     }
     differences.sort_by(|a, b| b.0.abs().total_cmp(&a.0.abs()));

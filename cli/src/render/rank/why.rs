@@ -4,9 +4,11 @@ use elbowroom_model::{Brief, Criterion};
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::criteria::Judgement;
 
+use super::RankPage;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::answer::reason;
+use crate::words::criteria;
 use crate::words::rank as words;
 
 /// Reasons told for the first option.
@@ -20,9 +22,15 @@ const SAME: f64 = 3.0;
 type Weighed<'a> = (f64, Option<f64>, &'a Judgement);
 
 /// The reasons that put `best` first, and the one that speaks most against it.
-pub(super) fn tell(page: &mut Page, brief: &Brief, best: &RankedOption, others: &[RankedOption]) {
-    let weighed = weighed(brief, best, others);
+pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
+    let brief = told.brief();
+    let mut weighed = weighed(brief, best, others);
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left), ("", Stand::Right), ("", Stand::Left)]);
+    // What it is ranked by alone comes first, whatever the wishes weigh.
+    if let Some(by) = ranked_by(best, told.limits.by) {
+        weighed.retain(|(.., judgement)| judgement.criterion != by.criterion);
+        table.row(row(brief, words::BY, by, weigh(brief, by, others).1));
+    }
     for (_, mean, criterion) in weighed.iter().take(FOR).filter(|(gain, _, _)| *gain > 0.0) {
         table.row(row(brief, "+", criterion, *mean));
     }
@@ -33,6 +41,11 @@ pub(super) fn tell(page: &mut Page, brief: &Brief, best: &RankedOption, others: 
         page.strong(words::why(others.is_empty()));
         page.table(3, &table);
     }
+}
+
+/// What an option is ranked by, where that is one criterion alone.
+pub(crate) fn ranked_by(best: &RankedOption, by: Option<Criterion>) -> Option<&Judgement> {
+    best.judgement(by?)
 }
 
 /// What speaks most for `best`, where it is ahead of the others in anything.
@@ -65,7 +78,7 @@ fn speaks_against(criterion: &Judgement, mean: Option<f64>) -> bool {
 fn row(brief: &Brief, sign: &str, judgement: &Judgement, mean: Option<f64>) -> [String; 4] {
     [
         sign.to_owned(),
-        judgement.criterion.key().to_owned(),
+        criteria::name(judgement.criterion).to_owned(),
         words::against_mean(judgement.score, mean),
         reason(brief, &judgement.finding),
     ]

@@ -1,13 +1,12 @@
 //! What stands before and behind the page's content: what it may do, how it looks, its scripts and their data.
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::ranking::{Lapse, SetAside, composed, ill_composed};
 use serde_json::{Value, json};
-use sha2::{Digest, Sha256};
 
 use super::ReportPage;
+use crate::drawing::IN_PAGE;
+use crate::text::digest::digest;
 use crate::text::markup::Markup;
 use crate::words::firm::is_set_aside;
 use crate::words::report as words;
@@ -18,7 +17,7 @@ const PAGE: &str = include_str!("page.js");
 
 /// The head: everything is forbidden but this page's own style, scripts and letters, each by what it holds.
 pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, faces: &str) {
-    let style = format!("{faces}{STYLE}");
+    let style = format!("{faces}{STYLE}{IN_PAGE}");
     let policy = format!(
         "default-src 'none'; style-src {}; script-src {} {}; font-src data:; base-uri 'none'; form-action 'none'",
         digest(&style),
@@ -82,9 +81,4 @@ fn lapse_of(option: &RankedOption, lapse: &SetAside) -> Value {
 fn family(told: &ReportPage<'_>, option: &RankedOption) -> usize {
     let best = told.answer.keyed(&option.family).filter(|_| !told.limits.one_by_one);
     best.map_or(option.rank, |best| best.rank)
-}
-
-/// What a policy calls a script or a style by.
-fn digest(text: &str) -> String {
-    format!("'sha256-{}'", STANDARD.encode(Sha256::digest(text.as_bytes())))
 }

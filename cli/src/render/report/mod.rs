@@ -22,6 +22,8 @@ use crate::text::markup::Markup;
 use crate::words::answer::{SIDES, tells_sides};
 use crate::words::report as words;
 
+/// Letters that a page is set in whatever its room is called; those of names beside them are taken from the plans.
+const LETTERS: &str = " !\"'()*+,-./0123456789:;<=>?ABCDEFGHIJKLMNOPQRSTUVWXYZ[]_abcdefghijklmnopqrstuvwxyz\u{b0}\u{b2}\u{d7}\u{2013}\u{2019}\u{2026}";
 /// The scale that plans are drawn at; a page shows them as wide as there is room.
 const SCALE: Scale = Scale(50);
 
@@ -36,7 +38,7 @@ pub(crate) fn page(told: &ReportPage<'_>) -> String {
     let sheets = plans.iter().chain(carried.iter().map(|(_, plan)| plan)).map(|plan| &plan.sheet);
     let mut page = Markup::default();
     page.raw("<!DOCTYPE html>\n").open("html", &[("lang", "en")]);
-    head::put(&mut page, told, &crate::drawing::faces_of(sheets));
+    head::put(&mut page, told, &crate::drawing::faces_of(sheets, LETTERS));
     page.open("body", &[]);
     page.element("a", &[("class", "skip"), ("href", "#main")], words::SKIP);
     page.open("main", &[("id", "main"), ("tabindex", "-1")]);

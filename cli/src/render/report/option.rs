@@ -9,6 +9,7 @@ use crate::drawing::{Sheet, svg_in_page};
 use crate::render::plan::Alone;
 use crate::text::markup::Markup;
 use crate::words::answer as said;
+use crate::words::criteria;
 use crate::words::firm::{is_set_aside, share};
 use crate::words::lengths::{Ends, shop_unit, sign, taped_bare};
 use crate::words::rank as rank_words;
@@ -85,7 +86,7 @@ fn put_reasons(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption) 
         &[(words::CRITERION, false), (words::SCORE, true), (words::REASON, false)],
     );
     for judgement in judgements {
-        page.open("tr", &[]).element("th", &[("scope", "row")], judgement.criterion.key());
+        page.open("tr", &[]).element("th", &[("scope", "row")], criteria::name(judgement.criterion));
         page.element("td", &[("class", "number")], &format!("{:.0}", judgement.score));
         page.element("td", &[], &said::reason(brief, &judgement.finding)).end();
     }

@@ -3,6 +3,7 @@
 use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::answer::{Answer, RankedOption};
 
+use crate::drawing::Paper;
 use crate::render::plan::Shown;
 use crate::words::lengths::{shop_unit, taped, taped_bare};
 
@@ -15,8 +16,8 @@ pub(crate) struct Laid<'a> {
     pub option: &'a RankedOption,
     /// Length of a roll of tape, mm.
     pub roll: f64,
-    /// A small plan is drawn: text shows none.
-    pub has_plan: bool,
+    /// How wide and high the small plan may be; text shows none.
+    pub plan: Option<Paper>,
 }
 
 impl<'a> Laid<'a> {

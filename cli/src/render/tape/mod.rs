@@ -16,10 +16,13 @@ use crate::render::plan::{self, Drawn};
 use crate::words::answer::{all_eased, notices_of};
 use crate::words::lengths::{shop_unit, sign, taped};
 use crate::words::tape as words;
+use crate::words::walk as prose;
 
-/// How wide and high the small plan may be: as wide as a column of upright A4 or Letter, and so high that the points stand
-/// below it on the same page.
-const WIDEST: Paper = Paper { width: 180.0, height: 135.0 };
+/// How wide and high the small plan may be on paper: as wide as a column of upright A4 or Letter, and so high that the points
+/// stand below it on the same page.
+pub(crate) const ON_PAPER: Paper = Paper { width: 180.0, height: 135.0 };
+/// The same in a page: its letters read at the width of a phone.
+pub(crate) const IN_PAGE: Paper = Paper { width: 118.0, height: 118.0 };
 
 /// Length of a roll of low-tack tape as it is usually sold, mm (common practice, no source).
 pub(crate) const fn usual_roll(units: Unit) -> f64 {
@@ -51,13 +54,13 @@ pub(crate) fn leaf(laid: &Laid<'_>) -> Leaf {
     room(&mut leaf, laid, &out);
     leaf.put(Block::Heading(words::STROKES.to_owned()));
     leaf.put(Block::Words(words::ORDER.to_owned()));
-    for (place, one) in out.pieces.iter().enumerate() {
-        piece::put(&mut leaf, laid, place + 1, one);
+    for place in 0..out.pieces.len() {
+        piece::put(&mut leaf, laid, &out, place);
     }
     if let Some(circle) = &out.circle {
         circle::put(&mut leaf, laid, circle);
     }
-    leaf.put(Block::Heading(words::WALK.to_owned()));
+    leaf.put(Block::Heading(prose::WALK.to_owned()));
     leaf.put(Block::Ticks(walk(laid, &out.walk)));
     leaf.put(Block::Heading(words::CAUTIONS.to_owned()));
     let cautions = words::CAUTIONS_OF_TAPE.iter().map(|caution| (*caution).to_owned());
@@ -75,8 +78,8 @@ fn ready(laid: &Laid<'_>, out: &SettingOut) -> Vec<String> {
 }
 
 /// The small plan with the letters and numbers that the measures speak of.
-fn plan(laid: &Laid<'_>, out: &SettingOut) -> Picture {
-    let (paper, Drawn { marks, key, .. }) = plan::to_set_out(laid.shown(), out, &WIDEST);
+fn plan(laid: &Laid<'_>, out: &SettingOut, widest: &Paper) -> Picture {
+    let (paper, Drawn { marks, key, .. }) = plan::to_set_out(laid.shown(), out, widest);
     let numbers: Vec<String> = key.iter().enumerate().map(|(place, it)| words::numbered(place + 1, it)).collect();
     let caption = words::plan(&numbers);
     let title = words::title(&laid.brief().room.name);
@@ -86,8 +89,8 @@ fn plan(laid: &Laid<'_>, out: &SettingOut) -> Picture {
 /// The points, and the distances that show that the room is as measured.
 fn room(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut) {
     leaf.put(Block::Heading(words::POINTS.to_owned()));
-    if laid.has_plan {
-        leaf.put(Block::Drawing(plan(laid, out)));
+    if let Some(widest) = &laid.plan {
+        leaf.put(Block::Drawing(plan(laid, out, widest)));
     }
     let mut points = Grid { heads: vec![Head::words(""), Head::words("")], rows: Vec::new() };
     for (place, point) in out.points.iter().enumerate() {
@@ -121,18 +124,18 @@ fn room(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut) {
 fn walk(laid: &Laid<'_>, steps: &[WalkStep]) -> Vec<String> {
     let name = |thing: Thing| thing.name(laid.brief());
     let step = |step: &WalkStep| match *step {
-        WalkStep::OpenDoor { door } => words::open(name(Thing::Item(door))),
+        WalkStep::OpenDoor { door } => prose::open(name(Thing::Item(door))),
         WalkStep::Way { from, to, needs, width, between } => {
-            words::way([from, to].map(name), &laid.tape(needs), &laid.tape(width), between.map(|two| two.map(name)))
+            prose::way([from, to].map(name), &laid.tape(needs), &laid.tape(width), between.map(|two| two.map(name)))
         }
-        WalkStep::Turn { diameter } => words::turn(&laid.tape(diameter)),
+        WalkStep::Turn { diameter } => prose::turn(&laid.tape(diameter)),
         WalkStep::Front { piece, clear } => {
-            laid.brief().piece(piece).map_or_else(String::new, |it| words::front(&it.name, it.kind, &laid.tape(clear)))
+            laid.brief().piece(piece).map_or_else(String::new, |it| prose::front(&it.name, it.kind, &laid.tape(clear)))
         }
-        WalkStep::FeetToTable { seat, table, clear } => words::feet(name(seat), name(table), &laid.tape(clear)),
-        WalkStep::Screen { seat, unit, clear } => words::screen(name(seat), name(unit), &laid.tape(clear)),
+        WalkStep::FeetToTable { seat, table, clear } => prose::feet(name(seat), name(table), &laid.tape(clear)),
+        WalkStep::Screen { seat, unit, clear } => prose::screen(name(seat), name(unit), &laid.tape(clear)),
     };
-    steps.iter().map(step).chain([words::LIVE.to_owned()]).collect()
+    steps.iter().map(step).chain([prose::LIVE.to_owned()]).collect()
 }
 
 #[cfg(test)]

@@ -2,33 +2,48 @@
 
 use elbowroom_model::{PieceId, PieceKind, WallId};
 use elbowroom_solver::answer::Thing;
-use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, Side, StandIn};
+use elbowroom_solver::setting_out::{CornerOut, Measures, PieceOut, SettingOut, Side, StandIn};
 
 use super::Laid;
-use crate::render::leaf::{Block, Grid, Head, Leaf};
+use crate::drawing::Paper;
+use crate::render::leaf::{Beside, Block, Grid, Head, Leaf, Picture};
+use crate::render::plan;
 use crate::words::hung;
 use crate::words::tape as words;
 use crate::words::turned::{is_turned, turned};
 
-/// Puts the `place`th piece on the sheet.
-pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, place: usize, piece: &PieceOut) {
+/// How wide and high the diagram of a piece may be, mm.
+const DIAGRAM: Paper = Paper { width: 66.0, height: 66.0 };
+
+/// Puts the piece at `place` on the sheet, its corners drawn beside its table.
+pub(super) fn put(leaf: &mut Leaf, laid: &Laid<'_>, out: &SettingOut, place: usize) {
+    let Some(piece) = out.pieces.get(place) else { return };
     let name = Thing::Piece(piece.piece).name(laid.brief());
-    leaf.put(Block::Part(words::piece(place, name)));
-    leaf.put(Block::Words(words::label(name, &size(laid, piece.piece))));
-    if let Some(turned) = turned(laid.brief(), laid.option, piece.piece) {
-        leaf.put(Block::Words(is_turned(&turned)));
+    leaf.put(Block::Part(words::piece(place + 1, name)));
+    let blocks = told(laid, piece, name);
+    let drawn = laid.plan.and_then(|_| plan::corners(laid.shown(), out, place, &DIAGRAM));
+    match drawn {
+        Some(sheet) => leaf.put(Block::Beside(Beside { picture: Picture { sheet, caption: String::new() }, blocks })),
+        None => blocks.into_iter().for_each(|block| leaf.put(block)),
     }
+}
+
+/// What is said of a piece.
+fn told(laid: &Laid<'_>, piece: &PieceOut, name: &str) -> Vec<Block> {
+    let mut blocks = vec![Block::Words(words::label(name, &size(laid, piece.piece)))];
+    blocks.extend(turned(laid.brief(), laid.option, piece.piece).map(|turned| Block::Words(is_turned(&turned))));
     for run in runs(piece) {
-        leaf.put(Block::Words(from_where(laid, &piece.corners[run.start])));
-        leaf.put(Block::Grid(grid(laid, piece, run)));
+        blocks.push(Block::Words(from_where(laid, &piece.corners[run.start])));
+        blocks.push(Block::Grid(grid(laid, piece, run)));
     }
     if crossed_sharply(piece) {
-        leaf.put(Block::Words(words::SHARP.to_owned()));
+        blocks.push(Block::Words(words::SHARP.to_owned()));
     }
     let checks: Vec<String> =
         piece.checks.iter().map(|(one, other, length)| words::check(one + 1, other + 1, &laid.tape(*length))).collect();
-    leaf.put(Block::Words(words::checks(&checks)));
-    leaf.put(Block::Words(height(laid, piece)));
+    blocks.push(Block::Words(words::checks(&checks)));
+    blocks.push(Block::Words(height(laid, piece)));
+    blocks
 }
 
 /// `280 x 230 x 105 cm`.

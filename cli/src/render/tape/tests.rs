@@ -22,7 +22,7 @@ fn rebuild_all(scenario: &str, units: Option<Unit>, room: Room) -> usize {
     brief.units = units.unwrap_or(brief.units);
     let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
     for option in &answer.options {
-        let laid = Laid { answer: &answer, option, roll: 50_000.0, has_plan: false };
+        let laid = Laid { answer: &answer, option, roll: 50_000.0, plan: None };
         let sheet = text(&leaf(&laid), Look::PLAIN);
         check(&answer.brief, option, &sheet, room);
     }

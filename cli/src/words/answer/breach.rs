@@ -77,7 +77,7 @@ fn in_zone(brief: &Brief, breach: &Breach) -> Option<&'static str> {
     }
 }
 
-/// What is missing, and the rule: `: passage asks for 61 cm, and 12 cm are missing`, or `, by 18 cm (door swing)`.
+/// What is missing, and the rule: `: passage asks for 61 cm, and it is 12 cm too little`, or `, by 18 cm (door swing)`.
 fn missing(brief: &Brief, breach: &Breach) -> String {
     let key = breach.rule.key().replace('_', " ");
     let tape = |length: f64| taped(brief.units, length);
@@ -88,7 +88,7 @@ fn missing(brief: &Brief, breach: &Breach) -> String {
             format!(": it lies {} further aside than a head turns with ease ({key})", tape(by))
         }
         (Some(asked), missing) if is_short_of_it(breach.wrong) => {
-            format!(": {key} asks for {}, and {} are missing", tape(asked), tape(missing))
+            format!(": {key} asks for {}, and it is {} too little", tape(asked), tape(missing))
         }
         (Some(asked), by) => format!(", by {} ({key}: {})", tape(by), tape(asked)),
         (None, by) => format!(", by {} ({key})", tape(by)),

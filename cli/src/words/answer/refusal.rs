@@ -53,17 +53,17 @@ fn does_not_get_in(brief: &Brief, DoesNotGetIn { piece, fails }: &DoesNotGetIn) 
     }
 }
 
-/// `The sofa would stand too near to the stove: 91.4 cm stay clear of it, and 12 cm are missing.`
+/// `The sofa would stand too near to the stove: 91.4 cm stay clear of it, 12 cm too little.`
 fn sentence(brief: &Brief, reason: &Reason) -> String {
     let said = capital(&said(brief, reason));
     let units = brief.units;
     match (reason.asked, reason.short_by) {
         (Some(asked), Some(missing)) => {
             let [figure, missing] = units.asked_and_missing(asked.length, missing);
-            format!("{said}: {}, and {missing} are missing.", asks(asked.by, &figure))
+            format!("{said}: {}; it is {missing} too little.", asks(asked.by, &figure))
         }
         (Some(asked), None) => format!("{said}: {}.", asks(asked.by, &units.finely(asked.length))),
-        (None, Some(missing)) => format!("{said}: {} are missing.", units.words(missing, Rounding::Up)),
+        (None, Some(missing)) => format!("{said}: {} too little.", units.words(missing, Rounding::Up)),
         (None, None) => format!("{said}."),
     }
 }

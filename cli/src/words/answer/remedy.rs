@@ -14,6 +14,11 @@ pub(crate) fn remedy(brief: &Brief, remedy: &Remedy, nothing_fits: bool) -> Stri
         let (name, dimension) = (brief.piece_name(piece), dimension.words());
         return format!("{name} gets in with a {dimension} of {size} or less, which makes {count} possible.");
     }
+    if let [Change { lever: Lever::Wall(id), from, to }] = remedy.changes[..] {
+        let (wall, short) = (capital(&the(brief.room.wall_name(id))), brief.units.words(to - from, Rounding::Up));
+        let verb = if remedy.options == 1 { "fits" } else { "fit" };
+        return format!("{wall} is {short} too short: with that more, {count} {verb}.");
+    }
     let parts: Vec<String> = remedy.changes.iter().map(|change| part(brief, *change)).collect();
     let parts_told = parts.join(" and ");
     if !nothing_fits {
@@ -27,7 +32,10 @@ pub(crate) fn remedy(brief: &Brief, remedy: &Remedy, nothing_fits: bool) -> Stri
 /// What would help, or helped where it was tried: the remedies of an answer.
 pub(crate) fn remedies(answer: &Answer) -> Vec<String> {
     let told = |one: &Remedy| remedy(&answer.brief, one, answer.undecided() == 0);
-    answer.remedies.iter().map(told).collect()
+    // Nobody moves a wall: what asks for that comes last.
+    let asks_for_a_wall = |one: &&Remedy| one.changes.iter().any(|change| matches!(change.lever, Lever::Wall(_)));
+    let (last, first): (Vec<&Remedy>, Vec<&Remedy>) = answer.remedies.iter().partition(asks_for_a_wall);
+    first.into_iter().chain(last).map(told).collect()
 }
 
 /// What a change is about: `sofa.depth`, a piece that is left out, the kind of one that hangs, a clearance's key, a wall.
@@ -108,6 +116,8 @@ mod tests {
         assert_eq!(told(&pair, 1, true), both);
         let passage = [change(Lever::Clearance(Clearance::Passage), 609.6, 500.0)];
         assert_eq!(told(&passage, 1, false), "Tried, and 1 option fits: a passage of 50 cm.");
+        let wall = [change(Lever::Wall(WallId(2)), 5000.0, 5170.0)];
+        assert_eq!(told(&wall, 3, true), "wall 3 is 17 cm too short: with that more, 3 options fit.");
         let hung = [change(Lever::Hang(PieceId(1), WallId(2)), 1.0, 0.0)];
         assert_eq!(told(&hung, 12, true), "A screen hung on wall 3 instead of the armchair makes 12 options possible.");
         let in_by_the_way = [change(Lever::GetsIn(PieceId(0), Dimension::Width), 1500.0, 1400.0)];

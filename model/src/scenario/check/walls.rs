@@ -1,6 +1,7 @@
 //! Walls: corners, closing, crossing, direction, area.
 
 use super::plausible;
+use crate::on_plan::on_plan;
 use crate::point::Point;
 use crate::report::Report;
 use crate::ring;
@@ -102,11 +103,10 @@ pub(crate) fn closes(closed: &Closed, walls: &[Wall], report: &mut Report<'_>) -
     }
     let vector = closed.misclosure;
     let message = format!(
-        "The walls do not close: the last ends {} from where the first began ({} to the right, {} up the plan), {:.1} % of the girth; \
+        "The walls do not close: the last ends {} from where the first began ({}), {:.1} % of their total length; \
          up to 1 % is spread.",
         report.words(vector.norm()),
-        report.words(vector.x),
-        report.words(vector.y),
+        on_plan(vector, |length| report.words(length)),
         closed.ratio() * 100.0
     );
     let likely = likely_slips(walls, vector);

@@ -2,6 +2,7 @@
 
 use super::diagonals::{self, Diagonal};
 use super::names::Names;
+use crate::on_plan::on_plan;
 use crate::point::Point;
 use crate::report::{Of, Report, Taken};
 use crate::room::{Survey, Wall};
@@ -190,11 +191,10 @@ fn closing_notices(survey: &Survey, report: &Report<'_>) -> Vec<String> {
     if let (true, Some(vector)) = (survey.spread, survey.misclosure) {
         let most = survey.corrections.iter().copied().fold(0.0, f64::max);
         notices.push(format!(
-            "The walls as measured miss closing by {} ({} to the right, {} up the plan); this is spread over them in proportion \
+            "The walls as measured miss closing by {} ({}); this is spread over them in proportion \
              to their lengths, {} at most on one wall.",
             report.words(vector.norm()),
-            report.words(vector.x),
-            report.words(vector.y),
+            on_plan(vector, |length| report.words(length)),
             report.words(most)
         ));
     }

@@ -31,7 +31,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("pieces"));
     let (under, others): (Vec<_>, Vec<_>) = figure.shown.pieces().into_iter().partition(|one| lies_under(*one));
     for piece in under {
-        plain::under(figure, piece);
+        one(figure, piece);
     }
     plain::chairs(figure);
     let (hung, standing): (Vec<_>, Vec<_>) = others.into_iter().partition(|one| one.piece.kind.hangs());
@@ -40,9 +40,10 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     }
 }
 
-fn one(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
+/// A piece as its kind is drawn.
+pub(super) fn one(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     match piece.piece.kind.traits().drawn {
-        Drawn::Rug | Drawn::OpenFloor => {}
+        Drawn::Rug | Drawn::OpenFloor => plain::under(figure, piece),
         Drawn::Upholstered => upholstery::draw(figure, piece),
         Drawn::Padded => upholstery::padded(figure, piece),
         Drawn::WithFront => {

@@ -68,6 +68,11 @@ fn cells(line: &str) -> Vec<String> {
     line.split("  ").map(str::trim).filter(|cell| !cell.is_empty()).map(str::to_owned).collect()
 }
 
+/// A name without its article.
+fn bare(name: &str) -> &str {
+    name.strip_prefix("the ").unwrap_or(name)
+}
+
 fn minus(one: At, other: At) -> At {
     (one.0 - other.0, one.1 - other.1)
 }
@@ -100,7 +105,7 @@ impl Ground {
         for (place, (letter, _, starts)) in corners.iter().enumerate() {
             let next = &corners[(place + 1) % corners.len()];
             assert_eq!(starts, &next.1);
-            self.walls.insert(starts.clone(), (letter.clone(), next.0.clone()));
+            self.walls.insert(bare(starts).to_owned(), (letter.clone(), next.0.clone()));
         }
         let letters: Vec<&str> = corners.iter().map(|corner| corner.0.as_str()).collect();
         let mut lengths: BTreeMap<(usize, usize), f64> = BTreeMap::new();
@@ -150,7 +155,7 @@ impl Ground {
 
     /// Along a wall from its left to its right end, of length one.
     fn way(&self, wall: &str) -> At {
-        let (left, right) = &self.walls[wall];
+        let (left, right) = &self.walls[bare(wall)];
         let way = minus(self.points[right], self.points[left]);
         let length = way.0.hypot(way.1);
         (way.0 / length, way.1 / length)
@@ -163,7 +168,8 @@ impl Ground {
                 let wall = wall.strip_suffix(", then square out from it:").unwrap();
                 let start = self.points[from];
                 let way = self.way(wall);
-                let (left, right) = (self.points[&self.walls[wall].0], self.points[&self.walls[wall].1]);
+                let (left, right) = &self.walls[bare(wall)];
+                let (left, right) = (self.points[left], self.points[right]);
                 let middle = ((left.0 + right.0) / 2.0, (left.1 + right.1) / 2.0);
                 let to_middle = minus(middle, start);
                 let forward = if to_middle.0 * way.0 + to_middle.1 * way.1 > 0.0 { 1.0 } else { -1.0 };

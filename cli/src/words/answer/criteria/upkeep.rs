@@ -1,13 +1,16 @@
 //! Upkeep in words.
 
-use elbowroom_model::Brief;
 use elbowroom_model::article::the;
+use elbowroom_model::{Brief, ItemKind};
 
 use super::names::{items, length, piece};
 use elbowroom_solver::criteria::upkeep::{CordFault, UpkeepFinding};
 
+/// From here on a share reads as all.
+const WHOLE: f64 = 0.995;
+
 pub(super) fn reason(brief: &Brief, finding: &UpkeepFinding) -> String {
-    let mut reason = format!("{:.0} % of radiators, windows and sockets stay in use", 100.0 * finding.in_use);
+    let mut reason = in_use(brief, finding.in_use);
     if !finding.heat_taken.is_empty() {
         let has = if finding.heat_taken.len() == 1 { "has" } else { "have" };
         reason += &format!("; {} {has} a back before it that takes the heat", items(brief, &finding.heat_taken));
@@ -19,6 +22,27 @@ pub(super) fn reason(brief: &Brief, finding: &UpkeepFinding) -> String {
         reason += &format!("; {}", cord(brief, fault));
     }
     reason
+}
+
+/// How much of what the room has stays in use.
+fn in_use(brief: &Brief, share: f64) -> String {
+    let has = |is: fn(&ItemKind) -> bool| brief.room.items.iter().any(|item| is(&item.kind));
+    let kinds = [
+        ("radiators", has(|kind| matches!(kind, ItemKind::Radiator(_)))),
+        ("windows", has(|kind| matches!(kind, ItemKind::Window(_)))),
+        ("sockets", has(|kind| matches!(kind, ItemKind::Socket(_)))),
+    ];
+    let kinds: Vec<&str> = kinds.into_iter().filter(|(_, there)| *there).map(|(name, _)| name).collect();
+    let kinds = match kinds.split_last() {
+        Some((last, [])) => (*last).to_owned(),
+        Some((last, first)) => format!("{} and {last}", first.join(", ")),
+        None => "what the walls hold".to_owned(),
+    };
+    if share >= WHOLE {
+        format!("all {kinds} stay in use")
+    } else {
+        format!("{:.0} % of {kinds} stay in use", 100.0 * share)
+    }
 }
 
 fn cord(brief: &Brief, fault: &CordFault) -> String {

@@ -115,7 +115,7 @@ fn an_ending_of_something_else_is_refused() {
     let room = room.to_str().unwrap();
     let cases = [
         (vec!["draw", room], "x.jpg", ".svg or .png or .pdf"),
-        (vec!["compare", room, "1", "2"], "x.html", ".svg or .png or .pdf or .txt"),
+        (vec!["compare", room, "1", "2"], "x.docx", ".text or .txt or .html or .htm or .pdf or .svg or .png"),
         (vec!["tape", room], "t.docx", ".text or .txt or .html or .htm or .pdf"),
         (vec!["card", room], "c.svg", ".pdf"),
         (vec!["report", room], "r.pdf", ".html or .htm"),

@@ -215,7 +215,7 @@ fn options_side_by_side_make_a_sheet_with_each_plan() {
     let path = folder.path().join("compare.svg").display().to_string();
     assert_eq!(run(&["compare", &file, "1", "2", "-o", &path]).code, Some(0));
     let drawn = std::fs::read_to_string(&path).unwrap();
-    assert!(drawn.contains("<svg") && drawn.contains("width=\"420mm\""), "{}", &drawn[..300.min(drawn.len())]);
+    assert!(drawn.contains("<svg") && drawn.contains("width=\"297mm\""), "{}", &drawn[..300.min(drawn.len())]);
     let named = drawn.matches(">books").count();
     assert!(named >= 2, "{named}");
     refused(&run(&["compare", &file, "1", "2", "-o", &path]), "already there");

@@ -9,14 +9,14 @@ use super::mutation::fuzz;
 use crate::batch::content::{Content, Terms};
 use crate::batch::kept::{JOURNAL, Kept, ROOMS};
 use crate::batch::record::{record, told_under, untold};
+use crate::render::batch::OfRoom;
 use crate::render::batch::room_line::RoomLine;
-use crate::render::batch::{PLANS, plan_name};
 
 #[test]
 fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
     let folder = tempfile::tempdir().unwrap();
     let folder = folder.path();
-    fs::create_dir(folder.join(PLANS)).unwrap();
+    fs::create_dir(folder.join(OfRoom::Plan.folder())).unwrap();
     let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None, None);
     let new = record(Ok("units: new"), &terms, None).unwrap();
     fuzz("journal", 2_000, |bytes, draw| {
@@ -28,7 +28,7 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
         // Plans of half of the contents are there.
         let named: BTreeSet<Content> = text.lines().filter_map(|line| Some(untold(line)?.0)).collect();
         for content in &named {
-            let plan = folder.join(plan_name(&content.to_string()));
+            let plan = folder.join(OfRoom::Plan.name(None, &content.to_string()));
             if draw.one_in(2) { fs::write(plan, "").unwrap() } else { drop(fs::remove_file(plan)) }
         }
         let mut kept = Kept::open(folder, false).unwrap();
@@ -46,7 +46,7 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
             if Content::of_name(&told.content) != Some(content) {
                 continue;
             }
-            let drawn = folder.join(plan_name(&told.content)).exists();
+            let drawn = folder.join(OfRoom::Plan.name(None, &told.content)).exists();
             assert!(known.contains(&content) || (told.best().is_some() && !drawn), "lost: {line}");
         }
         kept.keep(&new).unwrap();
@@ -56,7 +56,7 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
         assert_eq!(again.line(new.content).unwrap(), new.line);
         drop(again);
         for content in &named {
-            let _ = fs::remove_file(folder.join(plan_name(&content.to_string())));
+            let _ = fs::remove_file(folder.join(OfRoom::Plan.name(None, &content.to_string())));
         }
     });
 }

@@ -8,7 +8,7 @@ use super::frame::Frame;
 use super::furniture::on_floor;
 use super::outline::solid;
 use super::tests::{Block, overlap, ranked, texts};
-use super::whole::within;
+use super::whole::planned;
 use super::{Purpose, Shown};
 use crate::drawing::{At, Sheet, Stock, Tone};
 use crate::fuzz::mutation::varied;
@@ -19,7 +19,7 @@ fn collisions(answer: &Answer, option: &RankedOption, purpose: Purpose) -> Vec<S
     let paper = Stock::A4.landscape();
     let area = paper.within(12.0);
     let frame = Frame::within(&answer.brief, &area);
-    let marks = within(shown, purpose, &area).marks;
+    let marks = planned(shown, purpose, shown.plan(), &area).marks;
     let sheet = Sheet { paper, title: String::new(), description: String::new(), marks };
     let texts = texts(&sheet);
     let ring = |ring: Vec<At>| -> Block {

@@ -72,7 +72,7 @@ mod tests {
         let upkeep = UpkeepFinding { in_use: 0.5, heat_taken, out_of_reach: vec![BAY, YARD], cords: vec![far, across] };
         assert_eq!(
             told(Finding::Upkeep(upkeep)),
-            "50 % of radiators, windows and sockets stay in use; the radiator has a back before it that takes the heat; one does \
+            "50 % of radiators and windows stay in use; the radiator has a back before it that takes the heat; one does \
              not step right up to the bay and the yard window; the best socket is 230 cm from the media unit, which floats free \
              of the walls; the cord of the media unit would cross the way to the dining side."
         );

@@ -4,6 +4,8 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
+use elbowroom_model::Unit;
+
 use super::content::Content;
 use super::kept::{Kept, ROOMS};
 use super::left::{ROWS, is_page};
@@ -12,21 +14,30 @@ use super::record::told_under;
 use crate::process::failure::Failure;
 use crate::process::whole::Whole;
 use crate::render::batch::room_line::RoomLine;
-use crate::render::batch::{Part, ROOMS_A_PAGE, Summary, head, page, page_name, row};
+use crate::render::batch::{Columns, Part, ROOMS_A_PAGE, Summary, head, page, page_name, row};
 
 /// A room of the run: where it came from, and what its result is kept under.
 pub(crate) type Ordered = (Option<String>, Content);
 
 /// Makes the files: everything as lines, rows for a spreadsheet, pages to look at. `told` gets each room in turn.
+///
+/// Lines are read twice: what columns the rows have is known once all rooms are.
 pub(crate) fn finish(
     folder: &Path,
     kept: &Kept,
     order: &[Ordered],
+    units: Option<Unit>,
     mut told: impl FnMut(RoomLine),
 ) -> Result<Summary, Failure> {
     let (mut lines, mut rows) = (Whole::start(folder.join(ROOMS))?, Whole::start(folder.join(ROWS))?);
-    rows.add(&head()?)?;
+    let mut columns = Columns::new(units);
+    let mut seen = BTreeSet::new();
+    for (_, content) in order.iter().filter(|(_, content)| seen.insert(*content)) {
+        columns.add(&RoomLine::of(&kept.line(*content)?)?);
+    }
+    rows.add(&head(&columns)?)?;
     let mut summary = Summary::default();
+    summary.no_column = columns.left_out;
     let pages = order.len().div_ceil(ROOMS_A_PAGE).max(1);
     for number in 1..=pages {
         let first = (number - 1) * ROOMS_A_PAGE;
@@ -36,7 +47,7 @@ pub(crate) fn finish(
             let room = RoomLine::of(&line)?;
             lines.add(&line)?;
             lines.add("\n")?;
-            rows.add(&row(&room)?)?;
+            rows.add(&row(&room, &columns)?)?;
             summary.count(&room);
             rooms.push(room);
         }

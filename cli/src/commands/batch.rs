@@ -94,7 +94,7 @@ fn into_folder(
     })?;
     bar.clear();
     let mut compared_rooms = Vec::new();
-    let mut done = finish(folder, &kept, &order, |told| {
+    let mut done = finish(folder, &kept, &order, args.units, |told| {
         if args.compare {
             compared_rooms.push(told);
         }

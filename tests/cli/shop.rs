@@ -62,7 +62,17 @@ fn the_spreadsheet_shows_formulas_and_does_not_run_them() {
             .unwrap()
             .len()
     };
-    assert!(csv.lines().all(|line| columns(line) == 18), "{csv}");
+    assert!(csv.lines().all(|line| columns(line) == 28), "{csv}");
+    let csv = shop(&["--csv", "--units", "ft"]).stdout;
+    let mut rows = csv::Reader::from_reader(csv.as_bytes());
+    let heads = rows.headers().unwrap().clone();
+    let lengths: Vec<usize> = (0..heads.len()).filter(|place| heads[*place].ends_with("_in")).collect();
+    // Furniture is sold in inches where rooms are measured in feet.
+    assert_eq!((lengths.len(), &heads[4]), (15, "width_in"));
+    for row in rows.records().map(Result::unwrap) {
+        assert!(row[4].parse::<f64>().is_ok(), "{row:?}");
+        assert!(lengths.iter().all(|place| row[*place].is_empty() || row[*place].parse::<f64>().is_ok()), "{row:?}");
+    }
 }
 
 #[test]

@@ -29,6 +29,7 @@ fn asked(draw: &mut Draw) -> Asked<'static> {
         units: draw.one_in(3).then_some(Unit::Centimetre),
         decimals: [None, None, Some(Decimals::Comma), Some(Decimals::Point)][draw.from(0, 3) as usize],
         most_rows: if draw.one_in(10) { 2 } else { 10_000 },
+        uncounted: 1,
         extra: if draw.one_in(2) { &EXTRA } else { &[] },
     }
 }

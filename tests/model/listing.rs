@@ -3,10 +3,11 @@
 mod rows;
 
 use elbowroom_model::PieceKind;
-use elbowroom_model::listing::{Asked, Decimals, Extra, Form, Listing, read};
+use elbowroom_model::listing::{Asked, Decimals, Extra, Form, Listing, UNCOUNTED, read};
 use proptest::prelude::*;
 
-const ASKED: Asked<'static> = Asked { form: None, units: None, decimals: None, most_rows: 1000, extra: &[] };
+const ASKED: Asked<'static> =
+    Asked { form: None, units: None, decimals: None, most_rows: 1000, uncounted: 1, extra: &[] };
 
 fn sound(text: &str) -> Listing {
     read(text.as_bytes(), &ASKED).unwrap_or_else(|faults| panic!("{text}: {faults:#?}"))
@@ -121,6 +122,43 @@ fn figures_are_understood_or_refused_and_never_guessed() {
     ] {
         assert_eq!(width(cell), Err(code), "{cell}");
     }
+}
+
+#[test]
+fn numbers_without_a_unit_are_one_fault_of_their_column() {
+    let text = "kind;name;width;depth;height\nsofa;A;212;95;80\nsofa;B;212;95 cm;80\nsofa;C;212;95;\n";
+    let told = read(text.as_bytes(), &ASKED).unwrap_err().told;
+    let told: Vec<_> =
+        told.iter().map(|fault| (fault.code, fault.place.unwrap().line, fault.message.as_str())).collect();
+    assert_eq!(
+        told,
+        [
+            ("no_unit", 1, "Under `depth` 2 numbers have no unit, the first on line 2."),
+            ("no_unit", 1, "Under `height` 2 numbers have no unit, the first on line 2."),
+            ("no_unit", 1, "Under `width` 3 numbers have no unit, the first on line 2."),
+        ]
+    );
+    let lines = "{\"kind\":\"sofa\",\"width\":212,\"depth\":\"95 cm\"}\n";
+    let told = read(lines.as_bytes(), &ASKED).unwrap_err().told;
+    assert_eq!((told.len(), told[0].place.unwrap().line), (1, 1));
+}
+
+#[test]
+fn what_gives_no_count_is_one_or_as_many_as_one_likes() {
+    let text = b"kind;name;width cm;depth cm;count\nsofa;A;212;95;\nsofa;B;212;95;2\n";
+    let counts = |uncounted| {
+        let listing = read(text, &Asked { uncounted, ..ASKED }).unwrap();
+        listing.pieces.iter().map(|piece| piece.count).collect::<Vec<_>>()
+    };
+    assert_eq!((counts(1), counts(UNCOUNTED)), (vec![1, 2], vec![UNCOUNTED, 2]));
+}
+
+#[test]
+fn a_price_without_a_currency_beside_one_with_is_a_fault() {
+    let text = "kind;name;width cm;depth cm;price\nsofa;A;212;95;799 EUR\nsofa;B;212;95;640\nsofa;C;212;95;\n";
+    assert_eq!(faults(text), [("no_currency", 3)]);
+    sound("kind;name;width cm;depth cm;price EUR\nsofa;A;212;95;799 EUR\nsofa;B;212;95;640\n");
+    sound("kind;name;width cm;depth cm;price\nsofa;A;212;95;799\nsofa;B;212;95;640\n");
 }
 
 #[test]

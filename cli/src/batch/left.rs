@@ -11,6 +11,7 @@ use crate::process::failure::Failure;
 use crate::process::inputs::see_that_none_is_written;
 use crate::process::source;
 use crate::render::batch::{PAGE_START, ROWS_START, is_page_name};
+use crate::render::crew::CALENDAR_START;
 use crate::render::stock::PICKS_START;
 use crate::result::stock::STOCK_START;
 
@@ -21,6 +22,11 @@ pub(crate) const PICKS: &str = "picks.csv";
 /// Everything of an assignment.
 pub(crate) const STOCK: &str = "stock.json";
 
+/// The folder for a crew.
+pub(crate) const CREW: &str = "picks";
+/// What is in it beside a sheet for each day.
+const CREW_FILES: [&str; 3] = ["calendar.ics", "loads.csv", "returns.txt"];
+
 /// What a file of a run is known by.
 #[derive(Debug, Clone, Copy)]
 enum Mark {
@@ -28,6 +34,8 @@ enum Mark {
     Start(&'static str),
     /// Its first line is that of a room that was solved.
     Line,
+    /// It lies beside a calendar of a run.
+    WithCalendar,
 }
 
 /// A file that a run writes, or takes away.
@@ -51,7 +59,28 @@ pub(crate) fn of_rooms(folder: &Path) -> Vec<Left> {
 /// The files of an assignment of stock.
 pub(crate) fn of_stock(folder: &Path) -> Vec<Left> {
     let files = [(PICKS, Mark::Start(PICKS_START)), (STOCK, Mark::Start(STOCK_START))];
-    files.into_iter().map(|(name, mark)| Left { path: folder.join(name), mark }).collect()
+    let mut left: Vec<Left> = files.into_iter().map(|(name, mark)| Left { path: folder.join(name), mark }).collect();
+    let crew = folder.join(CREW);
+    let entries = fs::read_dir(&crew).into_iter().flatten().flatten();
+    let days = entries.filter(|entry| entry.file_name().to_str().is_some_and(|name| day_of(name).is_some()));
+    let days = days.map(|entry| entry.path());
+    let all = CREW_FILES.map(|name| crew.join(name)).into_iter().chain(days);
+    left.extend(all.map(|path| Left { path, mark: Mark::WithCalendar }));
+    left.sort_by(|one, other| one.path.cmp(&other.path));
+    left
+}
+
+/// The day of a sheet for a crew, by its file's name.
+pub(crate) fn day_of(name: &str) -> Option<&str> {
+    let day = name.strip_suffix(".pdf")?;
+    let is_digit =
+        |(place, sign): (usize, char)| if [4, 7].contains(&place) { sign == '-' } else { sign.is_ascii_digit() };
+    (day.len() == 10 && day.chars().enumerate().all(is_digit)).then_some(day)
+}
+
+/// The folder is one that a run left for a crew.
+pub(crate) fn is_of_the_crew(folder: &Path) -> bool {
+    is_of_a_run(&folder.join(CREW_FILES[0]), Mark::Start(CALENDAR_START))
 }
 
 /// Sees that nothing is lost by writing these files.
@@ -83,6 +112,7 @@ fn is_of_a_run(path: &Path, mark: Mark) -> bool {
             let read = file.take(start.len() as u64).read_to_end(&mut head);
             read.is_ok() && start.as_bytes().starts_with(&head)
         }
+        Mark::WithCalendar => path.parent().is_some_and(is_of_the_crew),
         Mark::Line => {
             let mut line = String::new();
             let read = BufReader::new(file).take(LONGEST).read_line(&mut line);

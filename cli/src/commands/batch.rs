@@ -7,7 +7,7 @@ use elbowroom_solver::Limits;
 
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
-use crate::batch::finish::finish;
+use crate::batch::finish::{Wanted, finish};
 use crate::batch::given::Given;
 use crate::batch::kept::Kept;
 use crate::batch::record::{content, record, told_under};
@@ -93,7 +93,8 @@ fn into_folder(
     })?;
     bar.clear();
     let mut compared_rooms = Vec::new();
-    let mut done = finish(folder, &kept, &order, args.reports, |told| {
+    let wanted = Wanted { reports: args.reports, units: args.units };
+    let mut done = finish(folder, &kept, &order, wanted, |told| {
         if args.compare {
             compared_rooms.push(told);
         }

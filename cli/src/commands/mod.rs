@@ -6,6 +6,7 @@ mod card;
 mod check;
 mod compare;
 mod completions;
+mod crew;
 mod draw;
 mod form;
 mod judge;

@@ -2,7 +2,7 @@
 
 use std::io::Read;
 
-use elbowroom_model::listing::Asked;
+use elbowroom_model::listing::{Asked, UNCOUNTED};
 use elbowroom_solver::cautions::cautions;
 use elbowroom_solver::shop::{self, CandidateFound, Effort, SetsAsked, ShopFound, Unwatched, Watch};
 
@@ -34,7 +34,8 @@ pub(super) fn run(
         return Err(Failure::StandardInputTwice);
     }
     let (_, brief) = ranked::brief(scenario, stdin)?;
-    let asked = Asked { decimals: args.decimals.mark(), most_rows: MOST_ROWS, ..Asked::default() };
+    let asked =
+        Asked { decimals: args.decimals.mark(), most_rows: MOST_ROWS, uncounted: UNCOUNTED, ..Asked::default() };
     let list = listed::read(&args.candidates, stdin, &asked)?;
     let sets = args.sets.then(|| SetsAsked { order: args.by.order(), budget: args.budget, top: args.top });
     let bar = stderr.is_terminal().then(CountBar::new);

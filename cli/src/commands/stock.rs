@@ -8,12 +8,12 @@ use std::sync::Arc;
 use elbowroom_model::{Fault, Unit};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::Answer;
-use elbowroom_solver::stock::{Asking, assign, more};
+use elbowroom_solver::stock::{Asking, assign, more, moves, plans};
 
 use crate::args::BatchArgs;
 use crate::batch::content::Terms;
 use crate::batch::given::Given;
-use crate::batch::left::{self, PICKS, STOCK};
+use crate::batch::left::{self, CREW, PICKS, STOCK};
 use crate::batch::record::solved;
 use crate::batch::rooms;
 use crate::batch::worker_pool::work;
@@ -26,10 +26,10 @@ use crate::render::stock as page;
 use crate::result::stock::{BookingResult, StockResult};
 use crate::stock::bookings::{self, ANY_DAY, Booking, Must};
 use crate::stock::store::{self, Store};
-use crate::stock::told::{BookedRoom, told, written_days};
+use crate::stock::told::{BookedRoom, Found, told, written_days};
 use crate::text::json;
 use crate::watch::RoomsBar;
-use crate::words::stock as words;
+use crate::words::{crew, stock_faults};
 
 /// Work for each step of each part of the program, at most, and for all tries of one piece more: some seconds each.
 const WORK: u64 = 2_000_000_000;
@@ -55,11 +55,18 @@ pub(super) fn run(
     }
     let store = store::read(stock, stdin)?;
     let booked = booked(args, stdin, stderr)?;
-    let told = assigned(&booked, &store);
+    let unit = args.units.unwrap_or_else(|| units(&booked));
+    let (told, plans) = assigned(&booked, &store, unit);
+    stdout.write(&page::text(&told, unit, stdout.look()))?;
     if let Some(folder) = &args.output {
-        write(folder, &told)?;
+        write(folder, &told, unit)?;
+        let plans: Vec<Option<&Answer>> = plans.iter().map(Option::as_ref).collect();
+        let days = super::crew::write(folder, &told, &plans, unit)?;
+        if days > 0 {
+            let folder = folder.join(CREW).display().to_string();
+            stdout.write(&page::paragraph(&crew::files_in(&folder, days), stdout.look()))?;
+        }
     }
-    stdout.write(&page::text(&told, units(&booked), stdout.look()))?;
     Ok(Exit::Done)
 }
 
@@ -107,17 +114,25 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
     }
     let at_once = |(source, room): (Option<String>, _)| {
         let source = crate::words::batch::called(source.as_deref());
-        Booked { booking: Booking { source, path: PathBuf::new(), days: None, priority: 1, must: Must::Needed }, room }
+        let (client, address) = (String::new(), String::new());
+        let booking =
+            Booking { source, path: PathBuf::new(), days: None, priority: 1, must: Must::Needed, client, address };
+        Booked { booking, room }
     };
     Ok(found.into_iter().map(at_once).collect())
 }
 
 /// Who gets what, and what one more piece would bring.
-fn assigned(booked: &[Booked], store: &Store) -> StockResult {
+fn assigned(booked: &[Booked], store: &Store, unit: Unit) -> (StockResult, Vec<Option<Answer>>) {
     let askings: Vec<Result<Asking, Vec<Fault>>> = booked.iter().map(asking).collect();
     let rooms: Vec<Asking> = askings.iter().filter_map(|asking| asking.as_ref().ok().cloned()).collect();
     let assignment = assign(&rooms, &store.owned, WORK);
     let one_more = more(&rooms, &store.owned, &assignment, WORK);
+    let limits = Limits { shown: 0, ..Limits::default() };
+    let plans = plans(&rooms, &store.owned, &assignment, &limits);
+    let has_days = booked.iter().any(|booked| booked.booking.days.is_some());
+    let moves = if has_days { moves(&rooms, store.owned.len(), &assignment) } else { Vec::new() };
+    let found = Found { assignment, plans, moves, one_more };
     let bookings = booked.iter().zip(&askings).map(|(booked, asking)| {
         let (from, to) = written_days(booked.booking.days);
         let room = BookingResult {
@@ -127,13 +142,20 @@ fn assigned(booked: &[Booked], store: &Store) -> StockResult {
             from,
             to,
             priority: booked.booking.priority,
+            client: booked.booking.client.clone(),
+            address: booked.booking.address.clone(),
             faults: asking.as_ref().err().cloned().unwrap_or_default(),
             arrangement: None,
+            not_stageable: None,
             asked: Vec::new(),
         };
         BookedRoom { room, asking: asking.as_ref().ok() }
     });
-    told(bookings.collect(), store, &assignment, one_more)
+    let told = told(bookings.collect(), store, &found, unit);
+    // A booking that is at fault has no plan.
+    let mut plans = found.plans.into_iter();
+    let plans = askings.iter().map(|asking| asking.as_ref().ok().and_then(|_| plans.next().flatten())).collect();
+    (told, plans)
 }
 
 /// What the solver is asked for a booking.
@@ -146,8 +168,11 @@ fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
         Must::Nothing => Vec::new(),
         Must::Named(names) => {
             let named = |name: &String| brief.pieces().find(|(_, piece)| piece.name == *name).map(|(id, _)| id);
-            let unknown: Vec<Fault> =
-                names.iter().filter(|name| named(name).is_none()).map(|name| words::no_piece(name, brief)).collect();
+            let unknown: Vec<Fault> = names
+                .iter()
+                .filter(|name| named(name).is_none())
+                .map(|name| stock_faults::no_piece(name, brief))
+                .collect();
             if !unknown.is_empty() {
                 return Err(unknown);
             }
@@ -159,9 +184,9 @@ fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
 }
 
 /// The pick list as rows, and everything as JSON.
-fn write(folder: &Path, told: &StockResult) -> Result<(), Failure> {
+fn write(folder: &Path, told: &StockResult, unit: Unit) -> Result<(), Failure> {
     fs::create_dir_all(folder).map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
-    let files = [(PICKS, page::rows(told)?), (STOCK, json::text(told)?)];
+    let files = [(PICKS, page::rows(told, unit)?), (STOCK, json::text(told)?)];
     for (name, text) in files {
         let mut file = Whole::start(folder.join(name))?;
         file.add(&text)?;

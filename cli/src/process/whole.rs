@@ -31,7 +31,12 @@ impl Whole {
 
     /// Adds `text`.
     pub(crate) fn add(&mut self, text: &str) -> Result<(), Failure> {
-        self.file.write_all(text.as_bytes()).map_err(|why| not_written(&self.path, why))
+        self.add_bytes(text.as_bytes())
+    }
+
+    /// Adds `bytes`.
+    pub(crate) fn add_bytes(&mut self, bytes: &[u8]) -> Result<(), Failure> {
+        self.file.write_all(bytes).map_err(|why| not_written(&self.path, why))
     }
 
     /// Puts it in its place, so that it is there even if the machine stops at once.

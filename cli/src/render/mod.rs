@@ -6,6 +6,7 @@ pub(crate) mod batch;
 pub(crate) mod card;
 pub(crate) mod check;
 pub(crate) mod compare;
+pub(crate) mod crew;
 pub(crate) mod failure;
 pub(crate) mod faults;
 pub(crate) mod judge;

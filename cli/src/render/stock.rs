@@ -1,7 +1,7 @@
 //! How an assignment of stock looks: the pick list by day and room, what is short, what one more piece would bring; and
 //! the pick list as rows for a spreadsheet.
 
-use elbowroom_model::{Rounding, Unit};
+use elbowroom_model::{Dimension, Rounding, Unit};
 use elbowroom_solver::stock::By;
 
 use crate::process::failure::Failure;
@@ -11,6 +11,7 @@ use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
+use crate::words::number::number;
 use crate::words::stock as words;
 
 /// The page.
@@ -31,6 +32,14 @@ pub(crate) fn text(told: &StockResult, unit: Unit, look: Look) -> String {
     page.into_text()
 }
 
+/// A paragraph behind the page.
+pub(crate) fn paragraph(text: &str, look: Look) -> String {
+    let mut page = Page::new(look);
+    page.gap();
+    page.paragraph(0, text);
+    page.into_text()
+}
+
 fn summary(told: &StockResult) -> String {
     let asked = || told.rooms.iter().flat_map(|room| &room.asked);
     let served = asked().filter(|one| one.piece.is_some()).map(|one| one.names.len()).sum();
@@ -46,12 +55,16 @@ fn pick(page: &mut Page, room: &BookingResult, unit: Unit) {
         page.paragraph(2, &crate::words::batch::at_fault(&fault.message, line, room.faults.len()));
         return;
     }
+    if let Some(not_stageable) = &room.not_stageable {
+        page.paragraph(2, &not_stageable.sentence);
+        return;
+    }
     let Some(arrangement) = &room.arrangement else {
         let is_decided = room.asked.iter().all(|asked| asked.by != By::NotDecided);
         page.paragraph(2, if is_decided { words::NO_OPTION } else { words::NO_OPTION_FOUND });
         return;
     };
-    page.faint(2, &words::arrangement(arrangement.rank, &arrangement.title));
+    page.faint(2, &words::arrangement(arrangement.rank, &arrangement.title, arrangement.score));
     let mut table =
         Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Left), ("", Stand::Left), ("", Stand::Left)]);
     for asked in &room.asked {
@@ -97,21 +110,18 @@ fn one_more(told: &StockResult, unit: Unit) -> String {
 /// How the pick list starts, whatever columns come to stand behind these: what the file is known again by.
 pub(crate) const PICKS_START: &str = "\"from\",\"to\",\"room\",\"source\",\"for\",";
 
-/// The pick list as rows; lengths in millimetres.
-pub(crate) fn rows(told: &StockResult) -> Result<String, Failure> {
-    let heads = ["from", "to", "room", "source", "for", "must", "piece", "count", "size_mm", "where", "value", "short"];
+/// The pick list as rows, lengths in `unit`: a column for each figure.
+pub(crate) fn rows(told: &StockResult, unit: Unit) -> Result<String, Failure> {
     let line = |cells: &[String]| line(cells).map_err(Failure::Unwritable);
-    let mut text = line(&heads.map(str::to_owned))?;
+    let sizes = Dimension::ALL.iter().map(|one| format!("{}_{}", one.key(), shop_unit(unit).key()));
+    let before = ["from", "to", "room", "source", "for", "must", "piece", "count"].map(str::to_owned).into_iter();
+    let after = ["where", "value", "short"].map(str::to_owned);
+    let mut text = line(&before.chain(sizes).chain(after).collect::<Vec<_>>())?;
     for room in told.by_day() {
         for asked in &room.asked {
             let piece = asked.piece.as_ref();
             let of_piece = |part: fn(&PickedPiece) -> String| piece.map_or_else(String::new, part);
-            let size = of_piece(|piece| {
-                let figures: Vec<String> =
-                    piece.size.iter().map(|figure| taped_bare(Unit::Millimetre, *figure)).collect();
-                figures.join(" x ")
-            });
-            text.push_str(&line(&[
+            let mut cells = vec![
                 room.from.clone().unwrap_or_default(),
                 room.to.clone().unwrap_or_default(),
                 cell(room.name.as_deref().unwrap_or_default()),
@@ -120,11 +130,17 @@ pub(crate) fn rows(told: &StockResult) -> Result<String, Failure> {
                 crate::words::batch::yes_no(asked.must).to_owned(),
                 cell(&of_piece(|piece| piece.name.clone())),
                 of_piece(|piece| piece.count.to_string()),
-                size,
+            ];
+            cells.extend(Dimension::ALL.iter().map(|dimension| {
+                let size = piece.and_then(|piece| piece.sizes.get(*dimension));
+                size.map_or_else(String::new, |size| number(unit, size, Rounding::Nearest))
+            }));
+            cells.extend([
                 cell(&of_piece(|piece| piece.place.clone())),
                 of_piece(|piece| piece.value.map_or_else(String::new, elbowroom_model::listing::Money::words)),
                 words::why_short(asked.by).unwrap_or_default().to_owned(),
-            ])?);
+            ]);
+            text.push_str(&line(&cells)?);
         }
     }
     Ok(text)

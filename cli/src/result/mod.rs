@@ -1,5 +1,6 @@
 //! What is written as JSON: the structs of each format, field for field, made from what the solver decided and from words.
 
+pub(crate) mod carried;
 pub(crate) mod judge;
 pub(crate) mod rank;
 pub(crate) mod shop;

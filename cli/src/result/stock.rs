@@ -1,9 +1,12 @@
 //! An assignment of stock, room by room, as JSON; the pick list and its rows are made from it too.
 
 use elbowroom_model::listing::Money;
-use elbowroom_model::{Fault, Hand, PieceKind};
+use elbowroom_model::{Dimension, Fault, Hand, PieceKind};
+use elbowroom_solver::Size;
 use elbowroom_solver::stock::{By, Days, Proven, Served, Tried};
 use serde::{Serialize, Serializer};
+
+use super::carried::Carried;
 
 /// Name and version of the format.
 pub(crate) const FORMAT: &str = "elbowroom-stock/1";
@@ -25,6 +28,8 @@ pub(crate) struct StockResult {
     pub points: Proven,
     /// The bookings, in the order given.
     pub rooms: Vec<BookingResult>,
+    /// What is carried on which day, by days; nothing where the bookings give none.
+    pub carried: Vec<Carried>,
     /// What one more piece would bring.
     pub one_more: OneMoreResult,
 }
@@ -123,6 +128,10 @@ pub(crate) struct BookingResult {
     pub source: String,
     /// Its name.
     pub name: Option<String>,
+    /// Whom it is for; empty where nobody says.
+    pub client: String,
+    /// Where it is; empty where nobody says.
+    pub address: String,
     /// When it is furnished.
     #[serde(skip)]
     pub days: Option<Days>,
@@ -136,19 +145,45 @@ pub(crate) struct BookingResult {
     pub faults: Vec<Fault>,
     /// The arrangement that its pieces stand in.
     pub arrangement: Option<Arrangement>,
+    /// Why nothing goes out to it, where no main seat can be had.
+    pub not_stageable: Option<NotStageable>,
     /// What it asks for.
     pub asked: Vec<AskedResult>,
+}
+
+/// Why a room cannot be staged.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub(crate) struct NotStageable {
+    /// One sentence.
+    pub sentence: String,
+    /// The piece that comes nearest to its main seat.
+    pub nearest: Option<NearestPiece>,
+}
+
+/// The piece that comes nearest to a main seat, and is free.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub(crate) struct NearestPiece {
+    /// Line of the store's list.
+    pub line: usize,
+    /// Its name.
+    pub name: String,
+    /// The dimension that is furthest off.
+    pub dimension: Dimension,
+    /// How far beyond what the room takes, mm; below 0: how far short.
+    pub by: f64,
 }
 
 /// An arrangement.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub(crate) struct Arrangement {
-    /// Its place among the room's options.
-    pub rank: usize,
+    /// Its place among the room's options as asked; null where only these very pieces make it.
+    pub rank: Option<usize>,
     /// Its stable name.
     pub key: String,
     /// In words.
     pub title: String,
+    /// The score of the plan with these very pieces; null where none was found within the work allowed.
+    pub score: Option<f64>,
 }
 
 /// What a room asks for, and what became of it.
@@ -160,7 +195,7 @@ pub(crate) struct AskedResult {
     pub must: bool,
     /// What serves it.
     pub piece: Option<PickedPiece>,
-    /// The row of the stock that serves it, or why none does: `no_option`, `not_decided`, `none_of_kind`, `none_fits`, `all_taken`.
+    /// The row of the stock that serves it, or why none does: `no_option`, `not_decided`, `none_of_kind`, `none_fits`, `all_taken`, `not_staged`.
     #[serde(rename = "short", serialize_with = "short")]
     pub by: By,
 }
@@ -174,6 +209,7 @@ fn short<S: Serializer>(by: &By, serializer: S) -> Result<S::Ok, S::Error> {
         By::NoneOfKind => Some("none_of_kind"),
         By::NoneFits => Some("none_fits"),
         By::AllTaken => Some("all_taken"),
+        By::NotStaged => Some("not_staged"),
     };
     short.serialize(serializer)
 }
@@ -187,8 +223,11 @@ pub(crate) struct PickedPiece {
     pub name: String,
     /// How many of it.
     pub count: usize,
-    /// Width, return, depth, mm.
+    /// Width, return, depth, mm, as far as it has them.
     pub size: Vec<f64>,
+    /// Each of its sizes.
+    #[serde(skip)]
+    pub sizes: Size,
     /// Where it is.
     #[serde(rename = "where")]
     pub place: String,

@@ -10,15 +10,17 @@ use super::days::day;
 use super::store::at_line;
 use crate::process::failure::Failure;
 use crate::process::listed;
-use crate::words::stock as words;
+use crate::words::stock_faults as words;
 
 /// The columns: what each is called, and what else it may be called.
-const COLUMNS: [(&str, &[&str]); 5] = [
+const COLUMNS: [(&str, &[&str]); 7] = [
     ("room", &["file", "scenario"]),
     ("from", &["start", "first day"]),
     ("to", &["until", "end", "last day"]),
     ("priority", &[]),
     ("must", &["must have", "must haves"]),
+    ("client", &["customer"]),
+    ("address", &[]),
 ];
 /// Most rows of a table: all of them make one program, which for so many takes minutes.
 const MOST_ROWS: usize = 500;
@@ -40,6 +42,10 @@ pub(crate) struct Booking {
     pub priority: u32,
     /// What must be served.
     pub must: Must,
+    /// Whom it is for; empty where the table does not say.
+    pub client: String,
+    /// Where it is; empty where the table does not say.
+    pub address: String,
 }
 
 /// What must be served in a room.
@@ -116,10 +122,10 @@ fn column(head: &str) -> Option<usize> {
 }
 
 /// The place of each column among the heads.
-fn columns(table: &Grid) -> Result<[Option<usize>; 5], Vec<Fault>> {
+fn columns(table: &Grid) -> Result<[Option<usize>; 7], Vec<Fault>> {
     let line = table.header_line;
     let mut told = Vec::new();
-    let mut places = [None; 5];
+    let mut places = [None; 7];
     for (place, head) in table.headers.iter().enumerate() {
         let head = plain(head);
         match column(&head).and_then(|column| places.get_mut(column)) {
@@ -138,7 +144,7 @@ fn columns(table: &Grid) -> Result<[Option<usize>; 5], Vec<Fault>> {
 /// A row of the table.
 struct Row<'a> {
     row: &'a GridRow,
-    places: &'a [Option<usize>; 5],
+    places: &'a [Option<usize>; 7],
 }
 
 impl Row<'_> {
@@ -168,7 +174,9 @@ impl Row<'_> {
             told.push(words::no_priority(self.cell(3), LAST_PRIORITY));
         }
         let path = folder.join(&source);
-        let booking = Booking { source, path, days, priority: priority.unwrap_or(1), must: must(self.cell(4)) };
+        let (client, address) = (self.cell(5).to_owned(), self.cell(6).to_owned());
+        let priority = priority.unwrap_or(1);
+        let booking = Booking { source, path, days, priority, must: must(self.cell(4)), client, address };
         if told.is_empty() { Ok(booking) } else { Err(told) }
     }
 

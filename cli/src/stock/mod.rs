@@ -2,6 +2,7 @@
 //! what is told of the assignment. Who gets what is the solver's to say; how it looks is `render`'s.
 
 pub(crate) mod bookings;
+pub(crate) mod carried;
 pub(crate) mod days;
 pub(crate) mod store;
 pub(crate) mod told;

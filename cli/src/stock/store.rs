@@ -11,15 +11,21 @@ use elbowroom_solver::stock::Owned;
 use super::days::{NotAway, away};
 use crate::process::failure::Failure;
 use crate::process::listed;
-use crate::words::stock as words;
+use crate::words::stock_faults as words;
 
 /// Most rows of a stock.
 const MOST_ROWS: usize = 100_000;
+/// Most that a piece of furniture may be said to weigh, kg.
+const MOST_MASS: f64 = 2000.0;
+/// Most people that carry one piece.
+const MOST_PEOPLE: f64 = 20.0;
 /// Columns beyond those that every list of pieces has, in the order that they are handed on.
-const EXTRA: [Extra; 3] = [
+const EXTRA: [Extra; 5] = [
     Extra { key: "where", also: &["place", "location", "shelf", "bay"] },
     Extra { key: "out", also: &["dates out", "away"] },
     Extra { key: "value", also: &["worth"] },
+    Extra { key: "mass", also: &["mass kg", "weight", "weight kg"] },
+    Extra { key: "people", also: &["people to carry", "carriers"] },
 ];
 
 /// What is owned.
@@ -32,12 +38,16 @@ pub(crate) struct Store {
 }
 
 /// Where a row of the stock is, and what one of it is worth.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct KeptAt {
     /// Where it is.
     pub place: String,
     /// What one of it is worth.
     pub value: Option<Money>,
+    /// What one of it weighs, kg; `None` where the list does not say.
+    pub mass: Option<f64>,
+    /// How many people carry one of it; `None` where the list does not say.
+    pub people: Option<u32>,
 }
 
 /// Reads the store's list.
@@ -57,13 +67,19 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
                 .map(|(value, _)| Some(value))
                 .map_err(|why| words::no_value(&piece.name, text, &why.to_string())),
         };
-        match (out, value) {
-            (Ok(away), Ok(value)) => {
-                store.kept.push(KeptAt { place: cell(0).to_owned(), value });
+        let mass = figure(cell(3), MOST_MASS).ok_or_else(|| words::no_mass(&piece.name, cell(3)));
+        let people = figure(cell(4), MOST_PEOPLE).filter(|people| people.is_none_or(|people| people.fract() == 0.0));
+        let people = people.ok_or_else(|| words::no_people(&piece.name, cell(4)));
+        match (out, value, mass, people) {
+            (Ok(away), Ok(value), Ok(mass), Ok(people)) => {
+                // At most a hundred.
+                let people = people.map(|people| people as u32);
+                store.kept.push(KeptAt { place: cell(0).to_owned(), value, mass, people });
                 store.owned.push(Owned { piece, away });
             }
-            (out, value) => {
-                told.extend(out.err().into_iter().chain(value.err()).map(|fault| at_line(*fault, piece.line)));
+            (out, value, mass, people) => {
+                let faults = [out.err(), value.err(), mass.err(), people.err()];
+                told.extend(faults.into_iter().flatten().map(|fault| at_line(*fault, piece.line)));
             }
         }
     }
@@ -72,6 +88,17 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
     } else {
         Err(Failure::ListFaults { name: list.name, faults: Faults { told, beyond: 0 } })
     }
+}
+
+/// A figure above 0 and of at most `most`; `None` inside where the cell is empty, and outside where it is none.
+#[expect(clippy::option_option, reason = "no figure is known apart from no cell")]
+fn figure(text: &str, most: f64) -> Option<Option<f64>> {
+    let text = text.strip_suffix("kg").map_or(text, str::trim);
+    if text.is_empty() {
+        return Some(None);
+    }
+    let figure = text.replacen(',', ".", 1).parse::<f64>().ok();
+    figure.filter(|figure| *figure > 0.0 && *figure <= most).map(Some)
 }
 
 /// The fault with the line it is on.

@@ -1,11 +1,18 @@
 //! What is told of an assignment, from the bookings as they came in, the store and what the solver found.
 
-use elbowroom_solver::stock::{Asked, Asking, Assignment, By, Fulfilled, Tried};
+use elbowroom_model::Unit;
+use elbowroom_solver::answer::Answer;
+use elbowroom_solver::stock::{Asked, Asking, Assignment, By, Fulfilled, Furnished, Move, Tried};
 
+use super::carried::{carried, size};
 use super::days::written;
 use super::store::Store;
-use crate::result::stock::{Arrangement, AskedResult, BookingResult, FORMAT, OneMoreResult, PickedPiece, StockResult};
+use crate::result::stock::{
+    Arrangement, AskedResult, BookingResult, FORMAT, NearestPiece, NotStageable, OneMoreResult, PickedPiece,
+    StockResult,
+};
 use crate::words::answer::title;
+use crate::words::stock as words;
 
 /// A booking as it came in, for who has a room to show for it.
 pub(crate) struct BookedRoom<'a> {
@@ -15,31 +22,38 @@ pub(crate) struct BookedRoom<'a> {
     pub asking: Option<&'a Asking>,
 }
 
-/// What is told of `assignment`, whose rooms are those of `bookings` that have an asking, in their order.
-pub(crate) fn told(
-    bookings: Vec<BookedRoom<'_>>,
-    store: &Store,
-    assignment: &Assignment,
-    one_more: Tried,
-) -> StockResult {
-    let mut furnished = assignment.rooms.iter();
+/// What was found: who gets what, each room planned with what it gets, and what one more piece would bring.
+pub(crate) struct Found {
+    /// Who gets what.
+    pub assignment: Assignment,
+    /// Each room planned again, in the assignment's order.
+    pub plans: Vec<Option<Answer>>,
+    /// What is carried on which day.
+    pub moves: Vec<Move>,
+    /// What one more piece would bring.
+    pub one_more: Tried,
+}
+
+/// What is told of what was `found` for the `bookings` that have an asking, in their order, lengths in `unit`.
+pub(crate) fn told(bookings: Vec<BookedRoom<'_>>, store: &Store, found: &Found, unit: Unit) -> StockResult {
+    let assignment = &found.assignment;
+    let mut furnished = assignment.rooms.iter().zip(&found.plans);
+    let with_asking = bookings.iter().enumerate().filter(|(_, booking)| booking.asking.is_some());
+    let places: Vec<usize> = with_asking.map(|(place, _)| place).collect();
     let rooms = bookings.into_iter().map(|booking| {
-        let Some((asking, furnished)) = booking.asking.and_then(|asking| Some((asking, furnished.next()?))) else {
+        let Some((asking, (furnished, plan))) = booking.asking.and_then(|asking| Some((asking, furnished.next()?)))
+        else {
             return booking.room;
         };
-        let option = furnished.option.and_then(|option| asking.answer.options.get(option));
-        let arrangement = option.map(|option| Arrangement {
-            rank: option.rank,
-            key: option.key.clone(),
-            title: title(&asking.answer.brief, option),
-        });
+        let arrangement = arrangement(asking, furnished, plan.as_ref());
+        let not_stageable = not_stageable(&booking.room, asking, furnished, store, unit);
         let asked = furnished.asked.iter().map(|Fulfilled { asked, by }| AskedResult {
             names: names(asking, asked),
             must: asked.must,
             piece: piece(*by, asked.pieces.len(), store),
             by: *by,
         });
-        BookingResult { arrangement, asked: asked.collect(), ..booking.room }
+        BookingResult { arrangement, not_stageable, asked: asked.collect(), ..booking.room }
     });
     StockResult {
         format: FORMAT,
@@ -47,8 +61,56 @@ pub(crate) fn told(
         must: assignment.must.clone(),
         points: assignment.points,
         rooms: rooms.collect(),
-        one_more: OneMoreResult { like: like(&one_more, store), tried: one_more },
+        carried: carried(&found.moves, store, &places),
+        one_more: OneMoreResult { like: like(&found.one_more, store), tried: found.one_more.clone() },
     }
+}
+
+/// The arrangement that the pieces of a room stand in: that of the plan made with them, or else the one they were picked for.
+fn arrangement(asking: &Asking, furnished: &Furnished, plan: Option<&Answer>) -> Option<Arrangement> {
+    let picked_for = furnished.option.and_then(|option| asking.answer.options.get(option))?;
+    let planned = plan.and_then(|answer| Some((answer, answer.options.first()?)));
+    Some(match planned {
+        Some((answer, option)) => Arrangement {
+            rank: asking.answer.keyed(&option.key).map(|option| option.rank),
+            key: option.key.clone(),
+            title: title(&answer.brief, option),
+            score: Some(option.score),
+        },
+        None => Arrangement {
+            rank: Some(picked_for.rank),
+            key: picked_for.key.clone(),
+            title: title(&asking.answer.brief, picked_for),
+            score: None,
+        },
+    })
+}
+
+/// Why nothing goes out to a room that something would fit in.
+fn not_stageable(
+    room: &BookingResult,
+    asking: &Asking,
+    furnished: &Furnished,
+    store: &Store,
+    unit: Unit,
+) -> Option<NotStageable> {
+    if furnished.option.is_some() || asking.answer.options.is_empty() {
+        return None;
+    }
+    let mains = asking.main_seats();
+    let main = furnished.asked.get(*mains.first()?)?;
+    let nearest = furnished.nearest.and_then(|nearest| {
+        let owned = store.owned.get(nearest.row)?;
+        let name = owned.piece.name.clone();
+        Some(NearestPiece { line: owned.piece.line, name, dimension: nearest.dimension, by: nearest.by })
+    });
+    let seats: Vec<String> = mains
+        .iter()
+        .filter_map(|place| Some(asking.piece(&furnished.asked.get(*place)?.asked)?.kind.words().to_string()))
+        .collect();
+    let days = room.from.as_deref().zip(room.to.as_deref());
+    let miss = nearest.as_ref().map(|nearest| words::miss(&nearest.name, nearest.dimension, nearest.by, unit));
+    Some(NotStageable { sentence: words::not_stageable(&seats, main.by, days, miss.as_deref()), nearest })
 }
 
 /// What the row of the stock is called that one more would be like.
@@ -65,12 +127,13 @@ fn names(asking: &Asking, asked: &Asked) -> Vec<String> {
 fn piece(by: By, count: usize, store: &Store) -> Option<PickedPiece> {
     let By::Stock { row } = by else { return None };
     let (owned, kept) = (store.owned.get(row)?, store.kept.get(row)?);
-    let size = [Some(owned.piece.width), owned.piece.return_length, Some(owned.piece.depth)];
+    let sides = [Some(owned.piece.width), owned.piece.return_length, Some(owned.piece.depth)];
     Some(PickedPiece {
         line: owned.piece.line,
         name: owned.piece.name.clone(),
         count,
-        size: size.into_iter().flatten().collect(),
+        size: sides.into_iter().flatten().collect(),
+        sizes: size(&owned.piece),
         place: kept.place.clone(),
         value: kept.value,
     })

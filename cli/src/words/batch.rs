@@ -145,6 +145,18 @@ pub(crate) fn files_in(folder: &str) -> String {
     format!("In {folder}: index.html to look at, rooms.csv for a spreadsheet, rooms.ndjson with everything.")
 }
 
+/// The head of a column of sizes: `sofa_width_cm`, `sofa_width_most_cm`.
+pub(crate) fn size_column(name: &str, dimension: &str, most: bool, unit: &str) -> String {
+    let most = if most { "_most" } else { "" };
+    format!("{name}_{dimension}{most}_{unit}")
+}
+
+/// That a sheet would have too many columns.
+pub(crate) fn no_column(pieces: usize) -> String {
+    let of = counted(pieces, "piece has", "pieces have");
+    format!("In rooms.csv {of} no columns, since no sheet would have room for them; rooms.ndjson has them.")
+}
+
 /// Label: what was asked otherwise.
 pub(crate) const ASKED: &str = "asked";
 /// Label: which options there are.

@@ -173,7 +173,7 @@ fn bare(words: &str, unit: Unit) -> String {
 }
 
 /// `count` of the last of `places` decimals, zeros at the end left off.
-fn decimal(count: i64, places: u32) -> String {
+pub(super) fn decimal(count: i64, places: u32) -> String {
     let scale = 10_i64.pow(places);
     let (sign, count) = (if count < 0 { "-" } else { "" }, count.saturating_abs());
     let fraction = format!("{:0width$}", count % scale, width = places as usize);

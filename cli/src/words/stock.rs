@@ -3,11 +3,11 @@
 use std::fmt::Write;
 
 use elbowroom_model::article::{a, capital};
-use elbowroom_model::quote::quoted;
-use elbowroom_model::{Brief, Fault, Hand};
+use elbowroom_model::{Dimension, Hand, Rounding, Unit};
 use elbowroom_solver::stock::{By, OneMore, Proven, Served, Tried};
 
 use super::figures::counted;
+use super::lengths::shop_unit;
 
 /// Over what is short.
 pub(crate) const SHORT: &str = "Short";
@@ -54,7 +54,8 @@ pub(crate) fn must(served: &[Served]) -> String {
 /// That it is proven, or how far it may be from the best.
 pub(crate) fn proof(proven: bool, must: &[Served], points: Proven) -> String {
     if proven {
-        return "Proven: no other assignment serves more must-haves, the first priority first, nor brings more points."
+        return "Proven: no other assignment serves more must-haves, the first priority first, nor brings more points, by \
+                the sizes that each room's options allow and their scores as planned before anything was picked."
             .to_owned();
     }
     let mut text = "Not proven the best:".to_owned();
@@ -85,9 +86,55 @@ pub(crate) fn booking(from: Option<&str>, to: Option<&str>, name: Option<&str>, 
     }
 }
 
-/// The arrangement that pieces stand in.
-pub(crate) fn arrangement(rank: usize, title: &str) -> String {
-    format!("option {rank}: {title}")
+/// The arrangement that pieces stand in, and what the plan with these very pieces scores.
+pub(crate) fn arrangement(rank: Option<usize>, title: &str, score: Option<f64>) -> String {
+    let score = score.map_or_else(
+        || " (not planned again with these pieces within the work allowed)".to_owned(),
+        |score| format!(" (planned with these pieces: score {score:.0})"),
+    );
+    match rank {
+        Some(rank) => format!("option {rank}: {title}{score}"),
+        None => format!("{title}{score}"),
+    }
+}
+
+/// By how much a piece misses: `the nearest, Weir corner, is 2 cm too deep`.
+pub(crate) fn miss(name: &str, dimension: Dimension, by: f64, unit: Unit) -> String {
+    let over = by > 0.0;
+    let (its, too) = match (dimension, over) {
+        (Dimension::Width, true) => ("", "too wide"),
+        (Dimension::Width, false) => ("", "too narrow"),
+        (Dimension::Depth, true) => ("", "too deep"),
+        (Dimension::Depth, false) => ("", "too shallow"),
+        (Dimension::Return, true) => ("its return ", "too long"),
+        (Dimension::Return, false) => ("its return ", "too short"),
+        (Dimension::SecondReturn, true) => ("its second return ", "too long"),
+        (Dimension::SecondReturn, false) => ("its second return ", "too short"),
+        (Dimension::ReturnDepth, true) => ("its return ", "too deep"),
+        (Dimension::ReturnDepth, false) => ("its return ", "too shallow"),
+    };
+    let by = shop_unit(unit).words(by.abs(), Rounding::Up);
+    if its.is_empty() {
+        format!("the nearest, {name}, is {by} {too}")
+    } else {
+        format!("of the nearest, {name}, {its}is {by} {too}")
+    }
+}
+
+/// That a room gets nothing since no main seat can be had.
+pub(crate) fn not_stageable(seats: &[String], why: By, days: Option<(&str, &str)>, nearest: Option<&str>) -> String {
+    let seat = seats.join(" or ");
+    let days = match days {
+        Some((from, to)) if from == to => format!(" on {from}"),
+        Some((from, to)) => format!(" from {from} to {to}"),
+        None => String::new(),
+    };
+    let why = match why {
+        By::NoneOfKind => format!("the stock has no {seat}"),
+        _ => format!("no {seat} that fits is free{days}"),
+    };
+    let nearest = nearest.map_or_else(String::new, |nearest| format!("; {nearest}"));
+    format!("Not stageable: {why}{nearest}. Nothing else goes out without it.")
 }
 
 /// A room that is short of something.
@@ -112,6 +159,7 @@ pub(crate) const fn why_short(by: By) -> Option<&'static str> {
         By::NoneOfKind => Some("the stock has none of the kind"),
         By::AllTaken => Some("what fits is in other rooms, or out, on some of these days"),
         By::NoneFits => Some("none of the stock fits in this arrangement"),
+        By::NotStaged => Some("nothing goes out without the main seat"),
     }
 }
 
@@ -164,120 +212,4 @@ fn how_many(tried: &Tried) -> String {
         "Tried, {how_many}: the largest sizes that fit where something is short, and one more of each in stock where \
          several alike are. Two more at once, or a larger piece where one stands already, are not tried."
     )
-}
-
-/// A span of days that is none.
-pub(crate) fn no_span(name: &str, span: &str) -> Box<Fault> {
-    let remedy = "Write 2026-03-01..2026-03-14, several parted by `;`, and (2) after one when two are out and not all.";
-    Box::new(fault(
-        "bad_days",
-        Some(name),
-        format!("{name} is out on `{}`, which is no span of days.", quoted(span)),
-        remedy,
-    ))
-}
-
-/// A span of days on which more of a piece are out than there are, or none.
-pub(crate) fn not_so_many(name: &str, span: &str, count: u32) -> Box<Fault> {
-    let remedy = format!("The number in brackets is how many are out, 1 to {count}; leave it off where all are.");
-    let message = format!("{name} is out on `{}`, and the stock has {count} of it.", quoted(span));
-    Box::new(fault("bad_days", Some(name), message, &remedy))
-}
-
-/// A value that is none.
-pub(crate) fn no_value(name: &str, text: &str, why: &str) -> Box<Fault> {
-    Box::new(fault(
-        "bad_value",
-        Some(name),
-        format!("The value of {name}, `{}`, {why}.", quoted(text)),
-        "Write an amount, as 1250.00.",
-    ))
-}
-
-/// A day that is none.
-pub(crate) fn no_day(text: &str) -> Box<Fault> {
-    let message =
-        if text.is_empty() { "A day is left out.".to_owned() } else { format!("`{}` is no day.", quoted(text)) };
-    Box::new(fault("bad_day", None, message, "Write days as 2026-03-14, `from` and `to` both."))
-}
-
-/// Days that run backward.
-pub(crate) fn days_backward(from: &str, to: &str) -> Box<Fault> {
-    Box::new(fault(
-        "bad_days",
-        None,
-        format!("{from} comes after {to}."),
-        "Give the first day as `from`, the last as `to`.",
-    ))
-}
-
-/// Days in some rows and not in others.
-pub(crate) fn days_for_some() -> Fault {
-    fault(
-        "days_for_some",
-        None,
-        "Some rows give days and others do not.".to_owned(),
-        "Give every row its days, or none.",
-    )
-}
-
-/// A priority that is none.
-pub(crate) fn no_priority(text: &str, last: u32) -> Fault {
-    fault(
-        "bad_priority",
-        None,
-        format!("`{}` is no priority.", quoted(text)),
-        &format!("Give a whole number from 1, which comes first, to {last}."),
-    )
-}
-
-/// A row without a room.
-pub(crate) fn no_room() -> Fault {
-    fault("missing_room", None, "The row names no room.".to_owned(), "Name the room's scenario file under `room`.")
-}
-
-/// A cell over several lines.
-pub(crate) fn line_break() -> Fault {
-    fault("line_break", None, "A cell runs over several lines.".to_owned(), "See that every quote is closed.")
-}
-
-/// A column that is not known.
-pub(crate) fn no_column(head: &str, all: &str) -> Fault {
-    fault(
-        "unknown_column",
-        None,
-        format!("There is no column `{}`.", quoted(head)),
-        &format!("The columns are: {all}."),
-    )
-}
-
-/// A column twice.
-pub(crate) fn column_twice(head: &str) -> Fault {
-    fault("column_twice", None, format!("The column `{}` is there twice.", quoted(head)), "Leave one of them out.")
-}
-
-/// No column for rooms.
-pub(crate) fn no_room_column() -> Fault {
-    fault(
-        "missing_column",
-        None,
-        "There is no column `room`.".to_owned(),
-        "Put a header over the table: room, from, to, priority, must.",
-    )
-}
-
-/// A table without rows.
-pub(crate) fn no_bookings() -> Fault {
-    fault("empty_file", None, "The table has no rows.".to_owned(), "Write a row for each room that is to be furnished.")
-}
-
-/// A must-have that the room does not ask for.
-pub(crate) fn no_piece(name: &str, brief: &Brief) -> Fault {
-    let all: Vec<&str> = brief.pieces.iter().map(|piece| piece.name.as_str()).collect();
-    let remedy = format!("Its pieces are: {}. Several are parted by `|`.", all.join(", "));
-    fault("unknown_piece", Some(name), format!("The room asks for no {}, which it must have.", quoted(name)), &remedy)
-}
-
-fn fault(code: &'static str, item: Option<&str>, message: String, remedy: &str) -> Fault {
-    Fault { code, item: item.map(str::to_owned), message, remedy: remedy.to_owned(), place: None }
 }

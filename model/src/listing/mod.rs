@@ -21,7 +21,7 @@ mod row;
 mod separated;
 mod yaml_list;
 
-pub use asked::Asked;
+pub use asked::{Asked, UNCOUNTED};
 pub use columns::Extra;
 pub use encoding::LARGEST;
 pub use faults::{Faults, MOST_FAULTS};

@@ -21,6 +21,7 @@ pub use found::{
     WhyNot,
 };
 pub use rows::Row;
+pub(crate) use rows::stand_in;
 
 use elbowroom_model::Brief;
 use elbowroom_model::listing::ListedPiece;

@@ -61,7 +61,7 @@ fn hands(piece: &Piece, candidate: &ListedPiece) -> Vec<Hand> {
 }
 
 /// `piece` as the candidate is: its sizes and no others.
-pub(super) fn stand_in(piece: &Piece, candidate: &ListedPiece) -> Piece {
+pub(crate) fn stand_in(piece: &Piece, candidate: &ListedPiece) -> Piece {
     Piece {
         width: SizeRange::fixed(candidate.width),
         depth: SizeRange::fixed(candidate.depth),

@@ -3,7 +3,8 @@
 use elbowroom_model::PieceKind;
 
 use super::fit::has_place;
-use super::statement::{Statement, Use};
+use super::nearest::nearest;
+use super::statement::Statement;
 use super::{Asking, Assignment, By, Fulfilled, Furnished, Owned, Proven, Served};
 use crate::answer::RankedOption;
 use crate::program::whole::{Step, Whole};
@@ -13,13 +14,11 @@ use crate::program::whole::{Step, Whole};
 pub fn assign(rooms: &[Asking], stock: &[Owned], work: u64) -> Assignment {
     let stated = Statement::of(rooms, stock);
     let solved = solve(rooms, &stated, &vec![false; stated.variables()], work);
-    let rooms_found = rooms.iter().enumerate().map(|(room, asking)| {
-        furnished(
-            asking,
-            stock,
-            stated.uses.iter().zip(&solved.point).filter(|(one, is_in)| **is_in && one.room == room),
-        )
-    });
+    let mut served: Vec<Vec<Option<usize>>> = rooms.iter().map(|asking| vec![None; asking.asked().len()]).collect();
+    for (one, _) in stated.uses.iter().zip(&solved.point).filter(|(_, is_in)| **is_in) {
+        served[one.room][one.asked] = Some(one.row);
+    }
+    let rooms_found = (0..rooms.len()).filter_map(|room| furnished(rooms, stock, room, &served));
     Assignment { rooms: rooms_found.collect(), must: solved.must, points: solved.points, nodes: solved.nodes }
 }
 
@@ -51,17 +50,7 @@ pub(super) fn solve(rooms: &[Asking], stated: &Statement, start: &[bool], work: 
         let of = of.map(|asking| asking.asked().iter().filter(|asked| asked.must).count()).sum();
         Served { priority: *priority, of, count: proven(*step) }
     });
-    // A room of one pattern has no choice to make: what its arrangement scores is counted all the same.
-    let weight = |room: usize| weight(rooms, room, &priorities);
-    let certain: i64 = stated
-        .patterns
-        .iter()
-        .enumerate()
-        .filter(|(_, patterns)| patterns.len() == 1)
-        .map(|(room, patterns)| patterns[0].score * weight(room))
-        .sum();
-    let Step { worth, bound } = chosen.steps.last().copied().unwrap_or_default();
-    let points = Proven { found: worth + certain, at_most: bound + certain };
+    let points = proven(chosen.steps.last().copied().unwrap_or_default());
     Solved { must: must.collect(), points, nodes: chosen.nodes, work: chosen.work, point: chosen.point }
 }
 
@@ -89,33 +78,40 @@ fn proven(step: Step) -> Proven {
     Proven { found: step.worth, at_most: step.bound }
 }
 
-fn furnished<'a>(asking: &Asking, stock: &[Owned], uses: impl Iterator<Item = (&'a Use, &'a bool)>) -> Furnished {
-    let asked = asking.asked();
-    let mut rows = vec![None; asked.len()];
-    uses.for_each(|(one, _)| rows[one.asked] = Some(one.row));
+/// The room at `room`, by the rows that serve all rooms.
+fn furnished(rooms: &[Asking], stock: &[Owned], room: usize, served: &[Vec<Option<usize>>]) -> Option<Furnished> {
+    let (asking, rows) = (rooms.get(room)?, served.get(room)?);
+    let (asked, heads) = (asking.asked(), asking.main_seats());
+    let staged = heads.is_empty() || heads.iter().any(|head| rows.get(*head).is_some_and(Option::is_some));
     let fits = |option: &RankedOption| {
         let mut served = rows.iter().zip(&asked).filter_map(|(row, asked)| Some((asked, stock.get((*row)?)?)));
         served.all(|(asked, owned)| has_place(asking, option, asked, &owned.piece))
     };
-    let option = asking.answer.options.iter().position(fits);
-    let fulfilled = asked.iter().zip(&rows).map(|(asked, row)| {
-        let by = row.map_or_else(|| why_none(asking, asked, option, stock), |row| By::Stock { row });
+    let option = asking.answer.options.iter().position(fits).filter(|_| staged);
+    let fulfilled = asked.iter().zip(rows).enumerate().map(|(place, (asked, row))| {
+        let by = match row {
+            Some(row) => By::Stock { row: *row },
+            None if !staged && !heads.contains(&place) => By::NotStaged,
+            None => why_none(asking, asked, option, stock),
+        };
         Fulfilled { asked: asked.clone(), by }
     });
-    Furnished { option, asked: fulfilled.collect() }
+    let nearest = if staged { None } else { nearest(rooms, stock, room, served) };
+    Some(Furnished { option, nearest, asked: fulfilled.collect() })
 }
 
-/// Why nothing serves what is asked for.
+/// Why nothing serves what is asked for: beside what stands in `option`, or in any where nothing does.
 fn why_none(asking: &Asking, asked: &super::Asked, option: Option<usize>, stock: &[Owned]) -> By {
-    if asking.answer.options.is_empty() {
+    let options = &asking.answer.options;
+    if options.is_empty() {
         return if asking.answer.undecided() == 0 { By::NoOption } else { By::NotDecided };
     }
     let kind: Option<PieceKind> = asking.piece(asked).map(|piece| piece.kind);
     if !stock.iter().any(|owned| Some(owned.piece.kind) == kind && owned.piece.count > 0) {
         return By::NoneOfKind;
     }
-    let option = option.and_then(|option| asking.answer.options.get(option));
-    let fits = |owned: &Owned| option.is_some_and(|option| has_place(asking, option, asked, &owned.piece));
+    let options = option.and_then(|option| options.get(option..=option)).unwrap_or(options);
+    let fits = |owned: &Owned| options.iter().any(|option| has_place(asking, option, asked, &owned.piece));
     let enough = |owned: &&Owned| owned.piece.count as usize >= asked.pieces.len();
     if stock.iter().filter(enough).any(fits) { By::AllTaken } else { By::NoneFits }
 }

@@ -6,6 +6,7 @@ use elbowroom_model::{Brief, Dimension, ItemKind, Piece};
 use super::tolerance::ROUNDING;
 use super::{Asked, Asking, Owned};
 use crate::answer::{PieceSizes, RankedOption};
+use crate::best_by;
 
 /// What fits side by side in one option: for each thing that is asked for, the rows of the stock, in their order.
 #[derive(Debug, Clone, PartialEq)]
@@ -77,6 +78,27 @@ fn within(piece: &Piece, sizes: &PieceSizes, listed: &ListedPiece) -> bool {
             let (Some(range), Some(size)) = (sizes.get(dimension), listed.size(dimension)) else { return false };
             (range.least - ROUNDING..=range.together + ROUNDING).contains(&size)
         })
+}
+
+/// The dimension of `listed` that lies furthest from what `option` takes for `asked`, with how far beyond it lies, or below
+/// 0 how far short; `None` where size is not what keeps it out.
+pub(super) fn furthest(
+    asking: &Asking,
+    option: &RankedOption,
+    asked: &Asked,
+    listed: &ListedPiece,
+) -> Option<(Dimension, f64)> {
+    let (piece, sizes) = (asking.piece(asked)?, sizes_of(asking, option, asked)?);
+    let is_u = piece.second_return.is_some() == listed.second_return.is_some();
+    if piece.kind != listed.kind || !is_u || !is_handed(option, listed) || !seats_enough(piece, listed) {
+        return None;
+    }
+    let off = |dimension: Dimension| {
+        let (range, size) = (sizes.get(dimension)?, listed.size(dimension)?);
+        let by = if size > range.together { size - range.together } else { (size - range.least).min(0.0) };
+        Some((dimension, by))
+    };
+    best_by(piece.dimensions().into_iter().filter_map(off), |(_, by)| by.abs()).filter(|(_, by)| by.abs() > ROUNDING)
 }
 
 /// A corner sofa has the hand of the option; a row that says no hand can have either.

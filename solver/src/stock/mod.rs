@@ -3,22 +3,28 @@
 //! [`fit`] says which pieces have a place in a room: every set of pieces at or under the sizes that one of its options
 //! allows together fits in it, so nothing is solved again. [`statement`] writes the whole as a program of yes and no, and
 //! [`assign`] solves it in steps: the must-haves of the rooms that come first, then those of the next, then everything
-//! else by points. [`more`] asks what one more piece would bring. Lists, dates and words are not known here: days are
-//! numbers.
+//! else by points. A room is served as a set: nothing goes out to it without its main seat, and [`nearest`] says what comes
+//! nearest to one that cannot be had. [`planned`] plans each room again with the very pieces that it got. [`more`] asks what one more piece would bring. Lists, dates and words are not known here: days are
+//! numbers. [`moves`] says what is carried on which.
 
 mod assign;
 mod fit;
 mod more;
+mod moves;
+mod nearest;
+mod planned;
 mod statement;
 mod tolerance;
 
-use elbowroom_model::{Piece, PieceId};
+use elbowroom_model::{Dimension, Piece, PieceId};
 use std::sync::Arc;
 
 use elbowroom_model::listing::ListedPiece;
 
 pub use assign::assign;
 pub use more::{OneMore, Tried, more};
+pub use moves::{Move, Stop, moves};
+pub use planned::plans;
 
 use crate::answer::Answer;
 
@@ -113,6 +119,18 @@ impl Asking {
         asked
     }
 
+    /// The things asked for that a room is staged about, by their places in [`asked`](Self::asked): the main seat of any of
+    /// its options. Nothing else goes out unless one of them does.
+    #[must_use]
+    pub fn main_seats(&self) -> Vec<usize> {
+        let is_main = |id: &PieceId| {
+            let solved = self.answer.solved_as(*id);
+            self.answer.options.iter().any(|option| solved == Some(option.main_seat))
+        };
+        let asked = self.asked().into_iter().enumerate();
+        asked.filter(|(_, asked)| asked.pieces.iter().any(is_main)).map(|(place, _)| place).collect()
+    }
+
     /// The piece that stands for all of `asked`.
     #[must_use]
     pub fn piece(&self, asked: &Asked) -> Option<&Piece> {
@@ -172,10 +190,26 @@ impl Proven {
 /// A room as furnished.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Furnished {
-    /// Place in its options of the first that all its pieces fit in; `None` where nothing fits in the room.
+    /// Place in its options of the first that all its pieces fit in; `None` where nothing fits in the room, or where no main
+    /// seat can be had and so nothing goes out.
     pub option: Option<usize>,
+    /// Where no main seat can be had: the piece of the stock that comes nearest to being one.
+    pub nearest: Option<Nearest>,
     /// What it asks for, in the order of its file, with what became of it.
     pub asked: Vec<Fulfilled>,
+}
+
+/// A piece of the stock that comes nearest to what is asked for, and is there on the days of the booking.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Nearest {
+    /// Place in what the room asks for.
+    pub asked: usize,
+    /// Row of the stock.
+    pub row: usize,
+    /// The dimension that is furthest off.
+    pub dimension: Dimension,
+    /// How far beyond what the room takes, mm; below 0: how far short of what it asks for.
+    pub by: f64,
 }
 
 /// What became of one thing that was asked for.
@@ -205,6 +239,8 @@ pub enum By {
     NoneFits,
     /// Some would fit, and all of them are in other rooms, or out, on these days.
     AllTaken,
+    /// No main seat can be had, and nothing goes out by itself.
+    NotStaged,
 }
 
 #[cfg(test)]

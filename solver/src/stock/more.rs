@@ -91,7 +91,7 @@ fn tries(rooms: &[Asking], stock: &[Owned], found: &Assignment) -> Vec<Try> {
     let mut tries: Vec<Try> = Vec::new();
     for (asking, furnished) in rooms.iter().zip(&found.rooms) {
         for (asked, fulfilled) in asking.asked().iter().zip(&furnished.asked) {
-            if matches!(fulfilled.by, By::Stock { .. }) {
+            if matches!(fulfilled.by, By::Stock { .. } | By::NotStaged) {
                 continue;
             }
             let rank = (!fulfilled.asked.must, asking.priority);

@@ -1,4 +1,4 @@
-//! The whole as a program of yes and no: a variable for each pattern of a room that has several, and one for each piece
+//! The whole as a program of yes and no: a variable for each pattern of a room, and one for each piece
 //! of the stock in each place where it fits.
 
 use std::collections::BTreeMap;
@@ -31,6 +31,8 @@ pub(super) struct Statement {
     pub(super) choices: Vec<(usize, usize)>,
     /// Patterns of each room.
     pub(super) patterns: Vec<Vec<Pattern>>,
+    /// The places of what each room asks for that it is staged about.
+    pub(super) heads: Vec<Vec<usize>>,
     pub(super) rows: Vec<Row>,
 }
 
@@ -38,13 +40,14 @@ impl Statement {
     /// States who could get what.
     pub(super) fn of(rooms: &[Asking], stock: &[Owned]) -> Self {
         let patterns: Vec<Vec<Pattern>> = rooms.iter().map(|asking| patterns(asking, stock)).collect();
-        let mut stated = Self { uses: uses(rooms, stock, &patterns), choices: Vec::new(), patterns, rows: Vec::new() };
+        let heads = rooms.iter().map(Asking::main_seats).collect();
+        let mut stated =
+            Self { uses: uses(rooms, stock, &patterns), choices: Vec::new(), patterns, heads, rows: Vec::new() };
         for (room, patterns) in stated.patterns.iter().enumerate() {
-            if patterns.len() > 1 {
-                stated.choices.extend((0..patterns.len()).map(|pattern| (room, pattern)));
-            }
+            stated.choices.extend((0..patterns.len()).map(|pattern| (room, pattern)));
         }
         stated.one_pattern_a_room(rooms.len());
+        stated.as_sets(rooms);
         stated.one_piece_a_place();
         stated.within_patterns();
         stated.no_more_than_there_are(rooms, stock);
@@ -71,6 +74,8 @@ impl Statement {
             };
             let holding = patterns.iter().enumerate().filter(|(_, pattern)| holds(pattern));
             let best = holding.max_by_key(|(_, pattern)| pattern.score).map(|(place, _)| place);
+            let heads = self.heads.get(room).map_or(&[][..], Vec::as_slice);
+            let best = best.filter(|_| heads.is_empty() || heads.iter().any(|head| row_of(room, *head).is_some()));
             if let Some(choice) = best.and_then(|best| self.choice(room, best)) {
                 point[choice] = true;
             }
@@ -87,7 +92,7 @@ impl Statement {
         for room in 0..rooms {
             let choices = self.choices.iter().enumerate().filter(|(_, choice)| choice.0 == room);
             let terms: Vec<_> = choices.map(|(place, _)| (self.uses.len() + place, 1.0)).collect();
-            if !terms.is_empty() {
+            if terms.len() > 1 {
                 self.rows.push(Row::at_most(terms, 1.0));
             }
         }
@@ -97,6 +102,30 @@ impl Statement {
         for (_, uses) in self.by_place() {
             self.rows.push(Row::at_most(uses.into_iter().map(|place| (place, 1.0)), 1.0));
         }
+    }
+
+    /// Nothing stands in a room, and none of its arrangements counts, without a main seat.
+    fn as_sets(&mut self, rooms: &[Asking]) {
+        let by_place = self.by_place();
+        let mut rows = Vec::new();
+        for room in 0..rooms.len() {
+            let Some(heads) = self.heads.get(room).filter(|heads| !heads.is_empty()) else { continue };
+            let seated: Vec<(usize, f64)> = heads
+                .iter()
+                .filter_map(|head| by_place.get(&(room, *head)))
+                .flatten()
+                .map(|one| (*one, -1.0))
+                .collect();
+            let of_room = by_place.range((room, 0)..(room + 1, 0));
+            let others = of_room.filter(|((_, asked), _)| !heads.contains(asked)).map(|(_, uses)| uses.clone());
+            let choices = self.choices.iter().enumerate().filter(|(_, choice)| choice.0 == room);
+            let choices: Vec<usize> = choices.map(|(place, _)| self.uses.len() + place).collect();
+            for together in others.chain([choices]).filter(|together| !together.is_empty()) {
+                let terms = together.into_iter().map(|one| (one, 1.0)).chain(seated.iter().copied());
+                rows.push(Row::at_most(terms, 0.0));
+            }
+        }
+        self.rows.extend(rows);
     }
 
     /// Uses of each place that is asked for.

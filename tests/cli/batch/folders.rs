@@ -176,5 +176,18 @@ fn every_file_of_a_run_tells_lengths_in_the_unit_asked_for() {
             let remedy = line["result"]["remedies"][0]["sentence"].as_str().unwrap_or_default();
             assert!(rows.contains(remedy), "{units:?}: {remedy}");
         }
+        // One header, each length of a piece in a column of its own, as a number.
+        let unit = if units.is_some() { "_in" } else { "_in,_cm" };
+        let mut rows = csv::Reader::from_reader(rows.as_bytes());
+        let heads = rows.headers().unwrap().clone();
+        let sizes: Vec<usize> =
+            (14..heads.len()).filter(|place| unit.split(',').any(|unit| heads[*place].ends_with(unit))).collect();
+        assert_eq!(sizes.len(), heads.len() - 14, "{heads:?}");
+        let sofa = heads.iter().position(|head| head.starts_with("sofa_width_")).unwrap();
+        for row in rows.records().map(Result::unwrap) {
+            let fits = &row[2] == "fits";
+            assert_eq!(row[sofa].parse::<f64>().is_ok_and(|width| width > 40.0), fits, "{row:?}");
+            assert!(sizes.iter().all(|place| row[*place].is_empty() || row[*place].parse::<f64>().is_ok()), "{row:?}");
+        }
     }
 }

@@ -8,6 +8,43 @@ use tempfile::tempdir;
 use super::text;
 use crate::program::{Ended, root, run, run_with};
 
+/// What a crew takes along: everything that goes out comes back, each figure is a number, a sheet for each day.
+fn for_the_crew(folder: &std::path::Path) {
+    let mut rows = csv::Reader::from_path(folder.join("loads.csv")).unwrap();
+    let heads = rows.headers().unwrap().clone();
+    let place = |name: &str| heads.iter().position(|head| head == name).unwrap();
+    let (what, count) = (place("what"), place("count"));
+    let rows: Vec<csv::StringRecord> = rows.records().map(Result::unwrap).collect();
+    let sum = |of: &str| -> u32 {
+        rows.iter().filter(|row| &row[what] == of).map(|row| row[count].parse::<u32>().unwrap()).sum()
+    };
+    assert!(sum("out") > 40 && sum("out") == sum("back"), "{} out, {} back", sum("out"), sum("back"));
+    for head in ["width_cm", "depth_cm", "height_cm", "mass_kg", "people", "volume_m3"] {
+        let figures = rows.iter().map(|row| &row[place(head)]);
+        assert!(figures.clone().all(|figure| figure.is_empty() || figure.parse::<f64>().is_ok()), "{head}");
+        assert!(figures.filter(|figure| !figure.is_empty()).count() > 20, "{head}");
+    }
+    let mut days: Vec<&str> = rows.iter().map(|row| &row[place("day")]).collect();
+    days.dedup();
+    for day in &days {
+        let sheet = lopdf::Document::load(folder.join(format!("{day}.pdf"))).unwrap();
+        assert!(!sheet.get_pages().is_empty());
+    }
+    // The first day has four rooms to set out, each with two plans and a tape sheet.
+    assert!(lopdf::Document::load(folder.join("2026-03-02.pdf")).unwrap().get_pages().len() > 4 * 3);
+    let calendar = fs::read_to_string(folder.join("calendar.ics")).unwrap();
+    // RFC 5545, 3.1 and 3.6.1 (P): lines end with CR LF and hold at most 75 octets; an event has an id and a time stamp.
+    assert!(calendar.split("\r\n").all(|line| line.len() <= 75 && !line.contains('\n')));
+    let events = calendar.matches("BEGIN:VEVENT").count();
+    assert_eq!(
+        (events, calendar.matches("UID:").count(), calendar.matches("DTSTAMP:").count()),
+        (events, events, events)
+    );
+    assert_eq!(events, days.len() + 11);
+    let left: Vec<_> = fs::read_dir(folder).unwrap().collect();
+    assert_eq!(left.len(), days.len() + 3);
+}
+
 /// The demo store over the demo rooms' bookings.
 fn demo(more: &[&str]) -> Ended {
     let (store, weeks) = (root().join("scenarios/store.csv"), root().join("scenarios/weeks.csv"));
@@ -19,8 +56,11 @@ fn the_demo_store_is_handed_out() {
     let folder = tempdir().unwrap();
     let ended = demo(&["-o", text(folder.path())]);
     assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""), "{}", ended.stderr);
-    insta::assert_snapshot!("stock", ended.stdout.replace(&format!("{}/", root().join("scenarios").display()), ""));
-    assert_eq!(demo(&["--threads", "1"]).stdout, ended.stdout);
+    let (page, files) = ended.stdout.split_once("\nIn ").unwrap();
+    insta::assert_snapshot!("stock", page.replace(&format!("{}/", root().join("scenarios").display()), ""));
+    assert!(files.replace('\n', " ").contains("9 days to print"), "{files}");
+    assert_eq!(demo(&["--threads", "1"]).stdout.trim_end(), page.trim_end());
+    for_the_crew(&folder.path().join("picks"));
     let told: Value = serde_json::from_str(&fs::read_to_string(folder.path().join("stock.json")).unwrap()).unwrap();
     assert_eq!((&told["format"], &told["proven"]), (&"elbowroom-stock/1".into(), &true.into()));
     // No piece is picked more often than it is owned, on any day.
@@ -36,6 +76,13 @@ fn the_demo_store_is_handed_out() {
         }
     }
     assert!(picks.iter().filter(|pick| !pick[6].is_empty()).count() > 20);
+    // A column for each figure, in the unit of the first room.
+    let heads = rows.headers().unwrap();
+    let sizes = ["width_cm", "return_cm", "depth_cm", "second_return_cm", "return_depth_cm"];
+    assert_eq!(heads.iter().skip(8).take(5).collect::<Vec<_>>(), sizes);
+    for pick in picks.iter().filter(|pick| !pick[6].is_empty()) {
+        assert!([&pick[8], &pick[10]].iter().all(|side| side.parse::<f64>().is_ok()), "{pick:?}");
+    }
 }
 
 #[test]

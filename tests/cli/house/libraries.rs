@@ -6,12 +6,13 @@ use std::path::PathBuf;
 use super::{MEMBERS, code, from_root, names, root, rust_files, sources, text};
 
 /// Each library that has a home, and the only place in the members' sources that may name it.
-const HOMES: [(&str, &str); 8] = [
+const HOMES: [(&str, &str); 9] = [
     ("good_lp", "solver/src/program/"),
     ("microlp", "solver/src/program/"),
     ("highs", "solver/src/program/"),
     ("geo", "solver/src/geometry/"),
     ("clap", "cli/src/"),
+    ("icalendar", "cli/src/render/crew/"),
     ("krilla", "cli/src/drawing/"),
     ("subsetter", "cli/src/drawing/"),
     ("ttf_parser", "cli/src/drawing/"),

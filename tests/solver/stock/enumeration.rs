@@ -30,7 +30,7 @@ fn best(rooms: &[Asking], stock: &[Owned]) -> Worth {
 
 fn hand_out(rooms: &[Asking], stock: &[Owned], places: &[(usize, usize)], handed: &mut Handed, best: &mut Worth) {
     let Some(((room, asked), rest)) = places.split_first() else {
-        *best = best.clone().max(worth(rooms, stock, handed).unwrap());
+        *best = best.clone().max(worth(rooms, stock, handed).unwrap_or_default());
         return;
     };
     for row in std::iter::once(None).chain((0..stock.len()).map(Some)) {
@@ -75,6 +75,14 @@ fn option_score(asking: &Asking, stock: &[Owned], rows: &[Option<usize>]) -> Opt
     asking.answer.options.iter().filter(fits).map(|option| option.score.round() as i64).max()
 }
 
+/// Places in what a room asks for of the main seats of its options, by their names.
+pub(super) fn main_seats(asking: &Asking) -> Vec<usize> {
+    let answer = &asking.answer;
+    let mains: Vec<&str> = answer.options.iter().map(|it| answer.brief.piece_name(it.main_seat)).collect();
+    let is_main = |asked: &Asked| asked.pieces.iter().any(|id| mains.contains(&answer.asked.piece_name(*id)));
+    asking.asked().iter().enumerate().filter(|(_, asked)| is_main(asked)).map(|(place, _)| place).collect()
+}
+
 /// The priorities of the rooms, the first one first.
 pub(super) fn priorities(rooms: &[Asking]) -> Vec<u32> {
     let mut all: Vec<u32> = rooms.iter().map(|asking| asking.priority).collect();
@@ -102,6 +110,13 @@ fn worth(rooms: &[Asking], stock: &[Owned], handed: &Handed) -> Option<Worth> {
     let (mut must, mut points) = (vec![0; priorities.len()], 0);
     for (room, asking) in rooms.iter().enumerate() {
         if asking.answer.options.is_empty() {
+            continue;
+        }
+        if !main_seats(asking).iter().any(|place| handed[room][*place].is_some()) {
+            // Nothing goes out without a seat to stage the room about.
+            if handed[room].iter().any(Option::is_some) {
+                return None;
+            }
             continue;
         }
         let step = priorities.iter().position(|priority| *priority == asking.priority).unwrap();

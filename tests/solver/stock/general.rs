@@ -5,7 +5,7 @@ use elbowroom_solver::answer::RankedOption;
 use elbowroom_solver::stock::{Asking, Owned};
 use highs::{Col, HighsModelStatus, Model, RowProblem, Sense};
 
-use super::enumeration::{points_of, priorities};
+use super::enumeration::{main_seats, points_of, priorities};
 use super::may_be;
 
 /// What a variable stands for.
@@ -76,6 +76,7 @@ fn stated(rooms: &[Asking], stock: &[Owned], priorities: &[u32], step: usize) ->
             .map(|option| (option, add(&mut program, Stands::Option(option.score.round() as i64))))
             .collect();
         program.add_row(..=1.0, options.iter().map(|(_, column)| (*column, 1.0)).collect::<Vec<_>>());
+        let mut of_place = Vec::new();
         for asked in asking.asked() {
             let mut here = Vec::new();
             for (row, owned) in stock.iter().enumerate() {
@@ -91,7 +92,18 @@ fn stated(rooms: &[Asking], stock: &[Owned], priorities: &[u32], step: usize) ->
                 here.push((column, 1.0));
                 of_row[row].push((column, room, asked.pieces.len() as u32));
             }
-            program.add_row(..=1.0, here);
+            program.add_row(..=1.0, here.clone());
+            of_place.push(here);
+        }
+        // Nothing without a main seat.
+        let seats = main_seats(asking);
+        let seated: Vec<(Col, f64)> =
+            seats.iter().flat_map(|place| &of_place[*place]).map(|(col, _)| (*col, -1.0)).collect();
+        let chosen: Vec<(Col, f64)> = options.iter().map(|(_, column)| (*column, 1.0)).collect();
+        let others =
+            of_place.iter().enumerate().filter(|(place, _)| !seats.contains(place)).map(|(_, here)| here.clone());
+        for together in others.chain([chosen]).filter(|_| !seats.is_empty()) {
+            program.add_row(..=0.0, together.into_iter().chain(seated.iter().copied()).collect::<Vec<_>>());
         }
     }
     let days =

@@ -5,6 +5,7 @@ mod enumeration;
 #[cfg(feature = "highs")]
 mod general;
 mod large;
+mod moves;
 mod yes_and_no;
 
 use elbowroom_model::listing::ListedPiece;

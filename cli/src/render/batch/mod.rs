@@ -1,5 +1,6 @@
 //! How many rooms look: a table for a spreadsheet, pages with plans, a summary, what differs between variants.
 
+mod columns;
 mod compare;
 mod csv;
 mod index;
@@ -7,6 +8,7 @@ mod plan;
 pub(crate) mod room_line;
 mod summary;
 
+pub(crate) use columns::Columns;
 pub(crate) use compare::compared;
 pub(crate) use csv::{ROWS_START, head, row};
 pub(crate) use index::{PAGE_START, Part, ROOMS_A_PAGE, is_page_name, page, page_name};
@@ -16,7 +18,7 @@ pub(crate) use summary::{Summary, text as summary};
 use elbowroom_model::{Rounding, Unit};
 use elbowroom_solver::Size;
 
-use crate::render::batch::room_line::{LineOption, LinePiece, RoomLine};
+use crate::render::batch::room_line::{LinePiece, RoomLine};
 use crate::words::batch as words;
 use crate::words::lengths::shopped;
 
@@ -42,10 +44,4 @@ fn largest(piece: &LinePiece, unit: Unit) -> String {
 
 fn told(size: Size, unit: Unit) -> String {
     crate::words::size::size(size, " x ", |figure| shopped(unit, figure, Rounding::Down))
-}
-
-/// The pieces of an option, each with a size of it.
-fn sizes(option: &LineOption, size: impl Fn(&LinePiece) -> String) -> String {
-    let pieces = option.pieces.iter().map(|piece| format!("{} {}", piece.name, size(piece)));
-    pieces.collect::<Vec<_>>().join("; ")
 }

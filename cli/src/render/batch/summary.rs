@@ -15,6 +15,8 @@ const TOLD: usize = 20;
 pub(crate) struct Summary {
     /// How many.
     pub tally: words::Tally,
+    /// Pieces whose sizes have no column.
+    pub no_column: usize,
     without: Vec<(String, String)>,
 }
 
@@ -51,5 +53,8 @@ pub(crate) fn text(summary: &Summary, folder: &str, look: Look) -> String {
         page.faint(2, &words::more_without(summary.untold()));
     }
     page.paragraph(0, &words::files_in(folder));
+    if summary.no_column > 0 {
+        page.paragraph(0, &words::no_column(summary.no_column));
+    }
     page.into_text()
 }

@@ -52,6 +52,40 @@ impl Reading<'_> {
         }
     }
 
+    /// Tells of each column that its numbers lack a unit: once, however many they are.
+    pub(super) fn no_units(&mut self) {
+        for (column, (count, first)) in std::mem::take(&mut self.bare) {
+            let place = self.places.get(&Which::Usual(column)).map(|(place, _)| *place);
+            let header = place.and_then(|place| self.grid.headers.get(place)).map_or(column.key(), String::as_str);
+            let (line, where_first) = match self.grid.header_line {
+                0 => (first, String::new()),
+                line => (line, format!(", the first on line {first}")),
+            };
+            let numbers = if count == 1 { "number has" } else { "numbers have" };
+            let message = format!("Under `{}` {count} {numbers} no unit{where_first}.", quoted(header));
+            let key = column.key();
+            let remedy = format!(
+                "Write the unit in the header, `{key} (cm)` or `{key} (in)`, or in each cell: mm, cm, m, in, ft."
+            );
+            self.told.add(line, "no_unit", "", message, remedy);
+        }
+    }
+
+    /// Tells of prices that name no currency beside others that do.
+    pub(super) fn no_currencies(&mut self) {
+        let Some((currency, first)) = self.currency.clone() else { return };
+        for (line, name, text) in std::mem::take(&mut self.unpriced) {
+            let message = format!(
+                "The price of {}, `{}`, names no currency; line {first} has `{}`.",
+                quoted(&name),
+                quoted(&text),
+                quoted(&currency)
+            );
+            let remedy = "Write the currency in the header, `price EUR`, or beside every price.".to_owned();
+            self.told.add(line, "no_currency", &name, message, remedy);
+        }
+    }
+
     pub(super) fn missing(&mut self, row: &GridRow, column: Column, name: &str) {
         let message = format!("{} has no {}.", quoted(name), column.key());
         let remedy =
@@ -60,6 +94,11 @@ impl Reading<'_> {
     }
 
     pub(super) fn no_figure(&mut self, row: &GridRow, column: Column, text: &str, name: &str, error: &FigureError) {
+        if matches!(error, FigureError::NoUnit) {
+            let (count, _) = self.bare.entry(column).or_insert((0, row.line));
+            *count += 1;
+            return;
+        }
         let (code, remedy) = remedy(error, column);
         let error = crate::quote::clean(&error.to_string());
         let message = format!("The {} of {}, `{}`, {error}.", column.key(), quoted(name), quoted(text));
@@ -127,6 +166,11 @@ impl Reading<'_> {
                 return None;
             }
         };
+        let of_header =
+            self.places.get(&Which::Usual(Column::Price)).is_some_and(|(_, meant)| meant.currency.is_some());
+        if currency.is_none() && !of_header {
+            self.unpriced.push((row.line, name.to_owned(), text.clone()));
+        }
         if let Some(currency) = currency.map(|currency| currency.to_uppercase()) {
             let (first, line) = self.currency.get_or_insert((currency.clone(), row.line));
             if *first != currency {
@@ -161,10 +205,9 @@ fn remedy(error: &FigureError, column: Column) -> (&'static str, String) {
              decimals of this list."
                 .to_owned(),
         ),
-        FigureError::NoUnit => (
-            "no_unit",
-            format!("Write the unit in the header, `{} cm`, or in the cell: mm, cm, m, in, ft.", column.key()),
-        ),
+        FigureError::NoUnit => {
+            ("no_unit", "Write the unit in the header or in the cell: mm, cm, m, in, ft.".to_owned())
+        }
         FigureError::NotPositive => ("not_positive", "Give a length above 0.".to_owned()),
         FigureError::Length(LengthError::UnknownUnit { nearest: Some(near), .. }) => {
             ("unknown_unit", format!("Did you mean `{near}`?"))

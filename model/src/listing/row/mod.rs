@@ -24,7 +24,8 @@ use crate::unit::Unit;
 pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> Listing {
     let (places, passed_over) = headers(grid, asked, told);
     let style = Style { said: asked.decimals, has_commas: has_commas(grid, &places) };
-    let mut reading = Reading { grid, asked, places: &places, style, currency: None, told };
+    let (currency, bare) = (None, BTreeMap::new());
+    let mut reading = Reading { grid, asked, places: &places, style, currency, unpriced: Vec::new(), bare, told };
     for meant in places.values() {
         if meant.1.which == Which::Usual(Column::Price) {
             reading.currency = meant.1.currency.clone().map(|currency| (currency, grid.header_line));
@@ -41,6 +42,8 @@ pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> L
         }
         pieces.push(piece);
     }
+    reading.no_units();
+    reading.no_currencies();
     let currency = reading.currency.map(|(currency, _)| currency);
     if pieces.is_empty() && told.is_empty() {
         let remedy = "Write a row for each piece under the header.".to_owned();
@@ -72,7 +75,7 @@ impl Reading<'_> {
         let hands = self.hands(row, kind, &name);
         let chaise = self.truth(row, Column::Chaise, &name);
         let seats = self.whole(row, Column::Seats, &name);
-        let count = self.whole(row, Column::Count, &name).unwrap_or(1);
+        let count = self.whole(row, Column::Count, &name).unwrap_or(self.asked.uncounted);
         let score = self.score(row, &name);
         let price = self.price(row, &name);
         self.fits_its_kind(row, kind, &name);

@@ -1,5 +1,7 @@
 //! The rows of one list while they are read.
 
+use std::collections::BTreeMap;
+
 use crate::listing::Asked;
 use crate::listing::columns::{Column, Which};
 use crate::listing::faults::FaultList;
@@ -15,6 +17,10 @@ pub(super) struct Reading<'a> {
     pub style: Style,
     /// The currency so far, and the line that said it.
     pub currency: Option<(String, usize)>,
+    /// Prices without a currency: line, name, price as written.
+    pub unpriced: Vec<(usize, String, String)>,
+    /// Columns with bare numbers that no unit is given for: how many, and the line of the first.
+    pub bare: BTreeMap<Column, (usize, usize)>,
     pub told: &'a mut FaultList,
 }
 

@@ -1,0 +1,73 @@
+//! What `batch --stock` leaves for a crew: a folder with a PDF for each day, rows, what comes back when, a calendar.
+
+use std::fs;
+use std::path::Path;
+
+use elbowroom_model::Unit;
+use elbowroom_solver::answer::Answer;
+
+use crate::batch::left::{CREW, day_of, is_of_the_crew};
+use crate::drawing::{Sheet, Stock, pdf};
+use crate::process::failure::Failure;
+use crate::process::whole::Whole;
+use crate::render::crew::{calendar, days, load_list, returns, rows};
+use crate::render::leaf;
+use crate::render::plan::{self, Purpose, Shown};
+use crate::render::tape::{Laid, leaf as tape, usual_roll};
+use crate::result::stock::StockResult;
+use crate::text::look::Look;
+
+/// Writes the folder; how many days there are. `plans`: of each booking, its room as planned.
+pub(super) fn write(
+    folder: &Path,
+    told: &StockResult,
+    plans: &[Option<&Answer>],
+    unit: Unit,
+) -> Result<usize, Failure> {
+    let folder = folder.join(CREW);
+    let days = days(told);
+    if days.is_empty() {
+        return Ok(0);
+    }
+    fs::create_dir_all(&folder).map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
+    let drop_others = |name: &str| day_of(name).is_some_and(|day| !days.contains(&day));
+    for entry in fs::read_dir(&folder).into_iter().flatten().flatten() {
+        if entry.file_name().to_str().is_some_and(drop_others) && is_of_the_crew(&folder) {
+            // A day too many of an earlier run; one that cannot be taken away does no harm.
+            let _ = fs::remove_file(entry.path());
+        }
+    }
+    let paper = match unit {
+        Unit::Inch | Unit::Foot => Stock::Letter,
+        Unit::Millimetre | Unit::Centimetre | Unit::Metre => Stock::A4,
+    };
+    for day in &days {
+        let mut sheets = leaf::pages(&load_list(told, day, unit), paper);
+        let begins = |place: &usize| told.rooms.get(*place).is_some_and(|room| room.from.as_deref() == Some(day));
+        for answer in (0..told.rooms.len()).filter(begins).filter_map(|place| plans.get(place).copied().flatten()) {
+            sheets.extend(of_room(answer, paper));
+        }
+        put(&folder, &format!("{day}.pdf"), &pdf(&sheets)?)?;
+    }
+    put(&folder, "loads.csv", rows(told, unit)?.as_bytes())?;
+    put(&folder, "returns.txt", leaf::text(&returns(told), Look::PLAIN).as_bytes())?;
+    put(&folder, "calendar.ics", calendar(told).as_bytes())?;
+    Ok(days.len())
+}
+
+/// The plan of a room for the client and for who sets it out, and how it is taped.
+fn of_room(answer: &Answer, paper: Stock) -> Vec<Sheet> {
+    let Some(option) = answer.options.first() else { return Vec::new() };
+    let shown = Shown::Option { answer, option };
+    let mut sheets: Vec<Sheet> =
+        [Purpose::Client, Purpose::Working].into_iter().map(|purpose| plan::sheet(shown, purpose, paper)).collect();
+    let laid = Laid { answer, option, roll: usual_roll(answer.brief.units), has_plan: true };
+    sheets.extend(leaf::pages(&tape(&laid), paper));
+    sheets
+}
+
+fn put(folder: &Path, name: &str, bytes: &[u8]) -> Result<(), Failure> {
+    let mut file = Whole::start(folder.join(name))?;
+    file.add_bytes(bytes)?;
+    file.put()
+}

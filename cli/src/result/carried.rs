@@ -1,0 +1,56 @@
+//! What is carried on which day, as JSON; load lists and the calendar are made from it too.
+
+use elbowroom_solver::Size;
+use elbowroom_solver::stock::Stop;
+use serde::Serialize;
+
+/// Pieces that are carried on a day.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub(crate) struct Carried {
+    /// When, as written.
+    pub day: String,
+    /// Out of the store, back to it, or from one room to another.
+    pub what: &'static str,
+    /// The room that it comes from, by its place among the bookings; null: the store.
+    pub from: Option<usize>,
+    /// The room that it goes to; null: the store.
+    pub to: Option<usize>,
+    /// Line of the store's list.
+    pub line: usize,
+    /// What it is called.
+    pub name: String,
+    /// How many of it.
+    pub count: u32,
+    /// Its sizes.
+    #[serde(skip)]
+    pub size: Size,
+    /// Above the floor, mm; null where the list does not say.
+    pub height: Option<f64>,
+    /// What one of it weighs, kg; null where the list does not say.
+    pub mass: Option<f64>,
+    /// How many carry one of it; null where the list does not say.
+    pub people: Option<u32>,
+    /// In how many parts it comes; null where the list does not say.
+    pub parts: Option<usize>,
+    /// What one of it fills, m3; null where the list does not say how high it is.
+    pub volume: Option<f64>,
+    /// Where it is in the store.
+    #[serde(rename = "where")]
+    pub place: String,
+}
+
+/// `out`, `back` or `across`.
+pub(crate) const fn what(from: Stop, to: Stop) -> &'static str {
+    match (from, to) {
+        (Stop::Store, _) => OUT,
+        (_, Stop::Store) => BACK,
+        _ => ACROSS,
+    }
+}
+
+/// Out of the store.
+pub(crate) const OUT: &str = "out";
+/// Back to it.
+pub(crate) const BACK: &str = "back";
+/// From one room to another.
+pub(crate) const ACROSS: &str = "across";

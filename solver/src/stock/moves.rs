@@ -1,0 +1,81 @@
+//! What is carried on which day: out of the store, back, and from one room to the next.
+
+use super::{Asking, Assignment, By, Days};
+
+/// Where a piece is carried from or to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Stop {
+    /// The store.
+    Store,
+    /// A room, by its place.
+    Room(usize),
+}
+
+/// Pieces that are carried on a day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Move {
+    /// When.
+    pub day: i32,
+    /// From where.
+    pub from: Stop,
+    /// To where.
+    pub to: Stop,
+    /// Row of the stock.
+    pub row: usize,
+    /// How many of it.
+    pub count: u32,
+}
+
+/// A row's pieces in a room.
+struct Stay {
+    room: usize,
+    days: Days,
+    count: u32,
+    /// How many of them go on to another room, and not back to the store.
+    going_on: u32,
+}
+
+/// All that is carried, by days: out on the first day of a booking and back on its last. A piece whose next booking begins
+/// the day after goes straight there on that day.
+#[must_use]
+pub fn moves(rooms: &[Asking], stock: usize, found: &Assignment) -> Vec<Move> {
+    let mut moves: Vec<Move> = (0..stock).flat_map(|row| of_row(rooms, found, row)).collect();
+    moves.sort_unstable();
+    moves
+}
+
+fn of_row(rooms: &[Asking], found: &Assignment, row: usize) -> Vec<Move> {
+    let mut stays: Vec<Stay> = Vec::new();
+    for (room, (asking, furnished)) in rooms.iter().zip(&found.rooms).enumerate() {
+        let of_row = furnished.asked.iter().filter(|one| one.by == By::Stock { row });
+        let count = u32::try_from(of_row.map(|one| one.asked.pieces.len()).sum::<usize>()).unwrap_or(u32::MAX);
+        if count > 0 {
+            stays.push(Stay { room, days: asking.days, count, going_on: 0 });
+        }
+    }
+    stays.sort_by_key(|stay| (stay.days, stay.room));
+    let mut moves = Vec::new();
+    for place in 0..stays.len() {
+        let (to, day, mut wanted) = (Stop::Room(stays[place].room), stays[place].days.from, stays[place].count);
+        for before in stays.iter_mut().filter(|before| before.days.to.checked_add(1) == Some(day)) {
+            let count = wanted.min(before.count - before.going_on);
+            if count > 0 {
+                before.going_on += count;
+                wanted -= count;
+                moves.push(Move { day, from: Stop::Room(before.room), to, row, count });
+            }
+        }
+        if wanted > 0 {
+            moves.push(Move { day, from: Stop::Store, to, row, count: wanted });
+        }
+    }
+    let back = stays.iter().filter(|stay| stay.going_on < stay.count).map(|stay| Move {
+        day: stay.days.to,
+        from: Stop::Room(stay.room),
+        to: Stop::Store,
+        row,
+        count: stay.count - stay.going_on,
+    });
+    moves.extend(back);
+    moves
+}

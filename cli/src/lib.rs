@@ -7,6 +7,7 @@
 //!
 //! | floor | modules | what it does |
 //! | --- | --- | --- |
+//! | 8 | `page` | the page in the browser: what is asked of it, its screens, the files that it changes |
 //! | 7 | `commands` | what is read, what is asked of the model or the solver, what is written: a file a command |
 //! | 6 | `args`, `ranked`, `watch`, `batch`, `stock` | the command line, and the work that several commands share |
 //! | 5 | `render` | pages, sheets, rows, and the results read back that they are made from |
@@ -22,6 +23,7 @@ mod commands;
 mod drawing;
 #[cfg(test)]
 mod fuzz;
+mod page;
 mod process;
 mod ranked;
 mod render;
@@ -37,6 +39,7 @@ use std::io::Read;
 pub use process::exit::Exit;
 pub use process::outlet::Outlet;
 
+use args::Asked;
 use process::failure::Failure;
 
 /// Runs the program: reads `args` (the program's own name first), takes `-` from `stdin`, results to `stdout`, messages
@@ -56,7 +59,11 @@ pub fn run(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Exit {
-    match args::parse(args).and_then(|args| commands::run(args, stdin, stdout, stderr)) {
+    let ended = args::parse(args).and_then(|args| match args.asked {
+        Asked::Command(command) => commands::run(command, stdin, stdout, stderr),
+        Asked::Page(args) => page::run(&args, stdout),
+    });
+    match ended {
         Ok(exit) => exit,
         // Whoever has read enough need not be told.
         Err(failure @ Failure::ReaderGone) => failure.exit(),

@@ -28,6 +28,7 @@ mod composition;
 pub(crate) mod corner;
 mod dimension;
 mod fault;
+pub mod filed;
 mod fire;
 mod household;
 mod hung;

@@ -33,6 +33,14 @@ pub(crate) struct Tried<'a> {
     pub(crate) tally: Tally,
 }
 
+impl Tried<'_> {
+    /// An arrangement that nobody wants to know of any more.
+    pub(crate) fn not_looked_at(arrangement: &Arrangement) -> Self {
+        let refusal = Refusal { key: arrangement.key.clone(), why: Why::NotDecided };
+        Self { result: Err(refusal), programs: 0, tally: Tally::default() }
+    }
+}
+
 /// A layout with its routes.
 struct Walked {
     found: Found,

@@ -26,6 +26,7 @@ pub mod program;
 mod rank;
 pub mod ranking;
 pub mod refusal;
+mod rewished;
 pub mod routes;
 pub mod rules;
 pub mod search;
@@ -41,6 +42,7 @@ pub mod way_in;
 pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};
 pub use rank::rank;
+pub use rewished::{hang_on_wishes, rewished};
 pub use site::{
     Body, BodyId, ClearZone, Fold, Landing, Leaf, Site, SiteWall, Swing, WIDEST_OPENING_WITH_LANDING, WallPlace,
 };
@@ -68,6 +70,12 @@ impl Default for Limits {
 pub trait Watch: Sync {
     /// `done` of `all` arrangements are solved.
     fn solved(&self, done: usize, all: usize);
+
+    /// Whether nobody wants the answer any more. Asked before each arrangement; what was not looked at by then is told as
+    /// not decided.
+    fn is_stopped(&self) -> bool {
+        false
+    }
 
     /// A part of the work begins on this thread; no other does before it ends.
     fn began(&self, _part: Part) {}

@@ -152,7 +152,8 @@ fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec
     let all = enumeration.arrangements.len();
     let done = std::sync::atomic::AtomicUsize::new(0);
     let attempt = |arrangement: &'a Arrangement| {
-        let tried = attempts.attempt(arrangement);
+        let tried =
+            if attempts.watch.is_stopped() { Tried::not_looked_at(arrangement) } else { attempts.attempt(arrangement) };
         attempts.watch.solved(done.fetch_add(1, std::sync::atomic::Ordering::Relaxed) + 1, all);
         tried
     };

@@ -16,6 +16,7 @@ mod held_to;
 mod house;
 mod judge;
 mod marks;
+mod page;
 mod pages;
 mod program;
 mod rank;

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a panic is how a test fails")]
 
 mod at_seats;
+mod filed;
 mod fires;
 mod fuzz;
 mod groups;

@@ -17,6 +17,7 @@ mod laws;
 mod plan;
 mod program;
 mod ranking;
+mod rewished;
 mod routes;
 mod scenarios;
 mod search;

@@ -17,6 +17,7 @@ mod man;
 mod new;
 mod option;
 mod output;
+mod page;
 mod rank;
 mod report;
 mod room;
@@ -42,6 +43,7 @@ pub(crate) use man::ManArgs;
 pub(crate) use new::NewArgs;
 pub(crate) use option::OptionArg;
 pub(crate) use output::OutputArgs;
+pub(crate) use page::PageArgs;
 pub(crate) use rank::RankArgs;
 pub(crate) use report::{Page, ReportArgs};
 pub(crate) use room::{RoomArgs, ScenarioArgs};
@@ -58,7 +60,17 @@ use crate::words;
 pub(crate) struct Args {
     /// What to do.
     #[command(subcommand)]
-    pub command: Command,
+    pub asked: Asked,
+}
+
+/// A command that reads, works and ends, or the page that stays.
+#[derive(Debug, Subcommand)]
+pub(crate) enum Asked {
+    /// One that ends.
+    #[command(flatten)]
+    Command(Command),
+    /// Measure, furnish and compare in the browser, on this machine alone
+    Page(PageArgs),
 }
 
 /// What to do.

@@ -23,19 +23,19 @@ mod way;
 
 use std::io::Read;
 
-use crate::args::{Args, Command};
+use crate::args::Command;
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 
 /// Does what the command line asks.
 pub(crate) fn run(
-    args: Args,
+    command: Command,
     stdin: &mut (dyn Read + Send),
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    match args.command {
+    match command {
         Command::Rank(args) => rank::run(&args, stdin, stdout, stderr),
         Command::Tape(args) => tape::run(&args, stdin, stdout, stderr),
         Command::Card(args) => card::run(&args, stdin, stdout, stderr),

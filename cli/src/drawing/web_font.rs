@@ -45,6 +45,13 @@ pub(crate) fn faces_of<'a>(sheets: impl Iterator<Item = &'a Sheet>, text: &str) 
     css
 }
 
+/// The font with the letters of western Europe and the signs of plans, for a page whose words are not known beforehand.
+pub(crate) fn latin_letters(weight: Weight) -> Vec<u8> {
+    let signs = "\u{2013}\u{2014}\u{2018}\u{2019}\u{201c}\u{201d}\u{2032}\u{2033}\u{d7}\u{2026}\u{fffd}";
+    let letters: BTreeSet<char> = ('\u{20}'..='\u{7e}').chain('\u{a0}'..='\u{ff}').chain(signs.chars()).collect();
+    font_of(weight, &letters).unwrap_or_default()
+}
+
 /// The font with these letters alone; `None` where there are none.
 fn font_of(weight: Weight, letters: &BTreeSet<char>) -> Option<Vec<u8>> {
     let face = Face::parse(weight.file(), 0).ok()?;

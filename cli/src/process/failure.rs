@@ -53,6 +53,13 @@ pub(crate) enum Failure {
         /// What the user calls it where it is read.
         input: String,
     },
+    /// The page cannot listen on this port.
+    NotServed {
+        /// The port; 0 is any.
+        port: u16,
+        /// What the system says.
+        why: std::io::Error,
+    },
     /// Files are in the place of a run's own that no run left there.
     Foreign(Vec<String>),
     /// The ending of a file tells no form that its content can have.
@@ -163,6 +170,7 @@ impl Failure {
             Self::NotWritten { .. }
             | Self::Drawing(_)
             | Self::InUse { .. }
+            | Self::NotServed { .. }
             | Self::BrokenOff { .. }
             | Self::ReaderGone
             | Self::Unwritable(_)

@@ -22,6 +22,7 @@ pub(crate) mod lengths;
 pub(crate) mod list;
 pub(crate) mod number;
 pub(crate) mod order;
+pub(crate) mod page;
 pub(crate) mod plan;
 pub(crate) mod progress;
 pub(crate) mod rank;

@@ -1,6 +1,6 @@
 //! What belongs before the main seat lies on its axis: the table, and a liked window or a fire that it faces.
 
-use elbowroom_model::{Criterion, ItemKind, Point, SeatForm, Term, View, WallItem};
+use elbowroom_model::{Criterion, ItemKind, Point, SeatForm, Term, View, WallItem, Wishes};
 
 use super::asked::Asked;
 use super::asked::Way;
@@ -45,6 +45,11 @@ fn wide(table: &Pose, sofa: &Pose) -> Option<Asked> {
     is_straight.then(|| Asked::always(Term::TableWide, table, With::Piece(sofa.id), way))
 }
 
+/// Whether plans are drawn for the fire.
+pub(crate) fn is_fire_wished(wishes: &Wishes) -> bool {
+    wishes.get(Criterion::Fireside) >= WISHED
+}
+
 /// From a fire that is wished for, where the seat faces it or is square to it.
 fn far_from_fire(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
     let brief = context.room.brief;
@@ -54,14 +59,13 @@ fn far_from_fire(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
     let front = main.middle_of_back().moved(main.stand.facing, &main.depth());
     let off = front.along(inward).shifted(-left.dot(inward));
     let way = Way::pays(main, CostSlot::Near, Term::FireFar, &off);
-    let is_wished = brief.wishes.get(Criterion::Fireside) >= WISHED;
-    is_wished.then(|| Asked::always(Term::FireFar, main, With::Item(id), way))
+    is_fire_wished(&brief.wishes).then(|| Asked::always(Term::FireFar, main, With::Item(id), way))
 }
 
 /// The fire, or the widest liked window, that the main seat faces: off its axis.
 fn focus(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
     let room = &context.room;
-    let is_fire_wished = room.brief.wishes.get(Criterion::Fireside) >= WISHED;
+    let is_fire_wished = is_fire_wished(&room.brief.wishes);
     let mut best: Option<(Term, f64, Point, With)> = None;
     for (id, item) in room.brief.room.items() {
         let term = match &item.kind {

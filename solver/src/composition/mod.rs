@@ -27,6 +27,7 @@ mod told;
 mod worth;
 
 pub(crate) use aims::Aims;
+pub(crate) use axis::is_fire_wished;
 pub(crate) use heart::Heart;
 pub(crate) use plan_term::TermContext;
 pub use term_cost::TermCost;

@@ -1,0 +1,52 @@
+// The options: wishes that put them in another order as they are moved, and filters.
+import { main, on, put, query, take } from "./room.js";
+
+const answers = document.getElementById("answers");
+const line = document.getElementById("line");
+const first = () => answers.querySelector("#first [data-title]")?.textContent ?? "";
+const moved = new Map();
+let sending = false;
+
+async function shown() {
+  const was = first();
+  await put(answers, "answers");
+  if (was !== "" && first() !== "" && first() !== was) line.textContent = `${line.textContent} ${line.dataset.nowFirst} ${first()}.`;
+}
+
+function told(slider) {
+  const { must, none } = slider.dataset;
+  document.getElementById(`${slider.id}-told`).textContent = { 5: must, 0: none }[slider.value] ?? slider.value;
+}
+
+// What is moved while a step is on its way waits for it, and only its last value counts.
+async function send() {
+  if (sending) return;
+  sending = true;
+  while (moved.size > 0) {
+    const changes = [...moved].map(([at, to]) => ({ do: "set", at, to }));
+    moved.clear();
+    await take({ changes });
+  }
+  sending = false;
+}
+
+main.addEventListener("input", (event) => {
+  const slider = event.target;
+  if (slider.type !== "range") return;
+  told(slider);
+  moved.set(slider.dataset.at, Number(slider.value));
+  send();
+});
+
+main.addEventListener("change", (event) => {
+  const form = event.target.closest("#filters");
+  if (form === null) return;
+  for (const [name, value] of new FormData(form)) {
+    if (value === "") query.delete(name);
+    else query.set(name, value);
+  }
+  query.delete("option");
+  put(answers, "answers");
+});
+
+on("solved", shown);

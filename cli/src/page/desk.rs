@@ -1,0 +1,38 @@
+//! What the whole page shares: who is let in, which files there are, which rooms are open.
+
+use std::collections::HashMap;
+use std::sync::{Arc, Mutex, PoisonError};
+
+use super::guard::Guard;
+use super::room::Room;
+use super::shelf::Shelf;
+
+/// What every request can come at.
+#[derive(Clone)]
+pub(super) struct Desk {
+    pub(super) guard: Arc<Guard>,
+    pub(super) shelf: Arc<Shelf>,
+    open: Arc<Mutex<HashMap<String, Arc<Room>>>>,
+}
+
+impl Desk {
+    /// A desk with no room open.
+    pub(super) fn new(guard: Guard, shelf: Shelf) -> Self {
+        Self { guard: Arc::new(guard), shelf: Arc::new(shelf), open: Arc::default() }
+    }
+
+    /// The room of this name, opened where it is not yet; none where the shelf has no such file.
+    pub(super) fn room(&self, name: &str) -> Option<Arc<Room>> {
+        let path = self.shelf.path(name)?;
+        let mut open = self.open.lock().unwrap_or_else(PoisonError::into_inner);
+        let room = open.entry(name.to_owned()).or_insert_with(|| Arc::new(Room::at(name.to_owned(), path)));
+        Some(Arc::clone(room))
+    }
+
+    /// Has every room stop its work.
+    pub(super) fn close(&self) {
+        for room in self.open.lock().unwrap_or_else(PoisonError::into_inner).values() {
+            room.rest();
+        }
+    }
+}

@@ -1,0 +1,33 @@
+//! Stands before every request: what is not let in is told why, and nothing else.
+
+use axum::extract::{Request, State};
+use axum::http::{Method, StatusCode};
+use axum::middleware::Next;
+use axum::response::Response;
+
+use super::desk::Desk;
+use super::guard::ENTER;
+use super::reply;
+use crate::words::page as words;
+
+/// Lets a request through, or says why not.
+pub(super) async fn stand(State(desk): State<Desk>, request: Request, next: Next) -> Response {
+    let (guard, headers) = (&desk.guard, request.headers());
+    let enters = request.uri().path().starts_with(ENTER);
+    let refused = if !guard.is_host(headers) {
+        Some((StatusCode::MISDIRECTED_REQUEST, words::WRONG_HOST))
+    } else if enters && *request.method() == Method::GET {
+        // The link may be followed from anywhere; its token speaks for itself.
+        None
+    } else if !guard.is_from_page(request.method(), headers) {
+        Some((StatusCode::FORBIDDEN, words::WRONG_ORIGIN))
+    } else if !guard.shows_token(headers) {
+        Some((StatusCode::UNAUTHORIZED, words::NO_TOKEN))
+    } else {
+        None
+    };
+    reply::sealed(match refused {
+        Some((status, why)) => reply::plain(status, why),
+        None => next.run(request).await,
+    })
+}

@@ -1,0 +1,32 @@
+//! What the program brings along for the page: its style, its scripts, its sign, the letters of plans.
+
+use std::sync::LazyLock;
+
+use axum::extract::Path;
+use axum::response::Response;
+
+use super::beside::missing;
+use crate::drawing::{Weight, latin_letters};
+use crate::page::reply;
+
+/// The letters of plans.
+static BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| latin_letters(Weight::Book));
+static BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| latin_letters(Weight::Bold));
+
+const SCRIPT: &str = "text/javascript; charset=utf-8";
+
+/// A part of the page by its name.
+pub(super) async fn asset(Path(name): Path<String>) -> Response {
+    match name.as_str() {
+        "page.css" => reply::asset("text/css; charset=utf-8", include_bytes!("../assets/page.css")),
+        "page.js" => reply::asset(SCRIPT, include_bytes!("../assets/page.js")),
+        "room.js" => reply::asset(SCRIPT, include_bytes!("../assets/room.js")),
+        "fields.js" => reply::asset(SCRIPT, include_bytes!("../assets/fields.js")),
+        "options.js" => reply::asset(SCRIPT, include_bytes!("../assets/options.js")),
+        "trial.js" => reply::asset(SCRIPT, include_bytes!("../assets/trial.js")),
+        "icon.svg" => reply::asset("image/svg+xml", include_bytes!("../assets/icon.svg")),
+        "book.ttf" => reply::asset("font/ttf", &BOOK),
+        "bold.ttf" => reply::asset("font/ttf", &BOLD),
+        _ => missing(),
+    }
+}

@@ -1,0 +1,58 @@
+//! What may be asked for: screens and their parts, steps, plans, sheets, what a moved piece breaks.
+
+mod assets;
+mod beside;
+mod parts;
+mod rooms;
+mod sheets;
+mod steps;
+mod trial;
+
+use axum::Router;
+use axum::extract::{DefaultBodyLimit, Path, State};
+use axum::http::StatusCode;
+use axum::middleware::from_fn_with_state;
+use axum::response::Response;
+use axum::routing::{get, post};
+
+use super::desk::Desk;
+use super::{gate, reply};
+use crate::words::page as words;
+use beside::missing;
+
+/// Most bytes that a request may bring.
+const LARGEST_REQUEST: usize = 1 << 16;
+
+/// Everything that is answered.
+pub(super) fn all(desk: Desk) -> Router {
+    Router::new()
+        .route("/", get(rooms::shelf))
+        .route("/new", post(rooms::new))
+        .route("/enter/{token}", get(enter))
+        .route("/room/{room}/stage", get(parts::stage))
+        .route("/room/{room}/part/{part}", get(parts::part))
+        .route("/room/{room}/plan", get(parts::plan))
+        .route("/room/{room}/step", post(steps::step))
+        .route("/room/{room}/work", post(steps::work))
+        .route("/room/{room}/sheet/{file}", get(sheets::sheet))
+        .route("/room/{room}/judge", post(trial::judge))
+        .route("/room/{room}/settle", post(trial::settle))
+        .route("/room/{room}/{screen}", get(parts::screen))
+        .route("/{asset}", get(assets::asset))
+        .fallback(not_here)
+        .layer(DefaultBodyLimit::max(LARGEST_REQUEST))
+        .layer(from_fn_with_state(desk.clone(), gate::stand))
+        .with_state(desk)
+}
+
+/// Lets a browser in, and leads it on to where the token is no longer in the address.
+async fn enter(State(desk): State<Desk>, Path(token): Path<String>) -> Response {
+    if !desk.guard.is_token(&token) {
+        return reply::plain(StatusCode::UNAUTHORIZED, words::NO_TOKEN);
+    }
+    reply::to_with_cookie("/", &desk.guard.cookie())
+}
+
+async fn not_here() -> Response {
+    missing()
+}

@@ -1,0 +1,98 @@
+//! One option as a block: its plan, which wall, which hand, how large, the one sentence that matters, how firm.
+
+use elbowroom_model::Rounding;
+use elbowroom_solver::answer::RankedOption;
+use maud::{Markup, PreEscaped, html};
+
+use super::frame::encoded;
+use crate::page::room::Solved;
+use crate::render::rank::{groups, strongest, which_hand, which_wall};
+use crate::words::answer as said;
+use crate::words::lengths::{shop_unit, shopped, sign};
+use crate::words::page as words;
+use crate::words::report as report_words;
+use crate::words::short as short_words;
+use crate::words::size::size;
+
+/// Pieces whose sizes stand beside the plan, the weightiest first.
+const SIZES: usize = 5;
+
+/// The option at length.
+pub(super) fn whole(file: &str, solved: &Solved, option: &RankedOption) -> Markup {
+    let answer = &solved.answer;
+    let brief = &answer.brief;
+    let given_up = said::gives_up(brief, option);
+    let units = sign(shop_unit(brief.units));
+    html! {
+        article.way id="first" data-key=(option.key) data-rank=(option.rank) {
+            figure.plan { (PreEscaped(solved.plan(&option.key).unwrap_or_default())) }
+            div.facts {
+                h3 data-title { (said::title(brief, option)) }
+                @for eased in said::all_eased(brief, option) { p.eased { (eased) } }
+                dl {
+                    dt { (short_words::WHICH_WALL) }
+                    dd { (which_wall(brief, option)) }
+                    @if let Some(hand) = which_hand(brief, option) {
+                        dt { (short_words::WHICH_HAND) }
+                        dd { (hand) }
+                    }
+                    dt { (report_words::how_large(units)) }
+                    dd { ul.plain { @for line in sizes(solved, option) { li { (line) } } } }
+                    @if let Some(reason) = reason(solved, option) {
+                        dt { (short_words::WHY) }
+                        dd { (reason) }
+                    }
+                    @if let Some(given_up) = given_up.first() {
+                        dt { (short_words::GIVES_UP_LABEL) }
+                        dd { (given_up) }
+                    }
+                }
+                p.soft { (words::firm(option)) }
+                p.links {
+                    a href=(format!("/room/{}/try?option={}", encoded(file), encoded(&option.key))) { (words::TRY_THIS) }
+                    a href=(format!("/room/{}/sheets?option={}", encoded(file), encoded(&option.key))) {
+                        (words::SHEETS_OF_THIS)
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The option as one of others; its plan is fetched once it comes into sight.
+pub(super) fn small(file: &str, solved: &Solved, option: &RankedOption, like_it: usize) -> Markup {
+    let brief = &solved.answer.brief;
+    let title = said::title(brief, option);
+    html! {
+        article.way data-key=(option.key) data-rank=(option.rank) {
+            figure.plan data-plan=(option.key) data-of=(solved.drawn_of) {}
+            h3 {
+                span.rank { (option.rank) }
+                " "
+                a href=(format!("/room/{}/options?option={}", encoded(file), encoded(&option.key))) data-title { (title) }
+            }
+            @if let Some(reason) = reason(solved, option) { p { (reason) } }
+            p.soft {
+                (words::comes(option))
+                @if like_it > 0 { ", " (words::like_it(like_it)) }
+            }
+        }
+    }
+}
+
+fn sizes(solved: &Solved, option: &RankedOption) -> Vec<String> {
+    let brief = &solved.answer.brief;
+    let measure = |length: f64| shopped(brief.units, length, Rounding::Down);
+    let line = |group: &crate::render::rank::Group<'_>| {
+        let [most, drawn] = [group.piece.sizes.together(), group.piece.sizes.planned()]
+            .map(|of| size(of, crate::words::plan::TIMES, measure));
+        short_words::up_to(&group.label, group.count, &most, &drawn)
+    };
+    groups(brief, option).iter().take(SIZES).map(line).collect()
+}
+
+/// What speaks most for the option.
+fn reason(solved: &Solved, option: &RankedOption) -> Option<String> {
+    strongest(&solved.answer.brief, option, &solved.answer.options)
+        .map(|judgement| said::reason(&solved.answer.brief, &judgement.finding))
+}

@@ -1,0 +1,72 @@
+//! Fields that stand for a value of the file: each knows its place there, and says at itself what is wrong with it.
+
+use maud::{Markup, html};
+use serde_json::Value;
+
+/// What a field takes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Takes {
+    /// A length, with its unit or without; a range; a number.
+    Figure,
+    /// A text.
+    Text,
+}
+
+/// A field.
+pub(super) struct Field<'a> {
+    /// The place in the file: `walls.0.length`.
+    pub(super) at: &'a str,
+    /// What stands over it.
+    pub(super) label: &'a str,
+    /// What it takes.
+    pub(super) takes: Takes,
+    /// What stands in the file.
+    pub(super) value: &'a Value,
+    /// What would stand there otherwise.
+    pub(super) hint: &'a str,
+}
+
+/// A field to type in.
+pub(super) fn typed(field: &Field<'_>) -> Markup {
+    let Field { at, label, takes, value, hint } = field;
+    let hint_id = format!("hint-{at}");
+    html! {
+        div.field {
+            label for=(at) { (label) }
+            input type="text" id=(at) data-at=(at) value=(shown(value)) autocomplete="off"
+                data-as=(if *takes == Takes::Figure { "figure" } else { "text" })
+                inputmode=[(*takes == Takes::Figure).then_some("text")]
+                aria-describedby=[(!hint.is_empty()).then_some(&hint_id)];
+            @if !hint.is_empty() { p.hint id=(hint_id) { (hint) } }
+        }
+    }
+}
+
+/// A field of a few choices; `usual`: the one that holds where the file says nothing.
+pub(super) fn chosen(at: &str, label: &str, choices: &[(&str, &str)], value: &Value, usual: &str) -> Markup {
+    let now = shown(value);
+    let now = if now.is_empty() { usual.to_owned() } else { now };
+    html! {
+        div.field {
+            label for=(at) { (label) }
+            select id=(at) data-at=(at) data-as=(if is_flag(choices) { "flag" } else { "text" }) data-usual=(usual) {
+                @for (key, told) in choices { option value=(key) selected[*key == now] { (told) } }
+            }
+        }
+    }
+}
+
+fn is_flag(choices: &[(&str, &str)]) -> bool {
+    choices.iter().all(|(key, _)| matches!(*key, "true" | "false"))
+}
+
+/// A value as a field shows it.
+pub(super) fn shown(value: &Value) -> String {
+    match value {
+        Value::Null => String::new(),
+        Value::String(text) => text.clone(),
+        Value::Bool(_) | Value::Number(_) => value.to_string(),
+        // Written at length in the file: it is changed there.
+        Value::Array(_) | Value::Object(_) => value.to_string(),
+    }
+}

@@ -1,0 +1,126 @@
+//! What stands round every screen: head, steps of the work, undo and redo, what is saved, what is amiss.
+
+use maud::{DOCTYPE, Markup, html};
+use strum::VariantArray;
+
+use super::on::On;
+use super::state;
+use crate::words::order;
+use crate::words::page as words;
+
+/// The screens of a room.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, VariantArray, strum::EnumString, strum::IntoStaticStr)]
+#[strum(serialize_all = "lowercase")]
+pub(in crate::page) enum Screen {
+    /// Its walls and what is on them.
+    Measure,
+    /// What should stand in it, and what is kept free.
+    Furnish,
+    /// What fits, ranked.
+    Options,
+    /// A piece elsewhere.
+    Try,
+    /// What one takes along.
+    Sheets,
+}
+
+impl Screen {
+    /// As addresses have it.
+    fn key(self) -> &'static str {
+        self.into()
+    }
+
+    const fn label(self) -> &'static str {
+        match self {
+            Self::Measure => words::MEASURE,
+            Self::Furnish => words::FURNISH,
+            Self::Options => words::OPTIONS,
+            Self::Try => words::TRY,
+            Self::Sheets => words::SHEETS,
+        }
+    }
+}
+
+/// A room on one of its screens.
+pub(super) struct Room<'a> {
+    pub(super) on: On<'a>,
+    pub(super) screen: Screen,
+    pub(super) has_shelf: bool,
+}
+
+/// A page of this title.
+pub(in crate::page) fn page(title: &str, body: Markup) -> Markup {
+    html! {
+        (DOCTYPE)
+        html lang="en" {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="color-scheme" content="light dark";
+                title { (title) }
+                link rel="stylesheet" href="/page.css";
+                link rel="icon" href="/icon.svg" type="image/svg+xml";
+                script type="module" src="/page.js" {}
+            }
+            body {
+                a.skip href="#main" { (words::SKIP) }
+                (body)
+                noscript { p.amiss { (words::NEEDS_SCRIPT) } }
+            }
+        }
+    }
+}
+
+/// A screen of a room.
+pub(super) fn screen(room: &Room<'_>, part: Markup) -> Markup {
+    let On { file, seen, option, wall, .. } = room.on;
+    let name = state::room_name(seen, file);
+    let lines = seen.read.as_ref().map(|brief| order::lines(brief)).unwrap_or_default();
+    let query = option.map(|key| format!("?option={}", encoded(key))).unwrap_or_default();
+    page(
+        &words::window(&name, room.screen.label()),
+        html! {
+            header.head {
+                div.title {
+                    @if room.has_shelf { a.back href="/" { (words::ALL_ROOMS) } }
+                    h1 { (name) }
+                    @for line in lines { p.soft { (line) } }
+                }
+                nav aria-label=(words::SCREENS) {
+                    ul {
+                        @for screen in Screen::VARIANTS {
+                            li {
+                                a href=(format!("/room/{}/{}{query}", encoded(file), screen.key()))
+                                  aria-current=[(*screen == room.screen).then_some("page")] { (screen.label()) }
+                            }
+                        }
+                    }
+                }
+                div.steps {
+                    button type="button" id="undo" data-step="undo" disabled[!seen.can[0]] { (words::UNDO) }
+                    button type="button" id="redo" data-step="redo" disabled[!seen.can[1]] { (words::REDO) }
+                    p id="saved" role="status" data-saving=(words::SAVING) { (words::saved(file)) }
+                }
+            }
+            div id="amiss" role="alert" data-gone=(words::GONE) data-show=(words::SHOW_NEW) hidden {}
+            main id="main" tabindex="-1" data-room=(encoded(file)) data-screen=(room.screen.key()) data-wall=(wall)
+                data-option=[option] data-at-step=(seen.step) {
+                (state::state(seen, file))
+                div id="part" { (part) }
+            }
+        },
+    )
+}
+
+/// A name as an address has it.
+pub(super) fn encoded(name: &str) -> String {
+    let mut encoded = String::with_capacity(name.len());
+    for byte in name.bytes() {
+        if byte.is_ascii_alphanumeric() || matches!(byte, b'-' | b'_' | b'.') {
+            encoded.push(char::from(byte));
+        } else {
+            encoded.push_str(&format!("%{byte:02X}"));
+        }
+    }
+    encoded
+}

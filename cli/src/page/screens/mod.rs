@@ -1,0 +1,49 @@
+//! The pages and their parts, as markup: what stands on them is what the renderers and the words of the command line say.
+
+mod answer;
+mod field;
+mod filter;
+mod frame;
+mod furnish;
+mod item;
+mod measure;
+mod on;
+mod options;
+mod outline;
+mod rooms;
+mod sheets;
+mod state;
+mod trial;
+mod wall;
+mod wishes;
+
+pub(super) use filter::Filter;
+pub(super) use frame::{Screen, page};
+pub(super) use on::On;
+pub(super) use options::answers;
+pub(super) use rooms::rooms;
+pub(super) use state::told;
+
+use maud::Markup;
+
+/// The part of a screen that is made anew after a step.
+pub(super) fn part(screen: Screen, on: On<'_>) -> Markup {
+    match screen {
+        Screen::Measure => measure::part(on),
+        Screen::Furnish => furnish::part(on),
+        Screen::Options => options::part(on),
+        Screen::Try => trial::part(on),
+        Screen::Sheets => sheets::part(on),
+    }
+}
+
+/// A whole screen.
+pub(super) fn screen(screen: Screen, on: On<'_>, has_shelf: bool) -> Markup {
+    let room = frame::Room { on, screen, has_shelf };
+    frame::screen(&room, part(screen, on))
+}
+
+/// Where the options of a room are.
+pub(super) fn options_of(file: &str) -> String {
+    format!("/room/{}/options", frame::encoded(file))
+}

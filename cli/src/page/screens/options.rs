@@ -1,0 +1,128 @@
+//! What fits, ranked: the answer's plan first, filters with counts, the other ways as small plans; beside them the wishes.
+
+use elbowroom_solver::answer::RankedOption;
+use maud::{Markup, html};
+
+use super::filter::Choice;
+use super::on::On;
+use super::{answer, wishes};
+use crate::page::room::{Seen, Solved, Stage};
+use crate::words::answer as said;
+use crate::words::page as words;
+use crate::words::refused;
+
+/// The screen's own part.
+pub(super) fn part(on: On<'_>) -> Markup {
+    html! {
+        div.beside {
+            div id="answers" data-live="answers" { (answers(on)) }
+            (wishes::put(on.seen))
+        }
+    }
+}
+
+/// What changes with each answer.
+pub(in crate::page) fn answers(on: On<'_>) -> Markup {
+    let Some(solved) = &on.seen.solved else { return waiting(on.seen) };
+    let is_old = solved.step != on.seen.step;
+    html! {
+        div.answers data-of=(solved.step) data-drawn=(solved.drawn_of) aria-busy=(is_old) {
+            @if solved.answer.options.is_empty() { (nothing_fits(solved)) } @else { (ranked(on, solved)) }
+        }
+    }
+}
+
+/// Before there is an answer.
+fn waiting(seen: &Seen) -> Markup {
+    html! {
+        div.answers.none data-of="0" aria-busy=(matches!(seen.stage, Stage::Busy { .. })) {
+            @if matches!(seen.stage, Stage::Busy { .. }) { p.soft { (words::FIRST_LOOK) } }
+        }
+    }
+}
+
+fn ranked(on: On<'_>, solved: &Solved) -> Markup {
+    let answer = &solved.answer;
+    let shown: Vec<&RankedOption> =
+        answer.options.iter().filter(|option| on.filter.shows(&answer.brief, option)).collect();
+    let meant = on.option.and_then(|key| shown.iter().find(|option| option.key == key)).or(shown.first());
+    html! {
+        (filters(on, solved))
+        @if let Some(first) = meant {
+            section aria-labelledby="h-answer" {
+                h2.unseen id="h-answer" { (words::ANSWER) }
+                (answer::whole(on.file, solved, first))
+            }
+            (others(on, solved, first, &shown))
+        } @else {
+            p { (words::NONE_SO) }
+        }
+    }
+}
+
+/// The best of each other family that is shown.
+fn others(on: On<'_>, solved: &Solved, first: &RankedOption, shown: &[&RankedOption]) -> Markup {
+    let mut best: Vec<(&RankedOption, usize)> = Vec::new();
+    for option in shown.iter().filter(|option| option.key != first.key) {
+        match best.iter_mut().find(|(known, _)| known.family == option.family) {
+            Some((_, like_it)) => *like_it += 1,
+            None => best.push((option, 0)),
+        }
+    }
+    if best.is_empty() {
+        return html! { p.soft { (refused::no_other(solved.answer.undecided())) } };
+    }
+    html! {
+        section aria-labelledby="h-others" {
+            h2 id="h-others" { (words::OTHERS) }
+            div.ways { @for (option, like_it) in best { (answer::small(on.file, solved, option, like_it)) } }
+        }
+    }
+}
+
+fn filters(on: On<'_>, solved: &Solved) -> Markup {
+    let (walls, hands) = (on.filter.walls(&solved.answer), on.filter.hands(&solved.answer));
+    html! {
+        @if !(walls.is_empty() && hands.is_empty()) {
+            form id="filters" aria-label=(words::SHOW) {
+                (choices("wall", words::WHICH_WALL, &walls, on.filter.wall.as_deref()))
+                (choices("hand", words::WHICH_HAND, &hands, on.filter.hand.as_deref()))
+            }
+        }
+    }
+}
+
+fn choices(name: &str, label: &str, choices: &[Choice], chosen: Option<&str>) -> Markup {
+    html! {
+        @if !choices.is_empty() {
+            fieldset.choices {
+                legend { (label) }
+                @for choice in choices {
+                    label {
+                        input type="radio" name=(name) value=(choice.value)
+                            id=(format!("{name}-{}", choice.value.trim()))
+                            checked[choice.value == chosen.unwrap_or_default()];
+                        span { (words::with_count(&choice.label, choice.count)) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What would help.
+fn nothing_fits(solved: &Solved) -> Markup {
+    let answer = &solved.answer;
+    let remedies = said::remedies(answer);
+    html! {
+        section.none aria-labelledby="h-none" {
+            h2 id="h-none" { (refused::nothing_fits(answer.undecided())) }
+            @if remedies.is_empty() {
+                p { (refused::NO_REMEDY) }
+            } @else {
+                h3 { (refused::remedies(answer.undecided())) }
+                ul { @for remedy in &remedies { li { (remedy) } } }
+            }
+        }
+    }
+}

@@ -1,0 +1,156 @@
+//! The walls as they were measured, drawn from the figures alone: they need not close, and the gap is drawn where they do not.
+
+use elbowroom_model::filed::Filed;
+use elbowroom_model::length::{self, parse_extent};
+use elbowroom_model::survey::trace::{corners, vectors};
+use elbowroom_model::{Point, Rounding, Unit};
+use maud::{Markup, html};
+use serde_json::Value;
+
+use crate::page::room::Seen;
+use crate::words::page::measure as words;
+
+/// Free paper round the walls, of the longer side.
+const MARGIN: f64 = 0.13;
+/// Size of the letters, of the longer side.
+const LETTERS: f64 = 0.032;
+/// What is said to close, mm.
+const CLOSED: f64 = 0.5;
+
+/// A wall as drawn.
+struct Drawn {
+    name: String,
+    length: Option<f64>,
+    from: Point,
+    to: Point,
+    holds: Vec<(String, [Point; 2])>,
+}
+
+/// The walls and what they hold.
+pub(in crate::page) fn outline(seen: &Seen) -> Markup {
+    let values = Filed::read(&seen.text).map(|filed| filed.values()).unwrap_or_default();
+    let units = values["units"].as_str().and_then(Unit::of).unwrap_or_default();
+    let walls = drawn(seen, &values, units);
+    let ends: Vec<Point> = walls.iter().flat_map(|wall| [wall.from, wall.to]).collect();
+    let (low, high) =
+        ends.iter().fold((Point::new(f64::MAX, f64::MAX), Point::new(f64::MIN, f64::MIN)), |(low, high), at| {
+            (Point::new(low.x.min(at.x), low.y.min(at.y)), Point::new(high.x.max(at.x), high.y.max(at.y)))
+        });
+    if ends.is_empty() || !(high.x - low.x + high.y - low.y).is_finite() {
+        return html! { p.soft { (words::DRAWN) } };
+    }
+    let side = (high.x - low.x).max(high.y - low.y).max(1.0);
+    let (margin, letters) = (side * MARGIN, side * LETTERS);
+    let view = format!(
+        "{:.0} {:.0} {:.0} {:.0}",
+        low.x - margin,
+        -high.y - margin,
+        high.x - low.x + 2.0 * margin,
+        high.y - low.y + 2.0 * margin
+    );
+    let gap = walls.last().zip(walls.first()).map(|(last, first)| (last.to, first.from));
+    html! {
+        svg.outline viewBox=(view) role="img" aria-label=(words::DRAWN) font-size=(format!("{letters:.0}")) {
+            @for wall in &walls {
+                (line("wall", wall.from, wall.to))
+                @for (kind, ends) in &wall.holds { (line(kind, ends[0], ends[1])) }
+            }
+            @for wall in &walls { (name(wall, units, letters)) }
+            @if let Some((end, start)) = gap.filter(|(end, start)| (*end - *start).norm() > CLOSED) {
+                (line("gap", end, start))
+                (letter((end + start) * 0.5, "gap-name", &words::gap(&units.words((end - start).norm(), Rounding::Nearest))))
+            }
+        }
+    }
+}
+
+fn line(class: &str, from: Point, to: Point) -> Markup {
+    let at = |figure: f64| format!("{figure:.1}");
+    html! { line class=(class) x1=(at(from.x)) y1=(at(-from.y)) x2=(at(to.x)) y2=(at(-to.y)) vector-effect="non-scaling-stroke" {} }
+}
+
+fn letter(at: Point, class: &str, text: &str) -> Markup {
+    html! { text class=(class) x=(format!("{:.1}", at.x)) y=(format!("{:.1}", -at.y)) text-anchor="middle" { (text) } }
+}
+
+/// A wall's name outside of it, and its length.
+fn name(wall: &Drawn, units: Unit, letters: f64) -> Markup {
+    let Some(along) = (wall.to - wall.from).unit() else { return html! {} };
+    // Clockwise: the room lies to the right, and paper is free to the left.
+    let out = along.left();
+    let middle =
+        (wall.from + wall.to) * 0.5 + out * (letters * (1.1 + out.x.abs() * 1.6)) - Point::new(0.0, letters * 0.35);
+    let length = wall.length.map(|length| units.words(length, Rounding::Nearest)).unwrap_or_default();
+    html! {
+        (letter(middle + Point::new(0.0, letters * 0.6), "name", &wall.name))
+        (letter(middle - Point::new(0.0, letters * 0.6), "figure", &length))
+    }
+}
+
+fn drawn(seen: &Seen, values: &Value, units: Unit) -> Vec<Drawn> {
+    let rows: Vec<&Value> = values["walls"].as_array().into_iter().flatten().collect();
+    let figure = |value: &Value| figure(value, units);
+    let places: Vec<[Point; 2]> = match &seen.read {
+        Ok(brief) if !is_open(rows.iter().copied(), units) => {
+            brief.room.walls.iter().map(|wall| [wall.start, wall.end]).collect()
+        }
+        _ => as_typed(&rows, units),
+    };
+    let one = |(place, (row, [from, to])): (usize, (&&Value, [Point; 2]))| {
+        let along = (to - from).unit().unwrap_or(Point::new(1.0, 0.0));
+        let held = |item: &Value| {
+            let at = figure(&item["at"])?;
+            let width = figure(&item["width"]).unwrap_or(0.0).max(40.0);
+            Some((item["kind"].as_str()?.to_owned(), [from + along * at, from + along * (at + width)]))
+        };
+        Drawn {
+            name: row["name"].as_str().map_or_else(|| words::wall(place), str::to_owned),
+            length: figure(&row["length"]),
+            from,
+            to,
+            holds: row["holds"].as_array().into_iter().flatten().filter_map(held).collect(),
+        }
+    };
+    rows.iter().zip(places).enumerate().map(one).collect()
+}
+
+/// Whether the lengths, taken as they were typed, end elsewhere than they began.
+fn is_open<'a>(rows: impl Iterator<Item = &'a Value>, units: Unit) -> bool {
+    let rows: Vec<&Value> = rows.collect();
+    if rows.iter().any(|row| row["length"].is_null()) {
+        return false;
+    }
+    gap(&rows, units) > CLOSED
+}
+
+/// How far from where they began the walls end, as typed, mm.
+fn gap(rows: &[&Value], units: Unit) -> f64 {
+    let walls = as_typed(rows, units);
+    walls.last().zip(walls.first()).map_or(0.0, |(last, first)| (last[1] - first[0]).norm())
+}
+
+/// How far from where they began the walls of a file end, as typed, mm; nothing where they are given by places.
+pub(super) fn misclosure(values: &Value, units: Unit) -> Option<f64> {
+    let rows: Vec<&Value> = values["walls"].as_array().into_iter().flatten().collect();
+    (rows.len() > 2 && rows.iter().all(|row| figure(&row["length"], units).is_some())).then(|| gap(&rows, units))
+}
+
+/// Each wall after the one before, as typed.
+fn as_typed(rows: &[&Value], units: Unit) -> Vec<[Point; 2]> {
+    let lengths: Vec<f64> = rows.iter().map(|row| figure(&row["length"], units).unwrap_or(0.0)).collect();
+    let angles: Vec<f64> = rows.iter().map(|row| row["corner"].as_f64().unwrap_or(90.0)).collect();
+    let legs = vectors(&lengths, &angles);
+    corners(&legs).into_iter().zip(legs).map(|(from, leg)| [from, from + leg]).collect()
+}
+
+/// A length of the file, mm.
+fn figure(value: &Value, units: Unit) -> Option<f64> {
+    match value {
+        Value::Number(number) => number.as_f64().map(|number| units.length(number)),
+        Value::String(text) => match parse_extent(text, units).ok()? {
+            length::Extent::One(length) => Some(length),
+            length::Extent::Between { .. } => None,
+        },
+        _ => None,
+    }
+}

@@ -1,0 +1,102 @@
+//! How a room stands: what is being worked out, what is at fault, what came of it; alike on every screen.
+
+use elbowroom_model::Fault;
+use elbowroom_model::filed::Filed;
+use maud::{Markup, html};
+use serde_json::{Value, json};
+
+use crate::page::room::{Seen, Stage};
+use crate::words::page as words;
+
+/// How a room stands, as the script of the page takes it.
+pub(in crate::page) struct Told(pub(in crate::page) Value);
+
+/// The name of a room, or of its file where it has none.
+pub(super) fn room_name(seen: &Seen, file: &str) -> String {
+    let name = || Filed::read(&seen.text).ok()?.values()["name"].as_str().map(str::to_owned);
+    match &seen.read {
+        Ok(brief) => brief.room.name.clone(),
+        Err(_) => name().unwrap_or_else(|| file.to_owned()),
+    }
+}
+
+/// The place in the file that a fault is of: `walls.0.length`.
+pub(in crate::page) fn path_of_fault(filed: Option<&Filed>, fault: &Fault) -> String {
+    filed.zip(fault.place).map(|(filed, place)| filed.path_at(place.offset)).unwrap_or_default()
+}
+
+/// The stage of a room by a word.
+const fn stage(seen: &Seen) -> &'static str {
+    match seen.stage {
+        Stage::Busy { .. } => "busy",
+        Stage::Done => "done",
+        Stage::Faulty => "faulty",
+        Stage::Failed => "failed",
+        Stage::Stopped => "stopped",
+    }
+}
+
+/// One line for the status.
+fn line(seen: &Seen) -> String {
+    match (seen.stage, &seen.solved) {
+        (Stage::Busy { done, all }, _) => words::busy(done, all),
+        (Stage::Done, Some(solved)) => words::found(&solved.answer),
+        (Stage::Done, None) => String::new(),
+        (Stage::Faulty, _) => words::FAULTS.to_owned(),
+        (Stage::Failed, _) => words::FAILED.to_owned(),
+        (Stage::Stopped, _) => words::STOPPED.to_owned(),
+    }
+}
+
+/// How a room stands, for the script: the step, the stage, the line that is told, the faults at their fields.
+pub(in crate::page) fn told(seen: &Seen) -> Told {
+    let filed = Filed::read(&seen.text).ok();
+    let faults = seen.read.as_ref().err().map_or(&[][..], |faults| faults.as_slice());
+    let fault = |fault: &Fault| {
+        json!({
+            "at": path_of_fault(filed.as_ref(), fault),
+            "message": clean(&fault.message),
+            "remedy": clean(&fault.remedy),
+        })
+    };
+    Told(json!({
+        "step": seen.step,
+        "stage": stage(seen),
+        "line": clean(&line(seen)),
+        "of": seen.solved.as_ref().map(|solved| solved.step),
+        "can": seen.can,
+        "faults": faults.iter().map(fault).collect::<Vec<_>>(),
+    }))
+}
+
+fn clean(text: &str) -> String {
+    crate::text::safe::safe(text)
+}
+
+/// The status and what goes with it.
+pub(super) fn state(seen: &Seen, file: &str) -> Markup {
+    let stage = stage(seen);
+    html! {
+        div id="state" data-stage=(stage) data-file=(file) {
+            p id="line" role="status" data-now-first=(words::NOW_FIRST) { (line(seen)) }
+            progress id="progress" aria-label=(words::FIRST_LOOK) hidden[stage != "busy"] {}
+            button type="button" id="stop" data-do="halt" hidden[stage != "busy"] { (words::STOP) }
+            button type="button" id="go-on" data-do="go-on" hidden[!matches!(stage, "stopped" | "failed")] {
+                @if stage == "failed" { (words::AGAIN) } @else { (words::GO_ON) }
+            }
+            (faults(seen))
+        }
+    }
+}
+
+/// The faults, each with its remedy; their fields show them too.
+fn faults(seen: &Seen) -> Markup {
+    let Err(faults) = &seen.read else { return html! { ul id="faults" hidden {} } };
+    html! {
+        ul id="faults" {
+            @for fault in faults.iter() {
+                li { (fault.message) " " (fault.remedy) }
+            }
+        }
+    }
+}

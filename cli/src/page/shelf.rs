@@ -1,0 +1,151 @@
+//! Which files there are: the one that was named, or those of the folder that was. Nothing else is ever read or written.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use crate::process::destination::{Destination, UNDER_WAY};
+use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
+use crate::process::source::{self, Unreadable};
+
+/// Letters of a file's name at most.
+const LONGEST_NAME: usize = 80;
+
+/// The files that may be opened.
+#[derive(Debug, Clone)]
+pub(super) enum Shelf {
+    /// One file.
+    File(PathBuf),
+    /// Those of a folder, not of folders in it.
+    Folder(PathBuf),
+}
+
+impl Shelf {
+    /// What was named.
+    ///
+    /// # Errors
+    /// It is not there, or it is neither.
+    pub(super) fn at(place: &Path) -> Result<Self, Failure> {
+        let unreadable = |why| Failure::Unreadable { name: source::name(place), why };
+        let whole = fs::canonicalize(place).map_err(|why| match why.kind() {
+            std::io::ErrorKind::NotFound => unreadable(Unreadable::Missing),
+            _ => unreadable(Unreadable::System(why)),
+        })?;
+        match fs::metadata(&whole) {
+            Ok(found) if found.is_dir() => Ok(Self::Folder(whole)),
+            Ok(found) if found.is_file() => Ok(Self::File(whole)),
+            _ => Err(unreadable(Unreadable::NoFile)),
+        }
+    }
+
+    /// The names of the files, in order.
+    pub(super) fn names(&self) -> Vec<String> {
+        match self {
+            Self::File(path) => name_of(path).into_iter().collect(),
+            Self::Folder(folder) => {
+                let entries = fs::read_dir(folder).into_iter().flatten().flatten();
+                // A link may lead out of the folder: it is left out.
+                let files = entries.filter(|entry| entry.file_type().is_ok_and(|kind| kind.is_file()));
+                let paths = files.map(|entry| entry.path()).filter(|path| source::is_scenario(path));
+                let mut names: Vec<String> = paths.filter_map(|path| name_of(&path)).collect();
+                names.retain(|name| !name.starts_with(UNDER_WAY));
+                names.sort();
+                names
+            }
+        }
+    }
+
+    /// The file of this name; none where the shelf has none, whatever else the name may lead to.
+    pub(super) fn path(&self, name: &str) -> Option<PathBuf> {
+        let known = self.names().into_iter().find(|known| known == name)?;
+        Some(match self {
+            Self::File(path) => path.clone(),
+            Self::Folder(folder) => folder.join(known),
+        })
+    }
+
+    /// Whether files can be put on it.
+    pub(super) const fn is_folder(&self) -> bool {
+        matches!(self, Self::Folder(_))
+    }
+
+    /// Puts a new file on it, whole or not at all, and says under which name.
+    ///
+    /// # Errors
+    /// The name is none for a file of this folder; a file of that name is there; it cannot be written.
+    pub(super) fn put(&self, name: &str, text: &str) -> Result<String, NotPut> {
+        let Self::Folder(folder) = self else { return Err(NotPut::NoFolder) };
+        let name = new_name(name).ok_or(NotPut::NoName)?;
+        let destination = Destination::at(&folder.join(&name), false).map_err(NotPut::Failed)?;
+        destination.write(text.as_bytes(), &mut Outlet::plain(&mut std::io::sink())).map_err(NotPut::Failed)?;
+        Ok(name)
+    }
+}
+
+/// Why a file was not put on the shelf.
+#[derive(Debug)]
+pub(super) enum NotPut {
+    /// The shelf is one file.
+    NoFolder,
+    /// The name is none for a file of a folder.
+    NoName,
+    /// It could not be written, or is there.
+    Failed(Failure),
+}
+
+fn name_of(path: &Path) -> Option<String> {
+    path.file_name()?.to_str().map(str::to_owned)
+}
+
+/// A name for a file of the folder itself: letters, figures, spaces and plain marks, ending as a scenario does.
+fn new_name(given: &str) -> Option<String> {
+    let given = given.trim();
+    let plain = |letter: char| letter.is_alphanumeric() || matches!(letter, ' ' | '-' | '_' | '.' | '(' | ')' | ',');
+    let is_fit = !given.is_empty() && given.chars().all(plain) && !given.starts_with('.');
+    if !is_fit || given.chars().count() > LONGEST_NAME {
+        return None;
+    }
+    let name = if source::is_scenario(Path::new(given)) { given.to_owned() } else { format!("{given}.yaml") };
+    (name.starts_with(|letter: char| letter.is_alphanumeric())).then_some(name)
+}
+
+#[cfg(test)]
+mod tests {
+    use std::fs;
+
+    use super::{Shelf, new_name};
+
+    #[test]
+    fn nothing_outside_the_folder_is_found() {
+        let outer = tempfile::tempdir().unwrap();
+        let folder = outer.path().join("rooms");
+        fs::create_dir_all(folder.join("more")).unwrap();
+        for file in ["secret.yaml", "rooms/one.yaml", "rooms/more/two.yaml", "rooms/notes.txt"] {
+            fs::write(outer.path().join(file), "units: cm").unwrap();
+        }
+        #[cfg(unix)]
+        std::os::unix::fs::symlink(outer.path().join("secret.yaml"), folder.join("link.yaml")).unwrap();
+        let shelf = Shelf::at(&folder).unwrap();
+        assert_eq!(shelf.names(), ["one.yaml"]);
+        let secret = outer.path().join("secret.yaml").display().to_string();
+        for name in ["../secret.yaml", "link.yaml", "more/two.yaml", "notes.txt", "", ".", "..", "./one.yaml", &secret]
+        {
+            assert_eq!(shelf.path(name), None, "{name}");
+        }
+        assert!(shelf.path("one.yaml").is_some());
+        for name in ["../three", "more/three", "/tmp/three", ".hidden", "", "a\u{0}b", "c:\\three"] {
+            assert!(shelf.put(name, "units: cm").is_err(), "{name}");
+        }
+        assert_eq!(shelf.put("three", "units: cm").unwrap(), "three.yaml");
+        assert!(shelf.put("three", "units: in").is_err(), "what is there is not written over");
+        assert_eq!(shelf.names(), ["one.yaml", "three.yaml"]);
+    }
+
+    #[test]
+    fn names_are_those_of_files_in_the_folder() {
+        assert_eq!(new_name(" Quay 4, front ").as_deref(), Some("Quay 4, front.yaml"));
+        assert_eq!(new_name("quay.yml").as_deref(), Some("quay.yml"));
+        assert_eq!(new_name("a/b"), None);
+        assert_eq!(new_name(".."), None);
+    }
+}

@@ -1,0 +1,194 @@
+//! Prose of the page in the browser.
+
+pub(crate) mod furnish;
+pub(crate) mod measure;
+pub(crate) mod sheets;
+pub(crate) mod trial;
+pub(crate) mod wishes;
+
+use elbowroom_model::Brief;
+use elbowroom_solver::answer::{Answer, RankedOption};
+
+use super::answer::title;
+use super::figures::counted;
+use super::firm::{self, stays_first};
+use super::refused;
+
+/// Where no browser could be opened.
+pub(crate) const NOT_OPENED: &str = "No browser could be opened: follow the link yourself.\n";
+/// Instead of a page for who comes by another name.
+pub(crate) const WRONG_HOST: &str = "This page answers to 127.0.0.1 alone. Follow the link that elbowroom printed.\n";
+/// Instead of what was asked for from elsewhere.
+pub(crate) const WRONG_ORIGIN: &str =
+    "This page takes nothing from other pages. Follow the link that elbowroom printed.\n";
+/// Instead of a page for who has no token.
+pub(crate) const NO_TOKEN: &str = "This page needs its link: follow the one that elbowroom printed when it started.\n";
+/// First thing that a keyboard comes to.
+pub(crate) const SKIP: &str = "Skip to the room";
+/// Where scripts do not run.
+pub(crate) const NEEDS_SCRIPT: &str = "This page needs its script, which comes from this machine alone: let it run.";
+/// Back to the list of rooms.
+pub(crate) const ALL_ROOMS: &str = "All rooms";
+/// The screens, in the order of the work.
+pub(crate) const SCREENS: &str = "Steps";
+/// A screen.
+pub(crate) const MEASURE: &str = "Measure";
+/// A screen.
+pub(crate) const FURNISH: &str = "Furnish";
+/// A screen.
+pub(crate) const OPTIONS: &str = "Options";
+/// A screen.
+pub(crate) const TRY: &str = "Try it";
+/// A screen.
+pub(crate) const SHEETS: &str = "Sheets";
+/// A button.
+pub(crate) const UNDO: &str = "Undo";
+/// A button.
+pub(crate) const REDO: &str = "Redo";
+/// A button: shows what is on the disk.
+pub(crate) const SHOW_NEW: &str = "Show what is there now";
+/// Where another window was quicker.
+pub(crate) const BEHIND: &str =
+    "Another window changed this room since. Your last change was not written; nothing is lost.";
+/// Where something else wrote to the file.
+pub(crate) const ON_DISK: &str =
+    "The file was changed by something else since. Your last change was not written, so that theirs is not lost.";
+/// Where there is nothing to take back or again.
+pub(crate) const NOTHING_TO_TAKE: &str = "There is nothing to take back or again.";
+/// Where the text cannot be changed in place.
+pub(crate) const NOT_KEPT: &str = "The file is written so that this cannot be changed without touching something else of it. Change it in an editor; the page shows it then.";
+/// Where what is asked for is not understood.
+pub(crate) const NOT_UNDERSTOOD: &str = "That was not understood. Load the page again.";
+/// Where the server does not answer any more.
+pub(crate) const GONE: &str = "The program does not answer any more: start `elbowroom page` again and follow its link.";
+/// While something is sent.
+pub(crate) const SAVING: &str = "Saving";
+/// Over the faults of the file.
+pub(crate) const FAULTS: &str = "The file needs something mended before it can be ranked";
+/// Where the work broke off.
+pub(crate) const FAILED: &str =
+    "The work broke off. The file is whole and as you left it. Change something, or try again.";
+/// A button.
+pub(crate) const AGAIN: &str = "Try again";
+/// A button.
+pub(crate) const STOP: &str = "Stop";
+/// After it was pressed.
+pub(crate) const STOPPED: &str = "Stopped. What is shown is the answer from before, where there was one.";
+/// A button.
+pub(crate) const GO_ON: &str = "Go on";
+/// Before anything is known.
+pub(crate) const FIRST_LOOK: &str = "Looking at what fits.";
+/// Over the answer.
+pub(crate) const ANSWER: &str = "The answer";
+/// Over the other options.
+pub(crate) const OTHERS: &str = "Other ways";
+/// Over the filters.
+pub(crate) const SHOW: &str = "Show only";
+/// A filter.
+pub(crate) const WHICH_WALL: &str = "Against which wall";
+/// A filter.
+pub(crate) const WHICH_HAND: &str = "Which hand";
+/// A filter: no wall.
+pub(crate) const FREE: &str = "free in the room";
+/// A filter: no matter.
+pub(crate) const ANY: &str = "any";
+/// Where the filters leave nothing.
+pub(crate) const NONE_SO: &str = "No option is so. Choose another wall or hand.";
+/// A link.
+pub(crate) const TRY_THIS: &str = "Try a piece elsewhere";
+/// A link.
+pub(crate) const SHEETS_OF_THIS: &str = "Sheets of this one";
+/// Before the title of what a moved wish puts first.
+pub(crate) const NOW_FIRST: &str = "Now first:";
+/// Over the rooms of a folder.
+pub(crate) const ROOMS: &str = "Rooms";
+/// Over the form for a new one.
+pub(crate) const NEW_ROOM: &str = "A new room";
+/// What it starts from.
+pub(crate) const NEW_ROOM_ABOUT: &str =
+    "It starts as an example, furnished and ready to play with; put your own figures in its place.";
+/// A field.
+pub(crate) const ROOM_NAME: &str = "Name of the file";
+/// A button.
+pub(crate) const START: &str = "Start";
+/// Where the folder holds no room yet.
+pub(crate) const NO_ROOMS: &str = "No room is in this folder yet. Start one below.";
+/// Where a name will not do.
+pub(crate) const NO_NAME: &str = "Take letters, figures, spaces and hyphens for the name of a file.";
+/// Where it is there already.
+pub(crate) const IS_THERE: &str = "A file of that name is there already, and stays as it is.";
+/// Where there is no such page.
+pub(crate) const NOT_HERE: &str = "There is no such page or room here.";
+
+/// What is printed once the page can be had.
+pub(crate) fn link(link: &str) -> String {
+    format!(
+        "The page is at {link}\nFor this machine alone; whoever has the link may change the file. Ctrl-C ends it.\n"
+    )
+}
+
+/// What a plan shows, for whoever cannot see it.
+pub(crate) fn plan_of(brief: &Brief, option: &RankedOption) -> String {
+    format!("Plan of {}: {}", brief.room.name, title(brief, option))
+}
+
+/// The title of a page in the browser.
+pub(crate) fn window(room: &str, screen: &str) -> String {
+    format!("{room}: {screen}")
+}
+
+/// That all is saved.
+pub(crate) fn saved(file: &str) -> String {
+    format!("Saved in {file}")
+}
+
+/// A note that a file cannot be read.
+pub(crate) fn unreadable(file: &str) -> String {
+    format!("{file} cannot be read any more. Put it back, or open another.")
+}
+
+/// A note that a step could not be saved, and why.
+pub(crate) fn not_saved(why: &str) -> String {
+    format!("Not saved: {why}. The file is as it was.")
+}
+
+/// How far the work is.
+pub(crate) fn busy(done: usize, all: usize) -> String {
+    match all {
+        0 => FIRST_LOOK.to_owned(),
+        _ => format!("{done} of {all} arrangements looked at"),
+    }
+}
+
+/// What came of it, in a line.
+pub(crate) fn found(answer: &Answer) -> String {
+    match answer.options.len() {
+        0 => refused::nothing_fits(answer.undecided()).to_owned(),
+        _ => format!("{}.", refused::summary(answer, None).trim_end_matches('.')),
+    }
+}
+
+/// Score and firmness of the first option.
+pub(crate) fn firm(option: &RankedOption) -> String {
+    format!("Score {:.0} of 100; {}.", option.score, stays_first(option.first_place_share, option.set_aside.as_ref()))
+}
+
+/// Score and firmness of another one.
+pub(crate) fn comes(option: &RankedOption) -> String {
+    format!("Score {:.0}; {}", option.score, firm::comes_first(option))
+}
+
+/// A filter with how many options it leaves.
+pub(crate) fn with_count(label: &str, count: usize) -> String {
+    format!("{label} ({count})")
+}
+
+/// How many further options are like one.
+pub(crate) fn like_it(count: usize) -> String {
+    format!("and {} like it", counted(count, "more", "more"))
+}
+
+/// The text that stands beside a room of a folder.
+pub(crate) fn is_faulty(count: usize) -> String {
+    format!("{} to mend", counted(count, "thing", "things"))
+}

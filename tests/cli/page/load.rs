@@ -1,0 +1,66 @@
+//! Many at once, one that reads slowly, and a room that is changed again before it is solved.
+
+use std::io::Write;
+use std::net::TcpStream;
+use std::thread;
+use std::time::{Duration, Instant};
+
+use serde_json::json;
+
+use super::served::{Served, demo};
+
+const AT_ONCE: usize = 200;
+
+#[test]
+fn two_hundred_at_once_and_slow_readers_leave_it_answering() {
+    let served = Served::file(&demo("which-hand.yaml"));
+    served.get("/room/room.yaml/options");
+    served.settled();
+    // They ask and never read, or never end to ask.
+    let heads = served.heads().join("\r\n");
+    let slow: Vec<TcpStream> = (0..8)
+        .map(|which| {
+            let mut stream = TcpStream::connect(("127.0.0.1", served.port)).unwrap();
+            let end = if which % 2 == 0 { "\r\n\r\n" } else { "" };
+            write!(stream, "GET /room/room.yaml/options HTTP/1.1\r\n{heads}{end}").unwrap();
+            stream
+        })
+        .collect();
+    let statuses: Vec<u16> = thread::scope(|scope| {
+        let asking: Vec<_> =
+            (0..AT_ONCE).map(|_| scope.spawn(|| served.get("/room/room.yaml/options").status)).collect();
+        asking.into_iter().map(|one| one.join().unwrap()).collect()
+    });
+    assert_eq!(statuses, [200; AT_ONCE]);
+    drop(slow);
+    let begun = Instant::now();
+    assert_eq!(served.get("/room/room.yaml/stage").status, 200);
+    assert!(begun.elapsed() < Duration::from_secs(5));
+}
+
+#[test]
+fn a_stale_run_is_not_waited_for() {
+    let served = Served::file(&demo("which-hand.yaml"));
+    served.get("/room/room.yaml/options");
+    let mut now = served.get("/room/room.yaml/stage").json();
+    for width in [230, 240, 250, 260, 270] {
+        let change = json!([{ "do": "set", "at": "pieces.0.width", "to": format!("210..{width}") }]);
+        let told = served.post("/room/room.yaml/step", &json!({ "from": now["step"], "changes": change }));
+        assert_eq!(told.status, 200);
+        now = told.json();
+    }
+    let last = served.settled();
+    assert_eq!((last["stage"].as_str(), &last["of"]), (Some("done"), &now["step"]));
+}
+
+#[test]
+fn work_that_is_stopped_stays_so_until_somebody_has_it_go_on() {
+    let served = Served::file(&demo("which-hand.yaml"));
+    served.get("/room/room.yaml/options");
+    let halted = served.asked("POST", "/room/room.yaml/work", &served.heads(), "halt").json();
+    // A quick machine may have been done.
+    assert!(matches!(halted["stage"].as_str(), Some("stopped" | "done")), "{halted}");
+    assert_eq!(served.settled()["stage"], halted["stage"]);
+    served.asked("POST", "/room/room.yaml/work", &served.heads(), "go-on");
+    assert_eq!(served.settled()["stage"], "done");
+}

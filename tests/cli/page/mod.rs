@@ -1,0 +1,7 @@
+//! The page in the browser, from the outside: who is let in, what is saved, what is sent; and in a real browser.
+
+mod browser;
+mod load;
+mod safety;
+mod served;
+mod steps;

@@ -1,0 +1,126 @@
+//! What is changed in the page is in the file, with all else as it was; what is downloaded is what the command line makes.
+
+use std::fs;
+
+use serde_json::{Value, json};
+
+use super::served::{Served, demo};
+use crate::program::{program, run};
+
+fn step(from: &Value, changes: Value) -> Value {
+    json!({ "from": from["step"], "changes": changes })
+}
+
+#[test]
+fn a_step_changes_its_key_alone_and_two_windows_do_not_lose_one() {
+    let text = demo("which-hand.yaml");
+    let served = Served::file(&text);
+    served.get("/room/room.yaml/furnish");
+    let first = served.settled();
+    let wider = step(&first, json!([{ "do": "set", "at": "pieces.0.width", "to": "210..270" }]));
+    let told = served.post("/room/room.yaml/step", &wider);
+    assert_eq!((told.status, told.json()["stage"].as_str()), (200, Some("busy")));
+    assert_eq!(fs::read_to_string(served.room()).unwrap(), text.replace("width: 210..280", "width: 210..270"));
+    // The other window still has the first text before it.
+    let late = served.post("/room/room.yaml/step", &wider);
+    assert_eq!((late.status, late.json()["look"].as_bool()), (409, Some(true)));
+    let now = served.settled();
+    let back = served.post("/room/room.yaml/step", &json!({ "from": now["step"], "step": "undo" }));
+    assert_eq!(back.status, 200);
+    assert_eq!(fs::read_to_string(served.room()).unwrap(), text);
+}
+
+#[test]
+fn what_something_else_wrote_is_told_and_kept() {
+    let text = demo("which-hand.yaml");
+    let served = Served::file(&text);
+    served.get("/room/room.yaml/furnish");
+    let now = served.settled();
+    let theirs = format!("{text}# somebody else was here\n");
+    fs::write(served.room(), &theirs).unwrap();
+    let told = served.post("/room/room.yaml/step", &step(&now, json!([{ "do": "set", "at": "name", "to": "Ours" }])));
+    assert_eq!(told.status, 409);
+    assert!(told.json()["told"].as_str().unwrap().contains("changed by something else"));
+    assert_eq!(fs::read_to_string(served.room()).unwrap(), theirs);
+}
+
+#[test]
+fn faults_are_told_at_their_fields() {
+    let served = Served::file(&demo("which-hand.yaml"));
+    served.get("/room/room.yaml/measure");
+    let now = served.settled();
+    let told =
+        served.post("/room/room.yaml/step", &step(&now, json!([{ "do": "set", "at": "walls.1.length", "to": "9 m" }])));
+    let told = told.json();
+    assert_eq!(told["stage"], "faulty");
+    let page = served.get("/room/room.yaml/measure").text();
+    assert!(page.contains("class=\"gap\"") && page.contains("gap "), "the gap is drawn");
+    let told = served
+        .post("/room/room.yaml/step", &step(&told, json!([{ "do": "set", "at": "walls.1.length", "to": "far" }])));
+    let faults = told.json()["faults"].clone();
+    assert!(faults.as_array().unwrap().iter().any(|fault| fault["at"] == "walls.1.length"), "{faults}");
+}
+
+#[test]
+fn nothing_fits_tells_what_would_help() {
+    let served = Served::file(&demo("nothing-fits.yaml"));
+    served.get("/room/room.yaml/options");
+    assert_eq!(served.settled()["stage"], "done");
+    let page = served.get("/room/room.yaml/options").text();
+    assert!(page.contains("What would help"), "{page}");
+}
+
+#[test]
+fn sheets_are_those_of_the_command_line() {
+    let served = Served::file(&demo("which-hand.yaml"));
+    served.get("/room/room.yaml/sheets");
+    served.settled();
+    let page = served.get("/room/room.yaml/part/answers").text();
+    let keys: Vec<&str> = page.split("data-key=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
+    assert!(keys.len() > 1, "{keys:?}");
+    let key = keys[1];
+    let asked = key.replace('/', "%2F");
+    let room = served.room().display().to_string();
+    for (sheet, command, form, paper) in [
+        ("plan.svg", "draw", "svg", "a4"),
+        ("plan.pdf", "draw", "pdf", "a3"),
+        ("tape.pdf", "tape", "pdf", "letter"),
+        ("tape.txt", "tape", "text", "a4"),
+        ("card.pdf", "card", "pdf", "a4"),
+        ("card.html", "card", "html", "a4"),
+    ] {
+        let sent = served.get(&format!("/room/room.yaml/sheet/{sheet}?option={asked}&paper={paper}"));
+        assert_eq!(sent.status, 200, "{sheet}");
+        assert!(sent.head.contains(&format!("filename=\"room-{sheet}\"")), "{}", sent.head);
+        let args = [command, room.as_str(), "--option", key, "--format", form, "--paper", paper];
+        let made = program(&args).output().unwrap();
+        assert!(made.stdout == sent.body && !made.stdout.is_empty(), "{sheet}");
+    }
+    let sent = served.get("/room/room.yaml/sheet/report.html");
+    assert!(sent.text() == run(&["report", room.as_str()]).stdout);
+    assert_eq!(served.get("/room/room.yaml/sheet/plan.svg?option=nothing").status, 422);
+    assert_eq!(served.get("/room/room.yaml/sheet/other.svg").status, 404);
+}
+
+#[test]
+fn a_moved_piece_is_told_what_it_breaks_and_the_rest_settles_about_it() {
+    let served = Served::file(&demo("which-hand.yaml"));
+    served.get("/room/room.yaml/options");
+    served.settled();
+    let page = served.get("/room/room.yaml/part/answers").text();
+    let key = page.split("data-key=\"").nth(1).and_then(|rest| rest.split('"').next()).unwrap();
+    let stood = served.post("/room/room.yaml/judge", &json!({ "key": key })).json();
+    assert_eq!(stood["broken"], json!([]), "an option keeps every rule");
+    // As `judge` has it: the file with where each piece stands says the same.
+    let mut pieces = stood["pieces"].clone();
+    let table = pieces.as_array_mut().unwrap().iter_mut().find(|piece| piece["name"] == "coffee table").unwrap();
+    table["x"] = json!(table["x"].as_f64().unwrap() + 600.0);
+    table["moved"] = json!(true);
+    let asked = json!({ "key": key, "pieces": pieces, "before": stood["before"] });
+    let moved = served.post("/room/room.yaml/judge", &asked).json();
+    assert!(!moved["broken"].as_array().unwrap().is_empty(), "{moved}");
+    assert!(moved["broken"].to_string().contains("coffee table"), "{}", moved["broken"]);
+    assert_eq!(fs::read_to_string(served.room()).unwrap(), demo("which-hand.yaml"));
+    let settled = served.post("/room/room.yaml/settle", &asked);
+    assert_eq!(settled.status, 200, "{}", settled.text());
+}

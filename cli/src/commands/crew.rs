@@ -13,7 +13,7 @@ use crate::process::whole::Whole;
 use crate::render::crew::{calendar, days, load_list, returns, rows};
 use crate::render::leaf;
 use crate::render::plan::{self, Purpose, Shown};
-use crate::render::tape::{Laid, leaf as tape, usual_roll};
+use crate::render::tape::{Laid, ON_PAPER, leaf as tape, usual_roll};
 use crate::result::stock::StockResult;
 use crate::text::look::Look;
 
@@ -61,7 +61,7 @@ fn of_room(answer: &Answer, paper: Stock) -> Vec<Sheet> {
     let shown = Shown::Option { answer, option };
     let mut sheets: Vec<Sheet> =
         [Purpose::Client, Purpose::Working].into_iter().map(|purpose| plan::sheet(shown, purpose, paper)).collect();
-    let laid = Laid { answer, option, roll: usual_roll(answer.brief.units), has_plan: true };
+    let laid = Laid { answer, option, roll: usual_roll(answer.brief.units), plan: Some(ON_PAPER) };
     sheets.extend(leaf::pages(&tape(&laid), paper));
     sheets
 }

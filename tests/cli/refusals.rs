@@ -32,7 +32,7 @@ fn fits(result: &Value, key: &str) -> bool {
 fn what_stays_clear_of_a_stove_is_told_and_so_is_what_is_missing() {
     let result = ranked(&room(120.0, "sofa"));
     let refused = list(&result, "refused").iter().find(|refused| refused["key"] == "west").unwrap();
-    let said = "The sofa would stand too near to the stove: 120 cm stay clear of it, and ";
+    let said = "The sofa would stand too near to the stove: 120 cm stay clear of it; it is ";
     assert!(refused["rule"] == "keep_clear" && refused["why"].as_str().unwrap().starts_with(said), "{refused:?}");
     let short = refused["short_by"].as_f64().unwrap() / 10.0;
     assert!(fits(&ranked(&room((120.0 - short).floor(), "sofa")), "west"), "{refused:?}");

@@ -1,6 +1,6 @@
 //! What the whole page shares: who is let in, which files there are, which rooms are open.
 
-use std::collections::HashMap;
+use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
 use super::guard::Guard;
@@ -12,7 +12,7 @@ use super::shelf::Shelf;
 pub(super) struct Desk {
     pub(super) guard: Arc<Guard>,
     pub(super) shelf: Arc<Shelf>,
-    open: Arc<Mutex<HashMap<String, Arc<Room>>>>,
+    open: Arc<Mutex<BTreeMap<String, Arc<Room>>>>,
 }
 
 impl Desk {

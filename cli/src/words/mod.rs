@@ -16,6 +16,7 @@ pub(crate) mod family;
 pub(crate) mod figures;
 pub(crate) mod firm;
 pub(crate) mod hung;
+pub(crate) mod index;
 pub(crate) mod judge;
 pub(crate) mod leaf;
 pub(crate) mod lengths;

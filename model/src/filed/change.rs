@@ -4,8 +4,8 @@ use std::fmt;
 
 use serde_json::{Map, Value};
 
-use super::Filed;
 use super::extent::{dash, end, indent, is_flow, line_end, line_start, start};
+use super::read_text::ReadText;
 use super::scalar::written;
 use crate::yaml::{Entry, Node, NodeValue};
 
@@ -56,7 +56,7 @@ impl fmt::Display for Unchanged {
 impl std::error::Error for Unchanged {}
 
 /// The text with the change.
-pub(super) fn rewritten(filed: &Filed, change: &Change) -> Result<String, Unchanged> {
+pub(super) fn rewritten(filed: &ReadText, change: &Change) -> Result<String, Unchanged> {
     match change {
         Change::Set { at, to } => set(filed, at, to),
         Change::Remove { at } => remove(filed, at),
@@ -89,7 +89,7 @@ fn parted(at: &str) -> (&str, &str) {
     at.rsplit_once('.').unwrap_or(("", at))
 }
 
-fn set(filed: &Filed, at: &str, to: &Value) -> Result<String, Unchanged> {
+fn set(filed: &ReadText, at: &str, to: &Value) -> Result<String, Unchanged> {
     let text = &filed.text;
     if let Some(node) = found(&filed.tree, at) {
         let (from, until) = start(node).zip(end(text, node)).ok_or(Unchanged::NotKept)?;
@@ -109,7 +109,7 @@ fn set(filed: &Filed, at: &str, to: &Value) -> Result<String, Unchanged> {
 }
 
 /// Puts a key at the end of a map that holds some already.
-fn add_key(filed: &Filed, map: &Node, key: &str, to: &Value) -> Result<String, Unchanged> {
+fn add_key(filed: &ReadText, map: &Node, key: &str, to: &Value) -> Result<String, Unchanged> {
     let text = &filed.text;
     let NodeValue::Map(entries) = &map.value else { return Err(Unchanged::NoPlace) };
     let last = entries.last().and_then(|entry| end(text, &entry.node)).ok_or(Unchanged::NotKept)?;
@@ -138,7 +138,7 @@ fn in_lines(key: &str, to: &Value, pad: &str, feed: &str) -> String {
     format!("{pad}{key}:{feed}{}", each.concat())
 }
 
-fn remove(filed: &Filed, at: &str) -> Result<String, Unchanged> {
+fn remove(filed: &ReadText, at: &str) -> Result<String, Unchanged> {
     let text = &filed.text;
     let (above, last) = parted(at);
     let parent = found(&filed.tree, above).ok_or(Unchanged::NoPlace)?;
@@ -186,7 +186,7 @@ fn of_row(text: &str, flow: bool, rows: &[Node], place: usize) -> Option<(usize,
     }
 }
 
-fn add(filed: &Filed, at: &str, row: &Value, before: Option<usize>) -> Result<String, Unchanged> {
+fn add(filed: &ReadText, at: &str, row: &Value, before: Option<usize>) -> Result<String, Unchanged> {
     let text = &filed.text;
     let list = match found(&filed.tree, at) {
         Some(list) if matches!(&list.value, NodeValue::List(rows) if !rows.is_empty()) => list,

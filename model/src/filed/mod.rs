@@ -5,6 +5,7 @@
 
 mod change;
 mod extent;
+mod read_text;
 mod scalar;
 mod values;
 
@@ -12,15 +13,13 @@ use serde_json::Value;
 
 use crate::fault::Fault;
 use crate::yaml::{Node, NodeValue};
+use read_text::ReadText;
 
 pub use change::{Change, Unchanged};
 
 /// The text of a scenario, with the places of its values.
 #[derive(Debug, Clone)]
-pub struct Filed {
-    text: String,
-    tree: Node,
-}
+pub struct Filed(ReadText);
 
 impl Filed {
     /// Reads the text of a scenario as far as its values; whether they make sense is for [`crate::scenario::read`].
@@ -36,26 +35,26 @@ impl Filed {
     /// # Errors
     /// The fault that keeps the text from being read as YAML.
     pub fn read(text: &str) -> Result<Self, Box<Fault>> {
-        Ok(Self { text: text.to_owned(), tree: Node::read(text)? })
+        Ok(Self(ReadText { text: text.to_owned(), tree: Node::read(text)? }))
     }
 
     /// The text.
     #[must_use]
     pub fn text(&self) -> &str {
-        &self.text
+        &self.0.text
     }
 
     /// The values as they stand: `200..260` is a text, `352` a number.
     #[must_use]
     pub fn values(&self) -> Value {
-        values::of(&self.tree)
+        values::of(&self.0.tree)
     }
 
     /// The way to the value or key that stands at a byte of the text: `walls.0.length`.
     #[must_use]
     pub fn path_at(&self, offset: usize) -> String {
         let mut path = Vec::new();
-        let mut here = &self.tree;
+        let mut here = &self.0.tree;
         while let Some((step, next)) = self.step_toward(here, offset) {
             path.push(step);
             here = next;
@@ -68,7 +67,7 @@ impl Filed {
     /// # Errors
     /// There is no such place, or the text is written so that it cannot be changed there without touching something else.
     pub fn changed(&self, change: &Change) -> Result<String, Unchanged> {
-        let text = change::rewritten(self, change)?;
+        let text = change::rewritten(&self.0, change)?;
         let expected = values::changed(self.values(), change).ok_or(Unchanged::NoPlace)?;
         match Self::read(&text) {
             Ok(read) if read.values() == expected => Ok(text),
@@ -77,7 +76,7 @@ impl Filed {
     }
 
     fn step_toward<'a>(&self, node: &'a Node, offset: usize) -> Option<(String, &'a Node)> {
-        let reaches = |child: &Node| extent::end(&self.text, child).is_some_and(|end| offset <= end);
+        let reaches = |child: &Node| extent::end(&self.0.text, child).is_some_and(|end| offset <= end);
         match &node.value {
             NodeValue::Map(entries) => {
                 let entry = entries

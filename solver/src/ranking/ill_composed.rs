@@ -8,7 +8,6 @@ use elbowroom_model::{Criterion, Wishes};
 
 use super::set_aside::{Lapse, SetAside};
 use super::tier::Entrant;
-use crate::criteria::{Finding, Judgement};
 
 /// A plan is composed far worse than the best of the room where it costs so much more, in millimetres of shortfall of a piece
 /// that counts 3 (tuned over rooms of real dwellings and drawn ones, no source): three fifths of what a chair is worth, or a
@@ -20,17 +19,6 @@ const WELL: f64 = 1500.0;
 
 /// and what costs more than this (balance under 25, the same as the least of a must) is composed ill beside it.
 const ILL: f64 = 1875.0;
-
-/// What the composition of an option that was judged so costs, and what it leaves out is worth, in millimetres of shortfall of a
-/// piece that counts 3; 0 where balance was not judged.
-#[must_use]
-pub fn composed(judgements: &[Judgement]) -> f64 {
-    let balance = judgements.iter().find_map(|judgement| match &judgement.finding {
-        Finding::Balance(balance) => Some(balance),
-        _ => None,
-    });
-    balance.map_or(0.0, |balance| balance.placement + balance.left_out_worth)
-}
 
 /// What sets an option with these scores aside where it is composed ill.
 pub fn ill_composed(scores: impl IntoIterator<Item = (Criterion, f64)>) -> SetAside {

@@ -7,6 +7,7 @@
 //! them, and a tie goes to the earlier one: names settle nothing.
 
 mod best_first;
+mod composed;
 mod contenders;
 mod dominance;
 mod draws;
@@ -20,9 +21,10 @@ mod tier;
 mod tolerance;
 mod turn;
 
+pub use composed::composed;
 pub use draws::Draws;
+pub use ill_composed::ill_composed;
 pub(crate) use ill_composed::set_ill_composed_aside;
-pub use ill_composed::{composed, ill_composed};
 pub use order::{Rating, order, ratings};
 pub use set_aside::{Lapse, SetAside, lapses};
 pub use tier::Entrant;

@@ -4,7 +4,7 @@
 use elbowroom_model::{Criterion, Wishes};
 
 use super::best_first::best_first;
-use super::ill_composed::composed;
+use super::composed::composed;
 use super::set_aside::{SetAside, lapses};
 use crate::criteria::Judgement;
 

@@ -164,7 +164,7 @@ async function trial(page) {
   await page.waitForSelector("#trial-plan .moved");
   await page.locator("#trial-back").click();
   await page.waitForFunction(() => document.querySelectorAll("#trial-plan .moved").length === 0);
-  const box = await sofa.boundingBox();
+  const box = await sofa.locator("polygon").first().boundingBox();
   await page.mouse.move(box.x + box.width / 2, box.y + 8);
   await page.mouse.down();
   await page.mouse.move(box.x + box.width / 2 + 60, box.y + 30, { steps: 5 });

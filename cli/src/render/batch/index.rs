@@ -8,7 +8,8 @@ use crate::drawing::faces_of;
 use crate::render::batch::room_line::{Fate, LineOption, RoomLine};
 use crate::text::digest::digest;
 use crate::text::markup::escaped;
-use crate::words::batch as words;
+use crate::words::batch::{called, tally};
+use crate::words::index as words;
 use crate::words::lengths::{shop_unit, sign};
 
 /// Rooms on one page.
@@ -58,7 +59,7 @@ pub(crate) fn page(rooms: &[RoomLine], part: &Part) -> String {
     let title = words::index_title(part.first + 1, part.first + rooms.len(), part.all);
     let body = format!(
         "<h1>{title}</h1>\n<p>{}</p>\n{}{}<ol id=\"rooms\">\n{items}</ol>\n{}<p class=\"note\">{}</p>\n",
-        escaped(&words::tally(&summary.tally)),
+        escaped(&tally(&summary.tally)),
         links(part.number, part.pages),
         if rooms.len() > 1 { tools() } else { String::new() },
         links(part.number, part.pages),
@@ -97,7 +98,7 @@ fn tools() -> String {
 /// One room, with what it is found and ordered by.
 fn item(told: &RoomLine, reports: bool) -> String {
     let fate = if told.fate() == Fate::Fits { "fits" } else { "without" };
-    let source = escaped(&words::called(told.source.as_deref()));
+    let source = escaped(&called(told.source.as_deref()));
     let result = told.result.as_ref();
     let name = result.map_or_else(|| source.clone(), |result| escaped(&result.room.name));
     let area = result.map_or(0.0, |result| result.room.area);

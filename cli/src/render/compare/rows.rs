@@ -3,7 +3,7 @@
 use elbowroom_model::{Criterion, Dimension, Hand, PieceId, WallId};
 use elbowroom_solver::answer::{PieceSizes, RankedOption, Thing};
 
-use super::Compared;
+use super::compared::Compared;
 use crate::render::rank::wall_faced;
 use crate::words::answer::reason;
 use crate::words::compare as words;

@@ -117,7 +117,7 @@ mod tests {
         let passage = [change(Lever::Clearance(Clearance::Passage), 609.6, 500.0)];
         assert_eq!(told(&passage, 1, false), "Tried, and 1 option fits: a passage of 50 cm.");
         let wall = [change(Lever::Wall(WallId(2)), 5000.0, 5170.0)];
-        assert_eq!(told(&wall, 3, true), "wall 3 is 17 cm too short: with that more, 3 options fit.");
+        assert_eq!(told(&wall, 3, true), "Wall 3 is 17 cm too short: with that more, 3 options fit.");
         let hung = [change(Lever::Hang(PieceId(1), WallId(2)), 1.0, 0.0)];
         assert_eq!(told(&hung, 12, true), "A screen hung on wall 3 instead of the armchair makes 12 options possible.");
         let in_by_the_way = [change(Lever::GetsIn(PieceId(0), Dimension::Width), 1500.0, 1400.0)];

@@ -164,10 +164,13 @@ async function trial(page) {
   await page.waitForSelector("#trial-plan .moved");
   await page.locator("#trial-back").click();
   await page.waitForFunction(() => document.querySelectorAll("#trial-plan .moved").length === 0);
-  const box = await sofa.locator("polygon").first().boundingBox();
-  await page.mouse.move(box.x + box.width / 2, box.y + 8);
+  // What was typed may have scrolled the plan away; of a corner sofa the main run is a rectangle.
+  const run = sofa.locator("polygon").first();
+  await run.scrollIntoViewIfNeeded();
+  const box = await run.boundingBox();
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 4);
   await page.mouse.down();
-  await page.mouse.move(box.x + box.width / 2 + 60, box.y + 30, { steps: 5 });
+  await page.mouse.move(box.x + box.width / 2 + 60, box.y + box.height / 4 + 22, { steps: 5 });
   await page.mouse.up();
   await page.waitForSelector("#trial-plan .moved");
   return began;
@@ -208,4 +211,9 @@ async function downloads(page) {
   if (process.env.ELBOWROOM_FIGURES) fs.writeFileSync(process.env.ELBOWROOM_FIGURES, JSON.stringify(figures));
   await browser.close();
   for (const problem of problems) console.log(problem);
-})().catch((error) => { for (const problem of problems) console.log(problem); console.log(error.stack); });
+})().catch((error) => {
+  for (const problem of problems) console.log(problem);
+  console.log(error.stack);
+  // The browser that is still open would keep this alive.
+  process.exit(1);
+});

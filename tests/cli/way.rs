@@ -52,6 +52,28 @@ fn listed_pieces_with_legs_off_in_parts_and_tilted() {
     assert_eq!(json["pieces"][2]["parts"].as_array().unwrap().len(), 2);
 }
 
+/// Sofas that all fail a door of 81 cm as boxes: each is told the pose that gets it in, or where it fails.
+#[test]
+fn seats_are_turned_and_lose_their_legs_where_that_helps() {
+    let folder = tempdir().unwrap();
+    let list = folder.path().join("list.csv");
+    let text = "kind,name,width (cm),depth (cm),height (cm),seat height (cm),arm height (cm),back thickness (cm),leg height (cm)\n\
+        sofa,Low arms,210,95,84,42,45,6,\nsofa,Legs,200,92,90,,,,12\nsofa,Boxy,220,100,90,,85,30,\nsofa,Short,160,86,84,,,,6\n";
+    fs::write(&list, text).unwrap();
+    let way = "units: cm\nmeasured_within: 0\nway:\n  - { kind: door, name: flat door, width: 81, height: 200 }\n";
+    let ended = run_with(&["way", "-", "--pieces", list.to_str().unwrap()], way.as_bytes());
+    insta::assert_snapshot!(ended.stdout);
+    let json = run_with(&["way", "-", "--json", "--pieces", list.to_str().unwrap()], way.as_bytes());
+    let json: Value = serde_json::from_str(&json.stdout).unwrap();
+    let told: Vec<(bool, Option<f64>)> = json["pieces"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|it| (it["gets_in"].as_bool().unwrap(), it["legs_off"].as_f64()))
+        .collect();
+    assert_eq!(told, [(true, None), (true, Some(120.0)), (false, None), (true, Some(60.0))]);
+}
+
 #[test]
 fn bad_input_is_told_and_nothing_else() {
     let room = root().join("scenarios/canal-flat.yaml");

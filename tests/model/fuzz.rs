@@ -92,6 +92,10 @@ fn cells(piece: &ListedPiece) -> Vec<(&'static str, String)> {
         ("count", piece.count.to_string()),
         ("score", piece.score.map(|score| score.to_string()).unwrap_or_default()),
         ("legs off", length(piece.legs_off)),
+        ("seat height", length(piece.section.seat_height)),
+        ("arm height", length(piece.section.arm_height)),
+        ("back thickness", length(piece.section.back_thickness)),
+        ("leg height", length(piece.section.leg_height)),
         ("diagonal depth", length(piece.diagonal_depth)),
         ("parts", parts.collect::<Vec<_>>().join("; ")),
     ];

@@ -1,6 +1,8 @@
 //! Getting furniture round a corner, against published values.
 
+use elbowroom_model::way_in::{LoadPart, Profile};
 use elbowroom_solver::way_in::turn::longest;
+use elbowroom_solver::way_in::turned;
 
 /// A rod round the corner of two corridors: `(a^(2/3) + b^(2/3))^(3/2)` (P, MathWorld "Moving Ladder Problem").
 #[test]
@@ -32,4 +34,28 @@ fn a_rectangle_round_a_corner() {
     assert!(longest(3.0, 8.0, 1.0) <= there);
     // (D) two halls of 1200 mm, a piece 950 deep.
     assert!((longest(1200.0, 1200.0, 950.0) - 1494.11).abs() < 5e-3);
+}
+
+/// The diagonal depth of furniture shops (P, everythingwhat.com, "How do you calculate diagonal depth?"): a straight edge
+/// from the highest point of the back to the front of the arm, and from the bottom rear corner up to it. What is narrower by
+/// that rule is so by the outline; the outline may lie narrower still, about another of its sides.
+#[test]
+fn the_diagonal_depth_of_furniture_shops() {
+    let mut told_apart = 0;
+    for (depth, height, arm, back) in [
+        (920.0, 850.0, 560.0, 60.0),
+        (1050.0, 800.0, 540.0, 100.0),
+        (880.0, 900.0, 600.0, 120.0),
+        (1000.0, 950.0, 520.0, 80.0),
+    ] {
+        // The foot of the perpendicular from the corner at the origin on the line through (back, height) and (depth, arm).
+        let (x, y): (f64, f64) = (depth - back, arm - height);
+        let rule = (x * height - y * back).abs() / x.hypot(y);
+        let profile = Some(Profile { front: arm, back });
+        let part = LoadPart { name: "sofa".to_owned(), sides: [2000.0, depth, height], diagonal_depth: None, profile };
+        let turned = turned(&part).unwrap_or(depth.min(height));
+        assert!(turned <= rule + 1e-9, "{depth} {height}: {turned} against {rule}");
+        told_apart += usize::from((turned - rule).abs() < 1e-6 && rule < depth.min(height));
+    }
+    assert!(told_apart >= 2, "the rule says nothing of these");
 }

@@ -46,6 +46,8 @@ pub(crate) struct PieceResult<'a> {
     most: Option<[f64; 3]>,
     /// It has the one size that it has.
     fixed: bool,
+    /// What its legs measure, mm, where it gets in without them alone.
+    legs_off: Option<f64>,
 }
 
 /// Whether a part gets in.
@@ -111,9 +113,9 @@ impl<'a> WayResult<'a> {
 
 impl<'a> PieceResult<'a> {
     /// How one piece comes in by `way`.
-    pub(crate) fn of(way: &'a Way, PieceIn { carried, most, fixed }: &'a PieceIn) -> Self {
+    pub(crate) fn of(way: &'a Way, PieceIn { carried, most, fixed, legs_off }: &'a PieceIn) -> Self {
         let parts = carried.parts.iter().map(|part| PartResult::of(way, part)).collect();
-        Self { name: &carried.name, gets_in: carried.gets_in, parts, most: *most, fixed: *fixed }
+        Self { name: &carried.name, gets_in: carried.gets_in, parts, most: *most, fixed: *fixed, legs_off: *legs_off }
     }
 }
 

@@ -23,6 +23,10 @@ pub(crate) const fn assumed(assumed: Assumed) -> &'static str {
         }
         Assumed::RolledRugs => "Rugs are taken to come rolled, and are not checked.",
         Assumed::UsualHeights => "Where the list gives no height, what is usual for the kind is taken: measure it.",
+        Assumed::UsualProfiles => {
+            "Where the list gives no `arm height`, `seat height` or `back thickness`, arms 18 cm above a seat 43 cm high and a \
+             back 15 cm thick at its top are taken (common practice): measure them."
+        }
     }
 }
 
@@ -48,6 +52,7 @@ pub(crate) const fn pose(pose: Pose) -> &'static str {
         Pose::Lying => "lying",
         Pose::OnEnd => "on end",
         Pose::Tilted => "tilted",
+        Pose::EndTurned => "end turned",
     }
 }
 
@@ -78,6 +83,11 @@ pub(crate) fn turned_over(poses: &[&str], tight: Option<(&str, &str)>) -> String
     }
     let tight = tight.map_or_else(String::new, |(spare, at)| format!(" Least to spare: {spare} at {at}."));
     format!("It gets in turned over on the way: {}.{tight}", told.join(", then "))
+}
+
+/// Of a piece that gets in without its legs alone.
+pub(crate) fn legs_off(legs: &str) -> String {
+    format!("Only with its legs off ({legs} lower): see first that they come off.")
 }
 
 /// Of a piece that would pass if it could be turned over.

@@ -8,7 +8,7 @@ mod read;
 pub(crate) mod resolve;
 pub(crate) mod row;
 
-pub use load::{Load, LoadPart};
+pub use load::{Load, LoadPart, Profile};
 pub use read::{WayFile, read};
 
 use crate::dimension::Dimension;

@@ -145,6 +145,7 @@ fn largest(asking: &Asking, asked: &super::Asked, option: &RankedOption) -> Opti
         score: None,
         legs_off: None,
         diagonal_depth: None,
+        section: elbowroom_model::listing::Section::default(),
         parts: Vec::new(),
         more: Vec::new(),
     })

@@ -1,7 +1,7 @@
 //! What is found out of every piece that is to come in.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::way_in::{Load, Way, WayFile};
+use elbowroom_model::way_in::{Load, Profile, Way, WayFile};
 use elbowroom_model::{Piece, PieceKind};
 
 use super::carried::{Carried, carried};
@@ -26,6 +26,8 @@ pub struct PieceIn {
     pub most: Option<[f64; 3]>,
     /// It has the one size that it has.
     pub fixed: bool,
+    /// What its legs measure, mm, where it gets in without them alone.
+    pub legs_off: Option<f64>,
 }
 
 /// What is taken for granted of pieces that are carried.
@@ -37,6 +39,8 @@ pub enum Assumed {
     RolledRugs,
     /// Where a list gives no height, the usual one of the kind.
     UsualHeights,
+    /// Where a list does not say how high arms or seat are or how thick the back is, what is usual.
+    UsualProfiles,
 }
 
 /// Whether the pieces of `file` get in, and the `listed` ones beside them. `height`: of a listed piece that gives none, by
@@ -56,7 +60,13 @@ pub fn way_in(file: &WayFile, listed: &[ListedPiece], height: &dyn Fn(PieceKind)
 /// How a listed piece is carried in.
 #[must_use]
 pub fn of_a_list(way: &Way, piece: &ListedPiece, height: f64) -> PieceIn {
-    PieceIn { carried: carried(way, &Load::of_listed(piece, height)), most: None, fixed: true }
+    let tried = |off: f64| carried(way, &Load::of_listed(piece, height, off));
+    let as_it_stands = tried(0.0);
+    let legs = piece.legs_off.or(piece.section.leg_height).filter(|_| !as_it_stands.gets_in);
+    // Where it does not get in without them either, that is what is told: it is the nearer miss.
+    let without = legs.map(tried);
+    let legs_off = legs.filter(|_| without.as_ref().is_some_and(|without| without.gets_in));
+    PieceIn { carried: without.unwrap_or(as_it_stands), most: None, fixed: true, legs_off }
 }
 
 /// How a piece of a brief is carried in.
@@ -67,7 +77,7 @@ pub fn of_a_brief(way: &Way, piece: &Piece) -> PieceIn {
     let is_fixed = |dimension| piece.range(dimension).is_none_or(|range| range.most - range.least < 1.0);
     let fixed = piece.dimensions().into_iter().all(is_fixed);
     let most = if carried.gets_in || fixed { None } else { most_that_gets_in(way, piece) };
-    PieceIn { carried, most, fixed }
+    PieceIn { carried, most, fixed, legs_off: None }
 }
 
 fn assumed(file: &WayFile, listed: &[ListedPiece]) -> Vec<Assumed> {
@@ -79,6 +89,7 @@ fn assumed(file: &WayFile, listed: &[ListedPiece]) -> Vec<Assumed> {
         (corner, Assumed::TwoRuns),
         (kinds().any(PieceKind::lies_under), Assumed::RolledRugs),
         (unknown_height, Assumed::UsualHeights),
+        (listed.iter().any(Profile::is_assumed), Assumed::UsualProfiles),
     ];
     all.into_iter().filter(|(applies, _)| *applies).map(|(_, assumed)| assumed).collect()
 }

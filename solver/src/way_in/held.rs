@@ -1,7 +1,11 @@
 //! The ways to hold a box.
 
+use elbowroom_model::Point;
 use elbowroom_model::way_in::LoadPart;
 use strum::{IntoStaticStr, VariantArray};
+
+use super::tolerance::FINE;
+use crate::geometry::{Convex, least_width};
 
 /// How a piece is held while it is carried, its length always level but on end; the easier first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, IntoStaticStr, VariantArray)]
@@ -13,8 +17,10 @@ pub enum Pose {
     Lying,
     /// On one of its ends.
     OnEnd,
-    /// Tipped about its length, by the diagonal depth that its maker gives.
+    /// Tipped about its length: by the diagonal depth that its maker gives, or as its outline from the end is narrowest.
     Tilted,
+    /// On one of its ends, and turned there as its outline from the end is narrowest.
+    EndTurned,
 }
 
 impl Pose {
@@ -47,9 +53,20 @@ pub(crate) fn held(part: &LoadPart, pose: Pose) -> Option<Held> {
         Pose::Lying => (width, height, depth),
         Pose::OnEnd => (depth, height, width),
         // Across it takes the diagonal depth; upward no more than the diagonal of its profile.
-        Pose::Tilted => (width, part.diagonal_depth?, depth.hypot(height)),
+        Pose::Tilted => (width, part.diagonal_depth.or_else(|| turned(part))?, depth.hypot(height)),
+        Pose::EndTurned => (depth.hypot(height), turned(part)?, width),
     };
     Some(Held { long: one.max(other), short: one.min(other), tall })
+}
+
+/// How narrow a slot the outline of a seat from its end passes, turned as it passes best; `None` where that is no narrower
+/// than square.
+pub fn turned(part: &LoadPart) -> Option<f64> {
+    let ([_, depth, height], profile) = (part.sides, part.profile?);
+    let (front, back) = (profile.front.min(height), profile.back.min(depth));
+    let corners = [(0.0, 0.0), (depth, 0.0), (depth, front), (back, height), (0.0, height)];
+    let least = least_width(&Convex::counter_clockwise(corners.map(|(x, y)| Point { x, y })));
+    (least > 0.0 && least < depth.min(height) - FINE).then_some(least)
 }
 
 /// What it takes to bring a part from one pose into another where it is: room upward, and across where it rolls about
@@ -58,6 +75,12 @@ pub(crate) fn to_turn_over(part: &LoadPart, from: Pose, to: Pose) -> (f64, f64) 
     let [width, depth, height] = part.sides;
     match (from, to) {
         (from, to) if from == to => (0.0, 0.0),
+        // It turns where it stands on its end.
+        (Pose::OnEnd, Pose::EndTurned) | (Pose::EndTurned, Pose::OnEnd) => (width, depth.hypot(height)),
+        (Pose::EndTurned, other) | (other, Pose::EndTurned) => {
+            let side = if other == Pose::Lying { depth } else { height };
+            (width.hypot(side), depth.hypot(height))
+        }
         (Pose::OnEnd, other) | (other, Pose::OnEnd) => {
             // It tips up over an edge of its end, in the plane of its length and of what was upward.
             let side = if other == Pose::Lying { depth } else { height };

@@ -8,7 +8,7 @@ mod large;
 mod moves;
 mod yes_and_no;
 
-use elbowroom_model::listing::ListedPiece;
+use elbowroom_model::listing::{ListedPiece, Section};
 use elbowroom_model::{Hand, PieceId, PieceKind};
 use elbowroom_solver::answer::{DimensionRange, RankedOption};
 use elbowroom_solver::stock::{Asking, Away, Days, Owned};
@@ -38,6 +38,7 @@ fn owned(name: &str, kind: PieceKind, (width, return_length, depth): (f64, Optio
         score: None,
         legs_off: None,
         diagonal_depth: None,
+        section: Section::default(),
         parts: Vec::new(),
         more: Vec::new(),
     };

@@ -1,6 +1,6 @@
 //! Each point of a way at its edge, and a hair past it.
 
-use elbowroom_model::way_in::{LandingTurn, Load, LoadPart, PointKind, Way, WayPoint};
+use elbowroom_model::way_in::{LandingTurn, Load, LoadPart, PointKind, Profile, Way, WayPoint};
 use elbowroom_solver::way_in::turn::longest;
 use elbowroom_solver::way_in::{Asks, Failed, PartCarried, Pose, carried};
 use proptest::prelude::*;
@@ -11,7 +11,7 @@ fn way(points: &[PointKind]) -> Way {
 }
 
 fn part(sides: [f64; 3], diagonal_depth: Option<f64>) -> Load {
-    let part = LoadPart { name: "sofa".to_owned(), sides, diagonal_depth };
+    let part = LoadPart { name: "sofa".to_owned(), sides, diagonal_depth, profile: None };
     Load { name: "sofa".to_owned(), parts: vec![part] }
 }
 
@@ -49,6 +49,52 @@ fn a_diagonal_depth_that_is_given_counts() {
     assert!(!carried(&way, &part(sides, Some(781.0))).gets_in);
     let tilted = carried(&way, &part(sides, Some(780.0)));
     assert!(tilted.gets_in && tilted.parts[0].held == [Pose::Tilted], "{tilted:?}");
+}
+
+/// How narrow a slot the outline of a seat passes, by every half degree and every slot in steps of 2 mm.
+fn by_brute_force(depth: f64, height: f64, profile: Profile) -> f64 {
+    let outline = [(0.0, 0.0), (depth, 0.0), (depth, profile.front), (profile.back, height), (0.0, height)];
+    let across = |half: u32| {
+        let (sin, cos) = (f64::from(half) / 2.0).to_radians().sin_cos();
+        let along = outline.map(|(x, y)| x * cos + y * sin);
+        along.into_iter().fold(f64::MIN, f64::max) - along.into_iter().fold(f64::MAX, f64::min)
+    };
+    let passes = |slot: f64| (0..360).any(|half| across(half) <= slot);
+    (0..1000).map(|step| 2.0 * f64::from(step)).find(|slot| passes(*slot)).unwrap()
+}
+
+#[test]
+fn a_seat_is_turned_to_where_its_outline_is_narrowest() {
+    let mut narrower = 0;
+    for (depth, height, front, back) in [
+        (950.0, 850.0, 520.0, 60.0),
+        (900.0, 900.0, 500.0, 100.0),
+        (1050.0, 950.0, 610.0, 120.0),
+        (880.0, 780.0, 610.0, 200.0),
+        (1000.0, 700.0, 400.0, 50.0),
+    ] {
+        let profile = Profile { front, back };
+        let least = by_brute_force(depth, height, profile);
+        let seat = |long: f64| {
+            let sides = [long, depth, height];
+            let part = LoadPart { name: "sofa".to_owned(), sides, diagonal_depth: None, profile: Some(profile) };
+            Load { name: "sofa".to_owned(), parts: vec![part] }
+        };
+        // A slot of the scan lies at most 2 mm over the least, and a quarter of a degree of the diagonal.
+        let slack = 2.0 + depth.hypot(height) * 0.25_f64.to_radians();
+        assert!(carried(&way(&[door(least, 2000.0)]), &seat(2100.0)).gets_in, "{depth} x {height}: {least}");
+        assert!(!carried(&way(&[door(least - slack, 2000.0)]), &seat(2100.0)).gets_in, "{depth} x {height}: {least}");
+        if least < depth.min(height) - slack {
+            narrower += 1;
+            // Level and tilted; what is short enough also on its end, under a head too low for it to be tilted.
+            let tilted = carried(&way(&[door(least, 2000.0)]), &seat(2100.0));
+            assert_eq!(tilted.parts[0].held, [Pose::Tilted]);
+            let long = depth.hypot(height) - 1.0;
+            let on_end = carried(&way(&[door(least, long)]), &seat(long));
+            assert_eq!(on_end.parts[0].held, [Pose::EndTurned]);
+        }
+    }
+    assert!(narrower >= 3, "{narrower}");
 }
 
 #[test]

@@ -55,6 +55,9 @@ fn tell(page: &mut Page, way: &Way, units: Unit, piece: &PieceIn) {
             page.paragraph(3, &words::cannot_turn_over(words::pose(fails.pose), words::at(way, fails.at)));
         }
     }
+    if let Some(legs) = piece.legs_off {
+        page.paragraph(3, &words::legs_off(&taped_bare(units, legs)));
+    }
     if let Some([width, other, depth]) = piece.most {
         let figure = |length: f64| shopped(units, length, Rounding::Down);
         let other = (other > 0.0).then(|| figure(other));

@@ -12,7 +12,7 @@ use super::faults::FaultList;
 use super::figure::{Style, has_decimal_comma};
 use super::grid::{Grid, GridRow};
 use super::headers::{Places, headers};
-use super::{Asked, ListedPiece, Listing};
+use super::{Asked, ListedPiece, Listing, Section};
 use crate::corner::{Runs, TooShort};
 use crate::dimension::Dimension;
 use crate::kind::PieceKind;
@@ -71,6 +71,12 @@ impl Reading<'_> {
         let (second_return, return_depth) = (size(Column::SecondReturn), size(Column::ReturnDepth));
         let (height, screen) = (size(Column::Height), size(Column::Screen));
         let (legs_off, diagonal_depth) = (size(Column::LegsOff), size(Column::DiagonalDepth));
+        let section = Section {
+            seat_height: size(Column::SeatHeight),
+            arm_height: size(Column::ArmHeight),
+            back_thickness: size(Column::BackThickness),
+            leg_height: size(Column::LegHeight),
+        };
         let parts = self.parts(row, &name, units);
         let hands = self.hands(row, kind, &name);
         let chaise = self.truth(row, Column::Chaise, &name);
@@ -110,6 +116,7 @@ impl Reading<'_> {
             score,
             legs_off,
             diagonal_depth,
+            section,
             parts,
             more,
         })

@@ -44,11 +44,7 @@ pub fn rewished(answer: &Answer, wishes: &Wishes) -> Answer {
             first_place_share: rating.share,
             dominated_by: rating.dominated_by.map(key),
             never_first: rating.never_first,
-            turns_if: rating.turns_if.as_ref().map(|turn| TurnsIf {
-                criterion: turn.criterion,
-                weight: turn.weight,
-                then_first: key(turn.then_first),
-            }),
+            turns_if: rating.turns_if.as_ref().map(|turn| TurnsIf::of(turn, key)),
             set_aside: rating.set_aside,
             lapses: rating.lapses.clone(),
             ..options[which].clone()

@@ -58,11 +58,7 @@ pub(crate) fn option(
         dominated_by: rating.dominated_by.map(key),
         never_first: rating.never_first,
         by_size: which + 1,
-        turns_if: rating.turns_if.as_ref().map(|turn| TurnsIf {
-            criterion: turn.criterion,
-            weight: turn.weight,
-            then_first: key(turn.then_first),
-        }),
+        turns_if: rating.turns_if.as_ref().map(|turn| TurnsIf::of(turn, key)),
         set_aside: rating.set_aside,
         lapses: rating.lapses.clone(),
         judgements: candidate.judgements.clone(),

@@ -10,7 +10,7 @@ use crate::arrangement::{Arrangement, Choices};
 use crate::composition::{TermCost, worth};
 use crate::criteria::Judgement;
 use crate::layout::{Layout, Placed};
-use crate::ranking::SetAside;
+use crate::ranking::{SetAside, Turn};
 use crate::routes::Route;
 use crate::search::Found;
 
@@ -170,6 +170,13 @@ pub struct TurnsIf {
     pub weight: f64,
     /// Key of the option that then stands first.
     pub then_first: String,
+}
+
+impl TurnsIf {
+    /// A turn of the order, with the key of the option that it puts first.
+    pub(crate) fn of(turn: &Turn, key: impl Fn(usize) -> String) -> Self {
+        Self { criterion: turn.criterion, weight: turn.weight, then_first: key(turn.then_first) }
+    }
 }
 
 /// A free circle to turn a wheelchair in, which an entrance leads to.

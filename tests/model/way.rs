@@ -14,7 +14,7 @@ fn a_way_of_its_own_needs_no_room_and_no_seat() {
     let file = read(text, None).unwrap();
     let names: Vec<_> = file.way.points.iter().map(|point| point.name.as_str()).collect();
     assert_eq!(names, ["door 1", "door 2"]);
-    assert_eq!(file.way.points[0].kind, PointKind::Door { width: 34.0 * 25.4, height: 1981.0, from: None });
+    assert_eq!(file.way.points[0].kind, PointKind::Door { width: 863.6, height: 1981.0, from: None });
     assert!(file.notices[0].contains("door 1"), "{:?}", file.notices);
     assert_eq!((file.pieces.len(), file.pieces[0].height), (1, 72.0 * 25.4));
 }

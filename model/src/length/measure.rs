@@ -8,6 +8,14 @@ use serde::Deserialize;
 use super::{Extent, LengthError, bare, own_unit, parse, parse_extent};
 use crate::unit::Unit;
 
+/// Figures told apart in a millimetre of a room, far finer than any tape.
+const TO_A_MILLIMETRE: f64 = 1e9;
+
+/// The nearest figure told apart: a room is the same to the last digit, in whatever unit it is told.
+fn nearest(length: f64) -> f64 {
+    (length * TO_A_MILLIMETRE).round() / TO_A_MILLIMETRE
+}
+
 /// A length as written.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(untagged)]
@@ -24,10 +32,11 @@ impl Measure {
     /// # Errors
     /// Why it is none.
     pub fn length(&self, units: Unit) -> Result<f64, LengthError> {
-        match self {
+        let length = match self {
             Self::Number(number) => bare(*number, units),
             Self::Text(text) => parse(text, units),
-        }
+        };
+        length.map(nearest)
     }
 
     /// The range or the one length, mm.
@@ -35,10 +44,11 @@ impl Measure {
     /// # Errors
     /// Why it is neither.
     pub fn extent(&self, units: Unit) -> Result<Extent, LengthError> {
-        match self {
+        let extent = match self {
             Self::Number(number) => bare(*number, units).map(Extent::One),
             Self::Text(text) => parse_extent(text, units),
-        }
+        };
+        extent.map(|extent| extent.map(nearest))
     }
 
     /// The unit that it names itself; `None`: it is in the file's.

@@ -21,6 +21,17 @@ pub enum Extent {
     },
 }
 
+impl Extent {
+    /// The same with each of its lengths made anew.
+    #[must_use]
+    pub(super) fn map(self, anew: impl Fn(f64) -> f64) -> Self {
+        match self {
+            Self::One(length) => Self::One(anew(length)),
+            Self::Between { least, most } => Self::Between { least: least.map(&anew), most: most.map(&anew) },
+        }
+    }
+}
+
 /// The length in `text`, mm; a number without a unit is in `units`. A leading minus sign is taken.
 ///
 /// # Errors

@@ -57,6 +57,16 @@ impl LinearOutline {
         Self { corners, normals }
     }
 
+    /// The rectangle about it with two sides square to `way`.
+    #[must_use]
+    pub fn framed(&self, way: Point) -> Self {
+        let stretch = |way: Point| [Linear::default().plus(&self.reach(-way), -1.0), self.reach(way)];
+        let (across, deep) = (stretch(way), stretch(way.left()));
+        let origin = LinearPoint::fixed(Point::default());
+        let across = LinearStretch { way, ends: [&across[0], &across[1]] };
+        Self::block(&origin, across, LinearStretch { way: way.left(), ends: [&deep[0], &deep[1]] })
+    }
+
     /// The corner that reaches furthest in `direction`.
     #[must_use]
     pub fn furthest(&self, direction: Point) -> &LinearPoint {

@@ -25,6 +25,7 @@ mod keep_clear;
 mod layout_rule;
 mod linear;
 mod linear_outline;
+mod nearly_square;
 mod off_wall;
 mod on_wall;
 mod overlap;

@@ -11,14 +11,23 @@ use elbowroom_model::Point;
 
 use super::linear::LinearPoint;
 use super::linear_outline::LinearOutline;
+use super::nearly_square::nearly_square;
 use super::requirement::{Alternative, Arc};
 use super::tolerance::{SAME_DIRECTION, SAME_REACH};
 use crate::geometry::Convex;
 use crate::site::{ClearZone, Swing};
 
-/// The ways `second` can stand `gap` away from `first`.
+/// The ways `second` can stand `gap` away from `first`. Where they are square to each other but for what no tape shows,
+/// rectangles about them stand in for them.
 #[must_use]
 pub(crate) fn apart(first: &LinearOutline, second: &LinearOutline, gap: f64) -> Vec<Alternative> {
+    match nearly_square(first, second) {
+        Some([first, second]) => exactly_apart(&first, &second, gap),
+        None => exactly_apart(first, second, gap),
+    }
+}
+
+fn exactly_apart(first: &LinearOutline, second: &LinearOutline, gap: f64) -> Vec<Alternative> {
     let directions = directions_between(first, second);
     if gap > 0.0
         && let Some(quarters) = quarters(&directions)

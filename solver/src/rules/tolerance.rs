@@ -18,6 +18,9 @@ pub(super) const MOST_COST: f64 = 1e7;
 /// walls.
 pub(super) const SAME_DIRECTION: f64 = 1e-9;
 
+/// Edges this far from square (as a sine) are square to a tape: two millimetres along a sofa.
+pub(super) const NEARLY_SQUARE: f64 = 1e-3;
+
 /// Reaches nearer to each other than this are the same, mm.
 pub(super) const SAME_REACH: f64 = 1e-6;
 

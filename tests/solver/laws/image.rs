@@ -34,6 +34,42 @@ fn a_room_in_two_groups_on_two_levels_has_its_images() {
     assert_alike(&one, Image::Turned(37.0), &ranked_briefly(&plan.turned(37.0).text()), WITHIN_PROOF, &text);
 }
 
+/// A tight parlour with a corner sofa and a post.
+fn tight() -> Plan {
+    let liked = What::Window { sill: 900.0, head: 2100.0, view: "liked", must_reach: false };
+    let mut plan = Plan::rectangle(3400.0, 3160.0)
+        .hold(0, "window", 550.0, 1400.0, liked)
+        .hold(1, "kitchen opening", 1130.0, 900.0, What::Opening { leads_to: "kitchen", stance: "away" })
+        .hold(3, "hall door", 1750.0, 820.0, What::Door { hinge: Some(Side::Left), leads_to: "entrance" })
+        .piece(PlanPiece::of("corner-sofa"))
+        .piece(PlanPiece::of("media-unit"));
+    plan.fixed.push(("post".to_owned(), vec![(800.0, -880.0), (1000.0, -880.0), (1000.0, -680.0), (800.0, -680.0)]));
+    plan.profile = "snug";
+    plan.measured_within = 5.0;
+    plan
+}
+
+/// Corners told to a tenth of a millimetre are not quite square: what stands for the same room has the same options, for no
+/// more than twice the work.
+#[test]
+fn a_turned_room_told_to_a_tenth_is_the_room_that_it_stands_for() {
+    let square = ranked_briefly(&tight().text());
+    assert!(square.options.len() > 10);
+    for degrees in [33.0, 77.7, 120.5, 204.5] {
+        let mut plan = tight().turned(degrees);
+        let to_a_tenth = |(x, y): (f64, f64)| ((x * 10.0).round() / 10.0, (y * 10.0).round() / 10.0);
+        plan.walls.iter_mut().for_each(|wall| wall.start = to_a_tenth(wall.start));
+        let turned = ranked_briefly(&plan.text());
+        assert_eq!(turned.options.len(), square.options.len(), "{degrees}: {:?}", turned.refused);
+        assert!(
+            turned.work.programs <= 2 * square.work.programs,
+            "{degrees}: {} programs, {}",
+            turned.work.programs,
+            square.work.programs
+        );
+    }
+}
+
 proptest! {
     #![proptest_config(few(4))]
 

@@ -3,7 +3,7 @@
 use clap::builder::TypedValueParser;
 
 use crate::args::draw::paper;
-use crate::args::{LeafForm, OptionArg, OutputArgs, RoomArgs};
+use crate::args::{FontArgs, LeafForm, OptionArg, OutputArgs, RoomArgs};
 use crate::drawing::Stock;
 
 /// Options that one card holds at most: more do not fit a page.
@@ -24,6 +24,9 @@ pub(crate) struct CardArgs {
     /// Where it goes.
     #[command(flatten)]
     pub output: OutputArgs,
+    /// The letters.
+    #[command(flatten)]
+    pub font: FontArgs,
     /// The form; the file's ending tells where not given, else text
     #[arg(long, value_name = "FORM")]
     pub format: Option<LeafForm>,

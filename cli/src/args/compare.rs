@@ -1,7 +1,7 @@
 //! The arguments of `compare`.
 
 use crate::args::draw::paper;
-use crate::args::{OptionArg, OutputArgs, RoomArgs};
+use crate::args::{FontArgs, OptionArg, OutputArgs, RoomArgs};
 use crate::drawing::Stock;
 
 /// A form of a comparison.
@@ -33,6 +33,9 @@ pub(crate) struct CompareArgs {
     /// Where it goes.
     #[command(flatten)]
     pub output: OutputArgs,
+    /// The letters.
+    #[command(flatten)]
+    pub font: FontArgs,
     /// A page or a sheet with the plans instead of text; the file's ending tells where not given
     #[arg(long, value_name = "FORM")]
     pub format: Option<CompareForm>,

@@ -2,7 +2,7 @@
 
 use clap::builder::{PossibleValuesParser, TypedValueParser};
 
-use crate::args::{OptionArg, OutputArgs, RoomArgs};
+use crate::args::{FontArgs, OptionArg, OutputArgs, RoomArgs};
 use crate::drawing::Stock;
 
 /// The forms that a drawing can have.
@@ -39,6 +39,9 @@ pub(crate) struct DrawArgs {
     /// Where it goes.
     #[command(flatten)]
     pub output: OutputArgs,
+    /// The letters.
+    #[command(flatten)]
+    pub font: FontArgs,
     /// The form; the file's ending tells where not given
     #[arg(long, value_name = "FORM")]
     pub format: Option<Form>,

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use crate::args::{OutputArgs, RoomArgs};
+use crate::args::{FontArgs, OutputArgs, RoomArgs};
 use crate::drawing::Stock;
 use crate::process::destination::Destination;
 use crate::process::failure::Failure;
@@ -25,6 +25,9 @@ pub(crate) struct JudgeArgs {
     /// The paper; the largest listed scale that it holds is taken
     #[arg(long, value_name = "PAPER", default_value = "a4", value_parser = super::draw::paper())]
     pub paper: Stock,
+    /// The letters.
+    #[command(flatten)]
+    pub font: FontArgs,
 }
 
 impl JudgeArgs {

@@ -4,7 +4,7 @@ use elbowroom_model::Unit;
 use elbowroom_model::length;
 
 use crate::args::draw::paper;
-use crate::args::{LeafForm, OptionArg, OutputArgs, RoomArgs};
+use crate::args::{FontArgs, LeafForm, OptionArg, OutputArgs, RoomArgs};
 use crate::drawing::Stock;
 
 /// Rolls that are taken, mm.
@@ -25,6 +25,9 @@ pub(crate) struct TapeArgs {
     /// Where it goes.
     #[command(flatten)]
     pub output: OutputArgs,
+    /// The letters.
+    #[command(flatten)]
+    pub font: FontArgs,
     /// The form; the file's ending tells where not given, else text
     #[arg(long, value_name = "FORM")]
     pub format: Option<LeafForm>,

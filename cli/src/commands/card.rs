@@ -20,6 +20,7 @@ pub(super) fn run(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     let destination = args.output.destination(&args.room.scenario.files())?;
+    let typeface = args.font.typeface()?;
     let form = leaf::form(args.format, &destination, stdout)?;
     let limits = Limits { shown: args.top, ..Limits::default() };
     let answer = shown_to(&args.room, args.option.as_ref(), &limits, stdin, stderr)?;
@@ -31,6 +32,7 @@ pub(super) fn run(
         }
     };
     let sheet = card::leaf(&card::Shopped { answer: &answer, options: &options });
-    leaf::write(&sheet, form, args.paper, &destination, stdout)?;
+    let made = leaf::Made { sheet: &sheet, form, stock: args.paper, typeface: &typeface };
+    leaf::write(&made, &destination, stdout, stderr)?;
     Ok(Exit::Done)
 }

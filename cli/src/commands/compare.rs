@@ -4,8 +4,9 @@ use std::io::Read;
 
 use elbowroom_solver::Limits;
 
-use super::form;
+use super::{form, letters};
 use crate::args::{CompareArgs, CompareForm, Form};
+use crate::drawing::Sheet;
 use crate::process::destination::Destination;
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
@@ -23,6 +24,7 @@ pub(super) fn run(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     let destination = args.output.destination(&args.room.scenario.files())?;
+    let typeface = args.font.typeface()?;
     let form = form::form(args.format, &destination, &[])?.unwrap_or(CompareForm::Text);
     match form {
         CompareForm::Text | CompareForm::Html | CompareForm::Svg => {}
@@ -42,12 +44,16 @@ pub(super) fn run(
     let compared = compare::Compared { answer: &answer, options: &options };
     let look = if destination == Destination::Stdout { stdout.look() } else { Look::PLAIN };
     let sheet = compare::leaf(&compared, args.paper.landscape().width - 2.0 * leaf::MARGIN);
+    let mut drawn = |sheets: &[Sheet], form| {
+        letters::tell(sheets, &typeface, stderr);
+        form::drawn(sheets, form, &typeface)
+    };
     let written = match form {
         CompareForm::Text => leaf::text(&sheet, look).into_bytes(),
         CompareForm::Html => leaf::html(&sheet).into_bytes(),
-        CompareForm::Pdf => form::drawn(&leaf::pages(&sheet, args.paper), Form::Pdf)?,
-        CompareForm::Svg => form::drawn(&[leaf::on_one(&sheet, args.paper)], Form::Svg)?,
-        CompareForm::Png => form::drawn(&[leaf::on_one(&sheet, args.paper)], Form::Png)?,
+        CompareForm::Pdf => drawn(&leaf::pages(&sheet, args.paper), Form::Pdf)?,
+        CompareForm::Svg => drawn(&[leaf::on_one(&sheet, args.paper)], Form::Svg)?,
+        CompareForm::Png => drawn(&[leaf::on_one(&sheet, args.paper)], Form::Png)?,
     };
     destination.write(&written, stdout)?;
     Ok(Exit::Done)

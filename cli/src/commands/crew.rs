@@ -7,7 +7,7 @@ use elbowroom_model::Unit;
 use elbowroom_solver::answer::Answer;
 
 use crate::batch::left::{CREW, day_of, is_of_the_crew};
-use crate::drawing::{Sheet, Stock, pdf};
+use crate::drawing::{Sheet, Stock, Typeface, pdf};
 use crate::process::failure::Failure;
 use crate::process::whole::Whole;
 use crate::render::crew::{calendar, days, load_list, returns, rows};
@@ -47,7 +47,7 @@ pub(super) fn write(
         for answer in (0..told.rooms.len()).filter(begins).filter_map(|place| plans.get(place).copied().flatten()) {
             sheets.extend(of_room(answer, paper));
         }
-        put(&folder, &format!("{day}.pdf"), &pdf(&sheets)?)?;
+        put(&folder, &format!("{day}.pdf"), &pdf(&sheets, &Typeface::default())?)?;
     }
     put(&folder, "loads.csv", rows(told, unit)?.as_bytes())?;
     put(&folder, "returns.txt", leaf::text(&returns(told), Look::PLAIN).as_bytes())?;

@@ -4,7 +4,7 @@ use std::io::Read;
 
 use elbowroom_solver::Limits;
 
-use super::form;
+use super::{form, letters};
 use crate::args::{DrawArgs, Form, Sheets};
 use crate::drawing::Sheet;
 use crate::process::exit::Exit;
@@ -22,6 +22,7 @@ pub(super) fn run(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     let destination = args.output.destination(&args.room.scenario.files())?;
+    let typeface = args.font.typeface()?;
     let form = form::form(args.format, &destination, &[])?.unwrap_or(Form::Svg);
     let purposes = purposes(args.sheet, form)?;
     form::see_drawing(form, words::SVG_INSTEAD, &destination, stdout)?;
@@ -31,7 +32,8 @@ pub(super) fn run(
     let option = chosen(&answer, &args.option)?;
     let shown = plan::Shown::Option { answer: &answer, option };
     let sheets: Vec<Sheet> = purposes.iter().map(|purpose| plan::sheet(shown, *purpose, args.paper)).collect();
-    destination.write(&form::drawn(&sheets, form)?, stdout)?;
+    letters::tell(&sheets, &typeface, stderr);
+    destination.write(&form::drawn(&sheets, form, &typeface)?, stdout)?;
     Ok(Exit::Done)
 }
 

@@ -3,7 +3,7 @@
 use clap::ValueEnum;
 
 use crate::args::Form;
-use crate::drawing::{Font, Sheet, pdf, png, svg};
+use crate::drawing::{Font, Sheet, Typeface, pdf, png, svg};
 use crate::process::destination::Destination;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
@@ -76,11 +76,11 @@ pub(super) fn see_drawing(
 ///
 /// # Errors
 /// It cannot be drawn, which no sheet of ours should bring about.
-pub(super) fn drawn(sheets: &[Sheet], form: Form) -> Result<Vec<u8>, Failure> {
+pub(super) fn drawn(sheets: &[Sheet], form: Form, typeface: &Typeface) -> Result<Vec<u8>, Failure> {
     let Some(first) = sheets.first() else { return Ok(Vec::new()) };
     match form {
-        Form::Svg => Ok(svg(first, Font::Within).into_bytes()),
-        Form::Png => png(first),
-        Form::Pdf => pdf(sheets),
+        Form::Svg => Ok(svg(first, Font::Within, typeface).into_bytes()),
+        Form::Png => png(first, typeface),
+        Form::Pdf => pdf(sheets, typeface),
     }
 }

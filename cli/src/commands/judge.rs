@@ -6,7 +6,7 @@ use elbowroom_model::{Brief, PieceId};
 use elbowroom_solver::Limits;
 use elbowroom_solver::judge::{NotPlaced, Placement, judge};
 
-use super::form;
+use super::{form, letters};
 use crate::args::{Form, JudgeArgs};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
@@ -27,6 +27,7 @@ pub(super) fn run(
     let drawing = drawing
         .map(|destination| Ok::<_, Failure>((form::form_of_file::<Form>(&destination)?, destination)))
         .transpose()?;
+    let typeface = args.font.typeface()?;
     let brief = room(&args.room, stdin)?;
     let judged = Placement::of(&brief).and_then(|placement| judge(&brief, &placement));
     let judged = judged.map_err(|why| not_placed(&brief, why))?;
@@ -39,7 +40,9 @@ pub(super) fn run(
     if let Some((form, destination)) = drawing {
         let sheet =
             plan::sheet(plan::Shown::AsItStands { answer: &answer, room: &judged }, plan::Purpose::Working, args.paper);
-        destination.write(&form::drawn(&[sheet], form)?, stdout)?;
+        let sheets = [sheet];
+        letters::tell(&sheets, &typeface, stderr);
+        destination.write(&form::drawn(&sheets, form, &typeface)?, stdout)?;
     }
     stdout.write(&text)?;
     Ok(if judged.broken.is_empty() { Exit::Done } else { Exit::NothingFits })

@@ -1,8 +1,8 @@
 //! Writing a sheet of words and tables in the form that is wanted.
 
-use super::form;
+use super::{form, letters};
 use crate::args::LeafForm;
-use crate::drawing::{Stock, pdf};
+use crate::drawing::{Stock, Typeface, pdf};
 use crate::process::destination::Destination;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
@@ -27,19 +27,34 @@ pub(super) fn form(
     Ok(form)
 }
 
+/// A sheet of words and tables, and how it is written.
+#[derive(Clone, Copy)]
+pub(super) struct Made<'s> {
+    pub(super) sheet: &'s Leaf,
+    pub(super) form: LeafForm,
+    /// On paper: its size.
+    pub(super) stock: Stock,
+    /// On paper: what it is lettered in. A browser has fonts of its own.
+    pub(super) typeface: &'s Typeface,
+}
+
 /// Writes it.
 pub(super) fn write(
-    sheet: &Leaf,
-    form: LeafForm,
-    stock: Stock,
+    made: &Made<'_>,
     destination: &Destination,
     stdout: &mut Outlet<'_>,
+    stderr: &mut Outlet<'_>,
 ) -> Result<(), Failure> {
+    let Made { sheet, form, stock, typeface } = *made;
     let look = if *destination == Destination::Stdout { stdout.look() } else { Look::PLAIN };
     let written = match form {
         LeafForm::Text => leaf::text(sheet, look).into_bytes(),
         LeafForm::Html => leaf::html(sheet).into_bytes(),
-        LeafForm::Pdf => pdf(&leaf::pages(sheet, stock))?,
+        LeafForm::Pdf => {
+            let pages = leaf::pages(sheet, stock);
+            letters::tell(&pages, typeface, stderr);
+            pdf(&pages, typeface)?
+        }
     };
     destination.write(&written, stdout)
 }

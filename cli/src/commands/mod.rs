@@ -11,6 +11,7 @@ mod draw;
 mod form;
 mod judge;
 mod leaf;
+mod letters;
 mod man;
 mod new;
 mod rank;

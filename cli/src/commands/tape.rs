@@ -20,6 +20,7 @@ pub(super) fn run(
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
     let destination = args.output.destination(&args.room.scenario.files())?;
+    let typeface = args.font.typeface()?;
     let form = leaf::form(args.format, &destination, stdout)?;
     // A tape sheet tells no size that an option could have alone.
     let limits = Limits { shown: 0, ..Limits::default() };
@@ -32,6 +33,7 @@ pub(super) fn run(
         LeafForm::Pdf => Some(tape::ON_PAPER),
     };
     let sheet = tape::leaf(&tape::Laid { answer: &answer, option, roll, plan });
-    leaf::write(&sheet, form, args.paper, &destination, stdout)?;
+    let made = leaf::Made { sheet: &sheet, form, stock: args.paper, typeface: &typeface };
+    leaf::write(&made, &destination, stdout, stderr)?;
     Ok(Exit::Done)
 }

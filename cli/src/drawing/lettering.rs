@@ -2,6 +2,8 @@
 
 use ttf_parser::Face;
 
+use crate::text::wide::is_wide;
+
 /// Book or bold.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Weight {
@@ -25,8 +27,10 @@ impl Weight {
 pub(crate) const RISE: f64 = 0.76;
 /// How far they reach below it.
 pub(crate) const FALL: f64 = 0.24;
-/// Taken for a letter that the font has not, in sizes of the type.
+/// Taken for a letter that the font has not, in sizes of the type: so much, or as much as it is high where it is written in a
+/// square.
 const UNKNOWN: f64 = 0.6;
+const SQUARE: f64 = 1.0;
 
 /// Width of `text` on one line at this size, mm.
 pub(crate) fn width_of(text: &str, size: f64, weight: Weight) -> f64 {
@@ -34,9 +38,13 @@ pub(crate) fn width_of(text: &str, size: f64, weight: Weight) -> f64 {
     let units = f64::from(face.units_per_em());
     let advance = |letter: char| {
         let glyph = face.glyph_index(letter).and_then(|glyph| face.glyph_hor_advance(glyph));
-        glyph.map_or(UNKNOWN, |advance| f64::from(advance) / units)
+        glyph.map_or_else(|| unknown(letter), |advance| f64::from(advance) / units)
     };
     text.chars().map(advance).sum::<f64>() * size
+}
+
+fn unknown(letter: char) -> f64 {
+    if is_wide(letter) { SQUARE } else { UNKNOWN }
 }
 
 /// Letters of a text that a sheet shows at most: no name that somebody means is longer.

@@ -17,6 +17,7 @@ mod png;
 mod svg;
 mod svg_in_page;
 mod tolerance;
+mod typeface;
 mod web_font;
 
 pub(crate) use hatch::hatch;
@@ -31,4 +32,5 @@ pub(crate) use place::{Area, At, edges};
 pub(crate) use png::png;
 pub(crate) use svg::{Font, svg};
 pub(crate) use svg_in_page::{IN_PAGE, svg_in_page, svg_with_tones};
-pub(crate) use web_font::{faces, faces_of, latin_letters};
+pub(crate) use typeface::Typeface;
+pub(crate) use web_font::{faces_of, latin_letters};

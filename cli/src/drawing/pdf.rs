@@ -11,7 +11,7 @@ use krilla::surface::Surface;
 use krilla::text::{Font, TextDirection};
 
 use super::tolerance::QUARTER;
-use super::{At, Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone, Weight, width_of};
+use super::{At, Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone, Typeface, Weight, width_of};
 use crate::process::failure::Failure;
 
 /// Points of print to the millimetre.
@@ -21,10 +21,9 @@ const POINTS: f64 = 72.0 / 25.4;
 ///
 /// # Errors
 /// It cannot be made, which no sheet of ours should bring about.
-pub(crate) fn pdf(sheets: &[Sheet]) -> Result<Vec<u8>, Failure> {
+pub(crate) fn pdf(sheets: &[Sheet], typeface: &Typeface) -> Result<Vec<u8>, Failure> {
     let failed = || Failure::Drawing("the document cannot be made");
-    let book = Font::new(Weight::Book.file().into(), 0).ok_or_else(failed)?;
-    let bold = Font::new(Weight::Bold.file().into(), 0).ok_or_else(failed)?;
+    let fonts = Fonts::of(typeface).ok_or_else(failed)?;
     let mut document = Document::new();
     if let Some(first) = sheets.first() {
         let about = Metadata::new().title(crate::text::safe::safe(&first.title)).language("en".to_owned());
@@ -39,9 +38,7 @@ pub(crate) fn pdf(sheets: &[Sheet]) -> Result<Vec<u8>, Failure> {
         for mark in &sheet.marks {
             match mark {
                 Mark::Path(path) => put_path(&mut surface, path),
-                Mark::Text(text) => {
-                    put_text(&mut surface, text, if text.weight == Weight::Bold { &bold } else { &book });
-                }
+                Mark::Text(text) => put_text(&mut surface, text, &fonts),
                 Mark::Layer(_) => {}
             }
         }
@@ -50,6 +47,31 @@ pub(crate) fn pdf(sheets: &[Sheet]) -> Result<Vec<u8>, Failure> {
         page.finish();
     }
     document.finish().map_err(|_| failed())
+}
+
+/// The fonts of a document.
+struct Fonts<'t> {
+    typeface: &'t Typeface,
+    book: Font,
+    bold: Font,
+    given: Option<Font>,
+}
+
+impl<'t> Fonts<'t> {
+    fn of(typeface: &'t Typeface) -> Option<Self> {
+        let font = |file: &[u8]| Font::new(file.to_vec().into(), 0);
+        let given = typeface.given().and_then(font);
+        Some(Self { typeface, book: font(Weight::Book.file())?, bold: font(Weight::Bold.file())?, given })
+    }
+
+    /// The font of a run of letters.
+    const fn of_run(&self, is_given: bool, weight: Weight) -> &Font {
+        match (&self.given, weight) {
+            (Some(given), _) if is_given => given,
+            (_, Weight::Bold) => &self.bold,
+            (_, Weight::Book) => &self.book,
+        }
+    }
 }
 
 fn put_path(surface: &mut Surface<'_>, path: &Path) {
@@ -104,7 +126,7 @@ fn put_arc(builder: &mut PathBuilder, from: At, radius: f64, clockwise: bool, to
     }
 }
 
-fn put_text(surface: &mut Surface<'_>, text: &Text, font: &Font) {
+fn put_text(surface: &mut Surface<'_>, text: &Text, fonts: &Fonts<'_>) {
     let said = crate::text::safe::safe(&text.text);
     let shift = match text.side {
         Side::Start => 0.0,
@@ -114,8 +136,13 @@ fn put_text(surface: &mut Surface<'_>, text: &Text, font: &Font) {
     surface.set_stroke(None);
     let (x, y) = (text.at.x as f32, text.at.y as f32);
     surface.push_transform(&Transform::from_rotate_at(text.turned as f32, x, y));
-    let start = Point::from_xy(x + shift as f32, y);
-    surface.draw_text(start, font.clone(), text.size as f32, &said, false, TextDirection::Auto);
+    let mut from = shift;
+    for run in fonts.typeface.runs(&said) {
+        let font = fonts.of_run(run.is_given, text.weight).clone();
+        let start = Point::from_xy(x + from as f32, y);
+        surface.draw_text(start, font, text.size as f32, &run.text, false, TextDirection::Auto);
+        from += width_of(&run.text, text.size, text.weight);
+    }
     surface.pop();
 }
 

@@ -6,7 +6,8 @@ use resvg::tiny_skia::{Pixmap, Transform};
 use resvg::usvg::{self, Options, Tree, fontdb};
 
 use super::svg::{Font, svg};
-use super::{Sheet, Weight};
+use super::web_font::GIVEN;
+use super::{Sheet, Typeface, Weight};
 use crate::process::failure::Failure;
 
 /// Dots to the inch: fine enough for a printed A4.
@@ -17,8 +18,8 @@ const INCH: f64 = 25.4;
 ///
 /// # Errors
 /// It cannot be drawn, which no sheet of ours should bring about.
-pub(crate) fn png(sheet: &Sheet) -> Result<Vec<u8>, Failure> {
-    let tree = tree(sheet)?;
+pub(crate) fn png(sheet: &Sheet, typeface: &Typeface) -> Result<Vec<u8>, Failure> {
+    let tree = tree(sheet, typeface)?;
     let dots = |length: f64| (length / INCH * DOTS).round().clamp(1.0, 20_000.0);
     let (width, height) = (dots(sheet.paper.width), dots(sheet.paper.height));
     // Both lie in 1..=20000.
@@ -46,15 +47,26 @@ fn encoded(picture: &Pixmap) -> Result<Vec<u8>, png::EncodingError> {
     Ok(file)
 }
 
-/// The sheet as a drawing library reads it, its letters from our font.
-pub(super) fn tree(sheet: &Sheet) -> Result<Tree, Failure> {
+/// The sheet as a drawing library reads it, its letters from our font, or else from the one that was given.
+pub(super) fn tree(sheet: &Sheet, typeface: &Typeface) -> Result<Tree, Failure> {
     let mut fonts = fontdb::Database::new();
     for weight in [Weight::Book, Weight::Bold] {
         fonts.load_font_source(fontdb::Source::Binary(Arc::new(weight.file())));
     }
-    let [book, bold] = [0, 1].map(|place| fonts.faces().nth(place).map(|face| face.id));
+    if let Some(given) = typeface.given() {
+        fonts.load_font_source(fontdb::Source::Binary(Arc::new(given.to_vec())));
+    }
+    let [book, bold, given] = [0, 1, 2].map(|place| fonts.faces().nth(place).map(|face| face.id));
     let select_font = move |font: &usvg::Font, _: &mut Arc<fontdb::Database>| {
-        if font.weight() >= 600 { bold } else { book }
+        let is_given =
+            font.families().iter().any(|family| matches!(family, usvg::FontFamily::Named(name) if name == GIVEN));
+        if is_given {
+            given
+        } else if font.weight() >= 600 {
+            bold
+        } else {
+            book
+        }
     };
     let options = Options {
         fontdb: Arc::new(fonts),
@@ -66,5 +78,6 @@ pub(super) fn tree(sheet: &Sheet) -> Result<Tree, Failure> {
         dpi: 72.0,
         ..Options::default()
     };
-    Tree::from_str(&svg(sheet, Font::Beside), &options).map_err(|_| Failure::Drawing("the sheet cannot be read back"))
+    Tree::from_str(&svg(sheet, Font::Beside, typeface), &options)
+        .map_err(|_| Failure::Drawing("the sheet cannot be read back"))
 }

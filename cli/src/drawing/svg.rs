@@ -2,8 +2,8 @@
 
 use std::fmt::Write;
 
-use super::web_font::FAMILY;
-use super::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Weight, clipped, faces};
+use super::web_font::{FAMILY, GIVEN, faces};
+use super::{Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Typeface, Weight, clipped};
 use crate::text::markup::escaped;
 
 /// Whether the font goes along.
@@ -16,7 +16,7 @@ pub(crate) enum Font {
 }
 
 /// The sheet, true to size where it is opened as a file.
-pub(crate) fn svg(sheet: &Sheet, font: Font) -> String {
+pub(crate) fn svg(sheet: &Sheet, font: Font, typeface: &Typeface) -> String {
     let (width, height) = (number(sheet.paper.width), number(sheet.paper.height));
     let mut svg = format!(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} {height}\" \
@@ -25,7 +25,7 @@ pub(crate) fn svg(sheet: &Sheet, font: Font) -> String {
         escaped(&clipped(&sheet.description))
     );
     if font == Font::Within {
-        let _ = writeln!(svg, "<style>{}</style>", faces(sheet));
+        let _ = writeln!(svg, "<style>{}</style>", faces(sheet, typeface));
     }
     let _ = writeln!(svg, "<rect width=\"{width}\" height=\"{height}\" fill=\"{}\"/>", super::Tone::Paper.code());
     let _ = writeln!(svg, "<g font-family=\"'{FAMILY}', sans-serif\" stroke-linejoin=\"round\">");
@@ -37,7 +37,7 @@ pub(crate) fn svg(sheet: &Sheet, font: Font) -> String {
                 open = true;
             }
             Mark::Path(path) => put_path(&mut svg, path),
-            Mark::Text(text) => put_text(&mut svg, text),
+            Mark::Text(text) => put_text(&mut svg, text, typeface),
         }
     }
     svg.push_str(if open { "</g>\n</g>\n</svg>\n" } else { "</g>\n</svg>\n" });
@@ -80,7 +80,7 @@ fn put_pen(svg: &mut String, pen: &Pen) {
     }
 }
 
-fn put_text(svg: &mut String, text: &Text) {
+fn put_text(svg: &mut String, text: &Text, typeface: &Typeface) {
     let (x, y) = (number(text.at.x), number(text.at.y));
     let _ = write!(svg, "<text x=\"{x}\" y=\"{y}\" font-size=\"{}\" fill=\"{}\"", number(text.size), text.tone.code());
     if text.weight == Weight::Bold {
@@ -93,7 +93,15 @@ fn put_text(svg: &mut String, text: &Text) {
     if text.turned != 0.0 {
         let _ = write!(svg, " transform=\"rotate({} {x} {y})\"", number(text.turned));
     }
-    let _ = writeln!(svg, ">{}</text>", escaped(&text.text));
+    svg.push('>');
+    for run in typeface.runs(&text.text) {
+        let said = escaped(&run.text);
+        let _ = match run.is_given {
+            true => write!(svg, "<tspan font-family=\"'{GIVEN}'\">{said}</tspan>"),
+            false => write!(svg, "{said}"),
+        };
+    }
+    svg.push_str("</text>\n");
 }
 
 /// A figure to a thousandth of a millimetre, zeros at its end left off.

@@ -1,6 +1,6 @@
 //! A sheet as a part of a page: its tones are the page's to change, as in the dark, and stay plain where it does not.
 
-use super::{Font, Sheet, Tone, svg};
+use super::{Font, Sheet, Tone, Typeface, svg};
 
 /// What a style sheet says of the tones: the page's own paper, and in the dark lighter lines on darker fills. Paper is printed
 /// in plain tones.
@@ -11,13 +11,13 @@ const ALONE: &str = ":root{--paper:#fdfcfa}@media (prefers-color-scheme:dark){:r
 
 /// The sheet as SVG whose every tone is a property that a style sheet may set, with the plain tone where none does.
 pub(crate) fn svg_in_page(sheet: &Sheet) -> String {
-    toned(svg(sheet, Font::Beside))
+    toned(svg(sheet, Font::Beside, &Typeface::default()))
 }
 
 /// The sheet as a file by itself, which turns dark where the page that shows it is dark.
 pub(crate) fn svg_with_tones(sheet: &Sheet) -> String {
     // The first style is the font's: text goes in escaped.
-    toned(svg(sheet, Font::Within)).replacen("<style>", &format!("<style>{ALONE}{IN_PAGE}"), 1)
+    toned(svg(sheet, Font::Within, &Typeface::default())).replacen("<style>", &format!("<style>{ALONE}{IN_PAGE}"), 1)
 }
 
 fn toned(svg: String) -> String {

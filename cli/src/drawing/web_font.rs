@@ -11,14 +11,21 @@ use base64::engine::general_purpose::STANDARD;
 use subsetter::GlyphRemapper;
 use ttf_parser::Face;
 
-use super::{Mark, Sheet, Weight};
+use super::typeface::letters;
+use super::{Mark, Sheet, Typeface, Weight};
 
 /// The name that the font goes by in what is written.
 pub(super) const FAMILY: &str = "elbowroom plan";
 
+/// The name of the font that was given for the letters that ours has not.
+pub(super) const GIVEN: &str = "elbowroom given";
+
 /// What a style sheet says of the fonts that `sheet` is lettered in.
-pub(crate) fn faces(sheet: &Sheet) -> String {
-    faces_of(std::iter::once(sheet), "")
+pub(super) fn faces(sheet: &Sheet, typeface: &Typeface) -> String {
+    let mut css = faces_of(std::iter::once(sheet), "");
+    let font = typeface.given().and_then(|file| font_of(file, &typeface.from_given(&letters(sheet))));
+    put_face(&mut css, GIVEN, "normal", font);
+    css
 }
 
 /// The same for several sheets on one page, whose own words are `text`.
@@ -34,39 +41,41 @@ pub(crate) fn faces_of<'a>(sheets: impl Iterator<Item = &'a Sheet>, text: &str) 
     }
     let mut css = String::new();
     for (weight, letters, name) in [(Weight::Book, book, "normal"), (Weight::Bold, bold, "bold")] {
-        if let Some(font) = font_of(weight, &letters) {
-            let data = STANDARD.encode(font);
-            let _ = write!(
-                css,
-                "@font-face{{font-family:'{FAMILY}';font-weight:{name};src:url(data:font/ttf;base64,{data}) format('truetype')}}"
-            );
-        }
+        put_face(&mut css, FAMILY, name, font_of(weight.file(), &letters));
     }
     css
+}
+
+fn put_face(css: &mut String, family: &str, weight: &str, font: Option<Vec<u8>>) {
+    let Some(data) = font.map(|font| STANDARD.encode(font)) else { return };
+    let _ = write!(
+        css,
+        "@font-face{{font-family:'{family}';font-weight:{weight};src:url(data:font/ttf;base64,{data}) format('truetype')}}"
+    );
 }
 
 /// The font with the letters of western Europe and the signs of plans, for a page whose words are not known beforehand.
 pub(crate) fn latin_letters(weight: Weight) -> Vec<u8> {
     let signs = "\u{2013}\u{2014}\u{2018}\u{2019}\u{201c}\u{201d}\u{2032}\u{2033}\u{d7}\u{2026}\u{fffd}";
     let letters: BTreeSet<char> = ('\u{20}'..='\u{7e}').chain('\u{a0}'..='\u{ff}').chain(signs.chars()).collect();
-    font_of(weight, &letters).unwrap_or_default()
+    font_of(weight.file(), &letters).unwrap_or_default()
 }
 
 /// The font with these letters alone; `None` where there are none.
-fn font_of(weight: Weight, letters: &BTreeSet<char>) -> Option<Vec<u8>> {
-    let face = Face::parse(weight.file(), 0).ok()?;
+fn font_of(file: &[u8], letters: &BTreeSet<char>) -> Option<Vec<u8>> {
+    let face = Face::parse(file, 0).ok()?;
     let mut remapper = GlyphRemapper::new();
     let known = letters.iter().filter_map(|letter| Some((*letter, face.glyph_index(*letter)?)));
     let glyphs: BTreeMap<char, u16> = known.map(|(letter, glyph)| (letter, remapper.remap(glyph.0))).collect();
     if glyphs.is_empty() {
         return None;
     }
-    let subset = subsetter::subset(weight.file(), 0, &remapper).ok()?;
-    with_letters(&subset, weight.file(), &glyphs)
+    let subset = subsetter::subset(file, 0, &remapper).ok()?;
+    with_letters(&subset, file, &glyphs)
 }
 
 /// Puts the tables into a font that a browser asks for: from letters to glyphs, and what the whole font says of itself.
-fn with_letters(subset: &[u8], whole: &[u8], glyphs: &BTreeMap<char, u16>) -> Option<Vec<u8>> {
+pub(super) fn with_letters(subset: &[u8], whole: &[u8], glyphs: &BTreeMap<char, u16>) -> Option<Vec<u8>> {
     let mut tables = tables(subset)?;
     let whole = self::tables(whole)?;
     tables.insert(*b"cmap", cmap(glyphs));
@@ -121,7 +130,9 @@ fn assembled(tables: &BTreeMap<[u8; 4], Vec<u8>>) -> Vec<u8> {
     let selector = count.max(1).ilog2() as u16;
     let range = 16 << selector;
     let mut font = Vec::new();
-    font.extend(0x0001_0000_u32.to_be_bytes());
+    // Outlines are written in one of two languages, and a font says in which at its start.
+    let is_cff = tables.contains_key(b"CFF ");
+    font.extend(if is_cff { *b"OTTO" } else { 0x0001_0000_u32.to_be_bytes() });
     for word in [count, range, selector, count * 16 - range] {
         font.extend(word.to_be_bytes());
     }
@@ -160,7 +171,7 @@ mod tests {
     #[test]
     fn a_part_of_the_font_has_its_letters_and_their_widths() {
         let letters: BTreeSet<char> = "sofa 2½ × Ж".chars().collect();
-        let part = font_of(Weight::Book, &letters).unwrap();
+        let part = font_of(Weight::Book.file(), &letters).unwrap();
         assert!(part.len() < 60_000, "{}", part.len());
         let (part, whole) = (Face::parse(&part, 0).unwrap(), Face::parse(Weight::Book.file(), 0).unwrap());
         for letter in letters {

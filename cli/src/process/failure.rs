@@ -69,6 +69,11 @@ pub(crate) enum Failure {
         /// The endings that are known.
         known: Vec<String>,
     },
+    /// A file that was to give letters is no font.
+    NoFont {
+        /// What the user calls it.
+        name: String,
+    },
     /// A file cannot be created.
     Uncreatable {
         /// What the user calls it.
@@ -165,6 +170,7 @@ impl Failure {
             | Self::WouldWriteInput { .. }
             | Self::Foreign(_)
             | Self::UnknownEnding { .. }
+            | Self::NoFont { .. }
             | Self::Uncreatable { .. } => Exit::Faulty,
             Self::NothingFits { .. } => Exit::NothingFits,
             Self::NotWritten { .. }

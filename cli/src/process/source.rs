@@ -69,6 +69,13 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Source, Unread> 
     }
 }
 
+/// All bytes of the file at `path`; `None` where they are more than `most`.
+pub(crate) fn whole(path: &Path, most: u64) -> Result<Option<Vec<u8>>, Unreadable> {
+    let mut bytes = Vec::new();
+    open(path)?.take(most + 1).read_to_end(&mut bytes)?;
+    Ok((bytes.len() as u64 <= most).then_some(bytes))
+}
+
 /// The file is named as a scenario is.
 pub(crate) fn is_scenario(path: &Path) -> bool {
     ends_in(path, &SCENARIOS)

@@ -10,3 +10,4 @@ pub(crate) mod markup;
 pub(crate) mod page;
 pub(crate) mod safe;
 pub(crate) mod table;
+pub(crate) mod wide;

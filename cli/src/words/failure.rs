@@ -39,6 +39,7 @@ pub(crate) fn message(failure: &Failure) -> String {
         Failure::UnknownEnding { name, .. } => {
             format!("the ending of {name} tells no form that this can be written in, and nothing was written")
         }
+        Failure::NoFont { name } => format!("{name} is no font"),
         Failure::Uncreatable { name, why } => format!("cannot write {name}: {why}"),
         Failure::NotWritten { name, why } => format!("cannot write {name}: {why}; nothing is left of it"),
         Failure::NoRooms { name } => format!("there is no scenario in {name}"),
@@ -79,6 +80,7 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         Failure::WouldWriteInput { .. } => "Name another file or folder for the result; `--force` does not help here.",
         Failure::Foreign(_) => "Name another folder, or put `--force` to replace what stands there.",
         Failure::UnknownEnding { known, .. } => return Some(known_endings(known).into()),
+        Failure::NoFont { .. } => "Name a TTF or OTF file, or a collection of them.",
         Failure::Uncreatable { .. } => "See that the folder is there and can be written to.",
         Failure::NoRooms { .. } => "Scenarios are files that end in .yaml, .yml or .json.",
         Failure::NotServed { .. } => "Leave `--port` off for a free one, or name another.",

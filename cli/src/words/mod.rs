@@ -20,6 +20,7 @@ pub(crate) mod index;
 pub(crate) mod judge;
 pub(crate) mod leaf;
 pub(crate) mod lengths;
+pub(crate) mod letters;
 pub(crate) mod list;
 pub(crate) mod number;
 pub(crate) mod order;

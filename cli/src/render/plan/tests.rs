@@ -7,7 +7,7 @@ use resvg::tiny_skia::Point;
 use resvg::usvg::{Node, Options, Tree, fontdb};
 
 use super::{Purpose, Shown, sheet};
-use crate::drawing::{Font, Mark, Path, Sheet, Step, Stock, Weight, svg};
+use crate::drawing::{Font, Mark, Path, Sheet, Step, Stock, Typeface, Weight, svg};
 
 /// Every demo room in which something fits, with its result.
 pub(super) fn ranked() -> Vec<Answer> {
@@ -34,7 +34,7 @@ pub(super) fn texts(sheet: &Sheet) -> Vec<(Block, String)> {
     fonts.set_sans_serif_family(family);
     let options = Options { fontdb: std::sync::Arc::new(fonts), dpi: 25.4, ..Options::default() };
     // At 25.4 to the inch a unit is a millimetre. The family of ours is not in the database: sans-serif stands in for it.
-    let tree = Tree::from_str(&svg(sheet, Font::Beside), &options).unwrap();
+    let tree = Tree::from_str(&svg(sheet, Font::Beside, &Typeface::default()), &options).unwrap();
     let mut texts = Vec::new();
     collect(tree.root(), &mut texts);
     texts
@@ -163,9 +163,9 @@ fn the_same_option_gives_the_same_bytes() {
         let answer = elbowroom_solver::rank(&brief, &Limits::default(), &Unwatched);
         let sheet = sheet(Shown::Option { answer: &answer, option: &answer.options[0] }, Purpose::Client, Stock::A4);
         (
-            svg(&sheet, Font::Within),
-            crate::drawing::png(&sheet).unwrap(),
-            crate::drawing::pdf(std::slice::from_ref(&sheet)).unwrap(),
+            svg(&sheet, Font::Within, &Typeface::default()),
+            crate::drawing::png(&sheet, &Typeface::default()).unwrap(),
+            crate::drawing::pdf(std::slice::from_ref(&sheet), &Typeface::default()).unwrap(),
         )
     };
     assert!(made() == made());

@@ -10,7 +10,7 @@ use tempfile::tempdir;
 use crate::program::{program, root, run, run_with};
 
 /// A room with a wall of 3600 mm, a door of 800 mm that swings in, and one that swings out.
-const ROOM: &str = "\
+pub(crate) const ROOM: &str = "\
 name: Square room
 units: mm
 walls:
@@ -28,7 +28,7 @@ clearances: { profile: snug }
 
 type Place = (f64, f64);
 
-fn drawn(format: &str) -> Vec<u8> {
+pub(crate) fn drawn(format: &str) -> Vec<u8> {
     let folder = tempdir().unwrap();
     let room = folder.path().join("room.yaml");
     fs::write(&room, ROOM).unwrap();
@@ -267,26 +267,4 @@ fn names_are_shown_and_never_obeyed() {
         svg.descendants().any(|node| node.has_tag_name("text") && node.text().is_some_and(|text| text.contains(words)))
     };
     assert!(said("<script>") && said("a & <b>"));
-}
-
-/// A room named in Chinese: the letters are told, a sheet is made all the same, and what is no font is refused.
-#[test]
-fn letters_that_the_sheets_cannot_show_are_told() {
-    let folder = tempdir().unwrap();
-    let room = folder.path().join("room.yaml");
-    fs::write(&room, ROOM.replace("Square room", "\u{5ba2}\u{5385}")).unwrap();
-    let (room, plan) = (room.to_str().unwrap(), folder.path().join("plan.pdf"));
-    let draw = |more: &[&str]| run(&[&["draw", room, "--force", "-o", plan.to_str().unwrap()], more].concat());
-    let told = draw(&[]);
-    assert_eq!(told.code, Some(0));
-    assert!(told.stderr.starts_with("Our font has no \u{5385} \u{5ba2}: boxes stand for them"), "{}", told.stderr);
-    assert!(fs::read(&plan).unwrap().starts_with(b"%PDF"));
-    let tape = run(&["tape", room, "--force", "-o", plan.to_str().unwrap()]);
-    assert!(tape.stderr.contains("--font FILE"), "{}", tape.stderr);
-    // Ours has the letters no more when it is given again.
-    let ours = root().join("cli/fonts/DejaVuSansCondensed.ttf");
-    assert_eq!(draw(&["--font", ours.to_str().unwrap()]).stderr, told.stderr);
-    let refused = draw(&["--font", room]);
-    assert_eq!(refused.code, Some(2));
-    assert!(refused.stderr.contains("room.yaml is no font"), "{}", refused.stderr);
 }

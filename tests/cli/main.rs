@@ -12,6 +12,7 @@ mod composed;
 mod demo_rooms;
 mod draw;
 mod files;
+mod for_every_reader;
 mod held_to;
 mod house;
 mod judge;

@@ -16,6 +16,7 @@ mod place;
 mod png;
 mod svg;
 mod svg_in_page;
+mod tagged;
 mod tolerance;
 mod typeface;
 mod web_font;

@@ -8,8 +8,10 @@ use krilla::num::NormalizedF32;
 use krilla::page::PageSettings;
 use krilla::paint::{Fill as Paint, FillRule, LineCap, LineJoin, Stroke, StrokeDash};
 use krilla::surface::Surface;
+use krilla::tagging::TagTree;
 use krilla::text::{Font, TextDirection};
 
+use super::tagged::PageTags;
 use super::tolerance::QUARTER;
 use super::{At, Dash, Fill, Mark, Path, Pen, Sheet, Side, Step, Text, Tone, Typeface, Weight, width_of};
 use crate::process::failure::Failure;
@@ -29,24 +31,40 @@ pub(crate) fn pdf(sheets: &[Sheet], typeface: &Typeface) -> Result<Vec<u8>, Fail
         let about = Metadata::new().title(crate::text::safe::safe(&first.title)).language("en".to_owned());
         document.set_metadata(about.creator("elbowroom".to_owned()));
     }
+    let mut tree = TagTree::new();
     for sheet in sheets {
         let [width, height] = [sheet.paper.width, sheet.paper.height].map(|length| (length * POINTS) as f32);
         let settings = PageSettings::from_wh(width, height).ok_or_else(failed)?;
         let mut page = document.start_page_with(settings);
         let mut surface = page.surface();
         surface.push_transform(&Transform::from_scale(POINTS as f32, POINTS as f32));
-        for mark in &sheet.marks {
-            match mark {
-                Mark::Path(path) => put_path(&mut surface, path),
-                Mark::Text(text) => put_text(&mut surface, text, &fonts),
-                Mark::Layer(_) => {}
-            }
+        let mut tags = PageTags::of(sheet);
+        for run in sheet.marks.chunk_by(|one, next| is_path(one) && is_path(next)) {
+            put_run(&mut surface, run, &fonts, &mut tags);
         }
+        tags.put_into(&mut tree);
         surface.pop();
         surface.finish();
         page.finish();
     }
+    document.set_tag_tree(tree);
     document.finish().map_err(|_| failed())
+}
+
+const fn is_path(mark: &Mark) -> bool {
+    matches!(mark, Mark::Path(_))
+}
+
+/// Lines and fills with no words between them, or one text.
+fn put_run(surface: &mut Surface<'_>, run: &[Mark], fonts: &Fonts<'_>, tags: &mut PageTags) {
+    match run {
+        [Mark::Text(text)] => tags.words(surface, |surface| put_text(surface, text, fonts)),
+        [Mark::Layer(_)] | [] => {}
+        paths => tags.lines(surface, |surface| {
+            let paths = paths.iter().filter_map(|mark| if let Mark::Path(path) = mark { Some(path) } else { None });
+            paths.for_each(|path| put_path(surface, path));
+        }),
+    }
 }
 
 /// The fonts of a document.

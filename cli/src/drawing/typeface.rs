@@ -34,7 +34,7 @@ impl Typeface {
     }
 
     /// The letters of these that come from the font that was given.
-    pub(super) fn from_given(&self, letters: &BTreeSet<char>) -> BTreeSet<char> {
+    pub(super) fn given_of(&self, letters: &BTreeSet<char>) -> BTreeSet<char> {
         let Some(fonts) = self.fonts() else { return BTreeSet::new() };
         letters.iter().copied().filter(|letter| fonts.is_given(*letter)).collect()
     }
@@ -44,7 +44,7 @@ impl Typeface {
         let Ok(ours) = Face::parse(Weight::Book.file(), 0) else { return BTreeSet::new() };
         let missing: BTreeSet<char> =
             sheets.iter().flat_map(letters).filter(|letter| ours.glyph_index(*letter).is_none()).collect();
-        let given = self.from_given(&missing);
+        let given = self.given_of(&missing);
         missing.difference(&given).copied().collect()
     }
 

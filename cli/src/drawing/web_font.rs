@@ -23,7 +23,7 @@ pub(super) const GIVEN: &str = "elbowroom given";
 /// What a style sheet says of the fonts that `sheet` is lettered in.
 pub(super) fn faces(sheet: &Sheet, typeface: &Typeface) -> String {
     let mut css = faces_of(std::iter::once(sheet), "");
-    let font = typeface.given().and_then(|file| font_of(file, &typeface.from_given(&letters(sheet))));
+    let font = typeface.given().and_then(|file| font_of(file, &typeface.given_of(&letters(sheet))));
     put_face(&mut css, GIVEN, "normal", font);
     css
 }

@@ -1,0 +1,54 @@
+//! Sheets for who has names in other letters, and for who has a PDF read aloud.
+
+use std::fs;
+
+use lopdf::{Document, Object, decode_text_string};
+use tempfile::tempdir;
+
+use crate::draw::{ROOM, drawn};
+use crate::program::{root, run};
+
+/// A room named in Chinese: the letters are told, a sheet is made all the same, and what is no font is refused.
+#[test]
+fn letters_that_the_sheets_cannot_show_are_told() {
+    let folder = tempdir().unwrap();
+    let room = folder.path().join("room.yaml");
+    fs::write(&room, ROOM.replace("Square room", "\u{5ba2}\u{5385}")).unwrap();
+    let (room, plan) = (room.to_str().unwrap(), folder.path().join("plan.pdf"));
+    let draw = |more: &[&str]| run(&[&["draw", room, "--force", "-o", plan.to_str().unwrap()], more].concat());
+    let told = draw(&[]);
+    assert_eq!(told.code, Some(0));
+    assert!(told.stderr.starts_with("Our font has no \u{5385} \u{5ba2}: boxes stand for them"), "{}", told.stderr);
+    assert!(fs::read(&plan).unwrap().starts_with(b"%PDF"));
+    let tape = run(&["tape", room, "--force", "-o", plan.to_str().unwrap()]);
+    assert!(tape.stderr.contains("--font FILE"), "{}", tape.stderr);
+    // Ours has the letters no more when it is given again.
+    let ours = root().join("cli/fonts/DejaVuSansCondensed.ttf");
+    assert_eq!(draw(&["--font", ours.to_str().unwrap()]).stderr, told.stderr);
+    let refused = draw(&["--font", room]);
+    assert_eq!(refused.code, Some(2));
+    assert!(refused.stderr.contains("room.yaml is no font"), "{}", refused.stderr);
+}
+
+/// As ISO 32000-1, 14.7 and 14.8, has a tagged document: its language, its parts, and words for each figure.
+#[test]
+fn a_pdf_says_its_language_and_its_parts_to_whoever_has_it_read_aloud() {
+    let document = Document::load_mem(&drawn("pdf")).unwrap();
+    let catalog = document.catalog().unwrap();
+    assert_eq!(catalog.get(b"Lang").and_then(Object::as_str).unwrap(), b"en");
+    let marked = document.get_dict_in_dict(catalog, b"MarkInfo").unwrap().get(b"Marked").unwrap();
+    assert!(marked.as_bool().unwrap());
+    let parts = |kind: &[u8]| {
+        let dictionaries = document.objects.values().filter_map(|object| object.as_dict().ok());
+        let found = dictionaries.filter(|part| part.get(b"S").and_then(Object::as_name).is_ok_and(|it| it == kind));
+        found.cloned().collect::<Vec<_>>()
+    };
+    // The client's sheet and the working one.
+    let figures = parts(b"Figure");
+    assert_eq!(figures.len(), 2);
+    for figure in figures {
+        let words = decode_text_string(figure.get(b"Alt").unwrap()).unwrap();
+        assert!(words.contains("sofa"), "{words:?}");
+    }
+    assert!(parts(b"P").len() > 20);
+}

@@ -6,6 +6,7 @@ use elbowroom_model::{Brief, Clearance, PieceId, Point, Rule, SecondPlace, WallI
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::judge::{JudgedRoom, NotPlaced, Placement, judge, spot};
 use elbowroom_solver::verify::{Breach, Wrong};
+use elbowroom_solver::{Limits, Unwatched, rank};
 
 /// 5.0 by 4.5 m; the only door at the right-hand end of the east wall, its leaf in, hinged at its right jamb.
 const ROOM: &str = "\
@@ -156,4 +157,24 @@ fn what_is_needed_and_has_no_place_is_named() {
     let rug = brief(&format!("{sofa}  - {{ kind: rug, needed: false }}\n"));
     let placement = Placement::of(&rug).unwrap();
     assert_eq!(placement.layout(&rug).left_out, [PieceId(1)]);
+}
+
+/// A sofa that is held 5 cm off its wall, which is its gap, in a room measured to 5 mm: it stands 55 mm off the wall as drawn, and
+/// one that is held 4 cm off, which is less than its gap, nowhere.
+#[test]
+fn what_is_held_at_its_gap_keeps_its_place_as_far_as_it_was_measured() {
+    let ranked = |off: f64| {
+        let sofa = format!(
+            "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: north, from: 150, off: {off} }} }}\n"
+        );
+        let brief = brief(&format!("{sofa}  - {{ kind: media-unit }}\n"));
+        assert!((brief.room.measured_within - 5.0).abs() < 1e-9);
+        rank(&brief, &Limits::default(), &Unwatched)
+    };
+    for (off, told) in [(5.0, 55.0), (5.3, 55.0), (5.5, 55.0), (6.0, 60.0)] {
+        let answer = ranked(off);
+        let sofa = answer.options.first().and_then(|option| option.layout.of(PieceId(0))).unwrap();
+        assert!((-sofa.back_middle().y - told).abs() < 1.0, "{off}: {:?}", sofa.back_middle());
+    }
+    assert!(ranked(4.0).options.is_empty());
 }

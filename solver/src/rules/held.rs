@@ -22,6 +22,15 @@ impl LayoutRule for Held {
     }
 }
 
+/// What a piece that stands at its gap from its wall lacks to it, mm, where the wall lies as much further in as what was measured
+/// may be off: it keeps its place by no more than that.
+fn lacking(context: &RuleContext<'_>, pose: &Pose, place: StandsAt) -> f64 {
+    let StandsAt::Wall { off, .. } = place else { return 0.0 };
+    let within = context.brief.room.measured_within;
+    let lacking = pose.piece.off_wall + within - off;
+    if lacking <= within { lacking.max(0.0) } else { 0.0 }
+}
+
 /// Rows that keep a pose in its place; `None` where it stands another way.
 fn rows(context: &RuleContext<'_>, pose: &Pose, place: StandsAt) -> Option<Vec<Row>> {
     let room = &context.brief.room;
@@ -40,5 +49,6 @@ fn rows(context: &RuleContext<'_>, pose: &Pose, place: StandsAt) -> Option<Vec<R
         at.shifted(-none.middle.dot(along))
     };
     let [aside, ahead] = [pose.left(), pose.stand.facing].map(off);
+    let ahead = ahead.shifted(-lacking(context, pose, place));
     Some([aside, ahead].iter().flat_map(|off| [off.at_most(WITHIN), off.at_least(-WITHIN)]).collect())
 }

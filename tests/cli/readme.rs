@@ -5,8 +5,9 @@ use std::path::Path;
 
 use crate::program::{Ended, program, root};
 
+/// The README, and the one of the scenarios.
 fn readme() -> String {
-    fs::read_to_string(root().join("README.md")).unwrap()
+    ["README.md", "scenarios/README.md"].map(|name| fs::read_to_string(root().join(name)).unwrap()).concat()
 }
 
 /// Blocks between fences, without the fences.

@@ -120,16 +120,3 @@ fn a_lamp_stands_behind_the_shoulder() {
     let middle = option.layout.of(id).unwrap().main().middle().y;
     assert!((middle + 230.0).abs() < 1.0, "{middle}");
 }
-
-/// A sofa 200 cm wide whose back is 150 cm or 350 cm from the wall behind it: by area, and once.
-#[test]
-fn floor_behind_a_free_sofa_as_deep_as_a_room_costs_once() {
-    let behind = |deep: u32| {
-        let sofa = "  - { kind: sofa, width: 200, depth: 90, hold: true, place: { at: [260, -350], facing: 90 } }\n";
-        let holds = Holds { north: door(20, "entrance"), ..Holds::default() };
-        told(&room(deep, &holds, sofa), Term::FloorBehind)
-    };
-    let [(near, _)] = behind(500)[..] else { panic!("150 cm") };
-    assert!((near - 0.001 * 2000.0 * 1500.0).abs() < 5.0, "{near}");
-    assert_eq!(behind(700), [(900.0, 0.0)]);
-}

@@ -6,14 +6,18 @@ use elbowroom_solver::{Limits, Unwatched, hang_on_wishes, rank, rewished};
 use crate::scenarios::room;
 use crate::support::ranked::brief_of;
 
-/// Some wishes equal, some nothing, some musts, the same ones each time.
-fn weightings() -> Vec<Wishes> {
+/// Some wishes equal, some nothing, some musts, the same ones each time; every other one keeps the wishes of the brief that
+/// layouts may hang on.
+fn weightings(asked: &Wishes) -> Vec<Wishes> {
     let mut state = 11_u64;
     let mut next = || {
         state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
         ((state >> 33) % 11) as f64 / 2.0
     };
-    (0..12).map(|_| Criterion::ALL.iter().fold(Wishes::default(), |wishes, one| wishes.with(*one, next()))).collect()
+    let any = (0..12).map(|_| Criterion::ALL.iter().fold(Wishes::default(), |wishes, one| wishes.with(*one, next())));
+    let kept = [Criterion::Seats, Criterion::Daylight, Criterion::Fireside];
+    let keeps = |wishes: Wishes| kept.iter().fold(wishes, |wishes, one| wishes.with(*one, asked.get(*one)));
+    any.enumerate().map(|(which, wishes)| if which % 2 == 0 { keeps(wishes) } else { wishes }).collect()
 }
 
 #[test]
@@ -22,7 +26,7 @@ fn the_order_is_that_of_a_room_solved_anew() {
     for name in ["fire-or-view.yaml", "measured-badly.yaml", "which-hand.yaml"] {
         let brief = brief_of(&room(name));
         let answer = rank(&brief, &limits, &Unwatched);
-        let weightings = weightings();
+        let weightings = weightings(&brief.wishes);
         let reordered: Vec<_> = weightings.iter().filter(|wishes| !hang_on_wishes(&brief, wishes)).copied().collect();
         assert!(reordered.len() > 3, "{name}");
         for wishes in reordered {

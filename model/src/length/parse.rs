@@ -7,6 +7,9 @@ use crate::unit::Unit;
 /// The longest length that is taken, mm (10 km): what is longer is a slip of the pen, and would cost precision.
 pub const LONGEST: f64 = 1e7;
 
+/// Figures told apart in a millimetre: far finer than any tape, and no coarser than what a room's directions are told apart by.
+const TO_A_MILLIMETRE: f64 = 1e9;
+
 /// One size, or a range of which either end may be missing; mm.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Extent {
@@ -102,8 +105,10 @@ fn end_of_range(text: &str) -> Result<Option<Quantity>, LengthError> {
     Ok(Some(end))
 }
 
+/// The length as the nearest figure of so many to a millimetre: the same length is the same number, in whatever unit it is told.
 fn within_bounds(length: f64) -> Result<f64, LengthError> {
-    if length.is_finite() && length.abs() <= LONGEST { Ok(length) } else { Err(LengthError::OutOfBounds) }
+    let is_within = length.is_finite() && length.abs() <= LONGEST;
+    if is_within { Ok((length * TO_A_MILLIMETRE).round() / TO_A_MILLIMETRE) } else { Err(LengthError::OutOfBounds) }
 }
 
 /// A signed sum of numbers with their units, as written.

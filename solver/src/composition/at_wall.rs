@@ -1,7 +1,7 @@
 //! What stands at a wall: drawn up to its gap, and amid the longest stretch that is free, storage amid it or snug at an end.
 //! What stands free earns the floor behind it.
 
-use elbowroom_model::{Brief, ItemKind, Point, Price, Term, tables};
+use elbowroom_model::{Brief, ItemKind, Point, Term};
 
 use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
@@ -13,10 +13,6 @@ use crate::site::{Site, SiteWall, WallPlace};
 
 /// Windows lower than this break a stretch of wall, mm: furniture does not stand before them (common practice, no source).
 const LOW_SILL: f64 = 700.0;
-
-/// Floor so deep behind a free seat is a room of its own, mm: a desk with its chair, a table to dine at (common practice, no
-/// source).
-const ROOM_BEHIND: f64 = 2000.0;
 
 /// Stretches that differ by less than this are as long as each other, mm: a tape's difference.
 const AS_LONG: f64 = 20.0;
@@ -81,19 +77,15 @@ fn amid_one(pose: &Pose, wall: &SiteWall, Stretch { low, high }: Stretch) -> Vec
     ways
 }
 
-/// A free main seat earns the floor behind it: what there is, or where that is as deep as a room of its own one price for all
-/// of it, so that the group may stand in the middle of a large room.
+/// A free main seat earns the floor behind it.
 fn free(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
     if pose.role != Role::MainSeat {
         return Vec::new();
     }
     let facing = pose.stand.facing;
-    let back = pose.anchor.along(facing);
-    let area = lost_behind(room, &back, facing, pose.piece.width.usual);
-    let lost = Way::pays_by(pose, CostSlot::Other, Price { flat: 0.0, ..tables::price(Term::FloorBehind) }, &area);
-    let room_behind = back.at_least(end_of_room(room, facing) + ROOM_BEHIND);
-    let once = Way::free(vec![room_behind]).and(Way::flat(Term::FloorBehind));
-    vec![Asked::one_of(Term::FloorBehind, pose, With::Itself, vec![lost, once])]
+    let area = lost_behind(room, &pose.anchor.along(facing), facing, pose.piece.width.usual);
+    let way = Way::pays(pose, CostSlot::Other, Term::FloorBehind, &area);
+    vec![Asked::always(Term::FloorBehind, pose, With::Itself, way)]
 }
 
 /// A return with a back that stands off the wall behind it earns that floor too.
@@ -113,12 +105,8 @@ fn behind_returns(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
 
 /// Floor between a back, as far along the way that it faces, and the end of the room, mm2.
 fn lost_behind(room: &RuleContext<'_>, back: &Linear, facing: Point, wide: f64) -> Linear {
-    Linear::default().plus(&back.clone().shifted(-end_of_room(room, facing)), wide)
-}
-
-/// Where the room ends behind what faces so, along that.
-fn end_of_room(room: &RuleContext<'_>, facing: Point) -> f64 {
-    room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min)
+    let end = room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min);
+    Linear::default().plus(&back.clone().shifted(-end), wide)
 }
 
 /// A stretch of a wall, along it, mm.

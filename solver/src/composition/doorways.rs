@@ -6,7 +6,7 @@ use elbowroom_model::{Clearance, ItemId, Point, Term};
 use super::asked::{Asked, Way};
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
-use crate::geometry::{Convex, hull_and_pockets};
+use crate::geometry::Convex;
 use crate::routes::entrances;
 use crate::rules::{LinearOutline, Pose, RuleContext, With, beyond, out_of_polygon};
 use crate::site::{Swing, WallPlace};
@@ -83,8 +83,8 @@ fn lane(room: &RuleContext<'_>, from: ItemId, to: ItemId) -> Option<Convex> {
     let aside = way.unit()?.left() * half;
     // Two doorways in one wall have no floor straight between them.
     let has_floor = one.inward.dot(way) > half && other.inward.dot(-way) > half;
-    let corners = middles.map(|middle| [middle + aside, middle - aside]).concat();
-    has_floor.then(|| hull_and_pockets(&corners).hull)
+    let [from, to] = middles;
+    has_floor.then(|| Convex::counter_clockwise([from - aside, to - aside, to + aside, from + aside]))
 }
 
 /// Not where a leaf that stands open hides it, or at a price.

@@ -116,6 +116,7 @@ fn help() {
         "compare",
         "tape",
         "card",
+        "share",
         "judge",
         "way",
         "shop",

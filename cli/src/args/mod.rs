@@ -22,6 +22,7 @@ mod page;
 mod rank;
 mod report;
 mod room;
+mod share;
 mod shop;
 mod tape;
 mod values;
@@ -49,6 +50,7 @@ pub(crate) use page::PageArgs;
 pub(crate) use rank::RankArgs;
 pub(crate) use report::{Page, ReportArgs};
 pub(crate) use room::{RoomArgs, ScenarioArgs};
+pub(crate) use share::ShareArgs;
 pub(crate) use shop::ShopArgs;
 pub(crate) use tape::TapeArgs;
 pub(crate) use way::WayArgs;
@@ -90,6 +92,8 @@ pub(crate) enum Command {
     Draw(DrawArgs),
     /// Write a result as one page that opens with no network
     Report(ReportArgs),
+    /// Write chosen options as one page for a client, who marks one and sends that back
+    Share(ShareArgs),
     /// Tell what a scenario file says once read, or everything that is wrong with it
     Check(CheckArgs),
     /// Judge the room as it stands: what is broken, its ways, its scores, what an option would gain

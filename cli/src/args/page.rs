@@ -1,5 +1,6 @@
 //! The arguments of `page`.
 
+use std::net::Ipv4Addr;
 use std::path::PathBuf;
 
 /// Of `page`.
@@ -11,6 +12,11 @@ pub(crate) struct PageArgs {
     /// The port to listen on; a free one where not given
     #[arg(long, value_name = "PORT", default_value_t = 0, hide_default_value = true)]
     pub port: u16,
+    /// Listen on the local network too, for a phone; the link is not encrypted. ADDRESS is this machine's there, where it
+    /// has several
+    #[arg(long, value_name = "ADDRESS", num_args = 0..=1, require_equals = true)]
+    #[allow(clippy::option_option, reason = "clap tells a flag that takes a value or none so")]
+    pub lan: Option<Option<Ipv4Addr>>,
     /// Open the page in the browser
     #[arg(long)]
     pub open: bool,

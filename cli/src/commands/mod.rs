@@ -17,6 +17,7 @@ mod new;
 mod rank;
 mod report;
 mod schema;
+mod share;
 mod shop;
 mod stock;
 mod tape;
@@ -43,6 +44,7 @@ pub(crate) fn run(
         Command::Compare(args) => compare::run(&args, stdin, stdout, stderr),
         Command::Draw(args) => draw::run(&args, stdin, stdout, stderr),
         Command::Report(args) => report::run(&args, stdin, stdout, stderr),
+        Command::Share(args) => share::run(&args, stdin, stdout, stderr),
         Command::Check(args) => check::run(&args, stdin, stdout),
         Command::Judge(args) => judge::run(&args, stdin, stdout, stderr),
         Command::Batch(args) => batch::run(&args, stdin, stdout, stderr),

@@ -5,7 +5,7 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use super::guard::Guard;
 use super::room::Room;
-use super::shelf::Shelf;
+use super::shelf::{NotPut, Shelf};
 
 /// What every request can come at.
 #[derive(Clone)]
@@ -27,6 +27,17 @@ impl Desk {
         let mut open = self.open.lock().unwrap_or_else(PoisonError::into_inner);
         let room = open.entry(name.to_owned()).or_insert_with(|| Arc::new(Room::at(name.to_owned(), path)));
         Some(Arc::clone(room))
+    }
+
+    /// Calls a room something else; no step is taken meanwhile, and the room of the old name is open no longer.
+    pub(super) fn rename(&self, old: &str, name: &str) -> Result<String, NotPut> {
+        let mut open = self.open.lock().unwrap_or_else(PoisonError::into_inner);
+        let renamed = || self.shelf.rename(old, name);
+        let Some(room) = open.get(old).cloned() else { return renamed() };
+        let name = room.between_steps(renamed)?;
+        room.rest();
+        open.remove(old);
+        Ok(name)
     }
 
     /// Has every room stop its work.

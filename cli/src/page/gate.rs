@@ -6,7 +6,7 @@ use axum::middleware::Next;
 use axum::response::Response;
 
 use super::desk::Desk;
-use super::guard::ENTER;
+use super::guard::{ENTER, Right, only_looks};
 use super::reply;
 use crate::words::page as words;
 
@@ -21,10 +21,12 @@ pub(super) async fn stand(State(desk): State<Desk>, request: Request, next: Next
         None
     } else if !guard.is_from_page(request.method(), headers) {
         Some((StatusCode::FORBIDDEN, words::WRONG_ORIGIN))
-    } else if !guard.shows_token(headers) {
-        Some((StatusCode::UNAUTHORIZED, words::NO_TOKEN))
     } else {
-        None
+        match guard.right(headers) {
+            None => Some((StatusCode::UNAUTHORIZED, words::NO_TOKEN)),
+            Some(Right::Look) if !only_looks(request.method()) => Some((StatusCode::FORBIDDEN, words::ONLY_LOOKS)),
+            Some(_) => None,
+        }
     };
     reply::sealed(match refused {
         Some((status, why)) => reply::plain(status, why),

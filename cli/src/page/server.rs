@@ -1,11 +1,14 @@
-//! The server: one port of this machine, one thread for what is asked, others for what takes long; it ends when it is told to.
+//! The server: one port of this machine, on the local network too where that is asked for, one thread for what is asked, others for what takes long; it ends when it is told to.
 
 use std::future::IntoFuture;
 use std::net::{Ipv4Addr, TcpListener};
 use std::time::Duration;
 
+use tokio::task::JoinSet;
+
 use super::desk::Desk;
-use super::guard::Guard;
+use super::guard::{Guard, Lan};
+use super::lan;
 use super::routes;
 use super::shelf::Shelf;
 use super::token::Token;
@@ -20,29 +23,59 @@ const LAST_WORD: Duration = Duration::from_millis(500);
 /// Listens, tells the link, answers until it is interrupted.
 pub(super) fn serve(shelf: Shelf, args: &PageArgs, stdout: &mut Outlet<'_>) -> Result<(), Failure> {
     let unserved = |why| Failure::NotServed { port: args.port, why };
-    let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, args.port)).map_err(unserved)?;
-    listener.set_nonblocking(true).map_err(unserved)?;
-    let port = listener.local_addr().map_err(unserved)?.port();
-    let guard = Guard::new(Token::new().map_err(unserved)?, port);
-    let link = guard.link();
+    let own = listening(Ipv4Addr::LOCALHOST, args.port).map_err(unserved)?;
+    let port = own.local_addr().map_err(unserved)?.port();
+    let (listeners, lan) = match args.lan {
+        None => (vec![own], None),
+        Some(chosen) => {
+            let address = lan::address(chosen).ok_or(Failure::NoNetwork)?;
+            let looks = Token::new().map_err(unserved)?;
+            (vec![own, listening(address, port).map_err(unserved)?], Some(Lan { address, looks }))
+        }
+    };
+    let guard = Guard::new(Token::new().map_err(unserved)?, port, lan);
+    let (link, links_of_lan) = (guard.link(), guard.links_of_lan());
     let desk = Desk::new(guard, shelf);
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().map_err(unserved)?;
     // Whoever reads the link may come at once: the port is open by now.
-    stdout.write(&words::link(&link))?;
+    stdout.write(&words::link(&link, links_of_lan.is_some()))?;
+    if let Some([change, look]) = links_of_lan {
+        let colour = stdout.look().colour && stdout.is_terminal();
+        stdout.write(&words::links_of_lan(
+            &change,
+            &lan::square(&change, colour),
+            &look,
+            &lan::square(&look, colour),
+        ))?;
+    }
     if args.open && open::that_detached(&link).is_err() {
         stdout.write(words::NOT_OPENED)?;
     }
-    let served = runtime.block_on(answer(listener, desk.clone()));
+    let served = runtime.block_on(answer(listeners, desk.clone()));
     desk.close();
     runtime.shutdown_timeout(LAST_WORD);
     served.map_err(unserved)
 }
 
-async fn answer(listener: TcpListener, desk: Desk) -> std::io::Result<()> {
-    let listener = tokio::net::TcpListener::from_std(listener)?;
-    let served = axum::serve(listener, routes::all(desk));
+fn listening(address: Ipv4Addr, port: u16) -> std::io::Result<TcpListener> {
+    let listener = TcpListener::bind((address, port))?;
+    listener.set_nonblocking(true)?;
+    Ok(listener)
+}
+
+/// Answers on every port until one breaks down or somebody interrupts.
+async fn answer(listeners: Vec<TcpListener>, desk: Desk) -> std::io::Result<()> {
+    let mut serving = JoinSet::new();
+    for listener in listeners {
+        let listener = tokio::net::TcpListener::from_std(listener)?;
+        serving.spawn(axum::serve(listener, routes::all(desk.clone())).into_future());
+    }
     tokio::select! {
-        ended = served.into_future() => ended,
+        ended = serving.join_next() => match ended {
+            Some(Ok(ended)) => ended,
+            Some(Err(why)) => Err(std::io::Error::other(why.to_string())),
+            None => Ok(()),
+        },
         () = interrupted() => Ok(()),
     }
 }

@@ -1,7 +1,7 @@
 //! Which files there are: the one that was named, or those of the folder that was. Nothing else is ever read or written.
 
-use std::fs;
 use std::path::{Path, PathBuf};
+use std::{fs, io};
 
 use crate::process::destination::{Destination, UNDER_WAY};
 use crate::process::failure::Failure;
@@ -82,11 +82,37 @@ impl Shelf {
     }
 }
 
+impl Shelf {
+    /// Calls a file of it something else, and says what; a name with no ending keeps that of the old one.
+    ///
+    /// # Errors
+    /// There is no such file; the name is none for a file of this folder; a file of that name is there; the system will not.
+    pub(super) fn rename(&self, old: &str, name: &str) -> Result<String, NotPut> {
+        let Self::Folder(folder) = self else { return Err(NotPut::NoFolder) };
+        let path = self.path(old).ok_or(NotPut::NotThere)?;
+        let name = new_name(&with_ending_of(old, name)).ok_or(NotPut::NoName)?;
+        let place = folder.join(&name);
+        let failed = |why: io::Error| match why.kind() {
+            io::ErrorKind::AlreadyExists => NotPut::Failed(Failure::AlreadyThere(name.clone())),
+            _ => NotPut::Failed(Failure::Uncreatable { name: name.clone(), why }),
+        };
+        // The name is taken first, so that a file which comes there meanwhile is not moved over.
+        fs::File::create_new(&place).map_err(failed)?;
+        if let Err(why) = fs::rename(&path, &place) {
+            let _ = fs::remove_file(&place);
+            return Err(failed(why));
+        }
+        Ok(name)
+    }
+}
+
 /// Why a file was not put on the shelf.
 #[derive(Debug)]
 pub(super) enum NotPut {
     /// The shelf is one file.
     NoFolder,
+    /// There is no file of the old name.
+    NotThere,
     /// The name is none for a file of a folder.
     NoName,
     /// It could not be written, or is there.
@@ -95,6 +121,15 @@ pub(super) enum NotPut {
 
 fn name_of(path: &Path) -> Option<String> {
     path.file_name()?.to_str().map(str::to_owned)
+}
+
+/// The name with the ending that the old one has, where it has none of its own.
+fn with_ending_of(old: &str, name: &str) -> String {
+    let name = name.trim();
+    match Path::new(old).extension() {
+        Some(ending) if !source::is_scenario(Path::new(name)) => format!("{name}.{}", ending.to_string_lossy()),
+        _ => name.to_owned(),
+    }
 }
 
 /// A name for a file of the folder itself: letters, figures, spaces and plain marks, ending as a scenario does.
@@ -113,7 +148,7 @@ fn new_name(given: &str) -> Option<String> {
 mod tests {
     use std::fs;
 
-    use super::{Shelf, new_name};
+    use super::{NotPut, Shelf, new_name};
 
     #[test]
     fn nothing_outside_the_folder_is_found() {
@@ -139,6 +174,19 @@ mod tests {
         assert_eq!(shelf.put("three", "units: cm").unwrap(), "three.yaml");
         assert!(shelf.put("three", "units: in").is_err(), "what is there is not written over");
         assert_eq!(shelf.names(), ["one.yaml", "three.yaml"]);
+        for old in ["../secret.yaml", "link.yaml", "more/two.yaml", "notes.txt", "four.yaml"] {
+            assert!(matches!(shelf.rename(old, "five"), Err(NotPut::NotThere)), "{old}");
+        }
+        for name in ["../five", "more/five", "/tmp/five", ".hidden", "", "..", "a\u{0}b", "a\nb"] {
+            assert!(matches!(shelf.rename("three.yaml", name), Err(NotPut::NoName)), "{name}");
+        }
+        for there in ["one", "link.yaml"] {
+            assert!(shelf.rename("three.yaml", there).is_err(), "what is there is not written over");
+        }
+        assert_eq!(fs::read_to_string(folder.join("one.yaml")).unwrap(), "units: cm");
+        assert_eq!(shelf.rename("three.yaml", "Quay 4").unwrap(), "Quay 4.yaml");
+        assert_eq!(shelf.names(), ["Quay 4.yaml", "one.yaml"]);
+        assert_eq!(fs::read_dir(outer.path()).unwrap().count(), 2);
     }
 
     #[test]

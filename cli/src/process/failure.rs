@@ -60,6 +60,8 @@ pub(crate) enum Failure {
         /// What the system says.
         why: std::io::Error,
     },
+    /// No address of this machine on a local network is known.
+    NoNetwork,
     /// Files are in the place of a run's own that no run left there.
     Foreign(Vec<String>),
     /// The ending of a file tells no form that its content can have.
@@ -177,6 +179,7 @@ impl Failure {
             | Self::Drawing(_)
             | Self::InUse { .. }
             | Self::NotServed { .. }
+            | Self::NoNetwork
             | Self::BrokenOff { .. }
             | Self::ReaderGone
             | Self::Unwritable(_)

@@ -15,6 +15,7 @@ pub(crate) mod list_faults;
 pub(crate) mod plan;
 pub(crate) mod rank;
 pub(crate) mod report;
+pub(crate) mod share;
 pub(crate) mod shop;
 mod sketch;
 pub(crate) mod stock;

@@ -45,6 +45,7 @@ pub(crate) fn message(failure: &Failure) -> String {
         Failure::NoRooms { name } => format!("there is no scenario in {name}"),
         Failure::NotServed { port: 0, why } => format!("cannot listen on this machine: {why}"),
         Failure::NotServed { port, why } => format!("cannot listen on port {port}: {why}"),
+        Failure::NoNetwork => "this machine has no address on a local network that could be found".to_owned(),
         Failure::InUse { name } => format!("another run is at work in {name}"),
         Failure::BrokenOff { name, why } => {
             format!("cannot go on with {name}: {why}; what is solved so far is kept")
@@ -84,6 +85,7 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         Failure::Uncreatable { .. } => "See that the folder is there and can be written to.",
         Failure::NoRooms { .. } => "Scenarios are files that end in .yaml, .yml or .json.",
         Failure::NotServed { .. } => "Leave `--port` off for a free one, or name another.",
+        Failure::NoNetwork => "Join a network, or name the address: `--lan=192.0.2.7`.",
         Failure::InUse { .. } => "Let it end, or name another folder.",
         Failure::BrokenOff { .. } => {
             "See that there is room and that the folder can be written to; the same command then goes on from there."

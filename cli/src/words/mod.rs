@@ -30,6 +30,7 @@ pub(crate) mod progress;
 pub(crate) mod rank;
 pub(crate) mod refused;
 pub(crate) mod report;
+pub(crate) mod share;
 pub(crate) mod shop;
 pub(crate) mod short;
 pub(crate) mod size;

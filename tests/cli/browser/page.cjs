@@ -1,41 +1,16 @@
 // Does the main job of the page in a real browser and prints what is wrong with it, a line each; nothing where all is well.
 // Usage: node page.cjs CHROMIUM LINK ROOM FOLDER, with playwright-core and axe-core on NODE_PATH; downloads go to FOLDER.
 "use strict";
-const { chromium } = require("playwright-core");
 const fs = require("node:fs");
 const path = require("node:path");
-const axe = require("axe-core").source;
+const { pathToFileURL } = require("node:url");
+const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
 
 const [executablePath, link, room, folder] = process.argv.slice(2);
 const origin = new URL(link).origin;
-const problems = [];
-const must = (holds, what) => { if (!holds) problems.push(what); };
-const SCREENS = ["measure", "furnish", "options", "try", "sheets"];
+const SCREENS = ["measure", "furnish", "options", "compare", "try", "sheets"];
 
-async function opened(browser, options) {
-  const context = await browser.newContext({ acceptDownloads: true, ...options });
-  const page = await context.newPage();
-  page.on("console", (message) => { if (["error", "warning"].includes(message.type())) problems.push(`console: ${message.text()} ${message.location().url}`); });
-  page.on("pageerror", (error) => problems.push(`script: ${error.message}`));
-  page.on("dialog", (dialog) => { problems.push(`dialog: ${dialog.message()}`); dialog.dismiss(); });
-  page.on("request", (request) => { if (!request.url().startsWith(`${origin}/`)) problems.push(`asks for ${request.url()}`); });
-  await page.goto(link);
-  return page;
-}
-
-async function audited(page, where) {
-  // The page's own policy forbids scripts that it did not send: the auditor comes in by the debugger.
-  const session = await page.context().newCDPSession(page);
-  await session.send("Runtime.evaluate", { expression: axe });
-  const { result } = await session.send("Runtime.evaluate", {
-    expression: "axe.run({ resultTypes: ['violations'] }).then((found) => JSON.stringify(found.violations))",
-    awaitPromise: true, returnByValue: true,
-  });
-  for (const violation of JSON.parse(result.value)) {
-    problems.push(`axe, ${where}: ${violation.id}: ${violation.help}: ${violation.nodes.slice(0, 2).map((node) => node.html.slice(0, 160)).join(" | ")}`);
-  }
-}
-
+const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
 const done = (page) => page.waitForFunction(() => document.getElementById("state").dataset.stage === "done" && document.querySelector(".answers")?.getAttribute("aria-busy") !== "true", null, { timeout: 120000 });
 const go = async (page, screen) => { await page.goto(`${origin}/room/room.yaml/${screen}`); await done(page); };
 const sideways = (page) => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
@@ -120,8 +95,14 @@ async function measures(page) {
   await page.locator('[data-wall="1"]').first().click();
   await page.waitForFunction(() => document.querySelector("[data-wall-of]").dataset.wallOf === "1");
   const length = page.locator('[data-at="walls.1.length"]');
+  const undoable = await page.locator("#undo").isEnabled();
+  const saved = await page.textContent("#line");
   await length.fill("15 ft 6");
+  // The walls are drawn as one types, before anything is saved.
+  await page.waitForSelector(".outline .gap", { state: "attached" });
+  must(await page.locator("#undo").isEnabled() === undoable && await page.textContent("#line") === saved, "what is only typed is saved");
   await page.keyboard.press("Tab");
+  await page.waitForSelector("#faults:not([hidden])");
   await page.waitForSelector(".outline .gap", { state: "attached" });
   must((await page.textContent("#faults")).includes("do"), "the gap is not told");
   await audited(page, "with a gap");
@@ -147,9 +128,7 @@ async function trial(page) {
   const sofa = page.locator("#trial-plan .piece").first();
   must(await page.locator("#trial-plan .broken").count() === 0, "the option breaks a rule before anything is moved");
   await sofa.focus();
-  let began = 0;
   for (let step = 0; step < 12; step += 1) await page.keyboard.press(step % 2 === 0 ? "Shift+ArrowRight" : "Shift+ArrowDown");
-  began = await page.evaluate(() => performance.now());
   await page.waitForSelector("#trial-plan .broken");
   must(/[0-9]/.test(await page.textContent("#trial-told")), "what is broken has no figure");
   must((await page.evaluate(() => document.activeElement.id)).startsWith("piece-"), "the keyboard loses the piece");
@@ -173,7 +152,102 @@ async function trial(page) {
   await page.mouse.move(box.x + box.width / 2 + 60, box.y + box.height / 4 + 22, { steps: 5 });
   await page.mouse.up();
   await page.waitForSelector("#trial-plan .moved");
-  return began;
+  // From asking what a moved piece breaks to its answer, by the browser's own clock.
+  return page.evaluate(() => performance.getEntriesByType("resource").filter((entry) => entry.name.endsWith("/judge"))
+    .map((entry) => entry.responseEnd - entry.requestStart).sort((one, other) => one - other));
+}
+
+// Two options are pinned by keyboard and stand side by side; what is pinned holds on the other screens.
+async function compares(browser, page) {
+  await go(page, "options");
+  const first = await page.getAttribute("#first", "data-key");
+  await page.locator("#first .pin").focus();
+  await page.keyboard.press("Enter");
+  await page.waitForSelector('#first .pin[aria-pressed="true"]');
+  must((await page.evaluate(() => document.activeElement.dataset.pin)) === first, "the keyboard loses the pin");
+  await page.locator(".ways .pin").first().click();
+  await page.waitForSelector(".pins a.button");
+  await audited(page, "with two pinned");
+  await page.locator(".pins a.button").click();
+  await page.waitForSelector(".leaf figure svg");
+  const at = page.url();
+  must(await page.locator(".leaf figure svg").count() === 2, "not two plans stand side by side");
+  const tops = await page.locator(".leaf figure").evaluateAll((figures) => figures.map((figure) => figure.getBoundingClientRect().top));
+  must(tops[0] === tops[1], `the plans do not stand beside each other: ${tops}`);
+  for (const colorScheme of ["light", "dark"]) {
+    for (const width of [390, 1440]) {
+      const other = await opened(browser, { viewport: { width, height: 844 }, colorScheme });
+      await other.goto(at);
+      await other.waitForSelector(".leaf figure svg");
+      await audited(other, `side by side ${colorScheme} ${width}`);
+      must(await sideways(other) <= 0, `side by side scrolls sideways by ${await sideways(other)} at ${width}`);
+      if (process.env.ELBOWROOM_PICTURES) await other.screenshot({ path: path.join(process.env.ELBOWROOM_PICTURES, `side-by-side-${colorScheme}-${width}.png`), fullPage: true });
+      await other.context().close();
+    }
+  }
+  // The client's page is of what is pinned.
+  await page.locator('nav a[href*="/sheets"]').click();
+  await page.waitForSelector('a[href*="share.html"]');
+  const [download] = await Promise.all([page.waitForEvent("download"), page.locator('a[href*="share.html"]').click()]);
+  await download.saveAs(path.join(folder, "share.html"));
+  await page.goto(at);
+  await page.locator("[data-unpin]").first().click();
+  await page.waitForFunction(() => document.querySelectorAll("[data-unpin]").length === 1);
+  must(!page.url().includes(encodeURIComponent(first)), "the pin stays in the address");
+}
+
+// The page that a client gets: two plans, no score; one is marked, a line is written, and the text is kept and copied.
+async function client(browser) {
+  const address = pathToFileURL(path.join(folder, "share.html")).href;
+  const own = (url) => url === address || url.startsWith("data:font/") || url.startsWith("blob:");
+  for (const colorScheme of ["light", "dark"]) {
+    for (const width of [390, 1440]) {
+      const page = await opened_at(browser, address, own, { viewport: { width, height: 844 }, colorScheme });
+      await audited(page, `the client's page ${colorScheme} ${width}`);
+      must(await sideways(page) <= 0, `the client's page scrolls sideways at ${width}`);
+      if (process.env.ELBOWROOM_PICTURES) await page.screenshot({ path: path.join(process.env.ELBOWROOM_PICTURES, `client-${colorScheme}-${width}.png`), fullPage: true });
+      await page.context().close();
+    }
+  }
+  const page = await opened_at(browser, address, own, { permissions: ["clipboard-read", "clipboard-write"] });
+  must(await page.locator(".way svg").count() === 2, "the client's page has not two plans");
+  must((await page.textContent("h1")) === room, "its heading is not the room's name");
+  await page.locator(".choice").first().click();
+  await page.fill("#line", "<b>We like it</b>");
+  const text = await page.inputValue("#text");
+  const [download] = await Promise.all([page.waitForEvent("download"), page.locator("#save").click()]);
+  await download.saveAs(path.join(folder, "my-answer.txt"));
+  must(fs.readFileSync(path.join(folder, "my-answer.txt"), "utf8") === text, "what is kept is another text");
+  await page.locator("#copy").click();
+  await page.waitForFunction(() => document.getElementById("told").textContent.startsWith("Copied"));
+  await page.context().close();
+  const plain = await opened_at(browser, address, own, { javaScriptEnabled: false });
+  must(await plain.locator("noscript p").isVisible() && !(await plain.locator("#form").isVisible()), "without its script it does not say what to do");
+  await plain.context().close();
+}
+
+// In inches the fields show inches and take them; the file keeps its own unit.
+async function units(page) {
+  await go(page, "furnish");
+  const before = await page.inputValue('[data-at="pieces.0.width"]');
+  await page.selectOption("#told-in", "in");
+  await page.waitForFunction(() => document.querySelector('[data-at="pieces.0.depth"]')?.dataset.unit === "in");
+  await done(page);
+  must(/ in\.\..* in$/.test(await page.inputValue('[data-at="pieces.0.width"]')), `shown is ${await page.inputValue('[data-at="pieces.0.width"]')}`);
+  await page.locator('[data-at="pieces.0.depth"]').fill("37");
+  await Promise.all([page.waitForResponse((reply) => reply.url().endsWith("/step")), page.keyboard.press("Tab")]);
+  await page.waitForFunction(() => document.getElementById("saved").textContent.startsWith("Saved"));
+  await done(page);
+  await audited(page, "in inches");
+  await go(page, "options");
+  must(/\d in|, in/.test(await page.textContent("#first .facts")), "the answer is not told in inches");
+  await go(page, "try");
+  await page.waitForSelector("#trial-pieces input");
+  must((await page.textContent("#trial-pieces label")).endsWith(", in"), "a piece does not stand in inches");
+  await page.selectOption("#told-in", "");
+  await page.waitForFunction(() => document.getElementById("told-in").value === "" && document.readyState === "complete");
+  await go(page, "furnish");
+  must(await page.inputValue('[data-at="pieces.0.width"]') === before, "the size is another in the file's own unit");
 }
 
 async function downloads(page) {
@@ -188,9 +262,7 @@ async function downloads(page) {
   }
 }
 
-(async () => {
-  const flags = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
-  const browser = await chromium.launch({ executablePath, args: flags });
+tried(executablePath, async (browser) => {
   const page = await opened(browser, { viewport: { width: 1440, height: 900 } });
   must(!page.url().includes("/enter/"), `the token stays in the address: ${page.url()}`);
   must((await page.context().cookies()).every((cookie) => cookie.httpOnly && cookie.sameSite === "Strict"), "the cookie is no secret");
@@ -199,7 +271,10 @@ async function downloads(page) {
   await everyScreen(browser);
   const figures = { order: await wishes(page), answer: await sizes(page) };
   await measures(page);
-  await trial(page);
+  await compares(browser, page);
+  await client(browser);
+  await units(page);
+  figures.judge = await trial(page);
   await downloads(page);
   // The wall and the hand are one tap each, with their counts.
   await go(page, "options");
@@ -209,11 +284,4 @@ async function downloads(page) {
   await page.waitForFunction(() => document.querySelectorAll("#filters input:checked")[0]?.value !== "");
   must(count > 0 && await page.locator("#first").count() === 1, "the filter leaves nothing");
   if (process.env.ELBOWROOM_FIGURES) fs.writeFileSync(process.env.ELBOWROOM_FIGURES, JSON.stringify(figures));
-  await browser.close();
-  for (const problem of problems) console.log(problem);
-})().catch((error) => {
-  for (const problem of problems) console.log(problem);
-  console.log(error.stack);
-  // The browser that is still open would keep this alive.
-  process.exit(1);
 });

@@ -2,34 +2,16 @@
 // Usage: node pages.cjs CHROMIUM PAGE..., with playwright-core and axe-core on NODE_PATH. A page called index.html is one of
 // a batch: its rooms are found and ordered too.
 "use strict";
-const { chromium } = require("playwright-core");
 const { pathToFileURL } = require("node:url");
 const path = require("node:path");
-const axe = require("axe-core").source;
+const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
 
 const [executablePath, ...paths] = process.argv.slice(2);
-const problems = [];
-const must = (holds, what) => { if (!holds) problems.push(what); };
 
 async function opened(browser, file, options) {
   const [address, folder] = [pathToFileURL(file).href, `${pathToFileURL(path.dirname(file)).href}/`];
-  const page = await (await browser.newContext(options)).newPage();
-  page.on("console", (message) => { if (["error", "warning"].includes(message.type())) problems.push(`${file}: console: ${message.text()}`); });
-  page.on("pageerror", (error) => problems.push(`${file}: script: ${error.message}`));
-  page.on("request", (request) => {
-    const own = request.url() === address || request.url().startsWith("data:font/") || request.url().startsWith(`${folder}plans/`);
-    must(own, `${file} asks for ${request.url()}`);
-  });
-  await page.goto(address);
-  return page;
-}
-
-async function audited(page, where) {
-  await page.evaluate(axe);
-  const found = await page.evaluate(() => axe.run({ resultTypes: ["violations"] }));
-  for (const violation of found.violations) {
-    problems.push(`axe, ${where}: ${violation.id}: ${violation.help}: ${violation.nodes.slice(0, 2).map((node) => node.html.slice(0, 160)).join(" | ")}`);
-  }
+  const own = (url) => url === address || url.startsWith("data:font/") || url.startsWith(`${folder}plans/`);
+  return opened_at(browser, address, own, options);
 }
 
 // How light a colour is, 0 to 1 (WCAG 2.2, relative luminance).
@@ -96,13 +78,9 @@ async function found_and_ordered(browser, file) {
   await plain.context().close();
 }
 
-(async () => {
-  const flags = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
-  const browser = await chromium.launch({ executablePath, args: flags });
+tried(executablePath, async (browser) => {
   for (const file of paths) {
     await looked_at(browser, file);
     if (path.basename(file) === "index.html") await found_and_ordered(browser, file);
   }
-  await browser.close();
-  process.stdout.write(problems.map((problem) => `${problem}\n`).join(""));
-})().catch((error) => { process.stdout.write(`${error.stack}\n`); });
+});

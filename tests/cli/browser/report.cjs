@@ -1,39 +1,16 @@
 // Opens a report in a real browser and prints what is wrong with it, a line each; nothing where all is well.
 // Usage: node report.cjs PAGE CHROMIUM ROOM, with playwright-core and axe-core on NODE_PATH.
 "use strict";
-const { chromium } = require("playwright-core");
 const { pathToFileURL } = require("node:url");
-const axe = require("axe-core").source;
+const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
 
 const [page_path, executablePath, room] = process.argv.slice(2);
 const address = pathToFileURL(page_path).href;
-const problems = [];
-const must = (holds, what) => { if (!holds) problems.push(what); };
 
-async function opened(browser, options) {
-  const context = await browser.newContext(options);
-  const page = await context.newPage();
-  page.on("console", (message) => { if (["error", "warning"].includes(message.type())) problems.push(`console: ${message.text()}`); });
-  page.on("pageerror", (error) => problems.push(`script: ${error.message}`));
-  page.on("dialog", (dialog) => { problems.push(`dialog: ${dialog.message()}`); dialog.dismiss(); });
-  page.on("request", (request) => {
-    if (request.url() !== address && !request.url().startsWith("data:font/")) problems.push(`asks for ${request.url()}`);
-  });
-  await page.goto(address);
-  return page;
-}
+const own = (url) => url === address || url.startsWith("data:font/");
+const opened = (browser, options) => opened_at(browser, address, own, options);
 
-async function audited(page, where) {
-  await page.evaluate(axe);
-  const found = await page.evaluate(() => axe.run({ resultTypes: ["violations"] }));
-  for (const violation of found.violations) {
-    problems.push(`axe, ${where}: ${violation.id}: ${violation.help}: ${violation.nodes.slice(0, 2).map((node) => node.html.slice(0, 160)).join(" | ")}`);
-  }
-}
-
-(async () => {
-  const flags = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
-  const browser = await chromium.launch({ executablePath, args: flags });
+tried(executablePath, async (browser) => {
   for (const colorScheme of ["light", "dark"]) {
     for (const width of [320, 1280]) {
       const page = await opened(browser, { viewport: { width, height: 800 }, colorScheme });
@@ -120,6 +97,4 @@ async function audited(page, where) {
   await page.emulateMedia({ media: "print" });
   must(!(await page.locator("#reset").isVisible()), "a button is printed");
   must((await page.pdf({ format: "A4" })).length > 20000, "it does not print");
-  await browser.close();
-  process.stdout.write(problems.map((problem) => `${problem}\n`).join(""));
-})().catch((error) => { process.stdout.write(`${error.stack}\n`); });
+});

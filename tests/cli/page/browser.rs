@@ -10,21 +10,44 @@ use crate::program::{program, root};
 /// A room called as somebody would call it who means harm.
 const HARM: &str = "<script>alert(1)</script>";
 
-#[test]
+/// The browser, where one is named.
 #[allow(clippy::print_stderr, reason = "what was not tested is to be seen")]
-fn the_main_job_is_done_in_a_real_browser() {
-    let Ok(browser) = std::env::var("ELBOWROOM_BROWSER") else {
+fn browser() -> Option<String> {
+    let browser = std::env::var("ELBOWROOM_BROWSER").ok();
+    if browser.is_none() {
         eprintln!("NOTE: ELBOWROOM_BROWSER names no browser: the page was not tried in one.");
-        return;
-    };
+    }
+    browser
+}
+
+/// What a script finds wrong.
+fn wrong(script: &str, args: &[&str]) -> String {
+    let script = root().join("tests/cli/browser").join(script);
+    let run = Command::new("node").arg(script).args(args).output().unwrap();
+    String::from_utf8_lossy(&[run.stdout, run.stderr].concat()).into_owned()
+}
+
+#[test]
+fn rooms_of_a_folder_are_duplicated_and_renamed_in_a_real_browser() {
+    let Some(browser) = browser() else { return };
+    let served = Served::folder(&[("one.yaml", &demo("which-hand.yaml")), ("two.yml", &demo("studio.yaml"))]);
+    let told = wrong("folder.cjs", &[&browser, &served.link()]);
+    assert!(told.is_empty(), "{told}");
+    let rooms = served.folder.path().join("rooms");
+    let mut names: Vec<_> = fs::read_dir(&rooms).unwrap().map(|entry| entry.unwrap().file_name()).collect();
+    names.sort();
+    assert_eq!(names, ["Quay 4.yml", "one, copy.yaml", "one.yaml"]);
+    assert_eq!(fs::read_to_string(rooms.join("Quay 4.yml")).unwrap(), demo("studio.yaml"));
+}
+
+#[test]
+fn the_main_job_is_done_in_a_real_browser() {
+    let Some(browser) = browser() else { return };
     let text = demo("which-hand.yaml").replace("Ropewalk 7, upper flat", HARM);
     let served = Served::file(&text);
     let kept = served.folder.path().join("kept");
     fs::create_dir(&kept).unwrap();
-    let script = root().join("tests/cli/browser/page.cjs");
-    let run =
-        Command::new("node").arg(script).args([browser.as_str(), &served.link(), HARM]).arg(&kept).output().unwrap();
-    let told = String::from_utf8_lossy(&[run.stdout, run.stderr].concat()).into_owned();
+    let told = wrong("page.cjs", &[&browser, &served.link(), HARM, kept.to_str().unwrap()]);
     assert!(told.is_empty(), "{told}");
     // The size that was typed and the wish that was moved are in the file, and nothing else is other.
     let now = fs::read_to_string(served.room()).unwrap();
@@ -38,4 +61,11 @@ fn the_main_job_is_done_in_a_real_browser() {
         let made = program(&["draw", &room, "--option", &key, "--format", form]).output().unwrap().stdout;
         assert!(made == fs::read(kept.join(file)).unwrap(), "{file} is another than the command line's");
     }
+    // What the client marked names the option that was shown first, and what was written.
+    let answer = fs::read_to_string(kept.join("my-answer.txt")).unwrap();
+    assert!(answer.contains("Chosen: A. ") && answer.ends_with("Note: <b>We like it</b>\n"), "{answer}");
+    let chosen = answer.lines().find_map(|line| line.strip_prefix("Option: ")).unwrap();
+    assert_eq!(program(&["draw", &room, "--option", chosen]).output().unwrap().status.code(), Some(0), "{answer}");
+    // Typed in inches into a file of centimetres.
+    assert!(now.contains("depth: 37 in"), "{now}");
 }

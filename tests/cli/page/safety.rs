@@ -8,7 +8,7 @@ use serde_json::json;
 
 use super::served::{Served, demo};
 
-const SCREENS: [&str; 5] = ["measure", "furnish", "options", "try", "sheets"];
+const SCREENS: [&str; 6] = ["measure", "furnish", "options", "compare", "try", "sheets"];
 
 #[test]
 fn nothing_is_told_without_the_token() {
@@ -95,6 +95,26 @@ fn nothing_outside_the_folder_is_read_or_written() {
     assert_eq!(served.post("/new", &json!({ "name": "Quay 4" })).status, 200);
     assert!(served.folder.path().join("rooms/Quay 4.yaml").exists());
     assert!(served.get("/").text().contains("/room/Quay%204.yaml/options"));
+    for of in ["../secret.yaml", "..%2Fsecret.yaml", "link.yaml", &outside.display().to_string(), "four.yaml"] {
+        assert_eq!(served.post("/rename", &json!({ "of": of, "name": "ours" })).status, 404, "{of}");
+    }
+    for name in ["../three", "/tmp/three", "..", "a\u{0}b", ".three", "a/b", "..%2Fthree\\x"] {
+        assert_eq!(served.post("/rename", &json!({ "of": "Quay 4.yaml", "name": name })).status, 422, "{name}");
+    }
+    for name in ["one", "link.yaml"] {
+        assert_eq!(served.post("/rename", &json!({ "of": "Quay 4.yaml", "name": name })).status, 409, "{name}");
+    }
+    // A room that is open goes by its new name alone, and a step to the old one writes nothing.
+    assert_eq!(served.get("/room/Quay%204.yaml/measure").status, 200);
+    assert_eq!(served.post("/rename", &json!({ "of": "Quay 4.yaml", "name": "Quay 5" })).status, 200);
+    assert_eq!(served.get("/room/Quay%204.yaml/measure").status, 404);
+    let late = json!({ "from": 1, "changes": [{ "do": "set", "at": "name", "to": "x" }] });
+    assert_eq!(served.post("/room/Quay%204.yaml/step", &late).status, 404);
+    assert_eq!(served.post("/new", &json!({ "name": "Quay 6", "like": "one.yaml" })).status, 200);
+    let rooms = served.folder.path().join("rooms");
+    assert_eq!(fs::read_to_string(rooms.join("Quay 6.yaml")).unwrap(), demo("which-hand.yaml"));
+    assert_eq!(fs::read_dir(&rooms).unwrap().count(), if cfg!(unix) { 4 } else { 3 });
+    assert_eq!(fs::read_to_string(&outside).unwrap(), demo("which-hand.yaml"));
     assert_eq!(fs::read_dir(served.folder.path()).unwrap().count(), 2);
 }
 
@@ -110,9 +130,13 @@ fn text_of_the_file_never_runs() {
         served.get(&format!("/room/room.yaml/{screen}"));
     }
     assert_eq!(served.settled()["stage"], "done");
+    let keys = served.keys();
     let mut pages: Vec<String> =
         SCREENS.iter().map(|screen| served.get(&format!("/room/room.yaml/{screen}")).text()).collect();
     pages.push(served.get("/room/room.yaml/part/answers").text());
+    let pins = [&keys[0], &keys[1]].map(|key| format!("pin={}", key.replace('/', "%2F"))).join("&");
+    pages.push(served.get(&format!("/room/room.yaml/compare?{pins}&pin=%3Cscript%3Ealert(1)")).text());
+    pages.push(served.get("/room/room.yaml/sheet/share.html").text());
     for page in &pages {
         for raw in ["<script>alert", "<img", "<svg onload", "\u{1b}", "\u{202e}", "'><svg"] {
             assert!(!page.contains(raw), "{raw}");

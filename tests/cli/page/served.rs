@@ -46,10 +46,7 @@ pub(super) fn demo(name: &str) -> String {
 impl Served {
     /// Serves a room of this text.
     pub(super) fn file(text: &str) -> Self {
-        let folder = tempdir().unwrap();
-        let file = folder.path().join("room.yaml");
-        fs::write(&file, text).unwrap();
-        Self::at(&file, folder)
+        Self::with(text, &[])
     }
 
     /// Serves a folder with these rooms.
@@ -60,13 +57,23 @@ impl Served {
         for (name, text) in rooms {
             fs::write(within.join(name), text).unwrap();
         }
-        Self::at(&within, folder)
+        Self::at(&within, folder, &[])
     }
 
-    fn at(place: &Path, folder: TempDir) -> Self {
-        let mut child = program(&["page", place.to_str().unwrap()]).stdout(Stdio::piped()).spawn().unwrap();
+    /// Serves a room of this text with these flags.
+    pub(super) fn with(text: &str, flags: &[&str]) -> Self {
+        let folder = tempdir().unwrap();
+        let file = folder.path().join("room.yaml");
+        fs::write(&file, text).unwrap();
+        Self::at(&file, folder, flags)
+    }
+
+    fn at(place: &Path, folder: TempDir, flags: &[&str]) -> Self {
+        let mut child =
+            program(&[&["page", place.to_str().unwrap()], flags].concat()).stdout(Stdio::piped()).spawn().unwrap();
         let mut line = String::new();
-        BufReader::new(child.stdout.as_mut().unwrap()).read_line(&mut line).unwrap();
+        // What comes after it is left for whoever wants it.
+        BufReader::with_capacity(1, child.stdout.as_mut().unwrap()).read_line(&mut line).unwrap();
         let link = line.split_whitespace().find(|word| word.starts_with("http://127.0.0.1:")).unwrap();
         let (address, token) = link.split_once("/enter/").unwrap();
         let port = address.rsplit_once(':').unwrap().1.parse().unwrap();
@@ -121,6 +128,12 @@ impl Served {
 
     pub(super) fn post(&self, path: &str, body: &Value) -> Answered {
         self.asked("POST", path, &self.heads(), &body.to_string())
+    }
+
+    /// The keys of the options that are shown, best first; each stands at its block and at its plan.
+    pub(super) fn keys(&self) -> Vec<String> {
+        let page = self.get("/room/room.yaml/part/answers").text();
+        page.split("data-key=\"").skip(1).filter_map(|rest| rest.split('"').next()).map(str::to_owned).collect()
     }
 
     /// How the room stands once nothing is worked on.

@@ -75,10 +75,9 @@ fn sheets_are_those_of_the_command_line() {
     let served = Served::file(&demo("which-hand.yaml"));
     served.get("/room/room.yaml/sheets");
     served.settled();
-    let page = served.get("/room/room.yaml/part/answers").text();
-    let keys: Vec<&str> = page.split("data-key=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
+    let keys = served.keys();
     assert!(keys.len() > 1, "{keys:?}");
-    let key = keys[1];
+    let key = keys[1].as_str();
     let asked = key.replace('/', "%2F");
     let room = served.room().display().to_string();
     for (sheet, command, form, paper) in [
@@ -107,8 +106,7 @@ fn a_moved_piece_is_told_what_it_breaks_and_the_rest_settles_about_it() {
     let served = Served::file(&demo("which-hand.yaml"));
     served.get("/room/room.yaml/options");
     served.settled();
-    let page = served.get("/room/room.yaml/part/answers").text();
-    let key = page.split("data-key=\"").nth(1).and_then(|rest| rest.split('"').next()).unwrap();
+    let key = &served.keys()[0];
     let stood = served.post("/room/room.yaml/judge", &json!({ "key": key })).json();
     assert_eq!(stood["broken"], json!([]), "an option keeps every rule");
     // As `judge` has it: the file with where each piece stands says the same.

@@ -1,5 +1,5 @@
 // Fields that stand for values of the file: what is typed or chosen is a step.
-import { main, on, put, query, seen, take } from "./room.js";
+import { main, on, pin, put, query, root, seen, take } from "./room.js";
 
 const screen = main.dataset.screen;
 const part = document.getElementById("part");
@@ -10,7 +10,12 @@ function value(field) {
   switch (field.dataset.as) {
     case "number": return Number(typed);
     case "flag": return typed === "true";
-    case "figure": return /^-?\d+(\.\d+)?$/.test(typed) ? Number(typed) : typed;
+    case "figure": {
+      // Where the page is read in another unit than the file's, a figure without one is in the page's.
+      const { unit } = field.dataset;
+      if (unit !== undefined && /^[\d\s./-]+$/.test(typed)) return `${typed} ${unit}`;
+      return /^-?\d+(\.\d+)?$/.test(typed) ? Number(typed) : typed;
+    }
     default: return typed;
   }
 }
@@ -28,7 +33,11 @@ main.addEventListener("change", (event) => {
 main.addEventListener("click", (event) => {
   const button = event.target.closest("button");
   if (button === null) return;
-  const { remove, addTo, row, before, wall } = button.dataset;
+  const { remove, addTo, row, before, wall, unpin } = button.dataset;
+  if (unpin !== undefined) {
+    pin(unpin);
+    put(part, screen).then(() => main.focus());
+  }
   if (remove !== undefined) take({ changes: [{ do: "remove", at: remove }] });
   if (addTo !== undefined) {
     const change = { do: "add", at: addTo, row: JSON.parse(row) };
@@ -50,6 +59,24 @@ main.addEventListener("submit", (event) => {
   if (form.dataset.add) take({ changes: [{ do: "add", at: form.dataset.add, row: JSON.parse(new FormData(form).get("row")) }] });
 });
 
+// The walls are drawn as one types; only what is left in a field is a step.
+let drawing = false;
+let typed = null;
+main.addEventListener("input", async (event) => {
+  if (screen !== "measure" || !event.target.matches("input[type=text][data-at]")) return;
+  typed = event.target;
+  if (drawing) return;
+  drawing = true;
+  while (typed !== null) {
+    const asked = new URLSearchParams({ at: typed.dataset.at, to: JSON.stringify(value(typed)) });
+    typed = null;
+    const reply = await fetch(`${root}/outline?${asked}`).catch(() => null);
+    const figure = document.querySelector(".drawing-beside figure");
+    if (reply?.ok && figure !== null) figure.innerHTML = await reply.text();
+  }
+  drawing = false;
+});
+
 on("stepped", async (body) => {
   if (screen === "measure" || screen === "furnish") await put(part, screen);
   else if (body.step !== undefined) await put(part, screen);
@@ -57,7 +84,7 @@ on("stepped", async (body) => {
 
 on("solved", async () => {
   if (screen === "furnish" && answers() !== null) await put(answers(), "answers");
-  if (screen === "sheets" || screen === "try") await put(part, screen);
+  if (["compare", "sheets", "try"].includes(screen)) await put(part, screen);
   if (screen === "measure" && seen.stage === "faulty") return;
 });
 
@@ -65,7 +92,7 @@ on("solved", async () => {
 main.addEventListener("change", (event) => {
   const form = event.target.closest("#sheet-of");
   if (form === null) return;
-  const chosen = new URLSearchParams(new FormData(form));
+  const chosen = new URLSearchParams([...form.querySelectorAll("select")].map((field) => [field.name, field.value]));
   query.set("option", chosen.get("option"));
   for (const link of document.querySelectorAll("a[data-sheet]")) link.href = `${link.dataset.sheet}?${chosen}`;
 });

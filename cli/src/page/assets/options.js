@@ -1,5 +1,5 @@
 // The options: wishes that put them in another order as they are moved, and filters.
-import { main, on, put, query, take } from "./room.js";
+import { main, on, pin, put, query, take } from "./room.js";
 
 const answers = document.getElementById("answers");
 const line = document.getElementById("line");
@@ -41,12 +41,20 @@ main.addEventListener("input", (event) => {
 main.addEventListener("change", (event) => {
   const form = event.target.closest("#filters");
   if (form === null) return;
-  for (const [name, value] of new FormData(form)) {
+  for (const { name, value } of form.querySelectorAll("input:checked")) {
     if (value === "") query.delete(name);
     else query.set(name, value);
   }
   query.delete("option");
   put(answers, "answers");
+});
+
+// A pin is kept in the address, so that it holds on every screen.
+main.addEventListener("click", async (event) => {
+  const button = event.target.closest("[data-pin]");
+  if (button === null) return;
+  pin(button.dataset.pin);
+  await put(answers, "answers");
 });
 
 on("solved", shown);

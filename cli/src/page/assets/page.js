@@ -8,18 +8,28 @@ if (main?.dataset.room) {
   if (main.dataset.screen === "try") await import("./trial.js");
 }
 
-// A new room of a folder.
-document.querySelector("form[data-new]")?.addEventListener("submit", async (event) => {
-  event.preventDefault();
-  const amiss = document.getElementById("amiss");
-  try {
-    const name = new FormData(event.target).get("name");
-    const reply = await fetch("/new", { method: "POST", body: JSON.stringify({ name }) });
-    const told = await reply.json();
-    if (reply.ok) location.assign(told.to);
-    amiss.textContent = told.told ?? "";
-  } catch {
-    amiss.textContent = amiss.dataset.gone;
-  }
-  amiss.hidden = amiss.textContent === "";
+// The unit that the page is read in is the browser's to keep; what stands on the page is made anew in it.
+document.getElementById("told-in")?.addEventListener("change", (event) => {
+  const age = event.target.value === "" ? 0 : 31536000;
+  document.cookie = `elbowroom-units-${location.port}=${event.target.value}; path=/; max-age=${age}; samesite=strict`;
+  location.reload();
 });
+
+// A new room of a folder, one like another, another name.
+for (const form of document.querySelectorAll("form[data-to]")) {
+  form.addEventListener("submit", async (event) => {
+    event.preventDefault();
+    const amiss = document.getElementById("amiss");
+    try {
+      const body = JSON.stringify(Object.fromEntries(new FormData(form)));
+      const reply = await fetch(form.dataset.to, { method: "POST", body });
+      const told = await reply.json();
+      if (reply.ok) location.assign(told.to);
+      amiss.textContent = told.told ?? "";
+    } catch {
+      amiss.textContent = amiss.dataset.gone;
+    }
+    amiss.hidden = amiss.textContent === "";
+    if (!amiss.hidden) amiss.scrollIntoView({ block: "nearest" });
+  });
+}

@@ -21,6 +21,23 @@ export const on = (what, hook) => hooks[what].push(hook);
 export const query = new URLSearchParams(location.search);
 query.set("at", main.dataset.wall);
 
+/** Pins an option, or takes its pin off, in this address and in those of the other screens. */
+export function pin(key) {
+  const pins = query.getAll("pin");
+  query.delete("pin");
+  for (const known of pins.filter((known) => known !== key)) query.append("pin", known);
+  if (!pins.includes(key)) query.append("pin", key);
+  const here = new URLSearchParams(query);
+  here.delete("at");
+  history.replaceState(null, "", `?${here}`);
+  for (const link of document.querySelectorAll(".head nav a")) {
+    const url = new URL(link.href);
+    url.searchParams.delete("pin");
+    for (const known of query.getAll("pin")) url.searchParams.append("pin", known);
+    link.href = url.href;
+  }
+}
+
 function tell(sentence, look = false) {
   amiss.replaceChildren(sentence);
   amiss.hidden = sentence === "";
@@ -75,10 +92,13 @@ function show(told) {
   state.dataset.stage = told.stage;
   if (line.textContent !== told.line) line.textContent = told.line;
   at("progress").hidden = told.stage !== "busy";
-  at("stop").hidden = told.stage !== "busy";
-  at("go-on").hidden = told.stage !== "stopped" && told.stage !== "failed";
-  at("undo").disabled = !told.can[0];
-  at("redo").disabled = !told.can[1];
+  // Whoever may only look has none of these.
+  if (at("stop") !== null) {
+    at("stop").hidden = told.stage !== "busy";
+    at("go-on").hidden = told.stage !== "stopped" && told.stage !== "failed";
+    at("undo").disabled = !told.can[0];
+    at("redo").disabled = !told.can[1];
+  }
   faults = told.faults;
   showFaults();
   for (const answers of document.querySelectorAll(".answers")) {
@@ -201,7 +221,7 @@ document.addEventListener("keydown", (event) => {
   const back = key === "z" && !event.shiftKey;
   const again = key === "y" || (key === "z" && event.shiftKey);
   const button = back ? at("undo") : again ? at("redo") : null;
-  if (button === null || button.disabled) return;
+  if ((button ?? null) === null || button.disabled) return;
   event.preventDefault();
   button.click();
 });

@@ -26,6 +26,8 @@ const html = (name, attributes, ...children) => {
 };
 const points = (ring) => ring.map((place) => place.join(",")).join(" ");
 const rounded = (figure) => Math.round(figure * 10) / 10;
+// Places are kept in mm, and told and typed in the unit that the page is read in, to what a tape shows.
+const told = (length) => Number((length / room.unit.mm).toFixed({ mm: 0, cm: 1, m: 3 }[room.unit.sign] ?? 2));
 
 async function ask(path, body) {
   const told = await sentJson(path, body);
@@ -61,13 +63,13 @@ function draw() {
   drawPlan();
   drawList();
   at("trial-score").textContent = room.score;
-  const told = at("trial-told");
+  const side = at("trial-told");
   const sound = room.broken.length === 0;
   const lines = (texts) => html("ul", {}, ...texts.map((text) => html("li", {}, text)));
-  const heading = html("h3", {}, sound ? told.dataset.sound : told.dataset.broken);
+  const heading = html("h3", {}, sound ? side.dataset.sound : side.dataset.broken);
   const next = [heading, ...(sound ? [] : [lines(room.broken.map((breach) => breach.told))]), lines(room.ways)];
   const text = next.map((element) => element.textContent).join("");
-  if (told.textContent !== text) told.replaceChildren(...next);
+  if (side.textContent !== text) side.replaceChildren(...next);
 }
 
 function drawPlan() {
@@ -93,7 +95,7 @@ function drawPlan() {
       svg.append(group);
     }
     group.setAttribute("class", ["piece", piece.moved ? "moved" : "", broken.has(piece.piece) ? "broken" : ""].join(" ").trim());
-    group.setAttribute("aria-label", `${piece.name}: ${rounded(piece.x)}, ${rounded(piece.y)} mm`);
+    group.setAttribute("aria-label", `${piece.name}: ${told(piece.x)}, ${told(piece.y)} ${room.unit.sign}`);
     const corners = piece.parts.flat();
     const middle = [0, 1].map((axis) => corners.reduce((sum, place) => sum + place[axis], 0) / corners.length);
     group.replaceChildren(
@@ -118,12 +120,12 @@ function drawList() {
         return html("div", { className: "field" }, html("label", { htmlFor: id }, label), input);
       };
       row = html("fieldset", { className: "card", id: `row-${piece.piece}` }, html("legend", {}, piece.name),
-        html("div", { className: "fields" }, field("x", `${across}, mm`), field("y", `${down}, mm`), field("facing", faces)));
+        html("div", { className: "fields" }, field("x", `${across}, ${room.unit.sign}`), field("y", `${down}, ${room.unit.sign}`), field("facing", faces)));
       list.append(row);
     }
     for (const what of ["x", "y", "facing"]) {
       const input = at(`${what}-${piece.piece}`);
-      if (input !== document.activeElement) input.value = String(rounded(piece[what]));
+      if (input !== document.activeElement) input.value = String(what === "facing" ? rounded(piece[what]) : told(piece[what]));
     }
   }
 }
@@ -159,7 +161,7 @@ main.addEventListener("change", (event) => {
   const figure = Number(event.target.value);
   if (what === undefined || piece === undefined || !Number.isFinite(figure)) return;
   if (what === "facing") turn(piece, figure);
-  else move(piece, what === "x" ? figure - piece.x : 0, what === "y" ? figure - piece.y : 0);
+  else move(piece, what === "x" ? figure * room.unit.mm - piece.x : 0, what === "y" ? figure * room.unit.mm - piece.y : 0);
 });
 
 const placeOf = (event) => {

@@ -12,7 +12,8 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
-use elbowroom_model::{Brief, Fault, scenario};
+use elbowroom_model::filed::Change;
+use elbowroom_model::{Brief, Fault, Unit, scenario};
 use elbowroom_solver::{Limits, hang_on_wishes, rank, rewished};
 use tokio::sync::watch;
 
@@ -62,6 +63,19 @@ pub(super) struct Seen {
     pub(super) can: [bool; 2],
     /// How the work on it stands.
     pub(super) stage: Stage,
+}
+
+impl Seen {
+    /// The same with its lengths told in another unit.
+    pub(super) fn told_in(&self, units: Option<Unit>) -> Self {
+        let Some(units) = units else { return self.clone() };
+        let told = |brief: &Arc<Brief>| match brief.units == units {
+            true => Arc::clone(brief),
+            false => Arc::new(Brief { units, ..(**brief).clone() }),
+        };
+        let read = self.read.as_ref().map(told).map_err(Arc::clone);
+        Self { read, solved: self.solved.as_ref().map(|solved| Solved::told_in(solved, units)), ..self.clone() }
+    }
 }
 
 impl Room {
@@ -118,8 +132,8 @@ impl Room {
 
     /// Takes a step from the text of step `from`, and saves it.
     pub(super) fn step(self: &Arc<Self>, from: u64, step: &Step) -> Result<Seen, NotTaken> {
-        let on_disk = source::file(&self.path).map_err(|_| NotTaken::Unreadable)?;
         let mut held = self.held();
+        let on_disk = source::file(&self.path).map_err(|_| NotTaken::Unreadable)?;
         if held.read.is_none() || held.step != from {
             return Err(NotTaken::Behind);
         }
@@ -143,6 +157,20 @@ impl Room {
         }
         self.take_in(&mut held, text);
         Ok(self.seen_of(&mut held))
+    }
+
+    /// The room as it would be with a change, which is not saved; nothing where the text cannot be changed so.
+    pub(super) fn as_if(&self, change: &Change) -> Option<Seen> {
+        let text = self.held().text.clone();
+        let text = changed(&text, std::slice::from_ref(change)).ok()?;
+        let read = scenario::read(&text, None).map(Arc::new).map_err(Arc::new);
+        Some(Seen { text, step: 0, read, solved: None, can: [false; 2], stage: Stage::Stopped })
+    }
+
+    /// Does something to its file while no step is taken.
+    pub(super) fn between_steps<T>(&self, done: impl FnOnce() -> T) -> T {
+        let _held = self.held();
+        done()
     }
 
     /// Stops the work on it; it begins anew where somebody asks.

@@ -1,5 +1,6 @@
 //! What may be asked for: screens and their parts, steps, plans, sheets, what a moved piece breaks.
 
+mod asked;
 mod assets;
 mod beside;
 mod parts;
@@ -28,10 +29,12 @@ pub(super) fn all(desk: Desk) -> Router {
     Router::new()
         .route("/", get(rooms::shelf))
         .route("/new", post(rooms::new))
+        .route("/rename", post(rooms::rename))
         .route("/enter/{token}", get(enter))
         .route("/room/{room}/stage", get(parts::stage))
         .route("/room/{room}/part/{part}", get(parts::part))
         .route("/room/{room}/plan", get(parts::plan))
+        .route("/room/{room}/outline", get(parts::outline))
         .route("/room/{room}/step", post(steps::step))
         .route("/room/{room}/work", post(steps::work))
         .route("/room/{room}/sheet/{file}", get(sheets::sheet))
@@ -47,10 +50,10 @@ pub(super) fn all(desk: Desk) -> Router {
 
 /// Lets a browser in, and leads it on to where the token is no longer in the address.
 async fn enter(State(desk): State<Desk>, Path(token): Path<String>) -> Response {
-    if !desk.guard.is_token(&token) {
-        return reply::plain(StatusCode::UNAUTHORIZED, words::NO_TOKEN);
+    match desk.guard.cookie(&token) {
+        Some(cookie) => reply::to_with_cookie("/", &cookie),
+        None => reply::plain(StatusCode::UNAUTHORIZED, words::NO_TOKEN),
     }
-    reply::to_with_cookie("/", &desk.guard.cookie())
 }
 
 async fn not_here() -> Response {

@@ -1,14 +1,15 @@
 //! Screens, the parts of them that change, how a room stands, and plans.
 
-use std::collections::HashMap;
 use std::sync::Arc;
 use std::time::Duration;
 
-use axum::extract::{Path, Query, State};
+use axum::extract::{Path, State};
 use axum::http::StatusCode;
 use axum::response::Response;
+use elbowroom_model::filed::Change;
 use maud::html;
 
+use super::asked::Asked;
 use super::beside::{beside, missing};
 use crate::page::desk::Desk;
 use crate::page::reply;
@@ -18,9 +19,6 @@ use crate::words::page as words;
 
 /// How long a question waits for news of the work.
 const WAIT: Duration = Duration::from_millis(400);
-
-/// What a request asks for beside the path.
-pub(super) type Asked = Query<HashMap<String, String>>;
 
 /// The part of a screen that follows each answer, apart from the others.
 const ANSWERS: &str = "answers";
@@ -33,6 +31,9 @@ pub(super) async fn screen(
 ) -> Response {
     beside(move || {
         let (Some(room), Ok(screen)) = (desk.room(&name), screen.parse::<Screen>()) else { return missing() };
+        if !screen.is_open_to(asked.right) {
+            return reply::to(&screens::options_of(&name));
+        }
         match room.opened() {
             Ok(seen) => {
                 with(&room, &seen, &asked, |on| reply::html(screens::screen(screen, on, desk.shelf.is_folder())))
@@ -54,8 +55,8 @@ pub(super) async fn part(
         let Ok(seen) = room.seen() else { return unreadable(&room) };
         with(&room, &seen, &asked, |on| match (part.as_str(), part.parse::<Screen>()) {
             (ANSWERS, _) => reply::html(screens::answers(on)),
-            (_, Ok(screen)) => reply::html(screens::part(screen, on)),
-            (_, Err(_)) => missing(),
+            (_, Ok(screen)) if screen.is_open_to(on.right) => reply::html(screens::part(screen, on)),
+            _ => missing(),
         })
     })
     .await
@@ -82,20 +83,45 @@ pub(super) async fn stage(State(desk): State<Desk>, Path(name): Path<String>) ->
 /// The plan of an option.
 pub(super) async fn plan(State(desk): State<Desk>, Path(name): Path<String>, asked: Asked) -> Response {
     beside(move || {
-        let solved = desk.room(&name).and_then(|room| room.seen().ok()?.solved);
-        let plan = solved.zip(asked.get("option")).and_then(|(solved, key)| solved.plan(key));
+        let solved = desk.room(&name).and_then(|room| room.seen().ok()?.told_in(asked.units).solved);
+        let plan = solved.zip(asked.one("option")).and_then(|(solved, key)| solved.plan(key));
         plan.map_or_else(missing, |plan| reply::drawing(&plan))
+    })
+    .await
+}
+
+/// The walls as they would be with what is being typed; nothing of it is saved.
+pub(super) async fn outline(State(desk): State<Desk>, Path(name): Path<String>, asked: Asked) -> Response {
+    beside(move || {
+        let Some(room) = desk.room(&name) else { return missing() };
+        let to = asked.one("to").and_then(|to| serde_json::from_str(to).ok());
+        let change = asked.one("at").zip(to).map(|(at, to)| Change::Set { at: at.to_owned(), to });
+        match change.and_then(|change| room.as_if(&change)) {
+            Some(seen) => reply::html(screens::outline(&seen, asked.units)),
+            None => reply::plain(StatusCode::UNPROCESSABLE_ENTITY, words::NOT_UNDERSTOOD),
+        }
     })
     .await
 }
 
 /// What a screen is made from.
 fn with(room: &Arc<Room>, seen: &Seen, asked: &Asked, made: impl FnOnce(On<'_>) -> Response) -> Response {
-    let chosen = |key: &str| asked.get(key).filter(|value| !value.is_empty()).cloned();
+    let chosen = |name: &str| asked.one(name).map(str::to_owned);
     let filter = Filter { wall: chosen("wall"), hand: chosen("hand") };
-    let wall = asked.get("at").and_then(|wall| wall.parse().ok()).unwrap_or(0);
-    let option = chosen("option");
-    made(On { file: room.name(), seen, wall, option: option.as_deref(), filter: &filter })
+    let wall = asked.one("at").and_then(|wall| wall.parse().ok()).unwrap_or(0);
+    let pinned = asked.all("pin");
+    let seen = &seen.told_in(asked.units);
+    let option = asked.one("option");
+    made(On {
+        file: room.name(),
+        seen,
+        wall,
+        option,
+        pinned: &pinned,
+        right: asked.right,
+        units: asked.units,
+        filter: &filter,
+    })
 }
 
 /// A page that says that the file cannot be read any more.

@@ -7,8 +7,8 @@ use axum::extract::{Path, State};
 use axum::http::StatusCode;
 use axum::response::Response;
 
+use super::asked::Asked;
 use super::beside::{beside, missing};
-use super::parts::Asked;
 use crate::args::{self, Asked as Run};
 use crate::commands;
 use crate::page::desk::Desk;
@@ -16,30 +16,45 @@ use crate::page::reply;
 use crate::process::outlet::Outlet;
 use crate::words::{failure, page as words};
 
-/// A sheet: the file as the page calls it, the command, the form where it takes one, whether it is of one option on paper, what
-/// it is sent as.
+/// A sheet: the file as the page calls it, the command, the form where it takes one, which options it is of, what it is sent as.
 struct Sheet {
     file: &'static str,
     command: &'static str,
     form: Option<&'static str>,
+    of: Of,
     kind: &'static str,
+}
+
+/// Which options a sheet is of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Of {
+    /// One.
+    One,
+    /// Several, side by side.
+    Several,
+    /// Those that rank best.
+    Best,
 }
 
 const HTML: &str = "text/html; charset=utf-8";
 const TEXT: &str = "text/plain; charset=utf-8";
 const PDF: &str = "application/pdf";
 
-const SHEETS: [Sheet; 10] = [
-    Sheet { file: "plan.pdf", command: "draw", form: Some("pdf"), kind: PDF },
-    Sheet { file: "plan.svg", command: "draw", form: Some("svg"), kind: "image/svg+xml" },
-    Sheet { file: "plan.png", command: "draw", form: Some("png"), kind: "image/png" },
-    Sheet { file: "tape.pdf", command: "tape", form: Some("pdf"), kind: PDF },
-    Sheet { file: "tape.html", command: "tape", form: Some("html"), kind: HTML },
-    Sheet { file: "tape.txt", command: "tape", form: Some("text"), kind: TEXT },
-    Sheet { file: "card.pdf", command: "card", form: Some("pdf"), kind: PDF },
-    Sheet { file: "card.html", command: "card", form: Some("html"), kind: HTML },
-    Sheet { file: "card.txt", command: "card", form: Some("text"), kind: TEXT },
-    Sheet { file: "report.html", command: "report", form: None, kind: HTML },
+const SHEETS: [Sheet; 14] = [
+    Sheet { file: "plan.pdf", command: "draw", form: Some("pdf"), of: Of::One, kind: PDF },
+    Sheet { file: "plan.svg", command: "draw", form: Some("svg"), of: Of::One, kind: "image/svg+xml" },
+    Sheet { file: "plan.png", command: "draw", form: Some("png"), of: Of::One, kind: "image/png" },
+    Sheet { file: "tape.pdf", command: "tape", form: Some("pdf"), of: Of::One, kind: PDF },
+    Sheet { file: "tape.html", command: "tape", form: Some("html"), of: Of::One, kind: HTML },
+    Sheet { file: "tape.txt", command: "tape", form: Some("text"), of: Of::One, kind: TEXT },
+    Sheet { file: "card.pdf", command: "card", form: Some("pdf"), of: Of::One, kind: PDF },
+    Sheet { file: "card.html", command: "card", form: Some("html"), of: Of::One, kind: HTML },
+    Sheet { file: "card.txt", command: "card", form: Some("text"), of: Of::One, kind: TEXT },
+    Sheet { file: "compare.pdf", command: "compare", form: Some("pdf"), of: Of::Several, kind: PDF },
+    Sheet { file: "compare.html", command: "compare", form: Some("html"), of: Of::Several, kind: HTML },
+    Sheet { file: "compare.txt", command: "compare", form: Some("text"), of: Of::Several, kind: TEXT },
+    Sheet { file: "share.html", command: "share", form: Some("html"), of: Of::Several, kind: HTML },
+    Sheet { file: "report.html", command: "report", form: None, of: Of::Best, kind: HTML },
 ];
 
 /// A sheet as a file to keep.
@@ -52,7 +67,7 @@ pub(super) async fn sheet(
         let sheet = SHEETS.iter().find(|sheet| sheet.file == file);
         let (Some(room), Some(sheet)) = (desk.room(&name), sheet) else { return missing() };
         let stem = File::new(&name).file_stem().map(|stem| stem.to_string_lossy().into_owned()).unwrap_or_default();
-        match made(sheet, room.path(), asked.get("option"), asked.get("paper")) {
+        match made(&line(sheet, room.path(), &asked)) {
             Ok(bytes) => reply::file(sheet.kind, &format!("{stem}-{file}"), bytes),
             Err(why) => reply::html_of(
                 StatusCode::UNPROCESSABLE_ENTITY,
@@ -66,19 +81,32 @@ pub(super) async fn sheet(
     .await
 }
 
-/// What the command line makes of the file; or what it says of why it makes nothing.
-fn made(sheet: &Sheet, path: &File, option: Option<&String>, paper: Option<&String>) -> Result<Vec<u8>, String> {
+/// What would stand on the command line.
+fn line(sheet: &Sheet, path: &File, asked: &Asked) -> Vec<OsString> {
     let mut line: Vec<OsString> = vec!["elbowroom".into(), sheet.command.into()];
     if let Some(form) = sheet.form {
         line.extend(["--format".into(), form.into()]);
-        let chosen = [("--option", option), ("--paper", paper)];
-        for (name, value) in chosen.into_iter().filter_map(|(name, value)| Some((name, value?))) {
-            line.push(format!("{name}={value}").into());
+        if let Some(paper) = asked.one("paper").filter(|_| sheet.command != "share") {
+            line.push(format!("--paper={paper}").into());
         }
     }
+    if let Some(option) = asked.one("option").filter(|_| sheet.of == Of::One) {
+        line.push(format!("--option={option}").into());
+    }
+    if let Some(units) = asked.units {
+        line.push(format!("--units={}", units.key()).into());
+    }
     line.extend(["--".into(), path.into()]);
+    if sheet.of == Of::Several {
+        line.extend(asked.all("option").into_iter().map(OsString::from));
+    }
+    line
+}
+
+/// What the command line makes of it; or what it says of why it makes nothing.
+fn made(line: &[OsString]) -> Result<Vec<u8>, String> {
     let (mut found, mut told) = (Vec::new(), Vec::new());
-    let asked = args::parse(line).map_err(|why| failure::message(&why))?.asked;
+    let asked = args::parse(line.to_vec()).map_err(|why| failure::message(&why))?.asked;
     let Run::Command(command) = asked else { return Err(words::NOT_UNDERSTOOD.to_owned()) };
     let (mut out, mut err) = (Outlet::plain(&mut found), Outlet::plain(&mut told));
     commands::run(command, &mut std::io::empty(), &mut out, &mut err).map_err(|why| failure::message(&why))?;

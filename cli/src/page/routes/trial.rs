@@ -3,17 +3,19 @@
 use axum::extract::{Path, State};
 use axum::http::StatusCode;
 use axum::response::Response;
-use elbowroom_model::{Brief, Hand, PieceId, Point, SizeRange, StandsAt, WallId};
+use elbowroom_model::{Brief, Hand, PieceId, Point, SizeRange, StandsAt, Unit, WallId};
 use elbowroom_solver::answer::{Answer, Thing, corners_of, degrees};
 use elbowroom_solver::judge::{JudgedRoom, Placement, judge as judged};
 use elbowroom_solver::{Limits, Placed, Size, Unwatched, rank};
 use serde_json::{Value, json};
 
+use super::asked::Asked;
 use super::beside::beside;
 use crate::page::desk::Desk;
 use crate::page::reply;
 use crate::text::safe::safe;
 use crate::words::answer::{broken, title};
+use crate::words::lengths::{shop_unit, sign};
 use crate::words::page as words;
 use crate::words::page::trial as trial_words;
 
@@ -21,8 +23,8 @@ use crate::words::page::trial as trial_words;
 const FARTHEST: f64 = 100_000.0;
 
 /// Says what pieces break where they are put.
-pub(super) async fn judge(State(desk): State<Desk>, Path(name): Path<String>, body: String) -> Response {
-    with_answer(desk, name, body, |answer, asked| {
+pub(super) async fn judge(State(desk): State<Desk>, Path(name): Path<String>, on: Asked, body: String) -> Response {
+    with_answer(desk, name, on.units, body, |answer, asked| {
         let placed = placed(answer, asked)?;
         let (brief, placement) = stood(&answer.brief, &placed);
         let room = judged(&brief, &placement).ok()?;
@@ -32,8 +34,8 @@ pub(super) async fn judge(State(desk): State<Desk>, Path(name): Path<String>, bo
 }
 
 /// Solves the room again with what was moved held there.
-pub(super) async fn settle(State(desk): State<Desk>, Path(name): Path<String>, body: String) -> Response {
-    with_answer(desk, name, body, |answer, asked| {
+pub(super) async fn settle(State(desk): State<Desk>, Path(name): Path<String>, on: Asked, body: String) -> Response {
+    with_answer(desk, name, on.units, body, |answer, asked| {
         let placed = placed(answer, asked)?;
         let mut brief = answer.brief.clone();
         for (placed, _) in placed.iter().filter(|(_, moved)| *moved) {
@@ -57,11 +59,12 @@ pub(super) async fn settle(State(desk): State<Desk>, Path(name): Path<String>, b
 async fn with_answer(
     desk: Desk,
     name: String,
+    units: Option<Unit>,
     body: String,
     made: impl FnOnce(&Answer, &Value) -> Option<Value> + Send + 'static,
 ) -> Response {
     beside(move || {
-        let solved = desk.room(&name).and_then(|room| room.seen().ok()?.solved);
+        let solved = desk.room(&name).and_then(|room| room.seen().ok()?.told_in(units).solved);
         let asked: Value = serde_json::from_str(&body).unwrap_or_default();
         match solved.and_then(|solved| made(&solved.answer, &asked)) {
             Some(value) => reply::json(StatusCode::OK, &value),
@@ -206,7 +209,9 @@ fn told(answer: &Answer, room: &JudgedRoom, moved: &[(Placed, bool)], asked: &Va
         let (from, to) = brief.room.ends(item)?;
         Some(ring(&[from, to]))
     });
+    let unit = shop_unit(brief.units);
     json!({
+        "unit": { "sign": sign(unit), "mm": unit.millimetres() },
         "pieces": room.layout.placed.iter().map(piece).collect::<Vec<_>>(),
         "outline": ring(&brief.room.outline()),
         "items": items.collect::<Vec<_>>(),

@@ -4,7 +4,10 @@ use elbowroom_model::Rounding;
 use elbowroom_solver::answer::RankedOption;
 use maud::{Markup, PreEscaped, html};
 
-use super::frame::encoded;
+use super::address::encoded;
+use super::on::On;
+use super::pins;
+use crate::page::guard::Right;
 use crate::page::room::Solved;
 use crate::render::rank::{groups, strongest, which_hand, which_wall};
 use crate::words::answer as said;
@@ -18,7 +21,8 @@ use crate::words::size::size;
 const SIZES: usize = 5;
 
 /// The option at length.
-pub(super) fn whole(file: &str, solved: &Solved, option: &RankedOption) -> Markup {
+pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption) -> Markup {
+    let file = on.file;
     let answer = &solved.answer;
     let brief = &answer.brief;
     let given_up = said::gives_up(brief, option);
@@ -49,7 +53,10 @@ pub(super) fn whole(file: &str, solved: &Solved, option: &RankedOption) -> Marku
                 }
                 p.soft { (words::firm(option)) }
                 p.links {
-                    a href=(format!("/room/{}/try?option={}", encoded(file), encoded(&option.key))) { (words::TRY_THIS) }
+                    (pins::button(on, answer, option))
+                    @if on.right == Right::Change {
+                        a href=(format!("/room/{}/try?option={}", encoded(file), encoded(&option.key))) { (words::TRY_THIS) }
+                    }
                     a href=(format!("/room/{}/sheets?option={}", encoded(file), encoded(&option.key))) {
                         (words::SHEETS_OF_THIS)
                     }
@@ -60,7 +67,7 @@ pub(super) fn whole(file: &str, solved: &Solved, option: &RankedOption) -> Marku
 }
 
 /// The option as one of others; its plan is fetched once it comes into sight.
-pub(super) fn small(file: &str, solved: &Solved, option: &RankedOption, like_it: usize) -> Markup {
+pub(super) fn small(on: On<'_>, solved: &Solved, option: &RankedOption, like_it: usize) -> Markup {
     let brief = &solved.answer.brief;
     let title = said::title(brief, option);
     html! {
@@ -69,13 +76,14 @@ pub(super) fn small(file: &str, solved: &Solved, option: &RankedOption, like_it:
             h3 {
                 span.rank { (option.rank) }
                 " "
-                a href=(format!("/room/{}/options?option={}", encoded(file), encoded(&option.key))) data-title { (title) }
+                a href=(format!("/room/{}/options?option={}", encoded(on.file), encoded(&option.key))) data-title { (title) }
             }
             @if let Some(reason) = reason(solved, option) { p { (reason) } }
             p.soft {
                 (words::comes(option))
                 @if like_it > 0 { ", " (words::like_it(like_it)) }
             }
+            (pins::button(on, &solved.answer, option))
         }
     }
 }

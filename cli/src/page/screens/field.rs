@@ -3,10 +3,15 @@
 use maud::{Markup, html};
 use serde_json::Value;
 
+use super::lengths::Units;
+use super::shown::shown;
+
 /// What a field takes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Takes {
-    /// A length, with its unit or without; a range; a number.
+    /// A length, with its unit or without; a range.
+    Length(Units),
+    /// A number.
     Figure,
     /// A text.
     Text,
@@ -29,13 +34,16 @@ pub(super) struct Field<'a> {
 /// A field to type in.
 pub(super) fn typed(field: &Field<'_>) -> Markup {
     let Field { at, label, takes, value, hint } = field;
+    let (told, unit) = match takes {
+        Takes::Length(units) => (units.shown(value), units.typed()),
+        Takes::Figure | Takes::Text => (shown(value), None),
+    };
     let hint_id = format!("hint-{at}");
     html! {
         div.field {
             label for=(at) { (label) }
-            input type="text" id=(at) data-at=(at) value=(shown(value)) autocomplete="off"
-                data-as=(if *takes == Takes::Figure { "figure" } else { "text" })
-                inputmode=[(*takes == Takes::Figure).then_some("text")]
+            input type="text" id=(at) data-at=(at) value=(told) autocomplete="off"
+                data-as=(if *takes == Takes::Text { "text" } else { "figure" }) data-unit=[unit]
                 aria-describedby=[(!hint.is_empty()).then_some(&hint_id)];
             @if !hint.is_empty() { p.hint id=(hint_id) { (hint) } }
         }
@@ -58,15 +66,4 @@ pub(super) fn chosen(at: &str, label: &str, choices: &[(&str, &str)], value: &Va
 
 fn is_flag(choices: &[(&str, &str)]) -> bool {
     choices.iter().all(|(key, _)| matches!(*key, "true" | "false"))
-}
-
-/// A value as a field shows it.
-pub(super) fn shown(value: &Value) -> String {
-    match value {
-        Value::Null => String::new(),
-        Value::String(text) => text.clone(),
-        Value::Bool(_) | Value::Number(_) => value.to_string(),
-        // Written at length in the file: it is changed there.
-        Value::Array(_) | Value::Object(_) => value.to_string(),
-    }
 }

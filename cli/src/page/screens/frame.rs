@@ -1,10 +1,16 @@
 //! What stands round every screen: head, steps of the work, undo and redo, what is saved, what is amiss.
 
+use elbowroom_model::Unit;
+use elbowroom_model::filed::Filed;
 use maud::{DOCTYPE, Markup, html};
 use strum::VariantArray;
 
+use super::address::{chosen, encoded};
 use super::on::On;
 use super::state;
+use super::switch::switch;
+use crate::page::guard::Right;
+use crate::page::room::Seen;
 use crate::words::order;
 use crate::words::page as words;
 
@@ -18,6 +24,8 @@ pub(in crate::page) enum Screen {
     Furnish,
     /// What fits, ranked.
     Options,
+    /// Those that are pinned, side by side.
+    Compare,
     /// A piece elsewhere.
     Try,
     /// What one takes along.
@@ -30,11 +38,20 @@ impl Screen {
         self.into()
     }
 
+    /// Whether somebody who may do so much comes to it.
+    pub(in crate::page) fn is_open_to(self, right: Right) -> bool {
+        match self {
+            Self::Options | Self::Compare | Self::Sheets => true,
+            Self::Measure | Self::Furnish | Self::Try => right == Right::Change,
+        }
+    }
+
     const fn label(self) -> &'static str {
         match self {
             Self::Measure => words::MEASURE,
             Self::Furnish => words::FURNISH,
             Self::Options => words::OPTIONS,
+            Self::Compare => words::COMPARE,
             Self::Try => words::TRY,
             Self::Sheets => words::SHEETS,
         }
@@ -76,7 +93,8 @@ pub(super) fn screen(room: &Room<'_>, part: Markup) -> Markup {
     let On { file, seen, option, wall, .. } = room.on;
     let name = state::room_name(seen, file);
     let lines = seen.read.as_ref().map(|brief| order::lines(brief)).unwrap_or_default();
-    let query = option.map(|key| format!("?option={}", encoded(key))).unwrap_or_default();
+    let query = chosen(room.on);
+    let may_change = room.on.right == Right::Change;
     page(
         &words::window(&name, room.screen.label()),
         html! {
@@ -88,7 +106,7 @@ pub(super) fn screen(room: &Room<'_>, part: Markup) -> Markup {
                 }
                 nav aria-label=(words::SCREENS) {
                     ul {
-                        @for screen in Screen::VARIANTS {
+                        @for screen in Screen::VARIANTS.iter().filter(|screen| screen.is_open_to(room.on.right)) {
                             li {
                                 a href=(format!("/room/{}/{}{query}", encoded(file), screen.key()))
                                   aria-current=[(*screen == room.screen).then_some("page")] { (screen.label()) }
@@ -97,30 +115,26 @@ pub(super) fn screen(room: &Room<'_>, part: Markup) -> Markup {
                     }
                 }
                 div.steps {
-                    button type="button" id="undo" data-step="undo" disabled[!seen.can[0]] { (words::UNDO) }
-                    button type="button" id="redo" data-step="redo" disabled[!seen.can[1]] { (words::REDO) }
-                    p id="saved" role="status" data-saving=(words::SAVING) { (words::saved(file)) }
+                    @if may_change {
+                        button type="button" id="undo" data-step="undo" disabled[!seen.can[0]] { (words::UNDO) }
+                        button type="button" id="redo" data-step="redo" disabled[!seen.can[1]] { (words::REDO) }
+                    }
+                    (switch(room.on.units, file_units(seen)))
+                    @if may_change { p id="saved" role="status" data-saving=(words::SAVING) { (words::saved(file)) } }
                 }
             }
             div id="amiss" role="alert" data-gone=(words::GONE) data-show=(words::SHOW_NEW) hidden {}
             main id="main" tabindex="-1" data-room=(encoded(file)) data-screen=(room.screen.key()) data-wall=(wall)
                 data-option=[option] data-at-step=(seen.step) {
-                (state::state(seen, file))
+                (state::state(seen, file, may_change))
                 div id="part" { (part) }
             }
         },
     )
 }
 
-/// A name as an address has it.
-pub(super) fn encoded(name: &str) -> String {
-    let mut encoded = String::with_capacity(name.len());
-    for byte in name.bytes() {
-        if byte.is_ascii_alphanumeric() || matches!(byte, b'-' | b'_' | b'.') {
-            encoded.push(char::from(byte));
-        } else {
-            encoded.push_str(&format!("%{byte:02X}"));
-        }
-    }
-    encoded
+/// The unit of the file.
+fn file_units(seen: &Seen) -> Option<Unit> {
+    let values = Filed::read(&seen.text).ok()?.values();
+    Some(values["units"].as_str().and_then(Unit::of).unwrap_or_default())
 }

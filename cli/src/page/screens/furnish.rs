@@ -2,19 +2,21 @@
 
 use elbowroom_model::filed::Filed;
 use elbowroom_model::tables::Tables;
-use elbowroom_model::{Clearance, PieceKind, Unit};
+use elbowroom_model::{Clearance, PieceKind};
 use maud::{Markup, html};
 use serde_json::{Value, json};
 
-use super::field::{Field, Takes, chosen, shown, typed};
+use super::field::{Field, Takes, chosen, typed};
+use super::lengths::Units;
 use super::on::On;
 use super::options;
+use super::shown::shown;
 use crate::words::page::furnish as words;
 
 /// The screen's own part.
 pub(super) fn part(on: On<'_>) -> Markup {
     let values = Filed::read(&on.seen.text).map(|filed| filed.values()).unwrap_or_default();
-    let units = values["units"].as_str().and_then(Unit::of).unwrap_or_default();
+    let units = Units::of(&values, on.units);
     html! {
         div.beside {
             div id="fields" {
@@ -38,12 +40,12 @@ fn kind_of(row: &Value) -> Option<PieceKind> {
     row["kind"].as_str()?.parse().ok()
 }
 
-fn piece(units: Unit, place: usize, row: &Value) -> Markup {
+fn piece(units: Units, place: usize, row: &Value) -> Markup {
     let at = |key: &str| format!("pieces.{place}.{key}");
     let kind = kind_of(row);
     let sizes = kind.and_then(|kind| Some(Tables::built_in().ok()?.sizes(kind)));
     let hint = |range: Option<&elbowroom_model::tables::TableRange>| {
-        range.map(|range| words::usual(units, range.range())).unwrap_or_default()
+        range.map(|range| words::usual(units.told, range.range())).unwrap_or_default()
     };
     let title = kind.map_or_else(|| shown(&row["kind"]), PieceKind::words);
     let name = row["name"].as_str().unwrap_or(&title);
@@ -56,15 +58,15 @@ fn piece(units: Unit, place: usize, row: &Value) -> Markup {
         fieldset.card id=(format!("pieces.{place}")) {
             legend { (name) @if name != title { span.soft { " " (title) } } }
             div.fields {
-                (field("width", words::WIDTH, Takes::Figure, &width))
+                (field("width", words::WIDTH, Takes::Length(units), &width))
                 @if kind.is_some_and(PieceKind::has_return) {
-                    (field("return", words::RETURN, Takes::Figure, &hint(sizes.as_ref().and_then(|sizes| sizes.return_length.as_ref()))))
+                    (field("return", words::RETURN, Takes::Length(units), &hint(sizes.as_ref().and_then(|sizes| sizes.return_length.as_ref()))))
                 }
-                (field("depth", words::DEPTH, Takes::Figure, &depth))
+                (field("depth", words::DEPTH, Takes::Length(units), &depth))
                 @if kind.is_some_and(PieceKind::has_return) {
                     (chosen(&at("hand"), words::HAND, &words::HANDS, &row["hand"], "either"))
                 }
-                @if kind.is_some_and(PieceKind::carries_screen) { (field("screen", words::SCREEN, Takes::Figure, "")) }
+                @if kind.is_some_and(PieceKind::carries_screen) { (field("screen", words::SCREEN, Takes::Length(units), "")) }
                 @if !row["seats"].is_null() { (field("seats", words::PLACES, Takes::Figure, "")) }
                 (field("count", words::COUNT, Takes::Figure, ""))
                 (chosen(&at("needed"), words::NEEDED, &[("true", words::IS_NEEDED), ("false", words::IF_IT_FITS)], &row["needed"], "true"))
@@ -90,11 +92,11 @@ fn add() -> Markup {
     }
 }
 
-fn clearances(on: On<'_>, values: &Value, units: Unit) -> Markup {
+fn clearances(on: On<'_>, values: &Value, units: Units) -> Markup {
     let rules = on.seen.read.as_ref().ok().map(|brief| &brief.rules);
     let now = |clearance: Clearance| {
         let figure = rules.and_then(|rules| rules.figure(clearance).figure);
-        figure.map(|figure| units.words(figure, elbowroom_model::Rounding::Nearest)).unwrap_or_default()
+        figure.map(|figure| units.told.words(figure, elbowroom_model::Rounding::Nearest)).unwrap_or_default()
     };
     let set = &values["clearances"];
     html! {
@@ -108,7 +110,7 @@ fn clearances(on: On<'_>, values: &Value, units: Unit) -> Markup {
                         (typed(&Field {
                             at: &format!("clearances.{}", clearance.key()),
                             label: &words::clearance(clearance.key()),
-                            takes: Takes::Figure,
+                            takes: Takes::Length(units),
                             value: &set[clearance.key()],
                             hint: &now(*clearance),
                         }))

@@ -3,7 +3,9 @@
 use maud::{Markup, html};
 use serde_json::{Value, json};
 
-use super::field::{Field, Takes, chosen, shown, typed};
+use super::field::{Field, Takes, chosen, typed};
+use super::lengths::Units;
+use super::shown::shown;
 use crate::words::page::measure as words;
 
 /// What can be on a wall, each as it is first put there: figures that are common practice and are to be measured.
@@ -34,7 +36,7 @@ const fn figures(kind: &str) -> Figures {
 }
 
 /// Its fields.
-pub(super) fn put(place: &str, row: &Value) -> Markup {
+pub(super) fn put(place: &str, row: &Value, units: Units) -> Markup {
     let at = |key: &str| format!("{place}.{key}");
     let kind = shown(&row["kind"]);
     let name = row["name"].as_str().unwrap_or(&kind);
@@ -46,13 +48,13 @@ pub(super) fn put(place: &str, row: &Value) -> Markup {
             div.sketch-and-field {
                 (along_sketch(kind == "socket"))
                 div.fields {
-                    (field("at", words::AT, Takes::Figure))
-                    @if kind != "socket" { (field("width", words::WIDE, Takes::Figure)) }
+                    (field("at", words::AT, Takes::Length(units)))
+                    @if kind != "socket" { (field("width", words::WIDE, Takes::Length(units))) }
                 }
             }
             @if kind == "door" { (doors(place, row)) }
             div.fields {
-                @for (key, label) in figures(&kind) { (field(key, label, Takes::Figure)) }
+                @for (key, label) in figures(&kind) { (field(key, label, Takes::Length(units))) }
                 @match kind.as_str() {
                     "window" => { (chosen(&at("view"), words::VIEW, &words::VIEWS, &row["view"], "plain")) }
                     "opening" => { (chosen(&at("stance"), words::STANCE, &words::STANCES, &row["stance"], "none")) }

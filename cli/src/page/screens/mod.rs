@@ -1,18 +1,24 @@
 //! The pages and their parts, as markup: what stands on them is what the renderers and the words of the command line say.
 
+mod address;
 mod answer;
+mod compare;
 mod field;
 mod filter;
 mod frame;
 mod furnish;
 mod item;
+mod lengths;
 mod measure;
 mod on;
 mod options;
 mod outline;
+mod pins;
 mod rooms;
 mod sheets;
+mod shown;
 mod state;
+mod switch;
 mod trial;
 mod wall;
 mod wishes;
@@ -21,6 +27,7 @@ pub(super) use filter::Filter;
 pub(super) use frame::{Screen, page};
 pub(super) use on::On;
 pub(super) use options::answers;
+pub(super) use outline::outline;
 pub(super) use rooms::rooms;
 pub(super) use state::told;
 
@@ -32,6 +39,7 @@ pub(super) fn part(screen: Screen, on: On<'_>) -> Markup {
         Screen::Measure => measure::part(on),
         Screen::Furnish => furnish::part(on),
         Screen::Options => options::part(on),
+        Screen::Compare => compare::part(on),
         Screen::Try => trial::part(on),
         Screen::Sheets => sheets::part(on),
     }
@@ -45,5 +53,5 @@ pub(super) fn screen(screen: Screen, on: On<'_>, has_shelf: bool) -> Markup {
 
 /// Where the options of a room are.
 pub(super) fn options_of(file: &str) -> String {
-    format!("/room/{}/options", frame::encoded(file))
+    format!("/room/{}/options", address::encoded(file))
 }

@@ -1,6 +1,9 @@
 //! What a screen is made from.
 
+use elbowroom_model::Unit;
+
 use super::filter::Filter;
+use crate::page::guard::Right;
 use crate::page::room::Seen;
 
 /// What a screen is made from.
@@ -14,6 +17,12 @@ pub(in crate::page) struct On<'a> {
     pub(in crate::page) wall: usize,
     /// The option that is looked at, by its key.
     pub(in crate::page) option: Option<&'a str>,
+    /// The options that are pinned, by their keys, in the order in which they were.
+    pub(in crate::page) pinned: &'a [String],
+    /// What whoever looks may do.
+    pub(in crate::page) right: Right,
+    /// The unit that lengths are told in, where it is not the file's.
+    pub(in crate::page) units: Option<Unit>,
     /// Which options are shown.
     pub(in crate::page) filter: &'a Filter,
 }

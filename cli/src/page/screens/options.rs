@@ -5,7 +5,8 @@ use maud::{Markup, html};
 
 use super::filter::Choice;
 use super::on::On;
-use super::{answer, wishes};
+use super::{answer, pins, wishes};
+use crate::page::guard::Right;
 use crate::page::room::{Seen, Solved, Stage};
 use crate::words::answer as said;
 use crate::words::page as words;
@@ -14,9 +15,9 @@ use crate::words::refused;
 /// The screen's own part.
 pub(super) fn part(on: On<'_>) -> Markup {
     html! {
-        div.beside {
+        div.beside[on.right == Right::Change] {
             div id="answers" data-live="answers" { (answers(on)) }
-            (wishes::put(on.seen))
+            @if on.right == Right::Change { (wishes::put(on.seen)) }
         }
     }
 }
@@ -48,10 +49,11 @@ fn ranked(on: On<'_>, solved: &Solved) -> Markup {
     let meant = on.option.and_then(|key| shown.iter().find(|option| option.key == key)).or(shown.first());
     html! {
         (filters(on, solved))
+        (pins::tray(on, answer))
         @if let Some(first) = meant {
             section aria-labelledby="h-answer" {
                 h2.unseen id="h-answer" { (words::ANSWER) }
-                (answer::whole(on.file, solved, first))
+                (answer::whole(on, solved, first))
             }
             (others(on, solved, first, &shown))
         } @else {
@@ -75,7 +77,7 @@ fn others(on: On<'_>, solved: &Solved, first: &RankedOption, shown: &[&RankedOpt
     html! {
         section aria-labelledby="h-others" {
             h2 id="h-others" { (words::OTHERS) }
-            div.ways { @for (option, like_it) in best { (answer::small(on.file, solved, option, like_it)) } }
+            div.ways { @for (option, like_it) in best { (answer::small(on, solved, option, like_it)) } }
         }
     }
 }
@@ -84,7 +86,7 @@ fn filters(on: On<'_>, solved: &Solved) -> Markup {
     let (walls, hands) = (on.filter.walls(&solved.answer), on.filter.hands(&solved.answer));
     html! {
         @if !(walls.is_empty() && hands.is_empty()) {
-            form id="filters" aria-label=(words::SHOW) {
+            div id="filters" role="group" aria-label=(words::SHOW) {
                 (choices("wall", words::WHICH_WALL, &walls, on.filter.wall.as_deref()))
                 (choices("hand", words::WHICH_HAND, &hands, on.filter.hand.as_deref()))
             }

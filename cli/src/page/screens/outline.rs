@@ -1,12 +1,12 @@
 //! The walls as they were measured, drawn from the figures alone: they need not close, and the gap is drawn where they do not.
 
 use elbowroom_model::filed::Filed;
-use elbowroom_model::length::{self, parse_extent};
 use elbowroom_model::survey::trace::{corners, vectors};
 use elbowroom_model::{Point, Rounding, Unit};
 use maud::{Markup, html};
 use serde_json::Value;
 
+use super::lengths::Units;
 use crate::page::room::Seen;
 use crate::words::page::measure as words;
 
@@ -27,9 +27,9 @@ struct Drawn {
 }
 
 /// The walls and what they hold.
-pub(in crate::page) fn outline(seen: &Seen) -> Markup {
+pub(in crate::page) fn outline(seen: &Seen, told: Option<Unit>) -> Markup {
     let values = Filed::read(&seen.text).map(|filed| filed.values()).unwrap_or_default();
-    let units = values["units"].as_str().and_then(Unit::of).unwrap_or_default();
+    let units = Units::of(&values, told);
     let walls = drawn(seen, &values, units);
     let ends: Vec<Point> = walls.iter().flat_map(|wall| [wall.from, wall.to]).collect();
     let (low, high) =
@@ -55,10 +55,10 @@ pub(in crate::page) fn outline(seen: &Seen) -> Markup {
                 (line("wall", wall.from, wall.to))
                 @for (kind, ends) in &wall.holds { (line(kind, ends[0], ends[1])) }
             }
-            @for wall in &walls { (name(wall, units, letters)) }
+            @for wall in &walls { (name(wall, units.told, letters)) }
             @if let Some((end, start)) = gap.filter(|(end, start)| (*end - *start).norm() > CLOSED) {
                 (line("gap", end, start))
-                (letter((end + start) * 0.5, "gap-name", &words::gap(&units.words((end - start).norm(), Rounding::Nearest))))
+                (letter((end + start) * 0.5, "gap-name", &words::gap(&units.told.words((end - start).norm(), Rounding::Nearest))))
             }
         }
     }
@@ -87,9 +87,9 @@ fn name(wall: &Drawn, units: Unit, letters: f64) -> Markup {
     }
 }
 
-fn drawn(seen: &Seen, values: &Value, units: Unit) -> Vec<Drawn> {
+fn drawn(seen: &Seen, values: &Value, units: Units) -> Vec<Drawn> {
     let rows: Vec<&Value> = values["walls"].as_array().into_iter().flatten().collect();
-    let figure = |value: &Value| figure(value, units);
+    let figure = |value: &Value| units.length(value);
     let places: Vec<[Point; 2]> = match &seen.read {
         Ok(brief) if !is_open(rows.iter().copied(), units) => {
             brief.room.walls.iter().map(|wall| [wall.start, wall.end]).collect()
@@ -115,7 +115,7 @@ fn drawn(seen: &Seen, values: &Value, units: Unit) -> Vec<Drawn> {
 }
 
 /// Whether the lengths, taken as they were typed, end elsewhere than they began.
-fn is_open<'a>(rows: impl Iterator<Item = &'a Value>, units: Unit) -> bool {
+fn is_open<'a>(rows: impl Iterator<Item = &'a Value>, units: Units) -> bool {
     let rows: Vec<&Value> = rows.collect();
     if rows.iter().any(|row| row["length"].is_null()) {
         return false;
@@ -124,33 +124,21 @@ fn is_open<'a>(rows: impl Iterator<Item = &'a Value>, units: Unit) -> bool {
 }
 
 /// How far from where they began the walls end, as typed, mm.
-fn gap(rows: &[&Value], units: Unit) -> f64 {
+fn gap(rows: &[&Value], units: Units) -> f64 {
     let walls = as_typed(rows, units);
     walls.last().zip(walls.first()).map_or(0.0, |(last, first)| (last[1] - first[0]).norm())
 }
 
 /// How far from where they began the walls of a file end, as typed, mm; nothing where they are given by places.
-pub(super) fn misclosure(values: &Value, units: Unit) -> Option<f64> {
+pub(super) fn misclosure(values: &Value, units: Units) -> Option<f64> {
     let rows: Vec<&Value> = values["walls"].as_array().into_iter().flatten().collect();
-    (rows.len() > 2 && rows.iter().all(|row| figure(&row["length"], units).is_some())).then(|| gap(&rows, units))
+    (rows.len() > 2 && rows.iter().all(|row| units.length(&row["length"]).is_some())).then(|| gap(&rows, units))
 }
 
 /// Each wall after the one before, as typed.
-fn as_typed(rows: &[&Value], units: Unit) -> Vec<[Point; 2]> {
-    let lengths: Vec<f64> = rows.iter().map(|row| figure(&row["length"], units).unwrap_or(0.0)).collect();
+fn as_typed(rows: &[&Value], units: Units) -> Vec<[Point; 2]> {
+    let lengths: Vec<f64> = rows.iter().map(|row| units.length(&row["length"]).unwrap_or(0.0)).collect();
     let angles: Vec<f64> = rows.iter().map(|row| row["corner"].as_f64().unwrap_or(90.0)).collect();
     let legs = vectors(&lengths, &angles);
     corners(&legs).into_iter().zip(legs).map(|(from, leg)| [from, from + leg]).collect()
-}
-
-/// A length of the file, mm.
-fn figure(value: &Value, units: Unit) -> Option<f64> {
-    match value {
-        Value::Number(number) => number.as_f64().map(|number| units.length(number)),
-        Value::String(text) => match parse_extent(text, units).ok()? {
-            length::Extent::One(length) => Some(length),
-            length::Extent::Between { .. } => None,
-        },
-        _ => None,
-    }
 }

@@ -3,9 +3,11 @@
 use elbowroom_solver::answer::RankedOption;
 use maud::{Markup, html};
 
-use super::frame::encoded;
+use super::address::encoded;
 use super::on::On;
+use super::pins;
 use crate::drawing::Stock;
+use crate::page::room::Solved;
 use crate::words::answer::title;
 use crate::words::page::sheets as words;
 
@@ -37,7 +39,7 @@ fn sheets(on: On<'_>) -> Markup {
         section.sheets aria-labelledby="h-sheets" {
             h2 id="h-sheets" { (crate::words::page::SHEETS) }
             p.soft { (words::ABOUT) }
-            form id="sheet-of" {
+            div id="sheet-of" {
                 div.field {
                     label for="sheet-option" { (words::WHICH) }
                     select id="sheet-option" name="option" {
@@ -63,6 +65,27 @@ fn sheets(on: On<'_>) -> Markup {
                         }
                     }
                 }
+            }
+            (for_a_client(on, solved, key))
+        }
+    }
+}
+
+/// The page that a client gets: of the pinned options, or else of the one that is chosen.
+fn for_a_client(on: On<'_>, solved: &Solved, key: &str) -> Markup {
+    let pinned = pins::pinned(on, &solved.answer);
+    let keys: Vec<&str> =
+        if pinned.is_empty() { vec![key] } else { pinned.iter().map(|one| one.key.as_str()).collect() };
+    let query: Vec<String> = keys.iter().map(|key| format!("option={}", encoded(key))).collect();
+    let at = format!("/room/{}/sheet/share.html", encoded(on.file));
+    let [name, about] = words::FOR_A_CLIENT;
+    html! {
+        div.sheet-row {
+            h3 { (name) }
+            p.soft { (about) " " (if pinned.is_empty() { words::SHARES_ONE.to_owned() } else { words::shares(pinned.len()) }) }
+            p.links {
+                a.button download="" data-sheet=[pinned.is_empty().then_some(&at)] href=(format!("{at}?{}", query.join("&")))
+                    aria-label=(words::download(name, words::PAGE)) { (words::PAGE) }
             }
         }
     }

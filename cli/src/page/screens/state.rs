@@ -74,15 +74,17 @@ fn clean(text: &str) -> String {
 }
 
 /// The status and what goes with it.
-pub(super) fn state(seen: &Seen, file: &str) -> Markup {
+pub(super) fn state(seen: &Seen, file: &str, may_change: bool) -> Markup {
     let stage = stage(seen);
     html! {
         div id="state" data-stage=(stage) data-file=(file) {
             p id="line" role="status" data-now-first=(words::NOW_FIRST) { (line(seen)) }
             progress id="progress" aria-label=(words::FIRST_LOOK) hidden[stage != "busy"] {}
-            button type="button" id="stop" data-do="halt" hidden[stage != "busy"] { (words::STOP) }
-            button type="button" id="go-on" data-do="go-on" hidden[!matches!(stage, "stopped" | "failed")] {
-                @if stage == "failed" { (words::AGAIN) } @else { (words::GO_ON) }
+            @if may_change {
+                button type="button" id="stop" data-do="halt" hidden[stage != "busy"] { (words::STOP) }
+                button type="button" id="go-on" data-do="go-on" hidden[!matches!(stage, "stopped" | "failed")] {
+                    @if stage == "failed" { (words::AGAIN) } @else { (words::GO_ON) }
+                }
             }
             (faults(seen))
         }

@@ -3,8 +3,10 @@
 use maud::{Markup, html};
 use serde_json::{Value, json};
 
-use super::field::{Field, Takes, shown, typed};
+use super::field::{Field, Takes, typed};
 use super::item;
+use super::lengths::Units;
+use super::shown::shown;
 use crate::words::page::measure as words;
 
 /// A wall that is measured.
@@ -17,6 +19,8 @@ pub(super) struct Measured<'a> {
     pub(super) names: &'a [String],
     /// Walls are given by the coordinates of their ends.
     pub(super) by_places: bool,
+    /// How lengths are read and told.
+    pub(super) units: Units,
 }
 
 /// The name of a wall.
@@ -26,7 +30,7 @@ pub(super) fn name(place: usize, wall: &Value) -> String {
 
 /// Its fields.
 pub(super) fn put(measured: &Measured<'_>) -> Markup {
-    let Measured { place, wall, names, by_places } = measured;
+    let Measured { place, wall, names, by_places, units } = measured;
     let at = |key: &str| format!("walls.{place}.{key}");
     let count = names.len();
     html! {
@@ -35,7 +39,7 @@ pub(super) fn put(measured: &Measured<'_>) -> Markup {
             @if !by_places {
                 div.sketch-and-field {
                     (length_sketch())
-                    (typed(&Field { at: &at("length"), label: words::LENGTH, takes: Takes::Figure, value: &wall["length"], hint: "" }))
+                    (typed(&Field { at: &at("length"), label: words::LENGTH, takes: Takes::Length(*units), value: &wall["length"], hint: "" }))
                 }
                 (corner(&at("corner"), &wall["corner"]))
             }
@@ -43,7 +47,7 @@ pub(super) fn put(measured: &Measured<'_>) -> Markup {
                 (typed(&Field { at: &at("name"), label: words::NAME, takes: Takes::Text, value: &wall["name"], hint: "" }))
                 (typed(&Field { at: &at("bearing"), label: words::BEARING, takes: Takes::Figure, value: &wall["bearing"], hint: "" }))
             }
-            (holds(*place, wall))
+            (holds(*place, wall, *units))
             div.turn {
                 button type="button" data-wall=((place + count - 1) % count.max(1)) { (words::BEFORE) }
                 button.main type="button" data-wall=((place + 1) % count.max(1)) { (words::NEXT) }
@@ -59,11 +63,11 @@ pub(super) fn put(measured: &Measured<'_>) -> Markup {
 }
 
 /// What is on it, and what can be put there by a tap.
-fn holds(place: usize, wall: &Value) -> Markup {
+fn holds(place: usize, wall: &Value, units: Units) -> Markup {
     let items: Vec<&Value> = wall["holds"].as_array().into_iter().flatten().collect();
     html! {
         h3 { (words::HOLDS) }
-        @for (which, row) in items.iter().enumerate() { (item::put(&format!("walls.{place}.holds.{which}"), row)) }
+        @for (which, row) in items.iter().enumerate() { (item::put(&format!("walls.{place}.holds.{which}"), row, units)) }
         p.soft { (if items.is_empty() { words::HOLDS_NOTHING } else { words::HOLDS_MORE }) }
         div.turn {
             @for (kind, row) in item::kinds() {

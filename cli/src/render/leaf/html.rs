@@ -17,7 +17,7 @@ pub(crate) fn html(leaf: &Leaf) -> String {
     let mut drawn = Vec::new();
     sheets(&leaf.blocks, &mut drawn);
     let mut body = format!("<h1>{title}</h1>\n");
-    leaf.blocks.iter().for_each(|block| put(&mut body, block));
+    leaf.blocks.iter().for_each(|block| put(&mut body, block, Host::Own));
     format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta http-equiv=\"Content-Security-Policy\" content=\"{POLICY}\">\n\
@@ -27,6 +27,22 @@ pub(crate) fn html(leaf: &Leaf) -> String {
         include_str!("leaf.css"),
         class(leaf.set)
     )
+}
+
+/// What the sheet says, as a part of another page, which has a style for it and takes none of its own.
+pub(crate) fn within(leaf: &Leaf) -> String {
+    let mut body = String::new();
+    leaf.blocks.iter().for_each(|block| put(&mut body, block, Host::Another));
+    body
+}
+
+/// Which page a sheet stands on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Host {
+    /// One of its own: drawings know how wide they are on paper.
+    Own,
+    /// Another, whose policy may forbid styles that stand at what they style.
+    Another,
 }
 
 /// What the style knows a way of printing by.
@@ -53,13 +69,13 @@ fn sheets<'a>(blocks: &'a [Block], found: &mut Vec<&'a Sheet>) {
     }
 }
 
-fn put(page: &mut String, block: &Block) {
+fn put(page: &mut String, block: &Block, host: Host) {
     let _ = match block {
         Block::Beside(beside) => {
             page.push_str("<div class=\"beside\">\n");
-            drawing(page, &beside.picture);
+            drawing(page, &beside.picture, host);
             page.push_str("<div>\n");
-            beside.blocks.iter().for_each(|block| put(page, block));
+            beside.blocks.iter().for_each(|block| put(page, block, host));
             writeln!(page, "</div>\n</div>")
         }
         Block::Write(words) => {
@@ -75,20 +91,23 @@ fn put(page: &mut String, block: &Block) {
         Block::Grid(grid) => table(page, grid),
         Block::Row(pictures) => {
             page.push_str("<div class=\"row\">\n");
-            pictures.iter().for_each(|picture| drawing(page, picture));
+            pictures.iter().for_each(|picture| drawing(page, picture, host));
             writeln!(page, "</div>")
         }
         Block::Drawing(picture) => {
-            drawing(page, picture);
+            drawing(page, picture, host);
             Ok(())
         }
     };
 }
 
 /// A drawing, as wide on paper as it is drawn, larger on a screen.
-fn drawing(page: &mut String, picture: &Picture) {
+fn drawing(page: &mut String, picture: &Picture, host: Host) {
     let (drawing, wide) = (svg_in_page(&picture.sheet), picture.sheet.paper.width);
-    let _ = writeln!(page, "<figure style=\"--wide:{wide:.1}\">\n{drawing}");
+    let _ = match host {
+        Host::Own => writeln!(page, "<figure style=\"--wide:{wide:.1}\">\n{drawing}"),
+        Host::Another => writeln!(page, "<figure>\n{drawing}"),
+    };
     if !picture.caption.is_empty() {
         let _ = writeln!(page, "<figcaption>{}</figcaption>", shown(&picture.caption));
     }
@@ -140,9 +159,10 @@ fn bar(page: &mut String, cell: &str) -> std::fmt::Result {
     match cell.parse::<f64>() {
         Ok(share) => write!(
             page,
-            "<td class=\"bar\"><span style=\"--share:{:.0}%\">{}</span></td>",
-            share.clamp(0.0, 100.0),
-            shown(cell)
+            "<td class=\"bar\"><span>{}<svg viewBox=\"0 0 100 2\" preserveAspectRatio=\"none\" aria-hidden=\"true\">\
+             <path class=\"whole\" d=\"M0 1H100\"/><path d=\"M0 1H{:.0}\"/></svg></span></td>",
+            shown(cell),
+            share.clamp(0.0, 100.0)
         ),
         Err(_) => write!(page, "<td>{}</td>", shown(cell)),
     }

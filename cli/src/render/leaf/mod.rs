@@ -8,7 +8,7 @@ mod paper;
 mod rows;
 mod text;
 
-pub(crate) use html::html;
+pub(crate) use html::{html, within};
 pub(crate) use paper::{MARGIN, on_one, pages};
 pub(crate) use text::text;
 

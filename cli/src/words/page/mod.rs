@@ -2,11 +2,12 @@
 
 pub(crate) mod furnish;
 pub(crate) mod measure;
+pub(crate) mod pins;
 pub(crate) mod sheets;
 pub(crate) mod trial;
 pub(crate) mod wishes;
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::answer::{Answer, RankedOption};
 
 use super::answer::title;
@@ -17,10 +18,13 @@ use super::refused;
 /// Where no browser could be opened.
 pub(crate) const NOT_OPENED: &str = "No browser could be opened: follow the link yourself.\n";
 /// Instead of a page for who comes by another name.
-pub(crate) const WRONG_HOST: &str = "This page answers to 127.0.0.1 alone. Follow the link that elbowroom printed.\n";
+pub(crate) const WRONG_HOST: &str =
+    "This page answers to its own address alone. Follow the link that elbowroom printed.\n";
 /// Instead of what was asked for from elsewhere.
 pub(crate) const WRONG_ORIGIN: &str =
     "This page takes nothing from other pages. Follow the link that elbowroom printed.\n";
+/// Instead of what was asked for by who may only look.
+pub(crate) const ONLY_LOOKS: &str = "This link lets you look, and change nothing. Ask for the other one.\n";
 /// Instead of a page for who has no token.
 pub(crate) const NO_TOKEN: &str = "This page needs its link: follow the one that elbowroom printed when it started.\n";
 /// First thing that a keyboard comes to.
@@ -37,6 +41,8 @@ pub(crate) const MEASURE: &str = "Measure";
 pub(crate) const FURNISH: &str = "Furnish";
 /// A screen.
 pub(crate) const OPTIONS: &str = "Options";
+/// A screen.
+pub(crate) const COMPARE: &str = "Compare";
 /// A screen.
 pub(crate) const TRY: &str = "Try it";
 /// A screen.
@@ -111,6 +117,16 @@ pub(crate) const NEW_ROOM_ABOUT: &str =
 pub(crate) const ROOM_NAME: &str = "Name of the file";
 /// A button.
 pub(crate) const START: &str = "Start";
+/// Over what can be done to a room of the list.
+pub(crate) const CHANGE_NAME: &str = "Duplicate or rename";
+/// A field.
+pub(crate) const NAME_OF_COPY: &str = "Name of the copy's file";
+/// A button.
+pub(crate) const DUPLICATE: &str = "Duplicate";
+/// A field.
+pub(crate) const NEW_NAME: &str = "New name of the file";
+/// A button.
+pub(crate) const RENAME: &str = "Rename";
 /// Where the folder holds no room yet.
 pub(crate) const NO_ROOMS: &str = "No room is in this folder yet. Start one below.";
 /// Where a name will not do.
@@ -120,10 +136,29 @@ pub(crate) const IS_THERE: &str = "A file of that name is there already, and sta
 /// Where there is no such page.
 pub(crate) const NOT_HERE: &str = "There is no such page or room here.";
 
+/// The switch for units.
+pub(crate) const UNITS: &str = "Units";
+/// What it does.
+pub(crate) const UNITS_ABOUT: &str =
+    "The page tells lengths in this unit, and takes a figure without one to be in it. The file keeps its own.";
+
+/// A choice of the switch: no other unit than the file's.
+pub(crate) fn as_the_file(unit: Option<Unit>) -> String {
+    unit.map_or_else(|| "as the file".to_owned(), |unit| format!("as the file, {}", unit.key()))
+}
+
 /// What is printed once the page can be had.
-pub(crate) fn link(link: &str) -> String {
+pub(crate) fn link(link: &str, is_on_lan: bool) -> String {
+    let reach = if is_on_lan { "On this machine" } else { "For this machine alone" };
+    format!("The page is at {link}\n{reach}; whoever has the link may change the file. Ctrl-C ends it.\n")
+}
+
+/// What is printed beside it where the local network comes in too: each link, and the same as a square for a phone.
+pub(crate) fn links_of_lan(change: &str, change_square: &str, look: &str, look_square: &str) -> String {
     format!(
-        "The page is at {link}\nFor this machine alone; whoever has the link may change the file. Ctrl-C ends it.\n"
+        "\nOn the local network too. These links are not encrypted: whoever is on the network can read along, the \
+         links among it. Use it where you trust everybody.\n\nTo change the room, as from the phone in your hand: {change}\n\n\
+         {change_square}\nTo look alone: {look}\n\n{look_square}"
     )
 }
 
@@ -186,6 +221,16 @@ pub(crate) fn with_count(label: &str, count: usize) -> String {
 /// How many further options are like one.
 pub(crate) fn like_it(count: usize) -> String {
     format!("and {} like it", counted(count, "more", "more"))
+}
+
+/// What can be done to a room of the list, for who hears it alone.
+pub(crate) fn change_name(file: &str) -> String {
+    format!("{CHANGE_NAME}: {file}")
+}
+
+/// What the copy of a file is called unless one says otherwise.
+pub(crate) fn copy_of(stem: &str) -> String {
+    format!("{stem}, copy")
 }
 
 /// The text that stands beside a room of a folder.

@@ -18,6 +18,13 @@ pub(crate) const TAPE: [&str; 2] = ["Tape", "Where each corner is marked on the 
 pub(crate) const CARD: [&str; 2] = ["Card", "What to take to the shop: how large each piece may be"];
 /// A sheet, and what it is for.
 pub(crate) const REPORT: [&str; 2] = ["Report", "All of it on one page that opens with no network"];
+/// A sheet, and what it is for.
+pub(crate) const FOR_A_CLIENT: [&str; 2] = [
+    "For a client",
+    "Plans, names and sizes on one page, with no scores and no shops; the client marks one, writes a line, and sends that back as text.",
+];
+/// Which options it shows.
+pub(crate) const SHARES_ONE: &str = "It shows the option chosen above; pin two or three under Options to show those.";
 /// A form.
 pub(crate) const PDF: &str = "PDF";
 /// A form.
@@ -32,6 +39,14 @@ pub(crate) const PAGE: &str = "web page";
 /// An option in a list.
 pub(crate) fn option(option: &RankedOption, title: &str) -> String {
     format!("{}. {title}", option.rank)
+}
+
+/// Which options the page for a client shows.
+pub(crate) fn shares(count: usize) -> String {
+    match count {
+        1 => "It shows the option that is pinned.".to_owned(),
+        _ => format!("It shows the {count} options that are pinned."),
+    }
 }
 
 /// What a link keeps, for who hears it alone.

@@ -27,7 +27,7 @@ pub(crate) struct BatchArgs {
     #[arg(long, requires = "output")]
     pub force: bool,
     /// Assign the pieces of this stock (CSV, YAML or NDJSON) to the rooms; ROOMS may then also be a CSV of bookings: room,
-    /// from, to, priority, must
+    /// from, to, priority, must, client, address
     #[arg(long, value_name = "FILE", conflicts_with = "compare")]
     pub stock: Option<PathBuf>,
     /// List what changed between rooms of one name
@@ -49,6 +49,9 @@ pub(crate) struct BatchArgs {
     /// A table of piece sizes of your own, over the built-in one
     #[arg(long, value_name = "FILE")]
     pub table: Option<PathBuf>,
+    /// A font file (TTF, OTF) for letters of names that our own font has not, on the sheets of the crew
+    #[arg(long, value_name = "FONT", requires = "stock")]
+    pub font: Option<PathBuf>,
     /// Rooms to work on side by side; as many as the machine has threads where not given. The result is the same
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(1..=MOST_THREADS).map(|n| n as usize))]
     pub threads: Option<usize>,

@@ -1,14 +1,17 @@
 //! What `batch --stock` leaves for a crew: a folder with a PDF for each day, rows, what comes back when, a calendar.
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
 use elbowroom_model::Unit;
 use elbowroom_solver::answer::Answer;
 
+use super::letters;
 use crate::batch::left::{CREW, day_of, is_of_the_crew};
 use crate::drawing::{Sheet, Stock, Typeface, pdf};
 use crate::process::failure::Failure;
+use crate::process::outlet::Outlet;
 use crate::process::whole::Whole;
 use crate::render::crew::{calendar, days, load_list, returns, rows};
 use crate::render::leaf;
@@ -17,13 +20,20 @@ use crate::render::tape::{Laid, ON_PAPER, leaf as tape, usual_roll};
 use crate::result::stock::StockResult;
 use crate::text::look::Look;
 
-/// Writes the folder; how many days there are. `plans`: of each booking, its room as planned.
-pub(super) fn write(
-    folder: &Path,
-    told: &StockResult,
-    plans: &[Option<&Answer>],
-    unit: Unit,
-) -> Result<usize, Failure> {
+/// What the crew works by.
+#[derive(Clone, Copy)]
+pub(super) struct Crew<'c> {
+    pub(super) told: &'c StockResult,
+    /// Of each booking, its room as planned.
+    pub(super) plans: &'c [Option<&'c Answer>],
+    pub(super) unit: Unit,
+    /// What its sheets are lettered in.
+    pub(super) typeface: &'c Typeface,
+}
+
+/// Writes the folder; how many days there are.
+pub(super) fn write(folder: &Path, crew: &Crew<'_>, stderr: &mut Outlet<'_>) -> Result<usize, Failure> {
+    let Crew { told, plans, unit, typeface } = *crew;
     let folder = folder.join(CREW);
     let days = days(told);
     if days.is_empty() {
@@ -41,14 +51,17 @@ pub(super) fn write(
         Unit::Inch | Unit::Foot => Stock::Letter,
         Unit::Millimetre | Unit::Centimetre | Unit::Metre => Stock::A4,
     };
+    let mut lacking = BTreeSet::new();
     for day in &days {
         let mut sheets = leaf::pages(&load_list(told, day, unit), paper);
         let begins = |place: &usize| told.rooms.get(*place).is_some_and(|room| room.from.as_deref() == Some(day));
         for answer in (0..told.rooms.len()).filter(begins).filter_map(|place| plans.get(place).copied().flatten()) {
             sheets.extend(of_room(answer, paper));
         }
-        put(&folder, &format!("{day}.pdf"), &pdf(&sheets, &Typeface::default())?)?;
+        lacking.extend(typeface.lacks(&sheets));
+        put(&folder, &format!("{day}.pdf"), &pdf(&sheets, typeface)?)?;
     }
+    letters::tell_these(&lacking, stderr);
     put(&folder, "loads.csv", rows(told, unit)?.as_bytes())?;
     put(&folder, "returns.txt", leaf::text(&returns(told), Look::PLAIN).as_bytes())?;
     put(&folder, "calendar.ics", calendar(told).as_bytes())?;

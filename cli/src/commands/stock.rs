@@ -10,7 +10,8 @@ use elbowroom_solver::Limits;
 use elbowroom_solver::answer::Answer;
 use elbowroom_solver::stock::{Asking, assign, more, moves, plans};
 
-use crate::args::BatchArgs;
+use super::crew::Crew;
+use crate::args::{BatchArgs, FontArgs};
 use crate::batch::content::Terms;
 use crate::batch::given::Given;
 use crate::batch::left::{self, CREW, PICKS, STOCK};
@@ -53,6 +54,7 @@ pub(super) fn run(
     if source::is_standard_input(stock) && source::is_standard_input(&args.rooms) {
         return Err(Failure::StandardInputTwice);
     }
+    let typeface = FontArgs { font: args.font.clone() }.typeface()?;
     let store = store::read(stock, stdin)?;
     let booked = booked(args, stdin, stderr)?;
     let unit = args.units.unwrap_or_else(|| units(&booked));
@@ -61,7 +63,8 @@ pub(super) fn run(
     if let Some(folder) = &args.output {
         write(folder, &told, unit)?;
         let plans: Vec<Option<&Answer>> = plans.iter().map(Option::as_ref).collect();
-        let days = super::crew::write(folder, &told, &plans, unit)?;
+        let crew = Crew { told: &told, plans: &plans, unit, typeface: &typeface };
+        let days = super::crew::write(folder, &crew, stderr)?;
         if days > 0 {
             let folder = folder.join(CREW).display().to_string();
             stdout.write(&page::paragraph(&crew::files_in(&folder, days), stdout.look()))?;

@@ -34,4 +34,4 @@ pub(crate) use png::png;
 pub(crate) use svg::{Font, svg};
 pub(crate) use svg_in_page::{IN_PAGE, svg_in_page, svg_with_tones};
 pub(crate) use typeface::Typeface;
-pub(crate) use web_font::{faces_of, latin_letters};
+pub(crate) use web_font::{Letters, faces_of, letters_of};

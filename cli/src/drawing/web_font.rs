@@ -54,10 +54,25 @@ fn put_face(css: &mut String, family: &str, weight: &str, font: Option<Vec<u8>>)
     );
 }
 
-/// The font with the letters of western Europe and the signs of plans, for a page whose words are not known beforehand.
-pub(crate) fn latin_letters(weight: Weight) -> Vec<u8> {
-    let signs = "\u{2013}\u{2014}\u{2018}\u{2019}\u{201c}\u{201d}\u{2032}\u{2033}\u{d7}\u{2026}\u{fffd}";
-    let letters: BTreeSet<char> = ('\u{20}'..='\u{7e}').chain('\u{a0}'..='\u{ff}').chain(signs.chars()).collect();
+/// Letters of a page whose words are not known beforehand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Letters {
+    /// Those without marks, and the signs of plans: `U+20-7E, U+B0, U+B2, U+D7, U+2013-2033, U+FFFD`.
+    Plain,
+    /// The others of western Europe: `U+A0-AF, U+B1, U+B3-D6, U+D8-FF`.
+    Further,
+}
+
+/// Signs of plans that are no letters.
+const SIGNS: &str =
+    "\u{b0}\u{b2}\u{d7}\u{2013}\u{2014}\u{2018}\u{2019}\u{201c}\u{201d}\u{2026}\u{2032}\u{2033}\u{fffd}";
+
+/// The font with these letters.
+pub(crate) fn letters_of(weight: Weight, letters: Letters) -> Vec<u8> {
+    let letters: BTreeSet<char> = match letters {
+        Letters::Plain => ('\u{20}'..='\u{7e}').chain(SIGNS.chars()).collect(),
+        Letters::Further => ('\u{a0}'..='\u{ff}').filter(|letter| !SIGNS.contains(*letter)).collect(),
+    };
     font_of(weight.file(), &letters).unwrap_or_default()
 }
 

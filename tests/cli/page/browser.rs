@@ -40,6 +40,18 @@ fn rooms_of_a_folder_are_duplicated_and_renamed_in_a_real_browser() {
     assert_eq!(fs::read_to_string(rooms.join("Quay 4.yml")).unwrap(), demo("studio.yaml"));
 }
 
+#[cfg(target_os = "linux")]
+#[test]
+fn whoever_may_only_look_sees_no_form_in_a_real_browser() {
+    let Some(browser) = browser() else { return };
+    let mut served = Served::with(&demo("which-hand.yaml"), &["--lan=127.0.0.2"]);
+    let told = served.told_of_lan();
+    let link = told.split_whitespace().filter(|word| word.contains("/enter/")).nth(1).unwrap();
+    let told = wrong("look.cjs", &[&browser, link]);
+    assert!(told.is_empty(), "{told}");
+    assert_eq!(fs::read_to_string(served.room()).unwrap(), demo("which-hand.yaml"));
+}
+
 #[test]
 fn the_main_job_is_done_in_a_real_browser() {
     let Some(browser) = browser() else { return };

@@ -32,15 +32,7 @@ fn one_token_looks_and_the_other_changes() {
     let text = demo("which-hand.yaml");
     let mut served = Served::with(&text, &["--lan=127.0.0.2"]);
     let port = served.port;
-    let mut told = String::new();
-    // The rest of what is printed: both links, and each as a square.
-    let mut out = served.child.stdout.take().unwrap();
-    while told.matches(&format!("http://{ADDRESS}:{port}/enter/")).count() < 2 {
-        let mut some = [0_u8; 4096];
-        let count = out.read(&mut some).unwrap();
-        assert!(count > 0, "{told}");
-        told.push_str(&String::from_utf8_lossy(&some[..count]));
-    }
+    let told = served.told_of_lan();
     assert!(told.contains("not encrypted") && told.contains('\u{2588}'), "{told}");
     let tokens: Vec<&str> = told.split("/enter/").skip(1).map(|rest| rest.split_whitespace().next().unwrap()).collect();
     let (change, look) = (tokens[0], tokens[1]);

@@ -80,6 +80,19 @@ impl Served {
         Self { child, port, token: token.to_owned(), folder }
     }
 
+    /// What is printed of the local network: both links, and each as a square.
+    #[cfg(target_os = "linux")]
+    pub(super) fn told_of_lan(&mut self) -> String {
+        let (mut told, mut some) = (String::new(), [0_u8; 4096]);
+        let out = self.child.stdout.as_mut().unwrap();
+        while told.matches("/enter/").count() < 2 {
+            let count = out.read(&mut some).unwrap();
+            assert!(count > 0, "{told}");
+            told.push_str(&String::from_utf8_lossy(&some[..count]));
+        }
+        told
+    }
+
     /// The file of a room that is served by itself.
     pub(super) fn room(&self) -> PathBuf {
         self.folder.path().join("room.yaml")

@@ -2,18 +2,24 @@
 const main = document.getElementById("main");
 
 if (main?.dataset.room) {
-  await import("./room.js");
+  const { begin } = await import("./room.js");
   await import("./fields.js");
   if (main.dataset.screen === "options") await import("./options.js");
   if (main.dataset.screen === "try") await import("./trial.js");
+  await begin();
 }
 
 // The unit that the page is read in is the browser's to keep; what stands on the page is made anew in it.
 document.getElementById("told-in")?.addEventListener("change", (event) => {
   const age = event.target.value === "" ? 0 : 31536000;
   document.cookie = `elbowroom-units-${location.port}=${event.target.value}; path=/; max-age=${age}; samesite=strict`;
+  sessionStorage.setItem("focus", event.target.id);
   location.reload();
 });
+// Whoever chose goes on where they were.
+const focus = sessionStorage.getItem("focus");
+sessionStorage.removeItem("focus");
+if (focus !== null) document.getElementById(focus)?.focus();
 
 // A new room of a folder, one like another, another name.
 for (const form of document.querySelectorAll("form[data-to]")) {

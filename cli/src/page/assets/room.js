@@ -226,9 +226,12 @@ document.addEventListener("keydown", (event) => {
   button.click();
 });
 
-lookAt(main);
-const begun = await asked("stage");
-if (begun?.ok) {
+/** Begins once all that waits for an answer is there: a quick one would come before it. */
+export async function begin() {
+  lookAt(main);
+  const wasBusy = seen.stage === "busy";
+  const begun = await asked("stage");
+  if (!begun?.ok) return;
   show(await begun.json());
-  watch();
+  if (wasBusy || seen.stage === "busy") watch();
 }

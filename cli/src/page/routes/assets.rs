@@ -6,12 +6,15 @@ use axum::extract::Path;
 use axum::response::Response;
 
 use super::beside::missing;
-use crate::drawing::{Weight, latin_letters};
+use crate::drawing::{Letters, Weight, letters_of};
 use crate::page::reply;
 
 /// The letters of plans.
-static BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| latin_letters(Weight::Book));
-static BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| latin_letters(Weight::Bold));
+static BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Book, Letters::Plain));
+static BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Bold, Letters::Plain));
+/// The letters of plans that few plans have: a browser asks for them where it meets one.
+static MORE_BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Book, Letters::Further));
+static MORE_BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Bold, Letters::Further));
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
@@ -27,6 +30,8 @@ pub(super) async fn asset(Path(name): Path<String>) -> Response {
         "icon.svg" => reply::asset("image/svg+xml", include_bytes!("../assets/icon.svg")),
         "book.ttf" => reply::asset("font/ttf", &BOOK),
         "bold.ttf" => reply::asset("font/ttf", &BOLD),
+        "more-book.ttf" => reply::asset("font/ttf", &MORE_BOOK),
+        "more-bold.ttf" => reply::asset("font/ttf", &MORE_BOLD),
         _ => missing(),
     }
 }

@@ -172,6 +172,19 @@ pub(crate) fn timed(brief: &Brief, limits: &Limits) -> Result<(Answer, Vec<(Part
     Ok((answer, stopwatch.taken()))
 }
 
+/// The options that are meant, in their order, each of them one of those that fit and none named twice.
+pub(crate) fn chosen_each<'a>(answer: &'a Answer, meant: &[OptionArg]) -> Result<Vec<&'a RankedOption>, Failure> {
+    let mut options: Vec<&RankedOption> = Vec::with_capacity(meant.len());
+    for meant in meant {
+        let option = chosen(answer, meant)?;
+        if options.iter().any(|other| other.key == option.key) {
+            return Err(Failure::SameOption { meant: meant.to_string() });
+        }
+        options.push(option);
+    }
+    Ok(options)
+}
+
 /// The option that is meant, where it is one of those that fit.
 pub(crate) fn chosen<'a>(answer: &'a Answer, meant: &OptionArg) -> Result<&'a RankedOption, Failure> {
     if answer.options.is_empty() {

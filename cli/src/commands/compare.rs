@@ -11,7 +11,7 @@ use crate::process::destination::Destination;
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
-use crate::ranked::{chosen, ranked};
+use crate::ranked::{chosen_each, ranked};
 use crate::render::{compare, leaf};
 use crate::text::look::Look;
 use crate::words;
@@ -33,14 +33,7 @@ pub(super) fn run(
     }
     let limits = Limits { shown: 0, ..Limits::default() };
     let answer = ranked(&args.room, &limits, stdin, stderr)?;
-    let mut options = Vec::with_capacity(args.options.len());
-    for meant in &args.options {
-        let option = chosen(&answer, meant)?;
-        if options.iter().any(|other: &&elbowroom_solver::answer::RankedOption| other.key == option.key) {
-            return Err(Failure::SameOption { meant: meant.to_string() });
-        }
-        options.push(option);
-    }
+    let options = chosen_each(&answer, &args.options)?;
     let compared = compare::Compared { answer: &answer, options: &options };
     let look = if destination == Destination::Stdout { stdout.look() } else { Look::PLAIN };
     let sheet = compare::leaf(&compared, args.paper.landscape().width - 2.0 * leaf::MARGIN);

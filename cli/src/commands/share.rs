@@ -3,14 +3,13 @@
 use std::io::Read;
 
 use elbowroom_solver::Limits;
-use elbowroom_solver::answer::RankedOption;
 
 use super::form;
 use crate::args::{OptionArg, Page, ShareArgs};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
-use crate::ranked::{chosen, ranked};
+use crate::ranked::{chosen, chosen_each, ranked};
 use crate::render::share;
 
 /// Reads, ranks, writes.
@@ -23,14 +22,7 @@ pub(super) fn run(
     let destination = args.output.destination(&args.room.scenario.files())?;
     form::form::<Page>(args.format, &destination, &[])?;
     let answer = ranked(&args.room, &Limits { shown: 0, ..Limits::default() }, stdin, stderr)?;
-    let mut options: Vec<&RankedOption> = Vec::with_capacity(args.options.len());
-    for meant in &args.options {
-        let option = chosen(&answer, meant)?;
-        if options.iter().any(|other| other.key == option.key) {
-            return Err(Failure::SameOption { meant: meant.to_string() });
-        }
-        options.push(option);
-    }
+    let mut options = chosen_each(&answer, &args.options)?;
     if options.is_empty() {
         chosen(&answer, &OptionArg::Rank(1))?;
         options = answer.families().iter().take(args.top).map(|family| family.best).collect();

@@ -34,7 +34,14 @@ const SQUARE: f64 = 1.0;
 
 /// Width of `text` on one line at this size, mm.
 pub(crate) fn width_of(text: &str, size: f64, weight: Weight) -> f64 {
-    let Ok(face) = Face::parse(weight.file(), 0) else { return UNKNOWN * size * text.chars().count() as f64 };
+    match Face::parse(weight.file(), 0) {
+        Ok(face) => width_in(&face, text, size),
+        Err(_) => UNKNOWN * size * text.chars().count() as f64,
+    }
+}
+
+/// The same in any font.
+pub(super) fn width_in(face: &Face<'_>, text: &str, size: f64) -> f64 {
     let units = f64::from(face.units_per_em());
     let advance = |letter: char| {
         let glyph = face.glyph_index(letter).and_then(|glyph| face.glyph_hor_advance(glyph));

@@ -77,9 +77,9 @@ struct Fonts<'t> {
 
 impl<'t> Fonts<'t> {
     fn of(typeface: &'t Typeface) -> Option<Self> {
-        let font = |file: &[u8]| Font::new(file.to_vec().into(), 0);
-        let given = typeface.given().and_then(font);
-        Some(Self { typeface, book: font(Weight::Book.file())?, bold: font(Weight::Bold.file())?, given })
+        let ours = |weight: Weight| Font::new(weight.file().into(), 0);
+        let given = typeface.given().and_then(|file| Font::new(file.to_vec().into(), 0));
+        Some(Self { typeface, book: ours(Weight::Book)?, bold: ours(Weight::Bold)?, given })
     }
 
     /// The font of a run of letters.
@@ -155,11 +155,14 @@ fn put_text(surface: &mut Surface<'_>, text: &Text, fonts: &Fonts<'_>) {
     let (x, y) = (text.at.x as f32, text.at.y as f32);
     surface.push_transform(&Transform::from_rotate_at(text.turned as f32, x, y));
     let mut from = shift;
-    for run in fonts.typeface.runs(&said) {
+    let mut runs = fonts.typeface.runs(&said).into_iter().peekable();
+    while let Some(run) = runs.next() {
         let font = fonts.of_run(run.is_given, text.weight).clone();
         let start = Point::from_xy(x + from as f32, y);
         surface.draw_text(start, font, text.size as f32, &run.text, false, TextDirection::Auto);
-        from += width_of(&run.text, text.size, text.weight);
+        if runs.peek().is_some() {
+            from += fonts.typeface.width_of(&run, text.size, text.weight);
+        }
     }
     surface.pop();
 }

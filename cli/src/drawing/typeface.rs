@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use ttf_parser::Face;
 
+use super::lettering::{width_in, width_of};
 use super::{Mark, Sheet, Weight};
 use crate::text::safe::safe;
 
@@ -62,6 +63,14 @@ impl Typeface {
         runs
     }
 
+    /// How wide a run of letters is at this size, mm.
+    pub(super) fn width_of(&self, run: &Run, size: f64, weight: Weight) -> f64 {
+        match self.fonts().filter(|_| run.is_given) {
+            Some(fonts) => width_in(&fonts.given, &run.text, size),
+            None => width_of(&run.text, size, weight),
+        }
+    }
+
     /// Ours and the one that was given; `None` without one.
     fn fonts(&self) -> Option<Fonts<'_>> {
         let given = Face::parse(self.given()?, 0).ok()?;
@@ -87,7 +96,9 @@ pub(super) fn letters(sheet: &Sheet) -> BTreeSet<char> {
         Mark::Text(text) => Some(safe(&text.text)),
         Mark::Path(_) | Mark::Layer(_) => None,
     });
-    texts.flat_map(|text| text.chars().collect::<Vec<_>>()).collect()
+    let mut found = BTreeSet::new();
+    texts.for_each(|text| found.extend(text.chars()));
+    found
 }
 
 #[cfg(test)]
@@ -98,7 +109,7 @@ mod tests {
 
     use super::{Run, Typeface};
     use crate::drawing::web_font::with_letters;
-    use crate::drawing::{At, Font, Mark, Paper, Sheet, Side, Text, Tone, Weight, pdf, png, svg};
+    use crate::drawing::{At, Font, Mark, Paper, Sheet, Side, Text, Tone, Weight, pdf, png, svg, width_of};
 
     /// A font whose one letter is one that ours has not: drawn as our A.
     fn one_letter() -> Vec<u8> {
@@ -138,6 +149,9 @@ mod tests {
         assert_eq!(ours.runs(name), [Run { is_given: false, text: name.to_owned() }]);
         let run = |is_given, text: &str| Run { is_given, text: text.to_owned() };
         assert_eq!(given.runs(name), [run(false, "sofa "), run(true, "\u{5ba2}"), run(false, "\u{5385}")]);
+        // What comes next begins where the letter ends in its own font.
+        let letter = given.width_of(&run(true, "\u{5ba2}"), 5.0, Weight::Bold);
+        assert_eq!(letter, width_of("A", 5.0, Weight::Book));
         assert_eq!(ours.lacks(&[sheet(name)]), BTreeSet::from(['\u{5ba2}', '\u{5385}']));
         assert_eq!(given.lacks(&[sheet(name)]), BTreeSet::from(['\u{5385}']));
     }

@@ -1,4 +1,5 @@
-//! The server: one port of this machine, on the local network too where that is asked for, one thread for what is asked, others for what takes long; it ends when it is told to.
+//! The server: one port of this machine, on the local network too where that is asked for, one thread for what is asked, others for
+//! what takes long; it ends when it is told to.
 
 use std::future::IntoFuture;
 use std::net::{Ipv4Addr, TcpListener};

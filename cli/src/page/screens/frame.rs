@@ -6,6 +6,7 @@ use maud::{DOCTYPE, Markup, html};
 use strum::VariantArray;
 
 use super::address::{chosen, encoded};
+use super::lengths::Units;
 use super::on::On;
 use super::state;
 use super::switch::switch;
@@ -135,6 +136,6 @@ pub(super) fn screen(room: &Room<'_>, part: Markup) -> Markup {
 
 /// The unit of the file.
 fn file_units(seen: &Seen) -> Option<Unit> {
-    let values = Filed::read(&seen.text).ok()?.values();
-    Some(values["units"].as_str().and_then(Unit::of).unwrap_or_default())
+    let filed = Filed::read(&seen.text).ok()?;
+    Some(Units::of(&filed.values(), None).file)
 }

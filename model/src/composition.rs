@@ -22,6 +22,10 @@ pub enum Term {
     FireAside,
     /// The main seat is far from a fire that much is wished of.
     FireFar,
+    /// A fire beside seats that face each other is not amid the floor between them.
+    FocusAmid,
+    /// The same of a fire that is wished for.
+    FireAmid,
     /// A seat opposite stands off the axis.
     OppositeAside,
     /// Seats left and right are not mirrored, or two on one side are out of line.
@@ -48,6 +52,8 @@ pub enum Term {
     ReturnAside,
     /// The screen is further off than it is easily seen.
     ScreenFar,
+    /// The screen stands before a window.
+    BeforeWindow,
     /// A media unit stands off the middle of the screen that hangs, or at another wall.
     UnderScreen,
     /// A piece is not drawn up to its wall.
@@ -82,6 +88,10 @@ pub enum Term {
     DiningBySeat,
     /// Floor behind a main seat that stands free.
     FloorBehind,
+    /// Floor behind a main seat that gathers with others about a fire at its side.
+    FloorBehindFireside,
+    /// A second seat stands before the fire with its back to it.
+    BackToFire,
     /// Floor behind a return that stands free.
     ReturnBehind,
     /// A seat is turned away from the group.

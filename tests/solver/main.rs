@@ -6,6 +6,7 @@
 mod support;
 
 mod about_doorways;
+mod about_fire;
 mod arrangement;
 mod criteria;
 mod gaps;

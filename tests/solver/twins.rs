@@ -56,8 +56,9 @@ fn a_pair_fits_as_two_do(room: &str, more: &str) {
         let within = PROVEN_WITHIN.max(PROVEN_SHARE * other.planned.value);
         assert!(!proven || apart <= within, "{key}: {apart} of {}", other.planned.value);
     }
-    // What need not stand is added one by one, to what may be another plan: a few programs more are no other order.
-    let most = if more.is_empty() { two.work.programs } else { two.work.programs * 11 / 10 };
+    // What need not stand is added one by one, to what may be another plan, and what bars ways is learned as one comes to it: a
+    // few programs more are no other order.
+    let most = two.work.programs * 11 / 10;
     assert!(
         !undecided.is_empty() || pair.work.programs < most,
         "{} programs, not fewer than {}",

@@ -3,7 +3,9 @@
 
 use elbowroom_model::{Brief, ItemKind, Point, Term};
 
+use super::about_fire::fires_beside;
 use super::asked::{Asked, Way};
+use super::axis::is_fire_wished;
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::best_by;
@@ -84,8 +86,14 @@ fn free(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
     }
     let facing = pose.stand.facing;
     let area = lost_behind(room, &pose.anchor.along(facing), facing, pose.piece.width.usual);
-    let way = Way::pays(pose, CostSlot::Other, Term::FloorBehind, &area);
-    vec![Asked::always(Term::FloorBehind, pose, With::Itself, way)]
+    let term = if gathers_at_fire(room, facing) { Term::FloorBehindFireside } else { Term::FloorBehind };
+    let way = Way::pays(pose, CostSlot::Other, term, &area);
+    vec![Asked::always(term, pose, With::Itself, way)]
+}
+
+/// Whether a seat that looks so has a fire beside it that is wished for: seats gather about that in the middle of the floor.
+fn gathers_at_fire(room: &RuleContext<'_>, facing: Point) -> bool {
+    is_fire_wished(&room.brief.wishes) && fires_beside(room, facing).next().is_some()
 }
 
 /// A return with a back that stands off the wall behind it earns that floor too.

@@ -95,9 +95,9 @@ fn behind_leaf(pose: &Pose, swing: &Swing) -> Asked {
     out_of(pose, &zone, Term::BehindLeaf, swing.item)
 }
 
-/// Out of a stretch of floor by a doorway, or at a price.
-fn out_of(pose: &Pose, zone: &Convex, term: Term, doorway: ItemId) -> Asked {
+/// Out of a stretch of floor before something on a wall, or at a price.
+pub(super) fn out_of(pose: &Pose, zone: &Convex, term: Term, item: ItemId) -> Asked {
     let mut ways: Vec<Way> = out_of_polygon(pose.main(), zone).into_iter().map(Way::of).collect();
     ways.push(Way::flat(term));
-    Asked::one_of(term, pose, With::Item(doorway), ways)
+    Asked::one_of(term, pose, With::Item(item), ways)
 }

@@ -4,12 +4,14 @@
 //! stands in `model/data/composition.yaml`. Whether a layout may be so at all is for `rules`; how a room is judged for a
 //! client is for `criteria`.
 
+mod about_fire;
 mod aims;
 mod apart;
 mod asked;
 mod at_wall;
 mod axis;
 mod beam;
+mod before_window;
 mod dining;
 mod doorways;
 mod heart;

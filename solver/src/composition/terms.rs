@@ -1,9 +1,11 @@
 //! The terms of a plan, each once.
 
+use super::about_fire::AboutFire;
 use super::apart::GroupApart;
 use super::at_wall::AtWall;
 use super::axis::OnAxis;
 use super::beam::Beam;
+use super::before_window::BeforeWindow;
 use super::dining::DiningBySeat;
 use super::doorways::AboutDoorways;
 use super::pairs::Pairs;
@@ -19,7 +21,9 @@ use super::storage::BesideStorage;
 pub(crate) static TERMS: &[&dyn PlanTerm] = &[
     &ScreenBefore,
     &Beam,
+    &BeforeWindow,
     &OnAxis,
+    &AboutFire,
     &SecondSeats,
     &Pairs,
     &AtWall,

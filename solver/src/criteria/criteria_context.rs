@@ -42,7 +42,7 @@ impl Walkers {
     /// Whether they make use of what a term counts as lost.
     pub(crate) fn earns(&self, term: Term) -> bool {
         match term {
-            Term::FloorBehind => self.pass_behind,
+            Term::FloorBehind | Term::FloorBehindFireside => self.pass_behind,
             Term::ReturnBehind => self.pass_behind_return,
             _ => false,
         }

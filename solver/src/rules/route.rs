@@ -1,6 +1,8 @@
 //! A way through that is too narrow, as a requirement: one of the gaps of the chain that blocks it must open, or a
 //! piece of the chain must change sides.
 
+use std::collections::BTreeSet;
+
 use elbowroom_model::{Clearance, ItemId, PieceId, Point, WallId};
 
 use super::linear::{Linear, LinearPoint};
@@ -21,6 +23,8 @@ pub struct Widening {
     pub requirement: Requirement,
     /// No other change could widen it.
     pub is_exhaustive: bool,
+    /// The pieces of a chain that closes between walls and parts two doorways or windows: it does so wherever they stand.
+    pub bars: Option<Vec<PieceId>>,
 }
 
 /// The first route of `layout` that is too narrow, and what would widen it; `None` where all are wide enough.
@@ -58,7 +62,7 @@ pub fn circle_out_of_reach(
     let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
     let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
     let cause = Cause { rule: Clearance::TurningCircle.into(), piece: context.main_seat, with: With::Itself };
-    Some(Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: false })
+    Some(Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: false, bars: None })
 }
 
 /// One route of one layout.
@@ -83,7 +87,9 @@ impl RouteContext<'_> {
         let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.context.main_seat);
         let cause = Cause { rule: self.demand.rule.into(), piece, with: With::Route(self.demand) };
         let is_anchored = widest.chain.iter().any(|shape| !matches!(shape, ShapeId::Part { .. }));
-        Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored }
+        let is_lasting = is_anchored && matches!(self.demand.to, End::Item(_));
+        let bars = is_lasting.then(|| pieces_of(&widest.chain));
+        Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored, bars }
     }
 
     /// The ways to open one gap; none where neither side can move.
@@ -213,6 +219,12 @@ impl RouteContext<'_> {
     fn pose(&self, piece: PieceId) -> Option<&Pose> {
         self.poses.iter().find(|pose| pose.id == piece).copied()
     }
+}
+
+/// The pieces of a chain, each once.
+fn pieces_of(chain: &[ShapeId]) -> Vec<PieceId> {
+    let piece = |shape: &ShapeId| if let ShapeId::Part { piece, .. } = shape { Some(*piece) } else { None };
+    chain.iter().filter_map(piece).collect::<BTreeSet<_>>().into_iter().collect()
 }
 
 /// A piece of a link.

@@ -7,6 +7,7 @@ use elbowroom_model::PieceId;
 
 use smallvec::SmallVec;
 
+use super::barriers::Barring;
 use super::node::{Chosen, Decided, Node, Question};
 use super::problem::Problem;
 use super::tolerance::SAME_BOUND;
@@ -61,14 +62,23 @@ impl Urgency {
 
 /// The most urgent decision on what stands, or on whether a piece does; `None` where every rule but the routes holds among what
 /// stands. What promises no more than `cutoff` cannot be.
-pub(super) fn next<'p, E: Engine>(problem: &'p Problem<'_>, node: &Node<'p, E>, cutoff: f64) -> Option<Decision<'p>> {
+pub(super) fn next<'p, E: Engine>(
+    problem: &'p Problem<'_>,
+    barriers: &[Barring<'p>],
+    node: &Node<'p, E>,
+    cutoff: f64,
+) -> Option<Decision<'p>> {
     let mut best = Best { node, cutoff, found: None };
-    each_choice(problem, node, |chosen, requirement| {
+    let mut offer = |chosen, requirement: &'p Requirement| {
         if !node.chosen.contains(&chosen) {
             let Requirement { cause, alternatives } = requirement;
             best.offer(Settles::Requirement(chosen), Question { cause: *cause, alternatives });
         }
-    });
+    };
+    each_choice(problem, node, &mut offer);
+    for (place, barrier) in barriers.iter().enumerate().filter(|(_, barrier)| barrier.stands_in(node)) {
+        offer(Chosen::Barrier(place), barrier.requirement);
+    }
     for (place, question) in node.finer.iter().enumerate() {
         best.offer(Settles::Finer(place), *question);
     }

@@ -7,6 +7,7 @@
 use elbowroom_model::{Brief, PieceId};
 
 use super::aim::Aim;
+use super::barriers::Barriers;
 use super::effort::Effort;
 use super::found::{Found, Searched};
 use super::once::search_once;
@@ -46,7 +47,8 @@ pub(super) fn dive_on(
 ) -> Searched {
     let bound = before.found.as_ref().map_or(before.unexplored, |found| found.bound);
     let searched = Searched { is_complete: false, ..before };
-    let mut rest = Dive { room, floor, effort, bound, searched, nodes: node_budget(room.brief, effort.nodes) };
+    let nodes = node_budget(room.brief, effort.nodes);
+    let mut rest = Dive { room, floor, effort, bound, searched, nodes, barriers: Barriers::default() };
     if rest.searched.found.as_ref().is_none_or(|found| !found.layout.left_out.is_empty()) {
         rest.look_for(arrangement, Aim::Together, effort.nodes / SHARE_OF_ALL, Order::DeepestFirst);
     }
@@ -74,6 +76,7 @@ struct Dive<'s, 'a> {
     searched: Searched,
     /// Nodes that may still be taken.
     nodes: usize,
+    barriers: Barriers,
 }
 
 impl Dive<'_, '_> {
@@ -102,14 +105,14 @@ impl Dive<'_, '_> {
     }
 
     /// Takes what a search finds, where it is better, and says whether it is.
-    fn look_for(&mut self, arrangement: &Arrangement, aim: Aim<'_>, nodes: usize, order: Order) -> bool {
+    fn look_for(&mut self, arrangement: &Arrangement, aim: Aim<'_>, nodes: usize, order: Order<'_>) -> bool {
         let nodes = nodes.min(self.nodes);
         if nodes == 0 {
             return false;
         }
         let to_beat = self.searched.found.as_ref().map_or(self.effort.to_beat, |found| found.objective);
         let effort = Effort { aim, to_beat, nodes, ..self.effort };
-        let more = search_once(self.room, self.floor, arrangement, effort, order);
+        let more = search_once(self.room, self.floor, arrangement, effort, order, &self.barriers);
         self.nodes -= more.tally.nodes.min(self.nodes);
         self.searched.take_work_of(&more);
         for (cause, count) in more.blame {

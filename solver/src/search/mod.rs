@@ -13,6 +13,7 @@
 mod about_heart;
 mod aim;
 mod asked;
+mod barriers;
 mod bounds;
 mod branching;
 mod cell;
@@ -46,6 +47,7 @@ pub use room_context::RoomContext;
 pub use stated::{Choice, Sought, Stated, search_stated, stated};
 pub use tally::Tally;
 
+use self::barriers::Barriers;
 use self::once::search_once;
 use self::tree::Order;
 use crate::arrangement::Arrangement;
@@ -57,7 +59,7 @@ const NODES_TO_TIDY: usize = 60;
 /// The best layout of `arrangement`.
 #[must_use]
 pub fn search(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
-    let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst);
+    let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst, &Barriers::default());
     if effort.aim != Aim::Together {
         return searched;
     }
@@ -77,7 +79,7 @@ pub fn search(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, 
 fn tidied(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, found: Found) -> (Found, Searched) {
     let value = found.layout.size_value(room.brief);
     let effort = Effort { to_beat: found.objective - value, ..Effort::of(Aim::Tidy(&found.layout), NODES_TO_TIDY) };
-    let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst);
+    let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst, &Barriers::default());
     let tidier = searched.found.take().map(|tidy| {
         let objective = tidy.layout.size_value(room.brief) + tidy.objective;
         Found { objective, bound: found.bound.max(objective), ..tidy }

@@ -29,6 +29,8 @@ pub(super) enum Chosen {
     Alone(usize, usize),
     /// Of two states, the lower first.
     Between(usize, usize, usize),
+    /// Of a chain that bars a way.
+    Barrier(usize),
 }
 
 /// What must hold, and the ways in which it can.

@@ -1,11 +1,14 @@
 //! One search of one arrangement, in one order.
 
+use elsa::FrozenVec;
+
 use super::asked::Asked;
+use super::barriers::Barriers;
 use super::effort::Effort;
 use super::found::{Found, Searched};
 use super::problem::Problem;
 use super::room_context::RoomContext;
-use super::tree::{Limits, Order, Tree, layout_of};
+use super::tree::{Learned, Limits, Order, Tree, layout_of};
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::program::{DefaultEngine, Engine};
@@ -17,17 +20,24 @@ pub(super) fn search_once(
     floor: &Floor,
     arrangement: &Arrangement,
     effort: Effort<'_>,
-    order: Order,
+    order: Order<'_>,
+    barriers: &Barriers,
 ) -> Searched {
     let problem = Problem::of(room, arrangement, Asked::of(&effort));
-    searched(&problem, floor, effort, order)
+    searched(&problem, floor, effort, order, barriers)
 }
 
 /// The same of a problem that is stated.
-pub(super) fn searched(problem: &Problem<'_>, floor: &Floor, effort: Effort<'_>, order: Order) -> Searched {
-    let widenings = typed_arena::Arena::new();
+pub(super) fn searched(
+    problem: &Problem<'_>,
+    floor: &Floor,
+    effort: Effort<'_>,
+    order: Order<'_>,
+    barriers: &Barriers,
+) -> Searched {
+    let widenings = FrozenVec::new();
     let limits = Limits { order, nodes: effort.nodes, to_beat: effort.to_beat };
-    let mut tree = Tree::<DefaultEngine>::new(problem, floor, &widenings, limits);
+    let mut tree = Tree::<DefaultEngine>::new(problem, floor, Learned { widenings: &widenings, barriers }, limits);
     let bound = tree.search();
     let found = tree.incumbent.as_ref().map(|best| Found {
         layout: with_circle(problem.context.brief, floor, layout_of(problem, best)),

@@ -43,6 +43,17 @@ pub(super) enum Change<'p> {
     Part(usize, Arc),
 }
 
+impl Change<'_> {
+    /// Whether a layout with these values has it so.
+    pub(super) fn keeps(&self, values: &[f64]) -> bool {
+        match self {
+            Self::Takes(question, place) => question.alternatives[*place].holds(values),
+            Self::Part(_, arc) => arc.holds(values),
+            Self::Stands(..) | Self::Somewhere(_) | Self::LeftOut(_) => false,
+        }
+    }
+}
+
 /// A node, or what becomes one.
 pub(super) enum Candidate<'p, E> {
     Ready(Box<Node<'p, E>>),

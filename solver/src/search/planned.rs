@@ -9,6 +9,7 @@ use std::collections::BTreeMap;
 use elbowroom_model::{Brief, PieceId, TURNS};
 
 use super::aim::Aim;
+use super::barriers::Barriers;
 use super::dive::{held, needed, pieces_of};
 use super::easing::Easing;
 use super::effort::Effort;
@@ -17,7 +18,7 @@ use super::once::search_once;
 use super::room_context::RoomContext;
 use super::tally::Tally;
 use super::tree::Order;
-use super::turning;
+use super::{NODES_TO_TIDY, turning};
 use crate::arrangement::Arrangement;
 use crate::composition::worth;
 use crate::layout::Layout;
@@ -40,7 +41,8 @@ const ROUNDS: usize = 2;
 /// The plan that composes best, rules of comfort eased only where there is none otherwise.
 #[must_use]
 pub fn plan(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, nodes: usize) -> Searched {
-    let asked = Planning { room, floor, arrangement, nodes, easing: Easing::Kept };
+    let barriers = &Barriers::default();
+    let asked = Planning { room, floor, arrangement, nodes, easing: Easing::Kept, barriers };
     let clean = asked.run();
     if clean.found.is_some() {
         return clean;
@@ -66,14 +68,27 @@ pub fn largest(
 ) -> Searched {
     let held = held(room, arrangement, &plan.layout, None);
     let effort = Effort { easing: Easing::as_in(plan), ..Effort::of(Aim::Within(plan), nodes) };
-    let mut searched = search_once(room, floor, &held, effort, Order::BestFirst);
-    if searched.found.is_none() {
-        searched.found = Some(as_planned(room.brief, plan, searched.unexplored));
-    }
-    if let Some(found) = &mut searched.found {
-        found.layout.eased.clone_from(&plan.layout.eased);
-        found.eased.clone_from(&plan.eased);
-    }
+    let barriers = Barriers::default();
+    let look = |effort: Effort<'_>, order: Order<'_>| search_once(room, floor, &held, effort, order, &barriers);
+    let first = look(effort, Order::Like(&plan.values));
+    let to_beat = first.found.as_ref().map_or(effort.to_beat, |found| found.objective);
+    let mut searched = look(Effort { to_beat, ..effort }, Order::BestFirst);
+    searched.take_work_of(&first);
+    let unexplored = searched.unexplored;
+    let mut found = match searched.found.take().or(first.found) {
+        Some(best) => {
+            let tidy = Effort { aim: Aim::Tidy(&best.layout), nodes: NODES_TO_TIDY, ..effort };
+            let tidy = look(tidy, Order::Like(&best.values));
+            searched.take_work_of(&tidy);
+            let layout = tidy.found.map_or(best.layout, |tidy| tidy.layout);
+            let objective = layout.size_value(room.brief);
+            Found { layout, objective, bound: unexplored.max(objective), ..best }
+        }
+        None => as_planned(room.brief, plan, unexplored),
+    };
+    found.layout.eased.clone_from(&plan.layout.eased);
+    found.eased.clone_from(&plan.eased);
+    searched.found = Some(found);
     searched
 }
 
@@ -92,6 +107,8 @@ struct Planning<'s, 'a> {
     arrangement: &'s Arrangement,
     nodes: usize,
     easing: Easing<'s>,
+    /// What bars ways, learned on the way.
+    barriers: &'s Barriers,
 }
 
 /// The plan so far.
@@ -186,14 +203,14 @@ impl Planning<'_, '_> {
     }
 
     /// Takes what a search finds, where it is better, and says whether it is.
-    fn look_for(&self, sofar: &mut Sofar, aim: Aim<'_>, nodes: usize, order: Order) -> bool {
+    fn look_for(&self, sofar: &mut Sofar, aim: Aim<'_>, nodes: usize, order: Order<'_>) -> bool {
         self.look_in(self.arrangement, sofar, aim, nodes, order)
     }
 
     /// The same in an arrangement that is held more closely.
-    fn look_in(&self, within: &Arrangement, sofar: &mut Sofar, aim: Aim<'_>, nodes: usize, order: Order) -> bool {
+    fn look_in(&self, within: &Arrangement, sofar: &mut Sofar, aim: Aim<'_>, nodes: usize, order: Order<'_>) -> bool {
         let effort = Effort { to_beat: sofar.value(), easing: self.easing, ..Effort::of(aim, nodes) };
-        let more = search_once(self.room, self.floor, within, effort, order);
+        let more = search_once(self.room, self.floor, within, effort, order, self.barriers);
         sofar.take(more)
     }
 }

@@ -7,6 +7,7 @@ use elbowroom_model::{PieceId, Point};
 
 use super::aim::Aim;
 use super::asked::Asked;
+use super::barriers::{Barrier, Barring};
 use super::cell::{Cell, Ranges};
 use super::cells::{Beside, Cells, Comfort, Key, Posed, Scope, StandKey};
 use super::easing::Easing;
@@ -131,6 +132,16 @@ impl<'a> Problem<'a> {
         })
     }
 
+    /// A barrier as it stands here; `None` where one of its pieces cannot stand as it did.
+    pub(super) fn barring<'p>(&self, barrier: &'p Barrier) -> Option<Barring<'p>> {
+        let state = |key: &StandKey| {
+            let state = self.states.iter().position(|state| state.key == *key)?;
+            Some((self.states[state].posed.pose.id, state))
+        };
+        let states = barrier.stands.iter().map(state).collect::<Option<_>>()?;
+        Some(Barring { states, requirement: &barrier.requirement })
+    }
+
     const fn key(&self, first: StandKey, with: Beside, comfort: Comfort) -> Key {
         let Asked { without, plain, .. } = self.asked;
         Key {
@@ -146,9 +157,14 @@ impl<'a> Problem<'a> {
         Ranges { bounds: &self.context.variables.bounds, places: &places }.propagate(requirement);
     }
 
-    /// Whether ties are settled too.
+    /// Whether ties are settled too. Of the largest they are settled when all sizes are known; but where a plan eases a rule
+    /// how far a size can be let out at last hangs on where all stands.
     const fn settles_ties(&self) -> bool {
-        matches!(self.aim, Aim::Together | Aim::These(_) | Aim::Tidy(_) | Aim::Within(_))
+        match self.aim {
+            Aim::Together | Aim::These(_) | Aim::Tidy(_) => true,
+            Aim::Within(plan) => !plan.eased.is_empty(),
+            _ => false,
+        }
     }
 
     fn may_be_left_out(&self, piece: PieceId) -> bool {

@@ -4,6 +4,7 @@
 
 use super::aim::Aim;
 use super::asked::Asked;
+use super::barriers::Barriers;
 use super::cell::Cell;
 use super::effort::Effort;
 use super::found::Searched;
@@ -104,7 +105,8 @@ pub fn search_stated(
     to_beat: f64,
 ) -> Searched {
     let problem = Problem::of(room, arrangement, Asked::plain(sought.aim()));
-    searched(&problem, floor, Effort { to_beat, ..Effort::of(sought.aim(), nodes) }, Order::BestFirst)
+    let effort = Effort { to_beat, ..Effort::of(sought.aim(), nodes) };
+    searched(&problem, floor, effort, Order::BestFirst, &Barriers::default())
 }
 
 impl Stated {

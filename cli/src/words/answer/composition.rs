@@ -40,6 +40,8 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::OppositeAside
         | Term::Mirrored
         | Term::FireFar
+        | Term::FocusAmid
+        | Term::FireAmid
         | Term::PairAside => named.on_axis(),
         Term::SideAlong
         | Term::ToTable
@@ -50,9 +52,11 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::FarFromWindow => named.in_group(),
         Term::LooksPast | Term::Turned => named.of_turned(),
         Term::Beam | Term::ScreenBeside | Term::ReturnAside | Term::ScreenFar | Term::UnderScreen => named.of_screen(),
+        Term::BeforeWindow => format!("{} stands before {}", named.one, named.other),
         Term::OffWall
         | Term::OffMiddle
         | Term::FloorBehind
+        | Term::FloorBehindFireside
         | Term::ReturnBehind
         | Term::BesideStorage
         | Term::DiningBySeat => named.at_wall(),
@@ -62,6 +66,7 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
             named.of_rug()
         }
         Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd | Term::BySecondSeat => named.at_end(),
+        Term::BackToFire => format!("{} has its back to {}, before whoever looks at it", named.one, named.other),
         Term::AcrossOpening => format!("{} has its back close to {}", named.one, named.other),
         Term::BehindLeaf => format!("{} stands where the open leaf of {} hides it", named.one, named.other),
         Term::WayAcross | Term::SmallByWay | Term::CutOff | Term::InWay => named.of_walkers(),
@@ -93,6 +98,9 @@ impl Named<'_> {
         match self.told.term {
             Term::TableAside | Term::RugAside => format!("{one} lies {off} off the middle of the front of {other}"),
             Term::FocusAside | Term::FireAside => format!("{one} faces {other} {off} off its middle"),
+            Term::FocusAmid | Term::FireAmid => {
+                format!("{other} lies {off} off the middle between {one} and the seat that it faces")
+            }
             Term::FireFar => {
                 let far = self.length(tables::price(Term::FireFar).free + self.told.off);
                 format!("{one} stands {far} from {other}, further than one gathers about it")
@@ -169,10 +177,13 @@ impl Named<'_> {
                 format!("{one} {stands} {off} off the middle, and off either end, of what is free of {other}")
             }
             Term::OffMiddle => format!("{one} {stands} {off} off the middle of what is free of {other}"),
-            Term::FloorBehind if told.off <= 0.0 => {
+            Term::FloorBehind | Term::FloorBehindFireside if told.off <= 0.0 => {
                 format!("{one} leaves as much floor as a room of its own behind it")
             }
             Term::FloorBehind => format!("{one} leaves {} of floor behind it", area(told.off / 1e6)),
+            Term::FloorBehindFireside => {
+                format!("{one} gathers about the fire and leaves {} of floor behind it", area(told.off / 1e6))
+            }
             Term::ReturnBehind => {
                 let free = tables::price(told.term).free;
                 format!("the return of {} leaves {} of floor behind it", one, area((told.off + free) / 1e6))

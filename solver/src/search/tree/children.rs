@@ -10,7 +10,7 @@ use smallvec::SmallVec;
 use super::super::branching::{Decision, Settles, standing};
 use super::super::node::{Asked, Decided, Node, Question};
 use super::super::open_node::{Candidate, Change, Child, OpenNode, Siblings};
-use super::{Fate, Tree};
+use super::{Fate, Order, Tree};
 use crate::program::{Engine, Row};
 use crate::rules::comfort::EASED;
 use crate::rules::{Alternative, Arc, Cause, With};
@@ -134,7 +134,8 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
             waiting.push(OpenNode::child(child, bound, self.made));
         }
         self.part_from(siblings);
-        while let Some(best) = waiting.pop() {
+        self.dive = self.led(&mut waiting);
+        while let Some(best) = self.dive.is_none().then(|| waiting.pop()).flatten() {
             let made = best.made();
             match best.candidate {
                 Candidate::Ready(_) => {
@@ -147,6 +148,20 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
             }
         }
         waiting.into_iter().for_each(|open| self.wait(open));
+    }
+
+    /// Of these children the first in which the layout would stand that is to be followed.
+    fn led(&mut self, waiting: &mut BinaryHeap<OpenNode<'p, E>>) -> Option<OpenNode<'p, E>> {
+        let Order::Like(layout) = self.order else { return None };
+        let keeps =
+            |open: &OpenNode<'p, E>| matches!(&open.candidate, Candidate::Child(child) if child.change.keeps(layout));
+        let made = waiting.iter().filter(|open| keeps(open)).map(OpenNode::made).min()?;
+        let (led, others) = waiting.drain().partition::<Vec<_>, _>(|open| open.made() == made);
+        waiting.extend(others);
+        led.into_iter().find_map(|open| match open.candidate {
+            Candidate::Child(child) => self.make(child).map(|node| OpenNode::node(node, made)),
+            Candidate::Ready(_) => None,
+        })
     }
 
     /// Makes a child; `None` where that leaves nothing to hope for.

@@ -2,6 +2,7 @@
 
 mod children;
 mod fate;
+mod limits;
 mod narrow;
 mod settle;
 
@@ -9,9 +10,9 @@ use elbowroom_model::PieceId;
 
 use std::collections::{BTreeMap, BinaryHeap};
 
-use typed_arena::Arena;
-
 use self::fate::Fate;
+pub(super) use self::limits::{Learned, Limits, Order};
+use super::barriers::Barring;
 use super::branching::{Promises, Settles, next, next_to_stand, standing};
 use super::easing::as_second_checked;
 use super::node::{Decided, Node};
@@ -24,15 +25,16 @@ use super::tolerance::{COARSE, ROUGHLY_SAME_PROMISE};
 use crate::layout::Layout;
 use crate::program::Engine;
 use crate::routes::Floor;
-use crate::rules::{Cause, Requirement, TOLERANCE};
+use crate::rules::{Cause, TOLERANCE};
 
 /// The search of one arrangement.
 pub(super) struct Tree<'p, 'a, E> {
     problem: &'p Problem<'a>,
     floor: &'p Floor,
-    /// What would widen the ways through that were too narrow.
-    widenings: &'p Arena<Requirement>,
-    order: Order,
+    learned: Learned<'p>,
+    /// Those of the barriers that can stand here.
+    barring: Vec<Barring<'p>>,
+    order: Order<'p>,
     most_nodes: usize,
     queue: BinaryHeap<OpenNode<'p, E>>,
     /// The best child of the node just expanded: followed to the end before the queue is asked again, so that a first
@@ -54,40 +56,17 @@ pub(super) struct Tree<'p, 'a, E> {
     pub(super) blame: BTreeMap<Cause, usize>,
 }
 
-/// Which of the nodes that wait is looked at next.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Order {
-    /// The one that promises most: that proves soonest.
-    BestFirst,
-    /// The deepest, until a layout is found, and then the one that promises most, but for decimetres: that finds soonest.
-    DeepestFirst,
-}
-
-/// How a tree is searched.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Limits {
-    pub(super) order: Order,
-    /// Nodes at most.
-    pub(super) nodes: usize,
-    /// Layouts count that are better than this.
-    pub(super) to_beat: f64,
-}
-
 impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     /// The root alone.
-    pub(super) fn new(
-        problem: &'p Problem<'a>,
-        floor: &'p Floor,
-        widenings: &'p Arena<Requirement>,
-        limits: Limits,
-    ) -> Self {
+    pub(super) fn new(problem: &'p Problem<'a>, floor: &'p Floor, learned: Learned<'p>, limits: Limits<'p>) -> Self {
         let Limits { order, nodes: most_nodes, to_beat } = limits;
         let (queue, blame) = (BinaryHeap::new(), BTreeMap::new());
         let unexplored = f64::NEG_INFINITY;
         let mut tree = Self {
             problem,
             floor,
-            widenings,
+            learned,
+            barring: learned.barriers.iter().filter_map(|barrier| problem.barring(barrier)).collect(),
             order,
             most_nodes,
             queue,
@@ -119,7 +98,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
                         self.wait(OpenNode::node(node, made));
                     }
                 }
-                Candidate::Ready(_) if self.tally.nodes == self.most_nodes => {
+                Candidate::Ready(_) if self.is_done() => {
                     let rest = self.queue.iter().map(|open| open.bound);
                     self.unexplored = rest.fold(self.unexplored.max(next.bound), f64::max);
                     break;
@@ -134,6 +113,10 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         self.unexplored.max(best)
     }
 
+    fn is_done(&self) -> bool {
+        self.tally.nodes == self.most_nodes || matches!(self.order, Order::Like(_)) && self.incumbent.is_some()
+    }
+
     /// Nothing was left aside on the way.
     pub(super) fn is_complete(&self) -> bool {
         self.unexplored == f64::NEG_INFINITY
@@ -143,8 +126,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn wait(&mut self, open: OpenNode<'p, E>) {
         let step = match (self.order, &self.incumbent) {
             (Order::BestFirst, _) => self.problem.same_promise(),
-            (Order::DeepestFirst, None) => f64::INFINITY,
-            (Order::DeepestFirst, Some(_)) => ROUGHLY_SAME_PROMISE,
+            (Order::DeepestFirst | Order::Like(_), None) => f64::INFINITY,
+            (Order::DeepestFirst | Order::Like(_), Some(_)) => ROUGHLY_SAME_PROMISE,
         };
         self.queue.push(open.in_steps_of(step));
     }
@@ -187,7 +170,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             self.pool.take(node);
             return;
         }
-        if let Some(decision) = next(self.problem, &node, self.cutoff()) {
+        if let Some(decision) = next(self.problem, &self.barring, &node, self.cutoff()) {
             self.decide(node, decision);
             return;
         }
@@ -208,7 +191,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
 
     /// A polished layout may break what the chords' optimum kept: then that is decided first.
     fn take_polished(&mut self, node: Box<Node<'p, E>>, polished: Box<Node<'p, E>>) {
-        match next(self.problem, &polished, self.cutoff()) {
+        match next(self.problem, &self.barring, &polished, self.cutoff()) {
             Some(decision) => {
                 self.pool.take(polished);
                 self.decide(node, decision);

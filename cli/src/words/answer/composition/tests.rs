@@ -95,6 +95,13 @@ fn each_says_what_is_off_and_by_how_much() {
             "The bookcase stands 30 cm off the middle, and off either end, of what is free of the stair wall.",
         ),
         (Term::FloorBehind, SOFA, With::Itself, 5_340_000.0, "The sofa leaves 5.3 m2 of floor behind it."),
+        (
+            Term::FloorBehindFireside,
+            SOFA,
+            With::Itself,
+            5_340_000.0,
+            "The sofa gathers about the fire and leaves 5.3 m2 of floor behind it.",
+        ),
         (Term::RugUnderMain, RUG, sofa, 130.0, "The rug reaches 12 cm under the sofa; 25 cm holds it better."),
         (Term::RugUnderMain, RUG, sofa, 350.0, "The rug ends 10 cm before the sofa; 25 cm under it holds it better."),
         (
@@ -125,8 +132,9 @@ fn every_term_has_its_sentence_and_no_two_the_same() {
     for (said, of) in all.iter().zip(Term::ALL) {
         assert!(said.ends_with('.') && !said.contains('_') && said.contains("armchair"), "{of:?}: {said}");
     }
-    // A table and a rug lie alike off an axis, a screen and a seat opposite stand so, a window and a fire are faced alike.
-    let alike = 3;
+    // A table and a rug lie alike off an axis, a screen and a seat opposite stand so, a window and a fire are faced alike, and
+    // a fire lies alike between seats whether it is wished for or not.
+    let alike = 4;
     all.sort();
     all.dedup();
     assert_eq!(all.len(), Term::ALL.len() - alike, "{all:#?}");

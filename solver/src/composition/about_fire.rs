@@ -1,0 +1,78 @@
+//! Seats about a fire: those that face each other have it amid the floor between them, and none stands before it with its
+//! back to it.
+
+use elbowroom_model::{ItemId, ItemKind, Point, Term};
+
+use super::asked::{Asked, Way};
+use super::axis::is_fire_wished;
+use super::doorways::out_of;
+use super::heart::middle_of_front;
+use super::plan_term::{PlanTerm, TermContext};
+use crate::arrangement::Role;
+use crate::geometry::Convex;
+use crate::rules::{CostSlot, Linear, Pose, RuleContext, With};
+use crate::site::WallPlace;
+
+/// A fire is beside a seat where the cosine between the ways that the two face is less than this: 15 degrees.
+const SQUARE: f64 = 0.26;
+
+/// A seat has a fire behind it where that cosine is more than this: 45 degrees.
+const BEHIND: f64 = std::f64::consts::FRAC_1_SQRT_2;
+
+/// So far into the room one gathers before a fire, mm (common practice, no source).
+const HEARTH: f64 = 2600.0;
+
+/// The second seats about a fire.
+#[derive(Debug)]
+pub(super) struct AboutFire;
+
+impl PlanTerm for AboutFire {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        if !pose.role.is_second_seat() {
+            return Vec::new();
+        }
+        let room = &context.room;
+        let mut found: Vec<Asked> = backs(room, pose).collect();
+        if let Some(main) = context.heart.main.filter(|_| pose.role == Role::Opposite && pose.stand.turn.is_none()) {
+            found.extend(
+                fires_beside(room, main.stand.facing).take(1).map(|(id, place)| amid(room, [main, pose], id, &place)),
+            );
+        }
+        found
+    }
+}
+
+/// The fires of a room, each with the place of its mouth.
+fn fires<'a>(room: &'a RuleContext<'_>) -> impl Iterator<Item = (ItemId, WallPlace)> + 'a {
+    let fires = room.brief.room.items().filter(|(_, item)| matches!(item.kind, ItemKind::Fireplace(_)));
+    fires.filter_map(|(id, _)| Some((id, room.site.mouth_of(room.brief, id)?)))
+}
+
+/// The fires that a seat which faces so has at its side.
+pub(super) fn fires_beside<'a>(
+    room: &'a RuleContext<'_>,
+    facing: Point,
+) -> impl Iterator<Item = (ItemId, WallPlace)> + 'a {
+    fires(room).filter(move |(_, place)| place.inward.dot(facing).abs() < SQUARE)
+}
+
+/// The fire lies amid the floor between two fronts that face each other.
+fn amid(room: &RuleContext<'_>, seats: [&Pose; 2], fire: ItemId, place: &WallPlace) -> Asked {
+    let [main, other] = seats;
+    let facing = main.stand.facing;
+    let [front, its] = seats.map(|seat| middle_of_front(seat).along(facing));
+    let between = Linear::default().plus(&front, 0.5).plus(&its, 0.5);
+    let off = between.shifted(-((place.left + place.right) * 0.5).dot(facing));
+    let term = if is_fire_wished(&room.brief.wishes) { Term::FireAmid } else { Term::FocusAmid };
+    Asked::always(term, other, With::Item(fire), Way::pays_either_way(other, CostSlot::Along, term, &off))
+}
+
+/// Not before a fire with its back to it, or at a price.
+fn backs(room: &RuleContext<'_>, pose: &Pose) -> impl Iterator<Item = Asked> {
+    let behind = fires(room).filter(|(_, place)| place.inward.dot(pose.stand.facing) > BEHIND);
+    behind.map(|(id, WallPlace { left, right, inward })| {
+        let out = inward * HEARTH;
+        let hearth = Convex::counter_clockwise([left, right, right + out, left + out]);
+        out_of(pose, &hearth, Term::BackToFire, id)
+    })
+}

@@ -1,0 +1,72 @@
+//! What a plan pays about a fire and before a window: pieces held where they cost it, and where they do not.
+//!
+//! Rooms are invented; the figures are those of `model/data/composition.yaml`, worked out by hand beside each check.
+
+use elbowroom_model::Term;
+
+use crate::support::ranked::ranked;
+
+/// A room 4.6 m by 4.6 m with what hangs on its north, south and west walls; cm.
+fn room([north, south, west]: [&str; 3], rest: &str) -> String {
+    format!(
+        "units: cm\nmeasured_within: 0\nwalls:\n  - {{ name: north, length: 460, holds: [{north}] }}\n  - {{ name: east, length: 460 }}\n  \
+         - {{ name: south, length: 460, holds: [{south}] }}\n  - {{ name: west, length: 460, holds: [{west}] }}\n{rest}"
+    )
+}
+
+/// The middle of the hearth is 60 cm further.
+fn hearth(at: u32) -> String {
+    format!("{{ kind: fireplace, name: hearth, at: {at}, width: 120, depth: 30 }}")
+}
+
+const DOOR: &str = "{ kind: door, name: hall door, at: 20, width: 83, hinge: left, swings: out, leads_to: entrance }";
+
+/// What a term costs the first option, and by how much it is off, each time that it is told.
+fn told(text: &str, of: Term) -> Vec<(f64, f64)> {
+    let answer = ranked(text);
+    let option = answer.options.first().unwrap_or_else(|| panic!("{text}\n{:?}", answer.refused));
+    option.planned.composition.iter().filter(|told| told.term == of).map(|told| (told.cost, told.off.round())).collect()
+}
+
+/// Sofas at the west and the east wall: 230 cm from either wall is the middle between their fronts.
+#[test]
+fn two_sofas_pay_for_a_fire_that_is_not_amid_them() {
+    let amid = |fire_at: u32, fireside: u32, of| {
+        let pieces = format!(
+            "pieces:\n  - {{ kind: sofa, name: one, width: 180, depth: 90, hold: true, place: {{ wall: west, from: 160, off: 5 }} }}\n  \
+             - {{ kind: sofa, name: other, width: 180, depth: 90, hold: true, place: {{ wall: east, from: 120, off: 5 }} }}\n\
+             wishes: {{ fireside: {fireside} }}\n"
+        );
+        told(&room([&hearth(fire_at), DOOR, ""], &pieces), of)
+    };
+    assert_eq!(amid(170, 4, Term::FireAmid), []);
+    assert_eq!(amid(140, 4, Term::FireAmid), [(300.0, 300.0)]);
+    assert_eq!(amid(140, 2, Term::FocusAmid), [(120.0, 300.0)]);
+}
+
+/// The chair stands before the hearth, or 50 cm beyond its end.
+#[test]
+fn a_chair_pays_for_its_back_to_the_fire() {
+    let back_to = |fire_at: u32| {
+        let pieces = "pieces:\n  - { kind: sofa, width: 200, depth: 90, hold: true, place: { wall: south, from: 130, off: 5 } }\n  \
+             - { kind: armchair, width: 80, depth: 80, hold: true, place: { at: [230, -130], facing: 270 } }\n";
+        told(&room([&hearth(fire_at), "", DOOR], pieces), Term::BackToFire)
+    };
+    assert_eq!(back_to(170), [(1200.0, 0.0)]);
+    assert_eq!(back_to(20), []);
+}
+
+/// The window's middle seven tenths, 140 cm of 200, are to be clear: the unit covers some of them, or ends where they begin.
+#[test]
+fn a_screen_pays_for_a_window_behind_it() {
+    let window = "{ kind: window, name: bay, at: 60, width: 200, sill: 80, head: 210, view: liked, must_reach: false }";
+    let before = |from: u32| {
+        let pieces = format!(
+            "pieces:\n  - {{ kind: sofa, width: 180, depth: 90, name: couch }}\n  \
+             - {{ kind: media-unit, width: 120, depth: 40, hold: true, place: {{ wall: south, from: {from}, off: 5 }} }}\n"
+        );
+        told(&room(["", window, DOOR], &pieces), Term::BeforeWindow)
+    };
+    assert_eq!(before(100), [(800.0, 0.0)]);
+    assert_eq!(before(232), []);
+}

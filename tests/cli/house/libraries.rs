@@ -132,3 +132,14 @@ fn each_package_of_the_workspace_is_asked_for_by_a_member() {
         assert!(asked, "no member asks for {package}");
     }
 }
+
+/// A manifest's table has one row for each, and so has the developers' list.
+#[test]
+fn each_package_of_the_workspace_is_told_with_what_it_is_for() {
+    let (workspace, told) = (text(&root().join("Cargo.toml")), text(&root().join("DEVELOPERS.md")));
+    let list = told.split("## Libraries").nth(1).and_then(|rest| rest.split("\n## ").next()).unwrap();
+    for package in &asked_for(&workspace)["workspace.dependencies"] {
+        let is_own = MEMBERS.iter().any(|member| package.ends_with(member));
+        assert!(is_own || list.contains(&format!("`{package}`")), "DEVELOPERS.md does not say what {package} is for");
+    }
+}

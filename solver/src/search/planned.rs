@@ -1,4 +1,4 @@
-//! The plan of an arrangement, and the largest pieces that its plan leaves room for.
+//! The plan of an arrangement.
 //!
 //! One search over all pieces at once promises next to nothing at its root. So what must stand is planned first, then each
 //! piece that need not stand in the order of its worth, kept where the plan gains by it; then the whole, best first, to beat
@@ -6,19 +6,19 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Brief, PieceId, TURNS};
+use elbowroom_model::{PieceId, TURNS};
 
 use super::aim::Aim;
 use super::barriers::Barriers;
 use super::dive::{held, needed, pieces_of};
 use super::easing::Easing;
 use super::effort::Effort;
-use super::found::{Found, Searched};
+use super::found::Searched;
 use super::once::search_once;
 use super::room_context::RoomContext;
 use super::tally::Tally;
 use super::tree::Order;
-use super::{NODES_TO_TIDY, turning};
+use super::turning;
 use crate::arrangement::Arrangement;
 use crate::composition::worth;
 use crate::layout::Layout;
@@ -55,48 +55,6 @@ pub fn plan(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, no
         }
     }
     eased
-}
-
-/// The largest pieces: those of this plan under its stands, none smaller than planned.
-#[must_use]
-pub fn largest(
-    room: &RoomContext<'_>,
-    floor: &Floor,
-    arrangement: &Arrangement,
-    plan: &Found,
-    nodes: usize,
-) -> Searched {
-    let held = held(room, arrangement, &plan.layout, None);
-    let effort = Effort { easing: Easing::as_in(plan), ..Effort::of(Aim::Within(plan), nodes) };
-    let barriers = Barriers::default();
-    let look = |effort: Effort<'_>, order: Order<'_>| search_once(room, floor, &held, effort, order, &barriers);
-    let first = look(effort, Order::Like(&plan.values));
-    let to_beat = first.found.as_ref().map_or(effort.to_beat, |found| found.objective);
-    let mut searched = look(Effort { to_beat, ..effort }, Order::BestFirst);
-    searched.take_work_of(&first);
-    let unexplored = searched.unexplored;
-    let mut found = match searched.found.take().or(first.found) {
-        Some(best) => {
-            let tidy = Effort { aim: Aim::Tidy(&best.layout), nodes: NODES_TO_TIDY, ..effort };
-            let tidy = look(tidy, Order::Like(&best.values));
-            searched.take_work_of(&tidy);
-            let layout = tidy.found.map_or(best.layout, |tidy| tidy.layout);
-            let objective = layout.size_value(room.brief);
-            Found { layout, objective, bound: unexplored.max(objective), ..best }
-        }
-        None => as_planned(room.brief, plan, unexplored),
-    };
-    found.layout.eased.clone_from(&plan.layout.eased);
-    found.eased.clone_from(&plan.eased);
-    searched.found = Some(found);
-    searched
-}
-
-/// The plan itself as the largest layout; nothing larger than `unexplored` was left unseen.
-#[must_use]
-pub fn as_planned(brief: &Brief, plan: &Found, unexplored: f64) -> Found {
-    let objective = plan.layout.size_value(brief);
-    Found { objective, bound: unexplored.max(objective), ..plan.clone() }
 }
 
 /// What is planned, and how far.

@@ -21,7 +21,13 @@ type Branch<'p> = (Change<'p>, usize, f64);
 impl<'p, E: Engine> Tree<'p, '_, E> {
     pub(super) fn decide(&mut self, node: Box<Node<'p, E>>, decision: Decision<'p>) {
         match decision {
-            Decision::Choose(settles, question, promises) => self.choose(node, question, settles, &promises),
+            Decision::Choose(settles, question, promises) => {
+                // A barrier that is known may have no gap that could open where its pieces stand.
+                if question.alternatives.is_empty() {
+                    self.blame(question.cause);
+                }
+                self.choose(node, question, settles, &promises);
+            }
             Decision::InOrOut(piece) => self.in_or_out(node, piece),
         }
     }

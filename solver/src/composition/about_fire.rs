@@ -5,19 +5,15 @@ use elbowroom_model::{ItemId, ItemKind, Point, Term};
 
 use super::asked::{Asked, Way};
 use super::axis::is_fire_wished;
-use super::doorways::out_of;
+use super::floor_before::not_before;
 use super::heart::middle_of_front;
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
-use crate::geometry::Convex;
 use crate::rules::{CostSlot, Linear, Pose, RuleContext, With};
 use crate::site::WallPlace;
 
 /// A fire is beside a seat where the cosine between the ways that the two face is less than this: 15 degrees.
 const SQUARE: f64 = 0.26;
-
-/// A seat has a fire behind it where that cosine is more than this: 45 degrees.
-const BEHIND: f64 = std::f64::consts::FRAC_1_SQRT_2;
 
 /// So far into the room one gathers before a fire, mm (common practice, no source).
 const HEARTH: f64 = 2600.0;
@@ -32,7 +28,8 @@ impl PlanTerm for AboutFire {
             return Vec::new();
         }
         let room = &context.room;
-        let mut found: Vec<Asked> = backs(room, pose).collect();
+        let backs = |(id, place)| not_before(pose, id, &place, HEARTH, Term::BackToFire);
+        let mut found: Vec<Asked> = fires(room).filter_map(backs).collect();
         if let Some(main) = context.heart.main.filter(|_| pose.role == Role::Opposite && pose.stand.turn.is_none()) {
             found.extend(
                 fires_beside(room, main.stand.facing).take(1).map(|(id, place)| amid(room, [main, pose], id, &place)),
@@ -65,14 +62,4 @@ fn amid(room: &RuleContext<'_>, seats: [&Pose; 2], fire: ItemId, place: &WallPla
     let off = between.shifted(-((place.left + place.right) * 0.5).dot(facing));
     let term = if is_fire_wished(&room.brief.wishes) { Term::FireAmid } else { Term::FocusAmid };
     Asked::always(term, other, With::Item(fire), Way::pays_either_way(other, CostSlot::Along, term, &off))
-}
-
-/// Not before a fire with its back to it, or at a price.
-fn backs(room: &RuleContext<'_>, pose: &Pose) -> impl Iterator<Item = Asked> {
-    let behind = fires(room).filter(|(_, place)| place.inward.dot(pose.stand.facing) > BEHIND);
-    behind.map(|(id, WallPlace { left, right, inward })| {
-        let out = inward * HEARTH;
-        let hearth = Convex::counter_clockwise([left, right, right + out, left + out]);
-        out_of(pose, &hearth, Term::BackToFire, id)
-    })
 }

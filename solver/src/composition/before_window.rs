@@ -1,11 +1,10 @@
 //! No screen stands before a window: who looks at the one has the glare of the other behind it, and loses the view.
 
-use elbowroom_model::{ItemId, ItemKind, Term};
+use elbowroom_model::{ItemKind, Term};
 
 use super::asked::Asked;
-use super::doorways::out_of;
+use super::floor_before::not_before;
 use super::plan_term::{PlanTerm, TermContext};
-use crate::geometry::Convex;
 use crate::rules::Pose;
 use crate::site::WallPlace;
 
@@ -14,10 +13,6 @@ const DEEP: f64 = 600.0;
 
 /// So much of a window at either end may lie behind a screen, share of its width (common practice, no source).
 const MAY_OVERLAP: f64 = 0.15;
-
-/// The screen looks away from a wall where the cosine between that wall's inward normal and what the screen faces is more than
-/// this: 45 degrees.
-const BACK_TO: f64 = std::f64::consts::FRAC_1_SQRT_2;
 
 /// A window that begins higher is above what stands there, mm: about the top of a screen on a media unit.
 const ABOVE: f64 = 1200.0;
@@ -37,16 +32,12 @@ impl PlanTerm for BeforeWindow {
             _ => false,
         });
         let placed = low.filter_map(|(id, _)| Some((id, site.place_of(brief, id)?)));
-        let behind = placed.filter(|(_, place)| place.inward.dot(pose.stand.facing) > BACK_TO);
-        behind.map(|(id, place)| clear(pose, id, &place)).collect()
+        placed.filter_map(|(id, place)| not_before(pose, id, &most_of(place), DEEP, Term::BeforeWindow)).collect()
     }
 }
 
-/// Out of the floor before most of the window, or at a price.
-fn clear(pose: &Pose, window: ItemId, place: &WallPlace) -> Asked {
-    let WallPlace { left, right, inward } = *place;
+/// The middle of a window, which is to be clear.
+fn most_of(WallPlace { left, right, inward }: WallPlace) -> WallPlace {
     let aside = (right - left) * MAY_OVERLAP;
-    let (from, to, out) = (left + aside, right - aside, inward * DEEP);
-    let before = Convex::counter_clockwise([from, to, to + out, from + out]);
-    out_of(pose, &before, Term::BeforeWindow, window)
+    WallPlace { left: left + aside, right: right - aside, inward }
 }

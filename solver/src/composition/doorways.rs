@@ -4,19 +4,17 @@
 use elbowroom_model::{Clearance, ItemId, Point, Term};
 
 use super::asked::{Asked, Way};
+use super::floor_before::{not_before, out_of};
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::geometry::Convex;
 use crate::routes::entrances;
-use crate::rules::{LinearOutline, Pose, RuleContext, With, beyond, out_of_polygon};
+use crate::rules::{LinearOutline, Pose, RuleContext, With, beyond};
 use crate::site::{Swing, WallPlace};
 
 /// So near to a doorway a seat has whoever comes in at its neck, mm (common practice, no source). Doorways have landings;
 /// what this asks for most is a wide opening, which has none.
 const AT_THE_NECK: f64 = 1000.0;
-
-/// A seat has its back to a doorway where the cosine between the way it faces and the way in is more than this: 45 degrees.
-const BACK_TO: f64 = 0.7;
 
 /// A leaf that stands open hides the floor so far beside its hinge, mm: a cupboard's breadth (common practice, no source).
 const HIDDEN: f64 = 600.0;
@@ -50,12 +48,8 @@ fn doorways<'a>(room: &'a RuleContext<'_>) -> impl Iterator<Item = (ItemId, Wall
 
 /// No seat is close before a doorway that it turns its back on, or at a price.
 fn across_openings(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
-    let behind = doorways(room).filter(|(_, place)| place.inward.dot(pose.stand.facing) > BACK_TO);
-    let asked = |(id, WallPlace { left, right, inward }): (ItemId, WallPlace)| {
-        let out = inward * AT_THE_NECK;
-        out_of(pose, &Convex::counter_clockwise([left, right, right + out, left + out]), Term::AcrossOpening, id)
-    };
-    behind.map(asked).collect()
+    let asked = |(id, place)| not_before(pose, id, &place, AT_THE_NECK, Term::AcrossOpening);
+    doorways(room).filter_map(asked).collect()
 }
 
 /// Out of each straight way from an entrance to another doorway, or at a price.
@@ -93,11 +87,4 @@ fn behind_leaf(pose: &Pose, swing: &Swing) -> Asked {
     let hinge = swing.hinge;
     let zone = Convex::counter_clockwise([hinge, hinge + aside, hinge + aside + inward, hinge + inward]);
     out_of(pose, &zone, Term::BehindLeaf, swing.item)
-}
-
-/// Out of a stretch of floor before something on a wall, or at a price.
-pub(super) fn out_of(pose: &Pose, zone: &Convex, term: Term, item: ItemId) -> Asked {
-    let mut ways: Vec<Way> = out_of_polygon(pose.main(), zone).into_iter().map(Way::of).collect();
-    ways.push(Way::flat(term));
-    Asked::one_of(term, pose, With::Item(item), ways)
 }

@@ -14,6 +14,7 @@ mod beam;
 mod before_window;
 mod dining;
 mod doorways;
+mod floor_before;
 mod heart;
 mod pairs;
 mod plan_term;

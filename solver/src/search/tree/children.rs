@@ -141,13 +141,12 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         }
         self.part_from(siblings);
         self.dive = self.led(&mut waiting);
-        while let Some(best) = self.dive.is_none().then(|| waiting.pop()).flatten() {
+        while self.dive.is_none()
+            && let Some(best) = waiting.pop()
+        {
             let made = best.made();
             match best.candidate {
-                Candidate::Ready(_) => {
-                    self.dive = Some(best);
-                    break;
-                }
+                Candidate::Ready(_) => self.dive = Some(best),
                 Candidate::Child(child) => {
                     waiting.extend(self.make(child).map(|node| OpenNode::node(node, made)));
                 }

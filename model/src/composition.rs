@@ -54,6 +54,8 @@ pub enum Term {
     ScreenFar,
     /// The screen stands before a window.
     BeforeWindow,
+    /// A second seat is parted from the main one by a step in the floor.
+    BeyondStep,
     /// A media unit stands off the middle of the screen that hangs, or at another wall.
     UnderScreen,
     /// A piece is not drawn up to its wall.

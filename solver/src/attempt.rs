@@ -7,6 +7,7 @@ use crate::arrangement::Arrangement;
 use crate::candidate::Candidate;
 use crate::composition::{TermCost, dearest_first};
 use crate::criteria::{self, Judgement, LayoutInRoom, Walkers};
+use crate::out_of_ways::out_of_ways;
 use crate::refusal::{Refusal, Why};
 use crate::routes::{Floor, Route};
 use crate::search::{self, Found, RoomContext, Searched, Tally};
@@ -75,6 +76,15 @@ impl<'a> Attempts<'_, 'a> {
     ) -> Result<Candidate<'a>, Why> {
         let brief = self.room.brief;
         let mut plan = self.walked(plan);
+        let (mut judgements, mut walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
+        let out_of_ways = || {
+            let made = |found: &Found| criteria::walkers_of(&self.in_room(arrangement, found, &self.routes(found)));
+            out_of_ways((self.room, self.floor, arrangement), &plan.found, &walkers, &made, searched)
+        };
+        if let Some(moved) = part(self.watch, Part::Search, out_of_ways) {
+            plan = self.walked(moved);
+            (judgements, walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
+        }
         let verified = || verify::verify(self.checked, &plan.found.layout, arrangement, &plan.routes);
         if let Some(breach) = part(self.watch, Part::Check, verified).into_iter().next() {
             return Err(Why::NotVerified(breach));
@@ -93,7 +103,6 @@ impl<'a> Attempts<'_, 'a> {
         let largest = largest.unwrap_or_else(|| Walked { found: as_planned, routes: plan.routes.clone() });
         let refund = if short.is_empty() { plan.found.paid_for_easing(&self.room.variables) } else { 0.0 };
         let eased = short.into_iter().map(Eased::from).collect();
-        let (judgements, walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
         take_walkers(&mut plan.found.composition, walkers);
         Ok(Candidate {
             arrangement: Cow::Borrowed(arrangement),
@@ -118,20 +127,28 @@ impl<'a> Attempts<'_, 'a> {
     }
 
     fn walked(&self, found: Found) -> Walked {
-        let routes = part(self.watch, Part::Routes, || self.floor.routes(self.room.brief, &found.layout));
+        let routes = part(self.watch, Part::Routes, || self.routes(&found));
         Walked { found, routes }
+    }
+
+    fn routes(&self, found: &Found) -> Vec<Route> {
+        self.floor.routes(self.room.brief, &found.layout)
+    }
+
+    fn in_room<'l>(&'l self, arrangement: &Arrangement, plan: &'l Found, routes: &'l [Route]) -> LayoutInRoom<'l> {
+        LayoutInRoom {
+            brief: self.room.brief,
+            site: self.room.site,
+            layout: &plan.layout,
+            routes,
+            main_seat: arrangement.main_seat,
+            composition: Some(&plan.composition),
+        }
     }
 
     /// How a plan is judged, and the terms that walkers decide.
     fn judged(&self, arrangement: &Arrangement, plan: &Walked) -> (Vec<Judgement>, Walkers) {
-        let in_room = LayoutInRoom {
-            brief: self.room.brief,
-            site: self.room.site,
-            layout: &plan.found.layout,
-            routes: &plan.routes,
-            main_seat: arrangement.main_seat,
-            composition: Some(&plan.found.composition),
-        };
+        let in_room = self.in_room(arrangement, &plan.found, &plan.routes);
         let (mut judgements, walkers) = criteria::judge_with_walkers(&in_room);
         // Ranked by the scores that are told, so that whoever weighs those anew comes to the same order.
         judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));

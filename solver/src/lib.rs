@@ -21,6 +21,7 @@ pub mod group_places;
 pub mod judge;
 mod layout;
 pub mod notice;
+mod out_of_ways;
 pub mod plan;
 pub mod program;
 mod rank;

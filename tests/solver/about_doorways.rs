@@ -3,7 +3,7 @@
 //!
 //! Rooms are invented; the figures are those of `model/data/composition.yaml`, worked out by hand beside each check.
 
-use elbowroom_model::Term;
+use elbowroom_model::{PieceId, Term};
 use elbowroom_solver::answer::{Answer, RankedOption};
 
 use crate::support::ranked::ranked;
@@ -61,6 +61,38 @@ fn a_chair_pays_for_its_back_close_to_a_wide_opening() {
     };
     assert_eq!(across(425), [(800.0, 0.0)]);
     assert_eq!(across(460), []);
+}
+
+/// One walks down the east side of the room, from a door at its head to one at its foot, or down the west side: a lamp stands
+/// at the other end of the sofa, which is as good for who sits there.
+#[test]
+fn a_lamp_stands_at_the_end_of_a_sofa_where_nobody_walks_by() {
+    let lamp_is_east = |from: u32, holds: &Holds| {
+        let sofa = format!(
+            "  - {{ kind: sofa, width: 260, depth: 90, hold: true, place: {{ wall: north, from: {from}, off: 5 }} }}\n"
+        );
+        let (_, option) =
+            first(&room(460, holds, &format!("{sofa}  - {{ kind: floor-lamp, width: 35, depth: 35 }}\n")));
+        option.layout.of(PieceId(1)).map(|lamp| lamp.main().middle().x > 2600.0)
+    };
+    // The south wall runs from east to west, the west wall from south to north.
+    let east = Holds { east: door(20, "entrance"), south: door(61, "garden"), ..Holds::default() };
+    let west = Holds { west: door(357, "entrance"), south: door(376, "garden"), ..Holds::default() };
+    assert_eq!((lamp_is_east(160, &east), lamp_is_east(100, &west)), (Some(false), Some(true)));
+}
+
+/// A step from wall to wall west of the sofa, 160 cm from the west wall: between it and a chair (its front 140 cm from there,
+/// the step at 150), or behind that chair (its back at 60 cm, the step at 50).
+#[test]
+fn a_chair_pays_for_a_step_between_it_and_its_group() {
+    let beyond = |off: u32| {
+        let step = format!("fixed: [{{ kind: step, line: [[{off}, 0], [{off}, -460]] }}]\n");
+        let beside = GROUP.replace("at: [260, -330], facing: 90", "at: [60, -168], facing: 0");
+        let holds = Holds { east: door(320, "entrance"), ..Holds::default() };
+        told(&format!("{}{step}", room(460, &holds, &beside)), Term::BeyondStep)
+    };
+    assert_eq!(beyond(150), [(3000.0, 0.0)]);
+    assert_eq!(beyond(50), []);
 }
 
 /// Doorways opposite each other, their middles 290 cm and 410 cm from the north wall: the lane of 60 cm or more runs

@@ -16,6 +16,7 @@ mod dining;
 mod doorways;
 mod floor_before;
 mod heart;
+mod on_one_level;
 mod pairs;
 mod plan_term;
 mod rug;

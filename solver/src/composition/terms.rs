@@ -8,6 +8,7 @@ use super::beam::Beam;
 use super::before_window::BeforeWindow;
 use super::dining::DiningBySeat;
 use super::doorways::AboutDoorways;
+use super::on_one_level::OnOneLevel;
 use super::pairs::Pairs;
 use super::plan_term::PlanTerm;
 use super::rug::UnderGroup;
@@ -25,6 +26,7 @@ pub(crate) static TERMS: &[&dyn PlanTerm] = &[
     &OnAxis,
     &AboutFire,
     &SecondSeats,
+    &OnOneLevel,
     &Pairs,
     &AtWall,
     &AtSeatsEnd,

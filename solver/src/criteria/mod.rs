@@ -166,6 +166,11 @@ pub(crate) fn judge_with_walkers(in_room: &LayoutInRoom) -> (Vec<Judgement>, Wal
     (Criterion::ALL.iter().copied().filter_map(by).collect(), context.walkers.clone())
 }
 
+/// What walkers make of a layout, by itself.
+pub(crate) fn walkers_of(in_room: &LayoutInRoom) -> Walkers {
+    walkers::walkers(&CriteriaContext::of(in_room))
+}
+
 /// Which criteria do not apply to this brief, and why.
 #[must_use]
 pub fn left_out(brief: &Brief) -> Vec<CriterionLeftOut> {

@@ -117,7 +117,7 @@ impl RuleContext<'_> {
 
 /// What stands there, as a cause names it.
 #[must_use]
-const fn with_body(id: BodyId) -> With {
+pub(super) const fn with_body(id: BodyId) -> With {
     match id {
         BodyId::Fixed(id) => With::Fixed(id),
         BodyId::Item(id) => With::Item(id),

@@ -1,14 +1,11 @@
 //! A group of its own beside the main one: its seats near one another and turned to one another, what serves them square to
 //! them, and room between its seats and those of any other group.
 
-use elbowroom_model::{Clearance, Point, Rule};
+use elbowroom_model::{Clearance, Rule};
 
-use super::{
-    Alternative, Cause, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, RuleContext, With, separation,
-};
+use super::{Cause, LayoutRule, LinearPoint, Pose, Requirement, RuleContext, With, level, separation};
 use crate::arrangement::{Relation, Role, alike, face};
 use crate::program::Row;
-use crate::site::{Body, BodyId};
 
 /// The middles of the fronts of two seats of a group are no further apart, mm: the social distance, close phase, to 7 ft
 /// (Hall 1966, published). So all of them lie within that of the middle of the group.
@@ -54,27 +51,9 @@ fn on_one_level(context: &RuleContext<'_>, first: &Pose, second: &Pose) -> Vec<R
     if !sit_together && !serves(first, second) && !serves(second, first) {
         return Vec::new();
     }
-    let of_step = |step: &Body| {
-        let cause = Cause { rule: Rule::Fixed, piece: first.id, with: with_step(step.id) };
-        let along = step.shape.edges().max_by(|one, other| one.length().total_cmp(&other.length()))?.vector().unit()?;
-        let outline = LinearOutline::fixed(&step.shape);
-        let beyond = |towards: Point| {
-            let each = [first, second].into_iter().flat_map(|pose| &pose.parts);
-            let rows = each.flat_map(|part| separation::beyond(&outline, part, towards, 0.0).rows);
-            Alternative::of_rows(rows.collect())
-        };
-        let ways = [along.left(), along.right(), along, -along];
-        Some(Requirement { cause, alternatives: ways.map(beyond).into() })
-    };
-    context.site.steps.iter().filter_map(of_step).collect()
-}
-
-/// A step, as a cause names it.
-const fn with_step(id: BodyId) -> With {
-    match id {
-        BodyId::Fixed(id) => With::Fixed(id),
-        BodyId::Item(id) => With::Item(id),
-    }
+    let cause = |with: With| Cause { rule: Rule::Fixed, piece: first.id, with };
+    let of_step = |(with, alternatives)| Requirement { cause: cause(with), alternatives };
+    level::on_one_side(context, first, second).map(of_step).collect()
 }
 
 fn cause(first: &Pose, second: &Pose) -> Cause {

@@ -23,6 +23,7 @@ pub(crate) mod held_off;
 mod hung;
 mod keep_clear;
 mod layout_rule;
+mod level;
 mod linear;
 mod linear_outline;
 mod nearly_square;
@@ -45,6 +46,7 @@ mod within_walls;
 
 pub use context::{RuleContext, Walls};
 pub use layout_rule::LayoutRule;
+pub(crate) use level::on_one_side;
 pub use linear::{Linear, LinearPoint};
 pub use linear_outline::LinearOutline;
 pub(crate) use off_wall::furthest_off;

@@ -55,6 +55,14 @@ pub struct Cause {
     pub with: With,
 }
 
+impl Cause {
+    /// Whether it is asked of this piece, or of another for its sake.
+    #[must_use]
+    pub fn is_of(&self, piece: PieceId) -> bool {
+        self.piece == piece || self.with == With::Piece(piece)
+    }
+}
+
 /// What a piece keeps from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum With {

@@ -16,7 +16,7 @@ use super::found::{Found, Searched};
 use super::once::search_once;
 use super::room_context::RoomContext;
 use super::tolerance::SAME_VALUE;
-use super::tree::Order;
+use super::tree::{Lead, Order};
 use crate::arrangement::Arrangement;
 use crate::routes::Floor;
 
@@ -65,7 +65,7 @@ struct Growing<'s, 'a> {
 impl Growing<'_, '_> {
     /// The largest as the plan decides, or what is better by more than tells two layouts apart.
     fn best(&self, plan: &Found) -> Searched {
-        let first = self.look(self.effort, Order::Like(&plan.values));
+        let first = self.look(self.effort, Order::Like(Lead::whole(&plan.values)));
         let beaten = |found: &Found| found.objective + SAME_VALUE * found.objective.abs();
         let to_beat = first.found.as_ref().map_or(self.effort.to_beat, beaten);
         let mut searched = self.look(Effort { to_beat, ..self.effort }, Order::BestFirst);
@@ -77,7 +77,7 @@ impl Growing<'_, '_> {
     /// The same sizes with each piece drawn up and centred, as far as what was decided lets it.
     fn in_order(&self, best: Found, searched: &mut Searched) -> Found {
         let tidy = Effort { aim: Aim::Tidy(&best.layout), nodes: NODES_TO_TIDY, ..self.effort };
-        let tidy = self.look(tidy, Order::Like(&best.values));
+        let tidy = self.look(tidy, Order::Like(Lead::whole(&best.values)));
         searched.take_work_of(&tidy);
         let layout = tidy.found.map_or(best.layout, |tidy| tidy.layout);
         Found { objective: layout.size_value(self.room.brief), layout, ..best }

@@ -10,6 +10,7 @@ use std::rc::Rc;
 
 use super::node::{Asked, Node, Question};
 use super::tolerance::SAME_RANK;
+use super::tree::Lead;
 use crate::program::Engine;
 use crate::rules::Arc;
 
@@ -44,11 +45,12 @@ pub(super) enum Change<'p> {
 }
 
 impl Change<'_> {
-    /// Whether a layout with these values has it so.
-    pub(super) fn keeps(&self, values: &[f64]) -> bool {
+    /// Whether the layout that is followed has it so.
+    pub(super) fn keeps(&self, lead: Lead<'_>) -> bool {
         match self {
-            Self::Takes(question, place) => question.alternatives[*place].holds(values),
-            Self::Part(_, arc) => arc.holds(values),
+            Self::Takes(question, _) if lead.but_for.is_some_and(|piece| question.cause.is_of(piece)) => false,
+            Self::Takes(question, place) => question.alternatives[*place].holds(lead.values),
+            Self::Part(_, arc) => arc.holds(lead.values),
             Self::Stands(..) | Self::Somewhere(_) | Self::LeftOut(_) => false,
         }
     }

@@ -17,7 +17,7 @@ use super::found::Searched;
 use super::once::search_once;
 use super::room_context::RoomContext;
 use super::tally::Tally;
-use super::tree::Order;
+use super::tree::{Lead, Order};
 use super::turning;
 use crate::arrangement::Arrangement;
 use crate::composition::worth;
@@ -135,7 +135,10 @@ impl Planning<'_, '_> {
             let Some(layout) = sofar.layout().filter(|layout| layout.of(piece).is_none()).cloned() else { continue };
             let with: Vec<PieceId> = pieces_of(&layout).into_iter().chain([piece]).collect();
             let held = held(self.room, self.arrangement, &layout, Some(piece));
+            let values = sofar.values();
+            let lead = Lead { values: &values, but_for: Some(piece) };
             added |= self.look_in(&held, sofar, Aim::PlanOf(&with), nodes, Order::DeepestFirst)
+                || self.look_in(&held, sofar, Aim::PlanOf(&with), nodes, Order::Like(lead))
                 || self.look_for(sofar, Aim::PlanOf(&with), nodes, Order::DeepestFirst);
         }
         added
@@ -191,6 +194,10 @@ impl Sofar {
             Some(found) => Some(&found.layout),
             None => None,
         }
+    }
+
+    fn values(&self) -> Vec<f64> {
+        self.searched.found.as_ref().map_or_else(Vec::new, |found| found.values.clone())
     }
 
     fn value(&self) -> f64 {

@@ -25,9 +25,8 @@ const CLEAN_DEMO: f64 = 95.0;
 const CLEAN_UNEASED: f64 = 95.0;
 /// First options with any one mark, in a hundred, at most.
 const WITH_A_MARK: f64 = 8.0;
-/// Optional armchairs that stand, in a hundred, at least: a room without its chairs is easy to keep clean. Of 200 drawn rooms
-/// it is 75 and more; the fewer are drawn, the more the small real rooms count.
-const CHAIRS: f64 = 65.0;
+/// Optional armchairs that stand, in a hundred, at least: a room without its chairs is easy to keep clean.
+const CHAIRS: f64 = 75.0;
 
 fn drawn_rooms() -> usize {
     let asked = std::env::var("ELBOWROOM_DRAWN_ROOMS").ok();

@@ -52,6 +52,7 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::FarFromWindow => named.in_group(),
         Term::LooksPast | Term::Turned => named.of_turned(),
         Term::Beam | Term::ScreenBeside | Term::ReturnAside | Term::ScreenFar | Term::UnderScreen => named.of_screen(),
+        Term::BeyondStep => format!("{} parts {} from its group", named.other, named.one),
         Term::BeforeWindow => format!("{} stands before {}", named.one, named.other),
         Term::OffWall
         | Term::OffMiddle

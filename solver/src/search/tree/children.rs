@@ -157,9 +157,9 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
 
     /// Of these children the first in which the layout would stand that is to be followed.
     fn led(&mut self, waiting: &mut BinaryHeap<OpenNode<'p, E>>) -> Option<OpenNode<'p, E>> {
-        let Order::Like(layout) = self.order else { return None };
+        let Order::Like(lead) = self.order else { return None };
         let keeps =
-            |open: &OpenNode<'p, E>| matches!(&open.candidate, Candidate::Child(child) if child.change.keeps(layout));
+            |open: &OpenNode<'p, E>| matches!(&open.candidate, Candidate::Child(child) if child.change.keeps(lead));
         let made = waiting.iter().filter(|open| keeps(open)).map(OpenNode::made).min()?;
         let (led, others) = waiting.drain().partition::<Vec<_>, _>(|open| open.made() == made);
         waiting.extend(others);

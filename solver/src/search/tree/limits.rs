@@ -1,5 +1,6 @@
 //! How a tree is searched: what is looked at next, how far, and with what was learned before.
 
+use elbowroom_model::PieceId;
 use elsa::FrozenVec;
 
 use crate::rules::Requirement;
@@ -12,9 +13,24 @@ pub(in crate::search) enum Order<'a> {
     BestFirst,
     /// The deepest, until a layout is found, and then the one that promises most, but for decimetres: that finds soonest.
     DeepestFirst,
-    /// The one that decides as a layout with these values does, to the first layout and no further: that finds where
-    /// others may not.
-    Like(&'a [f64]),
+    /// The one that decides as a layout does, to the first layout and no further: that finds where others may not.
+    Like(Lead<'a>),
+}
+
+/// A layout that is followed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(in crate::search) struct Lead<'a> {
+    /// Its variables.
+    pub(in crate::search) values: &'a [f64],
+    /// A piece that it leaves out: what is asked of it is decided for what promises most.
+    pub(in crate::search) but_for: Option<PieceId>,
+}
+
+impl<'a> Lead<'a> {
+    /// A layout of all pieces that are asked for.
+    pub(in crate::search) const fn whole(values: &'a [f64]) -> Self {
+        Self { values, but_for: None }
+    }
 }
 
 /// What ways through that were too narrow taught.

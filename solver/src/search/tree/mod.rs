@@ -11,7 +11,7 @@ use elbowroom_model::PieceId;
 use std::collections::{BTreeMap, BinaryHeap};
 
 use self::fate::Fate;
-pub(super) use self::limits::{Learned, Limits, Order};
+pub(super) use self::limits::{Lead, Learned, Limits, Order};
 use super::barriers::Barring;
 use super::branching::{Promises, Settles, next, next_to_stand, standing};
 use super::easing::as_second_checked;

@@ -21,8 +21,8 @@ mod args;
 mod batch;
 mod commands;
 mod drawing;
-#[cfg(test)]
-mod fuzz;
+#[cfg(any(test, fuzzing))]
+pub mod fuzz;
 mod page;
 mod process;
 mod ranked;

@@ -42,6 +42,13 @@ pub use process::outlet::Outlet;
 use args::Asked;
 use process::failure::Failure;
 
+/// The arguments of this process; those that open the page, where it was started by a hand on a desktop: with no arguments
+/// and no terminal.
+#[must_use]
+pub fn as_started() -> Vec<OsString> {
+    args::as_started(std::env::args_os())
+}
+
 /// Runs the program: reads `args` (the program's own name first), takes `-` from `stdin`, results to `stdout`, messages
 /// to `stderr`.
 ///

@@ -21,8 +21,8 @@ mod args;
 mod batch;
 mod commands;
 mod drawing;
-#[cfg(test)]
-mod fuzz;
+#[cfg(any(test, fuzzing))]
+pub mod fuzz;
 mod page;
 mod process;
 mod ranked;
@@ -41,6 +41,13 @@ pub use process::outlet::Outlet;
 
 use args::Asked;
 use process::failure::Failure;
+
+/// The arguments of this process; those that open the page, where it was started by a hand on a desktop: with no arguments
+/// and no terminal.
+#[must_use]
+pub fn as_started() -> Vec<OsString> {
+    args::as_started(std::env::args_os())
+}
 
 /// Runs the program: reads `args` (the program's own name first), takes `-` from `stdin`, results to `stdout`, messages
 /// to `stderr`.

@@ -15,7 +15,7 @@ fn main() -> ExitCode {
     let mut stdout = std::io::stdout();
     let mut stderr = std::io::stderr();
     let exit = elbowroom::run(
-        std::env::args_os(),
+        elbowroom::as_started(),
         &mut stdin,
         &mut Outlet::of_stdout(&mut stdout),
         &mut Outlet::of_stderr(&mut stderr),

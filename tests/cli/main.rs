@@ -17,6 +17,7 @@ mod held_to;
 mod house;
 mod judge;
 mod marks;
+mod out_of_bytes;
 mod page;
 mod pages;
 mod program;

@@ -13,6 +13,8 @@ pub(crate) fn root() -> PathBuf {
 pub(crate) fn program(args: &[&str]) -> Command {
     let mut command = Command::new(env!("CARGO_BIN_EXE_elbowroom"));
     command.args(args).env_remove("NO_COLOR").stdin(Stdio::null());
+    // With no arguments it would open its page on a desktop.
+    command.env_remove("DISPLAY").env_remove("WAYLAND_DISPLAY");
     command
 }
 

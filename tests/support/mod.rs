@@ -2,6 +2,7 @@
 
 pub(crate) mod checker;
 pub(crate) mod dwellings;
+pub(crate) mod from_bytes;
 pub(crate) mod judge;
 pub(crate) mod plan;
 pub(crate) mod ranked;

@@ -22,6 +22,8 @@ pub(crate) use varied::Draw;
 const LONGEST: usize = 1 << 16;
 /// No reader may take longer over one file.
 const TOO_LONG: Duration = Duration::from_secs(20);
+/// Draws that each file is tried with as it stands.
+const ROUNDS: u64 = 8;
 /// A run ends after so many different breaks.
 const MOST_BREAKS: usize = 20;
 /// Memory that the process may grow by in a run on its own, KB.
@@ -139,7 +141,7 @@ pub(crate) fn fuzz(folder: &str, usual: u64, check: impl Fn(&[u8], &mut Draw)) {
         breaks.len() < MOST_BREAKS
     };
     for (path, bytes) in &seeds {
-        for round in 0..8 {
+        for round in 0..ROUNDS {
             put(&format!("{}-{round}", path.file_name().unwrap().display()), bytes, &mut Draw(round));
         }
     }
@@ -169,6 +171,11 @@ pub(crate) fn fuzz(folder: &str, usual: u64, check: impl Fn(&[u8], &mut Draw)) {
         println!("{folder}: {cases} cases, {:.0} s, {grown} KB more", clock.seconds() - start);
         assert!(grown < MOST_MEMORY, "{grown} KB");
     }
+}
+
+/// Puts one file to `check`, with a draw that a run of the suite tries on it too, once it is kept.
+pub(crate) fn once(bytes: &[u8], check: impl Fn(&[u8], &mut Draw)) {
+    check(bytes, &mut Draw(bytes.len() as u64 % ROUNDS));
 }
 
 /// One of `files` with some changes.

@@ -24,6 +24,7 @@ mod report;
 mod room;
 mod share;
 mod shop;
+mod started;
 mod tape;
 mod values;
 mod way;
@@ -52,6 +53,7 @@ pub(crate) use report::{Page, ReportArgs};
 pub(crate) use room::{RoomArgs, ScenarioArgs};
 pub(crate) use share::ShareArgs;
 pub(crate) use shop::ShopArgs;
+pub(crate) use started::as_started;
 pub(crate) use tape::TapeArgs;
 pub(crate) use way::WayArgs;
 

@@ -20,4 +20,7 @@ pub(crate) struct PageArgs {
     /// Open the page in the browser
     #[arg(long)]
     pub open: bool,
+    /// End once nothing was asked of the page for so many minutes; never where not given
+    #[arg(long, value_name = "MINUTES", value_parser = clap::value_parser!(u32).range(1..))]
+    pub ends_after: Option<u32>,
 }

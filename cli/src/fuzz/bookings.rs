@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use super::mutation::fuzz;
+use super::mutation::Draw;
 use super::rows;
 use crate::stock::bookings::{Booking, Must, read_bytes};
 use crate::stock::days::{away, written};
@@ -27,27 +27,33 @@ fn table(bookings: &[Booking]) -> String {
     std::iter::once("File;Start;Until;Priority;Must have\n".to_owned()).chain(bookings.iter().map(row)).collect()
 }
 
-#[test]
-fn bookings_with_something_wrong_are_read_whole_or_refused() {
-    fuzz("bookings", 6_000, |bytes, _| {
-        let text = rows::text_of(bytes);
-        let lines = text.split('\n').count();
-        let _ = away(&text, 3);
-        match read_bytes(bytes, Path::new("rooms")) {
-            Ok(bookings) => {
-                assert!(rows::counts(&text).contains(&bookings.len()), "{} rows are read", bookings.len());
-                let again = read_bytes(table(&bookings).as_bytes(), Path::new("rooms"));
-                assert_eq!(again, Ok(bookings), "reads otherwise");
-            }
-            Err(faults) => {
-                assert!(!faults.told.is_empty(), "refused without a fault");
-                for fault in faults.told {
-                    assert!(fault.message.len() < 2000 && !fault.remedy.is_empty(), "tells {fault:?}");
-                    let has_line = fault.place.is_some_and(|place| (1..=lines).contains(&place.line));
-                    let of_the_whole = OF_THE_WHOLE.contains(&fault.code) || fault.message.contains("UTF-16");
-                    assert!(has_line || (fault.place.is_none() && of_the_whole), "of {lines} lines: {fault:?}");
-                }
+/// The table is read to its last row, or refused with every fault in its line.
+///
+/// # Panics
+/// Where it is not.
+pub(super) fn check(bytes: &[u8], _: &mut Draw) {
+    let text = rows::text_of(bytes);
+    let lines = text.split('\n').count();
+    let _ = away(&text, 3);
+    match read_bytes(bytes, Path::new("rooms")) {
+        Ok(bookings) => {
+            assert!(rows::counts(&text).contains(&bookings.len()), "{} rows are read", bookings.len());
+            let again = read_bytes(table(&bookings).as_bytes(), Path::new("rooms"));
+            assert_eq!(again, Ok(bookings), "reads otherwise");
+        }
+        Err(faults) => {
+            assert!(!faults.told.is_empty(), "refused without a fault");
+            for fault in faults.told {
+                assert!(fault.message.len() < 2000 && !fault.remedy.is_empty(), "tells {fault:?}");
+                let has_line = fault.place.is_some_and(|place| (1..=lines).contains(&place.line));
+                let of_the_whole = OF_THE_WHOLE.contains(&fault.code) || fault.message.contains("UTF-16");
+                assert!(has_line || (fault.place.is_none() && of_the_whole), "of {lines} lines: {fault:?}");
             }
         }
-    });
+    }
+}
+
+#[test]
+fn bookings_with_something_wrong_are_read_whole_or_refused() {
+    super::mutation::fuzz("bookings", 6_000, check);
 }

@@ -4,22 +4,37 @@ use std::collections::BTreeSet;
 use std::fs;
 
 use elbowroom_solver::Limits;
+use tempfile::TempDir;
 
-use super::mutation::fuzz;
+use super::mutation::Draw;
 use crate::batch::content::{Content, Terms};
 use crate::batch::kept::{JOURNAL, Kept, ROOMS};
-use crate::batch::record::{record, told_under, untold};
+use crate::batch::record::{Record, record, told_under, untold};
 use crate::render::batch::OfRoom;
 use crate::render::batch::room_line::RoomLine;
 
-#[test]
-fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
-    let folder = tempfile::tempdir().unwrap();
-    let folder = folder.path();
-    fs::create_dir(folder.join(OfRoom::Plan.folder())).unwrap();
-    let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None, None);
-    let new = record(Ok("units: new"), &terms, None).unwrap();
-    fuzz("journal", 2_000, |bytes, draw| {
+/// A folder that a run keeps lines in, and a line more.
+pub(super) struct Journals {
+    folder: TempDir,
+    new: Record,
+}
+
+impl Journals {
+    /// An empty one.
+    pub(super) fn new() -> Self {
+        let folder = tempfile::tempdir().unwrap();
+        fs::create_dir(folder.path().join(OfRoom::Plan.folder())).unwrap();
+        let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None, None);
+        let new = record(Ok("units: new"), &terms, None).unwrap();
+        Self { folder, new }
+    }
+
+    /// What is kept there, be it `bytes`, is known by its sound lines, and no sound line is lost.
+    ///
+    /// # Panics
+    /// Where one is.
+    pub(super) fn check(&self, bytes: &[u8], draw: &mut Draw) {
+        let (folder, new) = (self.folder.path(), &self.new);
         let is_journal = draw.one_in(2);
         for (name, is_it) in [(JOURNAL, is_journal), (ROOMS, !is_journal)] {
             fs::write(folder.join(name), if is_it { bytes } else { b"" }).unwrap();
@@ -49,7 +64,7 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
             let drawn = folder.join(OfRoom::Plan.name(None, &told.content)).exists();
             assert!(known.contains(&content) || (told.best().is_some() && !drawn), "lost: {line}");
         }
-        kept.keep(&new).unwrap();
+        kept.keep(new).unwrap();
         drop(kept);
         let again = Kept::open(folder, false).unwrap();
         assert!(again.known().contains(&new.content) && again.known().is_superset(&known), "lost once opened again");
@@ -58,5 +73,11 @@ fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
         for content in &named {
             let _ = fs::remove_file(folder.join(OfRoom::Plan.name(None, &content.to_string())));
         }
-    });
+    }
+}
+
+#[test]
+fn what_is_kept_with_something_wrong_is_known_by_its_sound_lines_alone() {
+    let journals = Journals::new();
+    super::mutation::fuzz("journal", 2_000, |bytes, draw| journals.check(bytes, draw));
 }

@@ -6,7 +6,7 @@ use elbowroom_model::scenario;
 use elbowroom_solver::Limits;
 use serde_json::json;
 
-use super::mutation::fuzz;
+use super::mutation::Draw;
 use crate::batch::content::Terms;
 use crate::batch::given::Given;
 use crate::batch::record::{record, told_under, untold};
@@ -35,33 +35,39 @@ fn reads_back(one: &Given) {
     }
 }
 
+/// Each line in which something stands gives a room or its fault.
+///
+/// # Panics
+/// Where one does not.
+pub(super) fn check(bytes: &[u8], _: &mut Draw) {
+    let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None, None);
+    let rooms = given(bytes);
+    assert_eq!(rooms.len(), lines(bytes), "rooms are lost");
+    for one in &rooms {
+        reads_back(one);
+        let faults = one.text.as_ref().map(|text| (scenario::read(text, None).err().unwrap_or_default(), text));
+        if let Ok((faults, text)) = &faults {
+            let last = text.split(['\n', '\r']).count();
+            let within = |line: usize| (1..=last).contains(&line);
+            assert!(
+                faults.iter().all(|it| it.place.is_none_or(|place| within(place.line))),
+                "lines are off: {faults:?}"
+            );
+            if faults.is_empty() {
+                continue;
+            }
+        }
+        let record = record(one.scenario(), &terms, None).unwrap();
+        let whole = told_under(one.source.as_deref(), &record.line).unwrap();
+        assert!(!whole.contains(char::is_control), "{whole:?}");
+        let (content, line) = untold(&whole).unwrap();
+        assert_eq!((content, format!("{{{line}")), (record.content, record.line), "reads otherwise");
+        let told = RoomLine::of(&whole).unwrap();
+        assert!(told.source == one.source && !told.faults.is_empty() && told.result.is_none());
+    }
+}
+
 #[test]
 fn lines_with_something_wrong_each_give_a_room_or_its_fault() {
-    let terms = Terms::new(Limits { shown: 1, ..Limits::default() }, None, None);
-    fuzz("lines", 4_000, |bytes, _| {
-        let rooms = given(bytes);
-        assert_eq!(rooms.len(), lines(bytes), "rooms are lost");
-        for one in &rooms {
-            reads_back(one);
-            let faults = one.text.as_ref().map(|text| (scenario::read(text, None).err().unwrap_or_default(), text));
-            if let Ok((faults, text)) = &faults {
-                let last = text.split(['\n', '\r']).count();
-                let within = |line: usize| (1..=last).contains(&line);
-                assert!(
-                    faults.iter().all(|it| it.place.is_none_or(|place| within(place.line))),
-                    "lines are off: {faults:?}"
-                );
-                if faults.is_empty() {
-                    continue;
-                }
-            }
-            let record = record(one.scenario(), &terms, None).unwrap();
-            let whole = told_under(one.source.as_deref(), &record.line).unwrap();
-            assert!(!whole.contains(char::is_control), "{whole:?}");
-            let (content, line) = untold(&whole).unwrap();
-            assert_eq!((content, format!("{{{line}")), (record.content, record.line), "reads otherwise");
-            let told = RoomLine::of(&whole).unwrap();
-            assert!(told.source == one.source && !told.faults.is_empty() && told.result.is_none());
-        }
-    });
+    super::mutation::fuzz("lines", 4_000, check);
 }

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
+use std::time::{Duration, Instant};
 
 use super::guard::Guard;
 use super::room::Room;
@@ -13,12 +14,28 @@ pub(super) struct Desk {
     pub(super) guard: Arc<Guard>,
     pub(super) shelf: Arc<Shelf>,
     open: Arc<Mutex<BTreeMap<String, Arc<Room>>>>,
+    asked: Arc<Mutex<Instant>>,
 }
 
 impl Desk {
     /// A desk with no room open.
     pub(super) fn new(guard: Guard, shelf: Shelf) -> Self {
-        Self { guard: Arc::new(guard), shelf: Arc::new(shelf), open: Arc::default() }
+        Self {
+            guard: Arc::new(guard),
+            shelf: Arc::new(shelf),
+            open: Arc::default(),
+            asked: Arc::new(Mutex::new(Instant::now())),
+        }
+    }
+
+    /// Somebody who was let in has asked for something.
+    pub(super) fn ask(&self) {
+        *self.asked.lock().unwrap_or_else(PoisonError::into_inner) = Instant::now();
+    }
+
+    /// For how long nobody has.
+    pub(super) fn idle(&self) -> Duration {
+        self.asked.lock().unwrap_or_else(PoisonError::into_inner).elapsed()
     }
 
     /// The room of this name, opened where it is not yet; none where the shelf has no such file.

@@ -30,6 +30,9 @@ pub(super) async fn stand(State(desk): State<Desk>, request: Request, next: Next
     };
     reply::sealed(match refused {
         Some((status, why)) => reply::plain(status, why),
-        None => next.run(request).await,
+        None => {
+            desk.ask();
+            next.run(request).await
+        }
     })
 }

@@ -52,7 +52,8 @@ pub(super) fn serve(shelf: Shelf, args: &PageArgs, stdout: &mut Outlet<'_>) -> R
     if args.open && open::that_detached(&link).is_err() {
         stdout.write(words::NOT_OPENED)?;
     }
-    let served = runtime.block_on(answer(listeners, desk.clone()));
+    let rest = args.ends_after.map(|minutes| Duration::from_secs(60 * u64::from(minutes)));
+    let served = runtime.block_on(answer(listeners, desk.clone(), rest));
     desk.close();
     runtime.shutdown_timeout(LAST_WORD);
     served.map_err(unserved)
@@ -64,8 +65,8 @@ fn listening(address: Ipv4Addr, port: u16) -> std::io::Result<TcpListener> {
     Ok(listener)
 }
 
-/// Answers on every port until one breaks down or somebody interrupts.
-async fn answer(listeners: Vec<TcpListener>, desk: Desk) -> std::io::Result<()> {
+/// Answers on every port until one breaks down, somebody interrupts or nobody has asked for anything for so long.
+async fn answer(listeners: Vec<TcpListener>, desk: Desk, rest: Option<Duration>) -> std::io::Result<()> {
     let mut serving = JoinSet::new();
     for listener in listeners {
         let listener = tokio::net::TcpListener::from_std(listener)?;
@@ -78,6 +79,15 @@ async fn answer(listeners: Vec<TcpListener>, desk: Desk) -> std::io::Result<()> 
             None => Ok(()),
         },
         () = interrupted() => Ok(()),
+        () = left(&desk, rest) => Ok(()),
+    }
+}
+
+/// Until nobody has asked for anything for so long; without end where no time is given.
+async fn left(desk: &Desk, rest: Option<Duration>) {
+    let Some(rest) = rest else { return std::future::pending().await };
+    while let Some(more) = rest.checked_sub(desk.idle()).filter(|more| !more.is_zero()) {
+        tokio::time::sleep(more).await;
     }
 }
 
@@ -95,4 +105,36 @@ async fn interrupted() {
         }
     }
     let _ = tokio::signal::ctrl_c().await;
+}
+
+#[cfg(test)]
+mod tests {
+    use std::path::Path;
+    use std::time::{Duration, Instant};
+
+    use super::left;
+    use crate::page::desk::Desk;
+    use crate::page::guard::Guard;
+    use crate::page::shelf::Shelf;
+    use crate::page::token::Token;
+
+    const REST: Duration = Duration::from_millis(200);
+
+    #[test]
+    fn it_ends_once_nobody_has_asked_for_so_long_and_no_sooner() {
+        let guard = Guard::new(Token::new().unwrap(), 1, None);
+        let desk = Desk::new(guard, Shelf::at(Path::new(".")).unwrap());
+        let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap();
+        let begun = Instant::now();
+        runtime.block_on(async {
+            let asking = async {
+                tokio::time::sleep(REST / 2).await;
+                desk.ask();
+            };
+            tokio::join!(left(&desk, Some(REST)), asking);
+            assert!(begun.elapsed() >= REST + REST / 2, "{:?}", begun.elapsed());
+            let stays = tokio::time::timeout(2 * REST, left(&desk, None));
+            assert!(stays.await.is_err(), "with no time given it stays");
+        });
+    }
 }

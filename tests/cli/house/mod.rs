@@ -9,6 +9,7 @@ mod modules;
 mod parameters;
 mod public;
 mod suites;
+mod supply;
 
 use std::fs;
 use std::path::{Path, PathBuf};

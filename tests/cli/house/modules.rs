@@ -138,10 +138,13 @@ fn test_modules(path: &Words, tree: &syn::File) -> Vec<Words> {
     tests.map(|name| [&path[..], &[name]].concat()).collect()
 }
 
-/// Whether something stands under `cfg(test)`.
+/// Whether something stands under `cfg(test)`, or is there for the checks of `tests/fuzz/`.
 fn is_for_tests(attributes: &[syn::Attribute]) -> bool {
     attributes.iter().any(|attribute| match &attribute.meta {
-        syn::Meta::List(list) => list.path.is_ident("cfg") && list.tokens.to_string() == "test",
+        syn::Meta::List(list) => {
+            list.path.is_ident("cfg")
+                && matches!(&*list.tokens.to_string(), "test" | "fuzzing" | "any (test , fuzzing)")
+        }
         _ => false,
     })
 }

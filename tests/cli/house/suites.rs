@@ -1,5 +1,6 @@
 //! Every suite, bench and file of tests is declared: one that nobody declares would silently never run.
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
@@ -33,9 +34,28 @@ fn is_module_of_a_bench(path: &Path) -> bool {
     rust_files(&root().join("benches")).iter().any(|bench| text(bench).contains(&format!("mod {name};")))
 }
 
+/// The names of files and folders at a place.
+fn names_at(place: &str) -> BTreeSet<String> {
+    let entries = fs::read_dir(root().join(place)).unwrap();
+    entries.map(|entry| entry.unwrap().path().file_stem().unwrap().to_string_lossy().into_owned()).collect()
+}
+
+/// A target that is not declared, starts from nothing or is built without telling what it reaches tries nothing.
+#[test]
+fn every_target_is_declared_has_sound_files_and_tells_what_it_reaches() {
+    let (targets, folders) = (names_at("tests/fuzz/targets"), names_at("tests/data/fuzz"));
+    assert_eq!(targets, folders, "a folder of files for each target");
+    let (manifest, compiler) = (text(&root().join("tests/fuzz/Cargo.toml")), text(&root().join("tests/fuzz/rustc")));
+    for target in targets {
+        assert!(manifest.contains(&format!("path = \"targets/{target}.rs\"")), "{target} is not declared");
+        assert!(compiler.contains(&format!("| {target}")), "the build of {target} does not tell what it reaches");
+    }
+}
+
 #[test]
 fn every_test_file_is_a_module_of_its_suite() {
-    let files = rust_files(&root().join("tests"));
+    let mut files = rust_files(&root().join("tests"));
+    files.retain(|file| !file.starts_with(root().join("tests/fuzz/targets")));
     let all: String = files.iter().map(|file| text(file)).collect();
     for file in files.iter().filter(|file| file.file_name().unwrap() != "main.rs") {
         let (folder, stem) = (file.parent().unwrap(), file.file_stem().unwrap().to_string_lossy());

@@ -6,4 +6,5 @@ mod lan;
 mod load;
 mod safety;
 mod served;
+mod started;
 mod steps;

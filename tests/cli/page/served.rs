@@ -75,6 +75,12 @@ impl Served {
         // What comes after it is left for whoever wants it.
         BufReader::with_capacity(1, child.stdout.as_mut().unwrap()).read_line(&mut line).unwrap();
         let link = line.split_whitespace().find(|word| word.starts_with("http://127.0.0.1:")).unwrap();
+        let link = link.to_owned();
+        Self::of(child, &link, folder)
+    }
+
+    /// What was started elsewhere, and told this link.
+    pub(super) fn of(child: Child, link: &str, folder: TempDir) -> Self {
         let (address, token) = link.split_once("/enter/").unwrap();
         let port = address.rsplit_once(':').unwrap().1.parse().unwrap();
         Self { child, port, token: token.to_owned(), folder }

@@ -1,18 +1,14 @@
 //! Lists of pieces with something wrong somewhere: read to the last row, or refused with every fault in its line.
 
-#[path = "../support/mutation.rs"]
-mod mutation;
-#[path = "../support/rows.rs"]
-mod rows;
-
 use std::collections::BTreeSet;
 
 use elbowroom_model::listing::{Asked, Decimals, Extra, Faults, Form, ListedPiece, Listing, MOST_FAULTS, read};
 use elbowroom_model::quote::is_control;
 use elbowroom_model::{Hand, Unit};
-use mutation::{Draw, fuzz};
-use rows::text_of;
 use serde_json::json;
+
+use super::mutation::{Draw, fuzz};
+use super::rows::{self, text_of};
 
 /// Columns as a store's list has them.
 const EXTRA: [Extra; 3] = [
@@ -156,24 +152,27 @@ fn faults_hold(faults: &Faults, lines: usize) {
     assert!(faults.told.is_sorted_by_key(|fault| fault.place.map_or(0, |place| place.line)), "in no order");
 }
 
+/// The list is read to its last row, or refused with every fault in its line.
+pub(crate) fn check(bytes: &[u8], draw: &mut Draw) {
+    let (asked, text) = (asked(draw), text_of(bytes));
+    let lines = text.split('\n').count();
+    match read(bytes, &asked) {
+        Ok(listing) => {
+            assert!(listing.pieces.iter().all(is_sound), "unsound: {listing:?}");
+            let names: BTreeSet<&String> = listing.pieces.iter().map(|piece| &piece.name).collect();
+            assert_eq!(names.len(), listing.pieces.len(), "two of one name");
+            if let Some(rows) = rows_of(&text, asked.form) {
+                assert!(rows.contains(&listing.pieces.len()), "of {rows:?} rows {} are read", listing.pieces.len());
+            }
+            let told = listing.pieces.iter().map(|piece| piece.line);
+            assert!(told.is_sorted() && listing.pieces.iter().all(|piece| piece.line <= lines), "lines are off");
+            reads_back(&listing, &asked);
+        }
+        Err(faults) => faults_hold(&faults, lines),
+    }
+}
+
 #[test]
 fn lists_with_something_wrong_are_read_whole_or_refused() {
-    fuzz("pieces", 6_000, |bytes, draw| {
-        let (asked, text) = (asked(draw), text_of(bytes));
-        let lines = text.split('\n').count();
-        match read(bytes, &asked) {
-            Ok(listing) => {
-                assert!(listing.pieces.iter().all(is_sound), "unsound: {listing:?}");
-                let names: BTreeSet<&String> = listing.pieces.iter().map(|piece| &piece.name).collect();
-                assert_eq!(names.len(), listing.pieces.len(), "two of one name");
-                if let Some(rows) = rows_of(&text, asked.form) {
-                    assert!(rows.contains(&listing.pieces.len()), "of {rows:?} rows {} are read", listing.pieces.len());
-                }
-                let told = listing.pieces.iter().map(|piece| piece.line);
-                assert!(told.is_sorted() && listing.pieces.iter().all(|piece| piece.line <= lines), "lines are off");
-                reads_back(&listing, &asked);
-            }
-            Err(faults) => faults_hold(&faults, lines),
-        }
-    });
+    fuzz("pieces", 6_000, check);
 }

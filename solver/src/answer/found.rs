@@ -129,7 +129,8 @@ fn of_piece(
             aim: aims.told(piece, dimension),
             planned,
             together,
-            alone: alone.map(|(size, _)| size),
+            // By itself it is no less than together, to the last digit that is told.
+            alone: alone.map(|(size, _)| size.max(together)),
             most: range.most,
         })
     };

@@ -81,7 +81,10 @@ fn of_option(brief: &Brief, option: &Value, options: &[Value]) -> Vec<String> {
     want(option["choices"]["facing"].is_number(), "choices have no facing");
     want(option["never_first"].is_boolean() && option["proven"].is_boolean(), "never_first or proven is no yes or no");
     let share = option["first_place_share"].as_f64().unwrap_or(0.0);
-    want(share <= 0.0 || option["never_first"] == false, "is never first, and has a share of first places");
+    // What scores alike shares first places, and none of it is ever first alone.
+    let alike = |other: &Value| at_least_as_good(other, option) && at_least_as_good(option, other);
+    let has_twin = options.iter().any(|other| other["key"] != option["key"] && alike(other));
+    want(share <= 0.0 || option["never_first"] == false || has_twin, "is never first, and has a share of first places");
     if let Some(by) = option["dominated_by"].as_str() {
         let better = options.iter().find(|other| other["key"] == by);
         want(better.is_some_and(|better| at_least_as_good(better, option)), "is not dominated by what it says");

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, Hinge, ItemKind, Point, Swings};
 
-use super::plane::{P, Polygon, add, counter_clockwise, cross, dot, edges, left, length, minus, unit};
+use super::plane::{P, Polygon, add, counter_clockwise, cross, dot, edges, left, length, minus, turning, unit};
 use super::used::{Used, used};
 
 /// The widest opening that has a landing (scenario format, Zones).
@@ -165,7 +165,9 @@ impl Ground {
         }
     }
 
-    fn zone(&mut self, rule: &'static str, item: &str, shapes: Vec<Polygon>, stops_rugs: bool, above: f64) {
+    fn zone(&mut self, rule: &'static str, item: &str, mut shapes: Vec<Polygon>, stops_rugs: bool, above: f64) {
+        // What has no extent, as where nothing is to be kept clear, keeps nothing out.
+        shapes.retain(|shape| turning(shape).abs() > 0.0);
         self.zones.push(Zone { rule, item: item.to_owned(), shapes, stops_rugs, above });
     }
 

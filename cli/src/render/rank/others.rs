@@ -68,5 +68,7 @@ fn apart(told: &RankPage<'_>, option: &RankedOption, best: &RankedOption) -> Str
     let dominating = option.dominated_by.as_ref().and_then(|key| told.answer.keyed(key)).map(|other| other.rank);
     // What is set aside or eases rules is told to be behind by that, whatever the weights.
     let by_weights = option.set_aside.is_none() && option.eased.is_empty();
-    words::apart(&differences, dominating, option.never_first && by_weights)
+    // What scores as another does shares first places with it.
+    let never_first = option.never_first && option.first_place_share <= 0.0;
+    words::apart(&differences, dominating, never_first && by_weights)
 }

@@ -37,6 +37,30 @@ fn what_is_found_in_a_room_on_file_passes_the_check() {
     }
 }
 
+/// Behind a day bed that looks west, the north wall comes a hand's breadth nearer in ten metres (drawn at random).
+#[test]
+fn what_is_found_beside_a_wall_a_hair_aslant_passes_the_check() {
+    let text = "units: mm
+measured_within: 5
+walls:
+  - { name: wall a, start: [0, 0] }
+  - { name: wall b, start: [5360, -50] }
+  - name: wall c
+    start: [5195, -3680]
+    holds:
+      - { kind: door, name: hall door, at: 3940, width: 680, hinge: right, swings: in, leads_to: entrance }
+      - { kind: fireplace, name: hearth, at: 1910, width: 1980, depth: 190, keep_clear: 320 }
+  - { name: wall d, start: [0, -3680] }
+pieces:
+  - { kind: day-bed, name: main seat }
+clearances: { profile: easy, seat_to_table: 530 }
+wishes: { fireside: 2, view: 4 }
+";
+    let answer = ranked_briefly(text);
+    assert!(!answer.options.is_empty());
+    assert_all_pass(&answer, text);
+}
+
 proptest! {
     #![proptest_config(few(12))]
 

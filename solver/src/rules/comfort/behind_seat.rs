@@ -22,8 +22,9 @@ const BACKING: f64 = 150.0;
 /// What holds a seat off its wall may hold it off by so much more, mm: rounding.
 const DRAWN_UP: f64 = 0.5;
 
-/// A wall runs across behind a seat where the cosine between its inward normal and the seat's facing is more than this.
-const SLANT: f64 = 0.01;
+/// A wall runs across behind a seat where the cosine between its inward normal and the seat's facing is more than this: what is
+/// less aslant comes half a millimetre into the floor behind it at most.
+const SLANT: f64 = 0.0005;
 
 /// A wall that begins so far ahead of a seat's back is not behind it, mm: one that it touches is.
 const PAST: f64 = 1.0;

@@ -79,7 +79,7 @@ impl<'a> Attempts<'_, 'a> {
         let (mut judgements, mut walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
         let out_of_ways = || {
             let made = |found: &Found| criteria::walkers_of(&self.in_room(arrangement, found, &self.routes(found)));
-            out_of_ways((self.room, self.floor, arrangement), &plan.found, &walkers, &made, searched)
+            out_of_ways(self.room, self.floor, arrangement, &plan.found, &walkers, &made, searched)
         };
         if let Some(moved) = part(self.watch, Part::Search, out_of_ways) {
             plan = self.walked(moved);

@@ -16,7 +16,9 @@ const WORTH_MOVING: f64 = 50.0;
 /// are eased, which counts for more. `walked` says
 /// what walkers make of a plan; `searched` takes the work.
 pub(crate) fn out_of_ways(
-    (room, floor, arrangement): (&RoomContext<'_>, &Floor, &Arrangement),
+    room: &RoomContext<'_>,
+    floor: &Floor,
+    arrangement: &Arrangement,
     plan: &Found,
     walkers: &Walkers,
     walked: &dyn Fn(&Found) -> Walkers,
@@ -30,7 +32,7 @@ pub(crate) fn out_of_ways(
     for (piece, saved) in in_the_way(&walkers.terms) {
         let from = best.as_ref().unwrap_or(plan).clone();
         let mut total = from.objective - cost;
-        for more in search::elsewhere(room, floor, arrangement, &from, (piece, from.objective - saved)) {
+        for more in search::elsewhere(room, floor, arrangement, &from, piece, from.objective - saved) {
             searched.take_work_of(&more);
             let Some(found) = more.found else { continue };
             let costs = cost_of(&walked(&found).terms);

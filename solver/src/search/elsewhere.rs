@@ -23,7 +23,8 @@ pub(crate) fn elsewhere(
     floor: &Floor,
     arrangement: &Arrangement,
     plan: &Found,
-    (piece, to_beat): (PieceId, f64),
+    piece: PieceId,
+    to_beat: f64,
 ) -> Vec<Searched> {
     let held = held(room, arrangement, &plan.layout, Some(piece));
     let Some(place) = held.standings.iter().position(|standing| standing.piece == piece) else { return Vec::new() };

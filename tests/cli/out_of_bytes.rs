@@ -55,6 +55,7 @@ fn rooms_that_reach_far_or_once_broke_something_are_told_truly() {
 }
 
 #[test]
+#[allow(clippy::print_stdout, reason = "a long run tells what it did")]
 fn rooms_that_are_drawn_without_end_are_told_truly() {
     let asked = |name: &str| std::env::var(name).ok().and_then(|value| value.parse::<u64>().ok());
     let (seconds, from) = (asked("ELBOWROOM_FUZZ_SECONDS"), asked("ELBOWROOM_FUZZ_FROM").unwrap_or(0));

@@ -13,8 +13,7 @@ use crate::search::{self, Found, RoomContext, Searched};
 const WORTH_MOVING: f64 = 50.0;
 
 /// The plan with each such piece where walkers and plan together are the better for it; `None` where none is, or where rules
-/// are eased, which counts for more. `walked` says
-/// what walkers make of a plan; `searched` takes the work.
+/// are eased, which counts for more. `walked` says what walkers make of a plan; `searched` takes the work.
 pub(crate) fn out_of_ways(
     room: &RoomContext<'_>,
     floor: &Floor,

@@ -121,6 +121,12 @@ impl Asked {
         Self { term, cause: Cause { rule: Rule::Centring, piece: pose.id, with }, ways, told_too: Vec::new() }
     }
 
+    /// Met for nothing in one of these ways, or paid for once.
+    pub(super) fn or_flat(term: Term, pose: &Pose, with: With, free: impl IntoIterator<Item = Alternative>) -> Self {
+        let ways = free.into_iter().map(Way::of).chain([Way::flat(term)]).collect();
+        Self::one_of(term, pose, with, ways)
+    }
+
     /// A plan that was found is also told by the cheapest of these.
     pub(super) fn told_too(self, told_too: Vec<Way>) -> Self {
         Self { told_too, ..self }

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{ItemId, Term};
 
-use super::asked::{Asked, Way};
+use super::asked::Asked;
 use crate::geometry::Convex;
 use crate::rules::{Pose, With, out_of_polygon};
 use crate::site::WallPlace;
@@ -21,7 +21,5 @@ pub(super) fn not_before(pose: &Pose, item: ItemId, place: &WallPlace, near: f64
 
 /// Out of a stretch of floor by something on a wall, or at a price.
 pub(super) fn out_of(pose: &Pose, zone: &Convex, term: Term, item: ItemId) -> Asked {
-    let mut ways: Vec<Way> = out_of_polygon(pose.main(), zone).into_iter().map(Way::of).collect();
-    ways.push(Way::flat(term));
-    Asked::one_of(term, pose, With::Item(item), ways)
+    Asked::or_flat(term, pose, With::Item(item), out_of_polygon(pose.main(), zone))
 }

@@ -2,7 +2,7 @@
 
 use elbowroom_model::Term;
 
-use super::asked::{Asked, Way};
+use super::asked::Asked;
 use super::plan_term::{PlanTerm, TermContext};
 use crate::rules::{Pose, on_one_side};
 
@@ -13,11 +13,7 @@ pub(super) struct OnOneLevel;
 impl PlanTerm for OnOneLevel {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let Some(main) = context.heart.main.filter(|_| pose.role.is_second_seat()) else { return Vec::new() };
-        let of_step = |(with, sides): (_, Vec<_>)| {
-            let mut ways: Vec<Way> = sides.into_iter().map(Way::of).collect();
-            ways.push(Way::flat(Term::BeyondStep));
-            Asked::one_of(Term::BeyondStep, pose, with, ways)
-        };
+        let of_step = |(with, sides)| Asked::or_flat(Term::BeyondStep, pose, with, sides);
         on_one_side(&context.room, main, pose).map(of_step).collect()
     }
 }

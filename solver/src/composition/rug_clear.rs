@@ -3,11 +3,12 @@
 
 use elbowroom_model::Term;
 
-use super::asked::{Asked, Way};
+use super::asked::Asked;
+use super::floor_before::out_of;
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Relation;
 use crate::geometry::Convex;
-use crate::rules::{Pose, With, apart, out_of_polygon};
+use crate::rules::{Pose, With, apart};
 use crate::site::Swing;
 
 /// A rug out of the way of leaves and of what stands at walls.
@@ -19,13 +20,8 @@ impl PlanTerm for ClearOfOthers {
         if !is_rug(pose) {
             return Vec::new();
         }
-        let each = context.room.site.swings.iter().map(|swing| {
-            let mut ways: Vec<Way> =
-                out_of_polygon(pose.main(), &about_swing(swing)).into_iter().map(Way::of).collect();
-            ways.push(Way::flat(Term::RugInSwing));
-            Asked::one_of(Term::RugInSwing, pose, With::Item(swing.item), ways)
-        });
-        each.collect()
+        let swings = context.room.site.swings.iter();
+        swings.map(|swing| out_of(pose, &about_swing(swing), Term::RugInSwing, swing.item)).collect()
     }
 
     fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
@@ -61,7 +57,6 @@ fn under_other(rug: &Pose, other: &Pose) -> Option<Asked> {
     if !is_rug(rug) || !is_other {
         return None;
     }
-    let mut ways: Vec<Way> = apart(rug.main(), other.main(), 0.0).into_iter().map(Way::of).collect();
-    ways.push(Way::flat(Term::RugUnderOther));
-    Some(Asked::one_of(Term::RugUnderOther, rug, With::Piece(other.id), ways))
+    let free = apart(rug.main(), other.main(), 0.0);
+    Some(Asked::or_flat(Term::RugUnderOther, rug, With::Piece(other.id), free))
 }

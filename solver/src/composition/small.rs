@@ -84,8 +84,7 @@ fn two_of_a_kind(first: &Pose, second: &Pose) -> Option<Asked> {
     }
     let gap = tables::price(Term::TwoAtEnd).free;
     let towards = [first.along(), -first.along(), first.stand.facing, -first.stand.facing];
-    let apart = |towards| Way::of(beyond(first.main(), second.main(), towards, gap));
-    let mut ways: Vec<Way> = if one == other { Vec::new() } else { towards.map(apart).into() };
-    ways.push(Way::flat(Term::TwoAtEnd));
-    Some(Asked::one_of(Term::TwoAtEnd, second, With::Piece(first.id), ways))
+    let apart = |towards| beyond(first.main(), second.main(), towards, gap);
+    let free = towards.into_iter().filter(|_| one != other).map(apart);
+    Some(Asked::or_flat(Term::TwoAtEnd, second, With::Piece(first.id), free))
 }

@@ -147,7 +147,7 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
             let fits = |with: &Vec<Stand<'_>>| {
                 placing::complaints(brief, ground, with, Table::InPlace).is_empty()
                     && eased.complaints(&comfort::all(brief, ground, with)).is_empty()
-                    && turning::turning(brief, ground, with).is_none()
+                    && turning::surely_turns(brief, ground, with, HOLDS)
                     && walking::too_narrow(brief, ground, with, with, &option["routes"], -HOLDS).is_empty()
             };
             if grown(brief, stands, i, dimension).iter().any(fits) {

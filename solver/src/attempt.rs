@@ -7,10 +7,11 @@ use crate::arrangement::Arrangement;
 use crate::candidate::Candidate;
 use crate::composition::{TermCost, dearest_first};
 use crate::criteria::{self, Judgement, LayoutInRoom, Walkers};
+use crate::layout::Layout;
 use crate::out_of_ways::out_of_ways;
 use crate::refusal::{Refusal, Why};
 use crate::routes::{Floor, Route};
-use crate::search::{self, Found, RoomContext, Searched, Tally};
+use crate::search::{self, Budget, Found, RoomContext, Searched, Tally};
 use crate::verify::{self, CheckedRoom, Shortfall};
 use crate::{Part, Watch, part, refusal};
 
@@ -19,8 +20,8 @@ pub(crate) struct Attempts<'g, 'a> {
     pub(crate) room: &'g RoomContext<'a>,
     pub(crate) floor: &'g Floor,
     pub(crate) checked: &'g CheckedRoom<'a>,
-    /// Nodes that each search may take at most.
-    pub(crate) nodes: usize,
+    /// Nodes that the searches of an arrangement may take at most.
+    pub(crate) budget: Budget,
     pub(crate) watch: &'g dyn Watch,
 }
 
@@ -52,7 +53,7 @@ impl<'a> Attempts<'_, 'a> {
     /// Tries one arrangement.
     pub(crate) fn attempt(&self, arrangement: &'a Arrangement) -> Tried<'a> {
         let mut searched =
-            part(self.watch, Part::Search, || search::plan(self.room, self.floor, arrangement, self.nodes));
+            part(self.watch, Part::Search, || search::plan(self.room, self.floor, arrangement, self.budget));
         let result = match searched.found.take() {
             Some(plan) => self.of_plan(arrangement, plan, &mut searched),
             None => Err(self.why_refused(arrangement, &mut searched)),
@@ -93,7 +94,7 @@ impl<'a> Attempts<'_, 'a> {
         let short = part(self.watch, Part::Check, || verify::shortfalls(self.checked, &plan.found.layout, arrangement));
         plan.found.layout.eased = short.iter().filter_map(Shortfall::cause).collect();
         let largest = part(self.watch, Part::Search, || {
-            search::largest(self.room, self.floor, arrangement, &plan.found, self.nodes)
+            search::largest(self.room, self.floor, arrangement, &plan.found, self.budget.of_one)
         });
         searched.take_work_of(&largest);
         let unexplored = largest.found.as_ref().map_or(largest.unexplored, |found| found.bound);
@@ -118,12 +119,22 @@ impl<'a> Attempts<'_, 'a> {
 
     /// The largest layout that keeps every rule and eases no other than its plan: let out, or else as it was found.
     fn largest(&self, arrangement: &Arrangement, found: Found) -> Option<Walked> {
-        let let_out = part(self.watch, Part::Check, || let_out(self.checked, found.clone(), arrangement));
+        let let_out = part(self.watch, Part::Check, || self.let_out(arrangement, found.clone()));
         [let_out, found].into_iter().map(|found| self.walked(found)).find(|largest| {
             let Walked { found, routes } = largest;
             let breaches = || verify::verify(self.checked, &found.layout, arrangement, routes);
             part(self.watch, Part::Check, breaches).is_empty()
         })
+    }
+
+    /// What was found with every size let out that can still grow with all else as it is.
+    fn let_out(&self, arrangement: &Arrangement, found: Found) -> Found {
+        let brief = self.room.brief;
+        let circle = |layout: &Layout| self.floor.find_circle(brief, layout);
+        let layout = verify::let_out(self.checked, &found.layout, arrangement, &circle);
+        let gained = layout.size_value(brief) - found.layout.size_value(brief);
+        let objective = found.objective + gained;
+        Found { layout, objective, bound: found.bound.max(objective), ..found }
     }
 
     fn walked(&self, found: Found) -> Walked {
@@ -161,12 +172,4 @@ fn take_walkers(told: &mut Vec<TermCost>, walkers: Walkers) {
     told.retain(|term| !walkers.earns(term.term));
     told.extend(walkers.terms);
     dearest_first(told);
-}
-
-/// What was found with every size let out that can still grow with all else as it is.
-fn let_out(checked: &CheckedRoom<'_>, found: Found, arrangement: &Arrangement) -> Found {
-    let layout = verify::let_out(checked, &found.layout, arrangement);
-    let gained = layout.size_value(checked.brief) - found.layout.size_value(checked.brief);
-    let objective = found.objective + gained;
-    Found { layout, objective, bound: found.bound.max(objective), ..found }
 }

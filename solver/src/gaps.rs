@@ -5,7 +5,7 @@ use elbowroom_model::{Brief, Clearance, Piece, Point};
 use crate::answer::{Gap, Thing};
 use crate::arrangement::face;
 use crate::geometry::{Convex, gap};
-use crate::layout::{Layout, Placed};
+use crate::layout::{Layout, Placed, Size};
 use crate::site::Site;
 
 /// Two lengths of one gap that differ by less are the same, mm: results tell places to a thousandth.
@@ -101,10 +101,18 @@ impl Measure<'_> {
         (clear > 0.0).then(|| (self.told(seat, other, clear, rule), ahead(seat, &other.main(), clear)))
     }
 
-    /// What is free before storage, a desk or a dining table, to whatever comes first.
+    /// What is free before storage, a desk or a long side of a dining table, to whatever comes first.
     fn before(&self, placed: &Placed) -> Option<Measured> {
         let piece = self.piece(placed)?;
         let rule = piece.keeps_clear()?;
+        if piece.kind.is_dined_at() && placed.size.depth > placed.size.width {
+            let before = from_ends(placed).into_iter().filter_map(|table| self.before_front(&table, rule));
+            return before.min_by(|a, b| a.0.clear.total_cmp(&b.0.clear));
+        }
+        self.before_front(placed, rule)
+    }
+
+    fn before_front(&self, placed: &Placed, rule: Clearance) -> Option<Measured> {
         let front = front_of(placed);
         let pieces = self.layout.placed.iter().filter(|other| other.piece != placed.piece && !self.is_flat(other));
         let pieces = pieces.flat_map(|other| other.parts().into_iter().map(|part| (Thing::Piece(other.piece), part)));
@@ -168,6 +176,17 @@ fn middle_of_common(across: Point, one: &Convex, other: &Convex) -> f64 {
     let (high, low) =
         (one.support(across).min(other.support(across)), -one.support(-across).min(other.support(-across)));
     (high + low) / 2.0
+}
+
+/// A table as seen from either of its ends.
+fn from_ends(table: &Placed) -> [Placed; 2] {
+    let Size { width, depth, .. } = table.size;
+    [table.left(), -table.left()].map(|facing| Placed {
+        anchor: table.anchor + table.facing * (depth / 2.0) - facing * (width / 2.0),
+        facing,
+        size: Size { width: depth, depth: width, ..table.size },
+        ..table.clone()
+    })
 }
 
 const fn front_of(placed: &Placed) -> f64 {

@@ -12,7 +12,7 @@ use crate::notice::{Notice, notices};
 use crate::ranking;
 use crate::refusal::{Refusal, Remedy, Why};
 use crate::routes::Floor;
-use crate::search::{RoomContext, Tally};
+use crate::search::{Budget, RoomContext, Tally};
 use crate::site::Site;
 use crate::way_in::{self, Blocked, Narrowed};
 use crate::{Limits, Part, Unwatched, Watch, part, refusal, twins, verify};
@@ -20,12 +20,19 @@ use crate::{Limits, Part, Unwatched, Watch, part, refusal, twins, verify};
 /// Arrangements fewer than this are searched on one thread: below a millisecond a thread costs more than it brings.
 const WORTH_THREADS: usize = 6;
 
-/// Nodes that all arrangements of a room of [`USUAL_PIECES`] pieces may take together, and that each is given at least for
-/// each piece (a layout lies about three nodes deep for each): hostile rooms end too. A node costs about the square of the
-/// number of pieces.
+/// Nodes that one search of each arrangement of a room of [`USUAL_PIECES`] pieces may take together, and that each is given at
+/// least for each piece (a layout lies about three nodes deep for each). A node costs about the square of the number of pieces.
 const NODES_OF_ALL: usize = 90_000;
 const NODES_OF_EACH_PIECE: usize = 8;
 const USUAL_PIECES: usize = 6;
+
+/// Hostile rooms end too: all searches of all arrangements take no more than so many that use their nodes up, in a room of
+/// [`MANY_PIECES`] pieces and [`MANY_THINGS`] things at its walls (of more a node costs more, and it takes more of them); but
+/// each arrangement may take so many nodes for each piece as it takes to find it a place.
+const USED_UP: usize = 80;
+const NODES_TO_PLACE_A_PIECE: usize = 15;
+const MANY_PIECES: usize = 12;
+const MANY_THINGS: usize = 16;
 
 /// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits. Where
 /// the brief has a way in, no size is larger than what gets in by it.
@@ -49,9 +56,10 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     let floor = Floor::of(brief, &site);
     let enumeration = enumerate(brief, &site);
     watch.ended(Part::Ground);
-    let limits = &shared(brief, &enumeration, limits);
+    let budget = shared(brief, enumeration.arrangements.len(), limits);
+    let limits = &Limits { nodes: budget.of_one, ..*limits };
     let checked = verify::CheckedRoom::of(brief);
-    let attempts = Attempts { room: &room, floor: &floor, checked: &checked, nodes: limits.nodes, watch };
+    let attempts = Attempts { room: &room, floor: &floor, checked: &checked, budget, watch };
     let tried = try_all(&attempts, &enumeration);
     let mut programs: usize = tried.iter().map(|tried| tried.programs).sum();
     let tally = tried.iter().fold(Tally::default(), |sum, tried| sum.plus(&tried.tally));
@@ -140,12 +148,17 @@ fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> An
     }
 }
 
-/// The limits with the nodes that fall to each arrangement.
-fn shared(brief: &Brief, enumeration: &Enumeration, limits: &Limits) -> Limits {
-    let pieces = brief.pieces.len().max(1);
-    let all = NODES_OF_ALL * USUAL_PIECES * USUAL_PIECES / (pieces * pieces);
-    let share = all / enumeration.arrangements.len().max(1);
-    Limits { nodes: limits.nodes.min(share.max(NODES_OF_EACH_PIECE * pieces)), ..*limits }
+/// The nodes that fall to each of so many arrangements.
+fn shared(brief: &Brief, arrangements: usize, limits: &Limits) -> Budget {
+    let (pieces, arrangements) = (brief.pieces.len().max(1), arrangements.max(1));
+    let share = NODES_OF_ALL * USUAL_PIECES * USUAL_PIECES / (pieces * pieces) / arrangements;
+    let (many, things) = (pieces.max(MANY_PIECES), brief.room.items.len().max(MANY_THINGS));
+    let of_room = limits.nodes.max(Limits::default().nodes).saturating_mul(USED_UP) / things * MANY_THINGS;
+    let in_all = of_room / arrangements * MANY_PIECES * MANY_PIECES / (many * many);
+    Budget {
+        of_one: limits.nodes.min(share.max(NODES_OF_EACH_PIECE * pieces)),
+        in_all: in_all.max(NODES_TO_PLACE_A_PIECE * pieces),
+    }
 }
 
 fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec<Tried<'a>> {
@@ -181,4 +194,29 @@ fn sizes_of_all(
         part(watch, Part::Sizes, || answer::sizes(context, &candidates[which], context.is_shown(place)))
     };
     order.par_iter().with_max_len(1).enumerate().map(of_one).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Nodes that a room may take in all, of so many pieces that may be left out.
+    fn in_all(pieces: usize, arrangements: usize) -> usize {
+        let row = "  - { kind: plant, name: plants, needed: false, count: ";
+        let text = format!(
+            "units: cm\nwalls:\n  - {{ name: a, start: [0, 0] }}\n  - {{ name: b, start: [900, 0] }}\n  \
+             - {{ name: c, start: [900, -700] }}\n  - {{ name: d, start: [0, -700] }}\n\
+             pieces:\n  - {{ kind: sofa }}\n{row}{} }}\n",
+            pieces - 1
+        );
+        let brief = elbowroom_model::scenario::read(&text, None).expect("a sound room");
+        shared(&brief, arrangements, &Limits::default()).in_all
+    }
+
+    #[test]
+    fn a_usual_room_may_use_up_many_searches_and_a_hostile_one_few() {
+        assert!(in_all(8, 20) >= 3 * Limits::default().nodes, "{}", in_all(8, 20));
+        assert!(in_all(24, 256) < Limits::default().nodes / 5, "{}", in_all(24, 256));
+        assert!(in_all(24, 256) >= 10 * 24, "each piece is still looked for");
+    }
 }

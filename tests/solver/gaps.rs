@@ -59,3 +59,12 @@ fn a_seat_faces_no_screen_that_it_is_flush_beside() {
     assert_eq!(aside(0.4), []);
     assert_eq!(aside(5.0), [("sofa - media unit".to_owned(), 2700.0)]);
 }
+
+/// Chairs stand along the long sides, which are the ends of a table that is narrower than it is deep.
+#[test]
+fn before_a_dining_table_is_before_a_long_side() {
+    let brief = rectangle(4000.0, 3000.0).rule(Clearance::DiningChair, 700.0).piece(piece(PieceKind::DiningTable));
+    let table = |size| told(&brief, vec![placed(0, (1500.0, -1000.0), SOUTH, size)]);
+    assert_eq!(table((1200.0, 800.0)), [("dining table - south".to_owned(), 1200.0)], "its front");
+    assert_eq!(table((800.0, 1200.0)), [("dining table - west".to_owned(), 1100.0)], "the nearer of its ends");
+}

@@ -16,48 +16,53 @@ use crate::program::Engine;
 use crate::rules::{Pose, Requirement, comfort};
 
 impl Problem<'_> {
-    /// What is asked of one state about the heart of the group: by the terms of a plan, where one is sought, and for a clear
-    /// line to a screen beside the main seat.
+    /// What the terms of a plan ask of one state; `None` where no plan is sought.
     pub(super) fn terms_alone(&self, state: usize) -> Option<&Cell> {
+        self.aims.as_ref()?;
+        Some(self.terms[state].get_or_init(|| {
+            let Posed { pose, place } = self.states[state].posed.as_ref();
+            let context = self.term_context();
+            let asked = TERMS.iter().flat_map(|term| term.alone(&context, pose));
+            let asked = asked.map(|asked| asked.requirement());
+            Cell::of(asked, &Ranges { bounds: &self.context.variables.bounds, places: place })
+        }))
+    }
+
+    /// What is asked of two states about the heart of the group: by the terms of a plan, where one is sought, and for a clear
+    /// line to a screen beside the main seat.
+    pub(super) fn terms_between(&self, first: usize, second: usize) -> Option<&Cell> {
         let is_asked = self.aims.is_some() || self.context.screen == Some(Role::ScreenBeside);
+        let (first, second) = if first < second { (first, second) } else { (second, first) };
         is_asked.then(|| {
-            self.terms[state].get_or_init(|| {
-                let Posed { pose, place } = self.states[state].posed.as_ref();
-                let mut asked = self.sight_beside(pose);
+            let row =
+                self.terms_between[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
+            row[second].get_or_init(|| {
+                let (a, b) = (&self.states[first].posed, &self.states[second].posed);
+                let mut asked = self.sight_beside(&a.pose, &b.pose);
                 if self.aims.is_some() {
                     let context = self.term_context();
-                    let terms = TERMS.iter().flat_map(|term| term.alone(&context, pose));
+                    let terms = TERMS.iter().flat_map(|term| term.between(&context, &a.pose, &b.pose));
                     asked.extend(terms.map(|asked| asked.requirement()));
                 }
-                Cell::of(asked.into_iter(), &Ranges { bounds: &self.context.variables.bounds, places: place })
+                let places = [a.place, b.place].concat();
+                Cell::of(asked.into_iter(), &Ranges { bounds: &self.context.variables.bounds, places: &places })
             })
         })
     }
 
-    /// What a piece leaves free before a screen beside the main seat.
-    fn sight_beside(&self, pose: &Pose) -> Vec<Requirement> {
-        let heart = self.term_context().heart;
-        let (Some(main), Some(screen)) = (heart.main, heart.screen) else { return Vec::new() };
+    /// What one of two leaves free before a screen beside the main seat that the other is.
+    fn sight_beside(&self, first: &Pose, second: &Pose) -> Vec<Requirement> {
+        let (screen, piece) = match (first.role, second.role) {
+            (Role::ScreenBeside, _) => (first, second),
+            (_, Role::ScreenBeside) => (second, first),
+            _ => return Vec::new(),
+        };
+        let Some(main) = self.term_context().heart.main else { return Vec::new() };
         if self.asked.easing == Easing::Ignored || self.asked.without == Some(Clearance::ScreenSight.into()) {
             return Vec::new();
         }
-        let asked = comfort::sight_beside(&self.context, main, screen, pose);
+        let asked = comfort::sight_beside(&self.context, main, screen, piece);
         asked.into_iter().map(|requirement| self.eased(requirement)).collect()
-    }
-
-    /// What the terms of a plan ask of two states; `None` where no plan is sought.
-    pub(super) fn terms_between(&self, first: usize, second: usize) -> Option<&Cell> {
-        self.aims.as_ref()?;
-        let (first, second) = if first < second { (first, second) } else { (second, first) };
-        let row = self.terms_between[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
-        Some(row[second].get_or_init(|| {
-            let (a, b) = (&self.states[first].posed, &self.states[second].posed);
-            let places = [a.place, b.place].concat();
-            let context = self.term_context();
-            let asked = TERMS.iter().flat_map(|term| term.between(&context, &a.pose, &b.pose));
-            let asked = asked.map(|asked| asked.requirement());
-            Cell::of(asked, &Ranges { bounds: &self.context.variables.bounds, places: &places })
-        }))
     }
 
     /// What the terms of a plan look at.

@@ -16,6 +16,7 @@ mod asked;
 mod barriers;
 mod bounds;
 mod branching;
+mod budget;
 mod cell;
 mod cells;
 mod dive;
@@ -41,6 +42,7 @@ mod tree;
 mod turning;
 
 pub use aim::Aim;
+pub use budget::Budget;
 pub use easing::Easing;
 pub use effort::Effort;
 pub(crate) use elsewhere::elsewhere;

@@ -10,6 +10,7 @@ use elbowroom_model::{PieceId, TURNS};
 
 use super::aim::Aim;
 use super::barriers::Barriers;
+use super::budget::Budget;
 use super::dive::{held, needed, pieces_of};
 use super::easing::Easing;
 use super::effort::Effort;
@@ -40,9 +41,9 @@ const ROUNDS: usize = 2;
 
 /// The plan that composes best, rules of comfort eased only where there is none otherwise.
 #[must_use]
-pub fn plan(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, nodes: usize) -> Searched {
+pub fn plan(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, budget: Budget) -> Searched {
     let barriers = &Barriers::default();
-    let asked = Planning { room, floor, arrangement, nodes, easing: Easing::Kept, barriers };
+    let asked = Planning { room, floor, arrangement, nodes: budget.of_one, budget, easing: Easing::Kept, barriers };
     let clean = asked.run();
     if clean.found.is_some() {
         return clean;
@@ -63,7 +64,9 @@ struct Planning<'s, 'a> {
     room: &'s RoomContext<'a>,
     floor: &'s Floor,
     arrangement: &'s Arrangement,
+    /// Nodes of one search that has nothing else to share them with.
     nodes: usize,
+    budget: Budget,
     easing: Easing<'s>,
     /// What bars ways, learned on the way.
     barriers: &'s Barriers,
@@ -170,6 +173,7 @@ impl Planning<'_, '_> {
 
     /// The same in an arrangement that is held more closely.
     fn look_in(&self, within: &Arrangement, sofar: &mut Sofar, aim: Aim<'_>, nodes: usize, order: Order<'_>) -> bool {
+        let nodes = self.budget.left(nodes, sofar.searched.tally.nodes);
         let effort = Effort { to_beat: sofar.value(), easing: self.easing, ..Effort::of(aim, nodes) };
         let more = search_once(self.room, self.floor, within, effort, order, self.barriers);
         sofar.take(more)

@@ -17,6 +17,9 @@ pub(super) const PLACE: f64 = 1.0;
 /// What rounding may take from a rule of comfort, mm.
 pub(super) const COMFORT: f64 = 1.0;
 
+/// What two measures of the same length may differ by, mm: results tell places to a thousandth.
+pub(super) const SAME: f64 = 0.01;
+
 /// A size is let out by this less than would fit within the slack of the rules, mm.
 pub(super) const TO_SPARE: f64 = 1.0;
 

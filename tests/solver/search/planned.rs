@@ -5,7 +5,7 @@
 
 use elbowroom_solver::arrangement::Arrangement;
 use elbowroom_solver::routes::Floor;
-use elbowroom_solver::search::{RoomContext, plan as planned};
+use elbowroom_solver::search::{Budget, RoomContext, plan as planned};
 use proptest::prelude::proptest;
 
 use super::hall::{Hall, Patch, STEP, Sought, at_each_wall as places, halls, overlap, seen_from_first};
@@ -128,8 +128,9 @@ fn best_with_books(hall: &Hall, needed: bool) -> Option<f64> {
 /// Holds the plan to the brute force, wall by wall; `worth` is what all that need not stand is worth.
 fn agree(hall: &Hall, plan: Plan, faces: bool, worth: f64, brute: impl Fn(&Hall) -> Option<f64>) {
     let plan = COMFORT.iter().fold(plan, |plan, rule| plan.clear(rule, 0.0));
-    let search =
-        |room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement| planned(room, floor, arrangement, NODES);
+    let search = |room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement| {
+        planned(room, floor, arrangement, Budget::of_each(NODES))
+    };
     at_each_wall(hall, &plan, faces, search, |at, searched| {
         let best = brute(&at.hall.finer(FINER));
         let found = searched.iter().filter_map(|searched| searched.found.as_ref());

@@ -1,6 +1,6 @@
 //! The safe envelope, and sizes that cannot grow.
 
-use elbowroom_model::{Brief, Clearance, Door, Hand, ItemKind, LeadsTo, PieceKind, Swings};
+use elbowroom_model::{Brief, Clearance, Dimension, Door, Hand, ItemKind, LeadsTo, PieceKind, Point, Swings};
 use elbowroom_solver::verify::{CheckedRoom, Wrong, envelope, growth, let_out};
 use elbowroom_solver::{Layout, Placed};
 
@@ -55,10 +55,53 @@ fn a_size_is_let_out_as_far_as_it_can_grow() {
     let layout =
         |x: f64, width: f64| Layout { placed: vec![placed(0, (x, 0.0), SOUTH, (width, 1990.0))], ..Layout::default() };
     // Its left end stands 100 mm off the wall, its right one 700 mm.
-    let out = let_out(&CheckedRoom::of(&brief), &layout(1200.0, 2200.0), &arrangement());
+    let out = let_out(&CheckedRoom::of(&brief), &layout(1200.0, 2200.0), &arrangement(), &|_| None);
     assert!(growth(&CheckedRoom::of(&brief), &out, &arrangement()).is_empty());
     assert!(out.placed[0].size.width > 2940.0, "{:?}", out.placed[0].size);
-    assert_eq!(let_out(&CheckedRoom::of(&brief), &layout(1500.0, 2990.0), &arrangement()), layout(1500.0, 2990.0));
+    assert_eq!(
+        let_out(&CheckedRoom::of(&brief), &layout(1500.0, 2990.0), &arrangement(), &|_| None),
+        layout(1500.0, 2990.0)
+    );
+}
+
+/// Bought no wider than it is deep, a table has its chairs where it is narrow: storage does not grow into their place.
+#[test]
+fn storage_grows_into_no_place_of_a_chair_at_a_smaller_table() {
+    let mut table = piece(PieceKind::DiningTable);
+    table.width.least = 400.0;
+    let room = |table| {
+        let room = rectangle(4000.0, 2600.0).rule(Clearance::DiningChair, 700.0).rule(Clearance::StorageFront, 300.0);
+        room.piece(table).piece(piece(PieceKind::Sideboard))
+    };
+    // Narrow, the table has its chairs as far as 500 mm from the west wall.
+    let layout = || {
+        let table = placed(0, (1600.0, -900.0), SOUTH, (1400.0, 800.0));
+        vec![table, at_wall(placed(1, (0.0, -1300.0), Point::new(1.0, 0.0), (1500.0, 490.0)), 3)]
+    };
+    let sizes = |brief: &Brief| {
+        let layout = Layout { placed: layout(), ..Layout::default() };
+        growth(&CheckedRoom::of(brief), &layout, &arrangement()).iter().map(|it| it.wrong).collect::<Vec<_>>()
+    };
+    let [width, depth] = [Dimension::Width, Dimension::Depth].map(Wrong::CanGrow);
+    assert_eq!(sizes(&room(table.clone())), [width]);
+    table.width.least = 1000.0;
+    assert_eq!(sizes(&room(table)), [width, depth]);
+}
+
+/// A circle to turn in is another one where what grows takes its place.
+#[test]
+fn what_grows_may_move_the_circle_to_turn_in() {
+    let brief = rectangle(4000.0, 3000.0).rule(Clearance::TurningCircle, 1500.0).piece(piece(PieceKind::Sofa));
+    let out = |circle: Option<Point>| {
+        let turning_circle = Some(Point::new(760.0, -1700.0));
+        let placed = vec![placed(0, (2000.0, 0.0), SOUTH, (2000.0, 940.0))];
+        let layout = Layout { placed, turning_circle, ..Layout::default() };
+        let out = let_out(&CheckedRoom::of(&brief), &layout, &arrangement(), &|_| circle);
+        (out.placed[0].size.depth, out.turning_circle)
+    };
+    assert_eq!(out(None), (940.0, Some(Point::new(760.0, -1700.0))));
+    let (depth, circle) = out(Some(Point::new(3200.0, -2200.0)));
+    assert!(depth > 990.0 && circle == Some(Point::new(3200.0, -2200.0)), "{depth} {circle:?}");
 }
 
 #[test]

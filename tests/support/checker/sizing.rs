@@ -8,7 +8,7 @@ use super::placing::{self, SLACK, Table, face};
 use super::plane::{P, add, dot, extent, left, minus};
 use super::room::Ground;
 use super::stand::Stand;
-use super::{turning, walking};
+use super::{turned, turning, walking};
 
 /// How much no size may grow, mm.
 const BY: f64 = 20.0;
@@ -31,6 +31,19 @@ pub(crate) fn smaller(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], opti
         all.extend(wrong.into_iter().map(|wrong| format!("8 with smaller pieces: {wrong}")));
     }
     all
+}
+
+/// Whether places would still be right about a dining table that is bought narrower than it is deep: its chairs are at its
+/// ends then.
+fn hold_with_narrow_tables(brief: &Brief, ground: &Ground, stands: &[Stand<'_>]) -> bool {
+    let mut narrow = stands.to_vec();
+    for (stand, narrow) in stands.iter().zip(&mut narrow) {
+        if stand.piece.kind == PieceKind::DiningTable && stand.piece.steps.is_empty() {
+            narrow.width = (stand.depth - 1.0).max(stand.piece.width.least).min(stand.width);
+            hold_side(stands, stand, narrow);
+        }
+    }
+    placing::complaints(brief, ground, &narrow, Table::NotTooNear).is_empty()
 }
 
 fn ranges(option: &Value) -> Vec<String> {
@@ -146,9 +159,11 @@ pub(crate) fn larger(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], optio
             }
             let fits = |with: &Vec<Stand<'_>>| {
                 placing::complaints(brief, ground, with, Table::InPlace).is_empty()
-                    && eased.complaints(&comfort::all(brief, ground, with)).is_empty()
+                    && turned::complaints(brief, with).is_empty()
+                    && eased.surely_keep(&comfort::all(brief, ground, with))
                     && turning::surely_turns(brief, ground, with, HOLDS)
                     && walking::too_narrow(brief, ground, with, with, &option["routes"], -HOLDS).is_empty()
+                    && hold_with_narrow_tables(brief, ground, with)
             };
             if grown(brief, stands, i, dimension).iter().any(fits) {
                 all.push(format!("9 {}'s {} can grow by {BY} mm", stand.name(), dimension.key()));

@@ -5,7 +5,7 @@ use crate::answer::Thing;
 use crate::layout::Layout;
 use crate::rules::{Cause, With};
 use crate::verify::breach::{Breach, Wrong};
-use crate::verify::tolerance::COMFORT;
+use crate::verify::tolerance::{COMFORT, SAME};
 
 /// What a layout owns to giving only in part, and how much it falls short there.
 pub(in crate::verify) struct Eased(Vec<EasedCause>);
@@ -26,12 +26,19 @@ impl Eased {
 
     /// Breaches of what is not eased, or falls shorter than what is.
     pub(in crate::verify) fn breaches(&self, measures: &[Measure]) -> Vec<Breach> {
-        let broken = measures.iter().filter(|measure| measure.is_broken());
-        broken.filter(|measure| !self.allows(measure)).map(Measure::breach).collect()
+        self.shorter_by(COMFORT, measures).map(Measure::breach).collect()
     }
 
-    fn allows(&self, measure: &Measure) -> bool {
-        self.0.iter().any(|eased| measure.is_of(&eased.cause) && measure.short_by <= eased.short_by + COMFORT)
+    /// Whether nothing falls any shorter: what grows step by step would else come to take as many hairs.
+    pub(in crate::verify) fn is_kept(&self, measures: &[Measure]) -> bool {
+        self.shorter_by(SAME, measures).next().is_none()
+    }
+
+    fn shorter_by<'m>(&self, by: f64, measures: &'m [Measure]) -> impl Iterator<Item = &'m Measure> {
+        let allows = move |measure: &Measure| {
+            self.0.iter().any(|eased| measure.is_of(&eased.cause) && measure.short_by <= eased.short_by + by)
+        };
+        measures.iter().filter(move |measure| measure.is_broken() && !allows(measure))
     }
 }
 

@@ -64,9 +64,19 @@ pub(super) fn measures_when_smaller(scene: &CheckedLayout<'_>) -> Vec<Measure> {
     RULES.iter().filter(|comfort| comfort.when_smaller).flat_map(|comfort| (comfort.measures)(scene)).collect()
 }
 
-/// What a layout falls short of, pair by pair.
+/// What a layout falls short of, each pair once.
 #[must_use]
 pub fn shortfalls(checked: &CheckedRoom<'_>, layout: &Layout, arrangement: &Arrangement) -> Vec<Shortfall> {
     let scene = CheckedLayout::of(checked, layout, arrangement);
-    measures(&scene).into_iter().filter(Measure::is_broken).map(Shortfall::of).collect()
+    let mut told: Vec<(f64, Shortfall)> = Vec::new();
+    for measure in measures(&scene).into_iter().filter(Measure::is_broken) {
+        let (by, short) = (measure.short_by, Shortfall::of(measure));
+        // A seat with two fronts lacks the same of the same twice: what it lacks most is told.
+        match told.iter_mut().find(|(_, other)| other.rule == short.rule && other.between == short.between) {
+            Some(other) if other.0 < by => *other = (by, short),
+            Some(_) => {}
+            None => told.push((by, short)),
+        }
+    }
+    told.into_iter().map(|(_, short)| short).collect()
 }

@@ -14,6 +14,8 @@ use super::stand::Stand;
 
 /// What rounding explains of a rule of comfort, mm.
 const ROUNDED: f64 = 1.0;
+/// What two sums of the same figures may differ by, mm.
+const SAME: f64 = 0.01;
 
 /// Rules that smaller pieces keep too.
 const WHEN_SMALLER: [&str; 5] = ["leg_room", "between_seats", "solid_wall", "return_off_wall", "use"];
@@ -45,7 +47,8 @@ struct EasedPair {
 impl EasedPair {
     fn is(&self, found: &Found) -> bool {
         let named = |name: &String| found.between.contains(name);
-        let of_one = OF_ONE_PIECE.contains(&found.rule) && self.between.iter().any(named);
+        let is_its_piece = found.between.first().is_some_and(|piece| self.between.contains(piece));
+        let of_one = OF_ONE_PIECE.contains(&found.rule) && is_its_piece;
         self.rule == found.rule && (of_one || (!self.between.is_empty() && self.between.iter().all(named)))
     }
 }
@@ -65,8 +68,17 @@ impl Eased {
 
     /// What falls shorter than it may.
     pub(crate) fn complaints(&self, found: &[Found]) -> Vec<String> {
-        let may = |found: &&Found| self.0.iter().any(|pair| pair.is(found) && found.short <= pair.short + ROUNDED);
-        let broken = found.iter().filter(|found| found.short > ROUNDED && !may(found));
+        self.shorter_by(found, ROUNDED)
+    }
+
+    /// Whether nothing falls shorter than it may, rounding aside or not.
+    pub(crate) fn surely_keep(&self, found: &[Found]) -> bool {
+        self.shorter_by(found, SAME).is_empty()
+    }
+
+    fn shorter_by(&self, found: &[Found], by: f64) -> Vec<String> {
+        let may = |found: &&Found| self.0.iter().any(|pair| pair.is(found) && found.short <= pair.short + by);
+        let broken = found.iter().filter(|found| found.short > by && !may(found));
         broken.map(|it| format!("comfort {}: {} lacks {:.1}", it.rule, it.between.join(", "), it.short)).collect()
     }
 }

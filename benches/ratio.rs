@@ -1,30 +1,38 @@
 //! The ratio run: ten problem rooms, the same programs by elbowroom and by HiGHS, one thread each, to the same proven
-//! optimum. Writes the programs down for `cp_sat.py`, which does the same with CP-SAT.
+//! optimum. Writes the programs down for `cp_sat.py`, which does the same with CP-SAT. An optimum that differs ends the run.
 //!
 //! What a general solver cannot state is stated for all alike: the walkway as a strip that stays free, a door's swing and
 //! other round gaps as the polygon around them. The time of the full problem (no strip, true routes, true rounds) stands
-//! beside it. The best layout of the room alone is asked for too: each arrangement need only be better than those before it.
-//! Elbowroom's time holds all from the measured room on: its walls and floor made ready, and the program of each arrangement
-//! written, of which what the arrangements have in common is written once, for HiGHS too. Times are of the processor where
-//! the system tells them (Linux), so that other work on the machine does not count. Memory is asked for as the program does.
+//! beside it. Three kinds of program: the largest pieces, their sizes alone with nothing that settles ties, the plan.
+//! HiGHS is asked twice: with the program as stated and its usual options, and tuned, with the program made ready for it. Every
+//! time holds all from the measured room on: its walls, its arrangements, the program of each stated, made ready, written and
+//! solved; what the arrangements have in common is stated once for all. Times are of the processor where the system tells them
+//! (Linux), so that other work on the machine does not count. Memory is asked for as the program does.
 //!
-//! `cargo bench -p elbowroom-solver --features highs --bench ratio -- [ROOM]`
+//! `cargo bench -p elbowroom-solver --features highs --bench ratio -- [largest|sizes|plan] [ROOM]`
 #![allow(missing_docs, clippy::unwrap_used, clippy::panic, reason = "a panic is how a bench fails")]
 #![allow(clippy::print_stdout, reason = "the table is what the run is for")]
 
+mod for_cp_sat;
 #[path = "../tests/solver/whole/milp.rs"]
 mod milp;
+mod own;
+#[path = "../tests/solver/whole/prepared.rs"]
+mod prepared;
+#[path = "../tests/solver/whole/ranges.rs"]
+mod ranges;
+mod sought;
 mod spent;
+#[path = "../tests/solver/whole/tuned.rs"]
+mod tuned;
 
 use elbowroom_model::Brief;
 use elbowroom_solver::Site;
-use elbowroom_solver::arrangement::{Arrangement, enumerate};
-use elbowroom_solver::program::Row;
-use elbowroom_solver::routes::Floor;
-use elbowroom_solver::search::{Aim, Effort, RoomContext, Searched, Sought, Stated, search, search_stated, stated};
+use elbowroom_solver::arrangement::enumerate;
+use elbowroom_solver::search::{RoomContext, Searched, Sought, Stated, stated};
 use mimalloc::MiMalloc;
-use std::path::Path;
-use std::time::Duration;
+use own::{Asked, Own};
+use std::path::PathBuf;
 
 #[global_allocator]
 static ALLOCATOR: MiMalloc = MiMalloc;
@@ -34,166 +42,161 @@ const ROOMS: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../benches/rooms");
 /// Where the programs are written for CP-SAT.
 const PROGRAMS: &str = concat!(env!("CARGO_TARGET_TMPDIR"), "/programs");
 
-/// A short time is measured as the mean of as many runs as fill this.
-const FILL: Duration = Duration::from_millis(100);
-
-/// Nodes that no room comes near.
-const NODES: usize = 10_000_000;
-
 /// Optima nearer to each other than this share are the same.
 const SAME: f64 = 1e-6;
 
+/// Seconds for one room.
 #[derive(Default, Clone, Copy)]
 struct Times {
+    own: Own,
+    stated: f64,
+    tuned: f64,
+}
+
+/// A line of a table.
+struct Line {
+    room: String,
     arrangements: usize,
     /// Linear programs that elbowroom solved.
     programs: usize,
-    /// Seconds for the best layout of every arrangement.
-    all: Pair,
-    /// Seconds for the best layout of the room: an arrangement need only be better than the best before it.
-    best: Pair,
+    times: Times,
+    /// Of the full problem.
     full: f64,
 }
 
-#[derive(Default, Clone, Copy)]
-struct Pair {
-    own: f64,
-    highs: f64,
-}
-
-impl Pair {
-    fn plus(&mut self, other: Self) {
-        self.own += other.own;
-        self.highs += other.highs;
-    }
-}
-
 fn main() {
-    let only = std::env::args().skip(1).find(|argument| !argument.starts_with('-'));
-    std::fs::create_dir_all(PROGRAMS).unwrap();
-    println!(
-        "{:<16} {:>8} {:>8} | {:>9} {:>9} {:>6} | {:>9} {:>9} {:>6} | {:>9}",
-        "room", "arranged", "programs", "own ms", "HiGHS ms", "times", "best only", "HiGHS ms", "times", "full ms"
-    );
-    let mut sum = Times::default();
-    let mut paths: Vec<_> = std::fs::read_dir(ROOMS).unwrap().map(|entry| entry.unwrap().path()).collect();
-    paths.sort();
-    for path in paths {
-        let name = path.file_stem().unwrap().to_string_lossy().into_owned();
-        if only.as_ref().is_some_and(|only| *only != name) {
-            continue;
-        }
-        let times = room(&name, &path);
-        print(&name, times);
-        sum.arrangements += times.arrangements;
-        sum.programs += times.programs;
-        sum.all.plus(times.all);
-        sum.best.plus(times.best);
-        sum.full += times.full;
+    let arguments: Vec<String> = std::env::args().skip(1).filter(|argument| !argument.starts_with('-')).collect();
+    if arguments.first().is_some_and(|first| first == own::COLD) {
+        let asked = if arguments[3] == Asked::Best.word() { Asked::Best } else { Asked::Every };
+        println!("{}", own::first_run(&read(&arguments[2]), sought::of(&arguments[1]).unwrap(), asked));
+        return;
     }
-    print("sum", sum);
+    let asked_for = |name: &str| arguments.iter().any(|argument| argument == name);
+    let is_any_kind = !arguments.iter().any(|argument| sought::of(argument).is_some());
+    let rooms = rooms();
+    let is_any_room = !rooms.iter().any(|room| asked_for(room));
+    for (word, kind) in sought::KINDS.into_iter().filter(|(word, _)| is_any_kind || asked_for(word)) {
+        let folder = PathBuf::from(PROGRAMS).join(word);
+        std::fs::create_dir_all(&folder).unwrap();
+        let mut lines = [Vec::new(), Vec::new()];
+        for room in rooms.iter().filter(|room| is_any_room || asked_for(room)) {
+            let brief = read(room);
+            let (every, found) = line(room, &brief, kind, Asked::Every);
+            let (best, _) = line(room, &brief, kind, Asked::Best);
+            let own = [every.times.own, best.times.own];
+            let written = for_cp_sat::room(room, &brief, kind, &found, own);
+            std::fs::write(folder.join(format!("{room}.json")), written.to_string()).unwrap();
+            lines[0].push(every);
+            lines[1].push(best);
+        }
+        print(&format!("{word}, every arrangement"), &lines[0]);
+        print(&format!("{word}, the best layout of the room alone"), &lines[1]);
+    }
     println!("programs for cp_sat.py: {PROGRAMS}");
 }
 
-fn print(name: &str, Times { arrangements, programs, all, best, full }: Times) {
-    let pair = |Pair { own, highs }: Pair| format!("{:>9.2} {:>9.1} {:>6.1}", own * 1e3, highs * 1e3, highs / own);
-    println!("{name:<16} {arrangements:>8} {programs:>8} | {} | {} | {:>9.2}", pair(all), pair(best), full * 1e3);
+fn rooms() -> Vec<String> {
+    let paths = std::fs::read_dir(ROOMS).unwrap().map(|entry| entry.unwrap().path());
+    let mut rooms: Vec<String> = paths.map(|path| path.file_stem().unwrap().to_string_lossy().into_owned()).collect();
+    rooms.sort();
+    rooms
 }
 
-fn room(name: &str, path: &Path) -> Times {
-    let text = std::fs::read_to_string(path).unwrap();
-    let brief = elbowroom_model::scenario::read(&text, None).unwrap_or_else(|faults| panic!("{name}: {faults:?}"));
-    let site = Site::of(&brief);
-    let arrangements = enumerate(&brief, &site).arrangements;
-    let (all, own) = spent::mean(FILL, || layouts(&brief, &site, &arrangements, |_| f64::NEG_INFINITY));
-    let (best, best_own) = spent::mean(FILL, || layouts(&brief, &site, &arrangements, above));
-    let programs = all.iter().map(|searched| searched.programs).sum();
-    let mut times = Times { arrangements: arrangements.len(), programs, full: full(&brief), ..Times::default() };
-    (times.all.own, times.best.own) = (own, best_own);
-    let ground = RoomContext::of(&brief, &site);
-    let mut to_beat = f64::NEG_INFINITY;
-    for (number, arrangement) in arrangements.iter().enumerate() {
-        let found = all[number].found.as_ref().map(|found| found.objective);
-        let (whole, highs) = by_highs(&ground, arrangement, f64::NEG_INFINITY);
-        assert_same(name, arrangement, found, whole);
-        times.all.highs += highs;
-        let (whole, highs) = by_highs(&ground, arrangement, above(to_beat));
-        assert_same(name, arrangement, best[number].found.as_ref().map(|found| found.objective), whole);
-        times.best.highs += highs;
-        let each = arrangements.len() as f64;
-        let program = stated(&ground, arrangement, Sought::Largest).unwrap();
-        write(&format!("{PROGRAMS}/{name}-{number:02}.json"), name, &program, found, (own / each, best_own / each));
-        to_beat = found.unwrap_or(to_beat).max(to_beat);
+fn read(room: &str) -> Brief {
+    let text = std::fs::read_to_string(format!("{ROOMS}/{room}.yaml")).unwrap();
+    elbowroom_model::scenario::read(&text, None).unwrap_or_else(|faults| panic!("{room}: {faults:?}"))
+}
+
+fn line(room: &str, brief: &Brief, kind: Sought, asked: Asked) -> (Line, Vec<Searched>) {
+    let (found, own) = own::run(room, brief, kind, asked);
+    let optima: Vec<Option<f64>> = found.iter().map(|each| each.found.as_ref().map(|found| found.objective)).collect();
+    let mut times = Times { own, ..Times::default() };
+    for (seconds, best) in [(&mut times.stated, milp::best as Writer), (&mut times.tuned, tuned::best as Writer)] {
+        let (others, spent) = by_highs(brief, kind, asked, best);
+        assert_same(room, asked, &optima, &others);
+        *seconds = spent;
     }
-    times
+    let programs = found.iter().map(|searched| searched.programs).sum();
+    let is_full = kind == Sought::Largest && asked == Asked::Every;
+    let full = if is_full { own::full(brief) } else { 0.0 };
+    (Line { room: room.to_owned(), arrangements: found.len(), programs, times, full }, found)
 }
 
-/// The best layout of every arrangement of a room; `least` says from the best so far what the next must be above.
-fn layouts(brief: &Brief, site: &Site, arrangements: &[Arrangement], least: impl Fn(f64) -> f64) -> Vec<Searched> {
-    let (ground, floor) = (RoomContext::of(brief, site), Floor::of(brief, site));
-    let mut best = f64::NEG_INFINITY;
-    let search = |arrangement| {
-        let searched = search_stated(&ground, &floor, arrangement, Sought::Largest, NODES, least(best));
-        best = searched.found.as_ref().map_or(best, |found| found.objective.max(best));
-        searched
-    };
-    arrangements.iter().map(search).collect()
-}
+/// What HiGHS finds best of a stated program above some value.
+type Writer = fn(&Stated, f64) -> Option<f64>;
 
-/// What HiGHS finds that is not below `least`, and how long stating and solving take it.
-fn by_highs(ground: &RoomContext<'_>, arrangement: &Arrangement, least: f64) -> (Option<f64>, f64) {
+/// What HiGHS finds of every arrangement, and the seconds from the measured room on.
+fn by_highs(brief: &Brief, kind: Sought, asked: Asked, by: Writer) -> (Vec<Option<f64>>, f64) {
     let start = spent::now();
-    let whole = milp::best(&stated(ground, arrangement, Sought::Largest).unwrap(), least);
-    (whole, (spent::now() - start).as_secs_f64())
-}
-
-/// A little more, so that the same again is no better.
-fn above(value: f64) -> f64 {
-    if value.is_finite() { value + SAME * value.abs() } else { value }
-}
-
-fn assert_same(name: &str, arrangement: &Arrangement, own: Option<f64>, whole: Option<f64>) {
-    let same = match (own, whole) {
-        (None, None) => true,
-        (Some(own), Some(whole)) => (own - whole).abs() <= SAME * whole.abs(),
-        _ => false,
+    let site = Site::of(brief);
+    let arrangements = enumerate(brief, &site).arrangements;
+    let ground = RoomContext::of(brief, &site);
+    let mut best = f64::NEG_INFINITY;
+    let solve = |arrangement| {
+        let found = by(&stated(&ground, arrangement, kind).unwrap(), asked.least(best));
+        best = found.map_or(best, |found| found.max(best));
+        found
     };
-    assert!(same, "{name} {}: elbowroom {own:?}, HiGHS {whole:?}", arrangement.key);
+    let found = arrangements.iter().map(solve).collect();
+    (found, (spent::now() - start).as_secs_f64())
 }
 
-/// Seconds of the full problem: the room without its strip, every arrangement, with its routes and rounds as they are.
-fn full(brief: &Brief) -> f64 {
-    let mut brief = brief.clone();
-    brief.room.fixed.retain(|fixed| fixed.kind != "strip");
-    let site = Site::of(&brief);
-    let arrangements = enumerate(&brief, &site).arrangements;
-    let effort = Effort::of(Aim::Together, NODES);
-    let solve = || {
-        let (ground, floor) = (RoomContext::of(&brief, &site), Floor::of(&brief, &site));
-        arrangements.iter().map(|arrangement| search(&ground, &floor, arrangement, effort).programs).sum::<usize>()
+/// Every optimum is the same; where the best alone is asked for, that one.
+fn assert_same(room: &str, asked: Asked, own: &[Option<f64>], others: &[Option<f64>]) {
+    let (own, others) = match asked {
+        Asked::Every => (own.to_vec(), others.to_vec()),
+        Asked::Best => (vec![highest(own)], vec![highest(others)]),
     };
-    spent::mean(FILL, solve).1
+    for (number, (own, other)) in own.into_iter().zip(others).enumerate() {
+        let same = match (own, other) {
+            (None, None) => true,
+            (Some(own), Some(other)) => (own - other).abs() <= SAME * other.abs().max(1.0),
+            _ => false,
+        };
+        assert!(same, "{room}, {} {number}: elbowroom {own:?}, HiGHS {other:?}", asked.word());
+    }
 }
 
-fn write(path: &str, room: &str, stated: &Stated, best: Option<f64>, (seconds, best_seconds): (f64, f64)) {
-    let rows = |rows: &[Row]| -> Vec<serde_json::Value> {
-        rows.iter().map(|row| serde_json::json!({ "terms": row.terms.as_slice(), "most": row.most })).collect()
+fn highest(all: &[Option<f64>]) -> Option<f64> {
+    all.iter().copied().flatten().reduce(f64::max)
+}
+
+fn print(title: &str, lines: &[Line]) {
+    println!("\n{title}: ms, and how many times elbowroom's (warm; in brackets cold)\n");
+    println!(
+        "| room | arrangements | programs | elbowroom | cold | HiGHS as stated | times | HiGHS tuned | times | full |"
+    );
+    println!("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+    let mut sum = Line { room: "sum".to_owned(), arrangements: 0, programs: 0, times: Times::default(), full: 0.0 };
+    for line in lines {
+        print_line(line);
+        sum.arrangements += line.arrangements;
+        sum.programs += line.programs;
+        sum.full += line.full;
+        let (all, one) = (&mut sum.times, line.times);
+        all.own.warm += one.own.warm;
+        all.own.cold += one.own.cold;
+        all.stated += one.stated;
+        all.tuned += one.tuned;
+    }
+    print_line(&sum);
+    let least = |other: fn(&Times) -> f64, own: fn(&Own) -> f64| {
+        let all = lines.iter().map(|line| other(&line.times) / own(&line.times.own));
+        all.fold(f64::INFINITY, f64::min)
     };
-    let choices = stated.choices.iter().map(|choice| {
-        let alternatives: Vec<_> = choice.alternatives.iter().map(|alternative| rows(alternative)).collect();
-        serde_json::json!({ "when": choice.when, "alternatives": alternatives })
-    });
-    let written = serde_json::json!({
-        "room": room,
-        "objective": stated.objective,
-        "constant": stated.constant,
-        "bounds": stated.bounds,
-        "always": rows(&stated.always),
-        "ways": stated.ways,
-        "choices": choices.collect::<Vec<_>>(),
-        "best": best,
-        "seconds": seconds,
-        "best_seconds": best_seconds,
-    });
-    std::fs::write(path, written.to_string()).unwrap();
+    let both =
+        |other: fn(&Times) -> f64| format!("{:.0} ({:.0})", least(other, |own| own.warm), least(other, |own| own.cold));
+    println!("| least | | | | | | {} | | {} | |", both(|times| times.stated), both(|times| times.tuned));
+}
+
+fn print_line(Line { room, arrangements, programs, times, full }: &Line) {
+    let Times { own, stated, tuned } = times;
+    let against = |other: &f64| format!("{:.0} | {:.0} ({:.0})", other * 1e3, other / own.warm, other / own.cold);
+    let full = if *full > 0.0 { format!("{:.0}", full * 1e3) } else { String::new() };
+    let (warm, cold) = (own.warm * 1e3, own.cold * 1e3);
+    println!(
+        "| {room} | {arrangements} | {programs} | {warm:.1} | {cold:.1} | {} | {} | {full} |",
+        against(stated),
+        against(tuned)
+    );
 }

@@ -1,6 +1,9 @@
 //! Whole arrangements: what the search calls best is what a general solver proves best of the same stated program.
 
 mod milp;
+mod prepared;
+mod ranges;
+mod tuned;
 
 use elbowroom_solver::Site;
 use elbowroom_solver::arrangement::enumerate;
@@ -26,7 +29,15 @@ fn branch_and_bound_plans_what_highs_proves_best() {
     assert!(compared >= 4, "too few arrangements fit to mean anything: {compared}");
 }
 
-/// Arrangements that fit, all of which both solvers find the same best of.
+/// And of sizes alone, with nothing that settles ties.
+#[test]
+fn branch_and_bound_finds_the_sizes_that_highs_proves_best() {
+    let compared = compared(Sought::Sizes);
+    assert!(compared >= 4, "too few arrangements fit to mean anything: {compared}");
+}
+
+/// Arrangements that fit, all of which both solvers find the same best of, by the program as stated and by what is left of it
+/// when it was made ready.
 fn compared(sought: Sought) -> usize {
     let mut compared = 0;
     for room in ["lock-house", "quay-front"] {
@@ -35,18 +46,30 @@ fn compared(sought: Sought) -> usize {
         let site = Site::of(&brief);
         let (ground, floor) = (RoomContext::of(&brief, &site), Floor::of(&brief, &site));
         for arrangement in &enumerate(&brief, &site).arrangements {
-            let whole = milp::best(&stated(&ground, arrangement, sought).unwrap(), f64::NEG_INFINITY);
+            let program = stated(&ground, arrangement, sought).unwrap();
+            let whole = milp::best(&program, f64::NEG_INFINITY);
             let own = search_stated(&ground, &floor, arrangement, sought, 1_000_000, f64::NEG_INFINITY);
-            match (own.found.map(|found| found.objective), whole) {
-                (None, None) => {}
-                (Some(own), Some(whole)) => {
-                    let scale = whole.abs().max(1.0);
-                    assert!((own - whole).abs() <= ALIKE * scale, "{room} {}: {own} {whole}", arrangement.key);
-                    compared += 1;
-                }
-                other => panic!("{room} {}: {other:?}", arrangement.key),
+            let own = own.found.map(|found| found.objective);
+            for (writer, whole) in [("as stated", whole), ("made ready", tuned::best(&program, f64::NEG_INFINITY))] {
+                assert!(are_alike(own, whole), "{room} {} {writer}: {own:?} {whole:?}", arrangement.key);
+            }
+            if let Some(own) = own {
+                let better = tuned::best(&program, own - 1.0);
+                assert!(are_alike(Some(own), better), "{room} {}: {own} {better:?}", arrangement.key);
+                let better = tuned::best(&program, own + 1.0);
+                assert!(better.is_none(), "{room} {}: {better:?} above {own}", arrangement.key);
+                compared += 1;
             }
         }
     }
     compared
+}
+
+/// Both none, or both the same but for rounding.
+fn are_alike(own: Option<f64>, whole: Option<f64>) -> bool {
+    match (own, whole) {
+        (None, None) => true,
+        (Some(own), Some(whole)) => (own - whole).abs() <= ALIKE * whole.abs().max(1.0),
+        _ => false,
+    }
 }

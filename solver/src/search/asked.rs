@@ -16,17 +16,20 @@ pub(super) struct Asked<'a> {
     pub(super) plain: bool,
     /// What is done about rules of comfort.
     pub(super) easing: Easing<'a>,
+    /// What sizes alone leave open is settled where the aim has it settled.
+    pub(super) may_settle_ties: bool,
 }
 
 impl<'a> Asked<'a> {
     /// For a search.
     pub(super) const fn of(effort: &Effort<'a>) -> Self {
-        Self { aim: effort.aim, without: effort.without, plain: false, easing: effort.easing }
+        let Effort { aim, without, easing, .. } = *effort;
+        Self { aim, without, plain: false, easing, may_settle_ties: true }
     }
 
     /// For a general solver.
-    pub(super) const fn plain(aim: Aim<'a>) -> Self {
-        Self { aim, without: None, plain: true, easing: Easing::Kept }
+    pub(super) const fn plain(aim: Aim<'a>, may_settle_ties: bool) -> Self {
+        Self { aim, without: None, plain: true, easing: Easing::Kept, may_settle_ties }
     }
 
     /// Whether a plan is sought.

@@ -161,7 +161,7 @@ impl<'a> Problem<'a> {
     /// how far a size can be let out at last hangs on where all stands.
     const fn settles_ties(&self) -> bool {
         match self.aim {
-            Aim::Together | Aim::These(_) | Aim::Tidy(_) => true,
+            Aim::Together | Aim::These(_) | Aim::Tidy(_) => self.asked.may_settle_ties,
             Aim::Within(plan) => !plan.eased.is_empty(),
             _ => false,
         }

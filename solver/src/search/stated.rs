@@ -48,8 +48,10 @@ pub struct Choice {
 /// What a plain program makes as large as it can be.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Sought {
-    /// The sizes of its pieces.
+    /// The sizes of its pieces, and where they leave a choice what settles ties.
     Largest,
+    /// The sizes of its pieces alone.
+    Sizes,
     /// The plan that composes best.
     Plan,
 }
@@ -57,9 +59,13 @@ pub enum Sought {
 impl Sought {
     const fn aim(self) -> Aim<'static> {
         match self {
-            Self::Largest => Aim::Together,
+            Self::Largest | Self::Sizes => Aim::Together,
             Self::Plan => Aim::Plan,
         }
+    }
+
+    const fn asked(self) -> Asked<'static> {
+        Asked::plain(self.aim(), !matches!(self, Self::Sizes))
     }
 }
 
@@ -67,7 +73,7 @@ impl Sought {
 /// rows alone.
 #[must_use]
 pub fn stated(room: &RoomContext<'_>, arrangement: &Arrangement, sought: Sought) -> Option<Stated> {
-    let problem = Problem::of(room, arrangement, Asked::plain(sought.aim()));
+    let problem = Problem::of(room, arrangement, sought.asked());
     if problem.ways.iter().any(|ways| ways.may_be_left_out) {
         return None;
     }
@@ -104,7 +110,7 @@ pub fn search_stated(
     nodes: usize,
     to_beat: f64,
 ) -> Searched {
-    let problem = Problem::of(room, arrangement, Asked::plain(sought.aim()));
+    let problem = Problem::of(room, arrangement, sought.asked());
     let effort = Effort { to_beat, ..Effort::of(sought.aim(), nodes) };
     searched(&problem, floor, effort, Order::BestFirst, &Barriers::default())
 }

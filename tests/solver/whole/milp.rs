@@ -1,15 +1,15 @@
-//! A whole arrangement put to HiGHS as one mixed-integer program: every alternative a binary, every row of it switched by
-//! the least constant that switches it off within the bounds.
+//! A whole arrangement put to HiGHS as one mixed-integer program, as it is stated: every alternative a binary, every row of it
+//! switched by the least constant that switches it off within the bounds.
 
 use elbowroom_solver::program::Row;
 use elbowroom_solver::search::Stated;
-use highs::{Col, HighsModelStatus, RowProblem, Sense};
+use highs::{Col, HighsModelStatus, RowProblem, Sense, SolvedModel};
 
 /// Values judged by HiGHS to be whole may be this far off; times a switch of 1e4 mm that is a hundredth of a micron.
 const WHOLE: f64 = 1e-9;
 
 /// Most seconds for one program, so that a run ends.
-const LIMIT: f64 = 300.0;
+pub(crate) const LIMIT: f64 = 300.0;
 
 /// The best size value of `stated` that is not below `least`, proven by HiGHS; none where nothing is.
 ///
@@ -57,15 +57,22 @@ pub(crate) fn best(stated: &Stated, least: f64) -> Option<f64> {
     model.set_option("mip_feasibility_tolerance", WHOLE);
     model.set_option("primal_feasibility_tolerance", 1e-9);
     model.set_option("time_limit", LIMIT);
-    let solved = model.solve();
+    // The picks come after all others, in the order of the choices.
+    let costs = stated.choices.iter().flat_map(|choice| choice.costs.iter().map(|cost| -cost));
+    let weights: Vec<f64> = stated.objective.iter().copied().chain(vec![0.0; states]).chain(costs).collect();
+    answer(&model.solve(), &weights).map(|value| stated.constant + value)
+}
+
+/// What the columns of an optimum are worth; none where it is proven that there is none.
+///
+/// # Panics
+///
+/// Where HiGHS proves neither.
+pub(crate) fn answer(solved: &SolvedModel, weights: &[f64]) -> Option<f64> {
     match solved.status() {
         HighsModelStatus::Optimal => {
             let solution = solved.get_solution();
-            // The picks come after all others, in the order of the choices.
-            let costs = stated.choices.iter().flat_map(|choice| choice.costs.iter().map(|cost| -cost));
-            let weights = stated.objective.iter().copied().chain(vec![0.0; states]).chain(costs);
-            let values = weights.zip(solution.columns());
-            Some(stated.constant + values.map(|(weight, value)| weight * value).sum::<f64>())
+            Some(weights.iter().zip(solution.columns()).map(|(weight, value)| weight * value).sum())
         }
         HighsModelStatus::Infeasible | HighsModelStatus::UnboundedOrInfeasible => None,
         other => panic!("HiGHS ended with {other:?}"),

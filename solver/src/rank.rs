@@ -1,6 +1,6 @@
 //! From a brief to an answer: enumerate, search, check again, judge, order, and say what holds each size.
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, ItemKind, Room};
 use rayon::prelude::*;
 
 use crate::answer::{self, Answer, PieceSizes, Work};
@@ -32,7 +32,7 @@ const USUAL_PIECES: usize = 6;
 const USED_UP: usize = 80;
 const NODES_TO_PLACE_A_PIECE: usize = 15;
 const MANY_PIECES: usize = 12;
-const MANY_THINGS: usize = 16;
+const MANY_THINGS: usize = 20;
 
 /// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits. Where
 /// the brief has a way in, no size is larger than what gets in by it.
@@ -152,13 +152,19 @@ fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> An
 fn shared(brief: &Brief, arrangements: usize, limits: &Limits) -> Budget {
     let (pieces, arrangements) = (brief.pieces.len().max(1), arrangements.max(1));
     let share = NODES_OF_ALL * USUAL_PIECES * USUAL_PIECES / (pieces * pieces) / arrangements;
-    let (many, things) = (pieces.max(MANY_PIECES), brief.room.items.len().max(MANY_THINGS));
+    let (many, things) = (pieces.max(MANY_PIECES), things_at_walls(&brief.room).max(MANY_THINGS));
     let of_room = limits.nodes.max(Limits::default().nodes).saturating_mul(USED_UP) / things * MANY_THINGS;
     let in_all = of_room / arrangements * MANY_PIECES * MANY_PIECES / (many * many);
     Budget {
         of_one: limits.nodes.min(share.max(NODES_OF_EACH_PIECE * pieces)),
         in_all: in_all.max(NODES_TO_PLACE_A_PIECE * pieces),
     }
+}
+
+/// Things at walls; a doorway, from which ways lead to all others, counts for two.
+fn things_at_walls(room: &Room) -> usize {
+    let doorways = room.items.iter().filter(|item| matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_)));
+    room.items.len() + doorways.count()
 }
 
 fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec<Tried<'a>> {

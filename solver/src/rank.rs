@@ -1,6 +1,6 @@
 //! From a brief to an answer: enumerate, search, check again, judge, order, and say what holds each size.
 
-use elbowroom_model::{Brief, ItemKind, Room};
+use elbowroom_model::{Brief, Room};
 use rayon::prelude::*;
 
 use crate::answer::{self, Answer, PieceSizes, Work};
@@ -163,8 +163,7 @@ fn shared(brief: &Brief, arrangements: usize, limits: &Limits) -> Budget {
 
 /// Things at walls; a doorway, from which ways lead to all others, counts for two.
 fn things_at_walls(room: &Room) -> usize {
-    let doorways = room.items.iter().filter(|item| matches!(item.kind, ItemKind::Door(_) | ItemKind::Opening(_)));
-    room.items.len() + doorways.count()
+    room.items.len() + room.items.iter().filter(|item| item.kind.leads_to().is_some()).count()
 }
 
 fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec<Tried<'a>> {

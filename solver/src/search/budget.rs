@@ -17,9 +17,7 @@ impl Budget {
     }
 
     /// What is left of it for one search when so many nodes were taken.
-    pub(super) const fn left(self, asked: usize, taken: usize) -> usize {
-        let left = self.in_all.saturating_sub(taken);
-        let nodes = if asked < left { asked } else { left };
-        if nodes == 0 { 1 } else { nodes }
+    pub(super) fn left(self, asked: usize, taken: usize) -> usize {
+        asked.min(self.in_all.saturating_sub(taken)).max(1)
     }
 }

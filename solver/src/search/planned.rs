@@ -43,7 +43,7 @@ const ROUNDS: usize = 2;
 #[must_use]
 pub fn plan(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, budget: Budget) -> Searched {
     let barriers = &Barriers::default();
-    let asked = Planning { room, floor, arrangement, nodes: budget.of_one, budget, easing: Easing::Kept, barriers };
+    let asked = Planning { room, floor, arrangement, budget, easing: Easing::Kept, barriers };
     let clean = asked.run();
     if clean.found.is_some() {
         return clean;
@@ -64,8 +64,6 @@ struct Planning<'s, 'a> {
     room: &'s RoomContext<'a>,
     floor: &'s Floor,
     arrangement: &'s Arrangement,
-    /// Nodes of one search that has nothing else to share them with.
-    nodes: usize,
     budget: Budget,
     easing: Easing<'s>,
     /// What bars ways, learned on the way.
@@ -89,7 +87,8 @@ impl Planning<'_, '_> {
             Some(square) => {
                 square.prove(&mut sofar);
                 self.turn(&mut sofar);
-                Planning { nodes: self.nodes / SHARE_OF_TURNED, ..*self }.prove(&mut sofar);
+                let of_one = self.budget.of_one / SHARE_OF_TURNED;
+                Planning { budget: Budget { of_one, ..self.budget }, ..*self }.prove(&mut sofar);
             }
             None if self.find(&mut sofar) => self.prove(&mut sofar),
             None => {}
@@ -104,7 +103,7 @@ impl Planning<'_, '_> {
             let Some(layout) = sofar.layout().cloned() else { return };
             let held = held(self.room, self.arrangement, &layout, None);
             let turned = turning::turned(held, self.arrangement, degrees);
-            let nodes = (self.nodes / SHARE_OF_A_TURN).max(LEAST_FOR_A_PIECE);
+            let nodes = (self.budget.of_one / SHARE_OF_A_TURN).max(LEAST_FOR_A_PIECE);
             self.look_in(&turned, sofar, Aim::PlanOf(&pieces_of(&layout)), nodes, Order::DeepestFirst);
         }
         if sofar.layout().is_some_and(|layout| turning::lacks_a_chair(self.arrangement, layout)) {
@@ -115,10 +114,10 @@ impl Planning<'_, '_> {
     /// What must stand, and each other piece by which that gains. Says whether what must stand does.
     fn find(&self, sofar: &mut Sofar) -> bool {
         let needed = needed(self.room.brief, self.arrangement);
-        let share = self.nodes / SHARE_OF_NEEDED;
+        let share = self.budget.of_one / SHARE_OF_NEEDED;
         let is_found = self.look_for(sofar, Aim::PlanOf(&needed), share, Order::DeepestFirst)
             || !sofar.searched.is_complete
-                && self.look_for(sofar, Aim::PlanOf(&needed), self.nodes, Order::DeepestFirst);
+                && self.look_for(sofar, Aim::PlanOf(&needed), self.budget.of_one, Order::DeepestFirst);
         if is_found {
             // A piece that found no place is tried again only where another came to stand since.
             let mut added = self.add_pieces(sofar);
@@ -132,7 +131,7 @@ impl Planning<'_, '_> {
     /// Each piece that does not stand is added where the plan gains by it: where all else keeps to its walls, or, where that
     /// leaves it no place, anywhere. Says whether one was added.
     fn add_pieces(&self, sofar: &mut Sofar) -> bool {
-        let nodes = (self.nodes / SHARE_OF_A_PIECE).max(LEAST_FOR_A_PIECE);
+        let nodes = (self.budget.of_one / SHARE_OF_A_PIECE).max(LEAST_FOR_A_PIECE);
         let mut added = false;
         for piece in self.optional() {
             let Some(layout) = sofar.layout().filter(|layout| layout.of(piece).is_none()).cloned() else { continue };
@@ -159,7 +158,7 @@ impl Planning<'_, '_> {
 
     /// All pieces at once, best first: what is better than the plan so far, and the bound.
     fn prove(&self, sofar: &mut Sofar) {
-        self.look_for(sofar, Aim::Plan, self.nodes, Order::BestFirst);
+        self.look_for(sofar, Aim::Plan, self.budget.of_one, Order::BestFirst);
         let unexplored = sofar.searched.unexplored;
         if let Some(found) = &mut sofar.searched.found {
             found.bound = found.objective.max(unexplored);

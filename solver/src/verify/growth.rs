@@ -57,7 +57,7 @@ struct Growth<'s, 'a> {
     dimension: Dimension,
     /// How far it is below its most, mm.
     room: f64,
-    /// Which of the ways of [`Growing::larger`] there is room for, the first.
+    /// Which of the ways of [`larger`] there is room for, the first.
     way: usize,
 }
 

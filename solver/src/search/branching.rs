@@ -24,8 +24,6 @@ const TERM: usize = 1 << 20;
 pub(super) enum Decision<'p> {
     /// Pick one alternative.
     Choose(Settles, Question<'p>, Promises),
-    /// Whether a piece stands at all.
-    InOrOut(PieceId),
 }
 
 /// What need not be chosen from again.
@@ -82,17 +80,27 @@ pub(super) fn next<'p, E: Engine>(
     for (place, question) in node.finer.iter().enumerate() {
         best.offer(Settles::Finer(place), *question);
     }
-    for piece in (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Open) {
-        let urgency = Urgency { open: 2, promise: node.bound(), broken: 0.0 };
-        best.take(urgency, Decision::InOrOut(PieceId(piece)));
-    }
     best.found.map(|(_, decision)| decision)
 }
 
-/// Of the pieces that stand somewhere the one with the fewest stands.
-pub(super) fn next_to_stand<E>(problem: &Problem<'_>, node: &Node<'_, E>) -> Option<PieceId> {
-    let somewhere = (0..node.decided.len()).filter(|piece| node.decided[*piece] == Decided::Somewhere);
-    somewhere.min_by_key(|piece| problem.ways[*piece].states.len()).map(PieceId)
+/// Which piece is asked about next when all that stands is settled: one of the main group before others; of each what must
+/// stand, the fewest stands first, and then what counts most by standing. So what costs or brings most is decided first, and
+/// a lamp is not asked about under every place of a chair that cannot stand.
+pub(super) fn next_to_place<E>(problem: &Problem<'_>, node: &Node<'_, E>) -> Option<PieceId> {
+    let waits = |piece: &PieceId| matches!(node.decided[piece.0], Decided::Open | Decided::Somewhere);
+    let waiting = (0..node.decided.len()).map(PieceId).filter(waits);
+    let turn = |id: PieceId| {
+        let piece = problem.context.brief.piece(id);
+        let is_apart = piece.is_some_and(|piece| piece.group.is_some());
+        let may_be_left_out = node.decided[id.0] == Decided::Open;
+        let is_seat = piece.is_some_and(|piece| piece.kind.is_seat());
+        let stands = u32::try_from(problem.ways[id.0].states.len()).unwrap_or(u32::MAX);
+        let order = if may_be_left_out { -problem.presence(id) } else { f64::from(stands) };
+        ((is_apart, may_be_left_out, !is_seat), order)
+    };
+    let turns = waiting.map(|piece| (turn(piece), piece));
+    let first = turns.min_by(|((one, early), _), ((other, late), _)| one.cmp(other).then(early.total_cmp(late)));
+    first.map(|(_, piece)| piece)
 }
 
 /// The most urgent decision so far.

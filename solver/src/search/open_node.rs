@@ -36,8 +36,6 @@ pub(super) enum Change<'p> {
     Takes(Question<'p>, usize),
     /// A piece stands so.
     Stands(PieceId, usize),
-    /// A piece stands, but not yet how.
-    Somewhere(PieceId),
     /// A piece is left out.
     LeftOut(PieceId),
     /// The round gap at this place of the node's is held in a part of its sector.
@@ -51,7 +49,7 @@ impl Change<'_> {
             Self::Takes(question, _) if lead.but_for.is_some_and(|piece| question.cause.is_of(piece)) => false,
             Self::Takes(question, place) => question.alternatives[*place].holds(lead.values),
             Self::Part(_, arc) => arc.holds(lead.values),
-            Self::Stands(..) | Self::Somewhere(_) | Self::LeftOut(_) => false,
+            Self::Stands(..) | Self::LeftOut(_) => false,
         }
     }
 }

@@ -10,6 +10,7 @@ use smallvec::SmallVec;
 use super::super::branching::{Decision, Settles, standing};
 use super::super::node::{Asked, Decided, Node, Question};
 use super::super::open_node::{Candidate, Change, Child, OpenNode, Siblings};
+use super::super::problem::Problem;
 use super::{Fate, Order, Tree};
 use crate::program::{Engine, Row};
 use crate::rules::comfort::EASED;
@@ -28,7 +29,6 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
                 }
                 self.choose(node, question, settles, &promises);
             }
-            Decision::InOrOut(piece) => self.in_or_out(node, piece),
         }
     }
 
@@ -73,25 +73,19 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         true
     }
 
-    /// One child for each way in which `piece` may stand.
-    pub(super) fn stand(&mut self, node: Box<Node<'p, E>>, piece: PieceId) {
-        let states = &self.problem.ways[piece.0].states;
-        let children = states.iter().filter_map(|state| self.standing_so(&node, piece, *state)).collect();
-        self.raise(node, Asked::default(), children);
-    }
-
-    /// A child in which `piece` stands, and one in which it is left out.
-    fn in_or_out(&mut self, node: Box<Node<'p, E>>, piece: PieceId) {
-        let inside = match &self.problem.ways[piece.0].states[..] {
-            _ if self.problem.is_out_with_its_twin(&node.decided, piece) => None,
-            [only] => self.standing_so(&node, piece, *only),
-            _ => Some((Change::Somewhere(piece), 0, node.bound())),
-        };
-        let outside = (!self.problem.is_relied_on(&node.decided, piece)).then(|| {
+    /// One child for each way in which `piece` may stand, and one without it where it may be left out.
+    pub(super) fn place(&mut self, node: Box<Node<'p, E>>, piece: PieceId) {
+        let problem = self.problem;
+        let mut children: SmallVec<[Branch<'p>; 8]> = SmallVec::new();
+        if !problem.is_out_with_its_twin(&node.decided, piece) {
+            let states = &problem.ways[piece.0].states;
+            children.extend(states.iter().filter_map(|state| self.standing_so(&node, piece, *state)));
+        }
+        if node.decided[piece.0] == Decided::Open && !problem.is_relied_on(&node.decided, piece) {
             let (rows, cost) = self.without(piece);
-            (Change::LeftOut(piece), 0, node.promise(&rows) - cost)
-        });
-        self.raise(node, Asked::default(), inside.into_iter().chain(outside).collect());
+            children.push((Change::LeftOut(piece), 0, node.promise(&rows) - cost));
+        }
+        self.raise(node, Asked::default(), children);
     }
 
     fn standing_so(&mut self, node: &Node<'p, E>, piece: PieceId, state: usize) -> Option<Branch<'p>> {
@@ -104,7 +98,9 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
             self.blame(cause);
             return None;
         }
-        Some((Change::Stands(piece, state), 0, node.bound()))
+        let (promise, cause) = promise_of(self.problem, node, &standing, state);
+        let can_be = cause.is_none_or(|cause| self.can_be(promise, cause));
+        can_be.then_some((Change::Stands(piece, state), 0, promise))
     }
 
     /// Rows that hold every size of a piece that is left out at nothing, and what it would count by standing.
@@ -189,10 +185,6 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
                 node.decided[piece.0] = Decided::Stands(state);
                 Some(node)
             }
-            Change::Somewhere(piece) => {
-                node.decided[piece.0] = Decided::Somewhere;
-                Some(node)
-            }
             Change::LeftOut(piece) => self.left_out(node, piece),
             Change::Part(place, arc) => {
                 let cause = node.arcs[place].1;
@@ -268,6 +260,25 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         let alone = standing.iter().find_map(|state| self.problem.alone(*state).dead);
         alone.or_else(|| standing.iter().enumerate().find_map(beside_earlier))
     }
+}
+
+/// What a node is worth at most where a piece stands so, as far as a first look at what always holds then can tell, and what
+/// asks for the row that costs most.
+fn promise_of<E: Engine>(
+    problem: &Problem<'_>,
+    node: &Node<'_, E>,
+    standing: &[usize],
+    state: usize,
+) -> (f64, Option<Cause>) {
+    let alone = std::iter::once(problem.alone(state)).chain(problem.terms_alone(state));
+    let beside = standing.iter().flat_map(|other| {
+        std::iter::once(problem.between(*other, state)).chain(problem.terms_between(*other, state))
+    });
+    let rows = alone.chain(beside).flat_map(|cell| &cell.always);
+    rows.fold((node.bound(), None), |least, (row, cause)| {
+        let promise = node.promise([row]);
+        if promise < least.0 { (promise, Some(*cause)) } else { least }
+    })
 }
 
 /// `row` turned round: at least what it allows at most.

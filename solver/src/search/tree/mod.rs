@@ -13,7 +13,7 @@ use std::collections::{BTreeMap, BinaryHeap};
 use self::fate::Fate;
 pub(super) use self::limits::{Lead, Learned, Limits, Order};
 use super::barriers::Barring;
-use super::branching::{Promises, Settles, next, next_to_stand, standing};
+use super::branching::{Promises, Settles, next, next_to_place, standing};
 use super::easing::as_second_checked;
 use super::node::{Decided, Node};
 use super::node_pool::NodePool;
@@ -208,9 +208,9 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             self.pool.take(polished);
             let promises: Promises = question.alternatives.iter().map(|way| node.probe(way)).collect();
             self.choose(node, question, Settles::Nothing, &promises);
-        } else if let Some(piece) = next_to_stand(self.problem, &node) {
+        } else if let Some(piece) = next_to_place(self.problem, &node) {
             self.pool.take(polished);
-            self.stand(node, piece);
+            self.place(node, piece);
         } else {
             self.keep(node, polished);
         }

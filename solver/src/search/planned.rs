@@ -32,9 +32,8 @@ const SHARE_OF_A_PIECE: usize = 10;
 /// Nodes for each piece that is added, at least: a layout lies some fifty deep.
 const LEAST_FOR_A_PIECE: usize = 90;
 
-/// The same for chairs turned by one angle, and for what is better with chairs turned than all with them square.
+/// The same for chairs turned by one angle.
 const SHARE_OF_A_TURN: usize = 30;
-const SHARE_OF_TURNED: usize = 20;
 
 /// How often each piece that does not stand is tried: what one leaves out may stand beside what another moved.
 const ROUNDS: usize = 2;
@@ -76,22 +75,21 @@ struct Sofar {
 }
 
 impl Planning<'_, '_> {
-    /// Where chairs may stand square or turned, all is looked for with them square first: each way by which they could be
+    /// Where chairs may stand square or turned, a plan is found with them square first: each way by which they could be
     /// turned besides would take as long.
     fn run(&self) -> Searched {
         let mut sofar = Sofar::nothing();
         let square = turning::square(self.arrangement);
         let square = square.as_ref().map(|square| Planning { arrangement: square, ..*self });
-        let square = square.filter(|square| square.find(&mut sofar));
-        match square {
-            Some(square) => {
-                square.prove(&mut sofar);
+        let is_found = match square {
+            Some(square) if square.find(&mut sofar) => {
                 self.turn(&mut sofar);
-                let of_one = self.budget.of_one / SHARE_OF_TURNED;
-                Planning { budget: Budget { of_one, ..self.budget }, ..*self }.prove(&mut sofar);
+                true
             }
-            None if self.find(&mut sofar) => self.prove(&mut sofar),
-            None => {}
+            _ => self.find(&mut sofar),
+        };
+        if is_found {
+            self.prove(&mut sofar);
         }
         sofar.searched
     }

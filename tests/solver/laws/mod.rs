@@ -4,6 +4,7 @@
 
 mod angles;
 pub(crate) mod drawn;
+mod every_kind;
 mod forms;
 mod image;
 mod judged;

@@ -2,7 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use elbowroom_model::{Hand, SecondPlace};
+use elbowroom_model::{Hand, Point, SecondPlace};
+use elbowroom_solver::Placed;
 use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption, Thing, degrees};
 
 use crate::support::ranked::{figures, wall};
@@ -22,6 +23,17 @@ pub(super) enum Image {
     Turned(f64),
 }
 
+/// A way to face as it reads in the image, in hundredths of a degree: far finer than any two ways to face, far coarser than
+/// rounding.
+fn faced(facing: Point, image: Image) -> i64 {
+    let facing = match image {
+        Image::Same => degrees(facing),
+        Image::Mirrored => 180.0 - degrees(facing),
+        Image::Turned(by) => degrees(facing) + by,
+    };
+    (facing.rem_euclid(360.0) * 100.0).round() as i64 % 36_000
+}
+
 /// The decisions as they read in the image.
 pub(super) fn decisions(answer: &Answer, option: &RankedOption, image: Image) -> Decisions {
     let choices = &option.choices;
@@ -36,16 +48,10 @@ pub(super) fn decisions(answer: &Answer, option: &RankedOption, image: Image) ->
         SecondPlace::Right if is_mirrored => SecondPlace::Left,
         place => place,
     };
-    let facing = match image {
-        Image::Same => degrees(choices.facing),
-        Image::Mirrored => 180.0 - degrees(choices.facing),
-        Image::Turned(by) => degrees(choices.facing) + by,
-    };
+    let facing = faced(choices.facing, image);
     let name = |seat| Thing::Piece(seat).name(&answer.brief).to_owned();
     let mut seats: Vec<_> = choices.seats().into_iter().map(|seat| (name(seat.piece), place(seat.place))).collect();
     seats.sort();
-    // In hundredths of a degree: far finer than any two ways to face, far coarser than rounding.
-    let facing = (facing.rem_euclid(360.0) * 100.0).round() as i64 % 36_000;
     let [back, screen] = [choices.seat_back, choices.media_wall].map(|it| wall(answer, it).map(str::to_owned));
     (back, facing, hand, screen, seats)
 }
@@ -75,6 +81,9 @@ pub(super) fn by_decisions(answer: &Answer, image: Image) -> BTreeMap<Decisions,
     answer.options.iter().map(|option| (decisions(answer, option, image), option)).collect()
 }
 
+/// Plans whose costs differ by no more are the same to a proof.
+const SAME_COST: f64 = 25.0;
+
 /// How far two tellings of one option may be apart.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Apart {
@@ -82,11 +91,17 @@ pub(super) struct Apart {
     pub(super) size: f64,
     /// The score, of 100.
     pub(super) score: f64,
+    /// Whether sizes without a proof, and scores of plans that do not cost the same, are held to that too.
+    pub(super) unproven: bool,
 }
 
 /// A proof stops within a thousandth of the best, which is a millimetre or two of one size; and where a piece has room
 /// to spare its place may settle elsewhere in another telling, which moves a score a little though no size.
-pub(super) const WITHIN_PROOF: Apart = Apart { size: 2.0, score: 5.0 };
+pub(super) const WITHIN_PROOF: Apart = Apart { size: 2.0, score: 5.0, unproven: true };
+
+/// The same where what has no proof may be another in another telling, and so may a plan that had to ease a rule: its proof
+/// is a hundredth of that.
+pub(super) const WHERE_PROVEN: Apart = Apart { size: 10.0, unproven: false, ..WITHIN_PROOF };
 
 /// Both tellings have the same options, none is further apart than that, and no plan is better in one of them by more than
 /// its proof leaves open. (Two plans may cost the same, a little more of one piece for a little less of another: what they
@@ -99,16 +114,31 @@ pub(super) fn assert_alike(one: &Answer, image: Image, other: &Answer, apart: Ap
         let twin = theirs[decisions];
         let told = |what: &str| format!("{image:?}: {decisions:?}: {what}\n{text}");
         let (mine, its) = (&option.planned, &twin.planned);
+        let is_proven = mine.proven && its.proven;
+        let cost_the_same = (mine.value - its.value).abs() <= SAME_COST;
         let are_as_good = costs_no_more(mine.value, its.value) && costs_no_more(its.value, mine.value);
-        assert!(are_as_good || !mine.proven || !its.proven, "{}", told(&format!("{mine:?} {its:?}")));
+        assert!(are_as_good || !is_proven, "{}", told(&format!("{mine:?} {its:?}")));
         let planned = |answer, option| sizes_as(answer, option, |range| range.planned);
         let largest = (sizes(one, option), sizes(other, twin));
-        if are_near(&planned(one, option), &planned(other, twin), apart.size) {
+        let is_same_plan = stands(one, option, image) == stands(other, twin, Image::Same)
+            && are_near(&planned(one, option), &planned(other, twin), apart.size);
+        let is_sure = apart.unproven || option.largest.proven && twin.largest.proven;
+        if is_same_plan && is_sure {
             assert!(are_near(&largest.0, &largest.1, apart.size), "{}", told(&format!("{largest:?}")));
         }
         let (mine, its) = (option.score, twin.score);
-        assert!((mine - its).abs() <= apart.score, "{}", told(&format!("score {mine} {its}")));
+        let is_held = cost_the_same || apart.unproven;
+        assert!(!is_held || (mine - its).abs() <= apart.score, "{}", told(&format!("score {mine} {its}")));
     }
+}
+
+/// The wall that each piece of the plan stands at, and the way it faces as that reads in the image.
+fn stands(answer: &Answer, option: &RankedOption, image: Image) -> BTreeMap<String, (Option<String>, i64)> {
+    let stand = |placed: &Placed| {
+        let name = Thing::Piece(placed.piece).name(&answer.brief).to_owned();
+        (name, (wall(answer, placed.at_wall).map(str::to_owned), faced(placed.facing, image)))
+    };
+    option.layout.placed.iter().map(stand).collect()
 }
 
 /// The same pieces have sizes no further apart than this.

@@ -5,7 +5,7 @@ use proptest::prelude::proptest;
 
 use super::drawn::rooms;
 use super::few;
-use super::told::{Apart, Image, assert_alike, sizes};
+use super::told::{Apart, Image, WITHIN_PROOF, assert_alike, sizes};
 use crate::support::plan::text::Tongue;
 use crate::support::plan::{Plan, PlanPiece, What};
 use crate::support::ranked::ranked_briefly;
@@ -36,7 +36,7 @@ proptest! {
         let plan = parlour(width, depth, door);
         let text = plan.text_in(Tongue::Inches);
         let (inches, mm) = (ranked_briefly(&text), ranked_briefly(&plan.text_in(Tongue::InchesAsMillimetres)));
-        assert_alike(&inches, Image::Same, &mm, Apart { size: 1e-6, score: 1e-6 }, &text);
+        assert_alike(&inches, Image::Same, &mm, Apart { size: 1e-6, score: 1e-6, ..WITHIN_PROOF }, &text);
     }
 
     /// Names with control codes in them are refused, or come out without.

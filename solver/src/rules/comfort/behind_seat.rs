@@ -123,9 +123,9 @@ fn free(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
         let mut alternatives = clear_of(pose, wall, clear);
         if is_main {
             alternatives.extend(reasons(context, pose, wall));
-        } else if pose.stand.turn.is_some() {
+        } else if pose.stand.turn.is_some() || !face(wall.inward, -pose.stand.facing) {
             alternatives.push(cornered(pose, wall, near));
-        } else if face(wall.inward, -pose.stand.facing) {
+        } else {
             let off = pose.anchor.along(wall.inward).shifted(-wall.start.dot(wall.inward));
             let gap = pose.piece.off_wall;
             alternatives.push(Alternative::of_rows(vec![off.at_least(gap), off.at_most(near.max(gap))]));
@@ -139,8 +139,8 @@ fn free(context: &RuleContext<'_>, pose: &Pose, near: f64) -> Vec<Requirement> {
     found
 }
 
-/// A chair that is turned comes with one end of its back as near to a wall as that one looks straight back: nobody looks
-/// into the corner behind it. Its own gap it keeps.
+/// A seat that stands aslant to a wall, or may be turned, comes with one end of its back as near to it as that one looks
+/// straight back: nobody looks into the corner behind it. Its own gap it keeps.
 fn cornered(pose: &Pose, wall: &SiteWall, near: f64) -> Alternative {
     let nearest = pose.main().furthest(-wall.inward);
     let line = wall.start.dot(wall.inward);

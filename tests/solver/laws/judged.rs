@@ -61,6 +61,33 @@ wishes: { fireside: 2, view: 4 }
     assert_all_pass(&answer, text);
 }
 
+/// Behind a seat that looks past a corner a bench at the wall comes near with one end, which backs nobody (drawn at random).
+#[test]
+fn what_is_found_before_a_bench_aslant_passes_the_check() {
+    let text = "units: mm
+measured_within: 0
+walls:
+  - { name: wall e, start: [0, -2630] }
+  - name: wall a
+    start: [0, 0]
+    holds: [{ kind: opening, name: arch, at: 270, width: 1310, leads_to: dining, stance: none }]
+  - { name: wall b, start: [3230, 0] }
+  - { name: wall c, start: [4040, -980] }
+  - { name: wall d, start: [4040, -2630] }
+pieces:
+  - { kind: cabinet, width: 1690..2830, needed: false }
+  - { kind: bench, name: long bench }
+  - { kind: bench, name: short bench, needed: false }
+  - { kind: sofa, width: 550..680 }
+  - { kind: sideboard, width: 910 }
+clearances: { profile: wheelchair, radiator_clear: 510 }
+wishes: { screen: 0 }
+";
+    let answer = ranked_briefly(text);
+    assert!(answer.options.iter().any(|option| option.key == "free-wall-b"));
+    assert_all_pass(&answer, text);
+}
+
 proptest! {
     #![proptest_config(few(12))]
 

@@ -77,6 +77,43 @@ fn cheapest(answer: &Answer, told: impl Fn(&PlanValue) -> f64) -> Option<f64> {
     answer.options.iter().map(|option| told(&option.planned)).min_by(f64::total_cmp)
 }
 
+/// Seats that may stand nearer to each other may stand as far apart as before, the chair with one end of its back at a wall that
+/// it looks away from aslant (drawn at random).
+#[test]
+fn seats_that_may_stand_nearer_stand_no_worse() {
+    let text = "units: mm
+measured_within: 5
+walls:
+  - name: wall a
+    start: [0, 0]
+  - name: wall b
+    start: [3570, 0]
+    holds:
+      - { kind: window, name: item 1, at: 60, width: 730, sill: 330, head: 2100, view: plain, must_reach: false }
+  - name: wall c
+    start: [4280, -710]
+  - name: wall d
+    start: [4280, -4590]
+  - name: wall e
+    start: [0, -4590]
+    holds:
+      - { kind: door, name: item 0, at: 360, width: 860, hinge: left, swings: in, leads_to: entrance }
+      - { kind: fireplace, name: item 2, at: 1420, width: 680, depth: 380, keep_clear: 440 }
+pieces:
+  - { kind: day-bed, width: 490, name: main seat }
+  - { kind: armchair, width: 1960..2030, name: piece 0 }
+clearances:
+  profile: wheelchair
+  door_landing: 1490
+wishes:
+  openness: 2
+  daylight: 3
+";
+    let brief = brief_of(text);
+    let nearer = brief.rules.clone().with(Clearance::FacingSeats, 1244.16, "a law");
+    assert_no_worse(&solved(&brief), &solved(&Brief { rules: nearer, ..brief.clone() }), "nearer", text);
+}
+
 proptest! {
     #![proptest_config(few(6))]
 

@@ -217,10 +217,18 @@ fn backed(context: &RuleContext<'_>, seat: &Pose, other: &Pose) -> Vec<Requireme
     let cause = Cause { rule: Clearance::BehindSeat.into(), piece: seat.id, with: With::Piece(other.id) };
     let ways = |part: &LinearOutline| {
         let mut alternatives = separation::apart(&zone, part, 0.0);
-        alternatives.push(backing(seat, part));
+        if is_square(seat, other) {
+            alternatives.push(backing(seat, part));
+        }
         alternatives
     };
     other.each_part(cause, ways).collect()
+}
+
+/// What stands aslant comes near with a corner, which backs nobody.
+fn is_square(seat: &Pose, other: &Pose) -> bool {
+    let (facing, way) = (seat.stand.facing, other.stand.facing);
+    facing.dot(way).abs() <= SLANT || facing.left().dot(way).abs() <= SLANT
 }
 
 /// Close behind the seat, over the middle half of its width: so it backs half of it at least.

@@ -271,9 +271,9 @@ fn promise_of<E: Engine>(
     state: usize,
 ) -> (f64, Option<Cause>) {
     let alone = std::iter::once(problem.alone(state)).chain(problem.terms_alone(state));
-    let beside = standing.iter().flat_map(|other| {
-        std::iter::once(problem.between(*other, state)).chain(problem.terms_between(*other, state))
-    });
+    let beside = standing
+        .iter()
+        .flat_map(|other| std::iter::once(problem.between(*other, state)).chain(problem.terms_between(*other, state)));
     let rows = alone.chain(beside).flat_map(|cell| &cell.always);
     rows.fold((node.bound(), None), |least, (row, cause)| {
         let promise = node.promise([row]);

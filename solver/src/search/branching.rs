@@ -20,10 +20,11 @@ pub(super) type Promises = SmallVec<[f64; 8]>;
 /// Choices of the terms of a plan are counted from here: no cell of the rules has so many.
 const TERM: usize = 1 << 20;
 
-/// A decision to take.
-pub(super) enum Decision<'p> {
-    /// Pick one alternative.
-    Choose(Settles, Question<'p>, Promises),
+/// A question that one alternative is to be picked of.
+pub(super) struct Decision<'p> {
+    pub(super) settles: Settles,
+    pub(super) question: Question<'p>,
+    pub(super) promises: Promises,
 }
 
 /// What need not be chosen from again.
@@ -58,8 +59,8 @@ impl Urgency {
     }
 }
 
-/// The most urgent decision on what stands, or on whether a piece does; `None` where every rule but the routes holds among what
-/// stands. What promises no more than `cutoff` cannot be.
+/// The most urgent decision on what stands; `None` where every rule but the routes holds among it. What promises no more than
+/// `cutoff` cannot be.
 pub(super) fn next<'p, E: Engine>(
     problem: &'p Problem<'_>,
     barriers: &[Barring<'p>],
@@ -119,7 +120,7 @@ impl<'p, E: Engine> Best<'_, 'p, E> {
         {
             let promise = promises.iter().copied().fold(f64::NEG_INFINITY, f64::max);
             let urgency = Urgency { open, promise, broken: shortfall(&question, values) };
-            self.take(urgency, Decision::Choose(settles, question, promises));
+            self.take(urgency, Decision { settles, question, promises });
         }
     }
 

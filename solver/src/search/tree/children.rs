@@ -21,15 +21,12 @@ type Branch<'p> = (Change<'p>, usize, f64);
 
 impl<'p, E: Engine> Tree<'p, '_, E> {
     pub(super) fn decide(&mut self, node: Box<Node<'p, E>>, decision: Decision<'p>) {
-        match decision {
-            Decision::Choose(settles, question, promises) => {
-                // A barrier that is known may have no gap that could open where its pieces stand.
-                if question.alternatives.is_empty() {
-                    self.blame(question.cause);
-                }
-                self.choose(node, question, settles, &promises);
-            }
+        let Decision { settles, question, promises } = decision;
+        // A barrier that is known may have no gap that could open where its pieces stand.
+        if question.alternatives.is_empty() {
+            self.blame(question.cause);
         }
+        self.choose(node, question, settles, &promises);
     }
 
     /// One child for each alternative that can still be; a later one also carries the closed negation of its elders that are

@@ -69,9 +69,7 @@ impl<'s> Behind<'s> {
         let given = nearest.map_or(f64::INFINITY, |(_, clear)| clear);
         let between: Vec<Thing> = std::iter::once(self.seat.thing()).chain(nearest.map(|(of, _)| of)).collect();
         let measure = Measure::at_least(RULE, wrong, &between, &Lengths { wanted, given });
-        // A wall that juts out closes no part of the floor behind a main seat that stands free.
-        let is_at_wall = !stands_free && self.is_at_wall();
-        let closed = !needs_room && (is_at_wall || self.is_held_off() || self.is_before_piece());
+        let closed = !needs_room && (self.is_at_wall() || self.is_held_off() || self.is_before_piece());
         if closed { Measure { short_by: measure.short_by.min(0.0), ..measure } } else { measure }
     }
 

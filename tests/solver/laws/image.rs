@@ -4,7 +4,7 @@ use proptest::prelude::proptest;
 
 use super::drawn::rooms;
 use super::few;
-use super::told::{Image, WITHIN_PROOF, assert_alike};
+use super::told::{Image, WITHIN_PROOF, assert_image};
 use crate::support::plan::{Plan, PlanPiece, Side, What};
 use crate::support::ranked::ranked_briefly;
 
@@ -30,8 +30,8 @@ fn a_room_in_two_groups_on_two_levels_has_its_images() {
     let text = plan.text();
     let one = ranked_briefly(&text);
     assert!(!one.options.is_empty(), "{:?}", one.refused);
-    assert_alike(&one, Image::Mirrored, &ranked_briefly(&plan.mirrored().text()), WITHIN_PROOF, &text);
-    assert_alike(&one, Image::Turned(37.0), &ranked_briefly(&plan.turned(37.0).text()), WITHIN_PROOF, &text);
+    assert_image(&plan, Image::Mirrored, WITHIN_PROOF);
+    assert_image(&plan, Image::Turned(37.0), WITHIN_PROOF);
 }
 
 /// A tight parlour with a corner sofa and a post.
@@ -76,16 +76,12 @@ proptest! {
     /// The mirrored room has every option mirrored, hands and sides swapped.
     #[test]
     fn a_mirrored_room_mirrors_its_options(plan in rooms()) {
-        let text = plan.text();
-        let (one, other) = (ranked_briefly(&text), ranked_briefly(&plan.mirrored().text()));
-        assert_alike(&one, Image::Mirrored, &other, WITHIN_PROOF, &text);
+        assert_image(&plan, Image::Mirrored, WITHIN_PROOF);
     }
 
     /// Turning the whole plan by any angle changes no size by more than the proof leaves open.
     #[test]
     fn a_turned_room_keeps_its_sizes(plan in rooms(), degrees in 1.0_f64..359.0) {
-        let text = plan.text();
-        let (one, other) = (ranked_briefly(&text), ranked_briefly(&plan.turned(degrees).text()));
-        assert_alike(&one, Image::Turned(degrees), &other, WITHIN_PROOF, &text);
+        assert_image(&plan, Image::Turned(degrees), WITHIN_PROOF);
     }
 }

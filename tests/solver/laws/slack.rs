@@ -21,7 +21,7 @@ use super::told::{Image, by_decisions, costs_no_more};
 use crate::support::plan::Plan;
 use crate::support::ranked::{brief_of, ranked_brief};
 
-pub(super) fn solved(brief: &Brief) -> Answer {
+fn solved(brief: &Brief) -> Answer {
     ranked_brief(brief, Limits { shown: 0, ..Limits::default() })
 }
 
@@ -41,7 +41,7 @@ fn assert_none_lost(before: &Answer, after: &Answer, what: &str, text: &str) {
 }
 
 /// No option is lost and none has a plan that costs more.
-pub(super) fn assert_no_worse(before: &Answer, after: &Answer, what: &str, text: &str) {
+fn assert_no_worse(before: &Answer, after: &Answer, what: &str, text: &str) {
     assert_none_lost(before, after, what, text);
     let (old, new) = (by_decisions(before, Image::Same), by_decisions(after, Image::Same));
     for (decisions, option) in &old {
@@ -65,11 +65,20 @@ const LEASTS: [Clearance; 8] = [
 
 /// One of the rules, and a figure for it that asks for less. (A passage under `seat_to_table` would let a table stop the way to
 /// its seat.)
-pub(super) fn loosened(brief: &Brief, rule: usize, keep: f64) -> (Clearance, f64) {
+fn loosened(brief: &Brief, rule: usize, keep: f64) -> (Clearance, f64) {
     let rule = LEASTS[rule % LEASTS.len()];
     let now = brief.rules.get(rule);
     let least = if rule == Clearance::Passage { brief.rules.get(Clearance::SeatToTable) } else { 0.0 };
     (rule, (now * keep).max(least).min(now))
+}
+
+/// Loosening one of the rules by a part of it makes no plan worse.
+pub(super) fn assert_loosening_loses_nothing(plan: &Plan, rule: usize, keep: f64) {
+    let text = plan.text();
+    let brief = brief_of(&text);
+    let (rule, figure) = loosened(&brief, rule, keep);
+    let loose = Brief { rules: brief.rules.clone().with(rule, figure, "a law"), ..brief.clone() };
+    assert_no_worse(&solved(&brief), &solved(&loose), &format!("{} {figure}", rule.key()), &text);
 }
 
 /// What the cheapest plan costs, by what is told of each.
@@ -120,11 +129,7 @@ proptest! {
     /// Loosening one rule by a part of it.
     #[test]
     fn loosening_a_rule_loses_nothing(plan in rooms(), rule in 0..LEASTS.len(), keep in 0.4_f64..0.95) {
-        let text = plan.text();
-        let brief = brief_of(&text);
-        let (rule, figure) = loosened(&brief, rule, keep);
-        let loose = Brief { rules: brief.rules.clone().with(rule, figure, "a law"), ..brief.clone() };
-        assert_no_worse(&solved(&brief), &solved(&loose), &format!("{} {figure}", rule.key()), &text);
+        assert_loosening_loses_nothing(&plan, rule, keep);
     }
 
     /// Raising the most of one dimension of one piece.

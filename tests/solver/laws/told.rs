@@ -6,7 +6,8 @@ use elbowroom_model::{Hand, Point, SecondPlace};
 use elbowroom_solver::Placed;
 use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption, Thing, degrees};
 
-use crate::support::ranked::{figures, wall};
+use crate::support::plan::Plan;
+use crate::support::ranked::{figures, ranked_briefly, wall};
 
 /// The decisions of an option by names: what makes it the same option in another telling. The wall behind the main seat,
 /// the way it faces, its hand, the wall of the screen, and where each second seat stands.
@@ -130,6 +131,24 @@ pub(super) fn assert_alike(one: &Answer, image: Image, other: &Answer, apart: Ap
         let is_held = cost_the_same || apart.unproven;
         assert!(!is_held || (mine - its).abs() <= apart.score, "{}", told(&format!("score {mine} {its}")));
     }
+}
+
+/// The image of a plan has the image of its options.
+pub(super) fn assert_image(plan: &Plan, image: Image, apart: Apart) {
+    let other = match image {
+        Image::Same => plan.clone(),
+        Image::Mirrored => plan.mirrored(),
+        Image::Turned(by) => plan.turned(by),
+    };
+    let text = plan.text();
+    assert_alike(&ranked_briefly(&text), image, &ranked_briefly(&other.text()), apart, &text);
+}
+
+/// Walls told from another one on, items and pieces in another order: the same options.
+pub(super) fn assert_shuffled(plan: &Plan, by: usize, apart: Apart) {
+    let text = plan.text();
+    let other = ranked_briefly(&plan.shuffled(by).text());
+    assert_alike(&ranked_briefly(&text), Image::Same, &other, apart, &text);
 }
 
 /// The wall that each piece of the plan stands at, and the way it faces as that reads in the image.

@@ -228,7 +228,7 @@ fn backed(context: &RuleContext<'_>, seat: &Pose, other: &Pose) -> Vec<Requireme
 /// What stands aslant comes near with a corner, which backs nobody.
 fn is_square(seat: &Pose, other: &Pose) -> bool {
     let (facing, way) = (seat.stand.facing, other.stand.facing);
-    facing.dot(way).abs() <= SLANT || facing.left().dot(way).abs() <= SLANT
+    facing.dot(way).abs().min(facing.cross(way).abs()) <= SLANT
 }
 
 /// Close behind the seat, over the middle half of its width: so it backs half of it at least.

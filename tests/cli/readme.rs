@@ -5,9 +5,11 @@ use std::path::Path;
 
 use crate::program::{Ended, program, root};
 
-/// The README, and the one of the scenarios.
+/// The README, and those of the commands and of the scenarios.
 fn readme() -> String {
-    ["README.md", "scenarios/README.md"].map(|name| fs::read_to_string(root().join(name)).unwrap()).concat()
+    ["README.md", "cli/README.md", "scenarios/README.md"]
+        .map(|name| fs::read_to_string(root().join(name)).unwrap())
+        .concat()
 }
 
 /// Blocks between fences, without the fences.

@@ -33,14 +33,18 @@ fn furnished(plan: Plan, wanted: Wanted) -> Plan {
     }
 }
 
+/// The exit code where nothing fits.
+const NOTHING_FITS: i32 = 3;
+
 /// What is wrong with the result of a room: rules that its options break, or remedies that do not help; empty where all
 /// is well.
 fn complaints(id: &str, plan: &Plan) -> Vec<String> {
     let text = plan.text();
     let brief = brief_of(&text);
-    let answer = ranked(&text);
-    let mut all = checker::complaints(&brief, &run_with(&["rank", "--json", "-"], text.as_bytes()).stdout);
-    if answer.options.is_empty() {
+    let ended = run_with(&["rank", "--json", "-"], text.as_bytes());
+    let mut all = checker::complaints(&brief, &ended.stdout);
+    if ended.code == Some(NOTHING_FITS) {
+        let answer = ranked(&text);
         if answer.remedies.is_empty() {
             all.push("nothing fits and nothing helps".to_owned());
         }

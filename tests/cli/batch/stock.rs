@@ -91,8 +91,14 @@ fn a_folder_of_rooms_is_served_at_once() {
     let ended = run(&["batch", text(&root().join("scenarios")), "--stock", text(&store), "--units", "in"]);
     assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
     assert!(ended.stdout.contains("sizes in in") && ended.stdout.contains("Proven"), "{}", ended.stdout);
-    let stock = fs::read(store).unwrap();
-    let piped = run_with(&["batch", text(&root().join("scenarios")), "--stock", "-", "--units", "in"], &stock);
+}
+
+#[test]
+fn a_stock_that_is_piped_in_serves_as_its_file_does() {
+    let (store, room) = (root().join("scenarios/store.csv"), root().join("scenarios/which-hand.yaml"));
+    let ended = run(&["batch", text(&room), "--stock", text(&store)]);
+    assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
+    let piped = run_with(&["batch", text(&room), "--stock", "-"], &fs::read(store).unwrap());
     assert_eq!(piped.stdout, ended.stdout);
 }
 

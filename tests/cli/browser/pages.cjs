@@ -23,9 +23,12 @@ const light = (colour) => {
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 };
 
+// Widths by daylight, and the dark tones at one of them: neither depends on the other.
+const LOOKS = { light: [320, 390, 1280], dark: [390] };
+
 async function looked_at(browser, file) {
-  for (const colorScheme of ["light", "dark"]) {
-    for (const width of [320, 390, 1280]) {
+  for (const [colorScheme, widths] of Object.entries(LOOKS)) {
+    for (const width of widths) {
       const page = await opened(browser, file, { viewport: { width, height: 800 }, colorScheme });
       const where = `${path.basename(file)}, ${colorScheme}, ${width}`;
       await audited(page, where);

@@ -1,7 +1,8 @@
 //! Plans as somebody who draws rooms would judge them: what comes first in ordinary rooms is odd in next to nothing.
 //!
 //! Over eleven rooms of real dwellings, the demo rooms and drawn ones, each under two furnishings. To read the table:
-//! `cargo test -p elbowroom --test cli composed -- --nocapture`; `ELBOWROOM_DRAWN_ROOMS=200` draws as many.
+//! `cargo test -p elbowroom --test cli composed -- --nocapture`; `ELBOWROOM_DRAWN_ROOMS=200` draws as many, and takes the
+//! demo rooms under both furnishings; `ELBOWROOM_ROOMS_TO=folder` keeps the rooms there, to look at what is drawn of them.
 
 mod briefs;
 mod drawn;
@@ -9,14 +10,15 @@ mod judged;
 mod rooms;
 mod tally;
 
+use std::path::Path;
+
 use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
 
 use crate::support::judge::Mark;
 use judged::Judged;
+use rooms::Extent;
 use tally::{Share, Tally};
 
-/// Rooms that are drawn where nobody says how many.
-const DRAWN_ROOMS: usize = 10;
 /// First options odd in nothing, in a hundred, at least ...
 const CLEAN: f64 = 80.0;
 /// ... of those of the demo rooms ...
@@ -28,15 +30,18 @@ const WITH_A_MARK: f64 = 8.0;
 /// Optional armchairs that stand, in a hundred, at least: a room without its chairs is easy to keep clean.
 const CHAIRS: f64 = 75.0;
 
-fn drawn_rooms() -> usize {
+fn extent() -> Extent {
     let asked = std::env::var("ELBOWROOM_DRAWN_ROOMS").ok();
-    asked.map_or(DRAWN_ROOMS, |count| count.parse().expect("ELBOWROOM_DRAWN_ROOMS is a number"))
+    asked.map_or(Extent::Short, |count| Extent::Long(count.parse().expect("ELBOWROOM_DRAWN_ROOMS is a number")))
 }
 
 #[test]
 #[allow(clippy::print_stdout, reason = "the table is what one runs it for")]
 fn first_options_are_odd_in_next_to_nothing() {
-    let cases = rooms::cases(drawn_rooms());
+    let cases = rooms::cases(extent());
+    if let Ok(folder) = std::env::var("ELBOWROOM_ROOMS_TO") {
+        rooms::keep(&cases, Path::new(&folder));
+    }
     let judged: Vec<Judged> = cases.par_iter().map(judged::judged).collect();
     let tally = Tally(&judged);
     println!("{}", tally.table());
@@ -61,7 +66,7 @@ fn first_options_are_odd_in_next_to_nothing() {
 /// The table would tell nothing of rooms that are not there, or that no file can hold.
 #[test]
 fn every_room_to_judge_is_a_sound_scenario() {
-    let cases = rooms::cases(200);
+    let cases = rooms::cases(Extent::Long(200));
     let count = |group: rooms::Group| cases.iter().filter(|case| case.group == group).count();
     assert_eq!((count(rooms::Group::Real), count(rooms::Group::Drawn)), (22, 400));
     assert!(count(rooms::Group::Demo) == 2 * count(rooms::Group::Own) && count(rooms::Group::Own) >= 10);

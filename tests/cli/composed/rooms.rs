@@ -1,6 +1,7 @@
 //! The rooms that plans are judged in: of real dwellings, the demo rooms, and drawn ones.
 
 use std::fs;
+use std::path::Path;
 
 use super::briefs::Furnishing;
 use super::drawn;
@@ -53,8 +54,20 @@ const WIDEST_LEAF: f64 = 1300.0;
 /// Hand-measured in a dwelling, mm.
 const MEASURED_WITHIN: f64 = 10.0;
 
-/// Every scenario, with so many drawn rooms.
-pub(super) fn cases(drawn_rooms: usize) -> Vec<Case> {
+/// How many rooms are judged.
+#[derive(Debug, Clone, Copy)]
+pub(super) enum Extent {
+    /// As in every run of the tests: ten drawn rooms, and each demo room under its own pieces and one of the furnishings.
+    Short,
+    /// So many drawn rooms, and the demo rooms under both furnishings.
+    Long(usize),
+}
+
+/// Rooms that are drawn in a short run.
+const DRAWN_ROOMS: usize = 10;
+
+/// Every scenario of a run.
+pub(super) fn cases(extent: Extent) -> Vec<Case> {
     let furnished = |group: Group, (room, plan): &(String, Plan), furnishing: Furnishing| Case {
         group,
         name: format!("{room} {}", furnishing.key()),
@@ -64,10 +77,22 @@ pub(super) fn cases(drawn_rooms: usize) -> Vec<Case> {
         let cases = |room: &(String, Plan)| Furnishing::ALL.map(|furnishing| furnished(group, room, furnishing));
         rooms.iter().flat_map(cases).collect()
     };
+    let drawn_rooms = match extent {
+        Extent::Short => DRAWN_ROOMS,
+        Extent::Long(count) => count,
+    };
     let mut all = both(Group::Real, real());
-    all.extend(demo());
+    all.extend(demo(extent));
     all.extend(both(Group::Drawn, drawn::rooms(drawn_rooms)));
     all
+}
+
+/// Writes each room to a folder that is there, numbered in their order.
+pub(super) fn keep(cases: &[Case], folder: &Path) {
+    for (place, case) in cases.iter().enumerate() {
+        let file = folder.join(format!("{place:03} {}.yaml", case.name));
+        fs::write(&file, &case.text).unwrap_or_else(|error| panic!("{}: {error}", file.display()));
+    }
 }
 
 /// The rooms of real dwellings, without pieces.
@@ -108,19 +133,25 @@ fn entered(mut plan: Plan) -> Plan {
     plan
 }
 
-/// The demo rooms, under each furnishing and as they are.
-fn demo() -> Vec<Case> {
+/// The demo rooms as they are, and under the furnishings: in a short run under each in turn.
+fn demo(extent: Extent) -> Vec<Case> {
     let folder = fs::read_dir(root().join("scenarios")).unwrap().map(|entry| entry.unwrap().path());
     let mut files: Vec<_> = folder.filter(|path| path.extension().is_some_and(|it| it == "yaml")).collect();
     files.sort();
-    let cases = |file: &std::path::PathBuf| {
+    let furnishings = |place: usize| match extent {
+        Extent::Short => vec![Furnishing::ALL[place % Furnishing::ALL.len()]],
+        Extent::Long(_) => Furnishing::ALL.to_vec(),
+    };
+    let cases = |(place, file): (usize, &std::path::PathBuf)| {
         let (room, text) = (file.file_stem().unwrap().to_string_lossy(), fs::read_to_string(file).unwrap());
-        let under = Furnishing::ALL.map(|furnishing| Case {
+        let under = furnishings(place).into_iter().map(|furnishing| Case {
             group: Group::Demo,
             name: format!("{room} {}", furnishing.key()),
             text: furnishing.in_text(&text),
         });
-        under.into_iter().chain([Case { group: Group::Own, name: room.into_owned(), text }]).collect::<Vec<_>>()
+        under
+            .chain([Case { group: Group::Own, name: room.clone().into_owned(), text: text.clone() }])
+            .collect::<Vec<_>>()
     };
-    files.iter().flat_map(cases).collect()
+    files.iter().enumerate().flat_map(cases).collect()
 }

@@ -73,8 +73,10 @@ struct Square {
     middle: P,
     half: f64,
     state: State,
+    /// The squares beside it, without those that were halved.
     near: Vec<usize>,
-    halved: bool,
+    /// Whether it lies at the start, and at the goal.
+    lies: [bool; 2],
 }
 
 impl Floor {
@@ -139,10 +141,6 @@ impl Floor {
         let set = self.sets(middle, 0.0).into_iter().max().unwrap_or(0);
         if self.clear(middle, set) >= self.radius { State::Free } else { State::Blocked }
     }
-
-    fn square(&self, middle: P, half: f64) -> Square {
-        Square { middle, half, state: self.state(middle, half), near: Vec::new(), halved: false }
-    }
 }
 
 /// Whether a disc of `diameter` can travel from the mouth to the target.
@@ -154,114 +152,146 @@ pub(crate) fn travels(shapes: &[Polygon], from: &Gate, to: &Target, diameter: f6
         Target::Gate(to) => vec![*from, *to],
         Target::Place(_) => vec![*from],
     };
-    let floor = Floor::new(shapes, gates, diameter / 2.0);
-    let mut squares = coarse(&floor, shapes);
-    let ends = |gate: &Gate| gate.ends.map(|end| add(end, gate.out, STEP)).to_vec();
-    let start = ends(from);
+    let ends = |gate: &Gate| gate.ends.map(|end| add(end, gate.out, STEP));
     let goal = match to {
         Target::Gate(to) => ends(to),
-        Target::Place(place) => vec![*place, *place],
+        Target::Place(place) => [*place, *place],
     };
+    let mut squares = Squares::coarse(Floor::new(shapes, gates, diameter / 2.0), shapes, [ends(from), goal]);
     loop {
-        let Some(way) = way(&squares, &start, &goal) else { return false };
-        let unsure: Vec<usize> = way.into_iter().filter(|&i| squares[i].state == State::Unsure).collect();
+        let Some(way) = squares.way() else { return false };
+        let unsure: Vec<usize> = way.into_iter().filter(|&i| squares.all[i].state == State::Unsure).collect();
         if unsure.is_empty() {
             return true;
         }
         for square in unsure {
-            halve(&floor, &mut squares, square);
+            squares.halve(square);
         }
     }
 }
 
-fn coarse(floor: &Floor, shapes: &[Polygon]) -> Vec<Square> {
-    const COUNT: usize = 12;
-    let (x, y) = shapes
-        .iter()
-        .flatten()
-        .fold(((f64::INFINITY, f64::NEG_INFINITY), (f64::INFINITY, f64::NEG_INFINITY)), |(x, y), p| {
-            ((x.0.min(p[0]), x.1.max(p[0])), (y.0.min(p[1]), y.1.max(p[1])))
-        });
-    let half = (x.1 - x.0).max(y.1 - y.0) / (2 * COUNT) as f64 + 0.37;
-    let mut squares = Vec::new();
-    for i in 0..COUNT * COUNT {
-        let (row, column) = (i / COUNT, i % COUNT);
-        let middle = [x.0 + half * (2 * column + 1) as f64, y.0 + half * (2 * row + 1) as f64];
-        let mut square = floor.square(middle, half);
-        let neighbours = [
-            (column > 0).then(|| i.wrapping_sub(1)),
-            (column + 1 < COUNT).then_some(i + 1),
-            (row > 0).then(|| i.wrapping_sub(COUNT)),
-            (row + 1 < COUNT).then_some(i + COUNT),
-        ];
-        square.near = neighbours.into_iter().flatten().collect();
-        squares.push(square);
-    }
-    squares
+/// The floor in squares.
+struct Squares {
+    floor: Floor,
+    /// Where the disc sets out, and where it is bound.
+    ends: [[P; 2]; 2],
+    all: Vec<Square>,
+    /// Those that lie at the start and have not been halved.
+    starts: Vec<usize>,
+    /// Of each square, on the way that was looked for last: unsure squares so far, and the one before it.
+    reached: Vec<(usize, usize)>,
 }
 
-/// The way from start to goal that crosses the fewest unsure squares and no blocked one.
-fn way(squares: &[Square], start: &[P], goal: &[P]) -> Option<Vec<usize>> {
-    let open = |i: usize| !squares[i].halved && squares[i].state != State::Blocked;
-    let cost = |i: usize| usize::from(squares[i].state == State::Unsure);
-    let mut best = vec![usize::MAX; squares.len()];
-    let mut before = vec![usize::MAX; squares.len()];
-    let mut queue = VecDeque::new();
-    for i in (0..squares.len()).filter(|&i| open(i) && touches(&squares[i], start)) {
-        best[i] = cost(i);
-        if cost(i) == 0 { queue.push_front(i) } else { queue.push_back(i) }
-    }
-    while let Some(i) = queue.pop_front() {
-        if touches(&squares[i], goal) {
-            let mut way = vec![i];
-            while before[way[way.len() - 1]] != usize::MAX {
-                way.push(before[way[way.len() - 1]]);
-            }
-            return Some(way);
+const NOT_REACHED: (usize, usize) = (usize::MAX, usize::MAX);
+
+impl Squares {
+    fn coarse(floor: Floor, shapes: &[Polygon], ends: [[P; 2]; 2]) -> Self {
+        const COUNT: usize = 12;
+        let (x, y) = shapes
+            .iter()
+            .flatten()
+            .fold(((f64::INFINITY, f64::NEG_INFINITY), (f64::INFINITY, f64::NEG_INFINITY)), |(x, y), p| {
+                ((x.0.min(p[0]), x.1.max(p[0])), (y.0.min(p[1]), y.1.max(p[1])))
+            });
+        let half = (x.1 - x.0).max(y.1 - y.0) / (2 * COUNT) as f64 + 0.37;
+        let mut squares = Self { floor, ends, all: Vec::new(), starts: Vec::new(), reached: Vec::new() };
+        for i in 0..COUNT * COUNT {
+            let (row, column) = (i / COUNT, i % COUNT);
+            let middle = [x.0 + half * (2 * column + 1) as f64, y.0 + half * (2 * row + 1) as f64];
+            squares.add(middle, half, [true, true]);
+            let neighbours = [
+                (column > 0).then(|| i.wrapping_sub(1)),
+                (column + 1 < COUNT).then_some(i + 1),
+                (row > 0).then(|| i.wrapping_sub(COUNT)),
+                (row + 1 < COUNT).then_some(i + COUNT),
+            ];
+            squares.all[i].near = neighbours.into_iter().flatten().collect();
         }
-        for &next in squares[i].near.iter().filter(|&&next| open(next)) {
-            let there = best[i] + cost(next);
-            if there < best[next] {
-                best[next] = there;
-                before[next] = i;
-                if cost(next) == 0 { queue.push_front(next) } else { queue.push_back(next) }
+        squares
+    }
+
+    /// One more square; `may_lie`: whether it may lie at either end.
+    fn add(&mut self, middle: P, half: f64, may_lie: [bool; 2]) {
+        let state = self.floor.state(middle, half);
+        let mut square = Square { middle, half, state, near: Vec::new(), lies: [false, false] };
+        square.lies = [0, 1].map(|end| may_lie[end] && touches(&square, &self.ends[end]));
+        if square.lies[0] {
+            self.starts.push(self.all.len());
+        }
+        self.all.push(square);
+        self.reached.push(NOT_REACHED);
+    }
+
+    /// The way from start to goal that crosses the fewest unsure squares and no blocked one.
+    fn way(&mut self) -> Option<Vec<usize>> {
+        self.reached.fill(NOT_REACHED);
+        let mut queue = VecDeque::new();
+        for place in 0..self.starts.len() {
+            self.reach(self.starts[place], (0, usize::MAX), &mut queue);
+        }
+        while let Some(i) = queue.pop_front() {
+            if self.all[i].lies[1] {
+                let before = |&at: &usize| Some(self.reached[at].1).filter(|&before| before != usize::MAX);
+                return Some(std::iter::successors(Some(i), before).collect());
+            }
+            for place in 0..self.all[i].near.len() {
+                self.reach(self.all[i].near[place], (self.reached[i].0, i), &mut queue);
+            }
+        }
+        None
+    }
+
+    /// Goes on to a square from the one before it, after so many unsure ones.
+    fn reach(&mut self, i: usize, (after, before): (usize, usize), queue: &mut VecDeque<usize>) {
+        let (count, first) = match self.all[i].state {
+            State::Blocked => return,
+            State::Free => (after, true),
+            State::Unsure => (after + 1, false),
+        };
+        if count < self.reached[i].0 {
+            self.reached[i] = (count, before);
+            if first { queue.push_front(i) } else { queue.push_back(i) }
+        }
+    }
+
+    fn halve(&mut self, i: usize) {
+        let whole = self.all[i].clone();
+        let half = whole.half / 2.0;
+        let first = self.all.len();
+        for (x, y) in [(-half, -half), (half, -half), (-half, half), (half, half)] {
+            self.add([whole.middle[0] + x, whole.middle[1] + y], half, whole.lies);
+        }
+        self.starts.retain(|&start| start != i);
+        for &other in &whole.near {
+            self.all[other].near.retain(|&near| near != i);
+        }
+        for child in first..first + 4 {
+            for other in whole.near.iter().copied().chain(first..first + 4) {
+                if other != child && self.all[child].is_beside(&self.all[other]) {
+                    self.all[child].near.push(other);
+                    if other < first {
+                        self.all[other].near.push(child);
+                    }
+                }
             }
         }
     }
-    None
+}
+
+impl Square {
+    /// Whether they share a stretch of edge, not only a corner.
+    fn is_beside(&self, other: &Self) -> bool {
+        let reach = self.half + other.half;
+        let off = [(self.middle[0] - other.middle[0]).abs(), (self.middle[1] - other.middle[1]).abs()];
+        (off[0] < reach - 1e-9 && off[1] < reach + 1e-9) || (off[1] < reach - 1e-9 && off[0] < reach + 1e-9)
+    }
 }
 
 /// Whether a segment passes through the square.
-fn touches(square: &Square, segment: &[P]) -> bool {
+fn touches(square: &Square, segment: &[P; 2]) -> bool {
     let (a, b) = (minus(segment[0], square.middle), minus(segment[1], square.middle));
     let apart = |i: usize| a[i].min(b[i]) > square.half || a[i].max(b[i]) < -square.half;
     let along = minus(b, a);
     let off = cross(a, along).abs();
     !apart(0) && !apart(1) && off <= square.half * (along[0].abs() + along[1].abs()) + 1e-12
-}
-
-fn halve(floor: &Floor, squares: &mut Vec<Square>, i: usize) {
-    let whole = squares[i].clone();
-    let half = whole.half / 2.0;
-    let first = squares.len();
-    for (x, y) in [(-half, -half), (half, -half), (-half, half), (half, half)] {
-        squares.push(floor.square([whole.middle[0] + x, whole.middle[1] + y], half));
-    }
-    squares[i].halved = true;
-    let beside = |a: &Square, b: &Square| {
-        let reach = a.half + b.half;
-        let off = [(a.middle[0] - b.middle[0]).abs(), (a.middle[1] - b.middle[1]).abs()];
-        // They share a stretch of edge, not only a corner.
-        (off[0] < reach - 1e-9 && off[1] < reach + 1e-9) || (off[1] < reach - 1e-9 && off[0] < reach + 1e-9)
-    };
-    for child in first..first + 4 {
-        for other in whole.near.iter().copied().chain(first..first + 4) {
-            if other != child && !squares[other].halved && beside(&squares[child], &squares[other]) {
-                squares[child].near.push(other);
-                if other < first {
-                    squares[other].near.push(child);
-                }
-            }
-        }
-    }
 }

@@ -92,10 +92,15 @@ pub(crate) fn shared(first: &[P], second: &[P]) -> f64 {
 }
 
 pub(crate) fn to_segment(p: P, a: P, b: P) -> f64 {
+    squared_to_segment(p, a, b).sqrt()
+}
+
+fn squared_to_segment(p: P, a: P, b: P) -> f64 {
     let along = minus(b, a);
     let squared = dot(along, along);
     let share = if squared > 0.0 { (dot(minus(p, a), along) / squared).clamp(0.0, 1.0) } else { 0.0 };
-    length(minus(p, add(a, along, share)))
+    let off = minus(p, add(a, along, share));
+    dot(off, off)
 }
 
 /// Distance of a place from a convex shape (a point or a segment too); 0 inside.
@@ -104,7 +109,7 @@ pub(crate) fn to_shape(p: P, shape: &[P]) -> f64 {
     if inside {
         return 0.0;
     }
-    edges(shape).map(|(a, b)| to_segment(p, a, b)).fold(f64::INFINITY, f64::min)
+    edges(shape).map(|(a, b)| squared_to_segment(p, a, b)).fold(f64::INFINITY, f64::min).sqrt()
 }
 
 /// Distance of two convex shapes that do not overlap, from corners to edges; 0 where they share an area.

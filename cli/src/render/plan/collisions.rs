@@ -69,7 +69,7 @@ fn nothing_collides_in_two_hundred_drawn_rooms() {
 #[test]
 fn nothing_collides_in_any_option_of_any_demo_room() {
     let mut found = Vec::new();
-    for answer in &ranked() {
+    for answer in ranked() {
         for option in &answer.options {
             for purpose in [Purpose::Client, Purpose::Working] {
                 let of = |what| format!("{}, option {}, {purpose:?}: {what}", answer.brief.room.name, option.rank);

@@ -1,7 +1,8 @@
 //! Plans of every option of every demo room, read back from the finished SVG by another library.
 
-use elbowroom_solver::answer::Answer;
+use std::sync::{Arc, LazyLock};
 
+use elbowroom_solver::answer::Answer;
 use elbowroom_solver::{Limits, Unwatched};
 use resvg::tiny_skia::Point;
 use resvg::usvg::{Node, Options, Tree, fontdb};
@@ -9,8 +10,13 @@ use resvg::usvg::{Node, Options, Tree, fontdb};
 use super::{Purpose, Shown, sheet};
 use crate::drawing::{Font, Mark, Path, Sheet, Step, Stock, Typeface, Weight, svg};
 
-/// Every demo room in which something fits, with its result.
-pub(super) fn ranked() -> Vec<Answer> {
+/// Every demo room in which something fits, with its result: solved once for all that look at the plans.
+pub(super) fn ranked() -> &'static [Answer] {
+    static RANKED: LazyLock<Vec<Answer>> = LazyLock::new(rank_each);
+    &RANKED
+}
+
+fn rank_each() -> Vec<Answer> {
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../scenarios");
     let files = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
     let files = files.filter(|path| path.extension().is_some_and(|ending| ending == "yaml"));
@@ -26,18 +32,24 @@ pub(super) type Block = [Point; 4];
 
 /// The inked block of each text of a sheet with what it says.
 pub(super) fn texts(sheet: &Sheet) -> Vec<(Block, String)> {
+    static FONTS: LazyLock<Arc<fontdb::Database>> = LazyLock::new(|| Arc::new(fonts()));
+    // At 25.4 to the inch a unit is a millimetre.
+    let options = Options { fontdb: Arc::clone(&FONTS), dpi: 25.4, ..Options::default() };
+    let tree = Tree::from_str(&svg(sheet, Font::Beside, &Typeface::default()), &options).unwrap();
+    let mut texts = Vec::new();
+    collect(tree.root(), &mut texts);
+    texts
+}
+
+/// Both weights of ours. Its family is not in the database: sans-serif stands in for it.
+fn fonts() -> fontdb::Database {
     let mut fonts = fontdb::Database::new();
     for weight in [Weight::Book, Weight::Bold] {
         fonts.load_font_data(weight.file().to_vec());
     }
     let family = fonts.faces().next().unwrap().families[0].0.clone();
     fonts.set_sans_serif_family(family);
-    let options = Options { fontdb: std::sync::Arc::new(fonts), dpi: 25.4, ..Options::default() };
-    // At 25.4 to the inch a unit is a millimetre. The family of ours is not in the database: sans-serif stands in for it.
-    let tree = Tree::from_str(&svg(sheet, Font::Beside, &Typeface::default()), &options).unwrap();
-    let mut texts = Vec::new();
-    collect(tree.root(), &mut texts);
-    texts
+    fonts
 }
 
 fn collect(group: &resvg::usvg::Group, texts: &mut Vec<(Block, String)>) {
@@ -107,7 +119,7 @@ fn walls(sheet: &Sheet) -> Vec<Block> {
 #[test]
 fn no_words_lie_on_others_or_on_walls_or_leave_the_sheet_in_any_option_of_any_demo_room() {
     let mut sheets = 0;
-    for answer in &ranked() {
+    for answer in ranked() {
         for option in &answer.options {
             for (purpose, stock) in of_each(option.rank) {
                 let sheet = sheet(Shown::Option { answer, option }, purpose, stock);

@@ -56,6 +56,12 @@ impl Label {
         block.corners().map(|corner| middle + self.turned(corner))
     }
 
+    /// From its nearest edge, with its middle there, to what it names.
+    pub(super) fn leader(&self, middle: At) -> [At; 2] {
+        let area = Area::of(self.block(middle, 0.5));
+        [At::new(self.of.x.clamp(area.at.x, area.right()), self.of.y.clamp(area.at.y, area.bottom())), self.of]
+    }
+
     fn turned(&self, off: At) -> At {
         let (sine, cosine) = self.turned.to_radians().sin_cos();
         At::new(off.x * cosine - off.y * sine, off.x * sine + off.y * cosine)

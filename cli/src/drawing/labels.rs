@@ -17,13 +17,23 @@ const WAYS: usize = 24;
 /// Type of a number in a ring, mm.
 const NUMBER: f64 = 2.2;
 /// What a line under a label costs, mm of leader.
-const CROSSED: f64 = 6.0;
+const CROSSED: f64 = 10.0;
+/// What a leader costs by itself, mm of its length.
+const LEADER: f64 = 2.0;
+/// What it costs to lead over other words, mm of leader.
+const OVER_WORDS: f64 = 25.0;
+/// What it costs to lead over a line, mm of leader.
+const OVER_LINE: f64 = 1.5;
+/// What it costs to name outside the room what stands in it, mm of leader.
+const OUTSIDE: f64 = 3.0;
 
 /// What was placed so far.
 #[derive(Debug)]
 pub(crate) struct Labels {
     within: Area,
-    /// What is taken: each a block, turned or not.
+    /// Where no words may lie: each a block, turned or not.
+    kept_free: Vec<[At; 4]>,
+    /// Where words lie.
     taken: Vec<[At; 4]>,
     minded: Vec<[At; 2]>,
     /// Lines that no label lies on.
@@ -39,11 +49,20 @@ pub(crate) struct Labels {
     before: usize,
 }
 
+/// A place for a label.
+#[derive(Debug, Clone, Copy)]
+struct Found {
+    middle: At,
+    /// mm of leader.
+    cost: f64,
+}
+
 impl Labels {
     /// Labels that stay within an area.
     pub(crate) const fn new(within: Area) -> Self {
         Self {
             within,
+            kept_free: Vec::new(),
             taken: Vec::new(),
             minded: Vec::new(),
             barred: Vec::new(),
@@ -64,12 +83,12 @@ impl Labels {
 
     /// No label may lie there.
     pub(crate) fn keep_out(&mut self, area: Area) {
-        self.taken.push(area.corners());
+        self.kept_free.push(area.corners());
     }
 
     /// The same of a rectangle that may be turned.
     pub(crate) fn keep_out_ring(&mut self, ring: [At; 4]) {
-        self.taken.push(ring);
+        self.kept_free.push(ring);
     }
 
     /// Something stands there: only its own name lies on it. A convex outline.
@@ -103,23 +122,25 @@ impl Labels {
         self.floor = outline;
     }
 
-    /// Puts a label where there is room for it.
+    /// Puts a label where there is room for it: at one of its places, or a little off where it lies better.
     pub(crate) fn place(&mut self, label: &Label) {
-        if let Some(middle) = self.best(label, label.places.iter().map(|at| (*at, 0.0))) {
-            self.put(label, middle);
-        } else if let Some(middle) = self.beside(label) {
-            self.lead(label, middle);
-            self.put(label, middle);
+        let near = self.best(label);
+        let dear = near.map_or(f64::INFINITY, |near| near.cost);
+        if let Some(found) = self.beside(label, dear) {
+            self.lead(label, found.middle);
+            self.put(label, found.middle);
+        } else if let Some(found) = near {
+            self.put(label, found.middle);
         } else {
             self.number(label);
         }
     }
 
-    /// The same for a label that can be left off: whether it found a place.
+    /// The same for a label that can be left off: whether it found one of its places.
     pub(crate) fn place_if_free(&mut self, label: &Label) -> bool {
-        let found = self.best(label, label.places.iter().map(|at| (*at, 0.0)));
-        if let Some(middle) = found {
-            self.put(label, middle);
+        let found = self.best(label);
+        if let Some(found) = found {
+            self.put(label, found.middle);
         }
         found.is_some()
     }
@@ -129,32 +150,54 @@ impl Labels {
         (self.marks, self.key)
     }
 
-    /// The place that costs least; each with what it costs by itself.
-    fn best(&self, label: &Label, places: impl Iterator<Item = (At, f64)>) -> Option<At> {
-        let costs = places.filter_map(|(middle, cost)| {
-            let block = label.block(middle, BETWEEN / 2.0);
-            let is_free = self.is_free(&block) && self.suits(label, &block);
-            is_free.then(|| (middle, cost + self.crossed(&block) * CROSSED))
-        });
-        costs.min_by(|one, other| one.1.total_cmp(&other.1)).map(|(middle, _)| middle)
+    /// The one of its places that costs least.
+    fn best(&self, label: &Label) -> Option<Found> {
+        let found = label.places.iter().filter_map(|middle| self.at(label, *middle));
+        found.min_by(|one, other| one.cost.total_cmp(&other.cost))
     }
 
-    /// The best place round what the label names, within reach of a leader.
-    fn beside(&self, label: &Label) -> Option<At> {
+    /// The best place round what the label names, within reach of a leader, where one costs less than so much.
+    fn beside(&self, label: &Label, dear: f64) -> Option<Found> {
         let (width, height) = label.size();
-        let rings = (1..).map(|ring| f64::from(ring) * STEP).take_while(|reach| *reach <= LONGEST_LEADER);
-        let places = rings.flat_map(|reach| {
-            (0..WAYS).map(move |way| {
+        let mut best: Option<Found> = None;
+        for ring in 1.. {
+            let reach = f64::from(ring) * STEP;
+            let limit = best.map_or(dear, |best| best.cost);
+            if reach > LONGEST_LEADER || LEADER + reach >= limit {
+                break;
+            }
+            let places = (0..WAYS).map(|way| {
                 let (sine, cosine) = (std::f64::consts::TAU * way as f64 / WAYS as f64).sin_cos();
-                let off = At::new(cosine * (reach + width / 2.0), sine * (reach + height / 2.0));
-                (label.of + off, reach)
-            })
-        });
-        self.best(label, places)
+                label.of + At::new(cosine * (reach + width / 2.0), sine * (reach + height / 2.0))
+            });
+            let led = places
+                .filter_map(|middle| self.at(label, middle))
+                .map(|found| Found { cost: found.cost + LEADER + reach + self.led_over(label, found.middle), ..found });
+            best = led.filter(|found| found.cost < limit).min_by(|one, other| one.cost.total_cmp(&other.cost)).or(best);
+        }
+        best
+    }
+
+    /// What a label costs there, where it may lie there.
+    fn at(&self, label: &Label, middle: At) -> Option<Found> {
+        let block = label.block(middle, BETWEEN / 2.0);
+        let may_lie = self.is_free(&block) && self.suits(label, &block);
+        may_lie.then(|| Found { middle, cost: self.crossed(&block) * CROSSED })
+    }
+
+    /// What it costs that a leader runs over words and lines, and out of the room.
+    fn led_over(&self, label: &Label, middle: At) -> f64 {
+        let leader = label.leader(middle);
+        let words = self.taken.iter().filter(|taken| meet(&leader, *taken)).count() as f64;
+        let lines = self.minded.iter().chain(&self.barred).filter(|line| meet(&line[..], &leader)).count() as f64;
+        let is_in = |at: &At| self.floor.is_empty() || at.is_in(&self.floor);
+        let is_out = is_in(&label.of) && !label.block(middle, 0.0).iter().all(is_in);
+        words * OVER_WORDS + lines * OVER_LINE + if is_out { OUTSIDE } else { 0.0 }
     }
 
     fn is_free(&self, block: &[At; 4]) -> bool {
-        self.within.holds(&Area::of(*block)) && self.taken.iter().all(|taken| !meet(taken, block))
+        let mut not_free = self.kept_free.iter().chain(&self.taken);
+        self.within.holds(&Area::of(*block)) && not_free.all(|taken| !meet(taken, block))
     }
 
     /// Whether a label of its kind may lie there.
@@ -175,12 +218,11 @@ impl Labels {
         self.marks.extend(label.marks(middle));
     }
 
-    /// A leader from the label's nearest edge.
+    /// A leader, which no later words lie on.
     fn lead(&mut self, label: &Label, middle: At) {
-        let area = Area::of(label.block(middle, BETWEEN));
-        let from = At::new(label.of.x.clamp(area.at.x, area.right()), label.of.y.clamp(area.at.y, area.bottom()));
-        self.minded.push([from, label.of]);
-        self.marks.push(Path::line([from, label.of], Pen::of(0.15, Tone::Grey)).into());
+        let leader = label.leader(middle);
+        self.barred.push(leader);
+        self.marks.push(Path::line(leader, Pen::of(0.15, Tone::Grey)).into());
         self.marks.push(Path::circle(label.of, 0.4, None, Fill::Tone(Tone::Grey)).into());
     }
 
@@ -191,8 +233,8 @@ impl Labels {
             places: vec![label.of],
             ..Label::new(label.of, Vec::new(), NUMBER, (self.before + self.key.len()).to_string())
         };
-        let free = self.best(&number, std::iter::once((label.of, 0.0))).or_else(|| self.beside(&number));
-        let Some(middle) = free else { return };
+        let free = self.best(&number).or_else(|| self.beside(&number, f64::INFINITY));
+        let Some(Found { middle, .. }) = free else { return };
         if middle != label.of {
             self.lead(&number, middle);
         }

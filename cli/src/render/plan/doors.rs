@@ -11,6 +11,9 @@ use crate::drawing::{Dash, Fill, Path, Pen, Tone};
 /// How thick a leaf is drawn, mm.
 const LEAF: f64 = 40.0;
 
+/// In so many lines words keep off the sweep of a leaf.
+const STEPS: u32 = 6;
+
 /// A doorway with its door.
 pub(super) fn door(figure: &mut Figure<'_>, item: &WallItem, door: &Door) {
     jambs(figure, item);
@@ -63,12 +66,27 @@ fn hinged(figure: &mut Figure<'_>, item: &WallItem, leaf: &Leaf) {
     let (first, second) = (way(into), way(along));
     let clockwise = first.x * second.y - first.y * second.x > 0.0;
     figure.labels.mind_ring(&leaf);
-    figure.labels.mind([tip, end]);
+    swept(figure, pivot, [out_to, along].map(|way| way * width));
     if opens_to > 90.0 {
         figure.put(Path::arc(tip, square, radius, clockwise, Pen::ink(0.18)));
     }
     figure.put(Path::arc(square, end, radius, clockwise, Pen::ink(0.18)));
     figure.put(Path::ring(leaf, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
+}
+
+/// No words on the quarter circle had better lie, nor across what it sweeps: the line of the leaf's end, in short steps.
+fn swept(figure: &mut Figure<'_>, pivot: Point, [from, to]: [Point; 2]) {
+    let at = |step: u32| {
+        let share = f64::from(step) / f64::from(STEPS);
+        let way = (from * (1.0 - share) + to * share).unit().unwrap_or_default();
+        figure.frame.at(pivot + way * from.norm())
+    };
+    let line: Vec<_> = (0..=STEPS).map(at).collect();
+    for step in line.windows(2) {
+        if let [start, end] = *step {
+            figure.labels.mind([start, end]);
+        }
+    }
 }
 
 /// The way a leaf points where it rests, and the way of its thickness: square to the wall, or turned further.

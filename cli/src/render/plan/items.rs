@@ -26,6 +26,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     slopes(figure);
     figure.put(Mark::Layer("items"));
     for item in &figure.shown.brief().room.items {
+        breaks_wall(figure, item);
         match &item.kind {
             ItemKind::Window(_) => window(figure, item),
             ItemKind::Door(door) => doors::door(figure, item, door),
@@ -38,22 +39,47 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     }
 }
 
-/// Their names, where each finds room.
-pub(super) fn name(figure: &mut Figure<'_>) {
+/// Where a wall is broken by a window or a doorway no words lie in it either.
+fn breaks_wall(figure: &mut Figure<'_>, item: &WallItem) {
+    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
+    if named_outside(figure, item).is_some() {
+        let out = figure.outward(item) * THICKNESS;
+        figure.labels.keep_out_ring([left, right, right + out, left + out].map(|at| figure.frame.at(at)));
+    }
+}
+
+/// What is written outside the wall that it is in: its name and width; `None` of what stands at the wall.
+fn named_outside(figure: &Figure<'_>, item: &WallItem) -> Option<String> {
+    let width = figure.shown.tape(item.width);
+    match &item.kind {
+        ItemKind::Socket(_) | ItemKind::Radiator(_) | ItemKind::Fireplace(_) => None,
+        ItemKind::Window(window) if window.view == View::Liked => Some(words::liked(&item.name, &width)),
+        ItemKind::Window(_) | ItemKind::Door(_) | ItemKind::Opening(_) => Some(words::opening(&item.name, &width)),
+    }
+}
+
+/// The names of windows and doorways outside the walls that they are in; those that find no room there.
+pub(super) fn name_outside<'a>(figure: &mut Figure<'a>) -> Vec<&'a WallItem> {
+    let items = figure.shown.brief().room.items.iter();
+    items
+        .filter(|item| named_outside(figure, item).is_some_and(|words| !is_put_outside(figure, item, &words)))
+        .collect()
+}
+
+/// The names of what stands at walls and on the floor, and of what found no room outside.
+pub(super) fn name(figure: &mut Figure<'_>, left_over: &[&WallItem]) {
     for item in &figure.shown.brief().room.items {
-        let Some((left, right)) = figure.shown.brief().room.ends(item) else { continue };
-        let middle = (left + right) * 0.5;
-        let width = figure.shown.tape(item.width);
         let (words, depth) = match &item.kind {
-            ItemKind::Socket(_) => continue,
-            ItemKind::Radiator(radiator) => (item.name.clone(), Some(radiator.depth)),
-            ItemKind::Fireplace(fire) => (item.name.clone(), Some(fire.depth)),
-            ItemKind::Window(window) if window.view == View::Liked => (words::liked(&item.name, &width), None),
-            ItemKind::Window(_) | ItemKind::Door(_) | ItemKind::Opening(_) => {
-                (words::opening(&item.name, &width), None)
-            }
+            ItemKind::Radiator(radiator) => (item.name.clone(), radiator.depth),
+            ItemKind::Fireplace(fire) => (item.name.clone(), fire.depth),
+            _ => continue,
         };
-        along_wall(figure, item, middle, &words, depth);
+        put_inside(figure, item, &words, depth);
+    }
+    for item in left_over {
+        if let Some(words) = named_outside(figure, item) {
+            put_inside(figure, item, &words, 0.0);
+        }
     }
     for fixed in &figure.shown.brief().room.fixed {
         let count = fixed.corners.len().max(1) as f64;
@@ -67,23 +93,37 @@ pub(super) fn name(figure: &mut Figure<'_>) {
     }
 }
 
-/// A name along the wall, beside what it holds: outside the wall where it is an opening in it, or else before the front
-/// of what is `depth` deep.
-fn along_wall(figure: &mut Figure<'_>, item: &WallItem, middle: Point, words: &str, depth: Option<f64>) {
-    let Some(wall) = figure.shown.brief().room.wall(item.wall) else { return };
-    let (inward, along) = (way(wall.inward()), way(wall.along()));
-    let face = figure.frame.at(middle);
-    let label = Label { turned: upright(along), ..Label::new(face, Vec::new(), TYPE, words) };
+/// A name along a wall, beside the middle of what it holds, and half of its height with what is kept free of it.
+fn along_wall(figure: &Figure<'_>, item: &WallItem, words: &str) -> Option<(Label, f64)> {
+    let room = &figure.shown.brief().room;
+    let ((left, right), wall) = (room.ends(item)?, room.wall(item.wall)?);
+    let face = figure.frame.at((left + right) * 0.5);
+    let label = Label { turned: upright(way(wall.along())), ..Label::new(face, Vec::new(), TYPE, words) };
     let half = label.size().1 / 2.0 + 0.6;
-    let outside = face - inward * (figure.frame.length(THICKNESS) + half);
-    let inside = face + inward * (figure.frame.length(depth.unwrap_or(0.0)) + half);
-    let slid = |middle| [0.0, 3.0, -3.0, 6.0, -6.0, 10.0, -10.0].map(|step| middle + along * step).to_vec();
-    let of = depth.map_or(face - inward * figure.frame.length(THICKNESS / 2.0), |depth| {
-        face + inward * figure.frame.length(depth / 2.0)
-    });
-    if depth.is_some() || !figure.labels.place_if_free(&Label { places: slid(outside), ..label.clone() }) {
-        figure.labels.place(&Label { of, places: slid(inside), ground: Some(Tone::Floor), ..label });
-    }
+    Some((label, half))
+}
+
+/// Places along the wall about one beside it.
+fn slid(figure: &Figure<'_>, item: &WallItem, middle: At) -> Vec<At> {
+    let along = figure.shown.brief().room.wall(item.wall).map_or_else(At::default, |wall| way(wall.along()));
+    [0.0, 3.0, -3.0, 6.0, -6.0, 10.0, -10.0].map(|step| middle + along * step).to_vec()
+}
+
+/// Whether a name found room outside the wall.
+fn is_put_outside(figure: &mut Figure<'_>, item: &WallItem, words: &str) -> bool {
+    let Some((label, half)) = along_wall(figure, item, words) else { return true };
+    let places = slid(figure, item, label.of + way(figure.outward(item)) * (figure.frame.length(THICKNESS) + half));
+    figure.labels.place_if_free(&Label { places, ..label })
+}
+
+/// A name before the front of what is `depth` deep; of what is in the wall, before the wall.
+fn put_inside(figure: &mut Figure<'_>, item: &WallItem, words: &str, depth: f64) {
+    let Some((label, half)) = along_wall(figure, item, words) else { return };
+    let inward = way(-figure.outward(item));
+    let places = slid(figure, item, label.of + inward * (figure.frame.length(depth) + half));
+    let into = if depth > 0.0 { depth / 2.0 } else { -THICKNESS / 2.0 };
+    let of = label.of + inward * figure.frame.length(into);
+    figure.labels.place(&Label { of, places, ground: Some(Tone::Floor), ..label });
 }
 
 /// A line this near to upright is upright, degrees: its words read from below.

@@ -83,10 +83,11 @@ fn for_client(figure: &mut Figure<'_>) {
     turning::draw(figure);
     let gaps = gaps::draw(figure);
     walls::measure(figure);
+    let left_over = items::name_outside(figure);
     pieces::name(figure);
     gaps::name(figure, &gaps);
     turning::name(figure);
-    items::name(figure);
+    items::name(figure, &left_over);
 }
 
 fn for_working(figure: &mut Figure<'_>) {
@@ -103,13 +104,14 @@ fn for_working(figure: &mut Figure<'_>) {
     let from_walls = from_walls::draw(figure);
     breaches::draw(figure);
     walls::measure(figure);
+    let left_over = items::name_outside(figure);
     breaches::name(figure);
     pieces::name(figure);
     ways::name(figure, &ways);
     gaps::name(figure, &gaps);
     from_walls::name(figure, &from_walls);
     turning::name(figure);
-    items::name(figure);
+    items::name(figure, &left_over);
 }
 
 /// The room and the pieces on the floor, with the points that a tape starts from and the corners that it finds: as large
@@ -124,9 +126,10 @@ pub(crate) fn to_set_out(shown: Shown<'_>, out: &SettingOut, widest: &Paper) -> 
     points::draw(&mut figure, out);
     points::name(&mut figure, out);
     walls::measure(&mut figure);
+    let left_over = items::name_outside(&mut figure);
     pieces::named(&mut figure, |piece| points::place_and_name(out, piece));
     turning::name(&mut figure);
-    items::name(&mut figure);
+    items::name(&mut figure, &left_over);
     (paper, figure.finished())
 }
 

@@ -96,6 +96,12 @@ pub enum Term {
     BackToFire,
     /// Floor behind a return that stands free.
     ReturnBehind,
+    /// The main seat has a liked view at its back, and none before or beside it.
+    BackToView,
+    /// A return of it has.
+    ReturnBackToView,
+    /// Storage stands far from the group.
+    StorageFar,
     /// A seat is turned away from the group.
     TurnedAway,
     /// Two seats of a group of its own stand far apart.

@@ -67,6 +67,6 @@ fn a_screen_pays_for_a_window_behind_it() {
         );
         told(&room(["", window, DOOR], &pieces), Term::BeforeWindow)
     };
-    assert_eq!(before(100), [(800.0, 0.0)]);
+    assert_eq!(before(100), [(1100.0, 0.0)]);
     assert_eq!(before(232), []);
 }

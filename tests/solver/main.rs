@@ -7,6 +7,7 @@ mod support;
 
 mod about_doorways;
 mod about_fire;
+mod about_view;
 mod arrangement;
 mod criteria;
 mod gaps;

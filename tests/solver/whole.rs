@@ -59,8 +59,10 @@ fn compared(sought: Sought, rooms: &[&str]) -> usize {
             if let Some(own) = own {
                 let better = tuned::best(&program, own - 1.0);
                 assert!(are_alike(Some(own), better), "{room} {}: {own} {better:?}", arrangement.key);
+                // A binary that is nearly whole, of an easing that costs 100000, lets the same layout pass for a better one.
                 let better = tuned::best(&program, own + 1.0);
-                assert!(better.is_none(), "{room} {}: {better:?} above {own}", arrangement.key);
+                let is_none = better.is_none() || are_alike(Some(own), better);
+                assert!(is_none, "{room} {}: {better:?} above {own}", arrangement.key);
                 compared += 1;
             }
         }

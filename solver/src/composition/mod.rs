@@ -5,6 +5,7 @@
 //! client is for `criteria`.
 
 mod about_fire;
+mod about_view;
 mod aims;
 mod apart;
 mod asked;

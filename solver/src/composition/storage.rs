@@ -1,8 +1,9 @@
-//! Tall storage does not loom beside a seat.
+//! Storage stands by its group, and where it is tall does not loom beside a seat.
 
 use elbowroom_model::Term;
 
 use super::asked::{Asked, Way};
+use super::heart::middle;
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::rules::{CostSlot, Pose, With};
@@ -10,14 +11,28 @@ use crate::rules::{CostSlot, Pose, With};
 /// Storage higher than this is tall, mm: over the head of one who sits (common practice, no source).
 const TALL: f64 = 1200.0;
 
-/// Tall storage keeps away from the ends of a seat.
+/// Storage is near the group, and where it is tall not at the ends of a seat.
 #[derive(Debug)]
 pub(super) struct BesideStorage;
 
 impl PlanTerm for BesideStorage {
+    fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        far_from_group(context, pose).into_iter().collect()
+    }
+
     fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
         beside(first, second).into_iter().chain(beside(second, first)).collect()
     }
+}
+
+/// What holds books and games of the main group is in the same part of the room.
+fn far_from_group(context: &TermContext<'_>, pose: &Pose) -> Option<Asked> {
+    let is_of_main_group = pose.piece.kind.is_storage() && pose.piece.group.is_none();
+    let main = context.heart.main.filter(|_| is_of_main_group)?;
+    let to = middle(pose).from(&context.heart.middle(main));
+    let away = |slot, along| Way::pays_either_way(pose, slot, Term::StorageFar, &to.along(along));
+    let way = away(CostSlot::Near, main.stand.facing).and(away(CostSlot::Aside, main.left()));
+    Some(Asked::always(Term::StorageFar, pose, With::Piece(main.id), way))
 }
 
 fn beside(storage: &Pose, seat: &Pose) -> Option<Asked> {

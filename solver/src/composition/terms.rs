@@ -1,6 +1,7 @@
 //! The terms of a plan, each once.
 
 use super::about_fire::AboutFire;
+use super::about_view::AboutView;
 use super::apart::GroupApart;
 use super::at_wall::AtWall;
 use super::axis::OnAxis;
@@ -25,6 +26,7 @@ pub(crate) static TERMS: &[&dyn PlanTerm] = &[
     &BeforeWindow,
     &OnAxis,
     &AboutFire,
+    &AboutView,
     &SecondSeats,
     &OnOneLevel,
     &Pairs,

@@ -20,6 +20,10 @@ const WELL: f64 = 1500.0;
 /// and what costs more than this (balance under 25, the same as the least of a must) is composed ill beside it.
 const ILL: f64 = 1875.0;
 
+/// Where every plan costs more than this (balance 0) the room can be composed ill alone, and only what is far worse than the
+/// best stands behind.
+const ILL_ALL: f64 = 2500.0;
+
 /// What sets an option with these scores aside where it is composed ill.
 pub fn ill_composed(scores: impl IntoIterator<Item = (Criterion, f64)>) -> SetAside {
     let balance = scores.into_iter().find(|(criterion, _)| *criterion == Criterion::Balance);
@@ -32,11 +36,19 @@ pub fn ill_composed(scores: impl IntoIterator<Item = (Criterion, f64)>) -> SetAs
 pub(crate) fn set_ill_composed_aside(entrants: &mut [Entrant], wishes: &Wishes) {
     let is_foremost = |entrant: &&Entrant| entrant.eased == 0 && entrant.set_aside(wishes).is_none();
     let best = entrants.iter().filter(is_foremost).map(|entrant| entrant.composed).fold(f64::INFINITY, f64::min);
-    let most = if best > WELL { best + FAR_WORSE } else { ILL.min(best + FAR_WORSE) };
+    let most = best + far_worse_than(best);
     for entrant in entrants.iter_mut().filter(|entrant| entrant.composed > most) {
         let ill = ill_composed(entrant.scores.iter().copied());
         entrant.lapses.push(ill);
     }
+}
+
+/// How much more than the best of the room is far worse: to the line of what is ill in a room that can be composed well, and
+/// from there more by as much as the best falls short of that.
+fn far_worse_than(best: f64) -> f64 {
+    let to_ill = ILL - WELL;
+    let short = ((best - WELL) / (ILL_ALL - WELL)).clamp(0.0, 1.0);
+    if best <= WELL { FAR_WORSE.min(ILL - best) } else { to_ill + short * (FAR_WORSE - to_ill) }
 }
 
 #[cfg(test)]
@@ -61,6 +73,9 @@ mod tests {
         assert_eq!(lapses(vec![entrant(1900.0, 0), entrant(1500.0, 0), entrant(1870.0, 0)]), [true, false, false]);
         // Marks end at 0; costs do not.
         assert_eq!(lapses(vec![entrant(6500.0, 0), entrant(3300.0, 0)]), [true, false]);
+        assert_eq!(lapses(vec![entrant(4700.0, 0), entrant(3300.0, 0)]), [false, false]);
+        // A best of 2000 lies half way between what is composed well and what is not: 938 more is far worse.
+        assert_eq!(lapses(vec![entrant(2950.0, 0), entrant(2000.0, 0), entrant(2930.0, 0)]), [true, false, false]);
     }
 
     #[test]

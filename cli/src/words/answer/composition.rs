@@ -60,6 +60,7 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::FloorBehindFireside
         | Term::ReturnBehind
         | Term::BesideStorage
+        | Term::StorageFar
         | Term::DiningBySeat => named.at_wall(),
         Term::RugInSwing => format!("{} lies where the leaf of {} sweeps", named.one, named.other),
         Term::RugUnderOther => format!("{} reaches under {}", named.one, named.other),
@@ -68,6 +69,10 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         }
         Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd | Term::BySecondSeat => named.at_end(),
         Term::BackToFire => format!("{} has its back to {}, before whoever looks at it", named.one, named.other),
+        Term::BackToView => format!("{} has its back to {}, whose view you like", named.one, named.other),
+        Term::ReturnBackToView => {
+            format!("the return of {} has its back to {}, whose view you like", named.one, named.other)
+        }
         Term::AcrossOpening => format!("{} has its back close to {}", named.one, named.other),
         Term::BehindLeaf => format!("{} stands where the open leaf of {} hides it", named.one, named.other),
         Term::WayAcross | Term::SmallByWay | Term::CutOff | Term::InWay => named.of_walkers(),
@@ -188,6 +193,10 @@ impl Named<'_> {
             Term::ReturnBehind => {
                 let free = tables::price(told.term).free;
                 format!("the return of {} leaves {} of floor behind it", one, area((told.off + free) / 1e6))
+            }
+            Term::StorageFar => {
+                let far = self.length(tables::price(told.term).free + told.off);
+                format!("{one} {stands} {far} from the middle of the group")
             }
             Term::DiningBySeat => {
                 let [has, wanted] = self.brief.units.side_by_side(self.left(), tables::price(told.term).free);

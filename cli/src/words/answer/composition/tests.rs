@@ -112,6 +112,15 @@ fn each_says_what_is_off_and_by_how_much() {
             "The rug reaches 10 cm under the armchair; 15 cm holds it better.",
         ),
         (Term::RugShort, RUG, sofa, 500.0, "The rug is 20 cm shorter than the sofa."),
+        (Term::BackToView, SOFA, With::Item(ItemId(0)), 0.0, "The sofa has its back to the bay, whose view you like."),
+        (
+            Term::ReturnBackToView,
+            SOFA,
+            With::Item(ItemId(0)),
+            0.0,
+            "The return of the sofa has its back to the bay, whose view you like.",
+        ),
+        (Term::StorageFar, SHELF, sofa, 1400.0, "The bookcase stands 340 cm from the middle of the group."),
         (Term::BesideStorage, SHELF, sofa, 180.0, "The bookcase stands 12 cm beside the sofa, and looms over it."),
         (
             Term::AtEnd,

@@ -1,0 +1,78 @@
+//! What a plan pays for a liked view behind who sits, and for storage that is far from the group: pieces held where they cost
+//! it, and where they do not.
+//!
+//! Rooms are invented; the figures are those of `model/data/composition.yaml`, worked out by hand beside each check.
+
+use elbowroom_model::Term;
+
+use crate::support::ranked::ranked;
+
+const DOOR: &str = "{ kind: door, name: hall door, at: 20, width: 83, hinge: left, swings: out, leads_to: entrance }";
+
+/// A room 5.6 m by 4.6 m with what hangs on its north and east walls, and what stands in it; cm.
+fn room([north, east]: [&str; 2], pieces: &str) -> String {
+    format!(
+        "units: cm\nmeasured_within: 0\nwalls:\n  - {{ name: north, length: 560, holds: [{north}] }}\n  \
+         - {{ name: east, length: 460, holds: [{east}] }}\n  - {{ name: south, length: 560 }}\n  \
+         - {{ name: west, length: 460, holds: [{DOOR}] }}\npieces:\n{pieces}"
+    )
+}
+
+fn window(name: &str, view: &str) -> String {
+    format!(
+        "{{ kind: window, name: {name}, at: 150, width: 200, sill: 90, head: 210, view: {view}, must_reach: false }}"
+    )
+}
+
+/// What a term costs the first option, and by how much it is off, each time that it is told.
+fn told(text: &str, of: Term) -> Vec<(f64, f64)> {
+    let answer = ranked(text);
+    let option = answer.options.first().unwrap_or_else(|| panic!("{text}\n{:?}", answer.refused));
+    option.planned.composition.iter().filter(|told| told.term == of).map(|told| (told.cost, told.off.round())).collect()
+}
+
+#[test]
+fn a_sofa_pays_for_a_liked_view_at_its_back_alone() {
+    let at = |wall: &str, north: &str, east: &str| {
+        let sofa = format!(
+            "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: {wall}, from: 130, off: 5 }} }}\n"
+        );
+        told(&room([north, east], &sofa), Term::BackToView)
+    };
+    let liked = window("bay", "liked");
+    assert_eq!(at("north", &liked, ""), [(500.0, 0.0)]);
+    // It faces it, or has it beside it, or nobody likes it, or likes another as well.
+    assert_eq!(at("south", &liked, ""), []);
+    assert_eq!(at("west", &liked, ""), []);
+    assert_eq!(at("north", &window("bay", "plain"), ""), []);
+    assert_eq!(at("north", &liked, &window("yard window", "liked")), []);
+}
+
+/// In the corner of the south and east walls the return has the window in the east one at its back, or before it.
+#[test]
+fn a_return_pays_for_it_too_and_a_chaise_has_no_back() {
+    let with_hand = |hand: &str, more: &str| {
+        let sofa = format!(
+            "  - {{ kind: corner-sofa, hand: {hand}, width: 240, return: 200, depth: 95{more}, hold: true, \
+             place: {{ wall: south, from: 5, off: 5 }} }}\n"
+        );
+        told(&room(["", &window("bay", "liked")], &sofa), Term::ReturnBackToView)
+    };
+    assert_eq!(with_hand("right", ""), [(250.0, 0.0)]);
+    assert_eq!(with_hand("left", ""), []);
+    assert_eq!(with_hand("right", ", chaise: true"), []);
+}
+
+/// The sofa's middle lies 440 cm from the west, the bookcase's too, or 60 cm from it: 80 cm more than the 3 m that are free.
+#[test]
+fn a_bookcase_pays_for_each_millimetre_that_it_is_far_from_the_group() {
+    let at = |from: u32| {
+        let pieces = format!(
+            "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: south, from: 20, off: 5 }} }}\n  \
+             - {{ kind: bookcase, width: 80, depth: 30, hold: true, place: {{ wall: north, from: {from}, off: 1 }} }}\n"
+        );
+        told(&room(["", ""], &pieces), Term::StorageFar)
+    };
+    assert_eq!(at(400), []);
+    assert_eq!(at(20), [(120.0, 800.0)]);
+}

@@ -145,6 +145,15 @@ impl Labels {
         found.is_some()
     }
 
+    /// The same for a label that has another place elsewhere: it lies on no line either.
+    pub(crate) fn place_if_clear(&mut self, label: &Label) -> bool {
+        let found = self.best(label).filter(|found| found.cost <= 0.0);
+        if let Some(found) = found {
+            self.put(label, found.middle);
+        }
+        found.is_some()
+    }
+
     /// All marks, and the words of each number.
     pub(crate) fn finished(self) -> (Vec<Mark>, Vec<String>) {
         (self.marks, self.key)

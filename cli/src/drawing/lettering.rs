@@ -65,10 +65,14 @@ pub(crate) fn clipped(text: &str) -> String {
     }
 }
 
-/// `text` broken into lines no wider than `width`; a word that is wider by itself is cut.
+/// What holds two words on one line.
+const HELD: char = '\u{a0}';
+
+/// `text` broken into lines no wider than `width`; a word that is wider by itself is cut. Two dimensions stay on one line.
 pub(crate) fn wrapped(text: &str, size: f64, weight: Weight, width: f64) -> Vec<String> {
     let (mut lines, mut line) = (Vec::new(), String::new());
-    for word in clipped(text).split_whitespace() {
+    let held = clipped(text).replace(" \u{d7} ", &format!("{HELD}\u{d7}{HELD}"));
+    for word in held.split(|letter: char| letter.is_whitespace() && letter != HELD).filter(|word| !word.is_empty()) {
         let longer = if line.is_empty() { word.to_owned() } else { format!("{line} {word}") };
         if width_of(&longer, size, weight) <= width {
             line = longer;
@@ -82,7 +86,7 @@ pub(crate) fn wrapped(text: &str, size: f64, weight: Weight, width: f64) -> Vec<
     if !line.is_empty() {
         lines.push(line);
     }
-    lines
+    lines.into_iter().map(|line| line.replace(HELD, " ")).collect()
 }
 
 /// `word`, its end left off with a mark where it is wider than `width`.
@@ -125,5 +129,12 @@ mod tests {
         for line in wrapped(text, 2.5, Weight::Book, 20.0) {
             assert!(width_of(&line, 2.5, Weight::Book) <= 20.0, "{line}");
         }
+    }
+
+    #[test]
+    fn dimensions_stay_on_one_line() {
+        let width = width_of("a sofa of 220 \u{d7}", 2.5, Weight::Book);
+        let lines = wrapped("a sofa of 220 \u{d7} 110", 2.5, Weight::Book, width);
+        assert_eq!(lines, ["a sofa of", "220 \u{d7} 110"]);
     }
 }

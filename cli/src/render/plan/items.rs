@@ -113,7 +113,7 @@ fn slid(figure: &Figure<'_>, item: &WallItem, middle: At) -> Vec<At> {
 fn is_put_outside(figure: &mut Figure<'_>, item: &WallItem, words: &str) -> bool {
     let Some((label, half)) = along_wall(figure, item, words) else { return true };
     let places = slid(figure, item, label.of + way(figure.outward(item)) * (figure.frame.length(THICKNESS) + half));
-    figure.labels.place_if_free(&Label { places, ..label })
+    figure.labels.place_if_clear(&Label { places, ..label })
 }
 
 /// A name before the front of what is `depth` deep; of what is in the wall, before the wall.

@@ -120,7 +120,7 @@ fn each_says_what_is_off_and_by_how_much() {
             0.0,
             "The return of the sofa has its back to the bay, whose view you like.",
         ),
-        (Term::StorageFar, SHELF, sofa, 1400.0, "The bookcase stands 340 cm from the middle of the group."),
+        (Term::StorageFar, SHELF, sofa, 1400.0, "The bookcase stands 440 cm from the middle of the group."),
         (Term::BesideStorage, SHELF, sofa, 180.0, "The bookcase stands 12 cm beside the sofa, and looms over it."),
         (
             Term::AtEnd,

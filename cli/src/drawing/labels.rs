@@ -138,16 +138,15 @@ impl Labels {
 
     /// The same for a label that can be left off: whether it found one of its places.
     pub(crate) fn place_if_free(&mut self, label: &Label) -> bool {
-        let found = self.best(label);
-        if let Some(found) = found {
-            self.put(label, found.middle);
-        }
-        found.is_some()
+        self.put_if_found(label, self.best(label))
     }
 
     /// The same for a label that has another place elsewhere: it lies on no line either.
     pub(crate) fn place_if_clear(&mut self, label: &Label) -> bool {
-        let found = self.best(label).filter(|found| found.cost <= 0.0);
+        self.put_if_found(label, self.best(label).filter(|found| found.cost <= 0.0))
+    }
+
+    fn put_if_found(&mut self, label: &Label, found: Option<Found>) -> bool {
         if let Some(found) = found {
             self.put(label, found.middle);
         }
@@ -273,6 +272,19 @@ mod tests {
         labels.place(&label("a name that is far too long to find a place on so small a sheet"));
         let (marks, key) = labels.finished();
         assert_eq!((texts(&marks), key.len()), (3, 1));
+    }
+
+    /// A line under it costs more than a leader of a step beside it.
+    #[test]
+    fn a_label_is_led_off_a_line_under_its_only_place() {
+        let middle = At::new(20.0, 20.0);
+        let led = |lines: &[f64]| {
+            let mut labels = Labels::new(Area::new(0.0, 0.0, 40.0, 40.0));
+            lines.iter().for_each(|y| labels.mind([At::new(0.0, *y), At::new(40.0, *y)]));
+            labels.place(&Label::new(middle, vec![middle], 2.0, "here"));
+            labels.marks.len() > 1
+        };
+        assert_eq!([led(&[]), led(&[20.0])], [false, true]);
     }
 
     #[test]

@@ -20,8 +20,7 @@ impl PlanTerm for AboutView {
         if pose.role != Role::MainSeat {
             return Vec::new();
         }
-        let returns = pose.returns().enumerate().filter(|(place, _)| *place > 0 || !pose.piece.chaise);
-        let returns = returns.map(|(_, (_, facing))| (Term::ReturnBackToView, facing));
+        let returns = pose.returns_with_backs().map(|(_, facing)| (Term::ReturnBackToView, facing));
         let runs = std::iter::once((Term::BackToView, pose.stand.facing)).chain(returns);
         let asked = runs.filter_map(|(term, facing)| {
             let window = liked_behind(&context.room, facing)?;

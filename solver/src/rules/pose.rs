@@ -136,6 +136,11 @@ impl Pose {
         self.parts.get(1..).unwrap_or_default().iter().zip(ways).filter(|_| self.hand.is_some())
     }
 
+    /// Those of them that have a back: a chaise has none.
+    pub(crate) fn returns_with_backs(&self) -> impl Iterator<Item = (&LinearOutline, Point)> {
+        self.returns().skip(usize::from(self.piece.chaise))
+    }
+
     /// The stretch along its back: both ends, from the anchor in direction [`Pose::along`].
     #[must_use]
     pub fn stretch(&self) -> (Linear, Linear) {

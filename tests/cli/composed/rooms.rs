@@ -57,14 +57,14 @@ const MEASURED_WITHIN: f64 = 10.0;
 /// How many rooms are judged.
 #[derive(Debug, Clone, Copy)]
 pub(super) enum Extent {
-    /// As in every run of the tests: ten drawn rooms, and each demo room under its own pieces and one of the furnishings.
+    /// As in every run of the tests: six drawn rooms, and each demo room under its own pieces and one of the furnishings.
     Short,
     /// So many drawn rooms, and the demo rooms under both furnishings.
     Long(usize),
 }
 
 /// Rooms that are drawn in a short run.
-const DRAWN_ROOMS: usize = 10;
+const DRAWN_ROOMS: usize = 6;
 
 /// Every scenario of a run.
 pub(super) fn cases(extent: Extent) -> Vec<Case> {

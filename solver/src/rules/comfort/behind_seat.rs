@@ -44,8 +44,7 @@ impl LayoutRule for BehindSeat {
             Some(wall) => vec![at_wall(context, pose, wall, near)],
             None => free(context, pose, near),
         };
-        let returns = pose.returns().enumerate().filter(|(place, _)| *place > 0 || !pose.piece.chaise);
-        found.extend(returns.flat_map(|(_, (part, way))| behind_return(context, pose, (part, way), near)));
+        found.extend(pose.returns_with_backs().flat_map(|run| behind_return(context, pose, run, near)));
         found
     }
 

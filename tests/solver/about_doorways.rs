@@ -6,7 +6,7 @@
 use elbowroom_model::{PieceId, Term};
 use elbowroom_solver::answer::{Answer, RankedOption};
 
-use crate::support::ranked::ranked;
+use crate::support::ranked::{ranked, told_of_first};
 
 /// What hangs on the walls of a room, as rows of a wall's `holds`.
 #[derive(Default)]
@@ -45,19 +45,13 @@ fn first(text: &str) -> (Answer, RankedOption) {
     (answer, option)
 }
 
-/// What a term costs the first option, and by how much it is off, each time that it is told.
-fn told(text: &str, of: Term) -> Vec<(f64, f64)> {
-    let (_, option) = first(text);
-    option.planned.composition.iter().filter(|told| told.term == of).map(|told| (told.cost, told.off)).collect()
-}
-
 /// Its back is 95 cm from a wide opening where the room is 425 cm deep, 130 cm where it is 460. (A doorway has a landing.)
 #[test]
 fn a_chair_pays_for_its_back_close_to_a_wide_opening() {
     let opening = "{ kind: opening, name: dining opening, at: 180, width: 160, leads_to: dining, stance: none }";
     let across = |deep| {
         let holds = Holds { south: opening.to_owned(), west: door(20, "entrance"), ..Holds::default() };
-        told(&room(deep, &holds, GROUP), Term::AcrossOpening)
+        told_of_first(&room(deep, &holds, GROUP), Term::AcrossOpening)
     };
     assert_eq!(across(425), [(800.0, 0.0)]);
     assert_eq!(across(460), []);
@@ -89,7 +83,7 @@ fn a_chair_pays_for_a_step_between_it_and_its_group() {
         let step = format!("fixed: [{{ kind: step, line: [[{off}, 0], [{off}, -460]] }}]\n");
         let beside = GROUP.replace("at: [260, -330], facing: 90", "at: [60, -168], facing: 0");
         let holds = Holds { east: door(320, "entrance"), ..Holds::default() };
-        told(&format!("{}{step}", room(460, &holds, &beside)), Term::BeyondStep)
+        told_of_first(&format!("{}{step}", room(460, &holds, &beside)), Term::BeyondStep)
     };
     assert_eq!(beyond(150), [(3000.0, 0.0)]);
     assert_eq!(beyond(50), []);
@@ -103,7 +97,7 @@ fn a_chair_pays_for_standing_in_the_straight_way_from_door_to_door() {
         // The west wall runs up from the south: 460 cm less the place, less the door's own 83 cm.
         let holds =
             Holds { east: door(middle - 41, "entrance"), west: door(460 - middle - 42, "kitchen"), ..Holds::default() };
-        told(&room(460, &holds, GROUP), Term::InWay)
+        told_of_first(&room(460, &holds, GROUP), Term::InWay)
     };
     assert_eq!(in_way(290), [(600.0, 0.0)]);
     assert_eq!(in_way(410), []);
@@ -122,7 +116,7 @@ fn a_bookcase_pays_for_standing_where_the_open_leaf_hides_it() {
             "  - {{ kind: bookcase, width: 80, depth: 30, hold: true, place: {{ wall: south, from: {from}, off: 1 }} }}\n"
         );
         let holds = Holds { south: door, ..Holds::default() };
-        let told = told(&room(460, &holds, &format!("{sofa}{books}")), Term::BehindLeaf);
+        let told = told_of_first(&room(460, &holds, &format!("{sofa}{books}")), Term::BehindLeaf);
         let expected: &[(f64, f64)] = if hinge == side { &[(400.0, 0.0)] } else { &[] };
         assert_eq!(told, expected, "hinge {hinge}, bookcase {side}");
     }
@@ -133,13 +127,13 @@ fn a_side_table_serves_the_main_seat_first() {
     let holds = Holds { south: door(20, "entrance"), ..Holds::default() };
     let by = |seat: &str| {
         let table = format!("  - {{ kind: side-table, at: {seat}, width: 40, depth: 40 }}\n");
-        told(&room(460, &holds, &format!("{GROUP}{table}")), Term::BySecondSeat)
+        told_of_first(&room(460, &holds, &format!("{GROUP}{table}")), Term::BySecondSeat)
     };
     assert_eq!(by("armchair"), [(200.0, 0.0)]);
     assert_eq!(by("sofa"), []);
     // Where it may choose it stands by the sofa.
     let free = format!("{GROUP}  - {{ kind: side-table, width: 40, depth: 40 }}\n");
-    assert_eq!(told(&room(460, &holds, &free), Term::BySecondSeat), []);
+    assert_eq!(told_of_first(&room(460, &holds, &free), Term::BySecondSeat), []);
 }
 
 /// A fifth of the sofa's 90 cm from its back, which is 5 cm off its wall: 23 cm.

@@ -4,7 +4,7 @@
 
 use elbowroom_model::Term;
 
-use crate::support::ranked::ranked;
+use crate::support::ranked::told_to_the_mm;
 
 /// A room 4.6 m by 4.6 m with what hangs on its north, south and west walls; cm.
 fn room([north, south, west]: [&str; 3], rest: &str) -> String {
@@ -21,13 +21,6 @@ fn hearth(at: u32) -> String {
 
 const DOOR: &str = "{ kind: door, name: hall door, at: 20, width: 83, hinge: left, swings: out, leads_to: entrance }";
 
-/// What a term costs the first option, and by how much it is off, each time that it is told.
-fn told(text: &str, of: Term) -> Vec<(f64, f64)> {
-    let answer = ranked(text);
-    let option = answer.options.first().unwrap_or_else(|| panic!("{text}\n{:?}", answer.refused));
-    option.planned.composition.iter().filter(|told| told.term == of).map(|told| (told.cost, told.off.round())).collect()
-}
-
 /// Sofas at the west and the east wall: 230 cm from either wall is the middle between their fronts.
 #[test]
 fn two_sofas_pay_for_a_fire_that_is_not_amid_them() {
@@ -37,7 +30,7 @@ fn two_sofas_pay_for_a_fire_that_is_not_amid_them() {
              - {{ kind: sofa, name: other, width: 180, depth: 90, hold: true, place: {{ wall: east, from: 120, off: 5 }} }}\n\
              wishes: {{ fireside: {fireside} }}\n"
         );
-        told(&room([&hearth(fire_at), DOOR, ""], &pieces), of)
+        told_to_the_mm(&room([&hearth(fire_at), DOOR, ""], &pieces), of)
     };
     assert_eq!(amid(170, 4, Term::FireAmid), []);
     assert_eq!(amid(140, 4, Term::FireAmid), [(300.0, 300.0)]);
@@ -50,7 +43,7 @@ fn a_chair_pays_for_its_back_to_the_fire() {
     let back_to = |fire_at: u32| {
         let pieces = "pieces:\n  - { kind: sofa, width: 200, depth: 90, hold: true, place: { wall: south, from: 130, off: 5 } }\n  \
              - { kind: armchair, width: 80, depth: 80, hold: true, place: { at: [230, -130], facing: 270 } }\n";
-        told(&room([&hearth(fire_at), "", DOOR], pieces), Term::BackToFire)
+        told_to_the_mm(&room([&hearth(fire_at), "", DOOR], pieces), Term::BackToFire)
     };
     assert_eq!(back_to(170), [(1200.0, 0.0)]);
     assert_eq!(back_to(20), []);
@@ -65,7 +58,7 @@ fn a_screen_pays_for_a_window_behind_it() {
             "pieces:\n  - {{ kind: sofa, width: 180, depth: 90, name: couch }}\n  \
              - {{ kind: media-unit, width: 120, depth: 40, hold: true, place: {{ wall: south, from: {from}, off: 5 }} }}\n"
         );
-        told(&room(["", window, DOOR], &pieces), Term::BeforeWindow)
+        told_to_the_mm(&room(["", window, DOOR], &pieces), Term::BeforeWindow)
     };
     assert_eq!(before(100), [(1100.0, 0.0)]);
     assert_eq!(before(232), []);

@@ -5,7 +5,7 @@
 
 use elbowroom_model::Term;
 
-use crate::support::ranked::ranked;
+use crate::support::ranked::told_to_the_mm;
 
 const DOOR: &str = "{ kind: door, name: hall door, at: 20, width: 83, hinge: left, swings: out, leads_to: entrance }";
 
@@ -24,20 +24,13 @@ fn window(name: &str, view: &str) -> String {
     )
 }
 
-/// What a term costs the first option, and by how much it is off, each time that it is told.
-fn told(text: &str, of: Term) -> Vec<(f64, f64)> {
-    let answer = ranked(text);
-    let option = answer.options.first().unwrap_or_else(|| panic!("{text}\n{:?}", answer.refused));
-    option.planned.composition.iter().filter(|told| told.term == of).map(|told| (told.cost, told.off.round())).collect()
-}
-
 #[test]
 fn a_sofa_pays_for_a_liked_view_at_its_back_alone() {
     let at = |wall: &str, north: &str, east: &str| {
         let sofa = format!(
             "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: {wall}, from: 130, off: 5 }} }}\n"
         );
-        told(&room([north, east], &sofa), Term::BackToView)
+        told_to_the_mm(&room([north, east], &sofa), Term::BackToView)
     };
     let liked = window("bay", "liked");
     assert_eq!(at("north", &liked, ""), [(500.0, 0.0)]);
@@ -56,7 +49,7 @@ fn a_return_pays_for_it_too_and_a_chaise_has_no_back() {
             "  - {{ kind: corner-sofa, hand: {hand}, width: 240, return: 200, depth: 95{more}, hold: true, \
              place: {{ wall: south, from: 5, off: 5 }} }}\n"
         );
-        told(&room(["", &window("bay", "liked")], &sofa), Term::ReturnBackToView)
+        told_to_the_mm(&room(["", &window("bay", "liked")], &sofa), Term::ReturnBackToView)
     };
     assert_eq!(with_hand("right", ""), [(250.0, 0.0)]);
     assert_eq!(with_hand("left", ""), []);
@@ -71,7 +64,7 @@ fn a_bookcase_pays_for_each_millimetre_that_it_is_far_from_the_group() {
             "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: south, from: 20, off: 5 }} }}\n  \
              - {{ kind: bookcase, width: 80, depth: 30, hold: true, place: {{ wall: north, from: {from}, off: 1 }} }}\n"
         );
-        told(&room(["", ""], &pieces), Term::StorageFar)
+        told_to_the_mm(&room(["", ""], &pieces), Term::StorageFar)
     };
     assert_eq!(at(400), []);
     assert_eq!(at(20), [(120.0, 800.0)]);

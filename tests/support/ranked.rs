@@ -1,7 +1,7 @@
 //! From the text of a scenario to what came of it, and the questions that tests ask of that.
 #![allow(dead_code, reason = "each suite asks its own questions")]
 
-use elbowroom_model::{Brief, Dimension, SecondPlace, WallId, scenario};
+use elbowroom_model::{Brief, Dimension, SecondPlace, Term, WallId, scenario};
 use elbowroom_solver::answer::{Answer, DimensionRange, OptionPiece, PieceSizes, RankedOption, Thing};
 use elbowroom_solver::{Limits, Unwatched, rank};
 
@@ -23,6 +23,18 @@ pub(crate) fn ranked_briefly(text: &str) -> Answer {
 /// Ranks a brief under limits.
 pub(crate) fn ranked_brief(brief: &Brief, limits: Limits) -> Answer {
     rank(brief, &limits, &Unwatched)
+}
+
+/// What a term costs the first option, and by how much it is off, each time that it is told.
+pub(crate) fn told_of_first(text: &str, of: Term) -> Vec<(f64, f64)> {
+    let answer = ranked(text);
+    let option = answer.options.first().unwrap_or_else(|| panic!("{text}\n{:?}", answer.refused));
+    option.planned.composition.iter().filter(|told| told.term == of).map(|told| (told.cost, told.off)).collect()
+}
+
+/// The same with what is off to the millimetre.
+pub(crate) fn told_to_the_mm(text: &str, of: Term) -> Vec<(f64, f64)> {
+    told_of_first(text, of).into_iter().map(|(cost, off)| (cost, off.round())).collect()
 }
 
 /// The piece of this name in an option.

@@ -56,9 +56,9 @@ impl Label {
         block.corners().map(|corner| middle + self.turned(corner))
     }
 
-    /// From its nearest edge, with its middle there, to what it names.
-    pub(super) fn leader(&self, middle: At) -> [At; 2] {
-        let area = Area::of(self.block(middle, 0.5));
+    /// From `spare` outside its nearest edge, with its middle there, to what it names.
+    pub(super) fn leader(&self, middle: At, spare: f64) -> [At; 2] {
+        let area = Area::of(self.block(middle, spare));
         [At::new(self.of.x.clamp(area.at.x, area.right()), self.of.y.clamp(area.at.y, area.bottom())), self.of]
     }
 

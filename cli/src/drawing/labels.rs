@@ -195,7 +195,7 @@ impl Labels {
 
     /// What it costs that a leader runs over words and lines, and out of the room.
     fn led_over(&self, label: &Label, middle: At) -> f64 {
-        let leader = label.leader(middle);
+        let leader = label.leader(middle, BETWEEN);
         let words = self.taken.iter().filter(|taken| meet(&leader, *taken)).count() as f64;
         let lines = self.minded.iter().chain(&self.barred).filter(|line| meet(&line[..], &leader)).count() as f64;
         let is_in = |at: &At| self.floor.is_empty() || at.is_in(&self.floor);
@@ -228,7 +228,7 @@ impl Labels {
 
     /// A leader, which no later words lie on.
     fn lead(&mut self, label: &Label, middle: At) {
-        let leader = label.leader(middle);
+        let leader = label.leader(middle, BETWEEN);
         self.barred.push(leader);
         self.marks.push(Path::line(leader, Pen::of(0.15, Tone::Grey)).into());
         self.marks.push(Path::circle(label.of, 0.4, None, Fill::Tone(Tone::Grey)).into());

@@ -149,9 +149,9 @@ fn demo(extent: Extent) -> Vec<Case> {
             name: format!("{room} {}", furnishing.key()),
             text: furnishing.in_text(&text),
         });
-        under
-            .chain([Case { group: Group::Own, name: room.clone().into_owned(), text: text.clone() }])
-            .collect::<Vec<_>>()
+        let mut all: Vec<Case> = under.collect();
+        all.push(Case { group: Group::Own, name: room.into_owned(), text });
+        all
     };
     files.iter().enumerate().flat_map(cases).collect()
 }

@@ -74,18 +74,15 @@ fn hinged(figure: &mut Figure<'_>, item: &WallItem, leaf: &Leaf) {
     figure.put(Path::ring(leaf, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
 }
 
-/// No words on the quarter circle had better lie, nor across what it sweeps: the line of the leaf's end, in short steps.
+/// Words had better keep off the line along which the end of a leaf swings: minded in short steps.
 fn swept(figure: &mut Figure<'_>, pivot: Point, [from, to]: [Point; 2]) {
     let at = |step: u32| {
         let share = f64::from(step) / f64::from(STEPS);
         let way = (from * (1.0 - share) + to * share).unit().unwrap_or_default();
         figure.frame.at(pivot + way * from.norm())
     };
-    let line: Vec<_> = (0..=STEPS).map(at).collect();
-    for step in line.windows(2) {
-        if let [start, end] = *step {
-            figure.labels.mind([start, end]);
-        }
+    for step in 0..STEPS {
+        figure.labels.mind([at(step), at(step + 1)]);
     }
 }
 

@@ -4,7 +4,7 @@ use elbowroom_model::{Fireplace, ItemKind, Point, View, WallItem};
 
 use super::figure::Figure;
 use super::frame::way;
-use super::outline::THICKNESS;
+use super::outline::{THICKNESS, gap};
 use super::{Purpose, doors};
 use crate::drawing::{At, Dash, Fill, Label, Mark, Path, Pen, Tone, hatch};
 use crate::words::plan as words;
@@ -26,7 +26,6 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     slopes(figure);
     figure.put(Mark::Layer("items"));
     for item in &figure.shown.brief().room.items {
-        breaks_wall(figure, item);
         match &item.kind {
             ItemKind::Window(_) => window(figure, item),
             ItemKind::Door(door) => doors::door(figure, item, door),
@@ -36,15 +35,6 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
             ItemKind::Socket(_) if figure.purpose == Purpose::Working => socket(figure, item),
             ItemKind::Socket(_) => {}
         }
-    }
-}
-
-/// Where a wall is broken by a window or a doorway no words lie in it either.
-fn breaks_wall(figure: &mut Figure<'_>, item: &WallItem) {
-    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
-    if named_outside(figure, item).is_some() {
-        let out = figure.outward(item) * THICKNESS;
-        figure.labels.keep_out_ring([left, right, right + out, left + out].map(|at| figure.frame.at(at)));
     }
 }
 
@@ -59,15 +49,15 @@ fn named_outside(figure: &Figure<'_>, item: &WallItem) -> Option<String> {
 }
 
 /// The names of windows and doorways outside the walls that they are in; those that find no room there.
-pub(super) fn name_outside<'a>(figure: &mut Figure<'a>) -> Vec<&'a WallItem> {
+pub(super) fn name_outside<'a>(figure: &mut Figure<'a>) -> Vec<(&'a WallItem, String)> {
     let items = figure.shown.brief().room.items.iter();
-    items
-        .filter(|item| named_outside(figure, item).is_some_and(|words| !is_put_outside(figure, item, &words)))
-        .collect()
+    let mut named: Vec<_> = items.filter_map(|item| Some((item, named_outside(figure, item)?))).collect();
+    named.retain(|(item, words)| !is_put_outside(figure, item, words));
+    named
 }
 
 /// The names of what stands at walls and on the floor, and of what found no room outside.
-pub(super) fn name(figure: &mut Figure<'_>, left_over: &[&WallItem]) {
+pub(super) fn name(figure: &mut Figure<'_>, left_over: &[(&WallItem, String)]) {
     for item in &figure.shown.brief().room.items {
         let (words, depth) = match &item.kind {
             ItemKind::Radiator(radiator) => (item.name.clone(), radiator.depth),
@@ -76,10 +66,8 @@ pub(super) fn name(figure: &mut Figure<'_>, left_over: &[&WallItem]) {
         };
         put_inside(figure, item, &words, depth);
     }
-    for item in left_over {
-        if let Some(words) = named_outside(figure, item) {
-            put_inside(figure, item, &words, 0.0);
-        }
+    for (item, words) in left_over {
+        put_inside(figure, item, words, 0.0);
     }
     for fixed in &figure.shown.brief().room.fixed {
         let count = fixed.corners.len().max(1) as f64;
@@ -141,14 +129,11 @@ pub(super) fn upright(along: At) -> f64 {
 
 /// Both faces of the wall and the pane between them.
 fn window(figure: &mut Figure<'_>, item: &WallItem) {
-    let Some((left, right)) = figure.shown.brief().room.ends(item) else { return };
-    let out = figure.outward(item);
-    let frame = [left, right, right + out * THICKNESS, left + out * THICKNESS];
-    let frame = figure.frame.all(&frame);
+    let Some(gap) = gap(figure.shown.brief(), item) else { return };
+    let [left, right, right_out, left_out] = gap.map(|at| figure.frame.at(at));
+    let frame = [left, right, right_out, left_out];
     figure.put(Path::ring(frame, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
-    let pane = out * (THICKNESS / 2.0);
-    let pane = [left + pane, right + pane].map(|at| figure.frame.at(at));
-    figure.put(Path::line(pane, Pen::ink(0.25)));
+    figure.put(Path::line([left.middle(left_out), right.middle(right_out)], Pen::ink(0.25)));
 }
 
 /// What stands at a wall for good.

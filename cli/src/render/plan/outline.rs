@@ -1,6 +1,6 @@
 //! Walls with their thickness, left open where they hold a doorway or a window.
 
-use elbowroom_model::{Brief, ItemKind, Point, WallId};
+use elbowroom_model::{Brief, ItemKind, Point, WallId, WallItem};
 
 /// How thick walls are drawn, mm. Nobody measured it; only their inner faces are to scale.
 pub(super) const THICKNESS: f64 = 120.0;
@@ -37,6 +37,13 @@ fn solid_of(brief: &Brief, id: WallId) -> Vec<Vec<Point>> {
         from = from.max(end);
     }
     rings
+}
+
+/// Where a wall stands open for an item, through its thickness, from its left end round; `None` of what stands at the wall.
+pub(super) fn gap(brief: &Brief, item: &WallItem) -> Option<[Point; 4]> {
+    let ((left, right), wall) = (brief.room.ends(item).filter(|_| is_gap(&item.kind))?, brief.room.wall(item.wall)?);
+    let out = -wall.inward() * THICKNESS;
+    Some([left, right, right + out, left + out])
 }
 
 /// Whether the wall stands open there.

@@ -2,7 +2,7 @@
 
 use super::figure::Figure;
 use super::frame::{to_measure, way};
-use super::outline::{THICKNESS, solid};
+use super::outline::{THICKNESS, gap, solid};
 use crate::drawing::{At, Fill, Label, Mark, Path, Pen, Tone, meet};
 use elbowroom_model::{Wall, WallId};
 
@@ -16,10 +16,14 @@ pub(super) fn floor(figure: &mut Figure<'_>) {
     figure.put(Path::ring(ring, None, Fill::Tone(Tone::Floor)));
 }
 
-/// The walls.
+/// The walls; no words lie on them, nor where they stand open.
 pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("walls"));
-    for ring in solid(figure.shown.brief()) {
+    let brief = figure.shown.brief();
+    for ring in brief.room.items.iter().filter_map(|item| gap(brief, item)) {
+        figure.labels.keep_out_ring(ring.map(|at| figure.frame.at(at)));
+    }
+    for ring in solid(brief) {
         let ring = figure.frame.all(&ring);
         if let Ok(corners) = ring.clone().try_into() {
             figure.labels.keep_out_ring(corners);

@@ -34,6 +34,9 @@ const NODES_TO_PLACE_A_PIECE: usize = 15;
 const MANY_PIECES: usize = 12;
 const MANY_THINGS: usize = 20;
 
+/// So many arrangements of a changed brief are tried in full before what was changed is held to be no help.
+const TRIED_OF_A_REMEDY: usize = 6;
+
 /// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits. Where
 /// the brief has a way in, no size is larger than what gets in by it.
 #[must_use]
@@ -92,8 +95,11 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
         programs += more;
         options.push(answer::option(&context, (&candidates, &order), &ratings[which], which, sizes));
     }
-    let remedies =
-        if options.is_empty() { part(watch, Part::Remedies, || refusal::remedies(brief)) } else { Vec::new() };
+    let remedies = if options.is_empty() {
+        part(watch, Part::Remedies, || refusal::remedies(brief, &|changed| has_option(changed, limits)))
+    } else {
+        Vec::new()
+    };
     let mut told = notices(brief, &floor, &enumeration);
     let heeded = for_children(brief, &options);
     told.retain(|notice| !matches!(notice, Notice::Caution(caution) if heeded.iter().any(|one| one.says(*caution))));
@@ -186,6 +192,20 @@ fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec
     let mut tried: Vec<(usize, Tried<'_>)> = turns.map(|(place, arrangement)| (*place, attempt(arrangement))).collect();
     tried.sort_by_key(|(place, _)| *place);
     tried.into_iter().map(|(_, tried)| tried).collect()
+}
+
+/// Whether a brief is answered with an option: one of the first arrangements that have a layout at all stands up to all that
+/// an option is tried by.
+fn has_option(brief: &Brief, limits: &Limits) -> bool {
+    let site = Site::of(brief);
+    let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
+    let enumeration = enumerate(brief, &site);
+    let checked = verify::CheckedRoom::of(brief);
+    let budget = shared(brief, enumeration.arrangements.len(), limits);
+    let attempts = Attempts { room: &room, floor: &floor, checked: &checked, budget, watch: &Unwatched };
+    let have_a_layout = enumeration.arrangements.iter().filter(|it| refusal::has_a_layout(&room, &floor, it));
+    let first: Vec<&Arrangement> = have_a_layout.take(TRIED_OF_A_REMEDY).collect();
+    first.par_iter().with_max_len(1).any(|arrangement| attempts.attempt(arrangement).result.is_ok())
 }
 
 /// How large the pieces of every option may be, best first, and the programs that their figures took.

@@ -151,7 +151,7 @@ fn leaving_out_the_first_of_a_pair_leaves_the_second() {
     let told = |rows: [&str; 2]| -> Vec<(usize, Vec<(String, f64)>)> {
         let answer = ranked_briefly(&format!("{walls}{}{}", rows[0], rows[1]));
         let what = |lever: Lever| match lever {
-            Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
+            Lever::Least(piece, dimension) | Lever::Raised(piece, dimension) | Lever::GetsIn(piece, dimension) => {
                 format!("{} {}", answer.brief.piece_name(piece), dimension.key())
             }
             Lever::LeaveOut(piece) | Lever::Hang(piece, _) => answer.brief.piece_name(piece).to_owned(),

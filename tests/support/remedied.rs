@@ -19,7 +19,7 @@ fn changed(mut brief: Brief, change: &Change) -> Option<Brief> {
             brief.pieces[piece.0] = brief.pieces[piece.0].hung_instead().expect("sound tables");
             brief.only = vec![Only::MediaWall(Some(wall))];
         }
-        Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
+        Lever::Least(piece, dimension) | Lever::Raised(piece, dimension) | Lever::GetsIn(piece, dimension) => {
             let piece = &mut brief.pieces[piece.0];
             let range = match dimension {
                 Dimension::Width => &mut piece.width,
@@ -27,7 +27,10 @@ fn changed(mut brief: Brief, change: &Change) -> Option<Brief> {
                 other => piece.range_mut(other).expect("a return"),
             };
             let SizeRange { least, usual, most } = *range;
-            *range = SizeRange { least: least.min(change.to), usual: usual.min(change.to), most: most.min(change.to) };
+            *range = match change.lever {
+                Lever::Raised(..) => SizeRange { least: change.to, usual: usual.max(change.to), most },
+                _ => SizeRange { least: least.min(change.to), usual: usual.min(change.to), most: most.min(change.to) },
+            };
         }
     }
     Some(brief)

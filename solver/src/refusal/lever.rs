@@ -13,6 +13,8 @@ const LONGEST_ADDED: f64 = 2_000.0;
 pub enum Lever {
     /// The least size of a piece.
     Least(PieceId, Dimension),
+    /// The least size of a piece, raised: what stands before it must fit at every size that it may be bought at.
+    Raised(PieceId, Dimension),
     /// The size at which a piece gets in.
     GetsIn(PieceId, Dimension),
     /// A piece is left out.
@@ -32,7 +34,8 @@ pub enum Lever {
 /// The lever is about a piece, by its place in the brief.
 pub(super) const fn names_piece(lever: Lever) -> bool {
     let of_seat = matches!(lever, Lever::Only(Only::SecondSeat(..)) | Lever::Exclude(Only::SecondSeat(..)));
-    of_seat || matches!(lever, Lever::Least(..) | Lever::GetsIn(..) | Lever::LeaveOut(_) | Lever::Hang(..))
+    let of_size = matches!(lever, Lever::Least(..) | Lever::Raised(..) | Lever::GetsIn(..));
+    of_seat || of_size || matches!(lever, Lever::LeaveOut(_) | Lever::Hang(..))
 }
 
 /// Leaving a piece out shifts the places of those after it.
@@ -52,6 +55,10 @@ pub(super) fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
             let least = piece.range(dimension)?.least;
             Some((least, least * SMALLEST_SHARE))
         }
+        Lever::Raised(id, dimension) => {
+            let range = brief.piece(id)?.range(dimension)?;
+            (range.most > range.least).then_some((range.least, range.most))
+        }
         Lever::LeaveOut(_) | Lever::Hang(..) | Lever::Only(_) | Lever::Exclude(_) => Some((1.0, 0.0)),
         Lever::Clearance(rule) => {
             let now = brief.rules.get(rule);
@@ -68,7 +75,7 @@ pub(super) fn range(brief: &Brief, lever: Lever) -> Option<(f64, f64)> {
 pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
     let mut eased = brief.clone();
     match lever {
-        Lever::Least(id, dimension) | Lever::GetsIn(id, dimension) => {
+        Lever::Least(id, dimension) | Lever::Raised(id, dimension) | Lever::GetsIn(id, dimension) => {
             for twin in brief.piece_ids() {
                 let piece = eased.piece_mut(twin)?;
                 if twin == id || piece.alike == Some(id) {
@@ -96,7 +103,8 @@ pub(super) fn changed(brief: &Brief, lever: Lever, to: f64) -> Option<Brief> {
 }
 
 fn set_least(piece: &mut Piece, dimension: Dimension, least: f64) -> Option<()> {
-    piece.range_mut(dimension)?.least = least;
+    let range = piece.range_mut(dimension)?;
+    (range.least, range.usual) = (least, range.usual.max(least));
     if let Some(step) = piece.steps.first_mut() {
         match dimension {
             Dimension::Width => step.width = step.width.min(least),
@@ -149,7 +157,7 @@ pub(super) const fn is_media_wall(only: &Only) -> bool {
 pub(super) fn told_figure(brief: &Brief, lever: Lever, to: f64) -> f64 {
     match lever {
         Lever::Least(..) | Lever::GetsIn(..) | Lever::Clearance(_) => brief.units.rounded(to, Rounding::Down).max(0.0),
-        Lever::Wall(_) => brief.units.rounded(to, Rounding::Up),
+        Lever::Raised(..) | Lever::Wall(_) => brief.units.rounded(to, Rounding::Up),
         Lever::LeaveOut(_) | Lever::Hang(..) | Lever::Only(_) | Lever::Exclude(_) => to,
     }
 }

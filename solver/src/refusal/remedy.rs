@@ -29,17 +29,60 @@ pub struct Change {
     pub to: f64,
 }
 
-/// What would help where nothing fits: at most one remedy of each kind, or the least pair.
-pub(crate) fn remedies(brief: &Brief) -> Vec<Remedy> {
+/// What would help where nothing fits: at most one remedy of each kind, or the least pair. That a layout exists makes no
+/// option yet: `has_option` says whether the changed brief is answered with one.
+pub(crate) fn remedies(brief: &Brief, has_option: &dyn Fn(&Brief) -> bool) -> Vec<Remedy> {
     let retries = &Retries::default();
+    let holds_good = |remedy: Remedy| confirmed(brief, remedy, retries, has_option);
     let lines = [lines_of_only(brief), lines_of_exclude(brief)].concat();
-    let kinds = [lines, least_sizes(brief), hangings(brief), leave_outs(brief), clearances(), walls(brief)];
-    let singles: Vec<Remedy> = kinds.iter().filter_map(|levers| least_of(brief, levers, retries)).collect();
+    let kinds = [
+        lines,
+        least_sizes(brief),
+        raised_sizes(brief),
+        hangings(brief),
+        leave_outs(brief),
+        clearances(),
+        walls(brief),
+    ];
+    let singles = kinds.iter().filter_map(|levers| least_of(brief, levers, retries).and_then(holds_good));
+    let singles: Vec<Remedy> = singles.collect();
     if !singles.is_empty() {
         return singles;
     }
     let all: Vec<Lever> = kinds.concat();
-    least_pair(brief, &all, retries).into_iter().collect()
+    least_pair(brief, &all, retries).and_then(holds_good).into_iter().collect()
+}
+
+/// The remedy, where the room so changed is answered with an option; else half as far again to the end of what is changed,
+/// or all the way, where that is.
+fn confirmed(brief: &Brief, remedy: Remedy, retries: &Retries, has_option: &dyn Fn(&Brief) -> bool) -> Option<Remedy> {
+    let helps = |remedy: &Remedy| {
+        let changes: Vec<(Lever, f64)> = remedy.changes.iter().map(|change| (change.lever, change.to)).collect();
+        let changed = all_changed(brief, &changes)?;
+        has_option(&changed).then_some(changed)
+    };
+    if helps(&remedy).is_some() {
+        return Some(remedy);
+    }
+    let may_go_further = remedy.changes.iter().any(|change| !is_all_or_nothing(change.lever));
+    let mut further = [0.5, 1.0].into_iter().filter(|_| may_go_further).map(|share| further(brief, &remedy, share));
+    further.find_map(|remedy| {
+        let options = retries.how_many_fit(&helps(&remedy)?, COUNTED).max(1);
+        Some(Remedy { options, ..remedy })
+    })
+}
+
+/// A remedy, each of its changes taken by `share` of what is left to its end, to the shopper's step.
+fn further(brief: &Brief, remedy: &Remedy, share: f64) -> Remedy {
+    let by = |change: &Change| {
+        let left = range(brief, change.lever).map_or(0.0, |(_, end)| end - change.to);
+        Change { to: told_figure(brief, change.lever, change.to + left * share), ..*change }
+    };
+    Remedy { changes: remedy.changes.iter().map(by).collect(), ..*remedy }
+}
+
+fn all_changed(brief: &Brief, changes: &[(Lever, f64)]) -> Option<Brief> {
+    changes.iter().try_fold(brief.clone(), |so_far, (lever, to)| changed(&so_far, *lever, *to))
 }
 
 fn lines_of_only(brief: &Brief) -> Vec<Lever> {
@@ -53,6 +96,12 @@ fn lines_of_exclude(brief: &Brief) -> Vec<Lever> {
 fn least_sizes(brief: &Brief) -> Vec<Lever> {
     let pieces = brief.pieces().filter(|(id, piece)| piece.needed && piece.alike.is_none_or(|first| first == *id));
     pieces.flat_map(|(id, piece)| piece.dimensions().into_iter().map(move |d| Lever::Least(id, d))).collect()
+}
+
+/// The sizes of the seats that the others stand about: one that is bought at its least may leave no room before it.
+fn raised_sizes(brief: &Brief) -> Vec<Lever> {
+    let seats = brief.pieces().filter(|(_, piece)| piece.needed && piece.is_seat_of_main_group());
+    seats.flat_map(|(id, piece)| piece.dimensions().into_iter().map(move |d| Lever::Raised(id, d))).collect()
 }
 
 fn leave_outs(brief: &Brief) -> Vec<Lever> {
@@ -145,11 +194,8 @@ fn remedy(brief: &Brief, changes: &[(Lever, f64)], retries: &Retries) -> Option<
     // What is told is what was rounded to the shopper's step, so that is what is solved with.
     let rounded: Vec<(Lever, f64)> =
         changes.iter().map(|(lever, to)| (*lever, told_figure(brief, *lever, *to))).collect();
-    let count = |changes: &[(Lever, f64)]| {
-        let start = Some(brief.clone());
-        let eased = changes.iter().fold(start, |eased, (lever, to)| changed(&eased?, *lever, *to));
-        eased.map_or(0, |eased| retries.how_many_fit(&eased, COUNTED))
-    };
+    let count =
+        |changes: &[(Lever, f64)]| all_changed(brief, changes).map_or(0, |eased| retries.how_many_fit(&eased, COUNTED));
     let (changes, options) = match count(&rounded) {
         0 => (changes.to_vec(), count(changes)),
         options => (rounded, options),

@@ -18,6 +18,11 @@ pub(super) fn fits(brief: &Brief, arrangement: &Arrangement) -> (bool, usize) {
     (searched.found.is_some(), searched.programs)
 }
 
+/// Whether `arrangement` has any layout in its room, comfort aside.
+pub(crate) fn has_a_layout(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement) -> bool {
+    search(room, floor, arrangement, any(None)).found.is_some()
+}
+
 /// Asks for any layout, with one rule left aside.
 pub(super) const fn any(without: Option<elbowroom_model::Rule>) -> Effort<'static> {
     Effort { without, easing: Easing::Ignored, ..Effort::of(Aim::Any, NODES) }

@@ -1,12 +1,12 @@
 //! A main seat that stands free stands clear of the wall behind it: nearer than one can pass it would be the option with
-//! its back to that wall, set out carelessly. Before a wide opening it may stand where it likes.
+//! its back to that wall, set out carelessly. With its middle before a wide opening it may stand where it likes.
 
-use elbowroom_model::{Clearance, ItemKind, Rule, WallId};
+use elbowroom_model::{Clearance, ItemId, ItemKind, Rule, WallItem};
 
 use super::off_wall::FOOT;
 use super::{Alternative, Cause, LayoutRule, Linear, Pose, Requirement, RuleContext, With};
 use crate::arrangement::{Role, face};
-use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING};
+use crate::site::{SiteWall, WIDEST_OPENING_WITH_LANDING, WallPlace};
 
 /// A main seat that stands free stands clear of the wall behind it.
 #[derive(Debug)]
@@ -22,14 +22,29 @@ impl LayoutRule for FreeStanding {
         let walls = context.site.walls.iter().filter(could_hold);
         let behind = walls.filter(|wall| face(wall.inward, -pose.stand.facing));
         let clear = context.brief.rules.get(Clearance::Passage).max(pose.piece.off_wall + FOOT);
-        behind.filter(|wall| !has_wide_opening(context, wall.id)).map(|wall| clear_of(wall, pose, clear)).collect()
+        let requirement = |wall: &SiteWall| {
+            let mut requirement = clear_of(wall, pose, clear);
+            requirement.alternatives.extend(before_wide_openings(context, wall, pose));
+            requirement
+        };
+        behind.map(requirement).collect()
     }
 }
 
-fn has_wide_opening(context: &RuleContext<'_>, wall: WallId) -> bool {
-    let wide =
-        |kind: &ItemKind, width: f64| matches!(kind, ItemKind::Opening(_)) && width > WIDEST_OPENING_WITH_LANDING;
-    context.brief.room.items.iter().any(|item| item.wall == wall && wide(&item.kind, item.width))
+/// Each way in which the middle of its back stands before a wide opening of the wall.
+fn before_wide_openings(context: &RuleContext<'_>, wall: &SiteWall, pose: &Pose) -> Vec<Alternative> {
+    let is_wide = |item: &WallItem| {
+        item.wall == wall.id && matches!(item.kind, ItemKind::Opening(_)) && item.width > WIDEST_OPENING_WITH_LANDING
+    };
+    let openings = context.brief.room.items().filter(|(_, item)| is_wide(item));
+    let before = |(id, _): (ItemId, &WallItem)| {
+        let WallPlace { left, right, .. } = context.site.place_of(context.brief, id)?;
+        let ends = [left, right].map(|end| end.dot(wall.along));
+        let middle = pose.middle_of_back().along(wall.along);
+        let (from, to) = (ends[0].min(ends[1]), ends[0].max(ends[1]));
+        Some(Alternative::of_rows(vec![middle.at_least(from), middle.at_most(to)]))
+    };
+    openings.filter_map(before).collect()
 }
 
 /// Off the wall by `clear`, or past either end of it, or before it starts.

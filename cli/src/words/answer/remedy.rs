@@ -41,7 +41,7 @@ pub(crate) fn remedies(answer: &Answer) -> Vec<String> {
 /// What a change is about: `sofa.depth`, a piece that is left out, the kind of one that hangs, a clearance's key, a wall.
 pub(crate) fn lever(brief: &Brief, lever: Lever) -> String {
     match lever {
-        Lever::Least(piece, dimension) | Lever::GetsIn(piece, dimension) => {
+        Lever::Least(piece, dimension) | Lever::Raised(piece, dimension) | Lever::GetsIn(piece, dimension) => {
             format!("{}.{}", brief.piece_name(piece), dimension.key())
         }
         Lever::LeaveOut(piece) => brief.piece_name(piece).to_owned(),
@@ -73,6 +73,16 @@ fn part(brief: &Brief, Change { lever, from, to }: Change) -> String {
                 Dimension::Return => format!("a return of {} no longer than {most}", the(name)),
                 Dimension::SecondReturn => format!("a second return of {} no longer than {most}", the(name)),
                 Dimension::ReturnDepth => format!("a return of {} no deeper than {most}", the(name)),
+            }
+        }
+        Lever::Raised(id, dimension) => {
+            let (name, least) = (brief.piece_name(id), units.words(to, Rounding::Up));
+            match dimension {
+                Dimension::Width => format!("{} no narrower than {least}", a(name)),
+                Dimension::Depth => format!("{} no shallower than {least}", a(name)),
+                Dimension::Return => format!("a return of {} no shorter than {least}", the(name)),
+                Dimension::SecondReturn => format!("a second return of {} no shorter than {least}", the(name)),
+                Dimension::ReturnDepth => format!("a return of {} no shallower than {least}", the(name)),
             }
         }
         Lever::LeaveOut(id) => format!("leaving out {}", the(brief.piece_name(id))),

@@ -102,6 +102,8 @@ pub enum Term {
     ReturnBackToView,
     /// Storage stands far from the group.
     StorageFar,
+    /// Storage stands at another wall than the screen.
+    StorageApart,
     /// A seat is turned away from the group.
     TurnedAway,
     /// Two seats of a group of its own stand far apart.
@@ -114,6 +116,8 @@ pub enum Term {
     AcrossOpening,
     /// Storage stands where the open leaf of a door hides it.
     BehindLeaf,
+    /// A seat stands close to where the leaf of a door sweeps.
+    ByDoor,
     /// A main way cuts between a seat and its table, the main seat and the screen, or two seats that face.
     WayAcross,
     /// A lamp or side table stands close to a main way.

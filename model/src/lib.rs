@@ -23,6 +23,7 @@
 
 mod aim;
 pub mod article;
+mod bay;
 mod brief;
 mod composition;
 pub(crate) mod corner;

@@ -2,15 +2,18 @@
 
 use std::borrow::Cow;
 
+use elbowroom_model::Clearance;
+
 use crate::answer::{Eased, thousandth};
 use crate::arrangement::Arrangement;
 use crate::candidate::Candidate;
-use crate::composition::{TermCost, dearest_first};
 use crate::criteria::{self, Judgement, LayoutInRoom, Walkers};
 use crate::layout::Layout;
 use crate::out_of_ways::out_of_ways;
 use crate::refusal::{Refusal, Why};
 use crate::routes::{Floor, Route};
+use crate::rules::Cause;
+use crate::rules::comfort::EASED;
 use crate::search::{self, Budget, Found, RoomContext, Searched, Tally};
 use crate::verify::{self, CheckedRoom, Shortfall};
 use crate::{Part, Watch, part, refusal};
@@ -47,6 +50,14 @@ impl Tried<'_> {
 struct Walked {
     found: Found,
     routes: Vec<Route>,
+}
+
+/// Whether what is lacking is floor behind a main seat that stands free. A piece there would do as well, whichever it is, which
+/// no rows of two pieces say: to the search that is eased too, so its bound holds of no plan with such a piece.
+fn is_behind_free_seat(cause: &Cause, arrangement: &Arrangement) -> bool {
+    cause.rule == Clearance::BehindSeat.into()
+        && cause.piece == arrangement.main_seat
+        && arrangement.choices.seat_back.is_none()
 }
 
 impl<'a> Attempts<'_, 'a> {
@@ -93,6 +104,9 @@ impl<'a> Attempts<'_, 'a> {
         // From here on it is eased what the second check finds lacking, by its name.
         let short = part(self.watch, Part::Check, || verify::shortfalls(self.checked, &plan.found.layout, arrangement));
         plan.found.layout.eased = short.iter().filter_map(Shortfall::cause).collect();
+        if plan.found.layout.eased.iter().any(|cause| is_behind_free_seat(cause, arrangement)) {
+            plan.found.bound += EASED;
+        }
         let largest = part(self.watch, Part::Search, || {
             search::largest(self.room, self.floor, arrangement, &plan.found, self.budget.of_one)
         });
@@ -104,7 +118,7 @@ impl<'a> Attempts<'_, 'a> {
         let largest = largest.unwrap_or_else(|| Walked { found: as_planned, routes: plan.routes.clone() });
         let refund = if short.is_empty() { plan.found.paid_for_easing(&self.room.variables) } else { 0.0 };
         let eased = short.into_iter().map(Eased::from).collect();
-        take_walkers(&mut plan.found.composition, walkers);
+        walkers.take_into(&mut plan.found.composition);
         Ok(Candidate {
             arrangement: Cow::Borrowed(arrangement),
             plan: plan.found,
@@ -165,11 +179,4 @@ impl<'a> Attempts<'_, 'a> {
         judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
         (judgements, walkers)
     }
-}
-
-/// Adds what walkers make of a plan to what it is told to cost: floor behind the main seat that they use is not lost.
-fn take_walkers(told: &mut Vec<TermCost>, walkers: Walkers) {
-    told.retain(|term| !walkers.earns(term.term));
-    told.extend(walkers.terms);
-    dearest_first(told);
 }

@@ -37,3 +37,15 @@ fn what_stands_at_no_seats_end_belongs_to_none() {
     let faults = read("  - { kind: bookcase, at: sofa }\n").unwrap_err();
     assert_eq!(faults[0].code, "key_of_another_kind");
 }
+
+#[test]
+fn what_stands_at_seats_that_may_be_left_out_may_be_left_out_with_them() {
+    let rows = "  - { kind: armchair, name: reader, needed: false }\n  - { kind: floor-lamp, at: reader }\n";
+    let brief = read(rows).unwrap();
+    assert!(!brief.pieces.last().unwrap().needed);
+    let told = brief.notices.iter().filter(|notice| notice.0.contains("floor lamp stands at reader")).count();
+    assert_eq!(told, 1, "{:?}", brief.notices);
+    // One of the seats that it may stand at must stand.
+    let with_armchairs = read("  - { kind: floor-lamp, at: armchair }\n").unwrap();
+    assert!(with_armchairs.pieces.last().unwrap().needed);
+}

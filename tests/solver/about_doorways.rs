@@ -146,3 +146,21 @@ fn a_lamp_stands_behind_the_shoulder() {
     let middle = option.layout.of(id).unwrap().main().middle().y;
     assert!((middle + 230.0).abs() < 1.0, "{middle}");
 }
+
+/// Hinged 20 cm from the corner an 83 cm leaf sweeps to 103 cm of the north wall and 83 cm from it: a sofa along the east wall
+/// that begins 113 cm from the north wall leaves 30 cm to the square that it sweeps in, one at 133 cm 50, of 45 that leave room to come in.
+#[test]
+fn a_sofa_pays_for_its_end_close_to_where_a_leaf_sweeps() {
+    let at = |from: u32| {
+        let hall = "{ kind: door, name: hall door, at: 417, width: 83, hinge: right, swings: in, leads_to: entrance }";
+        let holds = Holds { north: hall.to_owned(), ..Holds::default() };
+        let sofa = format!(
+            "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: east, from: {from}, off: 5 }} }}\n"
+        );
+        let told = told_of_first(&room(460, &holds, &sofa), Term::ByDoor);
+        // Places are within half a millimetre of where they are held.
+        told.into_iter().map(|(cost, off)| (cost.round(), off.round())).collect::<Vec<_>>()
+    };
+    assert_eq!(at(113), [(75.0, 150.0)]);
+    assert_eq!(at(133), []);
+}

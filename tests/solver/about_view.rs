@@ -1,11 +1,11 @@
-//! What a plan pays for a liked view behind who sits, and for storage that is far from the group: pieces held where they cost
-//! it, and where they do not.
+//! What a plan pays for a liked view behind who sits, for what stands in the view of the screen, and for storage that is far from
+//! the group or from the screen: pieces held where they cost it, and where they do not.
 //!
 //! Rooms are invented; the figures are those of `model/data/composition.yaml`, worked out by hand beside each check.
 
 use elbowroom_model::Term;
 
-use crate::support::ranked::told_to_the_mm;
+use crate::support::ranked::{told_of_first, told_to_the_mm};
 
 const DOOR: &str = "{ kind: door, name: hall door, at: 20, width: 83, hinge: left, swings: out, leads_to: entrance }";
 
@@ -68,4 +68,36 @@ fn a_bookcase_pays_for_each_millimetre_that_it_is_far_from_the_group() {
     };
     assert_eq!(at(400), []);
     assert_eq!(at(20), [(120.0, 800.0)]);
+}
+
+/// Beside the screen, or across from it; where one dines it may serve the table.
+#[test]
+fn a_bookcase_pays_for_another_wall_than_the_screens_where_nobody_dines() {
+    let at = |wall: &str, more: &str| {
+        let pieces = format!(
+            "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: south, from: 180, off: 5 }} }}\n  \
+             - {{ kind: media-unit, screen: 50 in, width: 160, depth: 40, hold: true, place: {{ wall: north, from: 200, off: 5 }} }}\n  \
+             - {{ kind: bookcase, width: 80, depth: 30, hold: true, place: {{ wall: {wall}, from: 20, off: 1 }} }}\n{more}"
+        );
+        told_of_first(&room(["", ""], &pieces), Term::StorageApart)
+    };
+    assert_eq!(at("north", ""), []);
+    assert_eq!(at("east", ""), [(250.0, 0.0)]);
+    let table = "  - { kind: dining-table, width: 100, depth: 70, needed: false }\n";
+    assert_eq!(at("east", table), []);
+}
+
+/// Of a corner sofa one sits along the bay, 240 - 95 cm, and not along the corner. Half of that is 72 cm: a chair whose front is 80
+/// cm from its middle stands clear of the view of the screen, one at 60 cm does not.
+#[test]
+fn the_view_from_a_corner_sofa_is_as_wide_as_its_bay() {
+    let at = |x: u32| {
+        let pieces = format!(
+            "  - {{ kind: corner-sofa, hand: right, width: 240, return: 200, depth: 95, hold: true, place: {{ wall: south, from: 5, off: 5 }} }}\n  \
+             - {{ kind: media-unit, screen: 50 in, width: 160, depth: 40, hold: true, place: {{ wall: north, from: 303, off: 5 }} }}\n  \
+             - {{ kind: armchair, width: 80, depth: 80, hold: true, place: {{ at: [{x}, -270], facing: 0 }} }}\n"
+        );
+        told_of_first(&room(["", ""], &pieces), Term::Beam).len()
+    };
+    assert_eq!((at(227), at(247)), (0, 1));
 }

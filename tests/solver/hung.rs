@@ -4,6 +4,7 @@ use elbowroom_model::{
     Brief, Clearance, Door, ItemKind, LeadsTo, Only, PieceId, PieceKind, Point, SizeRange, Swings, WallId,
 };
 use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::judge::{Placement, judge};
 use elbowroom_solver::refusal::{Lever, Remedy, Why};
 use elbowroom_solver::routes;
 use elbowroom_solver::{Layout, Limits, Placed, Site, Size};
@@ -118,4 +119,25 @@ fn a_unit_stands_under_the_screen_that_hangs() {
     assert_eq!(unit.at_wall, screen.at_wall);
     let aside = (unit.back_middle() - screen.back_middle()).dot(unit.along()).abs();
     assert!(aside < 10.0, "{aside}");
+}
+
+/// A desk, 74 cm high, is lower than the screen, whose lower edge is at 80; nobody sees over who works at it (common practice, no
+/// source). A cabinet so high hides nothing.
+#[test]
+fn nobody_sees_a_screen_over_who_sits_at_a_desk_under_it() {
+    let broken = |under: &str| {
+        let text = format!(
+            "units: cm\nwalls:\n  - {{ name: north, length: 500 }}\n  - {{ name: east, length: 450, holds: \
+             [{{ kind: door, at: 330, width: 83, hinge: right, swings: out, leads_to: entrance }}] }}\n  \
+             - {{ name: south, length: 500 }}\n  - {{ name: west, length: 450 }}\npieces:\n  \
+             - {{ kind: sofa, width: 200, depth: 90, place: {{ wall: north, from: 150, off: 5 }} }}\n  \
+             - {{ kind: wall-screen, screen: 50 in, centre: 112, place: {{ wall: south, from: 195, off: 0 }} }}\n  \
+             - {{ kind: {under}, width: 120, depth: 60, height: 74, place: {{ wall: south, from: 190, off: 5 }} }}\n"
+        );
+        let brief = brief_of(&text);
+        let room = judge(&brief, &Placement::of(&brief).unwrap()).unwrap();
+        room.broken.iter().any(|breach| breach.rule == Clearance::ScreenSight.into())
+    };
+    assert!(broken("desk"));
+    assert!(!broken("cabinet"));
 }

@@ -2,7 +2,7 @@
 //!
 //! Rooms are invented; every figure is worked out by hand beside its check.
 
-use elbowroom_model::{Brief, Clearance, PieceId, Point, Rule, SecondPlace, WallId, scenario};
+use elbowroom_model::{Brief, Clearance, Criterion, PieceId, Point, Rule, SecondPlace, Term, WallId, scenario};
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::judge::{JudgedRoom, NotPlaced, Placement, judge, spot};
 use elbowroom_solver::verify::{Breach, Wrong};
@@ -177,4 +177,22 @@ fn what_is_held_at_its_gap_keeps_its_place_as_far_as_it_was_measured() {
         assert!((-sofa.back_middle().y - told).abs() < 1.0, "{off}: {:?}", sofa.back_middle());
     }
     assert!(ranked(4.0).options.is_empty());
+}
+
+/// The unit's middle is 30 cm from the sofa's axis: that breaks no rule of its kind, and costs 7.5 a millimetre as in a plan.
+#[test]
+fn what_stands_oddly_is_told_as_of_a_plan_and_weighs_as_much() {
+    let aside = SOUND.replace("from: 170, off: 5 }", "from: 200, off: 5 }");
+    let [sound, odd] = [SOUND, aside.as_str()].map(judged);
+    let of_screen = |room: &JudgedRoom| {
+        room.composition
+            .iter()
+            .find(|told| told.term == Term::ScreenAside)
+            .map(|told| (told.off.round(), told.cost.round()))
+    };
+    assert_eq!(of_screen(&sound), None, "{:?}", sound.composition);
+    assert_eq!(of_screen(&odd), Some((300.0, 2250.0)), "{:?}", odd.composition);
+    let balance =
+        |room: &JudgedRoom| room.judgements.iter().find(|one| one.criterion == Criterion::Balance).map(|one| one.score);
+    assert!(balance(&odd) < balance(&sound));
 }

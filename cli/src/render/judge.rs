@@ -1,4 +1,4 @@
-//! What `judge` tells: what is broken, what option 1 would gain, why each score, the ways and the gaps.
+//! What `judge` tells: what is broken, what option 1 would gain, what stands oddly, why each score, the ways and the gaps.
 
 use elbowroom_solver::answer::Answer;
 use elbowroom_solver::judge::{Gain, JudgedRoom, gains};
@@ -7,7 +7,7 @@ use super::rank::{gaps, routes};
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
-use crate::words::answer::{broken, notices, reason, title};
+use crate::words::answer::{broken, gives_up, notices, reason, title};
 use crate::words::criteria;
 use crate::words::judge as words;
 use crate::words::lengths::{shop_unit, sign};
@@ -37,6 +37,11 @@ pub(crate) fn text(told: &JudgePage<'_>, look: Look) -> String {
         }
     }
     scores(&mut page, told);
+    let odd = gives_up(brief, &room.composition);
+    if !odd.is_empty() {
+        page.heading(words::ODD);
+        odd.iter().for_each(|said| page.entry(2, said));
+    }
     page.heading(words::WHY);
     for judgement in &room.judgements {
         page.entry(2, &format!("{}: {}", criteria::name(judgement.criterion), reason(brief, &judgement.finding)));

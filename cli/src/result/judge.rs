@@ -8,7 +8,7 @@ use elbowroom_solver::judge::{Gain, JudgedRoom, gains};
 use elbowroom_solver::verify::Breach;
 use serde::Serialize;
 
-use super::rank::{GapResult, RouteResult, TurningCircleResult};
+use super::rank::{GapResult, RouteResult, TermResult, TurningCircleResult};
 use crate::words::answer::{self as said, notices, reason, title};
 
 /// Name and version of the format.
@@ -37,6 +37,8 @@ pub(crate) struct JudgeResult<'a> {
     pieces: Vec<PlacedResult<'a>>,
     /// Names of pieces that do not stand.
     left_out: Vec<&'a str>,
+    /// Terms of composition that cost something, what costs most first.
+    composition: Vec<TermResult<'a>>,
     /// Clear distances that a rule asks for.
     gaps: Vec<GapResult<'a>>,
     /// Routes from every entrance.
@@ -128,6 +130,7 @@ impl<'a> JudgeResult<'a> {
             first: first.map(|first| FirstResult::of(&answer.brief, first, room.score)),
             pieces: room.layout.placed.iter().map(|placed| PlacedResult::of(brief, placed)).collect(),
             left_out: room.layout.left_out.iter().map(|piece| brief.piece_name(*piece)).collect(),
+            composition: room.composition.iter().map(|term| TermResult::of(brief, term)).collect(),
             gaps: room.gaps.iter().map(|gap| GapResult::of(brief, gap)).collect(),
             routes: room.routes.iter().map(|route| RouteResult::of(brief, route)).collect(),
             turning_circle: room.turning_circle.map(circle),

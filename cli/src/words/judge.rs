@@ -6,6 +6,8 @@ use super::figures::{area, counted};
 
 /// Over what is broken.
 pub(crate) const BROKEN: &str = "What is broken";
+/// Over what breaks no rule, and no plan would have.
+pub(crate) const ODD: &str = "What stands oddly, though no rule asks for more";
 /// Over the reasons of the scores.
 pub(crate) const WHY: &str = "How the room scores";
 /// Over the column of the room as it stands.

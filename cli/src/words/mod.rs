@@ -22,6 +22,7 @@ pub(crate) mod leaf;
 pub(crate) mod lengths;
 pub(crate) mod letters;
 pub(crate) mod list;
+pub(crate) mod narrowest;
 pub(crate) mod number;
 pub(crate) mod order;
 pub(crate) mod page;

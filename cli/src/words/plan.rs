@@ -88,10 +88,11 @@ pub(crate) fn answer(title: &str, most: Option<&str>) -> String {
     most.map_or_else(|| title.to_owned(), |most| format!("{title}; {most}"))
 }
 
-/// How large a piece is planned, and how large it may be; once where that is the same.
+/// How large a piece is planned, and how large it may be beside the others as planned; once where that is the same: it may be
+/// owned, or give way to what another plan would hold smaller.
 pub(crate) fn at_most(name: &str, planned: &str, most: &str, unit: &str) -> String {
     if planned == most {
-        return format!("{name} {planned} {unit}, with no room for a larger one");
+        return format!("{name} {planned} {unit}");
     }
     format!("{name} {planned}, room for up to {most} {unit}")
 }

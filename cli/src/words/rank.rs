@@ -29,9 +29,7 @@ pub(crate) const FREE: &str = "free";
 /// Of a size that nothing in the room holds.
 pub(crate) const NO_LARGER: &str = "you asked for no larger";
 /// Over where a route is narrowest.
-pub(crate) const NARROWEST: &str = "narrowest between";
-/// Of a route that is as wide as where it starts and ends.
-pub(crate) const NO_PINCH: &str = "the doorway itself";
+pub(crate) const NARROWEST: &str = "narrowest";
 /// Over pieces that found no room; `proven`: there is none for them.
 pub(crate) const fn left_out(proven: bool) -> &'static str {
     if proven { "Left out, for it did not fit" } else { "Left out, for no place was found" }

@@ -75,7 +75,7 @@ pub(crate) const WIDE: &str = "wide";
 /// Head: how wide it must be.
 pub(crate) const NEEDS: &str = "needs";
 /// Head: where it is narrowest.
-pub(crate) const NARROWEST: &str = "narrowest between";
+pub(crate) const NARROWEST: &str = "narrowest";
 /// Over the cautions.
 pub(crate) const CAUTIONS: &str = "Before you buy, build or move anything";
 /// The last caution.

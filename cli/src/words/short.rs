@@ -42,9 +42,19 @@ pub(crate) fn all_up_to(sizes: &[String], unit: &str) -> String {
     format!("{}, in {unit}", sizes.join(", "))
 }
 
-/// Another option in a line.
+/// An option in a line, with its score, and with why one of a higher score may stand before it.
 pub(crate) fn in_a_line(brief: &Brief, option: &RankedOption) -> String {
-    format!("{}. {} ({:.0})", option.rank, title(brief, option), option.score)
+    format!("{}. {} ({:.0}{})", option.rank, title(brief, option), option.score, standing(option))
+}
+
+/// What stands behind others whatever its score is.
+fn standing(option: &RankedOption) -> String {
+    match (option.set_aside, option.eased_rules()) {
+        (Some(_), _) => ", set aside".to_owned(),
+        (None, 0) => String::new(),
+        (None, 1) => ", eases a rule".to_owned(),
+        (None, many) => format!(", eases {many} rules"),
+    }
 }
 
 /// Which hand a corner sofa has, in a few words.

@@ -14,13 +14,19 @@ pub(crate) fn open(door: &str) -> String {
     format!("Open {door} all the way: its leaf touches no strip and no box.")
 }
 
-/// A way to walk.
-pub(crate) fn way([from, to]: [&str; 2], needs: &str, width: &str, between: Option<[&str; 2]>) -> String {
+/// A way to walk; the doorway at its end that is no wider, with its width.
+pub(crate) fn way(
+    [from, to]: [&str; 2],
+    [needs, width]: [&str; 2],
+    between: Option<[&str; 2]>,
+    doorway: Option<(&str, String)>,
+) -> String {
     let pinch =
         between.map_or_else(String::new, |[one, other]| format!(", narrowest between {} and {}", the(one), the(other)));
+    let aside = doorway.map_or_else(String::new, |(door, own)| format!("; {} itself is {own}", the(door)));
     let (from, to) = (the(from), the(to));
     format!(
-        "Walk from {from} to {to} with a stick of {needs} level before you: it passes everywhere (the way is {width} wide{pinch})."
+        "Walk from {from} to {to} with a stick of {needs} level before you: it passes everywhere in the room (the way is {width} wide{pinch}{aside})."
     )
 }
 

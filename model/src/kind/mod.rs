@@ -141,6 +141,12 @@ impl PieceKind {
         matches!(self.traits().front, Front::DinedAt)
     }
 
+    /// People sit at it on chairs, which its height does not tell of.
+    #[must_use]
+    pub const fn is_sat_at(self) -> bool {
+        matches!(self.traits().front, Front::SatAt | Front::DinedAt)
+    }
+
     /// A sofa of one run, sold by how many sit on it.
     #[must_use]
     pub const fn is_sold_by_places(self) -> bool {

@@ -122,9 +122,7 @@ fn table_depth(brief: &Brief, arrangement: &Arrangement, table: &Piece) -> f64 {
 fn table_width(brief: &Brief, arrangement: &Arrangement, table: &Piece, sofa: f64) -> f64 {
     let Some(seat) = brief.piece(arrangement.main_seat) else { return table.width.usual };
     if seat.kind.traits().seat == Some(SeatForm::Corner) {
-        let second = if seat.second_return.is_some() { seat.depth.usual } else { 0.0 };
-        let bay = sofa - seat.return_depth.unwrap_or(seat.depth).usual - second;
-        let free = bay - 2.0 * brief.rules.get(Clearance::SeatToTable);
+        let free = seat.bay_of(sofa) - 2.0 * brief.rules.get(Clearance::SeatToTable);
         return free.max(table.width.least).min(table.width.usual);
     }
     (SHARE_OF_SOFA * sofa).min(MOST_OF_USUAL * table.width.usual)

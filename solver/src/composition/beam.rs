@@ -28,7 +28,7 @@ impl PlanTerm for Beam {
 /// even where one sees over it.
 fn is_low_or_under(pose: &Pose, screen: &Pose) -> bool {
     let is_under = screen.piece.kind.hangs() && pose.wall().is_some() && pose.wall() == screen.wall();
-    pose.is_flat() || pose.piece.height_with_screen() <= LOW || is_under
+    pose.is_flat() || pose.piece.height_with_screen() <= LOW || is_under && !pose.piece.kind.is_sat_at()
 }
 
 /// To the left of the beam, to its right, or behind the seat's front.
@@ -36,9 +36,10 @@ fn ways(context: &TermContext<'_>, main: &Pose, pose: &Pose, part: &LinearOutlin
     let facing = main.stand.facing;
     let axis = axis(main);
     let ahead = part.furthest(-facing).from(&main.anchor).along(facing).plus(&main.depth(), -1.0);
-    // The beam narrows from half the seat's front to the strip that must be clear, over the length of the room: the true
+    // The beam narrows from half the front that one sits along to the strip that must be clear, over the length of the room: the true
     // distance would be no straight line in the places of both.
-    let [wide, narrow] = [main.piece.width.usual / 2.0, context.room.brief.rules.get(Clearance::ScreenSight)];
+    let [wide, narrow] =
+        [main.piece.bay_of(main.piece.width.usual) / 2.0, context.room.brief.rules.get(Clearance::ScreenSight)];
     let slope = (wide - narrow).max(0.0) / (2.0 * context.room.variables.span).max(1.0);
     let half = Linear::constant(wide.max(narrow) + tables::price(Term::Beam).free).plus(&ahead, -slope);
     let beside = |side: Point| {

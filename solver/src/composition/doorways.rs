@@ -1,5 +1,5 @@
 //! Doorways as one meets them: nobody sits close before one with their back to it, or in the straight way from one to the
-//! other, and no cupboard stands where an open leaf hides it.
+//! other, or at the leaf of a door, and no cupboard stands where an open leaf hides it.
 
 use elbowroom_model::{Clearance, ItemId, Point, Term};
 
@@ -9,7 +9,7 @@ use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::geometry::Convex;
 use crate::routes::entrances;
-use crate::rules::{LinearOutline, Pose, RuleContext, With, beyond};
+use crate::rules::{CostSlot, LinearOutline, Pose, RuleContext, With, beyond};
 use crate::site::{Swing, WallPlace};
 
 /// So near to a doorway a seat has whoever comes in at its neck, mm (common practice, no source). Doorways have landings;
@@ -29,6 +29,7 @@ impl PlanTerm for AboutDoorways {
         let mut found = Vec::new();
         if pose.role == Role::MainSeat || pose.role.is_second_seat() {
             found.extend(across_openings(room, pose));
+            found.extend(room.site.swings.iter().filter(|swing| !swing.goes_on).map(|swing| by_door(pose, swing)));
         }
         if pose.role.is_second_seat() || pose.role == Role::Apart {
             found.extend(out_of_ways(room, pose));
@@ -79,6 +80,22 @@ fn lane(room: &RuleContext<'_>, from: ItemId, to: ItemId) -> Option<Convex> {
     let has_floor = one.inward.dot(way) > half && other.inward.dot(-way) > half;
     let [from, to] = middles;
     has_floor.then(|| Convex::counter_clockwise([from - aside, to - aside, to + aside, from + aside]))
+}
+
+/// Room to come in beside where a leaf sweeps, on any side of it.
+fn by_door(pose: &Pose, swing: &Swing) -> Asked {
+    let [along, inward] = [swing.along, swing.inward].map(|way| way * swing.radius);
+    let hinge = swing.hinge;
+    let swept = LinearOutline::fixed(&Convex::counter_clockwise([
+        hinge,
+        hinge + along,
+        hinge + along + inward,
+        hinge + inward,
+    ]));
+    let clear = |towards: Point| pose.main().furthest(-towards).from(swept.furthest(towards)).along(towards);
+    let ways = [swing.along, -swing.along, swing.inward, -swing.inward]
+        .map(|towards| Way::pays_for_lack(pose, CostSlot::Other, Term::ByDoor, &clear(towards)));
+    Asked::one_of(Term::ByDoor, pose, With::Item(swing.item), ways.into())
 }
 
 /// Not where a leaf that stands open hides it, or at a price.

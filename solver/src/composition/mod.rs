@@ -36,6 +36,7 @@ pub(crate) use axis::is_fire_wished;
 pub(crate) use heart::Heart;
 pub(crate) use plan_term::TermContext;
 pub use term_cost::TermCost;
+pub(crate) use term_cost::dearest_first;
 pub(crate) use terms::TERMS;
-pub(crate) use told::{dearest_first, told};
+pub(crate) use told::told;
 pub(crate) use worth::worth;

@@ -1,4 +1,4 @@
-//! Storage stands by its group, and where it is tall does not loom beside a seat.
+//! Storage stands by its group, along the wall of the screen, and where it is tall does not loom beside a seat.
 
 use elbowroom_model::Term;
 
@@ -17,7 +17,7 @@ pub(super) struct BesideStorage;
 
 impl PlanTerm for BesideStorage {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
-        far_from_group(context, pose).into_iter().collect()
+        far_from_group(context, pose).into_iter().chain(apart_from_screen(context, pose)).collect()
     }
 
     fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
@@ -33,6 +33,16 @@ fn far_from_group(context: &TermContext<'_>, pose: &Pose) -> Option<Asked> {
     let away = |slot, along| Way::pays_either_way(pose, slot, Term::StorageFar, &to.along(along));
     let way = away(CostSlot::Near, main.stand.facing).and(away(CostSlot::Aside, main.left()));
     Some(Asked::always(Term::StorageFar, pose, With::Piece(main.id), way))
+}
+
+/// What is closed and what is watched stand along one wall, and leave the others to sit at. Where one dines, storage may serve
+/// the table.
+fn apart_from_screen(context: &TermContext<'_>, pose: &Pose) -> Option<Asked> {
+    let is_of_main_group = pose.piece.kind.is_storage() && pose.piece.group.is_none();
+    let screen = context.heart.screen.filter(|_| is_of_main_group)?;
+    let dines = context.room.brief.pieces.iter().any(|piece| piece.kind.is_dined_at());
+    let is_apart = !dines && pose.wall().is_some() && screen.wall().is_some() && pose.wall() != screen.wall();
+    is_apart.then(|| Asked::always(Term::StorageApart, pose, With::Piece(screen.id), Way::flat(Term::StorageApart)))
 }
 
 fn beside(storage: &Pose, seat: &Pose) -> Option<Asked> {

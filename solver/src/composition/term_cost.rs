@@ -27,3 +27,8 @@ impl TermCost {
         Thing::kept_from(self.piece, self.with)
     }
 }
+
+/// What costs most comes first.
+pub(crate) fn dearest_first(told: &mut [TermCost]) {
+    told.sort_by(|one, other| other.cost.total_cmp(&one.cost).then(one.term.cmp(&other.term)));
+}

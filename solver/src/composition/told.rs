@@ -2,7 +2,7 @@
 
 use super::asked::Asked;
 use super::plan_term::TermContext;
-use super::term_cost::TermCost;
+use super::term_cost::{TermCost, dearest_first};
 use super::terms::TERMS;
 use crate::rules::Pose;
 
@@ -22,9 +22,4 @@ pub(crate) fn told(context: &TermContext<'_>, poses: &[&Pose], values: &[f64]) -
     found.retain(|told| told.cost > WORTH_TELLING);
     dearest_first(&mut found);
     found
-}
-
-/// What costs most comes first.
-pub(crate) fn dearest_first(told: &mut [TermCost]) {
-    told.sort_by(|one, other| other.cost.total_cmp(&one.cost).then(one.term.cmp(&other.term)));
 }

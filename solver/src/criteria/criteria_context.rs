@@ -10,7 +10,7 @@ use super::seat_places::{SITTING_EYE, SeatPlace, middle_eye, seat_places};
 use super::sight::{Barriers, Eye, Seen, Target, seen};
 use super::walk_line::walk_line;
 use super::walked_floor::{WalkedFloor, walked_floor};
-use crate::composition::TermCost;
+use crate::composition::{TermCost, dearest_first};
 use crate::layout::Placed;
 use crate::routes::{End, Route};
 
@@ -46,6 +46,13 @@ impl Walkers {
             Term::ReturnBehind => self.pass_behind_return,
             _ => false,
         }
+    }
+
+    /// Adds what they make of a layout to what it is told to cost: floor behind the main seat that they use is not lost.
+    pub(crate) fn take_into(self, told: &mut Vec<TermCost>) {
+        told.retain(|term| !self.earns(term.term));
+        told.extend(self.terms);
+        dearest_first(told);
     }
 }
 

@@ -4,6 +4,7 @@ use elbowroom_model::{Brief, PieceId};
 
 use crate::answer::{Gap, TurningCircle};
 use crate::arrangement::Choices;
+use crate::composition::TermCost;
 use crate::criteria::Judgement;
 use crate::layout::Layout;
 use crate::routes::Route;
@@ -30,6 +31,8 @@ pub struct JudgedRoom {
     pub gaps: Vec<Gap>,
     /// Routes from every entrance.
     pub routes: Vec<Route>,
+    /// What it costs by the terms of composition, what costs most first.
+    pub composition: Vec<TermCost>,
     /// Where a wheelchair can turn; `None` where no rule asks for it, or there is no place.
     pub turning_circle: Option<TurningCircle>,
 }

@@ -5,6 +5,7 @@
 //! measured of a room that stands is taken at its word: no wall is moved in, since no piece reaches into one.
 
 mod as_measured;
+mod composed;
 mod gain;
 mod judged_room;
 mod placement;
@@ -43,9 +44,17 @@ pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlac
     let mut broken = verify(&CheckedRoom::of(&brief), &layout, &arrangement, &routes);
     broken.retain(is_of_the_room);
     let main_seat = arrangement.main_seat;
-    let in_room =
-        LayoutInRoom { brief: &brief, site: &site, layout: &layout, routes: &routes, main_seat, composition: None };
-    let mut judgements = criteria::judge(&in_room);
+    let mut composition = composed::composed(&brief, &site, &arrangement, &layout);
+    let in_room = LayoutInRoom {
+        brief: &brief,
+        site: &site,
+        layout: &layout,
+        routes: &routes,
+        main_seat,
+        composition: Some(&composition),
+    };
+    let (mut judgements, walkers) = criteria::judge_with_walkers(&in_room);
+    walkers.take_into(&mut composition);
     judgements.iter_mut().for_each(|judgement| judgement.score = thousandth(judgement.score));
     let ratings = ranking::ratings(&[Entrant::of(&judgements, 0)], &brief.wishes, None);
     let circle = layout.turning_circle.zip(brief.rules.turning_circle());
@@ -57,6 +66,7 @@ pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlac
         judgements,
         gaps: gaps(&brief, &site, &layout),
         routes,
+        composition,
         turning_circle: circle.map(|(centre, diameter)| TurningCircle { centre, diameter }),
         layout,
         brief,

@@ -25,7 +25,7 @@ pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption) -> Marku
     let file = on.file;
     let answer = &solved.answer;
     let brief = &answer.brief;
-    let given_up = said::gives_up(brief, option);
+    let given_up = said::gives_up(brief, &option.planned.composition);
     let units = sign(shop_unit(brief.units));
     html! {
         article.way id="first" data-key=(option.key) data-rank=(option.rank) {

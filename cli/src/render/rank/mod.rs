@@ -73,7 +73,7 @@ fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[Ran
 
 /// What the plan of an option gives up; nothing where that is little.
 fn gives_up(page: &mut Page, told: &RankPage<'_>, best: &RankedOption) {
-    let given_up = said::gives_up(told.brief(), best);
+    let given_up = said::gives_up(told.brief(), &best.planned.composition);
     if given_up.is_empty() {
         return;
     }

@@ -26,7 +26,7 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
     let brief = told.brief();
     page.paragraph(0, &refused::summary(told.answer, told.limits.by));
     answer::order(page, brief);
-    page.strong(&crate::words::rank::other(brief, best));
+    page.strong(&words::in_a_line(brief, best));
     for eased in all_eased(brief, best) {
         page.entry(3, &eased);
     }
@@ -39,7 +39,7 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
     if let Some(judgement) = by.or_else(|| why::strongest(brief, best, others)) {
         page.labelled(3, words::WHY, HANG, &reason(brief, &judgement.finding));
     }
-    if let Some(given_up) = gives_up(brief, best).first() {
+    if let Some(given_up) = gives_up(brief, &best.planned.composition).first() {
         page.labelled(3, words::GIVES_UP_LABEL, HANG, given_up);
     }
     tell_others(page, told, best, others);

@@ -8,6 +8,7 @@ use super::RankPage;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
+use crate::words::narrowest::narrowest;
 use crate::words::rank as words;
 
 /// Routes, then gaps.
@@ -34,16 +35,9 @@ pub(in crate::render) fn routes(page: &mut Page, brief: &Brief, heading: &str, r
         let bare = |length: f64| taped_bare(brief.units, length);
         let walk = route.length.map_or_else(String::new, |walk| shopped(brief.units, walk, Rounding::Nearest));
         let ends = words::route(brief, [route.from, route.to].map(Thing::from));
-        table.row([ends, bare(route.width), bare(route.needs), walk, pinch(brief, route)]);
+        table.row([ends, bare(route.width), bare(route.needs), walk, narrowest(brief, route)]);
     }
     page.table(3, &table);
-}
-
-fn pinch(brief: &Brief, route: &Route) -> String {
-    match route.pinch {
-        Some(pinch) => words::between(brief, pinch.between.map(Thing::from)),
-        None => words::NO_PINCH.to_owned(),
-    }
 }
 
 /// Gaps under a heading, where there are any.

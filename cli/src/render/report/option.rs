@@ -12,6 +12,7 @@ use crate::words::answer as said;
 use crate::words::criteria;
 use crate::words::firm::{is_set_aside, share};
 use crate::words::lengths::{Ends, shop_unit, sign, taped_bare};
+use crate::words::narrowest::narrowest;
 use crate::words::rank as rank_words;
 use crate::words::report as words;
 
@@ -30,7 +31,7 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
     put_aside(page, option);
     put_plan(page, option, &plan.sheet, &plan.key);
     put_reasons(page, told, option);
-    put_list(page, Some(words::GIVES_UP), &said::gives_up(&told.answer.brief, option));
+    put_list(page, Some(words::GIVES_UP), &said::gives_up(&told.answer.brief, &option.planned.composition));
     put_sizes(page, told, option);
     put_ways(page, told, option);
     let brief = &told.answer.brief;
@@ -141,8 +142,7 @@ fn put_ways(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOption) {
         );
         page.element("td", &[("class", "number")], &tape(route.width));
         page.element("td", &[("class", "number")], &tape(route.needs));
-        let pinch = route.pinch.map(|pinch| rank_words::between(brief, pinch.between.map(Thing::from)));
-        page.element("td", &[], &pinch.unwrap_or_else(|| rank_words::NO_PINCH.to_owned())).end();
+        page.element("td", &[], &narrowest(brief, route)).end();
     }
     end_table(page);
 }

@@ -15,6 +15,7 @@ use crate::render::leaf::{Block, Grid, Head, Leaf, Picture};
 use crate::render::plan::{self, Drawn};
 use crate::words::answer::{all_eased, notices_of};
 use crate::words::lengths::{shop_unit, sign, taped};
+use crate::words::narrowest::narrow_doorway;
 use crate::words::tape as words;
 use crate::words::walk as prose;
 
@@ -126,7 +127,10 @@ fn walk(laid: &Laid<'_>, steps: &[WalkStep]) -> Vec<String> {
     let step = |step: &WalkStep| match *step {
         WalkStep::OpenDoor { door } => prose::open(name(Thing::Item(door))),
         WalkStep::Way { from, to, needs, width, between } => {
-            prose::way([from, to].map(name), &laid.tape(needs), &laid.tape(width), between.map(|two| two.map(name)))
+            let doorway = narrow_doorway(laid.brief(), [from, to], width).filter(|(_, own)| *own < width);
+            let doorway = doorway.map(|(door, own)| (door, laid.tape(own)));
+            let [needs, width] = [needs, width].map(|length| laid.tape(length));
+            prose::way([from, to].map(name), [&needs, &width], between.map(|two| two.map(name)), doorway)
         }
         WalkStep::Turn { diameter } => prose::turn(&laid.tape(diameter)),
         WalkStep::Front { piece, clear } => {

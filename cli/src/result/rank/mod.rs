@@ -17,6 +17,7 @@ use serde::ser::SerializeMap;
 use serde::{Serialize, Serializer};
 
 pub(crate) use option::OptionResult;
+pub(super) use plan_value::TermResult;
 pub(crate) use refused::RemedyResult;
 pub(super) use way::{GapResult, RouteResult, TurningCircleResult};
 

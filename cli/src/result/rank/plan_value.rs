@@ -9,7 +9,7 @@ use crate::words::answer::{eased as eased_words, term as term_words};
 
 /// What one term costs.
 #[derive(Debug, Serialize)]
-pub(super) struct TermResult<'a> {
+pub(in crate::result) struct TermResult<'a> {
     /// Its name.
     term: &'static str,
     /// The piece that pays, and what it stands to.
@@ -24,7 +24,7 @@ pub(super) struct TermResult<'a> {
 
 impl<'a> TermResult<'a> {
     /// What is told of a term.
-    pub(super) fn of(brief: &'a Brief, told: &TermCost) -> Self {
+    pub(in crate::result) fn of(brief: &'a Brief, told: &TermCost) -> Self {
         let pieces = [Thing::Piece(told.piece), told.other()].map(|thing| thing.name(brief));
         Self { term: told.term.key(), pieces, off: told.off, cost: told.cost, sentence: term_words(brief, told) }
     }

@@ -1,31 +1,15 @@
-//! What a plan gives up, in words: a sentence for each term of composition that it does not keep whole.
+//! A term of composition in words: what a plan does not keep whole, and by how much.
 
 use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Clearance, Rounding, Term, tables};
-use elbowroom_solver::answer::{RankedOption, Thing};
+use elbowroom_solver::answer::Thing;
 use elbowroom_solver::composition::TermCost;
 
 use crate::words::figures::area;
 use crate::words::lengths::taped;
 
-/// Terms told of one plan; the JSON has them all.
-const TOLD: usize = 3;
-/// What costs less than this nobody would move a piece for, in millimetres of shortfall of a piece that counts 3.
-const WORTH_TELLING: f64 = 100.0;
 /// Lengths under this are told as a tape reads, mm: rounded to a centimetre they could read as none.
 const SMALL: f64 = 10.0;
-
-/// The terms that cost an option most, dearest first, a sentence each; the same two things are told once of a term.
-pub(crate) fn gives_up(brief: &Brief, option: &RankedOption) -> Vec<String> {
-    let mut dearest: Vec<&TermCost> = Vec::new();
-    for told in option.planned.composition.iter().filter(|told| told.cost >= WORTH_TELLING) {
-        let is_known = |known: &&TermCost| (known.term, known.piece, known.with) == (told.term, told.piece, told.with);
-        if !dearest.iter().any(is_known) {
-            dearest.push(told);
-        }
-    }
-    dearest.into_iter().take(TOLD).map(|told| term(brief, told)).collect()
-}
 
 /// One term: `The media unit stands 12 cm off the middle of the front of the sofa.`
 pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
@@ -61,6 +45,7 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         | Term::ReturnBehind
         | Term::BesideStorage
         | Term::StorageFar
+        | Term::StorageApart
         | Term::DiningBySeat => named.at_wall(),
         Term::RugInSwing => format!("{} lies where the leaf of {} sweeps", named.one, named.other),
         Term::RugUnderOther => format!("{} reaches under {}", named.one, named.other),
@@ -74,6 +59,15 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
             format!("the return of {} has its back to {}, whose view you like", named.one, named.other)
         }
         Term::AcrossOpening => format!("{} has its back close to {}", named.one, named.other),
+        Term::ByDoor => {
+            let [has, wanted] = named.brief.units.side_by_side(named.left(), tables::price(Term::ByDoor).free);
+            format!(
+                "{} {} {has} from where the leaf of {} sweeps; {wanted} leave room to come in",
+                named.one,
+                named.stands(),
+                named.other
+            )
+        }
         Term::BehindLeaf => format!("{} stands where the open leaf of {} hides it", named.one, named.other),
         Term::WayAcross | Term::SmallByWay | Term::CutOff | Term::InWay => named.of_walkers(),
     };
@@ -198,6 +192,7 @@ impl Named<'_> {
                 let far = self.length(tables::price(told.term).free + told.off);
                 format!("{one} {stands} {far} from the middle of the group")
             }
+            Term::StorageApart => format!("{one} {stands} at another wall than {other}"),
             Term::DiningBySeat => {
                 let [has, wanted] = self.brief.units.side_by_side(self.left(), tables::price(told.term).free);
                 format!("{one} stands {has} from {other}; chairs and whoever passes want {wanted}")
@@ -230,9 +225,10 @@ impl Named<'_> {
         let Self { brief, told, one, other } = self;
         match told.term {
             Term::AtEnd => {
-                let near = tables::price(told.term).free;
-                let [off, near] = brief.units.side_by_side(near + told.off, near);
-                format!("{one} stands {off} from the end of {other}; a hand finds it within {near}")
+                let near = tables::price(told.term).far;
+                let [has, wanted] = brief.units.side_by_side(told.off, near);
+                let reach = if told.off > near { format!("; a hand finds it within {wanted}") } else { String::new() };
+                format!("{one} stands {has} from the end of {other}{reach}")
             }
             Term::AlongEnd => {
                 let off = self.length(told.off);

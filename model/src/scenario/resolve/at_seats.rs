@@ -33,6 +33,22 @@ pub(super) fn resolve(document: &Document, names: &Names, pieces: &mut [Piece], 
     }
 }
 
+/// What stands at seats that may all be left out is left out where none of them stands, and told once.
+pub(super) fn go_with_seats(pieces: &mut [Piece], report: &mut Report<'_>) {
+    let may_go: Vec<String> =
+        pieces.iter().filter(|seat| seat.kind.is_seat() && !seat.needed).map(|seat| seat.name.clone()).collect();
+    let hangs_on_them =
+        |piece: &&mut Piece| piece.needed && !piece.at.is_empty() && piece.at.iter().all(|seat| may_go.contains(seat));
+    for piece in pieces.iter_mut().filter(hangs_on_them) {
+        piece.needed = false;
+        let seats = piece.at.join(" or ");
+        report.notice(format!(
+            "{} stands at {seats}, which may be left out: where no such seat stands, it is left out too.",
+            piece.name
+        ));
+    }
+}
+
 /// The seat of this name, or the seats of this kind.
 fn seats(wanted: &str, pieces: &[Piece]) -> Vec<String> {
     let seats = || pieces.iter().filter(|piece| piece.kind.is_seat());

@@ -62,6 +62,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let mut pieces = pieces::pieces(document, &names, &rules, tables, &mut report);
     at_seats::resolve(document, &names, &mut pieces, &mut report);
     groups::resolve(document, &names, &mut pieces, &mut report);
+    at_seats::go_with_seats(&mut pieces, &mut report);
     dining::tell(&pieces, &rules, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
     plausible::tell(document, &names, tables, &mut report);

@@ -102,9 +102,10 @@ fn past_piece(context: &RuleContext<'_>, seat: &Pose, piece: &Pose, half: f64) -
     piece.each_part(cause, ways).collect()
 }
 
-/// Whether one who sits sees a screen over a piece.
+/// Whether one who sits sees a screen over a piece, and over whoever sits at it.
 fn hides_nothing(context: &RuleContext<'_>, piece: &Pose) -> bool {
-    piece.is_flat() || piece.piece.height_with_screen() <= low(context)
+    let low = if piece.piece.kind.is_sat_at() { LOW } else { low(context) };
+    piece.is_flat() || piece.piece.height_with_screen() <= low
 }
 
 /// What is no higher hides nothing, mm.

@@ -35,7 +35,9 @@ fn of_screen(scene: &CheckedLayout<'_>, watched: &Watched<'_>, wanted: f64) -> V
     let low = if hangs { watched.media.piece.height.clamp(LOW, EYES) } else { LOW };
     let room = standing(scene).into_iter().filter(|(of, _)| height(scene.brief, *of) > low);
     let own = [watched.seat.placed.piece, watched.media.placed.piece];
-    let tall = |piece: &&InPlace<'_>| piece.piece.height_with_screen() > low;
+    // Nobody sees over who sits at a desk or dines.
+    let over = |piece: &InPlace<'_>| if piece.piece.kind.is_sat_at() { LOW } else { low };
+    let tall = |piece: &&InPlace<'_>| piece.piece.height_with_screen() > over(piece);
     let pieces = scene.standing_but(&own).filter(tall);
     let pieces = pieces.flat_map(|piece| piece.parts.iter().map(|part| (piece.thing(), part.clone())));
     let measure = |(of, shape): (Thing, Convex)| {

@@ -76,7 +76,10 @@ fn tall(brief: &Brief, ground: &Ground, stands: &[Stand<'_>], (but, low): (&[&st
     let mut all: Vec<(String, Polygon)> = standing(ground);
     all.retain(|(name, _)| height(name) > low);
     let pieces = stands.iter().filter(|stand| !but.contains(&stand.name()) && !stand.is_flat());
-    let high = pieces.filter(|stand| stand.piece.height_with_screen() > low);
+    // Nobody sees over who sits at a desk, a piano or a dining table.
+    let over =
+        |stand: &Stand<'_>| if ["desk", "piano", "dining-table"].contains(&stand.piece.kind.key()) { LOW } else { low };
+    let high = pieces.filter(|stand| stand.piece.height_with_screen() > over(stand));
     all.extend(high.flat_map(|stand| stand.parts().into_iter().map(|part| (stand.name().to_owned(), part))));
     all
 }

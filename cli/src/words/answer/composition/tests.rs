@@ -121,12 +121,13 @@ fn each_says_what_is_off_and_by_how_much() {
             "The return of the sofa has its back to the bay, whose view you like.",
         ),
         (Term::StorageFar, SHELF, sofa, 1400.0, "The bookcase stands 440 cm from the middle of the group."),
+        (Term::StorageApart, SHELF, With::Piece(UNIT), 0.0, "The bookcase stands at another wall than the media unit."),
         (Term::BesideStorage, SHELF, sofa, 180.0, "The bookcase stands 12 cm beside the sofa, and looms over it."),
         (
             Term::AtEnd,
             SHELF,
             sofa,
-            80.0,
+            140.0,
             "The bookcase stands 14 cm from the end of the sofa; a hand finds it within 6 cm.",
         ),
     ];

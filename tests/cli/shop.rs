@@ -135,3 +135,32 @@ fn bad_input_is_told() {
         assert!(ended.stderr.contains("to mend first"), "{}", ended.stderr);
     }
 }
+
+#[test]
+fn rows_go_into_a_file_by_its_ending() {
+    let folder = tempdir().unwrap();
+    let path = |name: &str| folder.path().join(name);
+    fs::write(path("list.csv"), LIST).unwrap();
+    let rows = |name: &str, more: &[&str]| {
+        let (list, rows) = (path("list.csv"), path(name));
+        let named = ["shop", "-", list.to_str().unwrap(), "--rows", rows.to_str().unwrap()];
+        run_with(&[&named, more].concat(), ROOM.as_bytes())
+    };
+    let ended = rows("fits.csv", &["--sets"]);
+    assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
+    assert!(ended.stdout.contains("For sofa"), "the page is printed: {}", ended.stdout);
+    assert_eq!(fs::read_to_string(path("fits.csv")).unwrap(), shop(&["--csv"]).stdout);
+    assert_eq!(rows("fits.xlsx", &[]).code, Some(0));
+    let made = fs::read(path("fits.xlsx")).unwrap();
+    let mut book: calamine::Xlsx<_> = calamine::open_workbook_from_rs(std::io::Cursor::new(&made)).unwrap();
+    let sheet = calamine::Reader::worksheet_range_at(&mut book, 0).unwrap().unwrap();
+    // The name as it is, its width as a number.
+    assert_eq!((sheet[(2, 1)].to_string().as_str(), &sheet[(2, 4)]), ("=Gull/..\\x", &calamine::Data::Float(210.0)));
+    assert_eq!(rows("fits.xlsx", &["--force"]).code, Some(0));
+    assert!(fs::read(path("fits.xlsx")).unwrap() == made, "other bytes");
+    for (name, more) in [("fits.xlsx", &[][..]), ("fits.txt", &[]), ("list.csv", &["--force"]), ("no/fits.csv", &[])] {
+        let ended = rows(name, more);
+        assert_eq!((ended.code, ended.stdout.as_str()), (Some(2), ""), "{name}");
+    }
+    assert_eq!(fs::read_to_string(path("list.csv")).unwrap(), LIST);
+}

@@ -1,6 +1,7 @@
 //! Tables of pieces: what is understood, what is refused with its line, and that nothing is guessed.
 
 mod rows;
+mod workbooks;
 
 use elbowroom_model::PieceKind;
 use elbowroom_model::listing::{Asked, Decimals, Extra, Form, Listing, UNCOUNTED, read};

@@ -26,8 +26,8 @@ pub(crate) struct BatchArgs {
     /// Write over files that are there and that no run of `batch` left; never over one that is read
     #[arg(long, requires = "output")]
     pub force: bool,
-    /// Assign the pieces of this stock (CSV, YAML or NDJSON) to the rooms; ROOMS may then also be a CSV of bookings: room,
-    /// from, to, priority, must, client, address
+    /// Assign the pieces of this stock (CSV, .xlsx, YAML or NDJSON) to the rooms; ROOMS may then also be a CSV or .xlsx of
+    /// bookings: room, from, to, priority, must, client, address
     #[arg(long, value_name = "FILE", conflicts_with = "compare")]
     pub stock: Option<PathBuf>,
     /// List what changed between rooms of one name
@@ -36,6 +36,9 @@ pub(crate) struct BatchArgs {
     /// A report of each room as well, and a link to it on the pages
     #[arg(long, requires = "output", conflicts_with = "stock")]
     pub reports: bool,
+    /// Each table as a spreadsheet (.xlsx) too, beside its CSV
+    #[arg(long, requires = "output")]
+    pub xlsx: bool,
     /// Ways to put the main seat, in each room, whose best option gets the most each size could be alone, what holds it, and a
     /// part of its own in a report: 1 where not given, 3 in reports
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u64).range(1..=MOST_SHOWN).map(|n| n as usize))]

@@ -52,7 +52,7 @@ pub(crate) use rank::RankArgs;
 pub(crate) use report::{Page, ReportArgs};
 pub(crate) use room::{RoomArgs, ScenarioArgs};
 pub(crate) use share::ShareArgs;
-pub(crate) use shop::ShopArgs;
+pub(crate) use shop::{RowsForm, ShopArgs};
 pub(crate) use started::as_started;
 pub(crate) use tape::TapeArgs;
 pub(crate) use way::WayArgs;

@@ -1,12 +1,14 @@
 //! The arguments of `shop`.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::ValueEnum;
 use elbowroom_model::listing::Money;
 use elbowroom_solver::shop::Order;
 
-use crate::args::{DecimalsArg, RoomArgs};
+use crate::args::{DecimalsArg, OutputArgs, RoomArgs};
+use crate::process::destination::Destination;
+use crate::process::failure::Failure;
 
 /// Most sets that can be asked for.
 const MOST_SETS: u64 = 100;
@@ -19,7 +21,7 @@ pub(crate) struct ShopArgs {
     /// The room.
     #[command(flatten)]
     pub room: RoomArgs,
-    /// The candidates: CSV, YAML or NDJSON with kind, name and sizes, and price, count in hand, score where known
+    /// The candidates: CSV, .xlsx, YAML or NDJSON with kind, name and sizes, and price, count in hand, score where known
     #[arg(value_name = "CANDIDATES")]
     pub candidates: PathBuf,
     /// How the list's figures are written
@@ -43,6 +45,34 @@ pub(crate) struct ShopArgs {
     /// Print a row of a spreadsheet for each candidate
     #[arg(long, conflicts_with = "sets")]
     pub csv: bool,
+    /// Write a row of a spreadsheet for each candidate into this file (.csv or .xlsx)
+    #[arg(long, value_name = "FILE")]
+    pub rows: Option<PathBuf>,
+    /// Write over a file that is there already
+    #[arg(long, requires = "rows")]
+    pub force: bool,
+}
+
+/// How rows are written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum RowsForm {
+    /// Text, cells parted by commas
+    Csv,
+    /// A workbook
+    Xlsx,
+}
+
+impl ShopArgs {
+    /// Where the rows go, where they are asked for.
+    ///
+    /// # Errors
+    /// As of [`OutputArgs::destination`].
+    pub(crate) fn destination_of_rows(&self) -> Result<Option<Destination>, Failure> {
+        let Some(rows) = &self.rows else { return Ok(None) };
+        let inputs: Vec<&Path> = self.room.scenario.files().into_iter().chain([self.candidates.as_path()]).collect();
+        let output = OutputArgs { output: Some(rows.clone()), force: self.force };
+        output.destination(&inputs).map(Some)
+    }
 }
 
 /// What makes one set better than another.

@@ -7,19 +7,23 @@ use std::path::Path;
 use elbowroom_model::Unit;
 
 use super::kept::{Kept, ROOMS};
-use super::left::{ROWS, is_page};
+use super::left::{ROWS, WORKBOOK, drop_book, is_page};
 use super::of_rooms::{self, Ordered};
 use super::record::told_under;
 use crate::process::failure::Failure;
 use crate::process::whole::Whole;
 use crate::render::batch::room_line::RoomLine;
 use crate::render::batch::{Columns, Part, ROOMS_A_PAGE, Summary, head, page, page_name, row};
+use crate::text::cells::{Cell, line};
+use crate::text::workbook::{BookOfRows, MOST_ROWS};
 
 /// What is wanted of the files beside what they always hold.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Wanted {
     /// A report of each room.
     pub(crate) reports: bool,
+    /// The rows as a workbook too.
+    pub(crate) xlsx: bool,
     /// The unit that rows are in, where they are not each in that of their room.
     pub(crate) units: Option<Unit>,
 }
@@ -34,13 +38,16 @@ pub(crate) fn finish(
     wanted: Wanted,
     mut told: impl FnMut(RoomLine),
 ) -> Result<Summary, Failure> {
-    let (mut lines, mut rows) = (Whole::start(folder.join(ROOMS))?, Whole::start(folder.join(ROWS))?);
+    if wanted.xlsx && order.len() >= MOST_ROWS {
+        return Err(Failure::TooManyRows { rows: order.len(), most: MOST_ROWS - 1 });
+    }
+    let mut lines = Whole::start(folder.join(ROOMS))?;
     let mut columns = Columns::new(wanted.units);
     let mut seen = BTreeSet::new();
     for (_, content) in order.iter().filter(|(_, content)| seen.insert(*content)) {
         columns.add(&RoomLine::of(&kept.line(*content)?)?);
     }
-    rows.add(&head(&columns)?)?;
+    let mut rows = Rows::start(folder, &head(&columns), wanted.xlsx)?;
     of_rooms::settle(folder, order, wanted.reports)?;
     let mut summary = Summary::default();
     summary.no_column = columns.left_out;
@@ -53,7 +60,7 @@ pub(crate) fn finish(
             let room = RoomLine::of(&line)?;
             lines.add(&line)?;
             lines.add("\n")?;
-            rows.add(&row(&room, &columns)?)?;
+            rows.add(&row(&room, &columns))?;
             summary.count(&room);
             rooms.push(room);
         }
@@ -63,9 +70,44 @@ pub(crate) fn finish(
         rooms.into_iter().for_each(&mut told);
     }
     drop_pages_after(folder, pages);
+    drop_book(&folder.join(ROWS).with_extension(WORKBOOK), wanted.xlsx);
     rows.put()?;
     lines.put()?;
     Ok(summary)
+}
+
+/// The rows under way, as CSV and where wanted as a workbook.
+struct Rows {
+    separated: Whole,
+    book: Option<(Whole, BookOfRows)>,
+}
+
+impl Rows {
+    fn start(folder: &Path, heads: &[Cell], xlsx: bool) -> Result<Self, Failure> {
+        let mut separated = Whole::start(folder.join(ROWS))?;
+        separated.add(&line(heads).map_err(Failure::Unwritable)?)?;
+        let book = || {
+            let book = BookOfRows::new(heads).map_err(Failure::Unwritable)?;
+            Ok::<_, Failure>((Whole::start(folder.join(ROWS).with_extension(WORKBOOK))?, book))
+        };
+        Ok(Self { separated, book: xlsx.then(book).transpose()? })
+    }
+
+    fn add(&mut self, cells: &[Cell]) -> Result<(), Failure> {
+        self.separated.add(&line(cells).map_err(Failure::Unwritable)?)?;
+        match &mut self.book {
+            Some((_, book)) => book.add(cells).map_err(Failure::Unwritable),
+            None => Ok(()),
+        }
+    }
+
+    fn put(self) -> Result<(), Failure> {
+        if let Some((mut file, book)) = self.book {
+            file.add_bytes(&book.bytes().map_err(Failure::Unwritable)?)?;
+            file.put()?;
+        }
+        self.separated.put()
+    }
 }
 
 /// Takes away the pages of an earlier run that had more of them.

@@ -14,9 +14,12 @@ use crate::render::batch::{PAGE_START, ROWS_START, is_page_name};
 use crate::render::crew::CALENDAR_START;
 use crate::render::stock::PICKS_START;
 use crate::result::stock::STOCK_START;
+use crate::text::workbook::is_as_made;
 
 /// Rows for a spreadsheet.
 pub(super) const ROWS: &str = "rooms.csv";
+/// How the name of a workbook ends, that stands beside rows of the same name.
+pub(crate) const WORKBOOK: &str = "xlsx";
 /// The pick list of an assignment.
 pub(crate) const PICKS: &str = "picks.csv";
 /// Everything of an assignment.
@@ -24,8 +27,10 @@ pub(crate) const STOCK: &str = "stock.json";
 
 /// The folder for a crew.
 pub(crate) const CREW: &str = "picks";
+/// All that a crew carries, in its folder.
+pub(crate) const LOADS: &str = "loads.csv";
 /// What is in it beside a sheet for each day.
-const CREW_FILES: [&str; 3] = ["calendar.ics", "loads.csv", "returns.txt"];
+const CREW_FILES: [&str; 3] = ["calendar.ics", LOADS, "returns.txt"];
 
 /// What a file of a run is known by.
 #[derive(Debug, Clone, Copy)]
@@ -34,6 +39,8 @@ enum Mark {
     Start(&'static str),
     /// Its first line is that of a room that was solved.
     Line,
+    /// It is a workbook that nobody has saved since.
+    AsMade,
     /// It lies beside a calendar of a run.
     WithCalendar,
 }
@@ -45,19 +52,21 @@ pub(crate) struct Left {
     mark: Mark,
 }
 
-/// The files of a run over rooms: those it always leaves, and the pages that are there already.
-pub(crate) fn of_rooms(folder: &Path) -> Vec<Left> {
+/// The files of a run over rooms: those it always leaves, the workbook where one is asked for, and the pages that are there
+/// already.
+pub(crate) fn of_rooms(folder: &Path, xlsx: bool) -> Vec<Left> {
     let usual = [(ROOMS, Mark::Line), (JOURNAL, Mark::Start("{\"content\":\"")), (ROWS, Mark::Start(ROWS_START))];
     let mut left: Vec<Left> = usual.into_iter().map(|(name, mark)| Left { path: folder.join(name), mark }).collect();
     let entries = fs::read_dir(folder).into_iter().flatten().flatten();
     let pages = entries.filter(|entry| entry.file_name().to_str().is_some_and(is_page_name));
+    left.extend(books([folder.join(ROWS)], xlsx));
     left.extend(pages.map(|page| Left { path: page.path(), mark: Mark::Start(PAGE_START) }));
     left.sort_by(|one, other| one.path.cmp(&other.path));
     left
 }
 
-/// The files of an assignment of stock.
-pub(crate) fn of_stock(folder: &Path) -> Vec<Left> {
+/// The files of an assignment of stock; its workbooks where they are asked for.
+pub(crate) fn of_stock(folder: &Path, xlsx: bool) -> Vec<Left> {
     let files = [(PICKS, Mark::Start(PICKS_START)), (STOCK, Mark::Start(STOCK_START))];
     let mut left: Vec<Left> = files.into_iter().map(|(name, mark)| Left { path: folder.join(name), mark }).collect();
     let crew = folder.join(CREW);
@@ -65,9 +74,25 @@ pub(crate) fn of_stock(folder: &Path) -> Vec<Left> {
     let days = entries.filter(|entry| entry.file_name().to_str().is_some_and(|name| day_of(name).is_some()));
     let days = days.map(|entry| entry.path());
     let all = CREW_FILES.map(|name| crew.join(name)).into_iter().chain(days);
+    left.extend(books([folder.join(PICKS), crew.join(LOADS)], xlsx));
     left.extend(all.map(|path| Left { path, mark: Mark::WithCalendar }));
     left.sort_by(|one, other| one.path.cmp(&other.path));
     left
+}
+
+/// Workbooks beside these rows, that are written where they are asked for; else one of an earlier run is taken away.
+fn books<const N: usize>(rows: [PathBuf; N], asked: bool) -> impl Iterator<Item = Left> {
+    let left = rows.into_iter().map(|rows| Left { path: rows.with_extension(WORKBOOK), mark: Mark::AsMade });
+    left.filter(move |left| asked || is_of_a_run(&left.path, left.mark))
+}
+
+/// Takes away a workbook that an earlier run left, where none is asked for now: it would tell what is no longer so. One that
+/// somebody has saved again is theirs.
+pub(crate) fn drop_book(path: &Path, asked: bool) {
+    if !asked && is_of_a_run(path, Mark::AsMade) {
+        // One that cannot be taken away is only in the way.
+        let _ = fs::remove_file(path);
+    }
 }
 
 /// The day of a sheet for a crew, by its file's name.
@@ -112,6 +137,7 @@ fn is_of_a_run(path: &Path, mark: Mark) -> bool {
             let read = file.take(start.len() as u64).read_to_end(&mut head);
             read.is_ok() && start.as_bytes().starts_with(&head)
         }
+        Mark::AsMade => file.metadata().is_ok_and(|file| file.len() == 0) || is_as_made(file),
         Mark::WithCalendar => path.parent().is_some_and(is_of_the_crew),
         Mark::Line => {
             let mut line = String::new();

@@ -65,7 +65,7 @@ fn into_folder(
     stdout: &mut Outlet<'_>,
     stderr: &mut Outlet<'_>,
 ) -> Result<Exit, Failure> {
-    left::see(&left::of_rooms(folder), rooms.inputs(args), args.force)?;
+    left::see(&left::of_rooms(folder, args.xlsx), rooms.inputs(args), args.force)?;
     of_rooms::make_folders(folder, args.reports)?;
     let mut kept = Kept::open(folder, args.reports)?;
     sweep(folder);
@@ -93,7 +93,7 @@ fn into_folder(
     })?;
     bar.clear();
     let mut compared_rooms = Vec::new();
-    let wanted = Wanted { reports: args.reports, units: args.units };
+    let wanted = Wanted { reports: args.reports, xlsx: args.xlsx, units: args.units };
     let mut done = finish(folder, &kept, &order, wanted, |told| {
         if args.compare {
             compared_rooms.push(told);

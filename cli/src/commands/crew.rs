@@ -8,7 +8,8 @@ use elbowroom_model::Unit;
 use elbowroom_solver::answer::Answer;
 
 use super::letters;
-use crate::batch::left::{CREW, day_of, is_of_the_crew};
+use super::rows::put_rows;
+use crate::batch::left::{CREW, LOADS, day_of, is_of_the_crew};
 use crate::drawing::{Sheet, Stock, Typeface, pdf};
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
@@ -29,11 +30,13 @@ pub(super) struct Crew<'c> {
     pub(super) unit: Unit,
     /// What its sheets are lettered in.
     pub(super) typeface: &'c Typeface,
+    /// All that is carried as a workbook too.
+    pub(super) xlsx: bool,
 }
 
 /// Writes the folder; how many days there are.
 pub(super) fn write(folder: &Path, crew: &Crew<'_>, stderr: &mut Outlet<'_>) -> Result<usize, Failure> {
-    let Crew { told, plans, unit, typeface } = *crew;
+    let Crew { told, plans, unit, typeface, xlsx } = *crew;
     let folder = folder.join(CREW);
     let days = days(told);
     if days.is_empty() {
@@ -62,7 +65,7 @@ pub(super) fn write(folder: &Path, crew: &Crew<'_>, stderr: &mut Outlet<'_>) -> 
         put(&folder, &format!("{day}.pdf"), &pdf(&sheets, typeface)?)?;
     }
     letters::tell_these(&lacking, stderr);
-    put(&folder, "loads.csv", rows(told, unit)?.as_bytes())?;
+    put_rows(&folder.join(LOADS), &rows(told, unit), xlsx)?;
     put(&folder, "returns.txt", leaf::text(&returns(told), Look::PLAIN).as_bytes())?;
     put(&folder, "calendar.ics", calendar(told).as_bytes())?;
     Ok(days.len())

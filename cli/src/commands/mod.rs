@@ -16,6 +16,7 @@ mod man;
 mod new;
 mod rank;
 mod report;
+mod rows;
 mod schema;
 mod share;
 mod shop;

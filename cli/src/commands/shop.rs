@@ -6,14 +6,17 @@ use elbowroom_model::listing::{Asked, UNCOUNTED};
 use elbowroom_solver::cautions::cautions;
 use elbowroom_solver::shop::{self, CandidateFound, Effort, SetsAsked, ShopFound, Unwatched, Watch};
 
-use crate::args::ShopArgs;
+use super::form;
+use crate::args::{RowsForm, ShopArgs};
 use crate::process::exit::Exit;
 use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 use crate::process::{listed, source};
 use crate::render::shop as page;
 use crate::result::shop::ShopResult;
+use crate::text::cells::{Cell, lines};
 use crate::text::json;
+use crate::text::workbook::workbook;
 use crate::watch::CountBar;
 use crate::words::shop::Names;
 use crate::{ranked, words};
@@ -33,6 +36,10 @@ pub(super) fn run(
     if named.into_iter().flatten().filter(|path| source::is_standard_input(path)).count() > 1 {
         return Err(Failure::StandardInputTwice);
     }
+    let rows = args.destination_of_rows()?;
+    let rows = rows
+        .map(|destination| Ok::<_, Failure>((form::form_of_file::<RowsForm>(&destination)?, destination)))
+        .transpose()?;
     let (_, brief) = ranked::brief(scenario, stdin)?;
     let asked =
         Asked { decimals: args.decimals.mark(), most_rows: MOST_ROWS, uncounted: UNCOUNTED, ..Asked::default() };
@@ -56,11 +63,23 @@ pub(super) fn run(
     let told = page::ShopPage { names, found: &found, notices: &notices, currency: list.listing.currency.as_deref() };
     let text = match (args.json, args.csv) {
         (true, _) => json::text(&ShopResult::of(names, &found, &notices))?,
-        (_, true) => page::csv(&told)?,
+        (_, true) => lines(&page::candidate_rows(&told)).map_err(Failure::Unwritable)?,
         _ => page::text(&told, args.budget, stdout.look()),
     };
+    if let Some((form, destination)) = rows {
+        destination.write(&in_form(form, &page::candidate_rows(&told))?, stdout)?;
+    }
     stdout.write(&text)?;
     Ok(exit(&found))
+}
+
+/// Rows as the bytes of a file.
+fn in_form(form: RowsForm, rows: &[Vec<Cell>]) -> Result<Vec<u8>, Failure> {
+    let bytes = match form {
+        RowsForm::Csv => lines(rows).map(String::into_bytes),
+        RowsForm::Xlsx => workbook(rows),
+    };
+    bytes.map_err(Failure::Unwritable)
 }
 
 /// Something fits: of sets where they were asked for, else of the candidates.

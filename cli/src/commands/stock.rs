@@ -11,6 +11,7 @@ use elbowroom_solver::answer::Answer;
 use elbowroom_solver::stock::{Asking, assign, more, moves, plans};
 
 use super::crew::Crew;
+use super::rows::put_rows;
 use crate::args::{BatchArgs, FontArgs};
 use crate::batch::content::Terms;
 use crate::batch::given::Given;
@@ -35,7 +36,7 @@ use crate::words::{crew, stock_faults};
 /// Work for each step of each part of the program, at most, and for all tries of one piece more: some seconds each.
 const WORK: u64 = 2_000_000_000;
 /// How the names of tables of bookings end.
-const TABLES: [&str; 3] = ["csv", "tsv", "tab"];
+const TABLES: [&str; 4] = ["csv", "tsv", "tab", "xlsx"];
 
 /// A booking with its room as solved.
 struct Booked {
@@ -61,9 +62,9 @@ pub(super) fn run(
     let (told, plans) = assigned(&booked, &store, unit);
     stdout.write(&page::text(&told, unit, stdout.look()))?;
     if let Some(folder) = &args.output {
-        write(folder, &told, unit)?;
+        write(folder, &told, unit, args.xlsx)?;
         let plans: Vec<Option<&Answer>> = plans.iter().map(Option::as_ref).collect();
-        let crew = Crew { told: &told, plans: &plans, unit, typeface: &typeface };
+        let crew = Crew { told: &told, plans: &plans, unit, typeface: &typeface, xlsx: args.xlsx };
         let days = super::crew::write(folder, &crew, stderr)?;
         if days > 0 {
             let folder = folder.join(CREW).display().to_string();
@@ -93,7 +94,7 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
         return Err(Failure::NoRooms { name: args.rooms.display().to_string() });
     }
     if let Some(folder) = &args.output {
-        left::see(&left::of_stock(folder), rooms.inputs(args), args.force)?;
+        left::see(&left::of_stock(folder, args.xlsx), rooms.inputs(args), args.force)?;
     }
     let bar = RoomsBar::new(rooms.count, stderr);
     let mut found = Vec::new();
@@ -187,13 +188,10 @@ fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
 }
 
 /// The pick list as rows, and everything as JSON.
-fn write(folder: &Path, told: &StockResult, unit: Unit) -> Result<(), Failure> {
+fn write(folder: &Path, told: &StockResult, unit: Unit, xlsx: bool) -> Result<(), Failure> {
     fs::create_dir_all(folder).map_err(|why| Failure::Uncreatable { name: folder.display().to_string(), why })?;
-    let files = [(PICKS, page::rows(told, unit)?), (STOCK, json::text(told)?)];
-    for (name, text) in files {
-        let mut file = Whole::start(folder.join(name))?;
-        file.add(&text)?;
-        file.put()?;
-    }
-    Ok(())
+    put_rows(&folder.join(PICKS), &page::rows(told, unit), xlsx)?;
+    let mut file = Whole::start(folder.join(STOCK))?;
+    file.add(&json::text(told)?)?;
+    file.put()
 }

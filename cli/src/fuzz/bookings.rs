@@ -35,10 +35,10 @@ pub(super) fn check(bytes: &[u8], _: &mut Draw) {
     let text = rows::text_of(bytes);
     let lines = text.split('\n').count();
     let _ = away(&text, 3);
-    match read_bytes(bytes, Path::new("rooms")) {
+    match read_bytes(bytes, None, Path::new("rooms")) {
         Ok(bookings) => {
             assert!(rows::counts(&text).contains(&bookings.len()), "{} rows are read", bookings.len());
-            let again = read_bytes(table(&bookings).as_bytes(), Path::new("rooms"));
+            let again = read_bytes(table(&bookings).as_bytes(), None, Path::new("rooms"));
             assert_eq!(again, Ok(bookings), "reads otherwise");
         }
         Err(faults) => {

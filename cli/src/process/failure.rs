@@ -130,6 +130,13 @@ pub(crate) enum Failure {
     Drawing(&'static str),
     /// Two sheets are asked for in a form that holds one.
     OneSheet,
+    /// A workbook would have more rows than a sheet holds.
+    TooManyRows {
+        /// How many rows, the header left out.
+        rows: usize,
+        /// How many a sheet holds under its header.
+        most: usize,
+    },
     /// What is no text would go to a terminal.
     NoText {
         /// What it is.
@@ -168,6 +175,7 @@ impl Failure {
             | Self::NoSuchCommand(_)
             | Self::NoText { .. }
             | Self::OneSheet
+            | Self::TooManyRows { .. }
             | Self::AlreadyThere(_)
             | Self::WouldWriteInput { .. }
             | Self::Foreign(_)

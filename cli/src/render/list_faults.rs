@@ -11,8 +11,7 @@ use crate::words;
 pub(crate) fn text(name: &str, faults: &Faults, look: Look) -> String {
     let mut page = Page::new(look);
     for (place, fault) in faults.told.iter().enumerate() {
-        let line = fault.place.map_or(0, |place| place.line);
-        page.entry(0, &words::list::fault(line, &fault.message));
+        page.entry(0, &words::list::fault(faults.sheet.as_deref(), fault.place, &fault.message));
         let next = faults.told.get(place + 1);
         if next.is_none_or(|next| next.remedy != fault.remedy) {
             page.faint(4, &fault.remedy);

@@ -1,12 +1,12 @@
 //! How an assignment of stock looks: the pick list by day and room, what is short, what one more piece would bring; and
 //! the pick list as rows for a spreadsheet.
 
+use elbowroom_model::listing::Money;
 use elbowroom_model::{Dimension, Rounding, Unit};
 use elbowroom_solver::stock::By;
 
-use crate::process::failure::Failure;
-use crate::result::stock::{BookingResult, OneMoreResult, PickedPiece, StockResult};
-use crate::text::cells::{cell, line};
+use crate::result::stock::{AskedResult, BookingResult, OneMoreResult, StockResult};
+use crate::text::cells::Cell;
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
@@ -111,37 +111,37 @@ fn one_more(told: &StockResult, unit: Unit) -> String {
 pub(crate) const PICKS_START: &str = "\"from\",\"to\",\"room\",\"source\",\"for\",";
 
 /// The pick list as rows, lengths in `unit`: a column for each figure.
-pub(crate) fn rows(told: &StockResult, unit: Unit) -> Result<String, Failure> {
-    let line = |cells: &[String]| line(cells).map_err(Failure::Unwritable);
+pub(crate) fn rows(told: &StockResult, unit: Unit) -> Vec<Vec<Cell>> {
     let sizes = Dimension::ALL.iter().map(|one| format!("{}_{}", one.key(), shop_unit(unit).key()));
     let before = ["from", "to", "room", "source", "for", "must", "piece", "count"].map(str::to_owned).into_iter();
     let after = ["where", "value", "short"].map(str::to_owned);
-    let mut text = line(&before.chain(sizes).chain(after).collect::<Vec<_>>())?;
+    let mut rows = vec![before.chain(sizes).chain(after).map(Cell::Text).collect()];
     for room in told.by_day() {
-        for asked in &room.asked {
-            let piece = asked.piece.as_ref();
-            let of_piece = |part: fn(&PickedPiece) -> String| piece.map_or_else(String::new, part);
-            let mut cells = vec![
-                room.from.clone().unwrap_or_default(),
-                room.to.clone().unwrap_or_default(),
-                cell(room.name.as_deref().unwrap_or_default()),
-                cell(&room.source),
-                cell(&asked.names.join(", ")),
-                crate::words::batch::yes_no(asked.must).to_owned(),
-                cell(&of_piece(|piece| piece.name.clone())),
-                of_piece(|piece| piece.count.to_string()),
-            ];
-            cells.extend(Dimension::ALL.iter().map(|dimension| {
-                let size = piece.and_then(|piece| piece.sizes.get(*dimension));
-                size.map_or_else(String::new, |size| number(unit, size, Rounding::Nearest))
-            }));
-            cells.extend([
-                cell(&of_piece(|piece| piece.place.clone())),
-                of_piece(|piece| piece.value.map_or_else(String::new, elbowroom_model::listing::Money::words)),
-                words::why_short(asked.by).unwrap_or_default().to_owned(),
-            ]);
-            text.push_str(&line(&cells)?);
-        }
+        rows.extend(room.asked.iter().map(|asked| row(room, asked, unit)));
     }
-    Ok(text)
+    rows
+}
+
+fn row(room: &BookingResult, asked: &AskedResult, unit: Unit) -> Vec<Cell> {
+    let piece = asked.piece.as_ref();
+    let mut cells = vec![
+        Cell::day(room.from.as_deref()),
+        Cell::day(room.to.as_deref()),
+        Cell::text(room.name.as_deref().unwrap_or_default()),
+        Cell::text(&room.source),
+        Cell::text(asked.names.join(", ")),
+        Cell::text(crate::words::batch::yes_no(asked.must)),
+        Cell::text(piece.map_or("", |piece| &piece.name)),
+        Cell::maybe(piece.map(|piece| piece.count)),
+    ];
+    cells.extend(Dimension::ALL.iter().map(|dimension| {
+        let size = piece.and_then(|piece| piece.sizes.get(*dimension));
+        Cell::maybe(size.map(|size| number(unit, size, Rounding::Nearest)))
+    }));
+    cells.extend([
+        Cell::text(piece.map_or("", |piece| &piece.place)),
+        Cell::maybe(piece.and_then(|piece| piece.value).map(Money::words)),
+        Cell::text(words::why_short(asked.by).unwrap_or_default()),
+    ]);
+    cells
 }

@@ -3,11 +3,11 @@
 use std::path::{Path, PathBuf};
 
 use elbowroom_model::Fault;
-use elbowroom_model::listing::{self, Faults, Grid, GridRow, MOST_FAULTS};
+use elbowroom_model::listing::{self, Faults, Form, Grid, GridRow, MOST_FAULTS};
 use elbowroom_solver::stock::Days;
 
 use super::days::day;
-use super::store::at_line;
+use super::store::{at_cell, at_line};
 use crate::process::failure::Failure;
 use crate::process::listed;
 use crate::words::stock_faults as words;
@@ -66,19 +66,24 @@ pub(crate) fn read(path: &Path) -> Result<Vec<Booking>, Failure> {
     let name = path.display().to_string();
     let bytes = listed::bytes_at(path).map_err(|why| Failure::Unreadable { name: name.clone(), why })?;
     let folder = path.parent().unwrap_or(Path::new(""));
-    read_bytes(&bytes, folder).map_err(|faults| Failure::ListFaults { name, faults })
+    read_bytes(&bytes, Form::of_name(&name), folder).map_err(|faults| Failure::ListFaults { name, faults })
 }
 
-pub(crate) fn read_bytes(bytes: &[u8], folder: &Path) -> Result<Vec<Booking>, Faults> {
+/// Reads the bytes of a table; `form`: how it is said to be written.
+pub(crate) fn read_bytes(bytes: &[u8], form: Option<Form>, folder: &Path) -> Result<Vec<Booking>, Faults> {
     let known = |head: &str| column(&plain(head)).is_some();
-    let (table, unread) = listing::table(bytes, MOST_ROWS, &known).map_err(in_words_of_bookings)?;
-    let told = |told: Vec<Fault>| Faults { beyond: told.len().saturating_sub(MOST_FAULTS), told: first(told) };
-    let places = columns(&table).map_err(told)?;
+    let (table, unread) = listing::table(bytes, form, MOST_ROWS, &known).map_err(in_words_of_bookings)?;
+    let sheet = unread.sheet.clone();
+    let told = |told: Vec<Fault>| Faults { beyond: told.len().saturating_sub(MOST_FAULTS), told: first(told), sheet };
+    let places = match columns(&table) {
+        Ok(places) => places,
+        Err(faults) => return Err(told(faults)),
+    };
     let (mut bookings, mut faults) = (Vec::new(), unread.told);
     for row in &table.rows {
         match (Row { row, places: &places }).booking(folder) {
             Ok(booking) => bookings.push(booking),
-            Err(found) => faults.extend(found.into_iter().map(|fault| at_line(fault, row.line))),
+            Err(found) => faults.extend(found),
         }
     }
     if bookings.is_empty() && faults.is_empty() {
@@ -153,14 +158,20 @@ impl Row<'_> {
         place.and_then(|place| self.row.cells.get(place)).map_or("", |cell| cell.trim())
     }
 
+    /// A fault of what the row has in the column.
+    fn at(&self, column: usize, fault: Fault) -> Fault {
+        let place = self.places.get(column).copied().flatten().map_or(0, |place| place + 1);
+        at_cell(fault, self.row.line, place)
+    }
+
     fn booking(&self, folder: &Path) -> Result<Booking, Vec<Fault>> {
         if self.row.cells.iter().any(|cell| cell.contains('\n')) {
-            return Err(vec![words::line_break()]);
+            return Err(vec![at_line(words::line_break(), self.row.line)]);
         }
         let mut told = Vec::new();
         let source = self.cell(0).to_owned();
         if source.is_empty() {
-            told.push(words::no_room());
+            told.push(self.at(0, words::no_room()));
         }
         let days = self.days().unwrap_or_else(|fault| {
             told.push(*fault);
@@ -171,7 +182,7 @@ impl Row<'_> {
             text => text.parse().ok().filter(|priority| (1..=LAST_PRIORITY).contains(priority)),
         };
         if priority.is_none() {
-            told.push(words::no_priority(self.cell(3), LAST_PRIORITY));
+            told.push(self.at(3, words::no_priority(self.cell(3), LAST_PRIORITY)));
         }
         let path = folder.join(&source);
         let (client, address) = (self.cell(5).to_owned(), self.cell(6).to_owned());
@@ -185,9 +196,9 @@ impl Row<'_> {
         if from.is_empty() && to.is_empty() {
             return Ok(None);
         }
-        let read = |text: &str| day(text).ok_or_else(|| words::no_day(text));
-        let days = Days { from: read(from)?, to: read(to)? };
-        if days.from > days.to { Err(words::days_backward(from, to)) } else { Ok(Some(days)) }
+        let read = |column: usize, text: &str| day(text).ok_or_else(|| Box::new(self.at(column, *words::no_day(text))));
+        let days = Days { from: read(1, from)?, to: read(2, to)? };
+        if days.from > days.to { Err(Box::new(self.at(2, *words::days_backward(from, to)))) } else { Ok(Some(days)) }
     }
 }
 
@@ -209,7 +220,7 @@ mod tests {
     #[test]
     fn a_table_is_read_by_the_names_of_its_columns() {
         let text = "Must have;Room;from;To;priority\nsofa | books;a.yaml;2026-03-01;2026-03-02;2\n;../b.yaml;2026-03-01;2026-03-01;\n";
-        let read = read_bytes(text.as_bytes(), Path::new("rooms")).unwrap();
+        let read = read_bytes(text.as_bytes(), None, Path::new("rooms")).unwrap();
         assert_eq!((read[0].source.as_str(), read[0].priority), ("a.yaml", 2));
         assert_eq!(read[0].must, Must::Named(vec!["sofa".to_owned(), "books".to_owned()]));
         assert_eq!(
@@ -222,7 +233,7 @@ mod tests {
     #[test]
     fn every_fault_is_told_with_its_line() {
         let faults = |text: &str| {
-            let told = read_bytes(text.as_bytes(), Path::new("")).unwrap_err().told;
+            let told = read_bytes(text.as_bytes(), None, Path::new("")).unwrap_err().told;
             told.iter().map(|fault| (fault.code, fault.place.map_or(0, |place| place.line))).collect::<Vec<_>>()
         };
         let bad =

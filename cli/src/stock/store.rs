@@ -86,7 +86,7 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
     if told.is_empty() {
         Ok(store)
     } else {
-        Err(Failure::ListFaults { name: list.name, faults: Faults { told, beyond: 0 } })
+        Err(Failure::ListFaults { name: list.name, faults: Faults { told, beyond: 0, sheet: list.listing.sheet } })
     }
 }
 
@@ -103,5 +103,10 @@ fn figure(text: &str, most: f64) -> Option<Option<f64>> {
 
 /// The fault with the line it is on.
 pub(super) fn at_line(fault: Fault, line: usize) -> Fault {
-    Fault { place: Some(Place { line, column: 0, offset: 0, length: 0 }), ..fault }
+    at_cell(fault, line, 0)
+}
+
+/// The fault with the line it is on and its column, from 1.
+pub(super) fn at_cell(fault: Fault, line: usize, column: usize) -> Fault {
+    Fault { place: Some(Place { line, column, offset: 0, length: 0 }), ..fault }
 }

@@ -10,21 +10,80 @@ use super::safe::safe;
 /// forms; tab and line ends cannot occur, since [`safe`] makes spaces of them).
 const STARTS: [char; 8] = ['=', '+', '-', '@', '\u{ff1d}', '\u{ff0b}', '\u{ff0d}', '\u{ff20}'];
 
+/// What stands in a cell.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) enum Cell {
+    /// A text from a file or of ours.
+    Text(String),
+    /// A figure, decimals behind a point.
+    Number(String),
+    /// A day, `2026-03-14`.
+    Day(String),
+}
+
+impl Cell {
+    /// A cell in which nothing stands.
+    pub(crate) const EMPTY: Self = Self::Text(String::new());
+
+    /// Of a text.
+    pub(crate) fn text(text: impl Into<String>) -> Self {
+        Self::Text(text.into())
+    }
+
+    /// Of a figure as it is told.
+    pub(crate) fn number(figure: impl ToString) -> Self {
+        Self::Number(figure.to_string())
+    }
+
+    /// Of a figure, empty where there is none.
+    pub(crate) fn maybe(figure: Option<impl ToString>) -> Self {
+        figure.map_or(Self::EMPTY, Self::number)
+    }
+
+    /// Of a day, empty where there is none.
+    pub(crate) fn day(day: Option<&str>) -> Self {
+        day.map_or(Self::EMPTY, |day| Self::Day(day.to_owned()))
+    }
+
+    /// What stands in it.
+    pub(crate) fn shown(&self) -> &str {
+        match self {
+            Self::Text(text) | Self::Number(text) | Self::Day(text) => text,
+        }
+    }
+
+    /// As a cell of CSV.
+    fn separated(&self) -> String {
+        match self {
+            Self::Text(text) => cell(text),
+            Self::Number(text) | Self::Day(text) => text.clone(),
+        }
+    }
+}
+
 /// `text` on one line; an apostrophe before what would be taken for a formula, which a spreadsheet does not show.
-pub(crate) fn cell(text: &str) -> String {
+fn cell(text: &str) -> String {
     let shown = safe(text);
     if shown.trim_start().starts_with(STARTS) { format!("'{shown}") } else { shown }
 }
 
-/// Cells as a line: each text in quotes, so that no sign in it starts another cell.
+/// Cells as a line of CSV: each text in quotes, so that no sign in it starts another cell.
 ///
 /// # Errors
 /// None that a line in memory could bring about.
-pub(crate) fn line(cells: &[String]) -> io::Result<String> {
+pub(crate) fn line(cells: &[Cell]) -> io::Result<String> {
     let mut writer = WriterBuilder::new().quote_style(QuoteStyle::NonNumeric).from_writer(Vec::new());
-    writer.write_record(cells)?;
+    writer.write_record(cells.iter().map(Cell::separated))?;
     let bytes = writer.into_inner().map_err(|error| io::Error::other(error.to_string()))?;
     Ok(String::from_utf8_lossy(&bytes).into_owned())
+}
+
+/// Rows as CSV.
+///
+/// # Errors
+/// As of [`line`].
+pub(crate) fn lines(rows: &[Vec<Cell>]) -> io::Result<String> {
+    rows.iter().map(|row| line(row)).collect()
 }
 
 #[cfg(test)]

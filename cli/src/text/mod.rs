@@ -11,3 +11,4 @@ pub(crate) mod page;
 pub(crate) mod safe;
 pub(crate) mod table;
 pub(crate) mod wide;
+pub(crate) mod workbook;

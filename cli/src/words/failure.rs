@@ -58,6 +58,9 @@ pub(crate) fn message(failure: &Failure) -> String {
         }
         Failure::Drawing(why) => format!("cannot draw the sheet: {why}"),
         Failure::OneSheet => "an SVG or PNG holds one sheet, and both are asked for".to_owned(),
+        Failure::TooManyRows { rows, most } => {
+            format!("there are {rows} rooms, and a sheet of a workbook holds {most}")
+        }
         Failure::NoText { form, .. } => format!("a {form} file cannot be shown at a terminal"),
         Failure::NoSuchCommand(name) => format!("there is no command {name}"),
         Failure::ReaderGone => "the result was not read to its end".to_owned(),
@@ -95,6 +98,7 @@ pub(crate) fn remedy(failure: &Failure) -> Option<Cow<'_, str>> {
         Failure::SameOption { .. } => "Name two different options, or three.",
         Failure::NothingFits { undecided, remedies } => return Some(would_help(*undecided, remedies).into()),
         Failure::OneSheet => "Write a PDF, or choose `--sheet client` or `--sheet working`.",
+        Failure::TooManyRows { .. } => "Leave `--xlsx` out: what is solved is kept, and rooms.csv holds any number.",
         Failure::NoText { instead, .. } => instead,
         Failure::NoSuchCommand(_) => "`elbowroom --help` lists them.",
         Failure::CommandLine(_)

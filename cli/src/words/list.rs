@@ -1,5 +1,7 @@
 //! Words about lists: of names in a sentence, of pieces in a file.
 
+use elbowroom_model::Place;
+
 /// `a`, `a and b`, `a, b and c`.
 pub(crate) fn listed(names: &[String]) -> String {
     match names.split_last() {
@@ -9,9 +11,26 @@ pub(crate) fn listed(names: &[String]) -> String {
     }
 }
 
-/// A fault with its line, where it has one.
-pub(crate) fn fault(line: usize, message: &str) -> String {
-    if line == 0 { message.to_owned() } else { format!("line {line}: {message}") }
+/// A fault with its line, where it has one; in a sheet of a workbook with its row and, where it has one, its column, from 1.
+pub(crate) fn fault(sheet: Option<&str>, place: Option<Place>, message: &str) -> String {
+    let (line, column) = place.map_or((0, 0), |place| (place.line, place.column));
+    match (sheet, line, column) {
+        (_, 0, _) => message.to_owned(),
+        (None, line, _) => format!("line {line}: {message}"),
+        (Some(sheet), row, 0) => format!("sheet {sheet}, row {row}: {message}"),
+        (Some(sheet), row, column) => format!("sheet {sheet}, row {row}, column {}: {message}", letters(column)),
+    }
+}
+
+/// What spreadsheets call a column, from 1: `A`, `Z`, `AA`.
+fn letters(column: usize) -> String {
+    let (mut left, mut letters) = (column, Vec::new());
+    while left > 0 {
+        // Below 26.
+        letters.push(char::from(b'A' + ((left - 1) % 26) as u8));
+        left = (left - 1) / 26;
+    }
+    letters.into_iter().rev().collect()
 }
 
 /// How many faults are not told one by one.
@@ -22,4 +41,22 @@ pub(crate) fn beyond(count: usize) -> String {
 /// Columns that say nothing here.
 pub(crate) fn passed_over(name: &str, columns: &[String]) -> String {
     format!("Columns of {name} that say nothing here: {}.", columns.join(", "))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Place, fault, letters};
+
+    #[test]
+    fn columns_go_by_the_letters_that_spreadsheets_give_them() {
+        let told = [1, 26, 27, 52, 53, 702, 703, 16_384].map(letters);
+        assert_eq!(told, ["A", "Z", "AA", "AZ", "BA", "ZZ", "AAA", "XFD"]);
+        let at = |line, column| Some(Place { line, column, offset: 0, length: 0 });
+        assert_eq!(fault(Some("May"), at(3, 2), "no."), "sheet May, row 3, column B: no.");
+        assert_eq!(
+            [fault(Some("May"), at(3, 0), "no."), fault(Some("May"), None, "no.")],
+            ["sheet May, row 3: no.", "no."]
+        );
+        assert_eq!(fault(None, at(3, 2), "no."), "line 3: no.");
+    }
 }

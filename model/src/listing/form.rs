@@ -9,6 +9,8 @@ pub enum Form {
     JsonLines,
     /// A YAML list of rows, or `pieces:` with such a list under it.
     Yaml,
+    /// A workbook (`.xlsx`), of which one sheet holds the table.
+    Workbook,
 }
 
 impl Form {
@@ -20,6 +22,7 @@ impl Form {
             "csv" | "tsv" | "tab" => Some(Self::Separated),
             "ndjson" | "jsonl" => Some(Self::JsonLines),
             "yaml" | "yml" => Some(Self::Yaml),
+            "xlsx" => Some(Self::Workbook),
             _ => None,
         }
     }

@@ -7,7 +7,7 @@ use crate::unit::Unit;
 pub struct Grid {
     /// Column headers as written.
     pub headers: Vec<String>,
-    /// Line of the headers; 0 where every row names its own keys.
+    /// Line of the headers, or their row in a sheet; 0 where every row names its own keys.
     pub header_line: usize,
     /// The rows.
     pub rows: Vec<GridRow>,
@@ -18,10 +18,12 @@ pub struct Grid {
 /// A row of text cells.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct GridRow {
-    /// Line it starts on, from 1.
+    /// Line it starts on, or its row in a sheet, from 1.
     pub line: usize,
     /// Cells in the order of the headers; empty, or none for the last headers: nothing is said.
     pub cells: Vec<String>,
+    /// Places of cells that are numbers and no text, whose decimals a point parts whatever the table's texts have.
+    pub numbers: Vec<usize>,
 }
 
 impl Grid {
@@ -37,3 +39,5 @@ impl Grid {
 
 /// Most columns that a table may have.
 pub(super) const MOST_COLUMNS: usize = 200;
+/// Longest cell, bytes.
+pub(super) const LONGEST_CELL: usize = 1 << 20;

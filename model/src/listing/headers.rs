@@ -30,7 +30,7 @@ pub(super) fn headers(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> (
         if let Some((first, _)) = places.get(&meant.which) {
             let first = grid.headers.get(*first).map_or("", String::as_str);
             let message = format!("`{}` and `{}` are one column.", quoted(first), quoted(header));
-            told.add(line_of(place), "column_twice", "", message, "Keep one of the two.".to_owned());
+            told.add_in(line_of(place), place + 1, "column_twice", "", message, "Keep one of the two.".to_owned());
             continue;
         }
         places.insert(meant.which, (place, meant));
@@ -44,7 +44,14 @@ pub(super) fn headers(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> (
                 slips.push(near);
                 let place = grid.headers.iter().position(|one| one == header).unwrap_or(0);
                 let message = format!("`{}` is no column that is known.", quoted(header));
-                told.add(line_of(place), "unknown_column", "", message, format!("Did you mean `{near}`?"));
+                told.add_in(
+                    line_of(place),
+                    place + 1,
+                    "unknown_column",
+                    "",
+                    message,
+                    format!("Did you mean `{near}`?"),
+                );
             }
             None if header.is_empty() => {}
             None => passed_over.push(quoted(header)),

@@ -88,7 +88,8 @@ fn take(Object(entries): Object, line: usize, grid: &mut Grid, told: &mut FaultL
             }
         }
     }
-    grid.rows.push(GridRow { line, cells: cells.into_iter().map(Option::unwrap_or_default).collect() });
+    let cells = cells.into_iter().map(Option::unwrap_or_default).collect();
+    grid.rows.push(GridRow { line, cells, numbers: Vec::new() });
 }
 
 /// A value as a cell holds it; parts of a list stand one after the other.

@@ -1,4 +1,5 @@
-//! Lists of real pieces: a shop's candidates, a store's stock. Tables of one row for each piece, as CSV, YAML or NDJSON.
+//! Lists of real pieces: a shop's candidates, a store's stock. Tables of one row for each piece, as CSV, YAML, NDJSON or a
+//! workbook.
 //!
 //! [`read`] turns the bytes of such a table into [`ListedPiece`]s, or into every fault of it with its line. What a figure
 //! may be is understood or refused, never guessed: a number needs its unit (in the cell, in the header, in a column
@@ -11,6 +12,7 @@ mod encoding;
 mod faults;
 mod figure;
 mod form;
+mod gathering;
 mod grid;
 mod headers;
 mod json_lines;
@@ -19,6 +21,7 @@ mod piece;
 mod quoting;
 mod row;
 mod separated;
+mod workbook;
 mod yaml_list;
 
 pub use asked::{Asked, UNCOUNTED};
@@ -46,15 +49,18 @@ pub use piece::{ListedPiece, Listing, Part};
 /// # Ok::<(), String>(())
 /// ```
 pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
-    let text = encoding::text(bytes).map_err(|fault| Faults { told: vec![*fault], beyond: 0 })?;
-    let form = asked.form.unwrap_or_else(|| Form::of_text(&text));
     let mut told = faults::FaultList::default();
-    let grid = match form {
-        Form::Separated => {
-            separated::grid(&text, asked.most_rows, &|header| columns::is_known(header, asked.extra), &mut told)
+    let is_known = |header: &str| columns::is_known(header, asked.extra);
+    let grid = if is_workbook(bytes, asked.form) {
+        workbook::grid(bytes, asked.most_rows, &is_known, &mut told)
+    } else {
+        let text = encoding::text(bytes).map_err(|fault| Faults::one(*fault))?;
+        match asked.form.unwrap_or_else(|| Form::of_text(&text)) {
+            Form::JsonLines => json_lines::grid(&text, asked, &mut told),
+            Form::Yaml => yaml_list::grid(&text, asked, &mut told),
+            // A workbook is no text.
+            Form::Separated | Form::Workbook => separated::grid(&text, asked.most_rows, &is_known, &mut told),
         }
-        Form::JsonLines => json_lines::grid(&text, asked, &mut told),
-        Form::Yaml => yaml_list::grid(&text, asked, &mut told),
     };
     let listing = grid.map(|grid| row::listing(&grid, asked, &mut told));
     match listing {
@@ -63,23 +69,39 @@ pub fn read(bytes: &[u8], asked: &Asked<'_>) -> Result<Listing, Faults> {
     }
 }
 
-/// Reads a table whose cells are parted by commas, semicolons or tabs, whatever it is about: `is_known` says whether a
-/// header is one of those looked for. Rows that are none are left out, and stand among the faults with their lines.
+/// Whether the bytes are to be read as a workbook: they look like one, or are said to be one.
+fn is_workbook(bytes: &[u8], form: Option<Form>) -> bool {
+    form == Some(Form::Workbook) || workbook::is_one(bytes)
+}
+
+/// Reads a table whose cells are parted by commas, semicolons or tabs, or that stands in a workbook, whatever it is about:
+/// `form`: how it is said to be written; `is_known`: whether a header is one of those looked for. Rows that are none are left
+/// out, and stand among the faults with their lines.
 ///
 /// # Errors
 /// What keeps it from being read as a table; nothing is said of what the cells mean.
 ///
 /// ```
-/// let rooms = elbowroom_model::listing::table(b"room;from\na.yaml;2026-03-02\n", 10, &|header| header == "room");
+/// let rooms = elbowroom_model::listing::table(b"room;from\na.yaml;2026-03-02\n", None, 10, &|header| header == "room");
 /// let (rooms, faults) = rooms.map_err(|faults| format!("{faults:?}"))?;
 /// assert!(faults.told.is_empty());
 /// assert_eq!((rooms.headers.len(), rooms.rows[0].line), (2, 2));
 /// # Ok::<(), String>(())
 /// ```
-pub fn table(bytes: &[u8], most_rows: usize, is_known: &dyn Fn(&str) -> bool) -> Result<(Grid, Faults), Faults> {
-    let text = encoding::text(bytes).map_err(|fault| Faults { told: vec![*fault], beyond: 0 })?;
+pub fn table(
+    bytes: &[u8],
+    form: Option<Form>,
+    most_rows: usize,
+    is_known: &dyn Fn(&str) -> bool,
+) -> Result<(Grid, Faults), Faults> {
     let mut told = faults::FaultList::default();
-    match separated::grid(&text, most_rows, is_known, &mut told) {
+    let grid = if is_workbook(bytes, form) {
+        workbook::grid(bytes, most_rows, is_known, &mut told)
+    } else {
+        let text = encoding::text(bytes).map_err(|fault| Faults::one(*fault))?;
+        separated::grid(&text, most_rows, is_known, &mut told)
+    };
+    match grid {
         Some(grid) => Ok((grid, told.into_faults())),
         None => Err(told.into_faults()),
     }

@@ -85,4 +85,6 @@ pub struct Listing {
     pub currency: Option<String>,
     /// Columns that are none of those known, and were passed over.
     pub passed_over: Vec<String>,
+    /// The sheet of a workbook that it stands in: lines are its rows. `None` where it is text.
+    pub sheet: Option<String>,
 }

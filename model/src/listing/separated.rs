@@ -3,7 +3,8 @@
 use csv::{ReaderBuilder, StringRecord};
 
 use super::faults::FaultList;
-use super::grid::{Grid, GridRow, MOST_COLUMNS};
+use super::gathering::Gathering;
+use super::grid::Grid;
 use super::quoting;
 use crate::quote::{clean, quoted};
 
@@ -24,14 +25,13 @@ pub(super) fn grid(
     }
     let mut reader =
         ReaderBuilder::new().delimiter(delimiter).has_headers(false).flexible(true).from_reader(text.as_bytes());
-    let mut grid = Grid::default();
+    let mut gathering = Gathering::new(most_rows);
     let mut record = StringRecord::new();
-    let mut count = 0;
     let mut lines = Lines { text, at: 0, line: 1 + skipped };
     loop {
         match reader.read_record(&mut record) {
             Ok(true) => {}
-            Ok(false) => break,
+            Ok(false) => return gathering.finish(told),
             Err(error) => {
                 told.add(
                     lines.line,
@@ -44,32 +44,8 @@ pub(super) fn grid(
             }
         }
         let line = lines.line_of(record.position().map_or(0, |position| position.byte()));
-        if record.iter().all(|cell| cell.trim().is_empty()) {
-            continue;
-        }
-        if grid.headers.is_empty() {
-            if record.len() > MOST_COLUMNS {
-                told.too_many_columns(line);
-                return None;
-            }
-            grid.headers = record.iter().map(|cell| cell.trim().to_owned()).collect();
-            grid.header_line = line;
-            continue;
-        }
-        count += 1;
-        if count <= most_rows {
-            take(&record, line, &mut grid, told);
-        }
+        gathering.row(line, record.iter(), Vec::new(), told)?;
     }
-    if grid.headers.is_empty() {
-        told.nothing();
-        return None;
-    }
-    if count > most_rows {
-        told.too_many(count, most_rows);
-        return None;
-    }
-    Some(grid)
 }
 
 /// The lines of a text, counted as the records go by: the crate's own count starts a record at the blank line before it.
@@ -90,23 +66,6 @@ impl Lines<'_> {
         self.at = self.at.max(to);
         self.line
     }
-}
-
-fn take(record: &StringRecord, line: usize, grid: &mut Grid, told: &mut FaultList) {
-    let (found, wanted) = (record.len(), grid.headers.len());
-    let trailing = record.iter().skip(wanted).all(|cell| cell.trim().is_empty());
-    if found < wanted || !trailing {
-        let message = format!("The row has {found} cells, the header {wanted}.");
-        let remedy = if found > wanted {
-            "Put quotes round a cell that holds what parts the cells (`\"Heron, oak\"`)."
-        } else {
-            "Leave a cell empty rather than out."
-        };
-        told.add(line, "wrong_count", "", message, remedy.to_owned());
-        return;
-    }
-    let cells = record.iter().take(wanted).map(|cell| cell.trim().to_owned()).collect();
-    grid.rows.push(GridRow { line, cells });
 }
 
 /// The text from its header on, the lines before that, and what parts its cells: what a first line `sep=;` says, else

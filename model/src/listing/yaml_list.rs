@@ -119,7 +119,8 @@ fn take(row: Node, grid: &mut Grid, told: &mut FaultList) {
             }
         }
     }
-    grid.rows.push(GridRow { line, cells: cells.into_iter().map(Option::unwrap_or_default).collect() });
+    let cells = cells.into_iter().map(Option::unwrap_or_default).collect();
+    grid.rows.push(GridRow { line, cells, numbers: Vec::new() });
 }
 
 fn text(value: &NodeValue) -> Option<String> {

@@ -6,6 +6,7 @@ mod kept_apart;
 mod kills;
 mod stock;
 mod streams;
+mod workbooks;
 
 use std::collections::BTreeMap;
 use std::fs;

@@ -6,12 +6,14 @@ use std::path::PathBuf;
 use super::{MEMBERS, code, from_root, names, root, rust_files, sources, text};
 
 /// Each library that has a home, and the only place in the members' sources that may name it.
-const HOMES: [(&str, &str); 13] = [
+const HOMES: [(&str, &str); 15] = [
     ("good_lp", "solver/src/program/"),
     ("microlp", "solver/src/program/"),
     ("highs", "solver/src/program/"),
     ("geo", "solver/src/geometry/"),
     ("clap", "cli/src/"),
+    ("calamine", "model/src/listing/workbook/"),
+    ("rust_xlsxwriter", "cli/src/text/workbook.rs"),
     ("icalendar", "cli/src/render/crew/"),
     ("krilla", "cli/src/drawing/"),
     ("subsetter", "cli/src/drawing/"),

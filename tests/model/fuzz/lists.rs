@@ -111,6 +111,7 @@ fn written(pieces: &[ListedPiece], form: Form) -> String {
         }
         Form::JsonLines => rows.map(|row| object(row) + "\n").collect(),
         Form::Yaml => rows.map(|row| format!("- {}\n", object(row))).collect(),
+        Form::Workbook => panic!("a workbook is no text"),
     }
 }
 

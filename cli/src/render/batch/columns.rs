@@ -6,7 +6,7 @@ use elbowroom_model::{Dimension, Rounding, Unit};
 use elbowroom_solver::Size;
 
 use crate::render::batch::room_line::{LineOption, RoomLine};
-use crate::text::cells::cell;
+use crate::text::cells::Cell;
 use crate::words::batch as words;
 use crate::words::lengths::shop_unit;
 use crate::words::number::number;
@@ -71,16 +71,16 @@ impl Columns {
     }
 
     /// The heads.
-    pub(super) fn heads(&self) -> Vec<String> {
+    pub(super) fn heads(&self) -> Vec<Cell> {
         let unit = shop_unit(self.unit()).key();
         let head = |(name, dimension, which): (&str, Dimension, Which)| {
-            cell(&words::size_column(name, dimension.key(), which == Which::Most, unit))
+            Cell::text(words::size_column(name, dimension.key(), which == Which::Most, unit))
         };
         self.each().map(head).collect()
     }
 
     /// The cells of an option; empty where it has no such piece, or none at all.
-    pub(super) fn cells(&self, option: Option<&LineOption>) -> Vec<String> {
+    pub(super) fn cells(&self, option: Option<&LineOption>) -> Vec<Cell> {
         let mut pieces = BTreeMap::new();
         for piece in option.into_iter().flat_map(|option| &option.pieces) {
             pieces.insert(piece.name.as_str(), [piece.size.whole(), piece.range.together()]);
@@ -90,7 +90,7 @@ impl Columns {
             let size = if which == Which::Planned { planned } else { most };
             size.get(dimension).map(|size| number(self.unit(), size, Rounding::Down))
         };
-        self.each().map(|column| size(column).unwrap_or_default()).collect()
+        self.each().map(|column| Cell::maybe(size(column))).collect()
     }
 
     fn each(&self) -> impl Iterator<Item = (&str, Dimension, Which)> {

@@ -2,9 +2,8 @@
 
 use super::columns::Columns;
 use super::reason;
-use crate::process::failure::Failure;
-use crate::render::batch::room_line::{Fate, LineOption, RoomLine};
-use crate::text::cells::{cell, line};
+use crate::render::batch::room_line::{Fate, LineResult, RoomLine};
+use crate::text::cells::Cell;
 use crate::words::batch as words;
 
 /// The heads of the columns.
@@ -28,36 +27,31 @@ const HEADS: [&str; 14] = [
 /// How the rows start, whatever columns come to stand behind these: what the file is known again by.
 pub(crate) const ROWS_START: &str = "\"source\",\"room\",\"outcome\",";
 
-/// The heads of the columns, as a line.
-pub(crate) fn head(columns: &Columns) -> Result<String, Failure> {
-    let heads = HEADS.map(str::to_owned).into_iter().chain(columns.heads());
-    line(&heads.collect::<Vec<_>>()).map_err(Failure::Unwritable)
+/// The heads of the columns.
+pub(crate) fn head(columns: &Columns) -> Vec<Cell> {
+    HEADS.map(Cell::text).into_iter().chain(columns.heads()).collect()
 }
 
-/// The row of a room, as a line.
-pub(crate) fn row(told: &RoomLine, columns: &Columns) -> Result<String, Failure> {
-    let of_result = |figure: fn(&crate::render::batch::room_line::LineResult) -> String| {
-        told.result.as_ref().map_or_else(String::new, figure)
-    };
-    let of_best = |figure: fn(&LineOption) -> String| told.best().map_or_else(String::new, figure);
+/// The row of a room.
+pub(crate) fn row(told: &RoomLine, columns: &Columns) -> Vec<Cell> {
+    let (result, best) = (told.result.as_ref(), told.best());
     let cells = [
-        cell(told.source.as_deref().unwrap_or_default()),
-        cell(&of_result(|result| result.room.name.clone())),
-        fate(told.fate()).to_owned(),
-        of_result(|result| format!("{:.2}", result.room.area)),
-        of_result(|result| result.options.len().to_string()),
-        of_result(|result| (result.refused.len() - result.undecided()).to_string()),
-        cell(&of_best(|best| best.key.clone())),
-        cell(&of_best(|best| best.title.clone())),
-        of_best(|best| format!("{:.1}", best.score)),
-        of_best(|best| format!("{:.6}", best.first_place_share)),
-        of_best(|best| format!("{:.1}", best.size_value)),
-        of_best(|best| words::yes_no(best.proven).to_owned()),
-        cell(&reason(told).unwrap_or_default()),
-        of_result(|result| result.undecided().to_string()),
+        Cell::text(told.source.as_deref().unwrap_or_default()),
+        Cell::text(result.map_or("", |result| &result.room.name)),
+        Cell::text(fate(told.fate())),
+        Cell::maybe(result.map(|result| format!("{:.2}", result.room.area))),
+        Cell::maybe(result.map(|result| result.options.len())),
+        Cell::maybe(result.map(|result| result.refused.len() - result.undecided())),
+        Cell::text(best.map_or("", |best| &best.key)),
+        Cell::text(best.map_or("", |best| &best.title)),
+        Cell::maybe(best.map(|best| format!("{:.1}", best.score))),
+        Cell::maybe(best.map(|best| format!("{:.6}", best.first_place_share))),
+        Cell::maybe(best.map(|best| format!("{:.1}", best.size_value))),
+        Cell::text(best.map_or("", |best| words::yes_no(best.proven))),
+        Cell::text(reason(told).unwrap_or_default()),
+        Cell::maybe(result.map(LineResult::undecided)),
     ];
-    let cells = cells.into_iter().chain(columns.cells(told.best()));
-    line(&cells.collect::<Vec<_>>()).map_err(Failure::Unwritable)
+    cells.into_iter().chain(columns.cells(best)).collect()
 }
 
 const fn fate(fate: Fate) -> &'static str {
@@ -72,9 +66,10 @@ const fn fate(fate: Fate) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::{Columns, ROWS_START, head};
+    use crate::text::cells::line;
 
     #[test]
     fn the_rows_start_as_they_are_known() {
-        assert!(head(&Columns::default()).unwrap().starts_with(ROWS_START));
+        assert!(line(&head(&Columns::default())).unwrap().starts_with(ROWS_START));
     }
 }

@@ -7,7 +7,7 @@ use elbowroom_model::{Rounding, Unit};
 use elbowroom_solver::Size;
 use elbowroom_solver::shop::{CandidateFound, Impossible, Row, SetFound, SetsFound, ShopFound};
 
-pub(crate) use spreadsheet::csv;
+pub(crate) use spreadsheet::candidate_rows;
 
 use crate::render::rank::setting_out;
 use crate::text::look::Look;

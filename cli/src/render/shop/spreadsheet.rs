@@ -7,20 +7,16 @@ use elbowroom_solver::shop::CandidateFound;
 use elbowroom_solver::way_in::Failed;
 
 use super::ShopPage;
-use crate::process::failure::Failure;
-use crate::text::cells::{cell, line};
+use crate::text::cells::Cell;
 use crate::words::lengths::shop_unit;
 use crate::words::number::number;
 use crate::words::shop as words;
 
 /// A head, then a row for each candidate in the list's order.
-pub(crate) fn csv(told: &ShopPage<'_>) -> Result<String, Failure> {
-    let line = |cells: &[String]| line(cells).map_err(Failure::Unwritable);
-    let mut text = line(&heads(told.names.brief.units))?;
-    for (listed, one) in told.names.listed.iter().zip(&told.found.candidates) {
-        text.push_str(&line(&row(told, listed, one))?);
-    }
-    Ok(text)
+pub(crate) fn candidate_rows(told: &ShopPage<'_>) -> Vec<Vec<Cell>> {
+    let heads = heads(told.names.brief.units).into_iter().map(Cell::Text).collect();
+    let each = told.names.listed.iter().zip(&told.found.candidates).map(|(listed, one)| row(told, listed, one));
+    std::iter::once(heads).chain(each).collect()
 }
 
 fn heads(unit: Unit) -> Vec<String> {
@@ -36,9 +32,9 @@ fn heads(unit: Unit) -> Vec<String> {
     heads
 }
 
-fn row(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> Vec<String> {
+fn row(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> Vec<Cell> {
     let unit = told.names.brief.units;
-    let yes_no = |yes: bool| if yes { "yes" } else { "no" }.to_owned();
+    let yes_no = |yes: bool| Cell::text(if yes { "yes" } else { "no" });
     let best = one.options.first();
     let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref());
     let remedies = || words::remedies(told.names.brief, one).join(" ");
@@ -46,28 +42,28 @@ fn row(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> Vec<S
     let at = |fails: &Failed| told.names.brief.way.as_ref().map_or("", |way| crate::words::way::at(way, fails.at));
     let each = |of: &dyn Fn(Dimension) -> Option<f64>, rounding: Rounding| {
         let told = |length: f64| number(unit, length, rounding);
-        Dimension::ALL.iter().map(|dimension| of(*dimension).map_or_else(String::new, told)).collect::<Vec<_>>()
+        Dimension::ALL.iter().map(|dimension| Cell::maybe(of(*dimension).map(told))).collect::<Vec<_>>()
     };
     let left = |dimension| one.left.iter().find(|left| left.dimension == dimension).map(|left| left.by);
     let misses = |dimension| one.misses.iter().find(|miss| miss.dimension == dimension).map(|miss| miss.by);
     let mut cells = vec![
-        listed.line.to_string(),
-        cell(&listed.name),
-        listed.kind.key().to_owned(),
-        cell(one.row.map_or("", |row| told.names.row(row))),
+        Cell::number(listed.line),
+        Cell::text(&listed.name),
+        Cell::text(listed.kind.key()),
+        Cell::text(one.row.map_or("", |row| told.names.row(row))),
     ];
     cells.extend(each(&|dimension| listed.size(dimension), Rounding::Nearest));
     cells.extend([
-        listed.price.map_or_else(String::new, |price| price.words()),
-        cell(told.currency.filter(|_| listed.price.is_some()).unwrap_or_default()),
+        Cell::maybe(listed.price.map(|price| price.words())),
+        Cell::text(told.currency.filter(|_| listed.price.is_some()).unwrap_or_default()),
         yes_no(one.goes()),
-        one.way.as_ref().map_or_else(String::new, |way| yes_no(way.carried.gets_in)),
-        one.options.len().to_string(),
-        cell(best.map_or("", |best| best.key.as_str())),
-        best.map_or_else(String::new, |best| format!("{:.1}", best.score)),
+        one.way.as_ref().map_or(Cell::EMPTY, |way| yes_no(way.carried.gets_in)),
+        Cell::number(one.options.len()),
+        Cell::text(best.map_or("", |best| best.key.as_str())),
+        Cell::maybe(best.map(|best| format!("{:.1}", best.score))),
     ]);
     cells.extend(each(&left, Rounding::Down));
     cells.extend(each(&misses, Rounding::Up));
-    cells.extend([cell(fails.map_or("", at)), cell(&why)]);
+    cells.extend([Cell::text(fails.map_or("", at)), Cell::Text(why)]);
     cells
 }

@@ -34,7 +34,7 @@ impl Reading<'_> {
                 word => format!("`{}` is no known kind of piece.", quoted(word)),
             };
             let name = quoted(self.usual(row, Column::Name));
-            self.told.add(row.line, "unknown_kind", &name, message, remedy);
+            self.tell(row, Column::Kind, "unknown_kind", &name, message, remedy);
         }
         found
     }
@@ -43,15 +43,15 @@ impl Reading<'_> {
         let name = self.usual(row, Column::Name);
         if name.is_empty() {
             let words = kind.map_or_else(|| "piece".to_owned(), PieceKind::words);
-            return format!("{words}, line {}", row.line);
+            return format!("{words}, {}", self.told.called(row.line));
         }
         if name.chars().any(is_control) {
             let message = format!("The name `{}` holds control characters.", quoted(name));
             let remedy = "Write it on one line, with plain characters alone.".to_owned();
-            self.told.add(row.line, "control_character", name, message, remedy);
+            self.tell(row, Column::Name, "control_character", name, message, remedy);
         } else if name.chars().count() > LONGEST_NAME {
             let message = format!("The name `{}` is longer than {LONGEST_NAME} characters.", quoted(name));
-            self.told.add(row.line, "name_too_long", name, message, "Shorten it.".to_owned());
+            self.tell(row, Column::Name, "name_too_long", name, message, "Shorten it.".to_owned());
         }
         name.to_owned()
     }
@@ -67,7 +67,7 @@ impl Reading<'_> {
                 let message =
                     format!("The hand of {}, `{}`, is neither left, right nor either.", quoted(name), quoted(&word));
                 let remedy = "Write the side of the return as you SIT on the main run: left, right or either.";
-                self.told.add(row.line, "unknown_name", name, message, remedy.to_owned());
+                self.tell(row, Column::Hand, "unknown_name", name, message, remedy.to_owned());
                 Vec::new()
             }
         }
@@ -82,7 +82,7 @@ impl Reading<'_> {
             _ => {
                 let message =
                     format!("The {} of {}, `{}`, is neither yes nor no.", column.key(), quoted(name), quoted(&word));
-                self.told.add(row.line, "wrong_type", name, message, "Write yes or no.".to_owned());
+                self.tell(row, column, "wrong_type", name, message, "Write yes or no.".to_owned());
                 None
             }
         }

@@ -23,7 +23,7 @@ impl Reading<'_> {
                 Some(near) => format!("Did you mean `{near}`?"),
                 None => "Units are mm, cm, m, in, ft.".to_owned(),
             };
-            self.told.add(row.line, "unknown_unit", "", message, remedy);
+            self.tell(row, Column::Units, "unknown_unit", "", message, remedy);
         }
         found
     }
@@ -42,7 +42,7 @@ impl Reading<'_> {
             }
             return None;
         }
-        match length(text, self.unit_of(column, units), self.style) {
+        match length(text, self.unit_of(column, units), self.style_of(row, column)) {
             Ok(length) => Some(length),
             Err(error) => {
                 let text = text.to_owned();
@@ -59,7 +59,7 @@ impl Reading<'_> {
             let header = place.and_then(|place| self.grid.headers.get(place)).map_or(column.key(), String::as_str);
             let (line, where_first) = match self.grid.header_line {
                 0 => (first, String::new()),
-                line => (line, format!(", the first on line {first}")),
+                line => (line, format!(", the first on {}", self.told.called(first))),
             };
             let numbers = if count == 1 { "number has" } else { "numbers have" };
             let message = format!("Under `{}` {count} {numbers} no unit{where_first}.", quoted(header));
@@ -76,9 +76,10 @@ impl Reading<'_> {
         let Some((currency, first)) = self.currency.clone() else { return };
         for (line, name, text) in std::mem::take(&mut self.unpriced) {
             let message = format!(
-                "The price of {}, `{}`, names no currency; line {first} has `{}`.",
+                "The price of {}, `{}`, names no currency; {} has `{}`.",
                 quoted(&name),
                 quoted(&text),
+                self.told.called(first),
                 quoted(&currency)
             );
             let remedy = "Write the currency in the header, `price EUR`, or beside every price.".to_owned();
@@ -90,7 +91,7 @@ impl Reading<'_> {
         let message = format!("{} has no {}.", quoted(name), column.key());
         let remedy =
             format!("Measure it and give its {}: what does not say how large it is cannot be fitted.", column.key());
-        self.told.add(row.line, "missing_value", name, message, remedy);
+        self.tell(row, column, "missing_value", name, message, remedy);
     }
 
     pub(super) fn no_figure(&mut self, row: &GridRow, column: Column, text: &str, name: &str, error: &FigureError) {
@@ -102,7 +103,7 @@ impl Reading<'_> {
         let (code, remedy) = remedy(error, column);
         let error = crate::quote::clean(&error.to_string());
         let message = format!("The {} of {}, `{}`, {error}.", column.key(), quoted(name), quoted(text));
-        self.told.add(row.line, code, name, message, remedy);
+        self.tell(row, column, code, name, message, remedy);
     }
 
     pub(super) fn parts(&mut self, row: &GridRow, name: &str, units: Option<Unit>) -> Vec<Part> {
@@ -110,7 +111,7 @@ impl Reading<'_> {
         let units = self.unit_of(Column::Parts, units);
         let mut parts = Vec::new();
         for part in text.split([';', '+']).map(str::trim).filter(|part| !part.is_empty()) {
-            match part_of(part, units, self.style) {
+            match part_of(part, units, self.style_of(row, Column::Parts)) {
                 Ok(part) => parts.push(part),
                 Err(error) => self.no_figure(row, Column::Parts, part, name, &error),
             }
@@ -126,7 +127,7 @@ impl Reading<'_> {
         let found = text.parse::<u32>().ok().filter(|number| *number <= 1_000_000);
         if found.is_none() {
             let message = format!("The {} of {}, `{}`, is no whole number.", column.key(), quoted(name), quoted(&text));
-            self.told.add(row.line, "wrong_type", name, message, "Write a whole number, 0 or more.".to_owned());
+            self.tell(row, column, "wrong_type", name, message, "Write a whole number, 0 or more.".to_owned());
         }
         found
     }
@@ -136,12 +137,12 @@ impl Reading<'_> {
         if text.is_empty() {
             return None;
         }
-        match plain_number(&text, self.style) {
+        match plain_number(&text, self.style_of(row, Column::Score)) {
             Ok(score) if (0.0..=100.0).contains(&score) => Some(score),
             Ok(_) => {
                 let message =
                     format!("The score of {}, `{}`, does not lie between 0 and 100.", quoted(name), quoted(&text));
-                self.told.add(row.line, "score_out_of_range", name, message, "Score from 0 to 100.".to_owned());
+                self.tell(row, Column::Score, "score_out_of_range", name, message, "Score from 0 to 100.".to_owned());
                 None
             }
             Err(error) => {
@@ -156,13 +157,13 @@ impl Reading<'_> {
         if text.is_empty() {
             return None;
         }
-        let (price, currency) = match Money::styled(&text, self.style) {
+        let (price, currency) = match Money::styled(&text, self.style_of(row, Column::Price)) {
             Ok(read) => read,
             Err(error) => {
                 let error = crate::quote::clean(&error.to_string());
                 let message = format!("The price of {}, `{}`, {error}.", quoted(name), quoted(&text));
                 let remedy = "Write it with both decimals and nothing between thousands: `1299.00` or `1299,00`.";
-                self.told.add(row.line, "not_a_price", name, message, remedy.to_owned());
+                self.tell(row, Column::Price, "not_a_price", name, message, remedy.to_owned());
                 return None;
             }
         };
@@ -175,13 +176,14 @@ impl Reading<'_> {
             let (first, line) = self.currency.get_or_insert((currency.clone(), row.line));
             if *first != currency {
                 let message = format!(
-                    "{} is priced in `{}`, line {line} in `{}`.",
+                    "{} is priced in `{}`, {} in `{}`.",
                     quoted(name),
                     quoted(&currency),
+                    self.told.called(*line),
                     quoted(first)
                 );
                 let remedy = "Price all rows in one currency: what a change costs is not guessed.".to_owned();
-                self.told.add(row.line, "two_currencies", name, message, remedy);
+                self.tell(row, Column::Price, "two_currencies", name, message, remedy);
             }
         }
         Some(price)

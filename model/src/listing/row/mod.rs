@@ -36,9 +36,9 @@ pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> L
     for row in &grid.rows {
         let Some(piece) = reading.piece(row) else { continue };
         if let Some(first) = lines.insert(piece.name.clone(), row.line) {
-            let message = format!("{} stands on line {first} already.", piece.name);
+            let message = format!("{} stands on {} already.", piece.name, reading.told.called(first));
             let remedy = "Give each row a name of its own; of one piece in hand several times give the `count`.";
-            reading.told.add(row.line, "name_twice", &piece.name, message, remedy.to_owned());
+            reading.tell(row, Column::Name, "name_twice", &piece.name, message, remedy.to_owned());
         }
         pieces.push(piece);
     }
@@ -49,7 +49,7 @@ pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> L
         let remedy = "Write a row for each piece under the header.".to_owned();
         told.add(grid.header_line, "empty_file", "", "The list has no rows.".to_owned(), remedy);
     }
-    Listing { pieces, currency, passed_over }
+    Listing { pieces, currency, passed_over, sheet: told.sheet() }
 }
 
 fn has_commas(grid: &Grid, places: &Places) -> bool {
@@ -125,7 +125,7 @@ impl Reading<'_> {
         };
         let of_row = Unit::of(self.usual(row, Column::Units));
         let units = self.unit_of(column, of_row).unwrap_or_default();
-        self.told.add(row.line, TooShort::CODE, name, short.message(&quoted(name), units), short.remedy(units));
+        self.tell(row, column, TooShort::CODE, name, short.message(&quoted(name), units), short.remedy(units));
     }
 
     /// Cells that belong to another kind, and a corner sofa without its return.
@@ -139,7 +139,7 @@ impl Reading<'_> {
                     "Leave the cell empty, or make it a {}.",
                     PieceKind::keys_where(PieceKind::has_return).replace('-', " ")
                 );
-                self.told.add(row.line, "key_of_another_kind", name, message, remedy);
+                self.tell(row, column, "key_of_another_kind", name, message, remedy);
             }
         }
         if kind.has_return() && self.usual(row, Column::Return).is_empty() {

@@ -7,7 +7,7 @@ use super::direction::face;
 use super::media::ScreenPlace;
 use super::seating::Seating;
 use super::stand::Role;
-use super::stretch::{Keeper, Obstacle, longest, obstacles};
+use super::stretch::{Keeper, Obstacle, longest, obstacles, taped};
 use super::tolerance::{ALONG, BESIDE, ROUNDING};
 use crate::site::{Site, SiteWall, WIDEST_OPENING_WITH_LANDING};
 
@@ -33,7 +33,9 @@ pub enum NoRoomAt {
         piece: PieceId,
         /// The wall.
         wall: WallId,
-        /// What ends the longest free stretch; `None`: the wall's own ends and corners.
+        /// The longest free stretch as a tape measures it, with nothing past its ends and nothing off the wall, mm.
+        free: f64,
+        /// What ends that stretch; `None`: the wall's own ends and corners.
         beside: Option<Obstacle>,
     },
     /// Before a seat, for it and what stands before it.
@@ -183,12 +185,15 @@ fn short(reason: NoRoom) -> Option<NoRoom> {
 fn along(brief: &Brief, site: &Site, obstacles: &[Keeper], id: PieceId, wall: &SiteWall) -> Option<NoRoom> {
     let piece = brief.piece(id)?;
     if brief.room.keeps_free(wall.id, piece.kind) {
-        let place = NoRoomAt::Along { piece: id, wall: wall.id, beside: None };
+        let place = NoRoomAt::Along { piece: id, wall: wall.id, free: 0.0, beside: None };
         return Some(NoRoom { rule: Rule::KeepFree, place, has: 0.0, needs: piece.width.least });
     }
     let stretch = longest(brief, site, obstacles, piece, wall);
     let rule = stretch.held_by.map_or(Rule::Room, |by| by.rule);
-    let place = NoRoomAt::Along { piece: id, wall: wall.id, beside: stretch.held_by.map(|by| by.obstacle) };
+    let at_wall = taped(brief, site, obstacles, piece, wall);
+    let told = if at_wall.length < stretch.length { at_wall } else { stretch.clone() };
+    let beside = told.held_by.map(|by| by.obstacle);
+    let place = NoRoomAt::Along { piece: id, wall: wall.id, free: told.length, beside };
     short(NoRoom { rule, place, has: stretch.length, needs: piece.width.least })
 }
 

@@ -104,13 +104,7 @@ pub(super) fn longest<'a>(
     wall: &SiteWall,
 ) -> Stretch<'a> {
     let band = Band { wall, nearest: piece.off_wall + piece.depth.least, furthest: piece.off_wall + FOOT };
-    let height = piece.height_with_screen();
-    let stopping = obstacles.iter().filter(|obstacle| height > obstacle.above && !hangs_over(brief, piece, obstacle));
-    let shapes = stopping.filter_map(|obstacle| Some((band.struck_out(&obstacle.shape)?, Some(obstacle))));
-    let corners = site.walls.iter().filter(|other| other.id != wall.id);
-    let corners = corners.filter_map(|other| Some((band.cut(other.start, other.end)?, None)));
-    let mut struck: Vec<_> = shapes.chain(corners).collect();
-    struck.sort_by(|((one, _), _), ((other, _), _)| one.total_cmp(other));
+    let struck = band.all_struck(brief, site, obstacles, piece);
     let (from, to) = site.ends_along(brief, wall.id).unwrap_or_default();
     let origin = wall.start.dot(wall.along);
     let reached = band.ends(site);
@@ -119,6 +113,26 @@ pub(super) fn longest<'a>(
     // It may reach past either end of the wall, and no further past both together.
     let length = to - from + PAST_ENDS;
     if stretch.length > length { Stretch { length, held_by: None } } else { stretch }
+}
+
+/// The longest stretch of `wall` that is free as a tape measures it: for `piece` at its gap off the wall, past neither end.
+pub(super) fn taped<'a>(
+    brief: &Brief,
+    site: &Site,
+    obstacles: &'a [Keeper],
+    piece: &Piece,
+    wall: &SiteWall,
+) -> Stretch<'a> {
+    let band = Band { wall, nearest: piece.off_wall + piece.depth.least, furthest: piece.off_wall };
+    let length = (wall.end - wall.start).dot(wall.along);
+    // A wall that is moved in grows past an outside corner, where no tape finds more of it.
+    let (from, to) = site.ends_along(brief, wall.id).unwrap_or_default();
+    let origin = wall.start.dot(wall.along);
+    let ends = ((from - origin).max(0.0), (to - origin).min(length));
+    let mut struck = band.all_struck(brief, site, obstacles, piece);
+    let is_beside = |from: f64, to: f64| to > ends.0 + ROUNDING && from < ends.1 - ROUNDING;
+    struck.retain(|((from, to), by)| by.is_none() || is_beside(*from, *to));
+    longest_between(&struck, ends, length)
 }
 
 /// Whether a piece may hang over what keeps others off: low things, and fires or their breasts.
@@ -134,12 +148,11 @@ fn hangs_over(brief: &Brief, piece: &Piece, keeper: &Keeper) -> bool {
         }
 }
 
+/// Where along a wall a piece is stopped, and by what; `None`: another wall.
+type Struck<'k> = ((f64, f64), Option<&'k Keeper>);
+
 /// The longest gap between what is struck out (by growing start) that lies within `ends` and beside the wall.
-fn longest_between<'a>(
-    struck: &[((f64, f64), Option<&'a Keeper>)],
-    (left, right): (f64, f64),
-    length: f64,
-) -> Stretch<'a> {
+fn longest_between<'a>(struck: &[Struck<'a>], (left, right): (f64, f64), length: f64) -> Stretch<'a> {
     let mut best = Stretch { length: 0.0, held_by: None };
     let (mut free_from, mut left_end) = (left, None);
     let end = std::iter::once(((right, right), None));
@@ -157,8 +170,8 @@ fn longest_between<'a>(
 }
 
 /// What strikes out most.
-fn widest<'a>(struck: &[((f64, f64), Option<&'a Keeper>)]) -> Option<&'a Keeper> {
-    let wide = |((from, to), _): &&((f64, f64), Option<&Keeper>)| to - from;
+fn widest<'a>(struck: &[Struck<'a>]) -> Option<&'a Keeper> {
+    let wide = |((from, to), _): &&Struck<'a>| to - from;
     struck.iter().max_by(|one, other| wide(one).total_cmp(&wide(other))).and_then(|(_, by)| *by)
 }
 
@@ -170,6 +183,19 @@ struct Band<'a> {
 }
 
 impl Band<'_> {
+    /// What stops the piece along the wall, by growing start, each with what does.
+    fn all_struck<'k>(&self, brief: &Brief, site: &Site, obstacles: &'k [Keeper], piece: &Piece) -> Vec<Struck<'k>> {
+        let height = piece.height_with_screen();
+        let stopping =
+            obstacles.iter().filter(|obstacle| height > obstacle.above && !hangs_over(brief, piece, obstacle));
+        let shapes = stopping.filter_map(|obstacle| Some((self.struck_out(&obstacle.shape)?, Some(obstacle))));
+        let corners = site.walls.iter().filter(|other| other.id != self.wall.id);
+        let corners = corners.filter_map(|other| Some((self.cut(other.start, other.end)?, None)));
+        let mut struck: Vec<_> = shapes.chain(corners).collect();
+        struck.sort_by(|((one, _), _), ((other, _), _)| one.total_cmp(other));
+        struck
+    }
+
     fn along(&self, place: Point) -> f64 {
         (place - self.wall.start).dot(self.wall.along)
     }

@@ -1,8 +1,8 @@
 //! Rooms and pieces built straight from the vocabulary.
 
 use elbowroom_model::{
-    Brief, Clearance, Door, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceId, PieceKind, Radiator, Room, SizeRange,
-    Swings, Unit, View, WallId, WallItem, Window,
+    Brief, Clearance, Door, FireOpening, Fireplace, Hand, Hinge, ItemKind, LeadsTo, Piece, PieceId, PieceKind,
+    Radiator, Room, SizeRange, Swings, Unit, View, WallId, WallItem, Window,
 };
 
 use crate::support::rooms::{self, Furnish};
@@ -27,6 +27,13 @@ pub(crate) fn door(name: &str, wall: usize, at: f64, width: f64, hinge: Hinge) -
 pub(crate) fn radiator(name: &str, wall: usize, at: f64, width: f64) -> WallItem {
     let radiator = Radiator { depth: 110.0, height: 600.0, keep_clear: 100.0 };
     WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind: ItemKind::Radiator(radiator) }
+}
+
+/// A fire in the middle of a breast that stands out 350 mm, with 460 clear before its mouth of 450.
+pub(crate) fn fire(name: &str, wall: usize, at: f64, width: f64) -> WallItem {
+    let mouth = FireOpening { at: (width - 450.0) / 2.0, width: 450.0 };
+    let fire = Fireplace { depth: 350.0, opening: Some(mouth), height: None, keep_clear: 460.0 };
+    WallItem { name: name.to_owned(), wall: WallId(wall), at, width, kind: ItemKind::Fireplace(fire) }
 }
 
 /// A window with its sill at this height.

@@ -2,7 +2,7 @@
 
 use crate::words::tolerance::NOTHING;
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, ItemId, Only, PieceId, Rule, SecondPlace, WallId};
+use elbowroom_model::{Brief, ItemId, Only, PieceId, Rounding, Rule, SecondPlace, WallId};
 use elbowroom_solver::arrangement::{NoRoom, NoRoomAt, Obstacle};
 
 /// Why an arrangement cannot hold: `Along the canal wall 140 cm is free; the sofa needs 150 cm at the least.`
@@ -13,15 +13,7 @@ pub(crate) fn no_room(brief: &Brief, reason: &NoRoom) -> String {
         NoRoomAt::Along { piece: id, wall, .. } if reason.rule == Rule::KeepFree => {
             format!("{} is kept free: {} must not stand at it.", capital(&the_wall(brief, wall)), piece(id))
         }
-        NoRoomAt::Along { piece: id, wall, beside } => {
-            let wall = the_wall(brief, wall);
-            let free = match beside {
-                Some(by) if reason.has < NOTHING => format!("{} leaves nothing free", the(&obstacle(brief, by))),
-                Some(by) => format!("beside {} {has} is free", the(&obstacle(brief, by))),
-                None => format!("{has} is free"),
-            };
-            format!("Along {wall} {free}; {} needs {needs} at the least.", piece(id))
-        }
+        NoRoomAt::Along { piece: id, wall, free, beside } => along(brief, reason, (id, wall), (free, beside)),
         NoRoomAt::Before { seat } => {
             format!("There is {has} for {} and what stands before it; they need {needs} at the least.", piece(seat))
         }
@@ -31,6 +23,26 @@ pub(crate) fn no_room(brief: &Brief, reason: &NoRoom) -> String {
             piece(other)
         ),
     }
+}
+
+/// Along a wall: what a tape finds free, and what is missing where the piece reaches past that as far as it may.
+fn along(
+    brief: &Brief,
+    reason: &NoRoom,
+    (piece, wall): (PieceId, WallId),
+    (free, beside): (f64, Option<Obstacle>),
+) -> String {
+    let [has, needs] = brief.units.side_by_side(free.max(0.0), reason.needs);
+    let is_free = match beside {
+        Some(by) if free < NOTHING => format!("{} leaves nothing free", the(&obstacle(brief, by))),
+        Some(by) => format!("beside {} {has} is free", the(&obstacle(brief, by))),
+        None => format!("{has} is free"),
+    };
+    let reaches = reason.has - free > NOTHING;
+    let still = reaches.then(|| brief.units.words(reason.short_by(), Rounding::Up));
+    let still = still.map_or_else(String::new, |by| format!(", and lacks {by} even off the wall or past its end"));
+    let piece = the(brief.piece_name(piece));
+    format!("Along {} {is_free}; {piece} needs {needs} at the least{still}.", the_wall(brief, wall))
 }
 
 /// What keeps pieces off the floor, by its name: `hall door's landing`.

@@ -57,6 +57,24 @@ fn a_sound_room_breaks_nothing_and_is_judged_like_an_option() {
     assert!((0.0..=100.0).contains(&room.score) && !room.judgements.is_empty());
 }
 
+/// Plans put a table 43 cm before its seat, out of a range of 16 to 18 in (45.7 cm); who lives there has it anywhere within.
+#[test]
+fn a_table_within_the_range_of_its_figure_is_not_broken_and_one_beyond_is() {
+    let at = |gap: f64| judged(&SOUND.replace("[250, -138]", &format!("[250, {}]", -95.0 - gap))).broken;
+    assert_eq!(at(43.3), []);
+    assert_eq!(at(45.7), []);
+    let far = at(48.0);
+    assert!(
+        far.iter().any(|breach| breach.wrong == Wrong::TableTooFar && (breach.short_by - 50.0).abs() < 0.1),
+        "{far:#?}"
+    );
+    let own = format!("{}clearances: {{ seat_to_table: 25 }}\n", SOUND.replace("-138", "-125"));
+    assert!(
+        judged(&own).broken.iter().any(|breach| breach.wrong == Wrong::TableTooFar),
+        "25 was asked for, 30 is there"
+    );
+}
+
 #[test]
 fn a_sofa_in_a_doors_swing_is_told_with_how_far() {
     let room = judged(IN_THE_SWING);

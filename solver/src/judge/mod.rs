@@ -12,7 +12,7 @@ mod placement;
 mod spot;
 mod tolerance;
 
-use elbowroom_model::Brief;
+use elbowroom_model::{Brief, Clearance};
 
 use crate::answer::{TurningCircle, thousandth};
 use crate::arrangement::Arrangement;
@@ -23,6 +23,7 @@ use crate::ranking::{self, Entrant};
 use crate::routes::Floor;
 use crate::site::Site;
 use crate::verify::{Breach, CheckedRoom, Wrong, verify};
+use tolerance::{FURTHEST_TABLE, NEAREST_TABLE};
 
 pub use gain::{Gain, gains};
 pub use judged_room::JudgedRoom;
@@ -34,6 +35,7 @@ pub use spot::spot;
 /// # Errors
 /// No seat stands, so there is nothing to judge.
 pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlaced> {
+    let within = brief.room.measured_within;
     let brief = as_measured::as_measured(brief, placement);
     let site = Site::of(&brief);
     let floor = Floor::of(&brief, &site);
@@ -42,7 +44,7 @@ pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlac
     let arrangement = Arrangement::as_placed(&brief, &site, &layout).ok_or(NotPlaced::NoSeat)?;
     let routes = floor.routes(&brief, &layout);
     let mut broken = verify(&CheckedRoom::of(&brief), &layout, &arrangement, &routes);
-    broken.retain(is_of_the_room);
+    broken.retain(|breach| is_of_the_room(breach) && !is_table_in_reach(&brief, breach, within));
     let main_seat = arrangement.main_seat;
     let mut composition = composed::composed(&brief, &site, &arrangement, &layout);
     let in_room = LayoutInRoom {
@@ -71,6 +73,20 @@ pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlac
         layout,
         brief,
     })
+}
+
+/// Whether all that is wrong is that a table does not lie to the millimetre where plans put it: it lies no farther than the range
+/// that the figure comes from, or the tape may be off by as much (mm).
+fn is_table_in_reach(brief: &Brief, breach: &Breach, within: f64) -> bool {
+    let needs = brief.rules.get(Clearance::SeatToTable);
+    match breach.wrong {
+        Wrong::TableTooFar => {
+            let furthest = if needs < NEAREST_TABLE { needs } else { needs.max(FURTHEST_TABLE) };
+            needs + breach.short_by <= furthest + within
+        }
+        Wrong::TableTooNear => breach.short_by <= within,
+        _ => false,
+    }
 }
 
 /// Whether something is wrong with the room, and not with what is told of it.

@@ -3,10 +3,19 @@
 /// How alike two words must be, 0 to 1, to be taken for one another.
 const ALIKE: f64 = 0.5;
 
+/// Endings that say which way: `inwards` is `in`.
+const WAYS: [&str; 2] = ["wards", "ward"];
+
 /// The word among `known` that is nearest to `word`; `None` where none is near.
-pub(crate) fn nearest<'a>(word: &str, known: impl Iterator<Item = &'a str>) -> Option<&'a str> {
+pub(crate) fn nearest<'a>(word: &str, known: impl Iterator<Item = &'a str> + Clone) -> Option<&'a str> {
     // A word of the vocabulary has 20 characters at most; what is far longer is near to none.
     let word = plain(&word.chars().take(64).collect::<String>());
+    let root = WAYS.iter().find_map(|ending| word.strip_suffix(ending));
+    if let Some(root) = root
+        && let Some(same) = known.clone().find(|one| plain(one) == root)
+    {
+        return Some(same);
+    }
     let alike = |one: &'a str| (strsim::normalized_damerau_levenshtein(&plain(one), &word), one);
     let best = known.map(alike).reduce(|best, one| if one.0 > best.0 { one } else { best })?;
     (best.0 >= ALIKE).then_some(best.1)
@@ -19,4 +28,16 @@ pub(crate) fn same(one: &str, other: &str) -> bool {
 
 fn plain(word: &str) -> String {
     word.chars().map(|c| if matches!(c, '_' | ' ') { '-' } else { c.to_ascii_lowercase() }).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::nearest;
+
+    #[test]
+    fn a_word_is_near_to_what_it_is_but_for_a_slip_or_an_ending() {
+        let near = |word: &str| nearest(word, ["in", "out", "slides", "folds", "pocket"].into_iter());
+        assert_eq!([near("inwards"), near("Outward"), near("sliding")], [Some("in"), Some("out"), Some("slides")]);
+        assert_eq!([near("upwards"), near("turns")], [None, None]);
+    }
 }

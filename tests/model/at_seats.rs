@@ -32,6 +32,17 @@ fn a_seat_that_is_not_there_is_told_with_the_one_that_was_meant() {
     assert_eq!(faults[0].remedy, "The seats are sofa, armchair 1, armchair 2.");
 }
 
+/// One fault is told once: the seat is there, and what is wrong with it is told of it.
+#[test]
+fn a_seat_with_a_fault_of_its_own_is_not_told_to_be_missing() {
+    let codes = |rows: &str| read(rows).unwrap_err().into_iter().map(|fault| fault.code).collect::<Vec<_>>();
+    let faulty = "  - { kind: day-bed, width: 180-220 }\n";
+    assert_eq!(codes(&format!("{faulty}  - {{ kind: floor-lamp, at: day-bed }}\n")), ["not_a_length"]);
+    let named = "  - { kind: day-bed, name: lounger, width: 180-220 }\n";
+    assert_eq!(codes(&format!("{named}  - {{ kind: floor-lamp, at: lounger }}\n")), ["not_a_length"]);
+    assert_eq!(codes(&format!("{faulty}  - {{ kind: floor-lamp, at: stove }}\n")), ["not_a_length", "unknown_seat"]);
+}
+
 #[test]
 fn what_stands_at_no_seats_end_belongs_to_none() {
     let faults = read("  - { kind: bookcase, at: sofa }\n").unwrap_err();

@@ -2,7 +2,7 @@
 
 use elbowroom_model::Fault;
 
-use crate::plain_room::{PLAIN, brief, changed, faults};
+use crate::plain_room::{PLAIN, brief, changed, faults, with};
 
 /// The notices of a sound text.
 fn notices(text: &str) -> Vec<String> {
@@ -60,6 +60,20 @@ fn other_words_for_what_walls_hold_are_known_too() {
     let heater = "width: 220 }\n      - { kind: heater, at: 400, width: 60, depth: 10 }";
     let asked = fault(&changed(&[("width: 220 }", heater)]));
     assert!(asked.remedy.starts_with("Did you mean `radiator`?"), "{}", asked.remedy);
+    let bay = "width: 220 }\n      - { kind: bay, at: 400, width: 60 }";
+    let asked = fault(&changed(&[("width: 220 }", bay)]));
+    assert!(asked.remedy.contains("walls of its own"), "{}", asked.remedy);
+}
+
+#[test]
+fn other_words_for_keys_name_the_key_where_the_thing_has_it_and_none_that_looks_like_it() {
+    let sofa = fault(&changed(&[("kind: sofa", "kind: sofa, length: 200")]));
+    assert_eq!((sofa.code, sofa.remedy.as_str()), ("unknown_key", "Did you mean `width`?"));
+    let counter = "fixed: [{ kind: counter, length: 200, corners: [[0,-10],[60,-10],[60,-200],[0,-200]] }]\n";
+    let asked = fault(&with(counter));
+    assert_eq!(asked.remedy, "Known here: corners, height, kind, line, name, use.");
+    let swings = fault(&changed(&[("swings: in", "swings: inwards")]));
+    assert_eq!(swings.remedy, "Did you mean `in`?");
 }
 
 #[test]

@@ -27,7 +27,7 @@ pub use composition::price;
 pub use file::{Profile, TableFile, Tag};
 pub use fixtures::{FixtureUse, fixture_use};
 pub use plausible::{Built, built};
-pub(crate) use words::{Meaning, meaning};
+pub(crate) use words::{Meaning, key_meant, meaning};
 
 const SIZES: &str = include_str!("../../data/sizes.yaml");
 const CLEARANCES: &str = include_str!("../../data/clearances.yaml");

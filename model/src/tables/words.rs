@@ -1,4 +1,4 @@
-//! Other words of the trade for kinds: what is the same thing, and what is only like it.
+//! Other words of the trade, for kinds and for keys: what is the same thing, and what is only like it.
 
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
@@ -18,6 +18,7 @@ static ROWS: LazyLock<Words> = LazyLock::new(|| typed::of_own(WORDS).unwrap_or_d
 struct Words {
     pieces: BTreeMap<String, Meaning>,
     items: BTreeMap<String, Meaning>,
+    keys: BTreeMap<String, String>,
 }
 
 /// What another word means.
@@ -59,13 +60,18 @@ pub(crate) fn meaning<'a>(word: &str, kinds: impl Iterator<Item = &'a str> + Clo
     meant.find(|meaning| kinds.clone().any(|kind| kind == meaning.kind())).cloned()
 }
 
+/// The key that another word for one means; `None` where it is no such word.
+pub(crate) fn key_meant(word: &str) -> Option<&'static str> {
+    ROWS.keys.iter().find(|(known, _)| same(known, word)).map(|(_, key)| key.as_str())
+}
+
 #[cfg(test)]
 mod tests {
     use super::{ROWS, meaning};
 
     #[test]
     fn no_word_stands_twice_and_all_rows_read() {
-        assert!(!ROWS.pieces.is_empty() && !ROWS.items.is_empty());
+        assert!(!ROWS.pieces.is_empty() && !ROWS.items.is_empty() && !ROWS.keys.is_empty());
         let both = ROWS.pieces.keys().find(|word| ROWS.items.contains_key(*word));
         assert_eq!(both, None);
     }

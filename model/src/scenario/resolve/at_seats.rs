@@ -24,7 +24,7 @@ pub(super) fn resolve(document: &Document, names: &Names, pieces: &mut [Piece], 
             continue;
         }
         let seats = seats(wanted, pieces);
-        if seats.is_empty() {
+        if seats.is_empty() && !is_among_the_faulty(wanted, document, names, pieces) {
             tell_no_such_seat(wanted, name, pieces, &at, report);
         }
         for piece in pieces.iter_mut().filter(|piece| own.contains(&piece.name)) {
@@ -56,6 +56,16 @@ fn seats(wanted: &str, pieces: &[Piece]) -> Vec<String> {
         |is_it: &dyn Fn(&Piece) -> bool| seats().filter(|seat| is_it(seat)).map(|seat| seat.name.clone()).collect();
     let one: Vec<String> = named(&|seat| seat.name == wanted);
     if one.is_empty() { named(&|seat| seat.kind.key() == wanted || seat.kind.words() == wanted) } else { one }
+}
+
+/// Whether a row of which no piece came, for a fault of its own, may be the seat: that fault is told, and is enough.
+fn is_among_the_faulty(wanted: &str, document: &Document, names: &Names, pieces: &[Piece]) -> bool {
+    let rows = document.pieces.iter().flatten().zip(&names.pieces);
+    let mut faulty = rows.filter(|(_, own)| !pieces.iter().any(|piece| own.contains(&piece.name)));
+    faulty.any(|(row, own)| {
+        let kind = row.as_ref().and_then(|row| row.kind);
+        own.iter().any(|name| name == wanted) || kind.is_none_or(|kind| kind.key() == wanted || kind.words() == wanted)
+    })
 }
 
 fn tell_no_such_seat(wanted: &str, name: &str, pieces: &[Piece], at: &Trail, report: &mut Report<'_>) {

@@ -7,7 +7,7 @@ mod words;
 use serde_json::Value;
 
 use self::spot::{Spot, nth, spot_of};
-use self::words::{did_you_mean, found_words, kind_meant, lower_first, sentence, shown, type_words};
+use self::words::{did_you_mean, found_words, key_remedy, kind_meant, lower_first, sentence, shown, type_words};
 use super::tree::{Entry, Node, NodeValue};
 use crate::fault::{Fault, Place};
 use crate::keyed::keys_of;
@@ -176,7 +176,7 @@ impl<'a> Holder<'a> {
 
     fn unknown_key(&mut self, entry: &Entry, known: &[String], spot: &Spot) {
         let message = format!("`{}` is no key of {}.", quoted(&entry.key), spot.of());
-        self.fault("unknown_key", spot, entry.place, message, did_you_mean(&entry.key, known));
+        self.fault("unknown_key", spot, entry.place, message, key_remedy(&entry.key, known));
     }
 
     fn hold_list(&mut self, items: Vec<Node>, place: Option<Place>, schema: &'a Value, spot: &Spot) -> Option<Node> {

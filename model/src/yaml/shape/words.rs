@@ -2,12 +2,25 @@
 
 use crate::nearest::nearest;
 use crate::quote::quoted;
-use crate::tables::{Meaning, meaning};
+use crate::tables::{Meaning, key_meant, meaning};
 use crate::yaml::tree::NodeValue;
 
 pub(super) fn did_you_mean(word: &str, known: &[String]) -> String {
-    let all = || format!("Known here: {}.", known.join(", "));
-    nearest(word, known.iter().map(String::as_str)).map_or_else(all, |near| format!("Did you mean `{near}`?"))
+    let near = nearest(word, known.iter().map(String::as_str));
+    near.map_or_else(|| known_here(known), |near| format!("Did you mean `{near}`?"))
+}
+
+/// The key that is meant. Another word for a key that the thing does not have is near to none that it has.
+pub(super) fn key_remedy(word: &str, known: &[String]) -> String {
+    match key_meant(word) {
+        Some(key) if known.iter().any(|known| known == key) => format!("Did you mean `{key}`?"),
+        Some(_) => known_here(known),
+        None => did_you_mean(word, known),
+    }
+}
+
+fn known_here(known: &[String]) -> String {
+    format!("Known here: {}.", known.join(", "))
 }
 
 /// The kind that another word for one comes near, and what to give besides.

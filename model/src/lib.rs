@@ -25,6 +25,7 @@ mod aim;
 pub mod article;
 mod bay;
 mod brief;
+mod called;
 mod composition;
 pub(crate) mod corner;
 mod dimension;

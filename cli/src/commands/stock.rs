@@ -5,7 +5,7 @@ use std::io::Read;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use elbowroom_model::{Fault, Unit};
+use elbowroom_model::{Fault, PieceId, Unit};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::Answer;
 use elbowroom_solver::stock::{Asking, assign, more, moves, plans};
@@ -171,16 +171,15 @@ fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
         Must::All => brief.piece_ids().collect(),
         Must::Nothing => Vec::new(),
         Must::Named(names) => {
-            let named = |name: &String| brief.pieces().find(|(_, piece)| piece.name == *name).map(|(id, _)| id);
-            let unknown: Vec<Fault> = names
-                .iter()
-                .filter(|name| named(name).is_none())
-                .map(|name| stock_faults::no_piece(name, brief))
-                .collect();
+            let unknown = names.iter().filter(|name| brief.pieces_called(name).is_empty());
+            let unknown: Vec<Fault> = unknown.map(|name| stock_faults::no_piece(name, brief)).collect();
             if !unknown.is_empty() {
                 return Err(unknown);
             }
-            names.iter().filter_map(named).collect()
+            let mut called: Vec<PieceId> = names.iter().flat_map(|name| brief.pieces_called(name)).collect();
+            called.sort_unstable();
+            called.dedup();
+            called
         }
     };
     let Booking { days, priority, .. } = booked.booking;

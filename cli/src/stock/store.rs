@@ -20,13 +20,19 @@ const MOST_MASS: f64 = 2000.0;
 /// Most people that carry one piece.
 const MOST_PEOPLE: f64 = 20.0;
 /// Columns beyond those that every list of pieces has, in the order that they are handed on.
-const EXTRA: [Extra; 5] = [
+const EXTRA: [Extra; 6] = [
     Extra { key: "where", also: &["place", "location", "shelf", "bay"] },
     Extra { key: "out", also: &["dates out", "away"] },
     Extra { key: "value", also: &["worth"] },
     Extra { key: "mass", also: &["mass kg", "weight", "weight kg"] },
     Extra { key: "people", also: &["people to carry", "carriers"] },
+    Extra {
+        key: "mass lb",
+        also: &["mass (lb)", "mass (lbs)", "mass lbs", "weight lb", "weight (lb)", "weight (lbs)", "weight lbs"],
+    },
 ];
+/// Kilograms of a pound (exact: international yard and pound agreement of 1959, published).
+const POUND: f64 = 0.453_592_37;
 
 /// What is owned.
 #[derive(Debug)]
@@ -67,7 +73,7 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
                 .map(|(value, _)| Some(value))
                 .map_err(|why| words::no_value(&piece.name, text, &why.to_string())),
         };
-        let mass = figure(cell(3), MOST_MASS).ok_or_else(|| words::no_mass(&piece.name, cell(3)));
+        let mass = mass([cell(3), cell(5)]).map_err(|text| words::no_mass(&piece.name, text));
         let people = figure(cell(4), MOST_PEOPLE).filter(|people| people.is_none_or(|people| people.fract() == 0.0));
         let people = people.ok_or_else(|| words::no_people(&piece.name, cell(4)));
         match (out, value, mass, people) {
@@ -90,6 +96,13 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
     }
 }
 
+/// What a piece weighs by its columns of kilograms and of pounds, kg; the text that is no mass otherwise.
+fn mass([kilograms, pounds]: [&str; 2]) -> Result<Option<f64>, &str> {
+    let in_pounds = figure(pounds.trim_end_matches("lb").trim(), MOST_MASS / POUND).ok_or(pounds)?;
+    let in_kilograms = figure(kilograms, MOST_MASS).ok_or(kilograms)?;
+    Ok(in_kilograms.or(in_pounds.map(|pounds| pounds * POUND)))
+}
+
 /// A figure above 0 and of at most `most`; `None` inside where the cell is empty, and outside where it is none.
 #[expect(clippy::option_option, reason = "no figure is known apart from no cell")]
 fn figure(text: &str, most: f64) -> Option<Option<f64>> {
@@ -109,4 +122,24 @@ pub(super) fn at_line(fault: Fault, line: usize) -> Fault {
 /// The fault with the line it is on and its column, from 1.
 pub(super) fn at_cell(fault: Fault, line: usize, column: usize) -> Fault {
     Fault { place: Some(Place { line, column, offset: 0, length: 0 }), ..fault }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::path::Path;
+
+    use super::read;
+
+    /// 110 lb are 49.895 kg: 110 x 0.45359237 (published: international yard and pound agreement of 1959).
+    #[test]
+    fn pounds_are_told_in_kilograms() {
+        let mass = |header: &str| {
+            let list = format!("kind,name,width,depth,{header}\nsofa,Hazel,200,90,110\n");
+            let store = read(Path::new("-"), &mut list.as_bytes()).unwrap();
+            store.kept[0].mass.map(|mass| (mass * 1e3).round())
+        };
+        assert_eq!(mass("mass (kg)"), Some(110_000.0));
+        assert_eq!(mass("mass (lb)"), Some(49_895.0));
+        assert_eq!(mass("Weight lbs"), Some(49_895.0));
+    }
 }

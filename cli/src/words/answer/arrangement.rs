@@ -13,7 +13,7 @@ pub(crate) fn no_room(brief: &Brief, reason: &NoRoom) -> String {
         NoRoomAt::Along { piece: id, wall, .. } if reason.rule == Rule::KeepFree => {
             format!("{} is kept free: {} must not stand at it.", capital(&the_wall(brief, wall)), piece(id))
         }
-        NoRoomAt::Along { piece: id, wall, free, beside } => along(brief, reason, (id, wall), (free, beside)),
+        NoRoomAt::Along { piece: id, wall, free, beside } => along(brief, reason, id, wall, &Taped { free, beside }),
         NoRoomAt::Before { seat } => {
             format!("There is {has} for {} and what stands before it; they need {needs} at the least.", piece(seat))
         }
@@ -25,15 +25,17 @@ pub(crate) fn no_room(brief: &Brief, reason: &NoRoom) -> String {
     }
 }
 
+/// What a tape finds free along a wall, mm, and what ends it.
+struct Taped {
+    free: f64,
+    beside: Option<Obstacle>,
+}
+
 /// Along a wall: what a tape finds free, and what is missing where the piece reaches past that as far as it may.
-fn along(
-    brief: &Brief,
-    reason: &NoRoom,
-    (piece, wall): (PieceId, WallId),
-    (free, beside): (f64, Option<Obstacle>),
-) -> String {
+fn along(brief: &Brief, reason: &NoRoom, piece: PieceId, wall: WallId, taped: &Taped) -> String {
+    let free = taped.free;
     let [has, needs] = brief.units.side_by_side(free.max(0.0), reason.needs);
-    let is_free = match beside {
+    let is_free = match taped.beside {
         Some(by) if free < NOTHING => format!("{} leaves nothing free", the(&obstacle(brief, by))),
         Some(by) => format!("beside {} {has} is free", the(&obstacle(brief, by))),
         None => format!("{has} is free"),

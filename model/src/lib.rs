@@ -26,6 +26,7 @@ pub mod article;
 mod bay;
 mod brief;
 mod called;
+mod carried;
 mod composition;
 pub(crate) mod corner;
 mod dimension;

@@ -56,13 +56,20 @@ impl ForChildren {
         matches!((self, caution), (Self::Tips(_), Caution::TipOver) | (Self::Climbable { .. }, Caution::Children))
     }
 
-    /// Whether it is to be heeded in the option of this rank.
-    #[must_use]
-    pub fn concerns(&self, rank: usize) -> bool {
+    /// What of it is to be heeded in the options of these ranks, or in all of them; `None`: nothing.
+    pub(crate) fn of(&self, shown: &[usize]) -> Option<Self> {
+        let among = |ranks: &[usize]| {
+            let ranks: Vec<usize> = ranks.iter().filter(|rank| shown.contains(rank)).copied().collect();
+            (!ranks.is_empty()).then_some(ranks)
+        };
         match self {
-            Self::Tips(_) | Self::Cords => true,
-            Self::Climbable { from, .. } => from.iter().any(|one| one.ranks.contains(&rank)),
-            Self::TableInWay { ranks, .. } => ranks.contains(&rank),
+            Self::Tips(_) | Self::Cords => Some(self.clone()),
+            Self::Climbable { window, from } => {
+                let each = from.iter().filter_map(|one| Some(ClimbedFrom { ranks: among(&one.ranks)?, ..one.clone() }));
+                let from: Vec<ClimbedFrom> = each.collect();
+                (!from.is_empty()).then_some(Self::Climbable { window: *window, from })
+            }
+            Self::TableInWay { table, ranks } => Some(Self::TableInWay { table: *table, ranks: among(ranks)? }),
         }
     }
 }

@@ -30,6 +30,7 @@ pub mod refusal;
 mod rewished;
 pub mod routes;
 pub mod rules;
+pub mod screen_overhang;
 pub mod search;
 pub mod setting_out;
 pub mod shop;

@@ -7,8 +7,7 @@ use crate::answer::{self, Answer, PieceSizes, Work};
 use crate::arrangement::{Arrangement, Dropped, Enumeration, enumerate};
 use crate::attempt::{Attempts, Tried};
 use crate::candidate::Candidate;
-use crate::for_children::for_children;
-use crate::notice::{Notice, notices};
+use crate::notice::{Notice, notices, of_options};
 use crate::ranking;
 use crate::refusal::{Refusal, Remedy, Why};
 use crate::routes::Floor;
@@ -101,9 +100,9 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
         Vec::new()
     };
     let mut told = notices(brief, &floor, &enumeration);
-    let heeded = for_children(brief, &options);
+    let heeded = of_options(brief, &options);
     told.retain(|notice| !matches!(notice, Notice::Caution(caution) if heeded.iter().any(|one| one.says(*caution))));
-    told.extend(heeded.into_iter().map(Notice::ForChildren));
+    told.extend(heeded);
     Answer {
         asked: brief.clone(),
         brief: brief.clone(),

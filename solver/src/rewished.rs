@@ -7,6 +7,7 @@ use elbowroom_model::{Brief, ItemKind, Wishes};
 
 use crate::answer::{Answer, RankedOption, TurnsIf};
 use crate::composition::{is_fire_wished, worth};
+use crate::notice::{Notice, of_options};
 use crate::ranking::{self, Entrant, family};
 
 /// Whether other layouts may come of a brief under these wishes: a piece that need not stand is then worth more, or less, or
@@ -51,5 +52,7 @@ pub fn rewished(answer: &Answer, wishes: &Wishes) -> Answer {
         });
     }
     let with = |brief: &Brief| Brief { wishes: *wishes, ..brief.clone() };
-    Answer { asked: with(&answer.asked), brief: with(&answer.brief), options: ranked, ..answer.clone() }
+    let mut notices: Vec<Notice> = answer.notices.iter().filter(|one| !one.is_of_options()).cloned().collect();
+    notices.extend(of_options(&answer.brief, &ranked));
+    Answer { asked: with(&answer.asked), brief: with(&answer.brief), options: ranked, notices, ..answer.clone() }
 }

@@ -33,6 +33,7 @@ fn the_order_is_that_of_a_room_solved_anew() {
             let anew = rank(&Brief { wishes, ..brief.clone() }, &limits, &Unwatched);
             let again = rewished(&answer, &wishes);
             assert!(again.options == anew.options, "{name}: {wishes:?}");
+            assert_eq!(again.notices, anew.notices, "{name}: {wishes:?}");
             assert_eq!((again.asked, again.brief), (anew.asked, anew.brief), "{name}");
         }
     }

@@ -7,7 +7,7 @@ use super::rank::{gaps, routes};
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
-use crate::words::answer::{broken, gives_up, notices, reason, title};
+use crate::words::answer::{broken, gives_up, notices_as_it_stands, reason, title};
 use crate::words::criteria;
 use crate::words::judge as words;
 use crate::words::lengths::{shop_unit, sign};
@@ -50,7 +50,7 @@ pub(crate) fn text(told: &JudgePage<'_>, look: Look) -> String {
     routes(&mut page, brief, &words::ways(unit), &room.routes);
     gaps(&mut page, brief, &words::gaps(unit), &room.gaps);
     page.heading(crate::words::NOTICES);
-    for notice in notices(told.answer) {
+    for notice in notices_as_it_stands(room, told.answer) {
         page.entry(2, &notice);
     }
     page.into_text()

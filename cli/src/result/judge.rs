@@ -9,7 +9,7 @@ use elbowroom_solver::verify::Breach;
 use serde::Serialize;
 
 use super::rank::{GapResult, RouteResult, TermResult, TurningCircleResult};
-use crate::words::answer::{self as said, notices, reason, title};
+use crate::words::answer::{self as said, notices_as_it_stands, reason, title};
 
 /// Name and version of the format.
 const FORMAT: &str = "elbowroom-judge/1";
@@ -134,7 +134,7 @@ impl<'a> JudgeResult<'a> {
             gaps: room.gaps.iter().map(|gap| GapResult::of(brief, gap)).collect(),
             routes: room.routes.iter().map(|route| RouteResult::of(brief, route)).collect(),
             turning_circle: room.turning_circle.map(circle),
-            notices: notices(answer),
+            notices: notices_as_it_stands(room, answer),
         }
     }
 }

@@ -49,6 +49,11 @@ pub(crate) const fn paired(pair: Pair) -> Option<&'static str> {
     }
 }
 
+/// A screen that is wider than the piece that carries it may be.
+pub(crate) fn wider_than_its_piece(width: &str) -> String {
+    format!("which is {width} wide, wider than its piece may be")
+}
+
 /// Of a chair that stands turned, or may.
 pub(crate) fn may_turn(turned: Turned) -> Option<String> {
     match turned {

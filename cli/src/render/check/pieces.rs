@@ -72,6 +72,8 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
     said.extend(words::may_turn(piece.turned));
     if let Some(screen) = piece.screen {
         said.push(format!("screen {}", taped(Unit::Inch, screen)));
+        let beyond = piece.carried_width().filter(|_| piece.screen_beyond(piece.width.most).is_some());
+        said.extend(beyond.map(|width| words::wider_than_its_piece(&taped(shop_unit(units), width))));
     }
     if let Some(seats) = piece.seats {
         said.push(counted(seats as usize, "chair", "chairs"));

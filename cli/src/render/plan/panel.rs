@@ -3,7 +3,7 @@
 use elbowroom_solver::plan::ZoneKind;
 
 use super::key::Sign;
-use super::{Shown, pieces, ways};
+use super::{Purpose, Shown, pieces, ways};
 use crate::drawing::{Area, At, Mark, Text, Tone, Weight, wrapped};
 use crate::words::answer as said;
 use crate::words::plan as words;
@@ -66,7 +66,7 @@ impl Panel {
         panel.sizes_and_ways(&about.shown);
         panel.numbers(about.key, about.shown.breaches());
         panel.signs(&about.shown);
-        panel.cautions(&about.shown);
+        panel.cautions(&about.shown, Purpose::Working);
         panel
     }
 
@@ -74,7 +74,7 @@ impl Panel {
     pub(super) fn short(about: &About<'_>, width: f64, small: f64) -> Self {
         let mut panel = Self::headed(about, width, small);
         panel.broken(&about.shown);
-        panel.cautions(&about.shown);
+        panel.cautions(&about.shown, Purpose::Working);
         panel.numbers(about.key, about.shown.breaches());
         panel
     }
@@ -170,14 +170,22 @@ impl Panel {
         );
     }
 
-    /// What is eased, the notices, and what nobody measured.
-    pub(super) fn cautions(&mut self, shown: &Shown<'_>) {
+    /// What is eased, what is to be heeded, and what nobody measured; notices about the file are for who sets it out.
+    pub(super) fn cautions(&mut self, shown: &Shown<'_>, purpose: Purpose) {
         self.heading(words::CAUTIONS);
-        let (eased, notices) = match *shown {
-            Shown::Option { answer, option } => {
+        let (eased, notices) = match (*shown, purpose) {
+            (Shown::Option { answer, option }, Purpose::Client) => {
+                (said::all_eased(&answer.brief, option), said::cautions_of(answer, option))
+            }
+            (Shown::Option { answer, option }, Purpose::Working) => {
                 (said::all_eased(&answer.brief, option), said::notices_of(answer, &[option]))
             }
-            Shown::AsItStands { .. } => (Vec::new(), said::notices(shown.answer())),
+            (Shown::AsItStands { room, answer }, Purpose::Client) => {
+                (Vec::new(), said::cautions_as_it_stands(room, answer))
+            }
+            (Shown::AsItStands { room, answer }, Purpose::Working) => {
+                (Vec::new(), said::notices_as_it_stands(room, answer))
+            }
         };
         for sentence in eased.iter().chain(&notices) {
             self.print(sentence);

@@ -62,13 +62,6 @@ impl<'a> Shown<'a> {
         }
     }
 
-    /// What came of the file.
-    pub(super) const fn answer(&self) -> &'a Answer {
-        match self {
-            Self::Option { answer, .. } | Self::AsItStands { answer, .. } => answer,
-        }
-    }
-
     /// How a piece is turned, in words; of an option alone, which turns what may be turned.
     pub(super) fn turned(&self, piece: PieceId) -> Option<String> {
         match self {

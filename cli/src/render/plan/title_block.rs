@@ -3,7 +3,7 @@
 
 use super::matters::Matter;
 use super::panel::{Panel, cut};
-use super::{Shown, rulers};
+use super::{Purpose, Shown, rulers};
 use crate::drawing::{Area, At, Mark, Path, Pen, Scale, Text, Tone, Weight, width_of, wrapped};
 use crate::words::answer as said;
 use crate::words::plan as words;
@@ -60,7 +60,7 @@ impl TitleBlock {
         let left = (width - BETWEEN) * ANSWER;
         let answer = answer(titled, left, small);
         let mut cautions = Panel::new(width - BETWEEN - left, small.min(SMALL_PRINT));
-        cautions.cautions(&titled.shown);
+        cautions.cautions(&titled.shown, Purpose::Client);
         Self { answer, cautions, width, most, paper: titled.paper }
     }
 

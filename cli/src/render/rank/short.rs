@@ -35,6 +35,9 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
         page.labelled(3, words::WHICH_HAND, HANG, &hand);
     }
     page.labelled(3, words::HOW_LARGE, HANG, &how_large(told, best));
+    for beyond in screens_beyond(brief, &best.layout) {
+        page.paragraph(HANG, &beyond);
+    }
     let by = why::ranked_by(best, told.limits.by);
     if let Some(judgement) = by.or_else(|| why::strongest(brief, best, others)) {
         page.labelled(3, words::WHY, HANG, &reason(brief, &judgement.finding));

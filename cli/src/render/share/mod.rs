@@ -10,7 +10,7 @@ use crate::render::rank::groups;
 use crate::text::digest::digest;
 use crate::text::markup::Markup;
 use crate::text::safe::safe;
-use crate::words::answer::{all_eased, notices_of};
+use crate::words::answer::{all_eased, cautions_of_all, own_cautions};
 use crate::words::lengths::{shop_unit, shopped, sign};
 use crate::words::share as words;
 use crate::words::size::size;
@@ -49,7 +49,7 @@ pub(crate) fn page(shared: &Shared<'_>) -> String {
         put_option(&mut page, shared, place, option, plan);
     }
     put_answer(&mut page, shared);
-    let cautions = notices_of(shared.answer, shared.options);
+    let cautions = cautions_of_all(shared.answer);
     if !cautions.is_empty() {
         page.element("h2", &[], words::CAUTIONS);
         put_list(&mut page, &cautions);
@@ -101,7 +101,9 @@ fn put_option(page: &mut Markup, shared: &Shared<'_>, place: usize, option: &Ran
         page.element("td", &[], &drawn).end();
     }
     page.end().end();
-    put_list(page, &all_eased(brief, option));
+    let mut heeded = all_eased(brief, option);
+    heeded.extend(own_cautions(shared.answer, option));
+    put_list(page, &heeded);
     page.end().end();
 }
 

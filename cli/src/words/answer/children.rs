@@ -4,13 +4,11 @@ use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, PieceId};
 use elbowroom_solver::for_children::ForChildren;
 
+use super::in_options::Told;
 use crate::words::list::listed;
 
-/// Options that are named by their places.
-const NAMED: usize = 6;
-
 /// What is to be heeded, as one or two sentences.
-pub(super) fn for_children(brief: &Brief, options: usize, heed: &ForChildren) -> String {
+pub(super) fn for_children(brief: &Brief, told: Told, heed: &ForChildren) -> String {
     let name = |piece: PieceId| the(brief.piece_name(piece));
     match heed {
         ForChildren::Tips(pieces) => {
@@ -23,7 +21,10 @@ pub(super) fn for_children(brief: &Brief, options: usize, heed: &ForChildren) ->
         }
         ForChildren::Climbable { window, from } => {
             let window = the(brief.room.item_name(*window));
-            let each = from.iter().map(|one| format!("{} {}", name(one.piece), in_options(&one.ranks, options)));
+            let each = from.iter().map(|one| match told.place(&one.ranks) {
+                Some(place) => format!("{} {place}", name(one.piece)),
+                None => name(one.piece),
+            });
             let (stands, it) = if from.len() == 1 { ("stands", "it") } else { ("stand", "them") };
             capital(&format!(
                 "{} {stands} where a child climbs to {window}: keep {it} elsewhere, or fit a guard or stop that an adult can \
@@ -32,28 +33,14 @@ pub(super) fn for_children(brief: &Brief, options: usize, heed: &ForChildren) ->
             ))
         }
         ForChildren::TableInWay { table, ranks } => capital(&format!(
-            "{} stands where a way is narrowest, {}: choose round corners, or pad them (common practice).",
+            "{} stands where a way is narrowest{}: choose round corners, or pad them (common practice).",
             name(*table),
-            in_options(ranks, options)
+            told.place(ranks).map(|place| format!(", {place}")).unwrap_or_default()
         )),
         ForChildren::Cords => {
             "Keep cords of lamps, screens and blinds short and out of a child's reach: no loop to put a \
                                head through, nothing to pull down (CPSC, WCSC)."
                 .to_owned()
         }
-    }
-}
-
-/// `in option 1`, `in options 1, 3 and 4`, `in every option`.
-fn in_options(ranks: &[usize], options: usize) -> String {
-    let more = ranks.len().saturating_sub(NAMED);
-    let mut named: Vec<String> = ranks.iter().take(NAMED).map(usize::to_string).collect();
-    if more > 0 {
-        named.push(format!("{more} more"));
-    }
-    match ranks.len() {
-        all if all == options && all > 1 => "in every option".to_owned(),
-        1 => format!("in option {}", listed(&named)),
-        _ => format!("in options {}", listed(&named)),
     }
 }

@@ -9,10 +9,12 @@ mod composition;
 mod criteria;
 mod eased;
 mod gives_up;
+mod in_options;
 mod left_out;
 mod notice;
 mod refusal;
 mod remedy;
+mod screen_overhang;
 mod second_seats;
 mod title;
 
@@ -24,7 +26,10 @@ pub(crate) use criteria::reason;
 pub(crate) use eased::{all_eased, eased};
 pub(crate) use gives_up::gives_up;
 pub(crate) use left_out::left_out;
-pub(crate) use notice::{held_to, notices, notices_of};
+pub(crate) use notice::{
+    cautions_as_it_stands, cautions_of, cautions_of_all, held_to, notices, notices_as_it_stands, notices_of,
+    own_cautions, screens_beyond,
+};
 pub(crate) use refusal::refusal;
 pub(crate) use remedy::{lever, remedies, remedy};
 pub(crate) use title::{SIDES, tells_sides, title, title_within};

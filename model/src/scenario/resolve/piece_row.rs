@@ -62,7 +62,7 @@ impl Reader<'_> {
         let of_u = sizes.u_width.as_ref().filter(|_| given.second_return.is_some());
         let (mut width, depth) = (of_u.unwrap_or(&sizes.width).range(), sizes.depth.range());
         if let Some(screen) = screen {
-            width = self.as_wide_as_its_screen(width, screen, &given, report);
+            width = raised(width, screen_width(screen));
         }
         let (width, depth) = seated.unwrap_or((within(width, given.width), within(depth, given.depth)));
         let (width, depth) = if square { common(width, depth) } else { (width, depth) };
@@ -168,25 +168,6 @@ impl Reader<'_> {
             (given.width, given.depth) = (width.or(depth), depth.or(width));
         }
         square
-    }
-
-    fn as_wide_as_its_screen(
-        &self,
-        table: SizeRange,
-        diagonal: f64,
-        given: &Given,
-        report: &mut Report<'_>,
-    ) -> SizeRange {
-        let screen = screen_width(diagonal);
-        let most = match given.width {
-            Some(Extent::One(size)) => Some(size),
-            Some(Extent::Between { most, .. }) => most,
-            None => None,
-        };
-        if most.is_some_and(|most| most < screen) {
-            report.notice(format!("{} is narrower than the screen that it carries.", self.name));
-        }
-        raised(table, screen)
     }
 
     /// The runs of a corner sofa held to one another; `None` after the fault of one that is too short.

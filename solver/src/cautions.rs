@@ -12,6 +12,8 @@ pub enum Caution {
     Exits,
     /// What burns stays away from heaters and fires.
     Heat,
+    /// A radiator is taken as one that water heats.
+    Radiator,
     /// What is tall or holds a television is fixed to the wall.
     TipOver,
     /// What hangs is fixed to a wall that bears it.
@@ -47,6 +49,7 @@ pub fn cautions(brief: &Brief) -> Vec<Caution> {
     let in_the_room = [
         (true, Caution::Exits),
         (has(brief, |kind| matches!(kind, ItemKind::Radiator(_) | ItemKind::Fireplace(_))), Caution::Heat),
+        (has(brief, |kind| matches!(kind, ItemKind::Radiator(_))), Caution::Radiator),
         (tips, Caution::TipOver),
         (hangs, Caution::Hung),
         (hangs && has(brief, |kind| matches!(kind, ItemKind::Fireplace(_))), Caution::OverFire),

@@ -10,8 +10,12 @@ pub(crate) const fn caution(caution: Caution) -> &'static str {
              the landlord."
         }
         Caution::Heat => {
-            "Keep anything that burns 3 ft (91 cm) from heaters and fires (CPSC, NFPA), or further where the maker says \
-             so."
+            "Keep anything that burns 3 ft (91 cm) from fires, stoves and electric or gas heaters, portable ones too (CPSC, \
+             NFPA), or further where the maker says so."
+        }
+        Caution::Radiator => {
+            "A radiator is taken as one that water heats, so furniture may stand nearer to it than 3 ft: keep what its maker asks \
+             for. If it is an electric or gas heater, the 3 ft hold for it too."
         }
         Caution::TipOver => "Fix tall storage and televisions to the wall: they tip over (CPSC).",
         Caution::Hung => {

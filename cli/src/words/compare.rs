@@ -83,7 +83,7 @@ pub(crate) fn numbered(number: usize, text: &str) -> String {
 pub(crate) fn under(brief: &Brief, option: &RankedOption, key: &[String]) -> String {
     let numbered = if key.is_empty() { String::new() } else { format!(" On the plan: {}.", key.join("; ")) };
     let (rank, score) = (option.rank, option.score);
-    format!("{rank}. {}. Score {score:.0} of 100, {}.{numbered}", title(brief, option), comes_first(option))
+    format!("{rank}. {}. Score {score:.0} of 100, {}.{numbered}", title(brief, option), comes_first(brief, option))
 }
 
 /// Of scores, before those that are the same.

@@ -73,18 +73,19 @@ pub(crate) fn screen(brief: &Brief, wall: WallId, distance: Option<&str>) -> Str
 pub(crate) fn firm(
     best: &RankedOption,
     options: usize,
+    brief: &Brief,
     undecided: usize,
     rival: Option<(&TurnsIf, f64, &RankedOption)>,
 ) -> String {
     let mut text = format!("score {:.0} of 100", best.score);
-    let aside = best.set_aside.as_ref();
-    if options > 1 || aside.is_some() {
-        let _ = write!(text, "; {}", stays_first(best.first_place_share, aside));
+    let is_aside = best.set_aside.is_some();
+    if options > 1 || is_aside {
+        let _ = write!(text, "; {}", stays_first(brief, best));
     }
     match rival {
         _ if options == 1 && undecided == 0 => text.push_str("; nothing else fits"),
         _ if options == 1 => text.push_str("; nothing else was found that fits"),
-        _ if aside.is_some() => {}
+        _ if is_aside => {}
         Some((turn, now, rival)) => {
             let (name, to) = (super::criteria::name(turn.criterion), wish(turn.weight, now));
             let _ = write!(text, "; {name} at {to} instead of {now} would put option {} first", rival.rank);
@@ -186,9 +187,9 @@ pub(crate) fn other(brief: &Brief, option: &RankedOption) -> String {
 }
 
 /// How an option stands in the order, and how it differs from the first.
-pub(crate) fn standing(option: &RankedOption, apart: &str) -> String {
+pub(crate) fn standing(brief: &Brief, option: &RankedOption, apart: &str) -> String {
     let proven = if option.largest.proven { "" } else { "; its sizes are not proven largest" };
-    format!("score {:.0}, {}; {apart}{proven}", option.score, comes_first(option))
+    format!("score {:.0}, {}; {apart}{proven}", option.score, comes_first(brief, option))
 }
 
 /// Of sizes that the search could not prove largest, where that is so.

@@ -51,7 +51,7 @@ pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption) -> Marku
                         dd { (given_up) }
                     }
                 }
-                p.soft { (words::firm(option)) }
+                p.soft { (words::firm(brief, option)) }
                 p.links {
                     (pins::button(on, answer, option))
                     @if on.right == Right::Change {
@@ -80,7 +80,7 @@ pub(super) fn small(on: On<'_>, solved: &Solved, option: &RankedOption, like_it:
             }
             @if let Some(reason) = reason(solved, option) { p { (reason) } }
             p.soft {
-                (words::comes(option))
+                (words::comes(brief, option))
                 @if like_it > 0 { ", " (words::like_it(like_it)) }
             }
             (pins::button(on, &solved.answer, option))

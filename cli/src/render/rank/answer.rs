@@ -86,5 +86,5 @@ fn firm(told: &RankPage<'_>, best: &RankedOption) -> String {
         let rival = told.answer.keyed(&turn.then_first)?;
         Some((turn, told.brief().wishes.get(turn.criterion), rival))
     });
-    words::firm(best, told.answer.options.len(), told.answer.undecided(), rival)
+    words::firm(told.brief(), best, told.answer.options.len(), told.answer.undecided(), rival)
 }

@@ -33,7 +33,7 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
             continue;
         }
         page.entry(0, &words::other(told.brief(), listed.best));
-        page.entry(3, &words::standing(listed.best, &apart(told, listed.best, best)));
+        page.entry(3, &words::standing(told.brief(), listed.best, &apart(told, listed.best, best)));
         page.entry(3, &sizes(told, listed.best));
         like_it.iter().for_each(|like_it| page.entry(3, like_it));
     }

@@ -1,7 +1,7 @@
 //! The answer, picture first: the plan, and beside it the wall, the hand, the sizes and one reason; then the best of the
 //! other ways with their plans. Each is one block, so that a script may put another in the place of the answer.
 
-use elbowroom_model::Rounding;
+use elbowroom_model::{Brief, Rounding};
 use elbowroom_solver::answer::RankedOption;
 
 use super::ReportPage;
@@ -72,7 +72,7 @@ fn put_block(page: &mut Markup, told: &ReportPage<'_>, one: &Carried<'_>) {
     for eased in said::all_eased(brief, option) {
         page.element("p", &[("class", "eased")], &eased);
     }
-    put_score(page, option);
+    put_score(page, brief, option);
     page.open("dl", &[("class", "full")]);
     put_fact(page, "wall", short_words::WHICH_WALL, &which_wall(brief, option));
     if let Some(hand) = which_hand(brief, option) {
@@ -86,11 +86,11 @@ fn put_block(page: &mut Markup, told: &ReportPage<'_>, one: &Carried<'_>) {
     page.end().end().end();
 }
 
-fn put_score(page: &mut Markup, option: &RankedOption) {
+fn put_score(page: &mut Markup, brief: &Brief, option: &RankedOption) {
     page.open("p", &[("class", "soft")]).text(words::SCORE_IS);
     page.inline("span", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
     page.inline("span", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_SHIFTS).end();
-    super::option::put_aside(page, option);
+    super::option::put_aside(page, brief, option);
 }
 
 fn put_fact(page: &mut Markup, name: &str, label: &str, fact: &str) {

@@ -1,6 +1,6 @@
 //! One option at length: what of comfort is kept in part, its plan, its reasons, what it gives up, its sizes, its ways.
 
-use elbowroom_model::Dimension;
+use elbowroom_model::{Brief, Dimension};
 use elbowroom_solver::answer::{RankedOption, Thing};
 use elbowroom_solver::criteria::Judgement;
 
@@ -28,7 +28,7 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
     page.open("p", &[]).text(words::SCORE_IS);
     page.inline("strong", &[("data-score", "")], &format!("{:.0}", option.score)).text(words::FIRST_IS);
     page.inline("strong", &[("data-share", "")], &share(option.first_place_share)).text(words::OF_SHIFTS).end();
-    put_aside(page, option);
+    put_aside(page, &told.answer.brief, option);
     put_plan(page, option, &plan.sheet, &plan.key);
     put_reasons(page, told, option);
     put_list(page, Some(words::GIVES_UP), &said::gives_up(&told.answer.brief, &option.planned.composition));
@@ -44,9 +44,9 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
 }
 
 /// Why it is set aside, which other wishes may do as well: then the script tells it.
-pub(super) fn put_aside(page: &mut Markup, option: &RankedOption) {
+pub(super) fn put_aside(page: &mut Markup, brief: &Brief, option: &RankedOption) {
     match &option.set_aside {
-        Some(aside) => page.element("p", &[("data-aside", "")], &is_set_aside(aside)),
+        Some(aside) => page.element("p", &[("data-aside", "")], &is_set_aside(brief, option, aside)),
         None => page.element("p", &[("data-aside", ""), ("hidden", "")], ""),
     };
 }

@@ -92,7 +92,7 @@ impl<'a> OptionResult<'a> {
             never_first: option.never_first,
             by_size: option.by_size,
             turns_if: option.turns_if.as_ref().map(TurnResult::of),
-            set_aside: option.set_aside.as_ref().map(SetAsideResult::of),
+            set_aside: option.set_aside.as_ref().map(|aside| SetAsideResult::of(brief, option, aside)),
             criteria: option.judgements.iter().map(|judgement| CriterionResult::of(brief, judgement)).collect(),
             pieces: option.pieces(brief).map(|piece| StandingResult::of(brief, piece)).collect(),
             left_out: out.map(|piece| LeftOutResult::of(brief, *piece, option.planned.proven)).collect(),
@@ -181,8 +181,8 @@ struct SetAsideResult {
 }
 
 impl SetAsideResult {
-    fn of(aside: &SetAside) -> Self {
-        Self { criterion: aside.criterion, score: aside.score, why: is_set_aside(aside) }
+    fn of(brief: &Brief, option: &RankedOption, aside: &SetAside) -> Self {
+        Self { criterion: aside.criterion, score: aside.score, why: is_set_aside(brief, option, aside) }
     }
 }
 

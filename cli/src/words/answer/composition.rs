@@ -13,9 +13,14 @@ const SMALL: f64 = 10.0;
 
 /// One term: `The media unit stands 12 cm off the middle of the front of the sofa.`
 pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
+    format!("{}.", capital(&clause(brief, told)))
+}
+
+/// The same within a sentence.
+pub(crate) fn clause(brief: &Brief, told: &TermCost) -> String {
     let [one, other] = [Thing::Piece(told.piece), told.other()].map(|thing| the(thing.name(brief)));
     let named = Named { brief, told, one, other };
-    let said = match told.term {
+    match told.term {
         Term::ScreenAside
         | Term::TableAside
         | Term::RugAside
@@ -70,8 +75,7 @@ pub(crate) fn term(brief: &Brief, told: &TermCost) -> String {
         }
         Term::BehindLeaf => format!("{} stands where the open leaf of {} hides it", named.one, named.other),
         Term::WayAcross | Term::SmallByWay | Term::CutOff | Term::InWay => named.of_walkers(),
-    };
-    format!("{}.", capital(&said))
+    }
 }
 
 /// A term with the names of its two things.

@@ -204,13 +204,13 @@ pub(crate) fn found(answer: &Answer) -> String {
 }
 
 /// Score and firmness of the first option.
-pub(crate) fn firm(option: &RankedOption) -> String {
-    format!("Score {:.0} of 100; {}.", option.score, stays_first(option.first_place_share, option.set_aside.as_ref()))
+pub(crate) fn firm(brief: &Brief, option: &RankedOption) -> String {
+    format!("Score {:.0} of 100; {}.", option.score, stays_first(brief, option))
 }
 
 /// Score and firmness of another one.
-pub(crate) fn comes(option: &RankedOption) -> String {
-    format!("Score {:.0}; {}", option.score, firm::comes_first(option))
+pub(crate) fn comes(brief: &Brief, option: &RankedOption) -> String {
+    format!("Score {:.0}; {}", option.score, firm::comes_first(brief, option))
 }
 
 /// A filter with how many options it leaves.

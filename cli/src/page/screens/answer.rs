@@ -102,5 +102,5 @@ fn sizes(solved: &Solved, option: &RankedOption) -> Vec<String> {
 /// What speaks most for the option.
 fn reason(solved: &Solved, option: &RankedOption) -> Option<String> {
     strongest(&solved.answer.brief, option, &solved.answer.options)
-        .map(|judgement| said::reason(&solved.answer.brief, &judgement.finding))
+        .map(|it| said::speaks_for(&solved.answer.brief, it.judgement, None))
 }

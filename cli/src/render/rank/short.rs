@@ -8,7 +8,7 @@ use super::RankPage;
 use super::group::{Group, groups};
 use super::{answer, why};
 use crate::text::page::Page;
-use crate::words::answer::{all_eased, gives_up, reason};
+use crate::words::answer::{all_eased, gives_up, reason, screens_beyond, speaks_for};
 use crate::words::lengths::{shop_unit, shopped, sign};
 use crate::words::size::size;
 use crate::words::turned::{and_turned, turned};
@@ -39,8 +39,10 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
         page.paragraph(HANG, &beyond);
     }
     let by = why::ranked_by(best, told.limits.by);
-    if let Some(judgement) = by.or_else(|| why::strongest(brief, best, others)) {
-        page.labelled(3, words::WHY, HANG, &reason(brief, &judgement.finding));
+    let by = by.map(|judgement| reason(brief, &judgement.finding));
+    let strongest = || why::strongest(brief, best, others).map(|it| speaks_for(brief, it.judgement, it.next));
+    if let Some(why) = by.or_else(strongest) {
+        page.labelled(3, words::WHY, HANG, &why);
     }
     if let Some(given_up) = gives_up(brief, &best.planned.composition).first() {
         page.labelled(3, words::GIVES_UP_LABEL, HANG, given_up);

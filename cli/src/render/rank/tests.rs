@@ -115,3 +115,24 @@ fn the_answer_is_left_on_one_screen() {
         }
     }
 }
+
+/// The one reason is what the first option has before the ways that come next, with both scores, and nothing that speaks against it.
+#[test]
+fn the_one_reason_is_what_the_next_way_lacks_most() {
+    let mut answer = answer(SETTLED);
+    for (place, scores) in [(0, (80.0, 20.0)), (1, (46.0, 90.0))] {
+        let option = &mut answer.options[place];
+        (option.family, option.set_aside) = (option.key.clone(), None);
+        for judgement in &mut option.judgements {
+            judgement.score = match judgement.criterion {
+                elbowroom_model::Criterion::Ways => scores.0,
+                _ => scores.1,
+            };
+        }
+    }
+    let told = RankPage { answer: &answer, limits: Limits::default(), full: false, sketch: false };
+    let page = text(&told, Look { width: 1000, colour: false });
+    let why = page.lines().find(|line| line.trim_start().starts_with("Why")).unwrap();
+    assert!(why.contains(" scores 80, the next way 46: the tightest way, "), "{page}");
+    assert!(!why.contains("longer than straight") && !why.contains("cuts between"), "{page}");
+}

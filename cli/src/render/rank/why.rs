@@ -13,6 +13,8 @@ use crate::words::rank as words;
 
 /// Reasons told for the first option.
 const FOR: usize = 2;
+/// Other ways that the one reason of the short page is weighed against.
+const NEXT: usize = 3;
 /// A score under this speaks against an option even where the others are no better.
 const POOR: f64 = 50.0;
 /// Scores nearer to the others' mean than this speak neither for nor against.
@@ -24,12 +26,13 @@ type Weighed<'a> = (f64, Option<f64>, &'a Judgement);
 /// The reasons that put `best` first, and the one that speaks most against it.
 pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
     let brief = told.brief();
-    let mut weighed = weighed(brief, best, others);
+    let others: Vec<&RankedOption> = others.iter().collect();
+    let mut weighed = weighed(brief, best, &others);
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left), ("", Stand::Right), ("", Stand::Left)]);
     // What it is ranked by alone comes first, whatever the wishes weigh.
     if let Some(by) = ranked_by(best, told.limits.by) {
         weighed.retain(|(.., judgement)| judgement.criterion != by.criterion);
-        table.row(row(brief, words::BY, by, weigh(brief, by, others).1));
+        table.row(row(brief, words::BY, by, weigh(brief, by, &others).1));
     }
     for (_, mean, criterion) in weighed.iter().take(FOR).filter(|(gain, _, _)| *gain > 0.0) {
         table.row(row(brief, "+", criterion, *mean));
@@ -48,22 +51,42 @@ pub(crate) fn ranked_by(best: &RankedOption, by: Option<Criterion>) -> Option<&J
     best.judgement(by?)
 }
 
-/// What speaks most for `best`, where it is ahead of the others in anything.
-pub(crate) fn strongest<'a>(brief: &Brief, best: &'a RankedOption, others: &[RankedOption]) -> Option<&'a Judgement> {
-    let ahead: Vec<Weighed<'a>> = weighed(brief, best, others).into_iter().filter(|(gain, ..)| *gain > 0.0).collect();
+/// What speaks most for `best`, where it is ahead of the ways that come next in anything.
+pub(crate) fn strongest<'a>(brief: &Brief, best: &'a RankedOption, others: &[RankedOption]) -> Option<Strongest<'a>> {
+    let next = next_ways(best, others);
+    let weighed = weighed(brief, best, &next);
+    let ahead: Vec<&Weighed<'a>> = weighed.iter().filter(|(gain, ..)| *gain > 0.0).collect();
     // How a plan is composed tells what is off as well: where something else speaks for it, that is said.
     let other = ahead.iter().find(|(.., judgement)| judgement.criterion != Criterion::Balance);
-    other.or(ahead.first()).map(|(.., judgement)| *judgement)
+    let (_, mean, judgement) = other.or(ahead.first())?;
+    Some(Strongest { judgement, next: mean.map(|mean| (mean, next.len())) })
 }
 
-fn weighed<'a>(brief: &Brief, best: &'a RankedOption, others: &[RankedOption]) -> Vec<Weighed<'a>> {
+/// What speaks most for an option.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Strongest<'a> {
+    /// How it was judged there.
+    pub judgement: &'a Judgement,
+    /// The mean score of the ways that come next, and how many they are; `None` where there are none.
+    pub next: Option<(f64, usize)>,
+}
+
+/// The best of the next other ways to put the main seat; where all put it alike, all others.
+fn next_ways<'a>(best: &RankedOption, others: &'a [RankedOption]) -> Vec<&'a RankedOption> {
+    let is_other = |option: &&RankedOption| option.key != best.key;
+    let heads = others.iter().filter(|option| option.family == option.key && option.family != best.family);
+    let heads: Vec<&RankedOption> = heads.filter(|option| option.set_aside.is_none()).take(NEXT).collect();
+    if heads.is_empty() { others.iter().filter(is_other).collect() } else { heads }
+}
+
+fn weighed<'a>(brief: &Brief, best: &'a RankedOption, others: &[&RankedOption]) -> Vec<Weighed<'a>> {
     let mut weighed: Vec<Weighed<'a>> = best.judgements.iter().map(|it| weigh(brief, it, others)).collect();
     weighed.sort_by(|a, b| b.0.total_cmp(&a.0));
     weighed
 }
 
 /// What a criterion brings the best before the mean of the others (of its own, where there are none), and that mean.
-fn weigh<'a>(brief: &Brief, judgement: &'a Judgement, others: &[RankedOption]) -> Weighed<'a> {
+fn weigh<'a>(brief: &Brief, judgement: &'a Judgement, others: &[&RankedOption]) -> Weighed<'a> {
     let of_others = others.iter().filter_map(|option| option.judgement(judgement.criterion));
     let (sum, count) = of_others.fold((0.0, 0.0), |(sum, count), other| (sum + other.score, count + 1.0));
     let mean = (count > 0.0).then_some(sum / count);

@@ -80,8 +80,8 @@ fn put_block(page: &mut Markup, told: &ReportPage<'_>, one: &Carried<'_>) {
     }
     put_fact(page, "sizes", &words::how_large(sign(shop_unit(brief.units))), "");
     put_sizes(page, told, option);
-    if let Some(judgement) = strongest(brief, option, &told.answer.options) {
-        put_fact(page, "why", short_words::WHY, &said::reason(brief, &judgement.finding));
+    if let Some(it) = strongest(brief, option, &told.answer.options) {
+        put_fact(page, "why", short_words::WHY, &said::speaks_for(brief, it.judgement, None));
     }
     page.end().end().end();
 }

@@ -8,11 +8,16 @@ use crate::words::answer::arrangement::the_wall;
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::criteria::balance::{BalanceFinding, OffAxis};
 
-pub(super) fn reason(brief: &Brief, finding: &BalanceFinding) -> String {
-    let mut reason = match &finding.worst {
+/// What lies furthest off its axis.
+pub(super) fn lead(brief: &Brief, finding: &BalanceFinding) -> String {
+    match &finding.worst {
         Some(worst) => off_axis(brief, worst),
         None => "what belongs on an axis stands on it".to_owned(),
-    };
+    }
+}
+
+pub(super) fn reason(brief: &Brief, finding: &BalanceFinding) -> String {
+    let mut reason = lead(brief, finding);
     if !finding.left_out.is_empty() {
         reason += &format!("; {} found no place", pieces(brief, &finding.left_out));
     }

@@ -5,14 +5,19 @@ use elbowroom_model::Brief;
 use super::names::{item, length};
 use elbowroom_solver::criteria::daylight::DaylightFinding;
 
-pub(super) fn reason(brief: &Brief, finding: &DaylightFinding) -> String {
-    let mut reason = format!(
+/// How far the seats lie from their windows, and how far light reaches.
+pub(super) fn lead(brief: &Brief, finding: &DaylightFinding) -> String {
+    format!(
         "the seat places lie {} from their windows on average; {}, head {}, lights to about {} deep",
         length(brief, finding.distance),
         item(brief, finding.window),
         length(brief, finding.head),
         length(brief, finding.lights)
-    );
+    )
+}
+
+pub(super) fn reason(brief: &Brief, finding: &DaylightFinding) -> String {
+    let mut reason = lead(brief, finding);
     if finding.hidden {
         reason += "; what stands before the windows takes some of it";
     }

@@ -7,13 +7,18 @@ use crate::words::answer::arrangement::the_wall;
 use elbowroom_solver::criteria::arrival::{FirstSeen, Side};
 use elbowroom_solver::criteria::entrance::{EntranceFinding, Met};
 
-pub(super) fn reason(brief: &Brief, finding: &EntranceFinding) -> String {
-    let mut reason = format!(
+/// How the seats look to the way in.
+pub(super) fn lead(brief: &Brief, finding: &EntranceFinding) -> String {
+    format!(
         "{} lies {:.0} degrees from the way the seats face and {} it",
         item(brief, finding.doorway),
         finding.angle,
         who_see(finding)
-    );
+    )
+}
+
+pub(super) fn reason(brief: &Brief, finding: &EntranceFinding) -> String {
+    let mut reason = lead(brief, finding);
     match finding.met {
         Some(Met::Back { seat, angle }) => {
             reason += &format!("; on arrival one meets {angle:.0} degrees of the back of {}", piece(brief, seat));

@@ -5,13 +5,18 @@ use elbowroom_model::Brief;
 use super::names::{item, length};
 use elbowroom_solver::criteria::fireside::FiresideFinding;
 
-pub(super) fn reason(brief: &Brief, finding: &FiresideFinding) -> String {
-    let mut reason = format!(
+/// How the seats look to the fire.
+pub(super) fn lead(brief: &Brief, finding: &FiresideFinding) -> String {
+    format!(
         "{} lies {:.0} degrees from the way the seats face and {} from them on average",
         item(brief, finding.fire),
         finding.angle,
         length(brief, finding.distance)
-    );
+    )
+}
+
+pub(super) fn reason(brief: &Brief, finding: &FiresideFinding) -> String {
+    let mut reason = lead(brief, finding);
     match (finding.backs, finding.places) {
         (0, _) => {}
         (1, 1) => reason += "; the seat has it behind",

@@ -18,7 +18,7 @@ mod ways;
 
 use elbowroom_model::Brief;
 use elbowroom_model::article::capital;
-use elbowroom_solver::criteria::{Absent, Finding};
+use elbowroom_solver::criteria::{Absent, Finding, Judgement};
 use names::piece;
 
 pub(crate) use left_out::left_out;
@@ -40,6 +40,36 @@ pub(crate) fn reason(brief: &Brief, finding: &Finding) -> String {
         Finding::Absent(what) => absent(brief, *what),
     };
     capital(&told) + "."
+}
+
+/// What speaks for an option that stands out in a criterion, as one sentence: its score, beside the mean score of the next ways
+/// and how many these are where it stands before such, and what the finding says first. What speaks against it stands in
+/// [`reason`].
+pub(crate) fn speaks_for(brief: &Brief, judgement: &Judgement, next: Option<(f64, usize)>) -> String {
+    let next = next.map_or_else(String::new, |(mean, ways)| match ways {
+        1 => format!(", the next way {mean:.0}"),
+        _ => format!(", the next {ways} ways {mean:.0} on average"),
+    });
+    let (name, score) = (crate::words::criteria::name(judgement.criterion), judgement.score);
+    format!("{} scores {score:.0}{next}: {}.", capital(name), lead(brief, &judgement.finding))
+}
+
+/// What a finding says first.
+fn lead(brief: &Brief, finding: &Finding) -> String {
+    match finding {
+        Finding::View(finding) => view::lead(brief, finding),
+        Finding::Entrance(finding) => entrance::lead(brief, finding),
+        Finding::Openness(finding) => openness::reason(brief, finding),
+        Finding::Ways(finding) => ways::lead(brief, finding),
+        Finding::Screen(finding) => screen::lead(brief, finding),
+        Finding::Talk(finding) => talk::lead(brief, finding),
+        Finding::Daylight(finding) => daylight::lead(brief, finding),
+        Finding::Seats(finding) => seats::lead(finding),
+        Finding::Balance(finding) => balance::lead(brief, finding),
+        Finding::Upkeep(finding) => upkeep::lead(brief, finding),
+        Finding::Fireside(finding) => fireside::lead(brief, finding),
+        Finding::Absent(what) => absent(brief, *what),
+    }
 }
 
 fn absent(brief: &Brief, what: Absent) -> String {

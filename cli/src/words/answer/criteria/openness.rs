@@ -30,8 +30,7 @@ fn side(brief: &Brief, side: &SideFinding) -> String {
                 |share| format!("the seats see {:.0} % of {opening}", 100.0 * share),
             );
             if let Some(share) = from_entrance {
-                let sees = if from_seats.is_some() { "" } else { "sees " };
-                reason += &format!(", one who comes in {sees}{:.0} %", 100.0 * share);
+                reason += &format!(", whoever comes in sees {:.0} %", 100.0 * share);
             }
             match closed {
                 Some(closed) => reason + ", and " + &bar(brief, closed, "it"),
@@ -66,7 +65,7 @@ mod tests {
         let arrival = Some(ArrivalFinding { isovist: 0.98, floor: 0.7 });
         assert_eq!(
             told(Finding::Openness(OpennessFinding { sides: vec![open], arrival })),
-            "The seats see 50 % of the dining side, one who comes in 25 %, and the back of the sofa stands across 57 % of it, \
+            "The seats see 50 % of the dining side, whoever comes in sees 25 %, and the back of the sofa stands across 57 % of it, \
              80 cm before it; from the door one sees 98 % of what the empty room shows, and 70 % of its floor."
         );
         let away = SideFinding::Away { opening: DINING, turned_from: Some(1.0) };
@@ -81,7 +80,7 @@ mod tests {
         let neither = Finding::Openness(OpennessFinding { sides: vec![open, away], arrival: None });
         assert_eq!(
             told(neither),
-            "No seat stands to see the dining side, one who comes in sees 25 %, and no back stands across it; no seat stands to turn \
+            "No seat stands to see the dining side, whoever comes in sees 25 %, and no back stands across it; no seat stands to turn \
              from the dining side."
         );
     }

@@ -8,8 +8,13 @@ use elbowroom_solver::criteria::screen::{HiddenPicture, Hung, HungMiddle, Screen
 /// What hangs so near to the height of the eyes is level with them, mm: nobody sits twice alike.
 const AT_EYES: f64 = 20.0;
 
+/// How far the screen is.
+pub(super) fn lead(brief: &Brief, finding: &ScreenFinding) -> String {
+    distance(brief, finding)
+}
+
 pub(super) fn reason(brief: &Brief, finding: &ScreenFinding) -> String {
-    let mut reason = distance(brief, finding);
+    let mut reason = lead(brief, finding);
     reason += &format!(", and no seat place is more than {:.0} degrees off its axis; ", finding.worst_off_axis);
     reason += &turn(finding);
     if let Some(hidden) = finding.hidden {

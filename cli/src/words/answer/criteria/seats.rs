@@ -5,12 +5,15 @@ use elbowroom_model::Brief;
 use super::names::{length, pieces};
 use elbowroom_solver::criteria::seats::SeatsFinding;
 
-pub(super) fn reason(brief: &Brief, finding: &SeatsFinding) -> String {
+/// How many sit.
+pub(super) fn lead(finding: &SeatsFinding) -> String {
     let count = finding.places;
-    let mut reason = format!("{count} {} here", if count == 1 { "sits" } else { "sit" });
-    if let Some(wanted) = finding.wanted {
-        reason += &against(count, wanted as usize);
-    }
+    let wanted = finding.wanted.map(|wanted| against(count, wanted as usize)).unwrap_or_default();
+    format!("{count} {} here{wanted}", if count == 1 { "sits" } else { "sit" })
+}
+
+pub(super) fn reason(brief: &Brief, finding: &SeatsFinding) -> String {
+    let (count, mut reason) = (finding.places, lead(finding));
     reason += &format!("; as planned the pieces have {:.0} % of their usual sizes", 100.0 * finding.sizes);
     if count > 0 {
         let within = finding.with_surface;

@@ -5,15 +5,20 @@ use elbowroom_model::Brief;
 use super::names::{length, piece};
 use elbowroom_solver::criteria::talk::{Seated, TalkFinding};
 
-pub(super) fn reason(brief: &Brief, finding: &TalkFinding) -> String {
-    let mut reason = match finding.places {
+/// How near to one another all sit.
+pub(super) fn lead(brief: &Brief, finding: &TalkFinding) -> String {
+    match finding.places {
         1 => "there is one seat place, and nobody to speak with".to_owned(),
         count => format!(
             "all {count} seat places lie in a circle of {} across{}",
             length(brief, finding.diameter),
             if finding.wide { ", wider than the 10 ft of a conversation group" } else { "" }
         ),
-    };
+    }
+}
+
+pub(super) fn reason(brief: &Brief, finding: &TalkFinding) -> String {
+    let mut reason = lead(brief, finding);
     if let Some(out) = finding.out {
         reason += &format!("; {} is out of it", piece(brief, out));
     }

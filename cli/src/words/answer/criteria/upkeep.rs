@@ -9,8 +9,13 @@ use elbowroom_solver::criteria::upkeep::{CordFault, UpkeepFinding};
 /// From here on a share reads as all.
 const WHOLE: f64 = 0.995;
 
+/// How much of what the room has stays in use.
+pub(super) fn lead(brief: &Brief, finding: &UpkeepFinding) -> String {
+    in_use(brief, finding.in_use)
+}
+
 pub(super) fn reason(brief: &Brief, finding: &UpkeepFinding) -> String {
-    let mut reason = in_use(brief, finding.in_use);
+    let mut reason = lead(brief, finding);
     if !finding.heat_taken.is_empty() {
         let has = if finding.heat_taken.len() == 1 { "has" } else { "have" };
         reason += &format!("; {} {has} a back before it that takes the heat", items(brief, &finding.heat_taken));
@@ -24,7 +29,6 @@ pub(super) fn reason(brief: &Brief, finding: &UpkeepFinding) -> String {
     reason
 }
 
-/// How much of what the room has stays in use.
 fn in_use(brief: &Brief, share: f64) -> String {
     let has = |is: fn(&ItemKind) -> bool| brief.room.items.iter().any(|item| is(&item.kind));
     let kinds = [

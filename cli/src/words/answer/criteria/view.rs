@@ -6,7 +6,7 @@ use super::names::{item, items, obstacle, piece};
 use elbowroom_solver::criteria::view::{Aside, Hidden, ViewFinding};
 
 pub(super) fn reason(brief: &Brief, finding: &ViewFinding) -> String {
-    let mut reason = filled(brief, finding);
+    let mut reason = lead(brief, finding);
     if let Some(hidden) = finding.hidden {
         reason += &format!("; {}", before(brief, finding, hidden));
     }
@@ -16,7 +16,8 @@ pub(super) fn reason(brief: &Brief, finding: &ViewFinding) -> String {
     reason
 }
 
-fn filled(brief: &Brief, finding: &ViewFinding) -> String {
+/// How much of what one sees the liked windows fill.
+pub(super) fn lead(brief: &Brief, finding: &ViewFinding) -> String {
     let ViewFinding { windows, angle, from_middle, .. } = finding;
     if *angle < 0.5 {
         let lies = if windows.len() == 1 { "lies" } else { "lie" };

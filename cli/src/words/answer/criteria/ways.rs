@@ -6,11 +6,15 @@ use super::names::piece;
 use elbowroom_solver::criteria::walked_floor::WalkedFloor;
 use elbowroom_solver::criteria::ways::{Ends, PastGroup, WaysFinding};
 
-pub(super) fn reason(brief: &Brief, finding: &WaysFinding) -> String {
+/// How wide the tightest way is.
+pub(super) fn lead(brief: &Brief, finding: &WaysFinding) -> String {
     let tightest = &finding.tightest;
     let [wide, needs] = brief.units.side_by_side(tightest.width, tightest.needs);
-    let mut reason =
-        format!("the tightest way, {}, is {wide} wide where {needs} is asked for", way(brief, tightest.ends));
+    format!("the tightest way, {}, is {wide} wide where {needs} is asked for", way(brief, tightest.ends))
+}
+
+pub(super) fn reason(brief: &Brief, finding: &WaysFinding) -> String {
+    let mut reason = lead(brief, finding);
     if let Some(detour) = &finding.detour {
         reason += &format!("; {} is {:.0} % longer than straight", way(brief, detour.ends), 100.0 * detour.longer);
     }

@@ -102,9 +102,25 @@ pub(crate) fn across(diameter: &str) -> String {
     format!("\u{2300} {diameter}")
 }
 
-/// Where a corner of a piece stands, from a wall.
-pub(crate) fn from_wall(wall: &str, out: &str, along: &str) -> String {
-    format!("{out} from {}, {along} along it", the(wall))
+/// The end of a wall that a length along it runs from, seen from inside.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum WallEnd {
+    /// Where it starts, clockwise.
+    Left,
+    /// Where it ends.
+    Right,
+}
+
+/// Where a corner of a piece stands, from a wall; `run`: the wall that the length along starts on, where that is another in line.
+pub(crate) fn from_wall(wall: &str, out: &str, along: &str, end: WallEnd, run: Option<&str>) -> String {
+    let end = match end {
+        WallEnd::Left => "left end",
+        WallEnd::Right => "right end",
+    };
+    match run {
+        None => format!("{out} from {}, {along} along it from its {end}", the(wall)),
+        Some(run) => format!("{out} from {}, {along} along it from the {end} of {}", the(wall), the(run)),
+    }
 }
 
 /// Sign: where a piece stands.
@@ -180,4 +196,17 @@ pub(crate) fn liked(name: &str, width: &str) -> String {
 pub(crate) fn sized(name: &str, size: &str, turned: Option<String>) -> String {
     let turned = turned.map(|turned| format!(", {turned}"));
     format!("{name}  {size}{}", turned.unwrap_or_default())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{WallEnd, from_wall};
+
+    #[test]
+    fn a_length_along_a_wall_names_the_end_that_it_runs_from() {
+        let told = from_wall("east wall", "6", "106", WallEnd::Right, None);
+        assert_eq!(told, "6 from the east wall, 106 along it from its right end");
+        let run = from_wall("east wall", "6", "106", WallEnd::Left, Some("wall 3"));
+        assert_eq!(run, "6 from the east wall, 106 along it from the left end of wall 3");
+    }
 }

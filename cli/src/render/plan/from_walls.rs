@@ -1,14 +1,14 @@
 //! Where each main piece stands, measured from the walls: for one corner of it the length out from a wall and the length along
 //! that wall, as the tape sheet has them.
 
-use elbowroom_model::{Piece, Point};
-use elbowroom_solver::setting_out::{Measures, PieceOut, SettingOut, setting_out};
+use elbowroom_model::{Piece, Point, WallId};
+use elbowroom_solver::setting_out::{Mark as PointMark, Measures, PieceOut, SettingOut, setting_out};
 
 use super::Shown;
 use super::figure::Figure;
 use super::gaps::{bodies, measure_line};
 use crate::drawing::{At, Label, Mark, Tone, meet};
-use crate::words::plan as words;
+use crate::words::plan::{self as words, WallEnd};
 
 /// Type of lengths, mm.
 const TYPE: f64 = 2.0;
@@ -22,7 +22,9 @@ pub(super) struct Pair {
     corner: At,
     /// Out from the wall, and along it: the line and the length in mm of the room.
     lines: [([At; 2], f64); 2],
-    wall: elbowroom_model::WallId,
+    wall: WallId,
+    /// The end of the wall that the length along runs from, and the wall in line with it that ends there.
+    end: (WallEnd, WallId),
 }
 
 /// Lines where both have room, else nothing: `name` tells them in words, and is given all.
@@ -60,9 +62,11 @@ pub(super) fn name(figure: &mut Figure<'_>, pairs: &[(Pair, bool)]) {
 
 /// What has no room for lines.
 fn in_words(figure: &mut Figure<'_>, pair: &Pair) {
-    let Some(wall) = figure.shown.brief().room.wall(pair.wall) else { return };
+    let room = &figure.shown.brief().room;
     let [out, along] = [pair.lines[0].1, pair.lines[1].1].map(|length| figure.shown.tape(length));
-    let text = words::from_wall(&wall.name, &out, &along);
+    let (end, run) = pair.end;
+    let run = (run != pair.wall).then(|| room.wall_name(run));
+    let text = words::from_wall(room.wall_name(pair.wall), &out, &along, end, run);
     figure.labels.place(&Label { tone: Tone::Grey, ..Label::new(pair.corner, Vec::new(), TYPE, text) });
 }
 
@@ -100,12 +104,19 @@ fn corners(figure: &Figure<'_>, out: &SettingOut, piece: &PieceOut) -> Vec<Pair>
     let room = &figure.shown.brief().room;
     let pair = |corner: &elbowroom_solver::setting_out::CornerOut| {
         let Measures::Offsets { from, wall, along, out: off } = corner.measures else { return None };
-        let (start, inward) = (out.points.get(from)?.place, room.wall(wall)?.inward());
+        let (point, inward) = (out.points.get(from)?, room.wall(wall)?.inward());
+        let start = point.place;
         let foot = corner.place - inward * off;
         let beside = start + inward * off;
         let line = |ends: [Point; 2]| ends.map(|at| figure.frame.at(at));
         let lines = [(line([foot, corner.place]), off), (line([corner.place, beside]), along)];
-        Some(Pair { corner: figure.frame.at(corner.place), lines, wall })
+        let way = (corner.place - start).dot(room.wall(wall)?.along());
+        let end = match point.mark {
+            PointMark::Corner { starts, .. } if way >= 0.0 => (WallEnd::Left, starts),
+            PointMark::Corner { ends, .. } => (WallEnd::Right, ends),
+            PointMark::Jamb { .. } => return None,
+        };
+        Some(Pair { corner: figure.frame.at(corner.place), lines, wall, end })
     };
     piece.corners.iter().filter_map(pair).collect()
 }
@@ -125,4 +136,45 @@ fn is_clear(figure: &Figure<'_>, pair: &Pair, bodies: &[Vec<At>], taken: &[[At; 
             && bodies.iter().all(|body| !meet(line, body))
             && taken.iter().all(|other| !meet(&band, other))
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_model::scenario;
+    use elbowroom_solver::{Limits, Unwatched, rank};
+
+    use super::super::figure::Figure;
+    use super::super::frame::Frame;
+    use super::super::{Purpose, Shown};
+    use super::{WallEnd, pairs};
+    use crate::drawing::Area;
+
+    /// A length along a wall runs from the end that is named, whichever is nearer.
+    #[test]
+    fn lengths_along_a_wall_run_from_the_end_that_they_name() {
+        let mut ends = Vec::new();
+        for room in ["which-hand", "canal-flat", "oblique"] {
+            let path = format!("{}/../scenarios/{room}.yaml", env!("CARGO_MANIFEST_DIR"));
+            let brief = scenario::read(&std::fs::read_to_string(path).unwrap(), None).unwrap();
+            let answer = rank(&brief, &Limits::default(), &Unwatched);
+            for option in answer.options.iter().take(4) {
+                let shown = Shown::Option { answer: &answer, option };
+                let area = Area::new(0.0, 0.0, 200.0, 200.0);
+                let figure = Figure::new(shown, Purpose::Working, shown.plan(), Frame::within(&brief, &area), area);
+                for (pair, _) in pairs(&figure) {
+                    let (end, run) = pair.end;
+                    let [out, along] = pair.lines.map(|(_, length)| length);
+                    let (wall, run) = (brief.room.wall(pair.wall).unwrap(), brief.room.wall(run).unwrap());
+                    let (place, way) = match end {
+                        WallEnd::Left => (run.start, wall.along()),
+                        WallEnd::Right => (run.end, -wall.along()),
+                    };
+                    let corner = figure.frame.at(place + way * along + wall.inward() * out);
+                    assert!((corner - pair.corner).length() < 0.01, "{room}: {:?} {:?}", pair.end, pair.lines);
+                    ends.push(end);
+                }
+            }
+        }
+        assert!(ends.contains(&WallEnd::Left) && ends.contains(&WallEnd::Right), "{ends:?}");
+    }
 }

@@ -26,8 +26,10 @@ pub(crate) const BY: &str = "by";
 pub(crate) const HELD_BY: &str = "held by";
 /// Of a piece that stands at no wall.
 pub(crate) const FREE: &str = "free";
+/// Of a size that no one thing holds, nor two together.
+pub(crate) const WHOLE_ROOM: &str = "the room as a whole";
 /// Of a size that nothing in the room holds.
-pub(crate) const NO_LARGER: &str = "you asked for no larger";
+pub(crate) const NO_LARGER: &str = "no larger is asked for or sold";
 /// Over where a route is narrowest.
 pub(crate) const NARROWEST: &str = "narrowest";
 /// Over pieces that found no room; `proven`: there is none for them.
@@ -71,9 +73,9 @@ pub(crate) fn screen(brief: &Brief, wall: WallId, distance: Option<&str>) -> Str
 
 /// How firm the first place is and what would turn it.
 pub(crate) fn firm(
+    brief: &Brief,
     best: &RankedOption,
     options: usize,
-    brief: &Brief,
     undecided: usize,
     rival: Option<(&TurnsIf, f64, &RankedOption)>,
 ) -> String {

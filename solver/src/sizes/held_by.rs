@@ -96,10 +96,17 @@ impl Held<'_> {
             let size = self.freed(piece, dimension, &freed).filter(|size| *size > now + GROWS)?;
             Some((size, freed))
         };
-        let single = best(holders.iter().filter_map(|holder| grown(vec![*holder])));
-        let pairs = holders.iter().enumerate().flat_map(|(i, a)| holders[..i].iter().map(move |b| vec![*b, *a]));
-        let freed = single.or_else(|| best(pairs.filter_map(grown)));
+        // What meets the piece itself is told before what holds it by way of others.
+        let (own, others): (Vec<Holder>, Vec<Holder>) = holders.iter().partition(|holder| self.meets(**holder, piece));
+        let single = |of: &[Holder]| best(of.iter().filter_map(|holder| grown(vec![*holder])));
+        let freed = single(&own).or_else(|| best(pairs(&own).filter_map(grown)));
+        let freed = freed.or_else(|| single(&others)).or_else(|| best(pairs(&holders).filter_map(grown)));
         freed.map(|freed| self.causes(dimension, &freed)).unwrap_or_default()
+    }
+
+    /// Whether a tight row of the holder is about the piece itself.
+    fn meets(&self, holder: Holder, piece: PieceId) -> bool {
+        self.tight().any(|(_, cause)| Holder::of(cause) == holder && cause.is_of(piece))
     }
 
     /// At its most: as asked for, or as the way in allows.
@@ -178,6 +185,11 @@ impl Held<'_> {
     fn range(&self, piece: PieceId, dimension: Dimension) -> Option<f64> {
         Some(self.room.brief.piece(piece)?.range(dimension)?.most)
     }
+}
+
+/// Every two of these.
+fn pairs(holders: &[Holder]) -> impl Iterator<Item = Vec<Holder>> {
+    holders.iter().enumerate().flat_map(|(i, a)| holders[..i].iter().map(move |b| vec![*b, *a]))
 }
 
 /// Of several that would free a dimension, each with the size that it then has, the one that frees it most; the first of

@@ -2,7 +2,7 @@
 
 mod way_in;
 
-use elbowroom_model::{Dimension, PieceId, Unit};
+use elbowroom_model::{Dimension, PieceId, Rounding, Unit};
 use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption};
 
 use crate::drawing::Scale;
@@ -86,9 +86,24 @@ fn piece(leaf: &mut Leaf, shown: Shown<'_>, option: &RankedOption, group: &Group
         blocks.push(Block::Words(words::OF_A_U.to_owned()));
     }
     blocks.push(Block::Write(words::SEEN.map(str::to_owned).to_vec()));
-    match plan::piece(shown, group.piece.placed.piece, scale) {
+    // As its table has it: one piece of paper tells a size one way.
+    let unit = outline_unit(brief.units);
+    let told = |dimension: Dimension, length: f64| {
+        let found =
+            sizes.get(dimension).map(|found| Ends::of(unit, found.least, found.together).planned(found.planned));
+        found.unwrap_or_else(|| unit.words(length, Rounding::Down))
+    };
+    match plan::piece(shown, group.piece.placed.piece, scale, told) {
         Some(sheet) => leaf.put(Block::Beside(Beside { picture: Picture { sheet, caption: String::new() }, blocks })),
         None => blocks.into_iter().for_each(|block| leaf.put(block)),
+    }
+}
+
+/// The unit of the outline: that one of the table's two that the room is measured in, or is nearest to it.
+const fn outline_unit(units: Unit) -> Unit {
+    match units {
+        Unit::Inch | Unit::Foot => Unit::Inch,
+        Unit::Millimetre | Unit::Centimetre | Unit::Metre => Unit::Centimetre,
     }
 }
 
@@ -109,4 +124,38 @@ fn alone(found: &DimensionRange) -> Option<String> {
     let told = |unit: Unit| Ends::of(unit, found.least, found.together).most_alone(alone);
     let [metric, inches] = [Unit::Centimetre, Unit::Inch].map(told);
     (metric != Ends::of(Unit::Centimetre, found.least, found.together).most()).then(|| words::in_both(&metric, &inches))
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_model::scenario;
+    use elbowroom_solver::{Limits, Unwatched, rank};
+
+    use super::{Shopped, leaf};
+    use crate::drawing::svg_in_page;
+    use crate::render::leaf::{Beside, Block};
+
+    /// Beside the table that says 82 cm no outline says 0.83 m.
+    #[test]
+    fn the_outline_tells_each_size_as_the_table_does() {
+        let text = "units: m\nwalls: [{ length: 4.2 }, { length: 3.6 }, { length: 4.2 }, { length: 3.6 }]\npieces:\n  \
+                    - { kind: sofa, width: 1.607..1.9, depth: 0.829 }\n  - { kind: armchair }\n";
+        let brief = scenario::read(text, None).unwrap();
+        let answer = rank(&brief, &Limits::default(), &Unwatched);
+        let card = leaf(&Shopped { answer: &answer, options: &[&answer.options[0]] });
+        let mut told = 0;
+        for block in &card.blocks {
+            let Block::Beside(Beside { picture, blocks }) = block else { continue };
+            let drawn = svg_in_page(&picture.sheet);
+            for block in blocks {
+                let Block::Grid(grid) = block else { continue };
+                for row in &grid.rows {
+                    let planned = row[2].lines().next().unwrap();
+                    assert!(drawn.contains(&format!("{} {planned}", row[0])), "{row:?} is not in {drawn}");
+                    told += 1;
+                }
+            }
+        }
+        assert!(told >= 4, "{told}");
+    }
 }

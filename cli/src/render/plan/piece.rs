@@ -31,14 +31,19 @@ pub(crate) fn piece_scale(shown: Shown<'_>, pieces: &[PieceId]) -> Scale {
     Scale(reduced.fold(1.0, f64::max).ceil() as u32)
 }
 
-/// The piece on a sheet of its own size; `None` where it does not stand.
-pub(crate) fn piece(shown: Shown<'_>, piece: PieceId, scale: Scale) -> Option<Sheet> {
+/// The piece on a sheet of its own size, each size as `told` has it; `None` where it does not stand.
+pub(crate) fn piece(
+    shown: Shown<'_>,
+    piece: PieceId,
+    scale: Scale,
+    told: impl Fn(Dimension, f64) -> String,
+) -> Option<Sheet> {
     let found = shown.pieces().into_iter().find(|one| one.placed.piece == piece)?;
     let (placed, plan) = (turned(found.placed), turned_plan(shown.plan(), found.placed));
     let one = PieceShown { placed: &placed, ..found };
-    let told = |dimension: Dimension, length: f64| words::measure(dimension, &shown.tape_with_unit(length));
     let measures = measures(&placed);
-    let words: Vec<String> = measures.iter().map(|it| told(it.dimension, it.length)).collect();
+    let said = |it: &Measure| words::measure(it.dimension, &told(it.dimension, it.length));
+    let words: Vec<String> = measures.iter().map(said).collect();
     let wide = |side: Beside| {
         let of_side = measures.iter().zip(&words).filter(|(it, _)| it.side == side);
         of_side.map(|(_, text)| width_of(text, TYPE, Weight::Book) + 2.0 * OFF + 0.5).fold(1.0, f64::max)

@@ -70,16 +70,54 @@ fn alone(told: &RankPage<'_>, sizes: &PieceSizes, dimension: Dimension) -> Optio
     gains.then(|| words::dimension_up_to(dimension.words(), &shopped(shop, alone, Rounding::Down)))
 }
 
-/// What holds the sizes of a piece: `hall door swing (width, depth); 64 cm to walk past (return)`.
+/// What holds the sizes of a piece: `hall door swing (width, depth); 64 cm to walk past (return)`; nothing where none can change.
 pub(crate) fn held(brief: &Brief, sizes: &PieceSizes) -> String {
     let mut told: Vec<(String, Vec<&str>)> = Vec::new();
-    let free = |dimension| sizes.get(dimension).is_some_and(|it| it.most > it.least);
-    for held in sizes.held_by.iter().filter(|held| free(held.dimension)) {
-        let by = words::holder(brief, sizes.piece, &held.by);
-        match told.iter_mut().find(|(known, _)| *known == by) {
-            Some((_, dimensions)) => dimensions.push(held.dimension.words()),
-            None => told.push((by, vec![held.dimension.words()])),
+    let mut put = |by: String, dimension: Dimension| match told.iter_mut().find(|(known, _)| *known == by) {
+        Some((_, dimensions)) => dimensions.push(dimension.words()),
+        None => told.push((by, vec![dimension.words()])),
+    };
+    let free = |dimension: &Dimension| sizes.get(*dimension).is_some_and(|it| it.most > it.least);
+    for dimension in Dimension::ALL.iter().copied().filter(free) {
+        let mut holders = sizes.held_by.iter().filter(|held| held.dimension == dimension).peekable();
+        // A sofa with two returns stands between them as planned: nothing holds its width.
+        let is_between = sizes.second_return.is_some() && dimension == Dimension::Width;
+        if holders.peek().is_none() && !is_between {
+            put(words::WHOLE_ROOM.to_owned(), dimension);
+        }
+        for held in holders {
+            put(words::holder(brief, sizes.piece, &held.by), dimension);
         }
     }
     words::held(&told)
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_model::{PieceId, scenario};
+    use elbowroom_solver::answer::{DimensionRange, PieceSizes};
+
+    use super::held;
+    use crate::words::card;
+
+    /// What can change and is held by no one thing is not told to be fixed.
+    #[test]
+    fn only_what_cannot_change_is_told_to_be_fixed() {
+        let text = "units: cm\nwalls: [{ length: 500 }, { length: 400 }, { length: 500 }, { length: 400 }]\npieces:\n  \
+                    - { kind: sofa }\n  - { kind: rug }\n";
+        let brief = scenario::read(text, None).unwrap();
+        let range =
+            |most| DimensionRange { least: 2440.0, aim: None, planned: 3040.0, together: 3040.0, alone: None, most };
+        let rug = |most| PieceSizes {
+            piece: PieceId(1),
+            width: range(most),
+            return_length: None,
+            second_return: None,
+            depth: range(most),
+            return_depth: None,
+            held_by: Vec::new(),
+        };
+        assert_eq!(card::held(&held(&brief, &rug(3650.0))), "What limits it: the room as a whole.");
+        assert_eq!(card::held(&held(&brief, &rug(2440.0))), "Its size is fixed.");
+    }
 }

@@ -25,6 +25,10 @@ pub(crate) fn kept_from(brief: &Brief, piece: PieceId, cause: &Cause) -> String 
         With::Wall(wall) => brief.room.wall_name(wall).to_owned(),
         With::Fixed(fixed) => brief.room.fixed_name(fixed).to_owned(),
         With::Piece(other) if other == piece => piece_name(brief, cause.piece),
+        // Two others, by way of which it is held: one of them alone would be no reason.
+        With::Piece(other) if cause.piece != piece => {
+            format!("{} and {}", piece_name(brief, cause.piece), piece_name(brief, other))
+        }
         With::Piece(other) => piece_name(brief, other),
         With::Item(item) => {
             let name = brief.room.item_name(item);
@@ -45,4 +49,23 @@ pub(crate) fn kept_from(brief: &Brief, piece: PieceId, cause: &Cause) -> String 
 
 fn piece_name(brief: &Brief, piece: PieceId) -> String {
     brief.piece_name(piece).to_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use elbowroom_model::{Clearance, PieceId, scenario};
+    use elbowroom_solver::rules::{Cause, With};
+
+    use super::kept_from;
+
+    #[test]
+    fn what_two_others_keep_between_them_names_both() {
+        let text = "units: cm\nwalls: [{ length: 500 }, { length: 400 }, { length: 500 }, { length: 400 }]\npieces:\n  \
+                    - { kind: sofa }\n  - { kind: coffee-table }\n  - { kind: bookcase }\n";
+        let brief = scenario::read(text, None).unwrap();
+        let cause = Cause { rule: Clearance::SeatToTable.into(), piece: PieceId(1), with: With::Piece(PieceId(0)) };
+        assert_eq!(kept_from(&brief, PieceId(2), &cause), "coffee table and sofa");
+        assert_eq!(kept_from(&brief, PieceId(1), &cause), "sofa");
+        assert_eq!(kept_from(&brief, PieceId(0), &cause), "coffee table");
+    }
 }

@@ -51,9 +51,22 @@ fn what_was_assumed() {
     let notices = brief(&text).notices.into_iter().map(|notice| notice.0).collect::<Vec<_>>().join("\n");
     insta::assert_snapshot!(notices, @r#"
     No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out.
-    pillar stands outside the walls; its corners are plan coordinates, from the left end of the first wall.
+    pillar lies outside the room and takes nothing from it: it lies at x 900 cm to 930 cm and y 0 cm to 30 cm, the room at x 0 cm to 484.29 cm and y -372 cm to 0 cm. Plan coordinates run from the left end of the first wall, x along it and y falling below 0 into the room; where walls have a `start`, they are those.
     The walls as measured miss closing by 6 cm (6 cm to the right); this is spread over them in proportion to their lengths, 1.71 cm at most on one wall.
     "#);
+}
+
+/// What lies outside takes no floor: whoever wrote it meant another place.
+#[test]
+fn a_thing_outside_the_room_is_told_with_where_the_room_lies() {
+    let notices = |corners: &str| {
+        let read = brief(&with(&format!("fixed: [{{ kind: pillar, corners: {corners} }}]\n"))).notices;
+        read.into_iter().map(|notice| notice.0).collect::<Vec<_>>().join("\n")
+    };
+    insta::assert_snapshot!(notices("[[0, 100], [60, 100], [60, 300], [0, 300]]"), @"pillar lies outside the room and takes nothing from it: it lies at x 0 cm to 60 cm and y 100 cm to 300 cm, the room at x 0 cm to 486 cm and y -372 cm to 0 cm. Give its y with the other sign: y falls below 0 from the first wall into the room.");
+    insta::assert_snapshot!(notices("[[900, 0], [930, 0], [930, 30]]"), @"pillar lies outside the room and takes nothing from it: it lies at x 900 cm to 930 cm and y 0 cm to 30 cm, the room at x 0 cm to 486 cm and y -372 cm to 0 cm. Plan coordinates run from the left end of the first wall, x along it and y falling below 0 into the room; where walls have a `start`, they are those.");
+    // Neither a corner nor its middle lies in the room, and some of it does.
+    assert_eq!(notices("[[-50, -100], [1550, -100], [1550, -95], [-50, -95]]"), "");
 }
 
 #[test]

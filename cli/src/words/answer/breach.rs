@@ -7,18 +7,6 @@ use elbowroom_solver::verify::{Breach, Wrong};
 
 use crate::words::lengths::taped;
 
-/// What is wrong, and by how much: `sofa overlaps armchair (12.0 mm).`
-pub(crate) fn breach(brief: &Brief, breach: &Breach) -> String {
-    let (what, by) = (wrong(breach.wrong), breach.short_by);
-    let things = breach.between.iter().map(|thing| thing.name(brief));
-    let names: Vec<&str> = things.chain(size(breach.wrong).map(Dimension::words)).collect();
-    match names.as_slice() {
-        [] => format!("{what} ({by:.1} mm)."),
-        [only] => format!("{only} {what} ({by:.1} mm)."),
-        [first, second, ..] => format!("{first} {what} {second} ({by:.1} mm)."),
-    }
-}
-
 /// What is wrong with a room, as its owner is told, and what of it is missing: `The sofa stands in the swing of the hall door,
 /// by 18 cm (door swing).`
 pub(crate) fn broken(brief: &Brief, breach: &Breach) -> String {
@@ -186,7 +174,7 @@ const fn wrong(wrong: Wrong) -> &'static str {
 mod tests {
     use elbowroom_model::{Dimension, PieceId, Rule, scenario};
 
-    use super::breach;
+    use super::broken;
     use elbowroom_solver::answer::Thing;
     use elbowroom_solver::verify::{Breach, Wrong};
 
@@ -196,12 +184,12 @@ mod tests {
                     - { kind: sofa }\n  - { kind: armchair }\n";
         let brief = scenario::read(text, None).unwrap();
         let told = |wrong, between: &[Thing], short_by| {
-            breach(&brief, &Breach { rule: Rule::Room, wrong, between: between.to_vec(), short_by })
+            broken(&brief, &Breach { rule: Rule::Room, wrong, between: between.to_vec(), short_by })
         };
         let pieces = [Thing::Piece(PieceId(0)), Thing::Piece(PieceId(1))];
-        assert_eq!(told(Wrong::Overlap, &pieces, 12.0), "sofa overlaps armchair (12.0 mm).");
+        assert_eq!(told(Wrong::Overlap, &pieces, 12.0), "The sofa overlaps the armchair, by 1.2 cm (room).");
         let width = Wrong::SizeOutOfRange(Dimension::Width);
-        assert_eq!(told(width, &pieces[..1], 0.55), "sofa is out of range in its width (0.6 mm).");
-        assert_eq!(told(Wrong::NoCircle, &[], 1500.0), "There is no circle to turn in (1500.0 mm).");
+        assert_eq!(told(width, &pieces[..1], 0.55), "The sofa is out of range in its width (room).");
+        assert_eq!(told(Wrong::NoCircle, &[], 1500.0), "There is no circle to turn in, by 150 cm (room).");
     }
 }

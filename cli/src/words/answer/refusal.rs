@@ -4,7 +4,7 @@ use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Clearance, ItemId, Rounding, Rule};
 
 use super::arrangement::no_room;
-use super::breach::breach;
+use super::breach::broken;
 use super::cause::kept_from;
 use crate::words::size::size;
 use elbowroom_solver::Size;
@@ -19,8 +19,11 @@ pub(crate) fn refusal(brief: &Brief, refusal: &Refusal) -> String {
         Why::OneRule(reason) => sentence(brief, reason),
         Why::SeveralRules(reasons) => several(brief, reasons),
         Why::NotDecided => "No layout was found within the work allowed.".to_owned(),
-        Why::NotVerified(broken) => {
-            format!("The layout found did not pass the second check: {}", breach(brief, broken))
+        Why::NotVerified(breach) => {
+            format!(
+                "What was found for it did not hold when it was measured again, and is not told: {}",
+                broken(brief, breach)
+            )
         }
         Why::DoesNotGetIn(stopped) => does_not_get_in(brief, stopped),
     }

@@ -35,17 +35,11 @@ pub(super) fn fixed(
     }
     tell_used(&taken_as_used, report);
     tell_steps(&found, reach_in_wheelchair, report);
-    let outside =
-        |one: &&Fixed| outline.is_some_and(|outline| !check::fixed::in_the_room(&one.corners, &outline.walls));
-    let notice = |one: &Fixed| {
-        format!(
-            "{} stands outside the walls; its corners are plan coordinates, from the left end of the first wall.",
-            one.name
-        )
-    };
-    for one in found.iter().filter(outside) {
-        report.notice(notice(one));
-    }
+    let walls = outline.map_or(&[][..], |outline| &outline.walls);
+    let is_outside = |one: &&Fixed| outline.is_some() && !check::fixed::in_the_room(&one.corners, walls);
+    let told: Vec<String> =
+        found.iter().filter(is_outside).map(|one| check::fixed::outside(one, walls, report)).collect();
+    told.into_iter().for_each(|told| report.notice(told));
     found
 }
 

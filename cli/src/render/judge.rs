@@ -74,14 +74,13 @@ fn scores(page: &mut Page, told: &JudgePage<'_>) {
             let gain = gained.iter().find(|gain| gain.criterion == criterion);
             cells.extend([
                 gain.map_or_else(String::new, |gain| words::score(gain.then)),
-                gain.map_or_else(String::new, |gain| words::gain(gain.by)),
+                gain.map_or_else(String::new, |gain| words::gain(judgement.score, gain.then)),
             ]);
         }
         table.cells(cells);
     }
     let mut whole = vec![words::WHOLE.to_owned(), String::new(), words::score(told.room.score)];
-    whole
-        .extend(first.iter().flat_map(|first| [words::score(first.score), words::gain(first.score - told.room.score)]));
+    whole.extend(first.iter().flat_map(|first| [words::score(first.score), words::gain(told.room.score, first.score)]));
     table.cells(whole);
     page.table(2, &table);
     match first {

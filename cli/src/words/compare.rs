@@ -94,7 +94,7 @@ pub(crate) const SIZE: &str = "Sizes";
 pub(crate) const WAY: &str = "Walking routes";
 
 /// Over what is the same.
-pub(crate) const SAME: &str = "The same in all";
+pub(crate) const SAME: &str = "The same in all, or nearly so";
 
 /// What is the same of one subject.
 pub(crate) fn same(subject: &str, alike: &[String]) -> String {

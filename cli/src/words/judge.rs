@@ -61,9 +61,9 @@ pub(crate) fn score(score: f64) -> String {
     format!("{score:.0}")
 }
 
-/// What is gained; under 0: lost.
-pub(crate) fn gain(by: f64) -> String {
-    let whole = by.round();
+/// What is gained of what is told, so that the three figures of a row agree; under 0: lost.
+pub(crate) fn gain(now: f64, then: f64) -> String {
+    let whole = then.round() - now.round();
     if whole == 0.0 { "0".to_owned() } else { format!("{whole:+.0}") }
 }
 
@@ -80,4 +80,16 @@ pub(crate) fn ways(unit: &str) -> String {
 /// Over the gaps.
 pub(crate) fn gaps(unit: &str) -> String {
     format!("Gaps, {unit}")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{gain, score};
+
+    #[test]
+    fn a_gain_is_the_difference_of_the_scores_as_told() {
+        assert_eq!([score(30.6), score(68.4), gain(30.6, 68.4)], ["31", "68", "+37"]);
+        assert_eq!([score(78.4), score(77.6), gain(78.4, 77.6)], ["78", "78", "0"]);
+        assert_eq!(gain(60.0, 41.2), "-19");
+    }
 }

@@ -182,7 +182,7 @@ fn survey(page: &mut Page, room: &Room, units: Unit) {
     page.paragraph(2, &words::closure(&room.survey, tape));
     if room.survey.spread {
         for (wall, correction) in room.walls.iter().zip(&room.survey.corrections).filter(|(_, by)| **by > 0.5) {
-            page.entry(4, &format!("{}: moved by {}", wall.name, tape(*correction)));
+            page.entry(4, &format!("{}: moved by {}", wall.name, units.finely(*correction)));
         }
     }
     residuals(page, room, units);

@@ -92,6 +92,7 @@ fn part(brief: &Brief, Change { lever, from, to }: Change) -> String {
             let (wall, piece) = (the(brief.room.wall_name(wall)), the(brief.piece_name(id)));
             format!("a screen hung on {wall} instead of {piece}")
         }
+        Lever::Clearance(rule) if units.rounded(to, Rounding::Down) <= 0.0 => format!("`{}: 0`", rule.key()),
         Lever::Clearance(rule) => {
             format!("a {} of {}", rule.key().replace('_', " "), units.words(to, Rounding::Down))
         }
@@ -126,6 +127,8 @@ mod tests {
         assert_eq!(told(&pair, 1, true), both);
         let passage = [change(Lever::Clearance(Clearance::Passage), 609.6, 500.0)];
         assert_eq!(told(&passage, 1, false), "Tried, and 1 option fits: a passage of 50 cm.");
+        let at_wall = [change(Lever::Clearance(Clearance::MediaOffWall), 50.0, 0.0)];
+        assert_eq!(told(&at_wall, 2, true), "`media_off_wall: 0` makes 2 options possible.");
         let wall = [change(Lever::Wall(WallId(2)), 5000.0, 5170.0)];
         assert_eq!(told(&wall, 3, true), "Wall 3 is 17 cm too short: with that more, 3 options fit.");
         let hung = [change(Lever::Hang(PieceId(1), WallId(2)), 1.0, 0.0)];

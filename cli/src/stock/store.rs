@@ -134,7 +134,7 @@ mod tests {
     #[test]
     fn pounds_are_told_in_kilograms() {
         let mass = |header: &str| {
-            let list = format!("kind,name,width,depth,{header}\nsofa,Hazel,200,90,110\n");
+            let list = format!("kind,name,width (cm),depth (cm),{header}\nsofa,Hazel,200,90,110\n");
             let store = read(Path::new("-"), &mut list.as_bytes()).unwrap();
             store.kept[0].mass.map(|mass| (mass * 1e3).round())
         };

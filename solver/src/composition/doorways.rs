@@ -84,14 +84,7 @@ fn lane(room: &RuleContext<'_>, from: ItemId, to: ItemId) -> Option<Convex> {
 
 /// Room to come in beside where a leaf sweeps, on any side of it.
 fn by_door(pose: &Pose, swing: &Swing) -> Asked {
-    let [along, inward] = [swing.along, swing.inward].map(|way| way * swing.radius);
-    let hinge = swing.hinge;
-    let swept = LinearOutline::fixed(&Convex::counter_clockwise([
-        hinge,
-        hinge + along,
-        hinge + along + inward,
-        hinge + inward,
-    ]));
+    let swept = LinearOutline::fixed(&floor_at_hinge(swing, swing.along * swing.radius));
     let clear = |towards: Point| pose.main().furthest(-towards).from(swept.furthest(towards)).along(towards);
     let ways = [swing.along, -swing.along, swing.inward, -swing.inward]
         .map(|towards| Way::pays_for_lack(pose, CostSlot::Other, Term::ByDoor, &clear(towards)));
@@ -100,8 +93,11 @@ fn by_door(pose: &Pose, swing: &Swing) -> Asked {
 
 /// Not where a leaf that stands open hides it, or at a price.
 fn behind_leaf(pose: &Pose, swing: &Swing) -> Asked {
-    let [aside, inward] = [-swing.along * HIDDEN, swing.inward * swing.radius];
-    let hinge = swing.hinge;
-    let zone = Convex::counter_clockwise([hinge, hinge + aside, hinge + aside + inward, hinge + inward]);
-    out_of(pose, &zone, Term::BehindLeaf, swing.item)
+    out_of(pose, &floor_at_hinge(swing, -swing.along * HIDDEN), Term::BehindLeaf, swing.item)
+}
+
+/// The floor from the hinge so far aside, as deep as the leaf is wide.
+fn floor_at_hinge(swing: &Swing, aside: Point) -> Convex {
+    let (hinge, inward) = (swing.hinge, swing.inward * swing.radius);
+    Convex::counter_clockwise([hinge, hinge + aside, hinge + aside + inward, hinge + inward])
 }

@@ -33,9 +33,6 @@ const NODES_TO_PLACE_A_PIECE: usize = 15;
 const MANY_PIECES: usize = 12;
 const MANY_THINGS: usize = 20;
 
-/// So many arrangements of a changed brief are tried in full before what was changed is held to be no help.
-const TRIED_OF_A_REMEDY: usize = 6;
-
 /// Ranked, checked options for a sound brief; why the others are refused; and what would help where nothing fits. Where
 /// the brief has a way in, no size is larger than what gets in by it.
 #[must_use]
@@ -95,7 +92,9 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
         options.push(answer::option(&context, (&candidates, &order), &ratings[which], which, sizes));
     }
     let remedies = if options.is_empty() {
-        part(watch, Part::Remedies, || refusal::remedies(brief, &|changed| has_option(changed, limits)))
+        part(watch, Part::Remedies, || {
+            refusal::remedies(brief, &|changed, fitting| is_option(changed, fitting, limits))
+        })
     } else {
         Vec::new()
     };
@@ -193,18 +192,20 @@ fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec
     tried.into_iter().map(|(_, tried)| tried).collect()
 }
 
-/// Whether a brief is answered with an option: one of the first arrangements that have a layout at all stands up to all that
-/// an option is tried by.
-fn has_option(brief: &Brief, limits: &Limits) -> bool {
+/// Whether a brief is answered with an option by one of these arrangements, tried one by one, and the programs that took.
+fn is_option(brief: &Brief, arrangements: &[Arrangement], limits: &Limits) -> (bool, usize) {
     let site = Site::of(brief);
     let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
-    let enumeration = enumerate(brief, &site);
     let checked = verify::CheckedRoom::of(brief);
-    let budget = shared(brief, enumeration.arrangements.len(), limits);
+    let budget = shared(brief, enumerate(brief, &site).arrangements.len(), limits);
     let attempts = Attempts { room: &room, floor: &floor, checked: &checked, budget, watch: &Unwatched };
-    let have_a_layout = enumeration.arrangements.iter().filter(|it| refusal::has_a_layout(&room, &floor, it));
-    let first: Vec<&Arrangement> = have_a_layout.take(TRIED_OF_A_REMEDY).collect();
-    first.par_iter().with_max_len(1).any(|arrangement| attempts.attempt(arrangement).result.is_ok())
+    let mut programs = 0;
+    let makes_one = |arrangement: &Arrangement| {
+        let tried = attempts.attempt(arrangement);
+        programs += tried.programs;
+        tried.result.is_ok()
+    };
+    (arrangements.iter().any(makes_one), programs)
 }
 
 /// How large the pieces of every option may be, best first, and the programs that their figures took.

@@ -15,5 +15,4 @@ pub(crate) use lever::without;
 pub(crate) use reason::why_refused;
 pub(crate) use remedy::remedies;
 pub use remedy::{Change, Remedy};
-pub(crate) use retry::has_a_layout;
 pub use why::{Asked, AskedLength, DoesNotGetIn, Reason, Refusal, Why};

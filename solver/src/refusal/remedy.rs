@@ -3,8 +3,11 @@
 use elbowroom_model::{Brief, Clearance, Only, Piece, PieceId, WallId};
 
 use super::lever::{Lever, changed, is_all_or_nothing, is_media_wall, moves_pieces, names_piece, range, told_figure};
-use super::retry::{Retries, nearest};
+use super::retry::{IsOption, Retries, nearest};
 use super::tolerance::FINE;
+
+/// So many arrangements of a changed brief are tried in full before what was changed is held to be no help.
+const TRIED: usize = 6;
 
 /// Options are counted up to this for the sentence.
 const COUNTED: usize = 20;
@@ -29,11 +32,14 @@ pub struct Change {
     pub to: f64,
 }
 
+/// A lever, and what it is set to.
+type Set = (Lever, f64);
+
 /// What would help where nothing fits: at most one remedy of each kind, or the least pair. That a layout exists makes no
-/// option yet: `has_option` says whether the changed brief is answered with one.
-pub(crate) fn remedies(brief: &Brief, has_option: &dyn Fn(&Brief) -> bool) -> Vec<Remedy> {
+/// option yet: `is_option` says whether the changed brief is answered with one.
+pub(crate) fn remedies(brief: &Brief, is_option: &IsOption<'_>) -> Vec<Remedy> {
     let retries = &Retries::default();
-    let holds_good = |remedy: Remedy| confirmed(brief, remedy, retries, has_option);
+    let holds_good = |changes: Vec<Set>| confirmed(brief, &changes, retries, is_option);
     let lines = [lines_of_only(brief), lines_of_exclude(brief)].concat();
     let kinds = [
         lines,
@@ -53,35 +59,32 @@ pub(crate) fn remedies(brief: &Brief, has_option: &dyn Fn(&Brief) -> bool) -> Ve
     least_pair(brief, &all, retries).and_then(holds_good).into_iter().collect()
 }
 
-/// The remedy, where the room so changed is answered with an option; else half as far again to the end of what is changed,
-/// or all the way, where that is.
-fn confirmed(brief: &Brief, remedy: Remedy, retries: &Retries, has_option: &dyn Fn(&Brief) -> bool) -> Option<Remedy> {
-    let helps = |remedy: &Remedy| {
-        let changes: Vec<(Lever, f64)> = remedy.changes.iter().map(|change| (change.lever, change.to)).collect();
+/// The changes as a remedy, where the room so changed is answered with an option; else half as far again to the end of what is
+/// changed, or all the way, where that is.
+fn confirmed(brief: &Brief, changes: &[Set], retries: &Retries, is_option: &IsOption<'_>) -> Option<Remedy> {
+    let helped = |changes: Vec<Set>| {
         let changed = all_changed(brief, &changes)?;
-        has_option(&changed).then_some(changed)
+        let fitting = retries.that_fit(&changed, COUNTED);
+        let first = &fitting[..TRIED.min(fitting.len())];
+        let change = |(lever, to): &Set| Some(Change { lever: *lever, from: range(brief, *lever)?.0, to: *to });
+        let remedy = || Remedy { changes: changes.iter().filter_map(change).collect(), options: fitting.len() };
+        retries.has_option(&changed, first, is_option).then(remedy)
     };
-    if helps(&remedy).is_some() {
-        return Some(remedy);
-    }
-    let may_go_further = remedy.changes.iter().any(|change| !is_all_or_nothing(change.lever));
-    let mut further = [0.5, 1.0].into_iter().filter(|_| may_go_further).map(|share| further(brief, &remedy, share));
-    further.find_map(|remedy| {
-        let options = retries.how_many_fit(&helps(&remedy)?, COUNTED).max(1);
-        Some(Remedy { options, ..remedy })
-    })
+    let may_go_further = changes.iter().any(|(lever, _)| !is_all_or_nothing(*lever));
+    let further = [0.5, 1.0].into_iter().filter(|_| may_go_further).map(|share| further(brief, changes, share));
+    std::iter::once(changes.to_vec()).chain(further).find_map(helped)
 }
 
-/// A remedy, each of its changes taken by `share` of what is left to its end, to the shopper's step.
-fn further(brief: &Brief, remedy: &Remedy, share: f64) -> Remedy {
-    let by = |change: &Change| {
-        let left = range(brief, change.lever).map_or(0.0, |(_, end)| end - change.to);
-        Change { to: told_figure(brief, change.lever, change.to + left * share), ..*change }
+/// Each of the changes taken by `share` of what is left to its end, to the shopper's step.
+fn further(brief: &Brief, changes: &[Set], share: f64) -> Vec<Set> {
+    let by = |(lever, to): &Set| {
+        let left = range(brief, *lever).map_or(0.0, |(_, end)| end - to);
+        (*lever, told_figure(brief, *lever, to + left * share))
     };
-    Remedy { changes: remedy.changes.iter().map(by).collect(), ..*remedy }
+    changes.iter().map(by).collect()
 }
 
-fn all_changed(brief: &Brief, changes: &[(Lever, f64)]) -> Option<Brief> {
+fn all_changed(brief: &Brief, changes: &[Set]) -> Option<Brief> {
     changes.iter().try_fold(brief.clone(), |so_far, (lever, to)| changed(&so_far, *lever, *to))
 }
 
@@ -135,14 +138,14 @@ fn walls(brief: &Brief) -> Vec<Lever> {
 }
 
 /// The least change among levers of one kind that makes an option possible.
-fn least_of(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Remedy> {
+fn least_of(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Vec<Set>> {
     let mut best: Option<(f64, Lever, f64)> = None;
     for &lever in levers {
         let Some((now, extreme)) = range(brief, lever) else { continue };
         let most = best.map_or(f64::INFINITY, |(by, _, _)| by);
         // Nothing nearer than what is known already is worth the search.
         let end = if (extreme - now).abs() > most { now + (extreme - now).signum() * most } else { extreme };
-        let holds = |to: f64| changed(brief, lever, to).is_some_and(|eased| retries.how_many_fit(&eased, 1) > 0);
+        let holds = |to: f64| changed(brief, lever, to).is_some_and(|eased| !retries.that_fit(&eased, 1).is_empty());
         if !holds(end) {
             continue;
         }
@@ -155,18 +158,18 @@ fn least_of(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Remedy
         }
     }
     let (_, lever, to) = best?;
-    remedy(brief, &[(lever, to)], retries)
+    Some(as_told(brief, &[(lever, to)], retries))
 }
 
 /// The first pair that helps with both eased as far as they go, then each brought back as far as it can be.
-fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Remedy> {
+fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Vec<Set>> {
     let ranges: Vec<(Lever, f64, f64)> =
         levers.iter().filter_map(|lever| range(brief, *lever).map(|(now, extreme)| (*lever, now, extreme))).collect();
     for (order, &(first, first_now, first_end)) in ranges.iter().enumerate() {
         for &(second, second_now, second_end) in &ranges[..order] {
             let holds = |a: f64, b: f64| {
                 let eased = changed(brief, first, a).and_then(|eased| changed(&eased, second, b));
-                eased.is_some_and(|eased| retries.how_many_fit(&eased, 1) > 0)
+                eased.is_some_and(|eased| !retries.that_fit(&eased, 1).is_empty())
             };
             if (moves_pieces(first) || moves_pieces(second)) && names_piece(first) && names_piece(second)
                 || !holds(first_end, second_end)
@@ -183,23 +186,16 @@ fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Reme
             } else {
                 nearest(second_now, second_end, FINE, |to| holds(a, to))
             };
-            return remedy(brief, &[(second, b), (first, a)], retries);
+            return Some(as_told(brief, &[(second, b), (first, a)], retries));
         }
     }
     None
 }
 
-/// The changes as a remedy, with the number of options that they make possible; `None` where that is none.
-fn remedy(brief: &Brief, changes: &[(Lever, f64)], retries: &Retries) -> Option<Remedy> {
-    // What is told is what was rounded to the shopper's step, so that is what is solved with.
-    let rounded: Vec<(Lever, f64)> =
-        changes.iter().map(|(lever, to)| (*lever, told_figure(brief, *lever, *to))).collect();
-    let count =
-        |changes: &[(Lever, f64)]| all_changed(brief, changes).map_or(0, |eased| retries.how_many_fit(&eased, COUNTED));
-    let (changes, options) = match count(&rounded) {
-        0 => (changes.to_vec(), count(changes)),
-        options => (rounded, options),
-    };
-    let change = |(lever, to): &(Lever, f64)| Some(Change { lever: *lever, from: range(brief, *lever)?.0, to: *to });
-    (options > 0).then(|| Remedy { changes: changes.iter().filter_map(change).collect(), options })
+/// The changes as they are told: what is told is what was rounded to the shopper's step, so that is what is solved with, where
+/// it helps as well.
+fn as_told(brief: &Brief, changes: &[Set], retries: &Retries) -> Vec<Set> {
+    let rounded: Vec<Set> = changes.iter().map(|(lever, to)| (*lever, told_figure(brief, *lever, *to))).collect();
+    let helps = |changes: &[Set]| all_changed(brief, changes).is_some_and(|it| !retries.that_fit(&it, 1).is_empty());
+    if helps(&rounded) { rounded } else { changes.to_vec() }
 }

@@ -18,11 +18,6 @@ pub(super) fn fits(brief: &Brief, arrangement: &Arrangement) -> (bool, usize) {
     (searched.found.is_some(), searched.programs)
 }
 
-/// Whether `arrangement` has any layout in its room, comfort aside.
-pub(crate) fn has_a_layout(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement) -> bool {
-    search(room, floor, arrangement, any(None)).found.is_some()
-}
-
 /// Asks for any layout, with one rule left aside.
 pub(super) const fn any(without: Option<elbowroom_model::Rule>) -> Effort<'static> {
     Effort { without, easing: Easing::Ignored, ..Effort::of(Aim::Any, NODES) }
@@ -35,6 +30,9 @@ const WORK: usize = 200_000;
 /// them is then solved or not.
 const PLACES_LIKE_A_PROGRAM: usize = 20;
 
+/// Whether a brief is answered with an option by one of these arrangements, and the programs that it took to know.
+pub(crate) type IsOption<'f> = dyn Fn(&Brief, &[Arrangement]) -> (bool, usize) + 'f;
+
 /// Counts the work of looking for remedies, in programs.
 #[derive(Debug, Default)]
 pub(super) struct Retries {
@@ -42,18 +40,17 @@ pub(super) struct Retries {
 }
 
 impl Retries {
-    /// How many arrangements fit under `brief`, counted up to `enough`; those that cheap bounds drop there are out, and
-    /// none is looked at once the work allowed is done.
-    pub(super) fn how_many_fit(&self, brief: &Brief, enough: usize) -> usize {
+    /// The arrangements that fit under `brief`, comfort aside, up to `enough` of them; those that cheap bounds drop there are
+    /// out, and none is looked at once the work allowed is done.
+    pub(super) fn that_fit(&self, brief: &Brief, enough: usize) -> Vec<Arrangement> {
         if self.is_done() {
-            return 0;
+            return Vec::new();
         }
         self.took(brief.room.walls.len() * shapes_of_room(brief) * brief.pieces.len() / PLACES_LIKE_A_PROGRAM);
         let site = Site::of(brief);
         let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
-        // A program costs about the square of the number of pieces, and the routes beside it what they take.
-        let weight = (brief.pieces.len() / 4).pow(2).max(1) * work_of_routes(brief);
-        let fits = |arrangement: &&Arrangement| {
+        let weight = weight(brief);
+        let fits = |arrangement: &Arrangement| {
             if self.is_done() {
                 return false;
             }
@@ -61,7 +58,17 @@ impl Retries {
             self.took(searched.programs * weight);
             searched.found.is_some()
         };
-        enumerate(brief, &site).arrangements.iter().filter(fits).take(enough).count()
+        enumerate(brief, &site).arrangements.into_iter().filter(fits).take(enough).collect()
+    }
+
+    /// Whether one of these arrangements of `brief` makes an option, by `is_option`, which tells the programs that it took too.
+    pub(super) fn has_option(&self, brief: &Brief, fitting: &[Arrangement], is_option: &IsOption<'_>) -> bool {
+        if self.is_done() {
+            return false;
+        }
+        let (is_one, programs) = is_option(brief, fitting);
+        self.took(programs * weight(brief));
+        is_one
     }
 
     fn took(&self, programs: usize) {
@@ -71,6 +78,11 @@ impl Retries {
     fn is_done(&self) -> bool {
         self.work.get() > WORK
     }
+}
+
+/// A program costs about the square of the number of pieces, and the routes beside it what they take.
+fn weight(brief: &Brief) -> usize {
+    (brief.pieces.len() / 4).pow(2).max(1) * work_of_routes(brief)
 }
 
 /// The value nearest to `now` in `now..=extreme` (or down to it) for which `holds`, within `step`; `extreme` is known to hold.

@@ -62,6 +62,8 @@ pub enum Term {
     OffWall,
     /// A piece is off the middle of its stretch of wall.
     OffMiddle,
+    /// The screen of a group that stands free is off the middle of its stretch of wall, and the group with it.
+    ScreenOffMiddle,
     /// The rug hardly reaches under the main seat.
     RugUnderMain,
     /// The rug ends under the coffee table, or just past it.

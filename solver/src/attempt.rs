@@ -8,6 +8,7 @@ use crate::answer::{Eased, thousandth};
 use crate::arrangement::Arrangement;
 use crate::candidate::Candidate;
 use crate::criteria::{self, Judgement, LayoutInRoom, Walkers};
+use crate::equals::{Worth, best_of_equals};
 use crate::layout::Layout;
 use crate::out_of_ways::out_of_ways;
 use crate::refusal::{Refusal, Why};
@@ -97,6 +98,14 @@ impl<'a> Attempts<'_, 'a> {
             plan = self.walked(moved);
             (judgements, walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
         }
+        let best_of_equals = || {
+            let worth = |found: &Found| self.worth(arrangement, found);
+            best_of_equals(self.room, self.floor, arrangement, &plan.found, &worth, searched)
+        };
+        if let Some(better) = part(self.watch, Part::Search, best_of_equals) {
+            plan = self.walked(better);
+            (judgements, walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
+        }
         let verified = || verify::verify(self.checked, &plan.found.layout, arrangement, &plan.routes);
         if let Some(breach) = part(self.watch, Part::Check, verified).into_iter().next() {
             return Err(Why::NotVerified(breach));
@@ -169,6 +178,14 @@ impl<'a> Attempts<'_, 'a> {
             main_seat: arrangement.main_seat,
             composition: Some(&plan.composition),
         }
+    }
+
+    /// What becomes of a plan that eases nothing when all is judged.
+    fn worth(&self, arrangement: &Arrangement, found: &Found) -> Worth {
+        let (judgements, walkers) = self.judged(arrangement, &self.walked(found.clone()));
+        let sum: f64 = judgements.iter().map(|judgement| judgement.score).sum();
+        let walkers = walkers.terms.iter().map(|told| told.cost).sum();
+        Worth { score: sum / judgements.len().max(1) as f64, walkers }
     }
 
     /// How a plan is judged, and the terms that walkers decide.

@@ -14,6 +14,7 @@ pub mod chairs;
 pub mod comparison;
 pub mod composition;
 pub mod criteria;
+mod equals;
 pub mod for_children;
 pub mod gaps;
 pub mod geometry;

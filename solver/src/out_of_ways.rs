@@ -7,7 +7,7 @@ use crate::arrangement::Arrangement;
 use crate::composition::TermCost;
 use crate::criteria::Walkers;
 use crate::routes::Floor;
-use crate::search::{self, Found, RoomContext, Searched};
+use crate::search::{Elsewhere, Found, RoomContext, Searched};
 
 /// What costs less is left as it is: it would be moved for a few centimetres.
 const WORTH_MOVING: f64 = 50.0;
@@ -31,7 +31,9 @@ pub(crate) fn out_of_ways(
     for (piece, saved) in in_the_way(&walkers.terms) {
         let from = best.as_ref().unwrap_or(plan).clone();
         let mut total = from.objective - cost;
-        for more in search::elsewhere(room, floor, arrangement, &from, piece, from.objective - saved) {
+        let to_beat = from.objective - saved;
+        let Some(elsewhere) = Elsewhere::of(room, floor, arrangement, &from, piece, to_beat) else { continue };
+        for more in elsewhere.by_stands() {
             searched.take_work_of(&more);
             let Some(found) = more.found else { continue };
             let costs = cost_of(&walked(&found).terms);

@@ -87,6 +87,23 @@ fn a_bookcase_pays_for_another_wall_than_the_screens_where_nobody_dines() {
     assert_eq!(at("east", table), []);
 }
 
+/// The sofa stands free, 110 cm before the south wall, or at it. Amid the north wall, 280 cm from its end, the unit costs nothing;
+/// a metre from there a tenth of a millimetre for each.
+#[test]
+fn a_screen_pays_for_standing_off_the_middle_of_its_wall_where_the_sofa_stands_free() {
+    let at = |middle: u32, place: &str| {
+        let pieces = format!(
+            "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ {place} }} }}\n  \
+             - {{ kind: media-unit, screen: 50 in, width: 160, depth: 40, hold: true, place: {{ wall: north, from: {}, off: 5 }} }}\n",
+            middle - 80
+        );
+        told_of_first(&room(["", ""], &pieces), Term::ScreenOffMiddle)
+    };
+    assert_eq!(at(280, "at: [280, -350], facing: 90"), []);
+    assert_eq!(at(380, "at: [380, -350], facing: 90"), [(100.0, 1000.0)]);
+    assert_eq!(at(380, "wall: south, from: 80, off: 5"), []);
+}
+
 /// Of a corner sofa one sits along the bay, 240 - 95 cm, and not along the corner. Half of that is 72 cm: a chair whose front is 80
 /// cm from its middle stands clear of the view of the screen, one at 60 cm does not.
 #[test]

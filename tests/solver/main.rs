@@ -10,6 +10,7 @@ mod about_fire;
 mod about_view;
 mod arrangement;
 mod criteria;
+mod equals;
 mod free_standing;
 mod gaps;
 mod groups;

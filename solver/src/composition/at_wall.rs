@@ -32,13 +32,23 @@ impl PlanTerm for AtWall {
         };
         let with = With::Wall(wall.id);
         let mut found = vec![drawn_up(room, pose, wall)];
-        // A screen stands on the axis of whoever faces it, wherever that is.
-        if !pose.role.is_screen() && !has_company(room.brief, pose) {
-            found.push(Asked::one_of(Term::OffMiddle, pose, with, amid(room, pose, wall)));
+        if let Some(term) = term_of_middle(context, pose) {
+            found.push(Asked::one_of(term, pose, with, amid(room, pose, wall, term)));
         }
         found.extend(behind_returns);
         found
     }
+}
+
+/// What it costs to stand off the middle of its wall; `None` where others say where along it stands. A screen stands on the
+/// axis of whoever faces it, wherever that is; but a seat that stands free would slide along the room for nothing, with all
+/// that stands about it.
+fn term_of_middle(context: &TermContext<'_>, pose: &Pose) -> Option<Term> {
+    if pose.role.is_screen() {
+        let is_free = context.heart.main.is_some_and(|main| main.wall().is_none());
+        return is_free.then_some(Term::ScreenOffMiddle);
+    }
+    (!has_company(context.room.brief, pose)).then_some(Term::OffMiddle)
 }
 
 /// Whether it is a seat of a group of its own beside others, which place it.
@@ -61,16 +71,16 @@ fn drawn_up(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Asked {
 
 /// Amid the longest free stretch of its wall, or one as long (alcoves come in pairs); storage and chairs
 /// of a group of its own snug at either end of it too.
-fn amid(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Vec<Way> {
+fn amid(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall, term: Term) -> Vec<Way> {
     let all = free_stretches(room.brief, room.site, wall);
     let longest = all.iter().map(Stretch::length).fold(0.0, f64::max);
     let as_long = all.into_iter().filter(|stretch| stretch.length() >= longest - AS_LONG);
-    as_long.flat_map(|stretch| amid_one(pose, wall, stretch)).collect()
+    as_long.flat_map(|stretch| amid_one(pose, wall, stretch, term)).collect()
 }
 
-fn amid_one(pose: &Pose, wall: &SiteWall, Stretch { low, high }: Stretch) -> Vec<Way> {
+fn amid_one(pose: &Pose, wall: &SiteWall, Stretch { low, high }: Stretch, term: Term) -> Vec<Way> {
     let middle = pose.middle_of_back().along(wall.along).shifted(-wall.start.dot(wall.along));
-    let off = |off: &Linear| Way::pays_either_way(pose, CostSlot::Middle, Term::OffMiddle, off);
+    let off = |off: &Linear| Way::pays_either_way(pose, CostSlot::Middle, term, off);
     let mut ways = vec![off(&middle.clone().shifted(-(low + high) / 2.0))];
     if (!pose.piece.kind.is_seat() || pose.role == Role::Apart) && !pose.role.is_screen() {
         ways.push(off(&middle.clone().plus(&pose.width(), -0.5).shifted(-low)));

@@ -22,6 +22,7 @@ pub(super) const fn is_of_axis(term: Term) -> bool {
             | Term::OppositeAside
             | Term::PairAside
             | Term::OffMiddle
+            | Term::ScreenOffMiddle
     )
 }
 

@@ -109,6 +109,14 @@ impl PieceVariables {
             .flatten()
     }
 
+    /// Whether a variable is one of its own.
+    #[must_use]
+    pub fn has(&self, variable: usize) -> bool {
+        let places = [self.across, self.out].into_iter().chain(self.misplaced);
+        let sizes = self.sizes().flat_map(|size| [size.up, size.beyond]);
+        places.chain(sizes).chain(self.terms.values().copied()).any(|own| own == variable)
+    }
+
     /// The variables of one dimension.
     #[must_use]
     pub const fn dimension(&self, dimension: Dimension) -> Option<SizeVariables> {

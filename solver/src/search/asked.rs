@@ -5,6 +5,8 @@ use elbowroom_model::Rule;
 use super::aim::Aim;
 use super::easing::Easing;
 use super::effort::Effort;
+use crate::program::Row;
+use crate::rules::Cause;
 
 /// What a problem is asked for.
 #[derive(Debug, Clone, Copy)]
@@ -18,18 +20,20 @@ pub(super) struct Asked<'a> {
     pub(super) easing: Easing<'a>,
     /// What sizes alone leave open is settled where the aim has it settled.
     pub(super) may_settle_ties: bool,
+    /// Rows that hold besides.
+    pub(super) besides: &'a [(Row, Cause)],
 }
 
 impl<'a> Asked<'a> {
     /// For a search.
     pub(super) const fn of(effort: &Effort<'a>) -> Self {
-        let Effort { aim, without, easing, .. } = *effort;
-        Self { aim, without, plain: false, easing, may_settle_ties: true }
+        let Effort { aim, without, easing, besides, .. } = *effort;
+        Self { aim, without, plain: false, easing, may_settle_ties: true, besides }
     }
 
     /// For a general solver.
     pub(super) const fn plain(aim: Aim<'a>, may_settle_ties: bool) -> Self {
-        Self { aim, without: None, plain: true, easing: Easing::Kept, may_settle_ties }
+        Self { aim, without: None, plain: true, easing: Easing::Kept, may_settle_ties, besides: &[] }
     }
 
     /// Whether a plan is sought.

@@ -4,6 +4,8 @@ use elbowroom_model::Rule;
 
 use super::aim::Aim;
 use super::easing::Easing;
+use crate::program::Row;
+use crate::rules::Cause;
 
 /// How far a search goes.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -18,12 +20,14 @@ pub struct Effort<'a> {
     pub without: Option<Rule>,
     /// What is done about rules of comfort.
     pub easing: Easing<'a>,
+    /// Rows that hold besides.
+    pub besides: &'a [(Row, Cause)],
 }
 
 impl<'a> Effort<'a> {
     /// All that can be had of an aim within so many nodes, every rule kept.
     #[must_use]
     pub const fn of(aim: Aim<'a>, nodes: usize) -> Self {
-        Self { aim, to_beat: f64::NEG_INFINITY, nodes, without: None, easing: Easing::Kept }
+        Self { aim, to_beat: f64::NEG_INFINITY, nodes, without: None, easing: Easing::Kept, besides: &[] }
     }
 }

@@ -45,7 +45,7 @@ pub use aim::Aim;
 pub use budget::Budget;
 pub use easing::Easing;
 pub use effort::Effort;
-pub(crate) use elsewhere::elsewhere;
+pub(crate) use elsewhere::Elsewhere;
 pub use found::{Found, Searched};
 pub use largest::{as_planned, largest};
 pub use planned::plan;

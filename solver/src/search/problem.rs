@@ -91,6 +91,7 @@ impl<'a> Problem<'a> {
             problem.ways.push(Ways { states, may_be_left_out, earlier_twins });
         }
         problem.room = problem.cell(|rule| rule.room(&context), &[]);
+        problem.room.always.extend(asked.besides.iter().cloned());
         let count = problem.states.len();
         problem.pairs = (0..count).map(|_| OnceCell::new()).collect();
         problem.terms = (0..count).map(|_| OnceCell::new()).collect();

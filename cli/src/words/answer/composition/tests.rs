@@ -86,6 +86,13 @@ fn each_says_what_is_off_and_by_how_much() {
             266.0,
             "The fronts of the armchair and the sofa are 240 cm apart; one talks easily over up to 213 cm.",
         ),
+        (
+            Term::ScreenOffMiddle,
+            UNIT,
+            WALL,
+            300.0,
+            "The media unit stands 30 cm off the middle of what is free of the stair wall.",
+        ),
         (Term::OffMiddle, SOFA, WALL, 300.0, "The sofa stands 30 cm off the middle of what is free of the stair wall."),
         (
             Term::OffMiddle,

@@ -38,7 +38,7 @@ fn off_axis(brief: &Brief, worst: &OffAxis) -> String {
         Term::FocusAside | Term::FireAside => format!("{it} stands {off} off the middle of {from}, which it faces"),
         // The second of a pair pays for both.
         Term::PairAside => format!("the middle between {from} and {it} lies {off} off the middle of the group"),
-        Term::OffMiddle => off_middle(brief, worst),
+        Term::OffMiddle | Term::ScreenOffMiddle => off_middle(brief, worst),
         _ => format!("{it} stands {off} off the middle of {from}"),
     }
 }

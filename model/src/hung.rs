@@ -75,6 +75,8 @@ impl Piece {
             stands: None,
             held: false,
             turned: Turned::No,
+            sold_sizes: false,
+            instead: Vec::new(),
             ..self.clone()
         };
         hung.hang(self.screen.unwrap_or(USUAL_SCREEN), sizes.height);

@@ -33,6 +33,7 @@ mod dimension;
 mod fault;
 pub mod filed;
 mod fire;
+mod furnishing;
 mod household;
 mod hung;
 pub(crate) mod keyed;

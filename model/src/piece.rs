@@ -155,6 +155,11 @@ pub struct Piece {
     pub held: bool,
     /// Whether it may stand turned toward the heart of its group.
     pub turned: Turned,
+    /// The file gives it no size of its own: it may have any that its kind is sold in, with as many places as are asked for.
+    pub sold_sizes: bool,
+    /// What may stand in for it where a stock has none to give, each as it would be asked for. Those of pieces of one row go
+    /// together, place by place.
+    pub instead: Vec<Piece>,
 }
 
 impl Piece {

@@ -9,6 +9,7 @@ mod groups;
 mod held_to;
 mod hostile;
 mod hung;
+mod instead;
 mod lengths;
 mod listing;
 mod names;

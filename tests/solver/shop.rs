@@ -146,6 +146,10 @@ fn told(set: &SetFound) -> Bought {
     (set.price.unwrap().hundredths, set.option.score)
 }
 
+fn left_out(names: &[Option<String>]) -> usize {
+    names.iter().filter(|name| name.is_none()).count()
+}
+
 fn names(set: &SetFound, candidates: &[ListedPiece]) -> Vec<Option<String>> {
     set.pieces.iter().map(|piece| piece.candidate.map(|place| candidates[place].name.clone())).collect()
 }
@@ -164,9 +168,12 @@ fn hold_to_enumeration(brief: &Brief, candidates: &[ListedPiece]) -> usize {
         let mut affordable: Vec<_> =
             all.iter().filter(|(_, (price, _))| budget.is_none_or(|budget| *price <= budget)).collect();
         for order in [Order::Score, Order::Price] {
-            affordable.sort_by(|(_, one), (_, other)| match order {
-                Order::Price => one.0.cmp(&other.0).then(other.1.total_cmp(&one.1)),
-                _ => other.1.total_cmp(&one.1).then(one.0.cmp(&other.0)),
+            // What leaves out less comes first.
+            affordable.sort_by(|(names, one), (others, other)| {
+                left_out(names).cmp(&left_out(others)).then(match order {
+                    Order::Price => one.0.cmp(&other.0).then(other.1.total_cmp(&one.1)),
+                    _ => other.1.total_cmp(&one.1).then(one.0.cmp(&other.0)),
+                })
             });
             let found = sets(brief, candidates, order, budget, 4);
             assert!(found.proven);
@@ -223,10 +230,10 @@ fn the_best_liked_come_first_where_that_is_asked() {
         let of = |place: usize| list(SHOP)[place].score.unwrap_or(50.0);
         set.pieces.iter().filter_map(|piece| piece.candidate).map(of).sum()
     };
-    let all: Vec<f64> = found.sets.iter().map(liked).collect();
-    assert!(all.windows(2).all(|two| two[0] >= two[1]), "{all:?}");
+    let all: Vec<(usize, f64)> = found.sets.iter().map(|set| (set.left_out(), -liked(set))).collect();
+    assert!(all.windows(2).all(|two| two[0] <= two[1]), "{all:?}");
     let first = sets(&brief, &list(SHOP), Order::Liking, None, 1);
-    assert_eq!(liked(&first.sets[0]), all[0]);
+    assert_eq!((0, -liked(&first.sets[0])), all[0]);
 }
 
 #[test]
@@ -247,8 +254,44 @@ fn an_impossible_set_says_which_pair_is_at_fault() {
     assert!(each.candidates.iter().all(CandidateFound::fits), "{each:?}");
     let dear = sets(&brief, &list(SHOP), Order::Score, Some(30_000), 3);
     let Some(Impossible::OverBudget(least)) = &dear.impossible else { panic!("{dear:?}") };
-    let cheapest = sets(&brief, &list(SHOP), Order::Price, None, 1);
-    assert!(dear.sets.is_empty() && least.price == cheapest.sets[0].price);
+    // The cheapest of all, whatever it leaves out.
+    let cheapest = all_sets(&brief, &list(SHOP)).into_iter().map(|(_, (price, _))| price).min();
+    assert!(dear.sets.is_empty() && least.price.map(|price| price.hundredths) == cheapest);
+}
+
+/// A room with its bookcase comes before the same without it, which leaves more floor and costs less.
+#[test]
+fn a_set_that_empties_the_room_stands_behind_one_that_does_not() {
+    let (brief, candidates) = (room(ROOM), list(SHOP));
+    for order in [Order::Score, Order::Price, Order::Liking] {
+        let found = sets(&brief, &candidates, order, None, 3);
+        assert!(found.proven && found.sets.iter().all(|set| set.left_out() == 0), "{order:?}");
+        // Sets that leave something out are not even solved.
+        assert!(found.solved <= 12, "{} solved", found.solved);
+    }
+    let all = sets(&brief, &candidates, Order::Score, None, 100);
+    assert!(all.sets.iter().any(|set| set.left_out() == 1));
+}
+
+#[test]
+fn costs_are_told_beside_the_next_better_set_and_the_next_smaller_piece() {
+    let (brief, candidates) = (room(ROOM), list(SHOP));
+    let found = sets(&brief, &candidates, Order::Price, None, 100);
+    for set in &found.sets {
+        let costs = set.costs.as_ref().unwrap();
+        let is_better = |other: &&SetFound| {
+            other.left_out() <= set.left_out() && told(other).0 > told(set).0 && told(other).1 >= told(set).1 + 1.0
+        };
+        let better = found.sets.iter().filter(is_better).map(|other| told(other).0).min();
+        assert_eq!(costs.better.as_ref().map(|better| better.price.hundredths), better);
+    }
+    // The sofa is the dearest of every set: a Gull is 50 cm wider than a Heron and costs 250 more than it.
+    let with_gull = |set: &&SetFound| set.pieces.iter().any(|piece| piece.candidate == Some(1));
+    let saving = found.sets.iter().find(with_gull).unwrap().costs.as_ref().unwrap().saving.unwrap();
+    assert_eq!((saving.dearest, saving.smaller, saving.dimension), (1, 0, Dimension::Width));
+    assert_eq!((saving.less, saving.saves.hundredths), (500.0, 25_000));
+    let with_heron = |set: &&SetFound| set.pieces.iter().any(|piece| piece.candidate == Some(0));
+    assert_eq!(found.sets.iter().find(with_heron).unwrap().costs.as_ref().unwrap().saving, None);
 }
 
 #[test]

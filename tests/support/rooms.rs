@@ -124,6 +124,8 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         stands: None,
         held: false,
         turned: Turned::No,
+        sold_sizes: false,
+        instead: Vec::new(),
     }
 }
 

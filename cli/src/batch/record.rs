@@ -76,7 +76,7 @@ pub(crate) fn solved(text: &str, terms: &Terms) -> Result<Answer, Vec<Fault>> {
 }
 
 /// What `work` gives; `None` where the program itself goes wrong in it, which must not stop the other rooms.
-fn guarded<T>(work: impl FnOnce() -> T) -> Option<T> {
+pub(crate) fn guarded<T>(work: impl FnOnce() -> T) -> Option<T> {
     // What the work had in hand is lost with it, so nothing half-done is seen.
     catch_unwind(AssertUnwindSafe(work)).ok()
 }

@@ -58,7 +58,8 @@ pub(super) fn run(
     let passed_over = &list.listing.passed_over;
     let passed_over = (!passed_over.is_empty()).then(|| words::list::passed_over(&list.name, passed_over));
     let cautions = cautions(&brief).into_iter().map(|one| words::answer::caution(one).to_owned());
-    let notices: Vec<String> = passed_over.into_iter().chain(cautions).collect();
+    let odd = list.listing.odd.iter().map(|odd| words::list::odd_size(odd, brief.units));
+    let notices: Vec<String> = passed_over.into_iter().chain(odd).chain(cautions).collect();
     let names = Names { brief: &brief, listed: &list.listing.pieces, rows: &found.rows };
     let told = page::ShopPage { names, found: &found, notices: &notices, currency: list.listing.currency.as_deref() };
     let text = match (args.json, args.csv) {

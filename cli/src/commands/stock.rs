@@ -8,7 +8,7 @@ use std::sync::Arc;
 use elbowroom_model::{Fault, PieceId, Unit};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::Answer;
-use elbowroom_solver::stock::{Asking, assign, more, moves, plans};
+use elbowroom_solver::stock::{Asking, StockRoom, assign, more, moves, plans};
 
 use super::crew::Crew;
 use super::rows::put_rows;
@@ -16,7 +16,6 @@ use crate::args::{BatchArgs, FontArgs};
 use crate::batch::content::Terms;
 use crate::batch::given::Given;
 use crate::batch::left::{self, CREW, PICKS, STOCK};
-use crate::batch::record::solved;
 use crate::batch::rooms;
 use crate::batch::worker_pool::work;
 use crate::process::exit::Exit;
@@ -27,11 +26,12 @@ use crate::process::whole::Whole;
 use crate::render::stock as page;
 use crate::result::stock::{BookingResult, StockResult};
 use crate::stock::bookings::{self, ANY_DAY, Booking, Must};
+use crate::stock::solved::solved;
 use crate::stock::store::{self, Store};
 use crate::stock::told::{BookedRoom, Found, told, written_days};
 use crate::text::json;
 use crate::watch::RoomsBar;
-use crate::words::{crew, stock_faults};
+use crate::words::{crew, list, stock_faults};
 
 /// Work for each step of each part of the program, at most, and for all tries of one piece more: some seconds each.
 const WORK: u64 = 2_000_000_000;
@@ -41,7 +41,7 @@ const TABLES: [&str; 4] = ["csv", "tsv", "tab", "xlsx"];
 /// A booking with its room as solved.
 struct Booked {
     booking: Booking,
-    room: Result<Arc<Answer>, Vec<Fault>>,
+    room: Result<Arc<StockRoom>, Vec<Fault>>,
 }
 
 /// Assigns the pieces of the stock to the rooms.
@@ -57,9 +57,10 @@ pub(super) fn run(
     }
     let typeface = FontArgs { font: args.font.clone() }.typeface()?;
     let store = store::read(stock, stdin)?;
-    let booked = booked(args, stdin, stderr)?;
+    let booked = booked(args, &store, stdin, stderr)?;
     let unit = args.units.unwrap_or_else(|| units(&booked));
-    let (told, plans) = assigned(&booked, &store, unit);
+    let (mut told, plans) = assigned(&booked, &store, unit);
+    told.notices = notices(&store, unit);
     stdout.write(&page::text(&told, unit, stdout.look()))?;
     if let Some(folder) = &args.output {
         write(folder, &told, unit, args.xlsx)?;
@@ -74,13 +75,26 @@ pub(super) fn run(
     Ok(Exit::Done)
 }
 
+/// What must be told of the store's list.
+fn notices(store: &Store, unit: Unit) -> Vec<String> {
+    let columns = &store.passed_over;
+    let passed_over = (!columns.is_empty()).then(|| list::passed_over(&store.name, columns));
+    passed_over.into_iter().chain(store.odd.iter().map(|odd| list::odd_size(odd, unit))).collect()
+}
+
 /// The unit that the whole is told in: that of the first room whose file is sound.
 fn units(booked: &[Booked]) -> Unit {
-    booked.iter().find_map(|booked| booked.room.as_ref().ok()).map(|answer| answer.brief.units).unwrap_or_default()
+    let first = booked.iter().find_map(|booked| booked.room.as_ref().ok());
+    first.map(|room| room.answer.brief.units).unwrap_or_default()
 }
 
 /// The bookings, each room solved once.
-fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) -> Result<Vec<Booked>, Failure> {
+fn booked(
+    args: &BatchArgs,
+    store: &Store,
+    stdin: &mut (dyn Read + Send),
+    stderr: &Outlet<'_>,
+) -> Result<Vec<Booked>, Failure> {
     let limits = Limits { shown: 0, by: args.by, ..Limits::default() };
     let terms = Terms::read(args.table.as_deref(), limits, args.units)?;
     let is_table =
@@ -99,7 +113,8 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
     let bar = RoomsBar::new(rooms.count, stderr);
     let mut found = Vec::new();
     let solve = |given: Given| {
-        let room = given.scenario().map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, &terms));
+        let room =
+            given.scenario().map_err(|fault| vec![fault.clone()]).and_then(|text| solved(text, &terms, &store.owned));
         (given.source, room.map(Arc::new))
     };
     work(args.threads(), rooms.given, solve, |one| {
@@ -119,8 +134,16 @@ fn booked(args: &BatchArgs, stdin: &mut (dyn Read + Send), stderr: &Outlet<'_>) 
     let at_once = |(source, room): (Option<String>, _)| {
         let source = crate::words::batch::called(source.as_deref());
         let (client, address) = (String::new(), String::new());
-        let booking =
-            Booking { source, path: PathBuf::new(), days: None, priority: 1, must: Must::Needed, client, address };
+        let booking = Booking {
+            line: 0,
+            source,
+            path: PathBuf::new(),
+            days: None,
+            priority: 1,
+            must: Must::Needed,
+            client,
+            address,
+        };
         Booked { booking, room }
     };
     Ok(found.into_iter().map(at_once).collect())
@@ -141,7 +164,7 @@ fn assigned(booked: &[Booked], store: &Store, unit: Unit) -> (StockResult, Vec<O
         let (from, to) = written_days(booked.booking.days);
         let room = BookingResult {
             source: booked.booking.source.clone(),
-            name: booked.room.as_ref().ok().map(|answer| answer.brief.room.name.clone()),
+            name: booked.room.as_ref().ok().map(|room| room.answer.brief.room.name.clone()),
             days: booked.booking.days,
             from,
             to,
@@ -164,8 +187,8 @@ fn assigned(booked: &[Booked], store: &Store, unit: Unit) -> (StockResult, Vec<O
 
 /// What the solver is asked for a booking.
 fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
-    let answer = booked.room.clone()?;
-    let brief = &answer.asked;
+    let room = booked.room.clone()?;
+    let brief = &room.answer.asked;
     let must = match &booked.booking.must {
         Must::Needed => brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect(),
         Must::All => brief.piece_ids().collect(),
@@ -183,7 +206,7 @@ fn asking(booked: &Booked) -> Result<Asking, Vec<Fault>> {
         }
     };
     let Booking { days, priority, .. } = booked.booking;
-    Ok(Asking { answer, days: days.unwrap_or(ANY_DAY), priority, must })
+    Ok(Asking { room, days: days.unwrap_or(ANY_DAY), priority, must })
 }
 
 /// The pick list as rows, and everything as JSON.

@@ -3,6 +3,7 @@
 
 use elbowroom_model::listing::Money;
 use elbowroom_model::{Dimension, Rounding, Unit};
+use elbowroom_solver::Size;
 use elbowroom_solver::stock::By;
 
 use crate::result::stock::{AskedResult, BookingResult, OneMoreResult, StockResult};
@@ -18,15 +19,21 @@ use crate::words::stock as words;
 pub(crate) fn text(told: &StockResult, unit: Unit, look: Look) -> String {
     let mut page = Page::new(look);
     page.strong(&summary(told));
-    page.paragraph(0, &words::must(&told.must));
+    page.paragraph(0, &words::must(&told.must, has_alike(told)));
     page.paragraph(0, &words::proof(told.proven, &told.must, told.points));
-    page.heading(&words::to_pick(sign(shop_unit(unit))));
+    page.heading(&words::to_pick(unit));
     for room in told.by_day() {
         pick(&mut page, room, unit);
     }
-    short(&mut page, told);
+    short(&mut page, told, unit);
     page.heading(words::ONE_MORE);
     page.paragraph(2, &one_more(told, unit));
+    if !told.notices.is_empty() {
+        page.heading(crate::words::NOTICES);
+        for notice in &told.notices {
+            page.entry(2, notice);
+        }
+    }
     page.gap();
     page.paragraph(0, words::CAUTION);
     page.into_text()
@@ -47,6 +54,11 @@ fn summary(told: &StockResult) -> String {
     words::summary(told.rooms.len(), served, asked().map(|one| one.names.len()).sum(), faulty)
 }
 
+/// Whether some of what must be served is several alike.
+fn has_alike(told: &StockResult) -> bool {
+    told.rooms.iter().flat_map(|room| &room.asked).any(|asked| asked.must && asked.names.len() > 1)
+}
+
 /// What to pick for a room.
 fn pick(page: &mut Page, room: &BookingResult, unit: Unit) {
     page.entry(0, &words::booking(room.from.as_deref(), room.to.as_deref(), room.name.as_deref(), &room.source));
@@ -64,7 +76,7 @@ fn pick(page: &mut Page, room: &BookingResult, unit: Unit) {
         page.paragraph(2, if is_decided { words::NO_OPTION } else { words::NO_OPTION_FOUND });
         return;
     };
-    page.faint(2, &words::arrangement(arrangement.rank, &arrangement.title, arrangement.score));
+    page.faint(2, &words::arrangement(&arrangement.title, arrangement.of.zip(arrangement.score)));
     let mut table =
         Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Left), ("", Stand::Left), ("", Stand::Left)]);
     for asked in &room.asked {
@@ -78,17 +90,24 @@ fn pick(page: &mut Page, room: &BookingResult, unit: Unit) {
             piece.place.clone(),
         ]);
     }
-    if table.is_empty() { page.paragraph(4, words::NOTHING_TO_PICK) } else { page.table(4, &table) }
+    if table.is_empty() {
+        page.paragraph(4, words::NOTHING_TO_PICK)
+    } else {
+        page.table(4, &table)
+    }
+    for stands_in in room.asked.iter().filter_map(|asked| asked.in_place_of.as_deref()) {
+        page.paragraph(4, &format!("({stands_in})"));
+    }
 }
 
 /// What is short, and why.
-fn short(page: &mut Page, told: &StockResult) {
+fn short(page: &mut Page, told: &StockResult, unit: Unit) {
     let mut table = Table::new(&[("", Stand::Left), ("", Stand::Left), ("", Stand::Left)]);
     for room in told.by_day() {
         for asked in &room.asked {
-            let Some(why) = words::why_short(asked.by) else { continue };
+            let Some(why) = why_short(asked, unit) else { continue };
             let what = words::short_piece(&asked.names.join(", "), asked.must);
-            table.row([words::short_room(room.from.as_deref(), &room.source), what, why.to_owned()]);
+            table.row([words::short_room(room.from.as_deref(), &room.source), what, why]);
         }
     }
     if !table.is_empty() {
@@ -97,11 +116,27 @@ fn short(page: &mut Page, told: &StockResult) {
     }
 }
 
+/// Why something is short, with what comes nearest; `None` where something serves.
+fn why_short(asked: &AskedResult, unit: Unit) -> Option<String> {
+    let nearest = asked.nearest.as_ref().map(|nearest| words::miss(&nearest.name, nearest.miss, unit));
+    words::why_short(asked.by, nearest.as_deref())
+}
+
 fn one_more(told: &StockResult, unit: Unit) -> String {
     let OneMoreResult { tried, like } = &told.one_more;
     let Some(best) = &tried.best else { return words::no_one_more(tried, told.proven) };
-    let sides = [Some(best.width), best.return_length, Some(best.depth)].into_iter().flatten();
-    let size: Vec<String> = sides.map(|side| shopped(unit, side, Rounding::Down)).collect();
+    let least = |of: fn(&Size) -> Option<f64>| best.least.as_ref().and_then(of);
+    let sides = [
+        (least(|size| Some(size.width)), Some(best.width)),
+        (least(|size| size.return_length), best.return_length),
+        (least(|size| Some(size.depth)), Some(best.depth)),
+    ];
+    let told_size = |(least, most): (Option<f64>, Option<f64>)| {
+        let (least, most) = (least.filter(|least| most.is_some_and(|most| *least < most)), most?);
+        let least = least.map(|least| shopped(unit, least, Rounding::Up));
+        Some(words::from_to(least.as_deref(), &shopped(unit, most, Rounding::Down)))
+    };
+    let size: Vec<String> = sides.into_iter().filter_map(told_size).collect();
     let priorities: Vec<u32> = told.must.iter().map(|served| served.priority).collect();
     let which = words::which(best, like.as_deref(), &size.join(" x "), sign(shop_unit(unit)));
     words::one_more(&which, best, &priorities, tried, told.proven)
@@ -114,7 +149,7 @@ pub(crate) const PICKS_START: &str = "\"from\",\"to\",\"room\",\"source\",\"for\
 pub(crate) fn rows(told: &StockResult, unit: Unit) -> Vec<Vec<Cell>> {
     let sizes = Dimension::ALL.iter().map(|one| format!("{}_{}", one.key(), shop_unit(unit).key()));
     let before = ["from", "to", "room", "source", "for", "must", "piece", "count"].map(str::to_owned).into_iter();
-    let after = ["where", "value", "short"].map(str::to_owned);
+    let after = ["where", "value", "short", "stands_in"].map(str::to_owned);
     let mut rows = vec![before.chain(sizes).chain(after).map(Cell::Text).collect()];
     for room in told.by_day() {
         rows.extend(room.asked.iter().map(|asked| row(room, asked, unit)));
@@ -141,7 +176,8 @@ fn row(room: &BookingResult, asked: &AskedResult, unit: Unit) -> Vec<Cell> {
     cells.extend([
         Cell::text(piece.map_or("", |piece| &piece.place)),
         Cell::maybe(piece.and_then(|piece| piece.value).map(Money::words)),
-        Cell::text(words::why_short(asked.by).unwrap_or_default()),
+        Cell::text(why_short(asked, unit).unwrap_or_default()),
+        Cell::text(asked.in_place_of.as_deref().unwrap_or_default()),
     ]);
     cells
 }

@@ -1,7 +1,7 @@
 //! What is carried on which day, as JSON; load lists and the calendar are made from it too.
 
 use elbowroom_solver::Size;
-use elbowroom_solver::stock::Stop;
+use elbowroom_solver::stock::{Move, Stop};
 use serde::Serialize;
 
 /// Pieces that are carried on a day.
@@ -9,7 +9,7 @@ use serde::Serialize;
 pub(crate) struct Carried {
     /// When, as written.
     pub day: String,
-    /// Out of the store, back to it, or from one room to another.
+    /// Out of the store, back to it, from one room to another, or staying where it is.
     pub what: &'static str,
     /// The room that it comes from, by its place among the bookings; null: the store.
     pub from: Option<usize>,
@@ -34,14 +34,15 @@ pub(crate) struct Carried {
     pub parts: Option<usize>,
     /// What one of it fills, m3; null where the list does not say how high it is.
     pub volume: Option<f64>,
-    /// Where it is in the store.
+    /// Where it is in the store, or goes back to.
     #[serde(rename = "where")]
     pub place: String,
 }
 
-/// `out`, `back` or `across`.
-pub(crate) const fn what(from: Stop, to: Stop) -> &'static str {
-    match (from, to) {
+/// `out`, `back`, `across` or `stays`.
+pub(crate) const fn what(one: &Move) -> &'static str {
+    match (one.from, one.to) {
+        _ if one.stays => STAYS,
         (Stop::Store, _) => OUT,
         (_, Stop::Store) => BACK,
         _ => ACROSS,
@@ -54,3 +55,5 @@ pub(crate) const OUT: &str = "out";
 pub(crate) const BACK: &str = "back";
 /// From one room to another.
 pub(crate) const ACROSS: &str = "across";
+/// In a room that is booked again the day after: nobody carries it.
+pub(crate) const STAYS: &str = "stays";

@@ -8,6 +8,7 @@ use elbowroom_solver::shop::{
 };
 use serde::Serialize;
 
+use super::costs::CostsResult;
 use super::rank::{OptionResult, RemedyResult};
 use super::way::PieceResult;
 use crate::words::answer::title;
@@ -160,6 +161,8 @@ struct SetResult<'a> {
     price: Option<Money>,
     /// Mean of the scores that the list gives.
     liking: Option<f64>,
+    /// What it costs beside others; null where a price of it is not known.
+    costs: Option<CostsResult<'a>>,
     /// Options that the set makes.
     options: usize,
     /// The best of them, with its layout.
@@ -264,6 +267,7 @@ fn set<'a>(names: Names<'a>, found: &'a SetFound) -> SetResult<'a> {
         pieces: found.pieces.iter().map(piece).collect(),
         price: found.price,
         liking: found.liking,
+        costs: found.costs.as_ref().map(|costs| CostsResult::of(names, costs)),
         options: found.options,
         option: OptionResult::of(&found.brief, &found.option),
     }

@@ -3,7 +3,7 @@
 use elbowroom_model::listing::Money;
 use elbowroom_model::{Dimension, Fault, Hand, PieceKind};
 use elbowroom_solver::Size;
-use elbowroom_solver::stock::{By, Days, Proven, Served, Tried};
+use elbowroom_solver::stock::{By, Days, Miss, Proven, Served, Tried};
 use serde::{Serialize, Serializer};
 
 use super::carried::Carried;
@@ -32,6 +32,8 @@ pub(crate) struct StockResult {
     pub carried: Vec<Carried>,
     /// What one more piece would bring.
     pub one_more: OneMoreResult,
+    /// What must be told of the store's list.
+    pub notices: Vec<String>,
 }
 
 /// Must-haves of the rooms of one priority.
@@ -80,6 +82,7 @@ impl Serialize for OneMoreResult {
             like: self.like.as_deref(),
             return_length: best.return_length,
             depth: best.depth,
+            least: best.least.map(LeastResult::of),
             hand: best.hand,
             must: &best.must,
             points: best.points,
@@ -99,6 +102,21 @@ struct TriedResult<'a> {
     of: usize,
 }
 
+/// The least sizes of a piece, mm.
+#[derive(Serialize)]
+struct LeastResult {
+    width: f64,
+    #[serde(rename = "return")]
+    return_length: Option<f64>,
+    depth: f64,
+}
+
+impl LeastResult {
+    const fn of(size: Size) -> Self {
+        Self { width: size.width, return_length: size.return_length, depth: size.depth }
+    }
+}
+
 /// One more piece, and what it would bring.
 #[derive(Serialize)]
 struct BestResult<'a> {
@@ -113,6 +131,8 @@ struct BestResult<'a> {
     return_length: Option<f64>,
     /// Away from its back.
     depth: f64,
+    /// What it is at least, mm; null where it is one more of a row of the stock.
+    least: Option<LeastResult>,
     /// The hand, where only one of them helps.
     hand: Option<Hand>,
     /// Must-haves more than there can be without it, those of the first priority first.
@@ -156,21 +176,43 @@ pub(crate) struct BookingResult {
 pub(crate) struct NotStageable {
     /// One sentence.
     pub sentence: String,
-    /// The piece that comes nearest to its main seat.
+    /// The piece that comes nearest to its main seat, and is free.
     pub nearest: Option<NearestPiece>,
 }
 
-/// The piece that comes nearest to a main seat, and is free.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+/// A piece that comes nearest to what cannot be had.
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct NearestPiece {
     /// Line of the store's list.
     pub line: usize,
     /// Its name.
     pub name: String,
-    /// The dimension that is furthest off.
-    pub dimension: Dimension,
+    /// What keeps it out.
+    pub miss: Miss,
+}
+
+/// The same, as JSON.
+#[derive(Serialize)]
+struct NearestResult<'a> {
+    line: usize,
+    name: &'a str,
+    /// What keeps it out: `size`, `sill` (it rises above that of a window), `way` (it cannot be carried in).
+    kept_out_by: &'static str,
+    /// The dimension that is furthest off; null where it is no matter of size.
+    dimension: Option<Dimension>,
     /// How far beyond what the room takes, mm; below 0: how far short.
-    pub by: f64,
+    by: Option<f64>,
+}
+
+impl Serialize for NearestPiece {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let (kept_out_by, dimension, by) = match self.miss {
+            Miss::Size { dimension, by } => ("size", Some(dimension), Some(by)),
+            Miss::Sill => ("sill", None, None),
+            Miss::Way => ("way", None, None),
+        };
+        NearestResult { line: self.line, name: &self.name, kept_out_by, dimension, by }.serialize(serializer)
+    }
 }
 
 /// An arrangement.
@@ -178,6 +220,8 @@ pub(crate) struct NearestPiece {
 pub(crate) struct Arrangement {
     /// Its place among the room's options as asked; null where only these very pieces make it.
     pub rank: Option<usize>,
+    /// How many options these very pieces make, of which this is the first; null where none was found within the work allowed.
+    pub of: Option<usize>,
     /// Its stable name.
     pub key: String,
     /// In words.
@@ -195,7 +239,12 @@ pub(crate) struct AskedResult {
     pub must: bool,
     /// What serves it.
     pub piece: Option<PickedPiece>,
-    /// The row of the stock that serves it, or why none does: `no_option`, `not_decided`, `none_of_kind`, `none_fits`, `all_taken`, `not_staged`.
+    /// In words, where another kind stands in; null where the kind asked for serves, or nothing does.
+    pub in_place_of: Option<String>,
+    /// Where none fits: the piece of the stock that comes nearest.
+    pub nearest: Option<NearestPiece>,
+    /// The row of the stock that serves it, or why none does: `no_option`, `not_decided`, `none_of_kind`, `none_fits`,
+    /// `too_few_alike`, `all_taken`, `not_staged`.
     #[serde(rename = "short", serialize_with = "short")]
     pub by: By,
 }
@@ -208,6 +257,7 @@ fn short<S: Serializer>(by: &By, serializer: S) -> Result<S::Ok, S::Error> {
         By::NotDecided => Some("not_decided"),
         By::NoneOfKind => Some("none_of_kind"),
         By::NoneFits => Some("none_fits"),
+        By::TooFewAlike => Some("too_few_alike"),
         By::AllTaken => Some("all_taken"),
         By::NotStaged => Some("not_staged"),
     };

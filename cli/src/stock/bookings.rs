@@ -6,7 +6,7 @@ use elbowroom_model::Fault;
 use elbowroom_model::listing::{self, Faults, Form, Grid, GridRow, MOST_FAULTS};
 use elbowroom_solver::stock::Days;
 
-use super::days::day;
+use super::days::{day, written};
 use super::store::{at_cell, at_line};
 use crate::process::failure::Failure;
 use crate::process::listed;
@@ -32,6 +32,8 @@ pub(crate) const ANY_DAY: Days = Days { from: 0, to: 0 };
 /// A room that is to be furnished.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Booking {
+    /// Line of its row; 0 where there is no table.
+    pub line: usize,
     /// Its file as the table names it.
     pub source: String,
     /// Its file.
@@ -95,11 +97,27 @@ pub(crate) fn read_bytes(bytes: &[u8], form: Option<Form>, folder: &Path) -> Res
         faults.push(at_line(words::days_for_some(), table.rows[other].line));
     }
     if faults.is_empty() {
+        faults.extend(booked_twice(&bookings));
+    }
+    if faults.is_empty() {
         return Ok(bookings);
     }
     faults.sort_by(Fault::before);
     let faults = told(faults);
     Err(Faults { beyond: faults.beyond + unread.beyond, ..faults })
+}
+
+/// Rooms that are booked again on days on which they are booked already.
+fn booked_twice(bookings: &[Booking]) -> Vec<Fault> {
+    let days = |booking: &Booking| booking.days.unwrap_or(ANY_DAY);
+    let again = |(place, booking): (usize, &Booking)| {
+        let mut before = bookings.iter().take(place);
+        let first = before.find(|first| first.path == booking.path && days(first).overlap(days(booking)))?;
+        let both = days(first).from.max(days(booking).from)..=days(first).to.min(days(booking).to);
+        let both = booking.days.map(|_| (written(*both.start()), written(*both.end())));
+        Some(at_line(words::booked_twice(&booking.source, first.line, both.as_ref()), booking.line))
+    };
+    bookings.iter().enumerate().filter_map(again).collect()
 }
 
 /// As many faults as are told one by one.
@@ -187,7 +205,8 @@ impl Row<'_> {
         let path = folder.join(&source);
         let (client, address) = (self.cell(5).to_owned(), self.cell(6).to_owned());
         let priority = priority.unwrap_or(1);
-        let booking = Booking { source, path, days, priority, must: must(self.cell(4)), client, address };
+        let line = self.row.line;
+        let booking = Booking { line, source, path, days, priority, must: must(self.cell(4)), client, address };
         if told.is_empty() { Ok(booking) } else { Err(told) }
     }
 

@@ -21,7 +21,7 @@ pub(crate) fn carried(moves: &[Move], store: &Store, places: &[usize]) -> Vec<Ca
         let (piece, kept) = (&store.owned.get(one.row)?.piece, store.kept.get(one.row)?);
         Some(Carried {
             day: written(one.day),
-            what: what(one.from, one.to),
+            what: what(one),
             from: room(one.from),
             to: room(one.to),
             line: piece.line,

@@ -4,5 +4,6 @@
 pub(crate) mod bookings;
 pub(crate) mod carried;
 pub(crate) mod days;
+pub(crate) mod solved;
 pub(crate) mod store;
 pub(crate) mod told;

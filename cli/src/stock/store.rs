@@ -5,7 +5,7 @@ use std::path::Path;
 
 use elbowroom_model::Fault;
 use elbowroom_model::Place;
-use elbowroom_model::listing::{Asked, Extra, Faults, Money};
+use elbowroom_model::listing::{Asked, Extra, Faults, Listing, Money, OddSize};
 use elbowroom_solver::stock::Owned;
 
 use super::days::{NotAway, away};
@@ -41,6 +41,12 @@ pub(crate) struct Store {
     pub owned: Vec<Owned>,
     /// Row by row, where it is and what one of it is worth.
     pub kept: Vec<KeptAt>,
+    /// What its list is called.
+    pub name: String,
+    /// Columns that say nothing here.
+    pub passed_over: Vec<String>,
+    /// Sizes that no shop has.
+    pub odd: Vec<OddSize>,
 }
 
 /// Where a row of the stock is, and what one of it is worth.
@@ -60,8 +66,10 @@ pub(crate) struct KeptAt {
 pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> {
     let asked = Asked { most_rows: MOST_ROWS, extra: &EXTRA, ..Asked::default() };
     let list = listed::read(path, stdin, &asked)?;
-    let (mut store, mut told) = (Store { owned: Vec::new(), kept: Vec::new() }, Vec::new());
-    for piece in list.listing.pieces {
+    let Listing { pieces, passed_over, odd, sheet, .. } = list.listing;
+    let (owned, kept) = (Vec::new(), Vec::new());
+    let (mut store, mut told) = (Store { owned, kept, name: list.name.clone(), passed_over, odd }, Vec::new());
+    for piece in pieces {
         let cell = |place: usize| piece.more.get(place).map_or("", |cell| cell.trim());
         let out = away(cell(1), piece.count).map_err(|why| match why {
             NotAway::NoSpan(span) => words::no_span(&piece.name, span),
@@ -92,7 +100,7 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
     if told.is_empty() {
         Ok(store)
     } else {
-        Err(Failure::ListFaults { name: list.name, faults: Faults { told, beyond: 0, sheet: list.listing.sheet } })
+        Err(Failure::ListFaults { name: list.name, faults: Faults { told, beyond: 0, sheet } })
     }
 }
 

@@ -1,8 +1,8 @@
 //! What is told of an assignment, from the bookings as they came in, the store and what the solver found.
 
-use elbowroom_model::Unit;
+use elbowroom_model::{PieceKind, Unit};
 use elbowroom_solver::answer::Answer;
-use elbowroom_solver::stock::{Asked, Asking, Assignment, By, Fulfilled, Furnished, Move, Tried};
+use elbowroom_solver::stock::{Asked, Asking, Assignment, By, Fulfilled, Furnished, Move, Nearest, Tried};
 
 use super::carried::{carried, size};
 use super::days::written;
@@ -47,10 +47,12 @@ pub(crate) fn told(bookings: Vec<BookedRoom<'_>>, store: &Store, found: &Found, 
         };
         let arrangement = arrangement(asking, furnished, plan.as_ref());
         let not_stageable = not_stageable(&booking.room, asking, furnished, store, unit);
-        let asked = furnished.asked.iter().map(|Fulfilled { asked, by }| AskedResult {
+        let asked = furnished.asked.iter().map(|Fulfilled { asked, by, nearest }| AskedResult {
             names: names(asking, asked),
             must: asked.must,
             piece: piece(*by, asked.pieces.len(), store),
+            in_place_of: in_place_of(asking, asked, *by, store),
+            nearest: nearest.and_then(|nearest| nearest_piece(nearest, store)),
             by: *by,
         });
         BookingResult { arrangement, not_stageable, asked: asked.collect(), ..booking.room }
@@ -63,24 +65,27 @@ pub(crate) fn told(bookings: Vec<BookedRoom<'_>>, store: &Store, found: &Found, 
         rooms: rooms.collect(),
         carried: carried(&found.moves, store, &places),
         one_more: OneMoreResult { like: like(&found.one_more, store), tried: found.one_more.clone() },
+        notices: Vec::new(),
     }
 }
 
 /// The arrangement that the pieces of a room stand in: that of the plan made with them, or else the one they were picked for.
 fn arrangement(asking: &Asking, furnished: &Furnished, plan: Option<&Answer>) -> Option<Arrangement> {
-    let picked_for = furnished.option.and_then(|option| asking.answer.options.get(option))?;
+    let (answer, picked_for) = furnished.option.and_then(|option| asking.room.chosen(option))?;
     let planned = plan.and_then(|answer| Some((answer, answer.options.first()?)));
     Some(match planned {
-        Some((answer, option)) => Arrangement {
-            rank: asking.answer.keyed(&option.key).map(|option| option.rank),
+        Some((plan, option)) => Arrangement {
+            rank: answer.keyed(&option.key).map(|option| option.rank),
+            of: Some(plan.options.len()),
             key: option.key.clone(),
-            title: title(&answer.brief, option),
+            title: title(&plan.brief, option),
             score: Some(option.score),
         },
         None => Arrangement {
             rank: Some(picked_for.rank),
+            of: None,
             key: picked_for.key.clone(),
-            title: title(&asking.answer.brief, picked_for),
+            title: title(&answer.brief, picked_for),
             score: None,
         },
     })
@@ -94,23 +99,36 @@ fn not_stageable(
     store: &Store,
     unit: Unit,
 ) -> Option<NotStageable> {
-    if furnished.option.is_some() || asking.answer.options.is_empty() {
+    if furnished.option.is_some() || asking.room.has_no_option() {
         return None;
     }
     let mains = asking.main_seats();
     let main = furnished.asked.get(*mains.first()?)?;
-    let nearest = furnished.nearest.and_then(|nearest| {
-        let owned = store.owned.get(nearest.row)?;
-        let name = owned.piece.name.clone();
-        Some(NearestPiece { line: owned.piece.line, name, dimension: nearest.dimension, by: nearest.by })
-    });
-    let seats: Vec<String> = mains
-        .iter()
-        .filter_map(|place| Some(asking.piece(&furnished.asked.get(*place)?.asked)?.kind.words().to_string()))
-        .collect();
+    let nearest = furnished.nearest.and_then(|nearest| nearest_piece(nearest, store));
+    let kinds = mains.iter().filter_map(|place| Some(asking.room.kinds_of(&furnished.asked.get(*place)?.asked.pieces)));
+    let mut seats: Vec<String> = Vec::new();
+    for kind in kinds.flatten().map(PieceKind::words) {
+        if !seats.contains(&kind) {
+            seats.push(kind);
+        }
+    }
     let days = room.from.as_deref().zip(room.to.as_deref());
-    let miss = nearest.as_ref().map(|nearest| words::miss(&nearest.name, nearest.dimension, nearest.by, unit));
+    let miss = nearest.as_ref().map(|nearest| words::miss(&nearest.name, nearest.miss, unit));
     Some(NotStageable { sentence: words::not_stageable(&seats, main.by, days, miss.as_deref()), nearest })
+}
+
+/// A piece that comes nearest, by its row of the list.
+fn nearest_piece(nearest: Nearest, store: &Store) -> Option<NearestPiece> {
+    let owned = store.owned.get(nearest.row)?;
+    Some(NearestPiece { line: owned.piece.line, name: owned.piece.name.clone(), miss: nearest.miss })
+}
+
+/// What stands in for another kind: `a sofa in place of the corner sofa`; `None` where the kind asked for serves.
+fn in_place_of(asking: &Asking, asked: &Asked, by: By, store: &Store) -> Option<String> {
+    let By::Stock { row } = by else { return None };
+    let (piece, stands_in) = asking.room.piece_of(&asked.pieces, store.owned.get(row)?.piece.kind)?;
+    let wanted = asking.room.kinds_of(&asked.pieces).first().copied()?;
+    stands_in.then(|| words::in_place_of(piece.kind, wanted, asked.pieces.len()))
 }
 
 /// What the row of the stock is called that one more would be like.
@@ -121,7 +139,7 @@ fn like(tried: &Tried, store: &Store) -> Option<String> {
 
 /// What is asked for, in the room's own words.
 fn names(asking: &Asking, asked: &Asked) -> Vec<String> {
-    asked.pieces.iter().map(|id| asking.answer.asked.piece_name(*id).to_owned()).collect()
+    asked.pieces.iter().map(|id| asking.room.answer.asked.piece_name(*id).to_owned()).collect()
 }
 
 fn piece(by: By, count: usize, store: &Store) -> Option<PickedPiece> {

@@ -78,6 +78,11 @@ const fn stays(held: bool) -> &'static str {
     if held { ", and stays there" } else { "" }
 }
 
+/// Of a piece that others may stand in for.
+pub(crate) fn stand_ins(stand_ins: &[String]) -> String {
+    format!("where a stock has none, {}", stand_ins.join(" or "))
+}
+
 /// Of a piece of a group of its own.
 pub(crate) fn of_group(group: &str) -> String {
     format!("of the group `{group}`")

@@ -1,6 +1,9 @@
 //! Prose of what a crew takes along: load lists, what comes back, the calendar.
 
+use elbowroom_model::Unit;
+
 use super::figures::counted;
+use super::lengths::in_words;
 
 /// Over what goes out.
 pub(crate) const OUT: &str = "Out of the store";
@@ -8,6 +11,12 @@ pub(crate) const OUT: &str = "Out of the store";
 pub(crate) const BACK: &str = "Back to the store";
 /// Over what goes from one room to another.
 pub(crate) const ACROSS: &str = "From room to room";
+/// Over what stays where it is.
+pub(crate) const STAYS: &str = "Stays";
+/// Of what stays.
+pub(crate) const BOOKED_ON: &str = "In rooms that are booked again from this day on: nothing of it is carried.";
+/// Of a day on which nothing is carried.
+pub(crate) const NOTHING_CARRIED: &str = "Nothing is carried.";
 /// Over the rooms of a day.
 pub(crate) const STOPS: &str = "Rooms of the day";
 /// Over cautions.
@@ -29,6 +38,8 @@ pub(crate) const HEADS: [&str; 7] = ["Loaded", "Piece", "Count", "Where", "Size"
 pub(crate) const TO: &str = "To";
 /// Head of where they come from.
 pub(crate) const FROM: &str = "From";
+/// Head of where they stay.
+pub(crate) const IN: &str = "In";
 /// Head of both.
 pub(crate) const FROM_TO: &str = "From, to";
 /// Title of what comes back.
@@ -42,7 +53,8 @@ pub(crate) fn title(day: &str) -> String {
 }
 
 /// The unit of sizes.
-pub(crate) fn sizes_in(unit: &str) -> String {
+pub(crate) fn sizes_in(unit: Unit) -> String {
+    let unit = in_words(unit);
     format!(
         "Sizes in {unit}, width x return x depth, then height where it is given. The heaviest come first; what has no mass given comes last."
     )

@@ -1,6 +1,10 @@
 //! Words about lists: of names in a sentence, of pieces in a file.
 
-use elbowroom_model::Place;
+use elbowroom_model::listing::OddSize;
+use elbowroom_model::quote::quoted;
+use elbowroom_model::{Place, Rounding, Unit};
+
+use super::lengths::shop_unit;
 
 /// `a`, `a and b`, `a, b and c`.
 pub(crate) fn listed(names: &[String]) -> String {
@@ -41,6 +45,24 @@ pub(crate) fn beyond(count: usize) -> String {
 /// Columns that say nothing here.
 pub(crate) fn passed_over(name: &str, columns: &[String]) -> String {
     format!("Columns of {name} that say nothing here: {}.", columns.join(", "))
+}
+
+/// A size that no shop has, in the unit that pieces are told in.
+pub(crate) fn odd_size(odd: &OddSize, unit: Unit) -> String {
+    let unit = shop_unit(unit);
+    let told = |length: f64| unit.words(length, Rounding::Nearest);
+    let [least, most] = odd.usual.map(told);
+    let is = format!(
+        "Line {}: the {} of {} is {}, and {least} to {most} is usual",
+        odd.line,
+        odd.dimension.words(),
+        quoted(&odd.name),
+        told(odd.length)
+    );
+    match odd.likely {
+        Some(likely) => format!("{is}: is it meant in {}?", likely.key()),
+        None => format!("{is}: check the figure and its unit."),
+    }
 }
 
 #[cfg(test)]

@@ -1,7 +1,8 @@
 //! Words of the list against a room.
 
+use elbowroom_model::article::several;
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Dimension};
+use elbowroom_model::{Brief, Dimension, Unit};
 use elbowroom_solver::refusal::Remedy;
 use elbowroom_solver::shop::{CandidateFound, Impossible, PairFound, Row, WhyNot};
 use elbowroom_solver::way_in::Asks;
@@ -43,7 +44,8 @@ pub(crate) fn why_not(names: Names<'_>, listed: &ListedPiece, found: &CandidateF
         WhyNot::NoneAsked => format!("The room asks for no {}.", listed.kind.words()),
         WhyNot::TooFew => {
             let asked = found.row.map_or(1, |row| names.count(row));
-            format!("The room asks for {asked} alike, and {} are in hand.", listed.count)
+            let are = if listed.count == 1 { "is" } else { "are" };
+            format!("The room asks for {asked} alike, and {} {are} in hand.", listed.count)
         }
         WhyNot::OtherHand => "Its return is on the other hand than the one asked for.".to_owned(),
         WhyNot::NotDecided => "It is not known whether it fits: nothing was found within the work allowed.".to_owned(),
@@ -80,8 +82,6 @@ pub(crate) fn impossible(names: Names<'_>, why: &Impossible) -> String {
 pub(crate) const NO_ROW: &str = "Asked for by no piece of the room";
 /// Over remedies.
 pub(crate) const WOULD_HELP: &str = "What would make them fit, each by itself";
-/// Of a row that a set leaves out.
-pub(crate) const LEFT_OUT: &str = "left out";
 /// Over the cheapest set.
 pub(crate) const CHEAPEST: &str = "The cheapest set that fits:";
 
@@ -93,8 +93,13 @@ pub(crate) fn summary(room: &str, fit: usize, all: usize, unit: &str) -> String 
 
 /// Over the candidates for one piece of the room.
 pub(crate) fn row(name: &str, count: usize, needed: bool) -> String {
-    let alike = if count > 1 { format!(" and {} alike", count - 1) } else { String::new() };
-    format!("For {name}{alike}{}", if needed { "" } else { " (only if it fits)" })
+    let what = if count > 1 { format!("{count} {} alike", several(name)) } else { name.to_owned() };
+    let only = match (needed, count) {
+        (true, _) => "",
+        (false, 1) => " (only if it fits)",
+        (false, _) => " (only if they fit)",
+    };
+    format!("For {what}{only}")
 }
 
 /// Of a candidate that fits.
@@ -170,14 +175,35 @@ pub(crate) fn set_called(place: Option<usize>) -> String {
     place.map_or_else(|| "the cheapest set".to_owned(), |place| format!("set {place}"))
 }
 
-/// What stands for a row.
-pub(crate) fn set_piece(candidate: &str, count: usize) -> String {
-    if count > 1 { format!("{count} of {candidate}") } else { candidate.to_owned() }
+/// What stands for a row of so many; `None`: it is left out.
+pub(crate) fn set_piece(candidate: Option<&str>, count: usize) -> String {
+    match candidate {
+        Some(candidate) if count > 1 => format!("{count} of {candidate}"),
+        Some(candidate) => candidate.to_owned(),
+        None => "left out".to_owned(),
+    }
 }
 
 /// The best option of a set.
 pub(crate) fn set_options(options: usize, title: &str) -> String {
     format!("{title}; {} with this set", counted(options, "option", "options"))
+}
+
+/// The next better set.
+pub(crate) fn better(score: f64, price: &str, more: &str) -> String {
+    format!("The next better of the sets that were solved costs {price}, {more} more, and scores {score:.0}.")
+}
+
+/// What the next smaller piece saves in place of the dearest, and each centimetre or inch of that.
+pub(crate) fn saving([dearest, smaller]: [&str; 2], less: &str, saves: &str, each: &str, unit: Unit) -> String {
+    let of_each = match unit {
+        Unit::Millimetre => "a millimetre",
+        Unit::Centimetre => "a centimetre",
+        Unit::Metre => "a metre",
+        Unit::Inch => "an inch",
+        Unit::Foot => "a foot",
+    };
+    format!("{dearest} is the dearest of it: {smaller}, {less}, saves {saves}, {each} {of_each}.")
 }
 
 /// Two that do not go together.

@@ -2,12 +2,12 @@
 
 use std::fmt::Write;
 
-use elbowroom_model::article::{a, capital};
-use elbowroom_model::{Dimension, Hand, Rounding, Unit};
-use elbowroom_solver::stock::{By, OneMore, Proven, Served, Tried};
+use elbowroom_model::article::{a, capital, several, the};
+use elbowroom_model::{Dimension, Hand, PieceKind, Rounding, Unit};
+use elbowroom_solver::stock::{By, Miss, OneMore, Proven, Served, Tried};
 
 use super::figures::counted;
-use super::lengths::shop_unit;
+use super::lengths::{in_words, shop_unit};
 
 /// Over what is short.
 pub(crate) const SHORT: &str = "Short";
@@ -37,16 +37,17 @@ pub(crate) fn summary(bookings: usize, served: usize, asked: usize, at_fault: us
     text
 }
 
-/// Must-haves by priority.
-pub(crate) fn must(served: &[Served]) -> String {
+/// Must-haves by priority; `alike`: some of them are several alike.
+pub(crate) fn must(served: &[Served], alike: bool) -> String {
+    let what = if alike { "Must-haves served, several alike counted as one" } else { "Must-haves served" };
     let one = |served: &Served| format!("{} of {}", served.count.found, served.of);
     match served {
         [] => "No must-haves.".to_owned(),
-        [only] => format!("Must-haves served: {}.", one(only)),
+        [only] => format!("{what}: {}.", one(only)),
         several => {
             let told: Vec<String> =
                 several.iter().map(|served| format!("{} of priority {}", one(served), served.priority)).collect();
-            format!("Must-haves served: {}.", told.join(", "))
+            format!("{what}: {}.", told.join(", "))
         }
     }
 }
@@ -69,8 +70,8 @@ pub(crate) fn proof(proven: bool, must: &[Served], points: Proven) -> String {
 }
 
 /// Over the pick list.
-pub(crate) fn to_pick(unit: &str) -> String {
-    format!("To pick, by day and room (sizes in {unit})")
+pub(crate) fn to_pick(unit: Unit) -> String {
+    format!("To pick, by day and room (sizes in {})", in_words(unit))
 }
 
 /// A booking.
@@ -86,20 +87,31 @@ pub(crate) fn booking(from: Option<&str>, to: Option<&str>, name: Option<&str>, 
     }
 }
 
-/// The arrangement that pieces stand in, and what the plan with these very pieces scores.
-pub(crate) fn arrangement(rank: Option<usize>, title: &str, score: Option<f64>) -> String {
-    let score = score.map_or_else(
-        || " (not planned again with these pieces within the work allowed)".to_owned(),
-        |score| format!(" (planned with these pieces: score {score:.0})"),
-    );
-    match rank {
-        Some(rank) => format!("option {rank}: {title}{score}"),
-        None => format!("{title}{score}"),
+/// The arrangement that pieces stand in, and what the plan with these very pieces scores: the first of so many options.
+pub(crate) fn arrangement(title: &str, planned: Option<(usize, f64)>) -> String {
+    match planned {
+        Some((of, score)) => format!("{title} (option 1 of {of} with these pieces, score {score:.0})"),
+        None => format!("{title} (not planned again with these pieces within the work allowed)"),
+    }
+}
+
+/// What stands in for another kind: `a sofa in place of the corner sofa`.
+pub(crate) fn in_place_of(kind: PieceKind, wanted: PieceKind, count: usize) -> String {
+    let (kind, wanted) = (kind.words(), wanted.words());
+    if count > 1 {
+        format!("{} in place of {}", several(&kind), several(&wanted))
+    } else {
+        format!("{} in place of {}", a(&kind), the(&wanted))
     }
 }
 
 /// By how much a piece misses: `the nearest, Weir corner, is 2 cm too deep`.
-pub(crate) fn miss(name: &str, dimension: Dimension, by: f64, unit: Unit) -> String {
+pub(crate) fn miss(name: &str, miss: Miss, unit: Unit) -> String {
+    let (dimension, by) = match miss {
+        Miss::Size { dimension, by } => (dimension, by),
+        Miss::Sill => return format!("the nearest, {name}, rises above a window's sill"),
+        Miss::Way => return format!("the nearest, {name}, cannot be carried in by the way that the file gives"),
+    };
     let over = by > 0.0;
     let (its, too) = match (dimension, over) {
         (Dimension::Width, true) => ("", "too wide"),
@@ -150,17 +162,19 @@ pub(crate) fn short_piece(name: &str, must: bool) -> String {
     if must { format!("{name} (must)") } else { name.to_owned() }
 }
 
-/// Why a piece is short; `None` where something serves.
-pub(crate) const fn why_short(by: By) -> Option<&'static str> {
-    match by {
-        By::Stock { .. } => None,
-        By::NoOption => Some("nothing fits in the room as asked"),
-        By::NotDecided => Some("it is not known whether anything fits in the room as asked"),
-        By::NoneOfKind => Some("the stock has none of the kind"),
-        By::AllTaken => Some("what fits is in other rooms, or out, on some of these days"),
-        By::NoneFits => Some("none of the stock fits in this arrangement"),
-        By::NotStaged => Some("nothing goes out without the main seat"),
-    }
+/// Why a piece is short, and what comes nearest where that is known; `None` where something serves.
+pub(crate) fn why_short(by: By, nearest: Option<&str>) -> Option<String> {
+    let why = match by {
+        By::Stock { .. } => return None,
+        By::NoOption => "nothing fits in the room as asked",
+        By::NotDecided => "it is not known whether anything fits in the room as asked",
+        By::NoneOfKind => "the stock has none of the kind",
+        By::AllTaken => "what fits is in other rooms, or out, on some of these days",
+        By::NoneFits => "none of the stock fits in this arrangement",
+        By::TooFewAlike => "what fits there are too few of alike",
+        By::NotStaged => "nothing goes out without the main seat",
+    };
+    Some(nearest.map_or_else(|| why.to_owned(), |nearest| format!("{why}: {nearest}")))
 }
 
 /// One more piece: `like` a row of the stock of that name, or any of these sizes.
@@ -175,6 +189,11 @@ pub(crate) fn which(best: &OneMore, like: Option<&str>, size: &str, unit: &str) 
     }
 }
 
+/// Sizes from the least that will do to the most that fits: `150 to 240`; one where they are the same.
+pub(crate) fn from_to(least: Option<&str>, most: &str) -> String {
+    least.filter(|least| *least != most).map_or_else(|| most.to_owned(), |least| format!("{least} to {most}"))
+}
+
 /// What one more piece would bring; at the least where the assignment is not proven.
 pub(crate) fn one_more(which: &str, best: &OneMore, priorities: &[u32], tried: &Tried, proven: bool) -> String {
     let mut brings = Vec::new();
@@ -186,7 +205,8 @@ pub(crate) fn one_more(which: &str, best: &OneMore, priorities: &[u32], tried: &
     }
     brings.push(format!("{:+} points", best.points));
     format!(
-        "{which} would bring most{}: {}. {}",
+        "{which} would bring most{}{}: {}. {}",
+        if best.least.is_some() { ", at its largest" } else { "" },
         if proven { "" } else { ", at least" },
         brings.join(", "),
         how_many(tried)

@@ -80,6 +80,21 @@ pub(crate) fn days_for_some() -> Fault {
     )
 }
 
+/// A room that is booked on line `first` already; `both`: the first and the last of the days that both are for.
+pub(crate) fn booked_twice(source: &str, first: usize, both: Option<&(String, String)>) -> Fault {
+    let days = match both {
+        Some((from, to)) if from == to => format!(" for {from}"),
+        Some((from, to)) => format!(" for days from {from} to {to}"),
+        None => String::new(),
+    };
+    fault(
+        "booked_twice",
+        Some(source),
+        format!("{} is booked{days} on line {first} already: it would be furnished twice.", quoted(source)),
+        "Leave one of the two out, or let the second begin the day after the first ends.",
+    )
+}
+
 /// A priority that is none.
 pub(crate) fn no_priority(text: &str, last: u32) -> Fault {
     fault(

@@ -17,6 +17,7 @@ mod grid;
 mod headers;
 mod json_lines;
 mod money;
+mod odd;
 mod piece;
 mod quoting;
 mod row;
@@ -32,7 +33,7 @@ pub use figure::{Decimals, FigureError, number};
 pub use form::Form;
 pub use grid::{Grid, GridRow};
 pub use money::{Money, MoneyError};
-pub use piece::{ListedPiece, Listing, Part};
+pub use piece::{ListedPiece, Listing, OddSize, Part};
 
 /// Reads a table.
 ///

@@ -3,6 +3,7 @@
 use crate::dimension::Dimension;
 use crate::kind::PieceKind;
 use crate::piece::Hand;
+use crate::unit::Unit;
 
 use super::Money;
 
@@ -76,6 +77,23 @@ impl ListedPiece {
     }
 }
 
+/// A size that no shop has.
+#[derive(Debug, Clone, PartialEq)]
+pub struct OddSize {
+    /// Line of its row, from 1.
+    pub line: usize,
+    /// Name of the piece.
+    pub name: String,
+    /// Which size.
+    pub dimension: Dimension,
+    /// As listed, mm.
+    pub length: f64,
+    /// The least and the most that are usual, mm.
+    pub usual: [f64; 2],
+    /// The unit in which the same number is a usual size.
+    pub likely: Option<Unit>,
+}
+
 /// A table once read.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Listing {
@@ -85,6 +103,8 @@ pub struct Listing {
     pub currency: Option<String>,
     /// Columns that are none of those known, and were passed over.
     pub passed_over: Vec<String>,
+    /// Sizes that no shop has.
+    pub odd: Vec<OddSize>,
     /// The sheet of a workbook that it stands in: lines are its rows. `None` where it is text.
     pub sheet: Option<String>,
 }

@@ -16,6 +16,7 @@ use crate::brief::{Brief, Notice};
 use crate::fault::Fault;
 use crate::tables::Tables;
 use crate::yaml::{Node, shape, typed};
+pub(crate) use check::plausible::likely_unit;
 use document::Document;
 pub(crate) use document::PieceRow;
 pub(crate) use resolve::{measured_within, named, pieces_alone};

@@ -12,7 +12,14 @@ const ITEM_KINDS: [&str; 6] = ["window", "door", "opening", "radiator", "firepla
 pub(super) fn put_right(tree: &mut Node) -> Vec<String> {
     let mut told = Vec::new();
     let pieces = under(tree, "pieces");
-    pieces.into_iter().for_each(|piece| put_one_right(piece, PieceKind::ALL.iter().map(|kind| kind.key()), &mut told));
+    for piece in pieces {
+        let kinds = PieceKind::ALL.iter().map(|kind| kind.key());
+        put_one_right(piece, kinds.clone(), &mut told);
+        for stand_in in under(piece, "instead") {
+            put_word_right(&mut stand_in.value, kinds.clone(), &mut told);
+            put_one_right(stand_in, kinds.clone(), &mut told);
+        }
+    }
     for wall in under(tree, "walls") {
         under(wall, "holds").into_iter().for_each(|item| put_one_right(item, ITEM_KINDS.into_iter(), &mut told));
     }
@@ -33,7 +40,13 @@ fn value_of<'a>(node: &'a mut Node, key: &str) -> Option<&'a mut Node> {
 }
 
 fn put_one_right<'a>(row: &mut Node, kinds: impl Iterator<Item = &'a str> + Clone, told: &mut Vec<String>) {
-    let Some(NodeValue::Text(word)) = value_of(row, "kind").map(|node| &mut node.value) else { return };
+    if let Some(kind) = value_of(row, "kind") {
+        put_word_right(&mut kind.value, kinds, told);
+    }
+}
+
+fn put_word_right<'a>(value: &mut NodeValue, kinds: impl Iterator<Item = &'a str> + Clone, told: &mut Vec<String>) {
+    let NodeValue::Text(word) = value else { return };
     if let Some(Meaning::Same { means }) = meaning(word, kinds) {
         let notice = format!("`{}` is read as the kind {means}.", quoted(word));
         if !told.contains(&notice) {

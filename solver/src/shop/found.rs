@@ -150,6 +150,51 @@ pub enum Impossible {
     NotAllTogether,
 }
 
+/// What a set costs beside others.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Costs {
+    /// The cheapest set of those solved that costs more and scores a point more at least.
+    pub better: Option<Better>,
+    /// What the next smaller piece in place of the dearest would save.
+    pub saving: Option<Saving>,
+}
+
+/// A set that is better.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Better {
+    /// What all of it costs.
+    pub price: Money,
+    /// The score of its best option.
+    pub score: f64,
+    /// What stands for each row.
+    pub pieces: Vec<SetPiece>,
+}
+
+/// What a smaller piece would save.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Saving {
+    /// The row of the dearest piece.
+    pub row: usize,
+    /// The dearest piece of the set, by its place in the list.
+    pub dearest: usize,
+    /// The next smaller one that costs less.
+    pub smaller: usize,
+    /// The dimension in which it is smaller by most.
+    pub dimension: Dimension,
+    /// By so much, mm.
+    pub less: f64,
+    /// What it saves, all of the row.
+    pub saves: Money,
+}
+
+impl SetFound {
+    /// Rows that it leaves out.
+    #[must_use]
+    pub fn left_out(&self) -> usize {
+        self.pieces.iter().filter(|piece| piece.candidate.is_none()).count()
+    }
+}
+
 /// One of each.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SetFound {
@@ -159,6 +204,8 @@ pub struct SetFound {
     pub price: Option<Money>,
     /// Mean of the scores that the list gives; `None` where it gives none.
     pub liking: Option<f64>,
+    /// What it costs beside others; `None` where a price of it is not known.
+    pub costs: Option<Costs>,
     /// Options that the set makes.
     pub options: usize,
     /// The room with the set in the places of its pieces, and without the rows that are left out.

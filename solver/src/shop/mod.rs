@@ -6,8 +6,10 @@
 
 mod asked;
 mod choices;
+mod costs;
 mod fit;
 mod found;
+mod node;
 mod pairs;
 mod rows;
 mod sets;
@@ -17,8 +19,8 @@ mod trial;
 
 pub use asked::{Effort, Order, SetsAsked, Unwatched, Watch};
 pub use found::{
-    Beyond, CandidateFound, Impossible, Left, Miss, OptionFits, PairFound, SetFound, SetPiece, SetsFound, ShopFound,
-    WhyNot,
+    Better, Beyond, CandidateFound, Costs, Impossible, Left, Miss, OptionFits, PairFound, Saving, SetFound, SetPiece,
+    SetsFound, ShopFound, WhyNot,
 };
 pub use rows::Row;
 pub(crate) use rows::stand_in;

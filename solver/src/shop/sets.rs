@@ -2,11 +2,12 @@
 //!
 //! A node has its first rows decided. It is dropped where its price, with the least that the other rows can cost, is over
 //! the budget; where two of its candidates do not go together; and where they do not fit with all other rows at the least
-//! of their candidates, since what is smaller keeps every gap. Nodes come by their bound (price, or how well their pieces
-//! can still be liked), so in these orders the search ends with as many sets as were asked for; by score, for which no
-//! part of a set says anything, every set that is left is solved.
+//! of their candidates, since what is smaller keeps every gap. A set that leaves something out comes after every one that
+//! leaves out less: an empty room has no ways to bar. Nodes come by what they leave out, then by their bound (price, or how
+//! well their pieces can still be liked), so in these orders the search ends with as many sets as were asked for; by score,
+//! for which no part of a set says anything, it ends when these leave out less than all that is still to come.
 
-use std::cmp::Reverse;
+use std::cmp::{Ordering, Reverse};
 use std::collections::BinaryHeap;
 
 use elbowroom_model::listing::Money;
@@ -14,7 +15,9 @@ use rayon::prelude::*;
 
 use super::asked::{Effort, Order, SetsAsked, Watch};
 use super::choices::{Choices, choices};
+use super::costs::costs;
 use super::found::{Impossible, SetFound, SetPiece, SetsFound};
+use super::node::{NoSet, Node};
 use super::pairs::{Pairs, at_fault};
 use super::sets_context::{Seat, SetsContext};
 use super::trial::may_fit;
@@ -37,34 +40,20 @@ pub(super) fn sets(context: &SetsContext<'_>, asked: &SetsAsked, effort: Effort,
     found
 }
 
-/// A node of the search: the choices of its first rows.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
-struct Node {
-    /// Bound, the lower the better; then the choices, so that equal bounds keep the list's order.
-    bound: u64,
-    chosen: Vec<usize>,
-}
-
-/// Why a node holds no set.
-enum NoSet {
-    /// Nothing fits.
-    DoesNotFit,
-    /// It is not known whether anything fits.
-    NotDecided,
-}
-
 struct Search<'a> {
     context: &'a SetsContext<'a>,
     asked: &'a SetsAsked,
     choices: Vec<Choices>,
     unpriced: Vec<usize>,
     pairs: Pairs,
+    /// What leaves out less comes first, whatever it costs.
+    fullest_first: bool,
 }
 
 impl<'a> Search<'a> {
     fn of(context: &'a SetsContext<'a>, asked: &'a SetsAsked) -> Self {
         let (choices, unpriced) = choices(context, asked);
-        Self { context, asked, choices, unpriced, pairs: Pairs::default() }
+        Self { context, asked, choices, unpriced, pairs: Pairs::default(), fullest_first: true }
     }
 
     /// The rows that the list has nothing for.
@@ -76,7 +65,7 @@ impl<'a> Search<'a> {
     fn run(&self, effort: Effort, watch: &dyn Watch) -> SetsFound {
         let mut heap: BinaryHeap<Reverse<Node>> = BinaryHeap::new();
         if !self.choices.is_empty() {
-            heap.push(Reverse(Node { bound: self.bound(&[]), chosen: Vec::new() }));
+            heap.push(Reverse(Node { left_out: 0, bound: self.bound(&[]), chosen: Vec::new() }));
         }
         let (mut found, mut solved, mut looked_at) = (Vec::new(), 0, 0);
         let mut abreast: Vec<Node> = Vec::new();
@@ -92,7 +81,7 @@ impl<'a> Search<'a> {
                 solved += abreast.len();
                 proven &= self.solve(&abreast, &mut found, watch);
                 abreast.clear();
-                if self.asked.order != Order::Score && self.is_settled(&found, heap.peek()) {
+                if self.is_settled(&found, heap.peek()) {
                     break;
                 }
             }
@@ -103,16 +92,20 @@ impl<'a> Search<'a> {
             }
         }
         found.sort_by(|(one, a), (other, b)| self.compare(one, other).then_with(|| a.chosen.cmp(&b.chosen)));
-        let sets = found.into_iter().map(|(set, _)| set).take(self.asked.top).collect();
+        let all: Vec<SetFound> = found.into_iter().map(|(set, _)| set).collect();
+        let told = |set: &SetFound| SetFound { costs: costs(self.context, set, &all), ..set.clone() };
+        let sets = all.iter().take(self.asked.top).map(told).collect();
         SetsFound { sets, solved, proven, impossible: None, without: Vec::new(), unpriced: self.unpriced.clone() }
     }
 
-    /// Whether as many sets as are asked for have a bound below that of everything still to come.
+    /// Whether as many sets as are asked for come before everything still to come.
     fn is_settled(&self, found: &[(SetFound, Node)], next: Option<&Reverse<Node>>) -> bool {
-        let mut bounds: Vec<u64> = found.iter().map(|(_, node)| node.bound).collect();
-        bounds.sort_unstable();
-        let last = self.asked.top.checked_sub(1).and_then(|place| bounds.get(place));
-        last.is_some_and(|last| next.is_none_or(|Reverse(node)| node.bound > *last))
+        // By score no bound says what is still to come.
+        let key = |node: &Node| (node.left_out, if self.asked.order == Order::Score { 0 } else { node.bound });
+        let mut keys: Vec<(usize, u64)> = found.iter().map(|(_, node)| key(node)).collect();
+        keys.sort_unstable();
+        let last = self.asked.top.checked_sub(1).and_then(|place| keys.get(place));
+        last.is_some_and(|last| next.is_none_or(|Reverse(node)| key(node) > *last))
     }
 
     /// The nodes with one row more decided that may still hold a set.
@@ -121,7 +114,8 @@ impl<'a> Search<'a> {
         let each = (0..choice.of.len()).into_par_iter().filter_map(|which| {
             let mut chosen = node.chosen.clone();
             chosen.push(which);
-            let child = Node { bound: self.bound(&chosen), chosen };
+            let leaves_out = self.fullest_first && choice.of.get(which) == Some(&None);
+            let child = Node { left_out: node.left_out + usize::from(leaves_out), bound: self.bound(&chosen), chosen };
             self.may_hold(&child).then_some(child)
         });
         each.collect()
@@ -235,23 +229,25 @@ impl<'a> Search<'a> {
             pieces,
             price: priced.then(|| Money { hundredths: self.least_price(&node.chosen) }),
             liking: (!scores.is_empty()).then(|| scores.iter().sum::<f64>() / scores.len() as f64),
+            costs: None,
             options: count,
             brief,
             option,
         })
     }
 
-    /// Best first: by what was asked, then by score, then by price.
-    fn compare(&self, one: &SetFound, other: &SetFound) -> std::cmp::Ordering {
+    /// Best first: what leaves out least, then by what was asked, then by score, then by price.
+    fn compare(&self, one: &SetFound, other: &SetFound) -> Ordering {
         let price = |set: &SetFound| set.price.map_or(u64::MAX, |price| price.hundredths);
         let by_score = other.option.score.total_cmp(&one.option.score);
         let by_price = price(one).cmp(&price(other));
         let liked = |set: &SetFound| self.liked(set);
-        match self.asked.order {
+        let fuller = if self.fullest_first { one.left_out().cmp(&other.left_out()) } else { Ordering::Equal };
+        fuller.then(match self.asked.order {
             Order::Score => by_score.then(by_price),
             Order::Price => by_price.then(by_score),
             Order::Liking => liked(other).cmp(&liked(one)).then(by_score).then(by_price),
-        }
+        })
     }
 
     /// How well the set is liked, as its bound counts it.
@@ -270,7 +266,8 @@ impl<'a> Search<'a> {
         }
         if self.asked.budget.is_some() {
             let free = SetsAsked { order: Order::Price, budget: None, top: 1 };
-            let cheapest = Search::of(self.context, &free).run(effort, watch).sets.into_iter().next();
+            let search = Search { fullest_first: false, ..Search::of(self.context, &free) };
+            let cheapest = search.run(effort, watch).sets.into_iter().next();
             if let Some(cheapest) = cheapest {
                 return Impossible::OverBudget(Box::new(cheapest));
             }

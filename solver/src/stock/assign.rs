@@ -1,12 +1,10 @@
 //! The assignment, step by step: must-haves by priority, then points.
 
-use elbowroom_model::PieceKind;
-
-use super::fit::has_place;
-use super::nearest::nearest;
+use super::fit::{Stage, stage, stages};
+use super::nearest::{nearest_of, nearest_seat};
 use super::statement::Statement;
-use super::{Asking, Assignment, By, Fulfilled, Furnished, Owned, Proven, Served};
-use crate::answer::RankedOption;
+use super::{Asked, Asking, Assignment, By, Chosen, Fulfilled, Furnished, Nearest, Owned, Proven, Served};
+use crate::best_by;
 use crate::program::whole::{Step, Whole};
 
 /// The best assignment that `work` for each part of each step finds, in the unit of [`Whole::solve`].
@@ -83,35 +81,55 @@ fn furnished(rooms: &[Asking], stock: &[Owned], room: usize, served: &[Vec<Optio
     let (asking, rows) = (rooms.get(room)?, served.get(room)?);
     let (asked, heads) = (asking.asked(), asking.main_seats());
     let staged = heads.is_empty() || heads.iter().any(|head| rows.get(*head).is_some_and(Option::is_some));
-    let fits = |option: &RankedOption| {
-        let mut served = rows.iter().zip(&asked).filter_map(|(row, asked)| Some((asked, stock.get((*row)?)?)));
-        served.all(|(asked, owned)| has_place(asking, option, asked, &owned.piece))
-    };
-    let option = asking.answer.options.iter().position(fits).filter(|_| staged);
-    let fulfilled = asked.iter().zip(rows).enumerate().map(|(place, (asked, row))| {
+    let option = best_option(asking, &asked, rows, stock).filter(|_| staged);
+    let nearest = if staged { None } else { nearest_seat(rooms, stock, room, served) };
+    let fulfilled = asked.into_iter().zip(rows).enumerate().map(|(place, (asked, row))| {
         let by = match row {
             Some(row) => By::Stock { row: *row },
             None if !staged && !heads.contains(&place) => By::NotStaged,
-            None => why_none(asking, asked, option, stock),
+            None => why_none(asking, &asked, option, stock),
         };
-        Fulfilled { asked: asked.clone(), by }
+        let nearest = if by == By::NoneFits { nearest_in(asking, (place, &asked), option, stock) } else { None };
+        Fulfilled { asked, by, nearest }
     });
-    let nearest = if staged { None } else { nearest(rooms, stock, room, served) };
     Some(Furnished { option, nearest, asked: fulfilled.collect() })
 }
 
+/// The best option that all these rows fit in, side by side; of equal ones the first.
+fn best_option(asking: &Asking, asked: &[Asked], rows: &[Option<usize>], stock: &[Owned]) -> Option<Chosen> {
+    let fits = |stage: &Stage<'_>| {
+        let mut served = asked.iter().zip(rows).filter_map(|(asked, row)| Some((asked, (*row)?, stock.get((*row)?)?)));
+        served.all(|(asked, row, owned)| stage.takes(asked, row, &owned.piece))
+    };
+    let fitting = asking.room.places().zip(stages(&asking.room)).filter(|(_, stage)| fits(stage));
+    best_by(fitting, |(_, stage)| stage.option.score).map(|(chosen, _)| chosen)
+}
+
+/// The options that something which is short could stand in: the one that is chosen, or any where none is.
+fn stages_of(asking: &Asking, option: Option<Chosen>) -> Vec<Stage<'_>> {
+    option.map_or_else(|| stages(&asking.room).collect(), |chosen| stage(&asking.room, chosen).into_iter().collect())
+}
+
 /// Why nothing serves what is asked for: beside what stands in `option`, or in any where nothing does.
-fn why_none(asking: &Asking, asked: &super::Asked, option: Option<usize>, stock: &[Owned]) -> By {
-    let options = &asking.answer.options;
-    if options.is_empty() {
-        return if asking.answer.undecided() == 0 { By::NoOption } else { By::NotDecided };
+fn why_none(asking: &Asking, asked: &Asked, option: Option<Chosen>, stock: &[Owned]) -> By {
+    if asking.room.has_no_option() {
+        return if asking.room.is_undecided() { By::NotDecided } else { By::NoOption };
     }
-    let kind: Option<PieceKind> = asking.piece(asked).map(|piece| piece.kind);
-    if !stock.iter().any(|owned| Some(owned.piece.kind) == kind && owned.piece.count > 0) {
+    let kinds = asking.room.kinds_of(&asked.pieces);
+    if !stock.iter().any(|owned| kinds.contains(&owned.piece.kind) && owned.piece.count > 0) {
         return By::NoneOfKind;
     }
-    let options = option.and_then(|option| options.get(option..=option)).unwrap_or(options);
-    let fits = |owned: &Owned| options.iter().any(|option| has_place(asking, option, asked, &owned.piece));
-    let enough = |owned: &&Owned| owned.piece.count as usize >= asked.pieces.len();
-    if stock.iter().filter(enough).any(fits) { By::AllTaken } else { By::NoneFits }
+    let stages = stages_of(asking, option);
+    let takes = |(row, owned): &(usize, &Owned)| stages.iter().any(|stage| stage.takes(asked, *row, &owned.piece));
+    let fitting: Vec<&Owned> = stock.iter().enumerate().filter(takes).map(|(_, owned)| owned).collect();
+    match fitting.iter().map(|owned| owned.piece.count as usize).max() {
+        None => By::NoneFits,
+        Some(most) if most < asked.pieces.len() => By::TooFewAlike,
+        Some(_) => By::AllTaken,
+    }
+}
+
+/// What comes nearest to what is asked for, beside what stands in `option`, or in any where nothing does.
+fn nearest_in(asking: &Asking, asked: (usize, &Asked), option: Option<Chosen>, stock: &[Owned]) -> Option<Nearest> {
+    nearest_of(stages_of(asking, option).into_iter(), asked, stock, &|_, _| true)
 }

@@ -4,16 +4,18 @@ use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Brief, Dimension, ItemKind, Piece};
 
 use super::tolerance::ROUNDING;
-use super::{Asked, Asking, Owned};
-use crate::answer::{PieceSizes, RankedOption};
+use super::{Asked, Asking, Chosen, Miss, Owned, StockRoom};
+use crate::answer::{Answer, PieceSizes, RankedOption};
 use crate::best_by;
+
+/// What a piece brings for standing in its place, and what one brings that stands in for another kind.
+const STANDING: f64 = 100.0;
+const STANDING_IN: f64 = 50.0;
 
 /// What fits side by side in one option: for each thing that is asked for, the rows of the stock, in their order.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Pattern {
-    /// Place of the option in the room's options.
-    pub(super) option: usize,
-    /// Its score, whole points.
+    /// Score of the option, whole points.
     pub(super) score: i64,
     /// For each thing that is asked for.
     pub(super) rows: Vec<Vec<usize>>,
@@ -27,11 +29,11 @@ impl Pattern {
     }
 }
 
-/// The patterns of a room, those left out that another covers.
+/// The patterns of a room in all its furnishings, those left out that another covers.
 pub(super) fn patterns(asking: &Asking, stock: &[Owned]) -> Vec<Pattern> {
-    let mut kept: Vec<Pattern> = Vec::new();
-    for (place, option) in asking.answer.options.iter().enumerate() {
-        let pattern = pattern(asking, place, option, stock);
+    let (mut kept, asked): (Vec<Pattern>, _) = (Vec::new(), asking.asked());
+    for stage in stages(&asking.room) {
+        let pattern = stage.pattern(&asked, stock);
         if !kept.iter().any(|other| other.covers(&pattern)) {
             kept.retain(|other| !pattern.covers(other));
             kept.push(pattern);
@@ -40,65 +42,93 @@ pub(super) fn patterns(asking: &Asking, stock: &[Owned]) -> Vec<Pattern> {
     kept
 }
 
-fn pattern(asking: &Asking, place: usize, option: &RankedOption, stock: &[Owned]) -> Pattern {
-    let all = asking.asked();
-    let rows = all.iter().map(|asked| {
-        let fitting = stock.iter().enumerate().filter(|(_, owned)| has_place(asking, option, asked, &owned.piece));
-        fitting.map(|(row, _)| row).collect()
-    });
-    Pattern { option: place, score: option.score.round() as i64, rows: rows.collect() }
+/// An option that pieces of the stock may stand in.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Stage<'a> {
+    room: &'a StockRoom,
+    answer: &'a Answer,
+    pub(super) option: &'a RankedOption,
 }
 
-/// Whether `listed` can be what is asked for in `option`, whatever else stands there within the option's sizes.
-pub(super) fn has_place(asking: &Asking, option: &RankedOption, asked: &Asked, listed: &ListedPiece) -> bool {
-    let Some(piece) = asking.piece(asked) else { return false };
-    let Some(sizes) = sizes_of(asking, option, asked) else { return false };
-    piece.kind == listed.kind
-        && within(piece, sizes, listed)
-        && is_handed(option, listed)
-        && seats_enough(piece, listed)
-        && clears_windows(&asking.answer.asked, piece, listed)
+/// The options of a room in all its furnishings.
+pub(super) fn stages(room: &StockRoom) -> impl Iterator<Item = Stage<'_>> {
+    room.options().map(move |(answer, option)| Stage { room, answer, option })
 }
 
-/// How large the piece that stands for all of `asked` may be in `option`; `None` where it does not stand there.
-pub(super) fn sizes_of<'a>(asking: &Asking, option: &'a RankedOption, asked: &Asked) -> Option<&'a PieceSizes> {
-    option.sizes_of(asking.answer.solved_as(*asked.pieces.first()?)?)
+/// One of them.
+pub(super) fn stage(room: &StockRoom, chosen: Chosen) -> Option<Stage<'_>> {
+    room.chosen(chosen).map(|(answer, option)| Stage { room, answer, option })
+}
+
+impl<'a> Stage<'a> {
+    fn pattern(&self, all: &[Asked], stock: &[Owned]) -> Pattern {
+        let rows = all.iter().map(|asked| {
+            let fitting = stock.iter().enumerate().filter(|(row, owned)| self.takes(asked, *row, &owned.piece));
+            fitting.map(|(row, _)| row).collect()
+        });
+        Pattern { score: self.option.score.round() as i64, rows: rows.collect() }
+    }
+
+    /// Whether `listed`, the stock's `row`, can be what is asked for, whatever else stands there within the option's sizes.
+    pub(super) fn takes(&self, asked: &Asked, row: usize, listed: &ListedPiece) -> bool {
+        let (Some(piece), Some(sizes)) = (self.piece(asked), self.sizes_of(asked)) else { return false };
+        self.is_such(piece, listed)
+            && within(piece, sizes, listed)
+            && clears_windows(&self.answer.asked, piece, listed)
+            && self.room.lets_in(row)
+    }
+
+    /// The piece that stands for all of `asked` here.
+    pub(super) fn piece(&self, asked: &Asked) -> Option<&'a Piece> {
+        self.answer.asked.piece(*asked.pieces.first()?)
+    }
+
+    /// How large the piece that stands for all of `asked` may be; `None` where it does not stand there.
+    pub(super) fn sizes_of(&self, asked: &Asked) -> Option<&'a PieceSizes> {
+        self.option.sizes_of(self.answer.solved_as(*asked.pieces.first()?)?)
+    }
+
+    /// Of its kind and hand, of as many returns, for as many people.
+    fn is_such(&self, piece: &Piece, listed: &ListedPiece) -> bool {
+        piece.kind == listed.kind
+            && piece.second_return.is_some() == listed.second_return.is_some()
+            && is_handed(self.option, listed)
+            && seats_enough(piece, listed)
+    }
+
+    /// What keeps `listed` out of its place: the dimension that lies furthest from what the option takes, or else what is
+    /// no matter of its size; `None` where it is another thing altogether, or nothing keeps it out.
+    pub(super) fn miss(&self, asked: &Asked, row: usize, listed: &ListedPiece) -> Option<Miss> {
+        let (piece, sizes) = (self.piece(asked)?, self.sizes_of(asked)?);
+        if !self.is_such(piece, listed) {
+            return None;
+        }
+        let off = |dimension: Dimension| {
+            let (range, size) = (sizes.get(dimension)?, listed.size(dimension)?);
+            let by = if size > range.together { size - range.together } else { (size - range.least).min(0.0) };
+            Some((dimension, by))
+        };
+        let furthest = best_by(piece.dimensions().into_iter().filter_map(off), |(_, by)| by.abs());
+        match furthest.filter(|(_, by)| by.abs() > ROUNDING) {
+            Some((dimension, by)) => Some(Miss::Size { dimension, by }),
+            None if !clears_windows(&self.answer.asked, piece, listed) => Some(Miss::Sill),
+            None => (!self.room.lets_in(row)).then_some(Miss::Way),
+        }
+    }
 }
 
 /// Each size is from the least that is asked for to the most that the option allows together.
 fn within(piece: &Piece, sizes: &PieceSizes, listed: &ListedPiece) -> bool {
-    let is_u = piece.second_return.is_some() == listed.second_return.is_some();
     // Where the return has no depth of its own, that of all runs holds for it.
     let return_fits = listed.return_depth.is_none_or(|own| {
         let (least, most) = (sizes.depth.least - ROUNDING, sizes.depth.together + ROUNDING);
         sizes.return_depth.is_some() || (least..=most).contains(&own)
     });
-    is_u && return_fits
+    return_fits
         && piece.dimensions().into_iter().all(|dimension| {
             let (Some(range), Some(size)) = (sizes.get(dimension), listed.size(dimension)) else { return false };
             (range.least - ROUNDING..=range.together + ROUNDING).contains(&size)
         })
-}
-
-/// The dimension of `listed` that lies furthest from what `option` takes for `asked`, with how far beyond it lies, or below
-/// 0 how far short; `None` where size is not what keeps it out.
-pub(super) fn furthest(
-    asking: &Asking,
-    option: &RankedOption,
-    asked: &Asked,
-    listed: &ListedPiece,
-) -> Option<(Dimension, f64)> {
-    let (piece, sizes) = (asking.piece(asked)?, sizes_of(asking, option, asked)?);
-    let is_u = piece.second_return.is_some() == listed.second_return.is_some();
-    if piece.kind != listed.kind || !is_u || !is_handed(option, listed) || !seats_enough(piece, listed) {
-        return None;
-    }
-    let off = |dimension: Dimension| {
-        let (range, size) = (sizes.get(dimension)?, listed.size(dimension)?);
-        let by = if size > range.together { size - range.together } else { (size - range.least).min(0.0) };
-        Some((dimension, by))
-    };
-    best_by(piece.dimensions().into_iter().filter_map(off), |(_, by)| by.abs()).filter(|(_, by)| by.abs() > ROUNDING)
 }
 
 /// A corner sofa has the hand of the option; a row that says no hand can have either.
@@ -107,7 +137,8 @@ fn is_handed(option: &RankedOption, listed: &ListedPiece) -> bool {
     listed.return_length.is_none() || listed.hands.is_empty() || listed.hands.contains(&hand)
 }
 
-fn seats_enough(piece: &Piece, listed: &ListedPiece) -> bool {
+/// Whether as many people sit at it as are asked for, where the list says how many do.
+pub(super) fn seats_enough(piece: &Piece, listed: &ListedPiece) -> bool {
     piece.seats.zip(listed.seats).is_none_or(|(wanted, has)| has >= wanted)
 }
 
@@ -122,9 +153,9 @@ fn clears_windows(brief: &Brief, piece: &Piece, listed: &ListedPiece) -> bool {
     })
 }
 
-/// Points that a piece of the stock brings where it stands: 100 for standing there, up to 50 for its size, up to 50 for
-/// how well it is liked (25 where nobody says).
-pub(super) fn points(piece: &Piece, listed: &ListedPiece) -> i64 {
+/// Points that a piece of the stock brings where it stands: 100 for standing there, or 50 where it stands in for another
+/// kind; up to 50 for its size by its own kind, up to 50 for how well it is liked (25 where nobody says).
+pub(super) fn points((piece, stands_in): (&Piece, bool), listed: &ListedPiece) -> i64 {
     let value = |size: fn(Dimension, &ListedPiece, &Piece) -> Option<f64>| -> f64 {
         piece.dimensions().into_iter().filter_map(|dimension| size(dimension, listed, piece)).sum()
     };
@@ -133,5 +164,6 @@ pub(super) fn points(piece: &Piece, listed: &ListedPiece) -> i64 {
     // One size and no other is all the size there can be.
     let size = if most > 0.0 { (has / most).clamp(0.0, 1.0) } else { 1.0 };
     let liked = listed.score.map_or(25.0, |score| score.clamp(0.0, 100.0) / 2.0);
-    (100.0 + 50.0 * size + liked).round() as i64
+    let standing = if stands_in { STANDING_IN } else { STANDING };
+    (standing + 50.0 * size + liked).round() as i64
 }

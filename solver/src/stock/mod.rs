@@ -1,10 +1,11 @@
 //! One stock, many rooms: which piece that is owned goes into which room, and on which days.
 //!
-//! [`fit`] says which pieces have a place in a room: every set of pieces at or under the sizes that one of its options
-//! allows together fits in it, so nothing is solved again. [`statement`] writes the whole as a program of yes and no, and
+//! [`offered`] solves a room for what a stock has, as it was asked for and with what may stand in. [`fit`] says which
+//! pieces have a place in it: every set of pieces at or under the sizes that one of its options allows together fits, so
+//! nothing is solved again. [`statement`] writes the whole as a program of yes and no, and
 //! [`assign`] solves it in steps: the must-haves of the rooms that come first, then those of the next, then everything
 //! else by points. A room is served as a set: nothing goes out to it without its main seat, and [`nearest`] says what comes
-//! nearest to one that cannot be had. [`planned`] plans each room again with the very pieces that it got. [`more`] asks what one more piece would bring. Lists, dates and words are not known here: days are
+//! nearest to what cannot be had. [`planned`] plans each room again with the very pieces that it got. [`more`] asks what one more piece would bring. Lists, dates and words are not known here: days are
 //! numbers. [`moves`] says what is carried on which.
 
 mod assign;
@@ -12,11 +13,13 @@ mod fit;
 mod more;
 mod moves;
 mod nearest;
+mod offered;
 mod planned;
+mod room;
 mod statement;
 mod tolerance;
 
-use elbowroom_model::{Dimension, Piece, PieceId};
+use elbowroom_model::{Dimension, PieceId};
 use std::sync::Arc;
 
 use elbowroom_model::listing::ListedPiece;
@@ -24,9 +27,9 @@ use elbowroom_model::listing::ListedPiece;
 pub use assign::assign;
 pub use more::{OneMore, Tried, more};
 pub use moves::{Move, Stop, moves};
+pub use offered::room_for;
 pub use planned::plans;
-
-use crate::answer::Answer;
+pub use room::{Chosen, StockRoom};
 
 /// Days from the first to the last, both included, each by its number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -81,8 +84,8 @@ impl Owned {
 /// A room that is to be furnished out of the stock.
 #[derive(Debug, Clone)]
 pub struct Asking {
-    /// The room, what should stand in it, and its options.
-    pub answer: Arc<Answer>,
+    /// The room, what should stand in it, and its options; bookings of one room share it.
+    pub room: Arc<StockRoom>,
     /// When it is furnished.
     pub days: Days,
     /// 1 comes before 2.
@@ -105,7 +108,7 @@ impl Asking {
     #[must_use]
     pub fn asked(&self) -> Vec<Asked> {
         let mut asked: Vec<Asked> = Vec::new();
-        for (id, piece) in self.answer.asked.pieces().filter(|(_, piece)| !piece.kind.stays_open()) {
+        for (id, piece) in self.room.answer.asked.pieces().filter(|(_, piece)| !piece.kind.stays_open()) {
             let head = piece.alike.unwrap_or(id);
             let must = self.must.contains(&id);
             match asked.iter_mut().find(|one| one.pieces.first() == Some(&head)) {
@@ -123,18 +126,10 @@ impl Asking {
     /// its options. Nothing else goes out unless one of them does.
     #[must_use]
     pub fn main_seats(&self) -> Vec<usize> {
-        let is_main = |id: &PieceId| {
-            let solved = self.answer.solved_as(*id);
-            self.answer.options.iter().any(|option| solved == Some(option.main_seat))
-        };
+        let is_main =
+            |id: &PieceId| self.room.options().any(|(answer, option)| answer.solved_as(*id) == Some(option.main_seat));
         let asked = self.asked().into_iter().enumerate();
         asked.filter(|(_, asked)| asked.pieces.iter().any(is_main)).map(|(place, _)| place).collect()
-    }
-
-    /// The piece that stands for all of `asked`.
-    #[must_use]
-    pub fn piece(&self, asked: &Asked) -> Option<&Piece> {
-        self.answer.asked.piece(*asked.pieces.first()?)
     }
 }
 
@@ -190,26 +185,40 @@ impl Proven {
 /// A room as furnished.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Furnished {
-    /// Place in its options of the first that all its pieces fit in; `None` where nothing fits in the room, or where no main
-    /// seat can be had and so nothing goes out.
-    pub option: Option<usize>,
+    /// The best option that all its pieces fit in; `None` where nothing fits in the room, or where no main seat can be had
+    /// and so nothing goes out.
+    pub option: Option<Chosen>,
     /// Where no main seat can be had: the piece of the stock that comes nearest to being one.
     pub nearest: Option<Nearest>,
     /// What it asks for, in the order of its file, with what became of it.
     pub asked: Vec<Fulfilled>,
 }
 
-/// A piece of the stock that comes nearest to what is asked for, and is there on the days of the booking.
+/// A piece of the stock that comes nearest to what is asked for.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Nearest {
     /// Place in what the room asks for.
     pub asked: usize,
     /// Row of the stock.
     pub row: usize,
-    /// The dimension that is furthest off.
-    pub dimension: Dimension,
-    /// How far beyond what the room takes, mm; below 0: how far short of what it asks for.
-    pub by: f64,
+    /// What keeps it out.
+    pub miss: Miss,
+}
+
+/// What keeps a piece out of a place.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Miss {
+    /// Its size.
+    Size {
+        /// The dimension that is furthest off.
+        dimension: Dimension,
+        /// How far beyond what the room takes, mm; below 0: how far short of what it asks for.
+        by: f64,
+    },
+    /// It rises above a window's sill that what is asked for stays under.
+    Sill,
+    /// It cannot be carried in.
+    Way,
 }
 
 /// What became of one thing that was asked for.
@@ -219,6 +228,8 @@ pub struct Fulfilled {
     pub asked: Asked,
     /// The row of the stock that serves it, or why none does.
     pub by: By,
+    /// Where none fits: the piece that comes nearest.
+    pub nearest: Option<Nearest>,
 }
 
 /// Who serves, or why nobody does.
@@ -237,6 +248,8 @@ pub enum By {
     NoneOfKind,
     /// It has some, and none of them fits in any option of the room, or in none beside what stands there.
     NoneFits,
+    /// Some fit, and of none of them there are as many alike as are asked for.
+    TooFewAlike,
     /// Some would fit, and all of them are in other rooms, or out, on these days.
     AllTaken,
     /// No main seat can be had, and nothing goes out by itself.

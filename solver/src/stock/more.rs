@@ -1,14 +1,15 @@
 //! What one more piece would bring: of which kind, and how large.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Dimension, Hand};
+use elbowroom_model::{Dimension, Hand, PieceKind};
 
 use super::assign::{Solved, solve};
-use super::fit::{has_place, sizes_of};
+use super::fit::{Stage, stages};
 use super::statement::Statement;
 use super::tolerance::{ROUNDING, STEP};
-use super::{Asking, Assignment, By, Owned, Proven};
-use crate::answer::RankedOption;
+use super::{Asked, Asking, Assignment, By, Owned, Proven};
+use crate::Size;
+use crate::way_in::of_a_list;
 
 /// Most pieces that are tried: each one is an assignment of its own.
 const MOST_TRIED: usize = 100;
@@ -18,7 +19,7 @@ const SHARE: u64 = 16;
 #[derive(Debug, Clone, PartialEq)]
 pub struct OneMore {
     /// Its kind.
-    pub kind: elbowroom_model::PieceKind,
+    pub kind: PieceKind,
     /// Width, return, depth at most, mm; the return is a corner sofa's.
     pub width: f64,
     /// The row of the stock that it would be one more of; `None`: any piece of these sizes.
@@ -27,6 +28,8 @@ pub struct OneMore {
     pub return_length: Option<f64>,
     /// Away from its back.
     pub depth: f64,
+    /// What it is at least, where it would stand; `None` where it would be one more of a row of the stock.
+    pub least: Option<Size>,
     /// The hand, where only one of them helps.
     pub hand: Option<Hand>,
     /// Must-haves more than there can be without it, those of the first priority first.
@@ -74,7 +77,11 @@ pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, work: u64) ->
         let stated = Statement::of(rooms, &with);
         let solved = solve(rooms, &stated, &stated.as_found(found), work / SHARE);
         (tried, spent) = (tried + 1, spent + solved.work);
-        let brings = gained(one, &solved, found);
+        let least = match one.like {
+            Some(_) => None,
+            None => least(rooms, (stock.len(), one.piece.kind), &stated, &solved),
+        };
+        let brings = OneMore { least, ..gained(one, &solved, found) };
         let key = |one: &OneMore| (one.must.clone(), one.points);
         if brings.points > 0 || brings.must.iter().any(|more| *more > 0) {
             best = match best {
@@ -96,12 +103,14 @@ fn tries(rooms: &[Asking], stock: &[Owned], found: &Assignment) -> Vec<Try> {
             }
             let rank = (!fulfilled.asked.must, asking.priority);
             let each: Vec<(ListedPiece, Option<usize>)> = if asked.pieces.len() > 1 {
-                let fits =
-                    |owned: &Owned| asking.answer.options.iter().any(|it| has_place(asking, it, asked, &owned.piece));
-                let rows = stock.iter().enumerate().filter(|(_, owned)| fits(owned));
+                let fits = |(row, owned): &(usize, &Owned)| {
+                    stages(&asking.room).any(|stage| stage.takes(asked, *row, &owned.piece))
+                };
+                let rows = stock.iter().enumerate().filter(fits);
                 rows.map(|(row, owned)| (owned.piece.clone(), Some(row))).collect()
             } else {
-                asking.answer.options.iter().filter_map(|it| Some((largest(asking, asked, it)?, None))).collect()
+                let largest = stages(&asking.room).filter_map(|stage| largest(asking, asked, &stage));
+                largest.map(|piece| (piece, None)).collect()
             };
             for (piece, like) in each {
                 match tries.iter_mut().find(|one| one.like == like && same(&one.piece, &piece)) {
@@ -116,17 +125,16 @@ fn tries(rooms: &[Asking], stock: &[Owned], found: &Assignment) -> Vec<Try> {
     tries
 }
 
-/// The largest piece that fits where `asked` is short, as one can shop by it.
-fn largest(asking: &Asking, asked: &super::Asked, option: &RankedOption) -> Option<ListedPiece> {
-    let piece = asking.piece(asked)?;
-    let sizes = sizes_of(asking, option, asked)?;
+/// The largest piece that fits where `asked` is short, as one can shop by it; `None` where that cannot be carried in.
+fn largest(asking: &Asking, asked: &Asked, stage: &Stage<'_>) -> Option<ListedPiece> {
+    let (piece, sizes) = (stage.piece(asked)?, stage.sizes_of(asked)?);
     let down = |dimension: Dimension| {
         let (range, size) = (piece.range(dimension)?, sizes.get(dimension)?.together);
         let stepped = ((size + ROUNDING) / STEP).floor() * STEP;
         Some(if stepped >= range.least { stepped } else { size })
     };
-    let hand = option.choices.hand;
-    Some(ListedPiece {
+    let hand = stage.option.choices.hand;
+    let largest = ListedPiece {
         line: 0,
         name: String::new(),
         kind: piece.kind,
@@ -147,6 +155,24 @@ fn largest(asking: &Asking, asked: &super::Asked, option: &RankedOption) -> Opti
         diagonal_depth: None,
         parts: Vec::new(),
         more: Vec::new(),
+    };
+    let way = asking.room.way.as_ref();
+    way.is_none_or(|way| of_a_list(way, &largest, piece.own_height()).carried.gets_in).then_some(largest)
+}
+
+/// What the row of the stock, of this kind, is at least where it stands: what is asked for there.
+fn least(rooms: &[Asking], (row, kind): (usize, PieceKind), stated: &Statement, solved: &Solved) -> Option<Size> {
+    let mut used = stated.uses.iter().zip(&solved.point).filter(|(it, is_in)| it.row == row && **is_in);
+    let (place, _) = used.next()?;
+    let asking = rooms.get(place.room)?;
+    let (piece, _) = asking.room.piece_of(&asking.asked().get(place.asked)?.pieces, kind)?;
+    let least = |dimension: Dimension| piece.range(dimension).map(|range| range.least);
+    Some(Size {
+        width: piece.width.least,
+        return_length: least(Dimension::Return),
+        second_return: least(Dimension::SecondReturn),
+        depth: piece.depth.least,
+        return_depth: least(Dimension::ReturnDepth),
     })
 }
 
@@ -171,6 +197,7 @@ fn gained(Try { piece, like, .. }: &Try, solved: &Solved, found: &Assignment) ->
         like: *like,
         return_length: piece.return_length,
         depth: piece.depth,
+        least: None,
         hand: piece.hands.first().copied().filter(|_| piece.hands.len() == 1),
         must: must.collect(),
         points: certain(solved.points, found.points),

@@ -1,5 +1,7 @@
 //! What is carried on which day: out of the store, back, and from one room to the next.
 
+use std::sync::Arc;
+
 use super::{Asking, Assignment, By, Days};
 
 /// Where a piece is carried from or to.
@@ -24,6 +26,8 @@ pub struct Move {
     pub row: usize,
     /// How many of it.
     pub count: u32,
+    /// They stay where they are: the room is booked again the day after.
+    pub stays: bool,
 }
 
 /// A row's pieces in a room.
@@ -36,7 +40,7 @@ struct Stay {
 }
 
 /// All that is carried, by days: out on the first day of a booking and back on its last. A piece whose next booking begins
-/// the day after goes straight there on that day.
+/// the day after goes straight there on that day, or stays where that is the same room.
 #[must_use]
 pub fn moves(rooms: &[Asking], stock: usize, found: &Assignment) -> Vec<Move> {
     let mut moves: Vec<Move> = (0..stock).flat_map(|row| of_row(rooms, found, row)).collect();
@@ -56,17 +60,24 @@ fn of_row(rooms: &[Asking], found: &Assignment, row: usize) -> Vec<Move> {
     stays.sort_by_key(|stay| (stay.days, stay.room));
     let mut moves = Vec::new();
     for place in 0..stays.len() {
-        let (to, day, mut wanted) = (Stop::Room(stays[place].room), stays[place].days.from, stays[place].count);
-        for before in stays.iter_mut().filter(|before| before.days.to.checked_add(1) == Some(day)) {
-            let count = wanted.min(before.count - before.going_on);
-            if count > 0 {
-                before.going_on += count;
-                wanted -= count;
-                moves.push(Move { day, from: Stop::Room(before.room), to, row, count });
+        let (room, day, mut wanted) = (stays[place].room, stays[place].days.from, stays[place].count);
+        let to = Stop::Room(room);
+        // What stands in the room already comes before what stands in another.
+        for same in [true, false] {
+            let is_before = |before: &&mut Stay| {
+                before.days.to.checked_add(1) == Some(day) && is_one_room(rooms, before.room, room) == same
+            };
+            for before in stays.iter_mut().filter(is_before) {
+                let count = wanted.min(before.count - before.going_on);
+                if count > 0 {
+                    before.going_on += count;
+                    wanted -= count;
+                    moves.push(Move { day, from: Stop::Room(before.room), to, row, count, stays: same });
+                }
             }
         }
         if wanted > 0 {
-            moves.push(Move { day, from: Stop::Store, to, row, count: wanted });
+            moves.push(Move { day, from: Stop::Store, to, row, count: wanted, stays: false });
         }
     }
     let back = stays.iter().filter(|stay| stay.going_on < stay.count).map(|stay| Move {
@@ -75,7 +86,13 @@ fn of_row(rooms: &[Asking], found: &Assignment, row: usize) -> Vec<Move> {
         to: Stop::Store,
         row,
         count: stay.count - stay.going_on,
+        stays: false,
     });
     moves.extend(back);
     moves
+}
+
+/// Whether two bookings are of one room.
+fn is_one_room(rooms: &[Asking], one: usize, other: usize) -> bool {
+    rooms.get(one).zip(rooms.get(other)).is_some_and(|(one, other)| Arc::ptr_eq(&one.room, &other.room))
 }

@@ -1,12 +1,12 @@
-//! What comes nearest to a main seat that cannot be had.
+//! What comes nearest to what cannot be had.
 
-use super::fit::furthest;
-use super::{Asked, Asking, Nearest, Owned};
+use super::fit::{Stage, stages};
+use super::{Asked, Asking, Miss, Nearest, Owned};
 use crate::best_by;
 
 /// The piece of the stock that misses least of being the main seat of the room at `room`, among those that are there on its
-/// days, others being served as `served` says; `None` where none is there, or where none is kept out by its size.
-pub(super) fn nearest(
+/// days, others being served as `served` says; `None` where none is there, or where none is kept out by what it is.
+pub(super) fn nearest_seat(
     rooms: &[Asking],
     stock: &[Owned],
     room: usize,
@@ -14,21 +14,36 @@ pub(super) fn nearest(
 ) -> Option<Nearest> {
     let asking = rooms.get(room)?;
     let asked = asking.asked();
-    let mut found = Vec::new();
-    for place in asking.main_seats() {
-        let Some(of) = asked.get(place) else { continue };
-        for (row, owned) in stock.iter().enumerate() {
-            let there = left(rooms, stock, row, asking, served);
-            if (there as usize) < of.pieces.len() {
-                continue;
-            }
-            let options = asking.answer.options.iter();
-            let off = options.filter_map(|option| furthest(asking, option, of, &owned.piece));
-            let least = best_by(off, |(_, by)| -by.abs());
-            found.extend(least.map(|(dimension, by)| Nearest { asked: place, row, dimension, by }));
-        }
+    let is_there = |row: usize, of: &Asked| left(rooms, stock, row, asking, served) as usize >= of.pieces.len();
+    let all = asking.main_seats().into_iter().filter_map(|place| Some((place, asked.get(place)?)));
+    let all = all.filter_map(|one| nearest_of(stages(&asking.room), one, stock, &is_there));
+    best_by(all, |one| -far_off(one.miss))
+}
+
+/// The piece of the stock that misses least of being `asked`, which has that place in what the room asks for, in any of
+/// these options; those that `may_be` alone.
+pub(super) fn nearest_of<'a>(
+    stages: impl Iterator<Item = Stage<'a>>,
+    (place, asked): (usize, &Asked),
+    stock: &[Owned],
+    may_be: &dyn Fn(usize, &Asked) -> bool,
+) -> Option<Nearest> {
+    let stages: Vec<Stage<'_>> = stages.collect();
+    let rows = stock.iter().enumerate().filter(|(row, _)| may_be(*row, asked));
+    let found = rows.filter_map(|(row, owned)| {
+        let misses = stages.iter().filter_map(|stage| stage.miss(asked, row, &owned.piece));
+        let miss = best_by(misses, |miss| -far_off(*miss))?;
+        Some(Nearest { asked: place, row, miss })
+    });
+    best_by(found, |one| -far_off(one.miss))
+}
+
+/// How far a piece is off, mm; what no centimetre mends is further off than any.
+const fn far_off(miss: Miss) -> f64 {
+    match miss {
+        Miss::Size { by, .. } => by.abs(),
+        Miss::Sill | Miss::Way => f64::MAX,
     }
-    best_by(found, |one| -one.by.abs())
 }
 
 /// How many of a row of the stock are left on every day of a booking.

@@ -10,7 +10,7 @@ use crate::refusal::without;
 use crate::shop::stand_in;
 use crate::{Limits, Unwatched, rank};
 
-/// Each room with its pieces at their own sizes and without what it did not get, ranked anew: every arrangement is tried, not
+/// Each room with its pieces at their own sizes, with what stands in, and without what it did not get, ranked anew: every arrangement is tried, not
 /// the one alone that the assignment was made for. `None` where nothing goes out to a room.
 #[must_use]
 pub fn plans(rooms: &[Asking], stock: &[Owned], found: &Assignment, limits: &Limits) -> Vec<Option<Answer>> {
@@ -19,8 +19,8 @@ pub fn plans(rooms: &[Asking], stock: &[Owned], found: &Assignment, limits: &Lim
 }
 
 fn plan(asking: &Asking, stock: &[Owned], furnished: &Furnished, limits: &Limits) -> Option<Answer> {
-    furnished.option?;
-    let mut brief = asking.answer.asked.clone();
+    let (answer, _) = asking.room.chosen(furnished.option?)?;
+    let mut brief = answer.asked.clone();
     let mut gone: Vec<PieceId> = Vec::new();
     for fulfilled in &furnished.asked {
         let listed = match fulfilled.by {

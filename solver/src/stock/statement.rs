@@ -204,12 +204,12 @@ fn uses(rooms: &[Asking], stock: &[Owned], patterns: &[Vec<Pattern>]) -> Vec<Use
     let mut uses = Vec::new();
     for (room, asking) in rooms.iter().enumerate() {
         for (place, asked) in asking.asked().iter().enumerate() {
-            let Some(piece) = asking.piece(asked) else { continue };
             let fits =
                 |row: usize| patterns[room].iter().any(|pattern| pattern.rows[place].binary_search(&row).is_ok());
             let count = u32::try_from(asked.pieces.len()).unwrap_or(u32::MAX);
             for (row, owned) in stock.iter().enumerate().filter(|(row, owned)| fits(*row) && owned.piece.count >= count)
             {
+                let Some(piece) = asking.room.piece_of(&asked.pieces, owned.piece.kind) else { continue };
                 let points = points(piece, &owned.piece) * i64::from(count);
                 uses.push(Use { room, asked: place, row, count, must: asked.must, points });
             }

@@ -2,6 +2,7 @@
 
 mod bad_rooms;
 mod folders;
+mod furnished;
 mod kept_apart;
 mod kills;
 mod stock;

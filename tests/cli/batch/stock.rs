@@ -90,7 +90,7 @@ fn a_folder_of_rooms_is_served_at_once() {
     let store = root().join("scenarios/store.csv");
     let ended = run(&["batch", text(&root().join("scenarios")), "--stock", text(&store), "--units", "in"]);
     assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
-    assert!(ended.stdout.contains("sizes in in") && ended.stdout.contains("Proven"), "{}", ended.stdout);
+    assert!(ended.stdout.contains("sizes in inches") && ended.stdout.contains("Proven"), "{}", ended.stdout);
 }
 
 #[test]
@@ -107,6 +107,7 @@ fn what_is_wrong_with_a_stock_or_a_booking_is_told_with_its_line() {
     let folder = tempdir().unwrap();
     let path = |name: &str| folder.path().join(name);
     fs::write(path("a.yaml"), super::varied(1)).unwrap();
+    fs::write(path("b.yaml"), super::varied(2)).unwrap();
     fs::write(path("bad.yaml"), "units: furlong\n").unwrap();
     fs::write(path("good.csv"), "kind,name,width (cm),depth (cm),count\nsofa,=1+1,200,90,1\n").unwrap();
     let stocks = [
@@ -127,6 +128,11 @@ fn what_is_wrong_with_a_stock_or_a_booking_is_told_with_its_line() {
         ("room,priority\na.yaml,first\n", "first"),
         ("file;until\na.yaml;\u{0}\n", "line 2: The list holds NUL bytes"),
         ("rooms\na.yaml\n", "no column"),
+        (
+            "room,from,to\na.yaml,2026-03-01,2026-03-05\nb.yaml,2026-03-01,2026-03-05\na.yaml,2026-03-05,2026-03-09\n",
+            "line 4: a.yaml is booked for 2026-03-05 on line 2 already",
+        ),
+        ("room\na.yaml\na.yaml\n", "line 3: a.yaml is booked on line 2 already"),
         ("room\n", "no rows"),
         ("room,from,to\n\n\"a\"b.yaml,2026-03-05,2026-03-06\n", "line 3"),
         ("room,from,to\n\n\na.yaml,2026-03-05\na.yaml,5.3.,2026-03-01\n", "line 4: The row has 2 cells"),
@@ -143,7 +149,7 @@ fn what_is_wrong_with_a_stock_or_a_booking_is_told_with_its_line() {
     let ended = run(&["batch", text(&path("table.csv")), "--stock", text(&path("good.csv"))]);
     assert!(ended.code == Some(2) && ended.stderr.contains("501 rows; at most 500"), "{}", ended.stderr);
     // A room that is at fault stands in the list with its reason and stops nothing.
-    fs::write(path("table.csv"), "\u{feff}room;must\r\na.yaml;\r\nbad.yaml;\r\ngone.yaml;\r\na.yaml;harp\r\n").unwrap();
+    fs::write(path("table.csv"), "\u{feff}room;must\r\na.yaml;\r\nbad.yaml;\r\ngone.yaml;\r\nb.yaml;harp\r\n").unwrap();
     let ended = run(&["batch", text(&path("table.csv")), "--stock", text(&path("good.csv")), "-o", text(&path("out"))]);
     assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
     assert!(ended.stdout.contains("3 at fault") && ended.stdout.contains("no such file"), "{}", ended.stdout);

@@ -1,22 +1,23 @@
 //! Every way to hand out a small stock, tried one by one.
 
 use elbowroom_model::PieceKind;
+use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::stock::{Asked, Asking, By, Days, Owned, assign, more};
 
-use super::{asking, drawn, may_be, owned};
+use super::{asking, asking_for, drawn, may_be, owned};
 use crate::support::varied::Draw;
 
 /// Most relaxations for a step of a part.
-const WORK: u64 = 10_000_000_000;
+pub(super) const WORK: u64 = 10_000_000_000;
 
 /// Rows of the stock for each thing that each room asks for.
 type Handed = Vec<Vec<Option<usize>>>;
 
 /// Must-haves served by priority, then points: what is compared, in this order.
-type Worth = (Vec<i64>, i64);
+pub(super) type Worth = (Vec<i64>, i64);
 
 /// The best of all ways to hand out the stock.
-fn best(rooms: &[Asking], stock: &[Owned]) -> Worth {
+pub(super) fn best(rooms: &[Asking], stock: &[Owned]) -> Worth {
     let places: Vec<(usize, usize)> = rooms
         .iter()
         .enumerate()
@@ -68,18 +69,20 @@ fn day_is_kept(rooms: &[Asking], stock: &[Owned], handed: &Handed, day: i32) -> 
 /// The best score among the options that all pieces of the room fit in.
 fn option_score(asking: &Asking, stock: &[Owned], rows: &[Option<usize>]) -> Option<i64> {
     let asked = asking.asked();
-    let fits = |option: &&elbowroom_solver::answer::RankedOption| {
+    let fits = |option: &(&Answer, &RankedOption)| {
         let mut handed = asked.iter().zip(rows).filter_map(|(asked, row)| Some((asked, (*row)?)));
-        handed.all(|(asked, row)| may_be(asking, option, asked.pieces[0], &stock[row]))
+        handed.all(|(asked, row)| may_be(*option, asked.pieces[0], &stock[row]))
     };
-    asking.answer.options.iter().filter(fits).map(|option| option.score.round() as i64).max()
+    asking.room.options().filter(fits).map(|(_, option)| option.score.round() as i64).max()
 }
 
 /// Places in what a room asks for of the main seats of its options, by their names.
 pub(super) fn main_seats(asking: &Asking) -> Vec<usize> {
-    let answer = &asking.answer;
-    let mains: Vec<&str> = answer.options.iter().map(|it| answer.brief.piece_name(it.main_seat)).collect();
-    let is_main = |asked: &Asked| asked.pieces.iter().any(|id| mains.contains(&answer.asked.piece_name(*id)));
+    let is_main_of = |answer: &Answer, asked: &Asked| {
+        let mains: Vec<&str> = answer.options.iter().map(|it| answer.brief.piece_name(it.main_seat)).collect();
+        asked.pieces.iter().any(|id| mains.contains(&answer.asked.piece_name(*id)))
+    };
+    let is_main = |asked: &Asked| asking.room.answers().any(|answer| is_main_of(answer, asked));
     asking.asked().iter().enumerate().filter(|(_, asked)| is_main(asked)).map(|(place, _)| place).collect()
 }
 
@@ -92,15 +95,18 @@ pub(super) fn priorities(rooms: &[Asking]) -> Vec<u32> {
 }
 
 /// What pieces of a row bring where they stand: 100 for each that stands there, up to 50 for its size against the most
-/// that is asked for, up to 50 for its score.
+/// that is asked for, up to 50 for its score; of another kind than is asked for, 50 less.
 pub(super) fn points_of(asking: &Asking, asked: &Asked, owned: &Owned) -> i64 {
-    let (piece, listed) = (asking.answer.asked.piece(asked.pieces[0]).unwrap(), &owned.piece);
+    let mut all = asking.room.answers().map(|answer| answer.asked.piece(asked.pieces[0]).unwrap());
+    let (wanted, listed) = (all.clone().next().unwrap(), &owned.piece);
+    let piece = all.find(|piece| piece.kind == listed.kind).unwrap();
+    let standing = if piece.kind == wanted.kind { 100.0 } else { 50.0 };
     let mut sizes = vec![(listed.width, piece.width), (listed.depth, piece.depth)];
     sizes.extend(listed.return_length.zip(piece.return_length));
     let has: f64 = sizes.iter().map(|(size, range)| range.value(*size)).sum();
     let most: f64 = sizes.iter().map(|(_, range)| range.value(range.most)).sum();
     let size = if most > 0.0 { has / most } else { 1.0 };
-    let each = (100.0 + 50.0 * size + listed.score.map_or(25.0, |score| score / 2.0)).round() as i64;
+    let each = (standing + 50.0 * size + listed.score.map_or(25.0, |score| score / 2.0)).round() as i64;
     each * asked.pieces.len() as i64
 }
 
@@ -109,7 +115,7 @@ fn worth(rooms: &[Asking], stock: &[Owned], handed: &Handed) -> Option<Worth> {
     let priorities = priorities(rooms);
     let (mut must, mut points) = (vec![0; priorities.len()], 0);
     for (room, asking) in rooms.iter().enumerate() {
-        if asking.answer.options.is_empty() {
+        if asking.room.has_no_option() {
             continue;
         }
         if !main_seats(asking).iter().any(|place| handed[room][*place].is_some()) {
@@ -219,10 +225,8 @@ pieces:
   - { kind: armchair, count: 2 }
 ";
     let brief = crate::support::ranked::brief_of(text);
-    let limits = elbowroom_solver::Limits { shown: 0, ..elbowroom_solver::Limits::default() };
-    let answer = elbowroom_solver::rank(&brief, &limits, &elbowroom_solver::Unwatched).into();
     let must = brief.piece_ids().collect();
-    let rooms = [Asking { answer, days: Days { from: 0, to: 0 }, priority: 1, must }];
+    let rooms = [Asking { must, ..asking_for(text, Days { from: 0, to: 0 }, 1) }];
     let of = |name, kind, size, count| owned(name, kind, size, count);
     let mut stock = vec![
         of("sofa", PieceKind::Sofa, (2000.0, None, 900.0), 1),
@@ -243,8 +247,9 @@ pieces:
 fn a_must_have_comes_before_any_points_and_the_first_priority_before_the_second() {
     let base = asking(0, Days { from: 1, to: 5 }, 1);
     let place = base.must[0];
-    let piece = base.answer.asked.piece(place).unwrap();
-    let sizes = base.answer.options[0].sizes_of(base.answer.solved_as(place).unwrap()).unwrap();
+    let answer = &base.room.answer;
+    let piece = answer.asked.piece(place).unwrap();
+    let sizes = answer.options[0].sizes_of(answer.solved_as(place).unwrap()).unwrap();
     let size = (sizes.width.least, sizes.return_length.map(|range| range.least), sizes.depth.least);
     let stock = [owned("the only one", piece.kind, size, 1)];
     let later = Asking { priority: 2, ..base.clone() };

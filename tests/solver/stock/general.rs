@@ -1,7 +1,7 @@
 //! The same assignment stated once more, from what the rooms and the stock say alone, and put to HiGHS (D: a reference
 //! library for mixed-integer programs), step by step.
 
-use elbowroom_solver::answer::RankedOption;
+use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::stock::{Asking, Owned};
 use highs::{Col, HighsModelStatus, Model, RowProblem, Sense};
 
@@ -69,19 +69,18 @@ fn stated(rooms: &[Asking], stock: &[Owned], priorities: &[u32], step: usize) ->
             variables.push(Variable { column, of, stands });
             column
         };
-        let options: Vec<(&RankedOption, Col)> = asking
-            .answer
-            .options
-            .iter()
-            .map(|option| (option, add(&mut program, Stands::Option(option.score.round() as i64))))
+        let options: Vec<((&Answer, &RankedOption), Col)> = asking
+            .room
+            .options()
+            .map(|option| (option, add(&mut program, Stands::Option(option.1.score.round() as i64))))
             .collect();
         program.add_row(..=1.0, options.iter().map(|(_, column)| (*column, 1.0)).collect::<Vec<_>>());
         let mut of_place = Vec::new();
         for asked in asking.asked() {
             let mut here = Vec::new();
             for (row, owned) in stock.iter().enumerate() {
-                let fits = |option: &RankedOption| may_be(asking, option, asked.pieces[0], owned);
-                let holding: Vec<_> = options.iter().filter(|(option, _)| fits(option)).collect();
+                let fits = |option| may_be(option, asked.pieces[0], owned);
+                let holding: Vec<_> = options.iter().filter(|(option, _)| fits(*option)).collect();
                 if holding.is_empty() || (owned.piece.count as usize) < asked.pieces.len() {
                     continue;
                 }

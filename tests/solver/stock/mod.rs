@@ -6,13 +6,15 @@ mod enumeration;
 mod general;
 mod large;
 mod moves;
+mod offered;
+mod stand_ins;
 mod yes_and_no;
 
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Hand, PieceId, PieceKind};
-use elbowroom_solver::answer::{DimensionRange, RankedOption};
-use elbowroom_solver::stock::{Asking, Away, Days, Owned};
-use elbowroom_solver::{Limits, Unwatched, rank};
+use elbowroom_solver::Limits;
+use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption};
+use elbowroom_solver::stock::{Asking, Away, Days, Owned, room_for};
 
 use crate::support::ranked::brief_of;
 use crate::support::varied::{Draw, varied};
@@ -46,10 +48,15 @@ fn owned(name: &str, kind: PieceKind, (width, return_length, depth): (f64, Optio
 
 /// Varied room `number`, solved, asking for its needed pieces on `days`.
 fn asking(number: u64, days: Days, priority: u32) -> Asking {
-    let brief = brief_of(&varied(number));
-    let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched).into();
+    asking_for(&varied(number), days, priority)
+}
+
+/// The room of a scenario, solved, asking for its needed pieces on `days`.
+fn asking_for(text: &str, days: Days, priority: u32) -> Asking {
+    let brief = brief_of(text);
+    let room = room_for(&brief, &[], &Limits { shown: 0, ..Limits::default() }).into();
     let must = brief.pieces().filter(|(_, piece)| piece.needed).map(|(id, _)| id).collect();
-    Asking { answer, days, priority, must }
+    Asking { room, days, priority, must }
 }
 
 /// A drawn piece of the stock: sizes round what rooms ask for, some of them out for a while.
@@ -81,8 +88,7 @@ fn drawn(draw: &mut Draw, place: usize) -> Owned {
 
 /// Whether a piece may be what is asked for at `place` in `option`: sizes from the least asked to the most together, and
 /// the option's hand. Written from the result format alone.
-fn may_be(asking: &Asking, option: &RankedOption, id: PieceId, owned: &Owned) -> bool {
-    let answer = &asking.answer;
+fn may_be((answer, option): (&Answer, &RankedOption), id: PieceId, owned: &Owned) -> bool {
     let piece = answer.asked.piece(id).unwrap();
     let Some(found) = option.pieces(&answer.brief).find(|found| found.piece.name == piece.name) else { return false };
     let holds = |range: DimensionRange, size: f64| range.least - 1e-6 <= size && size <= range.together + 1e-6;

@@ -1,5 +1,7 @@
 //! Load lists balance: what goes out comes back, and nothing is in two places on a day.
 
+use std::sync::Arc;
+
 use elbowroom_solver::stock::{Asking, By, Days, Move, Owned, Stop, assign, moves};
 use proptest::prelude::*;
 
@@ -69,8 +71,32 @@ proptest! {
                         let straight = one.to != Stop::Store;
                         prop_assert_eq!(one.day, asking.days.to + i32::from(straight));
                     }
+                    // What goes from a room to the same room is not carried.
+                    if let (Stop::Room(from), Stop::Room(to)) = (one.from, one.to) {
+                        prop_assert_eq!(one.stays, Arc::ptr_eq(&rooms[from].room, &rooms[to].room));
+                    } else {
+                        prop_assert!(!one.stays);
+                    }
                 }
             }
         }
+    }
+}
+
+#[test]
+fn what_a_room_has_already_stays_when_it_is_booked_on() {
+    let first = solved().iter().find(|asking| !asking.room.has_no_option()).unwrap();
+    let days = |from, to| Asking { days: Days { from, to }, ..first.clone() };
+    let rooms = [days(4, 8), days(9, 12)];
+    let mut draw = Draw(3);
+    let stock: Vec<Owned> =
+        (0..30).map(|place| drawn(&mut draw, place)).map(|one| Owned { away: Vec::new(), ..one }).collect();
+    let found = assign(&rooms, &stock, WORK);
+    let all = moves(&rooms, stock.len(), &found);
+    let stays: Vec<&Move> = all.iter().filter(|one| one.stays).collect();
+    assert!(!stays.is_empty() && stays.iter().all(|one| one.day == 9));
+    // Nothing that stays is carried on that day.
+    for one in &stays {
+        assert!(!all.iter().any(|other| other.row == one.row && !other.stays && other.day == 8));
     }
 }

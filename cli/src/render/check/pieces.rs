@@ -1,5 +1,6 @@
 //! The pieces: sizes asked for, least, usual and most.
 
+use elbowroom_model::article::a;
 use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceAim, Room, SizesAim, StandsAt, Unit};
 
 use crate::text::page::Page;
@@ -96,6 +97,8 @@ fn said(room: &Room, piece: &Piece, units: Unit) -> String {
         said.push("only if it fits".to_owned());
     }
     said.extend(piece.aim.map(|aim| aimed_at(aim, units)));
+    let stand_ins: Vec<String> = piece.instead.iter().map(|stand_in| a(&stand_in.kind.words())).collect();
+    said.extend((!stand_ins.is_empty()).then(|| words::stand_ins(&stand_ins)));
     said.extend(piece.stands.map(|stands| stands_at(room, &stands, piece.held, units)));
     said.join(", ")
 }

@@ -28,6 +28,9 @@ pub(crate) fn calendar(told: &StockResult) -> String {
             let of = told.carried.iter().filter(|one| one.day == day && one.what == what);
             of.map(|one| one.count).sum()
         };
+        if count(OUT) + count(BACK) + count(ACROSS) == 0 {
+            continue;
+        }
         let summary = words::load_day(count(OUT), count(BACK), count(ACROSS));
         calendar.push(event(&format!("van-{day}@elbowroom"), &summary, day, next(day)));
     }

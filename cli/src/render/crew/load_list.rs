@@ -4,10 +4,10 @@ use elbowroom_model::Unit;
 
 use super::{name, room};
 use crate::render::leaf::{Block, Grid, Head, Leaf};
-use crate::result::carried::{ACROSS, BACK, Carried, OUT};
+use crate::result::carried::{ACROSS, BACK, Carried, OUT, STAYS};
 use crate::result::stock::StockResult;
 use crate::words::crew as words;
-use crate::words::lengths::{shop_unit, sign, taped_bare};
+use crate::words::lengths::taped_bare;
 
 /// The days on which something is carried, in their order.
 pub(crate) fn days(told: &StockResult) -> Vec<&str> {
@@ -20,16 +20,20 @@ pub(crate) fn days(told: &StockResult) -> Vec<&str> {
 pub(crate) fn load_list(told: &StockResult, day: &str, unit: Unit) -> Leaf {
     let of_day: Vec<&Carried> = told.carried.iter().filter(|one| one.day == day).collect();
     let mut leaf = Leaf::new(words::title(day));
-    leaf.put(Block::Strong(totals(&of_day)));
-    leaf.put(Block::Words(words::sizes_in(sign(shop_unit(unit)))));
-    for (what, heading) in [(OUT, words::OUT), (ACROSS, words::ACROSS), (BACK, words::BACK)] {
+    let loaded: Vec<&Carried> = of_day.iter().copied().filter(|one| one.what != STAYS).collect();
+    let all = if loaded.is_empty() { words::NOTHING_CARRIED.to_owned() } else { totals(&loaded) };
+    leaf.put(Block::Strong(all));
+    leaf.put(Block::Words(words::sizes_in(unit)));
+    for (what, heading) in [(OUT, words::OUT), (ACROSS, words::ACROSS), (BACK, words::BACK), (STAYS, words::STAYS)] {
         let mut some: Vec<&Carried> = of_day.iter().copied().filter(|one| one.what == what).collect();
         if some.is_empty() {
             continue;
         }
         some.sort_by(|one, other| heaviest_first(one, other));
         leaf.put(Block::Heading(heading.to_owned()));
-        if of_day.len() > some.len() {
+        if what == STAYS {
+            leaf.put(Block::Words(words::BOOKED_ON.to_owned()));
+        } else if loaded.len() > some.len() {
             leaf.put(Block::Words(totals(&some)));
         }
         leaf.put(Block::Grid(grid(told, &some, unit)));
@@ -50,7 +54,7 @@ pub(crate) fn returns(told: &StockResult) -> Leaf {
     let mut leaf = Leaf::new(words::RETURNS);
     let [day, piece, count, from, to] = words::RETURN_HEADS;
     let heads = vec![Head::words(day), Head::words(piece), Head::figures(count), Head::words(from), Head::words(to)];
-    let leaving = told.carried.iter().filter(|one| one.what != OUT);
+    let leaving = told.carried.iter().filter(|one| one.what != OUT && one.what != STAYS);
     let rows = leaving.map(|one| {
         let count = one.count.to_string();
         vec![one.day.clone(), one.name.clone(), count, room(told, one.from), room(told, one.to)]
@@ -88,35 +92,31 @@ fn grid(told: &StockResult, some: &[&Carried], unit: Unit) -> Grid {
     let way = match some.first().map(|one| one.what) {
         Some(OUT) => words::TO,
         Some(BACK) => words::FROM,
+        Some(STAYS) => words::IN,
         _ => words::FROM_TO,
     };
-    let heads = vec![
-        Head::blank(loaded),
-        Head::words(piece),
-        Head::figures(count),
-        Head::words(place),
-        Head::words(size),
-        Head::figures(mass),
-        Head::figures(people),
-        Head::words(way),
-    ];
+    // What goes from room to room, or stays, is in no place of the store.
+    let is_of_store = some.iter().any(|one| one.what == OUT || one.what == BACK);
+    let mut heads = vec![Head::blank(loaded), Head::words(piece), Head::figures(count)];
+    heads.extend(is_of_store.then(|| Head::words(place)));
+    heads.extend([Head::words(size), Head::figures(mass), Head::figures(people), Head::words(way)]);
     let rows = some.iter().map(|one| {
         let sides = [Some(one.size.width), one.size.return_length, Some(one.size.depth), one.height];
         let sides: Vec<String> = sides.into_iter().flatten().map(|side| taped_bare(unit, side)).collect();
-        vec![
-            String::new(),
-            one.name.clone(),
-            one.count.to_string(),
-            one.place.clone(),
+        let mut cells = vec![String::new(), one.name.clone(), one.count.to_string()];
+        cells.extend(is_of_store.then(|| one.place.clone()));
+        cells.extend([
             sides.join(" x "),
             one.mass.map_or_else(|| words::UNKNOWN.to_owned(), |mass| format!("{mass:.0}")),
             one.people.map_or_else(|| words::UNKNOWN.to_owned(), |people| people.to_string()),
             match one.what {
                 OUT => room(told, one.to),
                 BACK => room(told, one.from),
+                STAYS => room(told, one.to),
                 _ => words::from_to(&room(told, one.from), &room(told, one.to)),
             },
-        ]
+        ]);
+        cells
     });
     Grid { heads, rows: rows.collect() }
 }

@@ -5,7 +5,7 @@ mod spreadsheet;
 use elbowroom_model::listing::{ListedPiece, Money};
 use elbowroom_model::{Rounding, Unit};
 use elbowroom_solver::Size;
-use elbowroom_solver::shop::{CandidateFound, Impossible, Row, SetFound, SetsFound, ShopFound};
+use elbowroom_solver::shop::{CandidateFound, Costs, Impossible, Row, SetFound, SetsFound, ShopFound};
 
 pub(crate) use spreadsheet::candidate_rows;
 
@@ -101,22 +101,35 @@ fn verdict(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> S
             .iter()
             .map(|left| words::left(left.dimension.words(), &figure(left.by, Rounding::Down), left.or_more));
         said.extend(words::room_left(&left.collect::<Vec<_>>()));
-    } else if let Some(why) = words::why_not(told.names, listed, one) {
-        said.push(why);
     } else {
-        let misses = one.misses.iter().map(|miss| (miss.dimension, figure(miss.by, Rounding::Up)));
-        said.push(words::misses(&misses.collect::<Vec<_>>()));
+        said.push(no_place(told, listed, one));
     }
     for beyond in &one.beyond {
         said.push(words::beyond(beyond.dimension.words(), &taped_bare(told.units(), beyond.by.abs()), beyond.by > 0.0));
     }
-    let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref());
-    if let Some(fails) = fails {
-        let by = fails.short_by.map(|by| taped_bare(told.units(), by));
-        let at = told.names.brief.way.as_ref().map_or("", |way| crate::words::way::at(way, fails.at));
-        said.push(words::does_not_get_in(by.as_deref(), fails.asks, at));
-    }
+    said.extend(no_way(told, one));
     said.join(" ")
+}
+
+/// Why a candidate has no place in the room.
+fn no_place(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> String {
+    let misses = one.misses.iter();
+    let misses = misses.map(|miss| (miss.dimension, shopped(told.units(), miss.by, Rounding::Up)));
+    words::why_not(told.names, listed, one).unwrap_or_else(|| words::misses(&misses.collect::<Vec<_>>()))
+}
+
+/// Why a candidate cannot be carried in; `None` where it can.
+fn no_way(told: &ShopPage<'_>, one: &CandidateFound) -> Option<String> {
+    let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref())?;
+    let by = fails.short_by.map(|by| taped_bare(told.units(), by));
+    let at = told.names.brief.way.as_ref().map_or("", |way| crate::words::way::at(way, fails.at));
+    Some(words::does_not_get_in(by.as_deref(), fails.asks, at))
+}
+
+/// Why a candidate does not go; empty where it does.
+fn why_not(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> String {
+    let place = (!one.fits()).then(|| no_place(told, listed, one));
+    place.into_iter().chain(no_way(told, one)).collect::<Vec<_>>().join(" ")
 }
 
 fn would_help(page: &mut Page, told: &ShopPage<'_>) {
@@ -174,10 +187,31 @@ fn set(page: &mut Page, told: &ShopPage<'_>, set: &SetFound, place: Option<usize
     let option = &set.option;
     page.strong(&words::set(place, option.score, price.as_deref(), set.liking));
     for piece in &set.pieces {
-        let candidate = piece.candidate.map_or(words::LEFT_OUT, |place| told.names.candidate(place));
+        let candidate = piece.candidate.map(|place| told.names.candidate(place));
         let count = told.names.count(piece.row);
         page.labelled(3, told.names.row(piece.row), 20, &words::set_piece(candidate, count));
     }
     page.paragraph(3, &words::set_options(set.options, &title(&set.brief, option)));
+    if let Some(costs) = &set.costs {
+        self::costs(page, told, set, costs);
+    }
     setting_out(page, &set.brief, option, &words::set_called(place));
+}
+
+/// What a set costs beside the next better one, and what a smaller piece would save.
+fn costs(page: &mut Page, told: &ShopPage<'_>, set: &SetFound, costs: &Costs) {
+    if let (Some(better), Some(own)) = (&costs.better, set.price) {
+        let more = Money { hundredths: better.price.hundredths.saturating_sub(own.hundredths) };
+        page.paragraph(3, &words::better(better.score, &told.price(better.price), &told.price(more)));
+    }
+    if let Some(saving) = &costs.saving {
+        let unit = shop_unit(told.units());
+        let each = saving.saves.hundredths as f64 * unit.millimetres() / saving.less;
+        // A price of a list is far below what a float counts exactly.
+        let each = Money { hundredths: each.round() as u64 };
+        let pieces = [saving.dearest, saving.smaller].map(|place| told.names.candidate(place));
+        let less = taped_bare(told.units(), saving.less);
+        let less = format!("{less} {} less {}", sign(unit), saving.dimension.words());
+        page.paragraph(3, &words::saving(pieces, &less, &told.price(saving.saves), &told.price(each), unit));
+    }
 }

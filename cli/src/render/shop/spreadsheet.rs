@@ -6,7 +6,7 @@ use elbowroom_model::{Dimension, Rounding, Unit};
 use elbowroom_solver::shop::CandidateFound;
 use elbowroom_solver::way_in::Failed;
 
-use super::ShopPage;
+use super::{ShopPage, why_not};
 use crate::text::cells::Cell;
 use crate::words::lengths::shop_unit;
 use crate::words::number::number;
@@ -28,7 +28,7 @@ fn heads(unit: Unit) -> Vec<String> {
     heads.extend(sizes(""));
     heads.extend(text(&["price", "currency", "fits", "gets_in", "options", "best_option", "best_score"]));
     heads.extend(sizes("left_").chain(sizes("misses_")));
-    heads.extend(text(&["fails_at", "would_help"]));
+    heads.extend(text(&["fails_at", "would_help", "left_or_more", "reason"]));
     heads
 }
 
@@ -37,8 +37,9 @@ fn row(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> Vec<C
     let yes_no = |yes: bool| Cell::text(if yes { "yes" } else { "no" });
     let best = one.options.first();
     let fails = one.way.iter().flat_map(|way| &way.carried.parts).find_map(|part| part.fails.as_ref());
-    let remedies = || words::remedies(told.names.brief, one).join(" ");
-    let why = words::why_not(told.names, listed, one).unwrap_or_else(remedies);
+    let remedies = words::remedies(told.names.brief, one).join(" ");
+    let or_more = one.left.iter().filter(|left| left.or_more).map(|left| left.dimension.key());
+    let or_more = or_more.collect::<Vec<_>>().join(" ");
     let at = |fails: &Failed| told.names.brief.way.as_ref().map_or("", |way| crate::words::way::at(way, fails.at));
     let each = |of: &dyn Fn(Dimension) -> Option<f64>, rounding: Rounding| {
         let told = |length: f64| number(unit, length, rounding);
@@ -64,6 +65,11 @@ fn row(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> Vec<C
     ]);
     cells.extend(each(&left, Rounding::Down));
     cells.extend(each(&misses, Rounding::Up));
-    cells.extend([Cell::text(fails.map_or("", at)), Cell::Text(why)]);
+    cells.extend([
+        Cell::text(fails.map_or("", at)),
+        Cell::Text(remedies),
+        Cell::text(or_more),
+        Cell::Text(why_not(told, listed, one)),
+    ]);
     cells
 }

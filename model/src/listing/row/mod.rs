@@ -12,12 +12,14 @@ use super::faults::FaultList;
 use super::figure::{Style, has_decimal_comma};
 use super::grid::{Grid, GridRow};
 use super::headers::{Places, headers};
-use super::{Asked, ListedPiece, Listing};
+use super::odd::odd_sizes;
+use super::{Asked, ListedPiece, Listing, OddSize};
 use crate::corner::{Runs, TooShort};
 use crate::dimension::Dimension;
 use crate::kind::PieceKind;
 use crate::piece::SizeRange;
 use crate::quote::quoted;
+use crate::tables::Tables;
 use crate::unit::Unit;
 
 /// The pieces of `grid`; all of its faults go to `told`.
@@ -33,6 +35,8 @@ pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> L
     }
     let mut pieces: Vec<ListedPiece> = Vec::new();
     let mut lines: BTreeMap<String, usize> = BTreeMap::new();
+    // The built-in tables have no faults, which tests keep so.
+    let (mut odd, tables) = (Vec::new(), Tables::built_in().ok());
     for row in &grid.rows {
         let Some(piece) = reading.piece(row) else { continue };
         if let Some(first) = lines.insert(piece.name.clone(), row.line) {
@@ -40,6 +44,7 @@ pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> L
             let remedy = "Give each row a name of its own; of one piece in hand several times give the `count`.";
             reading.tell(row, Column::Name, "name_twice", &piece.name, message, remedy.to_owned());
         }
+        odd.extend(tables.iter().flat_map(|tables| reading.odd(row, &piece, tables)));
         pieces.push(piece);
     }
     reading.no_units();
@@ -49,7 +54,7 @@ pub(super) fn listing(grid: &Grid, asked: &Asked<'_>, told: &mut FaultList) -> L
         let remedy = "Write a row for each piece under the header.".to_owned();
         told.add(grid.header_line, "empty_file", "", "The list has no rows.".to_owned(), remedy);
     }
-    Listing { pieces, currency, passed_over, sheet: told.sheet() }
+    Listing { pieces, currency, passed_over, odd, sheet: told.sheet() }
 }
 
 fn has_commas(grid: &Grid, places: &Places) -> bool {
@@ -113,6 +118,23 @@ impl Reading<'_> {
             parts,
             more,
         })
+    }
+
+    /// The sizes of a piece that no shop has; of a cell with a unit of its own no other is likely.
+    fn odd(&self, row: &GridRow, piece: &ListedPiece, tables: &Tables) -> Vec<OddSize> {
+        let of_row = Unit::of(self.usual(row, Column::Units));
+        let written = |dimension: Dimension| {
+            let column = match dimension {
+                Dimension::Width => Column::Width,
+                Dimension::Depth => Column::Depth,
+                Dimension::Return => Column::Return,
+                Dimension::SecondReturn => Column::SecondReturn,
+                Dimension::ReturnDepth => Column::ReturnDepth,
+            };
+            let is_bare = self.usual(row, column).chars().all(|c| !c.is_alphabetic() && c != '\'' && c != '"');
+            self.unit_of(column, of_row).filter(|_| is_bare)
+        };
+        odd_sizes(piece, &tables.sizes(piece.kind), written)
     }
 
     /// Tells a corner sofa of which a run is not longer than the other is deep.

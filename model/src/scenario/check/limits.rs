@@ -10,6 +10,8 @@ pub(crate) const MOST_WALLS: usize = 64;
 pub(crate) const MOST_ITEMS: usize = 64;
 /// Pieces, rows with a count spread out.
 pub(crate) const MOST_PIECES: usize = 24;
+/// Ways to furnish a room with what may stand in: each is solved as a room of its own.
+pub(crate) const MOST_FURNISHINGS: usize = 12;
 /// Corners of one fixed thing.
 pub(crate) const MOST_CORNERS: usize = 64;
 

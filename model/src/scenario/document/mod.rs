@@ -7,6 +7,7 @@ mod clearances;
 mod held_to;
 mod item;
 mod piece;
+mod stand_in;
 mod stands;
 
 use schemars::JsonSchema;
@@ -19,6 +20,7 @@ pub(crate) use item::{
     WindowRow,
 };
 pub(crate) use piece::{HandRow, PieceRow};
+pub(crate) use stand_in::{SizedRow, StandInRow};
 pub(crate) use stands::{AimRow, PlaceRow};
 
 use crate::aim::SizesAim;

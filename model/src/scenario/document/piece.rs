@@ -3,6 +3,7 @@
 use schemars::JsonSchema;
 use serde::Deserialize;
 
+use super::stand_in::StandInRow;
 use super::stands::{AimRow, PlaceRow};
 use crate::kind::PieceKind;
 use crate::length::Measure;
@@ -11,7 +12,7 @@ use crate::turned::Turned;
 
 /// A piece of furniture, or several alike. A size is a range (`200..260`, `..260`, `200..`) or one length that is fixed;
 /// without one the table's sizes hold.
-#[derive(Debug, Clone, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, Default, Deserialize, JsonSchema)]
 #[schemars(inline)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct PieceRow {
@@ -68,6 +69,10 @@ pub(crate) struct PieceRow {
     pub(crate) place: Option<PlaceRow>,
     /// Plans leave it where `place` says; default false.
     pub(crate) hold: Option<bool>,
+    /// What may stand in for it where a stock has none of it to give: kinds with their usual sizes, or with sizes of their
+    /// own (`[sofa, { kind: armchair, width: 80..95 }]`). Only `batch --stock` asks.
+    #[schemars(with = "Option<Vec<StandInRow>>")]
+    pub(crate) instead: Option<Vec<Option<StandInRow>>>,
 }
 
 /// Hands that a corner sofa may have.

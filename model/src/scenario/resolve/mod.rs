@@ -11,6 +11,7 @@ mod fixed;
 mod groups;
 mod held_to;
 mod hung;
+mod instead;
 mod items;
 mod kept_at_walls;
 mod latches;
@@ -63,6 +64,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     at_seats::resolve(document, &names, &mut pieces, &mut report);
     groups::resolve(document, &names, &mut pieces, &mut report);
     at_seats::go_with_seats(&mut pieces, &mut report);
+    instead::StandIns { document, names: &names, rules: &rules, tables }.resolve(&mut pieces, &mut report);
     dining::tell(&pieces, &rules, &mut report);
     places::Places { document, names: &names, room: room.as_ref() }.resolve(&mut pieces, &mut report);
     plausible::tell(document, &names, tables, &mut report);

@@ -55,6 +55,7 @@ impl Reader<'_> {
         let off_wall = self.length(&row.off_wall, "off_wall", Taken::FromZero, report);
         let screen = self.length(&row.screen, "screen", Taken::AboveZero, report);
         let (seated, steps) = self.steps(&sizes, &given, report);
+        let sold_sizes = seated.is_some() || !steps.is_empty();
         let square = self.square(&mut given);
         if report.count() > before {
             return None;
@@ -98,6 +99,8 @@ impl Reader<'_> {
             stands: None,
             held: false,
             turned: row.turned.unwrap_or_default(),
+            sold_sizes,
+            instead: Vec::new(),
         })
     }
 

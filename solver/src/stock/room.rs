@@ -1,0 +1,100 @@
+//! A room as it is solved for a stock: as it was asked for, and with what may stand in.
+
+use elbowroom_model::way_in::Way;
+use elbowroom_model::{Piece, PieceId, PieceKind};
+
+use crate::answer::{Answer, RankedOption};
+
+/// A room as it is solved for a stock.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StockRoom {
+    /// As it was asked for.
+    pub answer: Answer,
+    /// With what may stand in, as [`Brief::other_furnishings`](elbowroom_model::Brief::other_furnishings) has it. Ids of their
+    /// briefs as asked are those of the first.
+    pub others: Vec<Answer>,
+    /// The way in, which the answers know nothing of; `None` where nothing is said of it.
+    pub way: Option<Way>,
+    /// Of each row of the stock, whether it can be carried in; where there is none, it can.
+    pub gets_in: Vec<bool>,
+}
+
+/// An option of a room in one of its furnishings.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Chosen {
+    /// 0: as it was asked for; the others by their places from 1 on.
+    pub furnishing: usize,
+    /// Place among the options.
+    pub option: usize,
+}
+
+impl StockRoom {
+    /// A room that nothing may stand in for, and every row of the stock gets into.
+    #[must_use]
+    pub const fn as_asked(answer: Answer) -> Self {
+        Self { answer, others: Vec::new(), way: None, gets_in: Vec::new() }
+    }
+
+    /// The answers of all furnishings, as it was asked for first.
+    pub fn answers(&self) -> impl Iterator<Item = &Answer> + Clone {
+        std::iter::once(&self.answer).chain(&self.others)
+    }
+
+    /// The options of all furnishings, each with its answer.
+    pub fn options(&self) -> impl Iterator<Item = (&Answer, &RankedOption)> + Clone {
+        self.answers().flat_map(|answer| answer.options.iter().map(move |option| (answer, option)))
+    }
+
+    /// The options of all furnishings by their places, in the order of [`options`](Self::options).
+    pub(super) fn places(&self) -> impl Iterator<Item = Chosen> {
+        let all = self.answers().enumerate();
+        all.flat_map(|(furnishing, answer)| (0..answer.options.len()).map(move |option| Chosen { furnishing, option }))
+    }
+
+    /// An option with its answer.
+    #[must_use]
+    pub fn chosen(&self, chosen: Chosen) -> Option<(&Answer, &RankedOption)> {
+        let answer = self.answers().nth(chosen.furnishing)?;
+        Some((answer, answer.options.get(chosen.option)?))
+    }
+
+    /// What these pieces, which are asked for as one, are where they are of `kind`; and whether that stands in for another kind.
+    #[must_use]
+    pub fn piece_of(&self, asked: &[PieceId], kind: PieceKind) -> Option<(&Piece, bool)> {
+        let id = asked.first()?;
+        let mut all = self.answers().filter_map(|answer| answer.asked.piece(*id)).enumerate();
+        let (place, piece) = all.find(|(_, piece)| piece.kind == kind)?;
+        Some((piece, place > 0))
+    }
+
+    /// The kinds that these pieces, which are asked for as one, can be; the one asked for first.
+    #[must_use]
+    pub fn kinds_of(&self, asked: &[PieceId]) -> Vec<PieceKind> {
+        let first: Option<&PieceId> = asked.first();
+        let all = first.into_iter().flat_map(|id| self.answers().filter_map(|answer| answer.asked.piece(*id)));
+        let mut kinds = Vec::new();
+        for kind in all.map(|piece| piece.kind) {
+            if !kinds.contains(&kind) {
+                kinds.push(kind);
+            }
+        }
+        kinds
+    }
+
+    /// Whether the row of the stock at `row` can be carried in.
+    pub(super) fn lets_in(&self, row: usize) -> bool {
+        self.gets_in.get(row).copied().unwrap_or(true)
+    }
+
+    /// Nothing fits in any furnishing.
+    #[must_use]
+    pub fn has_no_option(&self) -> bool {
+        self.options().next().is_none()
+    }
+
+    /// Of some arrangement it is not known whether it fits.
+    #[must_use]
+    pub fn is_undecided(&self) -> bool {
+        self.answers().any(|answer| answer.undecided() > 0)
+    }
+}

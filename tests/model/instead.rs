@@ -87,8 +87,8 @@ fn what_cannot_stand_in_is_refused() {
     );
     let many = "  - { kind: sofa, instead: [corner-sofa, armchair] }\n  - { kind: sideboard, instead: [bookcase, cabinet] }\n  \
                 - { kind: plant, instead: [floor-lamp] }\n";
-    assert_eq!(told(many), [("too_many_stand_ins", None)]);
-    assert_eq!(faults(&room("  - { kind: sofa, instead: [corner-sofaa] }\n"))[0].code, "unknown_value");
+    assert_eq!(told(many), [("too_many", None)]);
+    assert_eq!(faults(&room("  - { kind: sofa, instead: [corner-sofaa] }\n"))[0].code, "unknown_name");
 }
 
 #[test]

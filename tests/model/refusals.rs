@@ -3,6 +3,7 @@
 mod figures;
 mod names;
 mod places;
+mod stand_ins;
 mod text;
 mod walls;
 
@@ -40,6 +41,7 @@ fn cases() -> Vec<Case> {
         figures::cases_of_pairs(),
         names::cases(),
         places::cases(),
+        stand_ins::cases(),
     ];
     families.into_iter().flatten().collect()
 }

@@ -90,7 +90,7 @@ fn what_a_room_has_when_it_is_booked_on_stays_and_is_no_load() {
 #[test]
 fn what_is_short_tells_what_is_nearest_and_what_is_odd_is_told() {
     let pieces = "  - { kind: sofa, width: 150..240 }\n  - { kind: bookcase, width: 100..140, depth: 25..35 }\n";
-    let stock = "kind,name,width (cm),depth (cm),qty\nsofa,Hazel,200,90,1\nbookcase,Fern,99.3,30,2\nsofa,Slip,15,8,1\n";
+    let stock = "kind,name,width (cm),depth (cm),shade\nsofa,Hazel,200,90,navy\nbookcase,Fern,99.3,30,oak\nsofa,Slip,15,8,grey\n";
     let folder = folder(pieces, stock, "");
     let ended = handed(folder.path(), "quay.yaml");
     assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
@@ -98,7 +98,7 @@ fn what_is_short_tells_what_is_nearest_and_what_is_odd_is_told() {
     for said in [
         "the nearest, Fern, is",
         "too narrow",
-        "that say nothing here: qty",
+        "that say nothing here: shade",
         "Line 4: the width of Slip is 15 cm, and 150 cm to",
         "A bookcase of 100 to 140 x 25 to 35 cm would bring most, at its largest",
     ] {

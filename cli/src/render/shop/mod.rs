@@ -211,7 +211,7 @@ fn costs(page: &mut Page, told: &ShopPage<'_>, set: &SetFound, costs: &Costs) {
         let each = Money { hundredths: each.round() as u64 };
         let pieces = [saving.dearest, saving.smaller].map(|place| told.names.candidate(place));
         let less = taped_bare(told.units(), saving.less);
-        let less = format!("{less} {} less {}", sign(unit), saving.dimension.words());
+        let less = format!("{less} {} less in {}", sign(unit), saving.dimension.words());
         page.paragraph(3, &words::saving(pieces, &less, &told.price(saving.saves), &told.price(each), unit));
     }
 }

@@ -137,7 +137,7 @@ impl Asked<'_> {
         }
         if self.kind.stays_open() {
             let message = format!("{name} is floor that stays open: nothing can stand in for it.");
-            report.add(&self.at, "stand_in_for_open_floor", name, message, "Leave `instead` out.".to_owned());
+            report.add(&self.at, "stand_in_of_open_floor", name, message, "Leave `instead` out.".to_owned());
             return false;
         }
         true
@@ -207,6 +207,6 @@ fn tell_too_many(pieces: &[Piece], at: &Trail, report: &mut Report<'_>) {
             count - MOST_FURNISHINGS
         );
         let remedy = "Keep `instead` for what the stock is often short of.".to_owned();
-        report.add(at, "too_many_stand_ins", "", message, remedy);
+        report.add(at, "too_many", "", message, remedy);
     }
 }

@@ -87,6 +87,9 @@ impl<'a> Attempts<'_, 'a> {
         plan: Found,
         searched: &mut Searched,
     ) -> Result<Candidate<'a>, Why> {
+        if self.room.stop.is_asked() {
+            return Err(Why::NotDecided);
+        }
         let brief = self.room.brief;
         let mut plan = self.walked(plan);
         let (mut judgements, mut walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));

@@ -38,6 +38,7 @@ pub mod shop;
 mod site;
 pub mod sizes;
 pub mod stock;
+mod stop;
 mod twins;
 pub mod verify;
 pub mod way_in;
@@ -49,6 +50,7 @@ pub use rewished::{hang_on_wishes, rewished};
 pub use site::{
     Body, BodyId, ClearZone, Fold, Landing, Leaf, Site, SiteWall, Swing, WIDEST_OPENING_WITH_LANDING, WallPlace,
 };
+pub use stop::Stop;
 
 /// How much to do, counted in work, never in time.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -74,8 +76,8 @@ pub trait Watch: Sync {
     /// `done` of `all` arrangements are solved.
     fn solved(&self, done: usize, all: usize);
 
-    /// Whether nobody wants the answer any more. Asked before each arrangement; what was not looked at by then is told as
-    /// not decided.
+    /// Whether nobody wants the answer any more; once it is so, it stays so. Asked at each node, from any thread: the answer
+    /// then comes at once, and what was not looked at by then is told as not decided.
     fn is_stopped(&self) -> bool {
         false
     }

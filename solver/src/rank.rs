@@ -13,6 +13,7 @@ use crate::refusal::{Refusal, Remedy, Why};
 use crate::routes::Floor;
 use crate::search::{Budget, RoomContext, Tally};
 use crate::site::Site;
+use crate::stop::Stop;
 use crate::way_in::{self, Blocked, Narrowed};
 use crate::{Limits, Part, Unwatched, Watch, part, refusal, twins, verify};
 
@@ -51,7 +52,7 @@ pub fn rank(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
 fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     watch.began(Part::Ground);
     let site = Site::of(brief);
-    let room = RoomContext::of(brief, &site);
+    let room = RoomContext::of(brief, &site).until(Stop::at(watch));
     let floor = Floor::of(brief, &site);
     let enumeration = enumerate(brief, &site);
     watch.ended(Part::Ground);
@@ -93,7 +94,7 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     }
     let remedies = if options.is_empty() {
         part(watch, Part::Remedies, || {
-            refusal::remedies(brief, &|changed, fitting| is_option(changed, fitting, limits))
+            refusal::remedies(brief, room.stop, &|changed, fitting| is_option(changed, fitting, limits, room.stop))
         })
     } else {
         Vec::new()
@@ -174,8 +175,11 @@ fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec
     let all = enumeration.arrangements.len();
     let done = std::sync::atomic::AtomicUsize::new(0);
     let attempt = |arrangement: &'a Arrangement| {
-        let tried =
-            if attempts.watch.is_stopped() { Tried::not_looked_at(arrangement) } else { attempts.attempt(arrangement) };
+        let tried = if attempts.room.stop.is_asked() {
+            Tried::not_looked_at(arrangement)
+        } else {
+            attempts.attempt(arrangement)
+        };
         attempts.watch.solved(done.fetch_add(1, std::sync::atomic::Ordering::Relaxed) + 1, all);
         tried
     };
@@ -193,9 +197,9 @@ fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec
 }
 
 /// Whether a brief is answered with an option by one of these arrangements, tried one by one, and the programs that took.
-fn is_option(brief: &Brief, arrangements: &[Arrangement], limits: &Limits) -> (bool, usize) {
+fn is_option(brief: &Brief, arrangements: &[Arrangement], limits: &Limits, stop: Stop<'_>) -> (bool, usize) {
     let site = Site::of(brief);
-    let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
+    let (room, floor) = (RoomContext::of(brief, &site).until(stop), Floor::of(brief, &site));
     let checked = verify::CheckedRoom::of(brief);
     let budget = shared(brief, enumerate(brief, &site).arrangements.len(), limits);
     let attempts = Attempts { room: &room, floor: &floor, checked: &checked, budget, watch: &Unwatched };

@@ -28,6 +28,7 @@ mod scenarios;
 mod search;
 mod shop;
 mod stock;
+mod stopped;
 mod told_once;
 mod turned;
 mod twins;

@@ -24,7 +24,7 @@ pub(crate) fn why_refused(
     arrangement: &Arrangement,
     searched: &Searched,
 ) -> (Why, usize) {
-    if !searched.is_complete {
+    if !searched.is_complete || room.stop.is_asked() {
         return (Why::NotDecided, 0);
     }
     let ranked = ranked(&searched.blame);
@@ -33,7 +33,7 @@ pub(crate) fn why_refused(
         let eased = search(room, floor, arrangement, any(Some(cause.rule)));
         programs += eased.programs;
         if eased.found.is_some() {
-            let (short_by, more) = short_by(room.brief, arrangement, cause);
+            let (short_by, more) = short_by(room, arrangement, cause);
             return (Why::OneRule(Box::new(reason(room.brief, cause, short_by))), programs + more);
         }
     }
@@ -63,11 +63,12 @@ fn ranked(blame: &BTreeMap<Cause, usize>) -> Vec<Cause> {
 }
 
 /// How much less a rule would have to ask for, mm, found by halving.
-fn short_by(brief: &Brief, arrangement: &Arrangement, cause: &Cause) -> (Option<f64>, usize) {
+fn short_by(room: &RoomContext<'_>, arrangement: &Arrangement, cause: &Cause) -> (Option<f64>, usize) {
+    let brief = room.brief;
     let Some(asked) = Asked::by(brief, cause) else { return (None, 0) };
     let programs = std::cell::Cell::new(0);
     let eased = |figure: f64| {
-        let (fits, more) = fits(&asked.eased(brief, figure), arrangement);
+        let (fits, more) = fits(&asked.eased(brief, figure), arrangement, room.stop);
         programs.set(programs.get() + more);
         fits
     };

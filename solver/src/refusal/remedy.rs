@@ -5,6 +5,7 @@ use elbowroom_model::{Brief, Clearance, Only, Piece, PieceId, WallId};
 use super::lever::{Lever, changed, is_all_or_nothing, is_media_wall, moves_pieces, names_piece, range, told_figure};
 use super::retry::{IsOption, Retries, nearest};
 use super::tolerance::FINE;
+use crate::stop::Stop;
 
 /// So many arrangements of a changed brief are tried in full before what was changed is held to be no help.
 const TRIED: usize = 6;
@@ -37,8 +38,8 @@ type Set = (Lever, f64);
 
 /// What would help where nothing fits: at most one remedy of each kind, or the least pair. That a layout exists makes no
 /// option yet: `is_option` says whether the changed brief is answered with one.
-pub(crate) fn remedies(brief: &Brief, is_option: &IsOption<'_>) -> Vec<Remedy> {
-    let retries = &Retries::default();
+pub(crate) fn remedies(brief: &Brief, stop: Stop<'_>, is_option: &IsOption<'_>) -> Vec<Remedy> {
+    let retries = &Retries::until(stop);
     let holds_good = |changes: Vec<Set>| confirmed(brief, &changes, retries, is_option);
     let lines = [lines_of_only(brief), lines_of_exclude(brief)].concat();
     let kinds = [
@@ -61,7 +62,7 @@ pub(crate) fn remedies(brief: &Brief, is_option: &IsOption<'_>) -> Vec<Remedy> {
 
 /// The changes as a remedy, where the room so changed is answered with an option; else half as far again to the end of what is
 /// changed, or all the way, where that is.
-fn confirmed(brief: &Brief, changes: &[Set], retries: &Retries, is_option: &IsOption<'_>) -> Option<Remedy> {
+fn confirmed(brief: &Brief, changes: &[Set], retries: &Retries<'_>, is_option: &IsOption<'_>) -> Option<Remedy> {
     let helped = |changes: Vec<Set>| {
         let changed = all_changed(brief, &changes)?;
         let fitting = retries.that_fit(&changed, COUNTED);
@@ -138,7 +139,7 @@ fn walls(brief: &Brief) -> Vec<Lever> {
 }
 
 /// The least change among levers of one kind that makes an option possible.
-fn least_of(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Vec<Set>> {
+fn least_of(brief: &Brief, levers: &[Lever], retries: &Retries<'_>) -> Option<Vec<Set>> {
     let mut best: Option<(f64, Lever, f64)> = None;
     for &lever in levers {
         let Some((now, extreme)) = range(brief, lever) else { continue };
@@ -162,7 +163,7 @@ fn least_of(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Vec<Se
 }
 
 /// The first pair that helps with both eased as far as they go, then each brought back as far as it can be.
-fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Vec<Set>> {
+fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries<'_>) -> Option<Vec<Set>> {
     let ranges: Vec<(Lever, f64, f64)> =
         levers.iter().filter_map(|lever| range(brief, *lever).map(|(now, extreme)| (*lever, now, extreme))).collect();
     for (order, &(first, first_now, first_end)) in ranges.iter().enumerate() {
@@ -194,7 +195,7 @@ fn least_pair(brief: &Brief, levers: &[Lever], retries: &Retries) -> Option<Vec<
 
 /// The changes as they are told: what is told is what was rounded to the shopper's step, so that is what is solved with, where
 /// it helps as well.
-fn as_told(brief: &Brief, changes: &[Set], retries: &Retries) -> Vec<Set> {
+fn as_told(brief: &Brief, changes: &[Set], retries: &Retries<'_>) -> Vec<Set> {
     let rounded: Vec<Set> = changes.iter().map(|(lever, to)| (*lever, told_figure(brief, *lever, *to))).collect();
     let helps = |changes: &[Set]| all_changed(brief, changes).is_some_and(|it| !retries.that_fit(&it, 1).is_empty());
     if helps(&rounded) { rounded } else { changes.to_vec() }

@@ -6,14 +6,15 @@ use crate::arrangement::{Arrangement, enumerate};
 use crate::routes::{Floor, shapes_of_room, work_of_routes};
 use crate::search::{Aim, Easing, Effort, RoomContext, search};
 use crate::site::Site;
+use crate::stop::Stop;
 
 /// Nodes that one arrangement may take at most when all that is asked is whether it fits.
 const NODES: usize = 500;
 
 /// Whether `arrangement` has any layout under `brief`, and the programs that took.
-pub(super) fn fits(brief: &Brief, arrangement: &Arrangement) -> (bool, usize) {
+pub(super) fn fits(brief: &Brief, arrangement: &Arrangement, stop: Stop<'_>) -> (bool, usize) {
     let site = Site::of(brief);
-    let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
+    let (room, floor) = (RoomContext::of(brief, &site).until(stop), Floor::of(brief, &site));
     let searched = search(&room, &floor, arrangement, any(None));
     (searched.found.is_some(), searched.programs)
 }
@@ -34,12 +35,18 @@ const PLACES_LIKE_A_PROGRAM: usize = 20;
 pub(crate) type IsOption<'f> = dyn Fn(&Brief, &[Arrangement]) -> (bool, usize) + 'f;
 
 /// Counts the work of looking for remedies, in programs.
-#[derive(Debug, Default)]
-pub(super) struct Retries {
+#[derive(Debug)]
+pub(super) struct Retries<'s> {
     work: std::cell::Cell<usize>,
+    stop: Stop<'s>,
 }
 
-impl Retries {
+impl<'s> Retries<'s> {
+    /// Nothing done so far.
+    pub(super) fn until(stop: Stop<'s>) -> Self {
+        Self { work: std::cell::Cell::new(0), stop }
+    }
+
     /// The arrangements that fit under `brief`, comfort aside, up to `enough` of them; those that cheap bounds drop there are
     /// out, and none is looked at once the work allowed is done.
     pub(super) fn that_fit(&self, brief: &Brief, enough: usize) -> Vec<Arrangement> {
@@ -48,7 +55,7 @@ impl Retries {
         }
         self.took(brief.room.walls.len() * shapes_of_room(brief) * brief.pieces.len() / PLACES_LIKE_A_PROGRAM);
         let site = Site::of(brief);
-        let (room, floor) = (RoomContext::of(brief, &site), Floor::of(brief, &site));
+        let (room, floor) = (RoomContext::of(brief, &site).until(self.stop), Floor::of(brief, &site));
         let weight = weight(brief);
         let fits = |arrangement: &Arrangement| {
             if self.is_done() {
@@ -76,7 +83,7 @@ impl Retries {
     }
 
     fn is_done(&self) -> bool {
-        self.work.get() > WORK
+        self.work.get() > WORK || self.stop.is_asked()
     }
 }
 

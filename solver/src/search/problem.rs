@@ -16,6 +16,7 @@ use crate::arrangement::Arrangement;
 use crate::composition::Aims;
 use crate::rules::comfort::{self, COMFORT};
 use crate::rules::{LayoutRule, Pose, RULES, Requirement, RuleContext, TIES};
+use crate::stop::Stop;
 
 /// One arrangement, ready to be searched.
 pub(super) struct Problem<'a> {
@@ -31,6 +32,8 @@ pub(super) struct Problem<'a> {
     room: Cell,
     /// What was asked so far in any arrangement of the room.
     known: &'a Cells,
+    /// Where the search ends before its work is done.
+    pub(super) stop: Stop<'a>,
     /// What is asked of each state with each later one, looked up or worked out when first asked.
     pairs: Vec<OnceCell<Vec<OnceCell<Arc<Cell>>>>>,
     pub(super) asked: Asked<'a>,
@@ -64,7 +67,7 @@ pub(super) struct Ways {
 impl<'a> Problem<'a> {
     /// The problem of `arrangement`.
     pub(super) fn of(room: &'a RoomContext<'a>, arrangement: &'a Arrangement, asked: Asked<'a>) -> Self {
-        let RoomContext { brief, site, walls, variables, cells } = room;
+        let RoomContext { brief, site, walls, variables, stop, cells } = room;
         let screen = arrangement.screen_role();
         let context = RuleContext { brief, site, walls, main_seat: arrangement.main_seat, screen, variables };
         let Asked { aim, plain, .. } = asked;
@@ -77,6 +80,7 @@ impl<'a> Problem<'a> {
             arrangement,
             room: Cell::default(),
             known: cells,
+            stop: *stop,
             pairs: Vec::new(),
             asked,
             aims,

@@ -6,11 +6,11 @@ use axum::response::Response;
 use elbowroom_model::{Brief, Hand, PieceId, Point, SizeRange, StandsAt, Unit, WallId};
 use elbowroom_solver::answer::{Answer, Thing, corners_of, degrees};
 use elbowroom_solver::judge::{JudgedRoom, Placement, judge as judged};
-use elbowroom_solver::{Limits, Placed, Size, Unwatched, rank};
+use elbowroom_solver::{Limits, Placed, Size, Watch, rank};
 use serde_json::{Value, json};
 
 use super::asked::Asked;
-use super::beside::beside;
+use super::beside::while_waited_for;
 use crate::page::desk::Desk;
 use crate::page::reply;
 use crate::text::safe::safe;
@@ -24,7 +24,7 @@ const FARTHEST: f64 = 100_000.0;
 
 /// Says what pieces break where they are put.
 pub(super) async fn judge(State(desk): State<Desk>, Path(name): Path<String>, on: Asked, body: String) -> Response {
-    with_answer(desk, name, on.units, body, |answer, asked| {
+    with_answer(desk, name, on.units, body, |answer, asked, _| {
         let placed = placed(answer, asked)?;
         let (brief, placement) = stood(&answer.brief, &placed);
         let room = judged(&brief, &placement).ok()?;
@@ -33,15 +33,15 @@ pub(super) async fn judge(State(desk): State<Desk>, Path(name): Path<String>, on
     .await
 }
 
-/// Solves the room again with what was moved held there.
+/// Solves the room again with what was moved held there, for as long as somebody waits for it.
 pub(super) async fn settle(State(desk): State<Desk>, Path(name): Path<String>, on: Asked, body: String) -> Response {
-    with_answer(desk, name, on.units, body, |answer, asked| {
+    with_answer(desk, name, on.units, body, |answer, asked, watch| {
         let placed = placed(answer, asked)?;
         let mut brief = answer.brief.clone();
         for (placed, _) in placed.iter().filter(|(_, moved)| *moved) {
             hold(&mut brief, placed);
         }
-        let settled = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+        let settled = rank(&brief, &Limits { shown: 0, ..Limits::default() }, watch);
         let Some(option) = settled.options.first() else { return Some(json!({ "told": trial_words::NOT_SETTLED })) };
         let kept = |piece: PieceId| placed.iter().any(|(one, moved)| *moved && one.piece == piece);
         let placed: Vec<(Placed, bool)> =
@@ -61,12 +61,12 @@ async fn with_answer(
     name: String,
     units: Option<Unit>,
     body: String,
-    made: impl FnOnce(&Answer, &Value) -> Option<Value> + Send + 'static,
+    made: impl FnOnce(&Answer, &Value, &dyn Watch) -> Option<Value> + Send + 'static,
 ) -> Response {
-    beside(move || {
+    while_waited_for(move |watch| {
         let solved = desk.room(&name).and_then(|room| room.seen().ok()?.told_in(units).solved);
         let asked: Value = serde_json::from_str(&body).unwrap_or_default();
-        match solved.and_then(|solved| made(&solved.answer, &asked)) {
+        match solved.and_then(|solved| made(&solved.answer, &asked, watch)) {
             Some(value) => reply::json(StatusCode::OK, &value),
             None => reply::json(StatusCode::UNPROCESSABLE_ENTITY, &json!({ "told": words::NOT_UNDERSTOOD })),
         }

@@ -84,7 +84,7 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         tree
     }
 
-    /// Searches to the end, or until the nodes are used up. Gives the bound that holds for every layout.
+    /// Searches to the end, or until the nodes are used up or nobody wants it any more. Gives the bound that holds for every layout.
     pub(super) fn search(&mut self) -> f64 {
         while let Some(next) = self.dive.take().or_else(|| self.queue.pop()) {
             let made = next.made();
@@ -114,7 +114,9 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     }
 
     fn is_done(&self) -> bool {
-        self.tally.nodes == self.most_nodes || matches!(self.order, Order::Like(_)) && self.incumbent.is_some()
+        self.tally.nodes == self.most_nodes
+            || matches!(self.order, Order::Like(_)) && self.incumbent.is_some()
+            || self.problem.stop.is_asked()
     }
 
     /// Nothing was left aside on the way.

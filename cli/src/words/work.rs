@@ -36,7 +36,7 @@ pub(crate) fn searched(work: &Work) -> Vec<String> {
             work.given_up
         ),
         format!(
-            "{}, of all pieces or of some, in which all but the ways through held; in {} of them a way was too narrow",
+            "{}, of all pieces or of some, in which all but the walking routes held; in {} of them a way was too narrow",
             counted(work.layouts, "layout", "layouts"),
             work.too_narrow
         ),
@@ -54,7 +54,7 @@ pub(crate) const fn part(part: Part) -> &'static str {
         Part::Ground => "room and arrangements",
         Part::Search => "largest pieces",
         Part::Refusal => "why arrangements fail",
-        Part::Routes => "ways through",
+        Part::Routes => "walking routes",
         Part::Check => "every rule checked again",
         Part::Criteria => "scores",
         Part::Order => "order, and how firm it is",

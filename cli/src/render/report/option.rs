@@ -39,7 +39,7 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, option: &RankedOptio
         let why = said::left_out(brief, *piece, option.planned.proven);
         page.element("p", &[], &words::left_out(Thing::Piece(*piece).name(brief), &why));
     }
-    page.element("p", &[("class", "soft")], &words::draw(told.file, &option.key));
+    page.element("p", &[("class", "soft by-command")], &words::draw(told.file, &option.key));
     page.end().end().end();
 }
 

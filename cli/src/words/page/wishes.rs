@@ -14,7 +14,7 @@ pub(crate) const fn sentence(criterion: Criterion) -> &'static str {
         Criterion::View => "See out of the windows you like from your seat",
         Criterion::Entrance => "Face whoever comes in, and meet no back at the door",
         Criterion::Openness => "Keep sight of what is open, and turn backs to what is not",
-        Criterion::Ways => "Wide and short ways through the room",
+        Criterion::Ways => "Wide and short walking routes through the room",
         Criterion::Screen => "See the screen well: how far, how straight, how little glare",
         Criterion::Talk => "Sit at talking distance",
         Criterion::Daylight => "Daylight where you sit",

@@ -38,7 +38,7 @@ fn distance(brief: &Brief, finding: &ScreenFinding) -> String {
         None => is,
         Some(suits) => {
             let (near, far) = (length(brief, suits.nearest), length(brief, suits.fills_thirty));
-            format!("{is} ({near} is the nearest, it fills 30 degrees from {far})")
+            format!("{is} ({near} is the nearest; large enough for a film within {far})")
         }
     }
 }
@@ -100,7 +100,7 @@ mod tests {
         };
         assert_eq!(
             told(Finding::Screen(screen(Hung::High(21.4), Some(BAY), Some(YARD)))),
-            "The middle of the sofa is 260 cm from the screen (103 cm is the nearest, it fills 30 degrees from 227 cm), and no \
+            "The middle of the sofa is 260 cm from the screen (103 cm is the nearest; large enough for a film within 227 cm), and no \
              seat place is more than 25 degrees off its axis; one turns the head 4 to 25 degrees to it; the bay faces it and \
              reflects in it; the yard window is behind it and dazzles; its middle lies 21 degrees above the eyes."
         );

@@ -1,8 +1,10 @@
 //! The arguments of `share`.
 
+use std::path::PathBuf;
+
 use clap::builder::TypedValueParser;
 
-use crate::args::{OptionArg, OutputArgs, Page, RoomArgs};
+use crate::args::{DecimalsArg, OptionArg, OutputArgs, Page, RoomArgs};
 
 /// Options that a client is shown at most: more cannot be chosen among.
 const MOST_SHARED: usize = 6;
@@ -20,6 +22,13 @@ pub(crate) struct ShareArgs {
     /// Show the best options of so many ways to put the main seat, 1 to 6
     #[arg(long, value_name = "N", default_value_t = 3, value_parser = clap::value_parser!(u64).range(1..=MOST_SHARED as u64).map(|n| n as usize))]
     pub top: usize,
+    /// Tell what each piece costs at least, by this list (as `shop` reads it): the lowest price of what fits there. No price is
+    /// told without it, and nothing else of the list in any case
+    #[arg(long, value_name = "LIST")]
+    pub prices: Option<PathBuf>,
+    /// How the list's figures are written
+    #[command(flatten)]
+    pub decimals: DecimalsArg,
     /// Where it goes.
     #[command(flatten)]
     pub output: OutputArgs,

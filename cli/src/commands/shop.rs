@@ -22,7 +22,7 @@ use crate::words::shop::Names;
 use crate::{ranked, words};
 
 /// Most candidates of one list: each is solved.
-const MOST_ROWS: usize = 500;
+pub(super) const MOST_ROWS: usize = 500;
 
 /// Reads, tries, prints.
 pub(super) fn run(

@@ -11,6 +11,15 @@ pub(crate) const HOW: &str = "Look at the plans, mark the one you like best at t
 pub(crate) const SKIP: &str = "Skip to the plans";
 /// Head: a piece.
 pub(crate) const PIECE: &str = "piece";
+/// Head: what a piece costs at least.
+pub(crate) fn price(currency: Option<&str>) -> String {
+    currency.map_or_else(|| "price from".to_owned(), |currency| format!("price from, {currency}"))
+}
+
+/// Where no price is known.
+pub(crate) const NO_PRICE: &str = "not known";
+/// What the prices are.
+pub(crate) const PRICES: &str = "Each price is for one piece, the lowest of those we know that fit where the plan has it, each tried by itself. Delivery is not in it, and it is no offer.";
 /// Over the answer.
 pub(crate) const ANSWER: &str = "Your answer";
 /// Over the choice.

@@ -1,5 +1,7 @@
 //! Options as one page for a client: plans, names, sizes, and a place to mark one and write a line. No scores, no places in
-//! an order, no shop. Nothing is loaded and nothing is sent: the answer is a text that the client sends.
+//! an order, no shop, and prices where somebody asks for them alone. Nothing is loaded and nothing is sent: the answer is a text that the client sends.
+
+mod prices;
 
 use elbowroom_model::Rounding;
 use elbowroom_solver::answer::{Answer, RankedOption};
@@ -15,6 +17,8 @@ use crate::words::lengths::{shop_unit, shopped, sign};
 use crate::words::share as words;
 use crate::words::size::size;
 
+pub(crate) use prices::Prices;
+
 const STYLE: &str = include_str!("share.css");
 const SCRIPT: &str = include_str!("share.js");
 /// What a plan takes at most, in paper millimetres: its letters then read at the width of a phone.
@@ -27,6 +31,8 @@ pub(crate) struct Shared<'a> {
     pub answer: &'a Answer,
     /// The options that are shown, as they are to stand.
     pub options: &'a [&'a RankedOption],
+    /// What their pieces cost, where that is told.
+    pub prices: Option<&'a Prices>,
 }
 
 /// The page.
@@ -47,6 +53,9 @@ pub(crate) fn page(shared: &Shared<'_>) -> String {
     page.element("p", &[("class", "how")], words::HOW);
     for (place, (option, plan)) in shared.options.iter().zip(&plans).enumerate() {
         put_option(&mut page, shared, place, option, plan);
+    }
+    if shared.prices.is_some() {
+        page.element("p", &[("class", "how")], words::PRICES);
     }
     put_answer(&mut page, shared);
     let cautions = cautions_of_all(shared.answer);
@@ -92,13 +101,25 @@ fn put_option(page: &mut Markup, shared: &Shared<'_>, place: usize, option: &Ran
     page.open("table", &[]).open("thead", &[]).open("tr", &[]);
     page.element("th", &[("scope", "col")], words::PIECE);
     page.element("th", &[("scope", "col")], &words::size(sign(shop_unit(brief.units))));
+    if let Some(prices) = shared.prices {
+        page.element("th", &[("scope", "col"), ("class", "figure")], &words::price(prices.currency.as_deref()));
+    }
     page.end().end().open("tbody", &[]);
     for group in groups(brief, option) {
         let measure = |length: f64| shopped(brief.units, length, Rounding::Down);
         let drawn = size(group.piece.sizes.planned(), crate::words::plan::TIMES, measure);
         page.open("tr", &[]);
         page.element("th", &[("scope", "row")], &words::piece(&group.label, group.count));
-        page.element("td", &[], &drawn).end();
+        page.element("td", &[], &drawn);
+        if let Some(prices) = shared.prices {
+            let from = prices.from(&option.key, group.piece.sizes.piece);
+            page.element(
+                "td",
+                &[("class", "figure")],
+                &from.map_or_else(|| words::NO_PRICE.to_owned(), |it| it.words()),
+            );
+        }
+        page.end();
     }
     page.end().end();
     let mut heeded = all_eased(brief, option);
@@ -168,8 +189,8 @@ mod tests {
         let brief = scenario::read(ROOM, None).unwrap();
         let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
         let options: Vec<_> = answer.options.iter().take(2).collect();
-        let page = page(&Shared { answer: &answer, options: &options });
-        for raw in ["<img", "<script>alert", "<b>", "not for her", "core"] {
+        let page = page(&Shared { answer: &answer, options: &options, prices: None });
+        for raw in ["<img", "<script>alert", "<b>", "not for her", "core", "rice"] {
             assert!(!page.contains(raw), "{raw} in {page}");
         }
         assert_eq!(page.matches("<script").count(), 1);

@@ -24,6 +24,8 @@ const LEADER: f64 = 2.0;
 const OVER_WORDS: f64 = 25.0;
 /// What it costs to lead over a line, mm of leader.
 const OVER_LINE: f64 = 1.5;
+/// What it costs to cross another leader, mm of leader: which name is whose is then hard to see.
+const OVER_LEADER: f64 = 60.0;
 /// What it costs to name outside the room what stands in it, mm of leader.
 const OUTSIDE: f64 = 3.0;
 
@@ -40,6 +42,8 @@ pub(crate) struct Labels {
     barred: Vec<[At; 2]>,
     /// The same for what does not lie on bodies, which hide them.
     under: Vec<[At; 2]>,
+    /// From labels to what they name.
+    leaders: Vec<[At; 2]>,
     /// The outline of the room.
     floor: Vec<At>,
     bodies: Vec<Vec<At>>,
@@ -67,6 +71,7 @@ impl Labels {
             minded: Vec::new(),
             barred: Vec::new(),
             under: Vec::new(),
+            leaders: Vec::new(),
             floor: Vec::new(),
             bodies: Vec::new(),
             marks: Vec::new(),
@@ -197,10 +202,11 @@ impl Labels {
     fn led_over(&self, label: &Label, middle: At) -> f64 {
         let leader = label.leader(middle, BETWEEN);
         let words = self.taken.iter().filter(|taken| meet(&leader, *taken)).count() as f64;
-        let lines = self.minded.iter().chain(&self.barred).filter(|line| meet(&line[..], &leader)).count() as f64;
+        let over = |lines: &[[At; 2]]| lines.iter().filter(|line| meet(&line[..], &leader)).count() as f64;
+        let lines = over(&self.minded) + over(&self.barred);
         let is_in = |at: &At| self.floor.is_empty() || at.is_in(&self.floor);
         let is_out = is_in(&label.of) && !label.block(middle, 0.0).iter().all(is_in);
-        words * OVER_WORDS + lines * OVER_LINE + if is_out { OUTSIDE } else { 0.0 }
+        words * OVER_WORDS + lines * OVER_LINE + over(&self.leaders) * OVER_LEADER + if is_out { OUTSIDE } else { 0.0 }
     }
 
     fn is_free(&self, block: &[At; 4]) -> bool {
@@ -230,6 +236,7 @@ impl Labels {
     fn lead(&mut self, label: &Label, middle: At) {
         let leader = label.leader(middle, BETWEEN);
         self.barred.push(leader);
+        self.leaders.push(leader);
         self.marks.push(Path::line(leader, Pen::of(0.15, Tone::Grey)).into());
         self.marks.push(Path::circle(label.of, 0.4, None, Fill::Tone(Tone::Grey)).into());
     }
@@ -252,47 +259,4 @@ impl Labels {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::Labels;
-    use crate::drawing::{Area, At, Label, Mark, Side};
-
-    fn texts(marks: &[Mark]) -> usize {
-        marks.iter().filter(|mark| matches!(mark, Mark::Text(text) if text.side == Side::Middle)).count()
-    }
-
-    #[test]
-    fn what_has_no_room_at_its_place_gets_a_leader_and_then_a_number() {
-        let middle = At::new(20.0, 10.0);
-        let label = |text: &str| Label::new(middle, vec![middle], 2.5, text);
-        let mut labels = Labels::new(Area::new(0.0, 0.0, 40.0, 20.0));
-        labels.place(&label("a name of some length"));
-        assert_eq!(labels.marks.len(), 1);
-        labels.place(&label("another name of some length"));
-        assert_eq!((texts(&labels.marks), labels.marks.len()), (2, 4), "a leader with a dot");
-        labels.place(&label("a name that is far too long to find a place on so small a sheet"));
-        let (marks, key) = labels.finished();
-        assert_eq!((texts(&marks), key.len()), (3, 1));
-    }
-
-    /// A line under it costs more than a leader of a step beside it.
-    #[test]
-    fn a_label_is_led_off_a_line_under_its_only_place() {
-        let middle = At::new(20.0, 20.0);
-        let led = |lines: &[f64]| {
-            let mut labels = Labels::new(Area::new(0.0, 0.0, 40.0, 40.0));
-            lines.iter().for_each(|y| labels.mind([At::new(0.0, *y), At::new(40.0, *y)]));
-            labels.place(&Label::new(middle, vec![middle], 2.0, "here"));
-            labels.marks.len() > 1
-        };
-        assert_eq!([led(&[]), led(&[20.0])], [false, true]);
-    }
-
-    #[test]
-    fn a_label_had_rather_not_lie_on_a_line() {
-        let (on, off) = (At::new(10.0, 10.0), At::new(10.0, 15.0));
-        let mut labels = Labels::new(Area::new(0.0, 0.0, 20.0, 20.0));
-        labels.mind([At::new(0.0, 10.0), At::new(20.0, 10.0)]);
-        labels.place(&Label::new(on, vec![on, off], 2.0, "here"));
-        assert!(matches!(&labels.marks[0], Mark::Text(text) if text.at.y > 13.0));
-    }
-}
+mod tests;

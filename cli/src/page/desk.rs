@@ -46,6 +46,16 @@ impl Desk {
         Some(Arc::clone(room))
     }
 
+    /// Has the one room that there is worked on before anybody asks; what is amiss with its file is told then.
+    pub(super) fn begin(&self) {
+        if self.shelf.is_folder() {
+            return;
+        }
+        for room in self.shelf.names().iter().filter_map(|name| self.room(name)) {
+            let _ = room.opened();
+        }
+    }
+
     /// Calls a room something else; no step is taken meanwhile, and the room of the old name is open no longer.
     pub(super) fn rename(&self, old: &str, name: &str) -> Result<String, NotPut> {
         let mut open = self.open.lock().unwrap_or_else(PoisonError::into_inner);

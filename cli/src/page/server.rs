@@ -38,6 +38,7 @@ pub(super) fn serve(shelf: Shelf, args: &PageArgs, stdout: &mut Outlet<'_>) -> R
     let (link, links_of_lan) = (guard.link(), guard.links_of_lan());
     let desk = Desk::new(guard, shelf);
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().map_err(unserved)?;
+    desk.begin();
     // Whoever reads the link may come at once: the port is open by now.
     stdout.write(&words::link(&link, links_of_lan.is_some()))?;
     if let Some([change, look]) = links_of_lan {

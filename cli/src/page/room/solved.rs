@@ -6,7 +6,7 @@ use std::sync::{Arc, Mutex, PoisonError};
 use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::answer::Answer;
 
-use crate::drawing::{Paper, svg_in_page};
+use crate::drawing::{Paper, lighter, svg_in_page};
 use crate::render::plan::{self, Shown};
 use crate::words::page as words;
 
@@ -74,7 +74,7 @@ impl Solved {
         let mut sheet = plan::for_page(Shown::Option { answer: &self.answer, option }, &WIDEST).sheet;
         // Its place in the order changes with the wishes; the plan does not.
         sheet.title = words::plan_of(&self.answer.brief, option);
-        let svg: Arc<str> = svg_in_page(&sheet).into();
+        let svg: Arc<str> = svg_in_page(&lighter(sheet)).into();
         self.plans.lock().unwrap_or_else(PoisonError::into_inner).insert(name, Arc::clone(&svg));
         Some(svg)
     }

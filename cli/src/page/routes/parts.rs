@@ -20,6 +20,9 @@ use crate::words::page as words;
 /// How long a question waits for news of the work.
 const WAIT: Duration = Duration::from_millis(400);
 
+/// How long a page of options waits for the first of them before it comes without.
+const FIRST_WAIT: Duration = Duration::from_millis(150);
+
 /// The part of a screen that follows each answer, apart from the others.
 const ANSWERS: &str = "answers";
 
@@ -29,8 +32,11 @@ pub(super) async fn screen(
     Path((name, screen)): Path<(String, String)>,
     asked: Asked,
 ) -> Response {
+    let (Some(room), Ok(screen)) = (desk.room(&name), screen.parse::<Screen>()) else { return missing() };
+    if screen == Screen::Options {
+        first_answer(&room).await;
+    }
     beside(move || {
-        let (Some(room), Ok(screen)) = (desk.room(&name), screen.parse::<Screen>()) else { return missing() };
         if !screen.is_open_to(asked.right) {
             return reply::to(&screens::options_of(&name));
         }
@@ -42,6 +48,13 @@ pub(super) async fn screen(
         }
     })
     .await
+}
+
+/// Waits a moment for the first answer there is, so that a page shows it at once.
+async fn first_answer(room: &Arc<Room>) {
+    let mut news = room.news();
+    let Ok(Seen { stage: Stage::Busy { .. }, solved: None, .. }) = room.opened() else { return };
+    let _ = tokio::time::timeout(FIRST_WAIT, news.changed()).await;
 }
 
 /// A part of a screen, from the room as it is known.

@@ -47,6 +47,15 @@ impl Screen {
         }
     }
 
+    /// The scripts that its part of `page.js` calls on.
+    const fn scripts(self) -> &'static [&'static str] {
+        match self {
+            Self::Options => &["/room.js", "/fields.js", "/options.js"],
+            Self::Try => &["/room.js", "/fields.js", "/trial.js"],
+            Self::Measure | Self::Furnish | Self::Compare | Self::Sheets => &["/room.js", "/fields.js"],
+        }
+    }
+
     const fn label(self) -> &'static str {
         match self {
             Self::Measure => words::MEASURE,
@@ -68,6 +77,11 @@ pub(super) struct Room<'a> {
 
 /// A page of this title.
 pub(in crate::page) fn page(title: &str, body: Markup) -> Markup {
+    page_with(title, &[], body)
+}
+
+/// The same, whose script calls on these others: they are fetched beside it, not after it.
+fn page_with(title: &str, scripts: &[&str], body: Markup) -> Markup {
     html! {
         (DOCTYPE)
         html lang="en" {
@@ -79,6 +93,7 @@ pub(in crate::page) fn page(title: &str, body: Markup) -> Markup {
                 link rel="stylesheet" href="/page.css";
                 link rel="icon" href="/icon.svg" type="image/svg+xml";
                 script type="module" src="/page.js" {}
+                @for script in scripts { link rel="modulepreload" href=(script); }
             }
             body {
                 a.skip href="#main" { (words::SKIP) }
@@ -96,8 +111,9 @@ pub(super) fn screen(room: &Room<'_>, part: Markup) -> Markup {
     let lines = seen.read.as_ref().map(|brief| order::lines(brief)).unwrap_or_default();
     let query = chosen(room.on);
     let may_change = room.on.right == Right::Change;
-    page(
+    page_with(
         &words::window(&name, room.screen.label()),
+        room.screen.scripts(),
         html! {
             header.head {
                 div.title {

@@ -99,10 +99,10 @@ fn choices(name: &str, label: &str, choices: &[Choice], chosen: Option<&str>) ->
         @if !choices.is_empty() {
             fieldset.choices {
                 legend { (label) }
-                @for choice in choices {
+                @for (place, choice) in choices.iter().enumerate() {
                     label {
                         input type="radio" name=(name) value=(choice.value)
-                            id=(format!("{name}-{}", choice.value.trim()))
+                            id=(format!("{name}-{place}"))
                             checked[choice.value == chosen.unwrap_or_default()];
                         span { (words::with_count(&choice.label, choice.count)) }
                     }

@@ -52,3 +52,43 @@ fn a_pdf_says_its_language_and_its_parts_to_whoever_has_it_read_aloud() {
     }
     assert!(parts(b"P").len() > 20);
 }
+
+/// As ISO 32000-1, 14.8.4.3.4, has a table: rows of cells under cells that head them.
+#[test]
+fn tables_of_a_pdf_are_told_as_rows_of_cells_under_their_heads() {
+    let folder = tempdir().unwrap();
+    let (room, card) = (folder.path().join("room.yaml"), folder.path().join("card.pdf"));
+    fs::write(&room, ROOM).unwrap();
+    let made = run(&["card", room.to_str().unwrap(), "-o", card.to_str().unwrap()]);
+    assert_eq!(made.code, Some(0), "{}", made.stderr);
+    let document = Document::load(&card).unwrap();
+    let kind = |part: &lopdf::Dictionary| part.get(b"S").and_then(Object::as_name).unwrap_or_default().to_vec();
+    // What a part holds, those of its children that are parts themselves.
+    let held = |part: &lopdf::Dictionary| -> Vec<lopdf::Dictionary> {
+        let held = match part.get(b"K") {
+            Ok(Object::Array(all)) => all.clone(),
+            Ok(one) => vec![one.clone()],
+            Err(_) => Vec::new(),
+        };
+        let found = held.iter().filter_map(|one| document.dereference(one).ok()?.1.as_dict().ok());
+        found.filter(|part| part.has(b"S")).cloned().collect()
+    };
+    let parts = document.objects.values().filter_map(|object| object.as_dict().ok());
+    let tables: Vec<_> = parts.filter(|part| kind(part) == b"Table").collect();
+    let rows_of = |table: &&lopdf::Dictionary| -> Vec<Vec<Vec<u8>>> {
+        let rows = held(table);
+        assert!(rows.iter().all(|row| kind(row) == b"TR"));
+        rows.iter().map(|row| held(row).iter().map(kind).collect()).collect()
+    };
+    let tables: Vec<Vec<Vec<Vec<u8>>>> = tables.iter().map(rows_of).collect();
+    assert!(!tables.is_empty());
+    for cells in &tables {
+        assert!(cells.iter().all(|row| row.len() == cells[0].len() && !row.is_empty()), "a row lacks a cell");
+        assert!(cells.iter().flatten().all(|cell| cell == b"TH" || cell == b"TD"));
+    }
+    let is_headed = |cells: &Vec<Vec<Vec<u8>>>| {
+        let of = |row: &[Vec<u8>], kind: &[u8]| row.iter().all(|cell| cell == kind);
+        cells.len() > 1 && of(&cells[0], b"TH") && cells[1..].iter().all(|row| of(row, b"TD"))
+    };
+    assert!(tables.iter().any(is_headed), "the first row heads the others");
+}

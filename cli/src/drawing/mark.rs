@@ -209,6 +209,19 @@ pub(crate) struct Text {
     pub turned: f64,
     /// What it says.
     pub text: String,
+    /// Where it stands in a table, for whoever has that read aloud.
+    pub in_table: Option<InTable>,
+}
+
+/// A cell of a table, by its place; row 0 is that of the heads, where there are any.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct InTable {
+    /// From the top.
+    pub row: usize,
+    /// From the left.
+    pub column: usize,
+    /// It heads its column.
+    pub is_head: bool,
 }
 
 impl Pen {
@@ -232,7 +245,7 @@ impl Text {
     /// A level line of book lettering in ink that starts at `at`.
     pub(crate) fn new(at: At, size: f64, text: impl Into<String>) -> Self {
         let text = text.into();
-        Self { at, side: Side::Start, size, weight: Weight::Book, tone: Tone::Ink, turned: 0.0, text }
+        Self { at, side: Side::Start, size, weight: Weight::Book, tone: Tone::Ink, turned: 0.0, text, in_table: None }
     }
 
     /// The same about its middle.

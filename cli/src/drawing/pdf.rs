@@ -58,7 +58,7 @@ const fn is_path(mark: &Mark) -> bool {
 /// Lines and fills with no words between them, or one text.
 fn put_run(surface: &mut Surface<'_>, run: &[Mark], fonts: &Fonts<'_>, tags: &mut PageTags) {
     match run {
-        [Mark::Text(text)] => tags.words(surface, |surface| put_text(surface, text, fonts)),
+        [Mark::Text(text)] => tags.words(surface, text.in_table, |surface| put_text(surface, text, fonts)),
         [Mark::Layer(_)] | [] => {}
         paths => tags.lines(surface, |surface| {
             let paths = paths.iter().filter_map(|mark| if let Mark::Path(path) = mark { Some(path) } else { None });

@@ -1,17 +1,24 @@
 //! What a PDF says of its pages to whoever has them read aloud: the drawing as a figure with its description, each line of words
-//! as a paragraph, in the order in which they are written.
+//! as a paragraph or as a cell of its table, in the order in which they are written.
 
 use krilla::surface::Surface;
-use krilla::tagging::{Artifact, ContentTag, Tag, TagGroup, TagTree};
+use krilla::tagging::{Artifact, ContentTag, Identifier, Tag, TagGroup, TagTree};
 
-use super::{Mark, Sheet};
+use super::table_tags::TableTags;
+use super::{InTable, Mark, Sheet};
 use crate::text::safe::safe;
 
 /// The parts of one page.
 pub(super) struct PageTags {
     /// The drawing; `None` where lines only part words.
     figure: Option<TagGroup>,
-    words: Vec<TagGroup>,
+    words: Vec<Words>,
+}
+
+/// Words of a page.
+enum Words {
+    Paragraph(TagGroup),
+    Table(TableTags),
 }
 
 impl PageTags {
@@ -34,19 +41,43 @@ impl PageTags {
     }
 
     /// Writes a line of words.
-    pub(super) fn words(&mut self, surface: &mut Surface<'_>, write: impl FnOnce(&mut Surface<'_>)) {
+    pub(super) fn words(
+        &mut self,
+        surface: &mut Surface<'_>,
+        in_table: Option<InTable>,
+        write: impl FnOnce(&mut Surface<'_>),
+    ) {
         let place = surface.start_tagged(ContentTag::Other);
         write(surface);
         surface.end_tagged();
-        let mut paragraph = TagGroup::new(Tag::P);
-        paragraph.push(place);
-        self.words.push(paragraph);
+        match in_table {
+            Some(cell) => self.put_cell(cell, place),
+            None => {
+                let mut paragraph = TagGroup::new(Tag::P);
+                paragraph.push(place);
+                self.words.push(Words::Paragraph(paragraph));
+            }
+        }
+    }
+
+    /// A cell of the table that comes last, or of a new one where that is past it.
+    fn put_cell(&mut self, cell: InTable, place: Identifier) {
+        match self.words.last_mut() {
+            Some(Words::Table(table)) if table.goes_on_to(cell) => table.put(cell, place),
+            _ => self.words.push(Words::Table(TableTags::from(cell, place))),
+        }
     }
 
     /// The page as a section of the document.
     pub(super) fn put_into(self, tree: &mut TagTree) {
         let mut section = TagGroup::new(Tag::Section);
-        self.figure.into_iter().chain(self.words).for_each(|part| section.push(part));
+        self.figure.into_iter().for_each(|figure| section.push(figure));
+        for words in self.words {
+            section.push(match words {
+                Words::Paragraph(paragraph) => paragraph,
+                Words::Table(table) => table.whole(),
+            });
+        }
         tree.push(section);
     }
 }

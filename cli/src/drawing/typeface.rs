@@ -127,6 +127,7 @@ mod tests {
             side: Side::Start,
             turned: 0.0,
             tone: Tone::Ink,
+            in_table: None,
         };
         Sheet {
             title: String::new(),

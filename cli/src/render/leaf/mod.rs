@@ -5,6 +5,7 @@
 
 mod html;
 mod paper;
+mod row;
 mod rows;
 mod text;
 

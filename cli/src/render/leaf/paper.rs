@@ -1,6 +1,7 @@
 //! A sheet of words and tables on paper: upright pages, or pages on their side that fold to a pocket.
 
-use super::rows::{Row, rows};
+use super::row::Row;
+use super::rows::rows;
 use super::{Block, Leaf, Set};
 use crate::drawing::{Area, At, Dash, Mark, Paper, Path, Pen, Sheet, Stock, Text, Tone};
 use crate::words::leaf as words;

@@ -1,12 +1,11 @@
 //! Blocks as rows of lettering, each as high as it must be.
 
+use super::row::{LINE, Line, Row};
 use super::{Beside, Block, Grid, Picture};
-use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Text, Tone, Weight, width_of, wrapped};
+use crate::drawing::{Area, At, Fill, InTable, Mark, Path, Pen, Tone, Weight, width_of, wrapped};
 use crate::text::safe::safe;
 use crate::text::table::Stand;
 
-/// From foot to foot of two lines, in sizes of the type.
-const LINE: f64 = 1.32;
 /// Above headings, in sizes of the type.
 const ABOVE: f64 = 1.0;
 /// Between columns of a table, in sizes of the type.
@@ -24,51 +23,6 @@ const NARROWEST_LAST: f64 = 10.0;
 /// Between a drawing and what stands beside it, mm.
 const GAP: f64 = 5.0;
 
-/// One row: what stands on it, from its left top corner.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Row {
-    /// mm.
-    pub height: f64,
-    words: Vec<(f64, String, Weight)>,
-    size: f64,
-    /// Where a box to tick stands.
-    tick: bool,
-    /// Where lines to write on start, and how long each is.
-    blanks: Vec<(f64, f64)>,
-    /// A drawing, its left top corner at the row's own.
-    drawing: Vec<Mark>,
-}
-
-impl Row {
-    fn of(size: f64, words: Vec<(f64, String, Weight)>) -> Self {
-        Self { height: size * LINE, words, size, tick: false, blanks: Vec::new(), drawing: Vec::new() }
-    }
-
-    fn space(height: f64) -> Self {
-        Self { height, ..Self::of(0.0, Vec::new()) }
-    }
-
-    /// Nothing stands on it.
-    pub(super) fn is_space(&self) -> bool {
-        self.words.is_empty() && self.blanks.is_empty() && self.drawing.is_empty()
-    }
-
-    /// Its marks, its left top corner being there.
-    pub(super) fn marks(&self, at: At) -> Vec<Mark> {
-        let foot = at + At::new(0.0, self.size);
-        let text = |(x, words, weight): &(f64, String, Weight)| {
-            Text { weight: *weight, ..Text::new(foot + At::new(*x, 0.0), self.size, words.clone()) }.into()
-        };
-        let mut marks: Vec<Mark> = self.words.iter().map(text).collect();
-        if self.tick {
-            marks.push(tick(at + At::new(0.0, self.size * 0.2), self.size * 0.85));
-        }
-        marks.extend(self.drawing.iter().cloned().map(|mark| mark.moved(at)));
-        marks.extend(self.blanks.iter().map(|(x, wide)| blank(foot + At::new(*x, self.size * 0.15), *wide)));
-        marks
-    }
-}
-
 /// A block in lettering of this size, `width` wide.
 pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
     let indent = size * INDENT;
@@ -82,7 +36,7 @@ pub(super) fn rows(block: &Block, width: f64, size: f64) -> Vec<Row> {
             .flat_map(|entry| {
                 let mut rows = paragraph(entry, indent, width, size, Weight::Book);
                 if let Some(first) = rows.first_mut() {
-                    first.words.push((0.0, "\u{2022}".to_owned(), Weight::Book));
+                    first.words.push(Line::plain(0.0, "\u{2022}".to_owned(), Weight::Book));
                 }
                 rows
             })
@@ -133,7 +87,7 @@ fn abreast(columns: impl IntoIterator<Item = (Vec<Row>, f64)>) -> Row {
 fn written(word: &str, width: f64, size: f64) -> Row {
     let word = safe(word);
     let from = width_of(&word, size, Weight::Book) + size * 0.5;
-    let row = Row::of(size, vec![(0.0, word, Weight::Book)]);
+    let row = Row::of(size, vec![Line::plain(0.0, word, Weight::Book)]);
     Row { height: size * LINE * 1.5, blanks: vec![(from, (width - from).max(0.0))], ..row }
 }
 
@@ -168,7 +122,7 @@ fn headed(rows: Vec<Row>, above: f64) -> Vec<Row> {
 /// Lines from `from` to `to`.
 fn paragraph(words: &str, from: f64, to: f64, size: f64, weight: Weight) -> Vec<Row> {
     let lines = wrapped(&safe(words), size, weight, to - from);
-    lines.into_iter().map(|line| Row::of(size, vec![(from, line, weight)])).collect()
+    lines.into_iter().map(|line| Row::of(size, vec![Line::plain(from, line, weight)])).collect()
 }
 
 /// Heads, then rows; a last column of words wraps into what is left.
@@ -177,11 +131,11 @@ fn table(grid: &Grid, width: f64, size: f64) -> Vec<Row> {
     let mut rows = Vec::new();
     let heads: Vec<String> = grid.heads.iter().map(|head| head.words.clone()).collect();
     if heads.iter().any(|head| !head.is_empty()) {
-        rows.extend(table_row(grid, &heads, &columns, within, true));
+        rows.extend(table_row(grid, 0, &heads, &columns, within));
         rows.push(rule(table_width(&columns, size), size));
     }
-    for row in &grid.rows {
-        rows.extend(table_row(grid, row, &columns, within, false));
+    for (place, row) in grid.rows.iter().enumerate() {
+        rows.extend(table_row(grid, place + 1, row, &columns, within));
         rows.push(rule(table_width(&columns, size), size));
     }
     rows.push(Row::space(size * RULE));
@@ -233,8 +187,9 @@ struct Within {
     size: f64,
 }
 
-fn table_row(grid: &Grid, cells: &[String], columns: &[f64], within: Within, is_head: bool) -> Vec<Row> {
-    let Within { left, right, size } = within;
+/// The row at a place of a table; the heads are at 0.
+fn table_row(grid: &Grid, row: usize, cells: &[String], columns: &[f64], within: Within) -> Vec<Row> {
+    let (Within { left, right, size }, is_head) = (within, row == 0);
     let weight = if is_head { Weight::Bold } else { Weight::Book };
     let (mut rows, mut blanks, mut x) = (vec![Row::of(size, Vec::new())], Vec::new(), left);
     for (place, (cell, column)) in cells.iter().zip(columns).enumerate() {
@@ -259,7 +214,8 @@ fn table_row(grid: &Grid, cells: &[String], columns: &[f64], within: Within, is_
                 Stand::Left => 0.0,
                 Stand::Right => column - width_of(&line, size, weight),
             };
-            rows[down].words.push((x + shift, line, weight));
+            let in_table = Some(InTable { row, column: place, is_head });
+            rows[down].words.push(Line { from: x + shift, words: line, weight, in_table });
         }
         x += column + size * BETWEEN;
     }
@@ -277,14 +233,4 @@ fn bar(at: At, width: f64, share: f64, size: f64) -> [Mark; 2] {
         Path::area(&area, None, Fill::Tone(tone)).into()
     };
     [bar(width, Tone::Rug), bar(width * (share / 100.0).clamp(0.0, 1.0), Tone::Seat)]
-}
-
-/// A box to tick, with its left top corner there.
-fn tick(at: At, side: f64) -> Mark {
-    Path::area(&Area::new(at.x, at.y, side, side), Some(Pen::ink(0.25)), Fill::None).into()
-}
-
-/// A line to write on.
-fn blank(at: At, width: f64) -> Mark {
-    Path::line([at, at + At::new(width, 0.0)], Pen::ink(0.15)).into()
 }

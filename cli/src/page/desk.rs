@@ -5,6 +5,7 @@ use std::sync::{Arc, Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
 use super::guard::Guard;
+use super::ranked::RankedAll;
 use super::room::Room;
 use super::shelf::{NotPut, Shelf};
 
@@ -13,6 +14,8 @@ use super::shelf::{NotPut, Shelf};
 pub(super) struct Desk {
     pub(super) guard: Arc<Guard>,
     pub(super) shelf: Arc<Shelf>,
+    /// The run over all rooms of the folder.
+    pub(super) ranked: RankedAll,
     open: Arc<Mutex<BTreeMap<String, Arc<Room>>>>,
     asked: Arc<Mutex<Instant>>,
 }
@@ -23,6 +26,7 @@ impl Desk {
         Self {
             guard: Arc::new(guard),
             shelf: Arc::new(shelf),
+            ranked: RankedAll::default(),
             open: Arc::default(),
             asked: Arc::new(Mutex::new(Instant::now())),
         }

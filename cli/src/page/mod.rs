@@ -10,6 +10,7 @@ mod desk;
 mod gate;
 mod guard;
 mod lan;
+mod ranked;
 mod reply;
 mod room;
 mod routes;

@@ -8,6 +8,8 @@ use crate::process::failure::Failure;
 use crate::process::outlet::Outlet;
 use crate::process::source::{self, Unreadable};
 
+/// How lists of pieces end.
+const LISTS: [&str; 2] = ["csv", "xlsx"];
 /// Letters of a file's name at most.
 const LONGEST_NAME: usize = 80;
 
@@ -42,17 +44,22 @@ impl Shelf {
     pub(super) fn names(&self) -> Vec<String> {
         match self {
             Self::File(path) => name_of(path).into_iter().collect(),
-            Self::Folder(folder) => {
-                let entries = fs::read_dir(folder).into_iter().flatten().flatten();
-                // A link may lead out of the folder: it is left out.
-                let files = entries.filter(|entry| entry.file_type().is_ok_and(|kind| kind.is_file()));
-                let paths = files.map(|entry| entry.path()).filter(|path| source::is_scenario(path));
-                let mut names: Vec<String> = paths.filter_map(|path| name_of(&path)).collect();
-                names.retain(|name| !name.starts_with(UNDER_WAY));
-                names.sort();
-                names
-            }
+            Self::Folder(folder) => named_in(folder, source::is_scenario),
         }
+    }
+
+    /// The names of the lists of pieces beside the rooms, in order; none beside one file.
+    pub(super) fn lists(&self) -> Vec<String> {
+        match self {
+            Self::File(_) => Vec::new(),
+            Self::Folder(folder) => named_in(folder, |path| source::ends_in(path, &LISTS)),
+        }
+    }
+
+    /// The list of this name, as [`Self::path`] finds rooms.
+    pub(super) fn list(&self, name: &str) -> Option<PathBuf> {
+        let Self::Folder(folder) = self else { return None };
+        self.lists().into_iter().find(|known| known == name).map(|known| folder.join(known))
     }
 
     /// The file of this name; none where the shelf has none, whatever else the name may lead to.
@@ -119,6 +126,17 @@ pub(super) enum NotPut {
     Failed(Failure),
 }
 
+/// The names of such files in a folder, in order. A link may lead out of it: it is left out.
+fn named_in(folder: &Path, is_such: impl Fn(&Path) -> bool) -> Vec<String> {
+    let entries = fs::read_dir(folder).into_iter().flatten().flatten();
+    let files = entries.filter(|entry| entry.file_type().is_ok_and(|kind| kind.is_file()));
+    let paths = files.map(|entry| entry.path()).filter(|path| is_such(path));
+    let mut names: Vec<String> = paths.filter_map(|path| name_of(&path)).collect();
+    names.retain(|name| !name.starts_with(UNDER_WAY));
+    names.sort();
+    names
+}
+
 fn name_of(path: &Path) -> Option<String> {
     path.file_name()?.to_str().map(str::to_owned)
 }
@@ -155,7 +173,9 @@ mod tests {
         let outer = tempfile::tempdir().unwrap();
         let folder = outer.path().join("rooms");
         fs::create_dir_all(folder.join("more")).unwrap();
-        for file in ["secret.yaml", "rooms/one.yaml", "rooms/more/two.yaml", "rooms/notes.txt"] {
+        for file in
+            ["secret.yaml", "secret.csv", "rooms/shop.csv", "rooms/one.yaml", "rooms/more/two.yaml", "rooms/notes.txt"]
+        {
             fs::write(outer.path().join(file), "units: cm").unwrap();
         }
         #[cfg(unix)]
@@ -168,6 +188,11 @@ mod tests {
             assert_eq!(shelf.path(name), None, "{name}");
         }
         assert!(shelf.path("one.yaml").is_some());
+        assert_eq!(shelf.lists(), ["shop.csv"]);
+        assert!(shelf.list("shop.csv").is_some());
+        for name in ["../secret.csv", "one.yaml", "", "..", "./shop.csv"] {
+            assert_eq!(shelf.list(name), None, "{name}");
+        }
         for name in ["../three", "more/three", "/tmp/three", ".hidden", "", "a\u{0}b", "c:\\three"] {
             assert!(shelf.put(name, "units: cm").is_err(), "{name}");
         }
@@ -186,7 +211,7 @@ mod tests {
         assert_eq!(fs::read_to_string(folder.join("one.yaml")).unwrap(), "units: cm");
         assert_eq!(shelf.rename("three.yaml", "Quay 4").unwrap(), "Quay 4.yaml");
         assert_eq!(shelf.names(), ["Quay 4.yaml", "one.yaml"]);
-        assert_eq!(fs::read_dir(outer.path()).unwrap().count(), 2);
+        assert_eq!(fs::read_dir(outer.path()).unwrap().count(), 3);
     }
 
     #[test]

@@ -43,4 +43,20 @@ tried(executablePath, async (browser) => {
   await page.locator(".back").click();
   await page.waitForSelector(".rooms");
   must((await files(page)).length === 3, `the rooms are ${await files(page)}`);
+  // All of them are ranked at a key: how far that is is told, then each has its first option.
+  await page.getByRole("button", { name: "Rank all rooms" }).focus();
+  await page.keyboard.press("Enter");
+  await page.waitForFunction(() => document.querySelectorAll(".rooms img").length === 3, null, { timeout: 120000 });
+  await page.locator(".rooms img").last().scrollIntoViewIfNeeded();
+  await page.waitForFunction(() => [...document.querySelectorAll(".rooms img")].every((plan) => plan.complete && plan.naturalWidth > 0));
+  must((await page.textContent(".rooms")).includes("first of"), "what comes first is not told");
+  for (const colorScheme of ["light", "dark"]) {
+    for (const width of [390, 1440]) {
+      const other = await opened(browser, { viewport: { width, height: 844 }, colorScheme });
+      await other.waitForSelector(".rooms img");
+      await audited(other, `ranked rooms ${colorScheme} ${width}`);
+      if (process.env.ELBOWROOM_PICTURES) await other.screenshot({ path: path.join(process.env.ELBOWROOM_PICTURES, `ranked-${colorScheme}-${width}.png`), fullPage: true });
+      await other.context().close();
+    }
+  }
 });

@@ -36,7 +36,7 @@ fn rooms_of_a_folder_are_duplicated_and_renamed_in_a_real_browser() {
     let rooms = served.folder.path().join("rooms");
     let mut names: Vec<_> = fs::read_dir(&rooms).unwrap().map(|entry| entry.unwrap().file_name()).collect();
     names.sort();
-    assert_eq!(names, ["Quay 4.yml", "one, copy.yaml", "one.yaml"]);
+    assert_eq!(names, ["Quay 4.yml", "answers", "one, copy.yaml", "one.yaml"]);
     assert_eq!(fs::read_to_string(rooms.join("Quay 4.yml")).unwrap(), demo("studio.yaml"));
 }
 

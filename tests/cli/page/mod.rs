@@ -2,6 +2,7 @@
 
 mod browser;
 mod chosen;
+mod folder;
 mod lan;
 mod load;
 mod safety;

@@ -91,8 +91,17 @@ on("solved", async () => {
 // Sheets follow the option and the paper that are chosen.
 main.addEventListener("change", (event) => {
   const form = event.target.closest("#sheet-of");
-  if (form === null) return;
-  const chosen = new URLSearchParams([...form.querySelectorAll("select")].map((field) => [field.name, field.value]));
-  query.set("option", chosen.get("option"));
-  for (const link of document.querySelectorAll("a[data-sheet]")) link.href = `${link.dataset.sheet}?${chosen}`;
+  if (form !== null) {
+    const chosen = new URLSearchParams([...form.querySelectorAll("select")].map((field) => [field.name, field.value]));
+    query.set("option", chosen.get("option"));
+    for (const link of document.querySelectorAll("a[data-sheet]")) link.href = `${link.dataset.sheet}?${chosen}`;
+  }
+  // A client is told prices where that is chosen, and else none.
+  const prices = document.getElementById("sheet-prices");
+  if (prices === null || (form === null && event.target !== prices)) return;
+  const link = document.getElementById("for-client");
+  const url = new URL(link.href);
+  url.searchParams.delete("list");
+  if (prices.value !== "") url.searchParams.set("list", prices.value);
+  link.href = url.href;
 });

@@ -21,6 +21,21 @@ const focus = sessionStorage.getItem("focus");
 sessionStorage.removeItem("focus");
 if (focus !== null) document.getElementById(focus)?.focus();
 
+// All rooms are being ranked: how far that is, until it is done.
+async function follow(ranking) {
+  for (;;) {
+    await new Promise((resolve) => { setTimeout(resolve, 500); });
+    const reply = await fetch("/ranking").catch(() => null);
+    if (!reply?.ok) return;
+    const told = await reply.json();
+    if (!told.busy) break;
+    if (ranking.textContent !== told.told) ranking.textContent = told.told;
+  }
+  location.reload();
+}
+const ranking = document.getElementById("ranking");
+if (ranking !== null) follow(ranking);
+
 // A new room of a folder, one like another, another name.
 for (const form of document.querySelectorAll("form[data-to]")) {
   form.addEventListener("submit", async (event) => {

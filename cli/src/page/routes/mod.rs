@@ -3,7 +3,9 @@
 mod asked;
 mod assets;
 mod beside;
+mod command;
 mod parts;
+mod ranked;
 mod rooms;
 mod sheets;
 mod steps;
@@ -30,6 +32,9 @@ pub(super) fn all(desk: Desk) -> Router {
         .route("/", get(rooms::shelf))
         .route("/new", post(rooms::new))
         .route("/rename", post(rooms::rename))
+        .route("/rank-all", post(ranked::rank_all))
+        .route("/ranking", get(ranked::ranking))
+        .route("/answer/{plan}", get(ranked::plan))
         .route("/enter/{token}", get(enter))
         .route("/room/{room}/stage", get(parts::stage))
         .route("/room/{room}/part/{part}", get(parts::part))

@@ -42,7 +42,7 @@ pub(super) async fn screen(
         }
         match room.opened() {
             Ok(seen) => {
-                with(&room, &seen, &asked, |on| reply::html(screens::screen(screen, on, desk.shelf.is_folder())))
+                with(&desk, &room, &seen, &asked, |on| reply::html(screens::screen(screen, on, desk.shelf.is_folder())))
             }
             Err(_) => unreadable(&room),
         }
@@ -66,7 +66,7 @@ pub(super) async fn part(
     beside(move || {
         let Some(room) = desk.room(&name) else { return missing() };
         let Ok(seen) = room.seen() else { return unreadable(&room) };
-        with(&room, &seen, &asked, |on| match (part.as_str(), part.parse::<Screen>()) {
+        with(&desk, &room, &seen, &asked, |on| match (part.as_str(), part.parse::<Screen>()) {
             (ANSWERS, _) => reply::html(screens::answers(on)),
             (_, Ok(screen)) if screen.is_open_to(on.right) => reply::html(screens::part(screen, on)),
             _ => missing(),
@@ -118,11 +118,11 @@ pub(super) async fn outline(State(desk): State<Desk>, Path(name): Path<String>, 
 }
 
 /// What a screen is made from.
-fn with(room: &Arc<Room>, seen: &Seen, asked: &Asked, made: impl FnOnce(On<'_>) -> Response) -> Response {
+fn with(desk: &Desk, room: &Arc<Room>, seen: &Seen, asked: &Asked, made: impl FnOnce(On<'_>) -> Response) -> Response {
     let chosen = |name: &str| asked.one(name).map(str::to_owned);
     let filter = Filter { wall: chosen("wall"), hand: chosen("hand") };
     let wall = asked.one("at").and_then(|wall| wall.parse().ok()).unwrap_or(0);
-    let pinned = asked.all("pin");
+    let (pinned, lists) = (asked.all("pin"), desk.shelf.lists());
     let seen = &seen.told_in(asked.units);
     let option = asked.one("option");
     made(On {
@@ -133,6 +133,7 @@ fn with(room: &Arc<Room>, seen: &Seen, asked: &Asked, made: impl FnOnce(On<'_>) 
         pinned: &pinned,
         right: asked.right,
         units: asked.units,
+        lists: &lists,
         filter: &filter,
     })
 }

@@ -9,10 +9,10 @@ use serde_json::{Value, json};
 use super::asked::Asked;
 use super::beside::beside;
 use crate::page::desk::Desk;
-use crate::page::reply;
 use crate::page::room::{Room, Seen};
 use crate::page::screens::{self, Filter, On};
 use crate::page::shelf::NotPut;
+use crate::page::{ranked, reply};
 use crate::process::failure::Failure;
 use crate::words::failure;
 use crate::words::page as words;
@@ -35,9 +35,13 @@ pub(super) async fn shelf(State(desk): State<Desk>, asked: Asked) -> Response {
             pinned: &[],
             right,
             units,
+            lists: &[],
             filter: &filter,
         });
-        reply::html(screens::rooms(&on.collect::<Vec<_>>(), right, units))
+        let known = ranked::rooms(&desk.shelf);
+        let so_far = ranked::folder(&desk.shelf).map_or(0, |folder| ranked::solved_so_far(&folder));
+        let all = screens::Ranked { rooms: &known, run: &desk.ranked.run(), so_far };
+        reply::html(screens::rooms(&on.collect::<Vec<_>>(), &all, right, units))
     })
     .await
 }

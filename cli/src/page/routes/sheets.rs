@@ -9,12 +9,10 @@ use axum::response::Response;
 
 use super::asked::Asked;
 use super::beside::{beside, missing};
-use crate::args::{self, Asked as Run};
-use crate::commands;
+use super::command::made;
 use crate::page::desk::Desk;
 use crate::page::reply;
-use crate::process::outlet::Outlet;
-use crate::words::{failure, page as words};
+use crate::words::page as words;
 
 /// A sheet: the file as the page calls it, the command, the form where it takes one, which options it is of, what it is sent as.
 struct Sheet {
@@ -34,13 +32,16 @@ enum Of {
     Several,
     /// Those that rank best.
     Best,
+    /// None: it is of the room and a list of pieces.
+    List,
 }
 
 const HTML: &str = "text/html; charset=utf-8";
 const TEXT: &str = "text/plain; charset=utf-8";
 const PDF: &str = "application/pdf";
+const CSV: &str = "text/csv; charset=utf-8";
 
-const SHEETS: [Sheet; 14] = [
+const SHEETS: [Sheet; 16] = [
     Sheet { file: "plan.pdf", command: "draw", form: Some("pdf"), of: Of::One, kind: PDF },
     Sheet { file: "plan.svg", command: "draw", form: Some("svg"), of: Of::One, kind: "image/svg+xml" },
     Sheet { file: "plan.png", command: "draw", form: Some("png"), of: Of::One, kind: "image/png" },
@@ -55,6 +56,8 @@ const SHEETS: [Sheet; 14] = [
     Sheet { file: "compare.txt", command: "compare", form: Some("text"), of: Of::Several, kind: TEXT },
     Sheet { file: "share.html", command: "share", form: Some("html"), of: Of::Several, kind: HTML },
     Sheet { file: "report.html", command: "report", form: None, of: Of::Best, kind: HTML },
+    Sheet { file: "shop.txt", command: "shop", form: None, of: Of::List, kind: TEXT },
+    Sheet { file: "shop.csv", command: "shop", form: None, of: Of::List, kind: CSV },
 ];
 
 /// A sheet as a file to keep.
@@ -67,7 +70,13 @@ pub(super) async fn sheet(
         let sheet = SHEETS.iter().find(|sheet| sheet.file == file);
         let (Some(room), Some(sheet)) = (desk.room(&name), sheet) else { return missing() };
         let stem = File::new(&name).file_stem().map(|stem| stem.to_string_lossy().into_owned()).unwrap_or_default();
-        match made(&line(sheet, room.path(), &asked)) {
+        let list = asked.one("list").map(|list| desk.shelf.list(list));
+        let list = match (list, sheet.of) {
+            (Some(Some(list)), _) => Some(list),
+            (None, of) if of != Of::List => None,
+            _ => return missing(),
+        };
+        match made(&line(sheet, room.path(), list.as_deref(), &asked), &mut std::io::empty()) {
             Ok(bytes) => reply::file(sheet.kind, &format!("{stem}-{file}"), bytes),
             Err(why) => reply::html_of(
                 StatusCode::UNPROCESSABLE_ENTITY,
@@ -82,7 +91,7 @@ pub(super) async fn sheet(
 }
 
 /// What would stand on the command line.
-fn line(sheet: &Sheet, path: &File, asked: &Asked) -> Vec<OsString> {
+fn line(sheet: &Sheet, path: &File, list: Option<&File>, asked: &Asked) -> Vec<OsString> {
     let mut line: Vec<OsString> = vec!["elbowroom".into(), sheet.command.into()];
     if let Some(form) = sheet.form {
         line.extend(["--format".into(), form.into()]);
@@ -96,19 +105,16 @@ fn line(sheet: &Sheet, path: &File, asked: &Asked) -> Vec<OsString> {
     if let Some(units) = asked.units {
         line.push(format!("--units={}", units.key()).into());
     }
+    if let Some(list) = list.filter(|_| sheet.command == "share") {
+        line.extend(["--prices".into(), list.into()]);
+    }
+    if sheet.kind == CSV {
+        line.push("--csv".into());
+    }
     line.extend(["--".into(), path.into()]);
+    line.extend(list.filter(|_| sheet.of == Of::List).map(OsString::from));
     if sheet.of == Of::Several {
         line.extend(asked.all("option").into_iter().map(OsString::from));
     }
     line
-}
-
-/// What the command line makes of it; or what it says of why it makes nothing.
-fn made(line: &[OsString]) -> Result<Vec<u8>, String> {
-    let (mut found, mut told) = (Vec::new(), Vec::new());
-    let asked = args::parse(line.to_vec()).map_err(|why| failure::message(&why))?.asked;
-    let Run::Command(command) = asked else { return Err(words::NOT_UNDERSTOOD.to_owned()) };
-    let (mut out, mut err) = (Outlet::plain(&mut found), Outlet::plain(&mut told));
-    commands::run(command, &mut std::io::empty(), &mut out, &mut err).map_err(|why| failure::message(&why))?;
-    Ok(found)
 }

@@ -28,7 +28,7 @@ pub(super) use frame::{Screen, page};
 pub(super) use on::On;
 pub(super) use options::answers;
 pub(super) use outline::outline;
-pub(super) use rooms::rooms;
+pub(super) use rooms::{Ranked, rooms};
 pub(super) use state::told;
 
 use maud::Markup;

@@ -23,6 +23,8 @@ pub(in crate::page) struct On<'a> {
     pub(in crate::page) right: Right,
     /// The unit that lengths are told in, where it is not the file's.
     pub(in crate::page) units: Option<Unit>,
+    /// The lists of pieces beside the room's file.
+    pub(in crate::page) lists: &'a [String],
     /// Which options are shown.
     pub(in crate::page) filter: &'a Filter,
 }

@@ -59,7 +59,7 @@ fn sheets(on: On<'_>) -> Markup {
                     p.soft { (about) }
                     p.links {
                         @for (file, form) in forms {
-                            a.button download="" data-sheet=(format!("/room/{}/sheet/{file}", encoded(on.file)))
+                            a.button id="for-client" download="" data-sheet=(format!("/room/{}/sheet/{file}", encoded(on.file)))
                                 href=(format!("/room/{}/sheet/{file}?option={}&paper=a4", encoded(on.file), encoded(key)))
                                 aria-label=(words::download(name, form)) { (form) }
                         }
@@ -67,6 +67,7 @@ fn sheets(on: On<'_>) -> Markup {
                 }
             }
             (for_a_client(on, solved, key))
+            (of_lists(on))
         }
     }
 }
@@ -86,6 +87,37 @@ fn for_a_client(on: On<'_>, solved: &Solved, key: &str) -> Markup {
             p.links {
                 a.button download="" data-sheet=[pinned.is_empty().then_some(&at)] href=(format!("{at}?{}", query.join("&")))
                     aria-label=(words::download(name, words::PAGE)) { (words::PAGE) }
+            }
+            @if !on.lists.is_empty() {
+                div.field {
+                    label for="sheet-prices" { (words::PRICES) }
+                    select id="sheet-prices" {
+                        option value="" { (words::NO_PRICES) }
+                        @for list in on.lists { option value=(list) { (words::prices_of(list)) } }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What of the lists beside the room fits.
+fn of_lists(on: On<'_>) -> Markup {
+    let [name, about] = words::SHOP;
+    html! {
+        @if !on.lists.is_empty() {
+            div.sheet-row {
+                h3 { (name) }
+                p.soft { (about) }
+                @for list in on.lists {
+                    p.links {
+                        span { (list) }
+                        @for (file, form) in [("shop.txt", words::TEXT), ("shop.csv", words::CSV)] {
+                            a.button download="" href=(format!("/room/{}/sheet/{file}?list={}", encoded(on.file), encoded(list)))
+                                aria-label=(words::download(list, form)) { (form) }
+                        }
+                    }
+                }
             }
         }
     }

@@ -23,7 +23,7 @@ use crate::words::batch as words;
 use crate::words::lengths::shopped;
 
 /// Why the room has no option, in a sentence or two; nothing where it has one.
-fn reason(told: &RoomLine) -> Option<String> {
+pub(crate) fn reason(told: &RoomLine) -> Option<String> {
     if let Some(fault) = told.faults.first() {
         return Some(words::at_fault(&fault.message, fault.place.as_ref().map(|place| place.line), told.faults.len()));
     }

@@ -31,6 +31,31 @@ pub(crate) const NO_TOKEN: &str = "This page needs its link: follow the one that
 pub(crate) const SKIP: &str = "Skip to the room";
 /// Where scripts do not run.
 pub(crate) const NEEDS_SCRIPT: &str = "This page needs its script, which comes from this machine alone: let it run.";
+/// A button over a folder's rooms.
+pub(crate) const RANK_ALL: &str = "Rank all rooms";
+/// What it does.
+pub(crate) const RANK_ALL_ABOUT: &str = "What was solved before and has not changed is not solved again. All of it is kept in the folder answers, with a page to look at and rows for a spreadsheet.";
+/// Of a room whose file is another by now.
+pub(crate) const CHANGED_SINCE: &str = "Changed since it was ranked.";
+
+/// How far the run over all rooms is.
+pub(crate) fn ranking(solved: usize) -> String {
+    format!("Ranking all rooms: {} solved so far.", counted(solved, "room", "rooms"))
+}
+
+/// Where the run over all rooms broke off.
+pub(crate) fn not_ranked(why: &str) -> String {
+    format!("The rooms were not all ranked. {why}")
+}
+
+/// The first option of a room, of so many.
+pub(crate) fn first_of(title: &str, count: usize) -> String {
+    match count {
+        1 => format!("{title}; nothing else fits."),
+        _ => format!("{title}; first of {count} that fit."),
+    }
+}
+
 /// Back to the list of rooms.
 pub(crate) const ALL_ROOMS: &str = "All rooms";
 /// The screens, in the order of the work.

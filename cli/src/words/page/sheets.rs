@@ -21,8 +21,21 @@ pub(crate) const REPORT: [&str; 2] = ["Report", "All of it on one page that open
 /// A sheet, and what it is for.
 pub(crate) const FOR_A_CLIENT: [&str; 2] = [
     "For a client",
-    "Plans, names and sizes on one page, with no scores and no shops; the client marks one, writes a line, and sends that back as text.",
+    "Plans, names and sizes on one page, with no scores, no shops, and prices only where you choose them; the client marks one, writes a line, and sends that back as text.",
 ];
+/// A field of it.
+pub(crate) const PRICES: &str = "Prices";
+/// A choice of it.
+pub(crate) const NO_PRICES: &str = "not told";
+/// A sheet, and what it is for.
+pub(crate) const SHOP: [&str; 2] =
+    ["From a list", "Which pieces of a list in this folder fit, and by how much the others miss"];
+
+/// A choice of the prices that a client is told.
+pub(crate) fn prices_of(list: &str) -> String {
+    format!("the lowest on {list} of what fits")
+}
+
 /// Which options it shows.
 pub(crate) const SHARES_ONE: &str = "It shows the option chosen above; pin two or three under Options to show those.";
 /// A form.
@@ -31,6 +44,8 @@ pub(crate) const PDF: &str = "PDF";
 pub(crate) const SVG: &str = "SVG";
 /// A form.
 pub(crate) const PNG: &str = "PNG";
+/// A form.
+pub(crate) const CSV: &str = "spreadsheet (CSV)";
 /// A form.
 pub(crate) const TEXT: &str = "text";
 /// A form.

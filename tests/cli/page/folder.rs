@@ -1,0 +1,90 @@
+//! What a folder has beyond its rooms: all of them ranked and kept, and the lists of pieces that lie beside them.
+
+use std::fs;
+use std::path::PathBuf;
+use std::time::{Duration, Instant};
+
+use serde_json::json;
+
+use super::served::{Served, demo};
+use crate::program::program;
+
+fn served() -> (Served, PathBuf) {
+    let served = Served::folder(&[("hung.yaml", &demo("hung-screen.yaml")), ("none.yaml", &demo("nothing-fits.yaml"))]);
+    let rooms = served.folder.path().join("rooms");
+    (served, rooms)
+}
+
+/// Has all rooms ranked and waits until that is done.
+fn rank_all(served: &Served) {
+    assert_eq!(served.post("/rank-all", &json!({})).json()["to"], "/");
+    let begun = Instant::now();
+    while served.get("/ranking").json()["busy"] == true {
+        assert!(begun.elapsed() < Duration::from_secs(120));
+    }
+}
+
+#[test]
+fn all_rooms_are_ranked_as_batch_ranks_them_and_what_is_the_same_is_not_solved_again() {
+    let (served, rooms) = served();
+    #[cfg(unix)]
+    {
+        fs::write(served.folder.path().join("secret.yaml"), demo("narrow.yaml")).unwrap();
+        std::os::unix::fs::symlink(served.folder.path().join("secret.yaml"), rooms.join("link.yaml")).unwrap();
+    }
+    assert!(!served.get("/").text().contains("that fit"));
+    rank_all(&served);
+    let page = served.get("/").text();
+    assert!(page.contains("that fit.") && page.contains("/answer/hung-"), "{page}");
+    let plan = page.split("src=\"").find_map(|rest| rest.strip_prefix("/answer/")?.split('"').next()).unwrap();
+    assert!(served.get(&format!("/answer/{plan}")).text().starts_with("<svg"));
+    for other in ["..%2Frooms.ndjson", "rooms.ndjson", "index.html", "..%2F..%2Fhung.yaml"] {
+        assert_eq!(served.get(&format!("/answer/{other}")).status, 404, "{other}");
+    }
+    // The same lines as the command's; nothing of where a link leads.
+    let kept = fs::read_to_string(rooms.join("answers/rooms.ndjson")).unwrap();
+    assert_eq!(kept.lines().count(), 2);
+    let alone = program(&["batch", rooms.join("hung.yaml").to_str().unwrap()]).output().unwrap().stdout;
+    let after_source = |line: &str| line.split_once(",\"content\"").unwrap().1.to_owned();
+    assert_eq!(after_source(kept.lines().next().unwrap()), after_source(String::from_utf8_lossy(&alone).trim_end()));
+    // A room that changed is told, and solved again where that is asked for.
+    let text = demo("hung-screen.yaml").replace("units:", "# measured again\nunits:");
+    fs::write(rooms.join("hung.yaml"), text).unwrap();
+    assert!(served.get("/").text().contains("Changed since it was ranked."));
+    rank_all(&served);
+    assert!(!served.get("/").text().contains("Changed since it was ranked."));
+}
+
+#[test]
+fn lists_beside_the_rooms_price_a_clients_page_where_that_is_asked_for_and_tell_what_fits() {
+    let (served, rooms) = served();
+    fs::write(rooms.join("store.csv"), demo("store.csv")).unwrap();
+    fs::write(served.folder.path().join("secret.csv"), demo("store.csv")).unwrap();
+    let (room, list) = (rooms.join("hung.yaml"), rooms.join("store.csv"));
+    let [room, list] = [&room, &list].map(|path| path.to_str().unwrap());
+    let made = |args: &[&str]| program(args).output().unwrap().stdout;
+    let plain = served.get("/room/hung.yaml/sheet/share.html");
+    assert!(plain.body == made(&["share", room]) && !plain.text().contains("rice"));
+    let priced = served.get("/room/hung.yaml/sheet/share.html?list=store.csv");
+    assert!(priced.body == made(&["share", room, "--prices", list]));
+    let told = priced.text();
+    assert!(told.contains("price from") && told.contains("640.00"), "{told}");
+    for name in ["Lodewater", "A1", "store"] {
+        assert!(!told.contains(name), "{name} is the shop's own matter");
+    }
+    for (file, args) in [("shop.txt", &[][..]), ("shop.csv", &["--csv"][..])] {
+        let sent = served.get(&format!("/room/hung.yaml/sheet/{file}?list=store.csv"));
+        assert!(sent.status == 200 && sent.body == made(&[&["shop", room, list], args].concat()), "{file}");
+    }
+    for other in ["..%2Fsecret.csv", "hung.yaml", "none.csv"] {
+        assert_eq!(served.get(&format!("/room/hung.yaml/sheet/share.html?list={other}")).status, 404, "{other}");
+    }
+    assert_eq!(served.get("/room/hung.yaml/sheet/shop.txt").status, 404, "of no list");
+    served.get("/room/hung.yaml/options");
+    let begun = Instant::now();
+    while served.get("/room/hung.yaml/stage").json()["stage"] == "busy" {
+        assert!(begun.elapsed() < Duration::from_secs(60));
+    }
+    let sheets = served.get("/room/hung.yaml/sheets").text();
+    assert!(sheets.contains("id=\"sheet-prices\"") && sheets.contains("sheet/shop.csv?list=store.csv"), "{sheets}");
+}

@@ -58,33 +58,34 @@ fn all_rooms_are_ranked_as_batch_ranks_them_and_what_is_the_same_is_not_solved_a
 #[test]
 fn lists_beside_the_rooms_price_a_clients_page_where_that_is_asked_for_and_tell_what_fits() {
     let (served, rooms) = served();
-    fs::write(rooms.join("store.csv"), demo("store.csv")).unwrap();
-    fs::write(served.folder.path().join("secret.csv"), demo("store.csv")).unwrap();
-    let (room, list) = (rooms.join("hung.yaml"), rooms.join("store.csv"));
+    fs::write(rooms.join("hand.yaml"), demo("which-hand.yaml")).unwrap();
+    fs::write(rooms.join("basket.csv"), demo("shop/basket.csv")).unwrap();
+    fs::write(served.folder.path().join("secret.csv"), demo("shop/basket.csv")).unwrap();
+    let (room, list) = (rooms.join("hand.yaml"), rooms.join("basket.csv"));
     let [room, list] = [&room, &list].map(|path| path.to_str().unwrap());
     let made = |args: &[&str]| program(args).output().unwrap().stdout;
-    let plain = served.get("/room/hung.yaml/sheet/share.html");
+    let plain = served.get("/room/hand.yaml/sheet/share.html");
     assert!(plain.body == made(&["share", room]) && !plain.text().contains("rice"));
-    let priced = served.get("/room/hung.yaml/sheet/share.html?list=store.csv");
+    let priced = served.get("/room/hand.yaml/sheet/share.html?list=basket.csv");
     assert!(priced.body == made(&["share", room, "--prices", list]));
     let told = priced.text();
-    assert!(told.contains("price from") && told.contains("640.00"), "{told}");
-    for name in ["Lodewater", "A1", "store"] {
+    assert!(told.contains("price from, EUR") && told.contains("1290.00"), "{told}");
+    for name in ["Heron", "basket"] {
         assert!(!told.contains(name), "{name} is the shop's own matter");
     }
     for (file, args) in [("shop.txt", &[][..]), ("shop.csv", &["--csv"][..])] {
-        let sent = served.get(&format!("/room/hung.yaml/sheet/{file}?list=store.csv"));
+        let sent = served.get(&format!("/room/hand.yaml/sheet/{file}?list=basket.csv"));
         assert!(sent.status == 200 && sent.body == made(&[&["shop", room, list], args].concat()), "{file}");
     }
     for other in ["..%2Fsecret.csv", "hung.yaml", "none.csv"] {
-        assert_eq!(served.get(&format!("/room/hung.yaml/sheet/share.html?list={other}")).status, 404, "{other}");
+        assert_eq!(served.get(&format!("/room/hand.yaml/sheet/share.html?list={other}")).status, 404, "{other}");
     }
-    assert_eq!(served.get("/room/hung.yaml/sheet/shop.txt").status, 404, "of no list");
-    served.get("/room/hung.yaml/options");
+    assert_eq!(served.get("/room/hand.yaml/sheet/shop.txt").status, 404, "of no list");
+    served.get("/room/hand.yaml/options");
     let begun = Instant::now();
-    while served.get("/room/hung.yaml/stage").json()["stage"] == "busy" {
+    while served.get("/room/hand.yaml/stage").json()["stage"] == "busy" {
         assert!(begun.elapsed() < Duration::from_secs(60));
     }
-    let sheets = served.get("/room/hung.yaml/sheets").text();
-    assert!(sheets.contains("id=\"sheet-prices\"") && sheets.contains("sheet/shop.csv?list=store.csv"), "{sheets}");
+    let sheets = served.get("/room/hand.yaml/sheets").text();
+    assert!(sheets.contains("id=\"sheet-prices\"") && sheets.contains("sheet/shop.csv?list=basket.csv"), "{sheets}");
 }

@@ -38,7 +38,7 @@ fn slips_of_the_pen() {
     17:13 [unknown_kind] `sopha`, given for piece 1, is no known kind.
       Did you mean `sofa`?
     17:20 [unknown_key] `colour` is no key of piece 1.
-      Known here: aim, at, centre, chaise, count, depth, group, hand, height, hold, kind, name, needed, off_wall, pair, passing, place, return, return_depth, screen, seats, second_return, turned, width.
+      Known here: aim, at, centre, chaise, count, depth, group, hand, height, hold, instead, kind, name, needed, off_wall, pair, passing, place, return, return_depth, screen, seats, second_return, turned, width.
     "#);
 }
 

@@ -3,7 +3,7 @@
 use elbowroom_model::Unit;
 
 use super::figures::counted;
-use super::lengths::in_words;
+use super::unit::in_words;
 
 /// Over what goes out.
 pub(crate) const OUT: &str = "Out of the store";

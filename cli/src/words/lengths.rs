@@ -33,14 +33,6 @@ pub(crate) const fn sign(unit: Unit) -> &'static str {
     }
 }
 
-/// The unit that furniture is sold in as a sentence has it after `in`: `sizes in inches`.
-pub(crate) const fn in_words(unit: Unit) -> &'static str {
-    match shop_unit(unit) {
-        Unit::Inch => "inches",
-        other => sign(other),
-    }
-}
-
 /// `length` (mm) in the shopper's unit and step, without the unit's sign.
 pub(crate) fn shopped(unit: Unit, length: f64, rounding: Rounding) -> String {
     let unit = shop_unit(unit);

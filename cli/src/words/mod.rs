@@ -40,6 +40,7 @@ pub(crate) mod stock_faults;
 pub(crate) mod tape;
 mod tolerance;
 pub(crate) mod turned;
+pub(crate) mod unit;
 pub(crate) mod walk;
 pub(crate) mod way;
 pub(crate) mod work;

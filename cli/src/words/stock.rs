@@ -7,7 +7,8 @@ use elbowroom_model::{Dimension, Hand, PieceKind, Rounding, Unit};
 use elbowroom_solver::stock::{By, Miss, OneMore, Proven, Served, Tried};
 
 use super::figures::counted;
-use super::lengths::{in_words, shop_unit};
+use super::lengths::shop_unit;
+use super::unit::in_words;
 
 /// Over what is short.
 pub(crate) const SHORT: &str = "Short";

@@ -131,5 +131,6 @@ fn why_none(asking: &Asking, asked: &Asked, option: Option<Chosen>, stock: &[Own
 
 /// What comes nearest to what is asked for, beside what stands in `option`, or in any where nothing does.
 fn nearest_in(asking: &Asking, asked: (usize, &Asked), option: Option<Chosen>, stock: &[Owned]) -> Option<Nearest> {
-    nearest_of(stages_of(asking, option).into_iter(), asked, stock, &|_, _| true)
+    let (place, asked) = asked;
+    nearest_of(stages_of(asking, option).into_iter(), place, asked, stock, &|_, _| true)
 }

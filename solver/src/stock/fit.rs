@@ -155,7 +155,7 @@ fn clears_windows(brief: &Brief, piece: &Piece, listed: &ListedPiece) -> bool {
 
 /// Points that a piece of the stock brings where it stands: 100 for standing there, or 50 where it stands in for another
 /// kind; up to 50 for its size by its own kind, up to 50 for how well it is liked (25 where nobody says).
-pub(super) fn points((piece, stands_in): (&Piece, bool), listed: &ListedPiece) -> i64 {
+pub(super) fn points(piece: &Piece, stands_in: bool, listed: &ListedPiece) -> i64 {
     let value = |size: fn(Dimension, &ListedPiece, &Piece) -> Option<f64>| -> f64 {
         piece.dimensions().into_iter().filter_map(|dimension| size(dimension, listed, piece)).sum()
     };

@@ -79,7 +79,7 @@ pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, work: u64) ->
         (tried, spent) = (tried + 1, spent + solved.work);
         let least = match one.like {
             Some(_) => None,
-            None => least(rooms, (stock.len(), one.piece.kind), &stated, &solved),
+            None => least(rooms, stock.len(), one.piece.kind, &stated, &solved),
         };
         let brings = OneMore { least, ..gained(one, &solved, found) };
         let key = |one: &OneMore| (one.must.clone(), one.points);
@@ -161,7 +161,7 @@ fn largest(asking: &Asking, asked: &Asked, stage: &Stage<'_>) -> Option<ListedPi
 }
 
 /// What the row of the stock, of this kind, is at least where it stands: what is asked for there.
-fn least(rooms: &[Asking], (row, kind): (usize, PieceKind), stated: &Statement, solved: &Solved) -> Option<Size> {
+fn least(rooms: &[Asking], row: usize, kind: PieceKind, stated: &Statement, solved: &Solved) -> Option<Size> {
     let mut used = stated.uses.iter().zip(&solved.point).filter(|(it, is_in)| it.row == row && **is_in);
     let (place, _) = used.next()?;
     let asking = rooms.get(place.room)?;

@@ -16,7 +16,7 @@ pub(super) fn nearest_seat(
     let asked = asking.asked();
     let is_there = |row: usize, of: &Asked| left(rooms, stock, row, asking, served) as usize >= of.pieces.len();
     let all = asking.main_seats().into_iter().filter_map(|place| Some((place, asked.get(place)?)));
-    let all = all.filter_map(|one| nearest_of(stages(&asking.room), one, stock, &is_there));
+    let all = all.filter_map(|(place, asked)| nearest_of(stages(&asking.room), place, asked, stock, &is_there));
     best_by(all, |one| -far_off(one.miss))
 }
 
@@ -24,7 +24,8 @@ pub(super) fn nearest_seat(
 /// these options; those that `may_be` alone.
 pub(super) fn nearest_of<'a>(
     stages: impl Iterator<Item = Stage<'a>>,
-    (place, asked): (usize, &Asked),
+    place: usize,
+    asked: &Asked,
     stock: &[Owned],
     may_be: &dyn Fn(usize, &Asked) -> bool,
 ) -> Option<Nearest> {

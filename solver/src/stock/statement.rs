@@ -209,8 +209,8 @@ fn uses(rooms: &[Asking], stock: &[Owned], patterns: &[Vec<Pattern>]) -> Vec<Use
             let count = u32::try_from(asked.pieces.len()).unwrap_or(u32::MAX);
             for (row, owned) in stock.iter().enumerate().filter(|(row, owned)| fits(*row) && owned.piece.count >= count)
             {
-                let Some(piece) = asking.room.piece_of(&asked.pieces, owned.piece.kind) else { continue };
-                let points = points(piece, &owned.piece) * i64::from(count);
+                let Some((piece, stands_in)) = asking.room.piece_of(&asked.pieces, owned.piece.kind) else { continue };
+                let points = points(piece, stands_in, &owned.piece) * i64::from(count);
                 uses.push(Use { room, asked: place, row, count, must: asked.must, points });
             }
         }

@@ -181,8 +181,9 @@ impl Named<'_> {
             Term::OffMiddle if self.may_stand_at_an_end() => {
                 format!("{one} {stands} {off} off the middle, and off either end, of what is free of {other}")
             }
-            Term::OffMiddle | Term::ScreenOffMiddle => {
-                format!("{one} {stands} {off} off the middle of what is free of {other}")
+            Term::OffMiddle => format!("{one} {stands} {off} off the middle of what is free of {other}"),
+            Term::ScreenOffMiddle => {
+                format!("{one}, and the group with it, {stands} {off} off the middle of what is free of {other}")
             }
             Term::FloorBehind | Term::FloorBehindFireside if told.off <= 0.0 => {
                 format!("{one} leaves as much floor as a room of its own behind it")

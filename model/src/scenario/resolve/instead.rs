@@ -34,6 +34,12 @@ struct Asked<'a> {
     at: Trail,
 }
 
+/// One of the things that may stand in for it.
+struct Given<'a> {
+    row: &'a StandInRow,
+    at: Trail,
+}
+
 impl StandIns<'_> {
     /// Gives each of `pieces` what may stand in for it, where the file has something. They belong to their groups by now.
     pub(super) fn resolve(&self, pieces: &mut [Piece], report: &mut Report<'_>) {
@@ -49,38 +55,39 @@ impl StandIns<'_> {
             let mut kinds = vec![kind];
             for (nth, one) in given.iter().enumerate() {
                 let Some(one) = one else { continue };
-                self.stand_in(&asked, (one, nth), &mut kinds, &mut taken, pieces, report);
+                let one = Given { row: one, at: asked.at.index(nth) };
+                self.stand_in(&asked, &one, &mut kinds, &mut taken, pieces, report);
             }
         }
         tell_too_many(pieces, &root, report);
     }
 
-    /// Reads the `nth` stand-in. `kinds`: those that were there before it; `taken`: names that it must not have.
+    /// Reads one stand-in. `kinds`: those that were there before it; `taken`: names that it must not have.
     fn stand_in(
         &self,
         asked: &Asked<'_>,
-        (given, nth): (&StandInRow, usize),
+        given: &Given<'_>,
         kinds: &mut Vec<PieceKind>,
         taken: &mut BTreeSet<String>,
         pieces: &mut [Piece],
         report: &mut Report<'_>,
     ) {
-        let at = asked.at.index(nth);
+        let Given { row: given, at } = given;
         let row = as_piece(given, asked.row);
         let Some(kind) = row.kind else { return };
-        if !asked.may_be(kind, kinds, &at, report) {
+        if !asked.may_be(kind, kinds, at, report) {
             return;
         }
         kinds.push(kind);
         let called = asked.called(kind);
         let Some(name) = called.first() else { return };
-        if asked.row.name.is_none() && !asked.is_free(&called, kind, taken, &at, report) {
+        if asked.row.name.is_none() && !asked.is_free(&called, kind, taken, at, report) {
             return;
         }
-        let reader = Reader { row: &row, kind, name, at: &at, rules: self.rules };
+        let reader = Reader { row: &row, kind, name, at: at, rules: self.rules };
         let Some(mut found) = reader.piece(self.tables, report) else { return };
         if kind.hangs() {
-            let Some(hung) = hung::hang(&row, found, self.document.ceiling.as_ref(), &at, report) else { return };
+            let Some(hung) = hung::hang(&row, found, self.document.ceiling.as_ref(), at, report) else { return };
             found = hung;
         }
         for (own, name) in asked.names.iter().zip(called) {

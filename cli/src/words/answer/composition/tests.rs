@@ -91,7 +91,7 @@ fn each_says_what_is_off_and_by_how_much() {
             UNIT,
             WALL,
             300.0,
-            "The media unit stands 30 cm off the middle of what is free of the stair wall.",
+            "The media unit, and the group with it, stands 30 cm off the middle of what is free of the stair wall.",
         ),
         (Term::OffMiddle, SOFA, WALL, 300.0, "The sofa stands 30 cm off the middle of what is free of the stair wall."),
         (

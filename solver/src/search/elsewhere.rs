@@ -60,9 +60,9 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
         Some(Self { room, floor, plan, piece, own, to_beat, held, place, pieces, decided })
     }
 
-    /// The best that was found for the piece anywhere.
-    pub(crate) fn anywhere(&self) -> Searched {
-        self.search(&self.held, &self.decided, NODES_OF_ALL)
+    /// The best that was found for the piece anywhere, within so many nodes.
+    pub(crate) fn anywhere(&self, nodes: usize) -> Searched {
+        self.search(&self.held, &self.decided, nodes.min(NODES_OF_ALL))
     }
 
     /// What was found for each way in which the piece may stand.

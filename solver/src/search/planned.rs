@@ -45,7 +45,7 @@ const ROUNDS: usize = 2;
 const MANY: usize = 12;
 
 /// Pieces that are moved in a plan that is not proven, one after the other.
-const MOST_MOVES: usize = 16;
+const MOST_MOVES: usize = 8;
 
 /// The plan that composes best, rules of comfort eased only where there is none otherwise.
 #[must_use]
@@ -162,7 +162,13 @@ impl Planning<'_, '_> {
         let is_clean = |found: &Found| found.eased.is_empty();
         let Some(plan) = sofar.searched.found.clone().filter(is_clean) else { return false };
         let elsewhere = Elsewhere::of(self.room, self.floor, self.arrangement, &plan, piece, plan.objective);
-        elsewhere.is_some_and(|elsewhere| sofar.take_better(elsewhere.anywhere()))
+        elsewhere.is_some_and(|elsewhere| self.take_anywhere(sofar, &elsewhere))
+    }
+
+    /// Takes the best place that a piece has anywhere, where that is better, and says whether it is.
+    fn take_anywhere(&self, sofar: &mut Sofar, elsewhere: &Elsewhere<'_, '_>) -> bool {
+        let nodes = self.budget.left(self.budget.of_one, sofar.searched.tally.nodes);
+        nodes > 1 && sofar.take_better(elsewhere.anywhere(nodes))
     }
 
     /// The pieces that need not stand, what is worth most first.
@@ -201,7 +207,7 @@ impl Planning<'_, '_> {
         let Some(plan) = sofar.searched.found.clone().filter(is_open) else { return false };
         let to_beat = plan.objective + INDIFFERENT_PLAN;
         let elsewhere = Elsewhere::of(self.room, self.floor, self.arrangement, &plan, piece, to_beat);
-        elsewhere.is_some_and(|elsewhere| sofar.take_better(elsewhere.anywhere()))
+        elsewhere.is_some_and(|elsewhere| self.take_anywhere(sofar, &elsewhere))
     }
 
     /// The pieces that could gain by standing elsewhere, what could gain most first.

@@ -84,7 +84,7 @@ impl StandIns<'_> {
         if asked.row.name.is_none() && !asked.is_free(&called, kind, taken, at, report) {
             return;
         }
-        let reader = Reader { row: &row, kind, name, at: at, rules: self.rules };
+        let reader = Reader { row: &row, kind, name, at, rules: self.rules };
         let Some(mut found) = reader.piece(self.tables, report) else { return };
         if kind.hangs() {
             let Some(hung) = hung::hang(&row, found, self.document.ceiling.as_ref(), at, report) else { return };

@@ -102,8 +102,12 @@ impl<'a> Attempts<'_, 'a> {
             (judgements, walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
         }
         let best_of_equals = || {
-            let worth = |found: &Found| self.worth(arrangement, found);
-            best_of_equals(self.room, self.floor, arrangement, &plan.found, &worth, searched)
+            let worth = |found: &Found| {
+                let (judgements, walkers) = self.judged(arrangement, &self.walked(found.clone()));
+                Worth::of(&judgements, &walkers)
+            };
+            let now = Worth::of(&judgements, &walkers);
+            best_of_equals(self.room, self.floor, arrangement, &plan.found, now, &worth, searched)
         };
         if let Some(better) = part(self.watch, Part::Search, best_of_equals) {
             plan = self.walked(better);
@@ -181,14 +185,6 @@ impl<'a> Attempts<'_, 'a> {
             main_seat: arrangement.main_seat,
             composition: Some(&plan.composition),
         }
-    }
-
-    /// What becomes of a plan that eases nothing when all is judged.
-    fn worth(&self, arrangement: &Arrangement, found: &Found) -> Worth {
-        let (judgements, walkers) = self.judged(arrangement, &self.walked(found.clone()));
-        let sum: f64 = judgements.iter().map(|judgement| judgement.score).sum();
-        let walkers = walkers.terms.iter().map(|told| told.cost).sum();
-        Worth { score: sum / judgements.len().max(1) as f64, walkers }
     }
 
     /// How a plan is judged, and the terms that walkers decide.

@@ -6,6 +6,7 @@ use elbowroom_model::{Brief, PieceId};
 
 use crate::arrangement::{Arrangement, Role};
 use crate::criteria::seat_places::SITTING_EYE;
+use crate::criteria::{Judgement, Walkers};
 use crate::routes::Floor;
 use crate::search::{Elsewhere, Found, RoomContext, Searched};
 
@@ -24,12 +25,21 @@ pub(crate) struct Worth {
     pub(crate) walkers: f64,
 }
 
-/// The plan with each such piece where it is judged best; `None` where none is better elsewhere, or where rules are eased.
+impl Worth {
+    /// What becomes of a plan that was judged so.
+    pub(crate) fn of(judgements: &[Judgement], walkers: &Walkers) -> Self {
+        let sum: f64 = judgements.iter().map(|judgement| judgement.score).sum();
+        Self { score: sum / judgements.len().max(1) as f64, walkers: walkers.cost() }
+    }
+}
+
+/// The plan, which is worth so much now, with each such piece where it is judged best; `None` where none is better elsewhere, or where rules are eased.
 pub(crate) fn best_of_equals(
     room: &RoomContext<'_>,
     floor: &Floor,
     arrangement: &Arrangement,
     plan: &Found,
+    mut now: Worth,
     worth: &dyn Fn(&Found) -> Worth,
     searched: &mut Searched,
 ) -> Option<Found> {
@@ -38,8 +48,7 @@ pub(crate) fn best_of_equals(
         return None;
     }
     let mut best: Option<Found> = None;
-    let mut best_worth = worth(plan);
-    let least = plan.objective - best_worth.walkers - EQUALS;
+    let least = plan.objective - now.walkers - EQUALS;
     for piece in tall {
         let from = best.as_ref().unwrap_or(plan).clone();
         let Some(elsewhere) = Elsewhere::of(room, floor, arrangement, &from, piece, least) else { continue };
@@ -47,8 +56,8 @@ pub(crate) fn best_of_equals(
             searched.take_work_of(&more);
             let Some(found) = more.found else { continue };
             let its = worth(&found);
-            if found.objective - its.walkers >= least && its.score > best_worth.score + BETTER {
-                best_worth = its;
+            if found.objective - its.walkers >= least && its.score > now.score + BETTER {
+                now = its;
                 best = Some(found);
             }
         }

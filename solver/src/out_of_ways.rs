@@ -27,7 +27,7 @@ pub(crate) fn out_of_ways(
         return None;
     }
     let mut best: Option<Found> = None;
-    let mut cost = cost_of(&walkers.terms);
+    let mut cost = walkers.cost();
     for (piece, saved) in in_the_way(&walkers.terms) {
         let from = best.as_ref().unwrap_or(plan).clone();
         let mut total = from.objective - cost;
@@ -36,7 +36,7 @@ pub(crate) fn out_of_ways(
         for more in elsewhere.by_stands() {
             searched.take_work_of(&more);
             let Some(found) = more.found else { continue };
-            let costs = cost_of(&walked(&found).terms);
+            let costs = walked(&found).cost();
             if found.objective - costs > total + 1.0 {
                 (total, cost) = (found.objective - costs, costs);
                 best = Some(found);
@@ -52,8 +52,4 @@ fn in_the_way(terms: &[TermCost]) -> Vec<(PieceId, f64)> {
     let mut found: Vec<(PieceId, f64)> = costly.map(|told| (told.piece, told.cost)).collect();
     found.sort_by(|(_, one), (_, other)| other.total_cmp(one));
     found
-}
-
-fn cost_of(terms: &[TermCost]) -> f64 {
-    terms.iter().map(|told| told.cost).sum()
 }

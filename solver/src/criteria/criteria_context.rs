@@ -39,6 +39,11 @@ pub(crate) struct Walkers {
 }
 
 impl Walkers {
+    /// What all of it costs.
+    pub(crate) fn cost(&self) -> f64 {
+        self.terms.iter().map(|told| told.cost).sum()
+    }
+
     /// Whether they make use of what a term counts as lost.
     pub(crate) fn earns(&self, term: Term) -> bool {
         match term {

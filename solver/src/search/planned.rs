@@ -149,7 +149,7 @@ impl Planning<'_, '_> {
             let held = held(self.room, self.arrangement, &layout, Some(piece));
             let values = sofar.values();
             let lead = Lead { values: &values, but_for: Some(piece) };
-            added |= are_many && self.add_one(sofar, piece)
+            added |= are_many && self.put(sofar, piece, 0.0)
                 || self.look_in(&held, sofar, Aim::PlanOf(&with), nodes, Order::DeepestFirst)
                 || self.look_in(&held, sofar, Aim::PlanOf(&with), nodes, Order::Like(lead))
                 || self.look_for(sofar, Aim::PlanOf(&with), nodes, Order::DeepestFirst);
@@ -157,18 +157,14 @@ impl Planning<'_, '_> {
         added
     }
 
-    /// One piece more, all else as it is; not where rules are eased, as the plan may ease others with it.
-    fn add_one(&self, sofar: &mut Sofar, piece: PieceId) -> bool {
+    /// One piece, or one more, in the best place that it has anywhere with all else as it stands, where the plan gains more than
+    /// so much by it; says whether it does. Not where rules are eased, as the plan may ease others with it.
+    fn put(&self, sofar: &mut Sofar, piece: PieceId, gain: f64) -> bool {
         let is_clean = |found: &Found| found.eased.is_empty();
         let Some(plan) = sofar.searched.found.clone().filter(is_clean) else { return false };
-        let elsewhere = Elsewhere::of(self.room, self.floor, self.arrangement, &plan, piece, plan.objective);
-        elsewhere.is_some_and(|elsewhere| self.take_anywhere(sofar, &elsewhere))
-    }
-
-    /// Takes the best place that a piece has anywhere, where that is better, and says whether it is.
-    fn take_anywhere(&self, sofar: &mut Sofar, elsewhere: &Elsewhere<'_, '_>) -> bool {
+        let elsewhere = Elsewhere::of(self.room, self.floor, self.arrangement, &plan, piece, plan.objective + gain);
         let nodes = self.budget.left(self.budget.of_one, sofar.searched.tally.nodes);
-        nodes > 1 && sofar.take_better(elsewhere.anywhere(nodes))
+        nodes > 1 && elsewhere.is_some_and(|elsewhere| sofar.take_better(elsewhere.anywhere(nodes)))
     }
 
     /// The pieces that need not stand, what is worth most first.
@@ -193,21 +189,13 @@ impl Planning<'_, '_> {
     /// A plan that is not proven with each piece that costs something where it stands in the best of its places, all else as
     /// planned: what costs most first, and again while one moves.
     fn improve(&self, sofar: &mut Sofar) {
+        let is_open = |found: &Found| found.bound - found.objective > PLAN_PROVEN_WITHIN;
         for _ in 0..MOST_MOVES {
-            let costly = self.costly(sofar);
-            if !costly.into_iter().any(|piece| self.move_one(sofar, piece)) {
+            let may_gain = sofar.searched.found.as_ref().is_some_and(is_open);
+            if !may_gain || !self.costly(sofar).into_iter().any(|piece| self.put(sofar, piece, INDIFFERENT_PLAN)) {
                 return;
             }
         }
-    }
-
-    /// One piece in the best of its places; says whether that is another than where it stands.
-    fn move_one(&self, sofar: &mut Sofar, piece: PieceId) -> bool {
-        let is_open = |found: &Found| found.eased.is_empty() && found.bound - found.objective > PLAN_PROVEN_WITHIN;
-        let Some(plan) = sofar.searched.found.clone().filter(is_open) else { return false };
-        let to_beat = plan.objective + INDIFFERENT_PLAN;
-        let elsewhere = Elsewhere::of(self.room, self.floor, self.arrangement, &plan, piece, to_beat);
-        elsewhere.is_some_and(|elsewhere| self.take_anywhere(sofar, &elsewhere))
     }
 
     /// The pieces that could gain by standing elsewhere, what could gain most first.

@@ -38,7 +38,7 @@ struct Broken {
 
 /// Runs to an end from the present basis, or until no point can have more than `to_beat`.
 pub(super) fn run(statement: &Statement, tableau: &mut Tableau, pricing: Pricing, to_beat: f64) -> End {
-    let mut gradient = line::zeros(statement.variables());
+    let mut gradient = line::zeros(tableau.columns.len());
     let mut flips = Line::new();
     let mut stalled = 0;
     let mut refined = false;

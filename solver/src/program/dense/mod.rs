@@ -2,8 +2,9 @@
 //!
 //! Each variable starts at its better bound, so the start is dual feasible and there is no first phase: a new row can only
 //! make the point break it, never make the basis useless. What is held is small: a line for each variable that is strictly
-//! inside its bounds, which is never more lines than there are variables or tight rows. Rows that are not tight are
-//! kept as they were written and weighed on demand, so they carry no accumulated error at all.
+//! inside its bounds, which is never more lines than there are variables or tight rows, and a column for each variable that a
+//! row can move. Rows that are not tight are kept as they were written and weighed on demand, so they carry no accumulated
+//! error at all.
 //!
 //! Nothing is answered on the tableau's word: an optimum is certified by a bound from the rows as written, an infeasible
 //! program by a weighted sum of them that no point within the bounds can meet. Where the certificate fails, the program is
@@ -17,7 +18,7 @@ mod tableau;
 
 use self::dual::{End, Pricing};
 use self::statement::Statement;
-use self::tableau::Tableau;
+use self::tableau::{Place, Tableau};
 use super::row::{Engine, Row, Status};
 use super::tolerance;
 
@@ -108,7 +109,7 @@ impl Engine for Dense {
         if self.sound {
             for row in rows {
                 self.statement.push(row);
-                self.tableau.tight.push(false);
+                self.tableau.take(&self.statement, self.statement.rows() - 1);
             }
         }
     }
@@ -126,9 +127,11 @@ impl Engine for Dense {
         if broken <= tolerance::FEASIBLE {
             return self.objective;
         }
-        let mut gradient = line::zeros(self.statement.variables());
+        let mut gradient = line::zeros(self.tableau.columns.len());
         self.tableau.gradient_of(&row.terms, &mut gradient);
-        let loss = ratio::least_loss(&self.statement, &self.tableau, &gradient, broken);
+        let is_apart = |(variable, _): &&(usize, f64)| self.tableau.place[*variable] == Place::Apart;
+        let apart = row.terms.iter().filter(is_apart).copied();
+        let loss = ratio::least_loss(&self.statement, &self.tableau, &gradient, apart, broken);
         self.objective - (loss - tolerance::GAP).max(0.0)
     }
 

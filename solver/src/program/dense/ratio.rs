@@ -55,9 +55,18 @@ pub(super) fn test(
 }
 
 /// What the objective loses at least when something broken by `broken` is mended: what the first dual step costs. Infinite
-/// where all columns at their far limits would not mend it.
-pub(super) fn least_loss(statement: &Statement, tableau: &Tableau, gradient: &[f64], broken: f64) -> f64 {
+/// where all columns at their far limits would not mend it. `apart` are the terms of what is broken whose variables have no
+/// column yet.
+pub(super) fn least_loss(
+    statement: &Statement,
+    tableau: &Tableau,
+    gradient: &[f64],
+    apart: impl Iterator<Item = (usize, f64)>,
+    broken: f64,
+) -> f64 {
     let mut candidates = candidates(statement, tableau, gradient);
+    let columns = tableau.columns.len()..;
+    candidates.extend(apart.zip(columns).filter_map(|(term, column)| of_apart(statement, term, column)));
     let reach: f64 = candidates.iter().map(|candidate| candidate.pace * candidate.room).sum();
     if reach < broken - tolerance::FEASIBLE {
         return f64::INFINITY;
@@ -87,6 +96,15 @@ fn candidates(statement: &Statement, tableau: &Tableau, gradient: &[f64]) -> Lin
         }
     }
     candidates
+}
+
+/// A variable that no row could move so far, where it can help from the column that it would be given.
+fn of_apart(statement: &Statement, (variable, coefficient): (usize, f64), column: usize) -> Option<Candidate> {
+    let toward = if statement.is_better_high(variable) { -1.0 } else { 1.0 };
+    let (pace, room) = (-coefficient * toward, statement.room(variable));
+    let ratio = || (-statement.objective[variable] * toward / pace).max(0.0);
+    let candidate = || Candidate { column, index: variable, ratio: ratio(), pace, room };
+    (pace > tolerance::PIVOT && room > 0.0).then(candidate)
 }
 
 /// The candidate with the least ratio; of a tie the fastest where `fast` (it is the safest pivot), then the smallest index.

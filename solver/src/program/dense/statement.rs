@@ -93,6 +93,21 @@ impl Statement {
         }
     }
 
+    /// The bound at which a variable counts most; the lower where it is all the same.
+    pub(super) fn better(&self, variable: usize) -> f64 {
+        if self.is_better_high(variable) { self.upper[variable] } else { self.lower[variable] }
+    }
+
+    /// Whether that is the upper one.
+    pub(super) fn is_better_high(&self, variable: usize) -> bool {
+        self.objective[variable] > 0.0
+    }
+
+    /// Distance between a variable's bounds.
+    pub(super) fn room(&self, variable: usize) -> f64 {
+        self.upper[variable] - self.lower[variable]
+    }
+
     /// Some variable's bounds leave it no value.
     pub(super) fn crossed(&self) -> bool {
         self.lower.iter().zip(self.upper.iter()).any(|(lower, upper)| lower > upper)

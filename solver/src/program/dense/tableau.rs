@@ -1,11 +1,16 @@
 //! Which variables are where, and how the ones inside their bounds move with those that stand at a limit.
 
-use super::line::Line;
+use super::line::{Line, eliminate, subtract};
 use super::statement::Statement;
+
+/// Columns that lines have room for besides those that they have: each piece that comes to stand brings some.
+const MORE_COLUMNS: usize = 16;
 
 /// Where a variable of the program is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Place {
+    /// At its better bound, and no row can move it from there: none names it, or its bounds are one.
+    Apart,
     /// At a bound, in this column.
     Column(usize),
     /// Inside its bounds, in this line.
@@ -22,10 +27,11 @@ pub(super) enum Leaving {
 }
 
 /// The basis. A column stands for a variable at a bound or a tight row; index `variable` for a variable and
-/// `variables + row` for the slack of a row.
+/// `variables + row` for the slack of a row. A variable has a column from the first row on that can move it: most variables
+/// are of pieces or terms that no row names yet, and would be carried along for nothing.
 #[derive(Debug)]
 pub(super) struct Tableau {
-    /// What stands in each column; always as many columns as variables.
+    /// What stands in each column; always as many columns as variables that rows can move.
     pub(super) columns: Vec<usize>,
     /// Whether a column stands at its upper bound.
     pub(super) high: Vec<bool>,
@@ -33,8 +39,10 @@ pub(super) struct Tableau {
     pub(super) reduced: Vec<f64>,
     /// The variable of each line.
     pub(super) lines: Vec<usize>,
-    /// How each line's variable moves with each column: line after line.
+    /// How each line's variable moves with each column: line after line, each with room for columns to come.
     cells: Vec<f64>,
+    /// Cells of a line, those to come too.
+    stride: usize,
     /// Where each variable is.
     pub(super) place: Vec<Place>,
     /// Whether a row is tight: its slack stands in a column.
@@ -51,6 +59,7 @@ impl Clone for Tableau {
             reduced: self.reduced.clone(),
             lines: self.lines.clone(),
             cells: self.cells.clone(),
+            stride: self.stride,
             place: self.place.clone(),
             tight: self.tight.clone(),
             values: self.values.clone(),
@@ -63,6 +72,7 @@ impl Clone for Tableau {
         self.reduced.clone_from(&source.reduced);
         self.lines.clone_from(&source.lines);
         self.cells.clone_from(&source.cells);
+        self.stride = source.stride;
         self.place.clone_from(&source.place);
         self.tight.clone_from(&source.tight);
         self.values.clone_from(&source.values);
@@ -70,34 +80,63 @@ impl Clone for Tableau {
 }
 
 impl Tableau {
-    /// Each variable at its better bound, the lower where it is all the same; no row tight.
+    /// Each variable at its better bound; no row tight.
     pub(super) fn start(statement: &Statement) -> Self {
         let variables = statement.variables();
-        let high: Vec<bool> = statement.objective.iter().map(|weight| *weight > 0.0).collect();
-        let values = (0..variables)
-            .map(|variable| if high[variable] { statement.upper[variable] } else { statement.lower[variable] })
-            .collect();
-        Self {
-            columns: (0..variables).collect(),
-            high,
-            reduced: statement.objective.to_vec(),
+        let mut tableau = Self {
+            columns: Vec::new(),
+            high: Vec::new(),
+            reduced: Vec::new(),
             lines: Vec::new(),
             cells: Vec::new(),
-            place: (0..variables).map(Place::Column).collect(),
-            tight: vec![false; statement.rows()],
-            values,
+            stride: 0,
+            place: vec![Place::Apart; variables],
+            tight: Vec::new(),
+            values: (0..variables).map(|variable| statement.better(variable)).collect(),
+        };
+        (0..statement.rows()).for_each(|row| tableau.take(statement, row));
+        tableau
+    }
+
+    /// Takes a row of the statement, which is not tight, and gives a column to each variable that it is the first to move.
+    pub(super) fn take(&mut self, statement: &Statement, row: usize) {
+        self.tight.push(false);
+        for (variable, _) in statement.terms(row) {
+            if self.place[*variable] == Place::Apart && statement.room(*variable) > 0.0 {
+                self.place[*variable] = Place::Column(self.columns.len());
+                self.columns.push(*variable);
+                self.high.push(statement.is_better_high(*variable));
+                self.reduced.push(statement.objective[*variable]);
+            }
         }
+        self.make_room();
+    }
+
+    /// Sees to it that each line has a cell for each column. Cells that no column had yet are zero.
+    fn make_room(&mut self) {
+        let width = self.columns.len();
+        if width <= self.stride {
+            return;
+        }
+        let stride = width + MORE_COLUMNS;
+        let mut cells = vec![0.0; self.lines.len() * stride];
+        if self.stride > 0 {
+            for (to, from) in cells.chunks_exact_mut(stride).zip(self.cells.chunks_exact(self.stride)) {
+                to[..self.stride].copy_from_slice(from);
+            }
+        }
+        (self.cells, self.stride) = (cells, stride);
     }
 
     pub(super) fn line(&self, line: usize) -> &[f64] {
-        let width = self.columns.len();
-        &self.cells[line * width..(line + 1) * width]
+        let start = line * self.stride;
+        &self.cells[start..start + self.columns.len()]
     }
 
     /// Distance between the limits of what stands in a column: a slack has no upper one.
     pub(super) fn room(&self, statement: &Statement, column: usize) -> f64 {
         let index = self.columns[column];
-        if index < statement.variables() { statement.upper[index] - statement.lower[index] } else { f64::INFINITY }
+        if index < statement.variables() { statement.room(index) } else { f64::INFINITY }
     }
 
     /// How the one that leaves moves, in the direction that mends it, with each column.
@@ -120,6 +159,7 @@ impl Tableau {
             match self.place[*variable] {
                 Place::Column(column) => gradient[column] -= coefficient,
                 Place::Line(line) => subtract(gradient, *coefficient, self.line(line)),
+                Place::Apart => {}
             }
         }
     }
@@ -130,9 +170,8 @@ impl Tableau {
         if let Some(value) = self.values.get_mut(index) {
             *value += step;
         }
-        let width = self.columns.len();
-        for (line, variable) in self.lines.iter().enumerate() {
-            self.values[*variable] += self.cells[line * width + column] * step;
+        for (variable, cells) in self.lines.iter().zip(self.cells.chunks_exact(self.stride)) {
+            self.values[*variable] += cells[column] * step;
         }
     }
 
@@ -161,9 +200,9 @@ impl Tableau {
         };
         eliminate(&mut self.reduced, column, pivot, sign, gradient);
         let width = self.columns.len();
-        for (line, cells) in self.cells.chunks_exact_mut(width).enumerate() {
+        for (line, cells) in self.cells.chunks_exact_mut(self.stride).enumerate() {
             if Some(line) != out {
-                eliminate(cells, column, pivot, sign, gradient);
+                eliminate(&mut cells[..width], column, pivot, sign, gradient);
             }
         }
         self.settle(statement, leaving, column);
@@ -197,14 +236,13 @@ impl Tableau {
     }
 
     fn write_line(&mut self, line: usize, variable: usize, column: usize, pivot: f64, sign: f64, gradient: &[f64]) {
-        let width = self.columns.len();
         if line == self.lines.len() {
             self.lines.push(variable);
-            self.cells.resize((line + 1) * width, 0.0);
+            self.cells.resize((line + 1) * self.stride, 0.0);
         }
         self.lines[line] = variable;
         self.place[variable] = Place::Line(line);
-        let cells = &mut self.cells[line * width..(line + 1) * width];
+        let cells = &mut self.cells[line * self.stride..(line + 1) * self.stride];
         for (cell, entry) in cells.iter_mut().zip(gradient) {
             *cell = -entry / pivot;
         }
@@ -213,14 +251,13 @@ impl Tableau {
 
     /// Removes a line; the last one takes its place.
     fn drop_line(&mut self, line: usize) {
-        let width = self.columns.len();
         let last = self.lines.len() - 1;
         self.lines.swap_remove(line);
         if line != last {
-            self.cells.copy_within(last * width..(last + 1) * width, line * width);
+            self.cells.copy_within(last * self.stride..(last + 1) * self.stride, line * self.stride);
             self.place[self.lines[line]] = Place::Line(line);
         }
-        self.cells.truncate(last * width);
+        self.cells.truncate(last * self.stride);
     }
 
     /// Weight of each tight row at this basis, for [`Statement::bound`].
@@ -252,21 +289,5 @@ impl Tableau {
     pub(super) fn drift(&self, statement: &Statement) -> f64 {
         let rows = self.columns.iter().filter_map(|index| index.checked_sub(statement.variables()));
         rows.map(|row| statement.slack(row, &self.values).abs()).fold(0.0, f64::max)
-    }
-}
-
-/// `from -= factor x of`, entry by entry.
-fn subtract(from: &mut [f64], factor: f64, of: &[f64]) {
-    for (entry, other) in from.iter_mut().zip(of) {
-        *entry -= factor * other;
-    }
-}
-
-/// Rewrites a gradient over the columns after what stood in `column` was exchanged for the one that leaves.
-fn eliminate(cells: &mut [f64], column: usize, pivot: f64, sign: f64, gradient: &[f64]) {
-    let factor = cells[column] / pivot;
-    if factor != 0.0 {
-        subtract(cells, factor, gradient);
-        cells[column] = sign * factor;
     }
 }

@@ -15,7 +15,7 @@ use crate::refusal::{Refusal, Why};
 use crate::routes::{Floor, Route};
 use crate::rules::Cause;
 use crate::rules::comfort::EASED;
-use crate::search::{self, Budget, Found, RoomContext, Searched, Tally};
+use crate::search::{self, ArrangementContext, Budget, Found, RoomContext, Searched, Tally};
 use crate::verify::{self, CheckedRoom, Shortfall};
 use crate::{Part, Watch, part, refusal};
 
@@ -64,10 +64,10 @@ fn is_behind_free_seat(cause: &Cause, arrangement: &Arrangement) -> bool {
 impl<'a> Attempts<'_, 'a> {
     /// Tries one arrangement.
     pub(crate) fn attempt(&self, arrangement: &'a Arrangement) -> Tried<'a> {
-        let mut searched =
-            part(self.watch, Part::Search, || search::plan(self.room, self.floor, arrangement, self.budget));
+        let context = ArrangementContext::of(self.room, self.floor, arrangement);
+        let mut searched = part(self.watch, Part::Search, || search::plan(&context, self.budget));
         let result = match searched.found.take() {
-            Some(plan) => self.of_plan(arrangement, plan, &mut searched),
+            Some(plan) => self.of_plan(&context, arrangement, plan, &mut searched),
             None => Err(self.why_refused(arrangement, &mut searched)),
         };
         let result = result.map_err(|why| Refusal { key: arrangement.key.clone(), why });
@@ -83,6 +83,7 @@ impl<'a> Attempts<'_, 'a> {
 
     fn of_plan(
         &self,
+        context: &ArrangementContext<'_>,
         arrangement: &'a Arrangement,
         plan: Found,
         searched: &mut Searched,
@@ -95,7 +96,7 @@ impl<'a> Attempts<'_, 'a> {
         let (mut judgements, mut walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
         let out_of_ways = || {
             let made = |found: &Found| criteria::walkers_of(&self.in_room(arrangement, found, &self.routes(found)));
-            out_of_ways(self.room, self.floor, arrangement, &plan.found, &walkers, &made, searched)
+            out_of_ways(context, &plan.found, &walkers, &made, searched)
         };
         if let Some(moved) = part(self.watch, Part::Search, out_of_ways) {
             plan = self.walked(moved);
@@ -107,7 +108,7 @@ impl<'a> Attempts<'_, 'a> {
                 Worth::of(&judgements, &walkers)
             };
             let now = Worth::of(&judgements, &walkers);
-            best_of_equals(self.room, self.floor, arrangement, &plan.found, now, &worth, searched)
+            best_of_equals(context, &plan.found, now, &worth, searched)
         };
         if let Some(better) = part(self.watch, Part::Search, best_of_equals) {
             plan = self.walked(better);
@@ -123,9 +124,7 @@ impl<'a> Attempts<'_, 'a> {
         if plan.found.layout.eased.iter().any(|cause| is_behind_free_seat(cause, arrangement)) {
             plan.found.bound += EASED;
         }
-        let largest = part(self.watch, Part::Search, || {
-            search::largest(self.room, self.floor, arrangement, &plan.found, self.budget.of_one)
-        });
+        let largest = part(self.watch, Part::Search, || search::largest(context, &plan.found, self.budget.of_one));
         searched.take_work_of(&largest);
         let unexplored = largest.found.as_ref().map_or(largest.unexplored, |found| found.bound);
         let as_planned = search::as_planned(brief, &plan.found, unexplored);

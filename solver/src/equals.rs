@@ -7,8 +7,7 @@ use elbowroom_model::{Brief, PieceId};
 use crate::arrangement::{Arrangement, Role};
 use crate::criteria::seat_places::SITTING_EYE;
 use crate::criteria::{Judgement, Walkers};
-use crate::routes::Floor;
-use crate::search::{Elsewhere, Found, RoomContext, Searched};
+use crate::search::{ArrangementContext, Elsewhere, Found, Searched};
 
 /// Plans whose costs differ by less are equals: what a proof allows.
 const EQUALS: f64 = 25.0;
@@ -35,15 +34,13 @@ impl Worth {
 
 /// The plan, which is worth so much now, with each such piece where it is judged best; `None` where none is better elsewhere, or where rules are eased.
 pub(crate) fn best_of_equals(
-    room: &RoomContext<'_>,
-    floor: &Floor,
-    arrangement: &Arrangement,
+    context: &ArrangementContext<'_>,
     plan: &Found,
     mut now: Worth,
     worth: &dyn Fn(&Found) -> Worth,
     searched: &mut Searched,
 ) -> Option<Found> {
-    let tall = tall_storage(room.brief, arrangement, plan);
+    let tall = tall_storage(context.room.brief, context.arrangement, plan);
     if !plan.eased.is_empty() || tall.is_empty() {
         return None;
     }
@@ -51,7 +48,7 @@ pub(crate) fn best_of_equals(
     let least = plan.objective - now.walkers - EQUALS;
     for piece in tall {
         let from = best.as_ref().unwrap_or(plan).clone();
-        let Some(elsewhere) = Elsewhere::of(room, floor, arrangement, &from, piece, least) else { continue };
+        let Some(elsewhere) = Elsewhere::of(context, context.arrangement, &from, piece, least) else { continue };
         for more in elsewhere.along_walls() {
             searched.take_work_of(&more);
             let Some(found) = more.found else { continue };

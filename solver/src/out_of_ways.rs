@@ -1,13 +1,14 @@
-//! Lamps and side tables out of the ways: what the search cannot weigh, since lines that are walked are no linear rows. A small
-//! piece that stands where one walks from door to door is tried in every other place that it may have, all else as planned.
+//! Pieces out of the ways: what the search cannot weigh, since lines that are walked and floor that is walked to are no linear
+//! rows. A lamp or side table that stands where one walks from door to door, what a main way runs through the group beside, and
+//! what cuts floor off is tried in every other place that it may have, all else as planned.
 
 use elbowroom_model::{PieceId, Term};
 
 use crate::arrangement::Arrangement;
 use crate::composition::TermCost;
 use crate::criteria::Walkers;
-use crate::routes::Floor;
-use crate::search::{Elsewhere, Found, RoomContext, Searched};
+use crate::rules::With;
+use crate::search::{ArrangementContext, Elsewhere, Found, Rest, Searched};
 
 /// What costs less is left as it is: it would be moved for a few centimetres.
 const WORTH_MOVING: f64 = 50.0;
@@ -15,9 +16,7 @@ const WORTH_MOVING: f64 = 50.0;
 /// The plan with each such piece where walkers and plan together are the better for it; `None` where none is, or where rules
 /// are eased, which counts for more. `walked` says what walkers make of a plan; `searched` takes the work.
 pub(crate) fn out_of_ways(
-    room: &RoomContext<'_>,
-    floor: &Floor,
-    arrangement: &Arrangement,
+    context: &ArrangementContext<'_>,
     plan: &Found,
     walkers: &Walkers,
     walked: &dyn Fn(&Found) -> Walkers,
@@ -28,28 +27,64 @@ pub(crate) fn out_of_ways(
     }
     let mut best: Option<Found> = None;
     let mut cost = walkers.cost();
-    for (piece, saved) in in_the_way(&walkers.terms) {
+    for InTheWay { piece, saved, is_small } in in_the_way(&walkers.terms, context.arrangement) {
         let from = best.as_ref().unwrap_or(plan).clone();
-        let mut total = from.objective - cost;
         let to_beat = from.objective - saved;
-        let Some(elsewhere) = Elsewhere::of(room, floor, arrangement, &from, piece, to_beat) else { continue };
-        for more in elsewhere.by_stands() {
-            searched.take_work_of(&more);
-            let Some(found) = more.found else { continue };
-            let costs = walked(&found).cost();
-            if found.objective - costs > total + 1.0 {
-                (total, cost) = (found.objective - costs, costs);
-                best = Some(found);
-            }
+        let Some(elsewhere) = Elsewhere::of(context, context.arrangement, &from, piece, to_beat) else { continue };
+        // All else stays where it is, or, where that helps nothing, slides for what is small.
+        let rests = if is_small { &[Rest::Still, Rest::Slides][..] } else { &[Rest::Still] };
+        let moved = rests.iter().find_map(|rest| {
+            let tried = elsewhere.by_stands(*rest);
+            best_of(tried, from.objective - cost, walked, searched)
+        });
+        if let Some((found, costs)) = moved {
+            best = Some(found);
+            cost = costs;
         }
     }
     best
 }
 
-/// The small pieces that stand in a way and what that costs, dearest first.
-fn in_the_way(terms: &[TermCost]) -> Vec<(PieceId, f64)> {
-    let costly = terms.iter().filter(|told| told.term == Term::SmallByWay && told.cost > WORTH_MOVING);
-    let mut found: Vec<(PieceId, f64)> = costly.map(|told| (told.piece, told.cost)).collect();
-    found.sort_by(|(_, one), (_, other)| other.total_cmp(one));
+/// Of what was found the best for plan and walkers together, with what walkers make of it; `None` where none is better than
+/// `total` by enough to tell.
+fn best_of(
+    tried: Vec<Searched>,
+    mut total: f64,
+    walked: &dyn Fn(&Found) -> Walkers,
+    searched: &mut Searched,
+) -> Option<(Found, f64)> {
+    let mut best = None;
+    for more in tried {
+        searched.take_work_of(&more);
+        let Some(found) = more.found else { continue };
+        let costs = walked(&found).cost();
+        if found.objective - costs > total + 1.0 {
+            total = found.objective - costs;
+            best = Some((found, costs));
+        }
+    }
+    best
+}
+
+/// What stands in a way.
+struct InTheWay {
+    piece: PieceId,
+    /// What it would save at most to have it elsewhere.
+    saved: f64,
+    /// A lamp or side table, which has its place by others.
+    is_small: bool,
+}
+
+/// What stands in a way, dearest first; not the main seat, which the arrangement is about.
+fn in_the_way(terms: &[TermCost], arrangement: &Arrangement) -> Vec<InTheWay> {
+    let costly = terms.iter().filter(|told| told.cost > WORTH_MOVING);
+    let of = |told: &TermCost| {
+        let other = if let With::Piece(other) = told.with { Some(other) } else { None };
+        let (saved, is_small) = (told.cost, told.term == Term::SmallByWay);
+        [Some(told.piece), other].into_iter().flatten().map(move |piece| InTheWay { piece, saved, is_small })
+    };
+    let can_move = |one: &InTheWay| one.piece != arrangement.main_seat;
+    let mut found: Vec<InTheWay> = costly.flat_map(of).filter(can_move).collect();
+    found.sort_by(|one, other| other.saved.total_cmp(&one.saved));
     found
 }

@@ -6,10 +6,11 @@ use elbowroom_model::Clearance;
 
 use super::branching::standing;
 use super::cell::{Cell, Ranges};
-use super::cells::Posed;
+use super::cells::{Posed, StandId};
 use super::easing::Easing;
 use super::node::Node;
 use super::problem::Problem;
+use super::term_cells::TermKey;
 use crate::arrangement::Role;
 use crate::composition::{self, Heart, TERMS, TermContext, TermCost};
 use crate::program::Engine;
@@ -20,11 +21,13 @@ impl Problem<'_> {
     pub(super) fn terms_alone(&self, state: usize) -> Option<&Cell> {
         self.aims.as_ref()?;
         Some(self.terms[state].get_or_init(|| {
-            let Posed { pose, place } = self.states[state].posed.as_ref();
-            let context = self.term_context();
-            let asked = TERMS.iter().flat_map(|term| term.alone(&context, pose));
-            let asked = asked.map(|asked| asked.requirement());
-            Cell::of(asked, &Ranges { bounds: &self.context.variables.bounds, places: place })
+            let Posed { id, pose, place } = self.states[state].posed.as_ref();
+            self.known_terms.cell(self.term_key(*id, None), || {
+                let context = self.term_context();
+                let asked = TERMS.iter().flat_map(|term| term.alone(&context, pose));
+                let asked = asked.map(|asked| asked.requirement());
+                Cell::of(asked, &Ranges { bounds: &self.context.variables.bounds, places: place })
+            })
         }))
     }
 
@@ -36,18 +39,29 @@ impl Problem<'_> {
         is_asked.then(|| {
             let row =
                 self.terms_between[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
-            row[second].get_or_init(|| {
+            let cell = row[second].get_or_init(|| {
                 let (a, b) = (&self.states[first].posed, &self.states[second].posed);
-                let mut asked = self.sight_beside(&a.pose, &b.pose);
-                if self.aims.is_some() {
-                    let context = self.term_context();
-                    let terms = TERMS.iter().flat_map(|term| term.between(&context, &a.pose, &b.pose));
-                    asked.extend(terms.map(|asked| asked.requirement()));
-                }
-                let places = [a.place, b.place].concat();
-                Cell::of(asked.into_iter(), &Ranges { bounds: &self.context.variables.bounds, places: &places })
-            })
+                self.known_terms.cell(self.term_key(a.id, Some(b.id)), || self.terms_of_two(a, b))
+            });
+            cell.as_ref()
         })
+    }
+
+    fn terms_of_two(&self, a: &Posed, b: &Posed) -> Cell {
+        let mut asked = self.sight_beside(&a.pose, &b.pose);
+        if self.aims.is_some() {
+            let context = self.term_context();
+            let terms = TERMS.iter().flat_map(|term| term.between(&context, &a.pose, &b.pose));
+            asked.extend(terms.map(|asked| asked.requirement()));
+        }
+        let places = [a.place, b.place].concat();
+        Cell::of(asked.into_iter(), &Ranges { bounds: &self.context.variables.bounds, places: &places })
+    }
+
+    /// What a cell of terms hangs on; `None` where that is one plan.
+    fn term_key(&self, first: StandId, with: Option<StandId>) -> Option<TermKey> {
+        let scope = self.scope()?;
+        Some(TermKey { heart: self.heart, first, with, is_plan: self.aims.is_some(), scope })
     }
 
     /// What one of two leaves free before a screen beside the main seat that the other is.
@@ -67,11 +81,23 @@ impl Problem<'_> {
 
     /// What the terms of a plan look at.
     pub(super) fn term_context(&self) -> TermContext<'_> {
-        // A piece that need not stand is no heart: terms would stand to where it might be.
+        TermContext { room: self.context, heart: Heart::of(self.only_stands().map(|posed| &posed.pose)) }
+    }
+
+    /// Main seat, screen and table where the group stands about them.
+    pub(super) fn heart_key(&self) -> [Option<StandId>; 3] {
+        let Heart { main, screen, table } = self.term_context().heart;
+        [main, screen, table].map(|pose| {
+            let is_it = |posed: &&Posed| pose.is_some_and(|pose| std::ptr::eq(pose, &raw const posed.pose));
+            self.only_stands().find(is_it).map(|posed| posed.id)
+        })
+    }
+
+    /// What must stand and has one stand: a piece that need not stand is no heart, since terms would stand to where it might be.
+    fn only_stands(&self) -> impl Iterator<Item = &Posed> {
         let only = self.ways.iter().filter_map(|ways| if let [only] = ways.states[..] { Some(only) } else { None });
-        let poses = only.map(|state| &self.states[state].posed.pose);
-        let stands = |pose: &&Pose| self.arrangement.must_stand(self.context.brief, pose.id);
-        TermContext { room: self.context, heart: Heart::of(poses.filter(stands)) }
+        let posed = only.map(|state| self.states[state].posed.as_ref());
+        posed.filter(|posed| self.arrangement.must_stand(self.context.brief, posed.pose.id))
     }
 
     /// What each term costs a plan; empty where no plan is sought.

@@ -5,6 +5,7 @@ use elbowroom_model::Rule;
 use super::aim::Aim;
 use super::easing::Easing;
 use super::effort::Effort;
+use super::still::Still;
 use crate::program::Row;
 use crate::rules::Cause;
 
@@ -22,18 +23,20 @@ pub(super) struct Asked<'a> {
     pub(super) may_settle_ties: bool,
     /// Rows that hold besides.
     pub(super) besides: &'a [(Row, Cause)],
+    /// What keeps its place.
+    pub(super) still: Option<&'a Still<'a>>,
 }
 
 impl<'a> Asked<'a> {
     /// For a search.
     pub(super) const fn of(effort: &Effort<'a>) -> Self {
-        let Effort { aim, without, easing, besides, .. } = *effort;
-        Self { aim, without, plain: false, easing, may_settle_ties: true, besides }
+        let Effort { aim, without, easing, besides, still, .. } = *effort;
+        Self { aim, without, plain: false, easing, may_settle_ties: true, besides, still }
     }
 
     /// For a general solver.
     pub(super) const fn plain(aim: Aim<'a>, may_settle_ties: bool) -> Self {
-        Self { aim, without: None, plain: true, easing: Easing::Kept, may_settle_ties, besides: &[] }
+        Self { aim, without: None, plain: true, easing: Easing::Kept, may_settle_ties, besides: &[], still: None }
     }
 
     /// Whether a plan is sought.

@@ -34,6 +34,9 @@ impl Problem<'_> {
                 }
             }
         }
+        if let Some(still) = self.asked.still {
+            still.hold(self.context.variables, &mut bounds);
+        }
         for size in self.sizes_of_absent() {
             bounds[size.up] = (0.0, 0.0);
             bounds[size.beyond] = (0.0, 0.0);

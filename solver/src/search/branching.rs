@@ -159,13 +159,16 @@ fn each_choice<'p, E>(problem: &'p Problem<'_>, node: &Node<'p, E>, mut visit: i
     }
     let standing = standing(node);
     for (order, &state) in standing.iter().enumerate() {
-        for (place, requirement) in problem.alone(state).choices.iter().enumerate() {
-            visit(Chosen::Alone(state, place), requirement);
+        if problem.may_move(&[state]) {
+            for (place, requirement) in problem.alone(state).choices.iter().enumerate() {
+                visit(Chosen::Alone(state, place), requirement);
+            }
+            let terms = problem.terms_alone(state).into_iter().flat_map(|cell| &cell.choices);
+            for (place, requirement) in terms.enumerate() {
+                visit(Chosen::Alone(state, TERM + place), requirement);
+            }
         }
-        for (place, requirement) in problem.terms_alone(state).into_iter().flat_map(|cell| &cell.choices).enumerate() {
-            visit(Chosen::Alone(state, TERM + place), requirement);
-        }
-        for &other in &standing[..order] {
+        for &other in standing[..order].iter().filter(|other| problem.may_move(&[state, **other])) {
             for (place, requirement) in problem.between(other, state).choices.iter().enumerate() {
                 visit(Chosen::Between(other, state, place), requirement);
             }

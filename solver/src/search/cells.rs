@@ -19,18 +19,25 @@ pub(super) struct Cells {
 
 type Kept<K, T> = Mutex<BTreeMap<K, Arc<T>>>;
 
+/// Bounds of a pose's place: across, then out.
+pub(super) type Place = [(usize, (f64, f64)); 2];
+
 /// A piece under a stand.
 #[derive(Debug)]
 pub(super) struct Posed {
+    pub(super) id: StandId,
     pub(super) pose: Pose,
-    /// Bounds of its place: across, then out.
-    pub(super) place: [(usize, (f64, f64)); 2],
+    pub(super) place: Place,
 }
+
+/// A short name for a piece under a stand, given when it is first posed: whichever it is, it stands for one [`StandKey`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) struct StandId(usize);
 
 /// What a cell hangs on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Key {
-    pub(super) first: StandKey,
+    pub(super) first: StandId,
     pub(super) with: Beside,
     pub(super) scope: Scope,
 }
@@ -43,7 +50,7 @@ pub(super) enum Beside {
     /// Nothing, and the first piece has other stands too.
     OtherStands,
     /// Another piece.
-    Piece(StandKey),
+    Piece(StandId),
 }
 
 /// Which rules are asked, and how.
@@ -102,22 +109,30 @@ impl StandKey {
 
 impl Cells {
     /// The piece under the stand of a key, posed where nobody asked for it before.
-    pub(super) fn posed(&self, key: StandKey, pose: impl FnOnce() -> Posed) -> Arc<Posed> {
-        kept(&self.posed, key, pose)
+    pub(super) fn posed(&self, key: StandKey, pose: impl FnOnce() -> (Pose, Place)) -> Arc<Posed> {
+        kept(&self.posed, key, pose, |count, (pose, place)| Posed { id: StandId(count), pose, place })
     }
 
     /// The cell of a key, worked out where nobody asked for it before.
     pub(super) fn cell(&self, key: Key, work_out: impl FnOnce() -> Cell) -> Arc<Cell> {
-        kept(&self.cells, key, work_out)
+        kept(&self.cells, key, work_out, |_, cell| cell)
     }
 }
 
-fn kept<K: Ord + Copy, T>(all: &Kept<K, T>, key: K, work_out: impl FnOnce() -> T) -> Arc<T> {
+/// What is kept under a key; what is worked out is kept knowing how much was kept before.
+fn kept<K: Ord, W, T>(
+    all: &Kept<K, T>,
+    key: K,
+    work_out: impl FnOnce() -> W,
+    keep: impl FnOnce(usize, W) -> T,
+) -> Arc<T> {
     // Nothing can panic while the lock is held.
     let lock = || all.lock().unwrap_or_else(PoisonError::into_inner);
     let known = lock().get(&key).map(Arc::clone);
     known.unwrap_or_else(|| {
-        let found = Arc::new(work_out());
-        Arc::clone(lock().entry(key).or_insert(found))
+        let found = work_out();
+        let mut all = lock();
+        let count = all.len();
+        Arc::clone(all.entry(key).or_insert_with(|| Arc::new(keep(count, found))))
     })
 }

@@ -7,7 +7,7 @@
 use elbowroom_model::{Brief, PieceId};
 
 use super::aim::Aim;
-use super::barriers::Barriers;
+use super::arrangement_context::ArrangementContext;
 use super::effort::Effort;
 use super::found::{Found, Searched};
 use super::once::search_once;
@@ -15,7 +15,6 @@ use super::room_context::RoomContext;
 use super::tree::Order;
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
-use crate::routes::Floor;
 
 /// Of the nodes of the search that was cut short, one in so many for a layout of all pieces and for better sizes.
 const SHARE_OF_ALL: usize = 2;
@@ -38,17 +37,12 @@ pub(super) fn is_cut_short(searched: &Searched) -> bool {
 }
 
 /// What `before` found, or better. The bound is still that of the search that was cut short.
-pub(super) fn dive_on(
-    room: &RoomContext<'_>,
-    floor: &Floor,
-    arrangement: &Arrangement,
-    effort: Effort<'_>,
-    before: Searched,
-) -> Searched {
+pub(super) fn dive_on(context: &ArrangementContext<'_>, effort: Effort<'_>, before: Searched) -> Searched {
+    let ArrangementContext { room, arrangement, .. } = *context;
     let bound = before.found.as_ref().map_or(before.unexplored, |found| found.bound);
     let searched = Searched { is_complete: false, ..before };
     let nodes = node_budget(room.brief, effort.nodes);
-    let mut rest = Dive { room, floor, effort, bound, searched, nodes, barriers: Barriers::default() };
+    let mut rest = Dive { context, effort, bound, searched, nodes };
     if rest.searched.found.as_ref().is_none_or(|found| !found.layout.left_out.is_empty()) {
         rest.look_for(arrangement, Aim::Together, effort.nodes / SHARE_OF_ALL, Order::DeepestFirst);
     }
@@ -69,14 +63,12 @@ pub(super) fn dive_on(
 
 /// The search so far, and what it may still take.
 struct Dive<'s, 'a> {
-    room: &'s RoomContext<'a>,
-    floor: &'s Floor,
+    context: &'s ArrangementContext<'a>,
     effort: Effort<'s>,
     bound: f64,
     searched: Searched,
     /// Nodes that may still be taken.
     nodes: usize,
-    barriers: Barriers,
 }
 
 impl Dive<'_, '_> {
@@ -86,16 +78,17 @@ impl Dive<'_, '_> {
 
     /// Each piece that need not stand and does not is added where a place is found for it beside what stands.
     fn add_pieces(&mut self, arrangement: &Arrangement) {
-        let brief = self.room.brief;
+        let room = self.context.room;
+        let brief = room.brief;
         let [nodes_held, nodes_free] = SHARE_OF_A_PIECE.map(|share| (self.effort.nodes / share).max(LEAST_FOR_A_PIECE));
-        for piece in optional(self.room, arrangement) {
+        for piece in optional(room, arrangement) {
             let Some(layout) = self.layout() else { return };
             let stands = |other: PieceId| layout.of(other).is_some();
             let mut earlier_twins =
                 brief.piece_ids().take(piece.0).filter(|other| arrangement.are_twins(brief, piece, *other));
             // Of twins the first stand: where one found no place, neither does the next.
             if !stands(piece) && earlier_twins.all(stands) {
-                let held = held(self.room, arrangement, &layout, Some(piece));
+                let held = held(room, arrangement, &layout, Some(piece));
                 let with: Vec<PieceId> = pieces_of(&layout).into_iter().chain([piece]).collect();
                 if !self.look_for(&held, Aim::These(&with), nodes_held, Order::DeepestFirst) {
                     self.look_for(arrangement, Aim::These(&with), nodes_free, Order::BestFirst);
@@ -112,7 +105,7 @@ impl Dive<'_, '_> {
         }
         let to_beat = self.searched.found.as_ref().map_or(self.effort.to_beat, |found| found.objective);
         let effort = Effort { aim, to_beat, nodes, ..self.effort };
-        let more = search_once(self.room, self.floor, arrangement, effort, order, &self.barriers);
+        let more = search_once(self.context, arrangement, effort, order);
         self.nodes -= more.tally.nodes.min(self.nodes);
         self.searched.take_work_of(&more);
         for (cause, count) in more.blame {

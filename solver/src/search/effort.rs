@@ -4,6 +4,7 @@ use elbowroom_model::Rule;
 
 use super::aim::Aim;
 use super::easing::Easing;
+use super::still::Still;
 use crate::program::Row;
 use crate::rules::Cause;
 
@@ -22,12 +23,14 @@ pub struct Effort<'a> {
     pub easing: Easing<'a>,
     /// Rows that hold besides.
     pub besides: &'a [(Row, Cause)],
+    /// What keeps its place; all may move where there is none.
+    pub still: Option<&'a Still<'a>>,
 }
 
 impl<'a> Effort<'a> {
     /// All that can be had of an aim within so many nodes, every rule kept.
     #[must_use]
     pub const fn of(aim: Aim<'a>, nodes: usize) -> Self {
-        Self { aim, to_beat: f64::NEG_INFINITY, nodes, without: None, easing: Easing::Kept, besides: &[] }
+        Self { aim, to_beat: f64::NEG_INFINITY, nodes, without: None, easing: Easing::Kept, besides: &[], still: None }
     }
 }

@@ -3,29 +3,42 @@
 use elbowroom_model::{PieceId, Rule};
 
 use super::aim::Aim;
-use super::barriers::Barriers;
+use super::arrangement_context::ArrangementContext;
 use super::dive::{held, pieces_of};
 use super::effort::Effort;
 use super::found::{Found, Searched};
 use super::once::search_once;
-use super::room_context::RoomContext;
+use super::still::Still;
 use super::tree::Order;
 use crate::arrangement::{Arrangement, Stand};
 use crate::program::Row;
-use crate::routes::Floor;
 use crate::rules::{Cause, PieceVariables, With};
 
 /// Nodes for each way in which the piece may stand, and for all of them: what it alone may decide lies a dozen deep.
 const NODES: usize = 100;
 const NODES_OF_ALL: usize = 200;
 
+/// Nodes for all that slides: most is decided.
+const NODES_TO_SLIDE: usize = 40;
+
+/// What all gains together by sliding must be more than this, in what plans cost, to be worth it.
+const WORTH_SLIDING: f64 = 0.5;
+
 /// What stands nearer to where it stood than this stands in the same place, mm.
 const SAME_PLACE: f64 = 400.0;
 
+/// What all else does while a piece is put.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Rest {
+    /// It keeps its place.
+    Still,
+    /// It slides as it must, decided as it is.
+    Slides,
+}
+
 /// The plan, and the piece that is to stand elsewhere, or besides.
 pub(crate) struct Elsewhere<'s, 'a> {
-    room: &'s RoomContext<'a>,
-    floor: &'s Floor,
+    context: &'s ArrangementContext<'a>,
     plan: &'s Found,
     piece: PieceId,
     own: PieceVariables,
@@ -40,49 +53,53 @@ pub(crate) struct Elsewhere<'s, 'a> {
 }
 
 impl<'s, 'a> Elsewhere<'s, 'a> {
-    /// All else held to its walls; `None` where the arrangement has no place for the piece.
+    /// All else held to its walls; `None` where the arrangement, that of the context or as much of it as is planned, has no
+    /// place for the piece.
     pub(crate) fn of(
-        room: &'s RoomContext<'a>,
-        floor: &'s Floor,
+        context: &'s ArrangementContext<'a>,
         arrangement: &Arrangement,
         plan: &'s Found,
         piece: PieceId,
         to_beat: f64,
     ) -> Option<Self> {
-        let mut held = held(room, arrangement, &plan.layout, None);
+        let mut held = held(context.room, arrangement, &plan.layout, None);
         let place = held.standings.iter().position(|standing| standing.piece == piece)?;
         held.standings[place].stands.clone_from(&arrangement.standings.get(place)?.stands);
         let others = pieces_of(&plan.layout).into_iter().filter(|other| *other != piece);
         let pieces = others.chain([piece]).collect();
-        let own = *room.variables.piece(piece)?;
+        let own = *context.room.variables.piece(piece)?;
         let is_of_others = |row: &Row| !row.terms.iter().any(|(variable, _)| own.has(*variable));
         let decided = plan.rows.iter().filter(|(row, _)| is_of_others(row)).cloned().collect();
-        Some(Self { room, floor, plan, piece, own, to_beat, held, place, pieces, decided })
+        Some(Self { context, plan, piece, own, to_beat, held, place, pieces, decided })
     }
 
     /// The best that was found for the piece anywhere, within so many nodes.
-    pub(crate) fn anywhere(&self, nodes: usize) -> Searched {
-        self.search(&self.held, &self.decided, nodes.min(NODES_OF_ALL))
+    pub(super) fn anywhere(&self, nodes: usize, rest: Rest) -> Searched {
+        self.put(&self.held, nodes.min(NODES_OF_ALL), rest)
     }
 
     /// What was found for each way in which the piece may stand.
-    pub(crate) fn by_stands(&self) -> Vec<Searched> {
-        self.stands().map(|stand| self.look(stand, &self.decided)).collect()
+    pub(crate) fn by_stands(&self, rest: Rest) -> Vec<Searched> {
+        self.stands().map(|stand| self.put(&self.standing(stand), NODES, rest)).collect()
     }
 
-    /// The same of each wall, for each place along it that is another: to the left and the right of where it stands in the
-    /// plan, or of what is found first.
+    /// The same of each wall, all else in its place, for each place along it that is another: to the left and the right of where
+    /// it stands in the plan, or of what is found first.
     pub(crate) fn along_walls(&self) -> Vec<Searched> {
         let mut found = Vec::new();
         for stand in self.stands().filter(|stand| stand.at_wall.is_some()) {
             let now = self.plan.layout.of(self.piece).filter(|placed| placed.at_wall == stand.at_wall);
-            let first = now.is_none().then(|| self.look(stand, &self.decided));
+            let first = now.is_none().then(|| self.beside_the_rest(&self.standing(stand), NODES, &[]));
             let at = match &first {
                 None => Some(self.across(self.plan)),
                 Some(first) => first.found.as_ref().map(|first| self.across(first)),
             };
             found.extend(first);
-            found.extend(at.into_iter().flat_map(|at| self.beside(at)).map(|rows| self.look(stand, &rows)));
+            found.extend(
+                at.into_iter()
+                    .flat_map(|at| self.beside(at))
+                    .map(|rows| self.beside_the_rest(&self.standing(stand), NODES, &rows)),
+            );
         }
         found
     }
@@ -96,28 +113,62 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
         found.values.get(self.own.across).copied().unwrap_or_default()
     }
 
-    /// What is decided, and the piece to one side of a place along its back, or to the other.
-    fn beside(&self, at: f64) -> [Vec<(Row, Cause)>; 2] {
+    /// The piece to one side of a place along its back, or to the other.
+    fn beside(&self, at: f64) -> [[(Row, Cause); 1]; 2] {
         let cause = Cause { rule: Rule::Room, piece: self.piece, with: With::Itself };
         let across = [(self.own.across, 1.0)];
         let sides = [Row::at_most(across, at - SAME_PLACE), Row::at_least(across, at + SAME_PLACE)];
-        sides.map(|side| self.decided.iter().cloned().chain([(side, cause)]).collect())
+        sides.map(|side| [(side, cause)])
     }
 
-    fn look(&self, stand: Stand, rows: &[(Row, Cause)]) -> Searched {
+    /// All else held to its walls, and the piece to one way in which it may stand.
+    fn standing(&self, stand: Stand) -> Arrangement {
         let mut so = self.held.clone();
         so.standings[self.place].stands = vec![stand];
-        self.search(&so, rows, NODES)
+        so
     }
 
-    /// The best layout of what keeps every rule of comfort.
-    fn search(&self, within: &Arrangement, rows: &[(Row, Cause)], nodes: usize) -> Searched {
-        let effort = Effort { to_beat: self.to_beat, besides: rows, ..Effort::of(Aim::PlanOf(&self.pieces), nodes) };
-        let barriers = Barriers::default();
-        let mut searched = search_once(self.room, self.floor, within, effort, Order::BestFirst, &barriers);
+    fn put(&self, within: &Arrangement, nodes: usize, rest: Rest) -> Searched {
+        match rest {
+            Rest::Still => self.beside_the_rest(within, nodes, &[]),
+            Rest::Slides => self.search(within, Effort { besides: &self.decided, ..self.effort(nodes) }),
+        }
+    }
+
+    /// The piece put with all else in its place. What was decided of the rest still holds.
+    fn beside_the_rest(&self, within: &Arrangement, nodes: usize, rows: &[(Row, Cause)]) -> Searched {
+        let still = Still::but_for(self.piece, self.plan, &self.context.room.variables);
+        let effort = Effort { besides: rows, still: Some(&still), ..self.effort(nodes) };
+        let mut searched = self.search(within, effort);
         if let Some(found) = &mut searched.found {
-            found.bound = found.objective.max(self.plan.bound);
+            found.rows.extend(self.decided.iter().cloned());
         }
         searched
     }
+
+    fn effort(&self, nodes: usize) -> Effort<'_> {
+        Effort { to_beat: self.to_beat, ..Effort::of(Aim::PlanOf(&self.pieces), nodes) }
+    }
+
+    fn search(&self, within: &Arrangement, effort: Effort<'_>) -> Searched {
+        clean(self.context, within, effort, self.plan)
+    }
+}
+
+/// The plan with all that is decided decided so and all of it slid to its best place, where it gains by that.
+pub(super) fn slid(context: &ArrangementContext<'_>, arrangement: &Arrangement, plan: &Found) -> Searched {
+    let held = held(context.room, arrangement, &plan.layout, None);
+    let pieces = pieces_of(&plan.layout);
+    let effort = Effort::of(Aim::PlanOf(&pieces), NODES_TO_SLIDE);
+    let effort = Effort { to_beat: plan.objective + WORTH_SLIDING, besides: &plan.rows, ..effort };
+    clean(context, &held, effort, plan)
+}
+
+/// The best layout of what keeps every rule of comfort; what was proven of the plan is so of it.
+fn clean(context: &ArrangementContext<'_>, within: &Arrangement, effort: Effort<'_>, plan: &Found) -> Searched {
+    let mut searched = search_once(context, within, effort, Order::BestFirst);
+    if let Some(found) = &mut searched.found {
+        found.bound = found.objective.max(plan.bound);
+    }
+    searched
 }

@@ -25,6 +25,8 @@ pub struct Found {
     pub rows: Vec<(Row, Cause)>,
     /// What was eased, as the rules ask for it.
     pub eased: Vec<Cause>,
+    /// What else was taken at a cost, and the cost.
+    pub paid: Vec<(Cause, f64)>,
     /// What each term of a plan costs, what costs most first; empty where no plan was sought.
     pub composition: Vec<TermCost>,
 }

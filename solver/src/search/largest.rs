@@ -8,30 +8,23 @@ use elbowroom_model::Brief;
 
 use super::NODES_TO_TIDY;
 use super::aim::Aim;
-use super::barriers::Barriers;
+use super::arrangement_context::ArrangementContext;
 use super::dive::held;
 use super::easing::Easing;
 use super::effort::Effort;
 use super::found::{Found, Searched};
 use super::once::search_once;
-use super::room_context::RoomContext;
 use super::tolerance::SAME_VALUE;
 use super::tree::{Lead, Order};
 use crate::arrangement::Arrangement;
-use crate::routes::Floor;
 
 /// The largest pieces: those of this plan under its stands, none smaller than planned.
 #[must_use]
-pub fn largest(
-    room: &RoomContext<'_>,
-    floor: &Floor,
-    arrangement: &Arrangement,
-    plan: &Found,
-    nodes: usize,
-) -> Searched {
+pub fn largest(context: &ArrangementContext<'_>, plan: &Found, nodes: usize) -> Searched {
+    let ArrangementContext { room, arrangement, .. } = *context;
     let held = &held(room, arrangement, &plan.layout, None);
     let effort = Effort { easing: Easing::as_in(plan), ..Effort::of(Aim::Within(plan), nodes) };
-    let growing = Growing { room, floor, held, effort, barriers: Barriers::default() };
+    let growing = Growing { context, held, effort };
     let mut searched = growing.best(plan);
     let unexplored = searched.unexplored;
     let mut found = match searched.found.take() {
@@ -54,12 +47,10 @@ pub fn as_planned(brief: &Brief, plan: &Found, unexplored: f64) -> Found {
 
 /// A plan whose pieces are to grow.
 struct Growing<'s, 'a> {
-    room: &'s RoomContext<'a>,
-    floor: &'s Floor,
+    context: &'s ArrangementContext<'a>,
     /// The arrangement with every piece held to its stand.
     held: &'s Arrangement,
     effort: Effort<'s>,
-    barriers: Barriers,
 }
 
 impl Growing<'_, '_> {
@@ -80,10 +71,10 @@ impl Growing<'_, '_> {
         let tidy = self.look(tidy, Order::Like(Lead::whole(&best.values)));
         searched.take_work_of(&tidy);
         let layout = tidy.found.map_or(best.layout, |tidy| tidy.layout);
-        Found { objective: layout.size_value(self.room.brief), layout, ..best }
+        Found { objective: layout.size_value(self.context.room.brief), layout, ..best }
     }
 
     fn look(&self, effort: Effort<'_>, order: Order<'_>) -> Searched {
-        search_once(self.room, self.floor, self.held, effort, order, &self.barriers)
+        search_once(self.context, self.held, effort, order)
     }
 }

@@ -12,6 +12,7 @@
 
 mod about_heart;
 mod aim;
+mod arrangement_context;
 mod asked;
 mod barriers;
 mod bounds;
@@ -30,22 +31,27 @@ mod node_pool;
 mod objective;
 mod once;
 mod open_node;
+mod piece_by_piece;
 mod planned;
 mod polish;
 mod problem;
 mod room_context;
+mod sofar;
 mod stated;
+mod still;
 mod symmetry;
 mod tally;
+mod term_cells;
 mod tolerance;
 mod tree;
 mod turning;
 
 pub use aim::Aim;
+pub use arrangement_context::ArrangementContext;
 pub use budget::Budget;
 pub use easing::Easing;
 pub use effort::Effort;
-pub(crate) use elsewhere::Elsewhere;
+pub(crate) use elsewhere::{Elsewhere, Rest};
 pub use found::{Found, Searched};
 pub use largest::{as_planned, largest};
 pub use planned::plan;
@@ -53,7 +59,6 @@ pub use room_context::RoomContext;
 pub use stated::{Choice, Sought, Stated, search_stated, stated};
 pub use tally::Tally;
 
-use self::barriers::Barriers;
 use self::once::search_once;
 use self::tree::Order;
 use crate::arrangement::Arrangement;
@@ -65,15 +70,16 @@ const NODES_TO_TIDY: usize = 60;
 /// The best layout of `arrangement`.
 #[must_use]
 pub fn search(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, effort: Effort<'_>) -> Searched {
-    let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst, &Barriers::default());
+    let context = ArrangementContext::of(room, floor, arrangement);
+    let mut searched = search_once(&context, arrangement, effort, Order::BestFirst);
     if effort.aim != Aim::Together {
         return searched;
     }
     if dive::is_cut_short(&searched) {
-        searched = dive::dive_on(room, floor, arrangement, effort, searched);
+        searched = dive::dive_on(&context, effort, searched);
     }
     if let Some(found) = searched.found.take() {
-        let (found, tidied) = tidied(room, floor, arrangement, found);
+        let (found, tidied) = tidied(&context, found);
         searched.take_work_of(&tidied);
         searched.found = Some(found);
     }
@@ -82,12 +88,13 @@ pub fn search(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, 
 
 /// The same sizes in better order, and the search for that: the search for sizes stops within what a proof allows, which is
 /// more than order counts.
-fn tidied(room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement, found: Found) -> (Found, Searched) {
-    let value = found.layout.size_value(room.brief);
+fn tidied(context: &ArrangementContext<'_>, found: Found) -> (Found, Searched) {
+    let brief = context.room.brief;
+    let value = found.layout.size_value(brief);
     let effort = Effort { to_beat: found.objective - value, ..Effort::of(Aim::Tidy(&found.layout), NODES_TO_TIDY) };
-    let mut searched = search_once(room, floor, arrangement, effort, Order::BestFirst, &Barriers::default());
+    let mut searched = search_once(context, context.arrangement, effort, Order::BestFirst);
     let tidier = searched.found.take().map(|tidy| {
-        let objective = tidy.layout.size_value(room.brief) + tidy.objective;
+        let objective = tidy.layout.size_value(brief) + tidy.objective;
         Found { objective, bound: found.bound.max(objective), ..tidy }
     });
     (tidier.filter(|tidy| tidy.objective > found.objective).unwrap_or(found), searched)

@@ -54,6 +54,8 @@ pub(super) struct Node<'p, E> {
     pub(super) depth: usize,
     /// Rules of comfort that were eased.
     pub(super) eased: Vec<Cause>,
+    /// What was taken at a cost besides, and the cost.
+    pub(super) paid: Vec<(Cause, f64)>,
     pub(super) trail: Option<Rc<Trail>>,
 }
 
@@ -66,6 +68,7 @@ impl<E: Clone> Clone for Node<'_, E> {
             finer: self.finer.clone(),
             arcs: self.arcs.clone(),
             eased: self.eased.clone(),
+            paid: self.paid.clone(),
             trail: self.trail.clone(),
             ..*self
         }
@@ -78,6 +81,7 @@ impl<E: Clone> Clone for Node<'_, E> {
         self.finer.clone_from(&source.finer);
         self.arcs.clone_from(&source.arcs);
         self.eased.clone_from(&source.eased);
+        self.paid.clone_from(&source.paid);
         self.trail.clone_from(&source.trail);
         (self.presence, self.depth) = (source.presence, source.depth);
     }

@@ -2,29 +2,27 @@
 
 use elsa::FrozenVec;
 
+use super::arrangement_context::ArrangementContext;
 use super::asked::Asked;
 use super::barriers::Barriers;
 use super::effort::Effort;
 use super::found::{Found, Searched};
 use super::problem::Problem;
-use super::room_context::RoomContext;
 use super::tree::{Learned, Limits, Order, Tree, layout_of};
 use crate::arrangement::Arrangement;
 use crate::layout::Layout;
 use crate::program::{DefaultEngine, Engine};
 use crate::routes::Floor;
 
-/// The best that a search in this order finds.
+/// The best that a search in this order finds within an arrangement that is held more closely, or in the arrangement itself.
 pub(super) fn search_once(
-    room: &RoomContext<'_>,
-    floor: &Floor,
-    arrangement: &Arrangement,
+    context: &ArrangementContext<'_>,
+    within: &Arrangement,
     effort: Effort<'_>,
     order: Order<'_>,
-    barriers: &Barriers,
 ) -> Searched {
-    let problem = Problem::of(room, arrangement, Asked::of(&effort));
-    searched(&problem, floor, effort, order, barriers)
+    let problem = Problem::of(context.room, within, Asked::of(&effort), &context.terms);
+    searched(&problem, context.floor, effort, order, &context.barriers)
 }
 
 /// The same of a problem that is stated.
@@ -46,6 +44,7 @@ pub(super) fn searched(
         values: Engine::values(&best.engine).to_vec(),
         rows: best.rows(),
         eased: best.eased.clone(),
+        paid: best.paid.clone(),
         composition: problem.composition(best),
     });
     let is_complete = tree.is_complete();

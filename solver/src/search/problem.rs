@@ -1,6 +1,7 @@
 //! One arrangement as the search sees it: each piece under each of its stands, and what the rules ask of one and of two.
 
 use std::cell::OnceCell;
+use std::rc::Rc;
 use std::sync::Arc;
 
 use elbowroom_model::{PieceId, Point};
@@ -9,9 +10,11 @@ use super::aim::Aim;
 use super::asked::Asked;
 use super::barriers::{Barrier, Barring};
 use super::cell::{Cell, Ranges};
-use super::cells::{Beside, Cells, Comfort, Key, Posed, Scope, StandKey};
+use super::cells::{Beside, Cells, Comfort, Key, Place, Posed, Scope, StandId, StandKey};
 use super::easing::Easing;
 use super::room_context::RoomContext;
+use super::still::Still;
+use super::term_cells::TermCells;
 use crate::arrangement::Arrangement;
 use crate::composition::Aims;
 use crate::rules::comfort::{self, COMFORT};
@@ -40,8 +43,12 @@ pub(super) struct Problem<'a> {
     /// What a plan aims at; `None` where the largest are sought.
     pub(super) aims: Option<Aims>,
     /// What the terms of a plan ask of each state, and of each with each later one.
-    pub(super) terms: Vec<OnceCell<Cell>>,
-    pub(super) terms_between: Vec<OnceCell<Vec<OnceCell<Cell>>>>,
+    pub(super) terms: Vec<OnceCell<Rc<Cell>>>,
+    pub(super) terms_between: Vec<OnceCell<Vec<OnceCell<Rc<Cell>>>>>,
+    /// What they stand about.
+    pub(super) heart: [Option<StandId>; 3],
+    /// What terms asked so far in this arrangement.
+    pub(super) known_terms: &'a TermCells,
     /// Round gaps are asked for as the polygons around them, and ways through are left aside.
     pub(super) plain: bool,
 }
@@ -66,7 +73,12 @@ pub(super) struct Ways {
 
 impl<'a> Problem<'a> {
     /// The problem of `arrangement`.
-    pub(super) fn of(room: &'a RoomContext<'a>, arrangement: &'a Arrangement, asked: Asked<'a>) -> Self {
+    pub(super) fn of(
+        room: &'a RoomContext<'a>,
+        arrangement: &'a Arrangement,
+        asked: Asked<'a>,
+        known_terms: &'a TermCells,
+    ) -> Self {
         let RoomContext { brief, site, walls, variables, stop, cells } = room;
         let screen = arrangement.screen_role();
         let context = RuleContext { brief, site, walls, main_seat: arrangement.main_seat, screen, variables };
@@ -86,6 +98,8 @@ impl<'a> Problem<'a> {
             aims,
             terms: Vec::new(),
             terms_between: Vec::new(),
+            heart: [None; 3],
+            known_terms,
             plain,
         };
         for id in brief.piece_ids() {
@@ -94,6 +108,7 @@ impl<'a> Problem<'a> {
             let earlier_twins = problem.earlier_twins(id, &states);
             problem.ways.push(Ways { states, may_be_left_out, earlier_twins });
         }
+        problem.heart = problem.heart_key();
         problem.room = problem.cell(|rule| rule.room(&context), &[]);
         problem.room.always.extend(asked.besides.iter().cloned());
         let count = problem.states.len();
@@ -110,11 +125,11 @@ impl<'a> Problem<'a> {
 
     /// What is asked of one piece under one stand; worked out when first asked.
     pub(super) fn alone(&self, state: usize) -> &Cell {
-        let State { posed, key, is_one_of_several, alone } = &self.states[state];
-        let Posed { pose, place } = posed.as_ref();
+        let State { posed, is_one_of_several, alone, .. } = &self.states[state];
+        let Posed { id, pose, place } = posed.as_ref();
         alone.get_or_init(|| {
             let with = if *is_one_of_several { Beside::OtherStands } else { Beside::Nothing };
-            self.known(*key, with, || {
+            self.known(*id, with, || {
                 let mut cell = self.cell(|rule| rule.alone(&self.context, pose), place);
                 if *is_one_of_several {
                     cell.keep_in(place, pose.id);
@@ -129,12 +144,18 @@ impl<'a> Problem<'a> {
         let (first, second) = if first < second { (first, second) } else { (second, first) };
         let row = self.pairs[first].get_or_init(|| (0..self.states.len()).map(|_| OnceCell::new()).collect());
         row[second].get_or_init(|| {
-            let (a, b) = (&self.states[first], &self.states[second]);
-            self.known(a.key, Beside::Piece(b.key), || {
-                let places = [a.posed.place, b.posed.place].concat();
-                self.cell(|rule| rule.between(&self.context, &a.posed.pose, &b.posed.pose), &places)
+            let (a, b) = (&self.states[first].posed, &self.states[second].posed);
+            self.known(a.id, Beside::Piece(b.id), || {
+                let places = [a.place, b.place].concat();
+                self.cell(|rule| rule.between(&self.context, &a.pose, &b.pose), &places)
             })
         })
+    }
+
+    /// Whether one of these stands, or a cost of its piece, may change: what is asked of them all holds otherwise.
+    pub(super) fn may_move(&self, standing: &[usize]) -> bool {
+        let moves = |still: &Still<'_>| standing.iter().any(|state| still.may_move(self.states[*state].posed.pose.id));
+        self.asked.still.is_none_or(moves)
     }
 
     /// A barrier as it stands here; `None` where one of its pieces cannot stand as it did.
@@ -147,13 +168,16 @@ impl<'a> Problem<'a> {
         Some(Barring { states, requirement: &barrier.requirement })
     }
 
-    const fn key(&self, first: StandKey, with: Beside, comfort: Comfort) -> Key {
+    /// Which rules are asked, and how; `None` where that hangs on one plan.
+    pub(super) const fn scope(&self) -> Option<Scope> {
+        let comfort = match self.asked.easing {
+            Easing::Kept => Comfort::Kept,
+            Easing::MayBeEased => Comfort::MayBeEased,
+            Easing::Ignored => Comfort::Ignored,
+            Easing::AsIn(_) => return None,
+        };
         let Asked { without, plain, .. } = self.asked;
-        Key {
-            first,
-            with,
-            scope: Scope { without, plain, ties: self.settles_ties(), screen: self.context.screen, comfort },
-        }
+        Some(Scope { without, plain, ties: self.settles_ties(), screen: self.context.screen, comfort })
     }
 
     /// Takes the alternatives out that these stands cannot give, whatever the sizes.
@@ -201,7 +225,7 @@ impl<'a> Problem<'a> {
             let posed = self.known.posed(key, || {
                 let pose = Pose::of(piece.clone(), *variables, context.variables.origin, standing, *stand);
                 let place = place_of(&context, &pose);
-                Posed { pose, place }
+                (pose, place)
             });
             let is_one_of_several = standing.stands.len() > 1 || self.may_be_left_out(id);
             self.states.push(State { posed, key, is_one_of_several, alone: OnceCell::new() });
@@ -221,14 +245,11 @@ impl<'a> Problem<'a> {
     }
 
     /// A cell that is looked up, or worked out: what hangs on one plan is not kept for others.
-    fn known(&self, first: StandKey, with: Beside, work_out: impl FnOnce() -> Cell) -> Arc<Cell> {
-        let comfort = match self.asked.easing {
-            Easing::Kept => Comfort::Kept,
-            Easing::MayBeEased => Comfort::MayBeEased,
-            Easing::Ignored => Comfort::Ignored,
-            Easing::AsIn(_) => return Arc::new(work_out()),
-        };
-        self.known.cell(self.key(first, with, comfort), work_out)
+    fn known(&self, first: StandId, with: Beside, work_out: impl FnOnce() -> Cell) -> Arc<Cell> {
+        match self.scope() {
+            Some(scope) => self.known.cell(Key { first, with, scope }, work_out),
+            None => Arc::new(work_out()),
+        }
     }
 
     fn cell(&self, ask: impl Fn(&dyn LayoutRule) -> Vec<Requirement>, places: &[(usize, (f64, f64))]) -> Cell {
@@ -243,7 +264,7 @@ impl<'a> Problem<'a> {
 }
 
 /// Bounds of a pose's place: within the room, and at its wall.
-fn place_of(context: &RuleContext<'_>, pose: &Pose) -> [(usize, (f64, f64)); 2] {
+fn place_of(context: &RuleContext<'_>, pose: &Pose) -> Place {
     let origin = context.variables.origin;
     let reach = |direction: Point| {
         let along = context.site.walls.iter().map(|wall| (wall.start - origin).dot(direction));

@@ -11,6 +11,7 @@ use super::found::Searched;
 use super::once::searched;
 use super::problem::Problem;
 use super::room_context::RoomContext;
+use super::term_cells::TermCells;
 use super::tree::Order;
 use crate::arrangement::Arrangement;
 use crate::program::Row;
@@ -73,7 +74,8 @@ impl Sought {
 /// rows alone.
 #[must_use]
 pub fn stated(room: &RoomContext<'_>, arrangement: &Arrangement, sought: Sought) -> Option<Stated> {
-    let problem = Problem::of(room, arrangement, sought.asked());
+    let terms = TermCells::default();
+    let problem = Problem::of(room, arrangement, sought.asked(), &terms);
     if problem.ways.iter().any(|ways| ways.may_be_left_out) {
         return None;
     }
@@ -110,7 +112,8 @@ pub fn search_stated(
     nodes: usize,
     to_beat: f64,
 ) -> Searched {
-    let problem = Problem::of(room, arrangement, sought.asked());
+    let terms = TermCells::default();
+    let problem = Problem::of(room, arrangement, sought.asked(), &terms);
     let effort = Effort { to_beat, ..Effort::of(sought.aim(), nodes) };
     searched(&problem, floor, effort, Order::BestFirst, &Barriers::default())
 }

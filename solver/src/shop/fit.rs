@@ -11,7 +11,7 @@ use crate::answer::{Answer, RankedOption};
 use crate::arrangement::enumerate;
 use crate::best_by;
 use crate::routes::Floor;
-use crate::search::{self, Budget, Easing, RoomContext};
+use crate::search::{self, ArrangementContext, Budget, Easing, RoomContext};
 use crate::site::Site;
 use crate::sizes::AloneAsked;
 use crate::way_in::of_a_list;
@@ -114,8 +114,9 @@ fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &RankedOptio
         // What stands is what the option was told by.
         arrangement.choices_in(&option.layout).are_same_as(&option.choices, free)
     })?;
-    let planned = search::plan(&room, &floor, arrangement, Budget::of_each(NODES)).found?;
-    let largest = search::largest(&room, &floor, arrangement, &planned, NODES).found?;
+    let context = ArrangementContext::of(&room, &floor, arrangement);
+    let planned = search::plan(&context, Budget::of_each(NODES)).found?;
+    let largest = search::largest(&context, &planned, NODES).found?;
     let (layout, easing) = (&largest.layout, Easing::as_in(&planned));
     let asked = AloneAsked { layout, piece: id, dimension, easing, nodes: NODES };
     let (most, _) = sizes::alone(&room, &floor, arrangement, asked)?;

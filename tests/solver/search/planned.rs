@@ -5,7 +5,7 @@
 
 use elbowroom_solver::arrangement::Arrangement;
 use elbowroom_solver::routes::Floor;
-use elbowroom_solver::search::{Budget, RoomContext, plan as planned};
+use elbowroom_solver::search::{ArrangementContext, Budget, RoomContext, plan as planned};
 use proptest::prelude::proptest;
 
 use super::hall::{Hall, Patch, STEP, Sought, at_each_wall as places, halls, overlap, seen_from_first};
@@ -129,7 +129,7 @@ fn best_with_books(hall: &Hall, needed: bool) -> Option<f64> {
 fn agree(hall: &Hall, plan: Plan, faces: bool, worth: f64, brute: impl Fn(&Hall) -> Option<f64>) {
     let plan = COMFORT.iter().fold(plan, |plan, rule| plan.clear(rule, 0.0));
     let search = |room: &RoomContext<'_>, floor: &Floor, arrangement: &Arrangement| {
-        planned(room, floor, arrangement, Budget::of_each(NODES))
+        planned(&ArrangementContext::of(room, floor, arrangement), Budget::of_each(NODES))
     };
     at_each_wall(hall, &plan, faces, search, |at, searched| {
         let best = brute(&at.hall.finer(FINER));

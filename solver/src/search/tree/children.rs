@@ -202,6 +202,8 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         node.presence -= cost;
         if *cost >= EASED {
             node.eased.push(cause);
+        } else if *cost > 0.0 {
+            node.paid.push((cause, *cost));
         }
         let cone = arc.iter().flat_map(Arc::rows);
         let rows = rows.iter().cloned().chain(cone).map(|row| (row, cause)).collect();
@@ -247,7 +249,8 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
 
     /// What forbids `state` by itself or beside what stands, whatever the sizes.
     fn dead_beside(&self, standing: &[usize], state: usize) -> Option<Cause> {
-        let beside = || standing.iter().find_map(|other| self.problem.between(*other, state).dead);
+        let may_move = |other: &&usize| self.problem.may_move(&[**other, state]);
+        let beside = || standing.iter().filter(may_move).find_map(|other| self.problem.between(*other, state).dead);
         self.problem.alone(state).dead.or_else(beside)
     }
 

@@ -20,6 +20,7 @@ use super::node_pool::NodePool;
 use super::open_node::{Candidate, OpenNode};
 use super::polish::polish;
 use super::problem::Problem;
+use super::still::Still;
 use super::tally::Tally;
 use super::tolerance::{COARSE, ROUGHLY_SAME_PROMISE};
 use crate::layout::Layout;
@@ -147,7 +148,8 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
         });
         let decided: Vec<Decided> = decided.collect();
         let presence = (0..decided.len()).filter(|piece| decided[*piece] != Decided::Out);
-        let presence = presence.map(|piece| self.problem.presence(PieceId(piece))).sum();
+        let presence: f64 = presence.map(|piece| self.problem.presence(PieceId(piece))).sum();
+        let paid: Vec<(Cause, f64)> = self.problem.asked.still.into_iter().flat_map(Still::paid).collect();
         let engine = E::start(&self.problem.objective(), &self.problem.bounds());
         let node = Node {
             engine,
@@ -155,9 +157,10 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             chosen: Vec::new(),
             finer: Vec::new(),
             arcs: Vec::new(),
-            presence,
+            presence: presence - paid.iter().map(|(_, cost)| cost).sum::<f64>(),
             depth: 0,
             eased: Vec::new(),
+            paid,
             trail: None,
         };
         if let Some(cause) = self.dead_among(&standing(&node)) {

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 
+use elbowroom_model::Term;
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::RankedOption;
 
@@ -143,4 +144,41 @@ fn little_work_ends_with_layouts_and_bounds() {
         let (cheaper, bound) = (best.planned.value, option.planned.bound);
         assert!(option.planned.value >= bound && cheaper >= bound - 0.01, "{}: {cheaper} under {bound}", option.key);
     }
+}
+
+/// Of pieces of one size each a plan costs what its terms cost and what it leaves out is worth (the table of composition:
+/// seats 2500, storage 1000, others 600, as no wish is over 3), and never less, however it was put together.
+#[test]
+fn no_plan_costs_less_than_is_told_of_it() {
+    const PIECES: &str = "pieces:
+  - { kind: sofa, width: 200, depth: 90 }
+  - { kind: armchair, count: 2, width: 80, depth: 80 }
+  - { kind: side-table, count: 2, width: 45, depth: 45, needed: false }
+  - { kind: coffee-table, width: 100, depth: 60 }
+  - { kind: bookcase, name: alcove shelves, count: 2, width: 90, depth: 30, needed: false }
+  - { kind: floor-lamp, count: 2, width: 35, needed: false }
+  - { kind: plant, count: 2, width: 40, needed: false }
+";
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../tests/data/a-dozen-pieces.yaml");
+    let text = std::fs::read_to_string(path).unwrap();
+    let (walls, rest) = text.split_once("pieces:").unwrap();
+    let (_, wishes) = rest.split_once("wishes:").unwrap();
+    let answer = ranked_briefly(&format!("{walls}{PIECES}wishes: {wishes}"));
+    let is_walked = |term: Term| matches!(term, Term::WayAcross | Term::SmallByWay | Term::CutOff);
+    let clean = answer.options.iter().filter(|option| option.eased.is_empty());
+    let mut held = 0;
+    for option in clean {
+        let told = option.planned.composition.iter().filter(|told| !is_walked(told.term));
+        let told: f64 = told.map(|told| told.cost).sum();
+        let left_out = option.layout.left_out.iter().map(|piece| match answer.brief.piece(*piece).unwrap().kind {
+            kind if kind.is_seat() => 2500.0,
+            kind if kind.is_storage() => 1000.0,
+            _ => 600.0,
+        });
+        let least = told + left_out.sum::<f64>();
+        let cost = option.planned.value;
+        assert!(cost >= least - 1.0, "{}: {cost} for {least}", option.key);
+        held += usize::from(cost <= least + 1.0);
+    }
+    assert!(held > answer.options.len() / 2, "{held} of {}", answer.options.len());
 }

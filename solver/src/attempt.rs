@@ -6,7 +6,7 @@ use elbowroom_model::Clearance;
 
 use crate::answer::{Eased, thousandth};
 use crate::arrangement::Arrangement;
-use crate::candidate::Candidate;
+use crate::candidate::{Candidate, Planned, Walked};
 use crate::criteria::{self, Judgement, LayoutInRoom, Walkers};
 use crate::equals::{Worth, best_of_equals};
 use crate::layout::Layout;
@@ -30,16 +30,16 @@ pub(crate) struct Attempts<'g, 'a> {
 }
 
 /// What came of one arrangement.
-pub(crate) struct Tried<'a> {
-    /// A candidate, or why there is none.
-    pub(crate) result: Result<Candidate<'a>, Refusal>,
+pub(crate) struct Tried<T> {
+    /// What fits, or why nothing does.
+    pub(crate) result: Result<T, Refusal>,
     /// Linear programs solved.
     pub(crate) programs: usize,
     /// What else was done.
     pub(crate) tally: Tally,
 }
 
-impl Tried<'_> {
+impl<T> Tried<T> {
     /// An arrangement that nobody wants to know of any more.
     pub(crate) fn not_looked_at(arrangement: &Arrangement) -> Self {
         let refusal = Refusal { key: arrangement.key.clone(), why: Why::NotDecided };
@@ -47,10 +47,17 @@ impl Tried<'_> {
     }
 }
 
-/// A layout with its routes.
-struct Walked {
-    found: Found,
-    routes: Vec<Route>,
+/// Why an arrangement has no plan.
+enum NoPlan {
+    /// None was found.
+    NotFound,
+    /// What was found is none.
+    Lapsed(Why),
+}
+
+fn tried<T>(arrangement: &Arrangement, result: Result<T, Why>, searched: Searched) -> Tried<T> {
+    let result = result.map_err(|why| Refusal { key: arrangement.key.clone(), why });
+    Tried { result, programs: searched.programs, tally: searched.tally }
 }
 
 /// Whether what is lacking is floor behind a main seat that stands free. A piece there would do as well, whichever it is, which
@@ -62,16 +69,42 @@ fn is_behind_free_seat(cause: &Cause, arrangement: &Arrangement) -> bool {
 }
 
 impl<'a> Attempts<'_, 'a> {
-    /// Tries one arrangement.
-    pub(crate) fn attempt(&self, arrangement: &'a Arrangement) -> Tried<'a> {
+    /// Tries one arrangement: its plan, how large that leaves room for its pieces, or why it does not fit.
+    pub(crate) fn attempt(&self, arrangement: &'a Arrangement) -> Tried<Candidate<'a>> {
         let context = ArrangementContext::of(self.room, self.floor, arrangement);
-        let mut searched = part(self.watch, Part::Search, || search::plan(&context, self.budget));
-        let result = match searched.found.take() {
-            Some(plan) => self.of_plan(&context, arrangement, plan, &mut searched),
-            None => Err(self.why_refused(arrangement, &mut searched)),
+        let (planned, mut searched) = self.plan(&context, arrangement);
+        let result = match planned {
+            Ok(planned) => Ok(self.grown(&context, planned, &mut searched)),
+            Err(NoPlan::Lapsed(why)) => Err(why),
+            Err(NoPlan::NotFound) => Err(self.why_refused(arrangement, &mut searched)),
         };
-        let result = result.map_err(|why| Refusal { key: arrangement.key.clone(), why });
-        Tried { result, programs: searched.programs, tally: searched.tally }
+        tried(arrangement, result, searched)
+    }
+
+    /// Tries one arrangement for its plan alone. Why none is found is not looked into: but whether that is decided is told.
+    pub(crate) fn attempt_plan(&self, arrangement: &'a Arrangement) -> Tried<Planned<'a>> {
+        let context = ArrangementContext::of(self.room, self.floor, arrangement);
+        let (planned, searched) = self.plan(&context, arrangement);
+        let is_decided = searched.is_complete && !self.room.stop.is_asked();
+        let result = planned.map_err(|no_plan| match no_plan {
+            NoPlan::Lapsed(why) => why,
+            NoPlan::NotFound if is_decided => Why::SeveralRules(Vec::new()),
+            NoPlan::NotFound => Why::NotDecided,
+        });
+        tried(arrangement, result, searched)
+    }
+
+    fn plan(
+        &self,
+        context: &ArrangementContext<'_>,
+        arrangement: &'a Arrangement,
+    ) -> (Result<Planned<'a>, NoPlan>, Searched) {
+        let mut searched = part(self.watch, Part::Search, || search::plan(context, self.budget));
+        let planned = match searched.found.take() {
+            Some(plan) => self.of_plan(context, arrangement, plan, &mut searched).map_err(NoPlan::Lapsed),
+            None => Err(NoPlan::NotFound),
+        };
+        (planned, searched)
     }
 
     fn why_refused(&self, arrangement: &Arrangement, searched: &mut Searched) -> Why {
@@ -87,11 +120,10 @@ impl<'a> Attempts<'_, 'a> {
         arrangement: &'a Arrangement,
         plan: Found,
         searched: &mut Searched,
-    ) -> Result<Candidate<'a>, Why> {
+    ) -> Result<Planned<'a>, Why> {
         if self.room.stop.is_asked() {
             return Err(Why::NotDecided);
         }
-        let brief = self.room.brief;
         let mut plan = self.walked(plan);
         let (mut judgements, mut walkers) = part(self.watch, Part::Criteria, || self.judged(arrangement, &plan));
         let out_of_ways = || {
@@ -124,26 +156,37 @@ impl<'a> Attempts<'_, 'a> {
         if plan.found.layout.eased.iter().any(|cause| is_behind_free_seat(cause, arrangement)) {
             plan.found.bound += EASED;
         }
-        let largest = part(self.watch, Part::Search, || search::largest(context, &plan.found, self.budget.of_one));
-        searched.take_work_of(&largest);
-        let unexplored = largest.found.as_ref().map_or(largest.unexplored, |found| found.bound);
-        let as_planned = search::as_planned(brief, &plan.found, unexplored);
-        let mut tried = largest.found.into_iter().chain([as_planned.clone()]);
-        let largest = tried.find_map(|found| self.largest(arrangement, found));
-        let largest = largest.unwrap_or_else(|| Walked { found: as_planned, routes: plan.routes.clone() });
         let refund = if short.is_empty() { plan.found.paid_for_easing(&self.room.variables) } else { 0.0 };
         let eased = short.into_iter().map(Eased::from).collect();
         walkers.take_into(&mut plan.found.composition);
-        Ok(Candidate {
+        Ok(Planned {
             arrangement: Cow::Borrowed(arrangement),
             plan: plan.found,
             routes: plan.routes,
-            largest: largest.found,
-            largest_routes: largest.routes,
             eased,
             refund,
             judgements,
         })
+    }
+
+    /// What was planned in an arrangement, with its pieces as large as that leaves room for.
+    fn grown(&self, context: &ArrangementContext<'_>, planned: Planned<'a>, searched: &mut Searched) -> Candidate<'a> {
+        let (largest, work) = self.largest_of(context, &planned);
+        searched.take_work_of(&work);
+        Candidate { planned, largest }
+    }
+
+    /// The largest pieces that a plan of an arrangement leaves room for, and the search for them.
+    pub(crate) fn largest_of(&self, context: &ArrangementContext<'_>, planned: &Planned<'_>) -> (Walked, Searched) {
+        let Planned { plan, routes, .. } = planned;
+        let mut searched = part(self.watch, Part::Search, || search::largest(context, plan, self.budget.of_one));
+        let found = searched.found.take();
+        let unexplored = found.as_ref().map_or(searched.unexplored, |found| found.bound);
+        let as_planned = search::as_planned(self.room.brief, plan, unexplored);
+        let mut tried = found.into_iter().chain([as_planned.clone()]);
+        let largest = tried.find_map(|found| self.largest(context.arrangement, found));
+        let largest = largest.unwrap_or_else(|| Walked { found: as_planned, routes: routes.clone() });
+        (largest, searched)
     }
 
     /// The largest layout that keeps every rule and eases no other than its plan: let out, or else as it was found.

@@ -9,17 +9,13 @@ use crate::ranking::Entrant;
 use crate::routes::Route;
 use crate::search::Found;
 
-/// An arrangement that fits, with all that is known of it.
-pub(crate) struct Candidate<'a> {
+/// An arrangement that fits, by its plan: all that the order hangs on but for ties.
+pub(crate) struct Planned<'a> {
     pub(crate) arrangement: Cow<'a, Arrangement>,
     /// What is drawn, judged, set out and taped.
     pub(crate) plan: Found,
     /// Its routes.
     pub(crate) routes: Vec<Route>,
-    /// The same pieces as large as they can be.
-    pub(crate) largest: Found,
-    /// Its routes.
-    pub(crate) largest_routes: Vec<Route>,
     /// What the plan gives of the rules of comfort that it eases.
     pub(crate) eased: Vec<Eased>,
     /// What the plan paid for easings that the second check finds needless.
@@ -27,14 +23,41 @@ pub(crate) struct Candidate<'a> {
     pub(crate) judgements: Vec<Judgement>,
 }
 
-impl Candidate<'_> {
-    /// Its objective to a tenth of a millimetre: what is less is rounding.
-    pub(crate) fn told_size(&self) -> f64 {
-        (self.largest.objective * 10.0).round()
-    }
-
+impl Planned<'_> {
     /// What the order sees of it.
     pub(crate) fn entrant(&self) -> Entrant {
         Entrant::of(&self.judgements, Eased::count(&self.eased))
+    }
+}
+
+/// A layout with its routes.
+pub(crate) struct Walked {
+    pub(crate) found: Found,
+    pub(crate) routes: Vec<Route>,
+}
+
+impl Walked {
+    /// Its objective to a tenth of a millimetre: what is less is rounding.
+    pub(crate) fn told_size(&self) -> f64 {
+        (self.found.objective * 10.0).round()
+    }
+}
+
+/// An arrangement that fits, with all that is known of it.
+pub(crate) struct Candidate<'a> {
+    pub(crate) planned: Planned<'a>,
+    /// The same pieces as large as they can be.
+    pub(crate) largest: Walked,
+}
+
+impl<'a> AsRef<Planned<'a>> for Candidate<'a> {
+    fn as_ref(&self) -> &Planned<'a> {
+        &self.planned
+    }
+}
+
+impl<'a> AsMut<Planned<'a>> for Candidate<'a> {
+    fn as_mut(&mut self) -> &mut Planned<'a> {
+        &mut self.planned
     }
 }

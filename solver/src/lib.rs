@@ -8,6 +8,7 @@ pub mod answer;
 pub mod arrangement;
 mod attempt;
 mod best_by;
+mod by_plan;
 mod candidate;
 pub mod cautions;
 pub mod chairs;

@@ -60,7 +60,7 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
     let limits = &Limits { nodes: budget.of_one, ..*limits };
     let checked = verify::CheckedRoom::of(brief);
     let attempts = Attempts { room: &room, floor: &floor, checked: &checked, budget, watch };
-    let tried = try_all(&attempts, &enumeration);
+    let tried = try_all(&attempts, &enumeration, |arrangement| attempts.attempt(arrangement));
     let mut programs: usize = tried.iter().map(|tried| tried.programs).sum();
     let tally = tried.iter().fold(Tally::default(), |sum, tried| sum.plus(&tried.tally));
     let (mut candidates, mut refused) = (Vec::new(), Vec::new());
@@ -71,15 +71,15 @@ fn rank_as_it_is(brief: &Brief, limits: &Limits, watch: &dyn Watch) -> Answer {
         }
     }
     let twins::Distinct { mut candidates, mut refused, twins } =
-        twins::told_once(&enumeration, brief, candidates, refused);
+        twins::told_once(&enumeration, brief, candidates, refused, |one| one.largest.told_size());
     // A tie in scores goes to the larger sizes, then to the order of the enumeration, which geometry gives.
-    candidates.sort_by(|one, other| other.told_size().total_cmp(&one.told_size()));
+    candidates.sort_by(|one, other| other.largest.told_size().total_cmp(&one.largest.told_size()));
     refused.extend(enumeration.dropped.iter().map(dropped_refusal));
-    let mut entrants: Vec<ranking::Entrant> = candidates.iter().map(Candidate::entrant).collect();
+    let mut entrants: Vec<ranking::Entrant> = candidates.iter().map(|candidate| candidate.planned.entrant()).collect();
     ranking::set_ill_composed_aside(&mut entrants, &brief.wishes);
     let order = part(watch, Part::Order, || ranking::order(&entrants, &brief.wishes, limits.by));
     let families = ranking::family::families(
-        &order.iter().map(|which| &candidates[*which].arrangement.choices).collect::<Vec<_>>(),
+        &order.iter().map(|which| &candidates[*which].planned.arrangement.choices).collect::<Vec<_>>(),
     );
     let context = answer::AnswerContext { room: &room, floor: &floor, limits, families: &families };
     // How firm the order is and how large the pieces can be have nothing to do with one another.
@@ -154,7 +154,7 @@ fn stopped_on_the_way(brief: &Brief, blocked: &[Blocked], limits: &Limits) -> An
 }
 
 /// The nodes that fall to each of so many arrangements.
-fn shared(brief: &Brief, arrangements: usize, limits: &Limits) -> Budget {
+pub(crate) fn shared(brief: &Brief, arrangements: usize, limits: &Limits) -> Budget {
     let (pieces, arrangements) = (brief.pieces.len().max(1), arrangements.max(1));
     let share = NODES_OF_ALL * USUAL_PIECES * USUAL_PIECES / (pieces * pieces) / arrangements;
     let (many, things) = (pieces.max(MANY_PIECES), things_at_walls(&brief.room).max(MANY_THINGS));
@@ -171,27 +171,29 @@ fn things_at_walls(room: &Room) -> usize {
     room.items.len() + room.items.iter().filter(|item| item.kind.leads_to().is_some()).count()
 }
 
-fn try_all<'a>(attempts: &Attempts<'_, 'a>, enumeration: &'a Enumeration) -> Vec<Tried<'a>> {
+/// Each arrangement tried, in the order of the enumeration.
+pub(crate) fn try_all<'a, T: Send>(
+    attempts: &Attempts<'_, 'a>,
+    enumeration: &'a Enumeration,
+    attempt: impl Fn(&'a Arrangement) -> Tried<T> + Sync,
+) -> Vec<Tried<T>> {
     let all = enumeration.arrangements.len();
     let done = std::sync::atomic::AtomicUsize::new(0);
-    let attempt = |arrangement: &'a Arrangement| {
-        let tried = if attempts.room.stop.is_asked() {
-            Tried::not_looked_at(arrangement)
-        } else {
-            attempts.attempt(arrangement)
-        };
+    let in_turn = |arrangement: &'a Arrangement| {
+        let tried =
+            if attempts.room.stop.is_asked() { Tried::not_looked_at(arrangement) } else { attempt(arrangement) };
         attempts.watch.solved(done.fetch_add(1, std::sync::atomic::Ordering::Relaxed) + 1, all);
         tried
     };
     if all < WORTH_THREADS {
-        return enumeration.arrangements.iter().map(attempt).collect();
+        return enumeration.arrangements.iter().map(in_turn).collect();
     }
     // One by one: they differ tenfold in what they cost. Those whose main seat stands free cost most and go first, so that
     // no thread is left with one of them when all else is done.
     let mut turns: Vec<(usize, &Arrangement)> = enumeration.arrangements.iter().enumerate().collect();
     turns.sort_by_key(|(_, arrangement)| arrangement.choices.seat_back.is_some());
     let turns = turns.par_iter().with_max_len(1);
-    let mut tried: Vec<(usize, Tried<'_>)> = turns.map(|(place, arrangement)| (*place, attempt(arrangement))).collect();
+    let mut tried: Vec<(usize, Tried<T>)> = turns.map(|(place, arrangement)| (*place, in_turn(arrangement))).collect();
     tried.sort_by_key(|(place, _)| *place);
     tried.into_iter().map(|(_, tried)| tried).collect()
 }

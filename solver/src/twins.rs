@@ -6,32 +6,34 @@ use std::borrow::Cow;
 use elbowroom_model::Brief;
 
 use crate::arrangement::{Choices, Enumeration};
-use crate::candidate::Candidate;
+use crate::candidate::Planned;
 use crate::refusal::Refusal;
 
 /// What is told of the arrangements that were searched.
-pub(crate) struct Distinct<'a> {
+pub(crate) struct Distinct<C> {
     /// Each with decisions of its own, all of which its layout bears out.
-    pub(crate) candidates: Vec<Candidate<'a>>,
+    pub(crate) candidates: Vec<C>,
     /// None of them among the candidates.
     pub(crate) refused: Vec<Refusal>,
     /// Arrangements that are told as another.
     pub(crate) twins: usize,
 }
 
-/// Each option once: of those that come to the same the largest, and where all are as large the first.
-pub(crate) fn told_once<'a>(
+/// Each option once: of those that come to the same the largest by `told_size`, and where all are as large the first.
+pub(crate) fn told_once<'a, C: AsRef<Planned<'a>> + AsMut<Planned<'a>>>(
     enumeration: &'a Enumeration,
     brief: &Brief,
-    candidates: Vec<Candidate<'a>>,
+    candidates: Vec<C>,
     refused: Vec<Refusal>,
-) -> Distinct<'a> {
+    told_size: impl Fn(&C) -> f64,
+) -> Distinct<C> {
     let searched = candidates.len() + refused.len();
-    let mut groups: Vec<(Choices, Candidate<'a>)> = Vec::with_capacity(candidates.len());
+    let mut groups: Vec<(Choices, C)> = Vec::with_capacity(candidates.len());
     for candidate in candidates {
-        let choices = candidate.arrangement.choices_in(&candidate.plan.layout);
+        let Planned { arrangement, plan, .. } = candidate.as_ref();
+        let choices = arrangement.choices_in(&plan.layout);
         match groups.iter_mut().find(|(known, _)| known.are_same_as(&choices, brief)) {
-            Some((_, best)) if candidate.told_size() > best.told_size() => *best = candidate,
+            Some((_, best)) if told_size(&candidate) > told_size(best) => *best = candidate,
             Some(_) => {}
             None => groups.push((choices, candidate)),
         }
@@ -39,10 +41,11 @@ pub(crate) fn told_once<'a>(
     let mut renamed = Vec::new();
     let mut candidates = Vec::with_capacity(groups.len());
     for (choices, mut candidate) in groups {
-        candidate.arrangement = match enumeration.with_choices(brief, &choices) {
+        let planned = candidate.as_mut();
+        planned.arrangement = match enumeration.with_choices(brief, &choices) {
             Some(arrangement) => Cow::Borrowed(arrangement),
             None => {
-                let arrangement = enumeration.renamed(brief, &candidate.arrangement, choices, &renamed);
+                let arrangement = enumeration.renamed(brief, &planned.arrangement, choices, &renamed);
                 renamed.push(arrangement.key.clone());
                 Cow::Owned(arrangement)
             }
@@ -50,7 +53,8 @@ pub(crate) fn told_once<'a>(
         candidates.push(candidate);
     }
     // What one arrangement did not find within the work allowed, or could not, another found by leaving more out.
-    let is_found = |refusal: &Refusal| candidates.iter().any(|candidate| candidate.arrangement.key == refusal.key);
+    let is_found =
+        |refusal: &Refusal| candidates.iter().any(|candidate| candidate.as_ref().arrangement.key == refusal.key);
     let refused: Vec<Refusal> = refused.into_iter().filter(|refusal| !is_found(refusal)).collect();
     let twins = searched - candidates.len() - refused.len();
     Distinct { candidates, refused, twins }

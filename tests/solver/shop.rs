@@ -1,5 +1,6 @@
 //! Real pieces against a room: candidates one by one, and sets against all that could be bought.
 
+mod alike;
 mod costs;
 #[cfg(feature = "highs")]
 mod general;

@@ -6,7 +6,7 @@ use super::option::{Largest, PlanValue, RankedOption, TurningCircle, TurnsIf};
 use super::rounded::rounded;
 use super::size::{DimensionRange, PieceSizes};
 use crate::Limits;
-use crate::candidate::Candidate;
+use crate::candidate::{Candidate, Planned, Walked};
 use crate::composition::Aims;
 use crate::gaps::gaps;
 use crate::layout::{Layout, Placed};
@@ -39,9 +39,9 @@ pub(crate) fn option(
     which: usize,
     sizes: Vec<PieceSizes>,
 ) -> RankedOption {
-    let candidate = &candidates[which];
-    let key = |which: usize| candidates[which].arrangement.key.clone();
-    let Candidate { arrangement, plan, largest, .. } = candidate;
+    let key = |which: usize| candidates[which].planned.arrangement.key.clone();
+    let Candidate { planned, largest: Walked { found: largest, routes: largest_routes } } = &candidates[which];
+    let Planned { arrangement, plan, routes, eased, refund, judgements } = planned;
     let brief = context.room.brief;
     let place = order.iter().position(|other| *other == which).unwrap_or(order.len());
     let family = context.families.get(place).and_then(|first| order.get(*first)).map_or(which, |first| *first);
@@ -61,15 +61,15 @@ pub(crate) fn option(
         turns_if: rating.turns_if.as_ref().map(|turn| TurnsIf::of(turn, key)),
         set_aside: rating.set_aside,
         lapses: rating.lapses.clone(),
-        judgements: candidate.judgements.clone(),
+        judgements: judgements.clone(),
         gaps: gaps(brief, context.room.site, &plan.layout),
-        routes: candidate.routes.clone(),
+        routes: routes.clone(),
         turning_circle: turning_circle(brief, &plan.layout),
-        eased: candidate.eased.clone(),
-        planned: PlanValue::of(brief, arrangement, plan, candidate.refund),
+        eased: eased.clone(),
+        planned: PlanValue::of(brief, arrangement, plan, *refund),
         largest: Largest {
             layout: largest.layout.clone(),
-            routes: candidate.largest_routes.clone(),
+            routes: largest_routes.clone(),
             size_value: largest.layout.size_value(brief),
             objective: largest.objective,
             bound: largest.bound,
@@ -89,10 +89,10 @@ pub(crate) fn sizes(
     candidate: &Candidate<'_>,
     is_shown: bool,
 ) -> (Vec<PieceSizes>, usize) {
-    let held = if is_shown { sizes::held_by(context.room, &candidate.largest) } else { Vec::new() };
+    let held = if is_shown { sizes::held_by(context.room, &candidate.largest.found) } else { Vec::new() };
     let mut programs = 0;
     let mut found = Vec::new();
-    for placed in &candidate.plan.layout.placed {
+    for placed in &candidate.planned.plan.layout.placed {
         let held_by = held.iter().find(|(piece, _)| *piece == placed.piece).map(|(_, held)| held.clone());
         let (sizes, more) = of_piece(context, candidate, placed, is_shown);
         programs += more;
@@ -107,7 +107,7 @@ fn of_piece(
     placed: &Placed,
     is_shown: bool,
 ) -> (Option<PieceSizes>, usize) {
-    let aims = Aims::of(context.room.brief, context.room.site, &candidate.arrangement);
+    let aims = Aims::of(context.room.brief, context.room.site, &candidate.planned.arrangement);
     let mut programs = 0;
     let mut figures = |dimension: Dimension| {
         let piece = placed.piece;
@@ -119,7 +119,7 @@ fn of_piece(
             let (least, aim, alone) = (planned, aims.told(piece, dimension), is_shown.then_some(planned));
             return Some(DimensionRange { least, aim, planned, together: planned, alone, most: range.most });
         }
-        let largest = candidate.largest.layout.of(placed.piece).unwrap_or(placed);
+        let largest = candidate.largest.found.layout.of(placed.piece).unwrap_or(placed);
         // Both stand to a thousandth of a millimetre: the plan is one that fits too.
         let together = largest.size.get(dimension)?.max(planned);
         let alone = is_shown.then(|| alone(context, candidate, placed.piece, dimension)).flatten();
@@ -155,7 +155,7 @@ fn alone(
     piece: PieceId,
     dimension: Dimension,
 ) -> Option<(f64, usize)> {
-    let (layout, easing) = (&candidate.largest.layout, Easing::as_in(&candidate.plan));
+    let (layout, easing) = (&candidate.largest.found.layout, Easing::as_in(&candidate.planned.plan));
     let asked = AloneAsked { layout, piece, dimension, easing, nodes: context.limits.nodes / 10 };
-    sizes::alone(context.room, context.floor, &candidate.arrangement, asked)
+    sizes::alone(context.room, context.floor, &candidate.planned.arrangement, asked)
 }

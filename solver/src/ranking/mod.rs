@@ -26,6 +26,7 @@ pub use draws::Draws;
 pub use ill_composed::ill_composed;
 pub(crate) use ill_composed::set_ill_composed_aside;
 pub use order::{Rating, order, ratings};
+pub(crate) use order::{scores, tied};
 pub use set_aside::{Lapse, SetAside, lapses};
 pub use tier::Entrant;
 pub use turn::Turn;

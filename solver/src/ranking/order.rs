@@ -6,6 +6,7 @@ use super::best_first::best_first;
 use super::set_aside::SetAside;
 use super::table::Table;
 use super::tier::{Entrant, Tier, by_tier, contestants};
+use super::tolerance::TIE;
 use super::turn::{Turn, turns};
 use super::{dominance, share};
 
@@ -44,6 +45,21 @@ pub fn order(entrants: &[Entrant], wishes: &Wishes, by: Option<Criterion>) -> Ve
         None => table.scores(&table.wishes(wishes)),
     };
     by_tier(&figures, &tiers(entrants, wishes))
+}
+
+/// The options by their scores under the wishes, in the order handed in.
+pub(crate) fn scores(entrants: &[Entrant], wishes: &Wishes) -> Vec<f64> {
+    let table = Table::of(entrants);
+    table.scores(&table.wishes(wishes))
+}
+
+/// Of each option whether it ties with another, so that its place hangs on the order that they are handed in.
+pub(crate) fn tied(entrants: &[Entrant], wishes: &Wishes) -> Vec<bool> {
+    let (scores, tiers) = (scores(entrants, wishes), tiers(entrants, wishes));
+    let ties = |one: usize, other: usize| {
+        one != other && tiers[one] == tiers[other] && (scores[one] - scores[other]).abs() <= TIE
+    };
+    (0..entrants.len()).map(|one| (0..entrants.len()).any(|other| ties(one, other))).collect()
 }
 
 /// How each option is rated, in the order handed in. Scores, shares and dominance are those of the wishes even where the

@@ -3,32 +3,31 @@
 use elbowroom_model::Dimension;
 use elbowroom_model::listing::{ListedPiece, Money};
 
-use super::found::{Better, Costs, Saving, SetFound};
+use super::found::{Better, Costs, Saving};
 use super::sets_context::SetsContext;
+use super::tried_set::TriedSet;
 use crate::best_by;
 
 /// A set is better by a point at least: less is not told.
 const A_POINT: f64 = 1.0;
 
 /// What `set` costs beside those of `all` that were found; `None` where a price of it is not known.
-pub(super) fn costs(context: &SetsContext<'_>, set: &SetFound, all: &[SetFound]) -> Option<Costs> {
+pub(super) fn costs(context: &SetsContext<'_>, set: &TriedSet, all: &[TriedSet]) -> Option<Costs> {
     let price = set.price?;
     Some(Costs { better: better(set, price, all), saving: saving(context, set) })
 }
 
 /// The cheapest set that costs more, leaves no more out and scores a point more at least.
-fn better(set: &SetFound, price: Money, all: &[SetFound]) -> Option<Better> {
-    let is_better = |other: &&SetFound| {
-        other.left_out() <= set.left_out()
-            && other.option.score >= set.option.score + A_POINT
-            && other.price > Some(price)
+fn better(set: &TriedSet, price: Money, all: &[TriedSet]) -> Option<Better> {
+    let is_better = |other: &&TriedSet| {
+        other.left_out() <= set.left_out() && other.score >= set.score + A_POINT && other.price > Some(price)
     };
     let cheapest = all.iter().filter(is_better).min_by_key(|other| other.price)?;
-    Some(Better { price: cheapest.price?, score: cheapest.option.score, pieces: cheapest.pieces.clone() })
+    Some(Better { price: cheapest.price?, score: cheapest.score, pieces: cheapest.pieces.clone() })
 }
 
 /// What the next smaller of the same kind would save in place of the dearest piece.
-fn saving(context: &SetsContext<'_>, set: &SetFound) -> Option<Saving> {
+fn saving(context: &SetsContext<'_>, set: &TriedSet) -> Option<Saving> {
     let of_row = |row: usize| context.rows.get(row).map_or(1, |row| row.pieces.len() as u64);
     let all = set.pieces.iter().filter_map(|piece| {
         let candidate = piece.candidate?;

@@ -7,9 +7,9 @@ use super::found::{Beyond, CandidateFound, Left, Miss, OptionFits, WhyNot};
 use super::rows::{Row, stand_in, suits};
 use super::tolerance::{BEYOND, FINE};
 use super::trial::{fits, with, with_range};
-use crate::answer::{Answer, RankedOption};
 use crate::arrangement::enumerate;
 use crate::best_by;
+use crate::by_plan::{OptionByPlan, by_plan};
 use crate::routes::Floor;
 use crate::search::{self, ArrangementContext, Budget, Easing, RoomContext};
 use crate::site::Site;
@@ -51,30 +51,28 @@ fn against(brief: &Brief, by_the_way: &Brief, place: usize, row: &Row, candidate
         return CandidateFound { why_not: Some(WhyNot::OtherHand), ..unseen };
     }
     let placed = with(by_the_way, row, &stand_in(piece, candidate));
-    let answer = rank(&placed, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    match answer.options.first() {
-        Some(best) => {
-            let left = left(&placed, row, candidate, best);
-            CandidateFound { options: options(&answer), left, ..unseen }
-        }
-        None if answer.undecided() > 0 => {
-            CandidateFound { why_not: Some(WhyNot::NotDecided), remedies: answer.remedies, ..unseen }
-        }
-        None => {
-            let misses = misses(&placed, row, candidate);
-            CandidateFound { misses, remedies: answer.remedies, ..unseen }
-        }
+    let found = by_plan(&placed).options;
+    if let Some(best) = found.first() {
+        let left = left(&placed, row, candidate, best);
+        return CandidateFound { options: options(&found), left, ..unseen };
     }
+    // What would make it fit is looked for by whoever tells why nothing does.
+    let answer = rank(&placed, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
+    if answer.undecided() > 0 {
+        return CandidateFound { why_not: Some(WhyNot::NotDecided), remedies: answer.remedies, ..unseen };
+    }
+    let misses = misses(&placed, row, candidate);
+    CandidateFound { misses, remedies: answer.remedies, ..unseen }
 }
 
-fn options(answer: &Answer) -> Vec<OptionFits> {
-    let fits = |option: &RankedOption| OptionFits {
+fn options(found: &[OptionByPlan]) -> Vec<OptionFits> {
+    let fits = |option: &OptionByPlan| OptionFits {
         key: option.key.clone(),
         main_seat: option.main_seat,
         choices: option.choices.clone(),
         score: option.score,
     };
-    answer.options.iter().map(fits).collect()
+    found.iter().map(fits).collect()
 }
 
 /// Sizes beyond what was asked for.
@@ -89,7 +87,7 @@ fn beyond(brief: &Brief, row: &Row, candidate: &ListedPiece) -> Vec<Beyond> {
 }
 
 /// How much larger the candidate could be in its best option, each dimension by itself, all other pieces at their least.
-fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &RankedOption) -> Vec<Left> {
+fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &OptionByPlan) -> Vec<Left> {
     // What comes in steps, or lies flat, is no question of a centimetre.
     if candidate.kind.is_flat() {
         return Vec::new();
@@ -106,7 +104,7 @@ fn left(placed: &Brief, row: &Row, candidate: &ListedPiece, best: &RankedOption)
 }
 
 /// The most that `dimension` of the piece `id` can be in the arrangement of `option`.
-fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &RankedOption) -> Option<f64> {
+fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &OptionByPlan) -> Option<f64> {
     let site = Site::of(free);
     let (room, floor) = (RoomContext::of(free, &site), Floor::of(free, &site));
     let enumeration = enumerate(free, &site);

@@ -11,6 +11,7 @@ pub(super) struct Node {
 }
 
 /// Why a node holds no set.
+#[derive(Debug, Clone, Copy)]
 pub(super) enum NoSet {
     /// Nothing fits.
     DoesNotFit,

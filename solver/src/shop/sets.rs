@@ -17,12 +17,12 @@ use super::asked::{Effort, Order, SetsAsked, Watch};
 use super::choices::{Choices, choices};
 use super::costs::costs;
 use super::found::{Impossible, SetFound, SetPiece, SetsFound};
+use super::known::Known;
 use super::node::{NoSet, Node};
-use super::pairs::{Pairs, at_fault};
+use super::pairs::at_fault;
 use super::sets_context::{Seat, SetsContext};
 use super::trial::may_fit;
-use crate::answer::Answer;
-use crate::{Limits, Unwatched, rank};
+use super::tried_set::TriedSet;
 
 /// Sets that are solved side by side.
 const ABREAST: usize = 16;
@@ -45,7 +45,7 @@ struct Search<'a> {
     asked: &'a SetsAsked,
     choices: Vec<Choices>,
     unpriced: Vec<usize>,
-    pairs: Pairs,
+    known: Known,
     /// What leaves out less comes first, whatever it costs.
     fullest_first: bool,
 }
@@ -53,7 +53,8 @@ struct Search<'a> {
 impl<'a> Search<'a> {
     fn of(context: &'a SetsContext<'a>, asked: &'a SetsAsked) -> Self {
         let (choices, unpriced) = choices(context, asked);
-        Self { context, asked, choices, unpriced, pairs: Pairs::default(), fullest_first: true }
+        let known = Known::of(context, &choices);
+        Self { context, asked, choices, unpriced, known, fullest_first: true }
     }
 
     /// The rows that the list has nothing for.
@@ -91,18 +92,17 @@ impl<'a> Search<'a> {
                 break;
             }
         }
-        found.sort_by(|(one, a), (other, b)| self.compare(one, other).then_with(|| a.chosen.cmp(&b.chosen)));
-        let all: Vec<SetFound> = found.into_iter().map(|(set, _)| set).collect();
-        let told = |set: &SetFound| SetFound { costs: costs(self.context, set, &all), ..set.clone() };
-        let sets = all.iter().take(self.asked.top).map(told).collect();
+        found.sort_by(|one, other| self.compare(one, other).then_with(|| one.node.chosen.cmp(&other.node.chosen)));
+        let told = |set: &TriedSet| self.context.told(set, costs(self.context, set, &found));
+        let sets: Vec<SetFound> = found.par_iter().take(self.asked.top).filter_map(told).collect();
         SetsFound { sets, solved, proven, impossible: None, without: Vec::new(), unpriced: self.unpriced.clone() }
     }
 
     /// Whether as many sets as are asked for come before everything still to come.
-    fn is_settled(&self, found: &[(SetFound, Node)], next: Option<&Reverse<Node>>) -> bool {
+    fn is_settled(&self, found: &[TriedSet], next: Option<&Reverse<Node>>) -> bool {
         // By score no bound says what is still to come.
         let key = |node: &Node| (node.left_out, if self.asked.order == Order::Score { 0 } else { node.bound });
-        let mut keys: Vec<(usize, u64)> = found.iter().map(|(_, node)| key(node)).collect();
+        let mut keys: Vec<(usize, u64)> = found.iter().map(|set| key(&set.node)).collect();
         keys.sort_unstable();
         let last = self.asked.top.checked_sub(1).and_then(|place| keys.get(place));
         last.is_some_and(|last| next.is_none_or(|Reverse(node)| key(node) > *last))
@@ -142,10 +142,10 @@ impl<'a> Search<'a> {
         }
         let context = self.context;
         if before.is_empty() {
-            return may_fit(&context.brief_of(&[*last]));
+            return self.known.may_go(context, &[*last]);
         }
-        before.iter().all(|other| self.pairs.may_go(context, *other, *last))
-            && (before.len() < 2 || node.chosen.len() == self.choices.len() || may_fit(&context.brief_of(&seats)))
+        before.iter().all(|other| self.known.may_go(context, &[*other, *last]))
+            && (before.len() < 2 || node.chosen.len() == self.choices.len() || self.known.may_go(context, &seats))
     }
 
     /// Whether no candidate is used more often than it is in hand.
@@ -197,51 +197,56 @@ impl<'a> Search<'a> {
         u64::MAX - most
     }
 
-    /// Adds the sets of `nodes` that fit, each with its node, and says whether it is known of all of them.
-    fn solve(&self, nodes: &[Node], found: &mut Vec<(SetFound, Node)>, watch: &dyn Watch) -> bool {
-        let each = nodes.par_iter().map(|node| {
-            let tried = self.set(node);
+    /// Adds the sets of `nodes` that fit, and says whether it is known of all of them.
+    fn solve(&self, nodes: &[Node], found: &mut Vec<TriedSet>, watch: &dyn Watch) -> bool {
+        let sets: Vec<Vec<SetPiece>> = nodes.iter().map(|node| self.pieces(node)).collect();
+        let mut new: Vec<Vec<SetPiece>> = sets.iter().map(|pieces| self.known.as_solved(pieces)).collect();
+        new.retain(|as_solved| self.known.score(as_solved).is_none());
+        new.sort_unstable();
+        new.dedup();
+        watch.solved(nodes.len() - new.len());
+        new.into_par_iter().for_each(|as_solved| {
+            let score = self.context.best_score(&as_solved);
+            self.known.keep_score(as_solved, score);
             watch.solved(1);
-            tried
         });
-        let tried: Vec<Result<SetFound, NoSet>> = each.collect();
-        let decided = !tried.iter().any(|tried| matches!(tried, Err(NoSet::NotDecided)));
-        found.extend(tried.into_iter().zip(nodes).filter_map(|(tried, node)| Some((tried.ok()?, node.clone()))));
+        let mut decided = true;
+        for (node, pieces) in nodes.iter().zip(sets) {
+            match self.known.score(&self.known.as_solved(&pieces)) {
+                Some(Ok(score)) => {
+                    found.push(TriedSet { node: node.clone(), price: self.price_of(node), pieces, score });
+                }
+                Some(Err(NoSet::DoesNotFit)) => {}
+                Some(Err(NoSet::NotDecided)) | None => decided = false,
+            }
+        }
         decided
     }
 
-    fn set(&self, node: &Node) -> Result<SetFound, NoSet> {
-        let context = self.context;
-        let chosen = self.choices.iter().zip(&node.chosen);
-        let chosen = chosen.map(|(choice, which)| (choice.row, choice.of.get(*which).copied().flatten()));
-        let brief = context.brief_of_set(chosen.clone());
-        let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-        let no_set = if answer.undecided() == 0 { NoSet::DoesNotFit } else { NoSet::NotDecided };
-        let Answer { brief, options, .. } = answer;
-        let count = options.len();
-        let option = options.into_iter().next().ok_or(no_set)?;
-        let seats = self.seats(node);
-        let priced = seats.iter().all(|(_, one)| context.candidates.get(*one).is_some_and(|it| it.price.is_some()));
-        let scores: Vec<f64> = seats.iter().filter_map(|(_, one)| context.candidates.get(*one)?.score).collect();
-        let mut pieces: Vec<SetPiece> = chosen.map(|(row, candidate)| SetPiece { row, candidate }).collect();
+    /// What stands for each row.
+    fn pieces(&self, node: &Node) -> Vec<SetPiece> {
+        let piece = |(choice, which): (&Choices, &usize)| SetPiece {
+            row: choice.row,
+            candidate: choice.of.get(*which).copied().flatten(),
+        };
+        let mut pieces: Vec<SetPiece> = self.choices.iter().zip(&node.chosen).map(piece).collect();
         pieces.sort_unstable();
-        Ok(SetFound {
-            pieces,
-            price: priced.then(|| Money { hundredths: self.least_price(&node.chosen) }),
-            liking: (!scores.is_empty()).then(|| scores.iter().sum::<f64>() / scores.len() as f64),
-            costs: None,
-            options: count,
-            brief,
-            option,
-        })
+        pieces
+    }
+
+    /// What a whole set costs; `None` where a price is not known.
+    fn price_of(&self, node: &Node) -> Option<Money> {
+        let is_priced =
+            |(_, one): &Seat| self.context.candidates.get(*one).is_some_and(|candidate| candidate.price.is_some());
+        self.seats(node).iter().all(is_priced).then(|| Money { hundredths: self.least_price(&node.chosen) })
     }
 
     /// Best first: what leaves out least, then by what was asked, then by score, then by price.
-    fn compare(&self, one: &SetFound, other: &SetFound) -> Ordering {
-        let price = |set: &SetFound| set.price.map_or(u64::MAX, |price| price.hundredths);
-        let by_score = other.option.score.total_cmp(&one.option.score);
+    fn compare(&self, one: &TriedSet, other: &TriedSet) -> Ordering {
+        let price = |set: &TriedSet| set.price.map_or(u64::MAX, |price| price.hundredths);
+        let by_score = other.score.total_cmp(&one.score);
         let by_price = price(one).cmp(&price(other));
-        let liked = |set: &SetFound| self.liked(set);
+        let liked = |set: &TriedSet| self.liked(set);
         let fuller = if self.fullest_first { one.left_out().cmp(&other.left_out()) } else { Ordering::Equal };
         fuller.then(match self.asked.order {
             Order::Score => by_score.then(by_price),
@@ -251,7 +256,7 @@ impl<'a> Search<'a> {
     }
 
     /// How well the set is liked, as its bound counts it.
-    fn liked(&self, set: &SetFound) -> u64 {
+    fn liked(&self, set: &TriedSet) -> u64 {
         let score = |piece: &SetPiece| {
             let candidate = self.context.candidates.get(piece.candidate?)?;
             Some((candidate.score.unwrap_or(50.0) * 1000.0).round() as u64)

@@ -3,6 +3,7 @@
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::{Brief, PieceId};
 
+use super::found::SetPiece;
 use super::rows::{Row, least_of, stand_in};
 use super::trial::with;
 use crate::refusal::without;
@@ -61,11 +62,11 @@ impl SetsContext<'_> {
     }
 
     /// The brief of a whole set: each of these rows by its candidate, those without one left out.
-    pub(super) fn brief_of_set(&self, chosen: impl Iterator<Item = (usize, Option<usize>)>) -> Brief {
+    pub(super) fn brief_of_pieces(&self, pieces: &[SetPiece]) -> Brief {
         let mut brief = self.brief.clone();
         let mut gone: Vec<PieceId> = Vec::new();
-        for (row, candidate) in chosen {
-            let Some(row) = self.rows.get(row) else { continue };
+        for SetPiece { row, candidate } in pieces {
+            let Some(row) = self.rows.get(*row) else { continue };
             match candidate.and_then(|candidate| self.candidates.get(candidate)).zip(row.piece(self.brief)) {
                 Some((candidate, piece)) => brief = with(&brief, row, &stand_in(piece, candidate)),
                 None => gone.extend(&row.pieces),

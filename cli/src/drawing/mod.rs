@@ -35,6 +35,6 @@ pub(crate) use pdf::pdf;
 pub(crate) use place::{Area, At, edges};
 pub(crate) use png::png;
 pub(crate) use svg::{Font, svg};
-pub(crate) use svg_in_page::{IN_PAGE, svg_in_page, svg_with_tones};
+pub(crate) use svg_in_page::{plain_tones, style_in_page, svg_in_page, svg_with_tones};
 pub(crate) use typeface::Typeface;
 pub(crate) use web_font::{Letters, faces_of, letters_of};

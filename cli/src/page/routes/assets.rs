@@ -6,9 +6,11 @@ use axum::extract::Path;
 use axum::response::Response;
 
 use super::beside::missing;
-use crate::drawing::{Letters, Weight, letters_of};
+use crate::drawing::{Letters, Weight, letters_of, plain_tones};
 use crate::page::reply;
 
+/// The page's style, after the tones of plans as they are printed.
+static STYLE: LazyLock<Vec<u8>> = LazyLock::new(|| (plain_tones() + include_str!("../assets/page.css")).into_bytes());
 /// The letters of plans.
 static BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Book, Letters::Plain));
 static BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Bold, Letters::Plain));
@@ -21,7 +23,7 @@ const SCRIPT: &str = "text/javascript; charset=utf-8";
 /// A part of the page by its name.
 pub(super) async fn asset(Path(name): Path<String>) -> Response {
     match name.as_str() {
-        "page.css" => reply::asset("text/css; charset=utf-8", include_bytes!("../assets/page.css")),
+        "page.css" => reply::asset("text/css; charset=utf-8", &STYLE),
         "page.js" => reply::asset(SCRIPT, include_bytes!("../assets/page.js")),
         "room.js" => reply::asset(SCRIPT, include_bytes!("../assets/room.js")),
         "fields.js" => reply::asset(SCRIPT, include_bytes!("../assets/fields.js")),

@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use super::{Block, Grid, Leaf, Picture, Set};
-use crate::drawing::{IN_PAGE, Sheet, faces_of, svg_in_page};
+use crate::drawing::{Sheet, faces_of, style_in_page, svg_in_page};
 use crate::text::markup::escaped as shown;
 use crate::text::table::Stand;
 
@@ -22,9 +22,10 @@ pub(crate) fn html(leaf: &Leaf) -> String {
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta http-equiv=\"Content-Security-Policy\" content=\"{POLICY}\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
-         <title>{title}</title>\n<style>\n{}\n{}{IN_PAGE}</style>\n</head>\n<body{}>\n<main>\n{body}</main>\n</body>\n</html>\n",
+         <title>{title}</title>\n<style>\n{}\n{}{}</style>\n</head>\n<body{}>\n<main>\n{body}</main>\n</body>\n</html>\n",
         faces_of(drawn.into_iter(), &body),
         include_str!("leaf.css"),
+        style_in_page(),
         class(leaf.set)
     )
 }

@@ -6,7 +6,7 @@ use elbowroom_solver::ranking::{Lapse, SetAside, composed, ill_composed};
 use serde_json::{Value, json};
 
 use super::ReportPage;
-use crate::drawing::IN_PAGE;
+use crate::drawing::style_in_page;
 use crate::text::digest::digest;
 use crate::text::markup::Markup;
 use crate::words::firm::is_set_aside;
@@ -18,7 +18,7 @@ const PAGE: &str = include_str!("page.js");
 
 /// The head: everything is forbidden but this page's own style, scripts and letters, each by what it holds.
 pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>, faces: &str) {
-    let style = format!("{faces}{STYLE}{IN_PAGE}");
+    let style = format!("{faces}{STYLE}{}", style_in_page());
     let policy = format!(
         "default-src 'none'; style-src {}; script-src {} {}; font-src data:; base-uri 'none'; form-action 'none'",
         digest(&style),

@@ -6,7 +6,7 @@ mod prices;
 use elbowroom_model::Rounding;
 use elbowroom_solver::answer::{Answer, RankedOption};
 
-use crate::drawing::{IN_PAGE, Paper, faces_of, svg_in_page};
+use crate::drawing::{Paper, faces_of, style_in_page, svg_in_page};
 use crate::render::plan::{self, Alone, Shown};
 use crate::render::rank::groups;
 use crate::text::digest::digest;
@@ -69,7 +69,7 @@ pub(crate) fn page(shared: &Shared<'_>) -> String {
 
 /// The head: everything is forbidden but this page's own style, script and letters, each by what it holds.
 fn put_head(page: &mut Markup, shared: &Shared<'_>, faces: &str) {
-    let style = format!("{faces}{STYLE}{IN_PAGE}");
+    let style = format!("{faces}{STYLE}{}", style_in_page());
     let policy = format!(
         "default-src 'none'; style-src {}; script-src {}; font-src data:; base-uri 'none'; form-action 'none'",
         digest(&style),

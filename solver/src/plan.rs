@@ -10,7 +10,7 @@ use crate::criteria::seat_places::{SITTING_EYE, SeatPlace, seat_places};
 use crate::criteria::sight::{Barriers, Eye, Target, seen};
 use crate::gaps;
 use crate::layout::Layout;
-use crate::routes::{Floor, demands};
+use crate::routes::{Floor, LineWalked, demands};
 use crate::site::{ClearZone, Landing, Site, Swing};
 
 /// Chords of a quarter circle.
@@ -29,8 +29,8 @@ pub struct Plan {
     pub chairs: Vec<Chair>,
     /// From seat places to the liked windows that they see.
     pub sight_lines: Vec<SightLine>,
-    /// The line walked on each route, in the order of the option's routes; empty where none is known.
-    pub walks: Vec<Vec<Point>>,
+    /// The line walked on each route, in the order of the option's routes.
+    pub walks: Vec<LineWalked>,
     /// The two places between which each gap is measured, in the order of the option's gaps.
     pub gaps: Vec<[Point; 2]>,
 }
@@ -172,8 +172,7 @@ fn middle_of_seen(seat: &SeatPlace, target: &Target, barriers: &Barriers) -> Opt
     Some((at(*first) + at(last + 1)) * 0.5)
 }
 
-fn walks(brief: &Brief, site: &Site, layout: &Layout) -> Vec<Vec<Point>> {
+fn walks(brief: &Brief, site: &Site, layout: &Layout) -> Vec<LineWalked> {
     let floor = Floor::of(brief, site);
-    let walk = |demand| floor.walk(brief, layout, demand).map_or_else(Vec::new, |walk| walk.line);
-    demands(brief, layout).iter().map(walk).collect()
+    demands(brief, layout).iter().map(|demand| floor.line_walked(brief, layout, demand)).collect()
 }

@@ -9,7 +9,7 @@ use super::mouth::Mouth;
 use super::obstacles::{FixedCut, Obstacles};
 use super::stop::Stop;
 use super::tolerance::ENOUGH;
-use super::walk::{Walk, walk_between};
+use super::walk::walk_between;
 use super::widest::{Widest, between, widest_between};
 use super::{Demand, End, Route, ShapeId, demands, doorstep};
 use crate::geometry::{Convex, gap};
@@ -141,14 +141,6 @@ impl Floor {
         }
     }
 
-    /// The line that one walks on a route, a disc as wide as it needs; `None` where none passes.
-    #[must_use]
-    pub fn walk(&self, brief: &Brief, layout: &Layout, demand: &Demand) -> Option<Walk> {
-        let things = self.things(brief, layout, Self::tables(brief, layout, demand));
-        let mouths = self.mouths(brief, layout, demand)?;
-        walk_between(&self.walls, &mouths, &things, self.needs(brief, demand))
-    }
-
     /// What a route must have, mm: its rule, or what the empty room gives where that is less and neither
     /// end is a piece, since no furniture can mend that.
     #[must_use]
@@ -198,7 +190,7 @@ impl Floor {
     }
 
     /// Everything that stops a disc besides the walls. Rugs do not.
-    fn things(&self, brief: &Brief, layout: &Layout, tables: Tables<'_>) -> Vec<Stop> {
+    pub(super) fn things(&self, brief: &Brief, layout: &Layout, tables: Tables<'_>) -> Vec<Stop> {
         let left_out = tables.left_out(brief, layout);
         self.bodies.iter().cloned().chain(self.furniture(brief, layout, &left_out)).collect()
     }
@@ -216,7 +208,7 @@ impl Floor {
     }
 
     /// The coffee tables that count on a way: `seat_to_table` is made to let one step in to a seat.
-    fn tables<'a>(brief: &Brief, layout: &'a Layout, demand: &Demand) -> Tables<'a> {
+    pub(super) fn tables<'a>(brief: &Brief, layout: &'a Layout, demand: &Demand) -> Tables<'a> {
         let End::Piece(piece) = demand.to else { return Tables::All };
         let is_seat = brief.piece(piece).is_some_and(|piece| piece.kind.is_seat());
         match layout.of(piece).filter(|_| is_seat) {

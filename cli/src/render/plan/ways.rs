@@ -1,6 +1,6 @@
 //! Ways with their letters, where each is narrowest, and the sight lines.
 
-use elbowroom_solver::routes::Route;
+use elbowroom_solver::routes::{LineWalked, Route};
 
 use super::figure::Figure;
 use super::furniture::on_floor;
@@ -20,8 +20,8 @@ const HAIR: f64 = 0.15;
 /// A way as it is drawn.
 pub(super) struct Walked {
     line: Vec<At>,
-    /// It ends before what one steps into.
-    is_cut: bool,
+    /// At its end one steps in past a table, or over it.
+    steps_in: bool,
 }
 
 /// The letter of a way, by its place: A, B, ... Z, AA, ...
@@ -61,7 +61,11 @@ pub(super) fn draw(figure: &mut Figure<'_>) -> Vec<Walked> {
 fn walked(figure: &Figure<'_>) -> Vec<Walked> {
     let parts = on_floor(&figure.shown).flat_map(|one| one.parts());
     let bodies: Vec<Vec<At>> = parts.map(|part| figure.frame.all(&part)).collect();
-    figure.plan.walks.iter().map(|walk| up_to(&figure.frame.all(walk), &bodies)).collect()
+    let drawn = |walk: &LineWalked| {
+        let walked = up_to(&figure.frame.all(&walk.line), &bodies);
+        Walked { steps_in: walked.steps_in || walk.steps_in, ..walked }
+    };
+    figure.plan.walks.iter().map(drawn).collect()
 }
 
 /// A line up to where it first goes into a body, a little before it.
@@ -73,11 +77,11 @@ fn up_to(line: &[At], bodies: &[Vec<At>]) -> Walked {
         let first = entered.fold(f64::INFINITY, f64::min);
         if first.is_finite() {
             kept.push(leg[0] + (leg[1] - leg[0]).unit() * (first * length - BEFORE).max(0.0));
-            return Walked { line: kept, is_cut: true };
+            return Walked { line: kept, steps_in: true };
         }
         kept.push(leg[1]);
     }
-    Walked { line: kept, is_cut: false }
+    Walked { line: kept, steps_in: false }
 }
 
 /// The share of a line at which it goes into a convex body by more than a hair.
@@ -98,9 +102,9 @@ fn enters([from, to]: [At; 2], body: &[At]) -> Option<f64> {
     (low < high).then_some(low)
 }
 
-/// Where ways end before what one steps into.
+/// Where ways end at what one steps into.
 fn step_in(figure: &mut Figure<'_>, walked: &[Walked]) {
-    for of in walked.iter().filter(|way| way.is_cut).filter_map(|way| way.line.last().copied()) {
+    for of in walked.iter().filter(|way| way.steps_in).filter_map(|way| way.line.last().copied()) {
         let label = Label { tone: Tone::Blue, ..Label::new(of, Vec::new(), SMALL, words::STEP_IN) };
         let (width, height) = label.size();
         let (across, down) = (width / 2.0 + 1.2, height / 2.0 + 1.0);

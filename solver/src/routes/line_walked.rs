@@ -1,0 +1,65 @@
+//! The line of a way as a plan shows it: to a seat round the table that one steps in past, not over it.
+
+use elbowroom_model::{Brief, PieceId, Point};
+
+use super::floor::{Floor, Tables};
+use super::stop::Stop;
+use super::walk::walk_between;
+use super::widest::widest_between;
+use super::{Demand, ShapeId};
+use crate::geometry::{Segment, gap_to_segment};
+use crate::layout::Layout;
+
+/// The least room in which one still steps in sideways, mm. Common practice, no source.
+const SIDEWAYS: f64 = 200.0;
+
+/// So much narrower than the widest way is a disc that is walked along it, mm: rounding does not stop it then.
+const PASSES: f64 = 0.01;
+
+/// A way as a plan shows it.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct LineWalked {
+    /// Its line from mouth to mouth, plan coordinates, mm; empty where none is known.
+    pub line: Vec<Point>,
+    /// It passes a table at the seat that it leads to, with less room there than the way needs.
+    pub steps_in: bool,
+}
+
+impl Floor {
+    /// The line that one walks on a route.
+    #[must_use]
+    pub fn line_walked(&self, brief: &Brief, layout: &Layout, demand: &Demand) -> LineWalked {
+        let Some(mouths) = self.mouths(brief, layout, demand) else { return LineWalked::default() };
+        let needs = self.needs(brief, demand);
+        let tables = Self::tables(brief, layout, demand);
+        let left_out = tables.left_out(brief, layout);
+        let line = |things: &[Stop]| walk_between(&self.walls, &mouths, things, needs).map(|walk| walk.line);
+        let straight = line(&self.things(brief, layout, tables)).unwrap_or_default();
+        let all = self.things(brief, layout, Tables::All);
+        if all.iter().filter(|stop| is_of(stop, &left_out)).all(|table| keeps_off(&straight, table)) {
+            return LineWalked { line: straight, steps_in: false };
+        }
+        let width = widest_between(&self.walls, &mouths, &all, needs).width.min(needs);
+        let lacks = needs - width + PASSES;
+        // What a disc of the whole width keeps from a table that is so much smaller, a narrower one keeps from the table.
+        let smaller = |stop: Stop| match is_of(&stop, &left_out) {
+            true => stop.shape.pulled_in(lacks / 2.0).map(|shape| Stop::new(stop.id, shape)),
+            false => Some(stop),
+        };
+        let things: Vec<Stop> = all.into_iter().filter_map(smaller).collect();
+        match (width >= SIDEWAYS).then(|| line(&things)).flatten() {
+            Some(line) => LineWalked { line, steps_in: width < needs - PASSES },
+            None => LineWalked { line: straight, steps_in: false },
+        }
+    }
+}
+
+fn is_of(stop: &Stop, pieces: &[PieceId]) -> bool {
+    matches!(stop.id, ShapeId::Part { piece, .. } if pieces.contains(&piece))
+}
+
+/// Whether whoever walks the line passes beside the table.
+fn keeps_off(line: &[Point], table: &Stop) -> bool {
+    let clear = |leg: &[Point]| gap_to_segment(&table.shape, Segment::new(leg[0], leg[1])).clear;
+    line.windows(2).all(|leg| clear(leg) >= SIDEWAYS / 2.0)
+}

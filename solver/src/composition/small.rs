@@ -1,4 +1,4 @@
-//! Lamps and side tables: at the end of a seat, close to it, one of a kind at an end.
+//! Lamps, side tables and what legs go up on: at the end of a seat, close to it, one of a kind at an end.
 
 use elbowroom_model::{Term, tables};
 
@@ -12,6 +12,10 @@ use crate::rules::{CostSlot, Linear, Pose, With, beyond};
 /// the page over the shoulder (common practice, no source).
 const TABLE: f64 = 1.0 / 3.0;
 const LAMP: f64 = 0.2;
+
+/// What legs go up on, or one more sits on, stands further forward: half beside the seat's front edge, out of the lamp's place, to be
+/// drawn before the seat or up to the group (common practice, no source).
+const FEET: f64 = 0.8;
 
 /// What stands at a seat's end.
 #[derive(Debug)]
@@ -54,7 +58,7 @@ struct Place {
 
 impl Place {
     fn of(pose: &Pose, seat: &Pose, left: bool) -> Self {
-        let share = if pose.piece.kind.traits().is_surface { TABLE } else { LAMP };
+        let share = share_of_depth(pose);
         let side = if left { seat.left() } else { -seat.left() };
         let facing = seat.stand.facing;
         let offset = middle(pose).from(&seat.anchor);
@@ -70,6 +74,16 @@ impl Place {
             None => offset.along(side).plus(&outer, -1.0).plus(&pose.width(), -0.5),
         };
         Self { clear, along: offset.along(facing).plus(&seat.depth(), -share) }
+    }
+}
+
+/// How far forward along a seat's end its middle belongs, as a share of the seat's depth from its back.
+const fn share_of_depth(pose: &Pose) -> f64 {
+    let traits = pose.piece.kind.traits();
+    match (traits.is_surface, traits.moves_aside) {
+        (true, _) => TABLE,
+        (false, true) => FEET,
+        (false, false) => LAMP,
     }
 }
 

@@ -240,7 +240,10 @@ impl Named<'_> {
             }
             Term::AlongEnd => {
                 let off = self.length(told.off);
-                format!("{one} stands {off} before or behind where a hand finds it at the end of {other}")
+                let is_for_feet = brief.piece(told.piece).is_some_and(|piece| piece.kind.traits().moves_aside);
+                let place =
+                    if is_for_feet { "its place by the front of" } else { "where a hand finds it at the end of" };
+                format!("{one} stands {off} before or behind {place} {other}")
             }
             Term::BySecondSeat => format!("{one} stands by {other}, where fewer sit"),
             _ => format!("{one} and {other} stand at one end of a seat, or close together"),

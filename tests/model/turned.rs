@@ -19,6 +19,25 @@ fn a_chair_stands_square_unless_the_file_says_otherwise() {
     assert!(pair.pieces.iter().all(|chair| chair.turned == Turned::Either));
 }
 
+/// Quotes would not help: `"true"` is no answer either.
+#[test]
+fn a_truth_value_or_an_angle_is_told_the_words_that_are_known() {
+    let remedy = |said: &str| {
+        let faults = read(&format!("{{ kind: armchair, turned: {said} }}")).unwrap_err();
+        assert_eq!(faults.len(), 1, "{faults:#?}");
+        faults[0].remedy.clone()
+    };
+    let known = "Known here: no, yes, either.";
+    for (said, answer) in
+        [("true", "yes"), ("on", "yes"), ("Yes", "yes"), ("\"true\"", "yes"), ("false", "no"), ("off", "no")]
+    {
+        assert_eq!(remedy(said), format!("Write `{answer}`. {known}"), "{said}");
+        read(&format!("{{ kind: armchair, turned: {answer} }}")).expect("what the remedy says is read");
+    }
+    assert_eq!(remedy("30"), known);
+    assert_eq!(remedy("[30]"), known);
+}
+
 #[test]
 fn only_a_chair_can_be_turned() {
     for row in ["{ kind: sofa, turned: either }", "{ kind: corner-sofa, turned: no }"] {

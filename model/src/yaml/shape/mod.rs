@@ -99,7 +99,7 @@ impl<'a> Holder<'a> {
 
     fn hold_choice(&mut self, node: Node, known: Vec<String>, spot: &Spot) -> Option<Node> {
         let NodeValue::Text(text) = &node.value else {
-            self.wrong_type(&node, &["string"], spot);
+            self.wrong_choice(&node, &known, spot);
             return None;
         };
         if known.contains(text) {
@@ -117,6 +117,15 @@ impl<'a> Holder<'a> {
         let remedy = unit.map_or_else(near, |unit| format!("Did you mean `{unit}`?"));
         self.fault(code, spot, node.place, message, remedy);
         None
+    }
+
+    /// What is no text where one of a few words is asked for: quotes would not make it one of them.
+    fn wrong_choice(&mut self, node: &Node, known: &[String], spot: &Spot) {
+        let (found, text) = found_words(&node.value);
+        let (key, of) = (&spot.key, spot.of());
+        let message =
+            format!("`{key}` of {of} is {found}{}; it must be one of the words that are known here.", shown(&text));
+        self.fault("wrong_type", spot, node.place, message, did_you_mean(&text, known));
     }
 
     fn alternative(&self, node: &Node, alternatives: &'a [Value]) -> Option<&'a Value> {

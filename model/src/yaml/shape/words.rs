@@ -5,9 +5,23 @@ use crate::quote::quoted;
 use crate::tables::{Meaning, key_meant, meaning};
 use crate::yaml::tree::NodeValue;
 
+/// Words that stand for yes and for no in files of this notation.
+const YES: [&str; 4] = ["yes", "true", "on", "y"];
+const NO: [&str; 4] = ["no", "false", "off", "n"];
+
 pub(super) fn did_you_mean(word: &str, known: &[String]) -> String {
+    if let Some(answer) = answer_meant(word, known) {
+        return format!("Write `{answer}`. {}", known_here(known));
+    }
     let near = nearest(word, known.iter().map(String::as_str));
     near.map_or_else(|| known_here(known), |near| format!("Did you mean `{near}`?"))
+}
+
+/// Yes or no, where these are known and the word is another for one of them.
+fn answer_meant(word: &str, known: &[String]) -> Option<&'static str> {
+    let said = |words: &[&str]| words.iter().any(|one| one.eq_ignore_ascii_case(word));
+    let answer = [("yes", said(&YES)), ("no", said(&NO))].into_iter().find(|(_, is_said)| *is_said)?.0;
+    known.iter().any(|one| one == answer).then_some(answer)
 }
 
 /// The key that is meant. Another word for a key that the thing does not have is near to none that it has.

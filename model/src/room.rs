@@ -4,6 +4,7 @@ use crate::kind::PieceKind;
 use crate::opening::ItemKind;
 use crate::point::Point;
 use crate::ring;
+use crate::used_at::UsedAt;
 
 /// Which wall of a room, by its place in [`Room::walls`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -103,8 +104,10 @@ pub struct Fixed {
     pub corners: Vec<Point>,
     /// Height, mm, where it was given; it stops what stands on the floor in any case.
     pub height: Option<f64>,
-    /// Depth of the floor before its longest free edge that stays clear and can be reached, mm; `None`: nobody uses it.
+    /// Depth of the floor before the edge at which it is used that stays clear and can be reached, mm; `None`: nobody uses it.
     pub use_depth: Option<f64>,
+    /// That edge, of those that floor lies before.
+    pub used_at: UsedAt,
 }
 
 /// What closing the survey found and did.

@@ -1,13 +1,17 @@
-//! The floor before a fixed thing that people use: a sink, a counter, a wardrobe.
+//! The floor before a fixed thing that people use: a sink, a counter, the head of stairs.
 
 use crate::point::Point;
 use crate::ring;
 use crate::room::{FixedId, Room};
+use crate::used_at::UsedAt;
 
 /// How far out of an edge one looks whether floor is there, mm: a hand's breadth.
 const JUST_OUT: f64 = 100.0;
 
-/// The floor before the longest free edge of a fixed thing.
+/// Stretches whose lengths differ by no more are as long, mm: a tape is read to a millimetre.
+const AS_LONG: f64 = 1.0;
+
+/// The floor before the edge at which a fixed thing is used.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct UsedFloor {
     /// One end of the edge, plan coordinates, mm.
@@ -28,6 +32,22 @@ impl UsedFloor {
         Self { from: self.from + shift, to: self.to + shift, ..self }
     }
 
+    /// Middle of the edge.
+    #[must_use]
+    pub fn middle(&self) -> Point {
+        (self.from + self.to) * 0.5
+    }
+
+    fn length(&self) -> f64 {
+        (self.to - self.from).norm()
+    }
+
+    fn distance_to(&self, place: Point) -> f64 {
+        let along = (self.to - self.from) * (1.0 / self.length().max(f64::MIN_POSITIVE));
+        let foot = self.from + along * along.dot(place - self.from).clamp(0.0, self.length());
+        (place - foot).norm()
+    }
+
     /// Its corners.
     #[must_use]
     pub fn corners(&self) -> [Point; 4] {
@@ -38,6 +58,22 @@ impl UsedFloor {
 
 impl Room {
     /// The floor that stays clear before a fixed thing; `None` where nobody uses it, or no edge of it is free.
+    ///
+    /// ```
+    /// use elbowroom_model::scenario;
+    /// let well = "corners: [[0, -3], [0.9, -3], [0.9, -0.6], [0, -0.6]]";
+    /// let room = |used_at: &str| format!(
+    ///     "units: m\nwalls: [{{ length: 4 }}, {{ length: 5 }}, {{ length: 4 }}, {{ length: 5 }}]\n\
+    ///      fixed: [{{ kind: stairs, {well}{used_at} }}]\npieces: [{{ kind: sofa }}]\n"
+    /// );
+    /// let middle = |used_at: &str| {
+    ///     let brief = scenario::read(&room(used_at), None).expect("a sound room");
+    ///     let (_, floor) = brief.room.used_floors().next().expect("stairs are used");
+    ///     (floor.from + floor.to) * 0.5
+    /// };
+    /// assert_eq!(middle("").y, -3000.0);
+    /// assert_eq!(middle(", used_at: [0.4, -0.5]").y, -600.0);
+    /// ```
     #[must_use]
     pub fn used_floor(&self, id: FixedId) -> Option<UsedFloor> {
         let thing = self.fixed.get(id.0)?;
@@ -48,15 +84,36 @@ impl Room {
             let at = (*from + *to) * 0.5 + out * JUST_OUT;
             self.is_floor(at, id).then_some(UsedFloor { from: *from, to: *to, out, depth })
         };
-        let length = |floor: &UsedFloor| (floor.to - floor.from).norm();
-        // Of edges that are as long the first.
-        let longest = |best: UsedFloor, next: UsedFloor| if length(&next) > length(&best) { next } else { best };
-        ends.filter_map(edge).reduce(longest)
+        let off = |floor: &UsedFloor| match thing.used_at {
+            UsedAt::Longest => -floor.length(),
+            UsedAt::Shortest => floor.length(),
+            UsedAt::Place(place) => floor.distance_to(place),
+        };
+        let is_better = |next: &UsedFloor, best: &UsedFloor| match off(next) - off(best) {
+            by if by.abs() > AS_LONG => by < 0.0,
+            _ if thing.used_at == UsedAt::Shortest => {
+                self.clear_before(next, id) > self.clear_before(best, id) + AS_LONG
+            }
+            _ => false,
+        };
+        ends.filter_map(edge).reduce(|best, next| if is_better(&next, &best) { next } else { best })
     }
 
     /// The fixed things that people use, each with the floor before it, in the file's order.
     pub fn used_floors(&self) -> impl Iterator<Item = (FixedId, UsedFloor)> {
         (0..self.fixed.len()).map(FixedId).filter_map(|id| Some((id, self.used_floor(id)?)))
+    }
+
+    /// How far the floor runs straight out from the middle of an edge, to a wall or another fixed thing, mm.
+    fn clear_before(&self, floor: &UsedFloor, but: FixedId) -> f64 {
+        let walls = self.walls.iter().map(|wall| [wall.start, wall.end]);
+        let others = self.fixed.iter().enumerate().filter(|(place, other)| *place != but.0 && other.step().is_none());
+        let around = others.flat_map(|(_, other)| {
+            let next = other.corners.iter().cycle().skip(1);
+            other.corners.iter().zip(next).map(|(from, to)| [*from, *to])
+        });
+        let reach = |[from, to]: [Point; 2]| meets(floor.middle(), floor.out, from, to);
+        walls.chain(around).filter_map(reach).fold(f64::INFINITY, f64::min)
     }
 
     /// Whether a place lies in the room and in no other fixed thing than `but`.
@@ -65,4 +122,12 @@ impl Room {
         let others = self.fixed.iter().enumerate().filter(|(place, _)| *place != but.0);
         ring::holds(&outline, at) && !others.into_iter().any(|(_, other)| ring::holds(&other.corners, at))
     }
+}
+
+/// How far along a ray it meets a stretch, mm.
+fn meets(start: Point, way: Point, from: Point, to: Point) -> Option<f64> {
+    let along = to - from;
+    let across = way.cross(along);
+    let (ahead, share) = ((from - start).cross(along) / across, (from - start).cross(way) / across);
+    (ahead > 0.0 && (0.0..=1.0).contains(&share)).then_some(ahead)
 }

@@ -4,6 +4,7 @@
 mod at_seats;
 mod filed;
 mod fires;
+mod fixed;
 mod fuzz;
 mod groups;
 mod held_to;

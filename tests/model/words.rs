@@ -18,7 +18,7 @@ fn fault(text: &str) -> Fault {
 
 #[test]
 fn words_for_the_way_in_count_where_nothing_else_leads_to_it() {
-    for word in ["hallway", "corridor", "front door", "lobby", "stairs", "Front-Door"] {
+    for word in ["hallway", "hall", "corridor", "front door", "lobby", "stairs", "Front-Door"] {
         let read = brief(&changed(&[("leads_to: entrance", &format!("leads_to: {word}"))]));
         let word = word.to_lowercase().replace('-', " ");
         assert!(read.room.items[1].kind.leads_to().is_some_and(elbowroom_model::LeadsTo::is_entrance), "{word}");
@@ -71,7 +71,7 @@ fn other_words_for_keys_name_the_key_where_the_thing_has_it_and_none_that_looks_
     assert_eq!((sofa.code, sofa.remedy.as_str()), ("unknown_key", "Did you mean `width`?"));
     let counter = "fixed: [{ kind: counter, length: 200, corners: [[0,-10],[60,-10],[60,-200],[0,-200]] }]\n";
     let asked = fault(&with(counter));
-    assert_eq!(asked.remedy, "Known here: corners, height, kind, line, name, use.");
+    assert_eq!(asked.remedy, "Known here: corners, height, kind, line, name, use, used_at.");
     let swings = fault(&changed(&[("swings: in", "swings: inwards")]));
     assert_eq!(swings.remedy, "Did you mean `in`?");
 }

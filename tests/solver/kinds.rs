@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Clearance, ItemKind, PieceKind};
 use elbowroom_solver::answer::{Answer, RankedOption};
-use elbowroom_solver::geometry::{gap, overlap_depth};
+use elbowroom_solver::geometry::{Convex, gap, overlap_depth};
 use elbowroom_solver::routes::End;
 
 use crate::scenarios::room;
@@ -74,6 +74,42 @@ fn a_pouf_and_a_floor_cushion_stand_within_reach_of_a_seat() {
         let sofa = of_kind(&answer, option, PieceKind::Sofa).expect("it is needed").main();
         assert!(gap(&pouf, &chair).clear <= 300.01, "{}: at the armchair that it is named for", option.key);
         assert!(gap(&cushion, &chair).clear.min(gap(&cushion, &sofa).clear) <= 300.01, "{}", option.key);
+    }
+}
+
+/// Common practice: by the front of the seat, where feet go up on it or one more sits; further back a lamp stands.
+#[test]
+fn a_pouf_stands_by_the_front_of_its_seat_and_a_lamp_behind_it() {
+    let answer = ranked(&format!("{LOUNGE}  - {{ kind: pouf, at: sofa }}\n  - {{ kind: floor-lamp, at: sofa }}\n"));
+    let along = |option: &RankedOption, kind| {
+        let sofa = of_kind(&answer, option, PieceKind::Sofa).expect("it is needed");
+        let middle = of_kind(&answer, option, kind).expect("it is needed").main().middle();
+        (middle - sofa.anchor).dot(sofa.facing) / sofa.size.depth
+    };
+    let poufs: Vec<f64> = answer.options.iter().map(|option| along(option, PieceKind::Pouf)).collect();
+    let by_the_front = poufs.iter().filter(|share| **share > 0.6).count();
+    assert!(by_the_front * 4 >= poufs.len() * 3 && poufs[0] > 0.6, "{poufs:?}");
+    let lamps: Vec<f64> = answer.options.iter().map(|option| along(option, PieceKind::FloorLamp)).collect();
+    assert!(lamps[0] < 0.5, "{lamps:?}");
+}
+
+/// An attic that stairs come up into: where one steps off them stays clear, and one gets there from the door.
+#[test]
+fn the_head_of_stairs_stays_clear_and_can_be_reached() {
+    let stairs = "fixed: [{ kind: stairs, corners: [[0, -260], [90, -260], [90, -460], [0, -460]] }]\n";
+    let answer = ranked(&format!("{LOUNGE}  - kind: media-unit\n    screen: 43 in\n{stairs}"));
+    assert!(!answer.options.is_empty(), "{:#?}", answer.refused);
+    let (id, floor) = answer.brief.room.used_floors().next().expect("stairs are used");
+    assert_eq!((floor.middle(), floor.depth), (elbowroom_model::Point::new(450.0, -2600.0), 900.0));
+    let head = Convex::counter_clockwise(floor.corners());
+    for option in &answer.options {
+        let way = option.routes.iter().find(|route| route.to == End::Fixed(id)).expect("a way leads to them");
+        assert!(way.width >= way.needs - 0.05 && way.length.is_some(), "{}: {way:?}", option.key);
+        if option.eased.is_empty() {
+            let parts = option.layout.placed.iter().flat_map(elbowroom_solver::Placed::parts);
+            let deep = parts.map(|part| overlap_depth(&part, &head)).fold(0.0, f64::max);
+            assert!(deep < 0.05, "{}: {deep}", option.key);
+        }
     }
 }
 

@@ -84,6 +84,7 @@ impl Furnish for Brief {
             corners,
             height: None,
             use_depth: None,
+            used_at: elbowroom_model::UsedAt::Longest,
         });
         self
     }

@@ -7,6 +7,7 @@ use serde::Deserialize;
 
 use super::file::{Tag, told};
 use crate::nearest::same;
+use crate::used_at::UsedAt;
 use crate::yaml::typed;
 
 const FIXTURES: &str = include_str!("../../data/fixtures.yaml");
@@ -17,8 +18,11 @@ static ROWS: LazyLock<BTreeMap<String, FixtureRow>> = LazyLock::new(|| typed::of
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct FixtureRow {
-    /// Depth of the floor before its longest free edge, mm.
+    /// Depth of the floor before it, mm.
     depth: f64,
+    /// The edge that one stands before, where that is not its longest.
+    #[serde(default)]
+    at: UsedAt,
     tag: Tag,
     source: String,
 }
@@ -26,8 +30,10 @@ struct FixtureRow {
 /// How a fixed thing of some kind is used.
 #[derive(Debug, Clone, PartialEq)]
 pub struct FixtureUse {
-    /// Depth of the floor before its longest free edge that stays clear, mm.
+    /// Depth of the floor before it that stays clear, mm.
     pub depth: f64,
+    /// The edge that one stands before.
+    pub at: UsedAt,
     /// What the figure rests on, as told: `(M) ...`.
     pub source: String,
 }
@@ -42,7 +48,7 @@ pub struct FixtureUse {
 #[must_use]
 pub fn fixture_use(kind: &str) -> Option<FixtureUse> {
     let row = ROWS.iter().find(|(known, _)| same(known, kind)).map(|(_, row)| row)?;
-    Some(FixtureUse { depth: row.depth, source: told(Some(row.tag), Some(&row.source)) })
+    Some(FixtureUse { depth: row.depth, at: row.at, source: told(Some(row.tag), Some(&row.source)) })
 }
 
 #[cfg(test)]

@@ -206,7 +206,7 @@ impl<'a> Walk<'a> {
 fn end_of(context: &CriteriaContext, end: End) -> Option<Point> {
     match end {
         End::Item(id) => OnWall::of(context.brief(), id).map(|on_wall| on_wall.middle()),
-        End::Fixed(id) => context.brief().room.used_floor(id).map(|floor| (floor.from + floor.to) * 0.5),
+        End::Fixed(id) => context.brief().room.used_floor(id).map(|floor| floor.middle()),
         End::Piece(piece) => {
             let (left, right) = context.in_room.layout.of(piece)?.front();
             Some((left + right) * 0.5)

@@ -128,8 +128,8 @@ pub(super) fn cases() -> Vec<Case> {
                 "at: 20, width: 83, hinge: left, swings: in, opens_to: 180",
             )]),
             ("swing_hits_wall", 11, Some("hall door")),
-            &["hall door", "180 degrees", "canal wall", "20 cm"],
-            "`opens_to`",
+            &["hall door", "180 degrees", "canal wall", "at about 103 degrees", "20 cm from its hinge"],
+            "`opens_to: 103`",
         ),
         case(
             changed(&[("hinge: left, swings: in", "hinge: left, swings: in, opens_to: 75")]),

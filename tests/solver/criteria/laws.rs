@@ -59,6 +59,7 @@ fn furnished(pose: &Pose, shift: (f64, f64)) -> Stage {
         corners,
         height: None,
         use_depth: None,
+        used_at: elbowroom_model::UsedAt::Longest,
     });
     room
 }

@@ -142,8 +142,11 @@ pub(crate) struct FixedRow {
     pub(crate) line: Option<[[Measure; 2]; 2]>,
     /// Its height.
     pub(crate) height: Option<Measure>,
-    /// Floor before its longest free edge that stays clear and can be reached; 0: none. Default 900 mm before a counter, sink,
-    /// cooker, hob, oven, fridge, dishwasher, washing-machine, wardrobe or stairs; others have none.
+    /// Floor before it that stays clear and can be reached; 0: none. Default 900 mm before a counter, sink, cooker, hob, oven,
+    /// fridge, dishwasher, washing-machine, wardrobe or stairs; others have none.
     #[serde(rename = "use")]
     pub(crate) use_depth: Option<Measure>,
+    /// Where one stands to use it: a place in plan coordinates at that edge of it. Default its longest edge that floor lies
+    /// before; of stairs the shortest, where one steps off them.
+    pub(crate) used_at: Option<[Measure; 2]>,
 }

@@ -9,7 +9,7 @@ use crate::room::WallItem;
 use crate::yaml::Trail;
 
 /// Words for what lies behind the way in, the surest first: of several, the surest that the file has counts.
-const WORDS: [&str; 5] = ["front door", "lobby", "hallway", "corridor", "stairs"];
+const WORDS: [&str; 6] = ["front door", "lobby", "hallway", "hall", "corridor", "stairs"];
 
 /// Where nothing leads to the entrance, takes what leads to the surest word for it as that; tells what was taken, or that
 /// there is none.

@@ -9,6 +9,7 @@ use crate::room::Fixed;
 use crate::scenario::check;
 use crate::scenario::document::{Document, FixedRow};
 use crate::tables::{FixtureUse, fixture_use};
+use crate::used_at::UsedAt;
 use crate::yaml::Trail;
 
 /// A change of the floor's height along a line.
@@ -25,18 +26,24 @@ pub(super) fn fixed(
     reach_in_wheelchair: bool,
     report: &mut Report<'_>,
 ) -> Vec<Fixed> {
-    let (mut found, mut taken_as_used) = (Vec::new(), Vec::new());
+    let (mut found, mut taken_as_used, mut counters) = (Vec::new(), Vec::new(), Vec::new());
     for (place, row) in document.fixed.iter().flatten().enumerate() {
         let Some(row) = row else { continue };
         let at = Trail::default().key("fixed").index(place);
         let thing = one(row, &names.fixed[place], &at, report);
-        taken_as_used.extend(thing.iter().filter(|_| row.use_depth.is_none()).filter_map(as_used));
+        if row.use_depth.is_none() {
+            taken_as_used.extend(thing.iter().filter_map(as_used));
+            counters.extend(thing.iter().cloned());
+        }
         found.extend(thing);
     }
     tell_used(&taken_as_used, report);
     tell_steps(&found, reach_in_wheelchair, report);
     let walls = outline.map_or(&[][..], |outline| &outline.walls);
     let is_outside = |one: &&Fixed| outline.is_some() && !check::fixed::in_the_room(&one.corners, walls);
+    let counters = counters.iter().filter(|thing| !is_outside(thing));
+    let counters: Vec<String> = counters.filter_map(|thing| check::counter::told(thing, report)).collect();
+    counters.into_iter().for_each(|told| report.notice(told));
     let told: Vec<String> =
         found.iter().filter(is_outside).map(|one| check::fixed::outside(one, walls, report)).collect();
     told.into_iter().for_each(|told| report.notice(told));
@@ -76,8 +83,9 @@ fn tell_used(things: &[AsUsed], report: &mut Report<'_>) {
     sources.sort_unstable();
     sources.dedup();
     report.notice(format!(
-        "By its kind this counts as used, and so much floor before its longest free edge stays clear and can be reached: {}. \
-         Sources: {}. `use` sets another depth, 0 none.",
+        "By its kind this counts as used, and so much floor before it stays clear and can be reached: {}. \
+         Sources: {}. `use` sets another depth, 0 none; `used_at: [x, y]` is a place at the edge where one stands, the longest that \
+         floor lies before where nothing is said, of stairs the shortest.",
         said.join(", "),
         sources.join("; ")
     ));
@@ -103,7 +111,8 @@ fn one(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Optio
         None => None,
     };
     if let Some(ends) = line(row, name, at, report)? {
-        return Some(Fixed { name: name.to_owned(), kind, corners: ends.into(), height, use_depth: None });
+        let (name, corners) = (name.to_owned(), ends.into());
+        return Some(Fixed { name, kind, corners, height, use_depth: None, used_at: UsedAt::default() });
     }
     let corners = row.corners.as_ref()?;
     let corners: Option<Vec<Point>> = corners
@@ -120,7 +129,11 @@ fn one(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Optio
         }
         None => fixture_use(&kind).map(|used| used.depth),
     };
-    Some(Fixed { name: name.to_owned(), kind, corners, height, use_depth })
+    let used_at = match &row.used_at {
+        Some(place) => UsedAt::Place(point(place, name, &at.key("used_at"), report)?),
+        None => fixture_use(&kind).map(|used| used.at).unwrap_or_default(),
+    };
+    Some(Fixed { name: name.to_owned(), kind, corners, height, use_depth, used_at })
 }
 
 /// Both ends of a step's line; `Some(None)` of what is no step, `None` after a fault.
@@ -148,8 +161,8 @@ fn line(row: &FixedRow, name: &str, at: &Trail, report: &mut Report<'_>) -> Opti
             fault("", "missing_key", format!("{name} has no `corners`."), remedy)
         }
         (None, false) => Some(None),
-        (Some(_), true) if row.corners.is_some() || row.use_depth.is_some() => {
-            let remedy = "Leave `corners` and `use` out: a step is its line, and nobody stands before it.";
+        (Some(_), true) if row.corners.is_some() || row.use_depth.is_some() || row.used_at.is_some() => {
+            let remedy = "Leave `corners`, `use` and `used_at` out: a step is its line, and nobody stands before it.";
             fault("line", "key_of_another_kind", format!("{name} is a step and has more than a `line`."), remedy)
         }
         (Some([from, to]), true) => {

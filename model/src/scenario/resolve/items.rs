@@ -9,7 +9,7 @@ use crate::opening::{
 };
 use crate::quote::{is_control, quoted};
 use crate::report::{Of, Report, Taken};
-use crate::room::{Survey, Wall, WallId, WallItem};
+use crate::room::{Fixed, Survey, Wall, WallId, WallItem};
 use crate::rules::{Clearance, Rules};
 use crate::scenario::check;
 use crate::scenario::check::items::Measured;
@@ -234,12 +234,27 @@ pub(super) fn clip(items: &mut [Found], walls: &[Wall]) {
     }
 }
 
-/// Tells the doors whose swing a wall is in the way of.
-pub(super) fn tell_swings(items: &[Found], walls: &[Wall], within: f64, survey: &Survey, report: &mut Report<'_>) {
+/// What stands about doors for good.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct About<'a> {
+    pub(super) walls: &'a [Wall],
+    pub(super) fixed: &'a [Fixed],
+    /// How far off a measured length may be, mm.
+    pub(super) within: f64,
+    pub(super) survey: &'a Survey,
+}
+
+/// Tells the doors whose swing a wall is in the way of, and those that something else stops.
+pub(super) fn tell_swings(items: &[Found], about: About<'_>, report: &mut Report<'_>) {
+    let About { walls, fixed, within, survey } = about;
     let turned = (survey.corner_misfit / walls.len().max(1) as f64).to_radians().abs();
+    let bodies = check::stopped::bodies(items.iter().map(|(item, _)| item), walls, fixed);
     for (item, at) in items {
         if let ItemKind::Door(door) = &item.kind {
-            check::swing::tell_hit(item, door, walls, within + item.width * turned + TOUCHING, at, report);
+            let leaf = check::swing::Leaf { item, door, walls, slack: within + item.width * turned + TOUCHING };
+            if !leaf.tell_hit(at, report) {
+                check::stopped::tell(&leaf, &bodies, report);
+            }
         }
     }
 }

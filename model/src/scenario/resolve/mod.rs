@@ -25,6 +25,7 @@ mod plausible;
 mod rules;
 mod sizes;
 mod slopes;
+mod stairs;
 
 use crate::brief::{Brief, Notice};
 use crate::fault::Fault;
@@ -71,6 +72,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     if let Some(room) = &room {
         plausible::tell_slopes(room, &mut report);
         kept_at_walls::tell(room, &mut report);
+        stairs::tell(room, &mut report);
     }
     let way = document.way.as_ref().map(|rows| {
         let items = room.as_ref().map_or(&[][..], |room| &room.items);
@@ -125,7 +127,8 @@ fn room(
     }
     let corrected = outline.survey.corrections.iter().copied().fold(0.0, f64::max);
     let measured_within = within?.max(corrected);
-    items::tell_swings(&items, &outline.walls, measured_within, &outline.survey, report);
+    let about = items::About { walls: &outline.walls, fixed: &fixed, within: measured_within, survey: &outline.survey };
+    items::tell_swings(&items, about, report);
     latches::tell(items.iter().map(|(item, _)| item), &outline.walls, rules, report);
     Some(Room {
         name: name?,

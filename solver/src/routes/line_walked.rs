@@ -33,21 +33,27 @@ impl Floor {
         let needs = self.needs(brief, demand);
         let tables = Self::tables(brief, layout, demand);
         let left_out = tables.left_out(brief, layout);
-        let line = |things: &[Stop]| walk_between(&self.walls, &mouths, things, needs).map(|walk| walk.line);
-        let straight = line(&self.things(brief, layout, tables)).unwrap_or_default();
+        let line = |things: &[Stop], wide: f64| walk_between(&self.walls, &mouths, things, wide).map(|walk| walk.line);
+        let straight = line(&self.things(brief, layout, tables), needs).unwrap_or_default();
         let all = self.things(brief, layout, Tables::All);
-        if all.iter().filter(|stop| is_of(stop, &left_out)).all(|table| keeps_off(&straight, table)) {
+        let passes_by =
+            |line: &[Point]| all.iter().filter(|stop| is_of(stop, &left_out)).all(|table| keeps_off(line, table));
+        if passes_by(&straight) {
             return LineWalked { line: straight, steps_in: false };
         }
         let width = widest_between(&self.walls, &mouths, &all, needs).width.min(needs);
         let lacks = needs - width + PASSES;
-        // What a disc of the whole width keeps from a table that is so much smaller, a narrower one keeps from the table.
-        let smaller = |stop: Stop| match is_of(&stop, &left_out) {
-            true => stop.shape.pulled_in(lacks / 2.0).map(|shape| Stop::new(stop.id, shape)),
-            false => Some(stop),
+        // As wide as the way needs up to the table, and by it with the room that there is; else as wide as passes all the way.
+        let smaller = |stop: &Stop| match is_of(stop, &left_out) {
+            true => stop.shape.pulled_in(lacks).map(|shape| Stop::new(stop.id, shape)),
+            false => Some(stop.clone()),
         };
-        let things: Vec<Stop> = all.into_iter().filter_map(smaller).collect();
-        match (width >= SIDEWAYS).then(|| line(&things)).flatten() {
+        let by_the_table = || {
+            let things: Vec<Stop> = all.iter().filter_map(smaller).collect();
+            line(&things, needs).filter(|line| passes_by(line))
+        };
+        let found = (width >= SIDEWAYS).then(|| by_the_table().or_else(|| line(&all, width - PASSES))).flatten();
+        match found {
             Some(line) => LineWalked { line, steps_in: width < needs - PASSES },
             None => LineWalked { line: straight, steps_in: false },
         }

@@ -7,7 +7,7 @@ use elbowroom_model::{Brief, PieceId};
 use crate::arrangement::{Arrangement, Role};
 use crate::criteria::seat_places::SITTING_EYE;
 use crate::criteria::{Judgement, Walkers};
-use crate::search::{ArrangementContext, Elsewhere, Found, Searched};
+use crate::search::{ArrangementContext, Elsewhere, Found, Rest, Searched};
 
 /// Plans whose costs differ by less are equals: what a proof allows.
 const EQUALS: f64 = 25.0;
@@ -49,7 +49,7 @@ pub(crate) fn best_of_equals(
     for piece in tall {
         let from = best.as_ref().unwrap_or(plan).clone();
         let Some(elsewhere) = Elsewhere::of(context, context.arrangement, &from, piece, least) else { continue };
-        for more in elsewhere.along_walls() {
+        for more in elsewhere.along_walls(Rest::of(context.room.brief)) {
             searched.take_work_of(&more);
             let Some(found) = more.found else { continue };
             let its = worth(&found);

@@ -77,14 +77,17 @@ struct InTheWay {
 
 /// What stands in a way, dearest first; not the main seat, which the arrangement is about.
 fn in_the_way(terms: &[TermCost], arrangement: &Arrangement) -> Vec<InTheWay> {
-    let costly = terms.iter().filter(|told| told.cost > WORTH_MOVING);
-    let of = |told: &TermCost| {
+    let mut found: Vec<InTheWay> = Vec::new();
+    for told in terms.iter().filter(|told| told.cost > WORTH_MOVING) {
         let other = if let With::Piece(other) = told.with { Some(other) } else { None };
-        let (saved, is_small) = (told.cost, told.term == Term::SmallByWay);
-        [Some(told.piece), other].into_iter().flatten().map(move |piece| InTheWay { piece, saved, is_small })
-    };
-    let can_move = |one: &InTheWay| one.piece != arrangement.main_seat;
-    let mut found: Vec<InTheWay> = costly.flat_map(of).filter(can_move).collect();
+        for piece in std::iter::once(told.piece).chain(other).filter(|piece| *piece != arrangement.main_seat) {
+            let is_small = told.term == Term::SmallByWay;
+            match found.iter_mut().find(|known| known.piece == piece) {
+                Some(known) => (known.saved, known.is_small) = (known.saved + told.cost, known.is_small || is_small),
+                None => found.push(InTheWay { piece, saved: told.cost, is_small }),
+            }
+        }
+    }
     found.sort_by(|one, other| other.saved.total_cmp(&one.saved));
     found
 }

@@ -44,7 +44,7 @@ fn ways(context: &TermContext<'_>, main: &Pose, pose: &Pose, part: &LinearOutlin
     let half = Linear::constant(wide.max(narrow) + tables::price(Term::Beam).free).plus(&ahead, -slope);
     let beside = |side: Point| {
         let past = part.furthest(-side).from(&axis).along(side);
-        Way::pays(pose, CostSlot::InBeam, Term::Beam, &half.clone().plus(&past, -1.0))
+        Way::pays(pose, CostSlot::Other, Term::Beam, &half.clone().plus(&past, -1.0))
     };
     let behind = part.furthest(facing).from(&main.anchor).along(facing).plus(&main.depth(), -1.0);
     vec![beside(main.left()), beside(-main.left()), Way::free(vec![behind.at_most(0.0)])]

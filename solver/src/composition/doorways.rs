@@ -87,7 +87,7 @@ fn by_door(pose: &Pose, swing: &Swing) -> Asked {
     let swept = LinearOutline::fixed(&floor_at_hinge(swing, swing.along * swing.radius));
     let clear = |towards: Point| pose.main().furthest(-towards).from(swept.furthest(towards)).along(towards);
     let ways = [swing.along, -swing.along, swing.inward, -swing.inward]
-        .map(|towards| Way::pays_for_lack(pose, CostSlot::ByDoor, Term::ByDoor, &clear(towards)));
+        .map(|towards| Way::pays_for_lack(pose, CostSlot::Other, Term::ByDoor, &clear(towards)));
     Asked::one_of(Term::ByDoor, pose, With::Item(swing.item), ways.into())
 }
 

@@ -25,10 +25,6 @@ pub enum CostSlot {
     TwinAside,
     /// Not on the rug.
     UnderRug,
-    /// At the leaf of a door.
-    ByDoor,
-    /// In the view of the screen.
-    InBeam,
     /// Whatever else.
     Other,
     /// How much rules of comfort are eased.

@@ -159,7 +159,7 @@ fn each_choice<'p, E>(problem: &'p Problem<'_>, node: &Node<'p, E>, mut visit: i
     }
     let standing = standing(node);
     for (order, &state) in standing.iter().enumerate() {
-        if problem.may_move(&[state]) {
+        if problem.may_change(&[state]) {
             for (place, requirement) in problem.alone(state).choices.iter().enumerate() {
                 visit(Chosen::Alone(state, place), requirement);
             }
@@ -168,7 +168,7 @@ fn each_choice<'p, E>(problem: &'p Problem<'_>, node: &Node<'p, E>, mut visit: i
                 visit(Chosen::Alone(state, TERM + place), requirement);
             }
         }
-        for &other in standing[..order].iter().filter(|other| problem.may_move(&[state, **other])) {
+        for &other in standing[..order].iter().filter(|other| problem.may_change(&[state, **other])) {
             for (place, requirement) in problem.between(other, state).choices.iter().enumerate() {
                 visit(Chosen::Between(other, state, place), requirement);
             }

@@ -1,6 +1,6 @@
 //! A plan with one piece somewhere else, or with one piece more, all else decided as the plan decides it.
 
-use elbowroom_model::{PieceId, Rule};
+use elbowroom_model::{Brief, PieceId, Rule};
 
 use super::aim::Aim;
 use super::arrangement_context::ArrangementContext;
@@ -12,11 +12,14 @@ use super::still::Still;
 use super::tree::Order;
 use crate::arrangement::{Arrangement, Stand};
 use crate::program::Row;
-use crate::rules::{Cause, PieceVariables, With};
+use crate::rules::{Cause, PieceVariables, TOLERANCE, With};
 
 /// Nodes for each way in which the piece may stand, and for all of them: what it alone may decide lies a dozen deep.
 const NODES: usize = 100;
 const NODES_OF_ALL: usize = 200;
+
+/// So many pieces are many: what all of them decide together takes more nodes than there are.
+const MANY: usize = 12;
 
 /// Nodes for all that slides: most is decided.
 const NODES_TO_SLIDE: usize = 40;
@@ -34,6 +37,18 @@ pub(crate) enum Rest {
     Still,
     /// It slides as it must, decided as it is.
     Slides,
+}
+
+impl Rest {
+    /// What is tried where nothing hangs on time: it slides, but for that of many pieces, which takes many times the work.
+    pub(crate) fn of(brief: &Brief) -> Self {
+        if are_many(brief) { Self::Still } else { Self::Slides }
+    }
+}
+
+/// Whether a room has many pieces.
+pub(super) fn are_many(brief: &Brief) -> bool {
+    brief.pieces.len() >= MANY
 }
 
 /// The plan, and the piece that is to stand elsewhere, or besides.
@@ -75,21 +90,21 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
 
     /// The best that was found for the piece anywhere, within so many nodes.
     pub(super) fn anywhere(&self, nodes: usize, rest: Rest) -> Searched {
-        self.put(&self.held, nodes.min(NODES_OF_ALL), rest)
+        self.put(&self.held, nodes.min(NODES_OF_ALL), rest, None)
     }
 
     /// What was found for each way in which the piece may stand.
     pub(crate) fn by_stands(&self, rest: Rest) -> Vec<Searched> {
-        self.stands().map(|stand| self.put(&self.standing(stand), NODES, rest)).collect()
+        self.stands().map(|stand| self.put(&self.standing(stand), NODES, rest, None)).collect()
     }
 
-    /// The same of each wall, all else in its place, for each place along it that is another: to the left and the right of where
-    /// it stands in the plan, or of what is found first.
-    pub(crate) fn along_walls(&self) -> Vec<Searched> {
+    /// The same of each wall, for each place along it that is another: to the left and the right of where it stands in the
+    /// plan, or of what is found first.
+    pub(crate) fn along_walls(&self, rest: Rest) -> Vec<Searched> {
         let mut found = Vec::new();
         for stand in self.stands().filter(|stand| stand.at_wall.is_some()) {
             let now = self.plan.layout.of(self.piece).filter(|placed| placed.at_wall == stand.at_wall);
-            let first = now.is_none().then(|| self.beside_the_rest(&self.standing(stand), NODES, &[]));
+            let first = now.is_none().then(|| self.put(&self.standing(stand), NODES, rest, None));
             let at = match &first {
                 None => Some(self.across(self.plan)),
                 Some(first) => first.found.as_ref().map(|first| self.across(first)),
@@ -98,7 +113,7 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
             found.extend(
                 at.into_iter()
                     .flat_map(|at| self.beside(at))
-                    .map(|rows| self.beside_the_rest(&self.standing(stand), NODES, &rows)),
+                    .map(|side| self.put(&self.standing(stand), NODES, rest, Some(side))),
             );
         }
         found
@@ -114,11 +129,11 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
     }
 
     /// The piece to one side of a place along its back, or to the other.
-    fn beside(&self, at: f64) -> [[(Row, Cause); 1]; 2] {
+    fn beside(&self, at: f64) -> [(Row, Cause); 2] {
         let cause = Cause { rule: Rule::Room, piece: self.piece, with: With::Itself };
         let across = [(self.own.across, 1.0)];
         let sides = [Row::at_most(across, at - SAME_PLACE), Row::at_least(across, at + SAME_PLACE)];
-        sides.map(|side| [(side, cause)])
+        sides.map(|side| (side, cause))
     }
 
     /// All else held to its walls, and the piece to one way in which it may stand.
@@ -128,20 +143,25 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
         so
     }
 
-    fn put(&self, within: &Arrangement, nodes: usize, rest: Rest) -> Searched {
+    /// The piece put somewhere within an arrangement, where it keeps to a row of its own besides.
+    fn put(&self, within: &Arrangement, nodes: usize, rest: Rest, own: Option<(Row, Cause)>) -> Searched {
         match rest {
-            Rest::Still => self.beside_the_rest(within, nodes, &[]),
-            Rest::Slides => self.search(within, Effort { besides: &self.decided, ..self.effort(nodes) }),
+            Rest::Still => self.beside_the_rest(within, nodes, own.as_slice()),
+            Rest::Slides => {
+                let rows: Vec<(Row, Cause)> = self.decided.iter().cloned().chain(own).collect();
+                self.search(within, Effort { besides: &rows, ..self.effort(nodes) })
+            }
         }
     }
 
-    /// The piece put with all else in its place. What was decided of the rest still holds.
+    /// The piece put with all else in its place. What was decided of the rest still holds, but for what it pays otherwise.
     fn beside_the_rest(&self, within: &Arrangement, nodes: usize, rows: &[(Row, Cause)]) -> Searched {
-        let still = Still::but_for(self.piece, self.plan, &self.context.room.variables);
+        let still = Still::but_for(self.piece, self.plan, within, &self.context.room.variables);
         let effort = Effort { besides: rows, still: Some(&still), ..self.effort(nodes) };
         let mut searched = self.search(within, effort);
         if let Some(found) = &mut searched.found {
-            found.rows.extend(self.decided.iter().cloned());
+            let holds = |(row, _): &&(Row, Cause)| row.excess(&found.values) <= TOLERANCE;
+            found.rows.extend(self.decided.iter().filter(holds).cloned());
         }
         searched
     }
@@ -156,15 +176,21 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
 }
 
 /// The plan with all that is decided decided so and all of it slid to its best place, where it gains by that.
-pub(super) fn slid(context: &ArrangementContext<'_>, arrangement: &Arrangement, plan: &Found) -> Searched {
+pub(super) fn slid(
+    context: &ArrangementContext<'_>,
+    arrangement: &Arrangement,
+    plan: &Found,
+    nodes: usize,
+) -> Searched {
     let held = held(context.room, arrangement, &plan.layout, None);
     let pieces = pieces_of(&plan.layout);
-    let effort = Effort::of(Aim::PlanOf(&pieces), NODES_TO_SLIDE);
+    let effort = Effort::of(Aim::PlanOf(&pieces), nodes.min(NODES_TO_SLIDE));
     let effort = Effort { to_beat: plan.objective + WORTH_SLIDING, besides: &plan.rows, ..effort };
     clean(context, &held, effort, plan)
 }
 
-/// The best layout of what keeps every rule of comfort; what was proven of the plan is so of it.
+/// The best layout of what keeps every rule of comfort. What was proven of a plan is so of it too; of a plan with fewer pieces
+/// nothing was, yet.
 fn clean(context: &ArrangementContext<'_>, within: &Arrangement, effort: Effort<'_>, plan: &Found) -> Searched {
     let mut searched = search_once(context, within, effort, Order::BestFirst);
     if let Some(found) = &mut searched.found {

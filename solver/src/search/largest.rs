@@ -21,7 +21,9 @@ use crate::arrangement::Arrangement;
 /// The largest pieces: those of this plan under its stands, none smaller than planned.
 #[must_use]
 pub fn largest(context: &ArrangementContext<'_>, plan: &Found, nodes: usize) -> Searched {
-    let ArrangementContext { room, arrangement, .. } = *context;
+    let ArrangementContext { room, floor, arrangement, .. } = *context;
+    // How large pieces can be must not hang on what else was tried for the plan.
+    let context = &ArrangementContext::of(room, floor, arrangement);
     let held = &held(room, arrangement, &plan.layout, None);
     let effort = Effort { easing: Easing::as_in(plan), ..Effort::of(Aim::Within(plan), nodes) };
     let growing = Growing { context, held, effort };

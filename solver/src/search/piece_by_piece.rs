@@ -7,7 +7,7 @@ use elbowroom_model::PieceId;
 
 use super::aim::Aim;
 use super::dive::{held, pieces_of};
-use super::elsewhere::{Elsewhere, Rest, slid};
+use super::elsewhere::{Elsewhere, Rest, are_many, slid};
 use super::found::Found;
 use super::planned::Planning;
 use super::sofar::Sofar;
@@ -23,9 +23,6 @@ const SHARE_OF_A_PIECE: usize = 10;
 /// Nodes for each piece that is added, at least: a layout lies some fifty deep.
 pub(super) const LEAST_FOR_A_PIECE: usize = 90;
 
-/// So many pieces are many: what all of them decide together takes more nodes than there are.
-const MANY: usize = 12;
-
 /// Pieces that are moved in a plan that is not proven, one after the other.
 const MOST_MOVES: usize = 8;
 
@@ -35,7 +32,7 @@ const TRIED_SLIDING: usize = 5;
 impl Planning<'_, '_> {
     /// Each piece that does not stand is added where the plan gains by it; says whether one was.
     pub(super) fn add_pieces(&self, sofar: &mut Sofar) -> bool {
-        let are_many = self.context.room.brief.pieces.len() >= MANY;
+        let are_many = are_many(self.context.room.brief);
         let mut added = false;
         for piece in self.optional() {
             let stands = sofar.layout().is_none_or(|layout| layout.of(piece).is_some());
@@ -102,7 +99,9 @@ impl Planning<'_, '_> {
         for (rest, tried) in [(Rest::Still, usize::MAX), (Rest::Slides, TRIED_SLIDING)] {
             let mut moves = 0..MOST_MOVES;
             while is_open(sofar) && moves.next().is_some() && self.move_one(sofar, rest, tried) {}
-            self.slide(sofar);
+            if is_open(sofar) {
+                self.slide(sofar);
+            }
         }
     }
 
@@ -141,7 +140,8 @@ impl Planning<'_, '_> {
         let is_clean = |found: &Found| found.eased.is_empty();
         let Some(plan) = sofar.searched.found.clone().filter(is_clean) else { return };
         if sofar.slid < plan.objective {
-            sofar.take_better(slid(self.context, self.arrangement, &plan));
+            let nodes = self.budget.left(self.budget.of_one, sofar.searched.tally.nodes);
+            sofar.take_better(slid(self.context, self.arrangement, &plan, nodes));
             sofar.slid = sofar.value();
         }
     }

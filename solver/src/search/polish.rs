@@ -77,11 +77,11 @@ pub(super) fn broken_rows<E: Engine>(problem: &Problem<'_>, node: &Node<'_, E>) 
     };
     look(problem.room());
     for (order, &state) in standing.iter().enumerate() {
-        if problem.may_move(&[state]) {
+        if problem.may_change(&[state]) {
             look(problem.alone(state));
             problem.terms_alone(state).into_iter().for_each(&mut look);
         }
-        for other in standing[..order].iter().filter(|other| problem.may_move(&[state, **other])) {
+        for other in standing[..order].iter().filter(|other| problem.may_change(&[state, **other])) {
             look(problem.between(*other, state));
             problem.terms_between(*other, state).into_iter().for_each(&mut look);
         }

@@ -152,10 +152,13 @@ impl<'a> Problem<'a> {
         })
     }
 
-    /// Whether one of these stands, or a cost of its piece, may change: what is asked of them all holds otherwise.
-    pub(super) fn may_move(&self, standing: &[usize]) -> bool {
-        let moves = |still: &Still<'_>| standing.iter().any(|state| still.may_move(self.states[*state].posed.pose.id));
-        self.asked.still.is_none_or(moves)
+    /// Whether one of these stands, or what its piece pays, may change: what is asked of them all holds otherwise.
+    pub(super) fn may_change(&self, standing: &[usize]) -> bool {
+        let changes = |still: &Still<'_>, State { posed, is_one_of_several, .. }: &State| {
+            *is_one_of_several || still.may_change(posed.pose.id)
+        };
+        let may_change = |still: &Still<'_>| standing.iter().any(|state| changes(still, &self.states[*state]));
+        self.asked.still.is_none_or(may_change)
     }
 
     /// A barrier as it stands here; `None` where one of its pieces cannot stand as it did.

@@ -249,8 +249,8 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
 
     /// What forbids `state` by itself or beside what stands, whatever the sizes.
     fn dead_beside(&self, standing: &[usize], state: usize) -> Option<Cause> {
-        let may_move = |other: &&usize| self.problem.may_move(&[**other, state]);
-        let beside = || standing.iter().filter(may_move).find_map(|other| self.problem.between(*other, state).dead);
+        let may_change = |other: &&usize| self.problem.may_change(&[**other, state]);
+        let beside = || standing.iter().filter(may_change).find_map(|other| self.problem.between(*other, state).dead);
         self.problem.alone(state).dead.or_else(beside)
     }
 

@@ -44,6 +44,7 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         let Requirement { cause, alternatives } = self.learned.widenings.push_get(Box::new(requirement));
         Question { cause: *cause, alternatives }
     }
+
     /// Keeps what a chain asks wherever its pieces stand as they do in `found`.
     fn learn(&mut self, found: &Node<'p, E>, pieces: &[PieceId], requirement: &Requirement) {
         let of_chain = |state: &usize| pieces.contains(&self.problem.states[*state].posed.pose.id);

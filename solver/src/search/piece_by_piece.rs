@@ -9,7 +9,7 @@ use super::aim::Aim;
 use super::dive::{held, pieces_of};
 use super::elsewhere::{Elsewhere, Rest, are_many, slid};
 use super::found::Found;
-use super::planned::Planning;
+use super::planned::{LEAST_FOR_A_PIECE, Planning};
 use super::sofar::Sofar;
 use super::tolerance::{INDIFFERENT_PLAN, PLAN_PROVEN_WITHIN};
 use super::tree::{Lead, Order};
@@ -19,9 +19,6 @@ use crate::rules::With;
 
 /// Of the nodes of an arrangement one in so many for each piece that is added.
 const SHARE_OF_A_PIECE: usize = 10;
-
-/// Nodes for each piece that is added, at least: a layout lies some fifty deep.
-pub(super) const LEAST_FOR_A_PIECE: usize = 90;
 
 /// Pieces that are moved in a plan that is not proven, one after the other.
 const MOST_MOVES: usize = 8;

@@ -14,11 +14,13 @@ use super::easing::Easing;
 use super::effort::Effort;
 use super::found::Searched;
 use super::once::search_once;
-use super::piece_by_piece::LEAST_FOR_A_PIECE;
 use super::sofar::Sofar;
 use super::tree::Order;
 use super::turning;
 use crate::arrangement::Arrangement;
+
+/// Nodes for a piece that is added, or for chairs turned by one angle, at least: a layout lies some fifty deep.
+pub(super) const LEAST_FOR_A_PIECE: usize = 90;
 
 /// Of the nodes of an arrangement one in so many for what must stand, and for chairs turned by one angle.
 const SHARE_OF_NEEDED: usize = 4;

@@ -58,17 +58,18 @@ impl<'a> Still<'a> {
             [piece.across, piece.out].into_iter().chain(sizes)
         });
         for variable in places.chain(variables.circle.into_iter().flat_map(|(x, y)| [x, y])) {
-            let now = self.now(variable, bounds[variable]);
+            let now = self.now(variable, bounds);
             bounds[variable] = (now, now);
         }
         let stay = others().filter(|(id, _)| !self.may_change(PieceId(*id)));
         for variable in stay.flat_map(|(_, piece)| piece.terms.values().copied()) {
-            bounds[variable].0 = self.now(variable, bounds[variable]);
+            bounds[variable].0 = self.now(variable, bounds);
         }
     }
 
     /// What a variable is in the plan, within its bounds.
-    fn now(&self, variable: usize, (least, most): (f64, f64)) -> f64 {
+    fn now(&self, variable: usize, bounds: &[(f64, f64)]) -> f64 {
+        let (least, most) = bounds[variable];
         self.plan.values.get(variable).copied().unwrap_or(least).max(least).min(most)
     }
 

@@ -66,7 +66,11 @@ pub(super) fn least_loss(
 ) -> f64 {
     let mut candidates = candidates(statement, tableau, gradient);
     let columns = tableau.columns.len()..;
-    candidates.extend(apart.zip(columns).filter_map(|(term, column)| of_apart(statement, term, column)));
+    candidates.extend(
+        apart
+            .zip(columns)
+            .filter_map(|((variable, coefficient), column)| of_apart(statement, variable, coefficient, column)),
+    );
     let reach: f64 = candidates.iter().map(|candidate| candidate.pace * candidate.room).sum();
     if reach < broken - tolerance::FEASIBLE {
         return f64::INFINITY;
@@ -99,7 +103,7 @@ fn candidates(statement: &Statement, tableau: &Tableau, gradient: &[f64]) -> Lin
 }
 
 /// A variable that no row could move so far, where it can help from the column that it would be given.
-fn of_apart(statement: &Statement, (variable, coefficient): (usize, f64), column: usize) -> Option<Candidate> {
+fn of_apart(statement: &Statement, variable: usize, coefficient: f64, column: usize) -> Option<Candidate> {
     let toward = if statement.is_better_high(variable) { -1.0 } else { 1.0 };
     let (pace, room) = (-coefficient * toward, statement.room(variable));
     let ratio = || (-statement.objective[variable] * toward / pace).max(0.0);

@@ -137,6 +137,34 @@ fn rows_held_back_count_with_the_next() {
     }
 }
 
+/// A node's memory is used again for another that has met other rows; and a variable whose bounds are one moves nowhere.
+/// Independent: microlp (D).
+#[test]
+fn a_copy_into_what_met_other_rows_goes_on_as_the_original() {
+    for (seed, made) in programs(100, 24).enumerate() {
+        let mut made = made;
+        let mut numbers = Numbers::new(seed as u64);
+        for bounds in &mut made.bounds {
+            if numbers.below(4) == 0 {
+                bounds.1 = bounds.0;
+            }
+        }
+        let engine = || Dense::start(&made.objective, &made.bounds);
+        let (first, rest) = made.rows.split_at(made.rows.len() / 2);
+        let (mut original, mut copy) = (engine(), engine());
+        copy.add(rest);
+        if original.add(first) != Status::Optimal {
+            continue;
+        }
+        copy.clone_from(&original);
+        let mut untouched = original.clone();
+        let found = (copy.add(rest) == Status::Optimal).then(|| copy.objective());
+        assert_same(found, from_nothing(&made), &made);
+        assert_eq!(untouched.objective(), original.objective());
+        assert_same((untouched.add(rest) == Status::Optimal).then(|| untouched.objective()), found, &made);
+    }
+}
+
 /// Large ones of the size a crowded room makes.
 #[test]
 fn sixty_variables_and_150_rows_end_where_a_solve_from_nothing_ends() {

@@ -95,7 +95,7 @@ pub trait Watch: Sync {
 pub enum Part {
     /// The room as rules see it, the arrangements, the widths of the empty room.
     Ground,
-    /// The largest pieces of each arrangement.
+    /// The plan and the largest pieces of each arrangement.
     Search,
     /// Why an arrangement has no layout.
     Refusal,

@@ -179,8 +179,14 @@ fn the_work_is_explained_where_that_is_asked_for() {
     assert_eq!((told.code, told.stderr.as_str()), (Some(0), ""));
     let (page, work) = told.stdout.split_once("\nWork\n").unwrap();
     assert_eq!(page.lines().next(), run(&["rank", &file]).stdout.lines().next());
-    let said =
-        ["32 arrangements searched", "given up", "Dead ends", "walkway", "largest pieces", "every rule checked again"];
+    let said = [
+        "32 arrangements searched",
+        "given up",
+        "Dead ends",
+        "walkway",
+        "plans and largest pieces",
+        "every rule checked again",
+    ];
     for what in said {
         assert!(work.contains(what), "{what}: {work}");
     }

@@ -52,7 +52,7 @@ pub(crate) fn rule(key: &str) -> String {
 pub(crate) const fn part(part: Part) -> &'static str {
     match part {
         Part::Ground => "room and arrangements",
-        Part::Search => "largest pieces",
+        Part::Search => "plans and largest pieces",
         Part::Refusal => "why arrangements fail",
         Part::Routes => "walking routes",
         Part::Check => "every rule checked again",

@@ -110,11 +110,8 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
                 Some(first) => first.found.as_ref().map(|first| self.across(first)),
             };
             found.extend(first);
-            found.extend(
-                at.into_iter()
-                    .flat_map(|at| self.beside(at))
-                    .map(|side| self.put(&self.standing(stand), NODES, rest, Some(side))),
-            );
+            let sides = at.into_iter().flat_map(|at| self.beside(at));
+            found.extend(sides.map(|side| self.put(&self.standing(stand), NODES, rest, Some(side))));
         }
         found
     }
@@ -149,7 +146,7 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
             Rest::Still => self.beside_the_rest(within, nodes, own.as_slice()),
             Rest::Slides => {
                 let rows: Vec<(Row, Cause)> = self.decided.iter().cloned().chain(own).collect();
-                self.search(within, Effort { besides: &rows, ..self.effort(nodes) })
+                clean(self.context, within, Effort { besides: &rows, ..self.effort(nodes) }, self.plan)
             }
         }
     }
@@ -158,7 +155,7 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
     fn beside_the_rest(&self, within: &Arrangement, nodes: usize, rows: &[(Row, Cause)]) -> Searched {
         let still = Still::but_for(self.piece, self.plan, within, &self.context.room.variables);
         let effort = Effort { besides: rows, still: Some(&still), ..self.effort(nodes) };
-        let mut searched = self.search(within, effort);
+        let mut searched = clean(self.context, within, effort, self.plan);
         if let Some(found) = &mut searched.found {
             let holds = |(row, _): &&(Row, Cause)| row.excess(&found.values) <= TOLERANCE;
             found.rows.extend(self.decided.iter().filter(holds).cloned());
@@ -168,10 +165,6 @@ impl<'s, 'a> Elsewhere<'s, 'a> {
 
     fn effort(&self, nodes: usize) -> Effort<'_> {
         Effort { to_beat: self.to_beat, ..Effort::of(Aim::PlanOf(&self.pieces), nodes) }
-    }
-
-    fn search(&self, within: &Arrangement, effort: Effort<'_>) -> Searched {
-        clean(self.context, within, effort, self.plan)
     }
 }
 

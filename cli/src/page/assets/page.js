@@ -1,4 +1,14 @@
 // The page: which of its parts run on which screen.
+
+// The unit that the page is read in is the browser's to keep; what stands on the page is made anew in it. It may be chosen
+// before anything else of the page is there.
+document.getElementById("told-in")?.addEventListener("change", (event) => {
+  const age = event.target.value === "" ? 0 : 31536000;
+  document.cookie = `elbowroom-units-${location.port}=${event.target.value}; path=/; max-age=${age}; samesite=strict`;
+  sessionStorage.setItem("focus", event.target.id);
+  location.reload();
+});
+
 const main = document.getElementById("main");
 
 if (main?.dataset.room) {
@@ -9,13 +19,6 @@ if (main?.dataset.room) {
   await begin();
 }
 
-// The unit that the page is read in is the browser's to keep; what stands on the page is made anew in it.
-document.getElementById("told-in")?.addEventListener("change", (event) => {
-  const age = event.target.value === "" ? 0 : 31536000;
-  document.cookie = `elbowroom-units-${location.port}=${event.target.value}; path=/; max-age=${age}; samesite=strict`;
-  sessionStorage.setItem("focus", event.target.id);
-  location.reload();
-});
 // Whoever chose goes on where they were.
 const focus = sessionStorage.getItem("focus");
 sessionStorage.removeItem("focus");

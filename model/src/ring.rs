@@ -60,8 +60,20 @@ pub fn centre_of_area(ring: &[Point]) -> Point {
 /// ```
 #[must_use]
 pub fn holds(ring: &[Point], place: Point) -> bool {
-    let legs = ring.iter().zip(ring.iter().cycle().skip(1));
-    legs.filter(|(from, to)| passes_right_of(place, **from, **to)).count() % 2 == 1
+    legs(ring).filter(|(from, to)| passes_right_of(place, *from, *to)).count() % 2 == 1
+}
+
+/// The stretches of a ring, each from one corner to the next, the last back to the first.
+pub(crate) fn legs(ring: &[Point]) -> impl Iterator<Item = (Point, Point)> + Clone + '_ {
+    ring.iter().copied().zip(ring.iter().copied().cycle().skip(1))
+}
+
+/// From a place to a stretch, mm.
+pub(crate) fn distance(place: Point, from: Point, to: Point) -> f64 {
+    let leg = to - from;
+    let Some(along) = leg.unit() else { return (place - from).norm() };
+    let at = (place - from).dot(along).max(0.0).min(leg.norm());
+    (place - (from + along * at)).norm()
 }
 
 /// Whether a leg crosses the ray that runs from `place` level to the right. Half open in y, so that a path that touches the

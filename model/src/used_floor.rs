@@ -42,12 +42,6 @@ impl UsedFloor {
         (self.to - self.from).norm()
     }
 
-    fn distance_to(&self, place: Point) -> f64 {
-        let along = (self.to - self.from) * (1.0 / self.length().max(f64::MIN_POSITIVE));
-        let foot = self.from + along * along.dot(place - self.from).clamp(0.0, self.length());
-        (place - foot).norm()
-    }
-
     /// Its corners.
     #[must_use]
     pub fn corners(&self) -> [Point; 4] {
@@ -78,16 +72,14 @@ impl Room {
     pub fn used_floor(&self, id: FixedId) -> Option<UsedFloor> {
         let thing = self.fixed.get(id.0)?;
         let depth = thing.use_depth.filter(|depth| *depth > 0.0)?;
-        let ends = thing.corners.iter().zip(thing.corners.iter().cycle().skip(1));
-        let edge = |(from, to): (&Point, &Point)| {
-            let out = (*to - *from).unit()?.right();
-            let at = (*from + *to) * 0.5 + out * JUST_OUT;
-            self.is_floor(at, id).then_some(UsedFloor { from: *from, to: *to, out, depth })
+        let edge = |(from, to): (Point, Point)| {
+            let floor = UsedFloor { from, to, out: (to - from).unit()?.right(), depth };
+            self.is_floor(floor.middle() + floor.out * JUST_OUT, id).then_some(floor)
         };
         let off = |floor: &UsedFloor| match thing.used_at {
             UsedAt::Longest => -floor.length(),
             UsedAt::Shortest => floor.length(),
-            UsedAt::Place(place) => floor.distance_to(place),
+            UsedAt::Place(place) => ring::distance(place, floor.from, floor.to),
         };
         let is_better = |next: &UsedFloor, best: &UsedFloor| match off(next) - off(best) {
             by if by.abs() > AS_LONG => by < 0.0,
@@ -96,7 +88,9 @@ impl Room {
             }
             _ => false,
         };
-        ends.filter_map(edge).reduce(|best, next| if is_better(&next, &best) { next } else { best })
+        ring::legs(&thing.corners)
+            .filter_map(edge)
+            .reduce(|best, next| if is_better(&next, &best) { next } else { best })
     }
 
     /// The fixed things that people use, each with the floor before it, in the file's order.
@@ -106,13 +100,10 @@ impl Room {
 
     /// How far the floor runs straight out from the middle of an edge, to a wall or another fixed thing, mm.
     fn clear_before(&self, floor: &UsedFloor, but: FixedId) -> f64 {
-        let walls = self.walls.iter().map(|wall| [wall.start, wall.end]);
+        let walls = self.walls.iter().map(|wall| (wall.start, wall.end));
         let others = self.fixed.iter().enumerate().filter(|(place, other)| *place != but.0 && other.step().is_none());
-        let around = others.flat_map(|(_, other)| {
-            let next = other.corners.iter().cycle().skip(1);
-            other.corners.iter().zip(next).map(|(from, to)| [*from, *to])
-        });
-        let reach = |[from, to]: [Point; 2]| meets(floor.middle(), floor.out, from, to);
+        let around = others.flat_map(|(_, other)| ring::legs(&other.corners));
+        let reach = |(from, to): (Point, Point)| meets(floor.middle(), floor.out, from, to);
         walls.chain(around).filter_map(reach).fold(f64::INFINITY, f64::min)
     }
 

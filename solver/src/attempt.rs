@@ -74,7 +74,7 @@ impl<'a> Attempts<'_, 'a> {
         let context = ArrangementContext::of(self.room, self.floor, arrangement);
         let (planned, mut searched) = self.plan(&context, arrangement);
         let result = match planned {
-            Ok(planned) => Ok(self.grown(&context, planned, &mut searched)),
+            Ok(planned) => Ok(self.grown(arrangement, planned, &mut searched)),
             Err(NoPlan::Lapsed(why)) => Err(why),
             Err(NoPlan::NotFound) => Err(self.why_refused(arrangement, &mut searched)),
         };
@@ -170,21 +170,23 @@ impl<'a> Attempts<'_, 'a> {
     }
 
     /// What was planned in an arrangement, with its pieces as large as that leaves room for.
-    fn grown(&self, context: &ArrangementContext<'_>, planned: Planned<'a>, searched: &mut Searched) -> Candidate<'a> {
-        let (largest, work) = self.largest_of(context, &planned);
+    fn grown(&self, arrangement: &Arrangement, planned: Planned<'a>, searched: &mut Searched) -> Candidate<'a> {
+        let (largest, work) = self.largest_of(arrangement, &planned);
         searched.take_work_of(&work);
         Candidate { planned, largest }
     }
 
-    /// The largest pieces that a plan of an arrangement leaves room for, and the search for them.
-    pub(crate) fn largest_of(&self, context: &ArrangementContext<'_>, planned: &Planned<'_>) -> (Walked, Searched) {
+    /// The largest pieces that a plan of `arrangement` leaves room for, and the search for them.
+    pub(crate) fn largest_of(&self, arrangement: &Arrangement, planned: &Planned<'_>) -> (Walked, Searched) {
         let Planned { plan, routes, .. } = planned;
-        let mut searched = part(self.watch, Part::Search, || search::largest(context, plan, self.budget.of_one));
+        let mut searched = part(self.watch, Part::Search, || {
+            search::largest(self.room, self.floor, arrangement, plan, self.budget.of_one)
+        });
         let found = searched.found.take();
         let unexplored = found.as_ref().map_or(searched.unexplored, |found| found.bound);
         let as_planned = search::as_planned(self.room.brief, plan, unexplored);
         let mut tried = found.into_iter().chain([as_planned.clone()]);
-        let largest = tried.find_map(|found| self.largest(context.arrangement, found));
+        let largest = tried.find_map(|found| self.largest(arrangement, found));
         let largest = largest.unwrap_or_else(|| Walked { found: as_planned, routes: routes.clone() });
         (largest, searched)
     }

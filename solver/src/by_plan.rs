@@ -16,7 +16,7 @@ use crate::rank::{shared, try_all};
 use crate::ranking::{self, Entrant};
 use crate::refusal::Why;
 use crate::routes::Floor;
-use crate::search::{ArrangementContext, RoomContext};
+use crate::search::RoomContext;
 use crate::site::Site;
 use crate::way_in::{self, Narrowed};
 use crate::{Limits, Unwatched, twins, verify};
@@ -64,8 +64,7 @@ struct Contender<'a> {
 
 impl Contender<'_> {
     fn told_size(&self, attempts: &Attempts<'_, '_>) -> f64 {
-        let context = || ArrangementContext::of(attempts.room, attempts.floor, self.tried);
-        *self.size.get_or_init(|| attempts.largest_of(&context(), &self.planned).0.told_size())
+        *self.size.get_or_init(|| attempts.largest_of(self.tried, &self.planned).0.told_size())
     }
 }
 

@@ -32,7 +32,8 @@ impl Worth {
     }
 }
 
-/// The plan, which is worth so much now, with each such piece where it is judged best; `None` where none is better elsewhere, or where rules are eased.
+/// The plan, which is worth so much now, with each such piece where it is judged best; `None` where none is better elsewhere,
+/// or where rules are eased.
 pub(crate) fn best_of_equals(
     context: &ArrangementContext<'_>,
     plan: &Found,

@@ -88,8 +88,8 @@ impl Problem<'_> {
     pub(super) fn heart_key(&self) -> [Option<StandId>; 3] {
         let Heart { main, screen, table } = self.term_context().heart;
         [main, screen, table].map(|pose| {
-            let is_it = |posed: &&Posed| pose.is_some_and(|pose| std::ptr::eq(pose, &raw const posed.pose));
-            self.only_stands().find(is_it).map(|posed| posed.id)
+            let pose = pose?;
+            self.only_stands().find(|posed| posed.pose.id == pose.id).map(|posed| posed.id)
         })
     }
 

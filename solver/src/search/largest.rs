@@ -14,14 +14,21 @@ use super::easing::Easing;
 use super::effort::Effort;
 use super::found::{Found, Searched};
 use super::once::search_once;
+use super::room_context::RoomContext;
 use super::tolerance::SAME_VALUE;
 use super::tree::{Lead, Order};
 use crate::arrangement::Arrangement;
+use crate::routes::Floor;
 
 /// The largest pieces: those of this plan under its stands, none smaller than planned.
 #[must_use]
-pub fn largest(context: &ArrangementContext<'_>, plan: &Found, nodes: usize) -> Searched {
-    let ArrangementContext { room, floor, arrangement, .. } = *context;
+pub fn largest(
+    room: &RoomContext<'_>,
+    floor: &Floor,
+    arrangement: &Arrangement,
+    plan: &Found,
+    nodes: usize,
+) -> Searched {
     // How large pieces can be must not hang on what else was tried for the plan.
     let context = &ArrangementContext::of(room, floor, arrangement);
     let held = &held(room, arrangement, &plan.layout, None);

@@ -114,7 +114,7 @@ fn most_in(free: &Brief, id: PieceId, dimension: Dimension, option: &OptionByPla
     })?;
     let context = ArrangementContext::of(&room, &floor, arrangement);
     let planned = search::plan(&context, Budget::of_each(NODES)).found?;
-    let largest = search::largest(&context, &planned, NODES).found?;
+    let largest = search::largest(&room, &floor, arrangement, &planned, NODES).found?;
     let (layout, easing) = (&largest.layout, Easing::as_in(&planned));
     let asked = AloneAsked { layout, piece: id, dimension, easing, nodes: NODES };
     let (most, _) = sizes::alone(&room, &floor, arrangement, asked)?;

@@ -3,6 +3,7 @@
 use crate::article::{capital, the};
 use crate::nearest::same;
 use crate::report::Report;
+use crate::ring;
 use crate::room::Fixed;
 use crate::tables::built;
 
@@ -31,7 +32,7 @@ pub(crate) fn told(thing: &Fixed, report: &Report<'_>) -> Option<String> {
 
 /// The longest edge, and how far the thing reaches across it, mm.
 fn long_and_across(thing: &Fixed) -> Option<(f64, f64)> {
-    let edges = thing.corners.iter().zip(thing.corners.iter().cycle().skip(1)).map(|(from, to)| (*from, *to - *from));
+    let edges = ring::legs(&thing.corners).map(|(from, to)| (from, to - from));
     let (from, edge) = edges.reduce(|best, next| if next.1.norm() > best.1.norm() { next } else { best })?;
     let across = edge.unit()?.left();
     let reaches = thing.corners.iter().map(|corner| across.dot(*corner - from));

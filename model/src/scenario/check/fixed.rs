@@ -67,9 +67,8 @@ fn goes_round_once(corners: &[Point]) -> bool {
 pub(crate) fn in_the_room(corners: &[Point], walls: &[Wall]) -> bool {
     let outline: Vec<Point> = walls.iter().map(|wall| wall.start).collect();
     let is_in = |place: &Point| ring::holds(&outline, *place);
-    let edges = corners.iter().zip(corners.iter().cycle().skip(1));
     let crosses = |from: Point, to: Point| walls.iter().any(|wall| cross([from, to], [wall.start, wall.end]));
-    corners.iter().chain([&ring::middle(corners)]).any(is_in) || edges.clone().any(|(from, to)| crosses(*from, *to))
+    corners.iter().chain([&ring::middle(corners)]).any(is_in) || ring::legs(corners).any(|(from, to)| crosses(from, to))
 }
 
 /// Whether two stretches cross, and do not only touch.

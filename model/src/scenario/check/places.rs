@@ -76,22 +76,14 @@ fn farthest<'a>(part: &[Point; 4], room: &'a Room) -> Option<Past<'a>> {
     // A corner of the room that juts into the part.
     let juts = room.walls.iter().filter(|wall| ring::holds(part, wall.start));
     let depth = |wall: &'a Wall| {
-        let edges = part.iter().zip(part.iter().cycle().skip(1));
-        let by = edges.map(|(from, to)| distance(wall.start, *from, *to)).fold(f64::INFINITY, f64::min);
+        let distances = ring::legs(part).map(|(from, to)| ring::distance(wall.start, from, to));
+        let by = distances.fold(f64::INFINITY, f64::min);
         Past { wall: &wall.name, by }
     };
     past.chain(juts.map(depth)).reduce(farther)
 }
 
 fn nearest<'a>(corner: Point, walls: &'a [Wall]) -> Option<Past<'a>> {
-    let past = |wall: &'a Wall| Past { wall: &wall.name, by: distance(corner, wall.start, wall.end) };
+    let past = |wall: &'a Wall| Past { wall: &wall.name, by: ring::distance(corner, wall.start, wall.end) };
     walls.iter().map(past).reduce(|one, other| if other.by < one.by { other } else { one })
-}
-
-/// From a place to a stretch, mm.
-fn distance(place: Point, from: Point, to: Point) -> f64 {
-    let leg = to - from;
-    let Some(along) = leg.unit() else { return (place - from).norm() };
-    let at = (place - from).dot(along).max(0.0).min(leg.norm());
-    (place - (from + along * at)).norm()
 }

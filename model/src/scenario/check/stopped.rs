@@ -6,6 +6,7 @@ use crate::article::the;
 use crate::opening::{Hinge, ItemKind};
 use crate::point::Point;
 use crate::report::Report;
+use crate::ring;
 use crate::room::{Fixed, Wall, WallItem};
 
 /// What a leaf may swing into.
@@ -20,9 +21,9 @@ pub(crate) fn bodies<'a>(items: impl Iterator<Item = &'a WallItem>, walls: &[Wal
     let at_walls = items.filter_map(|item| Some((item.name.clone(), front(item, walls)?)));
     let off_walls = fixed.iter().filter(|thing| thing.step().is_none());
     let off_walls = off_walls.map(|thing| (thing.name.clone(), thing.corners.clone()));
-    let body = |(name, ring): (String, Vec<Point>)| {
-        let edges = ring.iter().zip(ring.iter().cycle().skip(1)).map(|(from, to)| [*from, *to]).collect();
-        Body { name, edges }
+    let body = |(name, corners): (String, Vec<Point>)| Body {
+        name,
+        edges: ring::legs(&corners).map(|(from, to)| [from, to]).collect(),
     };
     at_walls.chain(off_walls).map(body).collect()
 }

@@ -65,12 +65,11 @@ pub(super) fn least_loss(
     broken: f64,
 ) -> f64 {
     let mut candidates = candidates(statement, tableau, gradient);
-    let columns = tableau.columns.len()..;
-    candidates.extend(
-        apart
-            .zip(columns)
-            .filter_map(|((variable, coefficient), column)| of_apart(statement, variable, coefficient, column)),
-    );
+    // A variable that no row could move so far helps from the column that it would be given.
+    candidates.extend(apart.zip(tableau.columns.len()..).filter_map(|((variable, coefficient), column)| {
+        let stands = Stands { column, index: variable, high: statement.is_better_high(variable) };
+        stands.helping(-coefficient, statement.objective[variable], || statement.room(variable))
+    }));
     let reach: f64 = candidates.iter().map(|candidate| candidate.pace * candidate.room).sum();
     if reach < broken - tolerance::FEASIBLE {
         return f64::INFINITY;
@@ -88,27 +87,32 @@ pub(super) fn least_loss(
 fn candidates(statement: &Statement, tableau: &Tableau, gradient: &[f64]) -> Line<Candidate> {
     let mut candidates = Line::new();
     for (column, entry) in gradient.iter().enumerate() {
-        let toward = if tableau.high[column] { -1.0 } else { 1.0 };
-        let pace = entry * toward;
-        if pace <= tolerance::PIVOT {
-            continue;
-        }
-        let room = tableau.room(statement, column);
-        if room > 0.0 {
-            let ratio = (-tableau.reduced[column] * toward / pace).max(0.0);
-            candidates.push(Candidate { column, index: tableau.columns[column], ratio, pace, room });
-        }
+        let stands = Stands { column, index: tableau.columns[column], high: tableau.high[column] };
+        candidates.extend(stands.helping(*entry, tableau.reduced[column], || tableau.room(statement, column)));
     }
     candidates
 }
 
-/// A variable that no row could move so far, where it can help from the column that it would be given.
-fn of_apart(statement: &Statement, variable: usize, coefficient: f64, column: usize) -> Option<Candidate> {
-    let toward = if statement.is_better_high(variable) { -1.0 } else { 1.0 };
-    let (pace, room) = (-coefficient * toward, statement.room(variable));
-    let ratio = || (-statement.objective[variable] * toward / pace).max(0.0);
-    let candidate = || Candidate { column, index: variable, ratio: ratio(), pace, room };
-    (pace > tolerance::PIVOT && room > 0.0).then(candidate)
+/// What stands at a bound, and in which column.
+struct Stands {
+    column: usize,
+    /// Variable or slack.
+    index: usize,
+    /// At the upper bound.
+    high: bool,
+}
+
+impl Stands {
+    /// It as a candidate, where it can help: what is broken moves with it by `entry`, the objective by `reduced`.
+    fn helping(self, entry: f64, reduced: f64, room: impl FnOnce() -> f64) -> Option<Candidate> {
+        let toward = if self.high { -1.0 } else { 1.0 };
+        let pace = entry * toward;
+        if pace <= tolerance::PIVOT {
+            return None;
+        }
+        let (ratio, room) = ((-reduced * toward / pace).max(0.0), room());
+        (room > 0.0).then_some(Candidate { column: self.column, index: self.index, ratio, pace, room })
+    }
 }
 
 /// The candidate with the least ratio; of a tie the fastest where `fast` (it is the safest pivot), then the smallest index.

@@ -60,6 +60,6 @@ fn a_screen_pays_for_a_window_behind_it() {
         );
         told_to_the_mm(&room(["", window, DOOR], &pieces), Term::BeforeWindow)
     };
-    assert_eq!(before(100), [(1100.0, 0.0)]);
+    assert_eq!(before(100), [(1250.0, 0.0)]);
     assert_eq!(before(232), []);
 }

@@ -15,6 +15,7 @@ mod free_standing;
 mod gaps;
 mod groups;
 mod hung;
+mod in_corner;
 mod judge;
 mod kinds;
 mod laws;

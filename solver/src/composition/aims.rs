@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, Dimension, Piece, PieceId, SeatForm, SizeRange};
 
-use super::at_wall::longest_stretch;
+use super::free_stretch::longest_stretch;
 use crate::arrangement::Arrangement;
 use crate::site::Site;
 

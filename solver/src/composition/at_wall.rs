@@ -1,20 +1,18 @@
-//! What stands at a wall: drawn up to its gap, and amid the longest stretch that is free, storage amid it or snug at an end.
-//! What stands free earns the floor behind it.
+//! What stands at a wall: drawn up to its gap, and amid the longest stretch that is free, storage amid it or snug at an end, a
+//! corner sofa amid it or in its corner. What stands free earns the floor behind it.
 
-use elbowroom_model::{Brief, ItemKind, Point, Term};
+use elbowroom_model::{Brief, Point, Term};
 
 use super::about_fire::fires_beside;
 use super::asked::{Asked, Way};
 use super::axis::is_fire_wished;
+use super::free_stretch::{Stretch, free_stretches};
+use super::in_corner::Corner;
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
-use crate::best_by;
 use crate::rules::held_off::held_off;
 use crate::rules::{CostSlot, Linear, Pose, RuleContext, With};
-use crate::site::{Site, SiteWall, WallPlace};
-
-/// Windows lower than this break a stretch of wall, mm: furniture does not stand before them (common practice, no source).
-const LOW_SILL: f64 = 700.0;
+use crate::site::SiteWall;
 
 /// Stretches that differ by less than this are as long as each other, mm: a tape's difference.
 const AS_LONG: f64 = 20.0;
@@ -70,12 +68,13 @@ fn drawn_up(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall) -> Asked {
 }
 
 /// Amid the longest free stretch of its wall, or one as long (alcoves come in pairs); storage and chairs
-/// of a group of its own snug at either end of it too.
+/// of a group of its own snug at either end of it too, a corner sofa in its corner.
 fn amid(room: &RuleContext<'_>, pose: &Pose, wall: &SiteWall, term: Term) -> Vec<Way> {
     let all = free_stretches(room.brief, room.site, wall);
     let longest = all.iter().map(Stretch::length).fold(0.0, f64::max);
-    let as_long = all.into_iter().filter(|stretch| stretch.length() >= longest - AS_LONG);
-    as_long.flat_map(|stretch| amid_one(pose, wall, stretch, term)).collect()
+    let in_corner = Corner::of(room.site, pose, wall, &all).map(|corner| corner.way(pose, term));
+    let as_long = all.iter().filter(|stretch| stretch.length() >= longest - AS_LONG);
+    as_long.flat_map(|stretch| amid_one(pose, wall, *stretch, term)).chain(in_corner).collect()
 }
 
 fn amid_one(pose: &Pose, wall: &SiteWall, Stretch { low, high }: Stretch, term: Term) -> Vec<Way> {
@@ -125,54 +124,4 @@ fn behind_returns(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
 fn lost_behind(room: &RuleContext<'_>, back: &Linear, facing: Point, wide: f64) -> Linear {
     let end = room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min);
     Linear::default().plus(&back.clone().shifted(-end), wide)
-}
-
-/// A stretch of a wall, along it, mm.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Stretch {
-    low: f64,
-    high: f64,
-}
-
-impl Stretch {
-    pub(super) fn length(&self) -> f64 {
-        self.high - self.low
-    }
-}
-
-/// The longest stretch of a wall free of doors, openings, fires and low windows.
-pub(super) fn longest_stretch(brief: &Brief, site: &Site, wall: &SiteWall) -> Stretch {
-    let all = free_stretches(brief, site, wall);
-    let whole = Stretch { low: 0.0, high: (wall.end - wall.start).norm() };
-    best_by(all, |stretch| stretch.length()).unwrap_or(whole)
-}
-
-/// The stretches of a wall free of doors, openings, fires and low windows; the whole wall where there is none.
-fn free_stretches(brief: &Brief, site: &Site, wall: &SiteWall) -> Vec<Stretch> {
-    let at = |place: Point| (place - wall.start).dot(wall.along);
-    let mut taken: Vec<(f64, f64)> = Vec::new();
-    for (id, item) in brief.room.items().filter(|(_, item)| item.wall == wall.id) {
-        if let (true, Some(WallPlace { left, right, .. })) = (breaks(&item.kind), site.place_of(brief, id)) {
-            taken.push((at(left).min(at(right)), at(left).max(at(right))));
-        }
-    }
-    taken.sort_by(|one, other| one.0.total_cmp(&other.0));
-    let length = at(wall.end);
-    let (mut from, mut found) = (0.0, Vec::new());
-    for (left, right) in taken.into_iter().chain([(length, length)]) {
-        if left > from {
-            found.push(Stretch { low: from, high: left });
-        }
-        from = f64::max(from, right);
-    }
-    if found.is_empty() { vec![Stretch { low: 0.0, high: length }] } else { found }
-}
-
-/// Whether furniture at the wall ends where this begins.
-fn breaks(kind: &ItemKind) -> bool {
-    match kind {
-        ItemKind::Door(_) | ItemKind::Opening(_) | ItemKind::Fireplace(_) => true,
-        ItemKind::Window(window) => window.sill < LOW_SILL,
-        ItemKind::Radiator(_) | ItemKind::Socket(_) => false,
-    }
 }

@@ -9,10 +9,10 @@ const ranking = (() => {
   const STEP = 1;
   const PARTS = 1000000;
   const ASIDE = Infinity;
-  // How much more a plan costs that is composed far worse; what one costs that is composed well, or ill.
-  const FAR_WORSE = 1500;
-  const WELL = 1500;
+  // How much more a plan costs that is composed far worse; what one costs that is composed ill, but beside one so much better.
+  const FAR_WORSE = 750;
   const ILL = 1875;
+  const WELL_BESIDE = 1500;
 
   // Steele, Lea and Flood 2014: 64 bits of state, kept here as two halves of 32.
   class SplitMix {
@@ -100,7 +100,7 @@ const ranking = (() => {
     const holds = (lapse) => wishes[lapse.wish] >= lapse.from;
     const own = aside.map((lapses) => lapses.find(holds) ?? null);
     const best = Math.min(...composed.filter((_, place) => eased[place] === 0 && own[place] === null));
-    const most = best > WELL ? best + FAR_WORSE : Math.min(ILL, best + FAR_WORSE);
+    const most = Math.max(best + FAR_WORSE, Math.min(ILL, best + WELL_BESIDE));
     return own.map((lapse, place) => lapse ?? (composed[place] > most && holds(ill[place]) ? ill[place] : null));
   }
 

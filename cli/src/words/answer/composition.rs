@@ -1,7 +1,7 @@
 //! A term of composition in words: what a plan does not keep whole, and by how much.
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Clearance, Rounding, Term, tables};
+use elbowroom_model::{Brief, Clearance, Piece, Rounding, Term, tables};
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::composition::TermCost;
 
@@ -178,10 +178,9 @@ impl Named<'_> {
         let off = self.length(told.off);
         match told.term {
             Term::OffWall => format!("{one} stands {off} further off {other} than it needs to"),
-            Term::OffMiddle if self.may_stand_at_an_end() => {
-                format!("{one} {stands} {off} off the middle, and off either end, of what is free of {other}")
+            Term::OffMiddle => {
+                format!("{one} {stands} {off} off the middle{} of what is free of {other}", self.and_off_its_end())
             }
-            Term::OffMiddle => format!("{one} {stands} {off} off the middle of what is free of {other}"),
             Term::ScreenOffMiddle => {
                 format!("{one}, and the group with it, {stands} {off} off the middle of what is free of {other}")
             }
@@ -286,9 +285,14 @@ impl Named<'_> {
         self.brief.piece(other).is_some_and(|piece| piece.kind.stands_before_seat())
     }
 
-    /// Whether it may be snug at either end of what is free of a wall.
-    fn may_stand_at_an_end(&self) -> bool {
-        self.brief.piece(self.told.piece).is_some_and(|piece| !piece.kind.is_seat() && !piece.kind.carries_screen())
+    /// Where else it may stand at what is free of a wall: snug at an end, or in the corner that it is made for.
+    fn and_off_its_end(&self) -> &'static str {
+        let has_one_return = |piece: &Piece| piece.return_length.is_some() && piece.second_return.is_none();
+        match self.brief.piece(self.told.piece) {
+            Some(piece) if has_one_return(piece) => ", and out of the corner,",
+            Some(piece) if !piece.kind.is_seat() && !piece.kind.carries_screen() => ", and off either end,",
+            _ => "",
+        }
     }
 }
 

@@ -3,7 +3,7 @@
 /// Words that say already which one is meant.
 const DETERMINERS: [&str; 10] = ["the", "a", "an", "my", "your", "his", "her", "our", "their", "its"];
 
-/// The name with its definite article, where it takes one: `the canal wall`, but `wall 2`.
+/// The name with its definite article, where it takes one: `the canal wall`, but `wall 2` and `wall c`.
 ///
 /// ```
 /// use elbowroom_model::article::the;
@@ -52,14 +52,16 @@ pub fn capital(text: &str) -> String {
 }
 
 /// A name takes an article where it is made of words, the first of them no name of its own nor one that says already
-/// which is meant.
+/// which is meant, the last no letter that counts.
 fn takes_article(name: &str) -> bool {
     let first = name.split_whitespace().next().unwrap_or_default();
     let is_letter = |letter: char| letter.is_alphabetic() || matches!(letter, '-' | '\'' | '\u{2019}' | '.' | '&');
     let words = name.split_whitespace().all(|word| word.chars().all(is_letter));
     let is_short = first.len() > 1 && first.chars().all(char::is_uppercase);
     let own = first.starts_with(char::is_uppercase) && !is_short;
-    !name.is_empty() && words && !own && !DETERMINERS.contains(&first)
+    let last = name.split_whitespace().skip(1).last();
+    let is_counted = last.is_some_and(|last| last.len() == 1 && last.is_ascii());
+    !name.is_empty() && words && !own && !is_counted && !DETERMINERS.contains(&first)
 }
 
 #[cfg(test)]
@@ -68,7 +70,7 @@ mod tests {
 
     #[test]
     fn names_that_are_no_words_or_are_whole_by_themselves_take_none() {
-        for name in ["p0", "wall 3", "Anna's chair", "Heron 240", "the stove", "our bench", "B", "Ofen", ""] {
+        for name in ["p0", "wall 3", "wall c", "Anna's chair", "Heron 240", "the stove", "our bench", "B", "Ofen", ""] {
             assert_eq!((the(name), a(name)), (name.to_owned(), name.to_owned()), "{name}");
         }
         for name in ["sofa", "coffee table", "side-table", "children's corner", "poêle", "沙发"] {

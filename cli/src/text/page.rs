@@ -18,7 +18,7 @@ pub(crate) enum Tone {
 }
 
 /// A page that grows downward.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub(crate) struct Page {
     text: String,
     look: Look,
@@ -33,6 +33,11 @@ impl Page {
     /// Its columns.
     pub(crate) const fn width(&self) -> usize {
         self.look.width
+    }
+
+    /// How many lines it has so far.
+    pub(crate) fn height(&self) -> usize {
+        self.text.lines().count()
     }
 
     /// All of it.

@@ -1,6 +1,6 @@
 //! Prose of a comparison.
 
-use elbowroom_model::{Brief, Room};
+use elbowroom_model::{Brief, Hand, Room};
 use elbowroom_solver::answer::RankedOption;
 
 use super::answer::title;
@@ -17,12 +17,12 @@ pub(crate) const SCORES: &str = "Scores, of 100";
 pub(crate) const BACK: &str = "back to";
 /// Row: what the seat faces.
 pub(crate) const FACING: &str = "facing";
-/// Row: the side of the return, as one sits.
-pub(crate) const HAND: &str = "return, as you sit";
+/// Row: the side of the return.
+pub(crate) const HAND: &str = "return";
 /// Row: the wall of the screen.
 pub(crate) const SCREEN: &str = "screen on";
 /// A seat that stands free.
-pub(crate) const FREE: &str = "free";
+pub(crate) const FREE: &str = "no wall";
 /// Where there is none.
 pub(crate) const NONE: &str = "none";
 /// Over the weights.
@@ -33,6 +33,11 @@ pub(crate) const WHOLE: &str = "in all";
 pub(crate) const FIRM: &str = "first, of 100 shifts";
 /// Over what a way needs.
 pub(crate) const NEEDS: &str = "needs";
+
+/// The side of a return.
+pub(crate) fn hand(hand: Hand) -> String {
+    format!("on your {} as you sit", hand.key())
+}
 
 /// The head of the page.
 pub(crate) fn summary(room: &Room) -> String {

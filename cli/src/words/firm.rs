@@ -35,7 +35,8 @@ pub(crate) fn stays_first(brief: &Brief, option: &RankedOption) -> String {
 pub(crate) fn comes_first(brief: &Brief, option: &RankedOption) -> String {
     let stands = match &option.set_aside {
         Some(aside) => format!("set aside: {}", set_aside(brief, option, aside)),
-        None => format!("first in {} of 100", share(option.first_place_share)),
+        None if option.first_place_share <= 0.0 => format!("first in none {OF_SHIFTS}"),
+        None => format!("first in {} {OF_SHIFTS}", share(option.first_place_share)),
     };
     match option.eased_rules() {
         0 => stands,
@@ -55,6 +56,16 @@ fn set_aside(brief: &Brief, option: &RankedOption, aside: &SetAside) -> String {
         }
         // Marks for balance end at 0, which the best of the room may have too: what differs is what is given up.
         Lapse::IllComposed => format!("others here give up far less{}", dearest(brief, option)),
+    }
+}
+
+/// The same in a few words.
+pub(crate) fn set_aside_shortly(aside: &SetAside) -> String {
+    match aside.lapse {
+        Lapse::OutOfSight => "nobody sees the screen".to_owned(),
+        Lapse::FireBehind => "its back to the fire".to_owned(),
+        Lapse::Poor => format!("{} {:.0}", super::criteria::name(aside.criterion), aside.score.floor()),
+        Lapse::IllComposed => "others give up far less".to_owned(),
     }
 }
 

@@ -110,7 +110,7 @@ fn wish(weight: f64, now: f64) -> f64 {
 
 /// Over the reasons.
 pub(crate) const fn why(alone: bool) -> &'static str {
-    if alone { "   How it scores" } else { "   Why first (score, and the others' mean)" }
+    if alone { "   How it scores" } else { "   Why first (score, and the others on average)" }
 }
 
 /// A score beside the mean of the others: `88 (61)`.

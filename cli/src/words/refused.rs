@@ -64,7 +64,7 @@ pub(crate) fn summary(answer: &Answer, by: Option<Criterion>) -> String {
     let room = &answer.brief.room;
     let mut text = format!("{}, {}: {counts}", room.name, area(room.area() / 1e6));
     if let Some(criterion) = by {
-        let _ = write!(text, "; ranked by {} alone", criterion.key());
+        let _ = write!(text, "; ranked by {} alone", super::criteria::name(criterion));
     }
     text
 }
@@ -73,11 +73,11 @@ fn plural_do(count: usize) -> String {
     counted(count, "does", "do")
 }
 
-/// A reason and what it refuses.
+/// A reason and what it refuses, by the names that `--only` and the JSON know it by.
 pub(crate) fn refused(why: &str, keys: &[&str]) -> String {
     match keys {
-        [one] => format!("{one}: {why}"),
-        [first, rest @ ..] => format!("{first} and {} more: {why}", rest.len()),
+        [one] => format!("{why} ({one})"),
+        [first, rest @ ..] => format!("{why} ({first} and {} more)", rest.len()),
         [] => why.to_owned(),
     }
 }

@@ -45,7 +45,7 @@ pub(crate) const SCORE_IS: &str = "Score ";
 /// Between score and share.
 pub(crate) const FIRST_IS: &str = " of 100; first in ";
 /// After a share.
-pub(crate) const OF_SHIFTS: &str = " of 100 shifts of the wishes by up to one step.";
+pub(crate) const OF_SHIFTS: &str = " of 100 shifts of your wishes by up to one step.";
 /// Over the reasons.
 pub(crate) const REASONS: &str = "Why: each criterion with its score of 100";
 /// Over what a plan gives up.

@@ -1,10 +1,12 @@
 //! Prose of the answer on one screen.
 
 use elbowroom_model::article::the;
-use elbowroom_model::{Brief, Hand};
+use elbowroom_model::{Brief, Criterion, Hand};
 use elbowroom_solver::answer::RankedOption;
 
 use super::answer::title;
+use super::criteria;
+use super::firm::set_aside_shortly;
 
 /// Label: which wall, which way.
 pub(crate) const WHICH_WALL: &str = "Which wall";
@@ -17,11 +19,12 @@ pub(crate) const WHY: &str = "Why";
 /// Label: the worst that the plan gives up.
 pub(crate) const GIVES_UP_LABEL: &str = "Gives up";
 
-/// Over the other families, a line each.
-pub(crate) fn other_ways(told: usize, all: usize) -> String {
+/// Over the other families, a line each, with what they are ranked by.
+pub(crate) fn other_ways(told: usize, all: usize, by: Option<Criterion>) -> String {
+    let by = by.map_or("score", criteria::name);
     match told {
-        told if told == all => "Other ways to put the main seat (score)".to_owned(),
-        _ => format!("Other ways to put the main seat, the next {told} of {all} (score)"),
+        told if told == all => format!("Other ways to put the main seat ({by})"),
+        _ => format!("Other ways to put the main seat, the next {told} of {all} ({by})"),
     }
 }
 
@@ -30,6 +33,8 @@ pub(crate) const BEFORE_BUYING: &str =
     "Before you buy: tape it out full size, keep exits free; local codes come first.";
 /// Where the rest is.
 pub(crate) const FULL: &str = "--full tells all that is known; `draw`, `tape` and `card` make the sheets.";
+/// The same where nothing fits.
+pub(crate) const FULL_OF_NOTHING: &str = "--full tells why, of each arrangement, and all cautions.";
 
 /// How large a piece may be, and how large it is in the plan.
 pub(crate) fn up_to(label: &str, count: usize, most: &str, planned: &str) -> String {
@@ -42,15 +47,20 @@ pub(crate) fn all_up_to(sizes: &[String], unit: &str) -> String {
     format!("{}, in {unit}", sizes.join(", "))
 }
 
-/// An option in a line, with its score, and with why one of a higher score may stand before it.
-pub(crate) fn in_a_line(brief: &Brief, option: &RankedOption) -> String {
-    format!("{}. {} ({:.0}{})", option.rank, title(brief, option), option.score, standing(option))
+/// An option in a line, with its score, or that by which all are ranked, and with why one of a lower score may stand before it.
+pub(crate) fn in_a_line(brief: &Brief, option: &RankedOption, by: Option<Criterion>) -> String {
+    let judgement = by.and_then(|by| option.judgement(by));
+    let score = judgement.map_or_else(
+        || format!("{:.0}", option.score),
+        |judgement| format!("{} {:.0}", criteria::name(judgement.criterion), judgement.score),
+    );
+    format!("{}. {} ({score}{})", option.rank, title(brief, option), standing(option))
 }
 
 /// What stands behind others whatever its score is.
 fn standing(option: &RankedOption) -> String {
     match (option.set_aside, option.eased_rules()) {
-        (Some(_), _) => ", set aside".to_owned(),
+        (Some(aside), _) => format!("; set aside: {}", set_aside_shortly(&aside)),
         (None, 0) => String::new(),
         (None, 1) => ", eases a rule".to_owned(),
         (None, many) => format!(", eases {many} rules"),

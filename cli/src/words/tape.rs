@@ -68,7 +68,7 @@ pub(crate) fn title(room: &str) -> String {
 
 /// The option that is laid out.
 pub(crate) fn option(brief: &Brief, option: &RankedOption, options: usize) -> String {
-    format!("Option {} of {options}: {} ({})", option.rank, answer::title(brief, option), option.key)
+    format!("Option {} of {options}: {}", option.rank, answer::title(brief, option))
 }
 
 /// What lengths are told in.
@@ -88,7 +88,7 @@ pub(crate) fn units(unit: &str) -> String {
 pub(crate) fn tape(total: &str, rolls: usize, roll: &str, overlap: &str) -> String {
     let rolls = counted(rolls, "roll", "rolls");
     format!(
-        "Low-tack tape, {total} in all: {rolls} of {roll}. Each strip is cut {overlap} longer than its stroke and rounded up, \
+        "Low-tack tape, {total} in all: {rolls} of {roll}. Each strip is cut {overlap} longer than its line and rounded up, \
          so that strips cross at the corners."
     )
 }

@@ -5,6 +5,7 @@ use elbowroom_model::{Brief, Clearance, Criterion};
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
 use crate::words::check as words;
+use crate::words::criteria;
 use crate::words::lengths::taped;
 
 /// Each rule with its figure and source, then each wish.
@@ -18,6 +19,6 @@ pub(super) fn tell(page: &mut Page, brief: &Brief) {
     }
     page.table(2, &table);
     page.heading(words::WISHES);
-    let wish = |&criterion: &Criterion| format!("{} {}", criterion.key(), brief.wishes.get(criterion));
+    let wish = |&criterion: &Criterion| format!("{} {}", criteria::name(criterion), brief.wishes.get(criterion));
     page.paragraph(2, &Criterion::ALL.iter().map(wish).collect::<Vec<_>>().join(", "));
 }

@@ -1,6 +1,6 @@
 //! The rows of a comparison: one for each thing that can be held against each other, a cell for each option.
 
-use elbowroom_model::{Criterion, Dimension, Hand, PieceId, WallId};
+use elbowroom_model::{Criterion, Dimension, PieceId, WallId};
 use elbowroom_solver::answer::{PieceSizes, RankedOption, Thing};
 
 use super::compared::Compared;
@@ -75,7 +75,7 @@ pub(super) fn decisions(compared: &Compared<'_>) -> Rows {
     put(words::BACK, &|option| wall(option.choices.seat_back, words::FREE));
     put(words::FACING, &|option| wall(wall_faced(brief, option), words::NONE));
     if compared.options.iter().any(|option| option.choices.hand.is_some()) {
-        put(words::HAND, &|option| option.choices.hand.map_or(words::NONE, Hand::key).to_owned());
+        put(words::HAND, &|option| option.choices.hand.map_or_else(|| words::NONE.to_owned(), words::hand));
     }
     if compared.options.iter().any(|option| option.choices.media_wall.is_some()) {
         put(words::SCREEN, &|option| wall(option.choices.media_wall, words::NONE));

@@ -44,7 +44,11 @@ pub(crate) fn wall_faced(brief: &Brief, option: &RankedOption) -> Option<WallId>
 pub(crate) fn text(told: &RankPage<'_>, look: Look) -> String {
     let mut page = Page::new(look);
     match told.answer.options.as_slice() {
-        [] => refused::tell_nothing_fits(&mut page, told),
+        [] if !told.full => {
+            short::tell_nothing_fits(&mut page, told);
+            return page.into_text();
+        }
+        [] => refused::tell_remedies(&mut page, told, usize::MAX),
         [best, others @ ..] if !told.full => {
             short::tell(&mut page, told, best, others);
             return page.into_text();

@@ -12,8 +12,8 @@ use crate::words::refused as words;
 /// Reasons told; the JSON has them all.
 const TOLD: usize = 8;
 
-/// The head of the page where no option fits, and the remedies.
-pub(super) fn tell_nothing_fits(page: &mut Page, told: &RankPage<'_>) {
+/// The head of the page where no option fits, and so many remedies.
+pub(super) fn tell_remedies(page: &mut Page, told: &RankPage<'_>, most: usize) {
     page.paragraph(0, &words::summary(told.answer, told.limits.by));
     let undecided = told.answer.undecided();
     order(page, told.brief());
@@ -28,8 +28,8 @@ pub(super) fn tell_nothing_fits(page: &mut Page, told: &RankPage<'_>) {
         return;
     }
     page.heading(words::remedies(undecided));
-    for remedy in said::remedies(told.answer) {
-        page.entry(3, &remedy);
+    for remedy in said::remedies(told.answer).iter().take(most) {
+        page.entry(3, remedy);
     }
 }
 

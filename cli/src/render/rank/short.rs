@@ -1,11 +1,13 @@
 //! The answer on one screen: which wall, which hand, how large, why, what it gives up; the best of a few other families, a
-//! line each; one line of caution. What else is known stands on the full page.
+//! line each; one line of caution. Where nothing fits: what would help, and what comes nearest. What else is known stands on
+//! the full page.
 
 use elbowroom_model::Rounding;
 use elbowroom_solver::answer::RankedOption;
 
 use super::RankPage;
 use super::group::{Group, groups};
+use super::refused::{reasons, tell_remedies};
 use super::{answer, why};
 use crate::text::page::Page;
 use crate::words::answer::{all_eased, gives_up, reason, screens_beyond, speaks_for};
@@ -18,15 +20,20 @@ use crate::words::{refused, short as words};
 const HANG: usize = 14;
 /// Pieces whose sizes are told, the weightiest first.
 const SIZES: usize = 3;
-/// Other families that are told.
+/// Other families that are told where there is room,
 const OTHERS: usize = 3;
+/// on a screen of so many lines, one of 24 less where one types on.
+const LINES: usize = 23;
+/// Remedies, and misses, that are told where nothing fits.
+const REMEDIES: usize = 4;
+const MISSES: usize = 2;
 
 /// The screen.
 pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
     let brief = told.brief();
     page.paragraph(0, &refused::summary(told.answer, told.limits.by));
     answer::order(page, brief);
-    page.strong(&words::in_a_line(brief, best));
+    page.strong(&words::in_a_line(brief, best, told.limits.by));
     for eased in all_eased(brief, best) {
         page.entry(3, &eased);
     }
@@ -47,10 +54,36 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
     if let Some(given_up) = gives_up(brief, &best.planned.composition).first() {
         page.labelled(3, words::GIVES_UP_LABEL, HANG, given_up);
     }
-    tell_others(page, told, best, others);
+    *page = with_others(page, told, best, others);
+}
+
+/// Where nothing fits.
+pub(super) fn tell_nothing_fits(page: &mut Page, told: &RankPage<'_>) {
+    tell_remedies(page, told, REMEDIES);
+    if let Some((heading, reasons)) = reasons(told.answer).first() {
+        page.heading(heading);
+        for reason in reasons.iter().take(MISSES) {
+            page.entry(3, &reason.why);
+        }
+    }
+    end(page, words::FULL_OF_NOTHING);
+}
+
+fn end(page: &mut Page, rest: &str) {
     page.gap();
     page.entry(0, words::BEFORE_BUYING);
-    page.faint(0, words::FULL);
+    page.faint(0, rest);
+}
+
+/// The page to its end, with as many of the other families as a screen holds, one at the least.
+fn with_others(page: &Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) -> Page {
+    let with = |count: usize| {
+        let mut page = page.clone();
+        tell_others(&mut page, told, best, others, count);
+        end(&mut page, words::FULL);
+        page
+    };
+    (2..=OTHERS).rev().map(with).find(|page| page.height() <= LINES).unwrap_or_else(|| with(1))
 }
 
 /// `corner sofa up to 280 x 230 x 105 (230 x 230 x 90 in this plan)`.
@@ -68,7 +101,7 @@ fn how_large(told: &RankPage<'_>, best: &RankedOption) -> String {
 }
 
 /// The best of the families that come next, a line each.
-fn tell_others(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption]) {
+fn tell_others(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others: &[RankedOption], count: usize) {
     if others.is_empty() {
         page.heading(refused::no_other(told.answer.undecided()));
         return;
@@ -78,8 +111,8 @@ fn tell_others(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, others
     if next.is_empty() {
         return;
     }
-    page.heading(&words::other_ways(next.len().min(OTHERS), next.len()));
-    for listed in next.iter().take(OTHERS) {
-        page.entry(1, &words::in_a_line(told.brief(), listed.best));
+    page.heading(&words::other_ways(next.len().min(count), next.len(), told.limits.by));
+    for listed in next.iter().take(count) {
+        page.entry(1, &words::in_a_line(told.brief(), listed.best, told.limits.by));
     }
 }

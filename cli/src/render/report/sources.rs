@@ -6,6 +6,7 @@ use super::ReportPage;
 use crate::text::markup::Markup;
 use crate::words::answer as said;
 use crate::words::check as check_words;
+use crate::words::criteria;
 use crate::words::lengths::taped;
 use crate::words::report as words;
 
@@ -32,7 +33,7 @@ fn put_criteria(page: &mut Markup, told: &ReportPage<'_>) {
     let Some(best) = told.answer.options.first() else { return };
     page.element("h3", &[], words::YARDSTICKS).open("ul", &[]);
     for judgement in &best.judgements {
-        page.open("li", &[]).inline("strong", &[], judgement.criterion.key());
+        page.open("li", &[]).inline("strong", &[], criteria::name(judgement.criterion));
         page.text(": ").text(tables::basis(judgement.criterion)).end();
     }
     page.end();

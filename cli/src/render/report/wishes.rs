@@ -2,6 +2,7 @@
 
 use super::ReportPage;
 use crate::text::markup::Markup;
+use crate::words::criteria;
 use crate::words::report as words;
 
 /// The sliders, in the order of the criteria's columns.
@@ -17,9 +18,9 @@ pub(super) fn put(page: &mut Markup, told: &ReportPage<'_>) {
         &[("class", "sliders"), ("aria-labelledby", "h-wishes"), ("aria-describedby", "wishes-about")],
     );
     for criterion in best.judgements.iter().map(|judgement| judgement.criterion) {
-        let (name, weight) = (criterion.key(), told.answer.brief.wishes.get(criterion).to_string());
-        let (id, told_id) = (format!("wish-{name}"), format!("wish-{name}-told"));
-        page.open("div", &[]).open("label", &[("for", &id)]).element("span", &[], name);
+        let (key, weight) = (criterion.key(), told.answer.brief.wishes.get(criterion).to_string());
+        let (id, told_id) = (format!("wish-{key}"), format!("wish-{key}-told"));
+        page.open("div", &[]).open("label", &[("for", &id)]).element("span", &[], criteria::name(criterion));
         page.element("output", &[("id", &told_id), ("for", &id)], &weight).end();
         let slider = [
             ("type", "range"),

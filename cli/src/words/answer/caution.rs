@@ -35,7 +35,7 @@ pub(crate) const fn caution(caution: Caution) -> &'static str {
         }
         Caution::LicensedWork => {
             "Wiring, gas, structure and heavy weights on a floor are for a licensed person to judge; keep cords out of \
-             the ways."
+             the walkways."
         }
         Caution::Wheelchair => {
             "The wheelchair figures are guidance; the person who lives there decides, and local codes hold."

@@ -88,7 +88,7 @@ fn in_figures(rule: Rule, between: &Between, Figures { wanted, given }: &Figures
             )
         }
         Rule::Clearance(Clearance::SolidWall) => {
-            format!("{one} is wanted with solid wall behind all but {wanted} of it; at {other} {given} has none")
+            format!("{one} is wanted with solid wall behind all but {wanted} of it; at {other} there is none behind {given}")
         }
         Rule::Clearance(Clearance::BeforeOpening) => {
             format!("{wanted} is wanted free before {other}; {one} leaves {given}")
@@ -202,7 +202,7 @@ pieces: [{ kind: sofa }, { kind: armchair }, { kind: media-unit, screen: 1397 mm
             ),
             (
                 told(Clearance::SolidWall, [UNIT, WALL], Some([50.0, 200.0])),
-                "The media unit is wanted with solid wall behind all but 5 cm of it; at the stair wall 20 has none.",
+                "The media unit is wanted with solid wall behind all but 5 cm of it; at the stair wall there is none behind 20.",
             ),
             (
                 told(Rule::ScreenTurn, [UNIT, SOFA], None),

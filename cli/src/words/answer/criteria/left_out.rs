@@ -3,9 +3,11 @@
 use elbowroom_model::article::capital;
 use elbowroom_solver::criteria::{CriterionLeftOut, Missing};
 
+use crate::words::criteria;
+
 /// The criterion and why it does not apply, as one sentence.
 pub(crate) fn left_out(left_out: CriterionLeftOut) -> String {
-    format!("{} is left out: {}.", capital(left_out.criterion.key()), why(left_out.missing))
+    format!("{} is left out: {}.", capital(criteria::name(left_out.criterion)), why(left_out.missing))
 }
 
 const fn why(missing: Missing) -> &'static str {

@@ -27,11 +27,17 @@ pub(super) fn lead(brief: &Brief, finding: &ViewFinding) -> String {
     match finding.places {
         1 => format!("from the seat {fills} {angle:.0} degrees"),
         count => format!(
-            "from the {count} seat places {fills} {angle:.0} degrees on average, {from_middle:.0} from the middle of {}{}",
+            "from the {count} seat places {fills} {angle:.0} degrees on average, {} the middle of {}{}",
+            from(*from_middle),
             piece(brief, finding.seat),
             finding.aside.map_or_else(String::new, aside)
         ),
     }
+}
+
+/// How much of it fills what one sees from a place.
+fn from(angle: f64) -> String {
+    if angle < 0.5 { "and is not seen from".to_owned() } else { format!("{angle:.0} from") }
 }
 
 /// `the bay fills`.
@@ -91,6 +97,11 @@ mod tests {
         );
         let both = ViewFinding { windows: vec![BAY, YARD], angle: 0.2, ..view() };
         assert_eq!(told(Finding::View(both)), "The bay and the yard window lie before none of the seats.");
+        let out_of_sight = ViewFinding { from_middle: 0.0, ..view() };
+        assert_eq!(
+            told(Finding::View(out_of_sight)),
+            "From the 3 seat places the bay fills 30 degrees on average, and is not seen from the middle of the sofa."
+        );
         let one = ViewFinding { places: 1, ..view() };
         assert_eq!(told(Finding::View(one)), "From the seat the bay fills 30 degrees.");
     }

@@ -11,6 +11,11 @@ use crate::page::reply;
 
 /// The page's style, after the tones of plans as they are printed.
 static STYLE: LazyLock<Vec<u8>> = LazyLock::new(|| (plain_tones() + include_str!("../assets/page.css")).into_bytes());
+static PAGE: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/page.js")));
+static ROOM: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/room.js")));
+static FIELDS: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/fields.js")));
+static OPTIONS: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/options.js")));
+static TRIAL: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/trial.js")));
 /// The letters of plans.
 static BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Book, Letters::Plain));
 static BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Bold, Letters::Plain));
@@ -20,20 +25,51 @@ static MORE_BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Bold, 
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
+/// A script as a browser reads it: without what it only holds for people. No line of ours goes on inside a text.
+fn as_sent(script: &str) -> Vec<u8> {
+    let lines = script.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with("//"));
+    lines.flat_map(|line| [line, "\n"]).collect::<String>().into_bytes()
+}
+
 /// A part of the page by its name.
 pub(super) async fn asset(Path(name): Path<String>) -> Response {
     match name.as_str() {
         "page.css" => reply::asset("text/css; charset=utf-8", &STYLE),
-        "page.js" => reply::asset(SCRIPT, include_bytes!("../assets/page.js")),
-        "room.js" => reply::asset(SCRIPT, include_bytes!("../assets/room.js")),
-        "fields.js" => reply::asset(SCRIPT, include_bytes!("../assets/fields.js")),
-        "options.js" => reply::asset(SCRIPT, include_bytes!("../assets/options.js")),
-        "trial.js" => reply::asset(SCRIPT, include_bytes!("../assets/trial.js")),
+        "page.js" => reply::asset(SCRIPT, &PAGE),
+        "room.js" => reply::asset(SCRIPT, &ROOM),
+        "fields.js" => reply::asset(SCRIPT, &FIELDS),
+        "options.js" => reply::asset(SCRIPT, &OPTIONS),
+        "trial.js" => reply::asset(SCRIPT, &TRIAL),
         "icon.svg" => reply::asset("image/svg+xml", include_bytes!("../assets/icon.svg")),
         "book.ttf" => reply::asset("font/ttf", &BOOK),
         "bold.ttf" => reply::asset("font/ttf", &BOLD),
         "more-book.ttf" => reply::asset("font/ttf", &MORE_BOOK),
         "more-bold.ttf" => reply::asset("font/ttf", &MORE_BOLD),
         _ => missing(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::as_sent;
+
+    #[test]
+    fn scripts_are_sent_without_what_is_for_people() {
+        let script = "// Why.\nif (here) {\n  // How.\n  there(`a${1} // b`);\n\n}\n";
+        assert_eq!(as_sent(script), b"if (here) {\nthere(`a${1} // b`);\n}\n");
+    }
+
+    /// What is taken from a line would be taken from a text that goes on over it.
+    #[test]
+    fn no_text_of_a_script_goes_on_over_lines() {
+        for script in [
+            include_str!("../assets/page.js"),
+            include_str!("../assets/room.js"),
+            include_str!("../assets/fields.js"),
+            include_str!("../assets/options.js"),
+            include_str!("../assets/trial.js"),
+        ] {
+            assert!(script.lines().all(|line| line.matches('`').count() % 2 == 0), "{script}");
+        }
     }
 }

@@ -60,7 +60,7 @@ fn second_check(brief: &Brief, placed: &[Placed], routes: &[Route], part: Part) 
 }
 
 /// The layout as a result tells it.
-fn told(brief: &Brief, placed: &[Placed], routes: &[Route]) -> Value {
+pub(crate) fn told(brief: &Brief, placed: &[Placed], routes: &[Route]) -> Value {
     let piece = |placed: &Placed| {
         let asked = &brief.pieces[placed.piece.0];
         let Size { width, return_length, second_return, depth, return_depth } = placed.size;

@@ -8,6 +8,7 @@ mod alike;
 mod asked;
 mod choices;
 mod costs;
+mod family;
 mod fit;
 mod found;
 mod known;

@@ -16,6 +16,7 @@ use rayon::prelude::*;
 use super::asked::{Effort, Order, SetsAsked, Watch};
 use super::choices::{Choices, choices};
 use super::costs::costs;
+use super::family::{Family, family, first_of_each, least_of_each};
 use super::found::{Impossible, SetFound, SetPiece, SetsFound};
 use super::known::Known;
 use super::node::{NoSet, Node};
@@ -94,16 +95,20 @@ impl<'a> Search<'a> {
         }
         found.sort_by(|one, other| self.compare(one, other).then_with(|| one.node.chosen.cmp(&other.node.chosen)));
         let told = |set: &TriedSet| self.context.told(set, costs(self.context, set, &found));
-        let sets: Vec<SetFound> = found.par_iter().take(self.asked.top).filter_map(told).collect();
+        let each = first_of_each(&found, |set: &TriedSet| self.family(set));
+        let sets: Vec<SetFound> = each.into_par_iter().take(self.asked.top).filter_map(told).collect();
         SetsFound { sets, solved, proven, impossible: None, without: Vec::new(), unpriced: self.unpriced.clone() }
     }
 
-    /// Whether as many sets as are asked for come before everything still to come.
+    fn family(&self, set: &TriedSet) -> Family {
+        family(self.context.rows, &set.pieces)
+    }
+
+    /// Whether as many families of sets as are asked for come before everything still to come.
     fn is_settled(&self, found: &[TriedSet], next: Option<&Reverse<Node>>) -> bool {
         // By score no bound says what is still to come.
         let key = |node: &Node| (node.left_out, if self.asked.order == Order::Score { 0 } else { node.bound });
-        let mut keys: Vec<(usize, u64)> = found.iter().map(|set| key(&set.node)).collect();
-        keys.sort_unstable();
+        let keys = least_of_each(found.iter().map(|set| (self.family(set), key(&set.node))));
         let last = self.asked.top.checked_sub(1).and_then(|place| keys.get(place));
         last.is_some_and(|last| next.is_none_or(|Reverse(node)| key(node) > *last))
     }

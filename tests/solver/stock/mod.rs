@@ -7,6 +7,7 @@ mod general;
 mod large;
 mod moves;
 mod offered;
+mod planned;
 mod stand_ins;
 mod yes_and_no;
 

@@ -153,6 +153,9 @@ fn sets(page: &mut Page, told: &ShopPage<'_>, found: &SetsFound, budget: Option<
         set(page, told, one, Some(place + 1));
     }
     page.gap();
+    if found.sets.len() > 1 {
+        page.faint(2, words::OF_EACH_THE_BEST);
+    }
     if !found.without.is_empty() {
         let rows: Vec<&str> = found.without.iter().map(|row| told.names.row(*row)).collect();
         page.paragraph(2, &words::without(&rows));

@@ -208,7 +208,8 @@ impl<'a> Attempts<'_, 'a> {
         let layout = verify::let_out(self.checked, &found.layout, arrangement, &circle);
         let gained = layout.size_value(brief) - found.layout.size_value(brief);
         let objective = found.objective + gained;
-        Found { layout, objective, bound: found.bound.max(objective), ..found }
+        let bound = if found.may_be(objective) { found.bound.max(objective) } else { layout.most_size_value(brief) };
+        Found { layout, objective, bound, ..found }
     }
 
     fn walked(&self, found: Found) -> Walked {

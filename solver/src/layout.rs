@@ -193,20 +193,29 @@ impl Layout {
     /// `needed: false` counts from zero.
     #[must_use]
     pub fn size_value(&self, brief: &Brief) -> f64 {
+        self.value_by(brief, |placed, dimension, _| placed.size.get(dimension))
+    }
+
+    /// The same with every size of what stands at its most: no layout of these pieces has more.
+    #[must_use]
+    pub(crate) fn most_size_value(&self, brief: &Brief) -> f64 {
+        self.value_by(brief, |placed, dimension, range| placed.size.get(dimension).map(|_| range.most))
+    }
+
+    fn value_by(&self, brief: &Brief, size: fn(&Placed, Dimension, SizeRange) -> Option<f64>) -> f64 {
         let value = |placed: &Placed| {
             let Some(piece) = brief.piece(placed.piece) else { return 0.0 };
-            let dimensions = piece.dimensions().into_iter();
-            dimensions.map(|dimension| value_of(piece, dimension, placed.size)).sum::<f64>() * piece.weight
+            let of = |dimension| {
+                let range = piece.range(dimension)?;
+                Some(value_of(piece, range, size(placed, dimension, range)?))
+            };
+            piece.dimensions().into_iter().filter_map(of).sum::<f64>() * piece.weight
         };
         self.placed.iter().map(value).sum()
     }
 }
 
 /// Value of one dimension, before the piece's weight.
-fn value_of(piece: &Piece, dimension: Dimension, size: Size) -> f64 {
-    match (piece.range(dimension), size.get(dimension)) {
-        (Some(range), Some(size)) if piece.needed => range.value(size),
-        (Some(range), Some(size)) => range.value(size) + range.least,
-        _ => 0.0,
-    }
+fn value_of(piece: &Piece, range: SizeRange, size: f64) -> f64 {
+    if piece.needed { range.value(size) } else { range.value(size) + range.least }
 }

@@ -1,11 +1,11 @@
 //! A second group in a room that is ranked: it stands by itself, whole, and counts for nothing in the main one.
 
-use elbowroom_model::{Criterion, Point};
-use elbowroom_solver::Placed;
+use elbowroom_model::{Criterion, PieceId, Point};
 use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::criteria::Finding;
 use elbowroom_solver::geometry::apart;
 use elbowroom_solver::group_places::{GroupBy, group_places};
+use elbowroom_solver::{Layout, Placed};
 
 use crate::support::ranked::ranked;
 
@@ -98,4 +98,47 @@ fn a_chair_and_its_lamp_stand_on_one_level() {
         assert_eq!(["reading light", "reading table"].map(|name| side(named(&answer, option, name))), [chair; 2]);
         assert!(option.layout.placed.iter().all(|placed| !crosses(placed)), "{}", option.key);
     }
+}
+
+/// A parlour with a step across the middle of its floor, that ends 1.5 m short of one wall: a sofa, its table and a chair.
+const WITH_A_STEP: &str = "units: mm
+measured_within: 5
+walls:
+  - { name: wall a, start: [0, 0] }
+  - { name: wall b, start: [3570, 0] }
+  - name: wall c
+    start: [3570, -740]
+    holds: [{ kind: door, name: hall door, at: 190, width: 820, hinge: right, swings: in, leads_to: entrance }]
+  - { name: wall d, start: [5490, -740] }
+  - { name: wall e, start: [5490, -4370] }
+  - { name: wall f, start: [0, -4370] }
+fixed:
+  - { kind: step, name: kerb, line: [[1520, -2300], [4520, -2300]] }
+pieces:
+  - { kind: sofa }
+  - { kind: coffee-table }
+  - { kind: media-unit }
+clearances: { profile: snug }
+";
+
+/// However large they are: no more of a sofa than there is room for beside the step, where its table lies beyond the line of it.
+#[test]
+fn a_sofa_grows_no_further_than_is_on_one_level_with_its_table() {
+    let answer = ranked(WITH_A_STEP);
+    let corners = |layout: &Layout, place: usize| {
+        let placed = layout.of(PieceId(place)).unwrap();
+        placed.parts().iter().flat_map(|part| part.corners().to_vec()).collect::<Vec<_>>()
+    };
+    let mut astride = 0;
+    for option in &answer.options {
+        for layout in [&option.layout, &option.largest.layout] {
+            let both = [corners(layout, 0), corners(layout, 1)].concat();
+            let is_past = |past: fn(&Point) -> bool| both.iter().all(past);
+            let is_past_an_end = is_past(|at| at.x < 1515.5) || is_past(|at| at.x > 4524.5);
+            let is_on_one_side = is_past(|at| at.y > -2295.5) || is_past(|at| at.y < -2304.5);
+            assert!(is_past_an_end || is_on_one_side, "{}: {both:?}", option.key);
+            astride += usize::from(!is_on_one_side);
+        }
+    }
+    assert!(astride > 0, "some lie past the end of the step");
 }

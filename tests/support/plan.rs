@@ -33,6 +33,8 @@ pub(crate) struct PlanWall {
     pub(crate) name: String,
     pub(crate) start: At,
     pub(crate) holds: Vec<Held>,
+    /// Lengths by other keys of its row, such as `ceiling_from`.
+    pub(crate) also: Vec<(&'static str, f64)>,
 }
 
 /// Something on a wall.
@@ -49,6 +51,8 @@ pub(crate) struct Held {
 pub(crate) enum What {
     /// A door that swings in about the jamb on this side, or leads out of the way where it is `None`.
     Door { hinge: Option<Side>, leads_to: &'static str },
+    /// A door that swings in and opens so far, degrees.
+    WideDoor { hinge: Side, opens_to: f64, leads_to: &'static str },
     /// A doorway with no door.
     Opening { leads_to: &'static str, stance: &'static str },
     /// A window with its sill and head.
@@ -124,6 +128,7 @@ impl Plan {
             name: format!("wall {}", char::from(b'a' + u8::try_from(place).unwrap())),
             start: *start,
             holds: Vec::new(),
+            also: Vec::new(),
         };
         Self {
             walls: corners.iter().enumerate().map(wall).collect(),
@@ -201,6 +206,9 @@ impl Plan {
                     at: self.length(wall) - held.at - held.width,
                     what: match &held.what {
                         What::Door { hinge, leads_to } => What::Door { hinge: hinge.map(Side::other), leads_to },
+                        &What::WideDoor { hinge, opens_to, leads_to } => {
+                            What::WideDoor { hinge: hinge.other(), opens_to, leads_to }
+                        }
                         what => what.clone(),
                     },
                     ..held.clone()
@@ -209,6 +217,7 @@ impl Plan {
                     name: self.walls[wall].name.clone(),
                     start: flip(self.walls[(wall + 1) % count].start),
                     holds: self.walls[wall].holds.iter().map(held).collect(),
+                    also: self.walls[wall].also.clone(),
                 }
             })
             .collect();

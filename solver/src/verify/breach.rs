@@ -108,6 +108,8 @@ pub enum Wrong {
     GroupsTooNear,
     /// It stands away from its group.
     OutOfGroup,
+    /// A step parts it from the second, with which it is to be on one level.
+    OnOtherLevel,
     /// It stands elsewhere than the file holds it.
     NotInItsPlace,
     /// It is told to be eased, and is never.

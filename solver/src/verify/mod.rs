@@ -23,6 +23,7 @@ mod held;
 mod hung;
 mod inside;
 mod leaf;
+mod level;
 mod mouth;
 mod off_wall;
 mod overlap;
@@ -81,6 +82,7 @@ fn standing(scene: &CheckedLayout<'_>) -> Vec<Breach> {
         hung::breaches,
         group::breaches,
         groups::breaches,
+        level::breaches,
         fronts::breaches,
     ];
     rules.iter().flat_map(|rule| rule(scene)).collect()

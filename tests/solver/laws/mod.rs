@@ -12,6 +12,7 @@ mod order;
 mod sizes;
 mod slack;
 mod told;
+mod with_more;
 mod words;
 
 use proptest::test_runner::{Config, RngSeed};

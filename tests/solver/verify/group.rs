@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Brief, Clearance, Hand, Pair, Piece, PieceId, PieceKind, Point};
 use elbowroom_solver::arrangement::{Arrangement, Relation, Role, Stand, Standing};
-use elbowroom_solver::verify::{CheckedRoom, verify};
+use elbowroom_solver::verify::{CheckedRoom, Wrong, verify};
 use elbowroom_solver::{Layout, Placed, Size};
 
 use super::{HAIR, NORTH, SOUTH, WEST, arrangement, at_wall, broken, corner, edge, placed};
@@ -84,6 +84,25 @@ fn the_table_that_the_arrangement_gives_a_seat_serves_that_seat() {
     assert_eq!(verify(&CheckedRoom::of(&brief), &layout, &serving(0), &[]), []);
     let breaches = verify(&CheckedRoom::of(&brief), &layout, &serving(2), &[]);
     assert_eq!(breaches.iter().map(|breach| breach.rule.key()).collect::<Vec<_>>(), ["seat_to_table"]);
+}
+
+/// A step ends at x = 4000: a table and its seat are on one side of it, or both past that end.
+#[test]
+fn what_serves_a_seat_is_on_one_level_with_it() {
+    let step = [(1000.0, -1200.0), (4000.0, -1200.0)];
+    let brief = rectangle(8000.0, 4000.0).within(0.0).fixed("step", &step);
+    let brief = brief.piece(piece(PieceKind::Sofa)).piece(piece(PieceKind::CoffeeTable));
+    let stand = Stand { at_wall: None, facing: SOUTH, relation: Relation::Before { seat: PieceId(0) }, turn: None };
+    let standing = Standing { piece: PieceId(1), role: Role::Table, hand: None, stands: vec![stand] };
+    let serving = Arrangement { standings: vec![standing], ..arrangement() };
+    let parted = |x: f64| {
+        let sofa = placed(0, (x, -100.0), SOUTH, (2000.0, 900.0));
+        let placed = vec![sofa, placed(1, (x, -1400.0), SOUTH, (1000.0, 600.0))];
+        let layout = Layout { placed, ..Layout::default() };
+        let breaches = verify(&CheckedRoom::of(&brief), &layout, &serving, &[]);
+        breaches.iter().filter(|breach| breach.wrong == Wrong::OnOtherLevel).count()
+    };
+    assert_eq!([2500.0, 4900.0, 5000.0, 5500.0].map(parted), [1, 1, 0, 0]);
 }
 
 #[test]

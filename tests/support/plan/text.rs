@@ -79,6 +79,9 @@ fn write_wall(text: &mut String, wall: &PlanWall, tongue: Tongue) {
     let number = |value| tongue.number(value);
     let (x, y) = wall.start;
     writeln!(text, "  - name: {}\n    start: [{}, {}]", wall.name, number(x), number(y)).unwrap();
+    for (key, length) in &wall.also {
+        writeln!(text, "    {key}: {}", number(*length)).unwrap();
+    }
     if !wall.holds.is_empty() {
         text.push_str("    holds:\n");
     }
@@ -92,6 +95,10 @@ fn write_wall(text: &mut String, wall: &PlanWall, tongue: Tongue) {
             What::Door { hinge: None, leads_to } => {
                 format!("kind: door, {place}, swings: slides, leads_to: {leads_to}")
             }
+            What::WideDoor { hinge, opens_to, leads_to } => format!(
+                "kind: door, {place}, hinge: {}, swings: in, opens_to: {opens_to}, leads_to: {leads_to}",
+                hinge.key()
+            ),
             What::Opening { leads_to, stance } => {
                 format!("kind: opening, {place}, leads_to: {leads_to}, stance: {stance}")
             }

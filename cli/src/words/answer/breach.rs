@@ -154,6 +154,7 @@ const fn wrong(wrong: Wrong) -> &'static str {
         Wrong::UnderSlope => "is higher than the ceiling before",
         Wrong::GroupsTooNear => "leaves too little room to walk between its group and",
         Wrong::OutOfGroup => "stands away from the seats of its group",
+        Wrong::OnOtherLevel => "is on another level than",
         Wrong::NotInItsPlace => "does not stand where it is held",
         Wrong::SlotBehind => "leaves a slot behind it that is no way, before",
         Wrong::NoReasonBehind => "stands free, with neither room nor a reason behind it, before",

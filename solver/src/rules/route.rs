@@ -21,10 +21,23 @@ use crate::site::BodyId;
 pub struct Widening {
     /// At least one of these must hold for the route to be wide enough.
     pub requirement: Requirement,
-    /// No other change could widen it.
+    /// No other change could widen it, as long as what is `behind` the chain stays there.
     pub is_exhaustive: bool,
     /// The pieces of a chain that closes between walls and parts two doorways or windows: it does so wherever they stand.
     pub bars: Option<Vec<PieceId>>,
+    /// The piece that the way ends at, where it does.
+    pub behind: Option<Behind>,
+}
+
+/// A piece behind a chain of others. It could come to stand on the other side of that with no gap of it opened: but not while
+/// it stays on its side of each of them, since a gap is convex in all that moves, and so between any two layouts in which
+/// the chain is closed it is closed all along.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Behind {
+    /// The piece.
+    pub piece: PieceId,
+    /// The others.
+    pub chain: Vec<PieceId>,
 }
 
 /// The first route of `layout` that is too narrow, and what would widen it; `None` where all are wide enough.
@@ -62,7 +75,7 @@ pub fn circle_out_of_reach(
     let links = widest.links.iter().filter(|link| link.gap < widest.needs - ENOUGH);
     let alternatives = links.flat_map(|link| scene.opened(link, widest.needs - RELAXED, None)).collect();
     let cause = Cause { rule: Clearance::TurningCircle.into(), piece: context.main_seat, with: With::Itself };
-    Some(Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: false, bars: None })
+    Some(Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: false, bars: None, behind: None })
 }
 
 /// One route of one layout.
@@ -89,7 +102,14 @@ impl RouteContext<'_> {
         let is_anchored = widest.chain.iter().any(|shape| !matches!(shape, ShapeId::Part { .. }));
         let is_lasting = is_anchored && matches!(self.demand.to, End::Item(_));
         let bars = is_lasting.then(|| pieces_of(&widest.chain));
-        Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored, bars }
+        let behind = self.behind(widest);
+        Widening { requirement: Requirement { cause, alternatives }, is_exhaustive: is_anchored, bars, behind }
+    }
+
+    fn behind(&self, widest: &Widest) -> Option<Behind> {
+        let End::Piece(piece) = self.demand.to else { return None };
+        let chain = pieces_of(&widest.chain).into_iter().filter(|other| *other != piece).collect();
+        Some(Behind { piece, chain })
     }
 
     /// The ways to open one gap; none where neither side can move.

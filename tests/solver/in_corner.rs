@@ -47,3 +47,24 @@ fn before_a_low_window_there_is_no_corner() {
     assert_eq!(costs(&window(65), right, 5), [(860.0, 2150.0)]);
     assert_eq!(costs(&window(90), right, 5), []);
 }
+
+/// A room turned by any angle, by the coordinates of its corners: the lengths of its walls are rounded otherwise, its corners
+/// are the same.
+#[test]
+fn a_corner_is_one_however_the_room_lies() {
+    let corners = [[0.0, 0.0], [5600.0, 0.0], [5600.0, -4600.0], [0.0, -4600.0]];
+    for degrees in [3.7, 80.17, 151.3, 306.79_f64] {
+        let (sine, cosine) = degrees.to_radians().sin_cos();
+        let walls = corners.iter().zip(["north", "east", "south", "west"]).map(|([x, y], name)| {
+            format!("  - {{ name: {name}, start: [{:.3}, {:.3}] }}\n", x * cosine - y * sine, x * sine + y * cosine)
+        });
+        let walls: String = walls.collect();
+        for (hand, from) in [("right", 50), ("left", 3150)] {
+            let room = format!(
+                "units: mm\nmeasured_within: 0\nwalls:\n{walls}pieces:\n  - {{ kind: corner-sofa, hand: {hand}, width: 2400, \
+                 return: 2000, depth: 950, hold: true, place: {{ wall: south, from: {from}, off: 50 }} }}\n"
+            );
+            assert_eq!(told_to_the_mm(&room, Term::OffMiddle), [], "{degrees}, {hand}");
+        }
+    }
+}

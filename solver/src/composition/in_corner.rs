@@ -10,6 +10,9 @@ use crate::site::{Site, SiteWall};
 /// Walls that meet at no less than 60 degrees make a corner: the sine of that (ours, no source).
 const MAKES_CORNER: f64 = 0.866;
 
+/// What begins nearer than this to a corner begins in it, mm: rounding.
+const AT_CORNER: f64 = 0.01;
+
 /// A corner of the room with free wall beside it.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Corner {
@@ -28,10 +31,11 @@ impl Corner {
         let length = (wall.end - wall.start).norm();
         let is_at_start = pose.along().dot(wall.along) > 0.0;
         let place = if is_at_start { wall.start } else { wall.end };
-        let beside = stretches.iter().find(|stretch| if is_at_start { stretch.low <= 0.0 } else { stretch.high >= length });
+        let from_corner = |stretch: &&Stretch| if is_at_start { stretch.low } else { length - stretch.high };
+        let beside = stretches.iter().find(|stretch| from_corner(stretch) < AT_CORNER)?;
         let meets = |other: &&SiteWall| if is_at_start { other.end == place } else { other.start == place };
         let next = site.walls.iter().find(meets)?;
-        (next.inward.dot(pose.along()) > MAKES_CORNER).then_some(Self { place, free: beside?.length() })
+        (next.inward.dot(pose.along()) > MAKES_CORNER).then(|| Self { place, free: beside.length() })
     }
 
     /// What it costs to stand out of it, all of the sofa at what is free of the wall.

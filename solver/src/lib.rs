@@ -22,6 +22,7 @@ pub mod geometry;
 pub mod group_places;
 pub mod judge;
 mod layout;
+mod leaf_gaps;
 pub mod notice;
 mod out_of_ways;
 pub mod plan;
@@ -46,6 +47,7 @@ pub mod way_in;
 
 pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};
+pub use leaf_gaps::LeafGap;
 pub use rank::rank;
 pub use rewished::{hang_on_wishes, rewished};
 pub use site::{

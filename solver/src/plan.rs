@@ -10,7 +10,8 @@ use crate::criteria::seat_places::{SITTING_EYE, SeatPlace, seat_places};
 use crate::criteria::sight::{Barriers, Eye, Target, seen};
 use crate::gaps;
 use crate::layout::Layout;
-use crate::routes::{Floor, LineWalked, demands};
+use crate::leaf_gaps::{LeafGap, nearest};
+use crate::routes::{Floor, LineWalked, NarrowPlace, demands};
 use crate::site::{ClearZone, Landing, Site, Swing};
 
 /// Chords of a quarter circle.
@@ -31,8 +32,12 @@ pub struct Plan {
     pub sight_lines: Vec<SightLine>,
     /// The line walked on each route, in the order of the option's routes.
     pub walks: Vec<LineWalked>,
+    /// Where each route is narrowest between what stands along it, in the same order.
+    pub narrow: Vec<Option<NarrowPlace>>,
     /// The two places between which each gap is measured, in the order of the option's gaps.
     pub gaps: Vec<[Point; 2]>,
+    /// The piece nearest to the leaf of each door that swings into the room, in the order of the room's items.
+    pub leaf_gaps: Vec<LeafGap>,
 }
 
 /// Floor that is kept free.
@@ -82,12 +87,16 @@ pub struct SightLine {
 pub fn plan(brief: &Brief, layout: &Layout) -> Plan {
     let site = Site::of(brief);
     let seats = seat_places(brief, layout);
+    let (walks, narrow) = walks(brief, &site, layout);
+    let zones = zones(&site);
     Plan {
-        zones: zones(&site),
+        leaf_gaps: leaf_gaps(brief, layout, &zones),
+        zones,
         sight_lines: sight_lines(brief, &site, layout, &seats),
         seats: seats.iter().map(|place| Seat { at: place.eye, facing: place.facing }).collect(),
         chairs: chairs(brief, layout),
-        walks: walks(brief, &site, layout),
+        walks,
+        narrow,
         gaps: gaps::measured(brief, &site, layout).into_iter().map(|(_, at)| at).collect(),
     }
 }
@@ -172,7 +181,17 @@ fn middle_of_seen(seat: &SeatPlace, target: &Target, barriers: &Barriers) -> Opt
     Some((at(*first) + at(last + 1)) * 0.5)
 }
 
-fn walks(brief: &Brief, site: &Site, layout: &Layout) -> Vec<LineWalked> {
+fn walks(brief: &Brief, site: &Site, layout: &Layout) -> (Vec<LineWalked>, Vec<Option<NarrowPlace>>) {
     let floor = Floor::of(brief, site);
-    demands(brief, layout).iter().map(|demand| floor.line_walked(brief, layout, demand)).collect()
+    let walked = demands(brief, layout).into_iter().map(|demand| {
+        let walk = floor.line_walked(brief, layout, &demand);
+        let narrow = floor.narrow_place(brief, layout, &demand, &walk.line);
+        (walk, narrow)
+    });
+    walked.unzip()
+}
+
+fn leaf_gaps(brief: &Brief, layout: &Layout, zones: &[Zone]) -> Vec<LeafGap> {
+    let swept = zones.iter().filter(|zone| zone.kind == ZoneKind::Swing);
+    swept.filter_map(|zone| nearest(brief, layout, zone.item, &zone.ring)).collect()
 }

@@ -21,3 +21,16 @@ pub(crate) fn meet(one: &[At], other: &[At]) -> bool {
         low < most - TOUCH && least < high - TOUCH || way.length() == 0.0
     })
 }
+
+/// Lines this near to each other that run the same way are seen as one, mm.
+const NEAR: f64 = 0.6;
+/// The sine of the angle up to which they run the same way.
+const ASIDE: f64 = 0.2;
+
+/// Whether a line lies along another, so that the two are seen as one.
+pub(super) fn runs_along(line: [At; 2], other: [At; 2]) -> bool {
+    let [way, along] = [line, other].map(|[from, to]| (to - from).unit());
+    let (side, [from, to]) = (way.right(), line);
+    let wide = side * NEAR;
+    side.dot(along).abs() < ASIDE && meet(&other, &[from + wide, to + wide, to - wide, from - wide])
+}

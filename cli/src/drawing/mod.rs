@@ -3,6 +3,7 @@
 //! Here live lines, fills, hatches, lettering, labels that find a free place, paper and scales. What is drawn on a sheet
 //! (walls, pieces, ways) is `render`'s; nothing here knows a room. The x axis runs right and the y axis down.
 
+pub(crate) mod hand;
 mod hatch;
 mod label;
 mod labels;

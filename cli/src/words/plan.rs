@@ -102,25 +102,13 @@ pub(crate) fn across(diameter: &str) -> String {
     format!("\u{2300} {diameter}")
 }
 
-/// The end of a wall that a length along it runs from, seen from inside.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum WallEnd {
-    /// Where it starts, clockwise.
-    Left,
-    /// Where it ends.
-    Right,
-}
-
-/// Where a corner of a piece stands, from a wall; `run`: the wall that the length along starts on, where that is another in line.
-pub(crate) fn from_wall(wall: &str, out: &str, along: &str, end: WallEnd, run: Option<&str>) -> String {
-    let end = match end {
-        WallEnd::Left => "left end",
-        WallEnd::Right => "right end",
-    };
-    match run {
-        None => format!("{out} from {}, {along} along it from its {end}", the(wall)),
-        Some(run) => format!("{out} from {}, {along} along it from the {end} of {}", the(wall), the(run)),
-    }
+/// Where a corner of a piece stands: how far square out from each of two walls.
+pub(crate) fn from_walls(told: [(&str, &str); 2]) -> String {
+    let [one, other] = told.map(|(wall, out)| match out {
+        "0" => format!("against {}", the(wall)),
+        out => format!("{out} from {}", the(wall)),
+    });
+    format!("{one}, {other}")
 }
 
 /// Sign: where a piece stands.
@@ -133,9 +121,20 @@ pub(crate) fn clear_between(from: &str, to: &str, clear: &str) -> String {
     format!("{clear} between {} and {}", the(from), the(to))
 }
 
-/// The narrowest way.
-pub(crate) fn narrowest_way(from: &str, to: &str, width: &str) -> String {
-    format!("{width} where the way is narrowest, from {} to {}", the(from), the(to))
+/// The narrowest place of a way, between what stands along it.
+pub(crate) fn narrowest_place([one, other]: [&str; 2], [from, to]: [&str; 2], width: &str) -> String {
+    let way = format!("where the way from {} to {} is narrowest", the(from), the(to));
+    format!("{}, {way}", clear_between(one, other, width))
+}
+
+/// A doorway that is narrower than all inside.
+pub(crate) fn narrowest_doorway(door: &str, width: &str) -> String {
+    format!("{width} in the doorway: {} is the narrowest place of the ways", the(door))
+}
+
+/// From the sweep of a leaf to a piece.
+pub(crate) fn leaf_to(door: &str, piece: &str, clear: &str) -> String {
+    format!("{clear} from the swing of {} to {}", the(door), the(piece))
 }
 
 /// What the drawing is, with room to write a date.
@@ -152,6 +151,11 @@ pub(crate) fn scale(scale: &str, paper: &str, unit: &str) -> String {
 /// A way: its letter, its ends, its figures.
 pub(crate) fn way(brief: &Brief, letter: &str, route: &Route, width: &str, needs: &str) -> String {
     format!("{letter}  {} to {}: {width} ({needs})", route.from.name(brief), route.to.name(brief))
+}
+
+/// The same of a way at whose end one steps in past a table.
+pub(crate) fn way_that_steps_in(way: &str) -> String {
+    format!("{way}, then step in past the table")
 }
 
 /// What the drawing is, for whoever cannot see it.
@@ -200,13 +204,13 @@ pub(crate) fn sized(name: &str, size: &str, turned: Option<String>) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{WallEnd, from_wall};
+    use super::from_walls;
 
     #[test]
-    fn a_length_along_a_wall_names_the_end_that_it_runs_from() {
-        let told = from_wall("east wall", "6", "106", WallEnd::Right, None);
-        assert_eq!(told, "6 from the east wall, 106 along it from its right end");
-        let run = from_wall("east wall", "6", "106", WallEnd::Left, Some("wall 3"));
-        assert_eq!(run, "6 from the east wall, 106 along it from the left end of wall 3");
+    fn a_corner_is_told_by_how_far_it_is_from_two_walls() {
+        let told = from_walls([("east wall", "6"), ("garden wall", "106")]);
+        assert_eq!(told, "6 from the east wall, 106 from the garden wall");
+        let told = from_walls([("east wall", "0"), ("garden wall", "106")]);
+        assert_eq!(told, "against the east wall, 106 from the garden wall");
     }
 }

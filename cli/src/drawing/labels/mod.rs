@@ -3,8 +3,8 @@
 //! A label tries the places that its maker would like best, then a place further off with a leader to what it names. What
 //! finds neither becomes a number in a ring, and its words go to the key.
 
-use super::meets::{lies_in, meet};
-use super::{Area, At, Fill, Label, Mark, Path, Pen, Tone, edges};
+use super::meets::{lies_in, meet, runs_along};
+use super::{Area, At, Fill, Label, Mark, Path, Pen, Tone, edges, hand};
 
 /// Kept free between labels, mm.
 const BETWEEN: f64 = 0.5;
@@ -15,17 +15,17 @@ const LONGEST_LEADER: f64 = 45.0;
 /// Ways that a leader may take.
 const WAYS: usize = 24;
 /// Type of a number in a ring, mm.
-const NUMBER: f64 = 2.2;
+const NUMBER: f64 = hand::FIGURES;
 /// What a line under a label costs, mm of leader.
 const CROSSED: f64 = 10.0;
 /// What a leader costs by itself, mm of its length.
 const LEADER: f64 = 2.0;
-/// What it costs to lead over other words, mm of leader.
-const OVER_WORDS: f64 = 25.0;
 /// What it costs to lead over a line, mm of leader.
 const OVER_LINE: f64 = 1.5;
-/// What it costs to cross another leader, mm of leader: which name is whose is then hard to see.
-const OVER_LEADER: f64 = 60.0;
+/// What it costs to lead over a wall, mm of leader.
+const OVER_WALL: f64 = 20.0;
+/// What it costs to lead along a line, mm of leader: the two are then seen as one.
+const ALONG_LINE: f64 = 40.0;
 /// What it costs to name outside the room what stands in it, mm of leader.
 const OUTSIDE: f64 = 3.0;
 
@@ -146,9 +146,26 @@ impl Labels {
         self.put_if_found(label, self.best(label))
     }
 
+    /// The same with a leader that costs less than so much, mm of leader, where none of its places is free.
+    pub(crate) fn place_if_near(&mut self, label: &Label, dear: f64) -> bool {
+        let near = self.best(label);
+        if let Some(found) = self.beside(label, near.map_or(dear, |near| near.cost.min(dear))) {
+            self.lead(label, found.middle);
+            self.put(label, found.middle);
+            return true;
+        }
+        self.put_if_found(label, near)
+    }
+
     /// The same for a label that has another place elsewhere: it lies on no line either.
     pub(crate) fn place_if_clear(&mut self, label: &Label) -> bool {
         self.put_if_found(label, self.best(label).filter(|found| found.cost <= 0.0))
+    }
+
+    /// The first of these places at which no body stands.
+    pub(crate) fn bare(&self, places: &[At]) -> Option<At> {
+        let is_bare = |at: &&At| self.bodies.iter().all(|body| !at.is_in(body));
+        places.iter().find(is_bare).copied()
     }
 
     fn put_if_found(&mut self, label: &Label, found: Option<Found>) -> bool {
@@ -183,9 +200,10 @@ impl Labels {
                 let (sine, cosine) = (std::f64::consts::TAU * way as f64 / WAYS as f64).sin_cos();
                 label.of + At::new(cosine * (reach + width / 2.0), sine * (reach + height / 2.0))
             });
-            let led = places
-                .filter_map(|middle| self.at(label, middle))
-                .map(|found| Found { cost: found.cost + LEADER + reach + self.led_over(label, found.middle), ..found });
+            let led = places.filter_map(|middle| self.at(label, middle)).filter_map(|found| {
+                let over = self.led_over(label, found.middle)?;
+                Some(Found { cost: found.cost + LEADER + reach + over, ..found })
+            });
             best = led.filter(|found| found.cost < limit).min_by(|one, other| one.cost.total_cmp(&other.cost)).or(best);
         }
         best
@@ -198,15 +216,22 @@ impl Labels {
         may_lie.then(|| Found { middle, cost: self.crossed(&block) * CROSSED })
     }
 
-    /// What it costs that a leader runs over words and lines, and out of the room.
-    fn led_over(&self, label: &Label, middle: At) -> f64 {
+    /// What it costs that a leader runs over lines and walls, and out of the room; `None` where it would run over words or cross
+    /// another: which name is whose is then hard to see.
+    fn led_over(&self, label: &Label, middle: At) -> Option<f64> {
         let leader = label.leader(middle, BETWEEN);
-        let words = self.taken.iter().filter(|taken| meet(&leader, *taken)).count() as f64;
-        let over = |lines: &[[At; 2]]| lines.iter().filter(|line| meet(&line[..], &leader)).count() as f64;
-        let lines = over(&self.minded) + over(&self.barred);
+        let is_crossed = self.leaders.iter().any(|other| meet(&other[..], &leader));
+        if is_crossed || self.taken.iter().any(|taken| meet(&leader, taken)) {
+            return None;
+        }
+        let lines = || self.minded.iter().chain(&self.barred);
+        let over = lines().filter(|line| meet(&line[..], &leader)).count() as f64;
+        let along = lines().filter(|line| runs_along(leader, **line)).count() as f64;
+        let walls = self.kept_free.iter().filter(|wall| meet(&leader, *wall)).count() as f64;
         let is_in = |at: &At| self.floor.is_empty() || at.is_in(&self.floor);
         let is_out = is_in(&label.of) && !label.block(middle, 0.0).iter().all(is_in);
-        words * OVER_WORDS + lines * OVER_LINE + over(&self.leaders) * OVER_LEADER + if is_out { OUTSIDE } else { 0.0 }
+        let out = if is_out { OUTSIDE } else { 0.0 };
+        Some(over * OVER_LINE + along * ALONG_LINE + walls * OVER_WALL + out)
     }
 
     fn is_free(&self, block: &[At; 4]) -> bool {
@@ -237,7 +262,7 @@ impl Labels {
         let leader = label.leader(middle, BETWEEN);
         self.barred.push(leader);
         self.leaders.push(leader);
-        self.marks.push(Path::line(leader, Pen::of(0.15, Tone::Grey)).into());
+        self.marks.push(Path::line(leader, Pen::of(hand::FITTINGS, Tone::Grey)).into());
         self.marks.push(Path::circle(label.of, 0.4, None, Fill::Tone(Tone::Grey)).into());
     }
 
@@ -253,7 +278,8 @@ impl Labels {
         if middle != label.of {
             self.lead(&number, middle);
         }
-        self.marks.push(Path::circle(middle, NUMBER * 0.75, Some(Pen::ink(0.18)), Fill::Tone(Tone::Paper)).into());
+        self.marks
+            .push(Path::circle(middle, NUMBER * 0.75, Some(Pen::ink(hand::FITTINGS)), Fill::Tone(Tone::Paper)).into());
         self.put(&number, middle);
     }
 }

@@ -14,9 +14,11 @@ fn what_has_no_room_at_its_place_gets_a_leader_and_then_a_number() {
     let mut labels = Labels::new(Area::new(0.0, 0.0, 40.0, 20.0));
     labels.place(&label("a name of some length"));
     assert_eq!(labels.marks.len(), 1);
-    labels.place(&label("another name of some length"));
+    // It names what lies below the first.
+    labels.place(&Label { of: At::new(20.0, 13.0), ..label("another name of some length") });
     assert_eq!((texts(&labels.marks), labels.marks.len()), (2, 4), "a leader with a dot");
-    labels.place(&label("a name that is far too long to find a place on so small a sheet"));
+    let long = label("a name that is far too long to find a place on so small a sheet");
+    labels.place(&Label { of: At::new(5.0, 5.0), ..long });
     let (marks, key) = labels.finished();
     assert_eq!((texts(&marks), key.len()), (3, 1));
 }

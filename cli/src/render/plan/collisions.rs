@@ -1,17 +1,45 @@
-//! Drawn rooms without end: on no plan do words lie on words, on walls, or on pieces that they do not name.
+//! Drawn rooms without end: on no plan do words lie on words, on walls, or on pieces that they do not name, and no leader, no
+//! line that measures and none that leads to one runs through words.
 
 use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::{Limits, Unwatched};
 use resvg::tiny_skia::Point;
 
+use super::figure::Drawn;
 use super::frame::Frame;
 use super::furniture::on_floor;
 use super::outline::solid;
 use super::tests::{Block, overlap, ranked, texts};
 use super::whole::planned;
 use super::{Purpose, Shown};
-use crate::drawing::{At, Sheet, Stock, Tone};
+use crate::drawing::{At, Fill, Mark, Path, Sheet, Step, Stock, Tone, meet};
 use crate::fuzz::mutation::varied;
+
+/// Layers of lines that no words lie on: what measures, what leads to it, ways, and among the labels their leaders.
+const LINES: [&str; 6] = ["gaps", "from-walls", "measures", "ways", "pinches", "labels"];
+
+/// Every straight stretch of these layers, with the layer that it is in.
+fn lines(marks: &[Mark]) -> Vec<(&'static str, [At; 2])> {
+    let (mut layer, mut lines) = ("", Vec::new());
+    for mark in marks {
+        match mark {
+            Mark::Layer(name) => layer = *name,
+            Mark::Path(Path { steps, pen: Some(_), fill: Fill::None }) if LINES.contains(&layer) => {
+                let places: Vec<At> = steps.iter().filter_map(place).collect();
+                lines.extend(places.windows(2).map(|leg| (layer, [leg[0], leg[1]])));
+            }
+            Mark::Path(_) | Mark::Text(_) => {}
+        }
+    }
+    lines
+}
+
+fn place(step: &Step) -> Option<At> {
+    match *step {
+        Step::Move(at) | Step::Line(at) => Some(at),
+        Step::Arc { .. } | Step::Close => None,
+    }
+}
 
 /// What lies on what it should not.
 fn collisions(answer: &Answer, option: &RankedOption, purpose: Purpose) -> Vec<String> {
@@ -19,8 +47,9 @@ fn collisions(answer: &Answer, option: &RankedOption, purpose: Purpose) -> Vec<S
     let paper = Stock::A4.landscape();
     let area = paper.within(12.0);
     let frame = Frame::within(&answer.brief, &area);
-    let marks = planned(shown, purpose, shown.plan(), &area).marks;
+    let Drawn { marks, key, .. } = planned(shown, purpose, shown.plan(), &area);
     let sheet = Sheet { paper, title: String::new(), description: String::new(), marks };
+    let lines = lines(&sheet.marks);
     let texts = texts(&sheet);
     let ring = |ring: Vec<At>| -> Block {
         std::array::from_fn(|place| Point::from_xy(ring[place].x as f32, ring[place].y as f32))
@@ -31,13 +60,18 @@ fn collisions(answer: &Answer, option: &RankedOption, purpose: Purpose) -> Vec<S
         let size = super::pieces::size(&shown, one.piece, one.size);
         bodies.extend(one.parts().iter().map(|part| (one.piece.name.clone(), size.clone(), ring(frame.all(part)))));
     }
-    let mut found = Vec::new();
+    let is_lettered = |number: &usize| texts.iter().any(|(_, text)| *text == number.to_string());
+    let missing = (1..=key.len()).filter(|number| !is_lettered(number));
+    let mut found: Vec<String> = missing.map(|number| format!("number {number} is nowhere")).collect();
     for (place, (block, text)) in texts.iter().enumerate() {
         let others = texts[place + 1..].iter().filter(|(other, _)| overlap(block, other));
         found.extend(others.map(|(_, other)| format!("{text} on {other}")));
         found.extend(walls.iter().filter(|wall| overlap(block, wall)).map(|_| format!("{text} on a wall")));
         let strange = bodies.iter().filter(|(name, size, body)| text != name && text != size && overlap(block, body));
         found.extend(strange.map(|(name, ..)| format!("{text} on {name}")));
+        let ink = block.map(|at| At::new(f64::from(at.x), f64::from(at.y)));
+        let struck = lines.iter().filter(|(_, line)| meet(line, &ink));
+        found.extend(struck.map(|(layer, _)| format!("{text} struck by a line of {layer}")));
     }
     found
 }

@@ -6,7 +6,7 @@ use elbowroom_model::{Door, Hinge, Point, Swings, WallItem};
 use super::figure::Figure;
 use super::frame::way;
 use super::outline::THICKNESS;
-use crate::drawing::{Dash, Fill, Path, Pen, Tone};
+use crate::drawing::{Dash, Fill, Path, Pen, Tone, hand};
 
 /// How thick a leaf is drawn, mm.
 const LEAF: f64 = 40.0;
@@ -33,7 +33,7 @@ pub(super) fn opening(figure: &mut Figure<'_>, item: &WallItem) {
     let out = figure.outward(item) * THICKNESS;
     for shift in [Point::default(), out] {
         let line = [left + shift, right + shift].map(|at| figure.frame.at(at));
-        figure.put(Path::line(line, Pen::of(0.18, Tone::Grey).broken(Dash::Dashed)));
+        figure.put(Path::line(line, Pen::of(hand::FITTINGS, Tone::Grey).broken(Dash::Dashed)));
     }
 }
 
@@ -68,10 +68,10 @@ fn hinged(figure: &mut Figure<'_>, item: &WallItem, leaf: &Leaf) {
     figure.labels.mind_ring(&leaf);
     swept(figure, pivot, [out_to, along].map(|way| way * width));
     if opens_to > 90.0 {
-        figure.put(Path::arc(tip, square, radius, clockwise, Pen::ink(0.18)));
+        figure.put(Path::arc(tip, square, radius, clockwise, Pen::ink(hand::FITTINGS)));
     }
-    figure.put(Path::arc(square, end, radius, clockwise, Pen::ink(0.18)));
-    figure.put(Path::ring(leaf, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
+    figure.put(Path::arc(square, end, radius, clockwise, Pen::ink(hand::FITTINGS)));
+    figure.put(Path::ring(leaf, Some(Pen::ink(hand::FITTINGS)), Fill::Tone(Tone::Paper)));
 }
 
 /// Words had better keep off the line along which the end of a leaf swings: minded in short steps.
@@ -113,9 +113,9 @@ fn sliding(figure: &mut Figure<'_>, item: &WallItem) {
     let near = left + half + out * (THICKNESS / 2.0 - LEAF / 2.0);
     let leaf = [near, near + half, near + half + out * LEAF, near + out * LEAF];
     let leaf = figure.frame.all(&leaf);
-    figure.put(Path::ring(leaf, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
+    figure.put(Path::ring(leaf, Some(Pen::ink(hand::FITTINGS)), Fill::Tone(Tone::Paper)));
     let track = [left, right].map(|at| figure.frame.at(at + out * (THICKNESS / 2.0)));
-    figure.put(Path::line(track, Pen::of(0.15, Tone::Grey).broken(Dash::Dashed)));
+    figure.put(Path::line(track, Pen::of(hand::FITTINGS, Tone::Grey).broken(Dash::Dashed)));
 }
 
 /// Both sides of an opening in a wall.

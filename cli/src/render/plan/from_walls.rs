@@ -1,55 +1,51 @@
-//! Where each main piece stands, measured from the walls: for one corner of it the length out from a wall and the length along
-//! that wall, as the tape sheet has them.
+//! Where each main piece stands, measured from the walls: for one corner of it how far it is from each of two walls; for two
+//! corners where the piece is parallel to neither.
 
-use elbowroom_model::{Piece, Point, WallId};
-use elbowroom_solver::setting_out::{Mark as PointMark, Measures, PieceOut, SettingOut, setting_out};
+use elbowroom_model::{ItemKind, Piece, Point};
 
 use super::Shown;
 use super::figure::Figure;
-use super::gaps::{bodies, measure_line};
-use crate::drawing::{At, Label, Mark, Tone, meet};
-use crate::words::plan::{self as words, WallEnd};
+use super::gaps::{Laid, bodies, measure_line};
+use super::offsets::{Offsets, offsets};
+use super::shown::PieceShown;
+use crate::drawing::{At, Label, Mark, Tone, hand, meet};
+use crate::words::plan as words;
 
 /// Type of lengths, mm.
-const TYPE: f64 = 2.0;
-/// The roll that strips are cut from changes no measure; mm.
-const ROLL: f64 = 50_000.0;
-/// Beyond the end of a length along a wall there must be a wall, within so much, mm.
-const TO_WALL: f64 = 20.0;
+const TYPE: f64 = hand::FIGURES;
+/// Two lines side by side are so far apart, mm: a figure stands between them.
+const APART: f64 = 2.8;
 
-/// The two lengths of one corner.
-pub(super) struct Pair {
-    corner: At,
-    /// Out from the wall, and along it: the line and the length in mm of the room.
-    lines: [([At; 2], f64); 2],
-    wall: WallId,
-    /// The end of the wall that the length along runs from, and the wall in line with it that ends there.
-    end: (WallEnd, WallId),
+/// A corner that is set out.
+pub(super) struct SetOut {
+    offsets: Offsets,
+    /// Its lines have room; else it is told in words.
+    is_clear: bool,
 }
 
-/// Lines where both have room, else nothing: `name` tells them in words, and is given all.
-pub(super) fn draw(figure: &mut Figure<'_>) -> Vec<(Pair, bool)> {
+/// Lines where both have room; what has none is for `name` to tell in words, and it is given all.
+pub(super) fn draw(figure: &mut Figure<'_>, gaps: &[Laid]) -> Vec<SetOut> {
     figure.put(Mark::Layer("from-walls"));
-    let pairs = pairs(figure);
-    for (pair, is_clear) in &pairs {
-        for (line, _) in pair.lines.iter().filter(|_| *is_clear) {
-            measure_line(figure, *line, Tone::Grey);
-            figure.labels.bar(*line);
+    let all = all(figure, gaps);
+    for one in all.iter().filter(|one| one.is_clear) {
+        for line in lines(figure, &one.offsets) {
+            measure_line(figure, line, Tone::Grey);
         }
     }
-    pairs
+    all
 }
 
 /// The lengths.
-pub(super) fn name(figure: &mut Figure<'_>, pairs: &[(Pair, bool)]) {
-    for (pair, is_clear) in pairs {
-        if !is_clear {
-            in_words(figure, pair);
+pub(super) fn name(figure: &mut Figure<'_>, all: &[SetOut]) {
+    for one in all {
+        if !one.is_clear {
+            in_words(figure, &one.offsets);
             continue;
         }
-        for ([from, to], length) in pair.lines {
+        for ([from, to], length) in lines(figure, &one.offsets).into_iter().zip(one.offsets.from) {
             let (of, way) = (from.middle(to), (to - from).unit());
-            let label = Label { tone: Tone::Grey, ..Label::new(of, Vec::new(), TYPE, figure.shown.tape(length)) };
+            let label =
+                Label { tone: Tone::Grey, ..Label::new(of, Vec::new(), TYPE, figure.shown.tape(length.out.max(0.0))) };
             let across = way.right();
             let half = label.half(across) + 0.7;
             let slid =
@@ -61,120 +57,133 @@ pub(super) fn name(figure: &mut Figure<'_>, pairs: &[(Pair, bool)]) {
 }
 
 /// What has no room for lines.
-fn in_words(figure: &mut Figure<'_>, pair: &Pair) {
+fn in_words(figure: &mut Figure<'_>, offsets: &Offsets) {
     let room = &figure.shown.brief().room;
-    let [out, along] = [pair.lines[0].1, pair.lines[1].1].map(|length| figure.shown.tape(length));
-    let (end, run) = pair.end;
-    let run = (run != pair.wall).then(|| room.wall_name(run));
-    let text = words::from_wall(room.wall_name(pair.wall), &out, &along, end, run);
-    figure.labels.place(&Label { tone: Tone::Grey, ..Label::new(pair.corner, Vec::new(), TYPE, text) });
+    let told = offsets.from.map(|length| (room.wall_name(length.wall), figure.shown.tape(length.out.max(0.0))));
+    let corner = figure.frame.at(offsets.corner);
+    let text = words::from_walls(told.each_ref().map(|(wall, out)| (*wall, out.as_str())));
+    figure.labels.place(&Label { tone: Tone::Grey, ..Label::new(corner, Vec::new(), TYPE, text) });
 }
 
-/// For each main piece the corner whose lines run clear, or else the nearest; whether they do.
-fn pairs(figure: &Figure<'_>) -> Vec<(Pair, bool)> {
-    let Shown::Option { answer, option } = figure.shown else { return Vec::new() };
-    let out = setting_out(&answer.brief, option, ROLL);
-    let is_main = |piece: &Piece| piece.kind.is_seat() || piece.kind.carries_screen();
-    let main = out.pieces.iter().filter(|one| answer.brief.piece(one.piece).is_some_and(is_main));
+/// From each wall to the corner.
+fn lines(figure: &Figure<'_>, offsets: &Offsets) -> [[At; 2]; 2] {
+    offsets.from.map(|length| [length.foot, offsets.corner].map(|at| figure.frame.at(at)))
+}
+
+/// For each main piece the corner whose lines run clear, or else the nearest; two where one does not tell how it is turned.
+fn all(figure: &Figure<'_>, gaps: &[Laid]) -> Vec<SetOut> {
+    let Shown::Option { answer, .. } = figure.shown else { return Vec::new() };
+    let room = &answer.brief.room;
+    let held = held(figure);
     let bodies = bodies(figure);
-    let mut taken: Vec<[At; 2]> = Vec::new();
+    let mut taken: Vec<[At; 2]> = gaps.iter().map(Laid::line).collect();
     let mut found = Vec::new();
-    for piece in main {
-        let mut all: Vec<Pair> = corners(figure, &out, piece);
-        all.sort_by(|one, other| length(one).total_cmp(&length(other)));
-        let clear = all.iter().position(|pair| is_clear(figure, pair, &bodies, &taken));
-        let place = clear.unwrap_or(0);
-        if place < all.len() {
-            let pair = all.swap_remove(place);
-            if clear.is_some() {
-                taken.extend(pair.lines.iter().map(|(line, _)| *line));
-            }
-            found.push((pair, clear.is_some()));
+    for piece in on_sheet(&figure.shown) {
+        let mut choices = offsets(room, &held, piece);
+        let mut corners = 2;
+        while corners > 0 {
+            let Some(one) = best(figure, &choices, &bodies, &taken) else { break };
+            let tells_turn = one.offsets.tells_turn(room, piece.placed.facing);
+            corners = if tells_turn { 0 } else { corners - 1 };
+            choices.retain(|other| other.corner != one.offsets.corner);
+            taken.extend(lines(figure, &one.offsets).into_iter().filter(|_| one.is_clear));
+            found.push(one);
         }
     }
     found
 }
 
-fn length(pair: &Pair) -> f64 {
-    pair.lines.iter().map(|(_, length)| length).sum()
+/// What is set out: seats, and what carries a screen.
+fn on_sheet<'a>(shown: &Shown<'a>) -> impl Iterator<Item = PieceShown<'a>> {
+    let is_main = |piece: &Piece| piece.kind.is_seat() || piece.kind.carries_screen();
+    shown.pieces().into_iter().filter(move |one| is_main(one.piece))
 }
 
-/// Every corner that is set out from one wall.
-fn corners(figure: &Figure<'_>, out: &SettingOut, piece: &PieceOut) -> Vec<Pair> {
+/// The shortest lengths whose lines run clear, else the shortest.
+fn best(figure: &Figure<'_>, choices: &[Offsets], bodies: &[Vec<At>], taken: &[[At; 2]]) -> Option<SetOut> {
+    let clear = choices.iter().find(|one| is_clear(lines(figure, one), bodies, taken));
+    let offsets = *clear.or(choices.first())?;
+    Some(SetOut { offsets, is_clear: clear.is_some() })
+}
+
+/// What stands at walls and on the floor for good, but for steps.
+fn held(figure: &Figure<'_>) -> Vec<Vec<Point>> {
     let room = &figure.shown.brief().room;
-    let pair = |corner: &elbowroom_solver::setting_out::CornerOut| {
-        let Measures::Offsets { from, wall, along, out: off } = corner.measures else { return None };
-        let (point, inward) = (out.points.get(from)?, room.wall(wall)?.inward());
-        let start = point.place;
-        let foot = corner.place - inward * off;
-        let beside = start + inward * off;
-        let line = |ends: [Point; 2]| ends.map(|at| figure.frame.at(at));
-        let lines = [(line([foot, corner.place]), off), (line([corner.place, beside]), along)];
-        let way = (corner.place - start).dot(room.wall(wall)?.along());
-        let end = match point.mark {
-            PointMark::Corner { starts, .. } if way >= 0.0 => (WallEnd::Left, starts),
-            PointMark::Corner { ends, .. } => (WallEnd::Right, ends),
-            PointMark::Jamb { .. } => return None,
+    let fixed = room.fixed.iter().filter(|fixed| fixed.step().is_none()).map(|fixed| fixed.corners.clone());
+    let at_walls = room.items.iter().filter_map(|item| {
+        let depth = match &item.kind {
+            ItemKind::Radiator(radiator) => radiator.depth,
+            ItemKind::Fireplace(fire) => fire.depth,
+            _ => return None,
         };
-        Some(Pair { corner: figure.frame.at(corner.place), lines, wall, end })
-    };
-    piece.corners.iter().filter_map(pair).collect()
+        let ((left, right), into) = (room.ends(item)?, -figure.outward(item) * depth);
+        Some(vec![left, right, right + into, left + into])
+    });
+    fixed.chain(at_walls).collect()
 }
 
-/// Whether both lines end at walls and run over no piece and along no line of another.
-fn is_clear(figure: &Figure<'_>, pair: &Pair, bodies: &[Vec<At>], taken: &[[At; 2]]) -> bool {
-    let outline = figure.frame.all(&figure.shown.brief().room.outline());
-    let hair = figure.frame.length(TO_WALL);
-    pair.lines.iter().all(|(line, length)| {
+/// Whether both lines run over no piece and along no other line.
+fn is_clear(lines: [[At; 2]; 2], bodies: &[Vec<At>], taken: &[[At; 2]]) -> bool {
+    lines.iter().all(|line| {
         let [from, to] = *line;
-        let (way, wide) = ((to - from).unit(), (to - from).unit().right() * 2.8);
+        let wide = (to - from).unit().right() * APART;
         let band = [from + wide, to + wide, to - wide, from - wide];
-        let ends_at_wall = *length == pair.lines[0].1 || !(to + way * hair).is_in(&outline);
-        let inside = (1..10).all(|step| (from + (to - from) * (f64::from(step) / 10.0)).is_in(&outline));
-        ends_at_wall
-            && (inside || *length < 2.0 * TO_WALL)
-            && bodies.iter().all(|body| !meet(line, body))
-            && taken.iter().all(|other| !meet(&band, other))
+        bodies.iter().all(|body| !meet(line, body)) && taken.iter().all(|other| !meet(&band, other))
     })
 }
 
 #[cfg(test)]
 mod tests {
-    use elbowroom_model::scenario;
-    use elbowroom_solver::{Limits, Unwatched, rank};
+    use elbowroom_model::Point;
 
     use super::super::figure::Figure;
     use super::super::frame::Frame;
+    use super::super::tests::ranked;
     use super::super::{Purpose, Shown};
-    use super::{WallEnd, pairs};
+    use super::{all, on_sheet};
     use crate::drawing::Area;
 
-    /// A length along a wall runs from the end that is named, whichever is nearer.
+    /// Whoever lays both lengths square out from the walls that they name finds the corner of the piece, in every option of
+    /// every demo room; a piece that is parallel to no wall has two.
     #[test]
-    fn lengths_along_a_wall_run_from_the_end_that_they_name() {
-        let mut ends = Vec::new();
-        for room in ["which-hand", "canal-flat", "oblique"] {
-            let path = format!("{}/../scenarios/{room}.yaml", env!("CARGO_MANIFEST_DIR"));
-            let brief = scenario::read(&std::fs::read_to_string(path).unwrap(), None).unwrap();
-            let answer = rank(&brief, &Limits::default(), &Unwatched);
-            for option in answer.options.iter().take(4) {
-                let shown = Shown::Option { answer: &answer, option };
+    fn every_main_piece_is_found_from_the_walls_that_its_lengths_name() {
+        let (mut pieces, mut turned) = (0, 0);
+        for answer in ranked() {
+            for option in &answer.options {
+                let shown = Shown::Option { answer, option };
                 let area = Area::new(0.0, 0.0, 200.0, 200.0);
-                let figure = Figure::new(shown, Purpose::Working, shown.plan(), Frame::within(&brief, &area), area);
-                for (pair, _) in pairs(&figure) {
-                    let (end, run) = pair.end;
-                    let [out, along] = pair.lines.map(|(_, length)| length);
-                    let (wall, run) = (brief.room.wall(pair.wall).unwrap(), brief.room.wall(run).unwrap());
-                    let (place, way) = match end {
-                        WallEnd::Left => (run.start, wall.along()),
-                        WallEnd::Right => (run.end, -wall.along()),
-                    };
-                    let corner = figure.frame.at(place + way * along + wall.inward() * out);
-                    assert!((corner - pair.corner).length() < 0.01, "{room}: {:?} {:?}", pair.end, pair.lines);
-                    ends.push(end);
+                let frame = Frame::within(&answer.brief, &area);
+                let figure = Figure::new(shown, Purpose::Working, shown.plan(), frame, area);
+                for one in on_sheet(&shown) {
+                    let of = format!("{}, option {}: {}", answer.brief.room.name, option.rank, one.piece.name);
+                    let corners: Vec<Point> = one.parts().into_iter().flatten().collect();
+                    let own = all(&figure, &[]).into_iter().filter(|set| corners.contains(&set.offsets.corner));
+                    let own: Vec<_> = own.collect();
+                    assert!(!own.is_empty(), "{of}");
+                    let along = |wall: &elbowroom_model::Wall| wall.along().dot(one.placed.facing).abs();
+                    let walls =
+                        own.iter().flat_map(|set| set.offsets.from).filter_map(|it| answer.brief.room.wall(it.wall));
+                    if walls.into_iter().all(|wall| (0.03..0.999).contains(&along(wall))) {
+                        assert!(own.len() == 2, "{of}: {}", own.len());
+                        turned += 1;
+                    }
+                    for set in &own {
+                        assert!((met(answer, set) - set.offsets.corner).norm() < 0.01, "{of}");
+                    }
+                    pieces += 1;
                 }
             }
         }
-        assert!(ends.contains(&WallEnd::Left) && ends.contains(&WallEnd::Right), "{ends:?}");
+        assert!(pieces > 200 && turned > 5, "{pieces} {turned}");
+    }
+
+    /// Where the lines meet that lie so far out from the two walls.
+    fn met(answer: &elbowroom_solver::answer::Answer, set: &super::SetOut) -> Point {
+        let line = |length: super::super::offsets::Length| {
+            let wall = answer.brief.room.wall(length.wall).unwrap();
+            (wall.start + wall.inward() * length.out, wall.along())
+        };
+        let [(from, along), (other, way)] = set.offsets.from.map(line);
+        from + along * ((other - from).cross(way) / along.cross(way))
     }
 }

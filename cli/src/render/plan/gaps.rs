@@ -6,10 +6,10 @@ use super::Purpose;
 use super::figure::Figure;
 use super::furniture::on_floor;
 use super::matters::matters;
-use crate::drawing::{At, Label, Mark, Path, Pen, Tone, meet};
+use crate::drawing::{At, Label, Mark, Path, Pen, Tone, hand, meet};
 
 /// Type of lengths, mm.
-const TYPE: f64 = 2.2;
+const TYPE: f64 = hand::FIGURES;
 
 /// How far a line is moved aside at most so that it runs clear, mm, and by which steps.
 const FURTHEST: f64 = 45.0;
@@ -31,6 +31,13 @@ pub(super) struct Laid {
     clear: f64,
 }
 
+impl Laid {
+    /// The line that measures it.
+    pub(super) const fn line(&self) -> [At; 2] {
+        self.ends
+    }
+}
+
 /// Each gap that a rule asks for; on a client's sheet those that matter most. What was laid is for `name` to name.
 pub(super) fn draw(figure: &mut Figure<'_>) -> Vec<Laid> {
     figure.put(Mark::Layer("gaps"));
@@ -38,10 +45,10 @@ pub(super) fn draw(figure: &mut Figure<'_>) -> Vec<Laid> {
     for &Laid { feet, ends, .. } in &laid {
         for (foot, end) in feet.into_iter().zip(ends).filter(|(foot, end)| foot != end) {
             let lead = [foot, end + (end - foot).unit() * BEYOND];
-            figure.put(Path::line(lead, Pen::of(0.1, Tone::Grey)));
+            figure.put(Path::line(lead, Pen::of(hand::FITTINGS, Tone::Grey)));
+            figure.labels.bar(lead);
         }
         measure_line(figure, ends, Tone::Ink);
-        figure.labels.bar(ends);
     }
     laid
 }
@@ -102,7 +109,7 @@ fn measured(figure: &Figure<'_>) -> Vec<([At; 2], f64, bool)> {
     let mut gaps: Vec<([Point; 2], f64, bool)> = match figure.purpose {
         Purpose::Client => {
             let matters = matters(&shown, plan).into_iter();
-            matters.map(|matter| (matter.ends, matter.clear, matter.slides)).collect()
+            matters.filter_map(|matter| Some((matter.ends?, matter.clear, matter.slides))).collect()
         }
         Purpose::Working => {
             let gaps = shown.gaps().iter().map(|gap| gap.clear).zip(&plan.gaps);
@@ -129,12 +136,14 @@ pub(super) fn name(figure: &mut Figure<'_>, laid: &[Laid]) {
     }
 }
 
-/// A line that measures, with a slanted stroke across each end.
+/// A line that measures, with a slanted stroke across each end; no words lie on any of it.
 pub(super) fn measure_line(figure: &mut Figure<'_>, [from, to]: [At; 2], tone: Tone) {
     let way = (to - from).unit();
     let slant = (way + way.right()).unit() * 0.9;
-    figure.put(Path::line([from, to], Pen::of(0.15, tone)));
-    for end in [from, to] {
-        figure.put(Path::line([end - slant, end + slant], Pen::of(0.3, tone)));
+    figure.put(Path::line([from, to], Pen::of(hand::FITTINGS, tone)));
+    figure.labels.bar([from, to]);
+    for stroke in [from, to].map(|end| [end - slant, end + slant]) {
+        figure.put(Path::line(stroke, Pen::of(hand::OUTLINES, tone)));
+        figure.labels.bar(stroke);
     }
 }

@@ -1,16 +1,16 @@
 //! What walls hold and what stands for good: windows, doorways, radiators, fires, sockets, pillars; and their names.
 
-use elbowroom_model::{Fireplace, ItemKind, Point, View, WallItem};
+use elbowroom_model::{Fireplace, ItemKind, Point, Slope, View, WallItem};
 
 use super::figure::Figure;
 use super::frame::way;
 use super::outline::{THICKNESS, gap};
 use super::{Purpose, doors};
-use crate::drawing::{At, Dash, Fill, Label, Mark, Path, Pen, Tone, hatch};
+use crate::drawing::{At, Dash, Fill, Label, Mark, Path, Pen, Tone, hand, hatch};
 use crate::words::plan as words;
 
 /// Type of names, mm.
-const TYPE: f64 = 2.1;
+const TYPE: f64 = hand::FIGURES;
 
 /// All of them.
 pub(super) fn draw(figure: &mut Figure<'_>) {
@@ -58,6 +58,7 @@ pub(super) fn name_outside<'a>(figure: &mut Figure<'a>) -> Vec<(&'a WallItem, St
 
 /// The names of what stands at walls and on the floor, and of what found no room outside.
 pub(super) fn name(figure: &mut Figure<'_>, left_over: &[(&WallItem, String)]) {
+    name_slopes(figure);
     for item in &figure.shown.brief().room.items {
         let (words, depth) = match &item.kind {
             ItemKind::Radiator(radiator) => (item.name.clone(), radiator.depth),
@@ -132,8 +133,8 @@ fn window(figure: &mut Figure<'_>, item: &WallItem) {
     let Some(gap) = gap(figure.shown.brief(), item) else { return };
     let [left, right, right_out, left_out] = gap.map(|at| figure.frame.at(at));
     let frame = [left, right, right_out, left_out];
-    figure.put(Path::ring(frame, Some(Pen::ink(0.25)), Fill::Tone(Tone::Paper)));
-    figure.put(Path::line([left.middle(left_out), right.middle(right_out)], Pen::ink(0.25)));
+    figure.put(Path::ring(frame, Some(Pen::ink(hand::FITTINGS)), Fill::Tone(Tone::Paper)));
+    figure.put(Path::line([left.middle(left_out), right.middle(right_out)], Pen::ink(hand::FITTINGS)));
 }
 
 /// What stands at a wall for good.
@@ -163,26 +164,30 @@ fn fireplace(figure: &mut Figure<'_>, item: &WallItem, fire: &Fireplace) {
     let splay = (right - left) * ((deep * SPLAY).min(width / 4.0) / width.max(1.0));
     let (front, back) = (into * fire.depth, into * (fire.depth - deep));
     let ring = figure.frame.all(&[left + front, left + splay + back, right - splay + back, right + front]);
-    figure.put(Path::ring(ring, Some(Pen::ink(0.3)), Fill::Tone(Tone::Paper)));
+    figure.put(Path::ring(ring, Some(Pen::ink(hand::FITTINGS)), Fill::Tone(Tone::Paper)));
 }
 
 /// A grey body with close hatching.
 fn solid(figure: &mut Figure<'_>, ring: &[At]) {
     figure.put(Path::ring(ring.iter().copied(), None, Fill::Tone(Tone::Fixed)));
-    for line in hatch(ring, 45.0, 0.9) {
-        figure.put(Path::line(line, Pen::of(0.1, Tone::Grey)));
+    for line in hatch(ring, 45.0, 1.3) {
+        figure.put(Path::line(line, Pen::of(hand::FITTINGS, Tone::Grey)));
     }
-    figure.put(Path::ring(ring.iter().copied(), Some(Pen::ink(0.3)), Fill::None));
+    figure.put(Path::ring(ring.iter().copied(), Some(Pen::ink(hand::FITTINGS)), Fill::None));
 }
 
-/// Where ceilings begin to fall toward a wall: a broken line over its length, and how far they fall.
+/// Where ceilings begin to fall toward a wall: a broken line over its length.
 fn slopes(figure: &mut Figure<'_>) {
-    let room = &figure.shown.brief().room;
-    for slope in &room.slopes {
-        let Some(wall) = room.wall(slope.wall) else { continue };
-        let out = wall.inward() * slope.over;
-        let line = [wall.start + out, wall.end + out].map(|at| figure.frame.at(at));
-        figure.put(Path::line(line, Pen::of(0.18, Tone::Grey).broken(Dash::Dashed)));
+    for (_, line) in slope_lines(figure) {
+        figure.labels.mind(line);
+        figure.put(Path::line(line, Pen::of(hand::FITTINGS, Tone::Grey).broken(Dash::Dashed)));
+    }
+}
+
+/// How far each of them falls, beside its line.
+fn name_slopes(figure: &mut Figure<'_>) {
+    for (slope, line) in slope_lines(figure) {
+        let Some(wall) = figure.shown.brief().room.wall(slope.wall) else { continue };
         let words = words::ceiling_falls(&figure.shown.tape(slope.from), &figure.shown.tape(slope.to));
         let along = way(wall.along());
         let middle = line[0].middle(line[1]) - way(wall.inward()) * 2.0;
@@ -196,13 +201,23 @@ fn slopes(figure: &mut Figure<'_>) {
     }
 }
 
+fn slope_lines<'a>(figure: &Figure<'a>) -> Vec<(&'a Slope, [At; 2])> {
+    let room = &figure.shown.brief().room;
+    let line = |slope: &'a Slope| {
+        let wall = room.wall(slope.wall)?;
+        let out = wall.inward() * slope.over;
+        Some((slope, [wall.start + out, wall.end + out].map(|at| figure.frame.at(at))))
+    };
+    room.slopes.iter().filter_map(line).collect()
+}
+
 /// Depth of the strip that shows a step, mm: a tread's edge.
 const NOSING: f64 = 60.0;
 
 /// The edge of a step, and the line of its nosing beside it.
 fn step(figure: &mut Figure<'_>, [from, to]: [Point; 2]) {
     let aside = (to - from).unit().unwrap_or_default().left() * NOSING;
-    for (shift, width) in [(Point::default(), 0.5), (aside, 0.18)] {
+    for (shift, width) in [(Point::default(), hand::OUTLINES), (aside, hand::FITTINGS)] {
         let line = [from + shift, to + shift].map(|at| figure.frame.at(at));
         figure.put(Path::line(line, Pen::ink(width)));
     }

@@ -5,7 +5,7 @@ use elbowroom_solver::plan::ZoneKind;
 
 use super::frame::way;
 use super::{signs, zones};
-use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Tone};
+use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Tone, hand};
 
 /// What the key shows.
 #[derive(Clone, Copy)]
@@ -37,15 +37,17 @@ impl Sign {
                 let tone = if matches!(self, Sign::Gap) { Tone::Ink } else { Tone::Grey };
                 let slant = At::new(0.64, 0.64);
                 let (left, right) = (left + At::new(1.0, 0.0), right - At::new(1.0, 0.0));
-                let stroke = |at: At| Path::line([at - slant, at + slant], Pen::of(0.3, tone)).into();
-                vec![Path::line([left, right], Pen::of(0.15, tone)).into(), stroke(left), stroke(right)]
+                let stroke = |at: At| Path::line([at - slant, at + slant], Pen::of(hand::OUTLINES, tone)).into();
+                vec![Path::line([left, right], Pen::of(hand::FITTINGS, tone)).into(), stroke(left), stroke(right)]
             }
             Sign::Broken => signs::broken([left + At::new(1.0, 0.0), right - At::new(1.0, 0.0)]),
             Sign::Seat => signs::seat(middle, way(Point::new(1.0, 0.0))).into(),
             Sign::Socket => {
                 let foot = At::new(middle.x, area.bottom());
-                let wall =
-                    Path::line([At::new(area.at.x, foot.y), At::new(area.right(), foot.y)], Pen::of(0.4, Tone::Wall));
+                let wall = Path::line(
+                    [At::new(area.at.x, foot.y), At::new(area.right(), foot.y)],
+                    Pen::of(hand::WALLS, Tone::Wall),
+                );
                 let disc = signs::half_disc(foot, At::new(0.0, -1.0), 1.1);
                 vec![Path { fill: Fill::Tone(Tone::Ink), ..disc }.into(), wall.into()]
             }

@@ -1,10 +1,10 @@
 //! What a sheet says in words beside its plan: title, sizes, ways, signs, numbers, cautions.
 
-use elbowroom_solver::plan::ZoneKind;
+use elbowroom_solver::plan::{Plan, ZoneKind};
 
 use super::key::Sign;
-use super::{Purpose, Shown, pieces, ways};
-use crate::drawing::{Area, At, Mark, Text, Tone, Weight, wrapped};
+use super::{Shown, pieces, ways};
+use crate::drawing::{Area, At, Mark, Text, Weight, wrapped};
 use crate::words::answer as said;
 use crate::words::plan as words;
 use elbowroom_model::ItemKind;
@@ -16,16 +16,15 @@ const LINE: f64 = 1.3;
 /// Width of a sign before its words, mm.
 const SIGN: f64 = 9.0;
 
-/// A title has so many characters on a sheet, at most.
-const LONGEST_TITLE: usize = 600;
-
 /// Broken things that a sheet tells: the list in the terminal has them all.
 const BROKEN: usize = 24;
 
 /// A line of the panel, with what stands before it.
 enum Line {
     /// Words.
-    Words { text: String, size: f64, weight: Weight, tone: Tone },
+    Words { text: String, size: f64, weight: Weight },
+    /// Words over others, which stand in one column with the first of them.
+    Heading { text: String },
     /// A sign in its own small area, drawn when it is known where.
     Sign { sign: Sign, text: &'static str },
     /// Space.
@@ -37,10 +36,8 @@ enum Line {
 pub(super) struct About<'a> {
     /// The option that the sheet shows.
     pub shown: Shown<'a>,
-    /// Its scale.
-    pub scale: &'a str,
-    /// Its paper.
-    pub paper: &'a str,
+    /// What its plan shows.
+    pub plan: &'a Plan,
     /// What each number on the plan stands for.
     pub key: &'a [String],
 }
@@ -59,24 +56,22 @@ pub(super) fn cut(title: &str, longest: usize) -> String {
 }
 
 impl Panel {
-    /// Everything that a sheet says beside its plan.
-    pub(super) fn full(about: &About<'_>, width: f64, small: f64) -> Self {
-        let mut panel = Self::headed(about, width, small);
-        panel.broken(&about.shown);
-        panel.sizes_and_ways(&about.shown);
-        panel.numbers(about.key, about.shown.breaches());
-        panel.signs(&about.shown);
-        panel.cautions(&about.shown, Purpose::Working);
-        panel
+    /// Everything that a working sheet says beside its plan, below what heads it.
+    pub(super) fn full(mut self, about: &About<'_>) -> Self {
+        self.broken(&about.shown);
+        self.sizes_and_ways(&about.shown, about.plan);
+        self.numbers(about.key, about.shown.breaches());
+        self.signs(&about.shown, about.plan);
+        self.cautions(&about.shown);
+        self
     }
 
     /// What no sheet may leave out, for one that has no room for more.
-    pub(super) fn short(about: &About<'_>, width: f64, small: f64) -> Self {
-        let mut panel = Self::headed(about, width, small);
-        panel.broken(&about.shown);
-        panel.cautions(&about.shown, Purpose::Working);
-        panel.numbers(about.key, about.shown.breaches());
-        panel
+    pub(super) fn short(mut self, about: &About<'_>) -> Self {
+        self.broken(&about.shown);
+        self.cautions(&about.shown);
+        self.numbers(about.key, about.shown.breaches());
+        self
     }
 
     /// One with nothing on it yet.
@@ -84,22 +79,9 @@ impl Panel {
         Self { lines: Vec::new(), width, small }
     }
 
-    fn headed(about: &About<'_>, width: f64, small: f64) -> Self {
-        let mut panel = Self::new(width, small);
-        panel.words(&about.shown.brief().room.name, 4.2, Weight::Bold);
-        for line in crate::words::order::lines(about.shown.brief()) {
-            panel.print(&line);
-        }
-        let (which, title) = match about.shown {
-            Shown::Option { answer, option } => {
-                (words::option(option, answer.options.len()), said::title(&answer.brief, option))
-            }
-            Shown::AsItStands { room, .. } => (words::as_it_stands(room.broken.len()), said::title(&room.brief, room)),
-        };
-        panel.words(&which, 3.0, Weight::Bold);
-        panel.words(&cut(&title, LONGEST_TITLE), 3.0, Weight::Book);
-        panel.print(&words::scale(about.scale, about.paper, about.shown.unit()));
-        panel
+    /// How wide it is, mm.
+    pub(super) const fn width(&self) -> f64 {
+        self.width
     }
 
     /// What is broken, by the numbers on the plan.
@@ -117,7 +99,7 @@ impl Panel {
         }
     }
 
-    fn sizes_and_ways(&mut self, shown: &Shown<'_>) {
+    fn sizes_and_ways(&mut self, shown: &Shown<'_>, plan: &Plan) {
         self.heading(&match shown {
             Shown::Option { .. } => words::sizes(shown.unit()),
             Shown::AsItStands { .. } => words::sizes_as_they_stand(shown.unit()),
@@ -131,7 +113,9 @@ impl Panel {
         }
         for (place, route) in shown.routes().iter().enumerate() {
             let (has, needs) = (shown.tape(route.width), shown.tape(route.needs));
-            self.print(&words::way(shown.brief(), &ways::letter(place), route, &has, &needs));
+            let way = words::way(shown.brief(), &ways::letter(place), route, &has, &needs);
+            let steps_in = plan.walks.get(place).is_some_and(|walk| walk.steps_in);
+            self.print(&if steps_in { words::way_that_steps_in(&way) } else { way });
         }
     }
 
@@ -145,8 +129,7 @@ impl Panel {
         }
     }
 
-    fn signs(&mut self, shown: &Shown<'_>) {
-        let plan = shown.plan();
+    fn signs(&mut self, shown: &Shown<'_>, plan: &Plan) {
         let zone = |kind| plan.zones.iter().any(|zone| zone.kind == kind);
         let socket = shown.brief().room.items.iter().any(|item| matches!(item.kind, ItemKind::Socket(_)));
         let pinched = shown.routes().iter().any(|route| route.pinch.is_some());
@@ -170,22 +153,14 @@ impl Panel {
         );
     }
 
-    /// What is eased, what is to be heeded, and what nobody measured; notices about the file are for who sets it out.
-    pub(super) fn cautions(&mut self, shown: &Shown<'_>, purpose: Purpose) {
+    /// What is eased, what is to be heeded, and what nobody measured; what the reading of the file has to say is for screens.
+    pub(super) fn cautions(&mut self, shown: &Shown<'_>) {
         self.heading(words::CAUTIONS);
-        let (eased, notices) = match (*shown, purpose) {
-            (Shown::Option { answer, option }, Purpose::Client) => {
+        let (eased, notices) = match *shown {
+            Shown::Option { answer, option } => {
                 (said::all_eased(&answer.brief, option), said::cautions_of(answer, option))
             }
-            (Shown::Option { answer, option }, Purpose::Working) => {
-                (said::all_eased(&answer.brief, option), said::notices_of(answer, &[option]))
-            }
-            (Shown::AsItStands { room, answer }, Purpose::Client) => {
-                (Vec::new(), said::cautions_as_it_stands(room, answer))
-            }
-            (Shown::AsItStands { room, answer }, Purpose::Working) => {
-                (Vec::new(), said::notices_as_it_stands(room, answer))
-            }
+            Shown::AsItStands { room, answer } => (Vec::new(), said::cautions_as_it_stands(room, answer)),
         };
         for sentence in eased.iter().chain(&notices) {
             self.print(sentence);
@@ -212,7 +187,7 @@ impl Panel {
 
     fn heading(&mut self, text: &str) {
         self.space();
-        self.words(text, self.small, Weight::Bold);
+        self.lines.push(Line::Heading { text: text.to_owned() });
     }
 
     /// A sentence in small print.
@@ -223,15 +198,24 @@ impl Panel {
     /// Words, broken into lines; further lines stand in a little.
     pub(super) fn words(&mut self, text: &str, size: f64, weight: Weight) {
         for line in wrapped(text, size, weight, self.width) {
-            self.lines.push(Line::Words { text: line, size, weight, tone: Tone::Ink });
+            self.lines.push(Line::Words { text: line, size, weight });
         }
     }
 
     fn height_of(&self, line: &Line) -> f64 {
         match line {
             Line::Words { size, .. } => size * LINE,
+            Line::Heading { .. } => self.small * LINE,
             Line::Sign { .. } => (self.small * LINE).max(3.6),
             Line::Space => BLOCK,
+        }
+    }
+
+    /// How high what stands in one column with a line below it is: with a heading its first line.
+    fn kept_with(&self, place: usize) -> f64 {
+        match self.lines.get(place..) {
+            Some([Line::Heading { .. }, next, ..]) => self.height_of(next),
+            _ => 0.0,
         }
     }
 
@@ -241,9 +225,9 @@ impl Panel {
         let mut rest = columns.iter();
         let Some(mut column) = rest.next() else { return (marks, false) };
         let mut down = 0.0;
-        for line in &self.lines {
+        for (place, line) in self.lines.iter().enumerate() {
             let height = self.height_of(line);
-            if down + height > column.height {
+            if down + height + self.kept_with(place) > column.height {
                 let Some(next) = rest.next() else { return (marks, false) };
                 (column, down) = (next, 0.0);
             }
@@ -252,9 +236,12 @@ impl Panel {
             }
             let at = At::new(column.at.x, column.at.y + down);
             match line {
-                Line::Words { text, size, weight, tone } => {
-                    let text = Text::new(at + At::new(0.0, size * 1.0), *size, text.clone());
-                    marks.push(Text { weight: *weight, ..text }.toned(*tone).into());
+                Line::Words { text, size, weight } => {
+                    let text = Text::new(at + At::new(0.0, *size), *size, text.clone());
+                    marks.push(Text { weight: *weight, ..text }.into());
+                }
+                Line::Heading { text } => {
+                    marks.push(Text::new(at + At::new(0.0, self.small), self.small, text.clone()).bold().into());
                 }
                 Line::Sign { sign, text } => {
                     let area = Area::new(at.x, at.y + 0.4, SIGN - 1.5, height - 0.8);

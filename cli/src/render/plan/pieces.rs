@@ -7,15 +7,15 @@ use super::figure::Figure;
 use super::frame::way;
 use super::shown::PieceShown;
 use super::{Shown, furniture, signs};
-use crate::drawing::{Area, At, Label, Weight, clipped};
+use crate::drawing::{Area, At, Label, Weight, clipped, hand};
 use crate::words::lengths::shopped;
 use crate::words::plan as words;
 use crate::words::size::size as told;
 
 /// Type of names and sizes, mm.
-const TYPE: f64 = 2.4;
+const TYPE: f64 = hand::NAMES;
 /// The same where a piece has no room for that.
-const SMALL: f64 = 2.0;
+const SMALL: f64 = hand::FIGURES;
 /// Twice the way from the edge of a rug to its name, mm: clear of its border.
 const INSET: f64 = 4.6;
 
@@ -96,8 +96,11 @@ pub(super) fn named(figure: &mut Figure<'_>, lines: impl Fn(PieceShown<'_>) -> V
             figure.labels.place_if_free(&Label { places, over: !furniture::lies_under(piece), ..label })
         });
         if !found {
-            let places = beside(&all, &level);
-            figure.labels.place(&Label { places, ground: None, ..level });
+            let (places, lies_under) = (beside(&all, &level), furniture::lies_under(piece));
+            // A leader to a rug ends where nothing stands on it.
+            let bare = || figure.labels.bare(&all_over(&all, &Label::new(middle, Vec::new(), 0.0, "")));
+            let of = if lies_under { bare() } else { None };
+            figure.labels.place(&Label { places, ground: None, of: of.unwrap_or(middle), ..level });
         }
     }
 }

@@ -3,7 +3,7 @@
 use elbowroom_model::{Brief, Point, Unit};
 
 use super::frame::way;
-use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Scale, Text, Tone, Weight, width_of};
+use crate::drawing::{Area, At, Fill, Mark, Path, Pen, Scale, Text, Tone, Weight, hand, width_of};
 use crate::words::plan as words;
 
 /// How high the strip is that holds the scale bar and the check line, mm.
@@ -13,8 +13,15 @@ const CHECK: f64 = 100.0;
 /// The scale bar is no longer than this, mm of paper.
 const LONGEST_BAR: f64 = 66.0;
 /// Type, mm.
-const TYPE: f64 = 2.2;
+const TYPE: f64 = hand::FIGURES;
 const FOOT: f64 = 304.8;
+
+/// Scale, paper, unit, version and room for a date, below the check line of a strip.
+pub(super) fn imprint(strip: &Area, scale: Scale, paper: &str, unit: &str) -> Mark {
+    let text = words::imprint(&words::scale(&scale.to_string(), paper, unit));
+    let width = width_of(&text, TYPE, Weight::Book);
+    Text::new(At::new(strip.right() - width, strip.bottom() - 0.2), TYPE, text).into()
+}
 
 /// Scale bar and check line, side by side in `strip`, or one above the other where it is too narrow.
 pub(super) fn strip(strip: &Area, scale: Scale, units: Unit) -> Vec<Mark> {
@@ -42,7 +49,7 @@ fn bar(at: At, scale: Scale, units: Unit) -> Vec<Mark> {
         let x = at.x + f64::from(place) * length;
         if place < steps {
             let fill = Fill::Tone(if place % 2 == 0 { Tone::Ink } else { Tone::Paper });
-            marks.push(Path::area(&Area::new(x, at.y, length, 1.6), Some(Pen::ink(0.2)), fill).into());
+            marks.push(Path::area(&Area::new(x, at.y, length, 1.6), Some(Pen::ink(hand::FITTINGS)), fill).into());
         }
         let figure = f64::from(place) * step;
         let text = if place == steps { format!("{figure} {sign}") } else { format!("{figure}") };
@@ -54,9 +61,9 @@ fn bar(at: At, scale: Scale, units: Unit) -> Vec<Mark> {
 
 fn check(from: At) -> Vec<Mark> {
     let to = from + At::new(CHECK, 0.0);
-    let stroke = |at: At| Path::line([at - At::new(0.0, 1.5), at + At::new(0.0, 1.5)], Pen::ink(0.25)).into();
+    let stroke = |at: At| Path::line([at - At::new(0.0, 1.5), at + At::new(0.0, 1.5)], Pen::ink(hand::FITTINGS)).into();
     let text = Text::new(from + At::new(1.0, 4.4), TYPE, words::CHECK_LINE).into();
-    vec![Path::line([from, to], Pen::ink(0.25)).into(), stroke(from), stroke(to), text]
+    vec![Path::line([from, to], Pen::ink(hand::FITTINGS)).into(), stroke(from), stroke(to), text]
 }
 
 /// The way to the north on the sheet, where the room knows it.
@@ -72,11 +79,13 @@ pub(super) fn to_north(brief: &Brief) -> Option<At> {
 pub(super) fn north(middle: At, way: At) -> Vec<Mark> {
     let (tip, foot, side) = (middle + way * 3.4, middle - way * 3.4, way.right() * 1.5);
     let letter = middle + way * 4.6;
-    let width = width_of(words::NORTH, 2.6, Weight::Bold);
+    let width = width_of(words::NORTH, hand::NAMES, Weight::Bold);
     vec![
         Mark::Layer("north"),
-        Path::ring([tip, foot + side, middle - way * 2.2], Some(Pen::ink(0.2)), Fill::Tone(Tone::Ink)).into(),
-        Path::ring([tip, foot - side, middle - way * 2.2], Some(Pen::ink(0.2)), Fill::Tone(Tone::Paper)).into(),
-        Text::new(letter + At::new(-width / 2.0, 0.9), 2.6, words::NORTH).bold().into(),
+        Path::ring([tip, foot + side, middle - way * 2.2], Some(Pen::ink(hand::FITTINGS)), Fill::Tone(Tone::Ink))
+            .into(),
+        Path::ring([tip, foot - side, middle - way * 2.2], Some(Pen::ink(hand::FITTINGS)), Fill::Tone(Tone::Paper))
+            .into(),
+        Text::new(letter + At::new(-width / 2.0, 0.9), hand::NAMES, words::NORTH).bold().into(),
     ]
 }

@@ -4,12 +4,13 @@ use elbowroom_solver::plan::Plan;
 
 use super::figure::Drawn;
 use super::frame::Frame;
+use super::head::head;
 use super::matters::matters;
 use super::panel::{About, Panel};
 use super::title_block::{Room, TitleBlock, Titled};
 use super::whole::{description, planned, title};
 use super::{Purpose, Shown, rulers};
-use crate::drawing::{Area, At, Fill, Mark, Paper, Path, Pen, Sheet, Stock};
+use crate::drawing::{Area, At, Fill, Mark, Paper, Path, Pen, Sheet, Stock, hand};
 
 /// Kept free at every edge of the paper, mm: what printers do not reach.
 const MARGIN: f64 = 10.0;
@@ -22,8 +23,8 @@ const BELOW: f64 = 0.36;
 /// Share of a client's sheet that its title block may take.
 const BLOCK: f64 = 0.45;
 /// Types of the panel, mm, the first that fits being taken.
-const TYPES: [f64; 4] = [2.5, 2.3, 2.1, SMALLEST];
-/// The smallest type that still reads on paper, mm.
+const TYPES: [f64; 3] = [hand::NAMES, hand::FIGURES, SMALLEST];
+/// The smallest type that still reads on paper, mm: a fourth, for sheets whose words have no room in a larger one.
 const SMALLEST: f64 = 1.9;
 
 /// How a sheet is divided.
@@ -108,9 +109,11 @@ fn above(titled: &Titled<'_>, paper: &Paper) -> (TitleBlock, Area) {
 fn for_working(shown: Shown<'_>, stock: Stock) -> Sheet {
     let ways = [Division::on_its_side(stock), Division::upright(stock)];
     let division = side_or_upright(&shown, |division| division.plan, ways);
-    let Drawn { scale, mut marks, key } = with_north(shown, Purpose::Working, shown.plan(), &division.plan);
+    let plan = shown.plan();
+    let Drawn { scale, mut marks, key } = with_north(shown, Purpose::Working, plan.clone(), &division.plan);
     marks.extend(rulers::strip(&division.strip, scale, shown.units()));
-    marks.extend(panel(&shown, &scale.to_string(), stock, &key, &division.columns));
+    marks.push(rulers::imprint(&division.strip, scale, stock.name(), shown.unit()));
+    marks.extend(panel(&About { shown, plan: &plan, key: &key }, &division.columns));
     finished(shown, division.paper, marks)
 }
 
@@ -127,17 +130,21 @@ fn with_north(shown: Shown<'_>, purpose: Purpose, plan: Plan, area: &Area) -> Dr
 
 fn finished(shown: Shown<'_>, paper: Paper, mut marks: Vec<Mark>) -> Sheet {
     marks.push(Mark::Layer("edge"));
-    marks.push(Path::area(&paper.within(MARGIN - 3.0), Some(Pen::ink(0.2)), Fill::None).into());
+    marks.push(Path::area(&paper.within(MARGIN - 3.0), Some(Pen::ink(hand::FITTINGS)), Fill::None).into());
     Sheet { paper, title: title(&shown), description: description(&shown), marks }
 }
 
 /// The panel in the largest type in which it fits; what no sheet may leave out where none does.
-fn panel(shown: &Shown<'_>, scale: &str, stock: Stock, key: &[String], columns: &[Area]) -> Vec<Mark> {
+fn panel(about: &About<'_>, columns: &[Area]) -> Vec<Mark> {
     let width = columns.first().map_or(0.0, |column| column.width);
-    let about = About { shown: *shown, scale, paper: stock.name(), key };
+    let headed = |small: f64| {
+        let mut panel = Panel::new(width, small);
+        head(&mut panel, &about.shown);
+        panel
+    };
     let full = TYPES.iter().find_map(|small| {
-        let (marks, whole) = Panel::full(&about, width, *small).in_columns(columns);
+        let (marks, whole) = headed(*small).full(about).in_columns(columns);
         whole.then_some(marks)
     });
-    full.unwrap_or_else(|| Panel::short(&about, width, SMALLEST).in_columns(columns).0)
+    full.unwrap_or_else(|| headed(SMALLEST).short(about).in_columns(columns).0)
 }

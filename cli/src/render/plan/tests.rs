@@ -182,3 +182,47 @@ fn the_same_option_gives_the_same_bytes() {
     };
     assert!(made() == made());
 }
+
+/// Three weights and three sizes on a sheet of an option; a fourth size where words have no room in a larger one.
+#[test]
+fn a_sheet_has_three_weights_of_line_and_three_sizes_of_type() {
+    let mut smaller = 0;
+    for answer in ranked() {
+        for purpose in [Purpose::Client, Purpose::Working] {
+            let option = &answer.options[0];
+            let sheet = sheet(Shown::Option { answer, option }, purpose, Stock::A4);
+            let told = |numbers: Vec<f64>| -> Vec<String> {
+                let mut told: Vec<String> = numbers.iter().map(|number| format!("{number:.2}")).collect();
+                told.sort();
+                told.dedup();
+                told
+            };
+            let pens = told(
+                sheet
+                    .marks
+                    .iter()
+                    .filter_map(|mark| match mark {
+                        Mark::Path(Path { pen, .. }) => pen.map(|pen| pen.width),
+                        _ => None,
+                    })
+                    .collect(),
+            );
+            let sizes = told(
+                sheet
+                    .marks
+                    .iter()
+                    .filter_map(|mark| match mark {
+                        Mark::Text(text) => Some(text.size),
+                        _ => None,
+                    })
+                    .collect(),
+            );
+            let of = format!("{} {purpose:?}: {pens:?} {sizes:?}", answer.brief.room.name);
+            assert!(pens.len() <= 3, "{of}");
+            let fourth = sizes.contains(&"1.90".to_owned());
+            assert!(sizes.len() <= if fourth { 4 } else { 3 }, "{of}");
+            smaller += usize::from(fourth);
+        }
+    }
+    assert!(smaller < 6, "{smaller}");
+}

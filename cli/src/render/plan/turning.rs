@@ -2,11 +2,11 @@
 
 use super::figure::Figure;
 use super::signs;
-use crate::drawing::{At, Label, Mark, Tone};
+use crate::drawing::{At, Label, Mark, Tone, hand};
 use crate::words::plan as words;
 
 /// Type of its name, mm.
-const TYPE: f64 = 2.2;
+const TYPE: f64 = hand::FIGURES;
 /// A label had better not lie on it: it is minded as so many chords.
 const CHORDS: usize = 24;
 

@@ -3,11 +3,11 @@
 use super::figure::Figure;
 use super::frame::{to_measure, way};
 use super::outline::{THICKNESS, gap, solid};
-use crate::drawing::{At, Fill, Label, Mark, Path, Pen, Tone, meet};
+use crate::drawing::{At, Fill, Label, Mark, Path, Pen, Tone, hand, meet};
 use elbowroom_model::{Wall, WallId};
 
 /// Type of a wall's name and length, mm.
-const TYPE: f64 = 2.3;
+const TYPE: f64 = hand::FIGURES;
 
 /// The floor, a shade off the paper.
 pub(super) fn floor(figure: &mut Figure<'_>) {
@@ -28,7 +28,7 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
         if let Ok(corners) = ring.clone().try_into() {
             figure.labels.keep_out_ring(corners);
         }
-        figure.put(Path::ring(ring, Some(Pen::of(0.5, Tone::Wall)), Fill::Tone(Tone::Wall)));
+        figure.put(Path::ring(ring, Some(Pen::of(hand::WALLS, Tone::Wall)), Fill::Tone(Tone::Wall)));
     }
 }
 
@@ -45,6 +45,7 @@ pub(super) fn measure(figure: &mut Figure<'_>) {
     let mut walls: Vec<(WallId, &Wall)> = brief.room.walls().collect();
     walls.sort_by(|one, other| other.1.length().total_cmp(&one.1.length()));
     let mut drawn: Vec<[At; 2]> = Vec::new();
+    let mut named: Vec<Label> = Vec::new();
     for (id, wall) in walls {
         let far = to_measure(brief, id, figure.frame.scale);
         let found = [far, far - NEARER].into_iter().map(|out| lines(figure, wall, out)).find(|[line, left, right]| {
@@ -61,14 +62,16 @@ pub(super) fn measure(figure: &mut Figure<'_>) {
         match found {
             Some(lines) => {
                 drawn.extend(lines);
-                line_along(figure, wall, lines, label);
+                named.push(line_along(figure, wall, lines, label));
             }
             None => {
                 let face = wall.point_at(wall.length() / 2.0) - wall.inward() * THICKNESS;
-                figure.labels.place(&Label { of: figure.frame.at(face), ..label });
+                named.push(Label { of: figure.frame.at(face), ..label });
             }
         }
     }
+    // When every line lies: words then keep off all of them.
+    named.iter().for_each(|label| figure.labels.place(label));
 }
 
 /// The line that measures a wall so far out from it, and the two that lead there from its ends.
@@ -80,17 +83,18 @@ fn lines(figure: &Figure<'_>, wall: &Wall, to_line: f64) -> [[At; 2]; 3] {
     [[from + out * to_line, to + out * to_line], lead(from), lead(to)]
 }
 
-fn line_along(figure: &mut Figure<'_>, wall: &Wall, [line, left, right]: [[At; 2]; 3], label: Label) {
+/// Draws the lines, and gives the label with its places along them.
+fn line_along(figure: &mut Figure<'_>, wall: &Wall, [line, left, right]: [[At; 2]; 3], label: Label) -> Label {
     for lead in [left, right] {
-        figure.put(Path::line(lead, Pen::of(0.1, Tone::Grey)));
+        figure.put(Path::line(lead, Pen::of(hand::FITTINGS, Tone::Grey)));
+        figure.labels.bar(lead);
     }
     super::gaps::measure_line(figure, line, Tone::Grey);
-    figure.labels.bar(line);
     let (along, out) = (way(wall.along()), way(wall.inward()) * -1.0);
     let label = Label { turned: super::items::upright(along), of: line[0].middle(line[1]), ..label };
     let reach = (line[1] - line[0]).length();
     let off = out * (label.size().1 / 2.0 + 0.7);
     let shares = [0.5, 0.35, 0.65, 0.2, 0.8];
     let places = shares.map(|share| line[0] + along * (reach * share) + off).to_vec();
-    figure.labels.place(&Label { places, ..label });
+    Label { places, ..label }
 }

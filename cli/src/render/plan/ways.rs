@@ -5,15 +5,19 @@ use elbowroom_solver::routes::{LineWalked, Route};
 use super::figure::Figure;
 use super::furniture::on_floor;
 use super::signs;
-use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight, edges};
+use crate::drawing::{At, Fill, Label, Mark, Path, Tone, Weight, edges, hand};
 use crate::words::plan as words;
 
 /// Type of letters and widths, mm.
-const TYPE: f64 = 2.3;
+const TYPE: f64 = hand::NAMES;
 /// Type of the words where a way ends, mm.
-const SMALL: f64 = 2.0;
+const SMALL: f64 = hand::FIGURES;
 /// From the end of a way to what one steps into, mm.
 const BEFORE: f64 = 0.6;
+/// A leader to where one steps in costs less than this, mm.
+const NEAR: f64 = 18.0;
+/// Ways that end this near to each other end together, mm.
+const TOGETHER: f64 = 6.0;
 /// A way that enters a piece by no more than this only touches it, mm.
 const HAIR: f64 = 0.15;
 
@@ -102,9 +106,15 @@ fn enters([from, to]: [At; 2], body: &[At]) -> Option<f64> {
     (low < high).then_some(low)
 }
 
-/// Where ways end at what one steps into.
+/// Where ways end at what one steps into; once where two of them end together.
 fn step_in(figure: &mut Figure<'_>, walked: &[Walked]) {
-    for of in walked.iter().filter(|way| way.steps_in).filter_map(|way| way.line.last().copied()) {
+    let mut ends: Vec<At> = Vec::new();
+    for end in walked.iter().filter(|way| way.steps_in).filter_map(|way| way.line.last().copied()) {
+        if ends.iter().all(|other| (*other - end).length() > TOGETHER) {
+            ends.push(end);
+        }
+    }
+    for of in ends {
         let label = Label { tone: Tone::Blue, ..Label::new(of, Vec::new(), SMALL, words::STEP_IN) };
         let (width, height) = label.size();
         let (across, down) = (width / 2.0 + 1.2, height / 2.0 + 1.0);
@@ -119,7 +129,8 @@ fn step_in(figure: &mut Figure<'_>, walked: &[Walked]) {
             (-across, -down),
         ];
         let places = ways.map(|(x, y)| of + At::new(x, y)).to_vec();
-        figure.labels.place(&Label { places, ..label });
+        // What has no room there is told in the list of ways alone: a long leader is taken for a line that measures.
+        figure.labels.place_if_near(&Label { places, ..label }, NEAR);
     }
 }
 

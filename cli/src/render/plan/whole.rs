@@ -101,7 +101,7 @@ fn for_working(figure: &mut Figure<'_>) {
     turning::draw(figure);
     let gaps = gaps::draw(figure);
     let ways = ways::draw(figure);
-    let from_walls = from_walls::draw(figure);
+    let from_walls = from_walls::draw(figure, &gaps);
     breaches::draw(figure);
     walls::measure(figure);
     let left_over = items::name_outside(figure);

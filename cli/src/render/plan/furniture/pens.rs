@@ -2,14 +2,14 @@
 
 use elbowroom_model::{Drawn, Point};
 
-use crate::drawing::{Path, Pen, Tone};
+use crate::drawing::{Path, Pen, Tone, hand};
 use crate::render::plan::figure::Figure;
 use crate::render::plan::shown::PieceShown;
 
-/// Outlines of pieces, mm (ISO 128: widths in steps of about the square root of two).
-pub(super) const OUTLINE: Pen = Pen::ink(0.35);
-/// Lines within pieces, mm.
-pub(super) const WITHIN: Pen = Pen::ink(0.18);
+/// Outlines of pieces.
+pub(super) const OUTLINE: Pen = Pen::ink(hand::OUTLINES);
+/// Lines within pieces.
+pub(super) const WITHIN: Pen = Pen::ink(hand::FITTINGS);
 
 /// Drawn below the others.
 pub(in crate::render::plan) fn lies_under(one: PieceShown<'_>) -> bool {

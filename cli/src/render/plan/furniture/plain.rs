@@ -5,7 +5,7 @@ use elbowroom_solver::geometry::joined;
 
 use super::axes::Axes;
 use super::pens::{OUTLINE, WITHIN, body, ground, line};
-use crate::drawing::{At, Dash, Fill, Path, Pen, Tone};
+use crate::drawing::{At, Dash, Fill, Path, Pen, Tone, hand};
 use crate::render::plan::figure::Figure;
 use crate::render::plan::shown::PieceShown;
 
@@ -20,7 +20,7 @@ const FRONT: f64 = 0.1;
 pub(super) fn under(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
     let ring = figure.frame.all(&outline(&piece.parts()));
     if piece.piece.kind.traits().drawn == Drawn::OpenFloor {
-        let pen = Pen::of(0.25, Tone::Grey).broken(Dash::Dashed);
+        let pen = Pen::of(hand::FITTINGS, Tone::Grey).broken(Dash::Dashed);
         figure.put(Path::ring(ring, Some(pen), Fill::None));
         return;
     }
@@ -31,7 +31,7 @@ pub(super) fn under(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
         let border = axes.rectangle([-half, half], [BORDER, axes.depth - BORDER]);
         let border = figure.frame.all(&border);
         figure.labels.bar_under(&border);
-        figure.put(Path::ring(border, Some(Pen::of(0.18, Tone::Grey)), Fill::None));
+        figure.put(Path::ring(border, Some(Pen::of(hand::FITTINGS, Tone::Grey)), Fill::None));
     }
 }
 
@@ -41,7 +41,7 @@ pub(super) fn chairs(figure: &mut Figure<'_>) {
         let ring = figure.frame.all(&chair.ring);
         figure.labels.body(ring.clone());
         let radius = figure.frame.length(CHAIR);
-        figure.put(Path::rounded(&ring, radius, Some(Pen::of(0.18, Tone::Ink)), Fill::Tone(Tone::Paper)));
+        figure.put(Path::rounded(&ring, radius, Some(WITHIN), Fill::Tone(Tone::Paper)));
     }
 }
 

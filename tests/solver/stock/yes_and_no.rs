@@ -29,12 +29,13 @@ fn best(program: &Whole) -> Vec<i64> {
         let values: Vec<f64> = point.iter().map(|is_in| f64::from(u8::from(*is_in))).collect();
         program.rows.iter().all(|row| row.excess(&values) <= 1e-9)
     };
-    let worth = |point: Vec<bool>| -> Vec<i64> {
-        let of =
-            |objective: &Vec<i64>| objective.iter().zip(&point).map(|(worth, is_in)| worth * i64::from(*is_in)).sum();
-        program.objectives.iter().map(of).collect()
-    };
-    points.filter(keeps).map(worth).max().unwrap()
+    points.filter(keeps).map(|point| worths(program, &point)).max().unwrap()
+}
+
+/// Step by step, what a point is worth.
+fn worths(program: &Whole, point: &[bool]) -> Vec<i64> {
+    let of = |objective: &Vec<i64>| objective.iter().zip(point).map(|(worth, is_in)| worth * i64::from(*is_in)).sum();
+    program.objectives.iter().map(of).collect()
 }
 
 #[test]
@@ -53,6 +54,8 @@ fn a_limit_on_the_work_leaves_a_bound_that_is_true() {
     for seed in 0..200 {
         let program = drawn(&mut Draw(seed));
         let (short, all) = (program.solve(&vec![false; program.variables], 0), best(&program));
+        let told: Vec<i64> = short.steps.iter().map(|step| step.worth).collect();
+        assert_eq!(told, worths(&program, &short.point), "seed {seed}: not of the point that is handed on");
         assert!(short.nodes <= 2 * program.variables, "seed {seed}: {short:?}");
         assert!(short.steps[0].worth <= all[0] && all[0] <= short.steps[0].bound, "seed {seed}: {short:?}");
     }

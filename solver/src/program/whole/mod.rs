@@ -6,7 +6,7 @@
 
 mod search;
 
-use self::search::Search;
+use self::search::{Search, worth};
 use super::row::Row;
 
 /// What a relaxation costs whatever its size, in the unit of [`Whole::solve`].
@@ -33,7 +33,7 @@ pub struct Whole {
 pub struct Chosen {
     /// The point, each variable in it or not.
     pub point: Vec<bool>,
-    /// Step by step, what it is worth, and what no point is worth more than that keeps the steps before.
+    /// Step by step, what the point is worth, and what no point is worth more than that keeps the steps before.
     pub steps: Vec<Step>,
     /// Relaxations solved.
     pub nodes: usize,
@@ -157,11 +157,11 @@ struct Apart {
 impl Apart {
     fn solve(mut self, work: u64) -> Chosen {
         let mut chosen = Chosen { point: self.start, steps: Vec::new(), nodes: 0, work: 0 };
-        for (step, aim) in self.aims.into_iter().enumerate() {
-            for (from, _) in self.program.counts_from.iter_mut().zip(&aim).filter(|(_, worth)| **worth > 0) {
+        for (step, aim) in self.aims.iter().enumerate() {
+            for (from, _) in self.program.counts_from.iter_mut().zip(aim).filter(|(_, worth)| **worth > 0) {
                 *from = step.min(*from);
             }
-            self.program.objective = aim;
+            self.program.objective.clone_from(aim);
             let size = self.program.objective.len() as u64 * self.program.rows.len() as u64;
             let (first, each) = (OF_THE_FIRST * size, LEAST_WORK + size);
             let nodes = usize::try_from(work.saturating_sub(first) / each).unwrap_or(usize::MAX).max(1);
@@ -175,6 +175,10 @@ impl Apart {
             chosen.steps.push(Step { worth: found.worth, bound: found.bound });
             chosen.nodes += found.nodes;
             chosen.work += first + found.nodes as u64 * each;
+        }
+        // A step that is not proven may be worth more at the point of a later one, which keeps it and searches on.
+        for (step, aim) in chosen.steps.iter_mut().zip(&self.aims) {
+            step.worth = worth(aim, &chosen.point);
         }
         chosen
     }

@@ -50,11 +50,6 @@ impl Node {
 }
 
 impl Search {
-    /// Worth of a point.
-    fn worth(&self, point: &[bool]) -> i64 {
-        self.objective.iter().zip(point).map(|(worth, is_in)| if *is_in { *worth } else { 0 }).sum()
-    }
-
     /// Every row holds at the point.
     fn holds(&self, point: &[bool]) -> bool {
         let left = |row: &Row| -> f64 {
@@ -65,7 +60,7 @@ impl Search {
 
     /// The best point, or the best that `nodes` relaxations find, from `start`, which keeps every row.
     pub(super) fn solve(&self, start: &[bool], nodes: usize) -> Best {
-        let mut best = Best { point: start.to_vec(), worth: self.worth(start), bound: 0, nodes: 0 };
+        let mut best = Best { point: start.to_vec(), worth: worth(&self.objective, start), bound: 0, nodes: 0 };
         let as_values: Vec<f64> = start.iter().map(|is_in| f64::from(u8::from(*is_in))).collect();
         let rows_of = self.rows_of_variables();
         self.take(self.gathered(&as_values, &rows_of), &mut best);
@@ -96,7 +91,7 @@ impl Search {
 
     /// Notes a point that keeps every row and is worth more than the best so far.
     fn take(&self, point: Vec<bool>, best: &mut Best) {
-        let worth = self.worth(&point);
+        let worth = worth(&self.objective, &point);
         if worth > best.worth && self.holds(&point) {
             (best.worth, best.point) = (worth, point);
         }
@@ -166,6 +161,11 @@ impl Search {
         let first = self.first.iter().copied().filter(undecided).min_by(middle);
         first.or_else(|| (0..point.len()).filter(undecided).min_by(middle))
     }
+}
+
+/// Worth of a point by `objective`.
+pub(super) fn worth(objective: &[i64], point: &[bool]) -> i64 {
+    objective.iter().zip(point).map(|(worth, is_in)| if *is_in { *worth } else { 0 }).sum()
 }
 
 fn nearest(point: &[f64]) -> Vec<bool> {

@@ -52,6 +52,39 @@ fn listed_pieces_with_legs_off_in_parts_and_tilted() {
     assert_eq!(json["pieces"][2]["parts"].as_array().unwrap().len(), 2);
 }
 
+/// Sofas that all fail a door of 81 cm as boxes: each is told the pose that gets it in, what would have to come off, or by how
+/// much it fails.
+#[test]
+fn seats_are_turned_and_told_what_would_have_to_come_off() {
+    let folder = tempdir().unwrap();
+    let list = folder.path().join("list.csv");
+    let text = "kind,name,width (cm),depth (cm),height (cm),seat_height (cm),arm height (cm),back_thickness,leg_height,legs off\n\
+        sofa,Low arms,210,95,84,42,45,6 cm,,\nsofa,Legs,200,92,90,45,,20 cm,12 cm,\nsofa,Screwed,200,92,90,,,,,12 cm\n\
+        sofa,Bare,160,90,85,,,,,\nsofa,Boxy,220,110,108,,100,30 cm,,\n";
+    fs::write(&list, text).unwrap();
+    let way = "units: cm\npieces:\n  - { kind: sofa, width: 160, depth: 90, height: 85 }\n\
+        way:\n  - { kind: door, name: front, width: 81, height: 203 }\n";
+    let ended = run_with(&["way", "-", "--pieces", list.to_str().unwrap()], way.as_bytes());
+    assert_eq!(ended.code, Some(3), "{}", ended.stderr);
+    insta::assert_snapshot!(ended.stdout);
+    let json = run_with(&["way", "-", "--json", "--pieces", list.to_str().unwrap()], way.as_bytes());
+    let json: Value = serde_json::from_str(&json.stdout).unwrap();
+    let told = json["pieces"].as_array().unwrap().iter().map(|it| {
+        let known = it["would"].as_array().unwrap().iter().find_map(|off| off["legs"]["known"].as_str());
+        (it["gets_in"].as_bool().unwrap(), it["legs_off"].as_f64(), known)
+    });
+    let told: Vec<(bool, Option<f64>, Option<&str>)> = told.collect();
+    let expected = [
+        (false, None, Some("unknown")),
+        (true, None, None),
+        (false, None, Some("listed")),
+        (true, Some(120.0), None),
+        (false, None, Some("unknown")),
+        (false, None, None),
+    ];
+    assert_eq!(told, expected);
+}
+
 #[test]
 fn bad_input_is_told_and_nothing_else() {
     let room = root().join("scenarios/canal-flat.yaml");

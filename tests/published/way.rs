@@ -1,5 +1,7 @@
 //! Getting furniture round a corner, against published values.
 
+use elbowroom_model::way_in::{LoadPart, Profile};
+use elbowroom_solver::way_in::narrowest;
 use elbowroom_solver::way_in::turn::longest;
 
 /// A rod round the corner of two corridors: `(a^(2/3) + b^(2/3))^(3/2)` (P, MathWorld "Moving Ladder Problem").
@@ -32,4 +34,28 @@ fn a_rectangle_round_a_corner() {
     assert!(longest(3.0, 8.0, 1.0) <= there);
     // (D) two halls of 1200 mm, a piece 950 deep.
     assert!((longest(1200.0, 1200.0, 950.0) - 1494.11).abs() < 5e-3);
+}
+
+/// The diagonal depth of furniture shops (P, reference.com, "How Do You Determine the Dimensions of a Sleeper Sofa?"): a straight
+/// line from the top of the back to the front of the arm, and the distance of the bottom of the back from it. What that rule lets
+/// through a door, the outline's least width does; the outline may lie narrower still, about another of its sides.
+#[test]
+fn the_diagonal_depth_of_furniture_shops() {
+    let mut alike = 0;
+    for (depth, height, arm, back) in [
+        (920.0, 850.0, 560.0, 60.0),
+        (1050.0, 800.0, 540.0, 100.0),
+        (880.0, 900.0, 600.0, 120.0),
+        (1000.0, 950.0, 520.0, 80.0),
+    ] {
+        // Of the corner at the origin from the line through (back, height) and (depth, arm).
+        let (x, y): (f64, f64) = (depth - back, arm - height);
+        let rule = (x * height - y * back).abs() / x.hypot(y);
+        let profile = Some(Profile { front: arm, back });
+        let part = LoadPart { profile, ..LoadPart::of_box("sofa".to_owned(), [2000.0, depth, height]) };
+        let least = narrowest(&part).map_or(depth.min(height), |least| least.across);
+        assert!(least <= rule + 1e-9, "{depth} {height}: {least} against {rule}");
+        alike += usize::from((least - rule).abs() < 1e-6 && rule < depth.min(height));
+    }
+    assert!(alike >= 2, "the rule says nothing of these");
 }

@@ -1,7 +1,7 @@
 //! Whether each piece gets in, as JSON.
 
 use elbowroom_model::way_in::{Way, WayFile};
-use elbowroom_solver::way_in::{Failed, PartCarried, PieceIn, PoseTried, Tight, WayIn};
+use elbowroom_solver::way_in::{Failed, Legs, PartCarried, PieceIn, PoseTried, TakeOff, Tight, WayIn};
 use serde::Serialize;
 
 use crate::words::way as words;
@@ -46,6 +46,32 @@ pub(crate) struct PieceResult<'a> {
     most: Option<[f64; 3]>,
     /// It has the one size that it has.
     fixed: bool,
+    /// Legs that its list says come off, mm, where it gets in without them alone; its parts are told so.
+    legs_off: Option<f64>,
+    /// Where it does not get in: what would have to come off, each by itself.
+    would: Vec<TakeOffResult<'a>>,
+}
+
+/// What comes off, and how the piece gets in then.
+#[derive(Debug, Serialize)]
+struct TakeOffResult<'a> {
+    /// Its legs.
+    legs: Option<LegsResult>,
+    /// Names of the doors whose leaf is lifted off its hinges.
+    leaves: Vec<&'a str>,
+    /// How much wider each of them is then, mm.
+    wider: f64,
+    /// Each part as it is carried then.
+    parts: Vec<PartResult<'a>>,
+}
+
+/// Legs under a piece.
+#[derive(Debug, Serialize)]
+struct LegsResult {
+    /// How high they are, or the least that would do, mm.
+    height: f64,
+    /// What is known of them: `come-off`; `listed`, and not whether they come off; `unknown`.
+    known: &'static str,
 }
 
 /// Whether a part gets in.
@@ -111,9 +137,30 @@ impl<'a> WayResult<'a> {
 
 impl<'a> PieceResult<'a> {
     /// How one piece comes in by `way`.
-    pub(crate) fn of(way: &'a Way, PieceIn { carried, most, fixed }: &'a PieceIn) -> Self {
+    pub(crate) fn of(way: &'a Way, PieceIn { carried, most, fixed, legs_off, would }: &'a PieceIn) -> Self {
         let parts = carried.parts.iter().map(|part| PartResult::of(way, part)).collect();
-        Self { name: &carried.name, gets_in: carried.gets_in, parts, most: *most, fixed: *fixed }
+        let would = would.iter().map(|off| TakeOffResult::of(way, off)).collect();
+        let (name, gets_in) = (carried.name.as_str(), carried.gets_in);
+        Self { name, gets_in, parts, most: *most, fixed: *fixed, legs_off: *legs_off, would }
+    }
+}
+
+impl<'a> TakeOffResult<'a> {
+    fn of(way: &'a Way, TakeOff { legs, leaves, wider, carried }: &'a TakeOff) -> Self {
+        let parts = carried.parts.iter().map(|part| PartResult::of(way, part)).collect();
+        let leaves = leaves.iter().map(|at| words::at(way, *at)).collect();
+        Self { legs: legs.map(LegsResult::of), leaves, wider: *wider, parts }
+    }
+}
+
+impl LegsResult {
+    const fn of(legs: Legs) -> Self {
+        let (height, known) = match legs {
+            Legs::ComeOff(height) => (height, "come-off"),
+            Legs::Listed(height) => (height, "listed"),
+            Legs::UpTo(height) => (height, "unknown"),
+        };
+        Self { height, known }
     }
 }
 

@@ -167,6 +167,12 @@ pub(crate) fn taped_bare(unit: Unit, length: f64) -> String {
     bare(&taped(unit, length), unit)
 }
 
+/// The same of a least: rounded up.
+pub(crate) fn taped_up_bare(unit: Unit, length: f64) -> String {
+    let unit = shop_unit(unit);
+    bare(&marked(unit, marks(unit, length, Rounding::Up)), unit)
+}
+
 /// `words` without the sign of `unit`.
 fn bare(words: &str, unit: Unit) -> String {
     words.strip_suffix(sign(unit)).map_or(words, str::trim_end).to_owned()

@@ -1,9 +1,10 @@
 //! Words of the way in.
 
 use elbowroom_model::way_in::{LandingTurn, Way};
-use elbowroom_solver::way_in::{Asks, Assumed, Pose};
+use elbowroom_solver::way_in::{Asks, Assumed, Legs, Pose};
 
 use super::figures::counted;
+use super::list::listed;
 
 /// Of a pose in which a piece gets in.
 pub(crate) const GETS_IN: &str = "gets in";
@@ -19,10 +20,15 @@ pub(crate) fn at(way: &Way, place: usize) -> &str {
 pub(crate) const fn assumed(assumed: Assumed) -> &'static str {
     match assumed {
         Assumed::TwoRuns => {
-            "A corner sofa is taken to come as two runs, the corner counted in both: ask whether it parts."
+            "A corner sofa is taken to come apart into its runs, two or of a U three (common practice), the corner counted in \
+             each that meets it: ask whether it parts."
         }
         Assumed::RolledRugs => "Rugs are taken to come rolled, and are not checked.",
         Assumed::UsualHeights => "Where the list gives no height, what is usual for the kind is taken: measure it.",
+        Assumed::UsualSections => {
+            "Where the list gives a seat no `seat height`, `arm height` or `back thickness`, a seat 45 cm high, arms 20 cm above \
+             it and a back 20 cm thick at its top are taken (common practice, no source): measure them."
+        }
     }
 }
 
@@ -48,6 +54,7 @@ pub(crate) const fn pose(pose: Pose) -> &'static str {
         Pose::Lying => "lying",
         Pose::OnEnd => "on end",
         Pose::Tilted => "tilted",
+        Pose::EndTurned => "end turned",
     }
 }
 
@@ -68,16 +75,61 @@ pub(crate) fn misses(by: &str, asks: Asks, at: &str) -> String {
     format!("{by} {what} {at}").trim_start().to_owned()
 }
 
-/// Of a piece that gets in only by being turned over.
-pub(crate) fn turned_over(poses: &[&str], tight: Option<(&str, &str)>) -> String {
+/// How it is held from point to point, what is the same told once.
+fn in_turn(poses: &[&str]) -> String {
     let mut told: Vec<&str> = Vec::new();
     for pose in poses {
         if told.last() != Some(pose) {
             told.push(pose);
         }
     }
+    told.join(", then ")
+}
+
+/// Of a piece that gets in without its legs alone, which come off.
+pub(crate) fn legs_off(legs: &str) -> String {
+    format!("Only with its legs off, {legs} lower.")
+}
+
+/// What would have to come off before a piece gets in.
+pub(crate) struct Off<'a> {
+    /// Its legs, and how high they are.
+    pub(crate) legs: Option<(Legs, &'a str)>,
+    /// Doors whose leaf is lifted off.
+    pub(crate) doors: &'a [String],
+    /// How much wider each is then.
+    pub(crate) wider: &'a str,
+    /// How it is held then; of several parts nothing.
+    pub(crate) poses: &'a [&'a str],
+    /// Where least is left, and how much.
+    pub(crate) tight: Option<(&'a str, &'a str)>,
+}
+
+/// What would have to come off before a piece gets in, and how it does then.
+pub(crate) fn would(off: &Off<'_>) -> String {
+    let legs = off.legs.map(|(legs, high)| match legs {
+        Legs::ComeOff(_) => format!("its legs off, {high} lower"),
+        Legs::Listed(_) => format!("its legs off, {high} lower, if they come off"),
+        Legs::UpTo(_) => format!("{high} or more off its height, if it has legs so high that come off"),
+    });
+    let doors = (!off.doors.is_empty()).then(|| {
+        let leaves = if off.doors.len() == 1 { "the leaf" } else { "the leaves" };
+        format!("{leaves} of {} off the hinges, {} wider (common practice)", listed(off.doors), off.wider)
+    });
+    let off_it = [legs, doors].into_iter().flatten().collect::<Vec<_>>().join(", and ");
+    let held = if off.poses.is_empty() { String::new() } else { format!(" {}", in_turn(off.poses)) };
+    let tight = off.tight.map_or_else(String::new, |(spare, at)| format!(", with {spare} to spare at {at}"));
+    format!("With {off_it}, it gets in{held}{tight}.")
+}
+
+/// Where nothing that comes off helps.
+pub(crate) const NOTHING_OFF_HELPS: &str = "Nor with its legs or the leaves of doors off, as far as is usual.";
+
+/// Of a piece that gets in only by being turned over.
+pub(crate) fn turned_over(poses: &[&str], tight: Option<(&str, &str)>) -> String {
+    let told = in_turn(poses);
     let tight = tight.map_or_else(String::new, |(spare, at)| format!(" Least to spare: {spare} at {at}."));
-    format!("It gets in turned over on the way: {}.{tight}", told.join(", then "))
+    format!("It gets in turned over on the way: {told}.{tight}")
 }
 
 /// Of a piece that would pass if it could be turned over.

@@ -23,6 +23,10 @@ pub(super) enum Column {
     Units,
     LegsOff,
     DiagonalDepth,
+    SeatHeight,
+    ArmHeight,
+    BackThickness,
+    LegHeight,
     Parts,
 }
 
@@ -53,7 +57,7 @@ pub(super) enum Which {
 }
 
 /// Each usual column: its header, and what else the header may say.
-const USUAL: [(Column, &str, &[&str]); 19] = [
+const USUAL: [(Column, &str, &[&str]); 23] = [
     (Column::Kind, "kind", &["type"]),
     (Column::Name, "name", &["piece", "model", "article", "title"]),
     (Column::Width, "width", &["w"]),
@@ -72,11 +76,15 @@ const USUAL: [(Column, &str, &[&str]); 19] = [
     (Column::Units, "units", &["unit"]),
     (Column::LegsOff, "legs off", &["legs"]),
     (Column::DiagonalDepth, "diagonal depth", &[]),
+    (Column::SeatHeight, "seat height", &[]),
+    (Column::ArmHeight, "arm height", &[]),
+    (Column::BackThickness, "back thickness", &[]),
+    (Column::LegHeight, "leg height", &[]),
     (Column::Parts, "parts", &["comes in", "boxes"]),
 ];
 
 /// Headers that lists often have and that say nothing here, however near they are to one that does.
-const OF_NO_USE: [&str; 18] = [
+const OF_NO_USE: [&str; 16] = [
     "weight",
     "colour",
     "color",
@@ -92,9 +100,7 @@ const OF_NO_USE: [&str; 18] = [
     "code",
     "id",
     "room",
-    "seat height",
     "seat depth",
-    "arm height",
 ];
 
 /// How alike a header must be to a column to be taken for a slip of it, 0 to 1.
@@ -164,6 +170,10 @@ impl Column {
                 | Self::Screen
                 | Self::LegsOff
                 | Self::DiagonalDepth
+                | Self::SeatHeight
+                | Self::ArmHeight
+                | Self::BackThickness
+                | Self::LegHeight
                 | Self::Parts
         )
     }

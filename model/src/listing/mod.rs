@@ -33,7 +33,7 @@ pub use figure::{Decimals, FigureError, number};
 pub use form::Form;
 pub use grid::{Grid, GridRow};
 pub use money::{Money, MoneyError};
-pub use piece::{ListedPiece, Listing, OddSize, Part};
+pub use piece::{ListedPiece, Listing, OddSize, Part, Section};
 
 /// Reads a table.
 ///

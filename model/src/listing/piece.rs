@@ -46,10 +46,25 @@ pub struct ListedPiece {
     pub legs_off: Option<f64>,
     /// The narrowest its profile passes when tilted, mm, as its maker says.
     pub diagonal_depth: Option<f64>,
+    /// What it looks like from its end.
+    pub section: Section,
     /// The parts it comes in; empty: it comes whole.
     pub parts: Vec<Part>,
     /// The cells of the columns asked for beyond these, in their order; empty: nothing is said.
     pub more: Vec<String>,
+}
+
+/// What a piece looks like from its end, as far as its list says, mm.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Section {
+    /// Of the seat above the floor.
+    pub seat_height: Option<f64>,
+    /// Of the arms above the floor, at their front.
+    pub arm_height: Option<f64>,
+    /// Of the back at its top, from the rear.
+    pub back_thickness: Option<f64>,
+    /// Of its legs, of which it is not said that they come off.
+    pub leg_height: Option<f64>,
 }
 
 /// A part that a piece comes in: its three sides, mm, as written.

@@ -8,6 +8,7 @@ mod composition;
 mod file;
 mod fixtures;
 mod plausible;
+mod sections;
 mod words;
 
 use std::sync::LazyLock;
@@ -27,6 +28,7 @@ pub use composition::price;
 pub use file::{Profile, TableFile, Tag};
 pub use fixtures::{FixtureUse, fixture_use};
 pub use plausible::{Built, built};
+pub use sections::{UsualSection, usual_section};
 pub(crate) use words::{Meaning, key_meant, meaning};
 
 const SIZES: &str = include_str!("../../data/sizes.yaml");

@@ -1,5 +1,6 @@
 //! What is carried: a piece as one box, or as the parts that it comes in.
 
+use super::Profile;
 use crate::listing::ListedPiece;
 use crate::piece::Piece;
 
@@ -12,7 +13,7 @@ pub struct Load {
     pub parts: Vec<LoadPart>,
 }
 
-/// A box that is carried.
+/// A box that is carried, or less than a box from its end.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LoadPart {
     /// What it is called: the piece's name, or `sofa, part 2`.
@@ -21,14 +22,30 @@ pub struct LoadPart {
     pub sides: [f64; 3],
     /// The narrowest its profile passes when tilted about its length, mm, as its maker says.
     pub diagonal_depth: Option<f64>,
+    /// What it looks like from its end, where that is known to be less than a box.
+    pub profile: Option<Profile>,
+}
+
+impl LoadPart {
+    /// A box of these sides, mm.
+    #[must_use]
+    pub const fn of_box(name: String, sides: [f64; 3]) -> Self {
+        Self { name, sides, diagonal_depth: None, profile: None }
+    }
 }
 
 impl Load {
     /// A piece of a brief at these sizes (width, return, depth; mm). A corner sofa is taken to come as its runs, a second
-    /// return and a return with a depth of its own at the most of these; a rug rolled.
+    /// return and a return with a depth of its own at the most of these; a rug rolled; all else a box.
     #[must_use]
     pub fn of(piece: &Piece, width: f64, return_length: Option<f64>, depth: f64) -> Self {
-        let (name, height) = (piece.name.clone(), piece.own_height());
+        Self::lowered(piece, width, return_length, depth, 0.0)
+    }
+
+    /// As [`of`](Self::of), by `off` mm of legs lower.
+    #[must_use]
+    pub fn lowered(piece: &Piece, width: f64, return_length: Option<f64>, depth: f64, off: f64) -> Self {
+        let (name, height) = (piece.name.clone(), without_legs(piece.own_height(), off));
         if piece.kind.is_flat() {
             return Self { name, parts: Vec::new() };
         }
@@ -39,21 +56,20 @@ impl Load {
                 Runs { name: &name, width, depth, returns: [Some((other, deep)), second.map(|run| (run, depth))] }
                     .parts(height)
             }
-            None => vec![LoadPart { name: name.clone(), sides: [width, depth, height], diagonal_depth: None }],
+            None => vec![LoadPart::of_box(name.clone(), [width, depth, height])],
         };
         Self { name, parts }
     }
 
-    /// A listed piece, its legs off where they come off, in its parts where it comes in parts. `height`: where the list
-    /// does not say, mm.
+    /// A listed piece by `off` mm of legs lower, in its parts where it comes in parts. `height`: where the list does not
+    /// say, mm.
     #[must_use]
-    pub fn of_listed(piece: &ListedPiece, height: f64) -> Self {
+    pub fn of_listed(piece: &ListedPiece, height: f64, off: f64) -> Self {
         let name = piece.name.clone();
         if piece.kind.is_flat() {
             return Self { name, parts: Vec::new() };
         }
-        let height = piece.height.unwrap_or(height);
-        let height = (height - piece.legs_off.unwrap_or(0.0)).max(height / 10.0);
+        let height = without_legs(piece.height.unwrap_or(height), off);
         let parts = match (piece.parts.as_slice(), piece.return_length) {
             ([], Some(other)) => {
                 let ListedPiece { width, depth, .. } = *piece;
@@ -62,20 +78,23 @@ impl Load {
                 Runs { name: &name, width, depth, returns }.parts(height)
             }
             ([], None) => {
-                let sides = [piece.width, piece.depth, height];
-                vec![LoadPart { name: name.clone(), sides, diagonal_depth: piece.diagonal_depth }]
+                let whole = LoadPart::of_box(name.clone(), [piece.width, piece.depth, height]);
+                vec![LoadPart { diagonal_depth: piece.diagonal_depth, profile: Profile::of(piece, off), ..whole }]
             }
             (parts, _) => {
-                let part = |(place, part): (usize, &crate::listing::Part)| LoadPart {
-                    name: format!("{name}, part {}", place + 1),
-                    sides: part.sides,
-                    diagonal_depth: None,
+                let part = |(place, part): (usize, &crate::listing::Part)| {
+                    LoadPart::of_box(format!("{name}, part {}", place + 1), part.sides)
                 };
                 parts.iter().enumerate().map(part).collect()
             }
         };
         Self { name, parts }
     }
+}
+
+/// What is left of a height without legs; what is no leg any more is not taken off.
+fn without_legs(height: f64, off: f64) -> f64 {
+    (height - off).max(height / 10.0)
 }
 
 /// A corner sofa in its runs.
@@ -88,12 +107,11 @@ struct Runs<'a> {
 }
 
 impl Runs<'_> {
-    /// Each return is taken whole, the corner counted in both runs: which of them carries it is not known.
+    /// Each return is taken whole, the corner counted in both runs: which of them carries it is not known. In the corner a
+    /// run is as high and as deep as the whole, so that each is a box.
     fn parts(&self, height: f64) -> Vec<LoadPart> {
-        let run = |what: &str, length: f64, depth: f64| LoadPart {
-            name: format!("{}, {what}", self.name),
-            sides: [length, depth, height],
-            diagonal_depth: None,
+        let run = |what: &str, length: f64, depth: f64| {
+            LoadPart::of_box(format!("{}, {what}", self.name), [length, depth, height])
         };
         let returns = ["return", "second return"].into_iter().zip(self.returns);
         let returns = returns.filter_map(|(what, sides)| sides.map(|(length, depth)| run(what, length, depth)));

@@ -4,11 +4,13 @@
 //! carried. Whether it passes is the solver's to say.
 
 mod load;
+mod profile;
 mod read;
 pub(crate) mod resolve;
 pub(crate) mod row;
 
 pub use load::{Load, LoadPart};
+pub use profile::Profile;
 pub use read::{WayFile, read};
 
 use crate::dimension::Dimension;
@@ -91,6 +93,8 @@ pub enum PointKind {
         turn: LandingTurn,
         /// Width of the flight that one comes from.
         from: f64,
+        /// Of that flight.
+        pitch: f64,
         /// Along the way that one comes.
         depth: f64,
         /// Across it: of a half turn both flights and the well.

@@ -222,12 +222,13 @@ impl Reader<'_, '_> {
     /// The landing of `stairs`, whose own width has been told of if it is amiss.
     fn landing(&mut self, row: &LandingRow, stairs: &StairsRow) -> Option<PointKind> {
         let from = stairs.width.as_ref()?.length(self.report.units()).ok()?;
+        let pitch = stairs.pitch.unwrap_or(PITCH).to_radians();
         let inner = self.at.key("landing");
         let at = std::mem::replace(&mut self.at, inner);
         let (depth, width) = (self.length(&row.depth, "depth"), self.length(&row.width, "width"));
         let ceiling = self.length(&row.ceiling, "ceiling");
         self.at = at;
-        Some(PointKind::Landing { turn: row.turn?, from, depth: depth?, width: width?, ceiling })
+        Some(PointKind::Landing { turn: row.turn?, from, pitch, depth: depth?, width: width?, ceiling })
     }
 
     fn lift(&mut self, row: &LiftRow) -> Option<PointKind> {

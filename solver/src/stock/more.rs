@@ -1,6 +1,6 @@
 //! What one more piece would bring: of which kind, and how large.
 
-use elbowroom_model::listing::ListedPiece;
+use elbowroom_model::listing::{ListedPiece, Section};
 use elbowroom_model::{Dimension, Hand, PieceKind};
 
 use super::assign::{Solved, solve};
@@ -153,6 +153,7 @@ fn largest(asking: &Asking, asked: &Asked, stage: &Stage<'_>) -> Option<ListedPi
         score: None,
         legs_off: None,
         diagonal_depth: None,
+        section: Section::default(),
         parts: Vec::new(),
         more: Vec::new(),
     };

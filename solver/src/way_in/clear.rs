@@ -71,10 +71,16 @@ pub(crate) fn clear(point: &WayPoint, held: Held, within: f64) -> Clear {
                 Some(Clear::of(Asks::Headroom, less(headroom), upward(held, pitch))),
             ]
         }
-        PointKind::Landing { turn, from, depth, width, ceiling: high } => {
-            // Of a half turn the piece lies along the landing between its two turns.
-            let along = (turn == LandingTurn::Half).then(|| Clear::of(Asks::Length, less(width), held.long));
-            vec![Some(turned(less(from), less(depth), held)), along, ceiling(high)]
+        PointKind::Landing { turn, from, pitch, depth, width, ceiling: high } => {
+            let on_landing = |held: Held| {
+                // Of a half turn the piece lies along the landing between its two turns.
+                let along = (turn == LandingTurn::Half).then(|| Clear::of(Asks::Length, less(width), held.long));
+                let high = high.map(|it| Clear::of(Asks::Height, less(it), held.tall));
+                worst([Some(turned(less(from), less(depth), held)), along, high])
+            };
+            // Level, or as it came up the flight; whichever leaves more.
+            let (level, sloped) = (on_landing(held), on_landing(sloped(held, pitch)));
+            vec![Some(if sloped.spare > level.spare { sloped } else { level })]
         }
         PointKind::Lift { door, height, width, depth, ceiling: high } => {
             vec![
@@ -84,8 +90,21 @@ pub(crate) fn clear(point: &WayPoint, held: Held, within: f64) -> Clear {
             ]
         }
     };
+    worst(all)
+}
+
+/// The demand that is met worst.
+fn worst(all: impl IntoIterator<Item = Option<Clear>>) -> Clear {
     let worst = best_by(all.into_iter().flatten(), |clear| -clear.spare);
     worst.unwrap_or(Clear { asks: Asks::Width, spare: f64::INFINITY })
+}
+
+/// The box round what is held with its longer side in the slope of a flight, in the plane of the stairs (D): seen from above
+/// it is shorter, and it reaches higher.
+fn sloped(held: Held, pitch: f64) -> Held {
+    let (sin, cos) = pitch.sin_cos();
+    let along = held.long * cos + held.tall * sin;
+    Held { long: along.max(held.short), short: along.min(held.short), tall: held.long * sin + held.tall * cos }
 }
 
 fn turned(from: f64, to: f64, held: Held) -> Clear {

@@ -1,7 +1,11 @@
-//! The ways to hold a box.
+//! The ways to hold a box, and what is less than a box from its end.
 
+use elbowroom_model::Point;
 use elbowroom_model::way_in::LoadPart;
 use strum::{IntoStaticStr, VariantArray};
+
+use super::tolerance::FINE;
+use crate::geometry::{Convex, LeastWidth, least_width};
 
 /// How a piece is held while it is carried, its length always level but on end; the easier first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, IntoStaticStr, VariantArray)]
@@ -13,8 +17,11 @@ pub enum Pose {
     Lying,
     /// On one of its ends.
     OnEnd,
-    /// Tipped about its length, by the diagonal depth that its maker gives.
+    /// Tipped about its length, which is level: by the diagonal depth that its maker gives, or as its outline from the end is
+    /// narrowest.
     Tilted,
+    /// On one of its ends, and turned there as its outline from the end is narrowest.
+    EndTurned,
 }
 
 impl Pose {
@@ -46,10 +53,34 @@ pub(crate) fn held(part: &LoadPart, pose: Pose) -> Option<Held> {
         Pose::Upright => (width, depth, height),
         Pose::Lying => (width, height, depth),
         Pose::OnEnd => (depth, height, width),
-        // Across it takes the diagonal depth; upward no more than the diagonal of its profile.
-        Pose::Tilted => (width, part.diagonal_depth?, depth.hypot(height)),
+        Pose::Tilted => tilted(part)?,
+        Pose::EndTurned => {
+            let least = narrowest(part)?;
+            (least.along, least.across, width)
+        }
     };
     Some(Held { long: one.max(other), short: one.min(other), tall })
+}
+
+/// Along, across and upward of what is tipped about its length.
+fn tilted(part: &LoadPart) -> Option<(f64, f64, f64)> {
+    let [width, depth, height] = part.sides;
+    match part.diagonal_depth {
+        // Upward no more than the diagonal of its profile.
+        Some(across) => Some((width, across, depth.hypot(height))),
+        None => narrowest(part).map(|least| (width, least.across, least.along)),
+    }
+}
+
+/// The hull of a seat's outline from its end, turned as it is narrowest, mm; `None` where no outline is known, or where it is
+/// no narrower than square.
+#[must_use]
+pub fn narrowest(part: &LoadPart) -> Option<LeastWidth> {
+    let ([_, depth, height], profile) = (part.sides, part.profile?);
+    let (front, back) = (profile.front.min(height), profile.back.min(depth));
+    let corners = [(0.0, 0.0), (depth, 0.0), (depth, front), (back, height), (0.0, height)];
+    let least = least_width(&Convex::counter_clockwise(corners.map(|(x, y)| Point { x, y })));
+    least.filter(|least| least.across < depth.min(height) - FINE)
 }
 
 /// What it takes to bring a part from one pose into another where it is: room upward, and across where it rolls about
@@ -58,11 +89,23 @@ pub(crate) fn to_turn_over(part: &LoadPart, from: Pose, to: Pose) -> (f64, f64) 
     let [width, depth, height] = part.sides;
     match (from, to) {
         (from, to) if from == to => (0.0, 0.0),
+        // It turns where it stands on its end.
+        (Pose::OnEnd, Pose::EndTurned) | (Pose::EndTurned, Pose::OnEnd) => (width, depth.hypot(height)),
+        (Pose::EndTurned, other) | (other, Pose::EndTurned) => (width.hypot(side_up(part, other)), depth.hypot(height)),
         (Pose::OnEnd, other) | (other, Pose::OnEnd) => {
             // It tips up over an edge of its end, in the plane of its length and of what was upward.
-            let side = if other == Pose::Lying { depth } else { height };
-            (width.hypot(side), 0.0)
+            (width.hypot(side_up(part, other)), 0.0)
         }
         _ => (depth.hypot(height), depth.hypot(height)),
+    }
+}
+
+/// What is upward of a part whose length is level; of a tilted one no less than the most that it can be.
+fn side_up(part: &LoadPart, pose: Pose) -> f64 {
+    let [_, depth, height] = part.sides;
+    match pose {
+        Pose::Lying => depth,
+        Pose::Tilted => depth.hypot(height),
+        Pose::Upright | Pose::OnEnd | Pose::EndTurned => height,
     }
 }

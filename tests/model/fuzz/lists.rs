@@ -89,6 +89,10 @@ fn cells(piece: &ListedPiece) -> Vec<(&'static str, String)> {
         ("score", piece.score.map(|score| score.to_string()).unwrap_or_default()),
         ("legs off", length(piece.legs_off)),
         ("diagonal depth", length(piece.diagonal_depth)),
+        ("seat height", length(piece.section.seat_height)),
+        ("arm height", length(piece.section.arm_height)),
+        ("back thickness", length(piece.section.back_thickness)),
+        ("leg height", length(piece.section.leg_height)),
         ("parts", parts.collect::<Vec<_>>().join("; ")),
     ];
     cells.extend(EXTRA.iter().zip(&piece.more).map(|(extra, cell)| (extra.key, cell.clone())));

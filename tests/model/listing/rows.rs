@@ -92,3 +92,15 @@ fn more_rows_than_are_taken_are_counted_and_refused() {
     let faults = read(bad.as_bytes(), &asked).unwrap_err();
     assert_eq!((faults.told.len(), faults.beyond), (MOST_FAULTS, 1_000_000 - MOST_FAULTS));
 }
+
+#[test]
+fn a_part_of_a_section_is_no_more_than_its_whole() {
+    let heads = "kind,name,width cm,depth cm,height cm,seat_height cm,arm height cm,back_thickness cm,leg_height cm\n";
+    let sound = sound(&format!("{heads}sofa,Heron,212,95,85,45,60,20,12\n"));
+    let section = sound.pieces[0].section;
+    assert_eq!((section.seat_height, section.arm_height), (Some(450.0), Some(600.0)));
+    assert_eq!((section.back_thickness, section.leg_height), (Some(200.0), Some(120.0)));
+    let told = faults(&format!("{heads}sofa,Heron,212,95,85,86,60,96,46\nsofa,Tern,212,95,85,45,85.1,95,45\n"));
+    let whole = "more_than_its_whole";
+    assert_eq!(told, [(whole, 2), (whole, 2), (whole, 3)]);
+}

@@ -11,7 +11,7 @@ mod planned;
 mod stand_ins;
 mod yes_and_no;
 
-use elbowroom_model::listing::ListedPiece;
+use elbowroom_model::listing::{ListedPiece, Section};
 use elbowroom_model::{Hand, PieceId, PieceKind};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::{Answer, DimensionRange, RankedOption};
@@ -41,6 +41,7 @@ fn owned(name: &str, kind: PieceKind, (width, return_length, depth): (f64, Optio
         score: None,
         legs_off: None,
         diagonal_depth: None,
+        section: Section::default(),
         parts: Vec::new(),
         more: Vec::new(),
     };

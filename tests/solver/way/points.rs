@@ -5,13 +5,13 @@ use elbowroom_solver::way_in::turn::longest;
 use elbowroom_solver::way_in::{Asks, Failed, PartCarried, Pose, carried};
 use proptest::prelude::*;
 
-fn way(points: &[PointKind]) -> Way {
+pub(super) fn way(points: &[PointKind]) -> Way {
     let point = |(place, kind): (usize, &PointKind)| WayPoint { name: format!("point {}", place + 1), kind: *kind };
     Way { points: points.iter().enumerate().map(point).collect(), measured_within: 0.0, ..Way::default() }
 }
 
 fn part(sides: [f64; 3], diagonal_depth: Option<f64>) -> Load {
-    let part = LoadPart { name: "sofa".to_owned(), sides, diagonal_depth };
+    let part = LoadPart { diagonal_depth, ..LoadPart::of_box("sofa".to_owned(), sides) };
     Load { name: "sofa".to_owned(), parts: vec![part] }
 }
 
@@ -23,7 +23,7 @@ fn failed(part: &PartCarried) -> Failed {
     part.fails.unwrap()
 }
 
-const fn door(width: f64, height: f64) -> PointKind {
+pub(super) const fn door(width: f64, height: f64) -> PointKind {
     PointKind::Door { width, height, from: None }
 }
 
@@ -84,13 +84,40 @@ fn stairs_ask_for_width_and_for_headroom_along_the_slope() {
 
 #[test]
 fn a_half_turn_takes_what_lies_along_the_landing_or_stands_on_end() {
-    let landing =
-        |turn, ceiling| PointKind::Landing { turn, from: 900.0, depth: 1000.0, width: 2000.0, ceiling: Some(ceiling) };
+    let landing = |turn, ceiling| PointKind::Landing {
+        turn,
+        from: 900.0,
+        pitch: 0.0,
+        depth: 1000.0,
+        width: 2000.0,
+        ceiling: Some(ceiling),
+    };
     let part = tried(&[landing(LandingTurn::Half, 2009.0)], [2010.0, 300.0, 300.0]);
     assert_eq!((failed(&part).asks, failed(&part).short_by), (Asks::Height, Some(1.0)));
     assert_eq!(part.poses[0].fails.unwrap().short_by, Some(10.0));
     assert!(tried(&[landing(LandingTurn::Quarter, 2009.0)], [2010.0, 300.0, 300.0]).gets_in);
     assert_eq!(tried(&[landing(LandingTurn::Half, 2011.0)], [2010.0, 300.0, 300.0]).held, [Pose::OnEnd]);
+}
+
+/// (D) 2300 x 300 x 300 in the slope of a flight of 40 degrees is 2300 cos 40 + 300 sin 40 = 1954.7 seen from above, and
+/// reaches 2300 sin 40 + 300 cos 40 = 1708.2 high.
+#[test]
+fn on_a_landing_a_piece_turns_in_the_plane_of_the_stairs() {
+    let landing = |pitch: f64, width, ceiling| PointKind::Landing {
+        turn: LandingTurn::Half,
+        from: 1200.0,
+        pitch: pitch.to_radians(),
+        depth: 1200.0,
+        width,
+        ceiling: Some(ceiling),
+    };
+    let long = [2300.0, 300.0, 300.0];
+    assert!(tried(&[landing(40.0, 1954.8, 1708.3)], long).gets_in);
+    assert!(!tried(&[landing(40.0, 1954.6, 1708.3)], long).gets_in);
+    assert!(!tried(&[landing(40.0, 1954.8, 1708.1)], long).gets_in);
+    assert!(!tried(&[landing(1.0, 1954.8, 1708.3)], long).gets_in);
+    // Level is never lost by it.
+    assert!(tried(&[landing(40.0, 2300.0, 301.0)], long).gets_in);
 }
 
 #[test]
@@ -134,10 +161,10 @@ fn kinds() -> impl Strategy<Value = PointKind> {
             headroom,
             pitch
         }),
-        (any::<bool>(), 700.0_f64..1300.0, 600.0_f64..1500.0, 800.0_f64..3000.0, high()).prop_map(
-            |(half, from, depth, width, ceiling)| {
+        (any::<bool>(), 700.0_f64..1300.0, 0.3_f64..0.8, 600.0_f64..1500.0, 800.0_f64..3000.0, high()).prop_map(
+            |(half, from, pitch, depth, width, ceiling)| {
                 let turn = if half { LandingTurn::Half } else { LandingTurn::Quarter };
-                PointKind::Landing { turn, from, depth, width, ceiling }
+                PointKind::Landing { turn, from, pitch, depth, width, ceiling }
             }
         ),
         (700.0_f64..1100.0, 1900.0_f64..2200.0, 900.0_f64..1600.0, 1000.0_f64..2400.0, high())

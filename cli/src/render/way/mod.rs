@@ -2,16 +2,16 @@
 
 use elbowroom_model::way_in::{PointKind, Way, WayFile, WayPoint};
 use elbowroom_model::{Rounding, Unit};
-use elbowroom_solver::way_in::{Failed, PartCarried, PieceIn, PoseTried, WayIn};
+use elbowroom_solver::way_in::{Carried, Failed, Legs, PartCarried, PieceIn, PoseTried, TakeOff, WayIn};
 
 use crate::text::look::Look;
 use crate::text::page::Page;
 use crate::text::table::{Stand, Table};
-use crate::words::lengths::{shop_unit, shopped, sign, taped_bare};
+use crate::words::lengths::{shop_unit, shopped, sign, taped_bare, taped_up_bare};
 use crate::words::way as words;
 
-/// Column at which what is said of a pose hangs.
-const HANG: usize = 13;
+/// Column at which poses stand, and blanks after the longest of them.
+const INDENT: usize = 3;
 
 /// The page of a way.
 pub(crate) fn text(found: &WayIn, file: &WayFile, notices: &[String], look: Look) -> String {
@@ -43,8 +43,10 @@ fn tell(page: &mut Page, way: &Way, units: Unit, piece: &PieceIn) {
     for part in &carried.parts {
         let sides = part.sides.map(|side| taped_bare(units, side)).join(" x ");
         page.strong(&words::verdict(&part.name, &sides, part.gets_in));
+        let longest = part.poses.iter().map(|tried| words::pose(tried.pose).len()).max().unwrap_or_default();
         for tried in &part.poses {
-            page.labelled(3, words::pose(tried.pose), HANG, &said(way, tried, part, units));
+            let said = said(way, tried, part, units);
+            page.labelled(INDENT, words::pose(tried.pose), longest + 2 * INDENT, &said);
         }
         if part.gets_in && part.poses.iter().all(|tried| tried.fails.is_some()) {
             let poses: Vec<&str> = part.held.iter().map(|pose| words::pose(*pose)).collect();
@@ -55,6 +57,15 @@ fn tell(page: &mut Page, way: &Way, units: Unit, piece: &PieceIn) {
             page.paragraph(3, &words::cannot_turn_over(words::pose(fails.pose), words::at(way, fails.at)));
         }
     }
+    if let Some(legs) = piece.legs_off {
+        page.paragraph(INDENT, &words::legs_off(&taped_bare(units, legs)));
+    }
+    for off in &piece.would {
+        page.paragraph(INDENT, &would(way, off, units));
+    }
+    if piece.fixed && !carried.gets_in && piece.would.is_empty() {
+        page.paragraph(INDENT, words::NOTHING_OFF_HELPS);
+    }
     if let Some([width, other, depth]) = piece.most {
         let figure = |length: f64| shopped(units, length, Rounding::Down);
         let other = (other > 0.0).then(|| figure(other));
@@ -62,6 +73,39 @@ fn tell(page: &mut Page, way: &Way, units: Unit, piece: &PieceIn) {
     } else if !carried.gets_in && !piece.fixed {
         page.paragraph(3, words::NONE_GETS_IN);
     }
+}
+
+/// What would have to come off, and how the piece gets in then.
+fn would(way: &Way, off: &TakeOff, units: Unit) -> String {
+    let legs = off.legs.map(|legs| {
+        let told = match legs {
+            Legs::ComeOff(high) | Legs::Listed(high) => taped_bare(units, high),
+            Legs::UpTo(least) => taped_up_bare(units, least),
+        };
+        (legs, told)
+    });
+    let doors: Vec<String> = off.leaves.iter().map(|at| words::at(way, *at).to_owned()).collect();
+    let poses = match off.carried.parts.as_slice() {
+        [part] => part.held.iter().map(|pose| words::pose(*pose)).collect(),
+        _ => Vec::new(),
+    };
+    // The least that would do leaves nothing.
+    let is_least = matches!(off.legs, Some(Legs::UpTo(_)));
+    let tight = tightest(way, &off.carried, units).filter(|_| !is_least);
+    words::would(&words::Off {
+        legs: legs.as_ref().map(|(legs, high)| (*legs, high.as_str())),
+        doors: &doors,
+        wider: &taped_bare(units, off.wider),
+        poses: &poses,
+        tight: tight.as_ref().map(|(spare, at)| (spare.as_str(), *at)),
+    })
+}
+
+/// Where least is left of all parts, and how much.
+fn tightest<'a>(way: &'a Way, carried: &Carried, units: Unit) -> Option<(String, &'a str)> {
+    let all = carried.parts.iter().filter_map(|part| part.tightest);
+    let least = all.min_by(|one, other| one.spare.total_cmp(&other.spare))?;
+    Some((taped_bare(units, least.spare), words::at(way, least.at)))
 }
 
 /// What is said of a pose kept all the way.

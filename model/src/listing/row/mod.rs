@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 mod choices;
 mod figures;
 mod reading;
+mod section;
 
 use self::reading::Reading;
 use super::columns::{Column, Which};
@@ -13,7 +14,7 @@ use super::figure::{Style, has_decimal_comma};
 use super::grid::{Grid, GridRow};
 use super::headers::{Places, headers};
 use super::odd::odd_sizes;
-use super::{Asked, ListedPiece, Listing, OddSize};
+use super::{Asked, ListedPiece, Listing, OddSize, Section};
 use crate::corner::{Runs, TooShort};
 use crate::dimension::Dimension;
 use crate::kind::PieceKind;
@@ -76,6 +77,13 @@ impl Reading<'_> {
         let (second_return, return_depth) = (size(Column::SecondReturn), size(Column::ReturnDepth));
         let (height, screen) = (size(Column::Height), size(Column::Screen));
         let (legs_off, diagonal_depth) = (size(Column::LegsOff), size(Column::DiagonalDepth));
+        let section = Section {
+            seat_height: size(Column::SeatHeight),
+            arm_height: size(Column::ArmHeight),
+            back_thickness: size(Column::BackThickness),
+            leg_height: size(Column::LegHeight),
+        };
+        self.section_is_within(row, &name, depth, height, section);
         let parts = self.parts(row, &name, units);
         let hands = self.hands(row, kind, &name);
         let chaise = self.truth(row, Column::Chaise, &name);
@@ -115,6 +123,7 @@ impl Reading<'_> {
             score,
             legs_off,
             diagonal_depth,
+            section,
             parts,
             more,
         })

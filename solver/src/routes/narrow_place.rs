@@ -14,6 +14,12 @@ use crate::layout::Layout;
 /// Ends of a tape that touch something by less are free of it, mm.
 const TOUCHES: f64 = 2.0;
 
+/// What is further apart narrows no way, mm. Common practice, no source.
+const WIDE: f64 = 4000.0;
+
+/// A tape so near to the line of a doorway lies in it, and the doorway has its own width, mm.
+const IN_DOORWAY: f64 = 150.0;
+
 /// Corners so far behind a face lie in it, mm.
 const IN_FACE: f64 = 1.0;
 
@@ -29,7 +35,7 @@ pub struct NarrowPlace {
 }
 
 impl Floor {
-    /// The narrowest place of a way that is walked along `line`; `None` where nothing stands on both sides of it.
+    /// The narrowest place of a way that is walked along `line`; `None` where nothing stands near it on both sides.
     #[must_use]
     pub fn narrow_place(&self, brief: &Brief, layout: &Layout, demand: &Demand, line: &[Point]) -> Option<NarrowPlace> {
         let ends = [End::Item(demand.from), demand.to];
@@ -42,14 +48,15 @@ impl Floor {
         let mut best: Option<NarrowPlace> = None;
         for (order, first) in stops.iter().enumerate() {
             for second in &stops[order + 1..] {
-                let most = best.map_or(f64::INFINITY, |best| best.clear);
-                if is_one_thing(first.id, second.id) || most.is_finite() && first.bounds.apart_by(&second.bounds, most)
-                {
+                let most = best.map_or(WIDE, |best| best.clear);
+                if is_one_thing(first.id, second.id) || first.bounds.apart_by(&second.bounds, most) {
                     continue;
                 }
                 let found = between(first, second, most);
                 let laid = found.and_then(|places| {
-                    places.into_iter().find(|tape| is_across(*tape, &legs) && is_free(*tape, &stops))
+                    places.into_iter().find(|tape| {
+                        is_across(*tape, &legs) && !lies_in_any(*tape, &doorways) && is_free(*tape, &stops)
+                    })
                 });
                 best = laid
                     .map(|tape| NarrowPlace {
@@ -103,6 +110,12 @@ fn face(shape: &Convex, way: Point, across: Point) -> (f64, f64) {
 /// Whether who walks along the line steps over the tape.
 fn is_across(tape: Segment, legs: &[Segment]) -> bool {
     legs.iter().any(|leg| tape.crossing(*leg).is_some_and(|crossing| crossing.is_on_both()))
+}
+
+/// Whether the tape lies in a doorway.
+fn lies_in_any(tape: Segment, doorways: &[Mouth]) -> bool {
+    let before = |mouth: &Mouth, end: Point| mouth.before.dot(end - mouth.at[0]).abs();
+    doorways.iter().any(|mouth| [tape.start, tape.end].into_iter().all(|end| before(mouth, end) < IN_DOORWAY))
 }
 
 /// Whether nothing lies on the tape between its ends.

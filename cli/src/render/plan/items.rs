@@ -17,10 +17,15 @@ pub(super) fn draw(figure: &mut Figure<'_>) {
     figure.put(Mark::Layer("fixed"));
     for fixed in &figure.shown.brief().room.fixed {
         let ring = figure.frame.all(&fixed.corners);
-        figure.labels.mind_ring(&ring);
         match fixed.step() {
-            Some(ends) => step(figure, ends),
-            None => solid(figure, &ring),
+            Some(ends) => {
+                figure.labels.mind_ring(&ring);
+                step(figure, ends);
+            }
+            None => {
+                figure.labels.body(ring.clone());
+                solid(figure, &ring);
+            }
         }
     }
     slopes(figure);

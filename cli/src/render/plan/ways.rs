@@ -15,7 +15,7 @@ const SMALL: f64 = hand::FIGURES;
 /// From the end of a way to what one steps into, mm.
 const BEFORE: f64 = 0.6;
 /// A leader to where one steps in costs less than this, mm.
-const NEAR: f64 = 18.0;
+const NEAR: f64 = 26.0;
 /// Ways that end this near to each other end together, mm.
 const TOGETHER: f64 = 6.0;
 /// A way that enters a piece by no more than this only touches it, mm.

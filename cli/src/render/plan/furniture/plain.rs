@@ -24,6 +24,7 @@ pub(super) fn under(figure: &mut Figure<'_>, piece: PieceShown<'_>) {
         figure.put(Path::ring(ring, Some(pen), Fill::None));
         return;
     }
+    figure.labels.mind_ring(&ring);
     figure.put(Path::ring(ring, Some(WITHIN), Fill::Tone(Tone::Rug)));
     let axes = Axes::of(&piece.main(), piece.placed.facing);
     if axes.width > 4.0 * BORDER && axes.depth > 4.0 * BORDER {

@@ -218,13 +218,11 @@ pub(super) fn feet(count: i64) -> String {
 
 #[cfg(test)]
 mod tests {
-    use elbowroom_model::Unit;
-
-    use elbowroom_model::length::parse;
-    use proptest::prelude::*;
-
     use super::{EIGHTH, Ends, given_and_wanted, planned_range, taped};
+    use elbowroom_model::Unit;
+    use elbowroom_model::length::parse;
     use elbowroom_solver::answer::DimensionRange;
+    use proptest::prelude::*;
 
     fn shopped_range(unit: Unit, least: f64, most: f64) -> String {
         let ends = Ends::of(unit, least, most);

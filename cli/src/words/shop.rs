@@ -109,8 +109,8 @@ pub(crate) fn fits(options: usize, score: f64, title: &str) -> String {
 }
 
 /// Room left in one dimension.
-pub(crate) fn left(dimension: &str, by: &str, or_more: bool) -> String {
-    format!("{dimension} {by}{}", if or_more { " or more" } else { "" })
+pub(crate) fn left(dimension: &str, by: &str) -> String {
+    format!("{dimension} {by}")
 }
 
 /// Room left.

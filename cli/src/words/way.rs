@@ -26,8 +26,8 @@ pub(crate) const fn assumed(assumed: Assumed) -> &'static str {
         Assumed::RolledRugs => "Rugs are taken to come rolled, and are not checked.",
         Assumed::UsualHeights => "Where the list gives no height, what is usual for the kind is taken: measure it.",
         Assumed::UsualSections => {
-            "Where the list gives a seat no `seat height`, `arm height` or `back thickness`, a seat 45 cm high, arms 20 cm above \
-             it and a back 20 cm thick at its top are taken (common practice, no source): measure them."
+            "Where the list gives a seat no `arm height`, arms 20 cm above its `seat height` or 65 cm high are taken, and where it \
+             gives no `back thickness`, a back 20 cm thick at its top (common practice, no source): measure them."
         }
     }
 }

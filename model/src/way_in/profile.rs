@@ -14,27 +14,26 @@ pub struct Profile {
 }
 
 impl Profile {
-    /// That of a listed seat of one run by `off` mm of legs lower, as far as its list says: how thick the back is, and how
-    /// high its arms are; arms that the list says nothing of stand as far over the seat as is usual. `None`: a box.
+    /// That of a listed seat of one run by `off` mm of legs lower, where its list says how thick its back is and how high its
+    /// arms are. `None`: a box.
     pub(super) fn of(piece: &ListedPiece, off: f64) -> Option<Self> {
-        let usual = usual_section(piece.kind).filter(|_| piece.return_length.is_none())?;
-        let Section { seat_height, arm_height, back_thickness, .. } = piece.section;
-        let front = arm_height.or_else(|| seat_height.map(|seat| seat + usual.arm_over_seat))?;
-        Some(Self { front: (front - off).max(0.0), back: back_thickness? })
+        usual_section(piece.kind).filter(|_| piece.return_length.is_none())?;
+        let Section { arm_height, back_thickness, .. } = piece.section;
+        Some(Self { front: (arm_height? - off).max(0.0), back: back_thickness? })
     }
 }
 
 impl ListedPiece {
-    /// The piece with what is usual of its section where its list does not say; `None` where nothing is taken: it is no
-    /// seat, comes in parts, or the list says all of it.
+    /// The piece with what is usual of its arms and its back where its list does not say; arms stand so far over the seat as is
+    /// usual. `None` where nothing is taken: it is no seat, comes in parts, or the list says both.
     #[must_use]
     pub fn with_usual_section(&self) -> Option<Self> {
         let whole = self.parts.is_empty() && self.return_length.is_none();
         let usual = usual_section(self.kind).filter(|_| whole)?;
         let said = self.section;
-        let seat_height = said.arm_height.is_none().then(|| said.seat_height.unwrap_or(usual.seat_height));
+        let arms = said.seat_height.unwrap_or(usual.seat_height) + usual.arm_over_seat;
         let section = Section {
-            seat_height: said.seat_height.or(seat_height),
+            arm_height: said.arm_height.or(Some(arms)),
             back_thickness: said.back_thickness.or(Some(usual.back_thickness)),
             ..said
         };

@@ -100,7 +100,7 @@ fn the_least_that_would_have_to_come_off_is_found() {
 /// Who decides for somebody that a piece gets in takes nothing as usual: a section that nobody gave is a box.
 #[test]
 fn what_is_usual_is_taken_where_it_is_told_alone() {
-    let list = listed(&format!("{HEADS}sofa,low,220,110,95,30,,,,\nsofa,known,220,110,95,30,50,8,,\n"));
+    let list = listed(&format!("{HEADS}sofa,low,220,110,95,30,,20,,\nsofa,known,220,110,95,30,50,8,,\n"));
     let slot = narrowest(&seat([2200.0, 1100.0, 950.0], Profile { front: 500.0, back: 200.0 })).unwrap().across;
     assert!(slot < 949.0, "{slot}");
     let way_of = way(&[door(slot + 0.1, 2030.0)]);

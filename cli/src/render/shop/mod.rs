@@ -75,6 +75,9 @@ pub(crate) fn text(told: &ShopPage<'_>, budget: Option<Money>, look: Look) -> St
     page.into_text()
 }
 
+/// Room left is told on the page where it is less than this, mm: of more, nobody asks how much.
+const HANDS_BREADTH: f64 = 100.0;
+
 /// A candidate as listed and as found.
 type Candidate<'a> = (&'a ListedPiece, &'a CandidateFound);
 
@@ -99,7 +102,8 @@ fn verdict(told: &ShopPage<'_>, listed: &ListedPiece, one: &CandidateFound) -> S
         let left = one
             .left
             .iter()
-            .map(|left| words::left(left.dimension.words(), &figure(left.by, Rounding::Down), left.or_more));
+            .filter(|left| !left.or_more && left.by < HANDS_BREADTH)
+            .map(|left| words::left(left.dimension.words(), &figure(left.by, Rounding::Down)));
         said.extend(words::room_left(&left.collect::<Vec<_>>()));
     } else {
         said.push(no_place(told, listed, one));

@@ -44,9 +44,9 @@ pub(crate) const fn caution(caution: Caution) -> &'static str {
             "A rug may lie under a door that swings in: see that the leaf clears it and that its edge trips nobody."
         }
         Caution::Boxes => {
-            "Each piece is taken as a box, and each point of the way by itself: handles, skirtings, banisters, slopes, \
-             the swing of leaves, wrapping and the carriers' hands are not counted. What has less than 3 cm to spare is \
-             likely to scrape."
+            "Each piece is taken as a box, a seat as its outline from the end where that is known, and each point of the \
+             way by itself: handles, skirtings, banisters, slopes, the swing of leaves, wrapping and the carriers' hands \
+             are not counted. What has less than 3 cm to spare is likely to scrape."
         }
         Caution::MeasureTwice => {
             "Measure both the piece and the way twice, the narrowest place of each, and ask who carries it before you buy."

@@ -25,7 +25,7 @@ use crate::process::source;
 use crate::process::whole::Whole;
 use crate::render::stock as page;
 use crate::result::stock::{BookingResult, StockResult};
-use crate::stock::bookings::{self, ANY_DAY, Booking, Must};
+use crate::stock::bookings::{self, ANY_DAY, Booking, Bookings, Must};
 use crate::stock::solved::solved;
 use crate::stock::store::{self, Store};
 use crate::stock::told::{BookedRoom, Found, told, written_days};
@@ -57,10 +57,13 @@ pub(super) fn run(
     }
     let typeface = FontArgs { font: args.font.clone() }.typeface()?;
     let store = store::read(stock, stdin)?;
-    let booked = booked(args, &store, stdin, stderr)?;
+    let table = if is_table(&args.rooms) { Some(bookings::read(&args.rooms)?) } else { None };
+    let unread = table.as_ref().map_or_else(Vec::new, |table| table.passed_over.clone());
+    let booked = booked(args, table, &store, stdin, stderr)?;
     let unit = args.units.unwrap_or_else(|| units(&booked));
     let (mut told, plans) = assigned(&booked, &store, unit);
     told.notices = notices(&store, unit);
+    told.notices.extend((!unread.is_empty()).then(|| list::passed_over(&args.rooms.display().to_string(), &unread)));
     stdout.write(&page::text(&told, unit, stdout.look()))?;
     if let Some(folder) = &args.output {
         write(folder, &told, unit, args.xlsx)?;
@@ -88,18 +91,23 @@ fn units(booked: &[Booked]) -> Unit {
     first.map(|room| room.answer.brief.units).unwrap_or_default()
 }
 
-/// The bookings, each room solved once.
+/// Whether the rooms are named by a table of bookings.
+fn is_table(path: &Path) -> bool {
+    path.extension().is_some_and(|it| TABLES.contains(&it.to_string_lossy().to_lowercase().as_str()))
+}
+
+/// The bookings of the `table`, or of a folder or list of rooms, each room solved once.
 fn booked(
     args: &BatchArgs,
+    table: Option<Bookings>,
     store: &Store,
     stdin: &mut (dyn Read + Send),
     stderr: &Outlet<'_>,
 ) -> Result<Vec<Booked>, Failure> {
     let limits = Limits { shown: 0, by: args.by, ..Limits::default() };
     let terms = Terms::read(args.table.as_deref(), limits, args.units)?;
-    let is_table =
-        args.rooms.extension().is_some_and(|it| TABLES.contains(&it.to_string_lossy().to_lowercase().as_str()));
-    let table = if is_table { bookings::read(&args.rooms)? } else { Vec::new() };
+    let is_table = table.is_some();
+    let table = table.map_or_else(Vec::new, |table| table.rows);
     let mut paths: Vec<PathBuf> = table.iter().map(|booking| booking.path.clone()).collect();
     paths.sort();
     paths.dedup();

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use super::mutation::Draw;
 use super::rows;
-use crate::stock::bookings::{Booking, Must, read_bytes};
+use crate::stock::bookings::{Booking, Bookings, Must, read_bytes};
 use crate::stock::days::{away, written};
 
 /// Faults of a table as a whole: there is no line to them.
@@ -41,10 +41,10 @@ pub(super) fn check(bytes: &[u8], _: &mut Draw) {
     let lines = text.split('\n').count();
     let _ = away(&text, 3);
     match read_bytes(bytes, None, Path::new("rooms")) {
-        Ok(bookings) => {
+        Ok(Bookings { rows: bookings, .. }) => {
             assert!(rows::counts(&text).contains(&bookings.len()), "{} rows are read", bookings.len());
             let again = read_bytes(table(&bookings).as_bytes(), None, Path::new("rooms"));
-            assert_eq!(again.map(without_lines), Ok(without_lines(bookings)), "reads otherwise");
+            assert_eq!(again.map(|again| without_lines(again.rows)), Ok(without_lines(bookings)), "reads otherwise");
         }
         Err(faults) => {
             assert!(!faults.told.is_empty(), "refused without a fault");

@@ -3,25 +3,16 @@
 use std::path::{Path, PathBuf};
 
 use elbowroom_model::Fault;
-use elbowroom_model::listing::{self, Faults, Form, Grid, GridRow, MOST_FAULTS};
+use elbowroom_model::listing::{self, Faults, Form, GridRow, MOST_FAULTS};
 use elbowroom_solver::stock::Days;
 
+use super::booking_columns::{COLUMNS, OVER_LINES, Places, columns, is_known};
 use super::days::{day, written};
 use super::store::{at_cell, at_line};
 use crate::process::failure::Failure;
 use crate::process::listed;
 use crate::words::stock_faults as words;
 
-/// The columns: what each is called, and what else it may be called.
-const COLUMNS: [(&str, &[&str]); 7] = [
-    ("room", &["file", "scenario"]),
-    ("from", &["start", "first day"]),
-    ("to", &["until", "end", "last day"]),
-    ("priority", &[]),
-    ("must", &["must have", "must haves"]),
-    ("client", &["customer"]),
-    ("address", &[]),
-];
 /// Most rows of a table: all of them make one program, which for so many takes minutes.
 const MOST_ROWS: usize = 500;
 /// The last priority there is.
@@ -63,8 +54,17 @@ pub(crate) enum Must {
     Named(Vec<String>),
 }
 
+/// A table once read.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Bookings {
+    /// Its rows.
+    pub rows: Vec<Booking>,
+    /// Columns that say nothing here.
+    pub passed_over: Vec<String>,
+}
+
 /// Reads the table at `path`. Either every row gives days, or none does.
-pub(crate) fn read(path: &Path) -> Result<Vec<Booking>, Failure> {
+pub(crate) fn read(path: &Path) -> Result<Bookings, Failure> {
     let name = path.display().to_string();
     let bytes = listed::bytes_at(path).map_err(|why| Failure::Unreadable { name: name.clone(), why })?;
     let folder = path.parent().unwrap_or(Path::new(""));
@@ -72,13 +72,12 @@ pub(crate) fn read(path: &Path) -> Result<Vec<Booking>, Failure> {
 }
 
 /// Reads the bytes of a table; `form`: how it is said to be written.
-pub(crate) fn read_bytes(bytes: &[u8], form: Option<Form>, folder: &Path) -> Result<Vec<Booking>, Faults> {
-    let known = |head: &str| column(&plain(head)).is_some();
-    let (table, unread) = listing::table(bytes, form, MOST_ROWS, &known).map_err(in_words_of_bookings)?;
+pub(crate) fn read_bytes(bytes: &[u8], form: Option<Form>, folder: &Path) -> Result<Bookings, Faults> {
+    let (table, unread) = listing::table(bytes, form, MOST_ROWS, &is_known).map_err(in_words_of_bookings)?;
     let sheet = unread.sheet.clone();
     let told = |told: Vec<Fault>| Faults { beyond: told.len().saturating_sub(MOST_FAULTS), told: first(told), sheet };
-    let places = match columns(&table) {
-        Ok(places) => places,
+    let (places, passed_over) = match columns(&table) {
+        Ok(found) => found,
         Err(faults) => return Err(told(faults)),
     };
     let (mut bookings, mut faults) = (Vec::new(), unread.told);
@@ -100,7 +99,7 @@ pub(crate) fn read_bytes(bytes: &[u8], form: Option<Form>, folder: &Path) -> Res
         faults.extend(booked_twice(&bookings));
     }
     if faults.is_empty() {
-        return Ok(bookings);
+        return Ok(Bookings { rows: bookings, passed_over });
     }
     faults.sort_by(Fault::before);
     let faults = told(faults);
@@ -134,40 +133,10 @@ fn in_words_of_bookings(mut faults: Faults) -> Faults {
     faults
 }
 
-/// A head as it is compared.
-fn plain(head: &str) -> String {
-    head.trim().to_lowercase().replace(['_', '-'], " ")
-}
-
-/// The column that a plain head means.
-fn column(head: &str) -> Option<usize> {
-    COLUMNS.iter().position(|(name, also)| *name == head || also.contains(&head))
-}
-
-/// The place of each column among the heads.
-fn columns(table: &Grid) -> Result<[Option<usize>; 7], Vec<Fault>> {
-    let line = table.header_line;
-    let mut told = Vec::new();
-    let mut places = [None; 7];
-    for (place, head) in table.headers.iter().enumerate() {
-        let head = plain(head);
-        match column(&head).and_then(|column| places.get_mut(column)) {
-            Some(free @ None) => *free = Some(place),
-            Some(_) => told.push(at_line(words::column_twice(&head), line)),
-            None if head.is_empty() => {}
-            None => told.push(at_line(words::no_column(&head, &COLUMNS.map(|(name, _)| name).join(", ")), line)),
-        }
-    }
-    if places[0].is_none() {
-        told.push(at_line(words::no_room_column(), line));
-    }
-    if told.is_empty() { Ok(places) } else { Err(told) }
-}
-
 /// A row of the table.
 struct Row<'a> {
     row: &'a GridRow,
-    places: &'a [Option<usize>; 7],
+    places: &'a Places,
 }
 
 impl Row<'_> {
@@ -183,16 +152,16 @@ impl Row<'_> {
     }
 
     fn booking(&self, folder: &Path) -> Result<Booking, Vec<Fault>> {
-        if self.row.cells.iter().any(|cell| cell.contains('\n')) {
-            return Err(vec![at_line(words::line_break(), self.row.line)]);
+        let mut told: Vec<Fault> = self.broken().collect();
+        if !told.is_empty() {
+            return Err(told);
         }
-        let mut told = Vec::new();
         let source = self.cell(0).to_owned();
         if source.is_empty() {
             told.push(self.at(0, words::no_room()));
         }
-        let days = self.days().unwrap_or_else(|fault| {
-            told.push(*fault);
+        let days = self.days().unwrap_or_else(|faults| {
+            told.extend(faults);
             None
         });
         let priority = match self.cell(3) {
@@ -203,22 +172,38 @@ impl Row<'_> {
             told.push(self.at(3, words::no_priority(self.cell(3), LAST_PRIORITY)));
         }
         let path = folder.join(&source);
-        let (client, address) = (self.cell(5).to_owned(), self.cell(6).to_owned());
+        let (client, address) = (on_one_line(self.cell(5)), on_one_line(self.cell(6)));
         let priority = priority.unwrap_or(1);
         let line = self.row.line;
         let booking = Booking { line, source, path, days, priority, must: must(self.cell(4)), client, address };
         if told.is_empty() { Ok(booking) } else { Err(told) }
     }
 
-    fn days(&self) -> Result<Option<Days>, Box<Fault>> {
+    /// The cells that run over several lines and are no text for people.
+    fn broken(&self) -> impl Iterator<Item = Fault> + '_ {
+        let columns = COLUMNS.iter().enumerate().filter(|(column, _)| !OVER_LINES.contains(column));
+        let broken = columns.filter(|(column, _)| self.cell(*column).contains(['\n', '\r']));
+        broken.map(|(column, (name, _))| self.at(column, words::line_break(name)))
+    }
+
+    fn days(&self) -> Result<Option<Days>, Vec<Fault>> {
         let (from, to) = (self.cell(1), self.cell(2));
         if from.is_empty() && to.is_empty() {
             return Ok(None);
         }
         let read = |column: usize, text: &str| day(text).ok_or_else(|| Box::new(self.at(column, *words::no_day(text))));
-        let days = Days { from: read(1, from)?, to: read(2, to)? };
-        if days.from > days.to { Err(Box::new(self.at(2, *words::days_backward(from, to)))) } else { Ok(Some(days)) }
+        match (read(1, from), read(2, to)) {
+            (Ok(first), Ok(last)) if first <= last => Ok(Some(Days { from: first, to: last })),
+            (Ok(_), Ok(_)) => Err(vec![self.at(2, *words::days_backward(from, to))]),
+            (first, last) => Err([first.err(), last.err()].into_iter().flatten().map(|fault| *fault).collect()),
+        }
     }
+}
+
+/// The lines of a cell, parted by commas.
+fn on_one_line(cell: &str) -> String {
+    let lines = cell.split(['\n', '\r']).map(|line| line.trim().trim_end_matches(',')).filter(|line| !line.is_empty());
+    lines.collect::<Vec<_>>().join(", ")
 }
 
 fn must(text: &str) -> Must {
@@ -239,7 +224,7 @@ mod tests {
     #[test]
     fn a_table_is_read_by_the_names_of_its_columns() {
         let text = "Must have;Room;from;To;priority\nsofa | books;a.yaml;2026-03-01;2026-03-02;2\n;../b.yaml;2026-03-01;2026-03-01;\n";
-        let read = read_bytes(text.as_bytes(), None, Path::new("rooms")).unwrap();
+        let read = read_bytes(text.as_bytes(), None, Path::new("rooms")).unwrap().rows;
         assert_eq!((read[0].source.as_str(), read[0].priority), ("a.yaml", 2));
         assert_eq!(read[0].must, Must::Named(vec!["sofa".to_owned(), "books".to_owned()]));
         assert_eq!(
@@ -247,6 +232,15 @@ mod tests {
             (Path::new("rooms/../b.yaml"), 1, &Must::Needed)
         );
         assert_eq!(read[0].days.map(|days| days.to - days.from), Some(1));
+    }
+
+    #[test]
+    fn columns_of_ones_own_addresses_on_lines_and_days_with_points_are_taken() {
+        let text = "room,from,to,Notes,address\na.yaml,3.5.2026,10.5.2026,\"ring\ntwice\",\"4 Mill Row,\r\nLodewater\"\nb.yaml,2026-05-03,2026-05-10,,\n";
+        let read = read_bytes(text.as_bytes(), None, Path::new("")).unwrap();
+        assert_eq!(read.passed_over, ["notes"]);
+        assert_eq!(read.rows[0].address, "4 Mill Row, Lodewater");
+        assert_eq!(read.rows[0].days, read.rows[1].days);
     }
 
     #[test]
@@ -262,6 +256,9 @@ mod tests {
             [("bad_days", 2), ("missing_room", 3), ("bad_day", 4), ("bad_priority", 4), ("wrong_count", 5)]
         );
         assert_eq!(faults("rooms,from\n"), [("unknown_column", 1), ("missing_column", 1)]);
+        assert_eq!(faults("room,from,to,piority\na,2026-03-01,2026-03-01,2\n"), [("unknown_column", 1)]);
+        assert_eq!(faults("room,from,to\na,soon,later\n"), [("bad_day", 2), ("bad_day", 2)]);
+        assert_eq!(faults("room,from,to\n\"a\nb\",2026-03-01,2026-03-01\n"), [("line_break", 2)]);
         assert_eq!(faults("room,room\n"), [("column_twice", 1)]);
         assert_eq!(faults("room\n"), [("empty_file", 0)]);
         assert_eq!(faults(""), [("empty_file", 0)]);

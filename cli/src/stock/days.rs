@@ -1,8 +1,8 @@
-//! Days as people write them (ISO 8601, `2026-03-14`), and as numbers.
+//! Days as people write them (ISO 8601, `2026-03-14`; or with points, day first, `14.3.2026`), and as numbers.
 
 use elbowroom_solver::stock::{Away, Days};
-use time::Date;
 use time::format_description::well_known::Iso8601;
+use time::{Date, Month};
 
 /// How long a day is as written, characters.
 const WRITTEN: usize = 10;
@@ -11,7 +11,20 @@ const WRITTEN: usize = 10;
 pub(crate) fn day(text: &str) -> Option<i32> {
     let text = text.trim();
     let plain = text.len() == WRITTEN && !text.contains('W');
-    Date::parse(text, &Iso8601::DATE).ok().filter(|_| plain).map(Date::to_julian_day)
+    let date = Date::parse(text, &Iso8601::DATE).ok().filter(|_| plain).or_else(|| with_points(text));
+    date.map(Date::to_julian_day)
+}
+
+/// `14.3.2026` and `03.05.2026`: who parts a day by points puts the day first and the month second, so there is one reading.
+fn with_points(text: &str) -> Option<Date> {
+    let parts: Vec<&str> = text.split('.').collect();
+    let [day, month, year] = parts.as_slice() else { return None };
+    let is_number = |part: &str, most: usize| part.len() <= most && part.bytes().all(|digit| digit.is_ascii_digit());
+    if !(is_number(day, 2) && is_number(month, 2) && is_number(year, 4) && year.len() == 4) {
+        return None;
+    }
+    let month = Month::try_from(month.parse::<u8>().ok()?).ok()?;
+    Date::from_calendar_date(year.parse().ok()?, month, day.parse().ok()?).ok()
 }
 
 /// A day as it is written.
@@ -68,9 +81,32 @@ mod tests {
         assert_eq!(day("2000-01-01"), Some(2_451_545));
         assert_eq!(written(2_451_545), "2000-01-01");
         assert_eq!(day("2024-03-01").unwrap() - day("2024-02-28").unwrap(), 2, "2024 is a leap year");
-        for bad in ["", "2026-02-29", "2026-13-01", "14.3.2026", "2026-W10-1", "20260314", "2026-074", "tomorrow"] {
+        for bad in [
+            "",
+            "2026-02-29",
+            "2026-13-01",
+            "14.3.26",
+            "14.3.",
+            "31.2.2026",
+            "3.14.2026",
+            "14/3/2026",
+            "2026-W10-1",
+            "20260314",
+            "2026-074",
+            "tomorrow",
+        ] {
             assert_eq!(day(bad), None, "{bad}");
         }
+    }
+
+    #[test]
+    fn days_with_points_have_the_day_first() {
+        for (pointed, plain) in
+            [("3.5.2026", "2026-05-03"), ("03.05.2026", "2026-05-03"), (" 14.3.2026 ", "2026-03-14")]
+        {
+            assert_eq!(day(pointed), day(plain), "{pointed}");
+        }
+        assert_eq!(days("3.5.2026..10.5.2026"), days("2026-05-03..2026-05-10"));
     }
 
     #[test]

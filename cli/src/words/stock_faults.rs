@@ -57,7 +57,7 @@ pub(crate) fn no_people(name: &str, text: &str) -> Box<Fault> {
 pub(crate) fn no_day(text: &str) -> Box<Fault> {
     let message =
         if text.is_empty() { "A day is left out.".to_owned() } else { format!("`{}` is no day.", quoted(text)) };
-    Box::new(fault("bad_day", None, message, "Write days as 2026-03-14, `from` and `to` both."))
+    Box::new(fault("bad_day", None, message, "Write days as 2026-03-14 or 14.3.2026, `from` and `to` both."))
 }
 
 /// Days that run backward.
@@ -110,9 +110,10 @@ pub(crate) fn no_room() -> Fault {
     fault("missing_room", None, "The row names no room.".to_owned(), "Name the room's scenario file under `room`.")
 }
 
-/// A cell over several lines.
-pub(crate) fn line_break() -> Fault {
-    fault("line_break", None, "A cell runs over several lines.".to_owned(), "See that every quote is closed.")
+/// A cell over several lines in a column that has none.
+pub(crate) fn line_break(column: &str) -> Fault {
+    let message = format!("The cell under `{column}` runs over several lines.");
+    fault("line_break", None, message, "Write it on one line, and see that every quote is closed.")
 }
 
 /// A column that is not known.

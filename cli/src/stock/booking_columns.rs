@@ -1,0 +1,77 @@
+//! The columns of a table of bookings: what each may be called, and where it stands.
+
+use elbowroom_model::listing::Grid;
+use elbowroom_model::{Fault, quote};
+
+use super::store::at_line;
+use crate::words::stock_faults as words;
+
+/// The columns: what each is called, and what else it may be called.
+pub(super) const COLUMNS: [(&str, &[&str]); 7] = [
+    ("room", &["file", "scenario"]),
+    ("from", &["start", "first day"]),
+    ("to", &["until", "end", "last day"]),
+    ("priority", &[]),
+    ("must", &["must have", "must haves"]),
+    ("client", &["customer"]),
+    ("address", &[]),
+];
+/// The columns whose cells may run over several lines: text for people.
+pub(super) const OVER_LINES: [usize; 2] = [5, 6];
+
+/// Whether a head means a column.
+pub(super) fn is_known(head: &str) -> bool {
+    column(&plain(head)).is_some()
+}
+
+/// A head as it is compared.
+fn plain(head: &str) -> String {
+    head.trim().to_lowercase().replace(['_', '-'], " ")
+}
+
+/// The column that a plain head means.
+fn column(head: &str) -> Option<usize> {
+    COLUMNS.iter().position(|(name, also)| *name == head || also.contains(&head))
+}
+
+/// The place of each column among the heads.
+pub(super) type Places = [Option<usize>; 7];
+
+/// The place of each column among the heads, and the heads that say nothing here. One that will be a slip for a column which
+/// is not there is a fault.
+pub(super) fn columns(table: &Grid) -> Result<(Places, Vec<String>), Vec<Fault>> {
+    let line = table.header_line;
+    let (mut told, mut others) = (Vec::new(), Vec::new());
+    let mut places = [None; 7];
+    for (place, head) in table.headers.iter().enumerate() {
+        let head = plain(head);
+        match column(&head).and_then(|column| places.get_mut(column)) {
+            Some(free @ None) => *free = Some(place),
+            Some(_) => told.push(at_line(words::column_twice(&head), line)),
+            None if head.is_empty() => {}
+            None => others.push(head),
+        }
+    }
+    let free = || COLUMNS.iter().zip(&places).filter(|(_, place)| place.is_none()).map(|((name, _), _)| *name);
+    let (slips, passed_over): (Vec<String>, Vec<String>) =
+        others.into_iter().partition(|head| free().any(|name| is_a_slip(head, name)));
+    let all = COLUMNS.map(|(name, _)| name).join(", ");
+    told.extend(slips.iter().map(|head| at_line(words::no_column(head, &all), line)));
+    if places[0].is_none() {
+        told.push(at_line(words::no_room_column(), line));
+    }
+    let passed_over = passed_over.iter().map(|head| quote::clean(head)).collect();
+    if told.is_empty() { Ok((places, passed_over)) } else { Err(told) }
+}
+
+/// Whether two words differ by one letter that is missing, too many or another, or by two that stand the wrong way round.
+fn is_a_slip(head: &str, name: &str) -> bool {
+    let (head, name): (Vec<char>, Vec<char>) = (head.chars().collect(), name.chars().collect());
+    let same = head.iter().zip(&name).take_while(|(one, other)| one == other).count();
+    let (head, name) = (&head[same..], &name[same..]);
+    let same = head.iter().rev().zip(name.iter().rev()).take_while(|(one, other)| one == other).count();
+    match (&head[..head.len() - same], &name[..name.len() - same]) {
+        ([one, other], [first, second]) => one == second && other == first,
+        (head, name) => head.len() <= 1 && name.len() <= 1,
+    }
+}

@@ -147,10 +147,10 @@ fn what_is_wrong_with_a_workbook_is_told_and_nothing_written() {
     };
     fs::write(
         path("table.csv"),
-        "note,room,from,to,priority\n,room-00000.yaml,2026-03-05,2026-03-01,1\n,,5.3.,2026-03-01,77\n",
+        "clint,room,from,to,priority\n,room-00000.yaml,2026-03-05,2026-03-01,1\n,,5.3.,2026-03-01,77\n",
     )
     .unwrap();
-    let ended: Ended = told(&as_workbook(&path("table.csv")), &["sheet Sheet1, row 1: There is no column `note`"]);
+    let ended: Ended = told(&as_workbook(&path("table.csv")), &["sheet Sheet1, row 1: There is no column `clint`"]);
     assert!(ended.stderr.contains("weeks.xlsx"), "{}", ended.stderr);
     fs::write(
         path("table.csv"),

@@ -209,11 +209,6 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
     fn finish(&mut self, node: Box<Node<'p, E>>, polished: Option<Box<Node<'p, E>>>) {
         let found = polished.as_ref().unwrap_or(&node);
         if let Some(widening) = self.too_narrow(found) {
-            if let Some(decision) = widening.behind.as_ref().and_then(|behind| self.side_of_chain(&node, behind)) {
-                self.pool.take(polished);
-                self.decide(node, decision);
-                return;
-            }
             let question = self.question(found, node.bound(), widening);
             self.pool.take(polished);
             let promises: Promises = question.alternatives.iter().map(|way| node.probe(way)).collect();

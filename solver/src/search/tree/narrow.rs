@@ -3,11 +3,11 @@
 use elbowroom_model::{PieceId, Rule};
 
 use super::super::barriers::Barrier;
-use super::super::branching::{Decision, Settles, standing};
+use super::super::branching::standing;
 use super::super::node::{Chosen, Node, Question};
 use super::{Tree, layout_of};
 use crate::program::Engine;
-use crate::rules::Requirement;
+use crate::rules::{Alternative, Requirement};
 use crate::rules::route::{self, Behind, Widening};
 
 impl<'p, E: Engine> Tree<'p, '_, E> {
@@ -24,29 +24,30 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
             .or_else(|| route::circle_out_of_reach(context, self.floor, &poses, &layout))
     }
 
-    /// On which side of a piece of the chain the piece behind it stands, where that is not decided: what would widen the way is
-    /// asked when it is.
-    pub(super) fn side_of_chain(&self, found: &Node<'p, E>, behind: &Behind) -> Option<Decision<'p>> {
+    /// The other sides on which the piece behind a chain may come to stand of each piece of it, where that is not decided.
+    fn other_sides(&self, found: &Node<'p, E>, behind: &Behind) -> Vec<Alternative> {
         let stands = standing(found);
         let state_of = |piece: PieceId| {
             stands.iter().copied().find(|state| self.problem.states[*state].posed.pose.id == piece)
         };
-        let own = state_of(behind.piece)?;
-        let (settles, requirement) = behind.chain.iter().filter_map(|piece| state_of(*piece)).find_map(|other| {
+        let Some(own) = state_of(behind.piece) else { return Vec::new() };
+        let mut others = Vec::new();
+        for other in behind.chain.iter().filter_map(|piece| state_of(*piece)) {
             let (one, other) = (own.min(other), own.max(other));
-            let choices = self.problem.between(one, other).choices.iter().enumerate();
-            let mut of_sides = choices.filter(|(_, requirement)| requirement.cause.rule == Rule::Overlap);
-            let open = of_sides.find(|(place, _)| !found.chosen.contains(&Chosen::Between(one, other, *place)));
-            open.map(|(place, requirement)| (Settles::Requirement(Chosen::Between(one, other, place)), requirement))
-        })?;
-        let Requirement { cause, alternatives } = requirement;
-        let promises = alternatives.iter().map(|alternative| found.probe(alternative)).collect();
-        Some(Decision { settles, question: Question { cause: *cause, alternatives }, promises })
+            for (place, requirement) in self.problem.between(one, other).choices.iter().enumerate() {
+                let is_open = !found.chosen.contains(&Chosen::Between(one, other, place));
+                if requirement.cause.rule == Rule::Overlap && is_open {
+                    let sides = requirement.alternatives.iter();
+                    others.extend(sides.filter(|side| !side.holds(found.engine.values())).cloned());
+                }
+            }
+        }
+        others
     }
 
     /// What a way through that is too narrow in `found` asks of what stands under a node worth `bound`.
     pub(super) fn question(&mut self, found: &Node<'p, E>, bound: f64, widening: Widening) -> Question<'p> {
-        let Widening { mut requirement, is_exhaustive, bars, .. } = widening;
+        let Widening { mut requirement, is_exhaustive, bars, behind } = widening;
         self.tally.too_narrow += 1;
         self.problem.propagate(&mut requirement, &standing(found));
         if let Some(pieces) = bars {
@@ -57,6 +58,9 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         requirement.alternatives.retain(|alternative| !alternative.holds(found.engine.values()));
         if !is_exhaustive || requirement.alternatives.len() < offered {
             self.unexplored = self.unexplored.max(bound);
+        }
+        if let Some(behind) = behind {
+            requirement.alternatives.extend(self.other_sides(found, &behind));
         }
         if requirement.alternatives.is_empty() {
             self.blame(requirement.cause);

@@ -20,7 +20,7 @@ pub(super) fn family(rows: &[Row], pieces: &[SetPiece]) -> Family {
 }
 
 /// The first of each family, in their order.
-pub(super) fn first_of_each<'a, T>(sets: &'a [T], family: impl Fn(&T) -> Family) -> Vec<&'a T> {
+pub(super) fn first_of_each<T>(sets: &[T], family: impl Fn(&T) -> Family) -> Vec<&T> {
     let mut seen = BTreeSet::new();
     sets.iter().filter(|set| seen.insert(family(set))).collect()
 }

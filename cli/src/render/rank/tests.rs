@@ -129,7 +129,10 @@ fn what_would_help_is_left_on_one_screen_where_nothing_fits() {
     let told = RankPage { answer: &answer, limits: Limits::default(), full: false, sketch: false };
     let page = text(&told, Look { width: 80, colour: false });
     assert_on_one_screen(&page);
-    assert!(page.contains("Nothing fits") && page.contains("What would help") && page.contains("local codes"), "{page}");
+    assert!(
+        page.contains("Nothing fits") && page.contains("What would help") && page.contains("local codes"),
+        "{page}"
+    );
     assert!(answer.refused.iter().all(|refused| !page.contains(&refused.key)), "no names of the program's own: {page}");
 }
 

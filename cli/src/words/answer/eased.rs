@@ -88,7 +88,9 @@ fn in_figures(rule: Rule, between: &Between, Figures { wanted, given }: &Figures
             )
         }
         Rule::Clearance(Clearance::SolidWall) => {
-            format!("{one} is wanted with solid wall behind all but {wanted} of it; at {other} there is none behind {given}")
+            format!(
+                "{one} is wanted with solid wall behind all but {wanted} of it; at {other} there is none behind {given}"
+            )
         }
         Rule::Clearance(Clearance::BeforeOpening) => {
             format!("{wanted} is wanted free before {other}; {one} leaves {given}")

@@ -7,8 +7,8 @@ use super::super::branching::standing;
 use super::super::node::{Chosen, Node, Question};
 use super::{Tree, layout_of};
 use crate::program::Engine;
-use crate::rules::{Alternative, Requirement};
 use crate::rules::route::{self, Behind, Widening};
+use crate::rules::{Alternative, Requirement};
 
 impl<'p, E: Engine> Tree<'p, '_, E> {
     /// What would widen the ways through that are too narrow; more pieces could only make them narrower.
@@ -27,9 +27,8 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
     /// The other sides on which the piece behind a chain may come to stand of each piece of it, where that is not decided.
     fn other_sides(&self, found: &Node<'p, E>, behind: &Behind) -> Vec<Alternative> {
         let stands = standing(found);
-        let state_of = |piece: PieceId| {
-            stands.iter().copied().find(|state| self.problem.states[*state].posed.pose.id == piece)
-        };
+        let state_of =
+            |piece: PieceId| stands.iter().copied().find(|state| self.problem.states[*state].posed.pose.id == piece);
         let Some(own) = state_of(behind.piece) else { return Vec::new() };
         let mut others = Vec::new();
         for other in behind.chain.iter().filter_map(|piece| state_of(*piece)) {

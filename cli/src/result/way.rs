@@ -137,7 +137,7 @@ impl<'a> WayResult<'a> {
 
 impl<'a> PieceResult<'a> {
     /// How one piece comes in by `way`.
-    pub(crate) fn of(way: &'a Way, PieceIn { carried, most, fixed, legs_off, would }: &'a PieceIn) -> Self {
+    pub(crate) fn of(way: &'a Way, PieceIn { carried, most, fixed, legs_off, would, .. }: &'a PieceIn) -> Self {
         let parts = carried.parts.iter().map(|part| PartResult::of(way, part)).collect();
         let would = would.iter().map(|off| TakeOffResult::of(way, off)).collect();
         let (name, gets_in) = (carried.name.as_str(), carried.gets_in);

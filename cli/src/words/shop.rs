@@ -163,8 +163,7 @@ pub(crate) fn sets(count: usize, budget: Option<&str>) -> String {
 }
 
 /// Under the sets.
-pub(crate) const OF_EACH_THE_BEST: &str =
-    "Sets that differ from one of these in a lamp, a rug, a plant or a small table alone are not told.";
+pub(crate) const OF_EACH_THE_BEST: &str = "Sets that differ from one of these in a lamp, a rug, a plant, a pouf, a bench or a small table alone are not told.";
 
 /// The head of a set.
 pub(crate) fn set(place: Option<usize>, score: f64, price: Option<&str>, liking: Option<f64>) -> String {

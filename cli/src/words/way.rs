@@ -1,7 +1,7 @@
 //! Words of the way in.
 
 use elbowroom_model::way_in::{LandingTurn, Way};
-use elbowroom_solver::way_in::{Asks, Assumed, Legs, Pose};
+use elbowroom_solver::way_in::{Asks, Assumed, Legs, LookedFor, Pose};
 
 use super::figures::counted;
 use super::list::listed;
@@ -122,8 +122,17 @@ pub(crate) fn would(off: &Off<'_>) -> String {
     format!("With {off_it}, it gets in{held}{tight}.")
 }
 
-/// Where nothing that comes off helps.
-pub(crate) const NOTHING_OFF_HELPS: &str = "Nor with its legs or the leaves of doors off, as far as is usual.";
+/// Where nothing helps that was looked for to come off; `None` where nothing was.
+pub(crate) const fn nothing_off_helps(looked_for: LookedFor) -> Option<&'static str> {
+    match (looked_for.legs, looked_for.leaves) {
+        (true, true) => Some("Nor with its legs or the leaves of doors off, as far as is usual."),
+        (true, false) => Some("Nor with its legs off, as far as is usual."),
+        (false, true) => {
+            Some("Nor with the leaves of doors off, as far as is usual. Whether it comes apart is not looked into.")
+        }
+        (false, false) => None,
+    }
+}
 
 /// Of a piece that gets in only by being turned over.
 pub(crate) fn turned_over(poses: &[&str], tight: Option<(&str, &str)>) -> String {

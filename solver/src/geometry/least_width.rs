@@ -4,6 +4,9 @@ use elbowroom_model::Point;
 
 use super::Convex;
 
+/// Corners nearer than this are one, mm.
+const SAME_CORNER: f64 = 1e-9;
+
 /// A polygon between two parallel lines that lie as near to each other as they can.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LeastWidth {
@@ -28,7 +31,9 @@ pub struct LeastWidth {
 /// ```
 #[must_use]
 pub fn least_width(shape: &Convex) -> Option<LeastWidth> {
-    let corners: &[Point] = shape.corners();
+    // A corner told twice is no nearer than itself, which would look like the furthest.
+    let mut corners: Vec<Point> = shape.corners().to_vec();
+    corners.dedup_by(|next, corner| (*next - *corner).norm() < SAME_CORNER);
     let count = corners.len();
     let mut least: Option<LeastWidth> = None;
     let mut far = 1;

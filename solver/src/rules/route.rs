@@ -30,14 +30,16 @@ pub struct Widening {
 }
 
 /// A piece behind a chain of others. It could come to stand on the other side of that with no gap of it opened: but not while
-/// it stays on its side of each of them, since a gap is convex in all that moves, and so between any two layouts in which
-/// the chain is closed it is closed all along.
+/// it stays on its side of each of them, and of what stands for good, since a gap is convex in all that moves: between any two
+/// layouts in which the chain is closed it is closed all along, and what is not narrower than it cannot pass.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Behind {
     /// The piece.
     pub piece: PieceId,
     /// The others.
     pub chain: Vec<PieceId>,
+    /// It may be narrower than what is asked for, and so than a gap that is too narrow.
+    pub may_slip_by: bool,
 }
 
 /// The first route of `layout` that is too narrow, and what would widen it; `None` where all are wide enough.
@@ -109,7 +111,9 @@ impl RouteContext<'_> {
     fn behind(&self, widest: &Widest) -> Option<Behind> {
         let End::Piece(piece) = self.demand.to else { return None };
         let chain = pieces_of(&widest.chain).into_iter().filter(|other| *other != piece).collect();
-        Some(Behind { piece, chain })
+        let may_slip_by =
+            self.context.brief.piece(piece).is_none_or(|of| of.width.least.min(of.depth.least) < widest.needs);
+        Some(Behind { piece, chain, may_slip_by })
     }
 
     /// The ways to open one gap; none where neither side can move.

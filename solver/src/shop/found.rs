@@ -120,7 +120,7 @@ pub struct Miss {
 /// The best sets.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SetsFound {
-    /// Best first; of those that differ in lamps, rugs, plants or small tables alone the best.
+    /// Best first; of those that differ in lamps, rugs and other small pieces alone the best.
     pub sets: Vec<SetFound>,
     /// Sets that were solved.
     pub solved: usize,

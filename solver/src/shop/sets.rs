@@ -74,10 +74,10 @@ impl<'a> Search<'a> {
         let mut proven = true;
         while let Some(Reverse(node)) = heap.pop() {
             looked_at += 1;
-            if node.chosen.len() == self.choices.len() {
-                abreast.push(node);
-            } else {
+            if node.chosen.len() < self.choices.len() {
                 heap.extend(self.children(&node).into_iter().map(Reverse));
+            } else if !self.stands_behind_its_family(&node, &found) {
+                abreast.push(node);
             }
             if abreast.len() >= ABREAST || heap.is_empty() {
                 solved += abreast.len();
@@ -95,22 +95,31 @@ impl<'a> Search<'a> {
         }
         found.sort_by(|one, other| self.compare(one, other).then_with(|| one.node.chosen.cmp(&other.node.chosen)));
         let told = |set: &TriedSet| self.context.told(set, costs(self.context, set, &found));
-        let each = first_of_each(&found, |set: &TriedSet| self.family(set));
+        let each = first_of_each(&found, |set: &TriedSet| self.family(&set.pieces));
         let sets: Vec<SetFound> = each.into_par_iter().take(self.asked.top).filter_map(told).collect();
         SetsFound { sets, solved, proven, impossible: None, without: Vec::new(), unpriced: self.unpriced.clone() }
     }
 
-    fn family(&self, set: &TriedSet) -> Family {
-        family(self.context.rows, &set.pieces)
+    fn family(&self, pieces: &[SetPiece]) -> Family {
+        family(self.context.rows, pieces)
     }
 
     /// Whether as many families of sets as are asked for come before everything still to come.
     fn is_settled(&self, found: &[TriedSet], next: Option<&Reverse<Node>>) -> bool {
-        // By score no bound says what is still to come.
-        let key = |node: &Node| (node.left_out, if self.asked.order == Order::Score { 0 } else { node.bound });
-        let keys = least_of_each(found.iter().map(|set| (self.family(set), key(&set.node))));
+        let keys = least_of_each(found.iter().map(|set| (self.family(&set.pieces), self.key(&set.node))));
         let last = self.asked.top.checked_sub(1).and_then(|place| keys.get(place));
-        last.is_some_and(|last| next.is_none_or(|Reverse(node)| key(node) > *last))
+        last.is_some_and(|last| next.is_none_or(|Reverse(node)| self.key(node) > *last))
+    }
+
+    /// By what nodes come: by score no bound says what is still to come.
+    fn key(&self, node: &Node) -> (usize, u64) {
+        (node.left_out, if self.asked.order == Order::Score { 0 } else { node.bound })
+    }
+
+    /// Whether a set of its family that was found comes before it whatever its score: it is not told.
+    fn stands_behind_its_family(&self, node: &Node, found: &[TriedSet]) -> bool {
+        let family = self.family(&self.pieces(node));
+        found.iter().any(|set| self.key(&set.node) < self.key(node) && self.family(&set.pieces) == family)
     }
 
     /// The nodes with one row more decided that may still hold a set.
@@ -135,7 +144,7 @@ impl<'a> Search<'a> {
     fn may_hold(&self, node: &Node) -> bool {
         let seats = self.seats(node);
         let affordable = self.asked.budget.is_none_or(|budget| self.least_price(&node.chosen) <= budget.hundredths);
-        if !affordable || !self.enough(&seats) {
+        if !affordable || !self.context.are_in_hand(&seats) {
             return false;
         }
         let last_is_left_out = node.chosen.last().is_some_and(|which| {
@@ -151,15 +160,6 @@ impl<'a> Search<'a> {
         }
         before.iter().all(|other| self.known.may_go(context, &[*other, *last]))
             && (before.len() < 2 || node.chosen.len() == self.choices.len() || self.known.may_go(context, &seats))
-    }
-
-    /// Whether no candidate is used more often than it is in hand.
-    fn enough(&self, seats: &[Seat]) -> bool {
-        seats.iter().all(|(_, candidate)| {
-            let used = seats.iter().filter(|(_, other)| other == candidate);
-            let used: usize = used.filter_map(|(row, _)| self.context.rows.get(*row)).map(|row| row.pieces.len()).sum();
-            self.context.candidates.get(*candidate).is_some_and(|it| it.count as usize >= used)
-        })
     }
 
     /// What a choice costs, all of its row.

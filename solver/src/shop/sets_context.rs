@@ -22,6 +22,15 @@ pub(super) struct SetsContext<'a> {
 }
 
 impl SetsContext<'_> {
+    /// Whether no candidate is used more often than it is in hand.
+    pub(super) fn are_in_hand(&self, seats: &[Seat]) -> bool {
+        seats.iter().all(|(_, candidate)| {
+            let used = seats.iter().filter(|(_, other)| other == candidate);
+            let used: usize = used.filter_map(|(row, _)| self.rows.get(*row)).map(|row| row.pieces.len()).sum();
+            self.candidates.get(*candidate).is_some_and(|it| it.count as usize >= used)
+        })
+    }
+
     /// The candidates for `row`.
     pub(super) fn candidates_for(&self, row: usize) -> Vec<usize> {
         let Some(of) = self.rows.get(row) else { return Vec::new() };

@@ -2,7 +2,7 @@
 
 use elbowroom_model::listing::ListedPiece;
 use elbowroom_model::tables::usual_section;
-use elbowroom_model::way_in::{Load, Way, WayFile};
+use elbowroom_model::way_in::{Load, PointKind, Way, WayFile};
 use elbowroom_model::{Piece, PieceKind};
 
 use super::carried::{Carried, carried};
@@ -33,6 +33,24 @@ pub struct PieceIn {
     /// Where it does not get in: what would have to come off before it does, each by itself; both together where neither
     /// helps alone; none where that does not help either, or where nobody looked.
     pub would: Vec<TakeOff>,
+    /// What was looked for to come off it in vain, or not in vain; nothing where nobody looked.
+    pub looked_for: LookedFor,
+}
+
+/// What is looked for to come off before a piece gets in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct LookedFor {
+    /// Its legs.
+    pub legs: bool,
+    /// The leaves of doors on its way.
+    pub leaves: bool,
+}
+
+impl LookedFor {
+    fn of(way: &Way, legs: Option<Legs>) -> Self {
+        let leaves = way.points.iter().any(|point| matches!(point.kind, PointKind::Door { .. }));
+        Self { legs: legs.is_some(), leaves }
+    }
 }
 
 /// What is taken for granted of pieces that are carried.
@@ -72,7 +90,7 @@ pub fn of_a_list(way: &Way, piece: &ListedPiece, height: f64) -> PieceIn {
     // Where it does not get in without them either, that is told: it is the nearer miss.
     let carried = legs.map_or(whole, by);
     let legs_off = legs.filter(|_| carried.gets_in);
-    PieceIn { carried, most: None, fixed: true, legs_off, would: Vec::new() }
+    PieceIn { carried, most: None, fixed: true, legs_off, would: Vec::new(), looked_for: LookedFor::default() }
 }
 
 /// As [`of_a_list`], a seat by its usual section where its list does not say, and with what would have to come off.
@@ -87,7 +105,7 @@ fn told_of_a_list(way: &Way, piece: &ListedPiece, height: f64) -> PieceIn {
     let listed = piece.section.leg_height.map(Legs::Listed);
     let legs = piece.legs_off.map(Legs::ComeOff).or(listed).or(looked_for.map(Legs::UpTo));
     let would = take_off(way, legs, &|way, off| carried(way, &Load::of_listed(piece, height, off)));
-    PieceIn { would, ..found }
+    PieceIn { would, looked_for: LookedFor::of(way, legs), ..found }
 }
 
 /// What would have to come off a piece of a brief that has the one size that it has, and does not get in.
@@ -99,7 +117,7 @@ fn looked_over(found: PieceIn, way: &Way, piece: &Piece) -> PieceIn {
     let legs = usual_section(piece.kind).map(|usual| Legs::UpTo(usual.leg_height));
     let load = |off: f64| Load::lowered(piece, piece.width.most, other, piece.depth.most, off);
     let would = take_off(way, legs, &|way, off| carried(way, &load(off)));
-    PieceIn { would, ..found }
+    PieceIn { would, looked_for: LookedFor::of(way, legs), ..found }
 }
 
 /// How a piece of a brief is carried in.
@@ -110,7 +128,7 @@ pub fn of_a_brief(way: &Way, piece: &Piece) -> PieceIn {
     let is_fixed = |dimension| piece.range(dimension).is_none_or(|range| range.most - range.least < 1.0);
     let fixed = piece.dimensions().into_iter().all(is_fixed);
     let most = if carried.gets_in || fixed { None } else { most_that_gets_in(way, piece) };
-    PieceIn { carried, most, fixed, legs_off: None, would: Vec::new() }
+    PieceIn { carried, most, fixed, legs_off: None, would: Vec::new(), looked_for: LookedFor::default() }
 }
 
 fn assumed(file: &WayFile, listed: &[ListedPiece]) -> Vec<Assumed> {

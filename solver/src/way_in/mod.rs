@@ -21,7 +21,7 @@ pub use cap::most_that_gets_in;
 pub(crate) use cap::{Blocked, Narrowed, brief_by_the_way, narrowed};
 pub use carried::{Carried, Failed, PartCarried, PoseTried, Tight, carried};
 pub use clear::Asks;
-pub use found::{Assumed, PieceIn, WayIn, of_a_brief, of_a_list, way_in};
+pub use found::{Assumed, LookedFor, PieceIn, WayIn, of_a_brief, of_a_list, way_in};
 pub use held::{Pose, narrowest};
 pub(crate) use stopped::eased;
 pub use take_off::{Legs, TakeOff};

@@ -42,7 +42,7 @@ impl Offsets {
         let is_parallel = |length: &Length| {
             room.wall(length.wall).is_some_and(|wall| {
                 let along = wall.along().dot(facing).abs();
-                !(PARALLEL..=1.0 - PARALLEL * PARALLEL).contains(&along)
+                !(PARALLEL..=1.0 - PARALLEL * PARALLEL / 2.0).contains(&along)
             })
         };
         self.from.iter().any(is_parallel)

@@ -4,7 +4,7 @@ use elbowroom_model::{PieceId, Rule};
 
 use super::super::barriers::Barrier;
 use super::super::branching::standing;
-use super::super::node::{Chosen, Node, Question};
+use super::super::node::{Node, Question};
 use super::{Tree, layout_of};
 use crate::program::Engine;
 use crate::rules::route::{self, Behind, Widening};
@@ -24,24 +24,19 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
             .or_else(|| route::circle_out_of_reach(context, self.floor, &poses, &layout))
     }
 
-    /// The other sides on which the piece behind a chain may come to stand of each piece of it, where that is not decided.
+    /// The other sides on which the piece behind a chain may come to stand of each piece of it, and of what stands for good.
     fn other_sides(&self, found: &Node<'p, E>, behind: &Behind) -> Vec<Alternative> {
         let stands = standing(found);
         let state_of =
             |piece: PieceId| stands.iter().copied().find(|state| self.problem.states[*state].posed.pose.id == piece);
         let Some(own) = state_of(behind.piece) else { return Vec::new() };
-        let mut others = Vec::new();
-        for other in behind.chain.iter().filter_map(|piece| state_of(*piece)) {
-            let (one, other) = (own.min(other), own.max(other));
-            for (place, requirement) in self.problem.between(one, other).choices.iter().enumerate() {
-                let is_open = !found.chosen.contains(&Chosen::Between(one, other, place));
-                if requirement.cause.rule == Rule::Overlap && is_open {
-                    let sides = requirement.alternatives.iter();
-                    others.extend(sides.filter(|side| !side.holds(found.engine.values())).cloned());
-                }
-            }
-        }
-        others
+        let of_chain = behind.chain.iter().filter_map(|piece| state_of(*piece));
+        let beside = of_chain.flat_map(|other| &self.problem.between(own.min(other), own.max(other)).choices);
+        let of_sides =
+            |requirement: &&Requirement| matches!(requirement.cause.rule, Rule::Overlap | Rule::Fixed | Rule::Room);
+        let all = beside.chain(&self.problem.alone(own).choices).filter(of_sides);
+        let others = all.flat_map(|requirement| &requirement.alternatives);
+        others.filter(|side| !side.holds(found.engine.values())).cloned().collect()
     }
 
     /// What a way through that is too narrow in `found` asks of what stands under a node worth `bound`.
@@ -60,6 +55,9 @@ impl<'p, E: Engine> Tree<'p, '_, E> {
         }
         if let Some(behind) = behind {
             requirement.alternatives.extend(self.other_sides(found, &behind));
+            if behind.may_slip_by {
+                self.unexplored = self.unexplored.max(bound);
+            }
         }
         if requirement.alternatives.is_empty() {
             self.blame(requirement.cause);

@@ -63,10 +63,12 @@ fn tell(page: &mut Page, way: &Way, units: Unit, piece: &PieceIn) {
     for off in &piece.would {
         page.paragraph(INDENT, &would(way, off, units));
     }
-    if piece.fixed && !carried.gets_in && piece.would.is_empty() {
-        if let Some(told) = words::nothing_off_helps(piece.looked_for) {
-            page.paragraph(INDENT, told);
-        }
+    if piece.fixed
+        && !carried.gets_in
+        && piece.would.is_empty()
+        && let Some(told) = words::nothing_off_helps(piece.looked_for)
+    {
+        page.paragraph(INDENT, told);
     }
     if let Some([width, other, depth]) = piece.most {
         let figure = |length: f64| shopped(units, length, Rounding::Down);

@@ -72,6 +72,7 @@ pub use dimension::Dimension;
 pub use fault::{Fault, Place};
 pub use household::Household;
 pub use kind::{Body, Drawn, Front, KeepsClear, PieceKind, SeatForm, Stands, Traits};
+pub use nearest::is_a_slip;
 pub use only::{Only, SecondPlace, Wanted};
 pub use opening::{
     Door, FireOpening, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,

@@ -21,6 +21,17 @@ pub(crate) fn nearest<'a>(word: &str, known: impl Iterator<Item = &'a str> + Clo
     (best.0 >= ALIKE).then_some(best.1)
 }
 
+/// Whether a word is another but for one slip: a letter that is missing, too many or another, or two the wrong way round.
+///
+/// ```
+/// use elbowroom_model::is_a_slip;
+/// assert!(is_a_slip("form", "from") && is_a_slip("priorty", "priority") && !is_a_slip("notes", "must"));
+/// ```
+#[must_use]
+pub fn is_a_slip(word: &str, meant: &str) -> bool {
+    strsim::osa_distance(word, meant) <= 1
+}
+
 /// Whether two words are one but for case, underscores, hyphens and spaces.
 pub(crate) fn same(one: &str, other: &str) -> bool {
     plain(one.trim()) == plain(other.trim())

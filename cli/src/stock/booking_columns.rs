@@ -1,7 +1,7 @@
 //! The columns of a table of bookings: what each may be called, and where it stands.
 
 use elbowroom_model::listing::Grid;
-use elbowroom_model::{Fault, quote};
+use elbowroom_model::{Fault, is_a_slip, quote};
 
 use super::store::at_line;
 use crate::words::stock_faults as words;
@@ -62,16 +62,4 @@ pub(super) fn columns(table: &Grid) -> Result<(Places, Vec<String>), Vec<Fault>>
     }
     let passed_over = passed_over.iter().map(|head| quote::clean(head)).collect();
     if told.is_empty() { Ok((places, passed_over)) } else { Err(told) }
-}
-
-/// Whether two words differ by one letter that is missing, too many or another, or by two that stand the wrong way round.
-fn is_a_slip(head: &str, name: &str) -> bool {
-    let (head, name): (Vec<char>, Vec<char>) = (head.chars().collect(), name.chars().collect());
-    let same = head.iter().zip(&name).take_while(|(one, other)| one == other).count();
-    let (head, name) = (&head[same..], &name[same..]);
-    let same = head.iter().rev().zip(name.iter().rev()).take_while(|(one, other)| one == other).count();
-    match (&head[..head.len() - same], &name[..name.len() - same]) {
-        ([one, other], [first, second]) => one == second && other == first,
-        (head, name) => head.len() <= 1 && name.len() <= 1,
-    }
 }

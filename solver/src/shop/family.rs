@@ -1,6 +1,5 @@
-//! Sets that are one choice to whoever buys: they differ in a lamp, a rug, a plant, a pouf, a bench or
-//! a small table alone. The best of each such
-//! family is told.
+//! Sets that are one choice to whoever buys: they differ in a lamp, a rug, a plant, a pouf, a bench or a small table alone. The
+//! best of each such family is told.
 
 use std::collections::BTreeSet;
 

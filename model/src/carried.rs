@@ -1,6 +1,7 @@
 //! A screen on the piece that carries it.
 
-use crate::piece::{Piece, screen_width};
+use crate::piece::Piece;
+use crate::screen::screen_width;
 
 /// A screen that is wider than its piece by less is not seen to be, mm (common practice, no source).
 const SEEN_BEYOND: f64 = 5.0;

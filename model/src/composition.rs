@@ -12,6 +12,8 @@ use strum::{IntoStaticStr, VariantArray};
 pub enum Term {
     /// The screen stands off the main seat's axis.
     ScreenAside,
+    /// The screen stands beside a fire that the main seat faces.
+    ScreenByFocus,
     /// The coffee table stands off the axis of its seat.
     TableAside,
     /// The rug lies off that axis.
@@ -54,6 +56,8 @@ pub enum Term {
     ScreenFar,
     /// The screen stands before a window.
     BeforeWindow,
+    /// The screen stands or hangs over a radiator.
+    OverHeater,
     /// A second seat is parted from the main one by a step in the floor.
     BeyondStep,
     /// A media unit stands off the middle of the screen that hangs, or at another wall.
@@ -94,13 +98,19 @@ pub enum Term {
     FloorBehind,
     /// Floor behind a main seat that gathers with others about a fire at its side.
     FloorBehindFireside,
+    /// Floor between a main seat that stands free and the end of the room where one dines.
+    FloorToDining,
     /// A second seat stands before the fire with its back to it.
     BackToFire,
+    /// A dining table stands where seats would gather about the fire.
+    DiningAtFire,
     /// Floor behind a return that stands free.
     ReturnBehind,
     /// The main seat has a liked view at its back, and none before or beside it.
     BackToView,
-    /// A return of it has.
+    /// The main seat has its back to the widest liked view, of which much is wished.
+    BackToWishedView,
+    /// A return of it has a liked view at its back.
     ReturnBackToView,
     /// Storage stands far from the group.
     StorageFar,
@@ -118,8 +128,10 @@ pub enum Term {
     AcrossOpening,
     /// Storage stands where the open leaf of a door hides it.
     BehindLeaf,
-    /// A seat stands close to where the leaf of a door sweeps.
+    /// The main seat stands close to where the leaf of a door sweeps.
     ByDoor,
+    /// A second seat does.
+    SecondByDoor,
     /// A main way cuts between a seat and its table, the main seat and the screen, or two seats that face.
     WayAcross,
     /// A lamp or side table stands close to a main way.

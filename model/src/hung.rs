@@ -3,7 +3,8 @@
 use crate::brief::Brief;
 use crate::fault::Fault;
 use crate::kind::PieceKind;
-use crate::piece::{Piece, SizeRange, screen_height, screen_width};
+use crate::piece::{Piece, SizeRange};
+use crate::screen::{screen_height, screen_width};
 use crate::tables::Tables;
 use crate::turned::Turned;
 
@@ -76,6 +77,7 @@ impl Piece {
             held: false,
             turned: Turned::No,
             sold_sizes: false,
+            sits: Vec::new(),
             instead: Vec::new(),
             ..self.clone()
         };

@@ -10,6 +10,8 @@ use crate::dimension::Dimension;
 use crate::kind::{KeepsClear, PieceKind};
 use crate::pair::Pair;
 use crate::rules::Clearance;
+use crate::screen::screen_height;
+use crate::sits::SitsFrom;
 use crate::stands_at::StandsAt;
 use crate::turned::Turned;
 
@@ -137,6 +139,9 @@ pub struct Piece {
     pub passing: bool,
     /// Chairs at a dining table.
     pub seats: Option<u32>,
+    /// How many sit on it from which width on, fewest first: of a sofa of which the file says how many it seats one row;
+    /// empty of what is not sold so.
+    pub sits: Vec<SitsFrom>,
     /// How it stands to the other sofa of its row, where the row is of two.
     pub pair: Pair,
     /// Names of the seats that it stands at one of; empty where any will do.
@@ -285,16 +290,4 @@ impl Piece {
     pub fn height_with_screen(&self) -> f64 {
         self.height + self.screen.map_or(0.0, screen_height)
     }
-}
-
-/// Width of a 16:9 screen of this diagonal.
-#[must_use]
-pub fn screen_width(diagonal: f64) -> f64 {
-    diagonal * 16.0 / 337_f64.sqrt()
-}
-
-/// Height of a 16:9 screen of this diagonal.
-#[must_use]
-pub fn screen_height(diagonal: f64) -> f64 {
-    diagonal * 9.0 / 337_f64.sqrt()
 }

@@ -8,7 +8,8 @@ use crate::point::Point;
 #[derive(Debug, Clone, Copy, PartialEq, Default, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum UsedAt {
-    /// Its longest: one stands along a counter.
+    /// Its longest, since one stands along a counter; of a thing nearly as deep as it is wide the one across from the wall
+    /// that it stands at.
     #[default]
     Longest,
     /// Its shortest: one steps off stairs at an end, of two alike at that with more floor before it.

@@ -1,23 +1,21 @@
 //! An answer under other wishes: the same options in another order, with nothing solved.
 //!
 //! Layouts hang on wishes by two things alone: what a piece that need not stand is worth, and whether plans are drawn for a
-//! fire ([`hang_on_wishes`]).
+//! fire or a view ([`hang_on_wishes`]).
 
-use elbowroom_model::{Brief, ItemKind, Wishes};
+use elbowroom_model::{Brief, Wishes};
 
 use crate::answer::{Answer, RankedOption, TurnsIf};
-use crate::composition::{is_fire_wished, worth};
+use crate::composition::worth;
 use crate::notice::{Notice, of_options};
 use crate::ranking::{self, Entrant, family};
 
 /// Whether other layouts may come of a brief under these wishes: a piece that need not stand is then worth more, or less, or
-/// its fire is wished for and was not, or the other way round.
+/// its fire or its view is wished for and was not, or the other way round.
 #[must_use]
 pub fn hang_on_wishes(brief: &Brief, wishes: &Wishes) -> bool {
     let worth_other = |piece: &elbowroom_model::Piece| worth(piece, &brief.wishes) != worth(piece, wishes);
-    let has_fire = brief.room.items.iter().any(|item| matches!(item.kind, ItemKind::Fireplace(_)));
-    let fire_other = has_fire && is_fire_wished(&brief.wishes) != is_fire_wished(wishes);
-    fire_other || brief.pieces.iter().any(|piece| !piece.needed && worth_other(piece))
+    brief.turns_otherwise(wishes) || brief.pieces.iter().any(|piece| !piece.needed && worth_other(piece))
 }
 
 /// The answer with its options ranked by other wishes, scores, shares, order and families as [`crate::rank`] has them.

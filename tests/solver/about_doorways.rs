@@ -99,7 +99,7 @@ fn a_chair_pays_for_standing_in_the_straight_way_from_door_to_door() {
             Holds { east: door(middle - 41, "entrance"), west: door(460 - middle - 42, "kitchen"), ..Holds::default() };
         told_of_first(&room(460, &holds, GROUP), Term::InWay)
     };
-    assert_eq!(in_way(290), [(600.0, 0.0)]);
+    assert_eq!(in_way(290), [(1200.0, 0.0)]);
     assert_eq!(in_way(410), []);
 }
 

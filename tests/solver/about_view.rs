@@ -41,6 +41,21 @@ fn a_sofa_pays_for_a_liked_view_at_its_back_alone() {
     assert_eq!(at("north", &liked, &window("yard window", "liked")), []);
 }
 
+/// Who wishes much for the view pays for the widest at the back, whatever else there is to see.
+#[test]
+fn a_sofa_pays_more_for_a_view_that_is_wished_for() {
+    let at = |wall: &str, view: u32| {
+        let sofa = format!(
+            "  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: {wall}, from: 130, off: 5 }} }}\nwishes: {{ view: {view} }}\n"
+        );
+        let room = room([&window("bay", "liked"), &window("yard window", "liked")], &sofa);
+        told_to_the_mm(&room, Term::BackToWishedView)
+    };
+    assert_eq!(at("north", 4), [(1000.0, 0.0)]);
+    assert_eq!(at("north", 3), []);
+    assert_eq!(at("south", 5), []);
+}
+
 /// In the corner of the south and east walls the return has the window in the east one at its back, or before it.
 #[test]
 fn a_return_pays_for_it_too_and_a_chaise_has_no_back() {

@@ -9,6 +9,7 @@ mod about_doorways;
 mod about_fire;
 mod about_view;
 mod arrangement;
+mod behind;
 mod criteria;
 mod equals;
 mod free_standing;

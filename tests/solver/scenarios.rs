@@ -94,7 +94,7 @@ fn a_dozen_pieces_for_which_there_is_room_all_stand_though_no_plan_is_proven() {
     assert!(answer.options.iter().filter(|option| !option.planned.proven).count() > all / 2);
     let leaves_none_out = |option: &&RankedOption| option.layout.left_out.is_empty();
     assert!(answer.options.iter().filter(leaves_none_out).count() > all / 2);
-    assert!(answer.options.iter().take(3).all(|option| leaves_none_out(&option)));
+    assert!(answer.options.iter().take(2).all(|option| leaves_none_out(&option)));
     for option in &answer.options {
         assert!(option.largest.bound >= option.largest.objective, "{}", option.key);
     }

@@ -126,6 +126,7 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         held: false,
         turned: Turned::No,
         sold_sizes: false,
+        sits: Vec::new(),
         instead: Vec::new(),
     }
 }

@@ -4,11 +4,11 @@
 use elbowroom_model::{ItemId, ItemKind, Point, Term};
 
 use super::asked::{Asked, Way};
-use super::axis::is_fire_wished;
-use super::floor_before::not_before;
+use super::floor_before::{not_before, out_of};
 use super::heart::middle_of_front;
 use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
+use crate::geometry::Convex;
 use crate::rules::{CostSlot, Linear, Pose, RuleContext, With};
 use crate::site::WallPlace;
 
@@ -18,16 +18,19 @@ const SQUARE: f64 = 0.26;
 /// So far into the room one gathers before a fire, mm (common practice, no source).
 const HEARTH: f64 = 2600.0;
 
-/// The second seats about a fire.
+/// The second seats, and the dining table, about a fire.
 #[derive(Debug)]
 pub(super) struct AboutFire;
 
 impl PlanTerm for AboutFire {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
+        let room = &context.room;
+        if pose.piece.kind.is_dined_at() {
+            return fires(room).map(|(id, place)| out_of(pose, &hearth(&place), Term::DiningAtFire, id)).collect();
+        }
         if !pose.role.is_second_seat() {
             return Vec::new();
         }
-        let room = &context.room;
         let backs = |(id, place)| not_before(pose, id, &place, HEARTH, Term::BackToFire);
         let mut found: Vec<Asked> = fires(room).filter_map(backs).collect();
         if let Some(main) = context.heart.main.filter(|_| pose.role == Role::Opposite && pose.stand.turn.is_none()) {
@@ -37,6 +40,12 @@ impl PlanTerm for AboutFire {
         }
         found
     }
+}
+
+/// The floor where one gathers before a fire.
+fn hearth(WallPlace { left, right, inward }: &WallPlace) -> Convex {
+    let out = *inward * HEARTH;
+    Convex::counter_clockwise([*left, *right, *right + out, *left + out])
 }
 
 /// The fires of a room, each with the place of its mouth.
@@ -60,6 +69,6 @@ fn amid(room: &RuleContext<'_>, seats: [&Pose; 2], fire: ItemId, place: &WallPla
     let [front, its] = seats.map(|seat| middle_of_front(seat).along(facing));
     let between = Linear::default().plus(&front, 0.5).plus(&its, 0.5);
     let off = between.shifted(-((place.left + place.right) * 0.5).dot(facing));
-    let term = if is_fire_wished(&room.brief.wishes) { Term::FireAmid } else { Term::FocusAmid };
+    let term = if room.brief.wishes.are_for_the_fire() { Term::FireAmid } else { Term::FocusAmid };
     Asked::always(term, other, With::Item(fire), Way::pays_either_way(other, CostSlot::Along, term, &off))
 }

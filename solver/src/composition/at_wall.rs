@@ -1,11 +1,9 @@
 //! What stands at a wall: drawn up to its gap, and amid the longest stretch that is free, storage amid it or snug at an end, a
-//! corner sofa amid it or in its corner. What stands free earns the floor behind it.
+//! corner sofa amid it or in its corner.
 
-use elbowroom_model::{Brief, Point, Term};
+use elbowroom_model::{Brief, Term};
 
-use super::about_fire::fires_beside;
 use super::asked::{Asked, Way};
-use super::axis::is_fire_wished;
 use super::free_stretch::{Stretch, free_stretches};
 use super::in_corner::Corner;
 use super::plan_term::{PlanTerm, TermContext};
@@ -24,16 +22,12 @@ pub(super) struct AtWall;
 impl PlanTerm for AtWall {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let room = &context.room;
-        let behind_returns = behind_returns(room, pose);
-        let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else {
-            return free(room, pose).into_iter().chain(behind_returns).collect();
-        };
+        let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else { return Vec::new() };
         let with = With::Wall(wall.id);
         let mut found = vec![drawn_up(room, pose, wall)];
         if let Some(term) = term_of_middle(context, pose) {
             found.push(Asked::one_of(term, pose, with, amid(room, pose, wall, term)));
         }
-        found.extend(behind_returns);
         found
     }
 }
@@ -86,42 +80,4 @@ fn amid_one(pose: &Pose, wall: &SiteWall, Stretch { low, high }: Stretch, term: 
         ways.push(off(&middle.plus(&pose.width(), 0.5).shifted(-high)));
     }
     ways
-}
-
-/// A free main seat earns the floor behind it.
-fn free(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
-    if pose.role != Role::MainSeat {
-        return Vec::new();
-    }
-    let facing = pose.stand.facing;
-    let area = lost_behind(room, &pose.anchor.along(facing), facing, pose.piece.width.usual);
-    let term = if gathers_at_fire(room, facing) { Term::FloorBehindFireside } else { Term::FloorBehind };
-    let way = Way::pays(pose, CostSlot::Other, term, &area);
-    vec![Asked::always(term, pose, With::Itself, way)]
-}
-
-/// Whether a seat that looks so has a fire beside it that is wished for: seats gather about that in the middle of the floor.
-fn gathers_at_fire(room: &RuleContext<'_>, facing: Point) -> bool {
-    is_fire_wished(&room.brief.wishes) && fires_beside(room, facing).next().is_some()
-}
-
-/// A return with a back that stands off the wall behind it earns that floor too.
-fn behind_returns(room: &RuleContext<'_>, pose: &Pose) -> Vec<Asked> {
-    let piece = &pose.piece;
-    let lengths = [piece.return_length.filter(|_| !piece.chaise), piece.second_return];
-    // Each pays by a variable that a main seat has no other use for.
-    let slots = [CostSlot::Along, CostSlot::TwinAside];
-    let each = pose.returns().zip(lengths).zip(slots).filter_map(|(((part, facing), length), slot)| {
-        let wide = (length?.usual - piece.depth.usual).max(0.0);
-        let back = part.furthest(-facing).along(facing);
-        let way = Way::pays(pose, slot, Term::ReturnBehind, &lost_behind(room, &back, facing, wide));
-        Some(Asked::always(Term::ReturnBehind, pose, With::Itself, way))
-    });
-    if pose.role == Role::MainSeat { each.collect() } else { Vec::new() }
-}
-
-/// Floor between a back, as far along the way that it faces, and the end of the room, mm2.
-fn lost_behind(room: &RuleContext<'_>, back: &Linear, facing: Point, wide: f64) -> Linear {
-    let end = room.site.walls.iter().map(|wall| wall.start.dot(facing)).fold(f64::INFINITY, f64::min);
-    Linear::default().plus(&back.clone().shifted(-end), wide)
 }

@@ -1,6 +1,6 @@
 //! What belongs before the main seat lies on its axis: the table, and a liked window or a fire that it faces.
 
-use elbowroom_model::{Criterion, ItemKind, Point, SeatForm, Term, View, WallItem, Wishes};
+use elbowroom_model::{ItemKind, Point, SeatForm, Term, View, WallItem};
 
 use super::asked::Asked;
 use super::asked::Way;
@@ -9,9 +9,6 @@ use crate::arrangement::{Relation, Role, face};
 use crate::rules::comfort::axis;
 use crate::rules::{CostSlot, Pose, With};
 use crate::site::WallPlace;
-
-/// From this wish on a fire is wished for.
-const WISHED: f64 = 4.0;
 
 /// A coffee table is at most so much of its sofa (half to two thirds: common practice, no source).
 const SHARE_OF_SOFA: f64 = 2.0 / 3.0;
@@ -45,11 +42,6 @@ fn wide(table: &Pose, sofa: &Pose) -> Option<Asked> {
     is_straight.then(|| Asked::always(Term::TableWide, table, With::Piece(sofa.id), way))
 }
 
-/// Whether plans are drawn for the fire.
-pub(crate) fn is_fire_wished(wishes: &Wishes) -> bool {
-    wishes.get(Criterion::Fireside) >= WISHED
-}
-
 /// From a fire that is wished for, where the seat faces it or is square to it.
 fn far_from_fire(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
     let brief = context.room.brief;
@@ -59,13 +51,13 @@ fn far_from_fire(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
     let front = main.middle_of_back().moved(main.stand.facing, &main.depth());
     let off = front.along(inward).shifted(-left.dot(inward));
     let way = Way::pays(main, CostSlot::Near, Term::FireFar, &off);
-    is_fire_wished(&brief.wishes).then(|| Asked::always(Term::FireFar, main, With::Item(id), way))
+    brief.wishes.are_for_the_fire().then(|| Asked::always(Term::FireFar, main, With::Item(id), way))
 }
 
 /// The fire, or the widest liked window, that the main seat faces: off its axis.
 fn focus(context: &TermContext<'_>, main: &Pose) -> Option<Asked> {
     let room = &context.room;
-    let is_fire_wished = is_fire_wished(&room.brief.wishes);
+    let is_fire_wished = room.brief.wishes.are_for_the_fire();
     let mut best: Option<(Term, f64, Point, With)> = None;
     for (id, item) in room.brief.room.items() {
         let term = match &item.kind {

@@ -1,4 +1,5 @@
-//! No screen stands before a window: who looks at the one has the glare of the other behind it, and loses the view.
+//! No screen stands before a window: who looks at the one has the glare of the other behind it, and loses the view. Nor does
+//! one stand over a radiator.
 
 use elbowroom_model::{ItemKind, Term};
 
@@ -17,7 +18,7 @@ const MAY_OVERLAP: f64 = 0.15;
 /// A window that begins higher is above what stands there, mm: about the top of a screen on a media unit.
 const ABOVE: f64 = 1200.0;
 
-/// The screen keeps out of the windows.
+/// The screen keeps off the windows and the radiators.
 #[derive(Debug)]
 pub(super) struct BeforeWindow;
 
@@ -31,12 +32,14 @@ impl PlanTerm for BeforeWindow {
             ItemKind::Window(window) => window.sill < ABOVE,
             _ => false,
         });
-        let placed = low.filter_map(|(id, _)| Some((id, site.place_of(brief, id)?)));
-        placed.filter_map(|(id, place)| not_before(pose, id, &most_of(place), DEEP, Term::BeforeWindow)).collect()
+        let heaters = brief.room.items().filter(|(_, item)| matches!(item.kind, ItemKind::Radiator(_)));
+        let all = low.map(|(id, _)| (id, Term::BeforeWindow)).chain(heaters.map(|(id, _)| (id, Term::OverHeater)));
+        let placed = all.filter_map(|(id, term)| Some((id, site.place_of(brief, id)?, term)));
+        placed.filter_map(|(id, place, term)| not_before(pose, id, &most_of(place), DEEP, term)).collect()
     }
 }
 
-/// The middle of a window, which is to be clear.
+/// The middle of what hangs there, which is to be clear.
 fn most_of(WallPlace { left, right, inward }: WallPlace) -> WallPlace {
     let aside = (right - left) * MAY_OVERLAP;
     WallPlace { left: left + aside, right: right - aside, inward }

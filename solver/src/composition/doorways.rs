@@ -84,11 +84,12 @@ fn lane(room: &RuleContext<'_>, from: ItemId, to: ItemId) -> Option<Convex> {
 
 /// Room to come in beside where a leaf sweeps, on any side of it.
 fn by_door(pose: &Pose, swing: &Swing) -> Asked {
+    let term = if pose.role == Role::MainSeat { Term::ByDoor } else { Term::SecondByDoor };
     let swept = LinearOutline::fixed(&floor_at_hinge(swing, swing.along * swing.radius));
     let clear = |towards: Point| pose.main().furthest(-towards).from(swept.furthest(towards)).along(towards);
     let ways = [swing.along, -swing.along, swing.inward, -swing.inward]
-        .map(|towards| Way::pays_for_lack(pose, CostSlot::Other, Term::ByDoor, &clear(towards)));
-    Asked::one_of(Term::ByDoor, pose, With::Item(swing.item), ways.into())
+        .map(|towards| Way::pays_for_lack(pose, CostSlot::Other, term, &clear(towards)));
+    Asked::one_of(term, pose, With::Item(swing.item), ways.into())
 }
 
 /// Not where a leaf that stands open hides it, or at a price.

@@ -13,6 +13,7 @@ mod at_wall;
 mod axis;
 mod beam;
 mod before_window;
+mod behind;
 mod dining;
 mod doorways;
 mod floor_before;
@@ -34,7 +35,6 @@ mod told;
 mod worth;
 
 pub(crate) use aims::Aims;
-pub(crate) use axis::is_fire_wished;
 pub(crate) use heart::Heart;
 pub(crate) use plan_term::TermContext;
 pub use term_cost::TermCost;

@@ -8,7 +8,7 @@ use super::plan_term::{PlanTerm, TermContext};
 use crate::arrangement::Role;
 use crate::criteria::screen::distance_filling;
 use crate::rules::comfort::axis;
-use crate::rules::{CostSlot, Linear, Pose, With};
+use crate::rules::{CostSlot, Linear, Pose, With, faces_one};
 
 /// A screen is easily seen where it fills so many degrees: a little less than from the farthest seat (SMPTE EG 18: 30).
 const EASY: f64 = 25.0;
@@ -21,12 +21,7 @@ impl PlanTerm for ScreenBefore {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let Some(main) = context.heart.main else { return Vec::new() };
         match pose.role {
-            Role::Screen => {
-                let aside = middle(pose).from(&axis(main)).along(main.left());
-                let way = Way::pays_either_way(pose, CostSlot::Aside, Term::ScreenAside, &aside);
-                let aside = Asked::always(Term::ScreenAside, pose, With::Piece(main.id), way);
-                std::iter::once(aside).chain(far(pose, main)).collect()
-            }
+            Role::Screen => std::iter::once(aside(context, pose, main)).chain(far(pose, main)).collect(),
             Role::ScreenBeside => {
                 let front = axis(main).moved(main.stand.facing, &main.depth());
                 let to = pose.middle_of_back().from(&front);
@@ -42,6 +37,26 @@ impl PlanTerm for ScreenBefore {
     fn between(&self, _context: &TermContext<'_>, first: &Pose, second: &Pose) -> Vec<Asked> {
         under_screen(first, second).into_iter().chain(under_screen(second, first)).collect()
     }
+}
+
+/// On the axis of the seat that faces it; but beside what draws the eye more, no further aside than one looks there with ease.
+fn aside(context: &TermContext<'_>, screen: &Pose, main: &Pose) -> Asked {
+    let to = middle(screen).from(&axis(main));
+    let aside = to.along(main.left());
+    let Some(focus) = faces_one(&context.room, main.stand.facing) else {
+        let way = Way::pays_either_way(screen, CostSlot::Aside, Term::ScreenAside, &aside);
+        return Asked::always(Term::ScreenAside, screen, With::Piece(main.id), way);
+    };
+    let Price { cost, steep, far, .. } = tables::price(Term::ScreenByFocus);
+    let ahead = to.along(main.stand.facing).plus(&main.depth(), -1.0);
+    let way = |aside: &Linear| {
+        let turned = aside.clone().plus(&ahead, -far);
+        let steep = Price { cost: steep.unwrap_or_default(), ..Price::default() };
+        let near = Price { cost, ..Price::default() };
+        Way::pays_by(screen, CostSlot::Aside, near, aside).and(Way::pays_by(screen, CostSlot::Aside, steep, &turned))
+    };
+    let either = way(&aside).and(way(&Linear::default().plus(&aside, -1.0)));
+    Asked::always(Term::ScreenByFocus, screen, With::Item(focus), either)
 }
 
 /// Who sits on the return has the screen ahead, as who sits on the main run has one that it faces.

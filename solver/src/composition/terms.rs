@@ -7,6 +7,7 @@ use super::at_wall::AtWall;
 use super::axis::OnAxis;
 use super::beam::Beam;
 use super::before_window::BeforeWindow;
+use super::behind::FloorBehind;
 use super::dining::DiningBySeat;
 use super::doorways::AboutDoorways;
 use super::on_one_level::OnOneLevel;
@@ -31,6 +32,7 @@ pub(crate) static TERMS: &[&dyn PlanTerm] = &[
     &OnOneLevel,
     &Pairs,
     &AtWall,
+    &FloorBehind,
     &AtSeatsEnd,
     &UnderGroup,
     &ClearOfOthers,

@@ -1,4 +1,6 @@
 //! Where people sit: the places along each seat, with the eye of the sitter and the way it looks.
+//!
+//! A sofa of one run has as many as it is sold for; of other seats the length of their runs tells.
 
 use std::ops::Range;
 
@@ -14,6 +16,9 @@ pub const PLACE_WIDTH: f64 = 685.8;
 
 /// Width of both arms of a seat together, mm: 9 in (common practice, no source).
 pub const BOTH_ARMS: f64 = 228.6;
+
+/// No seat has more places.
+const MOST_PLACES: usize = 64;
 
 /// Height of the eye of one who sits, mm: the reference height of EN 17037 for the view out (from memory).
 pub const SITTING_EYE: f64 = 1200.0;
@@ -87,9 +92,9 @@ fn places_of(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
 
 fn straight_places(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
     let Size { width, depth, .. } = placed.size;
-    let count =
-        if piece.kind.traits().seat == Some(SeatForm::Single) { 1 } else { whole_places(width - BOTH_ARMS).max(1) };
     let run = (width - BOTH_ARMS).max(0.0);
+    let by_run = || if piece.kind.traits().seat == Some(SeatForm::Single) { 1 } else { whole_places(run).max(1) };
+    let count = piece.sits_at(width).map_or_else(by_run, |seats| (seats as usize).clamp(1, MOST_PLACES));
     let cushion = |span: Range<f64>| placed.block(span.start - run / 2.0, span.end - run / 2.0, 0.0, depth);
     let place = |span| seat_place(placed, Run::Main, placed.facing, cushion(span));
     even_spans(run, count).map(place).collect()
@@ -143,7 +148,7 @@ fn along_bay(size: Size) -> f64 {
 
 fn whole_places(run: f64) -> usize {
     // A cast from float to integer saturates, and NaN gives 0; no seat is kilometres long.
-    (((run + ROUNDING) / PLACE_WIDTH).floor() as usize).min(64)
+    (((run + ROUNDING) / PLACE_WIDTH).floor() as usize).min(MOST_PLACES)
 }
 
 /// `count` equal spans of a run of that length.

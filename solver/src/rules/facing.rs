@@ -3,7 +3,8 @@
 use elbowroom_model::{Clearance, Point, Rule};
 
 use super::{
-    Alternative, Cause, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, RuleContext, With, separation,
+    Alternative, Cause, LayoutRule, LinearOutline, LinearPoint, Pose, Requirement, RuleContext, With, faces_one,
+    separation,
 };
 use crate::arrangement::{Role, face};
 use crate::program::Row;
@@ -48,10 +49,12 @@ fn is_meant(first: &Pose, second: &Pose) -> bool {
 fn meant(context: &RuleContext<'_>, seat: &Pose, other: &Pose, rule: Clearance, gap: f64) -> Vec<Requirement> {
     let cause = |rule: Rule| Cause { rule, piece: seat.id, with: With::Piece(other.id) };
     let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, gap);
-    let mut found = vec![
-        Requirement { cause: cause(rule.into()), alternatives: vec![apart] },
-        Requirement::always(cause(Rule::Group), overlap_sideways(seat, other, LEAST_OVERLAP).into()),
-    ];
+    let mut found = vec![Requirement { cause: cause(rule.into()), alternatives: vec![apart] }];
+    // A screen beside a fire that the seat faces may lie past its end.
+    let may_lie_beside = rule == Clearance::ScreenToSeat && faces_one(context, seat.stand.facing).is_some();
+    if !may_lie_beside {
+        found.push(Requirement::always(cause(Rule::Group), overlap_sideways(seat, other, LEAST_OVERLAP).into()));
+    }
     let passage = context.brief.rules.get(Clearance::Passage);
     if rule == Clearance::ScreenToSeat && passage > gap {
         let apart = separation::beyond(seat.main(), other.main(), seat.stand.facing, passage);

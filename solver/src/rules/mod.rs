@@ -14,6 +14,7 @@ pub(crate) mod comfort;
 mod context;
 mod doorways;
 mod facing;
+mod focus;
 mod free_standing;
 mod fronts;
 mod group;
@@ -45,6 +46,7 @@ mod variables;
 mod within_walls;
 
 pub use context::{RuleContext, Walls};
+pub(crate) use focus::faces_one;
 pub use layout_rule::LayoutRule;
 pub(crate) use level::on_one_side;
 pub use linear::{Linear, LinearPoint};

@@ -70,6 +70,7 @@ fn room() -> Room {
         doorways: vec![door],
         windows: Vec::new(),
         heaters: Vec::new(),
+        hearths: Vec::new(),
         blocks: Vec::new(),
     }
 }

@@ -76,6 +76,7 @@ fn room(brief: &Brief) -> Room {
         doorways: Vec::new(),
         windows: Vec::new(),
         heaters: Vec::new(),
+        hearths: Vec::new(),
         blocks: Vec::new(),
     };
     for item in &brief.room.items {
@@ -105,6 +106,8 @@ fn hang(room: &mut Room, brief: &Brief, item: &WallItem) {
         ItemKind::Radiator(radiator) => room.heaters.push(body(radiator.depth)),
         ItemKind::Fireplace(fire) => {
             room.heaters.push(body(fire.depth));
+            let [from, to] = ends;
+            room.hearths.push(add(add(from, minus(to, from), 0.5), inward, fire.depth));
             let height = fire.height.unwrap_or(f64::INFINITY);
             room.blocks.push(Block { name: item.name.clone(), shape: body(fire.depth), height });
         }

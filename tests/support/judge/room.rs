@@ -13,6 +13,8 @@ pub(crate) struct Room {
     pub(crate) windows: Vec<[P; 2]>,
     /// Radiators and fires, each as a convex shape.
     pub(crate) heaters: Vec<Polygon>,
+    /// The middle of the front of each fire.
+    pub(crate) hearths: Vec<P>,
     pub(crate) blocks: Vec<Block>,
 }
 

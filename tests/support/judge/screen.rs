@@ -23,7 +23,7 @@ pub(super) fn odd(scene: &Scene) -> Vec<Odd> {
     let (Some(main), Some(screen)) = (scene.main(), scene.screen()) else { return Vec::new() };
     let mut all = Vec::new();
     let off = main.front().aside(screen.middle()).abs();
-    if scene.faces_screen() && off > OFF_AXIS {
+    if scene.faces_screen() && off > OFF_AXIS && !is_beside_the_fire(scene, main) {
         all.push(Odd::of(Mark::ScreenOffAxis, &[&screen.name], off));
     }
     let turn = looking(main, screen).turn_to(screen.middle());
@@ -34,6 +34,13 @@ pub(super) fn odd(scene: &Scene) -> Vec<Odd> {
         all.extend(between(scene, &view));
     }
     all
+}
+
+/// Whether the main seat faces the fire, with the screen beside that: in the alcove of a chimney breast it is where most people
+/// have it. Section 9 does not know this; fresh eyes asked for it (common practice, no source).
+fn is_beside_the_fire(scene: &Scene, main: &Standing) -> bool {
+    let front = main.front();
+    scene.room.hearths.iter().any(|hearth| front.ahead(*hearth) > 0.0 && front.aside(*hearth).abs() < front.width / 2.0)
 }
 
 /// The run of the main seat from which one turns least to the screen.

@@ -1,5 +1,7 @@
 //! A term of composition in words: what a plan does not keep whole, and by how much.
 
+mod about_room;
+
 use elbowroom_model::article::{capital, the};
 use elbowroom_model::{Brief, Clearance, Piece, Rounding, Term, tables};
 use elbowroom_solver::answer::Thing;
@@ -41,40 +43,36 @@ pub(crate) fn clause(brief: &Brief, told: &TermCost) -> String {
         | Term::FarFromWindow => named.in_group(),
         Term::LooksPast | Term::Turned => named.of_turned(),
         Term::Beam | Term::ScreenBeside | Term::ReturnAside | Term::ScreenFar | Term::UnderScreen => named.of_screen(),
-        Term::BeyondStep => format!("{} parts {} from its group", named.other, named.one),
-        Term::BeforeWindow => format!("{} stands before {}", named.one, named.other),
         Term::OffWall
         | Term::OffMiddle
         | Term::ScreenOffMiddle
         | Term::FloorBehind
         | Term::FloorBehindFireside
+        | Term::FloorToDining
         | Term::ReturnBehind
         | Term::BesideStorage
         | Term::StorageFar
         | Term::StorageApart
         | Term::DiningBySeat => named.at_wall(),
-        Term::RugInSwing => format!("{} lies where the leaf of {} sweeps", named.one, named.other),
         Term::RugUnderOther => format!("{} reaches under {}", named.one, named.other),
         Term::RugUnderMain | Term::RugPastTable | Term::RugUnderSecond | Term::RugShort | Term::RugLarge => {
             named.of_rug()
         }
         Term::AtEnd | Term::AlongEnd | Term::TwoAtEnd | Term::BySecondSeat => named.at_end(),
-        Term::BackToFire => format!("{} has its back to {}, before whoever looks at it", named.one, named.other),
-        Term::BackToView => format!("{} has its back to {}, whose view you like", named.one, named.other),
-        Term::ReturnBackToView => {
-            format!("the return of {} has its back to {}, whose view you like", named.one, named.other)
-        }
-        Term::AcrossOpening => format!("{} has its back close to {}", named.one, named.other),
-        Term::ByDoor => {
-            let [has, wanted] = named.brief.units.side_by_side(named.left(), tables::price(Term::ByDoor).free);
-            format!(
-                "{} {} {has} from where the leaf of {} sweeps; {wanted} leave room to come in",
-                named.one,
-                named.stands(),
-                named.other
-            )
-        }
-        Term::BehindLeaf => format!("{} stands where the open leaf of {} hides it", named.one, named.other),
+        Term::ScreenByFocus
+        | Term::BeforeWindow
+        | Term::OverHeater
+        | Term::BackToFire
+        | Term::DiningAtFire
+        | Term::BackToView
+        | Term::BackToWishedView
+        | Term::ReturnBackToView
+        | Term::AcrossOpening
+        | Term::ByDoor
+        | Term::SecondByDoor
+        | Term::BehindLeaf
+        | Term::BeyondStep
+        | Term::RugInSwing => named.about_room(),
         Term::WayAcross | Term::SmallByWay | Term::CutOff | Term::InWay => named.of_walkers(),
     }
 }
@@ -184,10 +182,12 @@ impl Named<'_> {
             Term::ScreenOffMiddle => {
                 format!("{one}, and the group with it, {stands} {off} off the middle of what is free of {other}")
             }
-            Term::FloorBehind | Term::FloorBehindFireside if told.off <= 0.0 => {
+            Term::FloorBehind | Term::FloorToDining | Term::FloorBehindFireside if told.off <= 0.0 => {
                 format!("{one} leaves as much floor as a room of its own behind it")
             }
-            Term::FloorBehind => format!("{one} leaves {} of floor behind it", area(told.off / 1e6)),
+            Term::FloorBehind | Term::FloorToDining => {
+                format!("{one} leaves {} of floor behind it", area(told.off / 1e6))
+            }
             Term::FloorBehindFireside => {
                 format!("{one} gathers about the fire and leaves {} of floor behind it", area(told.off / 1e6))
             }

@@ -74,14 +74,17 @@ pub(crate) fn read_as(length: f64, written: Unit, unit: Unit) -> f64 {
 
 /// The unit in which the same number is a length that is built or sold, the nearest to the middle where there are several.
 pub(crate) fn likely_unit(length: f64, written: Unit, built: Built) -> Option<Unit> {
-    // One known figure stands for what lies about it.
-    let Built { least, most } = built;
-    let (least, most) = if least < most { (least, most) } else { (least * 0.5, most * 2.0) };
+    let (least, most) = usual(built);
     let middle = (least.max(1.0) * most).sqrt();
     let off = |unit: &Unit| (read_as(length, written, *unit) / middle).ln().abs();
     let others = Unit::ALL.iter().copied().filter(|unit| *unit != written);
     let fitting = others.filter(|unit| (least..=most).contains(&read_as(length, written, *unit)));
     fitting.min_by(|one, other| off(one).total_cmp(&off(other)))
+}
+
+/// The least and the most: one known figure stands for what lies about it, mm.
+pub(crate) fn usual(Built { least, most }: Built) -> (f64, f64) {
+    if least < most { (least, most) } else { (least * 0.5, most * 2.0) }
 }
 
 /// Tells a screen with a unit of its own that is larger than any: what is further off is told as of any figure. Who writes a

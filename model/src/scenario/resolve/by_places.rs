@@ -2,6 +2,7 @@
 
 use crate::kind::PieceKind;
 use crate::report::Report;
+use crate::sits::SitsFrom;
 use crate::tables::{KindSizes, TableRange};
 use crate::yaml::Trail;
 
@@ -26,5 +27,16 @@ impl SofaOf<'_> {
             report.add(self.at, "too_many_seats", self.name, message, remedy);
         }
         found.map(|row| row.width.clone())
+    }
+
+    /// How many sit on it from which width on: as many as the row says, or as the table has it.
+    pub(super) fn sits(&self, sizes: &KindSizes) -> Vec<SitsFrom> {
+        if !self.kind.is_sold_by_places() {
+            return Vec::new();
+        }
+        match self.seats {
+            Some(seats) => vec![SitsFrom { seats, width: 0.0 }],
+            None => sizes.by_places.iter().map(|row| SitsFrom { seats: row.seats, width: row.width.least }).collect(),
+        }
     }
 }

@@ -9,27 +9,56 @@ use crate::room::WallItem;
 use crate::yaml::Trail;
 
 /// Words for what lies behind the way in, the surest first: of several, the surest that the file has counts.
-const WORDS: [&str; 6] = ["front door", "lobby", "hallway", "hall", "corridor", "stairs"];
+const WORDS: [&str; 20] = [
+    "main entrance",
+    "front entrance",
+    "front door",
+    "main door",
+    "entrance hall",
+    "entry hall",
+    "entry",
+    "foyer",
+    "vestibule",
+    "porch",
+    "front hall",
+    "lobby",
+    "hallway",
+    "hall",
+    "corridor",
+    "passage",
+    "landing",
+    "stairs",
+    "staircase",
+    "stairwell",
+];
 
-/// Where nothing leads to the entrance, takes what leads to the surest word for it as that; tells what was taken, or that
-/// there is none.
+/// Where nothing leads to the entrance, takes what leads to the surest word for it as that, or the one doorway that the room
+/// has; tells what was taken, or that there is none.
 pub(super) fn settle(items: &mut [(WallItem, Trail)], report: &mut Report<'_>) {
     if items.iter().any(|(item, _)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance)) {
         return;
     }
     let leads =
         |kind: &ItemKind, word: &str| matches!(kind.leads_to(), Some(LeadsTo::Space(space)) if same(space, word));
-    let Some(word) = WORDS.iter().find(|word| items.iter().any(|(item, _)| leads(&item.kind, word))) else {
+    if let Some(word) = WORDS.iter().find(|word| items.iter().any(|(item, _)| leads(&item.kind, word))) {
+        let is_one = |kind: &ItemKind| leads(kind, word);
+        take(items, is_one, &format!(", which leads to `{}`,", quoted(word)), report);
+    } else if items.iter().filter(|(item, _)| item.kind.leads_to().is_some()).count() == 1 {
+        take(items, |kind| kind.leads_to().is_some(), ", the one doorway,", report);
+    } else {
         report.notice(
-            "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out.",
+            "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out. Say of the \
+             one that people come in by `leads_to: entrance`.",
         );
-        return;
-    };
-    for (item, _) in items.iter_mut().filter(|(item, _)| leads(&item.kind, word)) {
+    }
+}
+
+/// Takes these as the way in, and tells each with what speaks for it.
+fn take(items: &mut [(WallItem, Trail)], is_one: impl Fn(&ItemKind) -> bool, for_it: &str, report: &mut Report<'_>) {
+    for (item, _) in items.iter_mut().filter(|(item, _)| is_one(&item.kind)) {
         report.notice(format!(
-            "Nothing leads to the entrance, so {}, which leads to `{}`, is taken as the way in; `leads_to: entrance` says so.",
-            the(&item.name),
-            quoted(word)
+            "Nothing leads to the entrance, so {}{for_it} is taken as the way in; `leads_to: entrance` says so.",
+            the(&item.name)
         ));
         if let Some(leads_to) = item.kind.leads_to_mut() {
             *leads_to = LeadsTo::Entrance;

@@ -2,10 +2,11 @@
 
 use crate::hung::USUAL_SCREEN;
 use crate::length::Measure;
-use crate::piece::{Piece, screen_height};
+use crate::piece::Piece;
 use crate::report::{Of, Report, Taken};
 use crate::scenario::document::PieceRow;
 use crate::scenario::tolerance::TOUCHING;
+use crate::screen::screen_height;
 use crate::yaml::Trail;
 
 /// The piece of a row at `at`, hung; `None` after a fault. Its height so far is that of its middle by the table.

@@ -8,6 +8,7 @@ mod diagonals;
 mod dining;
 mod entrances;
 mod fixed;
+mod focus;
 mod groups;
 mod held_to;
 mod hung;
@@ -81,6 +82,10 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
     let wanted = held_to::wanted(document, room.as_ref(), &pieces, &mut report);
     let household = held_to::household(document, &mut report);
     let order = held_to::order(document, &mut report);
+    let rules = match &room {
+        Some(room) => focus::widened(document, room, &wishes, rules, &mut report),
+        None => rules,
+    };
     let notices = report.take_notices();
     let brief = room.map(|room| Brief {
         room,
@@ -130,7 +135,7 @@ fn room(
     let about = items::About { walls: &outline.walls, fixed: &fixed, within: measured_within, survey: &outline.survey };
     items::tell_swings(&items, about, report);
     latches::tell(items.iter().map(|(item, _)| item), &outline.walls, rules, report);
-    Some(Room {
+    let room = Room {
         name: name?,
         walls: outline.walls,
         items: items.into_iter().map(|(item, _)| item).collect(),
@@ -142,7 +147,9 @@ fn room(
         survey: outline.survey,
         kept_free: kept_free(document),
         slopes,
-    })
+    };
+    check::at_hand::tell(&room, report);
+    Some(room)
 }
 
 /// What must not stand at which wall.

@@ -6,10 +6,11 @@ use crate::corner::{Runs, TooShort};
 use crate::dimension::Dimension;
 use crate::kind::PieceKind;
 use crate::length::{Extent, Measure};
-use crate::piece::{Hand, Piece, SizeRange, Step, screen_width};
+use crate::piece::{Hand, Piece, SizeRange, Step};
 use crate::report::{Of, Report, Taken};
 use crate::rules::Rules;
 use crate::scenario::document::{HandRow, PieceRow};
+use crate::screen::screen_width;
 use crate::tables::{KindSizes, SeatedStep, TableRange, Tables};
 use crate::unit::Rounding;
 use crate::yaml::Trail;
@@ -90,6 +91,7 @@ impl Reader<'_> {
             needed: row.needed.unwrap_or(true),
             passing: row.passing.unwrap_or(false),
             seats: row.seats.filter(|_| self.kind.is_dined_at()),
+            sits: of.sits(&sizes),
             pair: row.pair.unwrap_or_default(),
             at: Vec::new(),
             group: None,

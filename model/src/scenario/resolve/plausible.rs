@@ -6,32 +6,54 @@ use crate::kind::PieceKind;
 use crate::length::Measure;
 use crate::report::Report;
 use crate::room::Room;
+use crate::scenario::check::meant_unit;
 use crate::scenario::check::plausible::{Figure, tell as tell_figure, tell_screen_in_doubt, tell_screen_of_no_size};
 use crate::scenario::document::{Document, ItemRow, PieceRow};
 use crate::scenario::tolerance::TOUCHING;
 use crate::tables::{Built, KindSizes, TableRange, Tables, built};
 use crate::yaml::Trail;
 
-/// The figures that a row gives, by their names.
-type Given<'a> = Vec<(&'static str, &'a Option<Measure>)>;
-
 /// Tells figures that nothing has, and asks back what a screen without a unit is.
 pub(super) fn tell(document: &Document, names: &Names, tables: &Tables, report: &mut Report<'_>) {
-    tell_all("room", "room", &vec![("ceiling", &document.ceiling)], report);
-    for (wall, names) in document.walls.iter().flatten().zip(&names.items) {
-        let items = wall.iter().flat_map(|wall| wall.holds.iter().flatten());
-        for (item, name) in items.zip(names) {
-            if let Some(item) = item {
-                tell_all(item.kind(), name, &figures_of(item), report);
-            }
+    let figures = figures(document, names, tables);
+    let meant = meant_unit::meant(&figures, report.units());
+    let (unit, meant) = meant.map_or((None, Vec::new()), |(unit, figures)| (Some(unit), figures));
+    if let Some(unit) = unit {
+        let told = meant_unit::told(unit, &meant, report);
+        report.notice(told);
+    }
+    // What speaks for another unit is told once.
+    let rest = figures.iter().filter(|figure| !meant.iter().any(|one| std::ptr::eq(*one, *figure)));
+    rest.for_each(|figure| tell_figure(figure, report));
+    for (place, (row, names)) in document.pieces.iter().flatten().zip(&names.pieces).enumerate() {
+        if let (Some(row), Some(name)) = (row, names.first()) {
+            tell_screen(row, name, &Trail::default().key("pieces").index(place), report);
         }
     }
-    for (place, (row, names)) in document.pieces.iter().flatten().zip(&names.pieces).enumerate() {
-        let (Some(row), Some(name)) = (row, names.first()) else { continue };
-        let Some(kind) = row.kind else { continue };
-        tell_piece(row, name, &tables.sizes(kind), report);
-        tell_screen(row, name, &Trail::default().key("pieces").index(place), report);
+}
+
+/// Every figure of the file that something is known of.
+fn figures<'a>(document: &'a Document, names: &'a Names, tables: &Tables) -> Vec<Figure<'a>> {
+    let mut all = Vec::new();
+    let room = document.ceiling.iter().filter_map(|measure| Some(("ceiling", measure, built("room", "ceiling")?)));
+    all.extend(room.map(|(figure, measure, built)| Figure { item: "room", figure, measure, built }));
+    for (wall, names) in document.walls.iter().flatten().zip(&names.items) {
+        let items = wall.iter().flat_map(|wall| wall.holds.iter().flatten());
+        for (item, name) in items.zip(names).filter_map(|(item, name)| Some((item.as_ref()?, name))) {
+            let given = figures_of(item).into_iter();
+            let known =
+                given.filter_map(|(figure, measure)| Some((figure, measure.as_ref()?, built(item.kind(), figure)?)));
+            all.extend(known.map(|(figure, measure, built)| Figure { item: name, figure, measure, built }));
+        }
     }
+    for (row, names) in document.pieces.iter().flatten().zip(&names.pieces) {
+        if let (Some(row), Some(name)) = (row, names.first())
+            && let Some(kind) = row.kind
+        {
+            all.extend(figures_of_piece(row, name, &tables.sizes(kind)));
+        }
+    }
+    all
 }
 
 /// Tells a ceiling that begins to fall further out than the room is deep.
@@ -51,16 +73,8 @@ pub(super) fn tell_slopes(room: &Room, report: &mut Report<'_>) {
     }
 }
 
-fn tell_all(kind: &str, item: &str, given: &Given<'_>, report: &mut Report<'_>) {
-    for (figure, measure) in given {
-        if let (Some(measure), Some(built)) = (measure, built(kind, figure)) {
-            tell_figure(&Figure { item, figure, measure, built }, report);
-        }
-    }
-}
-
 /// The figures of an item that something is known of.
-fn figures_of(item: &ItemRow) -> Given<'_> {
+fn figures_of(item: &ItemRow) -> Vec<(&'static str, &Option<Measure>)> {
     match item {
         ItemRow::Window(row) => vec![("width", &row.width), ("sill", &row.sill), ("head", &row.head)],
         ItemRow::Door(row) => vec![("width", &row.width)],
@@ -71,7 +85,7 @@ fn figures_of(item: &ItemRow) -> Given<'_> {
     }
 }
 
-fn tell_piece(row: &PieceRow, item: &str, sizes: &KindSizes, report: &mut Report<'_>) {
+fn figures_of_piece<'a>(row: &'a PieceRow, item: &'a str, sizes: &KindSizes) -> Vec<Figure<'a>> {
     let range = |range: &TableRange| Built { least: range.least, most: range.most };
     let of_u = sizes.u_width.as_ref().filter(|_| row.second_return.is_some());
     let given = [
@@ -82,11 +96,10 @@ fn tell_piece(row: &PieceRow, item: &str, sizes: &KindSizes, report: &mut Report
         ("depth of the return", &row.return_depth, Some(range(&sizes.depth))),
         ("height", &row.height, Some(Built { least: sizes.height, most: sizes.height })),
     ];
-    for (figure, measure, built) in given {
-        if let (Some(measure), Some(built)) = (measure, built.filter(|built| built.most > 0.0)) {
-            tell_figure(&Figure { item, figure, measure, built }, report);
-        }
-    }
+    let known = given.into_iter().filter_map(|(figure, measure, built)| {
+        Some(Figure { item, figure, measure: measure.as_ref()?, built: built.filter(|built| built.most > 0.0)? })
+    });
+    known.collect()
 }
 
 fn tell_screen(row: &PieceRow, item: &str, at: &Trail, report: &mut Report<'_>) {

@@ -147,6 +147,12 @@ impl<'p, 'a, E: Engine> Tree<'p, 'a, E> {
             (_, false) => Decided::Somewhere,
         });
         let decided: Vec<Decided> = decided.collect();
+        // What has one place alone, by a seat that is left out, has none.
+        let is_by_nothing =
+            |one: &Decided| matches!(one, Decided::Stands(state) if self.problem.is_by_nothing(&decided, *state));
+        if decided.iter().any(is_by_nothing) {
+            return;
+        }
         let presence = (0..decided.len()).filter(|piece| decided[*piece] != Decided::Out);
         let presence: f64 = presence.map(|piece| self.problem.presence(PieceId(piece))).sum();
         let paid: Vec<(Cause, f64)> = self.problem.asked.still.into_iter().flat_map(Still::paid).collect();

@@ -119,6 +119,13 @@ fn each_says_what_is_off_and_by_how_much() {
             "The rug reaches 10 cm under the armchair; 15 cm holds it better.",
         ),
         (Term::RugShort, RUG, sofa, 500.0, "The rug is 20 cm shorter than the sofa."),
+        (
+            Term::ScreenByFocus,
+            UNIT,
+            With::Item(ItemId(0)),
+            1100.0,
+            "The media unit stands beside the bay, 110 cm off the middle of the seat that faces it.",
+        ),
         (Term::BackToView, SOFA, With::Item(ItemId(0)), 0.0, "The sofa has its back to the bay, whose view you like."),
         (
             Term::ReturnBackToView,
@@ -149,9 +156,10 @@ fn every_term_has_its_sentence_and_no_two_the_same() {
     for (said, of) in all.iter().zip(Term::ALL) {
         assert!(said.ends_with('.') && !said.contains('_') && said.contains("armchair"), "{of:?}: {said}");
     }
-    // A table and a rug lie alike off an axis, a screen and a seat opposite stand so, a window and a fire are faced alike, and
-    // a fire lies alike between seats whether it is wished for or not.
-    let alike = 4;
+    // A table and a rug lie alike off an axis, a screen and a seat opposite stand so, a window and a fire are faced alike, a
+    // fire lies alike between seats whether it is wished for or not, a view is behind alike, floor is left alike whether one
+    // dines at that end or not, and each seat stands alike at a leaf.
+    let alike = 7;
     all.sort();
     all.dedup();
     assert_eq!(all.len(), Term::ALL.len() - alike, "{all:#?}");

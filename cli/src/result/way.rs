@@ -48,6 +48,8 @@ pub(crate) struct PieceResult<'a> {
     fixed: bool,
     /// Legs that its list says come off, mm, where it gets in without them alone; its parts are told so.
     legs_off: Option<f64>,
+    /// Whether it gets in hangs on a usual cross-section, since its list does not say: as a box it does not.
+    by_usual_section: bool,
     /// Where it does not get in: what would have to come off, each by itself.
     would: Vec<TakeOffResult<'a>>,
 }
@@ -137,11 +139,15 @@ impl<'a> WayResult<'a> {
 
 impl<'a> PieceResult<'a> {
     /// How one piece comes in by `way`.
-    pub(crate) fn of(way: &'a Way, PieceIn { carried, most, fixed, legs_off, would, .. }: &'a PieceIn) -> Self {
+    pub(crate) fn of(
+        way: &'a Way,
+        PieceIn { carried, most, fixed, legs_off, would, by_usual_section, .. }: &'a PieceIn,
+    ) -> Self {
         let parts = carried.parts.iter().map(|part| PartResult::of(way, part)).collect();
         let would = would.iter().map(|off| TakeOffResult::of(way, off)).collect();
         let (name, gets_in) = (carried.name.as_str(), carried.gets_in);
-        Self { name, gets_in, parts, most: *most, fixed: *fixed, legs_off: *legs_off, would }
+        let (fixed, legs_off, by_usual_section) = (*fixed, *legs_off, *by_usual_section);
+        Self { name, gets_in, parts, most: *most, fixed, legs_off, by_usual_section, would }
     }
 }
 

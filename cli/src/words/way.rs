@@ -86,6 +86,15 @@ fn in_turn(poses: &[&str]) -> String {
     told.join(", then ")
 }
 
+/// Of a piece whose list does not say what it looks like from its end, where that decides.
+pub(crate) const fn by_usual_section(gets_in: bool) -> &'static str {
+    if gets_in {
+        "By a usual cross-section, not by its own: as the box round it, it does not get in. Measure its arms and its back first."
+    } else {
+        "By a usual cross-section, not by its own: measure its arms and its back."
+    }
+}
+
 /// Of a piece that gets in without its legs alone, which come off.
 pub(crate) fn legs_off(legs: &str) -> String {
     format!("Only with its legs off, {legs} lower.")

@@ -33,6 +33,9 @@ pub struct PieceIn {
     /// Where it does not get in: what would have to come off before it does, each by itself; both together where neither
     /// helps alone; none where that does not help either, or where nobody looked.
     pub would: Vec<TakeOff>,
+    /// Whether it gets in hangs on what is usual of its arms and its back, since its list does not say: as the box round it, it
+    /// does not.
+    pub by_usual_section: bool,
     /// What was looked for to come off it in vain, or not in vain; nothing where nobody looked.
     pub looked_for: LookedFor,
 }
@@ -90,14 +93,16 @@ pub fn of_a_list(way: &Way, piece: &ListedPiece, height: f64) -> PieceIn {
     // Where it does not get in without them either, that is told: it is the nearer miss.
     let carried = legs.map_or(whole, by);
     let legs_off = legs.filter(|_| carried.gets_in);
-    PieceIn { carried, most: None, fixed: true, legs_off, would: Vec::new(), looked_for: LookedFor::default() }
+    let (would, looked_for) = (Vec::new(), LookedFor::default());
+    PieceIn { carried, most: None, fixed: true, legs_off, would, by_usual_section: false, looked_for }
 }
 
 /// As [`of_a_list`], a seat by its usual section where its list does not say, and with what would have to come off.
 fn told_of_a_list(way: &Way, piece: &ListedPiece, height: f64) -> PieceIn {
     let usual = piece.with_usual_section();
+    let by_usual_section = usual.is_some() && !of_a_list(way, piece, height).carried.gets_in;
     let piece = usual.as_ref().unwrap_or(piece);
-    let found = of_a_list(way, piece, height);
+    let found = PieceIn { by_usual_section, ..of_a_list(way, piece, height) };
     if found.carried.gets_in {
         return found;
     }
@@ -128,7 +133,8 @@ pub fn of_a_brief(way: &Way, piece: &Piece) -> PieceIn {
     let is_fixed = |dimension| piece.range(dimension).is_none_or(|range| range.most - range.least < 1.0);
     let fixed = piece.dimensions().into_iter().all(is_fixed);
     let most = if carried.gets_in || fixed { None } else { most_that_gets_in(way, piece) };
-    PieceIn { carried, most, fixed, legs_off: None, would: Vec::new(), looked_for: LookedFor::default() }
+    let (would, looked_for) = (Vec::new(), LookedFor::default());
+    PieceIn { carried, most, fixed, legs_off: None, would, by_usual_section: false, looked_for }
 }
 
 fn assumed(file: &WayFile, listed: &[ListedPiece]) -> Vec<Assumed> {

@@ -104,7 +104,9 @@ fn what_is_usual_is_taken_where_it_is_told_alone() {
     let slot = narrowest(&seat([2200.0, 1100.0, 950.0], Profile { front: 500.0, back: 200.0 })).unwrap().across;
     assert!(slot < 949.0, "{slot}");
     let way_of = way(&[door(slot + 0.1, 2030.0)]);
+    let by_usual = |width: f64| -> Vec<bool> { through(width, &list).iter().map(|one| one.by_usual_section).collect() };
     assert!(through(slot + 0.1, &list)[0].carried.gets_in);
+    assert_eq!((by_usual(slot + 0.1), by_usual(1200.0)), (vec![true, false], vec![false, false]));
     assert!(!of_a_list(&way_of, &list[0], 850.0).carried.gets_in);
     assert!(of_a_list(&way_of, &list[1], 850.0).carried.gets_in);
 }

@@ -57,6 +57,9 @@ fn tell(page: &mut Page, way: &Way, units: Unit, piece: &PieceIn) {
             page.paragraph(3, &words::cannot_turn_over(words::pose(fails.pose), words::at(way, fails.at)));
         }
     }
+    if piece.by_usual_section {
+        page.paragraph(INDENT, words::by_usual_section(carried.gets_in));
+    }
     if let Some(legs) = piece.legs_off {
         page.paragraph(INDENT, &words::legs_off(&taped_bare(units, legs)));
     }

@@ -8,13 +8,13 @@ use crate::words::stock_faults as words;
 
 /// The columns: what each is called, and what else it may be called.
 pub(super) const COLUMNS: [(&str, &[&str]); 7] = [
-    ("room", &["file", "scenario"]),
-    ("from", &["start", "first day"]),
-    ("to", &["until", "end", "last day"]),
-    ("priority", &[]),
+    ("room", &["file", "scenario", "room file", "scenario file", "file name", "rooms", "files"]),
+    ("from", &["start", "first day", "start date", "start day", "from date", "date from", "begin", "starts", "begins"]),
+    ("to", &["until", "end", "last day", "end date", "end day", "to date", "date to", "till", "through", "ends"]),
+    ("priority", &["priorities"]),
     ("must", &["must have", "must haves"]),
-    ("client", &["customer"]),
-    ("address", &[]),
+    ("client", &["customer", "client name", "customer name", "clients", "customers"]),
+    ("address", &["street address", "addresses"]),
 ];
 /// The columns whose cells may run over several lines: text for people.
 pub(super) const OVER_LINES: [usize; 2] = [5, 6];
@@ -32,6 +32,19 @@ fn plain(head: &str) -> String {
 /// The column that a plain head means.
 fn column(head: &str) -> Option<usize> {
     COLUMNS.iter().position(|(name, also)| *name == head || also.contains(&head))
+}
+
+/// Words that say nothing of which day, or of whose name, is meant.
+const OF_ANY: [&str; 6] = ["date", "day", "name", "file", "first", "last"];
+
+/// Whether a head will be meant for a column: a slip of what that may be called, or with one of its words.
+fn is_near(head: &str, name: &str, also: &[&str]) -> bool {
+    let mut called = std::iter::once(name).chain(also.iter().copied());
+    let shares = |called: &str| {
+        let telling = called.split(' ').filter(|word| word.len() > 2 && !OF_ANY.contains(word));
+        telling.into_iter().any(|word| head.split(' ').any(|of_head| of_head == word))
+    };
+    called.any(|called| is_a_slip(head, called) || shares(called))
 }
 
 /// The place of each column among the heads.
@@ -52,11 +65,16 @@ pub(super) fn columns(table: &Grid) -> Result<(Places, Vec<String>), Vec<Fault>>
             None => others.push(head),
         }
     }
-    let free = || COLUMNS.iter().zip(&places).filter(|(_, place)| place.is_none()).map(|((name, _), _)| *name);
-    let (slips, passed_over): (Vec<String>, Vec<String>) =
-        others.into_iter().partition(|head| free().any(|name| is_a_slip(head, name)));
+    let free = || COLUMNS.iter().zip(&places).filter(|(_, place)| place.is_none()).map(|(column, _)| column);
+    let meant = |head: &String| free().find(|(name, also)| is_near(head, name, also)).map(|(name, _)| *name);
     let all = COLUMNS.map(|(name, _)| name).join(", ");
-    told.extend(slips.iter().map(|head| at_line(words::no_column(head, &all), line)));
+    let mut passed_over = Vec::new();
+    for head in others {
+        match meant(&head) {
+            Some(name) => told.push(at_line(words::no_column(&head, name, &all), line)),
+            None => passed_over.push(head),
+        }
+    }
     if places[0].is_none() {
         told.push(at_line(words::no_room_column(), line));
     }

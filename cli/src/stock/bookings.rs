@@ -235,6 +235,24 @@ mod tests {
     }
 
     #[test]
+    fn natural_heads_are_understood_and_near_ones_told() {
+        let read =
+            |head: &str| read_bytes(format!("{head}\na.yaml,2026-05-03,2026-05-10\n").as_bytes(), None, Path::new(""));
+        for head in ["Room,Start date,End date", "scenario file,From_date,to date", "rooms,begins,ends"] {
+            let rows = read(head).unwrap().rows;
+            assert_eq!(rows[0].days.map(|days| days.to - days.from), Some(7), "{head}");
+        }
+        for (head, nearest) in
+            [("room,start of let,to", "`from`"), ("room,from,until noon of", "`to`"), ("room,form,to", "`from`")]
+        {
+            let told = read(head).unwrap_err().told;
+            assert!(told[0].code == "unknown_column" && told[0].remedy.contains(nearest), "{head}: {told:?}");
+        }
+        // What is there already is not told of another.
+        assert_eq!(read("room,from,to").unwrap().passed_over, Vec::<String>::new());
+    }
+
+    #[test]
     fn columns_of_ones_own_addresses_on_lines_and_days_with_points_are_taken() {
         let text = "room,from,to,Notes,address\na.yaml,3.5.2026,10.5.2026,\"ring\ntwice\",\"4 Mill Row,\r\nLodewater\"\nb.yaml,2026-05-03,2026-05-10,,\n";
         let read = read_bytes(text.as_bytes(), None, Path::new("")).unwrap();
@@ -255,7 +273,7 @@ mod tests {
             faults(bad),
             [("bad_days", 2), ("missing_room", 3), ("bad_day", 4), ("bad_priority", 4), ("wrong_count", 5)]
         );
-        assert_eq!(faults("rooms,from\n"), [("unknown_column", 1), ("missing_column", 1)]);
+        assert_eq!(faults("rom,from\n"), [("unknown_column", 1), ("missing_column", 1)]);
         assert_eq!(faults("room,from,to,piority\na,2026-03-01,2026-03-01,2\n"), [("unknown_column", 1)]);
         assert_eq!(faults("room,from,to\na,soon,later\n"), [("bad_day", 2), ("bad_day", 2)]);
         assert_eq!(faults("room,from,to\n\"a\nb\",2026-03-01,2026-03-01\n"), [("line_break", 2)]);

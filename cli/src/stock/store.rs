@@ -5,7 +5,7 @@ use std::path::Path;
 
 use elbowroom_model::Fault;
 use elbowroom_model::Place;
-use elbowroom_model::listing::{Asked, Extra, Faults, Listing, Money, OddSize};
+use elbowroom_model::listing::{Asked, Extra, Faults, ListedPiece, Listing, Money, OddSize};
 use elbowroom_solver::stock::Owned;
 
 use super::days::{NotAway, away};
@@ -31,6 +31,8 @@ const EXTRA: [Extra; 6] = [
         also: &["mass (lb)", "mass (lbs)", "mass lbs", "weight lb", "weight (lb)", "weight (lbs)", "weight lbs"],
     },
 ];
+/// Place of what a piece is worth among them.
+const VALUE: usize = 2;
 /// Kilograms of a pound (exact: international yard and pound agreement of 1959, published).
 const POUND: f64 = 0.453_592_37;
 
@@ -69,13 +71,14 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
     let Listing { pieces, passed_over, odd, sheet, .. } = list.listing;
     let (owned, kept) = (Vec::new(), Vec::new());
     let (mut store, mut told) = (Store { owned, kept, name: list.name.clone(), passed_over, odd }, Vec::new());
+    told.extend(of_one_currency(&pieces));
     for piece in pieces {
         let cell = |place: usize| piece.more.get(place).map_or("", |cell| cell.trim());
         let out = away(cell(1), piece.count).map_err(|why| match why {
             NotAway::NoSpan(span) => words::no_span(&piece.name, span),
             NotAway::WrongCount(span) => words::not_so_many(&piece.name, span, piece.count),
         });
-        let value = match cell(2) {
+        let value = match cell(VALUE) {
             "" => Ok(None),
             text => Money::read(text, None)
                 .map(|(value, _)| Some(value))
@@ -97,11 +100,35 @@ pub(crate) fn read(path: &Path, stdin: &mut dyn Read) -> Result<Store, Failure> 
             }
         }
     }
+    told.sort_by(Fault::before);
     if told.is_empty() {
         Ok(store)
     } else {
         Err(Failure::ListFaults { name: list.name, faults: Faults { told, beyond: 0, sheet } })
     }
+}
+
+/// The faults of values that are not all in one currency, or not all in none.
+fn of_one_currency(pieces: &[ListedPiece]) -> Vec<Fault> {
+    let each = pieces.iter().filter_map(|piece| {
+        let text = piece.more.get(VALUE)?.trim();
+        let (_, currency) = Money::read(text, None).ok().filter(|_| !text.is_empty())?;
+        Some((piece, text, currency.map(|currency| currency.to_uppercase())))
+    });
+    let each: Vec<(&ListedPiece, &str, Option<String>)> = each.collect();
+    let first = each
+        .iter()
+        .find_map(|(piece, _, currency)| Some(words::Valued { name: &piece.name, currency: currency.as_deref()? }));
+    let Some(first) = first else { return Vec::new() };
+    let fault = |(piece, text, own): &(&ListedPiece, &str, Option<String>)| {
+        let fault = match own.as_deref() {
+            None => words::no_currency(&piece.name, text, &first),
+            Some(own) if own != first.currency => words::two_currencies(&piece.name, own, &first),
+            Some(_) => return None,
+        };
+        Some(at_line(*fault, piece.line))
+    };
+    each.iter().filter_map(fault).collect()
 }
 
 /// What a piece weighs by its columns of kilograms and of pounds, kg; the text that is no mass otherwise.

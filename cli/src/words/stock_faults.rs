@@ -116,14 +116,46 @@ pub(crate) fn line_break(column: &str) -> Fault {
     fault("line_break", None, message, "Write it on one line, and see that every quote is closed.")
 }
 
-/// A column that is not known.
-pub(crate) fn no_column(head: &str, all: &str) -> Fault {
+/// A column that is not known; `nearest`: what it will be meant for.
+pub(crate) fn no_column(head: &str, nearest: &str, all: &str) -> Fault {
     fault(
         "unknown_column",
         None,
         format!("There is no column `{}`.", quoted(head)),
-        &format!("The columns are: {all}."),
+        &format!("Call it `{nearest}` if that is what it tells. The columns are: {all}."),
     )
+}
+
+/// A piece whose value names a currency.
+pub(crate) struct Valued<'a> {
+    /// What it is called.
+    pub(crate) name: &'a str,
+    /// What its value is in.
+    pub(crate) currency: &'a str,
+}
+
+/// A value that names no currency beside another that does.
+pub(crate) fn no_currency(name: &str, text: &str, of: &Valued<'_>) -> Box<Fault> {
+    let message = format!(
+        "The value of {}, `{}`, names no currency; that of {} has `{}`.",
+        quoted(name),
+        quoted(text),
+        quoted(of.name),
+        quoted(of.currency)
+    );
+    Box::new(fault("no_currency", Some(name), message, "Write the currency beside every value, or beside none."))
+}
+
+/// Values in two currencies.
+pub(crate) fn two_currencies(name: &str, own: &str, of: &Valued<'_>) -> Box<Fault> {
+    let message = format!(
+        "The value of {} is in `{}`, that of {} in `{}`.",
+        quoted(name),
+        quoted(own),
+        quoted(of.name),
+        quoted(of.currency)
+    );
+    Box::new(fault("two_currencies", Some(name), message, "Give all values in one currency."))
 }
 
 /// A column twice.

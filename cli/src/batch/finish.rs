@@ -14,7 +14,7 @@ use crate::process::failure::Failure;
 use crate::process::whole::Whole;
 use crate::render::batch::room_line::RoomLine;
 use crate::render::batch::{Columns, Part, ROOMS_A_PAGE, Summary, head, page, page_name, row};
-use crate::text::cells::{Cell, line};
+use crate::text::cells::{BYTE_ORDER_MARK, Cell, line};
 use crate::text::workbook::{BookOfRows, MOST_ROWS};
 
 /// What is wanted of the files beside what they always hold.
@@ -44,10 +44,13 @@ pub(crate) fn finish(
     let mut lines = Whole::start(folder.join(ROOMS))?;
     let mut columns = Columns::new(wanted.units);
     let mut seen = BTreeSet::new();
+    let mut is_ascii = order.iter().all(|(source, _)| source.as_deref().is_none_or(str::is_ascii));
     for (_, content) in order.iter().filter(|(_, content)| seen.insert(*content)) {
-        columns.add(&RoomLine::of(&kept.line(*content)?)?);
+        let line = kept.line(*content)?;
+        is_ascii &= line.is_ascii();
+        columns.add(&RoomLine::of(&line)?);
     }
-    let mut rows = Rows::start(folder, &head(&columns), wanted.xlsx)?;
+    let mut rows = Rows::start(folder, &head(&columns), is_ascii, wanted.xlsx)?;
     of_rooms::settle(folder, order, wanted.reports)?;
     let mut summary = Summary::default();
     summary.no_column = columns.left_out;
@@ -83,8 +86,11 @@ struct Rows {
 }
 
 impl Rows {
-    fn start(folder: &Path, heads: &[Cell], xlsx: bool) -> Result<Self, Failure> {
+    fn start(folder: &Path, heads: &[Cell], is_ascii: bool, xlsx: bool) -> Result<Self, Failure> {
         let mut separated = Whole::start(folder.join(ROWS))?;
+        if !is_ascii {
+            separated.add(BYTE_ORDER_MARK)?;
+        }
         separated.add(&line(heads).map_err(Failure::Unwritable)?)?;
         let book = || {
             let book = BookOfRows::new(heads).map_err(Failure::Unwritable)?;

@@ -14,6 +14,7 @@ use crate::render::batch::{PAGE_START, ROWS_START, is_page_name};
 use crate::render::crew::CALENDAR_START;
 use crate::render::stock::PICKS_START;
 use crate::result::stock::STOCK_START;
+use crate::text::cells::BYTE_ORDER_MARK;
 use crate::text::workbook::is_as_made;
 
 /// Rows for a spreadsheet.
@@ -134,8 +135,9 @@ fn is_of_a_run(path: &Path, mark: Mark) -> bool {
     match mark {
         Mark::Start(start) => {
             let mut head = Vec::new();
-            let read = file.take(start.len() as u64).read_to_end(&mut head);
-            read.is_ok() && start.as_bytes().starts_with(&head)
+            let read = file.take((BYTE_ORDER_MARK.len() + start.len()) as u64).read_to_end(&mut head);
+            let head = head.strip_prefix(BYTE_ORDER_MARK.as_bytes()).unwrap_or(&head);
+            read.is_ok() && start.as_bytes().starts_with(head.get(..start.len()).unwrap_or(head))
         }
         Mark::AsMade => file.metadata().is_ok_and(|file| file.len() == 0) || is_as_made(file),
         Mark::WithCalendar => path.parent().is_some_and(is_of_the_crew),

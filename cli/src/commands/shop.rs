@@ -14,7 +14,7 @@ use crate::process::outlet::Outlet;
 use crate::process::{listed, source};
 use crate::render::shop as page;
 use crate::result::shop::ShopResult;
-use crate::text::cells::{Cell, lines};
+use crate::text::cells::{Cell, file, lines};
 use crate::text::json;
 use crate::text::workbook::workbook;
 use crate::watch::CountBar;
@@ -77,7 +77,7 @@ pub(super) fn run(
 /// Rows as the bytes of a file.
 fn in_form(form: RowsForm, rows: &[Vec<Cell>]) -> Result<Vec<u8>, Failure> {
     let bytes = match form {
-        RowsForm::Csv => lines(rows).map(String::into_bytes),
+        RowsForm::Csv => file(rows).map(String::into_bytes),
         RowsForm::Xlsx => workbook(rows),
     };
     bytes.map_err(Failure::Unwritable)

@@ -10,6 +10,10 @@ use super::safe::safe;
 /// forms; tab and line ends cannot occur, since [`safe`] makes spaces of them).
 const STARTS: [char; 8] = ['=', '+', '-', '@', '\u{ff1d}', '\u{ff0b}', '\u{ff0d}', '\u{ff20}'];
 
+/// What tells a spreadsheet that a file is UTF-8: without it letters beyond ASCII are read in the system's own table (common
+/// practice, no source). Readers of CSV pass over it.
+pub(crate) const BYTE_ORDER_MARK: &str = "\u{feff}";
+
 /// What stands in a cell.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) enum Cell {
@@ -78,6 +82,15 @@ pub(crate) fn line(cells: &[Cell]) -> io::Result<String> {
     Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
 
+/// Rows as a file of CSV: with a mark before them where they hold letters beyond ASCII.
+///
+/// # Errors
+/// As of [`line`].
+pub(crate) fn file(rows: &[Vec<Cell>]) -> io::Result<String> {
+    let text = lines(rows)?;
+    Ok(if text.is_ascii() { text } else { format!("{BYTE_ORDER_MARK}{text}") })
+}
+
 /// Rows as CSV.
 ///
 /// # Errors
@@ -88,7 +101,13 @@ pub(crate) fn lines(rows: &[Vec<Cell>]) -> io::Result<String> {
 
 #[cfg(test)]
 mod tests {
-    use super::cell;
+    use super::{Cell, cell, file};
+
+    #[test]
+    fn a_file_has_a_mark_where_a_spreadsheet_needs_it() {
+        let of = |text: &str| file(&[vec![Cell::text(text)]]).unwrap();
+        assert_eq!((of("Bank").as_str(), of("B\u{e4}nk").as_str()), ("\"Bank\"\n", "\u{feff}\"B\u{e4}nk\"\n"));
+    }
 
     #[test]
     fn a_formula_is_shown_and_not_run() {

@@ -9,7 +9,8 @@ use serde::Serialize;
 pub(crate) struct Carried {
     /// When, as written.
     pub day: String,
-    /// Out of the store, back to it, from one room to another, or staying where it is.
+    /// Out of the store, back to it, collected to go on to another room the day after, delivered there, or staying where it
+    /// is.
     pub what: &'static str,
     /// The room that it comes from, by its place among the bookings; null: the store.
     pub from: Option<usize>,
@@ -39,13 +40,14 @@ pub(crate) struct Carried {
     pub place: String,
 }
 
-/// `out`, `back`, `across` or `stays`.
+/// `out`, `back`, `collected`, `delivered` or `stays`.
 pub(crate) const fn what(one: &Move) -> &'static str {
     match (one.from, one.to) {
         _ if one.stays => STAYS,
         (Stop::Store, _) => OUT,
         (_, Stop::Store) => BACK,
-        _ => ACROSS,
+        (Stop::Van { .. }, _) => DELIVERED,
+        _ => COLLECTED,
     }
 }
 
@@ -53,7 +55,9 @@ pub(crate) const fn what(one: &Move) -> &'static str {
 pub(crate) const OUT: &str = "out";
 /// Back to it.
 pub(crate) const BACK: &str = "back";
-/// From one room to another.
-pub(crate) const ACROSS: &str = "across";
+/// Out of a room on its last day, to go on to another the day after.
+pub(crate) const COLLECTED: &str = "collected";
+/// To that other room.
+pub(crate) const DELIVERED: &str = "delivered";
 /// In a room that is booked again the day after: nobody carries it.
 pub(crate) const STAYS: &str = "stays";

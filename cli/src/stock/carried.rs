@@ -13,17 +13,19 @@ const CUBIC_METRE: f64 = 1e9;
 
 /// The moves told; `places`: of each room that was served, its place among the bookings.
 pub(crate) fn carried(moves: &[Move], store: &Store, places: &[usize]) -> Vec<Carried> {
-    let room = |stop: Stop| match stop {
-        Stop::Store => None,
-        Stop::Room(room) => places.get(room).copied(),
+    let place = |room: usize| places.get(room).copied();
+    let ends = |one: &Move| match (one.from, one.to) {
+        (Stop::Van { from, to }, _) | (_, Stop::Van { from, to }) => (place(from), place(to)),
+        (from, to) => (of_room(from).and_then(place), of_room(to).and_then(place)),
     };
     let told = |one: &Move| {
         let (piece, kept) = (&store.owned.get(one.row)?.piece, store.kept.get(one.row)?);
+        let (from, to) = ends(one);
         Some(Carried {
             day: written(one.day),
             what: what(one),
-            from: room(one.from),
-            to: room(one.to),
+            from,
+            to,
             line: piece.line,
             name: piece.name.clone(),
             count: one.count,
@@ -37,6 +39,14 @@ pub(crate) fn carried(moves: &[Move], store: &Store, places: &[usize]) -> Vec<Ca
         })
     };
     moves.iter().filter_map(told).collect()
+}
+
+/// The room at a stop.
+const fn of_room(stop: Stop) -> Option<usize> {
+    match stop {
+        Stop::Room(room) => Some(room),
+        Stop::Store | Stop::Van { .. } => None,
+    }
 }
 
 /// The sizes of a listed piece.

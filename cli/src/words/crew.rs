@@ -9,8 +9,10 @@ use super::unit::in_words;
 pub(crate) const OUT: &str = "Out of the store";
 /// Over what comes back.
 pub(crate) const BACK: &str = "Back to the store";
-/// Over what goes from one room to another.
-pub(crate) const ACROSS: &str = "From room to room";
+/// Over what is collected to go on to another room the day after.
+pub(crate) const COLLECTED: &str = "Collected for another room: it stays on the van until tomorrow";
+/// Over what comes from another room.
+pub(crate) const DELIVERED: &str = "Delivered from another room: on the van since yesterday";
 /// Over what stays where it is.
 pub(crate) const STAYS: &str = "Stays";
 /// Of what stays.
@@ -123,9 +125,10 @@ pub(crate) fn staged(room: &str) -> String {
 }
 
 /// What is carried on a day, in a calendar.
-pub(crate) fn load_day(out: u32, back: u32, across: u32) -> String {
+pub(crate) fn load_day(counts: [u32; 4]) -> String {
     let mut parts = Vec::new();
-    for (count, what) in [(out, "out"), (back, "back"), (across, "from room to room")] {
+    let whats = ["out", "back", "collected for another room", "delivered from another room"];
+    for (count, what) in counts.into_iter().zip(whats) {
         if count > 0 {
             parts.push(format!("{} {what}", count_of(count)));
         }

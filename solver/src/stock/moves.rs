@@ -11,6 +11,13 @@ pub enum Stop {
     Store,
     /// A room, by its place.
     Room(usize),
+    /// Overnight on the van, from one room to the next.
+    Van {
+        /// Where it was collected, by its place.
+        from: usize,
+        /// Where it is due the day after, by its place.
+        to: usize,
+    },
 }
 
 /// Pieces that are carried on a day.
@@ -40,7 +47,8 @@ struct Stay {
 }
 
 /// All that is carried, by days: out on the first day of a booking and back on its last. A piece whose next booking begins
-/// the day after goes straight there on that day, or stays where that is the same room.
+/// the day after is collected on that last day all the same, is on the van overnight, and comes straight there; or stays
+/// where that is the same room.
 #[must_use]
 pub fn moves(rooms: &[Asking], stock: usize, found: &Assignment) -> Vec<Move> {
     let mut moves: Vec<Move> = (0..stock).flat_map(|row| of_row(rooms, found, row)).collect();
@@ -72,7 +80,14 @@ fn of_row(rooms: &[Asking], found: &Assignment, row: usize) -> Vec<Move> {
                 if count > 0 {
                     before.going_on += count;
                     wanted -= count;
-                    moves.push(Move { day, from: Stop::Room(before.room), to, row, count, stays: same });
+                    let from = Stop::Room(before.room);
+                    if same {
+                        moves.push(Move { day, from, to, row, count, stays: true });
+                    } else {
+                        let van = Stop::Van { from: before.room, to: room };
+                        moves.push(Move { day: before.days.to, from, to: van, row, count, stays: false });
+                        moves.push(Move { day, from: van, to, row, count, stays: false });
+                    }
                 }
             }
         }

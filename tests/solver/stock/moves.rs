@@ -62,14 +62,18 @@ proptest! {
                     prop_assert_eq!(gained(&all, stop, row, |one| one <= day), picked, "there on {}", day);
                 }
                 prop_assert_eq!(gained(&all, stop, row, |_| true), 0);
-                // It comes on the first day, and leaves on the last or straight to the next room the day after.
+                // It comes on the first day and leaves on the last, but for what stays since the room is booked on.
                 for one in all.iter().filter(|one| one.row == row) {
                     if one.to == stop {
                         prop_assert_eq!(one.day, asking.days.from);
                     }
                     if one.from == stop {
-                        let straight = one.to != Stop::Store;
-                        prop_assert_eq!(one.day, asking.days.to + i32::from(straight));
+                        prop_assert_eq!(one.day, asking.days.to + i32::from(one.stays));
+                    }
+                    // A night on the van is one night.
+                    if let Stop::Van { to, .. } = one.to {
+                        prop_assert_eq!(one.day + 1, rooms[to].days.from);
+                        prop_assert_eq!(gained(&all, one.to, row, |day| day <= one.day + 1), 0);
                     }
                     // What goes from a room to the same room is not carried.
                     if let (Stop::Room(from), Stop::Room(to)) = (one.from, one.to) {

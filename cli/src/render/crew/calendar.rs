@@ -3,7 +3,7 @@
 use icalendar::{Calendar, Component, Event, EventLike, Property};
 
 use super::{days, name};
-use crate::result::carried::{ACROSS, BACK, OUT};
+use crate::result::carried::{BACK, COLLECTED, DELIVERED, OUT};
 use crate::result::stock::{BookingResult, StockResult};
 use crate::words::crew as words;
 
@@ -28,10 +28,11 @@ pub(crate) fn calendar(told: &StockResult) -> String {
             let of = told.carried.iter().filter(|one| one.day == day && one.what == what);
             of.map(|one| one.count).sum()
         };
-        if count(OUT) + count(BACK) + count(ACROSS) == 0 {
+        let counts = [OUT, BACK, COLLECTED, DELIVERED].map(count);
+        if counts.iter().sum::<u32>() == 0 {
             continue;
         }
-        let summary = words::load_day(count(OUT), count(BACK), count(ACROSS));
+        let summary = words::load_day(counts);
         calendar.push(event(&format!("van-{day}@elbowroom"), &summary, day, next(day)));
     }
     calendar.to_string()

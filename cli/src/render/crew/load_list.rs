@@ -2,9 +2,9 @@
 
 use elbowroom_model::Unit;
 
-use super::{name, room};
+use super::{name, room, stop};
 use crate::render::leaf::{Block, Grid, Head, Leaf};
-use crate::result::carried::{ACROSS, BACK, Carried, OUT, STAYS};
+use crate::result::carried::{BACK, COLLECTED, Carried, DELIVERED, OUT, STAYS};
 use crate::result::stock::StockResult;
 use crate::words::crew as words;
 use crate::words::lengths::taped_bare;
@@ -24,7 +24,14 @@ pub(crate) fn load_list(told: &StockResult, day: &str, unit: Unit) -> Leaf {
     let all = if loaded.is_empty() { words::NOTHING_CARRIED.to_owned() } else { totals(&loaded) };
     leaf.put(Block::Strong(all));
     leaf.put(Block::Words(words::sizes_in(unit)));
-    for (what, heading) in [(OUT, words::OUT), (ACROSS, words::ACROSS), (BACK, words::BACK), (STAYS, words::STAYS)] {
+    let parts = [
+        (OUT, words::OUT),
+        (DELIVERED, words::DELIVERED),
+        (COLLECTED, words::COLLECTED),
+        (BACK, words::BACK),
+        (STAYS, words::STAYS),
+    ];
+    for (what, heading) in parts {
         let mut some: Vec<&Carried> = of_day.iter().copied().filter(|one| one.what == what).collect();
         if some.is_empty() {
             continue;
@@ -39,7 +46,7 @@ pub(crate) fn load_list(told: &StockResult, day: &str, unit: Unit) -> Leaf {
         leaf.put(Block::Grid(grid(told, &some, unit)));
     }
     leaf.put(Block::Heading(words::STOPS.to_owned()));
-    let mut stops: Vec<usize> = of_day.iter().flat_map(|one| [one.from, one.to]).flatten().collect();
+    let mut stops: Vec<usize> = of_day.iter().filter_map(|one| stop(one)).collect();
     stops.sort_unstable();
     stops.dedup();
     let stops = stops.into_iter().filter_map(|place| told.rooms.get(place));
@@ -54,7 +61,7 @@ pub(crate) fn returns(told: &StockResult) -> Leaf {
     let mut leaf = Leaf::new(words::RETURNS);
     let [day, piece, count, from, to] = words::RETURN_HEADS;
     let heads = vec![Head::words(day), Head::words(piece), Head::figures(count), Head::words(from), Head::words(to)];
-    let leaving = told.carried.iter().filter(|one| one.what != OUT && one.what != STAYS);
+    let leaving = told.carried.iter().filter(|one| [BACK, COLLECTED].contains(&one.what));
     let rows = leaving.map(|one| {
         let count = one.count.to_string();
         vec![one.day.clone(), one.name.clone(), count, room(told, one.from), room(told, one.to)]

@@ -2,7 +2,7 @@
 
 use elbowroom_model::{Dimension, Rounding, Unit};
 
-use super::room;
+use super::{room, stop};
 use crate::result::carried::Carried;
 use crate::result::stock::StockResult;
 use crate::text::cells::Cell;
@@ -21,7 +21,7 @@ pub(crate) fn rows(told: &StockResult, unit: Unit) -> Vec<Vec<Cell>> {
 }
 
 fn row(told: &StockResult, one: &Carried, unit: Unit) -> Vec<Cell> {
-    let stop = one.to.or(one.from).and_then(|place| told.rooms.get(place));
+    let stop = stop(one).and_then(|place| told.rooms.get(place));
     let length = |length: Option<f64>| Cell::maybe(length.map(|length| number(unit, length, Rounding::Nearest)));
     let mut cells = vec![
         Cell::day(Some(&one.day)),

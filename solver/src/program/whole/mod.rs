@@ -174,7 +174,8 @@ impl Apart {
             chosen.point = found.point;
             chosen.steps.push(Step { worth: found.worth, bound: found.bound });
             chosen.nodes += found.nodes;
-            chosen.work += first + found.nodes as u64 * each;
+            // A step that nothing was solved for costs nothing.
+            chosen.work += if found.nodes == 0 { 0 } else { first + found.nodes as u64 * each };
         }
         // A step that is not proven may be worth more at the point of a later one, which keeps it and searches on.
         for (step, aim) in chosen.steps.iter_mut().zip(&self.aims) {

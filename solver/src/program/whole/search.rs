@@ -64,7 +64,7 @@ impl Search {
         let as_values: Vec<f64> = start.iter().map(|is_in| f64::from(u8::from(*is_in))).collect();
         let rows_of = self.rows_of_variables();
         self.take(self.gathered(&as_values, &rows_of), &mut best);
-        let mut open = vec![Node { from: None, bound: self.objective.iter().map(|worth| (*worth).max(0)).sum() }];
+        let mut open = vec![Node { from: None, bound: self.most_by_rows() }];
         let mut below = None;
         let mut unanswered = i64::MIN;
         while let Some(node) = below.take().or_else(|| take_best(&mut open)) {
@@ -87,6 +87,25 @@ impl Search {
         }
         best.bound = open.iter().map(|node| node.bound).fold(unanswered.max(best.worth), i64::max);
         best
+    }
+
+    /// What no point is worth more than, without any relaxation: of variables of which a row allows one alone, each counted
+    /// with the first such row, only the one that is worth most counts.
+    fn most_by_rows(&self) -> i64 {
+        let mut is_counted = vec![false; self.objective.len()];
+        let mut most = 0;
+        for row in self.rows.iter().filter(|row| row.most <= 1.0 && row.terms.iter().all(|(_, factor)| *factor >= 1.0))
+        {
+            let mut of_row = 0;
+            for (variable, _) in &row.terms {
+                if !std::mem::replace(&mut is_counted[*variable], true) {
+                    of_row = of_row.max(self.objective[*variable]);
+                }
+            }
+            most += of_row;
+        }
+        let others = self.objective.iter().zip(is_counted).filter(|(_, is_counted)| !is_counted);
+        most + others.map(|(worth, _)| (*worth).max(0)).sum::<i64>()
     }
 
     /// Notes a point that keeps every row and is worth more than the best so far.

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use elbowroom_model::{Fault, PieceId, Unit};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::Answer;
-use elbowroom_solver::stock::{Asking, StockRoom, assign, more, moves, plans};
+use elbowroom_solver::stock::{Asking, Effort, Staged, StockRoom, assign_by_fit, more, moves, plans};
 
 use super::crew::Crew;
 use super::rows::put_rows;
@@ -33,8 +33,12 @@ use crate::text::json;
 use crate::watch::RoomsBar;
 use crate::words::{crew, list, stock_faults};
 
-/// Work for each step of each part of the program, at most, and for all tries of one piece more: some seconds each.
+/// Work for each step of each part of the program, at most: some seconds each.
 const WORK: u64 = 2_000_000_000;
+/// Work for all tries of one piece more.
+const WORK_ON_MORE: u64 = WORK / 4;
+/// Sets that are solved in their rooms where no option has a place for a must-have: some tenths of a second each.
+const MOST_SETS: usize = 200;
 /// How the names of tables of bookings end.
 const TABLES: [&str; 4] = ["csv", "tsv", "tab", "xlsx"];
 
@@ -161,13 +165,17 @@ fn booked(
 fn assigned(booked: &[Booked], store: &Store, unit: Unit) -> (StockResult, Vec<Option<Answer>>) {
     let askings: Vec<Result<Asking, Vec<Fault>>> = booked.iter().map(asking).collect();
     let rooms: Vec<Asking> = askings.iter().filter_map(|asking| asking.as_ref().ok().cloned()).collect();
-    let assignment = assign(&rooms, &store.owned, WORK);
-    let one_more = more(&rooms, &store.owned, &assignment, WORK);
     let limits = Limits { shown: 0, ..Limits::default() };
-    let plans = plans(&rooms, &store.owned, &assignment, &limits);
+    let Staged { rooms, found: assignment } =
+        assign_by_fit(&rooms, &store.owned, &limits, Effort { work: WORK, sets: MOST_SETS });
+    let (one_more, plans) = rayon::join(
+        || more(&rooms, &store.owned, &assignment, WORK_ON_MORE),
+        || plans(&rooms, &store.owned, &assignment, &limits),
+    );
     let has_days = booked.iter().any(|booked| booked.booking.days.is_some());
     let moves = if has_days { moves(&rooms, store.owned.len(), &assignment) } else { Vec::new() };
     let found = Found { assignment, plans, moves, one_more };
+    let mut staged = rooms.iter();
     let bookings = booked.iter().zip(&askings).map(|(booked, asking)| {
         let (from, to) = written_days(booked.booking.days);
         let room = BookingResult {
@@ -184,7 +192,7 @@ fn assigned(booked: &[Booked], store: &Store, unit: Unit) -> (StockResult, Vec<O
             not_stageable: None,
             asked: Vec::new(),
         };
-        BookedRoom { room, asking: asking.as_ref().ok() }
+        BookedRoom { room, asking: asking.as_ref().ok().and_then(|_| staged.next()) }
     });
     let told = told(bookings.collect(), store, &found, unit);
     // A booking that is at fault has no plan.

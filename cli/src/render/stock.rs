@@ -21,6 +21,9 @@ pub(crate) fn text(told: &StockResult, unit: Unit, look: Look) -> String {
     page.strong(&summary(told));
     page.paragraph(0, &words::must(&told.must, has_alike(told)));
     page.paragraph(0, &words::proof(told.proven, &told.must, told.points));
+    if told.sets.solved > 0 {
+        page.paragraph(0, &words::sets(told.sets));
+    }
     page.heading(&words::to_pick(unit));
     for room in told.by_day() {
         pick(&mut page, room, unit);

@@ -4,6 +4,7 @@ pub(crate) mod carried;
 pub(crate) mod costs;
 pub(crate) mod judge;
 pub(crate) mod rank;
+mod sets_asked;
 pub(crate) mod shop;
 pub(crate) mod stock;
 pub(crate) mod way;

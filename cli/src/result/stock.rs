@@ -3,10 +3,11 @@
 use elbowroom_model::listing::Money;
 use elbowroom_model::{Dimension, Fault, Hand, PieceKind};
 use elbowroom_solver::Size;
-use elbowroom_solver::stock::{By, Days, Miss, Proven, Served, Tried};
+use elbowroom_solver::stock::{By, Days, Miss, Proven, Served, SetsAsked, Tried};
 use serde::{Serialize, Serializer};
 
 use super::carried::Carried;
+use super::sets_asked::sets_asked;
 
 /// Name and version of the format.
 pub(crate) const FORMAT: &str = "elbowroom-stock/1";
@@ -26,6 +27,9 @@ pub(crate) struct StockResult {
     /// Points of everything.
     #[serde(serialize_with = "proven")]
     pub points: Proven,
+    /// Sets that no option of their room holds, solved in the room itself.
+    #[serde(serialize_with = "sets_asked")]
+    pub sets: SetsAsked,
     /// The bookings, in the order given.
     pub rooms: Vec<BookingResult>,
     /// What is carried on which day, by days; nothing where the bookings give none.

@@ -62,6 +62,7 @@ pub(crate) fn told(bookings: Vec<BookedRoom<'_>>, store: &Store, found: &Found, 
         proven: assignment.is_proven(),
         must: assignment.must.clone(),
         points: assignment.points,
+        sets: assignment.sets,
         rooms: rooms.collect(),
         carried: carried(&found.moves, store, &places),
         one_more: OneMoreResult { like: like(&found.one_more, store), tried: found.one_more.clone() },
@@ -71,18 +72,20 @@ pub(crate) fn told(bookings: Vec<BookedRoom<'_>>, store: &Store, found: &Found, 
 
 /// The arrangement that the pieces of a room stand in: that of the plan made with them, or else the one they were picked for.
 fn arrangement(asking: &Asking, furnished: &Furnished, plan: Option<&Answer>) -> Option<Arrangement> {
-    let (answer, picked_for) = furnished.option.and_then(|option| asking.room.chosen(option))?;
+    let chosen = furnished.option?;
+    let ((answer, picked_for), as_asked) = asking.room.chosen(chosen).zip(asking.room.furnishing(chosen))?;
+    let rank = |key: &str| as_asked.keyed(key).map(|option| option.rank);
     let planned = plan.and_then(|answer| Some((answer, answer.options.first()?)));
     Some(match planned {
         Some((plan, option)) => Arrangement {
-            rank: answer.keyed(&option.key).map(|option| option.rank),
+            rank: rank(&option.key),
             of: Some(plan.options.len()),
             key: option.key.clone(),
             title: title(&plan.brief, option),
             score: Some(option.score),
         },
         None => Arrangement {
-            rank: Some(picked_for.rank),
+            rank: rank(&picked_for.key),
             of: None,
             key: picked_for.key.clone(),
             title: title(&answer.brief, picked_for),

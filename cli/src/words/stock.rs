@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use elbowroom_model::article::{a, capital, several, the};
 use elbowroom_model::{Dimension, Hand, PieceKind, Rounding, Unit};
-use elbowroom_solver::stock::{By, Miss, OneMore, Proven, Served, Tried};
+use elbowroom_solver::stock::{By, Miss, OneMore, Proven, Served, SetsAsked, Tried};
 
 use super::figures::counted;
 use super::lengths::shop_unit;
@@ -67,6 +67,25 @@ pub(crate) fn proof(proven: bool, must: &[Served], points: Proven) -> String {
     }
     let share = (points.at_most - points.found) as f64 / (points.at_most.max(1)) as f64;
     let _ = write!(text, " points lie within {:.2} % of the most there can be.", share * 100.0);
+    text
+}
+
+/// What was asked of the solver where reading fit off the options would leave a must-have without a piece.
+pub(crate) fn sets(sets: SetsAsked) -> String {
+    let fitting = match sets.fitting {
+        0 => "none of them fits".to_owned(),
+        1 => "one fits".to_owned(),
+        fitting => format!("{fitting} fit"),
+    };
+    let mut text = format!(
+        "Where by those sizes a must-have or a main seat would be wanting, sets of the stock were solved in the room itself: \
+         {} solved, {fitting}",
+        counted(sets.solved, "set", "sets")
+    );
+    if sets.not_decided > 0 {
+        let _ = write!(text, "; of {} it is not known within the work allowed", sets.not_decided);
+    }
+    text.push_str(if sets.spent { "; there are more, which were not asked." } else { "." });
     text
 }
 

@@ -26,8 +26,10 @@ pub use found::{
     Better, Beyond, CandidateFound, Costs, Impossible, Left, Miss, OptionFits, PairFound, Saving, SetFound, SetPiece,
     SetsFound, ShopFound, WhyNot,
 };
+pub(crate) use node::NoSet;
 pub use rows::Row;
 pub(crate) use rows::stand_in;
+pub(crate) use trial::{best_score, may_fit};
 
 use elbowroom_model::Brief;
 use elbowroom_model::listing::ListedPiece;

@@ -12,7 +12,7 @@ pub(super) struct Node {
 
 /// Why a node holds no set.
 #[derive(Debug, Clone, Copy)]
-pub(super) enum NoSet {
+pub(crate) enum NoSet {
     /// Nothing fits.
     DoesNotFit,
     /// It is not known whether anything fits.

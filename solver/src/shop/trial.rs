@@ -2,8 +2,10 @@
 
 use elbowroom_model::{Brief, Dimension, SizeRange};
 
+use super::node::NoSet;
 use super::rows::Row;
 use crate::arrangement::enumerate;
+use crate::by_plan::by_plan;
 use crate::routes::Floor;
 use crate::search::{Aim, Easing, Effort, RoomContext, search};
 use crate::site::Site;
@@ -23,8 +25,15 @@ pub(super) fn with(brief: &Brief, row: &Row, piece: &elbowroom_model::Piece) -> 
 }
 
 /// Whether any arrangement has a layout; a search that ends before it is done counts as one that has.
-pub(super) fn may_fit(brief: &Brief) -> bool {
+pub(crate) fn may_fit(brief: &Brief) -> bool {
     any(brief, true)
+}
+
+/// The score of the best option of a brief whose pieces are decided.
+pub(crate) fn best_score(brief: &Brief) -> Result<f64, NoSet> {
+    let found = by_plan(brief);
+    let no_set = if found.is_undecided { NoSet::NotDecided } else { NoSet::DoesNotFit };
+    found.options.first().map(|option| option.score).ok_or(no_set)
 }
 
 /// Whether any arrangement has a layout that was found.

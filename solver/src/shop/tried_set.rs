@@ -5,8 +5,8 @@ use elbowroom_model::listing::Money;
 use super::found::{Costs, SetFound, SetPiece};
 use super::node::{NoSet, Node};
 use super::sets_context::SetsContext;
+use super::trial::best_score;
 use crate::answer::Answer;
-use crate::by_plan::by_plan;
 use crate::{Limits, Unwatched, rank};
 
 /// A set that fits.
@@ -32,9 +32,7 @@ impl TriedSet {
 impl SetsContext<'_> {
     /// The score of the best option that these make.
     pub(super) fn best_score(&self, pieces: &[SetPiece]) -> Result<f64, NoSet> {
-        let found = by_plan(&self.brief_of_pieces(pieces));
-        let no_set = if found.is_undecided { NoSet::NotDecided } else { NoSet::DoesNotFit };
-        found.options.first().map(|option| option.score).ok_or(no_set)
+        best_score(&self.brief_of_pieces(pieces))
     }
 
     /// The set with its layout and all that is told of that; `None` where it has no option, which a set that was tried has.

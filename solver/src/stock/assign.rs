@@ -1,9 +1,9 @@
 //! The assignment, step by step: must-haves by priority, then points.
 
-use super::fit::{Stage, stage, stages};
+use super::fit::{Stage, stage, stages, stages_as_asked};
 use super::nearest::{nearest_of, nearest_seat};
 use super::statement::Statement;
-use super::{Asked, Asking, Assignment, By, Chosen, Fulfilled, Furnished, Nearest, Owned, Proven, Served};
+use super::{Asked, Asking, Assignment, By, Chosen, Fulfilled, Furnished, Nearest, Owned, Proven, Served, SetsAsked};
 use crate::best_by;
 use crate::program::whole::{Step, Whole};
 
@@ -17,7 +17,8 @@ pub fn assign(rooms: &[Asking], stock: &[Owned], work: u64) -> Assignment {
         served[one.room][one.asked] = Some(one.row);
     }
     let rooms_found = (0..rooms.len()).filter_map(|room| furnished(rooms, stock, room, &served));
-    Assignment { rooms: rooms_found.collect(), must: solved.must, points: solved.points, nodes: solved.nodes }
+    let (rooms, sets) = (rooms_found.collect(), SetsAsked::default());
+    Assignment { rooms, must: solved.must, points: solved.points, sets, nodes: solved.nodes }
 }
 
 /// What all steps gave.
@@ -29,17 +30,28 @@ pub(super) struct Solved {
     pub(super) work: u64,
 }
 
-/// Solves the steps one after the other, each keeping what those before it reached, from `start`.
-pub(super) fn solve(rooms: &[Asking], stated: &Statement, start: &[bool], work: u64) -> Solved {
+/// The priorities of the rooms, the first one first.
+fn priorities(rooms: &[Asking]) -> Vec<u32> {
     let mut priorities: Vec<u32> = rooms.iter().map(|asking| asking.priority).collect();
     priorities.sort_unstable();
     priorities.dedup();
+    priorities
+}
+
+/// Solves the steps one after the other, each keeping what those before it reached, from `start`: must-haves, then points.
+pub(super) fn solve(rooms: &[Asking], stated: &Statement, start: &[bool], work: u64) -> Solved {
+    solve_for(rooms, stated, points(rooms, stated, &priorities(rooms)), start, work)
+}
+
+/// The same with `last` in place of the points.
+pub(super) fn solve_for(rooms: &[Asking], stated: &Statement, last: Vec<i64>, start: &[bool], work: u64) -> Solved {
+    let priorities = priorities(rooms);
     let counts = |priority: u32| {
         let uses = stated.uses.iter().map(move |one| i64::from(one.must && rooms[one.room].priority == priority));
         filled(uses, stated.variables())
     };
     let mut objectives: Vec<Vec<i64>> = priorities.iter().map(|priority| counts(*priority)).collect();
-    objectives.push(points(rooms, stated, &priorities));
+    objectives.push(last);
     let first = (stated.uses.len()..stated.variables()).collect();
     let program = Whole { variables: stated.variables(), objectives, rows: stated.rows.clone(), first };
     let chosen = program.solve(start, work);
@@ -132,5 +144,9 @@ fn why_none(asking: &Asking, asked: &Asked, option: Option<Chosen>, stock: &[Own
 /// What comes nearest to what is asked for, beside what stands in `option`, or in any where nothing does.
 fn nearest_in(asking: &Asking, asked: (usize, &Asked), option: Option<Chosen>, stock: &[Owned]) -> Option<Nearest> {
     let (place, asked) = asked;
-    nearest_of(stages_of(asking, option).into_iter(), place, asked, stock, &|_, _| true)
+    let stages: Vec<Stage<'_>> = match option {
+        Some(chosen) => stage(&asking.room, chosen).into_iter().collect(),
+        None => stages_as_asked(&asking.room).collect(),
+    };
+    nearest_of(stages.into_iter(), place, asked, stock, &|_, _| true)
 }

@@ -22,7 +22,8 @@ pub(super) struct Pattern {
 }
 
 impl Pattern {
-    fn covers(&self, other: &Self) -> bool {
+    /// It holds whatever the other does, and scores no less.
+    pub(super) fn covers(&self, other: &Self) -> bool {
         let holds =
             |(mine, theirs): (&Vec<usize>, &Vec<usize>)| theirs.iter().all(|row| mine.binary_search(row).is_ok());
         self.score >= other.score && self.rows.iter().zip(&other.rows).all(holds)
@@ -45,8 +46,8 @@ pub(super) fn patterns(asking: &Asking, stock: &[Owned]) -> Vec<Pattern> {
 /// An option that pieces of the stock may stand in.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Stage<'a> {
-    room: &'a StockRoom,
-    answer: &'a Answer,
+    pub(super) room: &'a StockRoom,
+    pub(super) answer: &'a Answer,
     pub(super) option: &'a RankedOption,
 }
 
@@ -55,7 +56,13 @@ pub(super) fn stages(room: &StockRoom) -> impl Iterator<Item = Stage<'_>> {
     room.options().map(move |(answer, option)| Stage { room, answer, option })
 }
 
-/// One of them.
+/// The options of a room as it was asked for in all its furnishings, no set being decided.
+pub(super) fn stages_as_asked(room: &StockRoom) -> impl Iterator<Item = Stage<'_>> {
+    let options = room.answers().flat_map(|answer| answer.options.iter().map(move |option| (answer, option)));
+    options.map(move |(answer, option)| Stage { room, answer, option })
+}
+
+/// One of the options of a room.
 pub(super) fn stage(room: &StockRoom, chosen: Chosen) -> Option<Stage<'_>> {
     room.chosen(chosen).map(|(answer, option)| Stage { room, answer, option })
 }

@@ -2,20 +2,24 @@
 //!
 //! [`offered`] solves a room for what a stock has, as it was asked for and with what may stand in. [`fit`] says which
 //! pieces have a place in it: every set of pieces at or under the sizes that one of its options allows together fits, so
-//! nothing is solved again. [`statement`] writes the whole as a program of yes and no, and
+//! nothing is solved again. Where that leaves a must-have without a piece, or a room without its seat, [`by_fit`] asks the
+//! solver: of any set that is as asked for ([`hope`]) the room is solved with its very sizes ([`set`]). [`statement`] writes the whole as a program of yes and no, and
 //! [`assign`] solves it in steps: the must-haves of the rooms that come first, then those of the next, then everything
 //! else by points. A room is served as a set: nothing goes out to it without its main seat, and [`nearest`] says what comes
 //! nearest to what cannot be had. [`planned`] plans each room again with the very pieces that it got. [`more`] asks what one more piece would bring. Lists, dates and words are not known here: days are
 //! numbers. [`moves`] says what is carried on which.
 
 mod assign;
+mod by_fit;
 mod fit;
+mod hope;
 mod more;
 mod moves;
 mod nearest;
 mod offered;
 mod planned;
 mod room;
+mod set;
 mod statement;
 mod tolerance;
 
@@ -25,11 +29,12 @@ use std::sync::Arc;
 use elbowroom_model::listing::ListedPiece;
 
 pub use assign::assign;
+pub use by_fit::{Effort, Staged, assign_by_fit};
 pub use more::{OneMore, Tried, more};
 pub use moves::{Move, Stop, moves};
 pub use offered::room_for;
 pub use planned::plans;
-pub use room::{Chosen, StockRoom};
+pub use room::{Chosen, SolvedSet, StockRoom};
 
 /// Days from the first to the last, both included, each by its number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -142,6 +147,8 @@ pub struct Assignment {
     pub must: Vec<Served>,
     /// Points of everything that is served.
     pub points: Proven,
+    /// What was asked of the solver beyond the options of the rooms.
+    pub sets: SetsAsked,
     /// Relaxations solved.
     pub nodes: usize,
 }
@@ -152,6 +159,19 @@ impl Assignment {
     pub fn is_proven(&self) -> bool {
         self.points.is_proven() && self.must.iter().all(|served| served.count.is_proven())
     }
+}
+
+/// Sets of the stock that no option of their room holds, asked of the solver.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct SetsAsked {
+    /// Sets that were solved.
+    pub solved: usize,
+    /// Of the rooms' sets those that fit.
+    pub fitting: usize,
+    /// Those of which it is not known whether they fit.
+    pub not_decided: usize,
+    /// More might be asked, and the effort was spent.
+    pub spent: bool,
 }
 
 /// Must-haves of the rooms of one priority.

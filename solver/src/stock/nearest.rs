@@ -1,6 +1,6 @@
 //! What comes nearest to what cannot be had.
 
-use super::fit::{Stage, stages};
+use super::fit::{Stage, stages_as_asked};
 use super::{Asked, Asking, Miss, Nearest, Owned};
 use crate::best_by;
 
@@ -16,7 +16,8 @@ pub(super) fn nearest_seat(
     let asked = asking.asked();
     let is_there = |row: usize, of: &Asked| left(rooms, stock, row, asking, served) as usize >= of.pieces.len();
     let all = asking.main_seats().into_iter().filter_map(|place| Some((place, asked.get(place)?)));
-    let all = all.filter_map(|(place, asked)| nearest_of(stages(&asking.room), place, asked, stock, &is_there));
+    let all =
+        all.filter_map(|(place, asked)| nearest_of(stages_as_asked(&asking.room), place, asked, stock, &is_there));
     best_by(all, |one| -far_off(one.miss))
 }
 

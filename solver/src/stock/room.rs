@@ -13,16 +13,27 @@ pub struct StockRoom {
     /// With what may stand in, as [`Brief::other_furnishings`](elbowroom_model::Brief::other_furnishings) has it. Ids of their
     /// briefs as asked are those of the first.
     pub others: Vec<Answer>,
+    /// With sets of the stock that were asked of the solver, since no option as asked for holds them.
+    pub sets: Vec<SolvedSet>,
     /// The way in, which the answers know nothing of; `None` where nothing is said of it.
     pub way: Option<Way>,
     /// Of each row of the stock, whether it can be carried in; where there is none, it can.
     pub gets_in: Vec<bool>,
 }
 
+/// A room solved for a set of the stock: the set is there, everything else only where there is room for it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SolvedSet {
+    /// The furnishing that it is a set of: 0 as asked for, the others by their places from 1 on.
+    pub furnishing: usize,
+    /// Its options, each of which holds the set. Ids of its brief as asked are those of the first.
+    pub answer: Answer,
+}
+
 /// An option of a room in one of its furnishings.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Chosen {
-    /// 0: as it was asked for; the others by their places from 1 on.
+    /// 0: as it was asked for; the others by their places from 1 on; then the solved sets.
     pub furnishing: usize,
     /// Place among the options.
     pub option: usize,
@@ -32,7 +43,7 @@ impl StockRoom {
     /// A room that nothing may stand in for, and every row of the stock gets into.
     #[must_use]
     pub const fn as_asked(answer: Answer) -> Self {
-        Self { answer, others: Vec::new(), way: None, gets_in: Vec::new() }
+        Self { answer, others: Vec::new(), sets: Vec::new(), way: None, gets_in: Vec::new() }
     }
 
     /// The answers of all furnishings, as it was asked for first.
@@ -40,22 +51,39 @@ impl StockRoom {
         std::iter::once(&self.answer).chain(&self.others)
     }
 
-    /// The options of all furnishings, each with its answer.
-    pub fn options(&self) -> impl Iterator<Item = (&Answer, &RankedOption)> + Clone {
-        self.answers().flat_map(|answer| answer.options.iter().map(move |option| (answer, option)))
+    /// The answers of all furnishings, then those of the solved sets.
+    fn with_sets(&self) -> impl Iterator<Item = &Answer> + Clone {
+        self.answers().chain(self.sets.iter().map(|set| &set.answer))
     }
 
-    /// The options of all furnishings by their places, in the order of [`options`](Self::options).
+    /// The options of all furnishings and solved sets, each with its answer.
+    pub fn options(&self) -> impl Iterator<Item = (&Answer, &RankedOption)> + Clone {
+        self.with_sets().flat_map(|answer| answer.options.iter().map(move |option| (answer, option)))
+    }
+
+    /// The options of all furnishings and solved sets by their places, in the order of [`options`](Self::options).
     pub(super) fn places(&self) -> impl Iterator<Item = Chosen> {
-        let all = self.answers().enumerate();
+        let all = self.with_sets().enumerate();
         all.flat_map(|(furnishing, answer)| (0..answer.options.len()).map(move |option| Chosen { furnishing, option }))
     }
 
     /// An option with its answer.
     #[must_use]
     pub fn chosen(&self, chosen: Chosen) -> Option<(&Answer, &RankedOption)> {
-        let answer = self.answers().nth(chosen.furnishing)?;
+        let answer = self.with_sets().nth(chosen.furnishing)?;
         Some((answer, answer.options.get(chosen.option)?))
+    }
+
+    /// The furnishing that an option is of, as it was asked for.
+    #[must_use]
+    pub fn furnishing(&self, chosen: Chosen) -> Option<&Answer> {
+        self.answers().nth(self.set_of(chosen).map_or(chosen.furnishing, |set| set.furnishing))
+    }
+
+    /// The solved set that an option is of; `None` where it is one of the room's own.
+    #[must_use]
+    pub fn set_of(&self, chosen: Chosen) -> Option<&SolvedSet> {
+        self.sets.get(chosen.furnishing.checked_sub(1 + self.others.len())?)
     }
 
     /// What these pieces, which are asked for as one, are where they are of `kind`; and whether that stands in for another kind.

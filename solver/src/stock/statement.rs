@@ -4,6 +4,8 @@
 use std::collections::BTreeMap;
 
 use super::fit::{Pattern, patterns, points};
+use super::hope::{hopes, is_no_smaller};
+use super::set::{Pick, Set};
 use super::{Asking, Assignment, By, Owned};
 use crate::program::Row;
 
@@ -31,6 +33,8 @@ pub(super) struct Statement {
     pub(super) choices: Vec<(usize, usize)>,
     /// Patterns of each room.
     pub(super) patterns: Vec<Vec<Pattern>>,
+    /// Of each room, how many of its patterns are known; those behind them are only hoped for.
+    known: Vec<usize>,
     /// The places of what each room asks for that it is staged about.
     pub(super) heads: Vec<Vec<usize>>,
     pub(super) rows: Vec<Row>,
@@ -40,9 +44,31 @@ impl Statement {
     /// States who could get what.
     pub(super) fn of(rooms: &[Asking], stock: &[Owned]) -> Self {
         let patterns: Vec<Vec<Pattern>> = rooms.iter().map(|asking| patterns(asking, stock)).collect();
+        let known = patterns.iter().map(Vec::len).collect();
+        Self::of_patterns(rooms, stock, patterns, known)
+    }
+
+    /// States who could get what, and who might get what is as asked for though no option holds it, but for the sets that
+    /// are `refused` to each room.
+    pub(super) fn hoping(rooms: &[Asking], stock: &[Owned], refused: &[&[Set]]) -> Self {
+        let mut all: Vec<Vec<Pattern>> = rooms.iter().map(|asking| patterns(asking, stock)).collect();
+        let known = all.iter().map(Vec::len).collect();
+        for (asking, patterns) in rooms.iter().zip(&mut all) {
+            let hopes = hopes(asking, stock, patterns);
+            patterns.extend(hopes);
+        }
+        let mut stated = Self::of_patterns(rooms, stock, all, known);
+        for (room, refused) in refused.iter().enumerate() {
+            let cuts: Vec<Row> = refused.iter().map(|set| stated.without(room, set, stock)).collect();
+            stated.rows.extend(cuts);
+        }
+        stated
+    }
+
+    fn of_patterns(rooms: &[Asking], stock: &[Owned], patterns: Vec<Vec<Pattern>>, known: Vec<usize>) -> Self {
         let heads = rooms.iter().map(Asking::main_seats).collect();
-        let mut stated =
-            Self { uses: uses(rooms, stock, &patterns), choices: Vec::new(), patterns, heads, rows: Vec::new() };
+        let uses = uses(rooms, stock, &patterns);
+        let mut stated = Self { uses, choices: Vec::new(), patterns, known, heads, rows: Vec::new() };
         for (room, patterns) in stated.patterns.iter().enumerate() {
             stated.choices.extend((0..patterns.len()).map(|pattern| (room, pattern)));
         }
@@ -52,6 +78,24 @@ impl Statement {
         stated.within_patterns();
         stated.no_more_than_there_are(rooms, stock);
         stated
+    }
+
+    /// Whether the pattern of a choice is only hoped for.
+    pub(super) fn is_hoped_for(&self, room: usize, pattern: usize) -> bool {
+        self.known.get(room).is_some_and(|known| pattern >= *known)
+    }
+
+    /// Neither these together, nor what is no smaller in their places, stand where they are only hoped for.
+    fn without(&self, room: usize, set: &Set, stock: &[Owned]) -> Row {
+        let is_no_less = |one: &Use, pick: &Pick| {
+            let both = stock.get(one.row).zip(stock.get(pick.row));
+            pick.asked == one.asked && both.is_some_and(|(one, other)| is_no_smaller(&one.piece, &other.piece))
+        };
+        let of_room = self.uses.iter().enumerate().filter(|(_, one)| one.room == room);
+        let uses = of_room.filter(|(_, one)| set.iter().any(|pick| is_no_less(one, pick)));
+        let choices = self.choices.iter().enumerate().filter(|(_, it)| it.0 == room && self.is_hoped_for(it.0, it.1));
+        let choices = choices.map(|(place, _)| self.uses.len() + place);
+        Row::at_most(uses.map(|(place, _)| place).chain(choices).map(|place| (place, 1.0)), set.len() as f64)
     }
 
     /// How many variables there are.

@@ -116,6 +116,14 @@ fn what_is_wrong_with_a_stock_or_a_booking_is_told_with_its_line() {
         ("kind,name,width (cm),depth (cm),out\nsofa,Heron,200,90,soon\n", "soon"),
         ("kind,name,width (cm),depth (cm),value\nsofa,Heron,200,90,dear\n", "dear"),
         ("kind,name,width (cm)\nsofa,Heron,200\n", "depth"),
+        (
+            "kind,name,width (cm),depth (cm),value\nsofa,Heron,200,90,10\nsofa,Tern,200,90,10 EUR\n",
+            "line 2: The value of Heron, `10`, names no currency; that of Tern has `EUR`",
+        ),
+        (
+            "kind,name,width (cm),depth (cm),value\nsofa,Heron,200,90,$10\nsofa,Tern,200,90,10 EUR\n",
+            "line 3: The value of Tern is in `EUR`, that of Heron in `$`",
+        ),
         ("", ""),
     ];
     for (stock, said) in stocks {
@@ -127,7 +135,8 @@ fn what_is_wrong_with_a_stock_or_a_booking_is_told_with_its_line() {
         ("room,from,to\na.yaml,2026-03-05,2026-03-01\na.yaml,5.3.,2026-03-01\n", "line 3"),
         ("room,priority\na.yaml,first\n", "first"),
         ("file;until\na.yaml;\u{0}\n", "line 2: The list holds NUL bytes"),
-        ("rooms\na.yaml\n", "no column"),
+        ("chambers\na.yaml\n", "no column"),
+        ("room,start of let,to\na.yaml,2026-03-01,2026-03-05\n", "Call it `from`"),
         (
             "room,from,to\na.yaml,2026-03-01,2026-03-05\nb.yaml,2026-03-01,2026-03-05\na.yaml,2026-03-05,2026-03-09\n",
             "line 4: a.yaml is booked for 2026-03-05 on line 2 already",
@@ -156,4 +165,58 @@ fn what_is_wrong_with_a_stock_or_a_booking_is_told_with_its_line() {
     assert!(ended.stdout.contains("asks for no harp"), "{}", ended.stdout);
     let picks = fs::read_to_string(path("out").join("picks.csv")).unwrap();
     assert!(!picks.contains("\"=1+1\""), "{picks}");
+}
+
+/// Names beyond ASCII: a spreadsheet is told that the rows are UTF-8, and a run knows its own rows again.
+#[test]
+fn rows_with_names_beyond_ascii_start_with_a_mark() {
+    let folder = tempdir().unwrap();
+    let path = |name: &str| folder.path().join(name);
+    let store = "kind,name,width (cm),depth (cm),count\nsofa,Sofa B\u{e4}nk,200,90,1\n";
+    for (named, marked) in [(store.to_owned(), true), (store.replace('\u{e4}', "a"), false)] {
+        fs::write(path("store.csv"), named).unwrap();
+        let ended = run(&[
+            "batch",
+            text(&root().join("scenarios/weeks.csv")),
+            "--stock",
+            text(&path("store.csv")),
+            "-o",
+            text(&path("out")),
+        ]);
+        assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
+        let picks = fs::read(path("out").join("picks.csv")).unwrap();
+        assert_eq!(picks.starts_with(b"\xef\xbb\xbf"), marked);
+        assert_eq!(&csv::Reader::from_reader(&picks[..]).headers().unwrap()[0], "from");
+    }
+}
+
+/// A set that no option of the room holds: what is in the store is not told to be bought.
+#[test]
+fn a_set_that_fits_in_the_room_is_served_though_no_option_holds_it() {
+    let folder = tempdir().unwrap();
+    let path = |name: &str| folder.path().join(name);
+    let room = "units: cm
+walls:
+  - { name: north, length: 420, keep_free: [sofa, media-unit] }
+  - { name: east, length: 330, keep_free: [sofa, media-unit], holds: [{ kind: door, at: 240, width: 80, hinge: right, swings: out, leads_to: entrance }] }
+  - { name: south, length: 420 }
+  - { name: west, length: 330 }
+pieces:
+  - { kind: sofa, width: 180..260, depth: 80..120 }
+  - { kind: coffee-table, width: 60..140, depth: 40..90 }
+  - { kind: media-unit, screen: 50 in, width: 120..200, depth: 30..60 }
+";
+    fs::write(path("room.yaml"), room).unwrap();
+    let store = "kind,name,width (cm),depth (cm)\nsofa,Deep,200,119\ncoffee table,Slim,100,42\nmedia unit,Low,160,32\n";
+    fs::write(path("store.csv"), store).unwrap();
+    let list = ["--stock", text(&path("store.csv")), "-o", text(&path("out"))].map(str::to_owned);
+    let list: Vec<&str> = list.iter().map(String::as_str).collect();
+    let ended = run(&[&["batch", text(&path("room.yaml"))], &list[..]].concat());
+    assert_eq!((ended.code, ended.stderr.as_str()), (Some(0), ""));
+    for said in ["Must-haves served: 3 of 3.", "1 set solved, one fits", "Nothing is short"] {
+        assert!(ended.stdout.contains(said), "{said}: {}", ended.stdout);
+    }
+    let told: Value = serde_json::from_str(&fs::read_to_string(path("out").join("stock.json")).unwrap()).unwrap();
+    let sets = serde_json::json!({ "solved": 1, "fitting": 1, "not_decided": 0, "spent": false });
+    assert_eq!((&told["sets"], &told["must"][0]["count"]["at_most"]), (&sets, &3.into()));
 }

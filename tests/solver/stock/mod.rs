@@ -1,6 +1,7 @@
 //! What must hold of the assignment of one stock to many rooms: it equals an enumeration on small cases, keeps every
 //! day's count, and proves what it says on large ones.
 
+mod by_fit;
 mod enumeration;
 #[cfg(feature = "highs")]
 mod general;

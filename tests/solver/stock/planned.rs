@@ -18,7 +18,7 @@ const ROOMS: u64 = 3;
 const ROWS: usize = 14;
 
 /// The first option of a plan keeps every rule, and those of comfort too where it says so.
-fn assert_kept(plan: &Answer) {
+pub(super) fn assert_kept(plan: &Answer) {
     let (brief, best) = (&plan.brief, &plan.options[0]);
     let json = told(brief, &best.layout.placed, &best.routes);
     for part in [Part::Places, Part::Routes] {

@@ -26,6 +26,7 @@ use crate::process::whole::Whole;
 use crate::render::stock as page;
 use crate::result::stock::{BookingResult, StockResult};
 use crate::stock::bookings::{self, ANY_DAY, Booking, Bookings, Must};
+use crate::stock::named::under_names_of_stock;
 use crate::stock::solved::solved;
 use crate::stock::store::{self, Store};
 use crate::stock::told::{BookedRoom, Found, told, written_days};
@@ -196,7 +197,8 @@ fn assigned(booked: &[Booked], store: &Store, unit: Unit) -> (StockResult, Vec<O
     });
     let told = told(bookings.collect(), store, &found, unit);
     // A booking that is at fault has no plan.
-    let mut plans = found.plans.into_iter();
+    let each = rooms.iter().zip(&found.assignment.rooms).zip(found.plans);
+    let mut plans = each.map(|((asking, furnished), plan)| Some(under_names_of_stock(plan?, asking, furnished, store)));
     let plans = askings.iter().map(|asking| asking.as_ref().ok().and_then(|_| plans.next().flatten())).collect();
     (told, plans)
 }

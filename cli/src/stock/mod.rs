@@ -5,6 +5,7 @@ mod booking_columns;
 pub(crate) mod bookings;
 pub(crate) mod carried;
 pub(crate) mod days;
+pub(crate) mod named;
 pub(crate) mod solved;
 pub(crate) mod store;
 pub(crate) mod told;

@@ -14,6 +14,7 @@ mod instead;
 mod lengths;
 mod listing;
 mod names;
+mod outlines;
 mod pieces;
 mod places;
 mod plain_room;

@@ -195,6 +195,9 @@ fn a_longer_wall_moves_its_neighbour_and_keeps_what_it_holds() {
     // The door stays where it is on the plan: the left end of its wall moves out.
     assert_eq!(deeper.room.items[1].at, brief.room.items[1].at + 280.0);
     assert_eq!(with_wall_length(&brief, WallId(0), 100.0), None);
+    // The door may come to stand at the very end of its wall, and not beyond.
+    assert_eq!(with_wall_length(&brief, WallId(3), 3520.0).unwrap().room.items[1].at, 0.0);
+    assert_eq!(with_wall_length(&brief, WallId(3), 3519.0), None);
 }
 
 proptest! {
@@ -276,6 +279,9 @@ fn the_floor_beside_latches_is_told_once_where_it_is_asked() {
     assert!(!pulled[0].contains("the wall ends"), "{pulled:?}");
     let near = told(&wheelchair("hinge: right, swings: in"));
     assert!(near.len() == 1 && near[0].contains("the wall ends after 20 cm"), "{near:?}");
+    // 372 less 275 and 83 cm: what lies beyond the door, on the other hand.
+    let beyond = told(&wheelchair("hinge: left, swings: in").replace("at: 20, width: 83", "at: 275, width: 83"));
+    assert!(beyond.len() == 1 && beyond[0].contains("the wall ends after 14 cm"), "{beyond:?}");
     for other in ["hinge: left, swings: out", "swings: slides"] {
         assert_eq!(told(&wheelchair(other)), [""; 0]);
     }

@@ -56,6 +56,27 @@ fn what_was_assumed() {
     "#);
 }
 
+/// What a wall keeps off it stands among the notices, so that every sheet has it.
+#[test]
+fn what_walls_keep_off_them_is_told() {
+    let kept = brief(&changed(&[("name: party wall", "name: party wall\n    keep_free: [sofa, bookcase]")])).notices;
+    let told: Vec<&str> =
+        kept.iter().map(|notice| notice.0.as_str()).filter(|told| told.contains("party wall")).collect();
+    assert_eq!(told, ["Kept free: no sofa, no bookcase stands at the party wall."]);
+    let low = changed(&[(
+        "name: party wall",
+        "name: party wall\n    ceiling_from: 240\n    ceiling_to: 120\n    ceiling_over: 150",
+    )]);
+    let notices = brief(&low).notices;
+    assert!(
+        notices.iter().any(|notice| {
+            let told = ["Toward the party wall the ceiling falls", "240 cm", "150 cm out", "120 cm at the wall"];
+            told.iter().all(|part| notice.0.contains(part))
+        }),
+        "{notices:#?}"
+    );
+}
+
 /// What lies outside takes no floor: whoever wrote it meant another place.
 #[test]
 fn a_thing_outside_the_room_is_told_with_where_the_room_lies() {
@@ -65,6 +86,8 @@ fn a_thing_outside_the_room_is_told_with_where_the_room_lies() {
     };
     insta::assert_snapshot!(notices("[[0, 100], [60, 100], [60, 300], [0, 300]]"), @"pillar lies outside the room and takes nothing from it: it lies at x 0 cm to 60 cm and y 100 cm to 300 cm, the room at x 0 cm to 486 cm and y -372 cm to 0 cm. Give its y with the other sign: y falls below 0 from the first wall into the room.");
     insta::assert_snapshot!(notices("[[900, 0], [930, 0], [930, 30]]"), @"pillar lies outside the room and takes nothing from it: it lies at x 900 cm to 930 cm and y 0 cm to 30 cm, the room at x 0 cm to 486 cm and y -372 cm to 0 cm. Plan coordinates run from the left end of the first wall, x along it and y falling below 0 into the room; where walls have a `start`, they are those.");
+    // It lies astride of the line that the first wall is on, and past the end of that wall.
+    assert!(notices("[[500, -40], [560, -40], [560, 40], [500, 40]]").contains("lies outside the room"));
     // Neither a corner nor its middle lies in the room, and some of it does.
     let across = notices("[[-50, -100], [1550, -100], [1550, -95], [-50, -95]]");
     assert!(!across.contains("lies outside") && across.starts_with("hall door cannot swing in"), "{across}");

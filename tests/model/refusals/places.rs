@@ -54,6 +54,13 @@ pub(super) fn cases() -> Vec<Case> {
             &["sofa", "18 cm past party wall"],
             "middle of its back",
         ),
+        // Corners 12 cm past the stair wall, 18 cm past the party wall and 21.63 cm past where they meet: the farthest is told.
+        case(
+            at("at: [398, -300], facing: 270"),
+            told("place_outside_room"),
+            &["sofa", "21.63 cm past stair wall"],
+            "middle of its back",
+        ),
         case(at("wall: star wall, from: 20"), told("unknown_wall"), &["sofa", "star wall"], "stair wall"),
         case(at("wall: stair wall"), told("missing_key"), &["sofa", "`from`"], "nearer end"),
         case(at("at: [200, -100]"), told("missing_key"), &["sofa", "`facing`"], "degrees"),

@@ -55,7 +55,7 @@ impl Reader<'_> {
         let height = self.length(&row.height, "height", flat, report).unwrap_or(sizes.height);
         let off_wall = self.length(&row.off_wall, "off_wall", Taken::FromZero, report);
         let screen = self.length(&row.screen, "screen", Taken::AboveZero, report);
-        let (seated, steps) = self.steps(&sizes, &given, report);
+        let (seated, steps) = self.steps(&sizes, report);
         let sold_sizes = seated.is_some() || !steps.is_empty();
         let square = self.square(&mut given);
         if report.count() > before {
@@ -140,13 +140,8 @@ impl Reader<'_> {
     }
 
     /// Of what comes in steps and has no sizes of its own: the sizes that its seats ask for, or every step.
-    fn steps(
-        &self,
-        sizes: &KindSizes,
-        given: &Given,
-        report: &mut Report<'_>,
-    ) -> (Option<(SizeRange, SizeRange)>, Vec<Step>) {
-        if given.width.is_some() || given.depth.is_some() || self.row.width.is_some() || self.row.depth.is_some() {
+    fn steps(&self, sizes: &KindSizes, report: &mut Report<'_>) -> (Option<(SizeRange, SizeRange)>, Vec<Step>) {
+        if self.row.width.is_some() || self.row.depth.is_some() {
             return (None, Vec::new());
         }
         let Some(seats) = self.row.seats else {

@@ -90,12 +90,14 @@ def refused(messages, mutants):
     return at_fault
 
 
+def known(folder):
+    """The build that is there; `None` where there is none."""
+    file = folder / "built.json"
+    return Built(folder / "tree", **json.loads(file.read_text(encoding="utf-8"))) if file.exists() else None
+
+
 def built(folder, drawn, count, libraries):
-    """The first `count` of the draw that can be planted and compile, in one build; one that is there is taken."""
-    known = folder / "built.json"
-    if known.exists():
-        told = json.loads(known.read_text(encoding="utf-8"))
-        return Built(folder / "tree", **told)
+    """The first `count` of the draw that can be planted and compile, in one build."""
     passed_over = {"no form at run time": [], "does not compile": []}
     left = list(drawn)
     while True:
@@ -127,5 +129,5 @@ def built(folder, drawn, count, libraries):
             programs.setdefault(member, []).append(message["executable"])
     told = {"mutants": mutants, "programs": programs, "passed_over": {why: len(names) for why, names in passed_over.items()}}
     (folder / "passed_over.json").write_text(json.dumps(passed_over, indent=1), encoding="utf-8")
-    known.write_text(json.dumps(told), encoding="utf-8")
+    (folder / "built.json").write_text(json.dumps(told), encoding="utf-8")
     return Built(tree, **told)

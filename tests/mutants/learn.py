@@ -6,28 +6,26 @@ import tempfile
 
 import trial
 
-MOST = 900  # seconds of the processor for one test
-
-
 def names(program, folder):
     told = subprocess.run([program, "--list", "--format", "terse"], cwd=folder, capture_output=True, text=True, check=True)
     return [line.removesuffix(": test") for line in told.stdout.splitlines() if line.endswith(": test")]
 
 
-def learned(folder, program, name):
-    """How long a test takes, which mutants it reaches, and of those the ones that come to the same each time."""
+def learned(folder, program, name, longest):
+    """How long a test takes, which mutants it reaches, and of those the ones that come to the same each time; why not, where it
+    is left out."""
     with tempfile.NamedTemporaryFile() as file:
-        ended = trial.tried(folder, program, [name], "none", MOST, file.name)
+        ended = trial.tried(folder, program, [name], "none", longest, file.name)
         lines = file.read().decode().split()
     if ended.how != "passed":
-        return None
+        return {"left out": f"takes longer than {longest} s" if ended.how == "processor" else "fails unchanged"}
     reached = {int(line) for line in lines if line.isdigit()}
     both = {int(line[1:]) for line in lines if line[0] == "b"}
     differ = {int(line[1:]) for line in lines if line[0] == "d"}
     return {"took": ended.took, "reached": sorted(reached | both), "alike": sorted(both - differ)}
 
 
-def reaches(folder, made, member):
+def reaches(folder, made, member, longest, without):
     """Of each test of the member; what was learned before is taken."""
     known = folder / "learned.ndjson"
     before = {}
@@ -39,13 +37,16 @@ def reaches(folder, made, member):
     with open(known, "a", encoding="utf-8") as out:
         for program in made.programs[member]:
             for name in names(program, made.tree / member):
+                if name.startswith(without):
+                    continue
                 test = before.get((program, name))
-                if test is None:
-                    test = {"member": member, "program": program, "name": name, **(learned(made.tree / member, program, name) or {})}
+                if test is None or ("left out" in test and longest > test["longest"]):
+                    test = {"member": member, "program": program, "name": name, "longest": longest}
+                    test |= learned(made.tree / member, program, name, longest)
                     out.write(json.dumps(test) + "\n")
                     out.flush()
                 if "took" in test:
                     tests.append(dict(test, reached=set(test["reached"]), alike=set(test["alike"])))
                 else:
-                    print(f"fails unchanged, left out: {name}", flush=True)
+                    print(f"left out, {test['left out']}: {name}", flush=True)
     return sorted(tests, key=lambda test: (test["took"], test["name"]))

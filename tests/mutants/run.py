@@ -39,24 +39,52 @@ def batches(tests):
     return done + [batch] if batch else done
 
 
-def outcome(tree, tests, number):
-    """What becomes of a mutant among the tests of its member, and of how many."""
+def unreached(tests, number):
+    """What is to be said of a mutant that no test can notice; `None` of the others."""
     reaching = [test for test in tests if number in test["reached"]]
     if not reaching:
         return {"outcome": "not reached"}
-    differing = [test for test in reaching if number not in test["alike"]]
-    if not differing:
+    if all(number in test["alike"] for test in reaching):
         return {"outcome": "makes no difference", "reached by": len(reaching)}
-    done = 0
-    for batch in batches(differing):
-        done += len(batch)
-        for program in sorted({test["program"] for test in batch}):
-            of_program = [test for test in batch if test["program"] == program]
-            limit = 20 + 5 * sum(test["took"] for test in of_program)
-            ended = trial.tried(tree / of_program[0]["member"], program, [test["name"] for test in of_program], number, limit)
-            if ended.how != "passed":
-                return {"outcome": "caught", "how": ended.how, "tests": done, "by": ended.failed[:3]}
-    return {"outcome": "survives", "tests": done}
+    return None
+
+
+def caught(tree, batch, number):
+    """How a batch of tests notices a mutant; `None` where it does not."""
+    for program in sorted({test["program"] for test in batch}):
+        of_program = [test for test in batch if test["program"] == program]
+        limit = 20 + 5 * sum(test["took"] for test in of_program)
+        ended = trial.tried(tree / of_program[0]["member"], program, [test["name"] for test in of_program], number, limit)
+        if ended.how != "passed":
+            return {"outcome": "caught", "how": ended.how, "by": ended.failed[:3]}
+    return None
+
+
+def outcomes_of(tree, tests, mutants, is_over):
+    """Each mutant with what became of it. All are put to the short tests before any is to the long ones."""
+    left = []
+    for mutant in mutants:
+        told = unreached(tests, mutant["number"])
+        if told:
+            yield mutant, told
+        else:
+            differing = [test for test in tests if mutant["number"] in test["reached"] - test["alike"]]
+            left.append((mutant, batches(differing)))
+    for step in range(len(STEPS)):
+        living = []
+        for mutant, of_mutant in left:
+            if is_over():
+                return
+            if step >= len(of_mutant):
+                yield mutant, {"outcome": "survives", "tests": sum(map(len, of_mutant))}
+            elif told := caught(tree, of_mutant[step], mutant["number"]):
+                yield mutant, told
+            else:
+                living.append((mutant, of_mutant))
+        left = living
+        print(f"{len(left)} live after step {step + 1}: {[mutant['name'] for mutant, _ in left]}", flush=True)
+    for mutant, of_mutant in left:
+        yield mutant, {"outcome": "survives", "tests": sum(map(len, of_mutant))}
 
 
 def read(file):
@@ -69,6 +97,8 @@ def main():
     words.add_argument("--count", type=int, default=200)
     words.add_argument("--seed", type=int, default=1)
     words.add_argument("--seconds", type=float, default=3600, help="of the clock, after which no further mutant is begun")
+    words.add_argument("--longest", type=float, default=900, help="seconds of the processor; a test that takes longer is left out")
+    words.add_argument("--without", action="append", default=[], help="leave out the tests whose names begin so")
     words.add_argument("--libraries", type=plant.folder_of, help="a target folder of the gate, whose libraries are taken over")
     words.add_argument("--again", action="store_true", help="only what survived, with the tests of the last commit")
     asked = words.parse_args()
@@ -76,30 +106,27 @@ def main():
     begun = time.monotonic()
 
     outcomes = asked.folder / ("again.ndjson" if asked.again else "outcomes.ndjson")
+    lived = {line["name"] for line in read(asked.folder / "outcomes.ndjson") if line["outcome"] != "caught"}
     if asked.again:
-        lived = {line["name"] for line in read(asked.folder / "outcomes.ndjson") if line["outcome"] != "caught"}
-        drawn = [mutant for mutant in build.listed() if mutant["name"] in lived]
-        asked.folder, asked.count = asked.folder / "again", len(drawn)
+        asked.folder = asked.folder / "again"
         asked.folder.mkdir(exist_ok=True)
-    else:
-        drawn = build.listed()
+    made = build.known(asked.folder)
+    if made is None:
+        drawn = [mutant for mutant in build.listed() if not asked.again or mutant["name"] in lived]
         random.Random(asked.seed).shuffle(drawn)
-    print(f"{asked.count} of {len(drawn)}", flush=True)
-    made = build.built(asked.folder, drawn, asked.count, asked.libraries)
+        made = build.built(asked.folder, drawn, len(drawn) if asked.again else asked.count, asked.libraries)
     print(f"{len(made.mutants)} built after {time.monotonic() - begun:.0f} s, passed over: {made.passed_over}", flush=True)
     done = {line["name"] for line in read(outcomes)}
     with open(outcomes, "a", encoding="utf-8") as out:
         for package, member in sorted(build.MEMBERS.items()):
-            tests = learn.reaches(asked.folder, made, member)
+            tests = learn.reaches(asked.folder, made, member, asked.longest, tuple(asked.without))
             print(f"{len(tests)} tests of {member} learned after {time.monotonic() - begun:.0f} s", flush=True)
-            for mutant in made.mutants:
-                if mutant["package"] != package or mutant["name"] in done or time.monotonic() - begun > asked.seconds:
-                    continue
-                line = {"name": mutant["name"], "number": mutant["number"], **outcome(made.tree, tests, mutant["number"])}
-                out.write(json.dumps(line) + "\n")
+            mutants = [mutant for mutant in made.mutants if mutant["package"] == package and mutant["name"] not in done]
+            for mutant, told in outcomes_of(made.tree, tests, mutants, lambda: time.monotonic() - begun > asked.seconds):
+                out.write(json.dumps({"name": mutant["name"], "number": mutant["number"], **told}) + "\n")
                 out.flush()
-                if line["outcome"] != "caught":
-                    print(f"{line['outcome']}: {mutant['name']}", flush=True)
+                if told["outcome"] != "caught":
+                    print(f"{told['outcome']}: {mutant['name']}", flush=True)
     told = read(outcomes)
     print(f"{sum(line['outcome'] == 'caught' for line in told)} of {len(told)} caught", flush=True)
 

@@ -141,3 +141,26 @@ fn nobody_sees_a_screen_over_who_sits_at_a_desk_under_it() {
     assert!(broken("desk"));
     assert!(!broken("cabinet"));
 }
+
+/// The lower edge of a screen of 43 in whose middle is at 130 cm hangs at 103: over a fire of 90 cm at the wall itself, and on the
+/// breast, 40 cm before it, where that is 120 cm high.
+#[test]
+fn a_screen_hangs_at_the_wall_over_a_low_fire_and_on_the_breast_of_a_high_one() {
+    let off = |height: u32| {
+        let free = "keep_free: [wall-screen]";
+        let text = format!(
+            "units: cm\nwalls:\n  - {{ name: north, length: 400, holds: \
+             [{{ kind: fireplace, at: 90, width: 220, depth: 40, height: {height} }}] }}\n  - {{ name: east, length: 450, {free}, holds: \
+             [{{ kind: door, at: 330, width: 83, hinge: right, swings: out, leads_to: entrance }}] }}\n  \
+             - {{ name: south, length: 400, {free} }}\n  - {{ name: west, length: 450, {free} }}\npieces:\n  \
+             - {{ kind: sofa, width: 180..220, depth: 90 }}\n  - {{ kind: wall-screen, screen: 43 in, centre: 130 }}\n"
+        );
+        let answer = ranked_briefly(&text);
+        let screen = screen_of(&answer.options[0], &answer.brief).expect("the screen hangs");
+        let wall = answer.brief.room.wall(WallId(0)).unwrap();
+        (screen.back_middle() - wall.start).dot(wall.inward())
+    };
+    for (height, expected) in [(90, 0.0), (120, 400.0)] {
+        assert!((off(height) - expected).abs() < 30.0, "{height}: {}", off(height));
+    }
+}

@@ -2,6 +2,7 @@
 
 use elbowroom_model::{Criterion, Fixed, Hand, PieceKind, Point, Stance, View};
 use elbowroom_solver::Placed;
+use elbowroom_solver::criteria::sun::Almanac;
 use proptest::prelude::{Strategy, any, proptest};
 
 use super::stage::{DOWN, EAST, LEFT, NORTH, RIGHT, SOUTH, Stage, UP, WEST};
@@ -143,5 +144,26 @@ fn pieces_that_lie_over_one_another_are_met_the_same_in_a_turned_plan() {
     let stage = furnished(&pose, (0.0, 0.0));
     for degrees in [14.855, 30.0, 45.0, 90.0] {
         same(&stage, &stage.turned(degrees));
+    }
+}
+
+/// The equation of time: at noon in Greenwich the sun is past the meridian by no more than 16 min 27 s, and short of it by no more than
+/// 14 min 15 s (M: Meeus, Astronomical Algorithms, chapter on it), a quarter of a degree a minute; it comes close to both each year,
+/// and to both tropics.
+#[test]
+fn the_sun_keeps_the_equation_of_time() {
+    let at = |day: i32| {
+        let sun = Almanac::at(f64::from(day));
+        ((sun.greenwich_hour_angle + 180.0).rem_euclid(360.0) - 180.0, sun.declination)
+    };
+    for year in 0..40 {
+        let range = |of: fn((f64, f64)) -> f64| {
+            let days = (0..366).map(|day| of(at(year * 365 + day)));
+            days.fold((f64::INFINITY, f64::NEG_INFINITY), |(least, most), it| (least.min(it), most.max(it)))
+        };
+        let (short, past) = range(|sun| sun.0 * 4.0);
+        assert!((-14.4..-14.0).contains(&short) && (16.2..16.6).contains(&past), "{year}: {short} {past}");
+        let (south, north) = range(|sun| sun.1);
+        assert!((-23.45..-23.4).contains(&south) && (23.4..23.45).contains(&north), "{year}: {south} {north}");
     }
 }

@@ -5,6 +5,7 @@ use crate::fault::Fault;
 use crate::kind::PieceKind;
 use crate::piece::{Piece, SizeRange};
 use crate::screen::{screen_height, screen_width};
+use crate::sits::Sits;
 use crate::tables::Tables;
 use crate::turned::Turned;
 
@@ -77,7 +78,7 @@ impl Piece {
             held: false,
             turned: Turned::No,
             sold_sizes: false,
-            sits: Vec::new(),
+            sits: Sits::default(),
             instead: Vec::new(),
             ..self.clone()
         };

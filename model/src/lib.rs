@@ -87,7 +87,7 @@ pub use point::Point;
 pub use room::{Fixed, FixedId, ItemId, KeptFree, Residual, Room, Slope, Survey, Wall, WallId, WallItem};
 pub use rules::{Clearance, ClearanceFigure, Rule, Rules};
 pub use screen::{screen_height, screen_width};
-pub use sits::SitsFrom;
+pub use sits::{Sits, SitsFrom};
 pub use stands_at::{BackOf, StandsAt};
 pub use turned::{TURNS, Turned};
 pub use unit::{Rounding, Unit};

@@ -11,7 +11,7 @@ use crate::kind::{KeepsClear, PieceKind};
 use crate::pair::Pair;
 use crate::rules::Clearance;
 use crate::screen::screen_height;
-use crate::sits::SitsFrom;
+use crate::sits::Sits;
 use crate::stands_at::StandsAt;
 use crate::turned::Turned;
 
@@ -139,9 +139,8 @@ pub struct Piece {
     pub passing: bool,
     /// Chairs at a dining table.
     pub seats: Option<u32>,
-    /// How many sit on it from which width on, fewest first: of a sofa of which the file says how many it seats one row;
-    /// empty of what is not sold so.
-    pub sits: Vec<SitsFrom>,
+    /// How many sit on it, where it is a sofa of one run.
+    pub sits: Sits,
     /// How it stands to the other sofa of its row, where the row is of two.
     pub pair: Pair,
     /// Names of the seats that it stands at one of; empty where any will do.

@@ -105,15 +105,13 @@ fn weightings(criteria: usize) -> Vec<Vec<f64>> {
 }
 
 /// What `rank` finds under those wishes: each option's place by size, its score and its share, best first.
-fn ranked(brief: &Brief, names: &[String], wishes: &[f64]) -> Vec<(usize, f64, f64)> {
+fn ranked(answer: &Answer, names: &[String], wishes: &[f64]) -> Vec<(usize, f64, f64)> {
     let mut given = Wishes::default();
     for &criterion in elbowroom_model::Criterion::ALL {
         let column = names.iter().position(|name| name == criterion.key());
         given = given.with(criterion, column.map_or(0.0, |column| wishes[column]));
     }
-    let brief = Brief { wishes: given, ..brief.clone() };
-    let answer = rank(&brief, &Limits { shown: 0, ..Limits::default() }, &Unwatched);
-    answer.options.iter().map(|option| (option.by_size - 1, option.score, option.first_place_share)).collect()
+    rewished(answer, &given).options.iter().map(|option| (option.by_size - 1, option.score, option.first_place_share)).collect()
 }
 
 #[test]
@@ -135,7 +133,7 @@ fn its_sliders_rank_as_rank_does() {
     let results: Vec<Value> = serde_json::from_slice(&output.stdout).unwrap();
     assert_eq!(results.len(), 100);
     for (wishes, result) in weightings.iter().zip(&results) {
-        let expected = ranked(&brief, &names, wishes);
+        let expected = ranked(&answer, &names, wishes);
         let order: Vec<usize> = serde_json::from_value(result["order"].clone()).unwrap();
         assert_eq!(order, expected.iter().map(|(option, ..)| *option).collect::<Vec<_>>(), "{wishes:?}");
         for (option, score, share) in expected {

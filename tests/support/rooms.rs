@@ -126,7 +126,7 @@ pub(crate) fn piece(kind: PieceKind) -> Piece {
         held: false,
         turned: Turned::No,
         sold_sizes: false,
-        sits: Vec::new(),
+        sits: elbowroom_model::Sits::default(),
         instead: Vec::new(),
     }
 }

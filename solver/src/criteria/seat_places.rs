@@ -94,7 +94,7 @@ fn straight_places(piece: &Piece, placed: &Placed) -> Vec<SeatPlace> {
     let Size { width, depth, .. } = placed.size;
     let run = (width - BOTH_ARMS).max(0.0);
     let by_run = || if piece.kind.traits().seat == Some(SeatForm::Single) { 1 } else { whole_places(run).max(1) };
-    let count = piece.sits_at(width).map_or_else(by_run, |seats| (seats as usize).clamp(1, MOST_PLACES));
+    let count = piece.sits.at(width).map_or_else(by_run, |seats| (seats as usize).clamp(1, MOST_PLACES));
     let cushion = |span: Range<f64>| placed.block(span.start - run / 2.0, span.end - run / 2.0, 0.0, depth);
     let place = |span| seat_place(placed, Run::Main, placed.facing, cushion(span));
     even_spans(run, count).map(place).collect()

@@ -2,7 +2,7 @@
 
 use crate::kind::PieceKind;
 use crate::report::Report;
-use crate::sits::SitsFrom;
+use crate::sits::{Sits, SitsFrom};
 use crate::tables::{KindSizes, TableRange};
 use crate::yaml::Trail;
 
@@ -30,13 +30,13 @@ impl SofaOf<'_> {
     }
 
     /// How many sit on it from which width on: as many as the row says, or as the table has it.
-    pub(super) fn sits(&self, sizes: &KindSizes) -> Vec<SitsFrom> {
+    pub(super) fn sits(&self, sizes: &KindSizes) -> Sits {
         if !self.kind.is_sold_by_places() {
-            return Vec::new();
+            return Sits::default();
         }
-        match self.seats {
+        Sits(match self.seats {
             Some(seats) => vec![SitsFrom { seats, width: 0.0 }],
             None => sizes.by_places.iter().map(|row| SitsFrom { seats: row.seats, width: row.width.least }).collect(),
-        }
+        })
     }
 }

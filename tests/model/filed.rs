@@ -173,3 +173,16 @@ fn what_cannot_be_changed_in_its_place_is_refused() {
         panic!("{text}");
     }
 }
+
+#[test]
+fn a_key_that_comes_back_stands_before_what_the_wall_holds() {
+    let text =
+        "walls:\n  - name: south\n    length: 420\n    # both by hand\n    holds:\n      - { kind: socket, at: 5 }\n";
+    let then = |text: &str, change: &Change| Filed::read(text).unwrap().changed(change).unwrap();
+    let cleared = then(text, &remove("walls.0.length"));
+    let again = then(&cleared, &set("walls.0.length", json!(425)));
+    assert_eq!(again, text.replace("420", "425"));
+    let flow = "walls:\n  - { name: south, holds: [{ kind: socket, at: 5 }] }\n";
+    let put = then(flow, &set("walls.0.length", json!(425)));
+    assert_eq!(put, flow.replace("south, ", "south, length: 425, "));
+}

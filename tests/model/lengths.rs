@@ -47,6 +47,18 @@ fn a_bare_number_is_in_the_unit_of_the_file() {
 }
 
 #[test]
+fn a_bare_number_after_feet_is_inches() {
+    for text in ["11 ft 6", "11'6", "11'-6", "11 ft 6 in"] {
+        assert_eq!(parse(text, Unit::Centimetre), Ok(138.0 * 25.4), "{text}");
+    }
+    assert_eq!(parse("11 ft 6 1/2", Unit::Centimetre), Ok(138.5 * 25.4));
+    // Where bare figures are feet, the second of two is inches.
+    assert_eq!(parse("16 9", Unit::Foot), Ok(201.0 * 25.4));
+    assert_eq!(parse("16 9 5/8", Unit::Foot), Ok(201.625 * 25.4));
+    assert_eq!(parse("5 1/2", Unit::Foot), Ok(66.0 * 25.4));
+}
+
+#[test]
 fn what_is_no_length_says_why() {
     let why = |text| parse(text, Unit::Centimetre).unwrap_err();
     assert_eq!(why(""), LengthError::Empty);
@@ -56,8 +68,9 @@ fn what_is_no_length_says_why() {
     assert_eq!(why("3,5 m"), LengthError::Comma);
     assert_eq!(why("3 m 52 cm"), LengthError::Compound);
     assert_eq!(why("6 in 11 ft"), LengthError::Compound);
-    assert_eq!(why("11'6"), LengthError::Compound);
-    for slip in ["15 ft 99 in", "15 ft 12 in", "11'12\"", "-1 ft 12 1/2 in"] {
+    assert_eq!(why("16 9"), LengthError::Compound);
+    assert_eq!(why("6 in 11"), LengthError::Compound);
+    for slip in ["11'12", "11 ft 12", "15 ft 99 in", "15 ft 12 in", "11'12\"", "-1 ft 12 1/2 in"] {
         assert_eq!(why(slip), LengthError::InchesBeyondAFoot, "{slip}");
     }
     assert_eq!(parse("3 ft 11 7/8 in", Unit::Inch), Ok(47.875 * 25.4));

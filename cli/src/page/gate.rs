@@ -31,7 +31,10 @@ pub(super) async fn stand(State(desk): State<Desk>, request: Request, next: Next
     reply::sealed(match refused {
         Some((status, why)) => reply::plain(status, why),
         None => {
-            desk.ask();
+            // A page that only lies open asks for nothing.
+            if !request.uri().path().ends_with("/news") {
+                desk.ask();
+            }
             next.run(request).await
         }
     })

@@ -3,14 +3,16 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::io::{self, Read};
+use std::path::PathBuf;
+use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::sync::{Arc, Mutex, PoisonError};
 
 use elbowroom_solver::Limits;
 
 use super::shelf::Shelf;
 use crate::batch::content::Terms;
-use crate::batch::kept::{JOURNAL, ROOMS};
+use crate::batch::kept::ROOMS;
 use crate::process::source;
 use crate::render::batch::OfRoom;
 use crate::render::batch::room_line::RoomLine;
@@ -21,7 +23,43 @@ const ANSWERS: &str = "answers";
 
 /// The run over all rooms: one at a time.
 #[derive(Clone, Default)]
-pub(super) struct RankedAll(Arc<Mutex<Run>>);
+pub(super) struct RankedAll {
+    run: Arc<Mutex<Run>>,
+    far: Arc<Far>,
+}
+
+/// How far a run is, and whether it is to go on.
+#[derive(Debug, Default)]
+struct Far {
+    begun: AtomicUsize,
+    all: AtomicUsize,
+    stopped: AtomicBool,
+}
+
+/// The rooms as a run reads them: a line at a time, so that it takes no more of them once it is stopped.
+pub(super) struct Lines {
+    text: String,
+    at: usize,
+    far: Arc<Far>,
+}
+
+impl Read for Lines {
+    fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
+        let rest = self.text.as_bytes().get(self.at..).unwrap_or_default();
+        let begins = self.at == 0 || self.text.as_bytes().get(self.at - 1) == Some(&b'\n');
+        if rest.is_empty() || (begins && self.far.stopped.load(Ordering::Relaxed)) {
+            return Ok(0);
+        }
+        let line = rest.iter().position(|byte| *byte == b'\n').map_or(rest.len(), |end| end + 1);
+        let count = line.min(into.len());
+        into[..count].copy_from_slice(&rest[..count]);
+        self.at += count;
+        if begins {
+            self.far.begun.fetch_add(1, Ordering::Relaxed);
+        }
+        Ok(count)
+    }
+}
 
 /// How a run stands.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -46,14 +84,32 @@ pub(super) struct RankedRoom {
 }
 
 impl RankedAll {
+    /// The rooms of a run that begins, and how many they are.
+    pub(super) fn lines(&self, text: String) -> Lines {
+        self.far.begun.store(0, Ordering::Relaxed);
+        self.far.all.store(text.lines().count(), Ordering::Relaxed);
+        self.far.stopped.store(false, Ordering::Relaxed);
+        Lines { text, at: 0, far: Arc::clone(&self.far) }
+    }
+
+    /// Which room the run is at, and of how many.
+    pub(super) fn far(&self) -> [usize; 2] {
+        [&self.far.begun, &self.far.all].map(|count| count.load(Ordering::Relaxed))
+    }
+
+    /// Has the run end after the rooms that it is at; what is solved by then is kept.
+    pub(super) fn stop(&self) {
+        self.far.stopped.store(true, Ordering::Relaxed);
+    }
+
     /// How the run stands.
     pub(super) fn run(&self) -> Run {
-        self.0.lock().unwrap_or_else(PoisonError::into_inner).clone()
+        self.run.lock().unwrap_or_else(PoisonError::into_inner).clone()
     }
 
     /// Begins one with this work, which says why where it fails; false where one is under way.
     pub(super) fn begin(&self, work: impl FnOnce() -> Result<(), String> + Send + 'static) -> bool {
-        let mut run = self.0.lock().unwrap_or_else(PoisonError::into_inner);
+        let mut run = self.run.lock().unwrap_or_else(PoisonError::into_inner);
         if *run == Run::Busy {
             return false;
         }
@@ -73,13 +129,13 @@ struct Ended(RankedAll);
 
 impl Ended {
     fn with(&self, done: Result<(), String>) {
-        *self.0.0.lock().unwrap_or_else(PoisonError::into_inner) = done.map_or_else(Run::Failed, |()| Run::Idle);
+        *self.0.run.lock().unwrap_or_else(PoisonError::into_inner) = done.map_or_else(Run::Failed, |()| Run::Idle);
     }
 }
 
 impl Drop for Ended {
     fn drop(&mut self) {
-        let mut run = self.0.0.lock().unwrap_or_else(PoisonError::into_inner);
+        let mut run = self.0.run.lock().unwrap_or_else(PoisonError::into_inner);
         if *run == Run::Busy {
             *run = Run::Failed(String::new());
         }
@@ -101,11 +157,6 @@ pub(super) fn lines(shelf: &Shelf) -> String {
         json::line(&serde_json::json!({ "source": name, "scenario": text })).ok()
     };
     shelf.names().iter().filter_map(line).map(|line| line + "\n").collect()
-}
-
-/// How many rooms the run under way has solved.
-pub(super) fn solved_so_far(folder: &Path) -> usize {
-    fs::read(folder.join(JOURNAL)).map_or(0, |journal| journal.iter().filter(|byte| **byte == b'\n').count())
 }
 
 /// A small plan by its name, as SVG; none where the name is of no such plan.
@@ -134,6 +185,7 @@ pub(super) fn rooms(shelf: &Shelf) -> BTreeMap<String, RankedRoom> {
 
 #[cfg(test)]
 mod tests {
+    use std::io::Read;
     use std::time::Duration;
 
     use super::{RankedAll, Run};
@@ -160,5 +212,19 @@ mod tests {
         assert_eq!(ended(&all), Run::Failed("no room".to_owned()));
         assert!(all.begin(|| panic!("on purpose")));
         assert_eq!(ended(&all), Run::Failed(String::new()));
+    }
+
+    #[test]
+    fn a_run_that_is_stopped_reads_no_further_room() {
+        let all = RankedAll::default();
+        let mut lines = all.lines("one\ntwo\nthree\n".to_owned());
+        let mut some = [0; 64];
+        assert_eq!((lines.read(&mut some).unwrap(), all.far()), (4, [1, 3]));
+        // A line that is begun is read to its end.
+        assert_eq!(lines.read(&mut some[..2]).unwrap(), 2);
+        all.stop();
+        assert_eq!(lines.read(&mut some).unwrap(), 2);
+        assert_eq!((lines.read(&mut some).unwrap(), all.far()), (0, [2, 3]));
+        assert_eq!(all.lines("one\n".to_owned()).read(&mut some).unwrap(), 4);
     }
 }

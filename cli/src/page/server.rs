@@ -1,12 +1,13 @@
 //! The server: one port of this machine, on the local network too where that is asked for, one thread for what is asked, others for
 //! what takes long; it ends when it is told to.
 
-use std::future::IntoFuture;
 use std::net::{Ipv4Addr, TcpListener};
+use std::sync::Arc;
 use std::time::Duration;
 
 use tokio::task::JoinSet;
 
+use super::connections;
 use super::desk::Desk;
 use super::guard::{Guard, Lan};
 use super::lan;
@@ -68,14 +69,14 @@ fn listening(address: Ipv4Addr, port: u16) -> std::io::Result<TcpListener> {
 
 /// Answers on every port until one breaks down, somebody interrupts or nobody has asked for anything for so long.
 async fn answer(listeners: Vec<TcpListener>, desk: Desk, rest: Option<Duration>) -> std::io::Result<()> {
-    let mut serving = JoinSet::new();
+    let (mut serving, open) = (JoinSet::new(), connections::all());
     for listener in listeners {
         let listener = tokio::net::TcpListener::from_std(listener)?;
-        serving.spawn(axum::serve(listener, routes::all(desk.clone())).into_future());
+        serving.spawn(connections::answer(listener, routes::all(desk.clone()), Arc::clone(&open)));
     }
     tokio::select! {
         ended = serving.join_next() => match ended {
-            Some(Ok(ended)) => ended,
+            Some(Ok(ended)) => ended.map(|_| ()),
             Some(Err(why)) => Err(std::io::Error::other(why.to_string())),
             None => Ok(()),
         },

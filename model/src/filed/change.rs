@@ -108,11 +108,19 @@ fn set(filed: &ReadText, at: &str, to: &Value) -> Result<String, Unchanged> {
     }
 }
 
-/// Puts a key at the end of a map that holds some already.
+/// What stands last in a row, and may be long: what comes to the row comes before it.
+const LAST: &str = "holds";
+
+/// Puts a key at the end of a map that holds some already, or before what always stands last in it.
 fn add_key(filed: &ReadText, map: &Node, key: &str, to: &Value) -> Result<String, Unchanged> {
     let text = &filed.text;
     let NodeValue::Map(entries) = &map.value else { return Err(Unchanged::NoPlace) };
-    let last = entries.last().and_then(|entry| end(text, &entry.node)).ok_or(Unchanged::NotKept)?;
+    let before = match entries.as_slice() {
+        [.., before, last] if last.key == LAST => Some(before),
+        [.., last] => Some(last),
+        [] => None,
+    };
+    let last = before.and_then(|entry| end(text, &entry.node)).ok_or(Unchanged::NotKept)?;
     if is_flow(text, map) {
         return spliced(text, last, last, &format!(", {key}: {}", written(to)));
     }

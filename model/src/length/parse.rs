@@ -1,4 +1,4 @@
-//! Lengths and ranges as text: `3.52 m`, `11 ft 6 in`, `11'6"`, `5 1/2 in`, `200..260 cm`.
+//! Lengths and ranges as text: `3.52 m`, `11 ft 6 in`, `11 ft 6`, `11'6"`, `5 1/2 in`, `200..260 cm`.
 
 use super::error::LengthError;
 use super::number::{Chars, number, skip_space};
@@ -43,6 +43,7 @@ impl Extent {
 /// assert_eq!(parse("3.52 m", Unit::Inch), Ok(3520.0));
 /// assert_eq!(parse("11'6\"", Unit::Centimetre), Ok(138.0 * 25.4));
 /// assert_eq!(parse("11'-6\"", Unit::Centimetre), Ok(138.0 * 25.4));
+/// assert_eq!(parse("11 ft 6", Unit::Centimetre), Ok(138.0 * 25.4));
 /// assert_eq!(parse("5 1/2 in", Unit::Centimetre), Ok(139.7));
 /// assert_eq!(parse("58", Unit::Inch), Ok(58.0 * 25.4));
 /// ```
@@ -159,15 +160,22 @@ impl Quantity {
     fn millimetres(&self, units: Unit) -> Result<f64, LengthError> {
         let length = match self.parts.as_slice() {
             [(number, unit)] => unit.unwrap_or(units).length(*number),
-            [(_, Some(Unit::Foot)), (inches, Some(Unit::Inch))] if *inches >= 12.0 => {
-                return Err(LengthError::InchesBeyondAFoot);
+            // A bare figure after feet is inches; of two bare ones the first is feet where the unit is.
+            [(feet, of_feet), (inches, Some(Unit::Inch) | None)] if of_feet.unwrap_or(units) == Unit::Foot => {
+                feet_and_inches(*feet, *inches)?
             }
-            // In inches first: one product, so that no rounding creeps in.
-            [(feet, Some(Unit::Foot)), (inches, Some(Unit::Inch))] => (feet * 12.0 + inches) * Unit::Inch.millimetres(),
             _ => return Err(LengthError::Compound),
         };
         within_bounds(if self.negative { -length } else { length })
     }
+}
+
+fn feet_and_inches(feet: f64, inches: f64) -> Result<f64, LengthError> {
+    if inches >= 12.0 {
+        return Err(LengthError::InchesBeyondAFoot);
+    }
+    // In inches first: one product, so that no rounding creeps in.
+    Ok((feet * 12.0 + inches) * Unit::Inch.millimetres())
 }
 
 fn unit(text: &str, chars: &mut Chars<'_>) -> Result<Option<Unit>, LengthError> {

@@ -35,8 +35,19 @@ pub use spot::spot;
 /// # Errors
 /// No seat stands, so there is nothing to judge.
 pub fn judge(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlaced> {
-    let within = brief.room.measured_within;
-    let brief = as_measured::as_measured(brief, placement);
+    judged(as_measured::as_measured(brief, placement), placement, brief.room.measured_within)
+}
+
+/// Judges a plan in which somebody has moved something: walls stay moved in by what a measurement may be off, as they are for
+/// every option, and sizes are held against the ranges of the file.
+///
+/// # Errors
+/// No seat stands, so there is nothing to judge.
+pub fn judge_plan(brief: &Brief, placement: &Placement) -> Result<JudgedRoom, NotPlaced> {
+    judged(brief.clone(), placement, brief.room.measured_within)
+}
+
+fn judged(brief: Brief, placement: &Placement, within: f64) -> Result<JudgedRoom, NotPlaced> {
     let site = Site::of(&brief);
     let floor = Floor::of(&brief, &site);
     let layout = placement.layout(&brief);

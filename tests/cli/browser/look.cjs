@@ -8,7 +8,7 @@ const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
 const [executablePath, link] = process.argv.slice(2);
 const origin = new URL(link).origin;
 const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
-const ranked = (page) => page.waitForSelector("#first svg", { timeout: 120000 });
+const ranked = (page) => page.waitForSelector("#first svg", { state: "attached", timeout: 120000 });
 
 tried(executablePath, async (browser) => {
   for (const colorScheme of ["light", "dark"]) {

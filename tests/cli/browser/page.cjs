@@ -233,7 +233,7 @@ async function units(page) {
   await page.selectOption("#told-in", "in");
   await page.waitForFunction(() => document.querySelector('[data-at="pieces.0.depth"]')?.dataset.unit === "in");
   await done(page);
-  must(/ in\.\..* in$/.test(await page.inputValue('[data-at="pieces.0.width"]')), `shown is ${await page.inputValue('[data-at="pieces.0.width"]')}`);
+  must(/\d\.\.\d.* in$/.test(await page.inputValue('[data-at="pieces.0.width"]')), `shown is ${await page.inputValue('[data-at="pieces.0.width"]')}`);
   await page.locator('[data-at="pieces.0.depth"]').fill("37");
   await Promise.all([page.waitForResponse((reply) => reply.url().endsWith("/step")), page.keyboard.press("Tab")]);
   await page.waitForFunction(() => document.getElementById("saved").textContent.startsWith("Saved"));

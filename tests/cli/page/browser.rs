@@ -53,6 +53,26 @@ fn whoever_may_only_look_sees_no_form_in_a_real_browser() {
 }
 
 #[test]
+fn pieces_are_tried_elsewhere_in_a_real_browser() {
+    let Some(browser) = browser() else { return };
+    let served = Served::file(&demo("everyday.yaml"));
+    let told = wrong("try.cjs", &[&browser, &served.link()]);
+    assert!(told.is_empty(), "{told}");
+    assert_eq!(fs::read_to_string(served.room()).unwrap(), demo("everyday.yaml"));
+}
+
+#[test]
+fn two_windows_and_what_is_chosen_hold_in_a_real_browser() {
+    let Some(browser) = browser() else { return };
+    let served = Served::folder(&[("room.yaml", &demo("which-hand.yaml"))]);
+    let rooms = served.folder.path().join("rooms");
+    fs::write(rooms.join("basket.csv"), demo("shop/basket.csv")).unwrap();
+    let room = rooms.join("room.yaml").display().to_string();
+    let told = wrong("windows.cjs", &[&browser, &served.link(), &room]);
+    assert!(told.is_empty(), "{told}");
+}
+
+#[test]
 fn the_main_job_is_done_in_a_real_browser() {
     let Some(browser) = browser() else { return };
     let text = demo("which-hand.yaml").replace("Ropewalk 7, upper flat", HARM);

@@ -78,7 +78,7 @@ fn lengths_are_told_in_the_unit_that_is_chosen_and_the_file_keeps_its_own() {
     let get = |path: &str| served.asked("GET", path, &heads, "");
     let furnish = get("/room/room.yaml/furnish").text();
     // 210 cm are 82.677 in and 280 cm 110.236 in by the inch of 25.4 mm; a tape reads eighths.
-    assert!(furnish.contains("value=\"82 5/8 in..110 1/4 in\"") && furnish.contains("data-unit=\"in\""), "{furnish}");
+    assert!(furnish.contains("value=\"82 5/8..110 1/4 in\"") && furnish.contains("data-unit=\"in\""), "{furnish}");
     assert!(!served.get("/room/room.yaml/furnish").text().contains("data-unit"));
     for screen in ["measure", "options", "compare", "try", "sheets"] {
         let page = get(&format!("/room/room.yaml/{screen}")).text();

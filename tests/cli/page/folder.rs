@@ -89,3 +89,49 @@ fn lists_beside_the_rooms_price_a_clients_page_where_that_is_asked_for_and_tell_
     let sheets = served.get("/room/hand.yaml/sheets").text();
     assert!(sheets.contains("id=\"sheet-prices\"") && sheets.contains("sheet/shop.csv?list=basket.csv"), "{sheets}");
 }
+
+#[test]
+fn a_new_room_starts_empty_or_as_an_example() {
+    let (served, rooms) = served();
+    let started = served.post("/new", &json!({ "name": "Quay 4", "from": "empty" })).json();
+    assert_eq!(started["to"], "/room/Quay%204.yaml/measure");
+    let text = fs::read_to_string(rooms.join("Quay 4.yaml")).unwrap();
+    assert!(text.starts_with("name: Quay 4\n") && text.matches("length: null").count() == 4, "{text}");
+    // What is still to be measured is no fault.
+    let page = served.get("/room/Quay%204.yaml/measure").text();
+    assert!(page.contains("4 walls are still to be measured."), "{page}");
+    let stage = served.get("/room/Quay%204.yaml/stage").json();
+    assert_eq!((stage["stage"].as_str(), &stage["faults"]), (Some("faulty"), &json!([])));
+    let mut from = stage["step"].clone();
+    for (wall, length) in [420, 360, 420, 360].into_iter().enumerate() {
+        let change = json!([{ "do": "set", "at": format!("walls.{wall}.length"), "to": length }]);
+        let told = served.post("/room/Quay%204.yaml/step", &json!({ "from": from, "changes": change }));
+        assert_eq!(told.status, 200, "{}", told.text());
+        from = told.json()["step"].clone();
+    }
+    assert_ne!(served.get("/room/Quay%204.yaml/stage").json()["stage"], "faulty");
+    assert_eq!(served.post("/new", &json!({ "name": "Lock 5", "from": "example" })).status, 200);
+    assert!(fs::read_to_string(rooms.join("Lock 5.yaml")).unwrap().contains("pieces:"));
+    assert_eq!(served.post("/new", &json!({ "name": "../x", "from": "empty" })).status, 422);
+}
+
+#[test]
+fn ranking_all_rooms_tells_how_far_it_is_and_can_be_stopped() {
+    let rooms: Vec<(String, String)> = (0..40)
+        .map(|number| {
+            (format!("r{number:02}.yaml"), demo("narrow.yaml").replace("units:", &format!("# {number}\nunits:")))
+        })
+        .collect();
+    let rooms: Vec<(&str, &str)> = rooms.iter().map(|(name, text)| (name.as_str(), text.as_str())).collect();
+    let served = Served::folder(&rooms);
+    served.post("/rank-all", &json!({}));
+    let told = served.get("/ranking").json();
+    assert!(told["told"].as_str().unwrap().contains(" of 40."), "{told}");
+    assert_eq!(served.post("/rank-no-more", &json!({})).status, 200);
+    let begun = Instant::now();
+    while served.get("/ranking").json()["busy"] == true {
+        assert!(begun.elapsed() < Duration::from_secs(120));
+    }
+    let kept = fs::read_to_string(served.folder.path().join("rooms/answers/rooms.ndjson")).unwrap();
+    assert!(kept.lines().count() < 40, "it was not stopped: {}", kept.lines().count());
+}

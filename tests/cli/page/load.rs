@@ -1,6 +1,6 @@
 //! Many at once, one that reads slowly, and a room that is changed again before it is solved.
 
-use std::io::Write;
+use std::io::{Read, Write};
 use std::net::TcpStream;
 use std::thread;
 use std::time::{Duration, Instant};
@@ -63,4 +63,31 @@ fn work_that_is_stopped_stays_so_until_somebody_has_it_go_on() {
     assert_eq!(served.settled()["stage"], halted["stage"]);
     served.asked("POST", "/room/room.yaml/work", &served.heads(), "go-on");
     assert_eq!(served.settled()["stage"], "done");
+}
+
+#[test]
+fn whoever_holds_connections_open_and_asks_for_nothing_is_let_go() {
+    let served = Served::file(&demo("which-hand.yaml"));
+    served.get("/room/room.yaml/options");
+    served.settled();
+    // More than are let in at once; some begin to ask and never end.
+    let held: Vec<TcpStream> = (0..450)
+        .map(|which| {
+            let mut stream = TcpStream::connect(("127.0.0.1", served.port)).unwrap();
+            if which % 2 == 0 {
+                write!(stream, "GET /room/room.yaml/options HTTP/1.1\r\nHost: x\r\n").unwrap();
+            }
+            stream
+        })
+        .collect();
+    let begun = Instant::now();
+    assert_eq!(served.get("/room/room.yaml/stage").status, 200);
+    assert!(begun.elapsed() < Duration::from_secs(20), "{:?}", begun.elapsed());
+    for mut stream in held {
+        stream.set_read_timeout(Some(Duration::from_secs(20))).unwrap();
+        // Told that it took too long, or closed: not held.
+        let mut answer = Vec::new();
+        let ended = stream.read_to_end(&mut answer);
+        assert!(ended.is_ok() || ended.is_err_and(|why| why.kind() != std::io::ErrorKind::WouldBlock));
+    }
 }

@@ -9,3 +9,4 @@ mod safety;
 mod served;
 mod started;
 mod steps;
+mod trial;

@@ -1,5 +1,7 @@
 // The options: wishes that put them in another order as they are moved, and filters.
-import { main, on, pin, put, query, take } from "./room.js";
+import { keep, main, pin, query } from "./address.js";
+import { on, put, take } from "./room.js";
+import { dress } from "./zoom.js";
 
 const answers = document.getElementById("answers");
 const line = document.getElementById("line");
@@ -10,6 +12,7 @@ let sending = false;
 async function shown() {
   const was = first();
   await put(answers, "answers");
+  await dress();
   if (was !== "" && first() !== "" && first() !== was) line.textContent = `${line.textContent} ${line.dataset.nowFirst} ${first()}.`;
 }
 
@@ -38,7 +41,7 @@ main.addEventListener("input", (event) => {
   send();
 });
 
-main.addEventListener("change", (event) => {
+main.addEventListener("change", async (event) => {
   const form = event.target.closest("#filters");
   if (form === null) return;
   for (const { name, value } of form.querySelectorAll("input:checked")) {
@@ -46,7 +49,10 @@ main.addEventListener("change", (event) => {
     else query.set(name, value);
   }
   query.delete("option");
-  put(answers, "answers");
+  keep();
+  await put(answers, "answers");
+  await dress();
+  line.textContent = answers.querySelector("[data-told]")?.dataset.told ?? line.textContent;
 });
 
 // A pin is kept in the address, so that it holds on every screen.
@@ -55,6 +61,7 @@ main.addEventListener("click", async (event) => {
   if (button === null) return;
   pin(button.dataset.pin);
   await put(answers, "answers");
+  await dress();
 });
 
 on("solved", shown);

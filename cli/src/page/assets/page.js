@@ -24,7 +24,14 @@ const focus = sessionStorage.getItem("focus");
 sessionStorage.removeItem("focus");
 if (focus !== null) document.getElementById(focus)?.focus();
 
-// All rooms are being ranked: how far that is, until it is done.
+// All rooms are being ranked: how far that is, until it is done or stopped.
+let stopping = null;
+document.getElementById("rank-no-more")?.addEventListener("click", async () => {
+  const reply = await fetch("/rank-no-more", { method: "POST", body: "" }).catch(() => null);
+  if (!reply?.ok) return;
+  stopping = (await reply.json()).told;
+  document.getElementById("ranking").textContent = stopping;
+});
 async function follow(ranking) {
   for (;;) {
     await new Promise((resolve) => { setTimeout(resolve, 500); });
@@ -32,7 +39,7 @@ async function follow(ranking) {
     if (!reply?.ok) return;
     const told = await reply.json();
     if (!told.busy) break;
-    if (ranking.textContent !== told.told) ranking.textContent = told.told;
+    if (stopping === null && ranking.textContent !== told.told) ranking.textContent = told.told;
   }
   location.reload();
 }
@@ -45,7 +52,7 @@ for (const form of document.querySelectorAll("form[data-to]")) {
     event.preventDefault();
     const amiss = document.getElementById("amiss");
     try {
-      const body = JSON.stringify(Object.fromEntries(new FormData(form)));
+      const body = JSON.stringify(Object.fromEntries(new FormData(form, event.submitter)));
       const reply = await fetch(form.dataset.to, { method: "POST", body });
       const told = await reply.json();
       if (reply.ok) location.assign(told.to);

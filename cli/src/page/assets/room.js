@@ -1,54 +1,42 @@
-// A room: steps are sent one after another, the work is watched, parts are put in place of old ones.
-export const main = document.getElementById("main");
-export const root = `/room/${main.dataset.room}`;
+// A room: steps are sent one after another, the work is watched, and what other windows do is seen.
+import { main, query, root } from "./address.js";
+import { lookAt, put as putPart } from "./parts.js";
+
+// How often it is looked whether something else has changed the file, ms.
+const LOOK = 3000;
 const at = (id) => document.getElementById(id);
 const state = at("state");
 const saved = at("saved");
 const amiss = at("amiss");
 const line = at("line");
-const plans = new Map();
 const hooks = { stepped: [], solved: [] };
 let step = Number(main.dataset.atStep);
 let faults = [];
 let watching = false;
+let sending = 0;
+let crossed = false;
 let sent = Promise.resolve();
 export const seen = { stage: state.dataset.stage };
+export { main, query, root };
 
 /** Has something done once a step is saved, or once there is a new answer. */
 export const on = (what, hook) => hooks[what].push(hook);
 
-/** What parts are asked for by, beside their path. */
-export const query = new URLSearchParams(location.search);
-query.set("at", main.dataset.wall);
-
-/** Pins an option, or takes its pin off, in this address and in those of the other screens. */
-export function pin(key) {
-  const pins = query.getAll("pin");
-  query.delete("pin");
-  for (const known of pins.filter((known) => known !== key)) query.append("pin", known);
-  if (!pins.includes(key)) query.append("pin", key);
-  const here = new URLSearchParams(query);
-  here.delete("at");
-  history.replaceState(null, "", `?${here}`);
-  for (const link of document.querySelectorAll(".head nav a")) {
-    const url = new URL(link.href);
-    url.searchParams.delete("pin");
-    for (const known of query.getAll("pin")) url.searchParams.append("pin", known);
-    link.href = url.href;
-  }
-}
-
-function tell(sentence, look = false) {
-  amiss.replaceChildren(sentence);
-  amiss.hidden = sentence === "";
-  if (look) {
+/** Tells what is amiss where it is seen from everywhere, with what can be done about it; nothing: all is well. */
+function tell(sentence, ...does) {
+  const buttons = does.map(([label, done]) => {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = amiss.dataset.show;
-    button.addEventListener("click", () => location.reload());
-    amiss.append(" ", button);
-  }
+    button.textContent = label;
+    button.addEventListener("click", done);
+    return button;
+  });
+  crossed = does.length > 0;
+  amiss.replaceChildren(sentence, ...buttons.flatMap((button) => [" ", button]));
+  amiss.hidden = sentence === "";
 }
+
+const loadAgain = () => [amiss.dataset.show, () => location.reload()];
 
 async function asked(path, options) {
   try {
@@ -59,31 +47,57 @@ async function asked(path, options) {
   }
 }
 
-/** Sends what a script asks for, and hands back what comes of it; null where that is nothing. */
+/** Sends what a script asks for, or asks for a length, and hands back what comes of it; null where that is nothing. */
 export async function sentJson(path, body) {
-  const reply = await asked(path, { method: "POST", body: typeof body === "string" ? body : JSON.stringify(body) });
+  const text = typeof body === "string" ? body : JSON.stringify(body);
+  const reply = await asked(path, body === undefined ? {} : { method: "POST", body: text });
   if (reply === null) return null;
   const value = await reply.json().catch(() => null);
-  if (reply.ok) return value;
-  tell(value?.told ?? amiss.dataset.gone, value?.look ?? false);
+  if (reply.ok) {
+    if (!crossed) tell("");
+    return value;
+  }
+  if (path === "step" && value?.there !== undefined) cross(body, value);
+  else tell(value?.told ?? amiss.dataset.gone, ...(value?.look ? [loadAgain()] : []));
   return null;
 }
 
-/** Takes a step: changes, or one taken back or again. Steps wait for each other. */
+// Something else has changed the same place: both are told, and whoever typed chooses.
+function cross(body, value) {
+  const { from, ...again } = body;
+  const after = async () => {
+    tell("");
+    step = value.step;
+    saved.textContent = saved.dataset.saved;
+  };
+  tell(value.told,
+    [amiss.dataset.mine, () => { after(); take(again); }],
+    [amiss.dataset.theirs, async () => { await after(); await taken({}, value.now); main.focus(); }]);
+  amiss.querySelector("button").focus();
+}
+
+/** Takes a step: changes, or one taken back or again. Steps wait for each other. True once it is saved. */
 export function take(body) {
-  sent = sent.then(async () => {
-    const was = saved.textContent;
+  const next = sent.then(async () => {
+    sending += 1;
     saved.textContent = saved.dataset.saving;
     const told = await sentJson("step", { from: step, ...body });
-    saved.textContent = was;
-    if (told === null) return;
-    tell("");
-    show(told);
-    for (const hook of hooks.stepped) await hook(body);
-    if (told.stage === "busy") watch();
-    else await solved();
+    sending -= 1;
+    saved.textContent = told === null ? saved.dataset.unsaved : saved.dataset.saved;
+    if (told === null) return false;
+    if (!crossed) tell(told.beside ? amiss.dataset.beside : "");
+    await taken(body, told);
+    return true;
   });
-  return sent;
+  sent = next.catch(() => false);
+  return next;
+}
+
+async function taken(body, told) {
+  show(told);
+  for (const hook of hooks.stepped) await hook(body, told);
+  if (told.stage === "busy") watch();
+  else await solved();
 }
 
 function show(told) {
@@ -94,10 +108,15 @@ function show(told) {
   at("progress").hidden = told.stage !== "busy";
   // Whoever may only look has none of these.
   if (at("stop") !== null) {
-    at("stop").hidden = told.stage !== "busy";
-    at("go-on").hidden = told.stage !== "stopped" && told.stage !== "failed";
-    at("undo").disabled = !told.can[0];
-    at("redo").disabled = !told.can[1];
+    const [stop, goOn, undo, redo] = ["stop", "go-on", "undo", "redo"].map(at);
+    // A button that goes hands the keyboard to the one that comes in its place.
+    const was = document.activeElement;
+    goOn.hidden = told.stage !== "stopped" && told.stage !== "failed";
+    stop.hidden = told.stage !== "busy";
+    [undo.disabled, redo.disabled] = told.can.map((can) => !can);
+    if ([stop, goOn].includes(was) && was.hidden) (goOn.hidden ? (stop.hidden ? main : stop) : goOn).focus();
+    if (was === undo && undo.disabled) redo.focus();
+    if (was === redo && redo.disabled) undo.focus();
   }
   faults = told.faults;
   showFaults();
@@ -114,7 +133,7 @@ function showFaults() {
     return item;
   }));
   at("faults").hidden = faults.length === 0;
-  for (const old of document.querySelectorAll(".fault")) old.remove();
+  for (const old of main.querySelectorAll("#part .fault")) old.remove();
   for (const field of document.querySelectorAll("[aria-invalid]")) {
     field.removeAttribute("aria-invalid");
     const hint = (field.getAttribute("aria-describedby") ?? "").split(" ").filter((id) => !id.startsWith("fault-")).join(" ");
@@ -123,7 +142,7 @@ function showFaults() {
   }
   faults.forEach((fault, place) => {
     const field = fault.at === "" ? null : at(fault.at);
-    if (field === null || !field.matches("input, select")) return;
+    if (field === null || !field.matches("input, select, textarea")) return;
     const told = document.createElement("p");
     told.className = "fault";
     told.id = `fault-${place}`;
@@ -134,6 +153,12 @@ function showFaults() {
   });
 }
 
+/** Puts a part in the place of an old one, with what is wrong at its fields. */
+export async function put(element, part) {
+  await putPart(element, part);
+  if (faults.length > 0) showFaults();
+}
+
 async function watch() {
   if (watching) return;
   watching = true;
@@ -142,7 +167,12 @@ async function watch() {
     if (reply === null || !reply.ok) break;
     const told = await reply.json();
     // A step that was taken meanwhile knows better.
-    if (told.step < step) continue;
+    if (told.step < step || sending > 0) continue;
+    if (told.step > step) {
+      watching = false;
+      await elsewhere(told);
+      return;
+    }
     show(told);
   }
   watching = false;
@@ -153,52 +183,23 @@ async function solved() {
   for (const hook of hooks.solved) await hook();
 }
 
-/** Puts a part in the place of an old one; who types in it goes on typing. */
-export async function put(element, part) {
-  const reply = await asked(`part/${part}?${query}`);
-  if (reply === null || !reply.ok) return;
-  const html = await reply.text();
-  const active = element.contains(document.activeElement) ? document.activeElement : null;
-  const typed = active?.matches("input[type=text]") && active.value !== active.defaultValue ? active.value : null;
-  const caret = active?.matches("input[type=text]") ? [active.selectionStart, active.selectionEnd] : null;
-  const open = [...element.querySelectorAll("details[open][id]")].map((details) => details.id);
-  element.innerHTML = html;
-  for (const id of open) at(id)?.setAttribute("open", "");
-  if (active?.id) {
-    const again = at(active.id);
-    again?.focus({ preventScroll: true });
-    if (again !== null && typed !== null) again.value = typed;
-    if (again !== null && caret !== null && again.matches("input[type=text]")) again.setSelectionRange(...caret);
-  }
-  showFaults();
-  lookAt(element);
+// Another window, or something else on this machine, may have changed the file.
+async function look() {
+  if (document.visibilityState !== "visible" || sending > 0 || crossed) return;
+  const reply = await fetch(`${root}/news`).catch(() => null);
+  if (!reply?.ok) return;
+  const told = await reply.json();
+  if (sending === 0 && !crossed && told.step > step) await elsewhere(told);
 }
 
-// Plans are drawn once they come into sight, and kept.
-const sight = new IntersectionObserver((entries) => {
-  for (const entry of entries.filter((entry) => entry.isIntersecting)) {
-    sight.unobserve(entry.target);
-    draw(entry.target);
+// What is tried is not thrown away by it; all else shows what is there now.
+async function elsewhere(told) {
+  if (main.dataset.screen === "try") {
+    tell(amiss.dataset.elsewhere, loadAgain());
+    return;
   }
-}, { rootMargin: "300px" });
-
-async function draw(figure) {
-  const { plan, of } = figure.dataset;
-  const name = `${of} ${plan}`;
-  if (!plans.has(name)) {
-    const reply = await asked(`plan?${new URLSearchParams({ option: plan })}`);
-    if (reply === null || !reply.ok) return;
-    plans.set(name, await reply.text());
-  }
-  figure.innerHTML = plans.get(name);
-}
-
-function lookAt(element) {
-  for (const figure of element.querySelectorAll("figure[data-plan]")) {
-    const known = plans.get(`${figure.dataset.of} ${figure.dataset.plan}`);
-    if (known === undefined) sight.observe(figure);
-    else figure.innerHTML = known;
-  }
+  await taken({ elsewhere: true }, told);
+  tell(amiss.dataset.elsewhere);
 }
 
 main.addEventListener("click", async (event) => {
@@ -216,7 +217,9 @@ document.addEventListener("click", (event) => {
 });
 
 document.addEventListener("keydown", (event) => {
-  if (!(event.ctrlKey || event.metaKey) || event.altKey || event.target.matches("input[type=text]")) return;
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || event.target.matches("input[type=text], textarea")) return;
+  // What is taken back there is what was tried.
+  if (main.dataset.screen === "try") return;
   const key = event.key.toLowerCase();
   const back = key === "z" && !event.shiftKey;
   const again = key === "y" || (key === "z" && event.shiftKey);
@@ -229,6 +232,8 @@ document.addEventListener("keydown", (event) => {
 /** Begins once all that waits for an answer is there: a quick one would come before it. */
 export async function begin() {
   lookAt(main);
+  setInterval(look, LOOK);
+  document.addEventListener("visibilitychange", look);
   const wasBusy = seen.stage === "busy";
   const begun = await asked("stage");
   if (!begun?.ok) return;

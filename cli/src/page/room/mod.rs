@@ -8,6 +8,7 @@ mod solved;
 mod step;
 mod work;
 
+use std::collections::VecDeque;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
@@ -21,10 +22,13 @@ use crate::process::source::{self, Unreadable};
 use crate::process::whole::Whole;
 use history::History;
 pub(super) use solved::Solved;
-use step::changed;
-pub(super) use step::{NotTaken, Step};
+pub(super) use step::{By, NotTaken, Step, Taken};
+use step::{changed, crossed};
 pub(super) use work::Stage;
 use work::Work;
+
+/// Texts that are known by their steps, so that a window that is so many behind can still be told what it crosses.
+const KNOWN: usize = 100;
 
 /// A room that is open.
 pub(super) struct Room {
@@ -39,6 +43,8 @@ pub(super) struct Room {
 #[derive(Default)]
 struct Held {
     text: String,
+    /// The last texts by their steps: what another window still stands on.
+    known: VecDeque<(u64, Arc<str>)>,
     /// Rises with each text.
     step: u64,
     history: History,
@@ -130,23 +136,38 @@ impl Room {
         Ok(self.seen_of(&mut held))
     }
 
-    /// Takes a step from the text of step `from`, and saves it.
-    pub(super) fn step(self: &Arc<Self>, from: u64, step: &Step) -> Result<Seen, NotTaken> {
+    /// Takes a step from the text of step `from`, and saves it; what something else has written since is taken in first, and
+    /// stays where the changes touch other places.
+    pub(super) fn step(self: &Arc<Self>, from: u64, step: &Step) -> Result<Taken, NotTaken> {
         let mut held = self.held();
         let on_disk = source::file(&self.path).map_err(|_| NotTaken::Unreadable)?;
-        if held.read.is_none() || held.step != from {
+        if held.read.is_none() {
             return Err(NotTaken::Behind);
         }
-        if held.text != on_disk {
-            return Err(NotTaken::OnDisk);
+        let by = if held.text == on_disk { By::Window } else { By::Other };
+        if by == By::Other {
+            let before = std::mem::take(&mut held.text);
+            held.history.took(before);
+            self.take_in(&mut held, on_disk);
         }
+        let beside = held.step != from;
         let text = match step {
+            Step::Changes(changes) if beside => {
+                let known = held.known.iter().find(|(known, _)| *known == from).map(|(_, text)| Arc::clone(text));
+                let known = known.ok_or(NotTaken::Behind)?;
+                let there = crossed(&known, &held.text, changes);
+                if !there.is_empty() {
+                    return Err(NotTaken::Crossed { by, there });
+                }
+                changed(&held.text, changes)?
+            }
+            _ if beside => return Err(if by == By::Other { NotTaken::OnDisk } else { NotTaken::Behind }),
             Step::Changes(changes) => changed(&held.text, changes)?,
             Step::Undo => held.history.last().ok_or(NotTaken::Nothing)?.to_owned(),
             Step::Redo => held.history.next().ok_or(NotTaken::Nothing)?.to_owned(),
         };
         if text == held.text {
-            return Ok(self.seen_of(&mut held));
+            return Ok(Taken { seen: self.seen_of(&mut held), beside });
         }
         self.save(&text)?;
         let before = std::mem::take(&mut held.text);
@@ -156,7 +177,7 @@ impl Room {
             Step::Redo => held.history.redid(before),
         }
         self.take_in(&mut held, text);
-        Ok(self.seen_of(&mut held))
+        Ok(Taken { seen: self.seen_of(&mut held), beside })
     }
 
     /// The room as it would be with a change, which is not saved; nothing where the text cannot be changed so.
@@ -207,6 +228,11 @@ impl Room {
     fn take_in(self: &Arc<Self>, held: &mut Held, text: String) {
         let before = held.read.take().and_then(Result::ok);
         held.step += 1;
+        let known = (held.step, Arc::from(text.as_str()));
+        held.known.push_back(known);
+        if held.known.len() > KNOWN {
+            held.known.pop_front();
+        }
         let read = scenario::read(&text, None).map(Arc::new).map_err(Arc::new);
         held.text = text;
         held.read = Some(read.clone());

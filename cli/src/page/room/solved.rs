@@ -5,13 +5,17 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::answer::Answer;
+use elbowroom_solver::judge::JudgedRoom;
 
-use crate::drawing::{Paper, lighter, svg_in_page};
+use crate::drawing::{Paper, Sheet, lighter, svg_in_page};
 use crate::render::plan::{self, Shown};
 use crate::words::page as words;
 
-/// What a plan takes at most, in paper millimetres: its letters then read at the width of a phone.
-const WIDEST: Paper = Paper { width: 132.0, height: 104.0 };
+/// What a plan takes at most, in paper millimetres: its letters then read at half the width of a desk's screen.
+const WIDEST: Paper = Paper { width: 104.0, height: 92.0 };
+
+/// What a small plan takes at most: so little that the sizes on it read on a phone, and where it is one of several.
+const SMALL: Paper = Paper { width: 54.0, height: 44.0 };
 
 /// Plans by the unit that they are told in and by their option.
 type Plans = HashMap<(&'static str, String), Arc<str>>;
@@ -27,18 +31,20 @@ pub(in crate::page) struct Solved {
     plans: Arc<Mutex<Plans>>,
     /// The same in other units.
     others: Arc<Mutex<Vec<Arc<Self>>>>,
+    /// The room that what is tried was held against last, by what it is of.
+    judged: Mutex<Option<(String, Arc<JudgedRoom>)>>,
 }
 
 impl Solved {
     /// The answer to the text of a step.
     pub(super) fn new(answer: Answer, step: u64) -> Self {
-        Self { answer, drawn_of: step, step, plans: Arc::default(), others: Arc::default() }
+        Self { answer, drawn_of: step, step, plans: Arc::default(), others: Arc::default(), judged: Mutex::default() }
     }
 
     /// The same options in another order.
     pub(super) fn reordered(&self, answer: Answer, step: u64) -> Self {
         let (plans, others) = (Arc::clone(&self.plans), Arc::default());
-        Self { answer, drawn_of: self.drawn_of, step, plans, others }
+        Self { answer, drawn_of: self.drawn_of, step, plans, others, judged: Mutex::default() }
     }
 
     /// The same with its lengths told in another unit.
@@ -53,7 +59,8 @@ impl Solved {
         let mut answer = solved.answer.clone();
         answer.brief.units = units;
         let (plans, no_others) = (Arc::clone(&solved.plans), Arc::default());
-        let told = Arc::new(Self { answer, drawn_of: solved.drawn_of, step: solved.step, plans, others: no_others });
+        let (drawn_of, step, judged) = (solved.drawn_of, solved.step, Mutex::default());
+        let told = Arc::new(Self { answer, drawn_of, step, plans, others: no_others, judged });
         others.push(Arc::clone(&told));
         told
     }
@@ -63,15 +70,47 @@ impl Solved {
         self.answer.asked == *brief
     }
 
+    /// A room that what is tried is held against, judged once while it is the same.
+    pub(in crate::page) fn judged(
+        &self,
+        of: &str,
+        judge: impl FnOnce() -> Option<JudgedRoom>,
+    ) -> Option<Arc<JudgedRoom>> {
+        let mut known = self.judged.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some((_, room)) = known.as_ref().filter(|(known, _)| known == of) {
+            return Some(Arc::clone(room));
+        }
+        let room = Arc::new(judge()?);
+        *known = Some((of.to_owned(), Arc::clone(&room)));
+        Some(room)
+    }
+
     /// The plan of an option, drawn once.
     pub(in crate::page) fn plan(&self, key: &str) -> Option<Arc<str>> {
-        let name = (self.answer.brief.units.key(), key.to_owned());
+        self.drawn(key, key.to_owned(), |shown| plan::for_page(shown, &WIDEST).sheet)
+    }
+
+    /// The same as one of several, with sizes alone on it.
+    pub(in crate::page) fn small(&self, key: &str) -> Option<Arc<str>> {
+        self.drawn(key, format!("small {key}"), |shown| plan::thumbnail(shown, &SMALL))
+    }
+
+    /// The plan with all that is worked out, and what each number on it stands for; drawn anew where somebody asks.
+    pub(in crate::page) fn in_full(&self, key: &str) -> Option<(String, Vec<String>)> {
+        let option = self.answer.keyed(key)?;
+        let mut alone = plan::for_page_in_full(Shown::Option { answer: &self.answer, option }, &WIDEST);
+        alone.sheet.title = words::plan_of(&self.answer.brief, option);
+        Some((svg_in_page(&lighter(alone.sheet)), alone.key))
+    }
+
+    fn drawn(&self, key: &str, name: String, draw: impl FnOnce(Shown<'_>) -> Sheet) -> Option<Arc<str>> {
+        let name = (self.answer.brief.units.key(), name);
         let known = self.plans.lock().unwrap_or_else(PoisonError::into_inner).get(&name).cloned();
         if known.is_some() {
             return known;
         }
         let option = self.answer.keyed(key)?;
-        let mut sheet = plan::for_page(Shown::Option { answer: &self.answer, option }, &WIDEST).sheet;
+        let mut sheet = draw(Shown::Option { answer: &self.answer, option });
         // Its place in the order changes with the wishes; the plan does not.
         sheet.title = words::plan_of(&self.answer.brief, option);
         let svg: Arc<str> = svg_in_page(&lighter(sheet)).into();

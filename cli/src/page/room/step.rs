@@ -2,6 +2,9 @@
 
 use elbowroom_model::Fault;
 use elbowroom_model::filed::{Change, Filed, Unchanged};
+use serde_json::Value;
+
+use super::Seen;
 
 use crate::process::failure::Failure;
 
@@ -16,6 +19,23 @@ pub(in crate::page) enum Step {
     Redo,
 }
 
+/// A step that was taken.
+pub(in crate::page) struct Taken {
+    /// The room after it.
+    pub(in crate::page) seen: Seen,
+    /// Something else had changed other places of the file since.
+    pub(in crate::page) beside: bool,
+}
+
+/// Who has changed a file meanwhile.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(in crate::page) enum By {
+    /// Another window of this page.
+    Window,
+    /// Something else on this machine.
+    Other,
+}
+
 /// Why a step was not taken. Nothing was written.
 #[derive(Debug)]
 pub(in crate::page) enum NotTaken {
@@ -25,6 +45,13 @@ pub(in crate::page) enum NotTaken {
     Behind,
     /// Something else has written to the file since.
     OnDisk,
+    /// The same place was changed since.
+    Crossed {
+        /// Who changed it.
+        by: By,
+        /// What stands now at each place that was to be changed.
+        there: Vec<Value>,
+    },
     /// There is nothing to take back, or to take again.
     Nothing,
     /// The text cannot be changed so.
@@ -41,4 +68,38 @@ pub(super) fn changed(text: &str, changes: &[Change]) -> Result<String, NotTaken
         let filed = Filed::read(&text).map_err(NotTaken::NoYaml)?;
         filed.changed(change).map_err(NotTaken::Unchanged)
     })
+}
+
+/// What stands now at the places of changes that were made from another text, where that is no longer what they were made from.
+pub(super) fn crossed(from: &str, now: &str, changes: &[Change]) -> Vec<Value> {
+    let (Ok(from), Ok(now)) = (Filed::read(from), Filed::read(now)) else { return vec![Value::Null] };
+    let (from, now) = (from.values(), now.values());
+    let places = changes.iter().map(|change| match change {
+        Change::Set { at, .. } | Change::Remove { at } | Change::Add { at, .. } => at.as_str(),
+    });
+    places.filter(|at| is_crossed(&from, &now, at)).map(|at| found(&now, at).clone()).collect()
+}
+
+fn found<'v>(values: &'v Value, at: &str) -> &'v Value {
+    at.split('.').fold(values, |here, step| match step.parse::<usize>() {
+        Ok(row) => &here[row],
+        Err(_) => &here[step],
+    })
+}
+
+/// Whether a place is another one by now: it holds something else, or a list on the way to it has other rows.
+fn is_crossed(from: &Value, now: &Value, at: &str) -> bool {
+    let ends = at.match_indices('.').map(|(end, _)| &at[..end]);
+    // A name may be what is changed: the rows are then told apart by their number alone.
+    let is_name = at.ends_with(".name") || at.ends_with(".kind");
+    let same_rows = |list: &str| match (found(from, list).as_array(), found(now, list).as_array()) {
+        (Some(before), Some(after)) => {
+            let name = |row: &Value| (row["kind"].clone(), row["name"].clone());
+            before.len() == after.len()
+                && (is_name || before.iter().zip(after).all(|(one, other)| name(one) == name(other)))
+        }
+        (None, None) => true,
+        _ => false,
+    };
+    found(from, at) != found(now, at) || !ends.into_iter().all(same_rows)
 }

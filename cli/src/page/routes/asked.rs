@@ -1,11 +1,15 @@
-//! What a request asks for beside its path.
+//! What a request asks for beside its path, and what it brings.
 
-use axum::extract::{FromRequestParts, Query};
+use axum::extract::{FromRequest, FromRequestParts, Query, Request};
+use axum::http::StatusCode;
 use axum::http::request::Parts;
+use axum::response::{IntoResponse, Response};
 use elbowroom_model::Unit;
 
 use crate::page::desk::Desk;
 use crate::page::guard::Right;
+use crate::page::reply;
+use crate::words::page as words;
 
 /// What a request asks for beside its path.
 pub(super) struct Asked {
@@ -40,5 +44,20 @@ impl FromRequestParts<Desk> for Asked {
         // Whoever shows no token has not come so far.
         let right = desk.guard.right(&parts.headers).unwrap_or(Right::Look);
         Ok(Self { chosen, units: desk.guard.units(&parts.headers), right })
+    }
+}
+
+/// The text that a request brings; what is too much, and what is none, is told in our words.
+pub(super) struct Text(pub(super) String);
+
+impl FromRequest<Desk> for Text {
+    type Rejection = Response;
+
+    async fn from_request(request: Request, desk: &Desk) -> Result<Self, Self::Rejection> {
+        String::from_request(request, desk).await.map(Self).map_err(|why| {
+            let status = why.into_response().status();
+            let told = if status == StatusCode::PAYLOAD_TOO_LARGE { words::TOO_LARGE } else { words::NO_TEXT };
+            reply::json(status, &serde_json::json!({ "told": told, "look": false }))
+        })
     }
 }

@@ -11,17 +11,29 @@ use crate::page::reply;
 
 /// The page's style, after the tones of plans as they are printed.
 static STYLE: LazyLock<Vec<u8>> = LazyLock::new(|| (plain_tones() + include_str!("../assets/page.css")).into_bytes());
-static PAGE: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/page.js")));
-static ROOM: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/room.js")));
-static FIELDS: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/fields.js")));
-static OPTIONS: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/options.js")));
-static TRIAL: LazyLock<Vec<u8>> = LazyLock::new(|| as_sent(include_str!("../assets/trial.js")));
+/// The scripts, by name, as they are sent.
+static SCRIPTS: LazyLock<Vec<(&str, Vec<u8>)>> =
+    LazyLock::new(|| WRITTEN.iter().map(|(name, script)| (*name, as_sent(script))).collect());
 /// The letters of plans.
 static BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Book, Letters::Plain));
 static BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Bold, Letters::Plain));
 /// The letters of plans that few plans have: a browser asks for them where it meets one.
 static MORE_BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Book, Letters::Further));
 static MORE_BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Bold, Letters::Further));
+
+/// The scripts as they are written.
+const WRITTEN: [(&str, &str); 10] = [
+    ("page.js", include_str!("../assets/page.js")),
+    ("address.js", include_str!("../assets/address.js")),
+    ("parts.js", include_str!("../assets/parts.js")),
+    ("room.js", include_str!("../assets/room.js")),
+    ("fields.js", include_str!("../assets/fields.js")),
+    ("options.js", include_str!("../assets/options.js")),
+    ("zoom.js", include_str!("../assets/zoom.js")),
+    ("trial.js", include_str!("../assets/trial.js")),
+    ("trial-plan.js", include_str!("../assets/trial-plan.js")),
+    ("trial-rows.js", include_str!("../assets/trial-rows.js")),
+];
 
 const SCRIPT: &str = "text/javascript; charset=utf-8";
 
@@ -33,13 +45,11 @@ fn as_sent(script: &str) -> Vec<u8> {
 
 /// A part of the page by its name.
 pub(super) async fn asset(Path(name): Path<String>) -> Response {
+    if let Some((_, script)) = SCRIPTS.iter().find(|(own, _)| *own == name) {
+        return reply::asset(SCRIPT, script);
+    }
     match name.as_str() {
         "page.css" => reply::asset("text/css; charset=utf-8", &STYLE),
-        "page.js" => reply::asset(SCRIPT, &PAGE),
-        "room.js" => reply::asset(SCRIPT, &ROOM),
-        "fields.js" => reply::asset(SCRIPT, &FIELDS),
-        "options.js" => reply::asset(SCRIPT, &OPTIONS),
-        "trial.js" => reply::asset(SCRIPT, &TRIAL),
         "icon.svg" => reply::asset("image/svg+xml", include_bytes!("../assets/icon.svg")),
         "book.ttf" => reply::asset("font/ttf", &BOOK),
         "bold.ttf" => reply::asset("font/ttf", &BOLD),
@@ -62,13 +72,7 @@ mod tests {
     /// What is taken from a line would be taken from a text that goes on over it.
     #[test]
     fn no_text_of_a_script_goes_on_over_lines() {
-        for script in [
-            include_str!("../assets/page.js"),
-            include_str!("../assets/room.js"),
-            include_str!("../assets/fields.js"),
-            include_str!("../assets/options.js"),
-            include_str!("../assets/trial.js"),
-        ] {
+        for (_, script) in super::WRITTEN {
             assert!(script.lines().all(|line| line.matches('`').count() % 2 == 0), "{script}");
         }
     }

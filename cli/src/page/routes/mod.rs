@@ -23,6 +23,9 @@ use super::{gate, reply};
 use crate::words::page as words;
 use beside::missing;
 
+/// Where a page that lies open looks whether something else has changed its file.
+const NEWS: &str = "/room/{room}/news";
+
 /// Most bytes that a request may bring.
 const LARGEST_REQUEST: usize = 1 << 16;
 
@@ -33,18 +36,23 @@ pub(super) fn all(desk: Desk) -> Router {
         .route("/new", post(rooms::new))
         .route("/rename", post(rooms::rename))
         .route("/rank-all", post(ranked::rank_all))
+        .route("/rank-no-more", post(ranked::stop))
         .route("/ranking", get(ranked::ranking))
         .route("/answer/{plan}", get(ranked::plan))
         .route("/enter/{token}", get(enter))
         .route("/room/{room}/stage", get(parts::stage))
+        .route(NEWS, get(parts::news))
         .route("/room/{room}/part/{part}", get(parts::part))
         .route("/room/{room}/plan", get(parts::plan))
+        .route("/room/{room}/plan-in-full", get(parts::in_full))
         .route("/room/{room}/outline", get(parts::outline))
         .route("/room/{room}/step", post(steps::step))
         .route("/room/{room}/work", post(steps::work))
         .route("/room/{room}/sheet/{file}", get(sheets::sheet))
         .route("/room/{room}/judge", post(trial::judge))
         .route("/room/{room}/settle", post(trial::settle))
+        .route("/room/{room}/keep", post(trial::keep))
+        .route("/room/{room}/length", get(trial::length))
         .route("/room/{room}/{screen}", get(parts::screen))
         .route("/{asset}", get(assets::asset))
         .fallback(not_here)

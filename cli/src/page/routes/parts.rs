@@ -23,8 +23,9 @@ const WAIT: Duration = Duration::from_millis(400);
 /// How long a page of options waits for the first of them before it comes without.
 const FIRST_WAIT: Duration = Duration::from_millis(150);
 
-/// The part of a screen that follows each answer, apart from the others.
+/// The parts of screens that follow each answer: all options, and the first alone.
 const ANSWERS: &str = "answers";
+const FIRST: &str = "first";
 
 /// A screen of a room, from the file as it is now.
 pub(super) async fn screen(
@@ -68,6 +69,7 @@ pub(super) async fn part(
         let Ok(seen) = room.seen() else { return unreadable(&room) };
         with(&desk, &room, &seen, &asked, |on| match (part.as_str(), part.parse::<Screen>()) {
             (ANSWERS, _) => reply::html(screens::answers(on)),
+            (FIRST, _) => reply::html(screens::first_answer(on)),
             (_, Ok(screen)) if screen.is_open_to(on.right) => reply::html(screens::part(screen, on)),
             _ => missing(),
         })
@@ -93,12 +95,34 @@ pub(super) async fn stage(State(desk): State<Desk>, Path(name): Path<String>) ->
     reply::json(StatusCode::OK, &screens::told(&seen).0)
 }
 
-/// The plan of an option.
+/// How a room stands by what its file says now, which something else may have written.
+pub(super) async fn news(State(desk): State<Desk>, Path(name): Path<String>) -> Response {
+    beside(move || {
+        let Some(room) = desk.room(&name) else { return missing() };
+        match room.opened() {
+            Ok(seen) => reply::json(StatusCode::OK, &screens::told(&seen).0),
+            Err(_) => unreadable(&room),
+        }
+    })
+    .await
+}
+
+/// The small plan of an option.
 pub(super) async fn plan(State(desk): State<Desk>, Path(name): Path<String>, asked: Asked) -> Response {
     beside(move || {
         let solved = desk.room(&name).and_then(|room| room.seen().ok()?.told_in(asked.units).solved);
-        let plan = solved.zip(asked.one("option")).and_then(|(solved, key)| solved.plan(key));
+        let plan = solved.zip(asked.one("option")).and_then(|(solved, key)| solved.small(key));
         plan.map_or_else(missing, |plan| reply::drawing(&plan))
+    })
+    .await
+}
+
+/// The plan of an option with all that is worked out, and what its numbers stand for.
+pub(super) async fn in_full(State(desk): State<Desk>, Path(name): Path<String>, asked: Asked) -> Response {
+    beside(move || {
+        let solved = desk.room(&name).and_then(|room| room.seen().ok()?.told_in(asked.units).solved);
+        let full = solved.zip(asked.one("option")).and_then(|(solved, key)| solved.in_full(key));
+        full.map_or_else(missing, |(svg, key)| reply::html(screens::in_full(&svg, &key)))
     })
     .await
 }
@@ -120,7 +144,7 @@ pub(super) async fn outline(State(desk): State<Desk>, Path(name): Path<String>, 
 /// What a screen is made from.
 fn with(desk: &Desk, room: &Arc<Room>, seen: &Seen, asked: &Asked, made: impl FnOnce(On<'_>) -> Response) -> Response {
     let chosen = |name: &str| asked.one(name).map(str::to_owned);
-    let filter = Filter { wall: chosen("wall"), hand: chosen("hand") };
+    let filter = Filter { wall: chosen("wall"), way: chosen("way"), hand: chosen("hand") };
     let wall = asked.one("at").and_then(|wall| wall.parse().ok()).unwrap_or(0);
     let (pinned, lists) = (asked.all("pin"), desk.shelf.lists());
     let seen = &seen.told_in(asked.units);

@@ -18,10 +18,13 @@ use crate::words::page as words;
 pub(super) async fn rank_all(State(desk): State<Desk>) -> Response {
     beside(move || {
         let Some(folder) = ranked::folder(&desk.shelf) else { return missing() };
-        let rooms = ranked::lines(&desk.shelf);
+        if desk.ranked.run() == Run::Busy {
+            return reply::json(StatusCode::OK, &json!({ "to": "/" }));
+        }
+        let mut rooms = desk.ranked.lines(ranked::lines(&desk.shelf));
         let line: [OsString; 6] =
             ["elbowroom".into(), "batch".into(), "--output".into(), folder.into(), "--".into(), "-".into()];
-        desk.ranked.begin(move || made(&line, &mut rooms.as_bytes()).map(drop));
+        desk.ranked.begin(move || made(&line, &mut rooms).map(drop));
         reply::json(StatusCode::OK, &json!({ "to": "/" }))
     })
     .await
@@ -30,12 +33,20 @@ pub(super) async fn rank_all(State(desk): State<Desk>) -> Response {
 /// How far that is.
 pub(super) async fn ranking(State(desk): State<Desk>) -> Response {
     beside(move || {
-        let Some(folder) = ranked::folder(&desk.shelf) else { return missing() };
+        if !desk.shelf.is_folder() {
+            return missing();
+        }
         let is_busy = desk.ranked.run() == Run::Busy;
-        let told = words::ranking(ranked::solved_so_far(&folder));
+        let told = words::ranking(desk.ranked.far());
         reply::json(StatusCode::OK, &json!({ "busy": is_busy, "told": told }))
     })
     .await
+}
+
+/// Has it end after the rooms that it is at.
+pub(super) async fn stop(State(desk): State<Desk>) -> Response {
+    desk.ranked.stop();
+    reply::json(StatusCode::OK, &json!({ "told": words::RANKING_STOPS }))
 }
 
 /// The small plan of a room.

@@ -3,10 +3,11 @@
 use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::Response;
+use elbowroom_model::filed::{Change, Filed, Unchanged};
 use elbowroom_model::scenario::starter;
 use serde_json::{Value, json};
 
-use super::asked::Asked;
+use super::asked::{Asked, Text};
 use super::beside::beside;
 use crate::page::desk::Desk;
 use crate::page::room::{Room, Seen};
@@ -16,6 +17,9 @@ use crate::page::{ranked, reply};
 use crate::process::failure::Failure;
 use crate::words::failure;
 use crate::words::page as words;
+
+/// Four walls to be measured, clockwise.
+const EMPTY: &str = "name: Room\nunits: cm\n\nwalls:\n  - length: null\n  - length: null\n  - length: null\n  - length: null\n\npieces:\n  - kind: sofa\n";
 
 /// The list, or the one room.
 pub(super) async fn shelf(State(desk): State<Desk>, asked: Asked) -> Response {
@@ -39,31 +43,41 @@ pub(super) async fn shelf(State(desk): State<Desk>, asked: Asked) -> Response {
             filter: &filter,
         });
         let known = ranked::rooms(&desk.shelf);
-        let so_far = ranked::folder(&desk.shelf).map_or(0, |folder| ranked::solved_so_far(&folder));
-        let all = screens::Ranked { rooms: &known, run: &desk.ranked.run(), so_far };
+        let all = screens::Ranked { rooms: &known, run: &desk.ranked.run(), far: desk.ranked.far() };
         reply::html(screens::rooms(&on.collect::<Vec<_>>(), &all, right, units))
     })
     .await
 }
 
 /// Starts a room as an example, or as another one of the folder is.
-pub(super) async fn new(State(desk): State<Desk>, body: String) -> Response {
+pub(super) async fn new(State(desk): State<Desk>, Text(body): Text) -> Response {
     beside(move || {
         let asked: Value = serde_json::from_str(&body).unwrap_or_default();
         let Some(name) = asked["name"].as_str() else { return told(StatusCode::BAD_REQUEST, words::NOT_UNDERSTOOD) };
         let like = asked["like"].as_str().map(|like| desk.shelf.path(like).and_then(|path| Room::glimpsed(&path).ok()));
+        let is_empty = asked["from"] == "empty";
         let text = match &like {
-            None => starter(),
-            Some(Some(seen)) => &seen.text,
+            None if is_empty => empty(name),
+            None => Ok(starter().to_owned()),
+            Some(Some(seen)) => Ok(seen.text.clone()),
             Some(None) => return told(StatusCode::NOT_FOUND, words::NOT_HERE),
         };
-        put(desk.shelf.put(name, text).map(|name| screens::options_of(&name)))
+        let Ok(text) = text else { return told(StatusCode::UNPROCESSABLE_ENTITY, words::NO_NAME) };
+        let to = if is_empty { screens::measure_of } else { screens::options_of };
+        put(desk.shelf.put(name, &text).map(|name| to(&name)))
     })
     .await
 }
 
+/// A room of this name with four walls that are not measured yet, and a sofa to find a place for.
+fn empty(name: &str) -> Result<String, Unchanged> {
+    let name = name.trim().trim_end_matches(".yaml").trim_end_matches(".yml");
+    let change = Change::Set { at: "name".to_owned(), to: name.into() };
+    Filed::read(EMPTY).map_err(|_| Unchanged::NotKept)?.changed(&change)
+}
+
 /// Calls a room of the folder something else.
-pub(super) async fn rename(State(desk): State<Desk>, body: String) -> Response {
+pub(super) async fn rename(State(desk): State<Desk>, Text(body): Text) -> Response {
     beside(move || {
         let asked: Value = serde_json::from_str(&body).unwrap_or_default();
         let (Some(old), Some(name)) = (asked["of"].as_str(), asked["name"].as_str()) else {

@@ -1,36 +1,43 @@
 //! Steps: changes to the file, taking one back, taking it again; stopping the work and having it go on.
 
+use std::sync::Arc;
+
 use axum::extract::{Path, State};
 use axum::http::StatusCode;
 use axum::response::Response;
 use elbowroom_model::filed::{Change, Unchanged};
 use serde_json::{Value, json};
 
+use super::asked::Text;
 use super::beside::beside;
 use crate::page::desk::Desk;
 use crate::page::reply;
-use crate::page::room::{NotTaken, Step};
+use crate::page::room::{By, NotTaken, Room, Step, Taken};
 use crate::page::screens;
 use crate::words::failure;
 use crate::words::page as words;
 
 /// Takes a step and says how the room stands then.
-pub(super) async fn step(State(desk): State<Desk>, Path(name): Path<String>, body: String) -> Response {
+pub(super) async fn step(State(desk): State<Desk>, Path(name): Path<String>, Text(body): Text) -> Response {
     beside(move || {
         let Some(room) = desk.room(&name) else { return told(StatusCode::NOT_FOUND, words::NOT_HERE, false) };
         let Some((from, step)) = read(&body) else {
             return told(StatusCode::BAD_REQUEST, words::NOT_UNDERSTOOD, false);
         };
         match room.step(from, &step) {
-            Ok(seen) => reply::json(StatusCode::OK, &screens::told(&seen).0),
-            Err(why) => not_taken(&name, &why),
+            Ok(Taken { seen, beside }) => {
+                let mut told = screens::told(&seen).0;
+                told["beside"] = beside.into();
+                reply::json(StatusCode::OK, &told)
+            }
+            Err(why) => not_taken(&room, &why),
         }
     })
     .await
 }
 
 /// Stops the work on a room, or has it go on.
-pub(super) async fn work(State(desk): State<Desk>, Path(name): Path<String>, body: String) -> Response {
+pub(super) async fn work(State(desk): State<Desk>, Path(name): Path<String>, Text(body): Text) -> Response {
     let Some(room) = desk.room(&name) else { return told(StatusCode::NOT_FOUND, words::NOT_HERE, false) };
     match body.as_str() {
         "halt" => room.halt(),
@@ -72,11 +79,22 @@ fn change(asked: &Value) -> Option<Change> {
     }
 }
 
-fn not_taken(name: &str, why: &NotTaken) -> Response {
+fn not_taken(room: &Arc<Room>, why: &NotTaken) -> Response {
     match why {
-        NotTaken::Unreadable => told(StatusCode::GONE, &words::unreadable(name), false),
+        NotTaken::Unreadable => told(StatusCode::GONE, &words::unreadable(room.name()), false),
         NotTaken::Behind => told(StatusCode::CONFLICT, words::BEHIND, true),
         NotTaken::OnDisk => told(StatusCode::CONFLICT, words::ON_DISK, true),
+        NotTaken::Crossed { by, there } => {
+            let Ok(now) = room.seen() else { return told(StatusCode::GONE, &words::unreadable(room.name()), false) };
+            let there: Vec<String> = there.iter().map(screens::shown).collect();
+            let sentence = words::crossed(*by == By::Other, &there);
+            let now = screens::told(&now).0;
+            let told = crate::text::safe::safe(&sentence);
+            reply::json(
+                StatusCode::CONFLICT,
+                &json!({ "told": told, "look": true, "there": there, "step": now["step"], "now": now }),
+            )
+        }
         NotTaken::Nothing => told(StatusCode::UNPROCESSABLE_ENTITY, words::NOTHING_TO_TAKE, false),
         NotTaken::Unchanged(Unchanged::NoPlace | Unchanged::NotKept) => {
             told(StatusCode::UNPROCESSABLE_ENTITY, words::NOT_KEPT, false)

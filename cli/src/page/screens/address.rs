@@ -15,10 +15,17 @@ pub(super) fn encoded(name: &str) -> String {
     encoded
 }
 
-/// What an address keeps of what is chosen: the option that is looked at, and the pins.
+/// What an address keeps of what is chosen: the option that is looked at, the pins, the filters.
 pub(super) fn chosen(on: On<'_>) -> String {
-    let option = on.option.map(|key| format!("option={}", encoded(key)));
-    let pins = on.pinned.iter().map(|key| format!("pin={}", encoded(key)));
-    let all: Vec<String> = option.into_iter().chain(pins).collect();
+    with_option(on, on.option)
+}
+
+/// The same, looking at this option.
+pub(super) fn with_option(on: On<'_>, option: Option<&str>) -> String {
+    let one = |name: &str, value: &str| format!("{name}={}", encoded(value));
+    let option = option.map(|key| one("option", key));
+    let pins = on.pinned.iter().map(|key| one("pin", key));
+    let filters = on.filter.each().into_iter().filter_map(|(name, value)| Some(one(name, value.as_deref()?)));
+    let all: Vec<String> = option.into_iter().chain(pins).chain(filters).collect();
     if all.is_empty() { String::new() } else { format!("?{}", all.join("&")) }
 }

@@ -4,7 +4,7 @@ use elbowroom_model::Rounding;
 use elbowroom_solver::answer::RankedOption;
 use maud::{Markup, PreEscaped, html};
 
-use super::address::encoded;
+use super::address::{encoded, with_option};
 use super::on::On;
 use super::pins;
 use crate::page::guard::Right;
@@ -20,16 +20,32 @@ use crate::words::size::size;
 /// Pieces whose sizes stand beside the plan, the weightiest first.
 const SIZES: usize = 5;
 
+/// Where an option stands at length.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Among {
+    /// Before the others, where one looks closely.
+    Others,
+    /// Beside what it hangs on.
+    Fields,
+}
+
 /// The option at length.
-pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption) -> Markup {
+pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption, among: Among) -> Markup {
     let file = on.file;
     let answer = &solved.answer;
     let brief = &answer.brief;
     let given_up = said::gives_up(brief, &option.planned.composition);
     let units = sign(shop_unit(brief.units));
+    let at = with_option(on, Some(&option.key));
     html! {
         article.way id="first" data-key=(option.key) data-rank=(option.rank) {
-            figure.plan { (PreEscaped(solved.plan(&option.key).unwrap_or_default())) }
+            div.plan-part {
+                figure.plan {
+                    div.at-desk { (PreEscaped(solved.plan(&option.key).unwrap_or_default())) }
+                    div.in-hand { (PreEscaped(solved.small(&option.key).unwrap_or_default())) }
+                }
+                @if among == Among::Others { (nearer()) }
+            }
             div.facts {
                 h3 data-title { (said::title(brief, option)) }
                 @for eased in said::all_eased(brief, option) { p.eased { (eased) } }
@@ -55,9 +71,9 @@ pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption) -> Marku
                 p.links {
                     (pins::button(on, answer, option))
                     @if on.right == Right::Change {
-                        a href=(format!("/room/{}/try?option={}", encoded(file), encoded(&option.key))) { (words::TRY_THIS) }
+                        a href=(format!("/room/{}/try{at}", encoded(file))) { (words::TRY_THIS) }
                     }
-                    a href=(format!("/room/{}/sheets?option={}", encoded(file), encoded(&option.key))) {
+                    a href=(format!("/room/{}/sheets{at}", encoded(file))) {
                         (words::SHEETS_OF_THIS)
                     }
                 }
@@ -66,17 +82,44 @@ pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption) -> Marku
     }
 }
 
+/// A plan with all that is worked out, and what its numbers stand for.
+pub(in crate::page) fn in_full(svg: &str, key: &[String]) -> Markup {
+    html! {
+        (PreEscaped(svg))
+        @if !key.is_empty() { ol.key { @for line in key { li { (line) } } } }
+    }
+}
+
+/// What the plan shows, and how near it is seen.
+fn nearer() -> Markup {
+    html! {
+        div.field.shows {
+            label for="plan-shows" { (words::PLAN_SHOWS) }
+            select id="plan-shows" {
+                @for (value, label) in words::PLAN_SHOWN { option value=(value) { (label) } }
+            }
+        }
+        div.zoom role="group" aria-label=(words::PLAN_NEARER) {
+            @for (by, label) in [("1.5", words::NEARER), ("0.6667", words::FARTHER), ("0", words::WHOLE_PLAN)] {
+                button type="button" id=(format!("zoom-{by}")) data-zoom=(by) aria-describedby="zoom-keys" { (label) }
+            }
+            span.unseen id="zoom-keys" { (words::ZOOM_KEYS) }
+        }
+    }
+}
+
 /// The option as one of others; its plan is fetched once it comes into sight.
 pub(super) fn small(on: On<'_>, solved: &Solved, option: &RankedOption, like_it: usize) -> Markup {
     let brief = &solved.answer.brief;
     let title = said::title(brief, option);
+    let at = with_option(on, Some(&option.key));
     html! {
         article.way data-key=(option.key) data-rank=(option.rank) {
             figure.plan data-plan=(option.key) data-of=(solved.drawn_of) {}
             h3 {
                 span.rank { (option.rank) }
                 " "
-                a href=(format!("/room/{}/options?option={}", encoded(on.file), encoded(&option.key))) data-title { (title) }
+                a href=(format!("/room/{}/options{at}", encoded(on.file))) data-title { (title) }
             }
             @if let Some(reason) = reason(solved, option) { p { (reason) } }
             p.soft {

@@ -63,6 +63,7 @@ fn side_by_side(on: On<'_>, solved: &Solved, options: &[&RankedOption]) -> Marku
     let sheet = compare::leaf(&compare::Compared { answer: &solved.answer, options }, width);
     let keys: Vec<String> = options.iter().map(|option| format!("option={}", encoded(&option.key))).collect();
     html! {
+        h3 { (words::TAKE_ALONG) }
         p.links {
             @for (file, form) in FORMS {
                 a.button download="" href=(format!("/room/{}/sheet/{file}?{}", encoded(on.file), keys.join("&")))

@@ -31,7 +31,7 @@ pub(super) struct Field<'a> {
     pub(super) hint: &'a str,
 }
 
-/// A field to type in.
+/// A field to type in. A length that is cleared is not known yet: its line stays, with what is noted beside it.
 pub(super) fn typed(field: &Field<'_>) -> Markup {
     let Field { at, label, takes, value, hint } = field;
     let (told, unit) = match takes {
@@ -43,9 +43,21 @@ pub(super) fn typed(field: &Field<'_>) -> Markup {
         div.field {
             label for=(at) { (label) }
             input type="text" id=(at) data-at=(at) value=(told) autocomplete="off"
-                data-as=(if *takes == Takes::Text { "text" } else { "figure" }) data-unit=[unit]
+                data-keeps[at.ends_with(".length")] data-as=(if *takes == Takes::Text { "text" } else { "figure" }) data-unit=[unit]
                 aria-describedby=[(!hint.is_empty()).then_some(&hint_id)];
             @if !hint.is_empty() { p.hint id=(hint_id) { (hint) } }
+        }
+    }
+}
+
+/// A field for a text of several lines.
+pub(super) fn long(at: &str, label: &str, value: &Value, hint: &str) -> Markup {
+    let hint_id = format!("hint-{at}");
+    html! {
+        div.field.long {
+            label for=(at) { (label) }
+            textarea id=(at) data-at=(at) data-as="text" rows="3" aria-describedby=(hint_id) { (shown(value)) }
+            p.hint id=(hint_id) { (hint) }
         }
     }
 }

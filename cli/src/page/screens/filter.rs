@@ -1,20 +1,23 @@
-//! Which options are shown: against which wall, with which hand.
+//! Which options are shown: against which wall, facing which one, with which hand.
 
 use elbowroom_model::{Brief, Hand};
 use elbowroom_solver::answer::{Answer, RankedOption};
 
+use crate::render::rank::wall_faced;
 use crate::words::page as words;
 
 /// Which options are shown; nothing where it is no matter.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub(in crate::page) struct Filter {
-    /// The wall behind the main seat, by its name, or `free`.
+    /// The wall behind the main seat, by its name, or a space where there is none.
     pub(in crate::page) wall: Option<String>,
+    /// The wall before the main seat, by its name.
+    pub(in crate::page) way: Option<String>,
     /// The hand of the corner sofa.
     pub(in crate::page) hand: Option<String>,
 }
 
-/// A choice of a filter, with how many options it leaves beside the other filter.
+/// A choice of a filter, with how many options it leaves beside the other filters.
 #[derive(Debug, PartialEq, Eq)]
 pub(super) struct Choice {
     /// As addresses have it; empty: no matter.
@@ -25,49 +28,49 @@ pub(super) struct Choice {
     pub(super) count: usize,
 }
 
+/// A filter: its name in addresses, and what an option is by it; nothing where it says nothing of the option.
+type Kind = (&'static str, fn(&Brief, &RankedOption) -> Option<String>);
+
+/// The filters, in the order in which they stand.
+const KINDS: [Kind; 3] = [("wall", wall_of), ("way", way_of), ("hand", hand_of)];
+
 impl Filter {
+    /// What is chosen, by its name in addresses.
+    pub(super) fn each(&self) -> [(&'static str, &Option<String>); 3] {
+        [("wall", &self.wall), ("way", &self.way), ("hand", &self.hand)]
+    }
+
     /// Whether an option is shown.
     pub(super) fn shows(&self, brief: &Brief, option: &RankedOption) -> bool {
-        self.shows_wall(brief, option) && self.shows_hand(option)
+        KINDS.iter().all(|kind| self.lets_by(kind, brief, option))
     }
 
-    fn shows_wall(&self, brief: &Brief, option: &RankedOption) -> bool {
-        self.wall.as_ref().is_none_or(|wall| *wall == wall_of(brief, option))
+    /// What is chosen of one filter.
+    pub(super) fn chosen(&self, name: &str) -> Option<&str> {
+        self.each().into_iter().find(|(own, _)| *own == name).and_then(|(_, value)| value.as_deref())
     }
 
-    fn shows_hand(&self, option: &RankedOption) -> bool {
-        self.hand.as_ref().is_none_or(|hand| option.choices.hand.is_some_and(|own| own.key() == hand))
+    fn lets_by(&self, (name, of): &Kind, brief: &Brief, option: &RankedOption) -> bool {
+        self.chosen(name).is_none_or(|chosen| of(brief, option).as_deref() == Some(chosen))
     }
 
-    /// The walls that main seats stand against.
-    pub(super) fn walls(&self, answer: &Answer) -> Vec<Choice> {
+    /// The choices of a filter, with how many options each leaves of those that the other filters show.
+    pub(super) fn choices(&self, answer: &Answer, name: &str) -> Vec<Choice> {
         let brief = &answer.brief;
-        let shown = || answer.options.iter().filter(|option| self.shows_hand(option));
-        let mut walls: Vec<Choice> = Vec::new();
-        for option in &answer.options {
-            let value = wall_of(brief, option);
-            if walls.iter().all(|known| known.value != value) {
-                let count = shown().filter(|option| wall_of(brief, option) == value).count();
-                let label = if option.choices.seat_back.is_none() { words::FREE.to_owned() } else { value.clone() };
-                walls.push(Choice { value, label, count });
+        let Some((_, of)) = KINDS.iter().find(|(own, _)| *own == name) else { return Vec::new() };
+        let others = |option: &&RankedOption| {
+            KINDS.iter().filter(|(own, _)| *own != name).all(|kind| self.lets_by(kind, brief, option))
+        };
+        let shown: Vec<Option<String>> = answer.options.iter().filter(others).map(|option| of(brief, option)).collect();
+        let mut choices: Vec<Choice> = Vec::new();
+        for value in answer.options.iter().filter_map(|option| of(brief, option)) {
+            if choices.iter().all(|known| known.value != value) {
+                let count = shown.iter().flatten().filter(|own| **own == value).count();
+                let label = if value == NO_WALL { words::FREE.to_owned() } else { value.clone() };
+                choices.push(Choice { value, label, count });
             }
         }
-        with_any(walls, shown().count())
-    }
-
-    /// The hands that corner sofas have.
-    pub(super) fn hands(&self, answer: &Answer) -> Vec<Choice> {
-        let shown = || answer.options.iter().filter(|option| self.shows_wall(&answer.brief, option));
-        let hand = |hand: Hand| {
-            let has = |option: &&RankedOption| option.choices.hand == Some(hand);
-            let any = answer.options.iter().any(|option| has(&option));
-            any.then(|| Choice {
-                value: hand.key().to_owned(),
-                label: hand.key().to_owned(),
-                count: shown().filter(has).count(),
-            })
-        };
-        with_any([Hand::Left, Hand::Right].into_iter().filter_map(hand).collect(), shown().count())
+        with_any(choices, shown.len())
     }
 }
 
@@ -80,7 +83,21 @@ fn with_any(choices: Vec<Choice>, count: usize) -> Vec<Choice> {
     std::iter::once(any).chain(choices).collect()
 }
 
-/// The wall behind the main seat; no wall can be named by nothing but a space.
-fn wall_of(brief: &Brief, option: &RankedOption) -> String {
-    option.choices.seat_back.map_or_else(|| " ".to_owned(), |wall| brief.room.wall_name(wall).to_owned())
+/// Where no wall is behind the main seat: no wall can be named by nothing but a space.
+const NO_WALL: &str = " ";
+
+/// The wall behind the main seat.
+fn wall_of(brief: &Brief, option: &RankedOption) -> Option<String> {
+    let name = |wall| brief.room.wall_name(wall).to_owned();
+    Some(option.choices.seat_back.map_or_else(|| NO_WALL.to_owned(), name))
+}
+
+/// The hand of the corner sofa.
+fn hand_of(_brief: &Brief, option: &RankedOption) -> Option<String> {
+    option.choices.hand.map(|hand: Hand| hand.key().to_owned())
+}
+
+/// The wall that one looks at straight from the main seat.
+fn way_of(brief: &Brief, option: &RankedOption) -> Option<String> {
+    wall_faced(brief, option).map(|wall| brief.room.wall_name(wall).to_owned())
 }

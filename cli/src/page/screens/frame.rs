@@ -50,9 +50,13 @@ impl Screen {
     /// The scripts that its part of `page.js` calls on.
     const fn scripts(self) -> &'static [&'static str] {
         match self {
-            Self::Options => &["/room.js", "/fields.js", "/options.js"],
-            Self::Try => &["/room.js", "/fields.js", "/trial.js"],
-            Self::Measure | Self::Furnish | Self::Compare | Self::Sheets => &["/room.js", "/fields.js"],
+            Self::Options => &["/address.js", "/parts.js", "/room.js", "/fields.js", "/options.js", "/zoom.js"],
+            Self::Try => {
+                &["/address.js", "/parts.js", "/room.js", "/fields.js", "/trial.js", "/trial-plan.js", "/trial-rows.js"]
+            }
+            Self::Measure | Self::Furnish | Self::Compare | Self::Sheets => {
+                &["/address.js", "/parts.js", "/room.js", "/fields.js"]
+            }
         }
     }
 
@@ -137,10 +141,11 @@ pub(super) fn screen(room: &Room<'_>, part: Markup) -> Markup {
                         button type="button" id="redo" data-step="redo" disabled[!seen.can[1]] { (words::REDO) }
                     }
                     (switch(room.on.units, file_units(seen)))
-                    @if may_change { p id="saved" role="status" data-saving=(words::SAVING) { (words::saved(file)) } }
+                    @if may_change { p id="saved" role="status" data-saving=(words::SAVING) data-unsaved=(words::UNSAVED) data-saved=(words::saved(file)) { (words::saved(file)) } }
                 }
             }
-            div id="amiss" role="alert" data-gone=(words::GONE) data-show=(words::SHOW_NEW) hidden {}
+            div id="amiss" role="alert" data-gone=(words::GONE) data-show=(words::SHOW_NEW) data-mine=(words::WRITE_MINE)
+                data-theirs=(words::KEEP_THEIRS) data-beside=(words::BESIDE) data-elsewhere=(words::ELSEWHERE) hidden {}
             main id="main" tabindex="-1" data-room=(encoded(file)) data-screen=(room.screen.key()) data-wall=(wall)
                 data-option=[option] data-at-step=(seen.step) {
                 (state::state(seen, file, may_change))

@@ -2,7 +2,7 @@
 
 use elbowroom_model::filed::Filed;
 use elbowroom_model::tables::Tables;
-use elbowroom_model::{Clearance, PieceKind};
+use elbowroom_model::{Clearance, PieceKind, Stands};
 use maud::{Markup, html};
 use serde_json::{Value, json};
 
@@ -22,7 +22,7 @@ pub(super) fn part(on: On<'_>) -> Markup {
             div id="fields" {
                 section aria-labelledby="h-pieces" {
                     h2 id="h-pieces" { (words::PIECES) }
-                    p.soft { (words::ABOUT) }
+                    p.soft { (words::about(units.told)) }
                     @for (place, row) in values["pieces"].as_array().into_iter().flatten().enumerate() {
                         (piece(units, place, row))
                     }
@@ -31,7 +31,7 @@ pub(super) fn part(on: On<'_>) -> Markup {
                 (clearances(on, &values, units))
                 (household(&values))
             }
-            div.answer-beside data-live="answers" { (options::answers(on)) }
+            div.answer-beside data-live="answers" { (options::first_answer(on)) }
         }
     }
 }
@@ -71,8 +71,39 @@ fn piece(units: Units, place: usize, row: &Value) -> Markup {
                 (field("count", words::COUNT, Takes::Figure, ""))
                 (chosen(&at("needed"), words::NEEDED, &[("true", words::IS_NEEDED), ("false", words::IF_IT_FITS)], &row["needed"], "true"))
                 (field("name", words::NAME, Takes::Text, ""))
+                @if !row["place"].is_null() { (chosen(&at("hold"), words::HELD, &words::HOLDS, &row["hold"], "false")) }
             }
+            (more(units, place, row, kind))
             button type="button" data-remove=(format!("pieces.{place}")) aria-label=(words::remove(name)) { (words::REMOVE) }
+        }
+    }
+}
+
+/// What is seldom said of a piece.
+fn more(units: Units, place: usize, row: &Value, kind: Option<PieceKind>) -> Markup {
+    let at = |key: &str| format!("pieces.{place}.{key}");
+    let length = |key: &str, label: &str| {
+        typed(&Field { at: &at(key), label, takes: Takes::Length(units), value: &row[key], hint: "" })
+    };
+    let yes_or_no = [("false", words::NO), ("true", words::YES)];
+    html! {
+        details id=(format!("more-{place}")) {
+            summary { (words::MORE) }
+            div.fields {
+                @if kind.is_some_and(PieceKind::has_return) {
+                    (length("second_return", words::SECOND_RETURN))
+                    (length("return_depth", words::RETURN_DEPTH))
+                    (chosen(&at("chaise"), words::CHAISE, &yes_or_no, &row["chaise"], "false"))
+                }
+                @if row["count"] == 2 && kind.is_some_and(PieceKind::is_seat) {
+                    (chosen(&at("pair"), words::PAIR, &words::PAIRS, &row["pair"], "either"))
+                }
+                // What is aimed at figure by figure is changed in an editor.
+                @if !row["aim"].is_object() { (chosen(&at("aim"), words::AIM, &words::AIMS, &row["aim"], "")) }
+                @if kind.is_some_and(|kind| matches!(kind.traits().stands, Stands::BesideSeats)) {
+                    (typed(&Field { at: &at("at"), label: words::SERVES, takes: Takes::Text, value: &row["at"], hint: words::ANY_SEAT }))
+                }
+            }
         }
     }
 }

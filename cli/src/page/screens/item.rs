@@ -8,19 +8,78 @@ use super::lengths::Units;
 use super::shown::shown;
 use crate::words::page::measure as words;
 
-/// What can be on a wall, each as it is first put there: figures that are common practice and are to be measured.
+/// What can be on a wall, each with what it is said to be until somebody says otherwise.
 pub(super) fn kinds() -> [(&'static str, Value); 6] {
     [
-        ("window", json!({ "kind": "window", "at": "50 cm", "width": "120 cm" })),
-        (
-            "door",
-            json!({ "kind": "door", "at": "20 cm", "width": "80 cm", "hinge": "left", "swings": "in", "leads_to": "entrance" }),
-        ),
-        ("opening", json!({ "kind": "opening", "at": "50 cm", "width": "100 cm" })),
-        ("radiator", json!({ "kind": "radiator", "at": "50 cm", "width": "100 cm", "depth": "11 cm" })),
-        ("fireplace", json!({ "kind": "fireplace", "at": "100 cm", "width": "110 cm", "depth": "35 cm" })),
-        ("socket", json!({ "kind": "socket", "at": "50 cm", "carries": "power" })),
+        ("window", json!({ "kind": "window" })),
+        ("door", json!({ "kind": "door", "leads_to": "entrance" })),
+        ("opening", json!({ "kind": "opening" })),
+        ("radiator", json!({ "kind": "radiator" })),
+        ("fireplace", json!({ "kind": "fireplace" })),
+        ("socket", json!({ "kind": "socket", "carries": "power" })),
     ]
+}
+
+/// The figures that a thing must have, beside where it begins.
+const fn needs(kind: &str) -> Figures {
+    match kind.as_bytes() {
+        b"socket" => &[],
+        b"radiator" | b"fireplace" => &[("width", words::WIDE), ("depth", words::DEEP)],
+        _ => &[("width", words::WIDE)],
+    }
+}
+
+/// A form for something that is new on a wall: it is put there once its figures are in.
+pub(super) fn draft(list: &str, kind: &str, row: &Value, units: Units) -> Markup {
+    let id = format!("new-{kind}");
+    let field = |key: &str, label: &str| {
+        let id = format!("{id}-{key}");
+        html! {
+            div.field {
+                label for=(id) { (label) }
+                input type="text" id=(id) name=(key) data-as="figure" data-unit=[units.typed()] required autocomplete="off";
+            }
+        }
+    };
+    html! {
+        form.item id=(id) data-add=(list) data-row=(row) aria-label=(words::new(kind)) hidden {
+            h4 { (words::new(kind)) }
+            p.soft { (words::NOT_YET_THERE) }
+            div.sketch-and-field {
+                (along_sketch(kind == "socket"))
+                div.fields {
+                    (field("at", words::AT))
+                    @for (key, label) in needs(kind) { (field(key, label)) }
+                }
+            }
+            @if kind == "door" { (new_door()) }
+            div.turn {
+                button.main type="submit" { (words::PUT_THERE) }
+                button type="button" data-leave=(kind) { (words::LEAVE_OUT) }
+            }
+        }
+    }
+}
+
+/// How a new door hangs, by the drawn doors.
+fn new_door() -> Markup {
+    html! {
+        fieldset.choices.doors {
+            legend { (words::DOOR) }
+            @for (side, way, told) in words::DOORS {
+                label {
+                    input type="radio" name="merge" value=(json!({ "hinge": side, "swings": way })) required;
+                    (door(side == "left", way == "in"))
+                    span { (told) }
+                }
+            }
+            label {
+                input type="radio" name="merge" value=(json!({ "swings": "slides" })) required;
+                (sliding())
+                span { (words::SLIDES) }
+            }
+        }
+    }
 }
 
 /// A field of an item that takes a figure: its key and what stands over it.
@@ -30,7 +89,12 @@ const fn figures(kind: &str) -> Figures {
     match kind.as_bytes() {
         b"window" => &[("sill", words::SILL), ("head", words::HEAD)],
         b"radiator" => &[("depth", words::DEEP), ("height", words::HIGH), ("keep_clear", words::KEEP_CLEAR)],
-        b"fireplace" => &[("depth", words::DEEP), ("keep_clear", words::KEEP_CLEAR)],
+        b"fireplace" => &[
+            ("depth", words::DEEP),
+            ("opening", words::FIRE_OPENING),
+            ("opening_at", words::FIRE_OPENING_AT),
+            ("keep_clear", words::KEEP_CLEAR),
+        ],
         _ => &[],
     }
 }
@@ -76,7 +140,7 @@ fn doors(place: &str, row: &Value) -> Markup {
     let slides = if hinge.is_empty() {
         json!([set("swings", "slides")])
     } else {
-        json!([set("swings", "slides"), { "do": "remove", "at": format!("{place}.hinge") }])
+        json!([set("swings", "slides"), { "do": "set", "at": format!("{place}.hinge"), "to": Value::Null }])
     };
     html! {
         fieldset.choices.doors {
@@ -92,10 +156,7 @@ fn doors(place: &str, row: &Value) -> Markup {
             label {
                 input type="radio" name=(format!("{place}-door")) id=(format!("{place}-slides"))
                     checked[swings == "slides"] data-changes=(slides);
-                svg.small viewBox="0 0 60 40" aria-hidden="true" {
-                    path.room d="M2 14 H16 M44 14 H58" {}
-                    path.leaf d="M16 18 H44" {}
-                }
+                (sliding())
                 span { (words::SLIDES) }
             }
             @if !matches!(swings.as_str(), "" | "in" | "out" | "slides") { p.soft { (swings) } }
@@ -113,6 +174,16 @@ fn door(left: bool, inward: bool) -> Markup {
             path.room d="M2 14 H16 M44 14 H58" {}
             path.leaf d=(format!("M{hinge} 14 V{tip}")) {}
             path.swing d=(format!("M{free} 14 A28 24 0 0 {sweep} {hinge} {tip}")) {}
+        }
+    }
+}
+
+/// A door that slides, from above.
+fn sliding() -> Markup {
+    html! {
+        svg.small viewBox="0 0 60 40" aria-hidden="true" {
+            path.room d="M2 14 H16 M44 14 H58" {}
+            path.leaf d="M16 18 H44" {}
         }
     }
 }

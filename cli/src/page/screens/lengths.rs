@@ -5,7 +5,7 @@ use elbowroom_model::length::{Extent, bare, parse_extent};
 use serde_json::Value;
 
 use super::shown::shown;
-use crate::words::lengths::{shop_unit, taped};
+use crate::words::lengths::{shop_unit, sign, taped};
 
 /// The unit that the file is in, and the one that the page is read in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,10 +41,14 @@ impl Units {
         let Some(extent) = self.extent(value).filter(|_| self.file != self.told) else { return shown(value) };
         match extent {
             Extent::One(length) => taped(self.told, length),
-            // Ends of a range are told in one unit each.
             Extent::Between { least, most } => {
-                let end = |end: Option<f64>| end.map(|end| taped(shop_unit(self.told), end)).unwrap_or_default();
-                format!("{}..{}", end(least), end(most))
+                let unit = shop_unit(self.told);
+                let end = |end: Option<f64>| end.map(|end| taped(unit, end)).unwrap_or_default();
+                let (least, most) = (end(least), end(most));
+                // The unit of the upper end is that of both.
+                let sign = format!(" {}", sign(unit));
+                let bare = if most.ends_with(&sign) { least.trim_end_matches(&sign) } else { &least };
+                format!("{bare}..{most}")
             }
         }
     }

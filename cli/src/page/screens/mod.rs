@@ -23,12 +23,14 @@ mod trial;
 mod wall;
 mod wishes;
 
+pub(super) use answer::in_full;
 pub(super) use filter::Filter;
 pub(super) use frame::{Screen, page};
 pub(super) use on::On;
-pub(super) use options::answers;
+pub(super) use options::{answers, first_answer};
 pub(super) use outline::outline;
 pub(super) use rooms::{Ranked, rooms};
+pub(super) use shown::shown;
 pub(super) use state::told;
 
 use maud::Markup;
@@ -54,4 +56,9 @@ pub(super) fn screen(screen: Screen, on: On<'_>, has_shelf: bool) -> Markup {
 /// Where the options of a room are.
 pub(super) fn options_of(file: &str) -> String {
     format!("/room/{}/options", address::encoded(file))
+}
+
+/// Where a room is measured.
+pub(super) fn measure_of(file: &str) -> String {
+    format!("/room/{}/measure", address::encoded(file))
 }

@@ -3,6 +3,8 @@
 use elbowroom_solver::answer::RankedOption;
 use maud::{Markup, html};
 
+use super::address::{chosen, encoded};
+use super::answer::Among;
 use super::filter::Choice;
 use super::on::On;
 use super::{answer, pins, wishes};
@@ -27,9 +29,39 @@ pub(in crate::page) fn answers(on: On<'_>) -> Markup {
     let Some(solved) = &on.seen.solved else { return waiting(on.seen) };
     let is_old = solved.step != on.seen.step;
     html! {
-        div.answers data-of=(solved.step) data-drawn=(solved.drawn_of) aria-busy=(is_old) {
+        div.answers data-of=(solved.step) data-drawn=(solved.drawn_of) data-told=(told(on, solved)) aria-busy=(is_old) {
             @if solved.answer.options.is_empty() { (nothing_fits(solved)) } @else { (ranked(on, solved)) }
         }
+    }
+}
+
+/// The answer alone, beside what it hangs on, and the way to the others.
+pub(in crate::page) fn first_answer(on: On<'_>) -> Markup {
+    let Some(solved) = &on.seen.solved else { return waiting(on.seen) };
+    let is_old = solved.step != on.seen.step;
+    let options = &solved.answer.options;
+    let meant = on.option.and_then(|key| solved.answer.keyed(key)).or(options.first());
+    html! {
+        div.answers data-of=(solved.step) data-drawn=(solved.drawn_of) aria-busy=(is_old) {
+            @if let Some(first) = meant {
+                section aria-labelledby="h-answer" {
+                    h2.unseen id="h-answer" { (words::ANSWER) }
+                    (answer::whole(on, solved, first, Among::Fields))
+                }
+                p { a href=(format!("/room/{}/options{}", encoded(on.file), chosen(on))) { (words::all_options(options.len())) } }
+            } @else { (nothing_fits(solved)) }
+        }
+    }
+}
+
+/// What is shown, in a sentence: how many, and which first.
+fn told(on: On<'_>, solved: &Solved) -> String {
+    let brief = &solved.answer.brief;
+    let shown: Vec<&RankedOption> =
+        solved.answer.options.iter().filter(|option| on.filter.shows(brief, option)).collect();
+    match shown.first() {
+        Some(&first) => words::shown(shown.len(), &said::title(brief, first)),
+        None => words::NONE_SO.to_owned(),
     }
 }
 
@@ -53,7 +85,7 @@ fn ranked(on: On<'_>, solved: &Solved) -> Markup {
         @if let Some(first) = meant {
             section aria-labelledby="h-answer" {
                 h2.unseen id="h-answer" { (words::ANSWER) }
-                (answer::whole(on, solved, first))
+                (answer::whole(on, solved, first, Among::Others))
             }
             (others(on, solved, first, &shown))
         } @else {
@@ -83,12 +115,12 @@ fn others(on: On<'_>, solved: &Solved, first: &RankedOption, shown: &[&RankedOpt
 }
 
 fn filters(on: On<'_>, solved: &Solved) -> Markup {
-    let (walls, hands) = (on.filter.walls(&solved.answer), on.filter.hands(&solved.answer));
+    let all = [("wall", words::WHICH_WALL), ("way", words::WHICH_WAY), ("hand", words::WHICH_HAND)];
+    let each = all.map(|(name, label)| (name, label, on.filter.choices(&solved.answer, name)));
     html! {
-        @if !(walls.is_empty() && hands.is_empty()) {
+        @if each.iter().any(|(_, _, choices)| !choices.is_empty()) {
             div id="filters" role="group" aria-label=(words::SHOW) {
-                (choices("wall", words::WHICH_WALL, &walls, on.filter.wall.as_deref()))
-                (choices("hand", words::WHICH_HAND, &hands, on.filter.hand.as_deref()))
+                @for (name, label, all) in &each { (choices(name, label, all, on.filter.chosen(name))) }
             }
         }
     }

@@ -24,8 +24,8 @@ pub(in crate::page) struct Ranked<'a> {
     pub(in crate::page) rooms: &'a BTreeMap<String, RankedRoom>,
     /// How the run over them stands.
     pub(in crate::page) run: &'a Run,
-    /// How many it has solved.
-    pub(in crate::page) so_far: usize,
+    /// Which room it is at, and of how many.
+    pub(in crate::page) far: [usize; 2],
 }
 
 /// The page of a folder.
@@ -93,7 +93,8 @@ fn rank_all(all: &Ranked<'_>) -> Markup {
         section aria-labelledby="h-all" {
             h2.unseen id="h-all" { (words::RANK_ALL) }
             @if *all.run == Run::Busy {
-                p id="ranking" role="status" { (words::ranking(all.so_far)) }
+                p id="ranking" role="status" { (words::ranking(all.far)) }
+                button type="button" id="rank-no-more" { (words::RANK_NO_MORE) }
             } @else {
                 form.add data-to="/rank-all" { button type="submit" { (words::RANK_ALL) } }
                 p.soft { (words::RANK_ALL_ABOUT) }
@@ -111,7 +112,8 @@ fn new_room() -> Markup {
             form.add data-to="/new" {
                 label for="new-name" { (words::ROOM_NAME) }
                 input type="text" id="new-name" name="name" required autocomplete="off";
-                button type="submit" { (words::START) }
+                button.main type="submit" name="from" value="empty" { (words::START_EMPTY) }
+                button type="submit" name="from" value="example" { (words::START_EXAMPLE) }
             }
         }
     }

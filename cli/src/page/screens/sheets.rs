@@ -6,6 +6,7 @@ use maud::{Markup, html};
 use super::address::encoded;
 use super::on::On;
 use super::pins;
+use super::state::no_answer;
 use crate::drawing::Stock;
 use crate::page::room::Solved;
 use crate::words::answer::title;
@@ -30,7 +31,7 @@ pub(super) fn part(on: On<'_>) -> Markup {
 fn sheets(on: On<'_>) -> Markup {
     let solved = on.seen.solved.as_ref().filter(|solved| solved.step == on.seen.step);
     let Some(solved) = solved.filter(|solved| !solved.answer.options.is_empty()) else {
-        return html! { p { (words::NONE) } };
+        return html! { p { (no_answer(on.seen, words::NONE)) } };
     };
     let (answer, options) = (&solved.answer, &solved.answer.options);
     let meant = on.option.and_then(|key| answer.keyed(key)).or(options.first());
@@ -59,7 +60,7 @@ fn sheets(on: On<'_>) -> Markup {
                     p.soft { (about) }
                     p.links {
                         @for (file, form) in forms {
-                            a.button id="for-client" download="" data-sheet=(format!("/room/{}/sheet/{file}", encoded(on.file)))
+                            a.button download="" data-sheet=(format!("/room/{}/sheet/{file}", encoded(on.file)))
                                 href=(format!("/room/{}/sheet/{file}?option={}&paper=a4", encoded(on.file), encoded(key)))
                                 aria-label=(words::download(name, form)) { (form) }
                         }
@@ -85,7 +86,7 @@ fn for_a_client(on: On<'_>, solved: &Solved, key: &str) -> Markup {
             h3 { (name) }
             p.soft { (about) " " (if pinned.is_empty() { words::SHARES_ONE.to_owned() } else { words::shares(pinned.len()) }) }
             p.links {
-                a.button download="" data-sheet=[pinned.is_empty().then_some(&at)] href=(format!("{at}?{}", query.join("&")))
+                a.button id="for-client" download="" data-sheet=[pinned.is_empty().then_some(&at)] href=(format!("{at}?{}", query.join("&")))
                     aria-label=(words::download(name, words::PAGE)) { (words::PAGE) }
             }
             @if !on.lists.is_empty() {

@@ -3,7 +3,7 @@
 use serde_json::Value;
 
 /// A value as a field shows it.
-pub(super) fn shown(value: &Value) -> String {
+pub(in crate::page) fn shown(value: &Value) -> String {
     match value {
         Value::Null => String::new(),
         Value::String(text) => text.clone(),

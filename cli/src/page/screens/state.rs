@@ -25,6 +25,12 @@ pub(in crate::page) fn path_of_fault(filed: Option<&Filed>, fault: &Fault) -> St
     filed.zip(fault.place).map(|(filed, place)| filed.path_at(place.offset)).unwrap_or_default()
 }
 
+/// Instead of a part that needs an answer, where there is none.
+pub(super) fn no_answer(seen: &Seen, otherwise: &'static str) -> &'static str {
+    let is_busy = matches!(seen.stage, Stage::Busy { .. });
+    words::no_answer(seen.stage == Stage::Stopped, is_busy, otherwise)
+}
+
 /// The stage of a room by a word.
 const fn stage(seen: &Seen) -> &'static str {
     match seen.stage {
@@ -42,7 +48,10 @@ fn line(seen: &Seen) -> String {
         (Stage::Busy { done, all }, _) => words::busy(done, all),
         (Stage::Done, Some(solved)) => words::found(&solved.answer),
         (Stage::Done, None) => String::new(),
-        (Stage::Faulty, _) => words::FAULTS.to_owned(),
+        (Stage::Faulty, _) => match (unmeasured(seen), faults_of(seen).is_empty()) {
+            (walls @ 1.., true) => words::to_measure(walls),
+            _ => words::FAULTS.to_owned(),
+        },
         (Stage::Failed, _) => words::FAILED.to_owned(),
         (Stage::Stopped, _) => words::STOPPED.to_owned(),
     }
@@ -51,7 +60,6 @@ fn line(seen: &Seen) -> String {
 /// How a room stands, for the script: the step, the stage, the line that is told, the faults at their fields.
 pub(in crate::page) fn told(seen: &Seen) -> Told {
     let filed = Filed::read(&seen.text).ok();
-    let faults = seen.read.as_ref().err().map_or(&[][..], |faults| faults.as_slice());
     let fault = |fault: &Fault| {
         json!({
             "at": path_of_fault(filed.as_ref(), fault),
@@ -65,8 +73,31 @@ pub(in crate::page) fn told(seen: &Seen) -> Told {
         "line": clean(&line(seen)),
         "of": seen.solved.as_ref().map(|solved| solved.step),
         "can": seen.can,
-        "faults": faults.iter().map(fault).collect::<Vec<_>>(),
+        "faults": faults_of(seen).into_iter().map(fault).collect::<Vec<_>>(),
     }))
+}
+
+/// Walls that have no length yet: a room that is being measured has some.
+fn unmeasured(seen: &Seen) -> usize {
+    let values = Filed::read(&seen.text).map(|filed| filed.values()).unwrap_or_default();
+    values["walls"].as_array().into_iter().flatten().filter(|wall| is_unmeasured(wall)).count()
+}
+
+fn is_unmeasured(wall: &Value) -> bool {
+    wall.get("length").is_some_and(Value::is_null) && wall["start"].is_null()
+}
+
+/// What is wrong with the file; what is still to be measured is not.
+fn faults_of(seen: &Seen) -> Vec<&Fault> {
+    let Err(faults) = &seen.read else { return Vec::new() };
+    let filed = Filed::read(&seen.text).ok();
+    let values = filed.as_ref().map(Filed::values).unwrap_or_default();
+    let is_to_come = |fault: &Fault| {
+        let path = path_of_fault(filed.as_ref(), fault);
+        let wall = path.strip_prefix("walls.").and_then(|row| row.split('.').next()?.parse::<usize>().ok());
+        fault.code == "missing_key" && wall.is_some_and(|wall| is_unmeasured(&values["walls"][wall]))
+    };
+    faults.iter().filter(|fault| !is_to_come(fault)).collect()
 }
 
 fn clean(text: &str) -> String {
@@ -93,9 +124,9 @@ pub(super) fn state(seen: &Seen, file: &str, may_change: bool) -> Markup {
 
 /// The faults, each with its remedy; their fields show them too.
 fn faults(seen: &Seen) -> Markup {
-    let Err(faults) = &seen.read else { return html! { ul id="faults" hidden {} } };
+    let faults = faults_of(seen);
     html! {
-        ul id="faults" {
+        ul id="faults" hidden[faults.is_empty()] {
             @for fault in faults.iter() {
                 li { (fault.message) " " (fault.remedy) }
             }

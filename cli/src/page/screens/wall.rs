@@ -70,10 +70,11 @@ fn holds(place: usize, wall: &Value, units: Units) -> Markup {
         @for (which, row) in items.iter().enumerate() { (item::put(&format!("walls.{place}.holds.{which}"), row, units)) }
         p.soft { (if items.is_empty() { words::HOLDS_NOTHING } else { words::HOLDS_MORE }) }
         div.turn {
-            @for (kind, row) in item::kinds() {
-                button type="button" data-add-to=(format!("walls.{place}.holds")) data-row=(row) { (words::add(kind)) }
+            @for (kind, _) in item::kinds() {
+                button type="button" id=(format!("add-{kind}")) data-draft=(kind) aria-expanded="false" { (words::add(kind)) }
             }
         }
+        @for (kind, row) in item::kinds() { (item::draft(&format!("walls.{place}.holds"), kind, &row, units)) }
     }
 }
 

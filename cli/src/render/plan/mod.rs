@@ -40,7 +40,7 @@ pub(crate) use piece::{piece, piece_scale};
 pub(crate) use purpose::Purpose;
 pub(crate) use sheet::sheet;
 pub(crate) use shown::Shown;
-pub(crate) use whole::{Alone, alone, for_page, thumbnail, to_set_out};
+pub(crate) use whole::{Alone, alone, for_page, for_page_in_full, thumbnail, to_set_out};
 
 #[cfg(test)]
 mod collisions;

@@ -42,6 +42,12 @@ pub(crate) fn for_page(shown: Shown<'_>, widest: &Paper) -> Alone {
     by_itself(shown, Purpose::Client, frame, area)
 }
 
+/// The same with all that is worked out: ways, sight lines, floor that is kept free, with what each number on it stands for.
+pub(crate) fn for_page_in_full(shown: Shown<'_>, widest: &Paper) -> Alone {
+    let (frame, area) = Frame::at_scale(shown.brief(), Frame::largest_scale(shown.brief(), widest));
+    by_itself(shown, Purpose::Working, frame, area)
+}
+
 /// The plan as small as a stamp, with the size of each piece that has room for it: as large as a sheet so wide and high
 /// holds it.
 pub(crate) fn thumbnail(shown: Shown<'_>, widest: &Paper) -> Sheet {

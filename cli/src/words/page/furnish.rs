@@ -4,8 +4,17 @@ use elbowroom_model::{Rounding, SizeRange, Unit};
 
 /// Over the pieces.
 pub(crate) const PIECES: &str = "What should stand in the room";
-/// What one can write.
-pub(crate) const ABOUT: &str = "A size you own as one figure; a range as 200..260; nothing for what is usual.";
+/// What one can write, with figures as this unit has them.
+pub(crate) fn about(unit: Unit) -> String {
+    let such = match unit {
+        Unit::Millimetre => "2000..2600",
+        Unit::Centimetre => "200..260",
+        Unit::Metre => "2..2.6",
+        Unit::Inch => "80..102",
+        Unit::Foot => "80..102 in",
+    };
+    format!("A size you own as one figure; a range as {such}; nothing for what is usual.")
+}
 /// Over the form for another.
 pub(crate) const ADD: &str = "Add a piece";
 /// A button.
@@ -32,6 +41,32 @@ pub(crate) const NEEDED: &str = "Is it needed";
 pub(crate) const IS_NEEDED: &str = "needed";
 /// A choice.
 pub(crate) const IF_IT_FITS: &str = "only if it fits";
+/// Folded fields of a piece.
+pub(crate) const MORE: &str = "More about it";
+/// A field.
+pub(crate) const SECOND_RETURN: &str = "Second return";
+/// A field.
+pub(crate) const RETURN_DEPTH: &str = "Depth of the return";
+/// A field.
+pub(crate) const CHAISE: &str = "Its return has no back";
+/// A field.
+pub(crate) const PAIR: &str = "Two of them stand";
+/// Its choices.
+pub(crate) const PAIRS: [(&str, &str); 3] =
+    [("either", "either way"), ("facing", "facing each other"), ("corner", "round a corner")];
+/// A field.
+pub(crate) const AIM: &str = "Draw it";
+/// Its choices.
+pub(crate) const AIMS: [(&str, &str); 3] =
+    [("", "as the others"), ("usual", "of usual size"), ("largest", "as large as it can be")];
+/// A field.
+pub(crate) const SERVES: &str = "Stands by which seat";
+/// A choice of it.
+pub(crate) const ANY_SEAT: &str = "any";
+/// A field of what has its place in the file.
+pub(crate) const HELD: &str = "In its place";
+/// Its choices.
+pub(crate) const HOLDS: [(&str, &str); 2] = [("true", "held there"), ("false", "free to stand elsewhere")];
 /// Choices of a hand.
 pub(crate) const HANDS: [(&str, &str); 3] = [("either", "either"), ("left", "left"), ("right", "right")];
 /// A button.

@@ -1,7 +1,20 @@
 //! What the screen of the measurements says.
 
-/// How it goes.
-pub(crate) const ABOUT: &str = "Clockwise: face a wall from inside, measure it, then turn to the one at its right-hand end. Any unit will do: 352, 3.52 m, 11 ft 6.";
+use elbowroom_model::Unit;
+
+/// How it goes, with figures as this unit has them.
+pub(crate) fn about(unit: Unit) -> String {
+    let such = match unit {
+        Unit::Millimetre => "3520, 3.52 m, 11 ft 6",
+        Unit::Centimetre => "352, 3.52 m, 11 ft 6",
+        Unit::Metre => "3.52, 352 cm, 11 ft 6",
+        Unit::Inch => "138 1/2, 11 ft 6, 3.52 m",
+        Unit::Foot => "11 6, 11 ft 6, 138 in, 3.52 m",
+    };
+    format!(
+        "Clockwise: face a wall from inside, measure it, then turn to the one at its right-hand end. Any unit will do: {such}."
+    )
+}
 /// Over the room's own fields.
 pub(crate) const ROOM: &str = "The room";
 /// A field.
@@ -86,6 +99,27 @@ pub(crate) const DIAGONALS: &str = "Diagonals";
 pub(crate) const DIAGONALS_ABOUT: &str = "From the left end of one wall to the left end of another: they tell whether corners are square, and which length is off.";
 /// A button.
 pub(crate) const ADD_DIAGONAL: &str = "Add a diagonal";
+/// A button: the figures of something new are in.
+pub(crate) const PUT_THERE: &str = "Put it there";
+/// A button: nothing new after all.
+pub(crate) const LEAVE_OUT: &str = "Leave it out";
+/// Before its figures are in.
+pub(crate) const NOT_YET_THERE: &str = "Measure it first: it is on the wall once its figures are in.";
+/// A field.
+pub(crate) const FIRE_OPENING: &str = "Opening of the fire, width";
+/// A field.
+pub(crate) const FIRE_OPENING_AT: &str = "Its opening, from the breast's left end";
+/// A field.
+pub(crate) const CLIENT: &str = "Client";
+/// A field.
+pub(crate) const NOTE: &str = "Note";
+/// What becomes of it.
+pub(crate) const NOTE_ABOUT: &str = "Stands on sheets and at the head of the page.";
+/// Over the diagonal that is asked for.
+pub(crate) const ASK_DIAGONAL: &str = "Measure a diagonal";
+/// Why it is asked for.
+pub(crate) const ASK_DIAGONAL_ABOUT: &str =
+    "One diagonal tells which of the lengths is off, and whether the corners are square.";
 /// A field.
 pub(crate) const FROM: &str = "From the left end of";
 /// A field.
@@ -115,6 +149,16 @@ pub(crate) fn wall_of(place: usize, all: usize) -> String {
 /// A small gap that is spread.
 pub(crate) fn closes_within(gap: &str) -> String {
     format!("The walls end {gap} from where they began: little enough to spread over them.")
+}
+
+/// A gap that is too wide, beside the drawing.
+pub(crate) fn ends_off(gap: &str) -> String {
+    format!("The walls end {gap} from where they began.")
+}
+
+/// Something that is new on a wall.
+pub(crate) fn new(kind: &str) -> String {
+    format!("A new {kind}")
 }
 
 /// A gap that is too wide.

@@ -38,9 +38,14 @@ pub(crate) const RANK_ALL_ABOUT: &str = "What was solved before and has not chan
 /// Of a room whose file is another by now.
 pub(crate) const CHANGED_SINCE: &str = "Changed since it was ranked.";
 
-/// How far the run over all rooms is.
-pub(crate) fn ranking(solved: usize) -> String {
-    format!("Ranking all rooms: {} solved so far.", counted(solved, "room", "rooms"))
+/// A button while they are ranked.
+pub(crate) const RANK_NO_MORE: &str = "Stop ranking";
+/// After it was pressed.
+pub(crate) const RANKING_STOPS: &str = "Stopping after the rooms under way. What is ranked by then is kept.";
+
+/// How far the run over all rooms is: at which room, and of how many.
+pub(crate) fn ranking([at, all]: [usize; 2]) -> String {
+    format!("Ranking all rooms: at {at} of {all}.")
 }
 
 /// Where the run over all rooms broke off.
@@ -78,24 +83,65 @@ pub(crate) const UNDO: &str = "Undo";
 pub(crate) const REDO: &str = "Redo";
 /// A button: shows what is on the disk.
 pub(crate) const SHOW_NEW: &str = "Show what is there now";
-/// Where another window was quicker.
-pub(crate) const BEHIND: &str =
-    "Another window changed this room since. Your last change was not written; nothing is lost.";
-/// Where something else wrote to the file.
-pub(crate) const ON_DISK: &str =
-    "The file was changed by something else since. Your last change was not written, so that theirs is not lost.";
+/// Where another window was quicker, and what was asked for hangs on what it did.
+pub(crate) const BEHIND: &str = "Another window changed this room since, so nothing was taken back here.";
+/// Where something else wrote to the file, and what was asked for hangs on that.
+pub(crate) const ON_DISK: &str = "The file was changed by something else since, so nothing was taken back.";
+/// A button: what was typed here is written all the same.
+pub(crate) const WRITE_MINE: &str = "Write mine";
+/// A button: what is there stays.
+pub(crate) const KEEP_THEIRS: &str = "Keep what is there";
+/// After a step beside somebody else's.
+pub(crate) const BESIDE: &str = "Something else had changed the file meanwhile. Both changes are in it now.";
+/// On a page that lay open.
+pub(crate) const ELSEWHERE: &str = "The file was changed elsewhere: this is how it stands now.";
+/// Where a step was not saved.
+pub(crate) const UNSAVED: &str = "Your last change is not saved";
+
+/// The same place was changed elsewhere: what stands there now.
+pub(crate) fn crossed(by_other: bool, there: &[String]) -> String {
+    let who = if by_other { "The file was changed by something else" } else { "Another window changed this" };
+    let there: Vec<&str> = there.iter().map(String::as_str).filter(|it| !it.is_empty()).collect();
+    let now = if there.is_empty() { "nothing".to_owned() } else { there.join(", ") };
+    format!("{who} meanwhile. There it says {now}; what you entered is not written yet.")
+}
+
+/// How many options a filter shows, and the first of them.
+pub(crate) fn shown(count: usize, first: &str) -> String {
+    format!("{} shown; first: {first}.", counted(count, "option", "options"))
+}
+
 /// Where there is nothing to take back or again.
 pub(crate) const NOTHING_TO_TAKE: &str = "There is nothing to take back or again.";
 /// Where the text cannot be changed in place.
 pub(crate) const NOT_KEPT: &str = "The file is written so that this cannot be changed without touching something else of it. Change it in an editor; the page shows it then.";
 /// Where what is asked for is not understood.
 pub(crate) const NOT_UNDERSTOOD: &str = "That was not understood. Load the page again.";
+/// Where a request is larger than any that a page makes.
+pub(crate) const TOO_LARGE: &str = "That is too much for one change. Make it in smaller ones.";
+/// Where a request is no text.
+pub(crate) const NO_TEXT: &str = "That is no text that this page can read.";
+/// Where there is no answer, since the work was stopped.
+pub(crate) const NONE_STOPPED: &str =
+    "The work was stopped before anything was found. Go on, above, takes it up again.";
+/// Where there is no answer yet.
+pub(crate) const NONE_YET: &str = "This comes once the room is worked out.";
+
+/// Instead of a part that needs an answer, where there is none: why, and `otherwise` where nothing fits.
+pub(crate) fn no_answer(is_stopped: bool, is_busy: bool, otherwise: &'static str) -> &'static str {
+    match (is_stopped, is_busy) {
+        (true, _) => NONE_STOPPED,
+        (_, true) => NONE_YET,
+        _ => otherwise,
+    }
+}
+
 /// Where the server does not answer any more.
 pub(crate) const GONE: &str = "The program does not answer any more: start `elbowroom page` again and follow its link.";
 /// While something is sent.
 pub(crate) const SAVING: &str = "Saving";
 /// Over the faults of the file.
-pub(crate) const FAULTS: &str = "The file needs something mended before it can be ranked";
+pub(crate) const FAULTS: &str = "The file needs something mended before it can be ranked.";
 /// Where the work broke off.
 pub(crate) const FAILED: &str =
     "The work broke off. The file is whole and as you left it. Change something, or try again.";
@@ -118,13 +164,30 @@ pub(crate) const SHOW: &str = "Show only";
 /// A filter.
 pub(crate) const WHICH_WALL: &str = "Against which wall";
 /// A filter.
+pub(crate) const WHICH_WAY: &str = "Facing";
+/// A filter.
 pub(crate) const WHICH_HAND: &str = "Which hand";
 /// A filter: no wall.
 pub(crate) const FREE: &str = "free in the room";
 /// A filter: no matter.
 pub(crate) const ANY: &str = "any";
 /// Where the filters leave nothing.
-pub(crate) const NONE_SO: &str = "No option is so. Choose another wall or hand.";
+pub(crate) const NONE_SO: &str = "No option is so. Choose another wall, way or hand.";
+/// A field.
+pub(crate) const PLAN_SHOWS: &str = "The plan shows";
+/// Its choices.
+pub(crate) const PLAN_SHOWN: [(&str, &str); 2] =
+    [("", "pieces and sizes"), ("all", "ways, sight lines and floor kept free too")];
+/// Over the buttons that show the plan nearer.
+pub(crate) const PLAN_NEARER: &str = "How near the plan is seen";
+/// A button.
+pub(crate) const NEARER: &str = "Nearer";
+/// A button.
+pub(crate) const FARTHER: &str = "Farther";
+/// A button.
+pub(crate) const WHOLE_PLAN: &str = "All of it";
+/// What keys do there.
+pub(crate) const ZOOM_KEYS: &str = "Arrow keys move a plan that is seen nearer.";
 /// A link.
 pub(crate) const TRY_THIS: &str = "Try a piece elsewhere";
 /// A link.
@@ -136,12 +199,17 @@ pub(crate) const ROOMS: &str = "Rooms";
 /// Over the form for a new one.
 pub(crate) const NEW_ROOM: &str = "A new room";
 /// What it starts from.
-pub(crate) const NEW_ROOM_ABOUT: &str =
-    "It starts as an example, furnished and ready to play with; put your own figures in its place.";
+pub(crate) const NEW_ROOM_ABOUT: &str = "An empty room is yours to measure. An example is furnished and ready to play with; put your own figures in its place.";
 /// A field.
 pub(crate) const ROOM_NAME: &str = "Name of the file";
 /// A button.
-pub(crate) const START: &str = "Start";
+pub(crate) const START_EMPTY: &str = "Start with an empty room";
+/// A button.
+pub(crate) const START_EXAMPLE: &str = "Start from an example";
+/// While walls have no length yet.
+pub(crate) fn to_measure(walls: usize) -> String {
+    format!("{} still to be measured.", counted(walls, "wall is", "walls are"))
+}
 /// Over what can be done to a room of the list.
 pub(crate) const CHANGE_NAME: &str = "Duplicate or rename";
 /// A field.
@@ -236,6 +304,11 @@ pub(crate) fn firm(brief: &Brief, option: &RankedOption) -> String {
 /// Score and firmness of another one.
 pub(crate) fn comes(brief: &Brief, option: &RankedOption) -> String {
     format!("Score {:.0}; {}", option.score, firm::comes_first(brief, option))
+}
+
+/// A link to all options.
+pub(crate) fn all_options(count: usize) -> String {
+    format!("See {}", counted(count, "option", "options"))
 }
 
 /// A filter with how many options it leaves.

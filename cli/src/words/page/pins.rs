@@ -8,6 +8,8 @@ pub(crate) const SIDE_BY_SIDE: &str = "See them side by side";
 pub(crate) const ONE_MORE: &str = "Pin one or two more to see them side by side.";
 /// Over the comparison.
 pub(crate) const HEADING: &str = "Side by side";
+/// Over what of it can be had as a file.
+pub(crate) const TAKE_ALONG: &str = "To take along";
 /// Where too few are pinned.
 pub(crate) const TOO_FEW: &str =
     "Pin two or three options, each by its button under Options, and they stand here side by side.";

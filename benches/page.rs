@@ -56,7 +56,8 @@ fn of_room(room: &Path, sums: &mut Sums) {
         first = served.get("options");
     }
     sums.first.push(begun.elapsed());
-    let parts = ["page.css", "page.js", "room.js", "fields.js", "options.js", "icon.svg", "book.ttf", "bold.ttf"];
+    let parts =
+        ["page.css", "page.js", "address.js", "parts.js", "room.js", "options.js", "icon.svg", "book.ttf", "bold.ttf"];
     let parts: usize = parts.iter().map(|part| served.asked("GET", &format!("/{part}"), "").len()).sum();
     sums.bytes = sums.bytes.max(first.len() + parts);
     let (mut sizes, mut wishes) = (Vec::new(), Vec::new());

@@ -73,6 +73,17 @@ fn two_windows_and_what_is_chosen_hold_in_a_real_browser() {
 }
 
 #[test]
+fn screens_read_on_a_phone_and_on_a_desk_in_a_real_browser() {
+    let Some(browser) = browser() else { return };
+    // Names as long as nobody would type them.
+    let text = demo("canal-flat.yaml").replace("name: reading lamp", &format!("name: {}", "w".repeat(3000)));
+    assert!(text.len() > 3000);
+    let served = Served::file(&text);
+    let told = wrong("looks.cjs", &[&browser, &served.link()]);
+    assert!(told.is_empty(), "{told}");
+}
+
+#[test]
 fn the_main_job_is_done_in_a_real_browser() {
     let Some(browser) = browser() else { return };
     let text = demo("which-hand.yaml").replace("Ropewalk 7, upper flat", HARM);

@@ -91,3 +91,26 @@ fn whoever_holds_connections_open_and_asks_for_nothing_is_let_go() {
         assert!(ended.is_ok() || ended.is_err_and(|why| why.kind() != std::io::ErrorKind::WouldBlock));
     }
 }
+
+/// What a browser fetches before the first screen stands, in bytes before compression: 100 kB at most.
+#[test]
+fn the_first_screen_is_light() {
+    for room in ["canal-flat.yaml", "open-plan.yaml", "two-groups.yaml"] {
+        let served = Served::file(&demo(room));
+        served.get("/room/room.yaml/options");
+        served.settled();
+        let page = served.get("/room/room.yaml/options").text();
+        assert!(page.contains("id=\"first\""));
+        let linked =
+            page.split("href=\"").chain(page.split("src=\"")).skip(1).filter_map(|rest| rest.split('"').next());
+        let kinds = [".css", ".js", ".svg"];
+        let mut parts: Vec<&str> = linked.filter(|part| kinds.iter().any(|kind| part.ends_with(kind))).collect();
+        parts.extend(["/book.ttf", "/bold.ttf"]);
+        parts.sort_unstable();
+        parts.dedup();
+        assert!(parts.len() >= 9, "{parts:?}");
+        let weights: Vec<usize> = parts.iter().map(|part| served.get(part).body.len()).collect();
+        let all = page.len() + weights.iter().sum::<usize>();
+        assert!(all < 100_000, "{room}: {all}; page {}, {parts:?} {weights:?}", page.len());
+    }
+}

@@ -1,18 +1,18 @@
 // The options: wishes that put them in another order as they are moved, and filters.
 import { keep, main, pin, query } from "./address.js";
 import { on, put, take } from "./room.js";
-import { dress } from "./zoom.js";
 
-const answers = document.getElementById("answers");
+const answers = () => document.getElementById("answers");
 const line = document.getElementById("line");
-const first = () => answers.querySelector("#first [data-title]")?.textContent ?? "";
+const first = () => answers().querySelector("#first [data-title]")?.textContent ?? "";
 const moved = new Map();
 let sending = false;
+let dress = null;
 
 async function shown() {
   const was = first();
-  await put(answers, "answers");
-  await dress();
+  await put(answers(), "answers");
+  await dress?.();
   if (was !== "" && first() !== "" && first() !== was) line.textContent = `${line.textContent} ${line.dataset.nowFirst} ${first()}.`;
 }
 
@@ -50,9 +50,9 @@ main.addEventListener("change", async (event) => {
   }
   query.delete("option");
   keep();
-  await put(answers, "answers");
-  await dress();
-  line.textContent = answers.querySelector("[data-told]")?.dataset.told ?? line.textContent;
+  await put(answers(), "answers");
+  await dress?.();
+  line.textContent = answers().querySelector("[data-told]")?.dataset.told ?? line.textContent;
 });
 
 // A pin is kept in the address, so that it holds on every screen.
@@ -60,8 +60,20 @@ main.addEventListener("click", async (event) => {
   const button = event.target.closest("[data-pin]");
   if (button === null) return;
   pin(button.dataset.pin);
-  await put(answers, "answers");
-  await dress();
+  await put(answers(), "answers");
+  await dress?.();
 });
 
 on("solved", shown);
+on("stepped", async (body, told) => {
+  if (body.step === undefined && !body.elsewhere && !told.beside) return;
+  await put(document.getElementById("part"), "options");
+  await dress?.();
+});
+
+// What few need is fetched once somebody comes near it.
+for (const near of ["focusin", "pointerover"]) {
+  main.addEventListener(near, async (event) => {
+    if (dress === null && event.target.closest("#first .plan-part") !== null) ({ dress } = await import("./zoom.js"));
+  });
+}

@@ -13,8 +13,8 @@ const main = document.getElementById("main");
 
 if (main?.dataset.room) {
   const { begin } = await import("./room.js");
-  await import("./fields.js");
   if (main.dataset.screen === "options") await import("./options.js");
+  else await import("./fields.js");
   if (main.dataset.screen === "try") await import("./trial.js");
   await begin();
 }

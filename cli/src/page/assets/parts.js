@@ -40,11 +40,13 @@ const sight = new IntersectionObserver((entries) => {
   }
 }, { rootMargin: "300px" });
 
+const named = ({ dataset: { of, plan, hand } }) => [of, plan, hand].join(" ");
+
 async function draw(figure) {
-  const { plan, of } = figure.dataset;
-  const name = `${of} ${plan}`;
+  const { plan, hand } = figure.dataset;
+  const name = named(figure);
   if (!plans.has(name)) {
-    const reply = await fetched(`plan?${new URLSearchParams({ option: plan })}`);
+    const reply = await fetched(`plan?${new URLSearchParams({ option: plan, hand: hand ?? "" })}`);
     if (reply === null || !reply.ok) return;
     plans.set(name, await reply.text());
   }
@@ -53,8 +55,8 @@ async function draw(figure) {
 
 /** Has the plans of a part drawn once they come into sight, and kept. */
 export function lookAt(element) {
-  for (const figure of element.querySelectorAll("figure[data-plan]")) {
-    const known = plans.get(`${figure.dataset.of} ${figure.dataset.plan}`);
+  for (const figure of element.querySelectorAll("[data-plan]")) {
+    const known = plans.get(named(figure));
     if (known === undefined) sight.observe(figure);
     else figure.innerHTML = known;
   }

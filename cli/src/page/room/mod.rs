@@ -4,6 +4,7 @@
 //! has written there is told, and never written over.
 
 mod history;
+mod seen;
 mod solved;
 mod step;
 mod work;
@@ -14,13 +15,14 @@ use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use elbowroom_model::filed::Change;
-use elbowroom_model::{Brief, Fault, Unit, scenario};
+use elbowroom_model::{Brief, Fault, scenario};
 use elbowroom_solver::{Limits, hang_on_wishes, rank, rewished};
 use tokio::sync::watch;
 
 use crate::process::source::{self, Unreadable};
 use crate::process::whole::Whole;
 use history::History;
+pub(super) use seen::Seen;
 pub(super) use solved::Solved;
 pub(super) use step::{By, NotTaken, Step, Taken};
 use step::{changed, crossed};
@@ -52,36 +54,6 @@ struct Held {
     read: Option<Result<Arc<Brief>, Arc<Vec<Fault>>>>,
     solved: Option<Arc<Solved>>,
     work: Work,
-}
-
-/// A room as it stands at one moment.
-#[derive(Clone)]
-pub(super) struct Seen {
-    /// Its text.
-    pub(super) text: String,
-    /// The step that the text is of.
-    pub(super) step: u64,
-    /// What the text says, or what is wrong with it.
-    pub(super) read: Result<Arc<Brief>, Arc<Vec<Fault>>>,
-    /// What came of this text or, where that is not known yet, of an earlier one.
-    pub(super) solved: Option<Arc<Solved>>,
-    /// Whether there is something to take back, and to take again.
-    pub(super) can: [bool; 2],
-    /// How the work on it stands.
-    pub(super) stage: Stage,
-}
-
-impl Seen {
-    /// The same with its lengths told in another unit.
-    pub(super) fn told_in(&self, units: Option<Unit>) -> Self {
-        let Some(units) = units else { return self.clone() };
-        let told = |brief: &Arc<Brief>| match brief.units == units {
-            true => Arc::clone(brief),
-            false => Arc::new(Brief { units, ..(**brief).clone() }),
-        };
-        let read = self.read.as_ref().map(told).map_err(Arc::clone);
-        Self { read, solved: self.solved.as_ref().map(|solved| Solved::told_in(solved, units)), ..self.clone() }
-    }
 }
 
 impl Room {

@@ -14,7 +14,10 @@ use crate::words::page as words;
 /// What a plan takes at most, in paper millimetres: its letters then read at half the width of a desk's screen.
 const WIDEST: Paper = Paper { width: 104.0, height: 92.0 };
 
-/// What a small plan takes at most: so little that the sizes on it read on a phone, and where it is one of several.
+/// What a plan takes at most on a phone: the sizes on it read there.
+const IN_HAND: Paper = Paper { width: 70.0, height: 60.0 };
+
+/// What a small plan takes at most: so little that the sizes on it read where it is one of several.
 const SMALL: Paper = Paper { width: 54.0, height: 44.0 };
 
 /// Plans by the unit that they are told in and by their option.
@@ -90,7 +93,12 @@ impl Solved {
         self.drawn(key, key.to_owned(), |shown| plan::for_page(shown, &WIDEST).sheet)
     }
 
-    /// The same as one of several, with sizes alone on it.
+    /// The same for a phone, with sizes alone on it.
+    pub(in crate::page) fn in_hand(&self, key: &str) -> Option<Arc<str>> {
+        self.drawn(key, format!("in hand {key}"), |shown| plan::thumbnail(shown, &IN_HAND))
+    }
+
+    /// The same as one of several.
     pub(in crate::page) fn small(&self, key: &str) -> Option<Arc<str>> {
         self.drawn(key, format!("small {key}"), |shown| plan::thumbnail(shown, &SMALL))
     }

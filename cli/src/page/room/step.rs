@@ -4,7 +4,7 @@ use elbowroom_model::Fault;
 use elbowroom_model::filed::{Change, Filed, Unchanged};
 use serde_json::Value;
 
-use super::Seen;
+use super::seen::Seen;
 
 use crate::process::failure::Failure;
 

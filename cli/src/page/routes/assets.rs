@@ -10,7 +10,10 @@ use crate::drawing::{Letters, Weight, letters_of, plain_tones};
 use crate::page::reply;
 
 /// The page's style, after the tones of plans as they are printed.
-static STYLE: LazyLock<Vec<u8>> = LazyLock::new(|| (plain_tones() + include_str!("../assets/page.css")).into_bytes());
+static STYLE: LazyLock<Vec<u8>> =
+    LazyLock::new(|| (plain_tones() + &tight(include_str!("../assets/page.css"))).into_bytes());
+/// What no screen of options needs.
+static MORE_STYLE: LazyLock<Vec<u8>> = LazyLock::new(|| tight(include_str!("../assets/more.css")).into_bytes());
 /// The scripts, by name, as they are sent.
 static SCRIPTS: LazyLock<Vec<(&str, Vec<u8>)>> =
     LazyLock::new(|| WRITTEN.iter().map(|(name, script)| (*name, as_sent(script))).collect());
@@ -43,6 +46,17 @@ fn as_sent(script: &str) -> Vec<u8> {
     lines.flat_map(|line| [line, "\n"]).collect::<String>().into_bytes()
 }
 
+/// A style as a browser reads it: without comments, and without the blanks that only people need. No text of ours holds such.
+fn tight(style: &str) -> String {
+    let lines = style.lines().map(str::trim).filter(|line| !line.is_empty() && !line.starts_with("/*"));
+    let mut tight = lines.collect::<Vec<_>>().join("\n");
+    for (loose, close) in [(" { ", "{"), (" {", "{"), ("; }", "}"), (" }", "}"), ("; ", ";"), (": ", ":"), (", ", ",")]
+    {
+        tight = tight.replace(loose, close);
+    }
+    tight
+}
+
 /// A part of the page by its name.
 pub(super) async fn asset(Path(name): Path<String>) -> Response {
     if let Some((_, script)) = SCRIPTS.iter().find(|(own, _)| *own == name) {
@@ -50,6 +64,7 @@ pub(super) async fn asset(Path(name): Path<String>) -> Response {
     }
     match name.as_str() {
         "page.css" => reply::asset("text/css; charset=utf-8", &STYLE),
+        "more.css" => reply::asset("text/css; charset=utf-8", &MORE_STYLE),
         "icon.svg" => reply::asset("image/svg+xml", include_bytes!("../assets/icon.svg")),
         "book.ttf" => reply::asset("font/ttf", &BOOK),
         "bold.ttf" => reply::asset("font/ttf", &BOLD),
@@ -61,12 +76,18 @@ pub(super) async fn asset(Path(name): Path<String>) -> Response {
 
 #[cfg(test)]
 mod tests {
-    use super::as_sent;
+    use super::{as_sent, tight};
 
     #[test]
     fn scripts_are_sent_without_what_is_for_people() {
         let script = "// Why.\nif (here) {\n  // How.\n  there(`a${1} // b`);\n\n}\n";
         assert_eq!(as_sent(script), b"if (here) {\nthere(`a${1} // b`);\n}\n");
+    }
+
+    #[test]
+    fn styles_are_sent_without_what_is_for_people() {
+        let style = "/* Why. */\n@media (max-width: 60rem) {\n  a:hover, .b { color: red; margin: 0 1px; }\n}\n";
+        assert_eq!(tight(style), "@media (max-width:60rem){\na:hover,.b{color:red;margin:0 1px}\n}");
     }
 
     /// What is taken from a line would be taken from a text that goes on over it.

@@ -107,11 +107,13 @@ pub(super) async fn news(State(desk): State<Desk>, Path(name): Path<String>) -> 
     .await
 }
 
-/// The small plan of an option.
+/// The small plan of an option, or the one for a phone.
 pub(super) async fn plan(State(desk): State<Desk>, Path(name): Path<String>, asked: Asked) -> Response {
     beside(move || {
         let solved = desk.room(&name).and_then(|room| room.seen().ok()?.told_in(asked.units).solved);
-        let plan = solved.zip(asked.one("option")).and_then(|(solved, key)| solved.small(key));
+        let plan = solved.zip(asked.one("option")).and_then(|(solved, key)| {
+            if asked.one("hand").is_some() { solved.in_hand(key) } else { solved.small(key) }
+        });
         plan.map_or_else(missing, |plan| reply::drawing(&plan))
     })
     .await

@@ -42,7 +42,7 @@ pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption, among: A
             div.plan-part {
                 figure.plan {
                     div.at-desk { (PreEscaped(solved.plan(&option.key).unwrap_or_default())) }
-                    div.in-hand { (PreEscaped(solved.small(&option.key).unwrap_or_default())) }
+                    div.in-hand data-plan=(option.key) data-of=(solved.drawn_of) data-hand="1" {}
                 }
                 @if among == Among::Others { (nearer()) }
             }

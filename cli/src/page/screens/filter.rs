@@ -28,11 +28,17 @@ pub(super) struct Choice {
     pub(super) count: usize,
 }
 
-/// A filter: its name in addresses, and what an option is by it; nothing where it says nothing of the option.
-type Kind = (&'static str, fn(&Brief, &RankedOption) -> Option<String>);
+/// A filter.
+struct Kind {
+    /// Its name in addresses.
+    name: &'static str,
+    /// What an option is by it; nothing where it says nothing of the option.
+    of: fn(&Brief, &RankedOption) -> Option<String>,
+}
 
 /// The filters, in the order in which they stand.
-const KINDS: [Kind; 3] = [("wall", wall_of), ("way", way_of), ("hand", hand_of)];
+const KINDS: [Kind; 3] =
+    [Kind { name: "wall", of: wall_of }, Kind { name: "way", of: way_of }, Kind { name: "hand", of: hand_of }];
 
 impl Filter {
     /// What is chosen, by its name in addresses.
@@ -50,16 +56,16 @@ impl Filter {
         self.each().into_iter().find(|(own, _)| *own == name).and_then(|(_, value)| value.as_deref())
     }
 
-    fn lets_by(&self, (name, of): &Kind, brief: &Brief, option: &RankedOption) -> bool {
-        self.chosen(name).is_none_or(|chosen| of(brief, option).as_deref() == Some(chosen))
+    fn lets_by(&self, kind: &Kind, brief: &Brief, option: &RankedOption) -> bool {
+        self.chosen(kind.name).is_none_or(|chosen| (kind.of)(brief, option).as_deref() == Some(chosen))
     }
 
     /// The choices of a filter, with how many options each leaves of those that the other filters show.
     pub(super) fn choices(&self, answer: &Answer, name: &str) -> Vec<Choice> {
         let brief = &answer.brief;
-        let Some((_, of)) = KINDS.iter().find(|(own, _)| *own == name) else { return Vec::new() };
+        let Some(Kind { of, .. }) = KINDS.iter().find(|kind| kind.name == name) else { return Vec::new() };
         let others = |option: &&RankedOption| {
-            KINDS.iter().filter(|(own, _)| *own != name).all(|kind| self.lets_by(kind, brief, option))
+            KINDS.iter().filter(|kind| kind.name != name).all(|kind| self.lets_by(kind, brief, option))
         };
         let shown: Vec<Option<String>> = answer.options.iter().filter(others).map(|option| of(brief, option)).collect();
         let mut choices: Vec<Choice> = Vec::new();

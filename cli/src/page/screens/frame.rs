@@ -50,7 +50,7 @@ impl Screen {
     /// The scripts that its part of `page.js` calls on.
     const fn scripts(self) -> &'static [&'static str] {
         match self {
-            Self::Options => &["/address.js", "/parts.js", "/room.js", "/fields.js", "/options.js", "/zoom.js"],
+            Self::Options => &["/address.js", "/parts.js", "/room.js", OF_OPTIONS],
             Self::Try => {
                 &["/address.js", "/parts.js", "/room.js", "/fields.js", "/trial.js", "/trial-plan.js", "/trial-rows.js"]
             }
@@ -71,6 +71,9 @@ impl Screen {
         }
     }
 }
+
+/// The script that only the screen of options has.
+const OF_OPTIONS: &str = "/options.js";
 
 /// A room on one of its screens.
 pub(super) struct Room<'a> {
@@ -94,6 +97,8 @@ fn page_with(title: &str, scripts: &[&str], body: Markup) -> Markup {
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="color-scheme" content="light dark";
                 title { (title) }
+                // What narrow screens change comes after what they change.
+                @if !scripts.contains(&OF_OPTIONS) { link rel="stylesheet" href="/more.css"; }
                 link rel="stylesheet" href="/page.css";
                 link rel="icon" href="/icon.svg" type="image/svg+xml";
                 script type="module" src="/page.js" {}

@@ -3,9 +3,17 @@
 pub(crate) mod furnish;
 pub(crate) mod measure;
 pub(crate) mod pins;
+mod plan;
 pub(crate) mod sheets;
+mod steps;
 pub(crate) mod trial;
 pub(crate) mod wishes;
+
+pub(crate) use plan::{FARTHER, NEARER, PLAN_NEARER, PLAN_SHOWN, PLAN_SHOWS, WHOLE_PLAN, ZOOM_KEYS};
+pub(crate) use steps::{
+    BEHIND, BESIDE, ELSEWHERE, KEEP_THEIRS, NO_TEXT, NOT_KEPT, NOT_UNDERSTOOD, NOTHING_TO_TAKE, ON_DISK, SAVING,
+    SHOW_NEW, TOO_LARGE, UNSAVED, WRITE_MINE, crossed, not_saved, saved,
+};
 
 use elbowroom_model::{Brief, Unit};
 use elbowroom_solver::answer::{Answer, RankedOption};
@@ -81,46 +89,12 @@ pub(crate) const SHEETS: &str = "Sheets";
 pub(crate) const UNDO: &str = "Undo";
 /// A button.
 pub(crate) const REDO: &str = "Redo";
-/// A button: shows what is on the disk.
-pub(crate) const SHOW_NEW: &str = "Show what is there now";
-/// Where another window was quicker, and what was asked for hangs on what it did.
-pub(crate) const BEHIND: &str = "Another window changed this room since, so nothing was taken back here.";
-/// Where something else wrote to the file, and what was asked for hangs on that.
-pub(crate) const ON_DISK: &str = "The file was changed by something else since, so nothing was taken back.";
-/// A button: what was typed here is written all the same.
-pub(crate) const WRITE_MINE: &str = "Write mine";
-/// A button: what is there stays.
-pub(crate) const KEEP_THEIRS: &str = "Keep what is there";
-/// After a step beside somebody else's.
-pub(crate) const BESIDE: &str = "Something else had changed the file meanwhile. Both changes are in it now.";
-/// On a page that lay open.
-pub(crate) const ELSEWHERE: &str = "The file was changed elsewhere: this is how it stands now.";
-/// Where a step was not saved.
-pub(crate) const UNSAVED: &str = "Your last change is not saved";
-
-/// The same place was changed elsewhere: what stands there now.
-pub(crate) fn crossed(by_other: bool, there: &[String]) -> String {
-    let who = if by_other { "The file was changed by something else" } else { "Another window changed this" };
-    let there: Vec<&str> = there.iter().map(String::as_str).filter(|it| !it.is_empty()).collect();
-    let now = if there.is_empty() { "nothing".to_owned() } else { there.join(", ") };
-    format!("{who} meanwhile. There it says {now}; what you entered is not written yet.")
-}
 
 /// How many options a filter shows, and the first of them.
 pub(crate) fn shown(count: usize, first: &str) -> String {
     format!("{} shown; first: {first}.", counted(count, "option", "options"))
 }
 
-/// Where there is nothing to take back or again.
-pub(crate) const NOTHING_TO_TAKE: &str = "There is nothing to take back or again.";
-/// Where the text cannot be changed in place.
-pub(crate) const NOT_KEPT: &str = "The file is written so that this cannot be changed without touching something else of it. Change it in an editor; the page shows it then.";
-/// Where what is asked for is not understood.
-pub(crate) const NOT_UNDERSTOOD: &str = "That was not understood. Load the page again.";
-/// Where a request is larger than any that a page makes.
-pub(crate) const TOO_LARGE: &str = "That is too much for one change. Make it in smaller ones.";
-/// Where a request is no text.
-pub(crate) const NO_TEXT: &str = "That is no text that this page can read.";
 /// Where there is no answer, since the work was stopped.
 pub(crate) const NONE_STOPPED: &str =
     "The work was stopped before anything was found. Go on, above, takes it up again.";
@@ -138,8 +112,6 @@ pub(crate) fn no_answer(is_stopped: bool, is_busy: bool, otherwise: &'static str
 
 /// Where the server does not answer any more.
 pub(crate) const GONE: &str = "The program does not answer any more: start `elbowroom page` again and follow its link.";
-/// While something is sent.
-pub(crate) const SAVING: &str = "Saving";
 /// Over the faults of the file.
 pub(crate) const FAULTS: &str = "The file needs something mended before it can be ranked.";
 /// Where the work broke off.
@@ -173,21 +145,6 @@ pub(crate) const FREE: &str = "free in the room";
 pub(crate) const ANY: &str = "any";
 /// Where the filters leave nothing.
 pub(crate) const NONE_SO: &str = "No option is so. Choose another wall, way or hand.";
-/// A field.
-pub(crate) const PLAN_SHOWS: &str = "The plan shows";
-/// Its choices.
-pub(crate) const PLAN_SHOWN: [(&str, &str); 2] =
-    [("", "pieces and sizes"), ("all", "ways, sight lines and floor kept free too")];
-/// Over the buttons that show the plan nearer.
-pub(crate) const PLAN_NEARER: &str = "How near the plan is seen";
-/// A button.
-pub(crate) const NEARER: &str = "Nearer";
-/// A button.
-pub(crate) const FARTHER: &str = "Farther";
-/// A button.
-pub(crate) const WHOLE_PLAN: &str = "All of it";
-/// What keys do there.
-pub(crate) const ZOOM_KEYS: &str = "Arrow keys move a plan that is seen nearer.";
 /// A link.
 pub(crate) const TRY_THIS: &str = "Try a piece elsewhere";
 /// A link.
@@ -265,19 +222,9 @@ pub(crate) fn window(room: &str, screen: &str) -> String {
     format!("{room}: {screen}")
 }
 
-/// That all is saved.
-pub(crate) fn saved(file: &str) -> String {
-    format!("Saved in {file}")
-}
-
 /// A note that a file cannot be read.
 pub(crate) fn unreadable(file: &str) -> String {
     format!("{file} cannot be read any more. Put it back, or open another.")
-}
-
-/// A note that a step could not be saved, and why.
-pub(crate) fn not_saved(why: &str) -> String {
-    format!("Not saved: {why}. The file is as it was.")
 }
 
 /// How far the work is.

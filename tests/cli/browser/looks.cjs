@@ -67,6 +67,7 @@ tried(executablePath, async (browser) => {
   const whole = await view();
   await desk.getByRole("button", { name: "Nearer" }).focus();
   await desk.keyboard.press("Enter");
+  await desk.waitForFunction(() => document.querySelector("#first .plan svg.closer") !== null);
   const nearer = await view();
   must(nearer !== whole, "the plan is not seen nearer");
   await desk.keyboard.press("ArrowRight");

@@ -13,7 +13,16 @@ const put = async (page) => {
 };
 const across = async (page, piece) => Number(await page.inputValue(`#x-${piece}`));
 // Once nothing is asked for any more.
-const still = async (page) => { await page.waitForLoadState("networkidle"); };
+const asked = new Map();
+function watched(page) {
+  const open = new Set();
+  asked.set(page, open);
+  page.on("request", (request) => open.add(request));
+  for (const ended of ["requestfinished", "requestfailed"]) page.on(ended, (request) => open.delete(request));
+}
+async function still(page) {
+  for (let quiet = 0; quiet < 5; quiet = asked.get(page).size === 0 ? quiet + 1 : 0) await page.waitForTimeout(60);
+}
 
 // However long an answer takes, no move is lost.
 async function no_move_is_lost(page) {
@@ -22,6 +31,7 @@ async function no_move_is_lost(page) {
     await route.continue().catch(() => {});
   });
   await put(page);
+  await still(page);
   const was = await across(page, 0);
   await page.focus("#piece-0");
   for (let press = 0; press < 30; press += 1) await page.keyboard.press("ArrowLeft");
@@ -101,6 +111,7 @@ async function looks(browser) {
   for (const colorScheme of ["light", "dark"]) {
     for (const width of [390, 1440]) {
       const page = await opened(browser, { viewport: { width, height: 844 }, colorScheme });
+      watched(page);
       await put(page);
       await still(page);
       await audited(page, `try, ${colorScheme} ${width}`);
@@ -128,6 +139,7 @@ async function kept(page) {
 
 tried(executablePath, async (browser) => {
   const page = await opened(browser, { viewport: { width: 1440, height: 900 } });
+  watched(page);
   await no_move_is_lost(page);
   await nothing_is_hidden(page);
   await figures(page);

@@ -50,7 +50,7 @@ async function crossed(browser) {
   must((await other.textContent("#saved")).includes("not saved"), `the page says: ${await other.textContent("#saved")}`);
   must(fs.readFileSync(file, "utf8").includes("271"), "it is written over");
   await audited(other, "with a change that crosses another");
-  await other.locator("#amiss button").first().click();
+  await Promise.all([other.waitForResponse((reply) => reply.url().endsWith("/step")), other.locator("#amiss button").first().click()]);
   await other.waitForFunction(() => document.getElementById("amiss").hidden);
   await done(other);
   must(fs.readFileSync(file, "utf8").includes("268"), "what was typed is lost");

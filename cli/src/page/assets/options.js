@@ -71,9 +71,18 @@ on("stepped", async (body, told) => {
   await dress?.();
 });
 
-// What few need is fetched once somebody comes near it.
-for (const near of ["focusin", "pointerover"]) {
-  main.addEventListener(near, async (event) => {
-    if (dress === null && event.target.closest("#first .plan-part") !== null) ({ dress } = await import("./zoom.js"));
-  });
+// What few need is fetched once somebody wants it.
+async function nearer() {
+  const plan = await import("./zoom.js");
+  dress = plan.dress;
+  return plan;
 }
+
+main.addEventListener("click", async (event) => {
+  const by = event.target.closest("button")?.dataset.zoom;
+  if (by !== undefined) (await nearer()).zoom(Number(by));
+});
+
+main.addEventListener("change", async (event) => {
+  if (event.target.id === "plan-shows") (await nearer()).choose(event.target.value);
+});

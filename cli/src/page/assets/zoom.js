@@ -23,7 +23,8 @@ function show(svg, { x, y, wide, high }) {
   svg.classList.toggle("closer", wide < all.wide);
 }
 
-function zoom(by) {
+/** Shows the plan nearer by so much; 0: all of it. */
+export function zoom(by) {
   const svg = plan();
   if (svg === null) return;
   const { x, y, wide, high } = shown(svg);
@@ -44,11 +45,6 @@ function move(across, down) {
   const now = shown(svg);
   show(svg, { ...now, x: now.x + across * now.wide, y: now.y + down * now.high });
 }
-
-main.addEventListener("click", (event) => {
-  const by = event.target.closest("button")?.dataset.zoom;
-  if (by !== undefined) zoom(Number(by));
-});
 
 main.addEventListener("keydown", (event) => {
   if (!event.target.matches(".zoom button") || event.ctrlKey || event.metaKey || event.altKey) return;
@@ -88,10 +84,10 @@ export async function dress() {
   if (reply?.ok && first.isConnected && shows !== "") first.querySelector(".plan").innerHTML = await reply.text();
 }
 
-main.addEventListener("change", (event) => {
-  if (event.target.id !== "plan-shows") return;
+/** Has the plan show this from now on. */
+export function choose(what) {
   const figure = document.querySelector("#first .plan");
-  shows = event.target.value;
+  shows = what;
   if (shows === "") figure.innerHTML = plain;
   else dress();
-});
+}

@@ -116,7 +116,7 @@ async function looks(browser) {
       await still(page);
       await audited(page, `try, ${colorScheme} ${width}`);
       must(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `it scrolls sideways at ${width}`);
-      const least = await page.evaluate(() => Math.min(...[...document.querySelectorAll("#trial-plan text")].map((text) => Number(text.getAttribute("font-size")) * text.ownerSVGElement.getScreenCTM().a)));
+      const least = await page.evaluate(() => Math.min(...[...document.querySelectorAll("#trial-plan text")].map((text) => Number.parseFloat(getComputedStyle(text).fontSize) * text.ownerSVGElement.getScreenCTM().a)));
       must(least >= 11, `letters are ${least} px at ${width}`);
       if (process.env.ELBOWROOM_PICTURES) await page.screenshot({ path: path.join(process.env.ELBOWROOM_PICTURES, `trying-${colorScheme}-${width}.png`) });
       await page.context().close();

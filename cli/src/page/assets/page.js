@@ -10,6 +10,7 @@ document.getElementById("told-in")?.addEventListener("change", (event) => {
 });
 
 const main = document.getElementById("main");
+document.querySelector(".head nav [aria-current]")?.scrollIntoView({ block: "nearest", inline: "center" });
 
 if (main?.dataset.room) {
   const { begin } = await import("./room.js");

@@ -45,7 +45,7 @@ function ground(room, size) {
   const [left, right] = extent(room.outline, 0);
   const [top, bottom] = extent(room.outline, 1);
   const view = [left - margin, top - margin, right - left + 2 * margin, bottom - top + 2 * margin];
-  const svg = made("svg", { viewBox: view.join(" "), role: "group", class: "outline", "aria-label": document.getElementById("h-trial").textContent });
+  const svg = made("svg", { viewBox: view.join(" "), role: "group", class: "outline", "font-size": size, "aria-label": document.getElementById("h-trial").textContent });
   const line = (ring, of) => made(ring.length > 2 ? "polygon" : "polyline", { class: of, points: points(ring), "vector-effect": "non-scaling-stroke" });
   svg.append(line(room.outline, "floor"));
   for (const fixed of room.fixed) svg.append(line(fixed, "fixed"));

@@ -97,7 +97,7 @@ fn name(wall: &Drawn, units: Unit, letters: f64) -> Markup {
     let out = along.left();
     let middle = (wall.from + wall.to) * 0.5;
     let angle = -along.degrees();
-    let upright = if angle > 90.5 || angle < -90.5 { angle + 180.0 } else { angle };
+    let upright = if (-90.5..=90.5).contains(&angle) { angle } else { angle + 180.0 };
     let text = |off: f64, class: &str, text: &str| {
         let at = middle + out * (letters * off);
         let (x, y) = (format!("{:.1}", at.x), format!("{:.1}", -at.y));

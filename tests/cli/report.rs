@@ -7,8 +7,9 @@ use std::fs;
 use std::path::PathBuf;
 use std::process::{Command, Stdio};
 
-use elbowroom_model::{Brief, Wishes, scenario};
-use elbowroom_solver::{Limits, Unwatched, rank};
+use elbowroom_model::{Wishes, scenario};
+use elbowroom_solver::answer::Answer;
+use elbowroom_solver::{Limits, Unwatched, rank, rewished};
 use serde_json::{Value, json};
 use tempfile::{TempDir, tempdir};
 
@@ -111,7 +112,11 @@ fn ranked(answer: &Answer, names: &[String], wishes: &[f64]) -> Vec<(usize, f64,
         let column = names.iter().position(|name| name == criterion.key());
         given = given.with(criterion, column.map_or(0.0, |column| wishes[column]));
     }
-    rewished(answer, &given).options.iter().map(|option| (option.by_size - 1, option.score, option.first_place_share)).collect()
+    rewished(answer, &given)
+        .options
+        .iter()
+        .map(|option| (option.by_size - 1, option.score, option.first_place_share))
+        .collect()
 }
 
 #[test]

@@ -18,6 +18,7 @@ mod outlines;
 mod pieces;
 mod places;
 mod plain_room;
+mod plain_words;
 mod plausible;
 mod reading;
 mod refusals;

@@ -27,6 +27,16 @@ fn a_sofa_for_so_many_has_room_for_them_at_its_usual_size() {
     assert_eq!(three.usual, sofa("{ kind: sofa }").width.usual);
 }
 
+/// As many as the file says; else as sofas of that width are sold for, a drawing-office list's two on 1500 and three on 2100
+/// among them.
+#[test]
+fn a_sofa_seats_as_many_as_it_is_sold_for() {
+    let any = sofa("{ kind: sofa }").sits;
+    assert_eq!([1300.0, 1500.0, 2100.0, 2800.0].map(|width| any.at(width)), [Some(1), Some(2), Some(3), Some(4)]);
+    assert_eq!(sofa("{ kind: sofa, seats: 2, width: 150 }").sits.at(1500.0), Some(2));
+    assert_eq!(sofa("{ kind: corner-sofa }").sits.at(2300.0), None);
+}
+
 #[test]
 fn a_width_of_its_own_holds_within_what_is_sold_for_so_many() {
     let sofa = sofa("{ kind: sofa, seats: 2, width: 150..170 }");

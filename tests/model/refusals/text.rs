@@ -87,9 +87,9 @@ pub(super) fn cases() -> Vec<Case> {
         case(changed(&[("at: 82, ", "at: , ")]), ("missing_value", 7, Some("bay")), &["`at`", "bay"], "value"),
         case(changed(&[("name: bay", "name: 12")]), ("wrong_type", 7, Some("window")), &["`name`", "`12`"], "quotes"),
         case(
-            changed(&[("kind: coffee-table", "kind: coffee-table, needed: yes")]),
+            changed(&[("kind: coffee-table", "kind: coffee-table, needed: perhaps")]),
             ("wrong_type", 18, Some("coffee table")),
-            &["`needed`", "`yes`"],
+            &["`needed`", "`perhaps`"],
             "`true`",
         ),
         case(

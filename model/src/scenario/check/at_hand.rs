@@ -17,10 +17,10 @@ pub(crate) fn tell(room: &Room, report: &mut Report<'_>) {
         let clear = room.clear_before(&floor, id);
         (clear < floor.depth - room.measured_within.max(1.0)).then(|| {
             format!(
-                "{} has {} of floor before the side where it is used, and {} is to stay clear there: check its corners; \
+                "There is {} of floor before the side at which one uses {}, and {} is to stay clear there: check the corners; \
                  `used_at: [x, y]` is a place at the side where one stands.",
-                capital(&the(&thing.name)),
                 report.words(clear),
+                the(&thing.name),
                 report.words(floor.depth)
             )
         })

@@ -32,9 +32,9 @@ const WORDS: [&str; 20] = [
     "stairwell",
 ];
 
-/// Where nothing leads to the entrance, takes what leads to the surest word for it as that, or the one doorway that the room
-/// has; tells what was taken, or that there is none.
-pub(super) fn settle(items: &mut [(WallItem, Trail)], report: &mut Report<'_>) {
+/// Where nothing leads to the entrance, takes what leads to the surest word for it as that, or the one doorway that a room
+/// without stairs has; tells what was taken, or that there is none.
+pub(super) fn settle(items: &mut [(WallItem, Trail)], has_stairs: bool, report: &mut Report<'_>) {
     if items.iter().any(|(item, _)| item.kind.leads_to().is_some_and(LeadsTo::is_entrance)) {
         return;
     }
@@ -43,7 +43,7 @@ pub(super) fn settle(items: &mut [(WallItem, Trail)], report: &mut Report<'_>) {
     if let Some(word) = WORDS.iter().find(|word| items.iter().any(|(item, _)| leads(&item.kind, word))) {
         let is_one = |kind: &ItemKind| leads(kind, word);
         take(items, is_one, &format!(", which leads to `{}`,", quoted(word)), report);
-    } else if items.iter().filter(|(item, _)| item.kind.leads_to().is_some()).count() == 1 {
+    } else if !has_stairs && items.iter().filter(|(item, _)| item.kind.leads_to().is_some()).count() == 1 {
         take(items, |kind| kind.leads_to().is_some(), ", the one doorway,", report);
     } else {
         report.notice(

@@ -19,7 +19,8 @@ use crate::scenario::document::{
     ViewRow, WindowRow,
 };
 use crate::scenario::tolerance::TOUCHING;
-use crate::tables::built;
+use crate::tables::{built, fixture_use};
+use crate::used_at::UsedAt;
 use crate::yaml::Trail;
 
 /// Sill of a window that is not measured, mm.
@@ -61,8 +62,14 @@ impl Items<'_> {
             check::items::on_its_wall(item, &wall, at, report)
         });
         check::items::tell_overlaps(&found, &self.names.walls, report);
-        entrances::settle(&mut found, report);
+        entrances::settle(&mut found, self.has_stairs(), report);
         found
+    }
+
+    /// Whether one may come in by stairs that stand in the room.
+    fn has_stairs(&self) -> bool {
+        let kinds = self.document.fixed.iter().flatten().flatten().filter_map(|row| row.kind.as_deref());
+        kinds.filter_map(fixture_use).any(|used| used.at == UsedAt::Shortest)
     }
 
     fn item(&self, row: &ItemRow, wall: WallId, mut read: Read<'_, '_>) -> Option<WallItem> {

@@ -3,6 +3,7 @@
 use crate::brief::Brief;
 use crate::opening::{ItemKind, View};
 use crate::room::Room;
+use crate::rules::Clearance;
 use crate::wishes::{Criterion, Wishes};
 
 /// From this wish on plans are drawn for a fire, or for a view.
@@ -49,7 +50,19 @@ impl Room {
     }
 }
 
+/// How far from that axis it may stand everywhere else, mm: as `model/data/clearances.yaml` has it in every profile.
+const ELSEWHERE: f64 = 140.0;
+
 impl Brief {
+    /// How far a screen may stand from the axis of a seat that faces it, mm: so far as the rule in force says, but where that
+    /// is what a fire lets, and the seat does not face the fire, as elsewhere. 0 where it is not asked.
+    #[must_use]
+    pub fn screen_axis(&self, faces_fire: bool) -> f64 {
+        let figure = self.rules.get(Clearance::ScreenAxis);
+        let is_for_fire = self.room.draws(&self.wishes) && figure >= SCREEN_BESIDE;
+        if is_for_fire && !faces_fire { ELSEWHERE } else { figure }
+    }
+
     /// Whether plans drawn under these wishes may turn to other things than under the brief's own.
     #[must_use]
     pub fn turns_otherwise(&self, wishes: &Wishes) -> bool {
@@ -59,5 +72,20 @@ impl Brief {
         let has_view = has(|kind| matches!(kind, ItemKind::Window(window) if window.view == View::Liked));
         has_fire && (other(Wishes::are_for_the_fire) || other(Wishes::mind_the_fire))
             || has_view && other(Wishes::are_for_the_view)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::ELSEWHERE;
+    use crate::rules::Clearance;
+    use crate::tables::{Profile, Tables};
+
+    #[test]
+    fn elsewhere_is_what_every_profile_has() {
+        let tables = Tables::built_in().unwrap();
+        for profile in [Profile::Snug, Profile::Easy, Profile::Wheelchair] {
+            assert_eq!(tables.rules(profile).get(Clearance::ScreenAxis), ELSEWHERE);
+        }
     }
 }

@@ -1,5 +1,7 @@
 //! The floor before a fixed thing that people use: a sink, a counter, the head of stairs.
 
+use std::cmp::Ordering;
+
 use crate::point::Point;
 use crate::ring;
 use crate::room::{Fixed, FixedId, Room};
@@ -14,9 +16,6 @@ const NEARLY_AS_LONG: f64 = 0.75;
 
 /// Cosine of the angle up to which an edge runs along a wall: some five degrees.
 const SQUARE_ON: f64 = 0.996;
-
-/// Stretches whose lengths differ by no more are as long, mm: a tape is read to a millimetre.
-const AS_LONG: f64 = 1.0;
 
 /// The floor before the edge at which a fixed thing is used.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -90,21 +89,28 @@ impl Room {
         let off = |floor: &UsedFloor| match thing.used_at {
             UsedAt::Longest if floor.length() < NEARLY_AS_LONG * longest => f64::INFINITY,
             UsedAt::Longest if self.is_across_from_a_wall(floor, thing) => 0.0,
-            UsedAt::Longest => 2.0 * AS_LONG,
+            UsedAt::Longest => 1.0,
             UsedAt::Shortest => floor.length(),
             UsedAt::Place(place) => ring::distance(place, floor.from, floor.to),
         };
-        let more_before =
-            |next: &UsedFloor, best: &UsedFloor| self.clear_before(next, id) - self.clear_before(best, id);
-        let is_better = |next: &UsedFloor, best: &UsedFloor| match off(next) - off(best) {
-            by if by.abs() > AS_LONG => by < 0.0,
-            _ if matches!(thing.used_at, UsedAt::Place(_)) => false,
-            _ => match more_before(next, best) {
-                by if by.abs() > AS_LONG => by > 0.0,
-                _ => thing.used_at == UsedAt::Longest && next.length() > best.length() + AS_LONG,
-            },
+        // In whole millimetres: a tape is read so, and the order of the corners in the file decides nothing that it can tell.
+        let key = |floor: &UsedFloor| {
+            let is_named = matches!(thing.used_at, UsedAt::Place(_));
+            let before = if is_named { 0.0 } else { -self.clear_before(floor, id).round() };
+            let length = if thing.used_at == UsedAt::Longest { -floor.length().round() } else { 0.0 };
+            [off(floor).round(), before, length]
         };
-        free.into_iter().reduce(|best, next| if is_better(&next, &best) { next } else { best })
+        let first = |one: &[f64; 3], other: &[f64; 3]| {
+            one.iter()
+                .zip(other)
+                .map(|(one, other)| one.total_cmp(other))
+                .find(|it| it.is_ne())
+                .unwrap_or(Ordering::Equal)
+        };
+        free.into_iter()
+            .map(|floor| (key(&floor), floor))
+            .min_by(|one, other| first(&one.0, &other.0))
+            .map(|(_, floor)| floor)
     }
 
     /// Whether a wall stands right behind the thing where one looks at it over this edge.

@@ -35,6 +35,7 @@ fn the_way_in_goes_by_many_names_or_is_the_one_doorway() {
     }
     assert_eq!(entrances(&door("kitchen"), &door("den"), ""), 0);
     assert_eq!(entrances(&door("kitchen"), "", ""), 1);
+    assert_eq!(entrances(&door("balcony"), "", ""), 0);
     // One may come in by stairs.
     let stairs = "fixed: [{ kind: stairs, corners: [[0, -300], [90, -300], [90, -60], [0, -60]] }]\n";
     assert_eq!(entrances(&door("kitchen"), "", stairs), 0);

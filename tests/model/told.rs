@@ -50,7 +50,7 @@ fn what_was_assumed() {
     ]) + "fixed: [{ kind: pillar, corners: [[900, 0], [930, 0], [930, 30]] }]\n";
     let notices = brief(&text).notices.into_iter().map(|notice| notice.0).collect::<Vec<_>>().join("\n");
     insta::assert_snapshot!(notices, @r#"
-    Nothing leads to the entrance, so the hall door, the one doorway, is taken as the way in; `leads_to: entrance` says so.
+    No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out. Say of the one that people come in by `leads_to: entrance`.
     pillar lies outside the room and takes nothing from it: it lies at x 900 cm to 930 cm and y 0 cm to 30 cm, the room at x 0 cm to 484.29 cm and y -372 cm to 0 cm. Plan coordinates run from the left end of the first wall, x along it and y falling below 0 into the room; where walls have a `start`, they are those.
     The walls as measured miss closing by 6 cm (6 cm to the right); this is spread over them in proportion to their lengths, 1.71 cm at most on one wall.
     "#);

@@ -19,8 +19,8 @@ const AT_ONCE: usize = 400;
 /// How long to wait where the system lets none in.
 const AGAIN: Duration = Duration::from_millis(50);
 
-/// How many may be open at once, on all ports together.
-pub(super) fn all() -> Arc<Semaphore> {
+/// How many may be open at once on a port: whoever fills one keeps nobody from another.
+pub(super) fn of_a_port() -> Arc<Semaphore> {
     Arc::new(Semaphore::new(AT_ONCE))
 }
 

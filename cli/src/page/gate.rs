@@ -1,6 +1,7 @@
 //! Stands before every request: what is not let in is told why, and nothing else.
 
 use axum::extract::{Request, State};
+use axum::http::header::{CONNECTION, HeaderValue};
 use axum::http::{Method, StatusCode};
 use axum::middleware::Next;
 use axum::response::Response;
@@ -29,7 +30,12 @@ pub(super) async fn stand(State(desk): State<Desk>, request: Request, next: Next
         }
     };
     reply::sealed(match refused {
-        Some((status, why)) => reply::plain(status, why),
+        // Whoever may not ask is not kept waiting for: the connection ends with the answer.
+        Some((status, why)) => {
+            let mut refusal = reply::plain(status, why);
+            refusal.headers_mut().insert(CONNECTION, HeaderValue::from_static("close"));
+            refusal
+        }
         None => {
             // A page that only lies open asks for nothing.
             if !request.uri().path().ends_with("/news") {

@@ -2,7 +2,6 @@
 //! what takes long; it ends when it is told to.
 
 use std::net::{Ipv4Addr, TcpListener};
-use std::sync::Arc;
 use std::time::Duration;
 
 use tokio::task::JoinSet;
@@ -69,10 +68,10 @@ fn listening(address: Ipv4Addr, port: u16) -> std::io::Result<TcpListener> {
 
 /// Answers on every port until one breaks down, somebody interrupts or nobody has asked for anything for so long.
 async fn answer(listeners: Vec<TcpListener>, desk: Desk, rest: Option<Duration>) -> std::io::Result<()> {
-    let (mut serving, open) = (JoinSet::new(), connections::all());
+    let mut serving = JoinSet::new();
     for listener in listeners {
         let listener = tokio::net::TcpListener::from_std(listener)?;
-        serving.spawn(connections::answer(listener, routes::all(desk.clone()), Arc::clone(&open)));
+        serving.spawn(connections::answer(listener, routes::all(desk.clone()), connections::of_a_port()));
     }
     tokio::select! {
         ended = serving.join_next() => match ended {

@@ -44,8 +44,7 @@ fn aside(context: &TermContext<'_>, screen: &Pose, main: &Pose) -> Asked {
     let to = middle(screen).from(&axis(main));
     let aside = to.along(main.left());
     let Some(focus) = faces_one(&context.room, main.stand.facing) else {
-        let way = Way::pays_either_way(screen, CostSlot::Aside, Term::ScreenAside, &aside);
-        return Asked::always(Term::ScreenAside, screen, With::Piece(main.id), way);
+        return Asked::always(Term::ScreenAside, screen, With::Piece(main.id), on_axis(context, screen, &aside));
     };
     let Price { cost, steep, far, .. } = tables::price(Term::ScreenByFocus);
     let ahead = to.along(main.stand.facing).plus(&main.depth(), -1.0);
@@ -57,6 +56,16 @@ fn aside(context: &TermContext<'_>, screen: &Pose, main: &Pose) -> Asked {
     };
     let either = way(&aside).and(way(&Linear::default().plus(&aside, -1.0)));
     Asked::always(Term::ScreenByFocus, screen, With::Item(focus), either)
+}
+
+/// By how far it is off either way; where the rule lets it stand beside a fire that others face, what it lets for that is dear.
+fn on_axis(context: &TermContext<'_>, screen: &Pose, aside: &Linear) -> Way {
+    let brief = context.room.brief;
+    let may_be_beside = brief.room.items().any(|(_, item)| brief.wishes.draw_to(&item.kind));
+    let price = tables::price(Term::ScreenAside);
+    let price = if may_be_beside { price } else { Price { cost: price.cost, ..Price::default() } };
+    let pays = |aside: &Linear| Way::pays_by(screen, CostSlot::Aside, price, aside);
+    pays(aside).and(pays(&Linear::default().plus(aside, -1.0)))
 }
 
 /// Who sits on the return has the screen ahead, as who sits on the main run has one that it faces.

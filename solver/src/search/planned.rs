@@ -26,6 +26,9 @@ pub(super) const LEAST_FOR_A_PIECE: usize = 90;
 const SHARE_OF_NEEDED: usize = 4;
 const SHARE_OF_A_TURN: usize = 30;
 
+/// Where what must stand found no place within its share it is looked for again with so many times the nodes of a search.
+const AGAIN: [usize; 2] = [1, 4];
+
 /// How often each piece that does not stand is tried: what one leaves out may stand beside what another moved.
 const ROUNDS: usize = 2;
 
@@ -96,10 +99,14 @@ impl Planning<'_, '_> {
     /// What must stand, and each other piece by which that gains. Says whether what must stand does.
     fn find(&self, sofar: &mut Sofar) -> bool {
         let needed = needed(self.context.room.brief, self.arrangement);
-        let share = self.budget.of_one / SHARE_OF_NEEDED;
-        let is_found = self.look_for(sofar, Aim::PlanOf(&needed), share, Order::DeepestFirst)
-            || !sofar.searched.is_complete
-                && self.look_for(sofar, Aim::PlanOf(&needed), self.budget.of_one, Order::DeepestFirst);
+        let of_one = self.budget.of_one;
+        let mut is_found = self.look_for(sofar, Aim::PlanOf(&needed), of_one / SHARE_OF_NEEDED, Order::DeepestFirst);
+        // Few arrangements are so hard: more work for them costs a room little, and "not decided" is no answer.
+        for times in AGAIN {
+            let is_open = !is_found && !sofar.searched.is_complete;
+            is_found =
+                is_found || is_open && self.look_for(sofar, Aim::PlanOf(&needed), times * of_one, Order::DeepestFirst);
+        }
         if is_found {
             // A piece that found no place is tried again only where another came to stand since.
             let mut added = self.add_pieces(sofar);

@@ -1,7 +1,7 @@
 //! The pieces of a room that candidates can stand for: one row for each, or for several alike.
 
 use elbowroom_model::listing::ListedPiece;
-use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceId, PieceKind, SizeRange, screen_height};
+use elbowroom_model::{Brief, Dimension, Hand, Piece, PieceId, PieceKind, Sits, SitsFrom, SizeRange, screen_height};
 
 /// A piece that the room asks for, or several alike.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -60,6 +60,12 @@ fn hands(piece: &Piece, candidate: &ListedPiece) -> Vec<Hand> {
     piece.hands.iter().copied().filter(|hand| candidate.hands.contains(hand)).collect()
 }
 
+/// How many sit on it: as many as the list says, where it is sold so.
+fn sits(piece: &Piece, candidate: &ListedPiece) -> Sits {
+    let told = candidate.seats.filter(|_| piece.kind.is_sold_by_places());
+    told.map_or_else(|| piece.sits.clone(), |seats| Sits(vec![SitsFrom { seats, width: 0.0 }]))
+}
+
 /// `piece` as the candidate is: its sizes and no others.
 pub(crate) fn stand_in(piece: &Piece, candidate: &ListedPiece) -> Piece {
     Piece {
@@ -75,6 +81,7 @@ pub(crate) fn stand_in(piece: &Piece, candidate: &ListedPiece) -> Piece {
         hands: hands(piece, candidate),
         chaise: candidate.chaise.unwrap_or(piece.chaise),
         seats: candidate.seats.or(piece.seats),
+        sits: sits(piece, candidate),
         needed: true,
         ..piece.clone()
     }

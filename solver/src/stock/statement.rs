@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use super::fit::{Pattern, patterns, points};
-use super::hope::{hopes, is_no_smaller};
+use super::hope::{are_alike, hopes};
 use super::set::{Pick, Set};
 use super::{Asking, Assignment, By, Owned};
 use crate::program::Row;
@@ -85,11 +85,12 @@ impl Statement {
         self.known.get(room).is_some_and(|known| pattern >= *known)
     }
 
-    /// Neither these together, nor what is no smaller in their places, stand where they are only hoped for.
+    /// Neither these together, nor what a room cannot tell from them, stand where they are only hoped for. (What is larger may
+    /// stand where they do not: a console is no longer than its sofa.)
     fn without(&self, room: usize, set: &Set, stock: &[Owned]) -> Row {
         let is_no_less = |one: &Use, pick: &Pick| {
             let both = stock.get(one.row).zip(stock.get(pick.row));
-            pick.asked == one.asked && both.is_some_and(|(one, other)| is_no_smaller(&one.piece, &other.piece))
+            pick.asked == one.asked && both.is_some_and(|(one, other)| are_alike(&one.piece, &other.piece))
         };
         let of_room = self.uses.iter().enumerate().filter(|(_, one)| one.room == room);
         let uses = of_room.filter(|(_, one)| set.iter().any(|pick| is_no_less(one, pick)));

@@ -96,10 +96,16 @@ fn is_crossed(from: &Value, now: &Value, at: &str) -> bool {
         (Some(before), Some(after)) => {
             let name = |row: &Value| (row["kind"].clone(), row["name"].clone());
             before.len() == after.len()
+                && !has_moved(before, after)
                 && (is_name || before.iter().zip(after).all(|(one, other)| name(one) == name(other)))
         }
         (None, None) => true,
         _ => false,
     };
     found(from, at) != found(now, at) || !ends.into_iter().all(same_rows)
+}
+
+/// Whether a row of a list stands at another place by now: its number then means another one.
+fn has_moved(before: &[Value], after: &[Value]) -> bool {
+    before.iter().enumerate().any(|(row, one)| after.get(row) != Some(one) && after.contains(one))
 }

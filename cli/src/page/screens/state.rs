@@ -95,7 +95,8 @@ fn faults_of(seen: &Seen) -> Vec<&Fault> {
     let is_to_come = |fault: &Fault| {
         let path = path_of_fault(filed.as_ref(), fault);
         let wall = path.strip_prefix("walls.").and_then(|row| row.split('.').next()?.parse::<usize>().ok());
-        fault.code == "missing_key" && wall.is_some_and(|wall| is_unmeasured(&values["walls"][wall]))
+        let is_of_wall = path.split('.').count() <= 3 && !path.contains(".holds");
+        fault.code == "missing_key" && is_of_wall && wall.is_some_and(|wall| is_unmeasured(&values["walls"][wall]))
     };
     faults.iter().filter(|fault| !is_to_come(fault)).collect()
 }

@@ -32,6 +32,24 @@ const WORDS: [&str; 20] = [
     "stairwell",
 ];
 
+/// Nobody comes in by what leads there.
+const NO_WAY_IN: [&str; 14] = [
+    "balcony",
+    "terrace",
+    "garden",
+    "patio",
+    "deck",
+    "yard",
+    "conservatory",
+    "closet",
+    "cupboard",
+    "pantry",
+    "bathroom",
+    "toilet",
+    "wc",
+    "store",
+];
+
 /// Where nothing leads to the entrance, takes what leads to the surest word for it as that, or the one doorway that a room
 /// without stairs has; tells what was taken, or that there is none.
 pub(super) fn settle(items: &mut [(WallItem, Trail)], has_stairs: bool, report: &mut Report<'_>) {
@@ -43,14 +61,22 @@ pub(super) fn settle(items: &mut [(WallItem, Trail)], has_stairs: bool, report: 
     if let Some(word) = WORDS.iter().find(|word| items.iter().any(|(item, _)| leads(&item.kind, word))) {
         let is_one = |kind: &ItemKind| leads(kind, word);
         take(items, is_one, &format!(", which leads to `{}`,", quoted(word)), report);
-    } else if !has_stairs && items.iter().filter(|(item, _)| item.kind.leads_to().is_some()).count() == 1 {
-        take(items, |kind| kind.leads_to().is_some(), ", the one doorway,", report);
+    } else if let (false, Some(space)) = (has_stairs, one_doorway(items)) {
+        take(items, |kind| kind.leads_to().is_some(), &format!(", the one doorway (to {}),", quoted(&space)), report);
     } else {
         report.notice(
             "No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out. Say of the \
              one that people come in by `leads_to: entrance`.",
         );
     }
+}
+
+/// Where the one doorway of a room leads to, if one may come in by it.
+fn one_doorway(items: &[(WallItem, Trail)]) -> Option<String> {
+    let mut doorways = items.iter().filter_map(|(item, _)| item.kind.leads_to());
+    let (Some(LeadsTo::Space(space)), None) = (doorways.next(), doorways.next()) else { return None };
+    let may_be = !NO_WAY_IN.iter().any(|word| same(space, word));
+    may_be.then(|| space.clone())
 }
 
 /// Takes these as the way in, and tells each with what speaks for it.

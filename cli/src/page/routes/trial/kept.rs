@@ -52,6 +52,7 @@ fn parted(row: usize, filed: &Value, each: &[(&str, Option<&Tried>)], units: Uni
         let mut own = filed.clone();
         let Some(keys) = own.as_object_mut() else { continue };
         keys.remove("count");
+        keys.remove("pair");
         keys.insert("name".to_owned(), (*name).into());
         if let Some(it) = it {
             keys.extend(kept(it, filed, units).into_iter().map(|(key, to)| (key.to_owned(), to)));
@@ -70,6 +71,8 @@ fn kept(it: &Tried, filed: &Value, units: Unit) -> Vec<(&'static str, Value)> {
     if it.sized {
         kept.extend([("width", length(size.width)), ("depth", length(size.depth))]);
         kept.extend(size.return_length.map(|size| ("return", length(size))));
+        kept.extend(size.second_return.map(|size| ("second_return", length(size))));
+        kept.extend(size.return_depth.map(|size| ("return_depth", length(size))));
     }
     if let (Some(hand), true) = (it.placed.hand, !matches!(filed["hand"].as_str(), Some("left" | "right"))) {
         kept.push(("hand", if hand == Hand::Left { "left" } else { "right" }.into()));

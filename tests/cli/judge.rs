@@ -7,7 +7,7 @@ use serde_json::Value;
 use crate::program::{Ended, run_with};
 
 /// 5.0 by 4.5 m, the only door at the right-hand end of the east wall; its leaf, 83 cm wide, hangs at its right jamb.
-const ROOM: &str = "\
+pub(crate) const ROOM: &str = "\
 name: Back parlour
 units: cm
 walls:

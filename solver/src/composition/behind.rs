@@ -1,7 +1,7 @@
 //! What stands free earns the floor behind it: it is lost to the room, but where people dine there, work at a counter, or pass.
 //! (That they pass is seen when a plan stands: `criteria`.)
 
-use elbowroom_model::{Point, Price, Term, tables};
+use elbowroom_model::{Piece, PieceId, Point, Price, Term, tables};
 
 use super::about_fire::fires_beside;
 use super::asked::{Asked, Way};
@@ -42,8 +42,8 @@ impl PlanTerm for FloorBehind {
 }
 
 /// The first dining table that must stand: where the room has one, it is there or elsewhere.
-fn dining_that_stands(context: &TermContext<'_>) -> Option<elbowroom_model::PieceId> {
-    let dining = |piece: &elbowroom_model::Piece| piece.kind.is_dined_at() && piece.needed;
+fn dining_that_stands(context: &TermContext<'_>) -> Option<PieceId> {
+    let dining = |piece: &Piece| piece.kind.is_dined_at() && piece.needed;
     context.room.brief.pieces().find(|(_, piece)| dining(piece)).map(|(id, _)| id)
 }
 

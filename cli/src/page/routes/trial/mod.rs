@@ -158,10 +158,8 @@ pub(super) async fn keep(State(desk): State<Desk>, Path(name): Path<String>, on:
         let seen = room.seen().ok()?;
         // What was shown may be of an earlier file: its pieces are then others.
         let is_of_file = seen.read.as_ref().is_ok_and(|brief| brief.pieces == solved.answer.asked.pieces);
-        if !is_of_file {
-            return Some(json!({ "told": trial_words::NOT_KEPT }));
-        }
-        Some(match kept::changes(&seen.text, &solved.answer.brief, &tried) {
+        let changes = kept::changes(&seen.text, &solved.answer.brief, &tried).filter(|_| is_of_file);
+        Some(match changes {
             Some(changes) => json!({ "changes": changes }),
             None => json!({ "told": trial_words::NOT_KEPT }),
         })

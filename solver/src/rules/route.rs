@@ -98,6 +98,7 @@ impl RouteContext<'_> {
         }
         if let (Some(mouths), End::Piece(seat)) = (&mouths, self.demand.to) {
             alternatives.extend(self.other_sides(widest, seat, &mouths[1]));
+            alternatives.extend(self.at_the_seat(widest, seat));
         }
         let piece = widest.links.iter().find_map(moving_piece).unwrap_or(self.context.main_seat);
         let cause = Cause { rule: self.demand.rule.into(), piece, with: With::Route(self.demand) };
@@ -152,6 +153,28 @@ impl RouteContext<'_> {
             Some(self.sides(seat_pose, mouth, outline, &shape))
         });
         sides.flatten().collect()
+    }
+
+    /// A table of the chain so near to the seat that one steps in past it: then it bars no way there. Rows that hold wherever
+    /// it is so near; past a corner it may be further still.
+    fn at_the_seat(&self, widest: &Widest, seat: PieceId) -> Vec<Alternative> {
+        let Some(seat) = self.pose(seat) else { return Vec::new() };
+        let moves_aside =
+            |piece: &PieceId| self.context.brief.piece(*piece).is_some_and(|piece| piece.kind.traits().moves_aside);
+        let tables = pieces_of(&widest.chain).into_iter().filter(moves_aside);
+        tables.filter_map(|table| self.within_a_passage(seat, self.pose(table)?)).collect()
+    }
+
+    /// `table` no further than a passage from the front of `seat`, as far as rectangles tell.
+    fn within_a_passage(&self, seat: &Pose, table: &Pose) -> Option<Alternative> {
+        let (body, table) = (seat.parts.first()?, table.parts.first()?);
+        let passage = self.context.brief.rules.get(Clearance::Passage) + ENOUGH;
+        let front = seat.anchor.clone().moved(seat.stand.facing, &seat.depth());
+        let (ahead, along) = (seat.stand.facing, seat.along());
+        let no_further = |reach: Linear, way: Point| reach.plus(&table.reach(-way), 1.0).at_least(-passage);
+        let along_front = [along, -along].map(|way| no_further(body.reach(way), way));
+        let before_front = [ahead, -ahead].map(|way| no_further(front.along(way), way));
+        Some(Alternative::of_rows(along_front.into_iter().chain(before_front).collect()))
     }
 
     /// Beyond either end of the mouth, or before it: those of the three that do not hold now.

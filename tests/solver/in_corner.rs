@@ -1,4 +1,5 @@
-//! What a corner sofa pays for its place along its wall: nothing in the corner that its return makes, or amid what is free.
+//! What a seat pays for its place along its wall: a corner sofa nothing in the corner that its return makes, or amid what is
+//! free; a second seat nothing, whom the table places.
 //!
 //! Rooms are invented; the figures are those of `model/data/composition.yaml`, worked out by hand beside each check.
 
@@ -67,4 +68,26 @@ fn a_corner_is_one_however_the_room_lies() {
             assert_eq!(told_to_the_mm(&room, Term::OffMiddle), [], "{degrees}, {hand}");
         }
     }
+}
+
+/// A sofa 105 cm along a wall of 560 stands 75 cm off its middle; the chair at the east wall stands where the table is, 60 cm
+/// off the middle of that.
+#[test]
+fn a_second_seat_stands_by_the_table_wherever_its_wall_has_its_middle() {
+    let room = "units: cm
+measured_within: 0
+walls:
+  - { name: north, length: 560 }
+  - { name: east, length: 460 }
+  - { name: south, length: 560 }
+  - name: west
+    length: 460
+    holds: [{ kind: door, name: hall door, at: 370, width: 83, hinge: left, swings: out, leads_to: entrance }]
+pieces:
+  - { kind: sofa, width: 210, depth: 95, hold: true, place: { wall: south, from: 100, off: 5 } }
+  - { kind: armchair, width: 80, depth: 80, hold: true, place: { wall: east, from: 250, off: 5 } }
+  - { kind: coffee-table }
+";
+    let costs: Vec<f64> = told_to_the_mm(room, Term::OffMiddle).into_iter().map(|(cost, _)| cost.round()).collect();
+    assert_eq!(costs, [300.0]);
 }

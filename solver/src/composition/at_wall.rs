@@ -32,15 +32,16 @@ impl PlanTerm for AtWall {
     }
 }
 
-/// What it costs to stand off the middle of its wall; `None` where others say where along it stands. A screen stands on the
-/// axis of whoever faces it, wherever that is; but a seat that stands free would slide along the room for nothing, with all
-/// that stands about it.
+/// What it costs to stand off the middle of its wall; `None` where others say where along it stands. A second seat stands by
+/// the table and its pair, and a screen on the axis of whoever faces it, wherever that is; but a seat that stands free would
+/// slide along the room for nothing, with all that stands about it.
 fn term_of_middle(context: &TermContext<'_>, pose: &Pose) -> Option<Term> {
     if pose.role.is_screen() {
         let is_free = context.heart.main.is_some_and(|main| main.wall().is_none());
         return is_free.then_some(Term::ScreenOffMiddle);
     }
-    (!has_company(context.room.brief, pose)).then_some(Term::OffMiddle)
+    let is_second = matches!(pose.role, Role::Opposite | Role::LeftOf | Role::RightOf);
+    (!is_second && !has_company(context.room.brief, pose)).then_some(Term::OffMiddle)
 }
 
 /// Whether it is a seat of a group of its own beside others, which place it.

@@ -3,6 +3,7 @@
 use crate::aim::SizesAim;
 use crate::dimension::Dimension;
 use crate::household::Household;
+use crate::notice::Notice;
 use crate::only::{Only, Wanted};
 use crate::order::Order;
 use crate::piece::{Piece, PieceId};
@@ -95,7 +96,3 @@ impl Brief {
         self.piece(id).map_or("", |piece| piece.name.as_str())
     }
 }
-
-/// Something that a reader of the result must be told.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Notice(pub String);

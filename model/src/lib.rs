@@ -42,6 +42,7 @@ mod kind;
 pub mod length;
 pub mod listing;
 pub(crate) mod nearest;
+mod notice;
 pub mod on_plan;
 mod only;
 mod opening;
@@ -69,13 +70,14 @@ mod wishes;
 pub(crate) mod yaml;
 
 pub use aim::{AimedSizes, PieceAim, SizesAim};
-pub use brief::{Brief, Notice};
+pub use brief::Brief;
 pub use composition::{Price, Term};
 pub use dimension::Dimension;
 pub use fault::{Fault, Place};
 pub use household::Household;
 pub use kind::{Body, Drawn, Front, KeepsClear, PieceKind, SeatForm, Stands, Traits};
 pub use nearest::is_a_slip;
+pub use notice::Notice;
 pub use only::{Only, SecondPlace, Wanted};
 pub use opening::{
     Door, FireOpening, Fireplace, Hinge, ItemKind, LeadsTo, Opening, Radiator, Socket, Stance, Swings, View, Window,

@@ -3,6 +3,7 @@
 use crate::fault::Fault;
 
 use crate::length::{Extent, LengthError, Measure};
+use crate::notice::Notice;
 use crate::quote::quoted;
 use crate::unit::Unit;
 use crate::yaml::{Node, Trail};
@@ -24,7 +25,7 @@ pub(crate) struct Report<'a> {
     tree: &'a Node,
     units: Unit,
     faults: Vec<Fault>,
-    notices: Vec<String>,
+    notices: Vec<Notice>,
 }
 
 /// What a fault is about: the item in the room's own words, and the name of the figure in it.
@@ -75,11 +76,16 @@ impl<'a> Report<'a> {
 
     /// Adds something that a reader of the result must be told.
     pub(crate) fn notice(&mut self, notice: impl Into<String>) {
-        self.notices.push(notice.into());
+        self.notices.push(Notice::plain(notice.into()));
+    }
+
+    /// The same of a figure that is likely a slip.
+    pub(crate) fn slip(&mut self, notice: impl Into<String>) {
+        self.notices.push(Notice { text: notice.into(), is_of_a_slip: true });
     }
 
     /// The notices so far, which are then no longer here.
-    pub(crate) fn take_notices(&mut self) -> Vec<String> {
+    pub(crate) fn take_notices(&mut self) -> Vec<Notice> {
         std::mem::take(&mut self.notices)
     }
 

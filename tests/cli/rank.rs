@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use crate::program::{Ended, root, run};
+use crate::program::{Ended, root, run, run_with};
 use crate::screens::scenarios;
 
 /// Lines at the head of the full page that hold the answer.
@@ -190,4 +190,25 @@ fn the_work_is_explained_where_that_is_asked_for() {
     for what in said {
         assert!(work.contains(what), "{what}: {work}");
     }
+}
+
+/// A sofa of 2.1 cm is one of 2.1 m: the answer is that of another room, and its screen says so first.
+#[test]
+fn a_likely_slip_of_the_file_stands_on_the_first_screen() {
+    let room = "units: cm
+walls:
+  - { name: north, length: 460, holds: [{ kind: window, at: 100, width: 180, sill: 0.9 }] }
+  - { name: east, length: 380 }
+  - { name: south, length: 460, holds: [{ kind: door, name: hall door, at: 30, width: 83, swings: slides, leads_to: entrance }] }
+  - { name: west, length: 380 }
+pieces:
+  - { kind: sofa, width: 2.1 }
+";
+    let told = run_with(&["rank", "-"], room.as_bytes());
+    assert_eq!((told.code, told.stderr.as_str()), (Some(0), ""));
+    let words = told.stdout.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(words.contains("Check first The sill of the window is 0.9 cm"), "{}", told.stdout);
+    assert!(words.contains("It would be 0.9 m then. One figure more is told by `check`."), "{}", told.stdout);
+    let sound = room.replace("2.1", "210").replace("0.9", "90");
+    assert!(!run_with(&["rank", "-"], sound.as_bytes()).stdout.contains("Check first"));
 }

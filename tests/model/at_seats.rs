@@ -54,7 +54,7 @@ fn what_stands_at_seats_that_may_be_left_out_may_be_left_out_with_them() {
     let rows = "  - { kind: armchair, name: reader, needed: false }\n  - { kind: floor-lamp, at: reader }\n";
     let brief = read(rows).unwrap();
     assert!(!brief.pieces.last().unwrap().needed);
-    let told = brief.notices.iter().filter(|notice| notice.0.contains("floor lamp stands at reader")).count();
+    let told = brief.notices.iter().filter(|notice| notice.text.contains("floor lamp stands at reader")).count();
     assert_eq!(told, 1, "{:?}", brief.notices);
     // One of the seats that it may stand at must stand.
     let with_armchairs = read("  - { kind: floor-lamp, at: armchair }\n").unwrap();

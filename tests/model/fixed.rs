@@ -7,7 +7,7 @@ use crate::plain_room::{brief, changed, faults, with};
 /// The plain room with fixed things, and its notices.
 fn told(fixed: &str) -> (elbowroom_model::Brief, Vec<String>) {
     let read = brief(&with(&format!("fixed: [{fixed}]\n")));
-    let notices = read.notices.iter().map(|notice| notice.0.clone()).collect();
+    let notices = read.notices.iter().map(|notice| notice.text.clone()).collect();
     (read, notices)
 }
 
@@ -64,7 +64,7 @@ fn where_stairs_are_stepped_off_is_told_and_how_they_are_the_way_in() {
     assert!(!said.iter().any(|notice| notice.starts_with("One steps off")), "{said:?}");
     let alone = changed(&[("leads_to: entrance", "leads_to: den")]);
     let alone = brief(&format!("{alone}fixed: [{{ kind: stairs, {WELL} }}]\n"));
-    let notices: Vec<String> = alone.notices.into_iter().map(|notice| notice.0).collect();
+    let notices: Vec<String> = alone.notices.into_iter().map(|notice| notice.text).collect();
     assert_eq!(ways(&notices), 1, "{notices:#?}");
 }
 
@@ -93,13 +93,13 @@ fn a_leaf_that_opens_against_a_wall_is_stopped_by_the_radiator_there() {
     let wall =
         format!("{row}, leads_to: entrance }}\n      - {{ kind: radiator, at: 30, width: 50, depth: 11, height: 60");
     let text = changed(&[("at: 20, width: 83, hinge: left, swings: in, leads_to: entrance", &wall)]);
-    let notices: Vec<String> = brief(&text).notices.into_iter().map(|notice| notice.0).collect();
+    let notices: Vec<String> = brief(&text).notices.into_iter().map(|notice| notice.text).collect();
     let told = notices.iter().find(|notice| notice.starts_with("hall door cannot open to 180 degrees")).expect("told");
     // It meets the near corner of the radiator, 40 cm along the wall and 11 out: 180 - atan(11 / 40) = 164.6.
     assert!(told.contains("its leaf of 83 cm meets the radiator at about 164 degrees, 40 cm from its hinge"), "{told}");
     assert!(told.contains("`opens_to: 164`"), "{told}");
     let said = text.replace("opens_to: 180", "opens_to: 164");
-    assert!(!brief(&said).notices.iter().any(|notice| notice.0.contains("cannot open")), "what is advised is kept");
+    assert!(!brief(&said).notices.iter().any(|notice| notice.text.contains("cannot open")), "what is advised is kept");
 }
 
 #[test]

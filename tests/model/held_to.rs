@@ -5,7 +5,7 @@ use elbowroom_model::{Hand, Household, Only, Order, SecondPlace, WallId};
 use crate::plain_room::{brief, changed, faults, with};
 
 fn notices(text: &str) -> Vec<String> {
-    brief(text).notices.into_iter().map(|notice| notice.0).collect()
+    brief(text).notices.into_iter().map(|notice| notice.text).collect()
 }
 
 #[test]

@@ -127,7 +127,7 @@ fn the_runs_of_a_corner_sofa_are_longer_than_the_other_is_deep() {
     let held = |sizes: &str| {
         let brief = brief(&changed(&[("kind: coffee-table", &format!("kind: corner-sofa{sizes}"))]));
         let piece = &brief.pieces[1];
-        let told = brief.notices.iter().filter(|notice| notice.0.contains("corner sofa")).count();
+        let told = brief.notices.iter().filter(|notice| notice.text.contains("corner sofa")).count();
         let ends = |range: SizeRange| (range.least, range.most);
         ([ends(piece.width), ends(piece.return_length.unwrap()), ends(piece.depth)], told)
     };

@@ -15,7 +15,7 @@ fn read(units: &str, scale: f64, [north, east]: [&str; 2], rest: &str) -> Brief 
 }
 
 fn told(brief: &Brief, word: &str) -> usize {
-    brief.notices.iter().filter(|notice| notice.0.contains(word)).count()
+    brief.notices.iter().filter(|notice| notice.text.contains(word)).count()
 }
 
 const SOFA: &str = "pieces: [{ kind: sofa }]\n";
@@ -59,6 +59,22 @@ fn figures_that_speak_for_another_unit_are_told_once() {
     // Narrow shelves alone speak for nothing.
     let shelves = read("cm", 1.0, ["", ""], "pieces: [{ kind: sofa, width: 210 }, { kind: bookcase, width: 35 }]\n");
     assert_eq!(told(&shelves, "usual ones in"), 0);
+}
+
+/// A sill may be nothing, but nobody measures one of 9 mm: it is in metres, and that is told as a slip.
+#[test]
+fn a_sill_of_a_finger_is_told_as_a_slip() {
+    let sill = |sill: &str| {
+        let window = format!("{{ kind: window, at: 100, width: 180, sill: {sill} }}");
+        read("cm", 1.0, [&window, ""], SOFA).notices
+    };
+    let of_slips = |sill_height| -> Vec<String> {
+        sill(sill_height).into_iter().filter(|notice| notice.is_of_a_slip).map(|notice| notice.text).collect()
+    };
+    let told = of_slips("0.9");
+    assert!(told.len() == 1 && told[0].contains("is the file in m? It would be 0.9 m then"), "{told:?}");
+    assert_eq!(of_slips("0"), [""; 0]);
+    assert_eq!(of_slips("90"), [""; 0]);
 }
 
 /// A fridge 65 cm deep at the east wall: one opens it from the room, and not from its longer side.

@@ -4,7 +4,7 @@ use crate::plain_room::{brief, changed, faults};
 
 /// The notices of a sound text.
 fn notices(text: &str) -> Vec<String> {
-    brief(text).notices.into_iter().map(|notice| notice.0).collect()
+    brief(text).notices.into_iter().map(|notice| notice.text).collect()
 }
 
 /// The one fault of a text that has one.

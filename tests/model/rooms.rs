@@ -6,7 +6,7 @@ use proptest::prelude::*;
 use crate::plain_room::{brief, changed, with};
 
 fn notices(brief: &Brief) -> String {
-    brief.notices.iter().map(|notice| notice.0.as_str()).collect::<Vec<_>>().join("\n")
+    brief.notices.iter().map(|notice| notice.text.as_str()).collect::<Vec<_>>().join("\n")
 }
 
 #[test]
@@ -267,7 +267,7 @@ fn a_door_says_how_far_it_opens() {
 #[test]
 fn the_floor_beside_latches_is_told_once_where_it_is_asked() {
     let told = |text: &str| {
-        let notices = brief(text).notices.into_iter().map(|notice| notice.0);
+        let notices = brief(text).notices.into_iter().map(|notice| notice.text);
         notices.filter(|notice| notice.contains("latch")).collect::<Vec<_>>()
     };
     let wheelchair = |swings: &str| {

@@ -41,7 +41,7 @@ fn a_setting_is_what_the_file_would_say() {
     for (setting, from, to) in cases {
         let mut found = set(&[setting]);
         let notice = found.notices.remove(0);
-        assert!(notice.0.contains(setting), "{setting}: {notice:?}");
+        assert!(notice.text.contains(setting), "{setting}: {notice:?}");
         assert!(PLAIN.contains(from), "{setting}");
         assert_eq!(found, brief(&PLAIN.replacen(from, to, 1)), "{setting}");
     }

@@ -109,5 +109,5 @@ fn a_day_bed_is_as_long_as_a_bed() {
     let bed = sofa("{ kind: day-bed }");
     assert_eq!((bed.width.usual, bed.depth.usual), (2000.0, 900.0));
     let told = read("{ kind: daybed }").unwrap().notices;
-    assert!(told.iter().any(|notice| notice.0.contains("day-bed")), "{told:?}");
+    assert!(told.iter().any(|notice| notice.text.contains("day-bed")), "{told:?}");
 }

@@ -80,7 +80,7 @@ fn what_stands_with_a_size_left_open_is_taken_as_usual_and_that_is_told() {
     let told = |keys: &str| {
         let text = changed(&[("kind: sofa, width: 180..240", &format!("kind: sofa, {keys}"))]);
         let Brief { notices, pieces, .. } = brief(&text);
-        let told = notices.into_iter().map(|notice| notice.0).filter(|notice| notice.contains("in its place"));
+        let told = notices.into_iter().map(|notice| notice.text).filter(|notice| notice.contains("in its place"));
         (told.collect::<Vec<_>>().join("\n"), pieces[0].size_as_it_stands(Dimension::Width))
     };
     let (notice, width) = told("width: 180..240, depth: 90, place: { wall: party wall, from: 100 }");
@@ -101,7 +101,7 @@ fn a_step_is_a_line_and_is_told_once() {
     let ends = step.step().map(|ends| ends.map(|end| (end.x, end.y)));
     assert_eq!((ends, step.height, step.use_depth), (Some([(0.0, -1000.0), (3000.0, -1000.0)]), Some(180.0), None));
     let told = |brief: &elbowroom_model::Brief, part: &str| {
-        brief.notices.iter().filter(|notice| notice.0.contains("step") && notice.0.contains(part)).count()
+        brief.notices.iter().filter(|notice| notice.text.contains("step") && notice.text.contains(part)).count()
     };
     assert_eq!((told(&brief, "rugs neither"), told(&brief, "wheelchair")), (1, 0));
     assert_eq!(told(&read("clearances: { profile: wheelchair }\n"), "wheelchair"), 1);
@@ -113,7 +113,7 @@ fn kitchen_fixtures_are_used_unless_the_file_says_otherwise() {
         let corners = "corners: [[0, -60], [180, -60], [180, 0], [0, 0]]";
         let text = with(&format!("fixed: [{{ kind: {keys}, {corners} }}]\n"));
         let brief = scenario::read(&text, None).unwrap_or_else(|faults| panic!("{faults:#?}"));
-        let told = brief.notices.iter().filter(|notice| notice.0.contains("counts as used")).count();
+        let told = brief.notices.iter().filter(|notice| notice.text.contains("counts as used")).count();
         (brief.room.fixed[0].use_depth, told)
     };
     // 36 in, the work aisle of a kitchen, as 900 mm (M).

@@ -48,7 +48,7 @@ fn what_was_assumed() {
         ("name: party wall\n    length: 486", "name: party wall\n    length: 480"),
         ("leads_to: entrance", "leads_to: garden"),
     ]) + "fixed: [{ kind: pillar, corners: [[900, 0], [930, 0], [930, 30]] }]\n";
-    let notices = brief(&text).notices.into_iter().map(|notice| notice.0).collect::<Vec<_>>().join("\n");
+    let notices = brief(&text).notices.into_iter().map(|notice| notice.text).collect::<Vec<_>>().join("\n");
     insta::assert_snapshot!(notices, @r#"
     No door or opening leads to the entrance: the criterion `entrance` and the ways from it are left out. Say of the one that people come in by `leads_to: entrance`.
     pillar lies outside the room and takes nothing from it: it lies at x 900 cm to 930 cm and y 0 cm to 30 cm, the room at x 0 cm to 484.29 cm and y -372 cm to 0 cm. Plan coordinates run from the left end of the first wall, x along it and y falling below 0 into the room; where walls have a `start`, they are those.
@@ -61,7 +61,7 @@ fn what_was_assumed() {
 fn what_walls_keep_off_them_is_told() {
     let kept = brief(&changed(&[("name: party wall", "name: party wall\n    keep_free: [sofa, bookcase]")])).notices;
     let told: Vec<&str> =
-        kept.iter().map(|notice| notice.0.as_str()).filter(|told| told.contains("party wall")).collect();
+        kept.iter().map(|notice| notice.text.as_str()).filter(|told| told.contains("party wall")).collect();
     assert_eq!(told, ["Kept free: no sofa, no bookcase stands at the party wall."]);
     let low = changed(&[(
         "name: party wall",
@@ -71,7 +71,7 @@ fn what_walls_keep_off_them_is_told() {
     assert!(
         notices.iter().any(|notice| {
             let told = ["Toward the party wall the ceiling falls", "240 cm", "150 cm out", "120 cm at the wall"];
-            told.iter().all(|part| notice.0.contains(part))
+            told.iter().all(|part| notice.text.contains(part))
         }),
         "{notices:#?}"
     );
@@ -82,7 +82,7 @@ fn what_walls_keep_off_them_is_told() {
 fn a_thing_outside_the_room_is_told_with_where_the_room_lies() {
     let notices = |corners: &str| {
         let read = brief(&with(&format!("fixed: [{{ kind: pillar, corners: {corners} }}]\n"))).notices;
-        read.into_iter().map(|notice| notice.0).collect::<Vec<_>>().join("\n")
+        read.into_iter().map(|notice| notice.text).collect::<Vec<_>>().join("\n")
     };
     insta::assert_snapshot!(notices("[[0, 100], [60, 100], [60, 300], [0, 300]]"), @"pillar lies outside the room and takes nothing from it: it lies at x 0 cm to 60 cm and y 100 cm to 300 cm, the room at x 0 cm to 486 cm and y -372 cm to 0 cm. Give its y with the other sign: y falls below 0 from the first wall into the room.");
     insta::assert_snapshot!(notices("[[900, 0], [930, 0], [930, 30]]"), @"pillar lies outside the room and takes nothing from it: it lies at x 900 cm to 930 cm and y 0 cm to 30 cm, the room at x 0 cm to 486 cm and y -372 cm to 0 cm. Plan coordinates run from the left end of the first wall, x along it and y falling below 0 into the room; where walls have a `start`, they are those.");
@@ -98,7 +98,7 @@ fn a_diagonal_that_does_not_fit() {
     let text = with(
         "diagonals: [{ from: canal wall, to: party wall, length: 6.4 m }, { from: stair wall, to: dining side, length: 612 }]\n",
     );
-    let notices = brief(&text).notices.into_iter().map(|notice| notice.0).collect::<Vec<_>>().join("\n");
+    let notices = brief(&text).notices.into_iter().map(|notice| notice.text).collect::<Vec<_>>().join("\n");
     insta::assert_snapshot!(notices, @r#"
     The outline is the one that fits best to the lengths, stated corners and diagonals.
     The length of canal wall is 5.61 cm less than the outline that fits best: a likely slip.

@@ -6,7 +6,7 @@ use crate::plain_room::{PLAIN, brief, changed, faults, with};
 
 /// The notices of a sound text.
 fn notices(text: &str) -> Vec<String> {
-    brief(text).notices.into_iter().map(|notice| notice.0).collect()
+    brief(text).notices.into_iter().map(|notice| notice.text).collect()
 }
 
 /// The one fault of a text that has one.
@@ -26,7 +26,7 @@ fn words_for_the_way_in_count_where_nothing_else_leads_to_it() {
             "Nothing leads to the entrance, so the hall door, which leads to `{word}`, is taken as the way in; `leads_to: \
              entrance` says so."
         );
-        assert_eq!(read.notices.into_iter().map(|notice| notice.0).collect::<Vec<_>>(), [told]);
+        assert_eq!(read.notices.into_iter().map(|notice| notice.text).collect::<Vec<_>>(), [told]);
     }
     let door = "{ kind: door, name: upper door, at: 200, width: 80, swings: slides, leads_to: stairs }";
     let entrance = format!("leads_to: entrance }}\n      - {door}");

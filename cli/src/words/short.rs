@@ -19,6 +19,18 @@ pub(crate) const WHY: &str = "Why";
 /// Label: the worst that the plan gives up.
 pub(crate) const GIVES_UP_LABEL: &str = "Gives up";
 
+/// Label: figures of the file that are likely slips.
+pub(crate) const CHECK_FIRST: &str = "Check first";
+
+/// A figure that is likely a slip, and how many more there are.
+pub(crate) fn to_check(first: &str, more: usize) -> String {
+    match more {
+        0 => first.to_owned(),
+        1 => format!("{first} One figure more is told by `check`."),
+        _ => format!("{first} {more} figures more are told by `check`."),
+    }
+}
+
 /// Over the other families, a line each, with what they are ranked by.
 pub(crate) fn other_ways(told: usize, all: usize, by: Option<Criterion>) -> String {
     let by = by.map_or("score", criteria::name);

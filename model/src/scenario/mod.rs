@@ -12,8 +12,9 @@ mod words;
 
 use std::sync::LazyLock;
 
-use crate::brief::{Brief, Notice};
+use crate::brief::Brief;
 use crate::fault::Fault;
+use crate::notice::Notice;
 use crate::tables::Tables;
 use crate::yaml::{Node, shape, typed};
 pub(crate) use check::plausible::likely_unit;
@@ -70,7 +71,7 @@ pub fn read_set(text: &str, table: Option<&str>, settings: &[String]) -> Result<
     match brief {
         Some(mut brief) if faults.is_empty() => {
             let told = settings.iter().map(|setting| setting::notice(setting)).chain(told);
-            brief.notices.splice(0..0, told.map(Notice));
+            brief.notices.splice(0..0, told.map(Notice::plain));
             Ok(brief)
         }
         _ => Err(faults),

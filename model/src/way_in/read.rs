@@ -104,7 +104,7 @@ fn of_its_own(tree: Node, tables: &Tables) -> Result<WayFile, Vec<Fault>> {
     let way = resolve::way(&rows, &[], within.unwrap_or_default(), &mut report);
     let name = scenario::named(document.name.as_deref(), "house", &mut report);
     let pieces = scenario::pieces_alone(document.pieces, tables, &mut report);
-    let notices = report.take_notices();
+    let notices = report.take_notices().into_iter().map(|notice| notice.text).collect();
     faults.extend(report.into_faults());
     faults.sort_by(Fault::before);
     match name {

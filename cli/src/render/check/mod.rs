@@ -26,7 +26,7 @@ pub(crate) fn text(file: &str, brief: &Brief, look: Look) -> String {
     if !brief.notices.is_empty() || held.is_some() {
         page.heading(crate::words::NOTICES);
         for notice in &brief.notices {
-            page.entry(2, &notice.0);
+            page.entry(2, &notice.text);
         }
         if let Some(held) = held {
             page.entry(2, &held);

@@ -34,6 +34,7 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
     page.paragraph(0, &refused::summary(told.answer, told.limits.by));
     answer::order(page, brief);
     page.strong(&words::in_a_line(brief, best, told.limits.by));
+    to_check(page, told);
     for eased in all_eased(brief, best) {
         page.entry(3, &eased);
     }
@@ -57,8 +58,17 @@ pub(super) fn tell(page: &mut Page, told: &RankPage<'_>, best: &RankedOption, ot
     *page = with_others(page, told, best, others);
 }
 
+/// What of the file is likely a slip: the answer is that of another room then.
+fn to_check(page: &mut Page, told: &RankPage<'_>) {
+    let mut slips = told.answer.asked.notices.iter().filter(|notice| notice.is_of_a_slip);
+    if let Some(first) = slips.next() {
+        page.labelled(3, words::CHECK_FIRST, HANG, &words::to_check(&first.text, slips.count()));
+    }
+}
+
 /// Where nothing fits.
 pub(super) fn tell_nothing_fits(page: &mut Page, told: &RankPage<'_>) {
+    to_check(page, told);
     tell_remedies(page, told, REMEDIES);
     if let Some((heading, reasons)) = reasons(told.answer).first() {
         page.heading(heading);

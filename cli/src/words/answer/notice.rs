@@ -66,7 +66,7 @@ fn told_of(answer: &Answer, options: &[&RankedOption], notices: Vec<&Notice>) ->
 
 /// What the reading of the file has to say.
 fn of_the_file(answer: &Answer) -> impl Iterator<Item = String> + '_ {
-    answer.asked.notices.iter().map(|notice| notice.0.clone())
+    answer.asked.notices.iter().map(|notice| notice.text.clone())
 }
 
 /// The notice as one or two sentences.

@@ -12,6 +12,12 @@ const TIMES_THE_MOST: f64 = 3.0;
 /// Less than this share of the least is nothing that is sold.
 const SHARE_OF_THE_LEAST: f64 = 0.1;
 
+/// Less than this is nobody's height or depth, but 0 may be, mm.
+const FINGER: f64 = 10.0;
+
+/// So small a share of the most is next to nothing, where the least is nothing.
+const NEXT_TO_NOTHING: f64 = 0.1;
+
 /// A figure of the file, beside what is built or sold.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Figure<'a> {
@@ -33,10 +39,10 @@ pub(crate) fn tell(figure: &Figure<'_>, report: &mut Report<'_>) {
         Extent::Between { least, most } => (least, most),
     };
     let too_large = least.filter(|least| *least > TIMES_THE_MOST * figure.built.most);
-    let too_small = most.filter(|most| *most > 0.0 && *most < SHARE_OF_THE_LEAST * figure.built.least);
+    let too_small = most.filter(|most| *most > 0.0 && *most < FINGER.max(SHARE_OF_THE_LEAST * figure.built.least));
     if let Some(length) = too_large.or(too_small) {
         let told = told(figure, length, report);
-        report.notice(told);
+        report.slip(told);
     }
 }
 
@@ -75,7 +81,9 @@ pub(crate) fn read_as(length: f64, written: Unit, unit: Unit) -> f64 {
 /// The unit in which the same number is a length that is built or sold, the nearest to the middle where there are several.
 pub(crate) fn likely_unit(length: f64, written: Unit, built: Built) -> Option<Unit> {
     let (least, most) = usual(built);
-    let middle = (least.max(1.0) * most).sqrt();
+    // What may be nothing is seldom next to nothing.
+    let least = least.max(NEXT_TO_NOTHING * most);
+    let middle = (least * most).sqrt();
     let off = |unit: &Unit| (read_as(length, written, *unit) / middle).ln().abs();
     let others = Unit::ALL.iter().copied().filter(|unit| *unit != written);
     let fitting = others.filter(|unit| (least..=most).contains(&read_as(length, written, *unit)));
@@ -96,7 +104,7 @@ pub(crate) fn tell_screen_of_no_size(screen: &Figure<'_>, report: &mut Report<'_
     if is_off && screen.measure.own_unit().is_some() {
         let [own, least, most] = [length, least, most].map(|length| Unit::Inch.finely(length));
         let of = the(screen.item);
-        report.notice(format!("The screen of {of} is {own}, and {least} to {most} is usual: check the figure."));
+        report.slip(format!("The screen of {of} is {own}, and {least} to {most} is usual: check the figure."));
     }
 }
 

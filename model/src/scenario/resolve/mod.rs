@@ -28,7 +28,7 @@ mod sizes;
 mod slopes;
 mod stairs;
 
-use crate::brief::{Brief, Notice};
+use crate::brief::Brief;
 use crate::fault::Fault;
 use crate::length::Measure;
 use crate::piece::Piece;
@@ -93,7 +93,7 @@ pub(super) fn resolve(document: &Document, tree: &Node, tables: &Tables) -> (Opt
         sizes: document.sizes.unwrap_or_default(),
         rules,
         wishes,
-        notices: notices.into_iter().map(Notice).collect(),
+        notices,
         only: Vec::new(),
         wanted,
         household,

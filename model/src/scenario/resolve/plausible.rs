@@ -20,7 +20,7 @@ pub(super) fn tell(document: &Document, names: &Names, tables: &Tables, report: 
     let (unit, meant) = meant.map_or((None, Vec::new()), |(unit, figures)| (Some(unit), figures));
     if let Some(unit) = unit {
         let told = meant_unit::told(unit, &meant, report);
-        report.notice(told);
+        report.slip(told);
     }
     // What speaks for another unit is told once.
     let rest = figures.iter().filter(|figure| !meant.iter().any(|one| std::ptr::eq(*one, *figure)));

@@ -18,6 +18,10 @@ fn a_lamp_stands_at_the_seat_of_its_name_or_at_those_of_a_kind() {
     assert_eq!(seats("  - { kind: side-table, at: armchair }\n"), ["armchair 1", "armchair 2"]);
     assert_eq!(seats("  - { kind: floor-lamp, at: armchair 2 }\n"), ["armchair 2"]);
     assert!(seats("  - { kind: floor-lamp }\n").is_empty());
+    // A row with a name of its own is as good as a kind.
+    let recliners = "  - { kind: armchair, name: recliner, count: 2 }\n";
+    let of_row = seats(&format!("{recliners}  - {{ kind: side-table, at: recliner }}\n"));
+    assert_eq!(of_row, ["recliner 1", "recliner 2"]);
     // Each of a pair.
     let pair = read("  - { kind: floor-lamp, count: 2, at: sofa }\n").unwrap();
     assert!(pair.pieces.iter().rev().take(2).all(|lamp| lamp.at == ["sofa"]));

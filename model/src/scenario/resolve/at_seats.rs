@@ -23,7 +23,7 @@ pub(super) fn resolve(document: &Document, names: &Names, pieces: &mut [Piece], 
             report.add(&at, "key_of_another_kind", name, message, remedy.to_owned());
             continue;
         }
-        let seats = seats(wanted, pieces);
+        let seats = seats(wanted, document, names, pieces);
         if seats.is_empty() && !is_among_the_faulty(wanted, document, names, pieces) {
             tell_no_such_seat(wanted, name, pieces, &at, report);
         }
@@ -49,12 +49,15 @@ pub(super) fn go_with_seats(pieces: &mut [Piece], report: &mut Report<'_>) {
     }
 }
 
-/// The seat of this name, or the seats of this kind.
-fn seats(wanted: &str, pieces: &[Piece]) -> Vec<String> {
+/// The seat of this name, the seats of the row of this name, or those of this kind.
+fn seats(wanted: &str, document: &Document, names: &Names, pieces: &[Piece]) -> Vec<String> {
+    let rows = document.pieces.iter().flatten().zip(&names.pieces);
+    let mut named_so = rows.filter(|(row, _)| row.as_ref().is_some_and(|row| row.name.as_deref() == Some(wanted)));
+    let of_row: &[String] = named_so.next().map_or(&[], |(_, own)| own);
     let seats = || pieces.iter().filter(|piece| piece.kind.is_seat());
     let named =
         |is_it: &dyn Fn(&Piece) -> bool| seats().filter(|seat| is_it(seat)).map(|seat| seat.name.clone()).collect();
-    let one: Vec<String> = named(&|seat| seat.name == wanted);
+    let one: Vec<String> = named(&|seat| seat.name == wanted || of_row.contains(&seat.name));
     if one.is_empty() { named(&|seat| seat.kind.key() == wanted || seat.kind.words() == wanted) } else { one }
 }
 

@@ -155,9 +155,9 @@ impl One<'_> {
         None
     }
 
-    /// What stands has one hand.
+    /// What stands has one hand, where a hand says anything of it.
     fn has_one_hand(&self, report: &mut Report<'_>) -> Option<()> {
-        if self.piece.hands.len() < 2 {
+        if self.piece.hands.len() < 2 || self.piece.has_like_returns() {
             return Some(());
         }
         let name = &self.piece.name;

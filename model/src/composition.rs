@@ -102,6 +102,8 @@ pub enum Term {
     FloorToDining,
     /// A second seat stands before the fire with its back to it.
     BackToFire,
+    /// The same where much is wished of the fire.
+    BackToWishedFire,
     /// A dining table stands where seats would gather about the fire.
     DiningAtFire,
     /// Floor behind a return that stands free.
@@ -116,6 +118,8 @@ pub enum Term {
     StorageFar,
     /// Storage stands at another wall than the screen.
     StorageApart,
+    /// Floor that is to stay open lies where people work or walk up to what they use.
+    OpenFloorInUse,
     /// A seat is turned away from the group.
     TurnedAway,
     /// Two seats of a group of its own stand far apart.

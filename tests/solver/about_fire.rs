@@ -40,13 +40,17 @@ fn two_sofas_pay_for_a_fire_that_is_not_amid_them() {
 /// The chair stands before the hearth, or 50 cm beyond its end.
 #[test]
 fn a_chair_pays_for_its_back_to_the_fire() {
-    let back_to = |fire_at: u32| {
-        let pieces = "pieces:\n  - { kind: sofa, width: 200, depth: 90, hold: true, place: { wall: south, from: 130, off: 5 } }\n  \
-             - { kind: armchair, width: 80, depth: 80, hold: true, place: { at: [230, -130], facing: 270 } }\n";
-        told_to_the_mm(&room([&hearth(fire_at), "", DOOR], pieces), Term::BackToFire)
+    let back_to = |fire_at: u32, fireside: u32, of| {
+        let pieces = format!(
+            "pieces:\n  - {{ kind: sofa, width: 200, depth: 90, hold: true, place: {{ wall: south, from: 130, off: 5 }} }}\n  \
+             - {{ kind: armchair, width: 80, depth: 80, hold: true, place: {{ at: [230, -130], facing: 270 }} }}\n\
+             wishes: {{ fireside: {fireside} }}\n"
+        );
+        told_to_the_mm(&room([&hearth(fire_at), "", DOOR], &pieces), of)
     };
-    assert_eq!(back_to(170), [(1200.0, 0.0)]);
-    assert_eq!(back_to(20), []);
+    assert_eq!(back_to(170, 3, Term::BackToFire), [(1200.0, 0.0)]);
+    assert_eq!(back_to(20, 3, Term::BackToFire), []);
+    assert_eq!(back_to(170, 4, Term::BackToWishedFire), [(3400.0, 0.0)]);
 }
 
 /// The window's middle seven tenths, 140 cm of 200, are to be clear: the unit covers some of them, or ends where they begin.

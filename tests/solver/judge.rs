@@ -214,3 +214,38 @@ fn what_stands_oddly_is_told_as_of_a_plan_and_weighs_as_much() {
         |room: &JudgedRoom| room.judgements.iter().find(|one| one.criterion == Criterion::Balance).map(|one| one.score);
     assert!(balance(&odd) < balance(&sound));
 }
+
+/// What a low window keeps clear, 30 cm, holds the sofa off it: half a centimetre further is what a tape shows, 15 cm further a
+/// slot.
+#[test]
+fn a_sofa_that_a_low_window_holds_off_leaves_no_slot() {
+    let text = |off: &str| {
+        format!(
+            "units: cm
+walls:
+  - {{ name: north, length: 460, holds: [{{ kind: window, at: 130, width: 180, sill: 50, head: 210, must_reach: false }}] }}
+  - {{ name: east, length: 390 }}
+  - {{ name: south, length: 460, holds: [{{ kind: door, name: hall door, at: 350, width: 83, swings: slides, leads_to: entrance }}] }}
+  - {{ name: west, length: 390 }}
+pieces:
+  - {{ kind: sofa, width: 200, depth: 90, place: {{ at: [220, -{off}], facing: 270 }} }}
+"
+        )
+    };
+    let slots = |off: &str| {
+        let brief = scenario::read(&text(off), None).unwrap();
+        let room = judge(&brief, &Placement::of(&brief).unwrap()).unwrap();
+        room.broken.iter().filter(|breach| breach.wrong == Wrong::SlotBehind).count()
+    };
+    assert_eq!([slots("30"), slots("30.5"), slots("45")], [0, 0, 1]);
+}
+
+/// A U with two like returns has no hand to give.
+#[test]
+fn a_u_stands_in_its_place_without_a_hand() {
+    let u = "  - { kind: corner-sofa, width: 300, return: 160, second_return: 160, depth: 90, place: { wall: north, from: 100, off: 5 } }\n";
+    assert!(judged(u).choices.hand.is_none());
+    let other = u.replace("second_return: 160", "second_return: 200");
+    let faults = scenario::read(&format!("{ROOM}{other}"), None).unwrap_err();
+    assert_eq!(faults[0].code, "missing_key");
+}

@@ -1,12 +1,12 @@
 //! What the kinds of piece beside the group do.
 
-use elbowroom_model::{Clearance, ItemKind, PieceKind};
+use elbowroom_model::{Clearance, ItemKind, PieceKind, Term};
 use elbowroom_solver::answer::{Answer, RankedOption};
 use elbowroom_solver::geometry::{Convex, gap, overlap_depth};
 use elbowroom_solver::routes::End;
 
 use crate::scenarios::room;
-use crate::support::ranked::ranked;
+use crate::support::ranked::{ranked, told_to_the_mm};
 
 /// The piece of a kind as it stands in an option.
 fn of_kind(answer: &Answer, option: &RankedOption, kind: PieceKind) -> Option<elbowroom_solver::Placed> {
@@ -127,6 +127,28 @@ fn floor_that_stays_open_is_reached_and_no_piece_stands_on_it() {
             assert!(deep < 0.5, "{}: {deep} on it", option.key);
         }
     }
+}
+
+/// The cook works in the 90 cm before a counter 60 cm deep: whoever plays there is underfoot. At a wall open floor has no middle
+/// to be at.
+#[test]
+fn floor_that_stays_open_pays_where_people_work_and_nothing_for_its_wall() {
+    let told = |at: &str, of| {
+        let room = format!(
+            "units: cm\nmeasured_within: 0\nwalls:\n  - {{ name: north, length: 560 }}\n  - {{ name: east, length: 460 }}\n  \
+             - {{ name: south, length: 560 }}\n  - {{ name: west, length: 460, holds: [{{ kind: door, name: hall door, at: 370, \
+             width: 83, swings: slides, leads_to: entrance }}] }}\nfixed:\n  - {{ kind: counter, name: kitchen run, corners: \
+             [[500, 0], [560, 0], [560, -300], [500, -300]], use: 90 }}\npieces:\n  - {{ kind: sofa, width: 200, depth: 90, \
+             hold: true, place: {{ wall: south, from: 150, off: 5 }} }}\n  - {{ kind: open-floor, name: play mat, width: 120, depth: 120, \
+             hold: true, place: {{ {at} }} }}\n"
+        );
+        told_to_the_mm(&room, of)
+    };
+    assert_eq!(told("at: [430, -60], facing: 270", Term::OpenFloorInUse), [(800.0, 0.0)]);
+    assert_eq!(told("at: [340, -60], facing: 270", Term::OpenFloorInUse), []);
+    // The sofa's middle lies 30 cm off that of its wall, and so does the mat's.
+    let off_middle = told("wall: north, from: 250, off: 0", Term::OffMiddle);
+    assert_eq!(off_middle.iter().map(|(cost, _)| cost.round()).collect::<Vec<f64>>(), [120.0]);
 }
 
 /// Common practice: two sofas that face each other share one axis.

@@ -28,6 +28,7 @@ mod rewished;
 mod routes;
 mod scenarios;
 mod search;
+mod second_seats;
 mod shop;
 mod stock;
 mod stopped;

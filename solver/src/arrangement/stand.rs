@@ -63,6 +63,13 @@ impl Arrangement {
         standing.map(|standing| standing.role).find(|role| role.is_screen())
     }
 
+    /// How many second seats stand opposite the main one.
+    #[must_use]
+    pub fn seats_opposite(&self) -> usize {
+        let opposite = |standing: &&Standing| standing.role == Role::Opposite && !standing.stands.is_empty();
+        self.standings.iter().filter(opposite).count()
+    }
+
     /// Whether two pieces could change places and the room would be the same: they are alike and have one part to play.
     #[must_use]
     pub fn are_twins(&self, brief: &Brief, one: PieceId, other: PieceId) -> bool {

@@ -31,7 +31,9 @@ impl PlanTerm for AboutFire {
         if !pose.role.is_second_seat() {
             return Vec::new();
         }
-        let backs = |(id, place)| not_before(pose, id, &place, HEARTH, Term::BackToFire);
+        let wished = room.brief.wishes.are_for_the_fire();
+        let term = if wished { Term::BackToWishedFire } else { Term::BackToFire };
+        let backs = |(id, place)| not_before(pose, id, &place, HEARTH, term);
         let mut found: Vec<Asked> = fires(room).filter_map(backs).collect();
         if let Some(main) = context.heart.main.filter(|_| pose.role == Role::Opposite && pose.stand.turn.is_none()) {
             found.extend(

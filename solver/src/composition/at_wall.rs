@@ -22,7 +22,9 @@ pub(super) struct AtWall;
 impl PlanTerm for AtWall {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let room = &context.room;
-        let Some(wall) = pose.wall().and_then(|id| room.site.wall(id)) else { return Vec::new() };
+        let wall = pose.wall().and_then(|id| room.site.wall(id));
+        // Floor that stays open has no back to draw up and no place to be amid.
+        let Some(wall) = wall.filter(|_| !pose.piece.kind.stays_open()) else { return Vec::new() };
         let with = With::Wall(wall.id);
         let mut found = vec![drawn_up(room, pose, wall)];
         if let Some(term) = term_of_middle(context, pose) {

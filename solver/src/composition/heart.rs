@@ -1,6 +1,6 @@
 //! The heart of a group: the pieces that all others stand about, under their only stands.
 
-use crate::arrangement::Role;
+use crate::arrangement::{Arrangement, Role};
 use crate::rules::{Linear, LinearPoint, Pose, turned};
 
 /// The pieces that the others stand about; `None` where an arrangement has none, or more than one stand for it.
@@ -9,12 +9,14 @@ pub(crate) struct Heart<'p> {
     pub(crate) main: Option<&'p Pose>,
     pub(crate) screen: Option<&'p Pose>,
     pub(crate) table: Option<&'p Pose>,
+    /// Second seats that stand opposite the main one.
+    pub(crate) opposite: usize,
 }
 
 impl<'p> Heart<'p> {
-    /// Of pieces with one stand each.
-    pub(crate) fn of(poses: impl Iterator<Item = &'p Pose>) -> Self {
-        let mut found = Self::default();
+    /// Of the pieces of an arrangement that have one stand each.
+    pub(crate) fn of(arrangement: &Arrangement, poses: impl Iterator<Item = &'p Pose>) -> Self {
+        let mut found = Self { opposite: arrangement.seats_opposite(), ..Self::default() };
         for pose in poses {
             match pose.role {
                 Role::MainSeat => found.main = found.main.or(Some(pose)),

@@ -21,6 +21,7 @@ mod free_stretch;
 mod heart;
 mod in_corner;
 mod on_one_level;
+mod open_floor;
 mod pairs;
 mod plan_term;
 mod rug;

@@ -21,7 +21,7 @@ impl PlanTerm for SecondSeats {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
         let Some(main) = context.heart.main.filter(|_| pose.role.is_second_seat()) else { return Vec::new() };
         let mut found = match pose.role {
-            Role::Opposite => opposite(pose, main),
+            Role::Opposite => opposite(context, pose, main),
             _ if pose.stand.turn.is_some() => Vec::new(),
             _ => vec![beside(context, pose, main)],
         };
@@ -33,14 +33,14 @@ impl PlanTerm for SecondSeats {
     }
 }
 
-fn opposite(pose: &Pose, main: &Pose) -> Vec<Asked> {
+fn opposite(context: &TermContext<'_>, pose: &Pose, main: &Pose) -> Vec<Asked> {
     let with = With::Piece(main.id);
     let apart = middle_of_front(pose).from(&main.anchor).along(main.stand.facing).plus(&main.depth(), -1.0);
     let apart = Way::pays(pose, CostSlot::Other, Term::FrontsApart, &apart);
     let mut found = vec![Asked::always(Term::FrontsApart, pose, with, apart)];
-    // Several of one row opposite share the axis; the other of a pair that faces has it alone.
-    let has_axis = pose.piece.alike.is_none() || pose.piece.pair == Pair::Facing;
-    if has_axis && pose.stand.turn.is_none() {
+    // Several opposite share the axis; of a pair that faces the other has it alone.
+    let shares_axis = context.heart.opposite > 1 && pose.piece.pair != Pair::Facing;
+    if !shares_axis && pose.stand.turn.is_none() {
         let aside = pose.middle_of_back().from(&axis(main)).along(main.left());
         let way = Way::pays_either_way(pose, CostSlot::Aside, Term::OppositeAside, &aside);
         found.push(Asked::always(Term::OppositeAside, pose, with, way));

@@ -11,6 +11,7 @@ use super::behind::FloorBehind;
 use super::dining::DiningBySeat;
 use super::doorways::AboutDoorways;
 use super::on_one_level::OnOneLevel;
+use super::open_floor::OpenFloor;
 use super::pairs::Pairs;
 use super::plan_term::PlanTerm;
 use super::rug::UnderGroup;
@@ -40,4 +41,5 @@ pub(crate) static TERMS: &[&dyn PlanTerm] = &[
     &DiningBySeat,
     &GroupApart,
     &AboutDoorways,
+    &OpenFloor,
 ];

@@ -24,7 +24,7 @@ pub(super) fn composed(brief: &Brief, site: &Site, arrangement: &Arrangement, la
             Some(Pose::of(piece.clone(), *own, variables.origin, standing, *stand))
         })
         .collect();
-    let context = TermContext { room, heart: Heart::of(poses.iter()) };
+    let context = TermContext { room, heart: Heart::of(arrangement, poses.iter()) };
     told(&context, &poses.iter().collect::<Vec<_>>(), &values(variables, layout))
 }
 

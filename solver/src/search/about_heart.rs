@@ -81,12 +81,15 @@ impl Problem<'_> {
 
     /// What the terms of a plan look at.
     pub(super) fn term_context(&self) -> TermContext<'_> {
-        TermContext { room: self.context, heart: Heart::of(self.only_stands().map(|posed| &posed.pose)) }
+        TermContext {
+            room: self.context,
+            heart: Heart::of(self.arrangement, self.only_stands().map(|posed| &posed.pose)),
+        }
     }
 
     /// Main seat, screen and table where the group stands about them.
     pub(super) fn heart_key(&self) -> [Option<StandId>; 3] {
-        let Heart { main, screen, table } = self.term_context().heart;
+        let Heart { main, screen, table, .. } = self.term_context().heart;
         [main, screen, table].map(|pose| {
             let pose = pose?;
             self.only_stands().find(|posed| posed.pose.id == pose.id).map(|posed| posed.id)

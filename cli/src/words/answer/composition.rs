@@ -1,9 +1,10 @@
 //! A term of composition in words: what a plan does not keep whole, and by how much.
 
 mod about_room;
+mod of_walkers;
 
 use elbowroom_model::article::{capital, the};
-use elbowroom_model::{Brief, Clearance, Piece, Rounding, Term, tables};
+use elbowroom_model::{Brief, Piece, Rounding, Term, tables};
 use elbowroom_solver::answer::Thing;
 use elbowroom_solver::composition::TermCost;
 
@@ -63,6 +64,7 @@ pub(crate) fn clause(brief: &Brief, told: &TermCost) -> String {
         | Term::BeforeWindow
         | Term::OverHeater
         | Term::BackToFire
+        | Term::BackToWishedFire
         | Term::DiningAtFire
         | Term::BackToView
         | Term::BackToWishedView
@@ -72,6 +74,7 @@ pub(crate) fn clause(brief: &Brief, told: &TermCost) -> String {
         | Term::SecondByDoor
         | Term::BehindLeaf
         | Term::BeyondStep
+        | Term::OpenFloorInUse
         | Term::RugInSwing => named.about_room(),
         Term::WayAcross | Term::SmallByWay | Term::CutOff | Term::InWay => named.of_walkers(),
     }
@@ -246,26 +249,6 @@ impl Named<'_> {
             }
             Term::BySecondSeat => format!("{one} stands by {other}, where fewer sit"),
             _ => format!("{one} and {other} stand at one end of a seat, or close together"),
-        }
-    }
-
-    fn of_walkers(&self) -> String {
-        let Self { told, one, other, .. } = self;
-        match told.term {
-            Term::InWay => format!("{one} stands in the straight way to {other}"),
-            Term::WayAcross if told.other() == Thing::Piece(told.piece) => {
-                format!("a main way runs where people sit at {one}")
-            }
-            Term::WayAcross => format!("a main way cuts between {one} and {other}"),
-            Term::SmallByWay => {
-                let walkway = self.brief.rules.get(Clearance::Walkway);
-                let [off, walkway] = self.brief.units.side_by_side(walkway - told.off, walkway);
-                format!("{one} stands {off} from where one walks from door to door; {walkway} keeps it out of the way")
-            }
-            _ => {
-                let all = area((tables::price(told.term).free + told.off) / 1e6);
-                format!("{all} of floor by {one} cannot be walked to")
-            }
         }
     }
 

@@ -16,7 +16,10 @@ impl Named<'_> {
             Term::RugInSwing => format!("{one} lies where the leaf of {other} sweeps"),
             Term::BeforeWindow => format!("{one} {} before {other}", self.stands()),
             Term::OverHeater => format!("{one} {} over {other}, whose heat it takes", self.stands()),
-            Term::BackToFire => format!("{one} has its back to {other}, before whoever looks at it"),
+            Term::OpenFloorInUse => format!("{one} lies where people work at {other}"),
+            Term::BackToFire | Term::BackToWishedFire => {
+                format!("{one} has its back to {other}, before whoever looks at it")
+            }
             Term::DiningAtFire => format!("{one} stands before {other}, where seats would gather"),
             Term::ReturnBackToView => format!("the return of {one} has its back to {other}, whose view you like"),
             Term::AcrossOpening => format!("{one} has its back close to {other}"),

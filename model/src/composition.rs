@@ -124,7 +124,7 @@ pub enum Term {
     TurnedAway,
     /// Two seats of a group of its own stand far apart.
     GroupWide,
-    /// A seat of such a group stands far from every window.
+    /// A seat of such a group, or a desk, stands far from every window.
     FarFromWindow,
     /// A second seat, or one of such a group, stands in the straight way from door to door.
     InWay,

@@ -151,6 +151,25 @@ fn floor_that_stays_open_pays_where_people_work_and_nothing_for_its_wall() {
     assert_eq!(off_middle.iter().map(|(cost, _)| cost.round()).collect::<Vec<f64>>(), [120.0]);
 }
 
+/// Common practice: one works by daylight. The middle of a desk at the east wall lies 135 cm out from the window and 224 cm aside
+/// of its middle, of which 90 each are by it: 1790 mm at a tenth. A piano in its place looks for no window.
+#[test]
+fn a_desk_pays_for_its_way_to_the_nearest_window() {
+    let told = |kind: &str| {
+        let room = format!(
+            "units: cm\nmeasured_within: 0\nwalls:\n  - {{ name: north, length: 560, holds: [{{ kind: window, name: bay, at: 250, \
+             width: 100, sill: 90, head: 210, must_reach: false }}] }}\n  - {{ name: east, length: 460 }}\n  \
+             - {{ name: south, length: 560 }}\n  - {{ name: west, length: 460, holds: [{{ kind: door, name: hall door, at: 20, \
+             width: 83, swings: slides, leads_to: entrance }}] }}\npieces:\n  - {{ kind: sofa, width: 200, depth: 90, hold: true, \
+             place: {{ wall: south, from: 250, off: 5 }} }}\n  - {{ kind: {kind}, width: 140, depth: 70, hold: true, \
+             place: {{ wall: east, from: 65, off: 1 }} }}\n"
+        );
+        told_to_the_mm(&room, Term::FarFromWindow).into_iter().map(|(cost, _)| cost.round()).collect::<Vec<f64>>()
+    };
+    assert_eq!(told("desk"), [179.0]);
+    assert_eq!(told("piano"), [0.0; 0]);
+}
+
 /// Common practice: two sofas that face each other share one axis.
 #[test]
 fn the_second_of_a_pair_that_faces_stands_on_the_axis_of_the_first() {

@@ -183,6 +183,12 @@ impl PieceKind {
         matches!(self.traits().body, Body::Open)
     }
 
+    /// One sits at it to work, by daylight where that can be: a desk, and no piano, whose wall is an inner one.
+    #[must_use]
+    pub const fn is_worked_at(self) -> bool {
+        matches!(self.traits().front, Front::SatAt) && !self.traits().wants_inner_wall
+    }
+
     /// It stands in the way of eye and arm: neither flat nor slender.
     #[must_use]
     pub const fn is_solid(self) -> bool {

@@ -1,4 +1,4 @@
-//! A group of its own: its seats close and in line, its table before the middle of its seat, by a window.
+//! A group of its own: its seats close and in line, its table before the middle of its seat, by a window. A desk is by one too.
 
 use elbowroom_model::{ItemId, ItemKind, Term};
 
@@ -15,7 +15,7 @@ pub(super) struct GroupApart;
 
 impl PlanTerm for GroupApart {
     fn alone(&self, context: &TermContext<'_>, pose: &Pose) -> Vec<Asked> {
-        if pose.role != Role::Apart {
+        if pose.role != Role::Apart && !pose.piece.kind.is_worked_at() {
             return Vec::new();
         }
         by_window(&context.room, pose).into_iter().collect()
@@ -54,7 +54,7 @@ fn before(table: &Pose, seat: &Pose) -> Option<Asked> {
     (is_its && seat.role == Role::Apart).then(|| Asked::always(Term::TableAside, table, With::Piece(seat.id), way))
 }
 
-/// One reads by a window: by the one that is nearest.
+/// One reads, and works at a desk, by a window: by the one that is nearest.
 fn by_window(room: &RuleContext<'_>, seat: &Pose) -> Option<Asked> {
     let windows = room.brief.room.items().filter(|(_, item)| matches!(item.kind, ItemKind::Window(_)));
     let ways: Vec<(ItemId, Way)> = windows
@@ -63,7 +63,7 @@ fn by_window(room: &RuleContext<'_>, seat: &Pose) -> Option<Asked> {
             let at = (left + right) * 0.5;
             let along = (right - left).unit()?;
             let (out, aside) = (middle(seat).along(inward), middle(seat).along(along));
-            let out = Way::pays(seat, CostSlot::Near, Term::FarFromWindow, &out.shifted(-at.dot(inward)));
+            let out = Way::pays(seat, CostSlot::Along, Term::FarFromWindow, &out.shifted(-at.dot(inward)));
             let aside = aside.shifted(-at.dot(along));
             Some((id, out.and(Way::pays_either_way(seat, CostSlot::UnderRug, Term::FarFromWindow, &aside))))
         })

@@ -48,7 +48,7 @@ pub mod way_in;
 pub use best_by::best_by;
 pub use layout::{Layout, Placed, Size};
 pub use leaf_gaps::LeafGap;
-pub use rank::rank;
+pub use rank::{rank, sizes_in_full};
 pub use rewished::{hang_on_wishes, rewished};
 pub use site::{
     Body, BodyId, ClearZone, Fold, Landing, Leaf, Site, SiteWall, Swing, WIDEST_OPENING_WITH_LANDING, WallPlace,

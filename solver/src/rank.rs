@@ -214,6 +214,27 @@ fn is_option(brief: &Brief, arrangements: &[Arrangement], limits: &Limits, stop:
     (arrangements.iter().any(makes_one), programs)
 }
 
+/// How large the pieces of one option of an answer may be, with what holds each and how large each could be by itself, as
+/// [`rank`] tells it of the options that are shown. `brief`: as it was solved ([`Answer::brief`]). `None` where no
+/// arrangement of this key fits, or where the work was stopped before that was known.
+#[must_use]
+pub fn sizes_in_full(brief: &Brief, key: &str, limits: &Limits, watch: &dyn Watch) -> Option<Vec<PieceSizes>> {
+    let site = Site::of(brief);
+    let room = RoomContext::of(brief, &site).until(Stop::at(watch));
+    let floor = Floor::of(brief, &site);
+    let enumeration = enumerate(brief, &site);
+    let arrangement = enumeration.arrangements.iter().find(|arrangement| arrangement.key == key)?;
+    let budget = shared(brief, enumeration.arrangements.len(), limits);
+    let limits = &Limits { nodes: budget.of_one, ..*limits };
+    let checked = verify::CheckedRoom::of(brief);
+    let attempts = Attempts { room: &room, floor: &floor, checked: &checked, budget, watch };
+    let candidate = attempts.attempt(arrangement).result.ok()?;
+    let context = answer::AnswerContext { room: &room, floor: &floor, limits, families: &[] };
+    let (mut sizes, _) = part(watch, Part::Sizes, || answer::sizes(&context, &candidate, true));
+    sizes.iter_mut().for_each(answer::told_to_a_thousandth);
+    (!room.stop.is_asked()).then_some(sizes)
+}
+
 /// How large the pieces of every option may be, best first, and the programs that their figures took.
 fn sizes_of_all(
     context: &answer::AnswerContext<'_>,

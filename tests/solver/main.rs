@@ -30,6 +30,7 @@ mod scenarios;
 mod search;
 mod second_seats;
 mod shop;
+mod sizes_in_full;
 mod stock;
 mod stopped;
 mod told_once;

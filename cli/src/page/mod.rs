@@ -19,6 +19,7 @@ mod screens;
 mod server;
 mod shelf;
 mod token;
+mod touched;
 
 use crate::args::PageArgs;
 use crate::process::exit::Exit;

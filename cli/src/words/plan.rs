@@ -111,6 +111,11 @@ pub(crate) fn from_walls(told: [(&str, &str); 2]) -> String {
     format!("{one}, {other}")
 }
 
+/// A piece at the largest that fits beside the others.
+pub(crate) fn largest(name: &str, size: &str) -> String {
+    format!("{name} up to {size}")
+}
+
 /// Sign: where a piece stands.
 pub(crate) const FROM_WALLS: &str = "to set out, from the walls";
 /// Where a way ends before what one steps into.

@@ -24,6 +24,7 @@ pub use family::Family;
 pub use figures::{degrees, parts as corners_of, thousandth};
 pub(crate) use found::{AnswerContext, option, sizes};
 pub use option::{Gap, Largest, OptionPiece, PlanValue, RankedOption, TurningCircle, TurnsIf};
+pub(crate) use rounded::told_to_a_thousandth;
 pub use size::{DimensionRange, PieceSizes};
 pub use thing::Thing;
 pub use turned::TurnedPiece;

@@ -16,7 +16,7 @@ pub(super) fn rounded(mut option: RankedOption) -> RankedOption {
     } {
         *figure = thousandth(*figure);
     }
-    option.sizes.iter_mut().for_each(sizes);
+    option.sizes.iter_mut().for_each(told_to_a_thousandth);
     option.gaps.iter_mut().for_each(gap);
     option.routes.iter_mut().chain(&mut option.largest.routes).for_each(route);
     option.planned.composition.iter_mut().for_each(term);
@@ -27,7 +27,8 @@ pub(super) fn rounded(mut option: RankedOption) -> RankedOption {
     option
 }
 
-fn sizes(sizes: &mut PieceSizes) {
+/// The figures of a piece's sizes, rounded.
+pub(crate) fn told_to_a_thousandth(sizes: &mut PieceSizes) {
     dimension(&mut sizes.width);
     let PieceSizes { return_length, second_return, return_depth, .. } = sizes;
     [return_length, second_return, return_depth].into_iter().flatten().for_each(dimension);

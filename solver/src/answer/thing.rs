@@ -21,7 +21,8 @@ pub enum Thing {
 
 impl Thing {
     /// What a piece stands to or keeps from; itself where that is no thing.
-    pub(crate) const fn kept_from(piece: PieceId, with: With) -> Self {
+    #[must_use]
+    pub const fn kept_from(piece: PieceId, with: With) -> Self {
         match with {
             With::Wall(wall) => Self::Wall(wall),
             With::Item(item) => Self::Item(item),

@@ -74,11 +74,10 @@ tried(executablePath, async (browser) => {
   must(await view() !== nearer, "it is not moved by keys");
   await desk.getByRole("button", { name: "All of it" }).click();
   must((await view()).split(" ").map(Number).join() === whole.split(" ").map(Number).join(), `all of it is ${await view()}, not ${whole}`);
-  const before = await desk.locator("#first .plan svg").first().evaluate((svg) => svg.outerHTML.length);
-  await desk.selectOption("#plan-shows", "all");
-  await desk.waitForFunction((before) => document.querySelector("#first .plan svg").outerHTML.length > before, before);
+  for (const show of ["ways", "sights", "zones"]) await desk.locator(`#show-${show}`).check();
+  await desk.waitForSelector("#first .plan svg .zones", { state: "attached" });
   await audited(desk, "with all that is worked out");
   await pictured(desk, "in-full");
-  await desk.selectOption("#plan-shows", "");
+  for (const show of ["ways", "sights", "zones"]) await desk.locator(`#show-${show}`).uncheck();
   await desk.waitForSelector("#first .plan .at-desk");
 });

@@ -62,6 +62,15 @@ fn pieces_are_tried_elsewhere_in_a_real_browser() {
 }
 
 #[test]
+fn what_an_option_is_made_of_is_touched_in_a_real_browser() {
+    let Some(browser) = browser() else { return };
+    let served = Served::file(&demo("canal-flat.yaml"));
+    let told = wrong("touched.cjs", &[&browser, &served.link()]);
+    assert!(told.is_empty(), "{told}");
+    assert_eq!(fs::read_to_string(served.room()).unwrap(), demo("canal-flat.yaml"));
+}
+
+#[test]
 fn two_windows_and_what_is_chosen_hold_in_a_real_browser() {
     let Some(browser) = browser() else { return };
     let served = Served::folder(&[("room.yaml", &demo("which-hand.yaml"))]);

@@ -9,4 +9,5 @@ mod safety;
 mod served;
 mod started;
 mod steps;
+mod touched;
 mod trial;

@@ -79,10 +79,17 @@ async function nearer() {
 }
 
 main.addEventListener("click", async (event) => {
-  const by = event.target.closest("button")?.dataset.zoom;
-  if (by !== undefined) (await nearer()).zoom(Number(by));
+  const { zoom, touch, done } = event.target.closest("button")?.dataset ?? {};
+  if (zoom !== undefined) (await nearer()).zoom(Number(zoom));
+  if (touch !== undefined) (await nearer()).touch(touch);
+  if (done !== undefined) (await nearer()).touch(null);
+  if (event.target.closest("#first .plan svg")) (await nearer()).touchAt(event);
 });
 
 main.addEventListener("change", async (event) => {
-  if (event.target.id === "plan-shows") (await nearer()).choose(event.target.value);
+  if (event.target.closest(".shows")) (await nearer()).dress();
 });
+
+main.addEventListener("toggle", async (event) => {
+  if (event.target.id === "closer" && event.target.open) (await nearer()).closer(event.target);
+}, true);

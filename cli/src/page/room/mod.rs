@@ -23,7 +23,7 @@ use crate::process::source::{self, Unreadable};
 use crate::process::whole::Whole;
 use history::History;
 pub(super) use seen::Seen;
-pub(super) use solved::Solved;
+pub(super) use solved::{Form, Solved};
 pub(super) use step::{By, NotTaken, Step, Taken};
 use step::{changed, crossed};
 pub(super) use work::Stage;

@@ -14,6 +14,8 @@ static STYLE: LazyLock<Vec<u8>> =
     LazyLock::new(|| (plain_tones() + &tight(include_str!("../assets/page.css"))).into_bytes());
 /// What no screen of options needs.
 static MORE_STYLE: LazyLock<Vec<u8>> = LazyLock::new(|| tight(include_str!("../assets/more.css")).into_bytes());
+/// What only a plan that is looked at closely needs.
+static CLOSER_STYLE: LazyLock<Vec<u8>> = LazyLock::new(|| tight(include_str!("../assets/closer.css")).into_bytes());
 /// The scripts, by name, as they are sent.
 static SCRIPTS: LazyLock<Vec<(&str, Vec<u8>)>> =
     LazyLock::new(|| WRITTEN.iter().map(|(name, script)| (*name, as_sent(script))).collect());
@@ -65,6 +67,7 @@ pub(super) async fn asset(Path(name): Path<String>) -> Response {
     match name.as_str() {
         "page.css" => reply::asset("text/css; charset=utf-8", &STYLE),
         "more.css" => reply::asset("text/css; charset=utf-8", &MORE_STYLE),
+        "closer.css" => reply::asset("text/css; charset=utf-8", &CLOSER_STYLE),
         "icon.svg" => reply::asset("image/svg+xml", include_bytes!("../assets/icon.svg")),
         "book.ttf" => reply::asset("font/ttf", &BOOK),
         "bold.ttf" => reply::asset("font/ttf", &BOLD),

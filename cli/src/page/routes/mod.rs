@@ -3,6 +3,7 @@
 mod asked;
 mod assets;
 mod beside;
+mod closer;
 mod command;
 mod parts;
 mod ranked;
@@ -44,7 +45,8 @@ pub(super) fn all(desk: Desk) -> Router {
         .route(NEWS, get(parts::news))
         .route("/room/{room}/part/{part}", get(parts::part))
         .route("/room/{room}/plan", get(parts::plan))
-        .route("/room/{room}/plan-in-full", get(parts::in_full))
+        .route("/room/{room}/plan-with", get(closer::plan))
+        .route("/room/{room}/closer", get(closer::list))
         .route("/room/{room}/outline", get(parts::outline))
         .route("/room/{room}/step", post(steps::step))
         .route("/room/{room}/work", post(steps::work))

@@ -119,16 +119,6 @@ pub(super) async fn plan(State(desk): State<Desk>, Path(name): Path<String>, ask
     .await
 }
 
-/// The plan of an option with all that is worked out, and what its numbers stand for.
-pub(super) async fn in_full(State(desk): State<Desk>, Path(name): Path<String>, asked: Asked) -> Response {
-    beside(move || {
-        let solved = desk.room(&name).and_then(|room| room.seen().ok()?.told_in(asked.units).solved);
-        let full = solved.zip(asked.one("option")).and_then(|(solved, key)| solved.in_full(key));
-        full.map_or_else(missing, |(svg, key)| reply::html(screens::in_full(&svg, &key)))
-    })
-    .await
-}
-
 /// The walls as they would be with what is being typed; nothing of it is saved.
 pub(super) async fn outline(State(desk): State<Desk>, Path(name): Path<String>, asked: Asked) -> Response {
     beside(move || {

@@ -1,18 +1,20 @@
 //! One option as a block: its plan, which wall, which hand, how large, the one sentence that matters, how firm.
 
-use elbowroom_model::Rounding;
+use elbowroom_model::{PieceId, Rounding};
 use elbowroom_solver::answer::RankedOption;
 use maud::{Markup, PreEscaped, html};
 
 use super::address::{encoded, with_option};
 use super::on::On;
-use super::pins;
+use super::{pins, touched};
 use crate::page::guard::Right;
 use crate::page::room::Solved;
+use crate::page::touched::Touched;
 use crate::render::rank::{groups, strongest, which_hand, which_wall};
 use crate::words::answer as said;
 use crate::words::lengths::{shop_unit, shopped, sign};
 use crate::words::page as words;
+use crate::words::page::touched as touched_words;
 use crate::words::report as report_words;
 use crate::words::short as short_words;
 use crate::words::size::size;
@@ -57,7 +59,7 @@ pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption, among: A
                         dd { (hand) }
                     }
                     dt { (report_words::how_large(units)) }
-                    dd { ul.plain { @for line in sizes(solved, option) { li { (line) } } } }
+                    dd { ul.plain { @for (piece, line) in sizes(solved, option) { li { (of_size(among, piece, &line)) } } } }
                     @if let Some(reason) = reason(solved, option) {
                         dt { (short_words::WHY) }
                         dd { (reason) }
@@ -68,6 +70,13 @@ pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption, among: A
                     }
                 }
                 p.soft { (words::firm(brief, option)) }
+                @if among == Among::Others {
+                    details id="closer" {
+                        summary { (touched_words::CLOSER) }
+                        p.soft { (touched_words::TOUCH) }
+                        div data-done=(touched_words::DONE) {}
+                    }
+                }
                 p.links {
                     (pins::button(on, answer, option))
                     @if on.right == Right::Change {
@@ -82,21 +91,17 @@ pub(super) fn whole(on: On<'_>, solved: &Solved, option: &RankedOption, among: A
     }
 }
 
-/// A plan with all that is worked out, and what its numbers stand for.
-pub(in crate::page) fn in_full(svg: &str, key: &[String]) -> Markup {
-    html! {
-        (PreEscaped(svg))
-        @if !key.is_empty() { ol.key { @for line in key { li { (line) } } } }
-    }
-}
-
 /// What the plan shows, and how near it is seen.
 fn nearer() -> Markup {
     html! {
-        div.field.shows {
-            label for="plan-shows" { (words::PLAN_SHOWS) }
-            select id="plan-shows" {
-                @for (value, label) in words::PLAN_SHOWN { option value=(value) { (label) } }
+        div id="touched" role="status" {}
+        fieldset.choices.shows {
+            legend { (words::PLAN_SHOWS) }
+            @for (value, label) in words::PLAN_SHOWN {
+                label {
+                    input type="checkbox" id=(format!("show-{value}")) value=(value) checked[value == words::SHOWN_FIRST];
+                    span { (label) }
+                }
             }
         }
         div.zoom role="group" aria-label=(words::PLAN_NEARER) {
@@ -131,13 +136,21 @@ pub(super) fn small(on: On<'_>, solved: &Solved, option: &RankedOption, like_it:
     }
 }
 
-fn sizes(solved: &Solved, option: &RankedOption) -> Vec<String> {
+/// A size; where one looks closely, to be touched.
+fn of_size(among: Among, piece: PieceId, line: &str) -> Markup {
+    match among {
+        Among::Others => touched::button(Touched::Size(piece), line),
+        Among::Fields => html! { (line) },
+    }
+}
+
+fn sizes(solved: &Solved, option: &RankedOption) -> Vec<(PieceId, String)> {
     let brief = &solved.answer.brief;
     let measure = |length: f64| shopped(brief.units, length, Rounding::Down);
     let line = |group: &crate::render::rank::Group<'_>| {
         let [most, drawn] = [group.piece.sizes.together(), group.piece.sizes.planned()]
             .map(|of| size(of, crate::words::plan::TIMES, measure));
-        short_words::up_to(&group.label, group.count, &most, &drawn)
+        (group.piece.placed.piece, short_words::up_to(&group.label, group.count, &most, &drawn))
     };
     groups(brief, option).iter().take(SIZES).map(line).collect()
 }

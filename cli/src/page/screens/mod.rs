@@ -19,11 +19,11 @@ mod sheets;
 mod shown;
 mod state;
 mod switch;
+mod touched;
 mod trial;
 mod wall;
 mod wishes;
 
-pub(super) use answer::in_full;
 pub(super) use filter::Filter;
 pub(super) use frame::{Screen, page};
 pub(super) use on::On;
@@ -32,6 +32,7 @@ pub(super) use outline::outline;
 pub(super) use rooms::{Ranked, rooms};
 pub(super) use shown::shown;
 pub(super) use state::told;
+pub(super) use touched::{OnScreen, closer, on_screen};
 
 use maud::Markup;
 

@@ -15,6 +15,9 @@ mod gaps;
 mod head;
 mod items;
 mod key;
+mod largest;
+mod layers;
+mod marked;
 mod matters;
 mod offsets;
 mod outline;
@@ -36,11 +39,14 @@ mod zones;
 
 pub(crate) use corners::corners;
 pub(crate) use figure::Drawn;
+pub(crate) use layers::Layers;
+pub(crate) use marked::Marked;
 pub(crate) use piece::{piece, piece_scale};
 pub(crate) use purpose::Purpose;
 pub(crate) use sheet::sheet;
 pub(crate) use shown::Shown;
-pub(crate) use whole::{Alone, alone, for_page, for_page_in_full, thumbnail, to_set_out};
+pub(crate) use ways::letter;
+pub(crate) use whole::{Alone, alone, for_page, on_screen, thumbnail, to_set_out, touched};
 
 #[cfg(test)]
 mod collisions;

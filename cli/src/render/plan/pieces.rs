@@ -41,6 +41,11 @@ pub(super) fn name(figure: &mut Figure<'_>) {
     });
 }
 
+/// The name of each piece.
+pub(super) fn name_alone(figure: &mut Figure<'_>) {
+    named(figure, |one| vec![(clipped(&one.piece.name), Weight::Bold)]);
+}
+
 /// The size of each piece that has room for it.
 pub(super) fn sized(figure: &mut Figure<'_>) {
     let shown = figure.shown;

@@ -29,7 +29,7 @@ pub(super) struct Walked {
 }
 
 /// The letter of a way, by its place: A, B, ... Z, AA, ...
-pub(super) fn letter(place: usize) -> String {
+pub(crate) fn letter(place: usize) -> String {
     let last = char::from(b'A' + u8::try_from(place % 26).unwrap_or(0));
     if place < 26 { last.to_string() } else { format!("{}{last}", letter(place / 26 - 1)) }
 }
@@ -38,27 +38,43 @@ pub(super) fn letter(place: usize) -> String {
 pub(super) fn draw(figure: &mut Figure<'_>) -> Vec<Walked> {
     figure.put(Mark::Layer("ways"));
     let walked = walked(figure);
-    for Walked { line, .. } in &walked {
-        for leg in line.windows(2) {
-            figure.labels.bar([leg[0], leg[1]]);
-        }
-        if let [.., before, last] = line.as_slice() {
-            let back = (*before - *last).unit();
-            let side = back.right() * 0.7;
-            let foot = *last + back * 1.8;
-            figure.put(Path::ring([*last, foot + side, foot - side], None, Fill::Tone(Tone::Blue)));
-        }
-        figure.put(Path::line(line.iter().copied(), signs::WAY));
-    }
+    walked.iter().for_each(|way| draw_line(figure, way));
     figure.put(Mark::Layer("pinches"));
     for route in figure.shown.routes() {
-        if let Some(pinch) = &route.pinch {
-            let at = pinch.at.map(|at| figure.frame.at(at));
-            figure.labels.bar(at);
-            signs::pinch(at).into_iter().for_each(|mark| figure.put(mark));
-        }
+        draw_pinch(figure, route);
     }
     walked
+}
+
+/// One of them alone, by its place.
+pub(super) fn draw_one(figure: &mut Figure<'_>, place: usize) {
+    if let Some(way) = walked(figure).get(place) {
+        draw_line(figure, way);
+    }
+    if let Some(route) = figure.shown.routes().get(place) {
+        draw_pinch(figure, route);
+    }
+}
+
+fn draw_line(figure: &mut Figure<'_>, Walked { line, .. }: &Walked) {
+    for leg in line.windows(2) {
+        figure.labels.bar([leg[0], leg[1]]);
+    }
+    if let [.., before, last] = line.as_slice() {
+        let back = (*before - *last).unit();
+        let side = back.right() * 0.7;
+        let foot = *last + back * 1.8;
+        figure.put(Path::ring([*last, foot + side, foot - side], None, Fill::Tone(Tone::Blue)));
+    }
+    figure.put(Path::line(line.iter().copied(), signs::WAY));
+}
+
+fn draw_pinch(figure: &mut Figure<'_>, route: &Route) {
+    if let Some(pinch) = &route.pinch {
+        let at = pinch.at.map(|at| figure.frame.at(at));
+        figure.labels.bar(at);
+        signs::pinch(at).into_iter().for_each(|mark| figure.put(mark));
+    }
 }
 
 /// The line of each way on the sheet, up to the first piece that it would run over.
@@ -138,18 +154,29 @@ fn step_in(figure: &mut Figure<'_>, walked: &[Walked]) {
 pub(super) fn name(figure: &mut Figure<'_>, walked: &[Walked]) {
     step_in(figure, walked);
     for (place, route) in figure.shown.routes().iter().enumerate() {
-        let Some((of, way)) = named_at(figure, walked.get(place), route) else { continue };
-        let text = format!("{} {}", letter(place), figure.shown.tape(route.width));
-        let label =
-            Label { tone: Tone::Blue, ground: Some(Tone::Floor), ..Label::new(of, Vec::new(), TYPE, text.clone()) };
-        let label = Label { lines: vec![(text, Weight::Bold)], ..label };
-        let across = way.right();
-        let half = label.half(across) + 0.8;
-        let places = [half, -half, half + 2.5, -half - 2.5].map(|off| of + across * off);
-        let slid = [2.5, -2.5, 5.0, -5.0].into_iter().flat_map(|step| places.map(|at| at + way * step));
-        let places = places.into_iter().chain(slid).collect();
-        figure.labels.place(&Label { places, ..label });
+        name_way(figure, place, walked.get(place), route);
     }
+}
+
+/// That of one of them alone, by its place.
+pub(super) fn name_one(figure: &mut Figure<'_>, place: usize) {
+    if let Some(route) = figure.shown.routes().get(place) {
+        let walked = walked(figure);
+        name_way(figure, place, walked.get(place), route);
+    }
+}
+
+fn name_way(figure: &mut Figure<'_>, place: usize, walked: Option<&Walked>, route: &Route) {
+    let Some((of, way)) = named_at(figure, walked, route) else { return };
+    let text = format!("{} {}", letter(place), figure.shown.tape(route.width));
+    let label = Label { tone: Tone::Blue, ground: Some(Tone::Floor), ..Label::new(of, Vec::new(), TYPE, text.clone()) };
+    let label = Label { lines: vec![(text, Weight::Bold)], ..label };
+    let across = way.right();
+    let half = label.half(across) + 0.8;
+    let places = [half, -half, half + 2.5, -half - 2.5].map(|off| of + across * off);
+    let slid = [2.5, -2.5, 5.0, -5.0].into_iter().flat_map(|step| places.map(|at| at + way * step));
+    let places = places.into_iter().chain(slid).collect();
+    figure.labels.place(&Label { places, ..label });
 }
 
 /// The place that a way is named at, and a direction there that the name stands beside.

@@ -1,5 +1,6 @@
 //! The plan itself, without the sheet round it: what is drawn on it, in which order.
 
+use elbowroom_model::PieceId;
 use elbowroom_solver::plan::Plan;
 use elbowroom_solver::routes::Route;
 use elbowroom_solver::setting_out::SettingOut;
@@ -8,9 +9,10 @@ use super::figure::{Drawn, Figure};
 use super::frame::Frame;
 use super::shown::PieceShown;
 use super::{
-    Purpose, Shown, breaches, from_walls, furniture, gaps, items, pieces, points, turning, walls, ways, zones,
+    Layers, Marked, Purpose, Shown, breaches, from_walls, furniture, gaps, items, largest, marked, pieces, points,
+    turning, walls, ways, zones,
 };
-use crate::drawing::{Area, Paper, Scale, Sheet};
+use crate::drawing::{Area, At, Paper, Scale, Sheet};
 use crate::words::plan as words;
 
 /// Kept round the walls of a small plan, mm of paper.
@@ -42,10 +44,27 @@ pub(crate) fn for_page(shown: Shown<'_>, widest: &Paper) -> Alone {
     by_itself(shown, Purpose::Client, frame, area)
 }
 
-/// The same with all that is worked out: ways, sight lines, floor that is kept free, with what each number on it stands for.
-pub(crate) fn for_page_in_full(shown: Shown<'_>, widest: &Paper) -> Alone {
+/// The same with what is chosen to be shown, what is touched marked on it, and what each number on it stands for.
+pub(crate) fn on_screen(shown: Shown<'_>, layers: Layers, marked: &Marked, widest: &Paper) -> Alone {
     let (frame, area) = Frame::at_scale(shown.brief(), Frame::largest_scale(shown.brief(), widest));
-    by_itself(shown, Purpose::Working, frame, area)
+    // Floor that is kept free goes with every gap that is.
+    let purpose = if layers.zones { Purpose::Working } else { Purpose::Client };
+    let mut figure = Figure::new(shown, purpose, shown.plan(), frame, area);
+    with_layers(&mut figure, layers, marked);
+    on_own_sheet(&shown, area, figure.finished())
+}
+
+/// The piece at a place of the plan for a page, or of the one as small as a stamp, by its place on the sheet, mm.
+pub(crate) fn touched(shown: Shown<'_>, at: At, widest: &Paper, is_small: bool) -> Option<PieceId> {
+    let frame = match is_small {
+        true => Frame::of_room(shown.brief(), widest, ROUND).0,
+        false => Frame::at_scale(shown.brief(), Frame::largest_scale(shown.brief(), widest)).0,
+    };
+    let holds = |piece: &PieceShown<'_>| piece.parts().iter().any(|part| at.is_in(&frame.all(part)));
+    let pieces: Vec<PieceShown<'_>> = shown.pieces().into_iter().filter(holds).collect();
+    // What lies under others is touched where nothing else is.
+    let top = pieces.iter().find(|piece| !furniture::lies_under(**piece)).or(pieces.first());
+    top.map(|piece| piece.placed.piece)
 }
 
 /// The plan as small as a stamp, with the size of each piece that has room for it: as large as a sheet so wide and high
@@ -63,11 +82,14 @@ pub(crate) fn thumbnail(shown: Shown<'_>, widest: &Paper) -> Sheet {
 }
 
 fn by_itself(shown: Shown<'_>, purpose: Purpose, frame: Frame, area: Area) -> Alone {
-    let drawn = drawn(Figure::new(shown, purpose, shown.plan(), frame, area));
+    on_own_sheet(&shown, area, drawn(Figure::new(shown, purpose, shown.plan(), frame, area)))
+}
+
+fn on_own_sheet(shown: &Shown<'_>, area: Area, drawn: Drawn) -> Alone {
     let sheet = Sheet {
         paper: Paper { width: area.width, height: area.height },
-        title: title(&shown),
-        description: description(&shown),
+        title: title(shown),
+        description: description(shown),
         marks: drawn.marks,
     };
     Alone { sheet, key: drawn.key }
@@ -116,6 +138,46 @@ fn for_working(figure: &mut Figure<'_>) {
     ways::name(figure, &ways);
     gaps::name(figure, &gaps);
     from_walls::name(figure, &from_walls);
+    turning::name(figure);
+    items::name(figure, &left_over);
+}
+
+/// What a client's plan has, and what is chosen beside it: with sizes alone it is that plan.
+fn with_layers(figure: &mut Figure<'_>, layers: Layers, marked: &Marked) {
+    walls::floor(figure);
+    if layers.zones {
+        zones::draw(figure);
+    }
+    furniture::draw(figure);
+    if layers.sights {
+        pieces::seats(figure);
+        ways::sights(figure);
+    }
+    items::draw(figure);
+    walls::draw(figure);
+    turning::draw(figure);
+    if layers.largest {
+        largest::draw(figure);
+    }
+    let gaps = if layers.sizes || layers.zones { gaps::draw(figure) } else { Vec::new() };
+    let ways = if layers.ways { ways::draw(figure) } else { Vec::new() };
+    marked::draw(figure, marked, layers.ways);
+    walls::measure(figure);
+    let left_over = items::name_outside(figure);
+    if layers.sizes {
+        pieces::name(figure)
+    } else {
+        pieces::name_alone(figure)
+    }
+    if layers.ways {
+        ways::name(figure, &ways);
+    } else if let Some(way) = marked.way {
+        ways::name_one(figure, way);
+    }
+    if layers.largest {
+        largest::name(figure);
+    }
+    gaps::name(figure, &gaps);
     turning::name(figure);
     items::name(figure, &left_over);
 }

@@ -6,10 +6,11 @@ pub(crate) mod pins;
 mod plan;
 pub(crate) mod sheets;
 mod steps;
+pub(crate) mod touched;
 pub(crate) mod trial;
 pub(crate) mod wishes;
 
-pub(crate) use plan::{FARTHER, NEARER, PLAN_NEARER, PLAN_SHOWN, PLAN_SHOWS, WHOLE_PLAN, ZOOM_KEYS};
+pub(crate) use plan::{FARTHER, NEARER, PLAN_NEARER, PLAN_SHOWN, PLAN_SHOWS, SHOWN_FIRST, WHOLE_PLAN, ZOOM_KEYS};
 pub(crate) use steps::{
     BEHIND, BESIDE, ELSEWHERE, KEEP_THEIRS, NO_TEXT, NOT_KEPT, NOT_UNDERSTOOD, NOTHING_TO_TAKE, ON_DISK, SAVING,
     SHOW_NEW, TOO_LARGE, UNSAVED, WRITE_MINE, crossed, not_saved, saved,

@@ -2,9 +2,16 @@
 
 /// A field.
 pub(crate) const PLAN_SHOWS: &str = "The plan shows";
-/// Its choices.
-pub(crate) const PLAN_SHOWN: [(&str, &str); 2] =
-    [("", "pieces and sizes"), ("all", "ways, sight lines and floor kept free too")];
+/// What it can show, by the names that the page asks for it by.
+pub(crate) const PLAN_SHOWN: [(&str, &str); 5] = [
+    ("sizes", "Sizes"),
+    ("ways", "Ways"),
+    ("sights", "Sight lines"),
+    ("zones", "Clear zones"),
+    ("largest", "Largest outlines"),
+];
+/// What it shows where nobody chose.
+pub(crate) const SHOWN_FIRST: &str = "sizes";
 /// Over the buttons that show the plan nearer.
 pub(crate) const PLAN_NEARER: &str = "How near the plan is seen";
 /// A button.

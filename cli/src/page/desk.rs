@@ -1,6 +1,6 @@
 //! What the whole page shares: who is let in, which files there are, which rooms are open.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, VecDeque};
 use std::sync::{Arc, Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
@@ -9,6 +9,10 @@ use super::ranked::RankedAll;
 use super::room::Room;
 use super::shelf::{NotPut, Shelf};
 
+/// Rooms whose answers are kept: those that were asked of last. An answer with its plans takes some megabytes, and is worked out
+/// anew where somebody comes back to a room.
+const ANSWERS_KEPT: usize = 4;
+
 /// What every request can come at.
 #[derive(Clone)]
 pub(super) struct Desk {
@@ -16,8 +20,32 @@ pub(super) struct Desk {
     pub(super) shelf: Arc<Shelf>,
     /// The run over all rooms of the folder.
     pub(super) ranked: RankedAll,
-    open: Arc<Mutex<BTreeMap<String, Arc<Room>>>>,
+    open: Arc<Mutex<Open>>,
     asked: Arc<Mutex<Instant>>,
+}
+
+/// The rooms that are open.
+#[derive(Default)]
+struct Open {
+    rooms: BTreeMap<String, Arc<Room>>,
+    /// Those whose answers are kept, by name, the last that was asked of first.
+    lately: VecDeque<String>,
+}
+
+impl Open {
+    /// Somebody asks of this room: answers of rooms that were not asked of lately are kept no longer.
+    fn ask(&mut self, name: &str) {
+        if self.lately.front().is_some_and(|last| last == name) {
+            return;
+        }
+        self.lately.retain(|known| known != name);
+        self.lately.push_front(name.to_owned());
+        if self.lately.len() > ANSWERS_KEPT
+            && let Some(room) = self.lately.pop_back().and_then(|old| self.rooms.get(&old))
+        {
+            room.forget_answer();
+        }
+    }
 }
 
 impl Desk {
@@ -46,7 +74,8 @@ impl Desk {
     pub(super) fn room(&self, name: &str) -> Option<Arc<Room>> {
         let path = self.shelf.path(name)?;
         let mut open = self.open.lock().unwrap_or_else(PoisonError::into_inner);
-        let room = open.entry(name.to_owned()).or_insert_with(|| Arc::new(Room::at(name.to_owned(), path)));
+        open.ask(name);
+        let room = open.rooms.entry(name.to_owned()).or_insert_with(|| Arc::new(Room::at(name.to_owned(), path)));
         Some(Arc::clone(room))
     }
 
@@ -64,16 +93,16 @@ impl Desk {
     pub(super) fn rename(&self, old: &str, name: &str) -> Result<String, NotPut> {
         let mut open = self.open.lock().unwrap_or_else(PoisonError::into_inner);
         let renamed = || self.shelf.rename(old, name);
-        let Some(room) = open.get(old).cloned() else { return renamed() };
+        let Some(room) = open.rooms.get(old).cloned() else { return renamed() };
         let name = room.between_steps(renamed)?;
         room.rest();
-        open.remove(old);
+        open.rooms.remove(old);
         Ok(name)
     }
 
     /// Has every room stop its work.
     pub(super) fn close(&self) {
-        for room in self.open.lock().unwrap_or_else(PoisonError::into_inner).values() {
+        for room in self.open.lock().unwrap_or_else(PoisonError::into_inner).rooms.values() {
             room.rest();
         }
     }

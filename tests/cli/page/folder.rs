@@ -135,3 +135,38 @@ fn ranking_all_rooms_tells_how_far_it_is_and_can_be_stopped() {
     let kept = fs::read_to_string(served.folder.path().join("rooms/answers/rooms.ndjson")).unwrap();
     assert!(kept.lines().count() < 40, "it was not stopped: {}", kept.lines().count());
 }
+
+/// What a room came to takes megabytes: of many rooms only those that were asked of last keep it.
+#[test]
+fn answers_of_rooms_that_nobody_asks_of_any_more_are_kept_no_longer() {
+    let text = demo("which-hand.yaml");
+    let names: Vec<String> = (0..6).map(|room| format!("room-{room}.yaml")).collect();
+    let rooms: Vec<(&str, &str)> = names.iter().map(|name| (name.as_str(), text.as_str())).collect();
+    let served = Served::folder(&rooms);
+    let settled = |name: &str| {
+        for _ in 0..300 {
+            let stage = served.get(&format!("/room/{name}/stage")).json();
+            if stage["stage"] != "busy" {
+                assert_eq!(stage["stage"], "done", "{name}");
+                return stage["of"].clone();
+            }
+        }
+        panic!("{name} is never done");
+    };
+    // A step of the first is there to be taken back however many rooms come after it.
+    served.get(&format!("/room/{}/options", names[0]));
+    let step = serde_json::json!({ "from": 1, "changes": [{ "do": "set", "at": "name", "to": "Quay" }] });
+    assert_eq!(served.post(&format!("/room/{}/step", names[0]), &step).status, 200);
+    for name in &names {
+        served.get(&format!("/room/{name}/options"));
+        assert!(!settled(name).is_null());
+    }
+    // What is known of a room without asking for work: the news of the last rooms have answers, of the first ones none.
+    let known = |name: &str| !served.get(&format!("/room/{name}/news")).json()["of"].is_null();
+    assert!(known(&names[5]) && known(&names[4]) && known(&names[3]));
+    assert!(!known(&names[0]), "the answer of the first room is kept");
+    assert!(!settled(&names[0]).is_null(), "it is worked out anew");
+    let back = served.post(&format!("/room/{}/step", names[0]), &serde_json::json!({ "from": 2, "step": "undo" }));
+    assert_eq!(back.status, 200, "{}", back.text());
+    assert_eq!(std::fs::read_to_string(served.folder.path().join("rooms").join(&names[0])).unwrap(), text);
+}

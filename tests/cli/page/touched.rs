@@ -30,8 +30,8 @@ fn what_holds_a_size_is_told_in_the_words_of_the_report_and_marked() {
     let report = run(&["report", &room]).stdout;
     // Of the first option each row of its table of sizes: the piece, the side, the figures, what holds it.
     let first = report.split("<article class=\"option\"").nth(1).unwrap();
-    let table =
-        first.split("<table").find(|table| table.contains("Sizes to shop by")).unwrap_or_else(|| panic!("{first}"));
+    let table = first.split("<table>").find(|table| table.starts_with("<caption>Sizes to shop by"));
+    let table = table.unwrap_or_else(|| panic!("{first}"));
     let held: Vec<&str> = table
         .split("<tr>")
         .skip(2)

@@ -171,6 +171,15 @@ impl Room {
         self.held().work.stop();
     }
 
+    /// Keeps no answer any longer; it is worked out anew where somebody asks. Every step can still be taken back.
+    pub(super) fn forget_answer(&self) {
+        let mut held = self.held();
+        held.solved = None;
+        if !held.work.is_halted() {
+            held.work.stop();
+        }
+    }
+
     /// Stops the work on it until its text changes or somebody has it go on.
     pub(super) fn halt(&self) {
         self.held().work.halt();

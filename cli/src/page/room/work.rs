@@ -108,6 +108,11 @@ impl Work {
         self.state == State::Done
     }
 
+    /// Whether somebody stopped it for good.
+    pub(super) fn is_halted(&self) -> bool {
+        self.state == State::Halted
+    }
+
     /// Whether nothing is under way that should be.
     pub(super) fn is_idle(&self) -> bool {
         self.state == State::Idle

@@ -71,6 +71,16 @@ fn what_an_option_is_made_of_is_touched_in_a_real_browser() {
 }
 
 #[test]
+fn a_list_is_tried_in_the_room_in_a_real_browser() {
+    let Some(browser) = browser() else { return };
+    let served = Served::file(&demo("which-hand.yaml"));
+    let list = crate::program::root().join("scenarios/shop/basket.csv").display().to_string();
+    let told = wrong("shop.cjs", &[&browser, &served.link(), &list]);
+    assert!(told.is_empty(), "{told}");
+    assert_eq!(fs::read_to_string(served.room()).unwrap(), demo("which-hand.yaml"));
+}
+
+#[test]
 fn two_windows_and_what_is_chosen_hold_in_a_real_browser() {
     let Some(browser) = browser() else { return };
     let served = Served::folder(&[("room.yaml", &demo("which-hand.yaml"))]);

@@ -7,6 +7,7 @@ mod lan;
 mod load;
 mod safety;
 mod served;
+mod shop;
 mod started;
 mod steps;
 mod touched;

@@ -16,6 +16,7 @@ if (main?.dataset.room) {
   const { begin } = await import("./room.js");
   if (main.dataset.screen === "options") await import("./options.js");
   else await import("./fields.js");
+  if (main.dataset.screen === "furnish") await import("./shop.js");
   if (main.dataset.screen === "try") await import("./trial.js");
   await begin();
 }

@@ -27,13 +27,14 @@ static MORE_BOOK: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Book, 
 static MORE_BOLD: LazyLock<Vec<u8>> = LazyLock::new(|| letters_of(Weight::Bold, Letters::Further));
 
 /// The scripts as they are written.
-const WRITTEN: [(&str, &str); 10] = [
+const WRITTEN: [(&str, &str); 11] = [
     ("page.js", include_str!("../assets/page.js")),
     ("address.js", include_str!("../assets/address.js")),
     ("parts.js", include_str!("../assets/parts.js")),
     ("room.js", include_str!("../assets/room.js")),
     ("fields.js", include_str!("../assets/fields.js")),
     ("options.js", include_str!("../assets/options.js")),
+    ("shop.js", include_str!("../assets/shop.js")),
     ("zoom.js", include_str!("../assets/zoom.js")),
     ("trial.js", include_str!("../assets/trial.js")),
     ("trial-plan.js", include_str!("../assets/trial-plan.js")),

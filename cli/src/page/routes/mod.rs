@@ -9,6 +9,7 @@ mod parts;
 mod ranked;
 mod rooms;
 mod sheets;
+mod shop;
 mod steps;
 mod trial;
 
@@ -20,6 +21,7 @@ use axum::response::Response;
 use axum::routing::{get, post};
 
 use super::desk::Desk;
+use super::screens::LARGEST_LIST;
 use super::{gate, reply};
 use crate::words::page as words;
 use beside::missing;
@@ -27,7 +29,7 @@ use beside::missing;
 /// Where a page that lies open looks whether something else has changed its file.
 const NEWS: &str = "/room/{room}/news";
 
-/// Most bytes that a request may bring.
+/// Most bytes that a request may bring, but for a list of pieces.
 const LARGEST_REQUEST: usize = 1 << 16;
 
 /// Everything that is answered.
@@ -51,6 +53,7 @@ pub(super) fn all(desk: Desk) -> Router {
         .route("/room/{room}/step", post(steps::step))
         .route("/room/{room}/work", post(steps::work))
         .route("/room/{room}/sheet/{file}", get(sheets::sheet))
+        .route("/room/{room}/shop", post(shop::shop).layer(DefaultBodyLimit::max(LARGEST_LIST)))
         .route("/room/{room}/judge", post(trial::judge))
         .route("/room/{room}/settle", post(trial::settle))
         .route("/room/{room}/keep", post(trial::keep))

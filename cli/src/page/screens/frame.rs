@@ -54,9 +54,8 @@ impl Screen {
             Self::Try => {
                 &["/address.js", "/parts.js", "/room.js", "/fields.js", "/trial.js", "/trial-plan.js", "/trial-rows.js"]
             }
-            Self::Measure | Self::Furnish | Self::Compare | Self::Sheets => {
-                &["/address.js", "/parts.js", "/room.js", "/fields.js"]
-            }
+            Self::Furnish => &["/address.js", "/parts.js", "/room.js", "/fields.js", "/shop.js"],
+            Self::Measure | Self::Compare | Self::Sheets => &["/address.js", "/parts.js", "/room.js", "/fields.js"],
         }
     }
 

@@ -9,8 +9,8 @@ use serde_json::{Value, json};
 use super::field::{Field, Takes, chosen, typed};
 use super::lengths::Units;
 use super::on::On;
-use super::options;
 use super::shown::shown;
+use super::{options, shop};
 use crate::words::page::furnish as words;
 
 /// The screen's own part.
@@ -30,6 +30,7 @@ pub(super) fn part(on: On<'_>) -> Markup {
                 }
                 (clearances(on, &values, units))
                 (household(&values))
+                (shop::put())
             }
             div.answer-beside data-live="answers" { (options::first_answer(on)) }
         }
@@ -98,12 +99,28 @@ fn more(units: Units, place: usize, row: &Value, kind: Option<PieceKind>) -> Mar
                 @if row["count"] == 2 && kind.is_some_and(PieceKind::is_seat) {
                     (chosen(&at("pair"), words::PAIR, &words::PAIRS, &row["pair"], "either"))
                 }
-                // What is aimed at figure by figure is changed in an editor.
-                @if !row["aim"].is_object() { (chosen(&at("aim"), words::AIM, &words::AIMS, &row["aim"], "")) }
+                (aim(units, &at("aim"), row, kind))
                 @if kind.is_some_and(|kind| matches!(kind.traits().stands, Stands::BesideSeats)) {
                     (typed(&Field { at: &at("at"), label: words::SERVES, takes: Takes::Text, value: &row["at"], hint: words::ANY_SEAT }))
                 }
             }
+        }
+    }
+}
+
+/// What the plan aims at: a word for all sides, or a figure for each.
+fn aim(units: Units, at: &str, row: &Value, kind: Option<PieceKind>) -> Markup {
+    let aim = &row["aim"];
+    let figure = |key: &str, label: &str| {
+        let at = format!("{at}.{key}");
+        typed(&Field { at: &at, label, takes: Takes::Length(units), value: &aim[key], hint: "" })
+    };
+    html! {
+        @if !aim.is_object() { (chosen(at, words::AIM, &words::AIMS, aim, "")) }
+        @if !aim.is_string() {
+            (figure("width", words::AIM_WIDTH))
+            @if kind.is_some_and(PieceKind::has_return) { (figure("return", words::AIM_RETURN)) }
+            (figure("depth", words::AIM_DEPTH))
         }
     }
 }

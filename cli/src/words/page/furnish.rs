@@ -60,6 +60,12 @@ pub(crate) const AIM: &str = "Draw it";
 pub(crate) const AIMS: [(&str, &str); 3] =
     [("", "as the others"), ("usual", "of usual size"), ("largest", "as large as it can be")];
 /// A field.
+pub(crate) const AIM_WIDTH: &str = "Width to aim at";
+/// A field.
+pub(crate) const AIM_RETURN: &str = "Return to aim at";
+/// A field.
+pub(crate) const AIM_DEPTH: &str = "Depth to aim at";
+/// A field.
 pub(crate) const SERVES: &str = "Stands by which seat";
 /// A choice of it.
 pub(crate) const ANY_SEAT: &str = "any";

@@ -5,6 +5,7 @@ pub(crate) mod measure;
 pub(crate) mod pins;
 mod plan;
 pub(crate) mod sheets;
+pub(crate) mod shop;
 mod steps;
 pub(crate) mod touched;
 pub(crate) mod trial;

@@ -262,7 +262,10 @@ impl Room {
             if held.work.ended(&run, answer.is_ok())
                 && let Ok(answer) = answer
             {
-                held.solved = Some(Arc::new(Solved::new(answer, step)));
+                // What a run leaves lies scattered among what it has let go: copied to one place, the rest goes back to the system.
+                let gathered = answer.clone();
+                drop(answer);
+                held.solved = Some(Arc::new(Solved::new(gathered, step)));
             }
             drop(held);
             room.tell();

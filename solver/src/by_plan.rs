@@ -97,7 +97,8 @@ fn planned(brief: &Brief) -> ByPlan {
     }
     let told_size = |one: &Contender<'_>| one.told_size(&attempts);
     let distinct = twins::told_once(&enumeration, brief, contenders, refused, told_size);
-    let is_undecided = distinct.refused.iter().any(|refusal| refusal.why == Why::NotDecided);
+    // Of an arrangement that is not looked at nobody knows.
+    let is_undecided = enumeration.beyond > 0 || distinct.refused.iter().any(|it| it.why == Why::NotDecided);
     ByPlan { options: in_order(brief, distinct.candidates, told_size), is_undecided }
 }
 

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use elbowroom_model::{Fault, PieceId, Unit};
 use elbowroom_solver::Limits;
 use elbowroom_solver::answer::Answer;
-use elbowroom_solver::stock::{Asking, Effort, Staged, StockRoom, assign_by_fit, more, moves, plans};
+use elbowroom_solver::stock::{Asking, Effort, Staged, StockRoom, assign_by_fit, more, moves};
 
 use super::crew::Crew;
 use super::rows::put_rows;
@@ -38,7 +38,8 @@ use crate::words::{crew, list, stock_faults};
 const WORK: u64 = 2_000_000_000;
 /// Work for all tries of one piece more.
 const WORK_ON_MORE: u64 = WORK / 4;
-/// Sets that are solved in their rooms where no option has a place for a must-have: some tenths of a second each.
+/// Sets that are solved in their rooms where what an option has the sizes for does not fit, or none has a place for a must-have:
+/// some tenths of a second each.
 const MOST_SETS: usize = 200;
 /// How the names of tables of bookings end.
 const TABLES: [&str; 4] = ["csv", "tsv", "tab", "xlsx"];
@@ -167,12 +168,9 @@ fn assigned(booked: &[Booked], store: &Store, unit: Unit) -> (StockResult, Vec<O
     let askings: Vec<Result<Asking, Vec<Fault>>> = booked.iter().map(asking).collect();
     let rooms: Vec<Asking> = askings.iter().filter_map(|asking| asking.as_ref().ok().cloned()).collect();
     let limits = Limits { shown: 0, ..Limits::default() };
-    let Staged { rooms, found: assignment } =
+    let Staged { rooms, found: assignment, plans } =
         assign_by_fit(&rooms, &store.owned, &limits, Effort { work: WORK, sets: MOST_SETS });
-    let (one_more, plans) = rayon::join(
-        || more(&rooms, &store.owned, &assignment, WORK_ON_MORE),
-        || plans(&rooms, &store.owned, &assignment, &limits),
-    );
+    let one_more = more(&rooms, &store.owned, &assignment, WORK_ON_MORE);
     let has_days = booked.iter().any(|booked| booked.booking.days.is_some());
     let moves = if has_days { moves(&rooms, store.owned.len(), &assignment) } else { Vec::new() };
     let found = Found { assignment, plans, moves, one_more };

@@ -6,6 +6,7 @@ use elbowroom_model::{Dimension, Rounding, Unit};
 use elbowroom_solver::Size;
 use elbowroom_solver::stock::By;
 
+use crate::result::short::short_key;
 use crate::result::stock::{AskedResult, BookingResult, OneMoreResult, StockResult};
 use crate::text::cells::Cell;
 use crate::text::look::Look;
@@ -21,8 +22,8 @@ pub(crate) fn text(told: &StockResult, unit: Unit, look: Look) -> String {
     page.strong(&summary(told));
     page.paragraph(0, &words::must(&told.must, has_alike(told)));
     page.paragraph(0, &words::proof(told.proven, &told.must, told.points));
-    if told.sets.solved > 0 {
-        page.paragraph(0, &words::sets(told.sets));
+    for said in words::sets(told.sets) {
+        page.paragraph(0, &said);
     }
     page.heading(&words::to_pick(unit));
     for room in told.by_day() {
@@ -79,7 +80,7 @@ fn pick(page: &mut Page, room: &BookingResult, unit: Unit) {
         page.paragraph(2, if is_decided { words::NO_OPTION } else { words::NO_OPTION_FOUND });
         return;
     };
-    page.faint(2, &words::arrangement(&arrangement.title, arrangement.of.zip(arrangement.score)));
+    page.faint(2, &words::arrangement(&arrangement.title, arrangement.of, arrangement.score));
     let mut table =
         Table::new(&[("", Stand::Left), ("", Stand::Right), ("", Stand::Left), ("", Stand::Left), ("", Stand::Left)]);
     for asked in &room.asked {
@@ -152,7 +153,7 @@ pub(crate) const PICKS_START: &str = "\"from\",\"to\",\"room\",\"source\",\"for\
 pub(crate) fn rows(told: &StockResult, unit: Unit) -> Vec<Vec<Cell>> {
     let sizes = Dimension::ALL.iter().map(|one| format!("{}_{}", one.key(), shop_unit(unit).key()));
     let before = ["from", "to", "room", "source", "for", "must", "piece", "count"].map(str::to_owned).into_iter();
-    let after = ["where", "value", "short", "stands_in"].map(str::to_owned);
+    let after = ["where", "value", "short", "stands_in", "short_key"].map(str::to_owned);
     let mut rows = vec![before.chain(sizes).chain(after).map(Cell::Text).collect()];
     for room in told.by_day() {
         rows.extend(room.asked.iter().map(|asked| row(room, asked, unit)));
@@ -181,6 +182,7 @@ fn row(room: &BookingResult, asked: &AskedResult, unit: Unit) -> Vec<Cell> {
         Cell::maybe(piece.and_then(|piece| piece.value).map(Money::words)),
         Cell::text(why_short(asked, unit).unwrap_or_default()),
         Cell::text(asked.in_place_of.as_deref().unwrap_or_default()),
+        Cell::text(short_key(asked.by).unwrap_or_default()),
     ]);
     cells
 }

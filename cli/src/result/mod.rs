@@ -6,5 +6,6 @@ pub(crate) mod judge;
 pub(crate) mod rank;
 mod sets_asked;
 pub(crate) mod shop;
+pub(crate) mod short;
 pub(crate) mod stock;
 pub(crate) mod way;

@@ -8,6 +8,7 @@ use serde::{Serialize, Serializer};
 
 use super::carried::Carried;
 use super::sets_asked::sets_asked;
+use super::short;
 
 /// Name and version of the format.
 pub(crate) const FORMAT: &str = "elbowroom-stock/1";
@@ -224,14 +225,14 @@ impl Serialize for NearestPiece {
 pub(crate) struct Arrangement {
     /// Its place among the room's options as asked; null where only these very pieces make it.
     pub rank: Option<usize>,
-    /// How many options these very pieces make, of which this is the first; null where none was found within the work allowed.
-    pub of: Option<usize>,
+    /// How many options these very pieces make, of which this is the first.
+    pub of: usize,
     /// Its stable name.
     pub key: String,
     /// In words.
     pub title: String,
-    /// The score of the plan with these very pieces; null where none was found within the work allowed.
-    pub score: Option<f64>,
+    /// The score of the plan with these very pieces.
+    pub score: f64,
 }
 
 /// What a room asks for, and what became of it.
@@ -248,24 +249,9 @@ pub(crate) struct AskedResult {
     /// Where none fits: the piece of the stock that comes nearest.
     pub nearest: Option<NearestPiece>,
     /// The row of the stock that serves it, or why none does: `no_option`, `not_decided`, `none_of_kind`, `none_fits`,
-    /// `too_few_alike`, `all_taken`, `not_staged`.
-    #[serde(rename = "short", serialize_with = "short")]
+    /// `none_fits_beside`, `not_decided_beside`, `too_few_alike`, `all_taken`, `not_staged`.
+    #[serde(rename = "short", serialize_with = "short::short")]
     pub by: By,
-}
-
-/// The stable name of why nothing serves; null where something does.
-fn short<S: Serializer>(by: &By, serializer: S) -> Result<S::Ok, S::Error> {
-    let short = match by {
-        By::Stock { .. } => None,
-        By::NoOption => Some("no_option"),
-        By::NotDecided => Some("not_decided"),
-        By::NoneOfKind => Some("none_of_kind"),
-        By::NoneFits => Some("none_fits"),
-        By::TooFewAlike => Some("too_few_alike"),
-        By::AllTaken => Some("all_taken"),
-        By::NotStaged => Some("not_staged"),
-    };
-    short.serialize(serializer)
 }
 
 /// A piece of the stock.

@@ -70,27 +70,17 @@ pub(crate) fn told(bookings: Vec<BookedRoom<'_>>, store: &Store, found: &Found, 
     }
 }
 
-/// The arrangement that the pieces of a room stand in: that of the plan made with them, or else the one they were picked for.
+/// The arrangement that the pieces of a room stand in: that of the plan made with them.
 fn arrangement(asking: &Asking, furnished: &Furnished, plan: Option<&Answer>) -> Option<Arrangement> {
-    let chosen = furnished.option?;
-    let ((answer, picked_for), as_asked) = asking.room.chosen(chosen).zip(asking.room.furnishing(chosen))?;
-    let rank = |key: &str| as_asked.keyed(key).map(|option| option.rank);
-    let planned = plan.and_then(|answer| Some((answer, answer.options.first()?)));
-    Some(match planned {
-        Some((plan, option)) => Arrangement {
-            rank: rank(&option.key),
-            of: Some(plan.options.len()),
-            key: option.key.clone(),
-            title: title(&plan.brief, option),
-            score: Some(option.score),
-        },
-        None => Arrangement {
-            rank: rank(&picked_for.key),
-            of: None,
-            key: picked_for.key.clone(),
-            title: title(&answer.brief, picked_for),
-            score: None,
-        },
+    let as_asked = asking.room.furnishing(furnished.option?)?;
+    let plan = plan?;
+    let option = plan.options.first()?;
+    Some(Arrangement {
+        rank: as_asked.keyed(&option.key).map(|option| option.rank),
+        of: plan.options.len(),
+        key: option.key.clone(),
+        title: title(&plan.brief, option),
+        score: option.score,
     })
 }
 

@@ -57,7 +57,8 @@ pub(crate) fn must(served: &[Served], alike: bool) -> String {
 pub(crate) fn proof(proven: bool, must: &[Served], points: Proven) -> String {
     if proven {
         return "Proven: no other assignment serves more must-haves, the first priority first, nor brings more points, by \
-                the sizes that each room's options allow and their scores as planned before anything was picked."
+                the sizes that each room's options allow and their scores as planned before anything was picked. Each set \
+                that goes out was laid out with its very pieces."
             .to_owned();
     }
     let mut text = "Not proven the best:".to_owned();
@@ -70,15 +71,30 @@ pub(crate) fn proof(proven: bool, must: &[Served], points: Proven) -> String {
     text
 }
 
-/// What was asked of the solver where reading fit off the options would leave a must-have without a piece.
-pub(crate) fn sets(sets: SetsAsked) -> String {
+/// What was asked of the solver: what the sizes of options allow and does not fit, and what they do not hold and may.
+pub(crate) fn sets(sets: SetsAsked) -> Vec<String> {
+    let refused = (sets.refused > 0).then(|| refused(sets.refused));
+    let asked = (sets.solved > 0).then(|| asked(sets));
+    refused.into_iter().chain(asked).collect()
+}
+
+fn refused(count: usize) -> String {
+    let (what, go) =
+        (counted(count, "set", "sets"), if count == 1 { "does not fit, and does" } else { "do not fit, and do" });
+    format!(
+        "Every set is laid out with its very pieces before it is told: {what} that those sizes allow piece by piece {go} not go \
+         out."
+    )
+}
+
+fn asked(sets: SetsAsked) -> String {
     let fitting = match sets.fitting {
         0 => "none of them fits".to_owned(),
         1 => "one fits".to_owned(),
         fitting => format!("{fitting} fit"),
     };
     let mut text = format!(
-        "Where by those sizes a must-have or a main seat would be wanting, sets of the stock were solved in the room itself: \
+        "Where by those sizes something would be wanting or did not fit, sets of the stock were solved in the room itself: \
          {} solved, {fitting}",
         counted(sets.solved, "set", "sets")
     );
@@ -107,12 +123,10 @@ pub(crate) fn booking(from: Option<&str>, to: Option<&str>, name: Option<&str>, 
     }
 }
 
-/// The arrangement that pieces stand in, and what the plan with these very pieces scores: the first of so many options.
-pub(crate) fn arrangement(title: &str, planned: Option<(usize, f64)>) -> String {
-    match planned {
-        Some((of, score)) => format!("{title} (option 1 of {of} with these pieces, score {score:.0})"),
-        None => format!("{title} (not planned again with these pieces within the work allowed)"),
-    }
+/// The arrangement that pieces stand in, the first of so many options of the plan with these very pieces, and what that
+/// scores.
+pub(crate) fn arrangement(title: &str, of: usize, score: f64) -> String {
+    format!("{title} (option 1 of {of} with these pieces, score {score:.0})")
 }
 
 /// What stands in for another kind: `a sofa in place of the corner sofa`.
@@ -163,6 +177,9 @@ pub(crate) fn not_stageable(seats: &[String], why: By, days: Option<(&str, &str)
     };
     let why = match why {
         By::NoneOfKind => format!("the stock has no {seat}"),
+        By::NotDecided | By::NotDecidedBeside => {
+            format!("it is not known whether a {seat} that is free{days} fits, within the work allowed")
+        }
         _ => format!("no {seat} that fits is free{days}"),
     };
     let nearest = nearest.map_or_else(String::new, |nearest| format!("; {nearest}"));
@@ -191,6 +208,8 @@ pub(crate) fn why_short(by: By, nearest: Option<&str>) -> Option<String> {
         By::NoneOfKind => "the stock has none of the kind",
         By::AllTaken => "what fits is in other rooms, or out, on some of these days",
         By::NoneFits => "none of the stock fits in this arrangement",
+        By::NoneFitsBeside => "what is free does not fit beside the rest: laid out with it, no arrangement holds",
+        By::NotDecidedBeside => "it is not known whether what is free fits beside the rest",
         By::TooFewAlike => "what fits there are too few of alike",
         By::NotStaged => "nothing goes out without the main seat",
     };

@@ -2,7 +2,8 @@
 
 use super::fit::{Stage, stage, stages, stages_as_asked};
 use super::nearest::{nearest_of, nearest_seat};
-use super::statement::Statement;
+use super::short::{Shortage, why_none};
+use super::statement::{Refusals, Statement};
 use super::{Asked, Asking, Assignment, By, Chosen, Fulfilled, Furnished, Nearest, Owned, Proven, Served, SetsAsked};
 use crate::best_by;
 use crate::program::whole::{Step, Whole};
@@ -10,7 +11,7 @@ use crate::program::whole::{Step, Whole};
 /// The best assignment that `work` for each part of each step finds, in the unit of [`Whole::solve`].
 #[must_use]
 pub fn assign(rooms: &[Asking], stock: &[Owned], work: u64) -> Assignment {
-    let stated = Statement::of(rooms, stock);
+    let stated = Statement::of(rooms, stock, Refusals::All);
     let solved = solve(rooms, &stated, &vec![false; stated.variables()], work);
     let mut served: Vec<Vec<Option<usize>>> = rooms.iter().map(|asking| vec![None; asking.asked().len()]).collect();
     for (one, _) in stated.uses.iter().zip(&solved.point).filter(|(_, is_in)| **is_in) {
@@ -31,7 +32,7 @@ pub(super) struct Solved {
 }
 
 /// The priorities of the rooms, the first one first.
-fn priorities(rooms: &[Asking]) -> Vec<u32> {
+pub(super) fn priorities(rooms: &[Asking]) -> Vec<u32> {
     let mut priorities: Vec<u32> = rooms.iter().map(|asking| asking.priority).collect();
     priorities.sort_unstable();
     priorities.dedup();
@@ -54,6 +55,9 @@ pub(super) fn solve_for(rooms: &[Asking], stated: &Statement, last: Vec<i64>, st
     objectives.push(last);
     let first = (stated.uses.len()..stated.variables()).collect();
     let program = Whole { variables: stated.variables(), objectives, rows: stated.rows.clone(), first };
+    // What a start may not hold any more is left out of it: nothing at all keeps every row.
+    let nothing = vec![false; stated.variables()];
+    let start = if stated.is_kept_by(start) { start } else { &nothing };
     let chosen = program.solve(start, work);
     let must = priorities.iter().zip(&chosen.steps).map(|(priority, step)| {
         let of = rooms.iter().filter(|asking| asking.priority == *priority);
@@ -73,7 +77,8 @@ fn points(rooms: &[Asking], stated: &Statement, priorities: &[u32]) -> Vec<i64> 
     filled(uses.chain(choices), stated.variables())
 }
 
-fn weight(rooms: &[Asking], room: usize, priorities: &[u32]) -> i64 {
+/// How many times the points of a room count.
+pub(super) fn weight(rooms: &[Asking], room: usize, priorities: &[u32]) -> i64 {
     let place = priorities.iter().rev().position(|priority| *priority == rooms[room].priority);
     place.map_or(1, |place| place as i64 + 1)
 }
@@ -99,7 +104,7 @@ fn furnished(rooms: &[Asking], stock: &[Owned], room: usize, served: &[Vec<Optio
         let by = match row {
             Some(row) => By::Stock { row: *row },
             None if !staged && !heads.contains(&place) => By::NotStaged,
-            None => why_none(asking, &asked, option, stock),
+            None => why_none(&Shortage { rooms, stock, room, served, option }, place, &asked),
         };
         let nearest = if by == By::NoneFits { nearest_in(asking, (place, &asked), option, stock) } else { None };
         Fulfilled { asked, by, nearest }
@@ -115,30 +120,6 @@ fn best_option(asking: &Asking, asked: &[Asked], rows: &[Option<usize>], stock: 
     };
     let fitting = asking.room.places().zip(stages(&asking.room)).filter(|(_, stage)| fits(stage));
     best_by(fitting, |(_, stage)| stage.option.score).map(|(chosen, _)| chosen)
-}
-
-/// The options that something which is short could stand in: the one that is chosen, or any where none is.
-fn stages_of(asking: &Asking, option: Option<Chosen>) -> Vec<Stage<'_>> {
-    option.map_or_else(|| stages(&asking.room).collect(), |chosen| stage(&asking.room, chosen).into_iter().collect())
-}
-
-/// Why nothing serves what is asked for: beside what stands in `option`, or in any where nothing does.
-fn why_none(asking: &Asking, asked: &Asked, option: Option<Chosen>, stock: &[Owned]) -> By {
-    if asking.room.has_no_option() {
-        return if asking.room.is_undecided() { By::NotDecided } else { By::NoOption };
-    }
-    let kinds = asking.room.kinds_of(&asked.pieces);
-    if !stock.iter().any(|owned| kinds.contains(&owned.piece.kind) && owned.piece.count > 0) {
-        return By::NoneOfKind;
-    }
-    let stages = stages_of(asking, option);
-    let takes = |(row, owned): &(usize, &Owned)| stages.iter().any(|stage| stage.takes(asked, *row, &owned.piece));
-    let fitting: Vec<&Owned> = stock.iter().enumerate().filter(takes).map(|(_, owned)| owned).collect();
-    match fitting.iter().map(|owned| owned.piece.count as usize).max() {
-        None => By::NoneFits,
-        Some(most) if most < asked.pieces.len() => By::TooFewAlike,
-        Some(_) => By::AllTaken,
-    }
 }
 
 /// What comes nearest to what is asked for, beside what stands in `option`, or in any where nothing does.

@@ -1,22 +1,25 @@
-//! Who gets what where fit is asked of the solver: sets that no option of a room holds, since each option is for one share
-//! of the floor among its pieces, and a deeper sofa may stand beside a smaller table.
+//! Who gets what where fit is asked of the solver. The sizes of an option say what each piece may be by itself: together
+//! pieces within them need not fit, and pieces beyond them may, where a deeper sofa stands beside a smaller table.
 //!
-//! The program is solved as if every piece that is as asked for had a place ([`hope`](super::hope)). Each set that it then
-//! builds on is solved in its room. One that fits becomes an answer of the room; of one that does not, a part that cannot
-//! stand is cut off, with everything that is no smaller. So it goes on until nothing is built on hope: what then is served
-//! is the most that can be.
+//! What each room is to get is laid out with its very pieces. What does not fit is refused, with what is learnt from that,
+//! and all is assigned anew, until every set has its plan. Where something is wanting still, the program is solved as if
+//! every piece that is as asked for had a place ([`hope`](super::hope)); each set that it then builds on is solved in its
+//! room, and one that fits becomes an answer of the room. So it goes on until nothing is built on hope: what then is
+//! served is the most that can be.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use rayon::prelude::*;
 
-use super::assign::{Solved, assign, solve_for};
-use super::hope::{are_alike, is_no_smaller};
-use super::set::{Asks, Fits, Pick, Set};
-use super::statement::Statement;
-use super::{Asking, Assignment, Owned, Served, SetsAsked, StockRoom};
+use super::asks::{Asks, Told};
+use super::assign::assign;
+use super::hoped::{Built, InRoom, first_alike, hoped, lacks_nothing};
+use super::pick::{Pick, RefusedSet, Set};
+use super::statement::Refusals;
+use super::{Asking, Assignment, By, Owned, SetsAsked, StockRoom, proof};
 use crate::Limits;
+use crate::answer::Answer;
 
 /// How far the work goes, counted and never timed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -27,56 +30,50 @@ pub struct Effort {
     pub sets: usize,
 }
 
-/// The rooms with the sets that were found to fit, and who gets what of them.
+/// The rooms with the sets that were asked of the solver, who gets what of them, and how that stands.
 #[derive(Debug, Clone)]
 pub struct Staged {
     /// The bookings, in the order given.
     pub rooms: Vec<Asking>,
     /// Who gets what.
     pub found: Assignment,
+    /// Each room planned with the very pieces that it got: every arrangement is tried, not the one alone that the assignment was made
+    /// for. `None` where nothing goes out to a room.
+    pub plans: Vec<Option<Answer>>,
 }
 
 /// The best assignment where fit is asked of the solver: of must-haves as many as any sets serve that fit; then of points as
-/// many as the options and the sets found allow. Nothing is asked where every must-have is served without.
+/// many as the options and the sets found allow. Whatever is served has a plan with its very pieces.
 #[must_use]
 pub fn assign_by_fit(rooms: &[Asking], stock: &[Owned], limits: &Limits, effort: Effort) -> Staged {
-    let found = assign(rooms, stock, effort.work);
-    if lacks_nothing(rooms, &found) {
-        return Staged { rooms: rooms.to_vec(), found };
+    let mut search = Search::of(rooms, stock, limits, effort);
+    loop {
+        let found = search.best();
+        // Only what is told is planned: all before is only tried for a place.
+        if !search.lay_out(&found) {
+            return search.staged(found);
+        }
     }
-    let mut search = Search::of(rooms, stock, limits);
-    let at_most = search.run(&found, effort);
-    if search.asked.fitting == 0 {
-        let found = search.told(found, &at_most);
-        return Staged { rooms: search.rooms, found };
-    }
-    let found = assign(&search.rooms, stock, effort.work);
-    let found = search.told(found, &at_most);
-    Staged { rooms: search.rooms, found }
-}
-
-/// Every must-have is served, and every room that anything fits in is staged.
-fn lacks_nothing(rooms: &[Asking], found: &Assignment) -> bool {
-    let is_staged = |(asking, one): (&Asking, &super::Furnished)| one.option.is_some() || asking.room.has_no_option();
-    found.must.iter().all(|served| served.count.found == served.of as i64)
-        && rooms.iter().zip(&found.rooms).all(is_staged)
 }
 
 struct Search<'a> {
     stock: &'a [Owned],
     limits: &'a Limits,
+    effort: Effort,
     rooms: Vec<Asking>,
     /// Of each booking, the first of the same room.
     first: Vec<usize>,
-    /// By the first booking of a room, the sets that do not fit there.
-    refused: BTreeMap<usize, Vec<Set>>,
-    /// What was asked, each with the first booking of its room.
-    known: Vec<(usize, Set)>,
+    /// What was hoped for and asked.
+    known: BTreeSet<InRoom>,
+    /// Sets that were tried for a place, and have one as far as is known.
+    tried: BTreeSet<InRoom>,
+    /// Rooms as laid out.
+    plans: BTreeMap<InRoom, Answer>,
     asked: SetsAsked,
 }
 
 impl<'a> Search<'a> {
-    fn of(rooms: &[Asking], stock: &'a [Owned], limits: &'a Limits) -> Self {
+    fn of(rooms: &[Asking], stock: &'a [Owned], limits: &'a Limits, effort: Effort) -> Self {
         let first = (0..rooms.len()).map(|place| {
             let is_same = |other: &Asking| is_same_room(&other.room, &rooms[place].room);
             rooms.iter().position(is_same).unwrap_or(place)
@@ -84,135 +81,157 @@ impl<'a> Search<'a> {
         Self {
             stock,
             limits,
+            effort,
             first: first.collect(),
             rooms: rooms.to_vec(),
-            refused: BTreeMap::new(),
-            known: Vec::new(),
+            known: BTreeSet::new(),
+            tried: BTreeSet::new(),
+            plans: BTreeMap::new(),
             asked: SetsAsked::default(),
         }
     }
 
-    /// Asks until nothing is built on hope or the effort is spent, and says what no assignment serves more than.
-    fn run(&mut self, start: &Assignment, effort: Effort) -> Vec<Served> {
-        let mut undecided_before: Option<Vec<Served>> = None;
+    /// The best assignment of what may fit, sets that no option holds among it.
+    fn best(&mut self) -> Assignment {
+        let mut found = self.settled();
+        while !lacks_nothing(&self.rooms, &found) && self.ask_for_more(&found) {
+            let refused = self.asked.refused;
+            found = self.settled();
+            if self.asked.refused == refused {
+                break;
+            }
+        }
+        found
+    }
+
+    /// The best assignment of what is not refused, every set of which was tried for a place.
+    fn settled(&mut self) -> Assignment {
         loop {
-            let (stated, solved) = self.hoped(start, effort.work);
-            let mut sets = self.built_on_hope(&stated, &solved);
-            let at_most = || undecided_before.clone().unwrap_or_else(|| solved.must.clone());
+            let found = assign(&self.rooms, self.stock, self.effort.work);
+            let sets = self.sets_of(&found).into_iter().filter(|set| !self.tried.contains(set)).collect();
+            let mut any = false;
+            for (set, told) in self.each(sets, |asks, set| asks.may_fit(set)) {
+                match self.taken(set.0, told) {
+                    Some(()) => drop(self.tried.insert(set)),
+                    None => any = true,
+                }
+            }
+            if !any {
+                return found;
+            }
+        }
+    }
+
+    /// What the bookings get, each set once.
+    fn sets_of(&self, found: &Assignment) -> BTreeSet<InRoom> {
+        (0..self.rooms.len()).filter_map(|room| self.set_of(room, found)).collect()
+    }
+
+    /// What is told of sets, side by side.
+    fn each<T: Send>(
+        &self,
+        sets: Vec<InRoom>,
+        ask: impl Fn(&Asks<'_>, &Set) -> Told<T> + Sync,
+    ) -> Vec<(InRoom, Told<T>)> {
+        let ask = |set: InRoom| {
+            let told = ask(&Asks::of(&self.rooms[set.0], self.stock, self.limits), &set.1);
+            (set, told)
+        };
+        sets.into_par_iter().with_max_len(1).map(ask).collect()
+    }
+
+    /// What was found of a set that the options have the sizes for; `None` where it is refused, which is kept.
+    fn taken<T>(&mut self, first: usize, Told { result, solved }: Told<T>) -> Option<T> {
+        self.asked.solved += solved;
+        let refused = match result {
+            Ok(found) => return Some(found),
+            Err(refused) => refused,
+        };
+        self.asked.refused += usize::from(refused.is_decided);
+        self.refuse(first, refused);
+        if self.asked.solved >= self.effort.sets {
+            self.shut(first);
+        }
+        None
+    }
+
+    /// What a booking gets, each row by the first that is alike; `None` where nothing goes out.
+    fn set_of(&self, room: usize, found: &Assignment) -> Option<InRoom> {
+        let furnished = found.rooms.get(room).filter(|furnished| furnished.option.is_some())?;
+        let pick = |(asked, by): (usize, By)| match by {
+            By::Stock { row } => Some(first_alike(&self.rooms[room], self.stock, Pick { asked, row })),
+            _ => None,
+        };
+        let set = furnished.asked.iter().map(|one| one.by).enumerate().filter_map(pick);
+        Some((self.first[room], set.collect()))
+    }
+
+    /// Plans each room with what it is to get; whether any set was refused.
+    fn lay_out(&mut self, found: &Assignment) -> bool {
+        let sets = self.sets_of(found).into_iter().filter(|set| !self.plans.contains_key(set)).collect();
+        let mut any = false;
+        for (set, told) in self.each(sets, |asks, set| asks.lay_out(set)) {
+            match self.taken(set.0, told) {
+                Some(plan) => drop(self.plans.insert(set, plan)),
+                None => any = true,
+            }
+        }
+        any
+    }
+
+    fn refuse(&mut self, first: usize, refused: RefusedSet) {
+        self.asked.not_decided += usize::from(!refused.is_decided);
+        self.add(first, &|room| room.refused.push(refused.clone()));
+    }
+
+    /// The work is spent: nothing goes to a room whose sets were not all laid out.
+    fn shut(&mut self, first: usize) {
+        self.asked.spent = true;
+        for asked in self.rooms[first].main_seats() {
+            for row in 0..self.stock.len() {
+                let places = (0..self.rooms[first].asked().len()).filter(|place| *place != asked);
+                let beside = places.flat_map(|asked| (0..self.stock.len()).map(move |row| Pick { asked, row }));
+                let refused =
+                    RefusedSet { picks: vec![Pick { asked, row }], beside: beside.collect(), is_decided: false };
+                self.add(first, &|room| room.refused.push(refused.clone()));
+            }
+        }
+    }
+
+    /// Asks until nothing is built on hope or the effort is spent; whether any set was found to fit.
+    fn ask_for_more(&mut self, start: &Assignment) -> bool {
+        let before = self.asked.fitting;
+        loop {
+            let (stated, solved) = hoped(&self.rooms, self.stock, start, Refusals::All, self.effort.work);
+            let built = Built { rooms: &self.rooms, stock: self.stock, first: &self.first, stated: &stated };
+            let mut sets = built.on_hope(&solved, &self.known);
             if sets.is_empty() {
-                return at_most();
+                break;
             }
             // A program that is not solved to its end may build on what is known already.
             sets.retain(|set| !self.known.contains(set));
-            if sets.is_empty() || self.asked.solved >= effort.sets {
+            if sets.is_empty() || self.asked.solved >= self.effort.sets {
                 self.asked.spent = true;
-                return at_most();
+                break;
             }
             self.known.extend(sets.iter().cloned());
-            if self.ask(sets) > 0 {
-                undecided_before.get_or_insert(solved.must);
-            }
+            self.ask(sets);
         }
+        self.asked.fitting > before
     }
 
-    /// What would be served if all that is as asked for fitted, but for what was refused; and as little as can be built on
-    /// that.
-    fn hoped(&self, start: &Assignment, work: u64) -> (Statement, Solved) {
-        let none: &[Set] = &[];
-        let refused = self.first.iter().map(|first| self.refused.get(first).map_or(none, Vec::as_slice));
-        let stated = Statement::hoping(&self.rooms, self.stock, &refused.collect::<Vec<_>>());
-        let staged = stated.choices.iter().map(|choice| if stated.is_hoped_for(choice.0, choice.1) { 1 } else { 2 });
-        let staged = std::iter::repeat_n(0, stated.uses.len()).chain(staged).collect();
-        let solved = solve_for(&self.rooms, &stated, staged, &stated.as_found(start), work);
-        (stated, solved)
-    }
-
-    /// The sets that are built on hope, each with the first booking of its room, once.
-    fn built_on_hope(&self, stated: &Statement, solved: &Solved) -> Vec<(usize, Set)> {
-        let is_in = |variable: usize| solved.point.get(variable).copied().unwrap_or(false);
-        let mut sets: Vec<Vec<Pick>> = vec![Vec::new(); self.rooms.len()];
-        for (_, one) in stated.uses.iter().enumerate().filter(|(place, _)| is_in(*place)) {
-            sets[one.room].push(Pick { asked: one.asked, row: one.row });
-        }
-        let chosen = stated.choices.iter().enumerate().filter(|(place, _)| is_in(stated.uses.len() + place));
-        let hoped: Vec<usize> =
-            chosen.filter(|(_, choice)| stated.is_hoped_for(choice.0, choice.1)).map(|(_, choice)| choice.0).collect();
-        let smallest: Vec<(usize, Set)> = hoped
-            .into_iter()
-            .map(|room| (self.first[room], self.as_small_as_is_free(stated, room, &mut sets)))
-            .collect();
-        let mut once: Vec<(usize, Set)> = Vec::new();
-        for one in smallest {
-            if !once.contains(&one) {
-                once.push(one);
-            }
-        }
-        once
-    }
-
-    /// The set of a room with each piece as small as is free: what is smaller fits where anything does.
-    fn as_small_as_is_free(&self, stated: &Statement, room: usize, sets: &mut [Set]) -> Set {
-        for place in 0..sets[room].len() {
-            let pick = sets[room][place];
-            let count = |one: &&super::statement::Use| one.room == room && one.asked == pick.asked;
-            for one in stated.uses.iter().filter(count) {
-                let now = sets[room][place].row;
-                let both = self.stock.get(now).zip(self.stock.get(one.row));
-                let is_smaller = both.is_some_and(|(now, other)| {
-                    is_no_smaller(&now.piece, &other.piece) && !are_alike(&now.piece, &other.piece)
-                });
-                if is_smaller && self.is_free(room, one.row, one.count, sets) {
-                    sets[room][place].row = one.row;
-                }
-            }
-        }
-        let first_alike = |pick: &Pick| {
-            let is_like = |owned: &Owned| self.stock.get(pick.row).is_some_and(|it| are_alike(&it.piece, &owned.piece));
-            Pick { row: self.stock.iter().position(is_like).unwrap_or(pick.row), ..*pick }
-        };
-        sets[room].iter().map(first_alike).collect()
-    }
-
-    /// Whether so many of a row are left on every day of a booking beside what all `sets` take.
-    fn is_free(&self, room: usize, row: usize, count: u32, sets: &[Set]) -> bool {
-        let (Some(owned), Some(asking)) = (self.stock.get(row), self.rooms.get(room)) else { return false };
-        let begins = self.rooms.iter().map(|it| it.days.from).chain(owned.away.iter().map(|away| away.days.from));
-        let mut days = begins.filter(|day| asking.days.hold(*day)).chain([asking.days.from]);
-        days.all(|day| {
-            let there = self.rooms.iter().zip(sets).filter(|(it, _)| it.days.hold(day));
-            let used: u32 = there.map(|(it, set)| used(it, set, row)).sum();
-            used + count <= owned.there_on(day)
-        })
-    }
-
-    /// Asks the solver of these, side by side; how many were not decided.
-    fn ask(&mut self, sets: Vec<(usize, Set)>) -> usize {
-        let (rooms, stock, limits) = (&self.rooms, self.stock, self.limits);
-        let answers: Vec<(usize, Fits, usize)> = sets
-            .into_par_iter()
-            .with_max_len(1)
-            .map(|(first, set)| {
-                let (fits, solved) = Asks { asking: &rooms[first], stock, limits }.ask(&set);
-                (first, fits, solved)
-            })
-            .collect();
-        let mut not_decided = 0;
-        for (first, fits, solved) in answers {
+    /// Asks the solver of these, side by side.
+    fn ask(&mut self, sets: Vec<InRoom>) {
+        for ((first, _), Told { result, solved }) in self.each(sets, |asks, set| asks.ask(set)) {
             self.asked.solved += solved;
-            match fits {
-                Fits::Yes(found) => {
+            match result {
+                Ok(found) => {
                     self.asked.fitting += 1;
-                    self.add(first, &|room| room.sets.push((*found).clone()));
+                    self.add(first, &|room| room.sets.push(found.clone()));
                 }
-                Fits::No(core) => self.refused.entry(first).or_default().push(core),
-                Fits::NotDecided(set) => {
-                    not_decided += 1;
-                    self.refused.entry(first).or_default().push(set);
-                }
+                Err(refused) => self.refuse(first, refused),
             }
         }
-        self.asked.not_decided += not_decided;
-        not_decided
     }
 
     /// Changes the room of all bookings of it.
@@ -229,29 +248,17 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// The assignment with what was asked, and with what can be at most by the solver.
-    fn told(&self, found: Assignment, at_most: &[Served]) -> Assignment {
-        let mut all_before = true;
-        let must = found.must.iter().zip(at_most).map(|(served, bound)| {
-            // Where less of a priority is served than can be, nothing is known of the next.
-            let most = if all_before { bound.count.at_most } else { served.of as i64 };
-            let mut told = *served;
-            told.count.at_most = most.max(served.count.found);
-            all_before &= told.count.is_proven();
-            told
-        });
-        Assignment { must: must.collect(), sets: self.asked, ..found }
+    /// What was found, with what was asked and what can be at most by that, and the plan of each room.
+    fn staged(mut self, found: Assignment) -> Staged {
+        let plan = |room: usize| self.plans.get(&self.set_of(room, &found)?).cloned();
+        let plans = (0..self.rooms.len()).map(plan).collect();
+        let found = proof::told(&self.rooms, self.stock, found, self.effort.work);
+        let found = Assignment { sets: std::mem::take(&mut self.asked), ..found };
+        Staged { rooms: self.rooms, found, plans }
     }
 }
 
 /// Whether two bookings are of one room, or of rooms that are alike.
 fn is_same_room(one: &Arc<StockRoom>, other: &Arc<StockRoom>) -> bool {
     Arc::ptr_eq(one, other) || (one.answer.asked == other.answer.asked && one == other)
-}
-
-/// How many of a row a set takes.
-fn used(asking: &Asking, set: &Set, row: usize) -> u32 {
-    let asked = asking.asked();
-    let of = set.iter().filter(|pick| pick.row == row).filter_map(|pick| asked.get(pick.asked));
-    u32::try_from(of.map(|asked| asked.pieces.len()).sum::<usize>()).unwrap_or(u32::MAX)
 }

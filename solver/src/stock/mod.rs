@@ -1,25 +1,34 @@
 //! One stock, many rooms: which piece that is owned goes into which room, and on which days.
 //!
 //! [`offered`] solves a room for what a stock has, as it was asked for and with what may stand in. [`fit`] says which
-//! pieces have a place in it: every set of pieces at or under the sizes that one of its options allows together fits, so
-//! nothing is solved again. Where that leaves a must-have without a piece, or a room without its seat, [`by_fit`] asks the
-//! solver: of any set that is as asked for ([`hope`]) the room is solved with its very sizes ([`set`]). [`statement`] writes the whole as a program of yes and no, and
+//! pieces may have a place in it: each at or under the size that one of its options allows. [`statement`] writes the whole as a program of yes and no, and
 //! [`assign`] solves it in steps: the must-haves of the rooms that come first, then those of the next, then everything
-//! else by points. A room is served as a set: nothing goes out to it without its main seat, and [`nearest`] says what comes
-//! nearest to what cannot be had. [`planned`] plans each room again with the very pieces that it got. [`more`] asks what one more piece would bring. Lists, dates and words are not known here: days are
+//! else by points. [`by_fit`] lays out what each room then gets: [`asks`] puts the very pieces ([`set`]) to the solver, and what does
+//! not fit is [`refused`] and all is assigned anew. Where a must-have is left without a piece, or a room without its seat,
+//! any set that is as asked for ([`hope`]) is asked of the solver too. [`proof`] says what no assignment can better. A room is served as a set: nothing goes out to it
+//! without its main seat; [`short`] says why, and [`nearest`] what comes nearest to what cannot be had. [`planned`] plans rooms with
+//! given pieces. [`more`] asks what one more piece would bring. Lists, dates and words are not known here: days are
 //! numbers. [`moves`] says what is carried on which.
 
+mod asks;
 mod assign;
 mod by_fit;
+mod days;
+mod decided;
 mod fit;
 mod hope;
+mod hoped;
 mod more;
 mod moves;
 mod nearest;
 mod offered;
+mod pick;
 mod planned;
+mod proof;
+mod refused;
 mod room;
 mod set;
+mod short;
 mod statement;
 mod tolerance;
 
@@ -30,36 +39,14 @@ use elbowroom_model::listing::ListedPiece;
 
 pub use assign::assign;
 pub use by_fit::{Effort, Staged, assign_by_fit};
+pub use days::Days;
 pub use more::{OneMore, Tried, more};
 pub use moves::{Move, Stop, moves};
 pub use offered::room_for;
 pub use planned::plans;
 pub use room::{Chosen, SolvedSet, StockRoom};
 
-/// Days from the first to the last, both included, each by its number.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Days {
-    /// The first.
-    pub from: i32,
-    /// The last.
-    pub to: i32,
-}
-
-impl Days {
-    /// Some day is in both.
-    #[must_use]
-    pub const fn overlap(self, other: Self) -> bool {
-        self.from <= other.to && other.from <= self.to
-    }
-
-    /// `day` is one of them.
-    #[must_use]
-    pub const fn hold(self, day: i32) -> bool {
-        self.from <= day && day <= self.to
-    }
-}
-
-/// Pieces of one row of the stock that are not there on some days.
+/// Pieces of a row of the stock that are not there on some days.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Away {
     /// When.
@@ -168,6 +155,8 @@ pub struct SetsAsked {
     pub solved: usize,
     /// Of the rooms' sets those that fit.
     pub fitting: usize,
+    /// Sets that an option has the sizes for, and that do not fit when their very pieces are laid out.
+    pub refused: usize,
     /// Those of which it is not known whether they fit.
     pub not_decided: usize,
     /// More might be asked, and the effort was spent.
@@ -270,20 +259,12 @@ pub enum By {
     NoneFits,
     /// Some fit, and of none of them there are as many alike as are asked for.
     TooFewAlike,
+    /// Some are free and fit by their sizes, and laid out with what else stands there they do not.
+    NoneFitsBeside,
+    /// Some are free, and it is not known whether they fit with what else stands there.
+    NotDecidedBeside,
     /// Some would fit, and all of them are in other rooms, or out, on these days.
     AllTaken,
     /// No main seat can be had, and nothing goes out by itself.
     NotStaged,
-}
-
-#[cfg(test)]
-mod tests {
-    use super::Days;
-
-    #[test]
-    fn days_overlap_where_one_day_is_in_both() {
-        let days = |from, to| Days { from, to };
-        assert!(days(1, 3).overlap(days(3, 5)) && days(3, 5).overlap(days(1, 3)) && days(1, 9).overlap(days(4, 5)));
-        assert!(!days(1, 3).overlap(days(4, 5)));
-    }
 }

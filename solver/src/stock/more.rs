@@ -5,7 +5,7 @@ use elbowroom_model::{Dimension, Hand, PieceKind};
 
 use super::assign::{Solved, solve};
 use super::fit::{Stage, stages};
-use super::statement::Statement;
+use super::statement::{Refusals, Statement};
 use super::tolerance::{ROUNDING, STEP};
 use super::{Asked, Asking, Assignment, By, Owned, Proven};
 use crate::Size;
@@ -74,7 +74,7 @@ pub fn more(rooms: &[Asking], stock: &[Owned], found: &Assignment, work: u64) ->
             Some(owned) => owned.piece.count += 1,
             None => with.push(Owned { piece: one.piece.clone(), away: Vec::new() }),
         }
-        let stated = Statement::of(rooms, &with);
+        let stated = Statement::of(rooms, &with, Refusals::All);
         let solved = solve(rooms, &stated, &stated.as_found(found), work / SHARE);
         (tried, spent) = (tried + 1, spent + solved.work);
         let least = match one.like {

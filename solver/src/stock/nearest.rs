@@ -49,7 +49,13 @@ const fn far_off(miss: Miss) -> f64 {
 }
 
 /// How many of a row of the stock are left on every day of a booking.
-fn left(rooms: &[Asking], stock: &[Owned], row: usize, asking: &Asking, served: &[Vec<Option<usize>>]) -> u32 {
+pub(super) fn left(
+    rooms: &[Asking],
+    stock: &[Owned],
+    row: usize,
+    asking: &Asking,
+    served: &[Vec<Option<usize>>],
+) -> u32 {
     let Some(owned) = stock.get(row) else { return 0 };
     let in_rooms: Vec<(&Asking, u32)> =
         rooms.iter().zip(served).map(|(room, rows)| (room, used(room, rows, row))).collect();

@@ -19,7 +19,7 @@ pub fn room_for(brief: &Brief, stock: &[Owned], limits: &Limits) -> StockRoom {
     let (answer, others) = rayon::join(|| solve(brief), || furnishings.par_iter().map(solve).collect::<Vec<Answer>>());
     let gets_in = stock.iter().map(|owned| is_let_in(brief, &owned.piece));
     let gets_in = if brief.way.is_some() { gets_in.collect() } else { Vec::new() };
-    StockRoom { answer, others, sets: Vec::new(), way: brief.way.clone(), gets_in }
+    StockRoom { answer, others, sets: Vec::new(), refused: Vec::new(), way: brief.way.clone(), gets_in }
 }
 
 /// Whether a piece of a list can be carried in; one of a kind that the room has no use for can.

@@ -3,6 +3,8 @@
 use elbowroom_model::way_in::Way;
 use elbowroom_model::{Piece, PieceId, PieceKind};
 
+use super::decided::is_decided;
+use super::pick::RefusedSet;
 use crate::answer::{Answer, RankedOption};
 
 /// A room as it is solved for a stock.
@@ -15,6 +17,8 @@ pub struct StockRoom {
     pub others: Vec<Answer>,
     /// With sets of the stock that were asked of the solver, since no option as asked for holds them.
     pub sets: Vec<SolvedSet>,
+    /// Sets of the stock that were asked of the solver and are not served.
+    pub(super) refused: Vec<RefusedSet>,
     /// The way in, which the answers know nothing of; `None` where nothing is said of it.
     pub way: Option<Way>,
     /// Of each row of the stock, whether it can be carried in; where there is none, it can.
@@ -43,7 +47,7 @@ impl StockRoom {
     /// A room that nothing may stand in for, and every row of the stock gets into.
     #[must_use]
     pub const fn as_asked(answer: Answer) -> Self {
-        Self { answer, others: Vec::new(), sets: Vec::new(), way: None, gets_in: Vec::new() }
+        Self { answer, others: Vec::new(), sets: Vec::new(), refused: Vec::new(), way: None, gets_in: Vec::new() }
     }
 
     /// The answers of all furnishings, as it was asked for first.
@@ -123,6 +127,6 @@ impl StockRoom {
     /// Of some arrangement it is not known whether it fits.
     #[must_use]
     pub fn is_undecided(&self) -> bool {
-        self.answers().any(|answer| answer.undecided() > 0)
+        self.answers().any(|answer| !is_decided(answer))
     }
 }

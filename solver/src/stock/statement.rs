@@ -4,8 +4,9 @@
 use std::collections::BTreeMap;
 
 use super::fit::{Pattern, patterns, points};
-use super::hope::{are_alike, hopes};
-use super::set::{Pick, Set};
+use super::hope::hopes;
+use super::pick::{Pick, RefusedSet};
+use super::refused;
 use super::{Asking, Assignment, By, Owned};
 use crate::program::Row;
 
@@ -25,6 +26,15 @@ pub(super) struct Use {
     pub(super) points: i64,
 }
 
+/// Which sets that were asked of the solver are kept out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Refusals {
+    /// All that are not known to fit: what is served fits.
+    All,
+    /// Those that are proven not to fit: what no assignment serves more than.
+    Decided,
+}
+
 /// The program and what its variables mean: first the uses, then the patterns.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Statement {
@@ -42,27 +52,36 @@ pub(super) struct Statement {
 
 impl Statement {
     /// States who could get what.
-    pub(super) fn of(rooms: &[Asking], stock: &[Owned]) -> Self {
+    pub(super) fn of(rooms: &[Asking], stock: &[Owned], refusals: Refusals) -> Self {
         let patterns: Vec<Vec<Pattern>> = rooms.iter().map(|asking| patterns(asking, stock)).collect();
         let known = patterns.iter().map(Vec::len).collect();
-        Self::of_patterns(rooms, stock, patterns, known)
+        Self::of_patterns(rooms, stock, patterns, known).but_for(rooms, stock, refusals)
     }
 
-    /// States who could get what, and who might get what is as asked for though no option holds it, but for the sets that
-    /// are `refused` to each room.
-    pub(super) fn hoping(rooms: &[Asking], stock: &[Owned], refused: &[&[Set]]) -> Self {
+    /// States who could get what, and who might get what is as asked for though no option holds it.
+    pub(super) fn hoping(rooms: &[Asking], stock: &[Owned], refusals: Refusals) -> Self {
         let mut all: Vec<Vec<Pattern>> = rooms.iter().map(|asking| patterns(asking, stock)).collect();
         let known = all.iter().map(Vec::len).collect();
         for (asking, patterns) in rooms.iter().zip(&mut all) {
             let hopes = hopes(asking, stock, patterns);
             patterns.extend(hopes);
         }
-        let mut stated = Self::of_patterns(rooms, stock, all, known);
-        for (room, refused) in refused.iter().enumerate() {
-            let cuts: Vec<Row> = refused.iter().map(|set| stated.without(room, set, stock)).collect();
-            stated.rows.extend(cuts);
+        Self::of_patterns(rooms, stock, all, known).but_for(rooms, stock, refusals)
+    }
+
+    /// But for the sets that are refused to each room.
+    fn but_for(mut self, rooms: &[Asking], stock: &[Owned], refusals: Refusals) -> Self {
+        let is_kept = |refused: &&RefusedSet| refused.is_decided || refusals == Refusals::All;
+        let mut cuts: Vec<Row> = Vec::new();
+        for (room, asking) in rooms.iter().enumerate() {
+            let of_room = self.uses.iter().enumerate().filter(|(_, one)| one.room == room);
+            let uses: Vec<(usize, Pick)> =
+                of_room.map(|(place, one)| (place, Pick { asked: one.asked, row: one.row })).collect();
+            let kept = asking.room.refused.iter().filter(is_kept);
+            cuts.extend(kept.map(|set| refused::row(set, uses.iter().copied(), stock)));
         }
-        stated
+        self.rows.extend(cuts);
+        self
     }
 
     fn of_patterns(rooms: &[Asking], stock: &[Owned], patterns: Vec<Vec<Pattern>>, known: Vec<usize>) -> Self {
@@ -83,20 +102,6 @@ impl Statement {
     /// Whether the pattern of a choice is only hoped for.
     pub(super) fn is_hoped_for(&self, room: usize, pattern: usize) -> bool {
         self.known.get(room).is_some_and(|known| pattern >= *known)
-    }
-
-    /// Neither these together, nor what a room cannot tell from them, stand where they are only hoped for. (What is larger may
-    /// stand where they do not: a console is no longer than its sofa.)
-    fn without(&self, room: usize, set: &Set, stock: &[Owned]) -> Row {
-        let is_no_less = |one: &Use, pick: &Pick| {
-            let both = stock.get(one.row).zip(stock.get(pick.row));
-            pick.asked == one.asked && both.is_some_and(|(one, other)| are_alike(&one.piece, &other.piece))
-        };
-        let of_room = self.uses.iter().enumerate().filter(|(_, one)| one.room == room);
-        let uses = of_room.filter(|(_, one)| set.iter().any(|pick| is_no_less(one, pick)));
-        let choices = self.choices.iter().enumerate().filter(|(_, it)| it.0 == room && self.is_hoped_for(it.0, it.1));
-        let choices = choices.map(|(place, _)| self.uses.len() + place);
-        Row::at_most(uses.map(|(place, _)| place).chain(choices).map(|place| (place, 1.0)), set.len() as f64)
     }
 
     /// How many variables there are.
@@ -126,6 +131,16 @@ impl Statement {
             }
         }
         point
+    }
+
+    /// Whether a point keeps every row.
+    pub(super) fn is_kept_by(&self, point: &[bool]) -> bool {
+        let is_in = |variable: usize| point.get(variable).copied().unwrap_or(false);
+        let sum = |row: &Row| row.terms.iter().filter(|(variable, _)| is_in(*variable)).map(|(_, factor)| factor).sum();
+        self.rows.iter().all(|row| {
+            let sum: f64 = sum(row);
+            sum <= row.most
+        })
     }
 
     /// The variable of a room's pattern.

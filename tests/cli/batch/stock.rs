@@ -217,6 +217,6 @@ pieces:
         assert!(ended.stdout.contains(said), "{said}: {}", ended.stdout);
     }
     let told: Value = serde_json::from_str(&fs::read_to_string(path("out").join("stock.json")).unwrap()).unwrap();
-    let sets = serde_json::json!({ "solved": 1, "fitting": 1, "not_decided": 0, "spent": false });
+    let sets = serde_json::json!({ "solved": 1, "fitting": 1, "refused": 0, "not_decided": 0, "spent": false });
     assert_eq!((&told["sets"], &told["must"][0]["count"]["at_most"]), (&sets, &3.into()));
 }

@@ -14,10 +14,10 @@ use super::planned::assert_kept;
 use super::{asking_for, owned};
 use crate::support::varied::Draw;
 
-const EFFORT: Effort = Effort { work: WORK, sets: 200 };
+pub(super) const EFFORT: Effort = Effort { work: WORK, sets: 200 };
 const KINDS: [PieceKind; 3] = [PieceKind::Sofa, PieceKind::CoffeeTable, PieceKind::MediaUnit];
 
-fn limits() -> Limits {
+pub(super) fn limits() -> Limits {
     Limits { shown: 0, ..Limits::default() }
 }
 
@@ -34,7 +34,7 @@ fn tight(width: u64, depth: u64) -> String {
     )
 }
 
-fn now() -> Days {
+pub(super) fn now() -> Days {
     Days { from: 0, to: 0 }
 }
 
@@ -43,7 +43,7 @@ fn set(sofa: [f64; 2], table: [f64; 2], unit: [f64; 2]) -> Vec<Owned> {
     sizes.map(|(kind, [width, depth])| owned(kind.key(), kind, (width * 10.0, None, depth * 10.0), 1)).collect()
 }
 
-fn must_served(found: &elbowroom_solver::stock::Assignment) -> Vec<i64> {
+pub(super) fn must_served(found: &elbowroom_solver::stock::Assignment) -> Vec<i64> {
     found.must.iter().map(|served| served.count.found).collect()
 }
 
@@ -53,9 +53,10 @@ fn a_set_that_no_option_holds_is_served_where_it_fits() {
     for stock in [set([200.0, 119.0], [100.0, 42.0], [160.0, 32.0]), set([200.0, 95.0], [100.0, 50.0], [160.0, 55.0])] {
         let read_off = assign(&rooms, &stock, WORK);
         assert!(read_off.must[0].count.found < 3, "the options hold it: {read_off:?}");
-        let Staged { rooms, found } = assign_by_fit(&rooms, &stock, &limits(), EFFORT);
+        let Staged { rooms, found, plans: told } = assign_by_fit(&rooms, &stock, &limits(), EFFORT);
         assert_eq!((must_served(&found), found.is_proven(), found.sets.fitting), (vec![3], true, 1), "{found:?}");
         let plan = plans(&rooms, &stock, &found, &limits()).remove(0).unwrap();
+        assert_eq!(told, [Some(plan.clone())]);
         assert_eq!(plan.options[0].layout.placed.len(), 3);
         assert_kept(&plan);
     }
@@ -65,7 +66,7 @@ fn a_set_that_no_option_holds_is_served_where_it_fits() {
 fn nothing_is_asked_where_every_must_have_is_served() {
     let rooms = [asking_for(&tight(420, 330), now(), 1)];
     let stock = set([190.0, 90.0], [80.0, 45.0], [130.0, 40.0]);
-    let Staged { rooms: staged, found } = assign_by_fit(&rooms, &stock, &limits(), EFFORT);
+    let Staged { rooms: staged, found, .. } = assign_by_fit(&rooms, &stock, &limits(), EFFORT);
     assert_eq!((must_served(&found), found.sets.solved), (vec![3], 0));
     assert_eq!(staged[0].room, rooms[0].room);
 }
@@ -92,14 +93,18 @@ fn where_the_effort_is_spent_what_may_be_is_told() {
 }
 
 /// Whether rows of the stock fit in a room together, each asked of the solver once; all else is left out.
-struct Solver<'a> {
+pub(super) struct Solver<'a> {
     brief: &'a Brief,
     stock: &'a [Owned],
     known: RefCell<BTreeMap<Vec<Option<usize>>, bool>>,
 }
 
-impl Solver<'_> {
-    fn fits(&self, rows: &[Option<usize>]) -> bool {
+impl<'a> Solver<'a> {
+    pub(super) fn of(asking: &'a Asking, stock: &'a [Owned]) -> Self {
+        Self { brief: &asking.room.answer.asked, stock, known: RefCell::default() }
+    }
+
+    pub(super) fn fits(&self, rows: &[Option<usize>]) -> bool {
         if let Some(known) = self.known.borrow().get(rows) {
             return *known;
         }
@@ -150,13 +155,7 @@ impl Solver<'_> {
 
 /// Must-haves of two rooms, of which the first comes first, in the best of all ways.
 fn most(rooms: &[Asking], stock: &[Owned]) -> Vec<i64> {
-    let sets: Vec<Vec<Vec<Option<usize>>>> = rooms
-        .iter()
-        .map(|asking| {
-            let known = RefCell::default();
-            Solver { brief: &asking.room.answer.asked, stock, known }.sets()
-        })
-        .collect();
+    let sets: Vec<Vec<Vec<Option<usize>>>> = rooms.iter().map(|asking| Solver::of(asking, stock).sets()).collect();
     let count = |set: &[Option<usize>]| set.iter().flatten().count() as i64;
     let mut best = vec![0, 0];
     for one in &sets[0] {
@@ -190,14 +189,12 @@ fn as_many_must_haves_are_served_as_by_every_set_solved_by_itself() {
         };
         let stock: Vec<Owned> = KINDS.into_iter().flat_map(|kind| [piece(kind), piece(kind)]).collect();
         let read_off = assign(&rooms, &stock, WORK);
-        let Staged { rooms: staged, found } = assign_by_fit(&rooms, &stock, &limits(), EFFORT);
+        let Staged { rooms: staged, found, plans } = assign_by_fit(&rooms, &stock, &limits(), EFFORT);
         assert!(found.must.iter().all(|served| served.count.is_proven()), "seed {seed}: {found:?}");
         assert_eq!(must_served(&found), most(&rooms, &stock), "seed {seed}: {found:?}");
         more += usize::from(must_served(&found) > must_served(&read_off));
         refused += usize::from(found.sets.solved > found.sets.fitting);
-        for (asking, (one, plan)) in
-            staged.iter().zip(found.rooms.iter().zip(plans(&staged, &stock, &found, &limits())))
-        {
+        for (asking, (one, plan)) in staged.iter().zip(found.rooms.iter().zip(plans)) {
             let picked = one.asked.iter().filter(|one| matches!(one.by, By::Stock { .. })).count();
             assert_eq!(
                 picked,

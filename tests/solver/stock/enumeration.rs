@@ -16,8 +16,16 @@ type Handed = Vec<Vec<Option<usize>>>;
 /// Must-haves served by priority, then points: what is compared, in this order.
 pub(super) type Worth = (Vec<i64>, i64);
 
-/// The best of all ways to hand out the stock.
+/// Whether the rows that a room gets fit there.
+type Fits<'a> = dyn Fn(usize, &[Option<usize>]) -> bool + 'a;
+
+/// The best of all ways to hand out the stock by the sizes of the options alone.
 pub(super) fn best(rooms: &[Asking], stock: &[Owned]) -> Worth {
+    best_of(rooms, stock, &|_, _| true)
+}
+
+/// The best of all ways to hand out the stock in which each room gets what fits.
+pub(super) fn best_of(rooms: &[Asking], stock: &[Owned], fits: &Fits<'_>) -> Worth {
     let places: Vec<(usize, usize)> = rooms
         .iter()
         .enumerate()
@@ -25,19 +33,27 @@ pub(super) fn best(rooms: &[Asking], stock: &[Owned]) -> Worth {
         .collect();
     let mut handed: Handed = rooms.iter().map(|asking| vec![None; asking.asked().len()]).collect();
     let mut best = (vec![0; priorities(rooms).len()], 0);
-    hand_out(rooms, stock, &places, &mut handed, &mut best);
+    hand_out((rooms, stock, fits), &places, &mut handed, &mut best);
     best
 }
 
-fn hand_out(rooms: &[Asking], stock: &[Owned], places: &[(usize, usize)], handed: &mut Handed, best: &mut Worth) {
+fn hand_out(
+    (rooms, stock, fits): (&[Asking], &[Owned], &Fits<'_>),
+    places: &[(usize, usize)],
+    handed: &mut Handed,
+    best: &mut Worth,
+) {
     let Some(((room, asked), rest)) = places.split_first() else {
-        *best = best.clone().max(worth(rooms, stock, handed).unwrap_or_default());
+        let worth = worth(rooms, stock, handed).unwrap_or_default();
+        if worth > *best && handed.iter().enumerate().all(|(room, rows)| fits(room, rows)) {
+            *best = worth;
+        }
         return;
     };
     for row in std::iter::once(None).chain((0..stock.len()).map(Some)) {
         handed[*room][*asked] = row;
         if row.is_none() || is_kept(rooms, stock, handed, *room) {
-            hand_out(rooms, stock, rest, handed, best);
+            hand_out((rooms, stock, fits), rest, handed, best);
         }
     }
     handed[*room][*asked] = None;

@@ -5,6 +5,7 @@ mod by_fit;
 mod enumeration;
 #[cfg(feature = "highs")]
 mod general;
+mod laid_out;
 mod large;
 mod moves;
 mod offered;

@@ -10,8 +10,9 @@ use super::carried::Carried;
 use super::sets_asked::sets_asked;
 use super::short;
 
-/// Name and version of the format.
-pub(crate) const FORMAT: &str = "elbowroom-stock/1";
+/// Name and version of the format. What `across` was in the first is two rows since, `collected` and `delivered`; `rank` of an
+/// arrangement, and `dimension` and `by` of what comes nearest, may be null.
+pub(crate) const FORMAT: &str = "elbowroom-stock/2";
 /// How the file of everything starts, whatever the version: what it is known again by.
 pub(crate) const STOCK_START: &str = "{\n  \"format\": \"elbowroom-stock/";
 

@@ -62,7 +62,7 @@ fn the_demo_store_is_handed_out() {
     assert_eq!(demo(&["--threads", "1"]).stdout.trim_end(), page.trim_end());
     for_the_crew(&folder.path().join("picks"));
     let told: Value = serde_json::from_str(&fs::read_to_string(folder.path().join("stock.json")).unwrap()).unwrap();
-    assert_eq!((&told["format"], &told["proven"]), (&"elbowroom-stock/1".into(), &true.into()));
+    assert_eq!((&told["format"], &told["proven"]), (&"elbowroom-stock/2".into(), &true.into()));
     // No piece is picked more often than it is owned, on any day.
     let mut rows = csv::Reader::from_path(folder.path().join("picks.csv")).unwrap();
     let picks: Vec<csv::StringRecord> = rows.records().map(Result::unwrap).collect();

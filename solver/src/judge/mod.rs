@@ -7,6 +7,7 @@
 mod as_measured;
 mod composed;
 mod gain;
+mod held_off;
 mod judged_room;
 mod placement;
 mod spot;
@@ -23,6 +24,7 @@ use crate::ranking::{self, Entrant};
 use crate::routes::Floor;
 use crate::site::Site;
 use crate::verify::{Breach, CheckedRoom, Wrong, verify};
+use held_off::without_slots_of_held_off;
 use tolerance::{FURTHEST_TABLE, NEAREST_TABLE};
 
 pub use gain::{Gain, gains};
@@ -54,7 +56,9 @@ fn judged(brief: Brief, placement: &Placement, within: f64) -> Result<JudgedRoom
     let layout = Layout { turning_circle: floor.find_circle(&brief, &layout), ..layout };
     let arrangement = Arrangement::as_placed(&brief, &site, &layout).ok_or(NotPlaced::NoSeat)?;
     let routes = floor.routes(&brief, &layout);
-    let mut broken = verify(&CheckedRoom::of(&brief), &layout, &arrangement, &routes);
+    let checked = CheckedRoom::of(&brief);
+    let broken = verify(&checked, &layout, &arrangement, &routes);
+    let mut broken = without_slots_of_held_off(&checked, &layout, &arrangement, &routes, broken);
     broken.retain(|breach| is_of_the_room(breach) && !is_table_in_reach(&brief, breach, within));
     let main_seat = arrangement.main_seat;
     let mut composition = composed::composed(&brief, &site, &arrangement, &layout);

@@ -11,3 +11,7 @@ pub(super) const PAST: f64 = 50.0;
 /// 16 to 18 in elsewhere (their sources stand in the table of clearances). A figure under them is somebody's own, and is held to.
 pub(super) const NEAREST_TABLE: f64 = 304.8;
 pub(super) const FURTHEST_TABLE: f64 = 457.2;
+
+/// How much further off its wall than what holds it off a seat may stand and be held off by that, mm: places are read off a tape
+/// to a centimetre.
+pub(super) const READ_OFF: f64 = 10.0;

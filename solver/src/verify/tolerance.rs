@@ -52,7 +52,3 @@ pub(super) const STEP: f64 = 1e-3;
 
 /// How exactly a chair is turned, degrees: a hundredth of what an eye sees, far more than rounding.
 pub(super) const TURN: f64 = 0.01;
-
-/// How much further off than what holds it off a piece may stand and still be held off by that, mm: where a file says that
-/// something stands today is read off a tape, to a centimetre.
-pub(super) const READ_OFF: f64 = 10.0;

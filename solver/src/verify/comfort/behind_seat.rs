@@ -12,7 +12,7 @@ use crate::answer::Thing;
 use crate::geometry::Convex;
 use crate::verify::breach::Wrong;
 use crate::verify::checked_layout::{CheckedLayout, InPlace};
-use crate::verify::tolerance::{COMFORT, READ_OFF, SLACK};
+use crate::verify::tolerance::{COMFORT, SLACK};
 
 const RULE: Clearance = Clearance::BehindSeat;
 
@@ -80,9 +80,9 @@ impl<'s> Behind<'s> {
         self.room.is_some_and(|(_, clear)| clear <= within + COMFORT)
     }
 
-    /// At the gap of what holds it off: a finger further back it would be in what is kept free at a window, radiator or fire.
+    /// At the gap of what holds it off: a hair further back it would be in what is kept free at a window, radiator or fire.
     fn is_held_off(&self) -> bool {
-        let back_by = self.back.out * (COMFORT + SLACK + READ_OFF);
+        let back_by = self.back.out * (COMFORT + SLACK);
         let main = self.seat.placed.main();
         let moved = Convex::counter_clockwise(main.corners().iter().map(|corner| *corner + back_by));
         let Some(moved) = moved.pulled_in(SLACK) else { return false };

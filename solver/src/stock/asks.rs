@@ -89,6 +89,8 @@ impl<'a> Asks<'a> {
         let (mut core, mut open, mut solved) = (set.clone(), Vec::new(), 1);
         let spared = set.iter().filter(|pick| !self.heads.contains(&pick.asked));
         let (helping, others): (Vec<&Pick>, Vec<&Pick>) = spared.partition(|pick| self.may_help(pick.row));
+        // What is none of the sizes that are tried cannot be shown to help at none of them: it stays, or its own set comes back.
+        let helping = helping.into_iter().filter(|pick| self.is_of_any_size(base, pick));
         for pick in others.into_iter().chain(helping) {
             let without: Set = core.iter().filter(|other| *other != pick).copied().collect();
             let mut more: Vec<usize> = open.clone();
@@ -138,12 +140,15 @@ impl<'a> Asks<'a> {
 
     /// What may stand beside the core of a refusal that was shown to hold whatever stands in the `open` places.
     fn beside(&self, base: &Brief, core: &Set, open: &[usize]) -> Vec<Pick> {
-        let is_shown = |pick: &Pick| {
-            let piece = self.asked.get(pick.asked).and_then(|asked| base.piece(*asked.pieces.first()?));
-            let both = piece.zip(self.stock.get(pick.row));
-            open.contains(&pick.asked) && both.is_some_and(|(piece, owned)| is_of_any_size(piece, &owned.piece))
-        };
+        let is_shown = |pick: &Pick| open.contains(&pick.asked) && self.is_of_any_size(base, pick);
         self.places_but_of(core).filter(|pick| !self.may_help(pick.row) || is_shown(pick)).collect()
+    }
+
+    /// Whether what is picked is among the sizes that its place may have.
+    fn is_of_any_size(&self, base: &Brief, pick: &Pick) -> bool {
+        let piece = self.asked.get(pick.asked).and_then(|asked| base.piece(*asked.pieces.first()?));
+        let both = piece.zip(self.stock.get(pick.row));
+        both.is_some_and(|(piece, owned)| is_of_any_size(piece, &owned.piece))
     }
 
     /// The room with the set, its options those that hold it and are built about one of the room's main seats.

@@ -26,7 +26,7 @@ use crate::answer::Answer;
 pub struct Effort {
     /// For each part of each step of a program, in the unit of [`Whole::solve`](crate::program::whole::Whole::solve).
     pub work: u64,
-    /// Sets that are solved before no more are asked.
+    /// Sets that are hoped for and solved before no more are asked; as many solves go to what is refused in one room.
     pub sets: usize,
 }
 
@@ -70,6 +70,8 @@ struct Search<'a> {
     /// Rooms as laid out.
     plans: BTreeMap<InRoom, Answer>,
     asked: SetsAsked,
+    /// Solves that went to what is refused in a room, by its first booking.
+    trials: BTreeMap<usize, usize>,
 }
 
 impl<'a> Search<'a> {
@@ -88,6 +90,7 @@ impl<'a> Search<'a> {
             tried: BTreeSet::new(),
             plans: BTreeMap::new(),
             asked: SetsAsked::default(),
+            trials: BTreeMap::new(),
         }
     }
 
@@ -142,14 +145,16 @@ impl<'a> Search<'a> {
 
     /// What was found of a set that the options have the sizes for; `None` where it is refused, which is kept.
     fn taken<T>(&mut self, first: usize, Told { result, solved }: Told<T>) -> Option<T> {
-        self.asked.solved += solved;
         let refused = match result {
             Ok(found) => return Some(found),
             Err(refused) => refused,
         };
+        let trials = self.trials.entry(first).or_default();
+        *trials += solved;
+        let is_spent = *trials >= self.effort.sets;
         self.asked.refused += usize::from(refused.is_decided);
         self.refuse(first, refused);
-        if self.asked.solved >= self.effort.sets {
+        if is_spent {
             self.shut(first);
         }
         None
@@ -184,7 +189,7 @@ impl<'a> Search<'a> {
         self.add(first, &|room| room.refused.push(refused.clone()));
     }
 
-    /// The work is spent: nothing goes to a room whose sets were not all laid out.
+    /// The work of a room is spent: nothing goes to it, since its sets were not all laid out.
     fn shut(&mut self, first: usize) {
         self.asked.spent = true;
         for asked in self.rooms[first].main_seats() {
@@ -222,8 +227,8 @@ impl<'a> Search<'a> {
 
     /// Asks the solver of these, side by side.
     fn ask(&mut self, sets: Vec<InRoom>) {
-        for ((first, _), Told { result, solved }) in self.each(sets, |asks, set| asks.ask(set)) {
-            self.asked.solved += solved;
+        for ((first, _), Told { result, .. }) in self.each(sets, |asks, set| asks.ask(set)) {
+            self.asked.solved += 1;
             match result {
                 Ok(found) => {
                     self.asked.fitting += 1;

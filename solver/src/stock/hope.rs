@@ -47,7 +47,7 @@ fn is_as_asked(piece: &Piece, listed: &ListedPiece) -> bool {
         })
 }
 
-/// Whether `one` has a place nowhere where `other` has none: it is smaller in nothing, what is smaller keeping every gap.
+/// Whether `one` is smaller in nothing than `other`. That says nothing of fit: a smaller piece may have no place where a larger has.
 pub(super) fn is_no_smaller(one: &ListedPiece, other: &ListedPiece) -> bool {
     let is_as_large = |dimension: &Dimension| match (one.size(*dimension), other.size(*dimension)) {
         (Some(own), Some(its)) => own >= its,

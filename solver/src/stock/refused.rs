@@ -10,6 +10,7 @@ use elbowroom_model::{Piece, PieceKind, Stands};
 use super::Owned;
 use super::hope::are_alike;
 use super::pick::{Pick, RefusedSet};
+use super::tolerance::ROUNDING;
 use crate::program::Row;
 
 /// The row that keeps a refused set out of a room, by what each of the room's variables puts where.
@@ -47,7 +48,7 @@ pub(super) fn may_help(kind: PieceKind) -> bool {
 pub(super) fn is_of_any_size(piece: &Piece, listed: &ListedPiece) -> bool {
     let is_within = |dimension| {
         let both = piece.range(dimension).zip(listed.size(dimension));
-        both.is_some_and(|(range, size)| (range.least..=range.most).contains(&size))
+        both.is_some_and(|(range, size)| (range.least - ROUNDING..=range.most + ROUNDING).contains(&size))
     };
     piece.kind == listed.kind
         && piece.dimensions().into_iter().all(is_within)

@@ -52,6 +52,12 @@ fn a_console_longer_than_its_sofa_is_not_served() {
     let plan = plans[0].as_ref().unwrap();
     assert_eq!(plan.options[0].layout.placed.len(), 2);
     assert_kept(plan);
+    // A table lower than is usual helps no console either, and the sofa goes out with it.
+    let mut low = stock.clone();
+    low[2].piece.height = Some(340.0);
+    let beside_low = assign_by_fit(&rooms, &low, &limits(), EFFORT).found;
+    assert_eq!(rows_of(&beside_low.rooms[0].asked), [Some(0), None, Some(2)], "{beside_low:?}");
+    assert_eq!((must_served(&beside_low), beside_low.is_proven()), (vec![2], true), "{beside_low:?}");
     // One that is shorter is found behind it, and a longer sofa has the long one.
     stock.push(of(PieceKind::Console, 160.0, 35.0));
     let shorter = assign_by_fit(&rooms, &stock, &limits(), EFFORT).found;

@@ -1,4 +1,5 @@
-//! Seats that stand a finger further off than what holds them off their wall: by a tape, at its gap.
+//! Slots behind seats that are none by a tape: a finger further back the seat would be at its wall, or held off it by a window, a
+//! radiator or a fire.
 
 use super::tolerance::READ_OFF;
 use crate::answer::Thing;
@@ -7,8 +8,8 @@ use crate::layout::{Layout, Placed};
 use crate::routes::Route;
 use crate::verify::{Breach, CheckedRoom, Wrong, verify};
 
-/// What is broken but for slots behind seats that a window, a radiator or a fire would hold off a finger further back.
-pub(super) fn without_slots_of_held_off(
+/// What is broken but for slots that are none where their seats stand a finger further back.
+pub(super) fn without_slots_by_a_finger(
     room: &CheckedRoom<'_>,
     layout: &Layout,
     arrangement: &Arrangement,

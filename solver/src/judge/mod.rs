@@ -24,7 +24,7 @@ use crate::ranking::{self, Entrant};
 use crate::routes::Floor;
 use crate::site::Site;
 use crate::verify::{Breach, CheckedRoom, Wrong, verify};
-use held_off::without_slots_of_held_off;
+use held_off::without_slots_by_a_finger;
 use tolerance::{FURTHEST_TABLE, NEAREST_TABLE};
 
 pub use gain::{Gain, gains};
@@ -58,7 +58,7 @@ fn judged(brief: Brief, placement: &Placement, within: f64) -> Result<JudgedRoom
     let routes = floor.routes(&brief, &layout);
     let checked = CheckedRoom::of(&brief);
     let broken = verify(&checked, &layout, &arrangement, &routes);
-    let mut broken = without_slots_of_held_off(&checked, &layout, &arrangement, &routes, broken);
+    let mut broken = without_slots_by_a_finger(&checked, &layout, &arrangement, &routes, broken);
     broken.retain(|breach| is_of_the_room(breach) && !is_table_in_reach(&brief, breach, within));
     let main_seat = arrangement.main_seat;
     let mut composition = composed::composed(&brief, &site, &arrangement, &layout);

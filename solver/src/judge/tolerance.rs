@@ -12,6 +12,6 @@ pub(super) const PAST: f64 = 50.0;
 pub(super) const NEAREST_TABLE: f64 = 304.8;
 pub(super) const FURTHEST_TABLE: f64 = 457.2;
 
-/// How much further off its wall than what holds it off a seat may stand and be held off by that, mm: places are read off a tape
-/// to a centimetre.
+/// How much further from what is behind it than it may be a seat can stand with no slot there, mm: places are read off a tape to a
+/// centimetre.
 pub(super) const READ_OFF: f64 = 10.0;

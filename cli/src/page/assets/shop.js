@@ -25,8 +25,13 @@ async function ask(file) {
   const asked = new URLSearchParams({ name: file.name, sets: at("shop-sets").checked ? "1" : "" });
   try {
     const reply = await fetch(`${root}/shop?${asked}`, { method: "POST", body: file, signal: run.signal });
-    kept = await reply.text();
+    const text = await reply.text();
     if (at("shop-told") === null || under !== run) return;
+    if (!reply.ok) {
+      say(reply.status === 413 ? "large" : "gone", file.name);
+      return;
+    }
+    kept = text;
     at("shop-told").innerHTML = kept;
     say(document.querySelector("#shop-told .list-faults") === null ? "done" : "amiss", file.name);
   } catch (error) {

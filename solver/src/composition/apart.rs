@@ -54,8 +54,10 @@ fn before(table: &Pose, seat: &Pose) -> Option<Asked> {
     (is_its && seat.role == Role::Apart).then(|| Asked::always(Term::TableAside, table, With::Piece(seat.id), way))
 }
 
-/// One reads, and works at a desk, by a window: by the one that is nearest.
+/// One reads, and works at a desk, by a window: by the one that is nearest. A desk pays for being far from the group where a
+/// seat has its table to pay for.
 fn by_window(room: &RuleContext<'_>, seat: &Pose) -> Option<Asked> {
+    let slot = if seat.role == Role::Apart { CostSlot::Near } else { CostSlot::Along };
     let windows = room.brief.room.items().filter(|(_, item)| matches!(item.kind, ItemKind::Window(_)));
     let ways: Vec<(ItemId, Way)> = windows
         .filter_map(|(id, _)| {
@@ -63,7 +65,7 @@ fn by_window(room: &RuleContext<'_>, seat: &Pose) -> Option<Asked> {
             let at = (left + right) * 0.5;
             let along = (right - left).unit()?;
             let (out, aside) = (middle(seat).along(inward), middle(seat).along(along));
-            let out = Way::pays(seat, CostSlot::Along, Term::FarFromWindow, &out.shifted(-at.dot(inward)));
+            let out = Way::pays(seat, slot, Term::FarFromWindow, &out.shifted(-at.dot(inward)));
             let aside = aside.shifted(-at.dot(along));
             Some((id, out.and(Way::pays_either_way(seat, CostSlot::UnderRug, Term::FarFromWindow, &aside))))
         })

@@ -1,6 +1,7 @@
 // What every trial in a browser needs: the browser, a page that tells of whatever goes wrong in it, the auditor.
 // A trial gathers what is wrong as lines and prints them; nothing where all is well.
 "use strict";
+const path = require("node:path");
 const { chromium } = require("playwright-core");
 const axe = require("axe-core").source;
 
@@ -19,6 +20,22 @@ async function opened(browser, address, own, options = {}) {
   page.on("request", (request) => { if (!own(request.url())) tell(`asks for ${request.url()}`); });
   await page.goto(address);
   return page;
+}
+
+// The room is solved, and what is shown is its answer.
+const done = (page) => page.waitForFunction(() => document.getElementById("state").dataset.stage === "done" && document.querySelector(".answers")?.getAttribute("aria-busy") !== "true", null, { timeout: 120000 });
+
+// A picture of what is seen, where a folder for them is named.
+const pictured = async (page, name) => { if (process.env.ELBOWROOM_PICTURES) await page.screenshot({ path: path.join(process.env.ELBOWROOM_PICTURES, `${name}.png`) }); };
+
+// The page behind a link: opened with a new browser's eyes, and a screen of its room once that is solved.
+function served(link) {
+  const origin = new URL(link).origin;
+  return {
+    origin,
+    opened: (browser, options) => opened(browser, link, (url) => url.startsWith(`${origin}/`), options),
+    go: async (page, screen) => { await page.goto(`${origin}/room/room.yaml/${screen}`); await done(page); },
+  };
 }
 
 // A page's own policy may forbid scripts that it did not bring: the auditor comes in by the debugger.
@@ -49,4 +66,4 @@ async function tried(executablePath, trial) {
   }
 }
 
-module.exports = { audited, must, opened, problems, tried };
+module.exports = { audited, done, must, opened, pictured, problems, served, tried };

@@ -2,11 +2,10 @@
 // Usage: node folder.cjs CHROMIUM LINK, with playwright-core and axe-core on NODE_PATH.
 "use strict";
 const path = require("node:path");
-const { audited, must, opened: opened_at, problems, tried } = require("./driver.cjs");
+const { audited, must, problems, served, tried } = require("./driver.cjs");
 
 const [executablePath, link] = process.argv.slice(2);
-const origin = new URL(link).origin;
-const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
+const { opened } = served(link);
 const files = (page) => page.locator(".rooms > li > .soft").allTextContents();
 
 tried(executablePath, async (browser) => {

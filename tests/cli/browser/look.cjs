@@ -3,11 +3,10 @@
 // Usage: node look.cjs CHROMIUM LINK, with playwright-core and axe-core on NODE_PATH.
 "use strict";
 const path = require("node:path");
-const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
+const { audited, must, served, tried } = require("./driver.cjs");
 
 const [executablePath, link] = process.argv.slice(2);
-const origin = new URL(link).origin;
-const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
+const { opened } = served(link);
 const ranked = (page) => page.waitForSelector("#first svg", { state: "attached", timeout: 120000 });
 
 tried(executablePath, async (browser) => {

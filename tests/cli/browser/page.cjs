@@ -4,15 +4,12 @@
 const fs = require("node:fs");
 const path = require("node:path");
 const { pathToFileURL } = require("node:url");
-const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
+const { audited, done, must, opened: opened_at, served, tried } = require("./driver.cjs");
 
 const [executablePath, link, room, folder] = process.argv.slice(2);
-const origin = new URL(link).origin;
+const { origin, opened, go } = served(link);
 const SCREENS = ["measure", "furnish", "options", "compare", "try", "sheets"];
 
-const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
-const done = (page) => page.waitForFunction(() => document.getElementById("state").dataset.stage === "done" && document.querySelector(".answers")?.getAttribute("aria-busy") !== "true", null, { timeout: 120000 });
-const go = async (page, screen) => { await page.goto(`${origin}/room/room.yaml/${screen}`); await done(page); };
 const sideways = (page) => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 
 async function everyScreen(browser) {

@@ -4,11 +4,10 @@
 "use strict";
 const fs = require("node:fs");
 const path = require("node:path");
-const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
+const { audited, must, served, tried } = require("./driver.cjs");
 
 const [executablePath, link, list] = process.argv.slice(2);
-const origin = new URL(link).origin;
-const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
+const { origin, opened } = served(link);
 const pictured = async (page, name) => { if (process.env.ELBOWROOM_PICTURES) await page.locator("#shop").screenshot({ path: path.join(process.env.ELBOWROOM_PICTURES, `${name}.png`) }); };
 const told = (page, what) => page.waitForFunction((what) => document.getElementById("shop-state").textContent.includes(what), what, { timeout: 120000 });
 

@@ -2,15 +2,10 @@
 // the plan and told; what the plan shows.
 // Usage: node touched.cjs CHROMIUM LINK, with playwright-core and axe-core on NODE_PATH.
 "use strict";
-const path = require("node:path");
-const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
+const { audited, must, pictured, served, tried } = require("./driver.cjs");
 
 const [executablePath, link] = process.argv.slice(2);
-const origin = new URL(link).origin;
-const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
-const done = (page) => page.waitForFunction(() => document.getElementById("state").dataset.stage === "done" && document.querySelector(".answers")?.getAttribute("aria-busy") !== "true", null, { timeout: 120000 });
-const go = async (page, screen) => { await page.goto(`${origin}/room/room.yaml/${screen}`); await done(page); };
-const pictured = async (page, name) => { if (process.env.ELBOWROOM_PICTURES) await page.screenshot({ path: path.join(process.env.ELBOWROOM_PICTURES, `${name}.png`) }); };
+const { opened, go } = served(link);
 const marked = (page, is) => page.waitForFunction((is) => (document.querySelector("#first .plan svg .marked") !== null) === is, is);
 const told = (page) => page.textContent("#touched");
 

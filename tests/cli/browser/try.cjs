@@ -2,11 +2,10 @@
 // Usage: node try.cjs CHROMIUM LINK, with playwright-core and axe-core on NODE_PATH.
 "use strict";
 const path = require("node:path");
-const { audited, must, opened: opened_at, tried } = require("./driver.cjs");
+const { audited, must, served, tried } = require("./driver.cjs");
 
 const [executablePath, link] = process.argv.slice(2);
-const origin = new URL(link).origin;
-const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
+const { origin, opened } = served(link);
 const put = async (page) => {
   await page.goto(`${origin}/room/room.yaml/try`);
   await page.waitForSelector("#trial-plan .piece", { timeout: 120000 });

@@ -3,13 +3,11 @@
 // basket.csv.
 "use strict";
 const fs = require("node:fs");
-const { audited, must, opened: opened_at, problems, tried } = require("./driver.cjs");
+const { audited, done, must, problems, served, tried } = require("./driver.cjs");
 
 const [executablePath, link, file] = process.argv.slice(2);
-const origin = new URL(link).origin;
+const { origin, opened } = served(link);
 const room = `${origin}/room/room.yaml`;
-const opened = (browser, options) => opened_at(browser, link, (url) => url.startsWith(`${origin}/`), options);
-const done = (page) => page.waitForFunction(() => document.getElementById("state").dataset.stage === "done" && document.querySelector(".answers")?.getAttribute("aria-busy") !== "true", null, { timeout: 120000 });
 const go = async (page, screen) => { await page.goto(`${room}/${screen}`); await done(page); };
 const focused = (page) => page.evaluate(() => `${document.activeElement.tagName} ${document.activeElement.id}`);
 const inView = (page, selector) => page.locator(selector).evaluate((element) => {

@@ -42,8 +42,7 @@ fn term_of_middle(context: &TermContext<'_>, pose: &Pose) -> Option<Term> {
         let is_free = context.heart.main.is_some_and(|main| main.wall().is_none());
         return is_free.then_some(Term::ScreenOffMiddle);
     }
-    let is_second = matches!(pose.role, Role::Opposite | Role::LeftOf | Role::RightOf);
-    (!is_second && !has_company(context.room.brief, pose)).then_some(Term::OffMiddle)
+    (!pose.role.is_second_seat() && !has_company(context.room.brief, pose)).then_some(Term::OffMiddle)
 }
 
 /// Whether it is a seat of a group of its own beside others, which place it.

@@ -7,9 +7,9 @@
 mod as_measured;
 mod composed;
 mod gain;
-mod held_off;
 mod judged_room;
 mod placement;
+mod slots;
 mod spot;
 mod tolerance;
 
@@ -24,7 +24,7 @@ use crate::ranking::{self, Entrant};
 use crate::routes::Floor;
 use crate::site::Site;
 use crate::verify::{Breach, CheckedRoom, Wrong, verify};
-use held_off::without_slots_by_a_finger;
+use slots::without_slots_by_a_finger;
 use tolerance::{FURTHEST_TABLE, NEAREST_TABLE};
 
 pub use gain::{Gain, gains};

@@ -61,8 +61,8 @@ pub(crate) fn set_ill_composed_aside(entrants: &mut [Entrant], wishes: &Wishes) 
 fn passes_over(one: &Entrant, other: &Entrant, wishes: &Wishes) -> bool {
     let score =
         |entrant: &Entrant, of: Criterion| entrant.scores.iter().find(|(it, _)| *it == of).map(|(_, score)| *score);
-    let strong = other.scores.iter().filter(|(of, _)| *of != Criterion::Balance && wishes.get(*of) >= STRONG);
-    strong.into_iter().any(|(of, met)| score(one, *of).is_some_and(|given| given < met - PASSED_OVER))
+    let mut strong = other.scores.iter().filter(|(of, _)| *of != Criterion::Balance && wishes.get(*of) >= STRONG);
+    strong.any(|(of, met)| score(one, *of).is_some_and(|given| given < met - PASSED_OVER))
 }
 
 /// The most that a plan may cost beside the best of its room.
